@@ -1,0 +1,59 @@
+package simmerpoint.dish;
+
+/**
+ * What covers the panels and how well it was put on.
+ *
+ * @param material name in the catalogue, or "own figures"
+ * @param reflectance total solar reflectance when clean, 0 to 1
+ * @param scattered share of the reflected light that is diffuse: counted, not traced; 0 to 1
+ * @param slopeErrorRadians standard deviation per axis of the mirror's normal, 0 to 0.2 rad
+ * @param beamSpreadRadians standard deviation per axis of the reflected ray, the sharp part, 0 to 0.2 rad
+ * @param wideShare share of the reflected, not scattered light that takes the wide spread instead, 0 to 1
+ * @param wideSpreadRadians standard deviation per axis of the reflected ray, the wide part, 0 to 0.2 rad
+ * @param dust share of light lost to dust, 0 to below 1
+ * @param panelTiltRadians standard deviation per axis of the tilt of whole panels, drawn once per built dish
+ */
+public record Mirror(
+        String material,
+        double reflectance,
+        double scattered,
+        double slopeErrorRadians,
+        double beamSpreadRadians,
+        double wideShare,
+        double wideSpreadRadians,
+        double dust,
+        double panelTiltRadians) {
+    /** Checks every figure. */
+    public Mirror {
+        DishPlan.check(reflectance >= 0 && reflectance <= 1, "reflectance", reflectance, "0 to 1");
+        DishPlan.check(scattered >= 0 && scattered <= 1, "scattered", scattered, "0 to 1");
+        DishPlan.check(slopeErrorRadians >= 0 && slopeErrorRadians <= 0.2, "slope error", slopeErrorRadians, ANGLE);
+        DishPlan.check(beamSpreadRadians >= 0 && beamSpreadRadians <= 0.2, "beam spread", beamSpreadRadians, ANGLE);
+        DishPlan.check(wideShare >= 0 && wideShare <= 1, "wide share", wideShare, "0 to 1");
+        DishPlan.check(wideSpreadRadians >= 0 && wideSpreadRadians <= 0.2, "wide spread", wideSpreadRadians, ANGLE);
+        DishPlan.check(dust >= 0 && dust < 1, "dust", dust, "0 to below 1");
+        DishPlan.check(panelTiltRadians >= 0 && panelTiltRadians <= 0.2, "panel tilt", panelTiltRadians, ANGLE);
+    }
+
+    private static final String ANGLE = "0 to 0.2 rad";
+
+    /** A mirror of the given reflectance and slope error and no other flaw. */
+    public static Mirror plain(double reflectance, double slopeErrorRadians) {
+        return new Mirror("own figures", reflectance, 0, slopeErrorRadians, 0, 0, 0, 0, 0);
+    }
+
+    /** Share of unshaded light that goes into the mirror or is lost to dust. */
+    public double lostShare() {
+        return dust + (1 - dust) * (1 - reflectance);
+    }
+
+    /** Share of unshaded light that leaves the mirror diffusely. */
+    public double scatteredShare() {
+        return (1 - dust) * reflectance * scattered;
+    }
+
+    /** Share of unshaded light that leaves the mirror as a beam. */
+    public double reflectedShare() {
+        return (1 - dust) * reflectance * (1 - scattered);
+    }
+}

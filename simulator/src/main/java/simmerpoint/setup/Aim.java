@@ -1,0 +1,34 @@
+package simmerpoint.setup;
+
+/**
+ * How the dish is aimed. Two mistakes, never one word: <b>drift</b>, the sun has moved on while dish and pan stand
+ * still; <b>turn</b>, someone points the dish wrong. Signs are on the sky: {@code up} = the sun stands higher (drift) or
+ * the axis points too high (turn); {@code side} above 0 is towards +y of the dish frame, an angle on the sky.
+ *
+ * @param turnUpRadians axis too high
+ * @param turnSideRadians axis off towards +y
+ * @param driftUpRadians sun higher than it was
+ * @param driftSideRadians sun off towards +y
+ * @param jitterRadians standard deviation per axis of the sun's direction seen from a dish that shakes
+ * @param mountMetres distance of the point the dish turns about behind the vertex
+ * @param panCarriedBy whether the pan follows a turn of the dish
+ */
+public record Aim(
+        double turnUpRadians,
+        double turnSideRadians,
+        double driftUpRadians,
+        double driftSideRadians,
+        double jitterRadians,
+        double mountMetres,
+        PanCarrier panCarriedBy) {
+    /** Who holds the pan. */
+    public enum PanCarrier {
+        /** A stand of its own: the pan stays where it is when the dish is turned. */
+        STAND,
+        /** The dish: the pan's middle goes round with it; the pan stays level. */
+        DISH
+    }
+
+    /** The dish points at the sun and stands still; pan on its own stand, mount at the vertex. */
+    public static final Aim PERFECT = new Aim(0, 0, 0, 0, 0, 0, PanCarrier.STAND);
+}
