@@ -1,0 +1,39 @@
+package simmerpoint.dish;
+
+/**
+ * A batch of places on the mirrors, one array per component so that loops over it are simple. In the dish frame. The
+ * arrays are filled and read in place and belong to one thread.
+ */
+public final class MirrorPoints {
+    /** {@link #panel} of a place in the hub or in a gap. */
+    public static final int GAP = -1;
+
+    /** Place, m. */
+    public final double[] x;
+    /** Place, m. */
+    public final double[] y;
+    /** Place, m. */
+    public final double[] z;
+    /** Unit normal of the surface towards the light, without any error. */
+    public final double[] nx;
+    /** Unit normal. */
+    public final double[] ny;
+    /** Unit normal. */
+    public final double[] nz;
+    /** Surface area that the place stands for, m², if one batch were the whole sample: divide by the sample's size. */
+    public final double[] area;
+    /** Number of the panel, or {@link #GAP}. */
+    public final int[] panel;
+
+    /** Room for {@code n} places. */
+    public MirrorPoints(int n) {
+        x = new double[n];
+        y = new double[n];
+        z = new double[n];
+        nx = new double[n];
+        ny = new double[n];
+        nz = new double[n];
+        area = new double[n];
+        panel = new int[n];
+    }
+}

@@ -1,0 +1,47 @@
+package simmerpoint.dish;
+
+import java.util.Optional;
+
+/**
+ * A dish cut into panels, as places drawn evenly from its outline. Every surface is exact: a flat panel is a plane
+ * polygon, a bent strip a parabolic cylinder. Dish frame.
+ */
+public interface MirrorSurface {
+    /** Area of the outline projected along the axis, m². */
+    double outlineArea();
+
+    /** Area of the mirrors alone projected along the axis, m². */
+    double apertureArea();
+
+    /** Number of panels; a smooth dish is one. */
+    int panels();
+
+    /** Largest angle between a panel's normal and the axis, rad. */
+    double steepestSlope();
+
+    /** Largest distance of a mirror point from the axis, m. */
+    double radius();
+
+    /** Height of the surface under the plan point (x, y), m, for points below which there is a mirror or could be. */
+    double heightAt(double x, double y);
+
+    /**
+     * Turns pairs of numbers evenly spread over the unit square into places evenly spread over the outline (in plan),
+     * hub and gaps included. The same pair gives nearly the same place whatever the cut, so that cuts can be compared.
+     *
+     * @param u first numbers, 0 to 1, best ascending: neighbours are then near each other in memory
+     * @param v second numbers, 0 to 1
+     * @param n how many
+     * @param out receives the places
+     */
+    void fill(double[] u, double[] v, int n, MirrorPoints out);
+
+    /**
+     * The panels as triangles, where they can hide each other from the sun or from a target above the dish; empty for
+     * surfaces that cannot. A surface that is part of a convex bowl cannot: light from a point of the bowl to a point
+     * above it stays above it (derived here: the region above a convex surface is convex).
+     */
+    default Optional<PanelTriangles> hidingPanels() {
+        return Optional.empty();
+    }
+}

@@ -1,0 +1,235 @@
+package simmerpoint.geometry;
+
+/**
+ * A hierarchy of boxes over triangles that answers whether a ray meets any of them. Built once, read by any number of
+ * threads, each with its own {@link Query}. Split at the middle of the longest side of the box of the triangles'
+ * middles (common practice); leaves hold up to four triangles.
+ */
+public final class TriangleTree {
+    private static final int LEAF = 4;
+
+    private final double[] box;
+    private final int[] first;
+    private final int[] count;
+    private final double[] corner;
+    private final int[] owner;
+    private int nodes;
+
+    private final double[] source;
+    private final int[] order;
+
+    /**
+     * A tree over triangles.
+     *
+     * @param triangles nine numbers each: three corners, x y z in turn, m; not kept
+     * @param owners the panel each triangle belongs to
+     */
+    public TriangleTree(double[] triangles, int[] owners) {
+        int n = owners.length;
+        source = triangles;
+        order = new int[n];
+        for (int i = 0; i < n; i++) {
+            order[i] = i;
+        }
+        box = new double[6 * Math.max(1, 2 * n)];
+        first = new int[Math.max(1, 2 * n)];
+        count = new int[Math.max(1, 2 * n)];
+        nodes = 1;
+        split(0, 0, n);
+        corner = new double[9 * n];
+        owner = new int[n];
+        for (int i = 0; i < n; i++) {
+            System.arraycopy(triangles, 9 * order[i], corner, 9 * i, 9);
+            owner[i] = owners[order[i]];
+        }
+    }
+
+    private void split(int node, int from, int to) {
+        measure(node, from, to);
+        if (to - from <= LEAF) {
+            first[node] = from;
+            count[node] = to - from;
+            return;
+        }
+        int axis = longestAxis(from, to);
+        double middle = 0.5 * (bound(from, to, axis, false) + bound(from, to, axis, true));
+        int cut = partition(from, to, axis, middle);
+        if (cut == from || cut == to) {
+            cut = (from + to) / 2;
+        }
+        int left = nodes;
+        nodes += 2;
+        first[node] = left;
+        split(left, from, cut);
+        split(left + 1, cut, to);
+    }
+
+    private void measure(int node, int from, int to) {
+        for (int a = 0; a < 3; a++) {
+            double min = Double.POSITIVE_INFINITY;
+            double max = Double.NEGATIVE_INFINITY;
+            for (int i = from; i < to; i++) {
+                for (int c = a; c < 9; c += 3) {
+                    min = Math.min(min, source[9 * order[i] + c]);
+                    max = Math.max(max, source[9 * order[i] + c]);
+                }
+            }
+            box[6 * node + a] = min;
+            box[6 * node + 3 + a] = max;
+        }
+    }
+
+    private double middle(int i, int axis) {
+        int at = 9 * order[i] + axis;
+        return (source[at] + source[at + 3] + source[at + 6]) / 3;
+    }
+
+    private double bound(int from, int to, int axis, boolean upper) {
+        double best = middle(from, axis);
+        for (int i = from + 1; i < to; i++) {
+            best = upper ? Math.max(best, middle(i, axis)) : Math.min(best, middle(i, axis));
+        }
+        return best;
+    }
+
+    private int longestAxis(int from, int to) {
+        int best = 0;
+        double length = -1;
+        for (int a = 0; a < 3; a++) {
+            double side = bound(from, to, a, true) - bound(from, to, a, false);
+            if (side > length) {
+                length = side;
+                best = a;
+            }
+        }
+        return best;
+    }
+
+    private int partition(int from, int to, int axis, double middle) {
+        int cut = from;
+        for (int i = from; i < to; i++) {
+            if (middle(i, axis) < middle) {
+                int keep = order[i];
+                order[i] = order[cut];
+                order[cut++] = keep;
+            }
+        }
+        return cut;
+    }
+
+    /** Asks rays of one tree; for one thread. */
+    public final class Query {
+        private final int[] stack = new int[128];
+
+        /**
+         * Whether the ray meets a triangle that does not belong to {@code except}.
+         *
+         * @param ox start, m
+         * @param oy start, m
+         * @param oz start, m
+         * @param dx direction, any length
+         * @param dy direction
+         * @param dz direction
+         * @param from least distance in lengths of the direction
+         * @param to largest distance in lengths of the direction
+         * @param except owner to pass over, or −1 for none
+         */
+        public boolean meets(
+                double ox,
+                double oy,
+                double oz,
+                double dx,
+                double dy,
+                double dz,
+                double from,
+                double to,
+                int except) {
+            double ix = 1 / dx;
+            double iy = 1 / dy;
+            double iz = 1 / dz;
+            int top = 0;
+            stack[top++] = 0;
+            while (top > 0) {
+                int node = stack[--top];
+                if (!entersBox(node, ox, oy, oz, ix, iy, iz, from, to)) {
+                    continue;
+                }
+                if (count[node] == 0) {
+                    stack[top++] = first[node];
+                    stack[top++] = first[node] + 1;
+                    continue;
+                }
+                for (int i = first[node]; i < first[node] + count[node]; i++) {
+                    if (owner[i] != except && crosses(9 * i, ox, oy, oz, dx, dy, dz, from, to)) {
+                        return true;
+                    }
+                }
+            }
+            return false;
+        }
+    }
+
+    private boolean entersBox(
+            int node, double ox, double oy, double oz, double ix, double iy, double iz, double from, double to) {
+        int b = 6 * node;
+        double x0 = (box[b] - ox) * ix;
+        double x1 = (box[b + 3] - ox) * ix;
+        double y0 = (box[b + 1] - oy) * iy;
+        double y1 = (box[b + 4] - oy) * iy;
+        double z0 = (box[b + 2] - oz) * iz;
+        double z1 = (box[b + 5] - oz) * iz;
+        double enter = Math.max(Math.max(lesser(x0, x1), lesser(y0, y1)), Math.max(lesser(z0, z1), from));
+        double leave = Math.min(Math.min(greater(x0, x1), greater(y0, y1)), Math.min(greater(z0, z1), to));
+        return enter <= leave * (1 + 1e-12) + 1e-12;
+    }
+
+    /** The lesser of two, minus infinity where a ray inside a flat box's plane gives 0·∞. */
+    private static double lesser(double a, double b) {
+        double m = a < b ? a : b;
+        return Double.isNaN(a) || Double.isNaN(b) ? Double.NEGATIVE_INFINITY : m;
+    }
+
+    private static double greater(double a, double b) {
+        double m = a > b ? a : b;
+        return Double.isNaN(a) || Double.isNaN(b) ? Double.POSITIVE_INFINITY : m;
+    }
+
+    /** Whether the ray crosses a triangle: T. Möller and B. Trumbore 1997, J. Graphics Tools 2(1) 21-28 (from memory). */
+    private boolean crosses(
+            int at, double ox, double oy, double oz, double dx, double dy, double dz, double from, double to) {
+        double ax = corner[at + 3] - corner[at];
+        double ay = corner[at + 4] - corner[at + 1];
+        double az = corner[at + 5] - corner[at + 2];
+        double bx = corner[at + 6] - corner[at];
+        double by = corner[at + 7] - corner[at + 1];
+        double bz = corner[at + 8] - corner[at + 2];
+        double px = dy * bz - dz * by;
+        double py = dz * bx - dx * bz;
+        double pz = dx * by - dy * bx;
+        double det = ax * px + ay * py + az * pz;
+        if (det == 0) {
+            return false;
+        }
+        double tx = ox - corner[at];
+        double ty = oy - corner[at + 1];
+        double tz = oz - corner[at + 2];
+        double u = (tx * px + ty * py + tz * pz) / det;
+        if (!(u >= 0 && u <= 1)) {
+            return false;
+        }
+        double qx = ty * az - tz * ay;
+        double qy = tz * ax - tx * az;
+        double qz = tx * ay - ty * ax;
+        double v = (dx * qx + dy * qy + dz * qz) / det;
+        if (!(v >= 0 && u + v <= 1)) {
+            return false;
+        }
+        double t = (bx * qx + by * qy + bz * qz) / det;
+        return t >= from && t <= to;
+    }
+
+    /** Number of triangles. */
+    public int size() {
+        return owner.length;
+    }
+}

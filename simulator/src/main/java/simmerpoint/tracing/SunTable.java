@@ -1,0 +1,31 @@
+package simmerpoint.tracing;
+
+import simmerpoint.sun.SunShape;
+
+/**
+ * Sine of a ray's angle from the sun's centre as a function of the square root of a uniform number, as a table with
+ * straight lines between: exact for a uniform disc, and within 1/4096 of the light's share for any shape.
+ */
+final class SunTable {
+    private static final int STEPS = 4096;
+
+    private final double[] sine = new double[STEPS + 2];
+
+    SunTable(SunShape shape) {
+        for (int k = 0; k <= STEPS; k++) {
+            double root = (double) k / STEPS;
+            sine[k] = Math.sin(shape.inverse(root * root));
+        }
+        sine[STEPS + 1] = sine[STEPS];
+    }
+
+    /** Sines for uniform numbers. */
+    void fill(double[] u, int n, double[] out) {
+        for (int i = 0; i < n; i++) {
+            double x = Math.sqrt(u[i]) * STEPS;
+            int k = (int) x;
+            double a = sine[k];
+            out[i] = a + (x - k) * (sine[k + 1] - a);
+        }
+    }
+}
