@@ -1,0 +1,64 @@
+package simmerpoint.target;
+
+import java.util.List;
+import simmerpoint.dish.Mirror;
+import simmerpoint.geometry.Direction;
+import simmerpoint.pan.Pan;
+import simmerpoint.pan.Target;
+import simmerpoint.setup.Setup;
+import simmerpoint.sun.Sunlight;
+import simmerpoint.tracing.LightCaster;
+
+/** What every replicate of one trace shares on the target's side. Immutable. */
+public final class CatchPlan {
+    private final Target target;
+    private final Direction sun;
+    private final Sunlight sunlight;
+    private final Mirror mirror;
+    private final TargetGrids grids;
+
+    /**
+     * For one target.
+     *
+     * @param target the pan or disc
+     * @param setup where it stands
+     * @param sunlight the sun
+     * @param mirror what covers the dish
+     * @param peakDiscRadius asked radius of the peak disc, m; kept between a fiftieth of the target's radius and all of it
+     */
+    public CatchPlan(Target target, Setup setup, Sunlight sunlight, Mirror mirror, double peakDiscRadius) {
+        this.target = target;
+        this.sunlight = sunlight;
+        this.mirror = mirror;
+        sun = setup.sunInTarget();
+        grids = TargetGrids.of(target, peakDiscRadius);
+    }
+
+    /** What one replicate has caught so far. For one thread at a time. */
+    public final class Replicate {
+        private final Tally tally = new Tally(grids);
+
+        /** A catcher that adds to this replicate. */
+        public TargetCatch catcher(LightCaster caster) {
+            return new TargetCatch(
+                    target, sun.vec(), sunlight.shape().largestAngle(), mirror.reflectedShare(), caster, tally);
+        }
+
+        Tally tally() {
+            return tally;
+        }
+    }
+
+    /** The figures behind all replicates together, each of which has traced equally many rays. */
+    public Figures figures(List<Replicate> replicates) {
+        double direct = target instanceof Pan pan
+                ? sunlight.beamWattsPerSquareMetre() * Setup.silhouette(pan, sun)
+                : 0;
+        return new Figures(
+                replicates.stream().map(Replicate::tally).toList(),
+                mirror,
+                target,
+                sunlight.beamWattsPerSquareMetre(),
+                direct);
+    }
+}

@@ -1,0 +1,152 @@
+package simmerpoint.target;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
+import simmerpoint.dish.Mirror;
+import simmerpoint.pan.Pan;
+import simmerpoint.pan.Target;
+import simmerpoint.sampling.Estimate;
+import simmerpoint.sampling.Replicates;
+
+/** Turns the tallies of independent replicates into ledger, spot figures and flux maps with standard errors. */
+public final class Figures {
+    private final List<Tally> tallies;
+    private final Mirror mirror;
+    private final Target target;
+    private final double beam;
+    private final double direct;
+    private final double perRay;
+
+    Figures(List<Tally> tallies, Mirror mirror, Target target, double beam, double direct) {
+        this.tallies = tallies;
+        this.mirror = mirror;
+        this.target = target;
+        this.beam = beam;
+        this.direct = direct;
+        perRay = 1.0 / tallies.get(0).rays;
+    }
+
+    private Estimate mean(ToDoubleFunction<Tally> value) {
+        return Replicates.mean(tallies.size(), r -> value.applyAsDouble(tallies.get(r)) * perRay);
+    }
+
+    private double sum(ToDoubleFunction<Tally> value) {
+        return tallies.stream().mapToDouble(value).sum();
+    }
+
+    /** Rays of all replicates together. */
+    public long rays() {
+        return tallies.stream().mapToLong(t -> t.rays).sum();
+    }
+
+    /** Caught watts: the figure whose standard error a wanted precision is held against. */
+    public Estimate caught() {
+        return mean(Tally::caught);
+    }
+
+    /** Where the light went. */
+    public Ledger ledger() {
+        Estimate lit = mean(t -> t.lit);
+        Estimate caught = caught();
+        double absorptance = target instanceof Pan pan ? pan.finish().absorptance() : 1;
+        return new Ledger(
+                mean(t -> t.gap + t.incident),
+                mean(t -> t.gap),
+                mean(t -> t.incident),
+                mean(t -> t.shaded),
+                lit.times(mirror.lostShare()),
+                lit.times(mirror.scatteredShare()),
+                lit.times(mirror.reflectedShare()),
+                mean(t -> t.missed),
+                mean(t -> t.underside),
+                mean(t -> t.wall),
+                mean(t -> t.lid),
+                caught,
+                Estimate.exact(direct),
+                new Estimate(absorptance * (caught.value() + direct), absorptance * caught.standardError()));
+    }
+
+    /** Ratio of two sums over all replicates, with its jackknife error; 0 where the lower sum is 0. */
+    private Estimate ratio(ToDoubleFunction<Tally> upper, ToDoubleFunction<Tally> lower) {
+        double a = sum(upper);
+        double b = sum(lower);
+        return Replicates.jackknife(tallies.size(), quotient(a, b), r -> {
+            Tally t = tallies.get(r);
+            return quotient(a - upper.applyAsDouble(t), b - lower.applyAsDouble(t));
+        });
+    }
+
+    private static double quotient(double a, double b) {
+        return b > 0 ? a / b : 0;
+    }
+
+    /** The spot figures. */
+    public Spot spot() {
+        double reflectedShare = mirror.reflectedShare();
+        double area = Math.PI * target.radiusMetres() * target.radiusMetres();
+        TargetGrids grids = tallies.get(0).grids;
+        PeakSearch.Peak peak = new PeakSearch(grids).find(tallies);
+        return new Spot(
+                ratio(Tally::caught, t -> t.lit * reflectedShare),
+                mean(t -> t.underside).times(1 / (area * beam)),
+                Evenness.of(tallies),
+                peak.flux(),
+                grids.peakDiscRadius(),
+                peak.x(),
+                peak.y(),
+                ratio(t -> t.moments[0], t -> t.underside),
+                ratio(t -> t.moments[1], t -> t.underside),
+                radiusHolding(0.50),
+                radiusHolding(0.90),
+                radiusHolding(0.95),
+                ellipse());
+    }
+
+    private Optional<Estimate> radiusHolding(double share) {
+        RadialSums all = new RadialSums(target.radiusMetres());
+        tallies.forEach(t -> all.add(t.crossing, 1));
+        double reflected = sum(t -> t.lit * mirror.reflectedShare());
+        OptionalDouble whole = all.radiusHolding(share * reflected);
+        if (whole.isEmpty() || reflected == 0) {
+            return Optional.empty();
+        }
+        return Optional.of(Replicates.jackknife(tallies.size(), whole.getAsDouble(), r -> {
+            Tally t = tallies.get(r);
+            RadialSums rest = new RadialSums(target.radiusMetres());
+            rest.add(all, 1);
+            rest.add(t.crossing, -1);
+            double left = share * (reflected - t.lit * mirror.reflectedShare());
+            return rest.radiusHolding(left).orElse(whole.getAsDouble());
+        }));
+    }
+
+    private Optional<SpotEllipse> ellipse() {
+        double light = sum(t -> t.underside);
+        if (!(light > 0)) {
+            return Optional.empty();
+        }
+        double[] m = new double[5];
+        for (int k = 0; k < m.length; k++) {
+            int moment = k;
+            m[k] = sum(t -> t.moments[moment]) / light;
+        }
+        return Optional.of(SpotEllipse.ofMoments(m[2] - m[0] * m[0], m[3] - m[0] * m[1], m[4] - m[1] * m[1]));
+    }
+
+    /** The flux maps. */
+    public FluxMaps maps() {
+        TargetGrids grids = tallies.get(0).grids;
+        FluxMap caught = map(grids.plane(), t -> t.caughtMap);
+        FluxMap crossing = MapSums.of(grids.plane(), tallies, t -> t.caughtMap, t -> t.besideMap);
+        Optional<FluxMap> wall = Optional.ofNullable(grids.wall()).map(g -> map(g, t -> t.wallMap));
+        Optional<FluxMap> lid = Optional.ofNullable(grids.lid()).map(g -> map(g, t -> t.lidMap));
+        return new FluxMaps(crossing, caught, wall, lid);
+    }
+
+    private FluxMap map(Grid grid, Function<Tally, double[]> cells) {
+        return MapSums.of(grid, tallies, cells, cells);
+    }
+}

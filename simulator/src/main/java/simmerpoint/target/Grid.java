@@ -1,0 +1,63 @@
+package simmerpoint.target;
+
+/**
+ * A rectangular grid of cells.
+ *
+ * @param columns cells along the first axis
+ * @param rows cells along the second axis
+ * @param cellWidth m
+ * @param cellHeight m
+ * @param firstMin lower border on the first axis, m
+ * @param secondMin lower border on the second axis, m
+ */
+record Grid(int columns, int rows, double cellWidth, double cellHeight, double firstMin, double secondMin) {
+    /** Half the side of the plane's grid, in radii of the target. */
+    private static final double REACH = 1.5;
+
+    private static final int CELLS_PER_RADIUS = 40;
+    private static final int CELLS_PER_PEAK_RADIUS = 4;
+
+    /** A square grid of square cells about the target's middle: fine enough for target and peak disc. */
+    static Grid ofPlane(double radius, double peakDiscRadius) {
+        double cell = Math.min(radius / CELLS_PER_RADIUS, peakDiscRadius / CELLS_PER_PEAK_RADIUS);
+        int half = (int) Math.ceil(REACH * radius / cell - 1e-9);
+        return new Grid(2 * half, 2 * half, cell, cell, -half * cell, -half * cell);
+    }
+
+    /** The lid: as wide as the pan. */
+    static Grid ofLid(double radius) {
+        double cell = radius / CELLS_PER_RADIUS;
+        return new Grid(2 * CELLS_PER_RADIUS, 2 * CELLS_PER_RADIUS, cell, cell, -radius, -radius);
+    }
+
+    /** The wall unrolled: once round, from the underside to the lid. */
+    static Grid ofWall(double radius, double height) {
+        int round = 120;
+        double width = 2 * Math.PI * radius / round;
+        int up = Math.max(4, Math.min(400, (int) Math.round(height / width)));
+        return new Grid(round, up, width, height / up, 0, 0);
+    }
+
+    int cells() {
+        return columns * rows;
+    }
+
+    double cellArea() {
+        return cellWidth * cellHeight;
+    }
+
+    /** Number of the cell at a place, or −1 beyond the grid. */
+    int cellAt(double first, double second) {
+        double i = (first - firstMin) / cellWidth;
+        double j = (second - secondMin) / cellHeight;
+        return i >= 0 && j >= 0 && i < columns && j < rows ? (int) j * columns + (int) i : -1;
+    }
+
+    double first(int i) {
+        return firstMin + (i + 0.5) * cellWidth;
+    }
+
+    double second(int j) {
+        return secondMin + (j + 0.5) * cellHeight;
+    }
+}

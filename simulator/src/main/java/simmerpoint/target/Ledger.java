@@ -1,0 +1,38 @@
+package simmerpoint.target;
+
+import simmerpoint.sampling.Estimate;
+
+/**
+ * Where the sunlight went, W, every line counted where it happens: outline = gap + incident; incident = shaded + mirror
+ * loss + scattered + reflected; reflected = missed + caught; caught = underside + wall + lid.
+ *
+ * @param outline through the dish's outline
+ * @param gap through hub and gaps
+ * @param incident towards the mirrors
+ * @param shaded kept off the mirrors by the pan, before reflection
+ * @param mirrorLoss gone into the mirrors and their dust
+ * @param scattered left the mirrors diffusely
+ * @param reflected left the mirrors as a beam
+ * @param missed reflected, but not caught
+ * @param underside caught by the underside, or by the bare disc
+ * @param wall caught by the wall
+ * @param lid caught by the lid
+ * @param caught by the whole target
+ * @param directOnPan sunlight that comes straight from the sun onto lid and wall (closed form)
+ * @param absorbed taken up by the pan: absorptance × (caught + direct); for a bare disc the same as caught
+ */
+public record Ledger(
+        Estimate outline,
+        Estimate gap,
+        Estimate incident,
+        Estimate shaded,
+        Estimate mirrorLoss,
+        Estimate scattered,
+        Estimate reflected,
+        Estimate missed,
+        Estimate underside,
+        Estimate wall,
+        Estimate lid,
+        Estimate caught,
+        Estimate directOnPan,
+        Estimate absorbed) {}

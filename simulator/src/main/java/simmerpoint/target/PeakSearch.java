@@ -1,0 +1,111 @@
+package simmerpoint.target;
+
+import java.util.List;
+import java.util.function.Function;
+import simmerpoint.sampling.Estimate;
+import simmerpoint.sampling.Replicates;
+
+/**
+ * The hottest place: mean flux over a small disc, placed where the first half of the replicates shows most light, its
+ * flux taken from the second half. A maximum taken from the same light that found it would be biased high. The disc is made
+ * of the map's cells whose middles lie in it, and lies wholly on the target.
+ */
+final class PeakSearch {
+    private final TargetGrids grids;
+    private final Grid grid;
+    private final int reach;
+    private final int[] halfWidths;
+    private final int cellsInDisc;
+
+    PeakSearch(TargetGrids grids) {
+        this.grids = grids;
+        grid = grids.plane();
+        double inCells = grids.peakDiscRadius() / grid.cellWidth();
+        reach = (int) Math.floor(inCells - 0.5);
+        halfWidths = new int[2 * reach + 2];
+        int cells = 0;
+        for (int j = 0; j < halfWidths.length; j++) {
+            double up = j - reach - 0.5;
+            double across2 = inCells * inCells - up * up;
+            halfWidths[j] = across2 > 0 ? Math.max(0, (int) Math.floor(Math.sqrt(across2) + 0.5)) : 0;
+            cells += 2 * halfWidths[j];
+        }
+        cellsInDisc = cells;
+    }
+
+    /** Where the disc lies and the flux over it, W/m². */
+    record Peak(double x, double y, Estimate flux) {}
+
+    Peak find(List<Tally> tallies) {
+        int half = tallies.size() / 2;
+        double[] first = sum(tallies.subList(0, half), t -> t.caughtMap);
+        double[] prefix = rowPrefix(first);
+        double most = -1;
+        int bestI = grid.columns() / 2;
+        int bestJ = grid.rows() / 2;
+        double room = grids.radius() - grids.peakDiscRadius() + 1e-9 * grids.radius();
+        for (int j = reach + 1; j < grid.rows() - reach; j++) {
+            for (int i = reach + 1; i < grid.columns() - reach; i++) {
+                if (Math.hypot(corner(i, grid.firstMin()), corner(j, grid.secondMin())) <= room) {
+                    double light = inDisc(prefix, i, j);
+                    if (light > most) {
+                        most = light;
+                        bestI = i;
+                        bestJ = j;
+                    }
+                }
+            }
+        }
+        List<Tally> second = tallies.subList(half, tallies.size());
+        int i = bestI;
+        int j = bestJ;
+        double perArea = 1 / (cellsInDisc * grid.cellArea() * tallies.get(0).rays);
+        Estimate flux = Replicates.mean(
+                second.size(), r -> perArea * inDisc(rowPrefix(second.get(r).caughtMap), i, j));
+        return new Peak(corner(i, grid.firstMin()), corner(j, grid.secondMin()), flux);
+    }
+
+    /** Place of the border before cell {@code i}: discs are centred on corners of cells. */
+    private double corner(int i, double min) {
+        return min + i * grid.cellWidth();
+    }
+
+    private static double[] sum(List<Tally> tallies, Function<Tally, double[]> map) {
+        double[] sum = new double[map.apply(tallies.get(0)).length];
+        for (Tally t : tallies) {
+            double[] m = map.apply(t);
+            for (int c = 0; c < sum.length; c++) {
+                sum[c] += m[c];
+            }
+        }
+        return sum;
+    }
+
+    /** Running sums along each row, with a 0 in front: (columns + 1) per row. */
+    private double[] rowPrefix(double[] map) {
+        int width = grid.columns() + 1;
+        double[] prefix = new double[width * grid.rows()];
+        for (int j = 0; j < grid.rows(); j++) {
+            for (int i = 0; i < grid.columns(); i++) {
+                prefix[j * width + i + 1] = prefix[j * width + i] + map[j * grid.columns() + i];
+            }
+        }
+        return prefix;
+    }
+
+    /** Light in the disc about the corner (i, j). */
+    private double inDisc(double[] prefix, int i, int j) {
+        int width = grid.columns() + 1;
+        double sum = 0;
+        for (int k = 0; k < halfWidths.length; k++) {
+            int row = j + k - reach - 1;
+            int half = halfWidths[k];
+            if (row >= 0 && row < grid.rows() && half > 0) {
+                int from = Math.max(0, i - half);
+                int to = Math.min(grid.columns(), i + half);
+                sum += prefix[row * width + to] - prefix[row * width + from];
+            }
+        }
+        return sum;
+    }
+}

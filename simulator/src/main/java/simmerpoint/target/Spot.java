@@ -1,0 +1,39 @@
+package simmerpoint.target;
+
+import java.util.Optional;
+import simmerpoint.sampling.Estimate;
+
+/**
+ * The spot figures. Places are in the target frame of {@link FluxMaps}, m.
+ *
+ * @param interceptFactor caught ÷ reflected
+ * @param meanConcentration mean flux over the underside or disc ÷ beam irradiance
+ * @param evenness standard deviation ÷ mean of flux over the underside or disc, resolved to the map's cells
+ * @param peakFlux mean flux over the peak disc, W/m²; its place was found on one half of the replicates and this value
+ *     is from the other half
+ * @param peakDiscRadius radius of that disc, m
+ * @param peakX where that disc lies
+ * @param peakY where that disc lies
+ * @param centroidX centroid of the caught light on the underside or disc
+ * @param centroidY centroid of the caught light on the underside or disc
+ * @param radius50 radius about the target's middle within which half of the reflected light crosses its plane; empty
+ *     if that share never crosses it
+ * @param radius90 the same for 90 %
+ * @param radius95 the same for 95 %
+ * @param ellipse the spot's ellipse from the second moments of the light caught by the underside or disc; empty if
+ *     nothing is caught
+ */
+public record Spot(
+        Estimate interceptFactor,
+        Estimate meanConcentration,
+        Estimate evenness,
+        Estimate peakFlux,
+        double peakDiscRadius,
+        double peakX,
+        double peakY,
+        Estimate centroidX,
+        Estimate centroidY,
+        Optional<Estimate> radius50,
+        Optional<Estimate> radius90,
+        Optional<Estimate> radius95,
+        Optional<SpotEllipse> ellipse) {}

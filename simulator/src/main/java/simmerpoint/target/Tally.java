@@ -1,0 +1,77 @@
+package simmerpoint.target;
+
+/**
+ * What one replicate counted: plain sums over its rays, to be divided by their number. Watts of light before the mirror
+ * for outline, gap, incident, shaded, lit; of reflected light for the rest.
+ */
+final class Tally {
+    final TargetGrids grids;
+    long rays;
+    double gap;
+    double incident;
+    double shaded;
+    double lit;
+    double missed;
+    double underside;
+    double wall;
+    double lid;
+    /** Moments of the light on the underside or disc: Σw·x, Σw·y, Σw·x², Σw·xy, Σw·y². */
+    final double[] moments = new double[5];
+
+    final RadialSums crossing;
+    final double[] caughtMap;
+    final double[] besideMap;
+    final double[] wallMap;
+    final double[] lidMap;
+
+    Tally(TargetGrids grids) {
+        this.grids = grids;
+        crossing = new RadialSums(grids.radius());
+        caughtMap = new double[grids.plane().cells()];
+        besideMap = new double[grids.plane().cells()];
+        wallMap = new double[grids.wall() == null ? 0 : grids.wall().cells()];
+        lidMap = new double[grids.lid() == null ? 0 : grids.lid().cells()];
+    }
+
+    double caught() {
+        return underside + wall + lid;
+    }
+
+    /** Light that reaches the plane of underside or disc from the dish's side. */
+    void cross(double x, double y, boolean inside, double watts) {
+        double r2 = x * x + y * y;
+        crossing.add(Math.sqrt(r2), watts);
+        int cell = grids.plane().cellAt(x, y);
+        if (inside) {
+            underside += watts;
+            moments[0] += watts * x;
+            moments[1] += watts * y;
+            moments[2] += watts * x * x;
+            moments[3] += watts * x * y;
+            moments[4] += watts * y * y;
+            caughtMap[cell] += watts;
+        } else if (cell >= 0) {
+            besideMap[cell] += watts;
+        }
+    }
+
+    /** Light on the wall, at angle and height. */
+    void hitWall(double x, double y, double z, double watts) {
+        wall += watts;
+        Grid grid = grids.wall();
+        double angle = Math.atan2(y, x);
+        double along = (angle < 0 ? angle + 2 * Math.PI : angle) * grids.radius();
+        int i = Math.min(grid.columns() - 1, (int) (along / grid.cellWidth()));
+        int j = Math.max(0, Math.min(grid.rows() - 1, (int) (z / grid.cellHeight())));
+        wallMap[j * grid.columns() + i] += watts;
+    }
+
+    /** Light on the lid. */
+    void hitLid(double x, double y, double watts) {
+        lid += watts;
+        int cell = grids.lid().cellAt(x, y);
+        if (cell >= 0) {
+            lidMap[cell] += watts;
+        }
+    }
+}
