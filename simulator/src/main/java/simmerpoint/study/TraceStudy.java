@@ -127,7 +127,7 @@ public final class TraceStudy {
         workers.run(from, to, (r, watch) -> {
             ScrambledSobol sample = samples.get(r);
             LightCaster.Beam beam = caster.new Beam(sample, sample.block(firstBits, number));
-            TargetCatch catcher = replicates.get(r).catcher(caster);
+            TargetCatch catcher = replicates.get(r).catcher(caster, beam.batchSize());
             long batches = beam.batches();
             for (long k = 0; k < batches; k++) {
                 LightBatch light = beam.cast(k);

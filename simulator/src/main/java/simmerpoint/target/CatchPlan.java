@@ -38,10 +38,16 @@ public final class CatchPlan {
     public final class Replicate {
         private final Tally tally = new Tally(grids);
 
-        /** A catcher that adds to this replicate. */
-        public TargetCatch catcher(LightCaster caster) {
+        /** A catcher of batches of {@code batch} rays that adds to this replicate. */
+        public TargetCatch catcher(LightCaster caster, int batch) {
             return new TargetCatch(
-                    target, sun.vec(), sunlight.shape().largestAngle(), mirror.reflectedShare(), caster, tally);
+                    target,
+                    sun.vec(),
+                    sunlight.shape().largestAngle(),
+                    mirror.reflectedShare(),
+                    caster,
+                    batch,
+                    tally);
         }
 
         Tally tally() {

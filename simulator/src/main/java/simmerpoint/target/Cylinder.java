@@ -14,15 +14,11 @@ final class Cylinder {
     private final double height;
     private final boolean bare;
 
-    /** Where it was met; after {@link #NOTHING} or {@link #WALL} still where the plane z = 0 was crossed, if it was. */
+    /** Where it was met. */
     double x;
 
     double y;
     double z;
-    /** Where the plane z = 0 was crossed from below, if {@link #crossed}. */
-    double planeX;
-
-    double planeY;
     /** Whether the ray crossed the plane z = 0 from below. */
     boolean crossed;
     /** How far the ray went to what it met, in lengths of its direction. */
@@ -40,13 +36,14 @@ final class Cylinder {
         crossed = dz > 0 && pz < 0;
         if (crossed) {
             double t = -pz / dz;
-            planeX = px + t * dx;
-            planeY = py + t * dy;
+            x = px + t * dx;
+            y = py + t * dy;
+            z = 0;
             reach = t;
-            if (planeX * planeX + planeY * planeY <= radius2) {
+            if (x * x + y * y <= radius2) {
                 return UNDERSIDE;
             }
-            return bare ? NOTHING : meetWall(planeX, planeY, 0, dx, dy, dz, t);
+            return bare ? NOTHING : meetWall(x, y, 0, dx, dy, dz, t);
         }
         if (bare || pz < 0) {
             return NOTHING;

@@ -1,33 +1,45 @@
 package simmerpoint.target;
 
 import simmerpoint.sampling.RadiusLaw;
-import simmerpoint.tracing.ErrorLine;
 import simmerpoint.tracing.LightBatch;
+import simmerpoint.tracing.Outgoing;
 
 /**
  * For each ray of a batch, between which signed radii of its mirror error it lands in the disc of the target's plane,
  * along both of its error lines, and how likely that is. The landing point is taken to move straight and evenly with the
  * radius; whoever draws a radius afterwards judges the exact ray, so this only steers where rays are drawn and never
- * biases what is counted (derived here: stratified sampling with exact strata weights).
+ * biases what is counted (derived here: stratified sampling with exact weights of the strata).
  */
 final class DiscShare {
-    /** Share of the law below the disc, and within it, along the first line. */
-    final double[] belowA;
+    /** Share of the law below the disc, two lines one after the other. */
+    final double[] below;
 
-    final double[] withinA;
-    /** The same along the second line. */
-    final double[] belowB;
+    /** Share of the law within the disc, two lines one after the other. */
+    final double[] within;
 
-    final double[] withinB;
+    private final Outgoing middle;
+    private final Outgoing slope;
+    private final double[] perZ;
+    private final double[] reach;
+    private final double[] qx;
+    private final double[] qy;
+    private final double[] mx;
+    private final double[] my;
     private final double[] low;
     private final double[] high;
     private final double radius2;
 
     DiscShare(int batch, double radius) {
-        belowA = new double[batch];
-        withinA = new double[batch];
-        belowB = new double[batch];
-        withinB = new double[batch];
+        below = new double[2 * batch];
+        within = new double[2 * batch];
+        middle = new Outgoing(batch);
+        slope = new Outgoing(batch);
+        perZ = new double[batch];
+        reach = new double[batch];
+        qx = new double[batch];
+        qy = new double[batch];
+        mx = new double[batch];
+        my = new double[batch];
         low = new double[batch];
         high = new double[batch];
         radius2 = radius * radius;
@@ -35,30 +47,52 @@ final class DiscShare {
 
     /** Judges a batch. */
     void judge(LightBatch light) {
-        along(light, light.a, belowA, withinA);
-        along(light, light.b, belowB, withinB);
+        int n = light.capacity;
+        middle.reflect(light);
+        for (int i = 0; i < n; i++) {
+            perZ[i] = 1 / middle.dz[i];
+        }
+        for (int i = 0; i < n; i++) {
+            reach[i] = -light.pz[i] * perZ[i];
+        }
+        for (int i = 0; i < n; i++) {
+            qx[i] = light.px[i] + reach[i] * middle.dx[i];
+        }
+        for (int i = 0; i < n; i++) {
+            qy[i] = light.py[i] + reach[i] * middle.dy[i];
+        }
+        for (int line = 0; line < 2; line++) {
+            cross(light, line);
+            weigh(light, line * n);
+        }
     }
 
-    private void along(LightBatch light, ErrorLine line, double[] below, double[] within) {
-        int n = light.size;
+    /** Radii at which the landing point crosses the disc's edge; not a number where it never does. */
+    private void cross(LightBatch light, int line) {
+        int n = light.capacity;
+        slope.slope(light, line);
         for (int i = 0; i < n; i++) {
-            double perZ = 1 / light.rz[i];
-            double t = -light.pz[i] * perZ;
-            double qx = light.px[i] + t * light.rx[i];
-            double qy = light.py[i] + t * light.ry[i];
-            double slant = line.z1[i] * perZ;
-            double mx = t * (line.x1[i] - light.rx[i] * slant);
-            double my = t * (line.y1[i] - light.ry[i] * slant);
-            double a = mx * mx + my * my;
-            double b = qx * mx + qy * my;
-            double root = Math.sqrt(b * b - a * (qx * qx + qy * qy - radius2));
+            mx[i] = reach[i] * (slope.dx[i] - middle.dx[i] * slope.dz[i] * perZ[i]);
+        }
+        for (int i = 0; i < n; i++) {
+            my[i] = reach[i] * (slope.dy[i] - middle.dy[i] * slope.dz[i] * perZ[i]);
+        }
+        for (int i = 0; i < n; i++) {
+            double a = mx[i] * mx[i] + my[i] * my[i];
+            double b = qx[i] * mx[i] + qy[i] * my[i];
+            double root = Math.sqrt(b * b - a * (qx[i] * qx[i] + qy[i] * qy[i] - radius2));
             low[i] = (-b - root) / a;
             high[i] = (root - b) / a;
         }
+    }
+
+    private void weigh(LightBatch light, int offset) {
+        int n = light.capacity;
         for (int i = 0; i < n; i++) {
-            boolean may = light.rz[i] > 0 && light.pz[i] < 0 && high[i] > low[i];
-            below[i] = may ? RadiusLaw.cumulative(low[i]) : 0;
-            within[i] = may ? RadiusLaw.cumulative(high[i]) - below[i] : 0;
+            boolean may = reach[i] > 0 && light.pz[i] < 0 && high[i] > low[i];
+            double from = may ? RadiusLaw.cumulative(low[i]) : 0;
+            below[offset + i] = from;
+            within[offset + i] = may ? RadiusLaw.cumulative(high[i]) - from : 0;
         }
     }
 }

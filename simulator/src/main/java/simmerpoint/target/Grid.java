@@ -9,13 +9,27 @@ package simmerpoint.target;
  * @param cellHeight m
  * @param firstMin lower border on the first axis, m
  * @param secondMin lower border on the second axis, m
+ * @param perWidth 1 ÷ cellWidth
+ * @param perHeight 1 ÷ cellHeight
  */
-record Grid(int columns, int rows, double cellWidth, double cellHeight, double firstMin, double secondMin) {
+record Grid(
+        int columns,
+        int rows,
+        double cellWidth,
+        double cellHeight,
+        double firstMin,
+        double secondMin,
+        double perWidth,
+        double perHeight) {
     /** Half the side of the plane's grid, in radii of the target. */
     private static final double REACH = 1.5;
 
     private static final int CELLS_PER_RADIUS = 40;
     private static final int CELLS_PER_PEAK_RADIUS = 4;
+
+    private Grid(int columns, int rows, double cellWidth, double cellHeight, double firstMin, double secondMin) {
+        this(columns, rows, cellWidth, cellHeight, firstMin, secondMin, 1 / cellWidth, 1 / cellHeight);
+    }
 
     /** A square grid of square cells about the target's middle: fine enough for target and peak disc. */
     static Grid ofPlane(double radius, double peakDiscRadius) {
@@ -48,8 +62,8 @@ record Grid(int columns, int rows, double cellWidth, double cellHeight, double f
 
     /** Number of the cell at a place, or −1 beyond the grid. */
     int cellAt(double first, double second) {
-        double i = (first - firstMin) / cellWidth;
-        double j = (second - secondMin) / cellHeight;
+        double i = (first - firstMin) * perWidth;
+        double j = (second - secondMin) * perHeight;
         return i >= 0 && j >= 0 && i < columns && j < rows ? (int) j * columns + (int) i : -1;
     }
 

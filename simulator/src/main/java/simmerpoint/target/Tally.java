@@ -38,9 +38,8 @@ final class Tally {
     }
 
     /** Light that reaches the plane of underside or disc from the dish's side. */
-    void cross(double x, double y, boolean inside, double watts) {
-        double r2 = x * x + y * y;
-        crossing.add(Math.sqrt(r2), watts);
+    void cross(double x, double y, double radius, boolean inside, double watts) {
+        crossing.add(radius, watts);
         int cell = grids.plane().cellAt(x, y);
         if (inside) {
             underside += watts;

@@ -4,7 +4,6 @@ import simmerpoint.geometry.Vec;
 import simmerpoint.pan.Pan;
 import simmerpoint.pan.Target;
 import simmerpoint.sampling.RadiusLaw;
-import simmerpoint.tracing.ErrorLine;
 import simmerpoint.tracing.Hiding;
 import simmerpoint.tracing.LightBatch;
 import simmerpoint.tracing.LightCaster;
@@ -18,13 +17,19 @@ import simmerpoint.tracing.LightCaster;
  * (hit or miss) has become a smooth share, which is what quasi-random points need.
  */
 public final class TargetCatch {
+    private static final double[] ZERO_ONE = {0, 1};
+
     private final Tally tally;
     private final Cylinder body;
+    private final double radius;
+    private final boolean bare;
     private final DiscShare share;
+    private final Landing inside;
+    private final Landing beside;
+    private final double[] lit;
     private final Hiding.Test hidden;
     private final boolean hiding;
     private final boolean sharp;
-    private final boolean shades;
     private final double reflectedShare;
     private final Shadow shadow;
 
@@ -36,6 +41,7 @@ public final class TargetCatch {
      * @param largestSunAngle no sunlight comes from farther off that direction, rad
      * @param reflectedShare share of unshaded light that leaves the mirrors as a beam
      * @param caster where the light comes from
+     * @param batch rays per batch
      * @param tally receives the counts
      */
     TargetCatch(
@@ -44,14 +50,19 @@ public final class TargetCatch {
             double largestSunAngle,
             double reflectedShare,
             LightCaster caster,
+            int batch,
             Tally tally) {
         this.tally = tally;
         this.reflectedShare = reflectedShare;
+        radius = target.radiusMetres();
         double height = target instanceof Pan pan ? pan.heightMetres() : 0;
-        shades = target instanceof Pan;
-        body = new Cylinder(target.radiusMetres(), height, !shades);
-        shadow = new Shadow(target.radiusMetres(), height, sunInTarget, largestSunAngle);
-        share = new DiscShare(LightCaster.BATCH, target.radiusMetres());
+        bare = !(target instanceof Pan);
+        body = new Cylinder(radius, height, bare);
+        shadow = new Shadow(radius, height, sunInTarget, largestSunAngle);
+        share = new DiscShare(batch, radius);
+        inside = new Landing(batch);
+        beside = new Landing(batch);
+        lit = new double[batch];
         hiding = caster.hiding().possible();
         hidden = caster.hiding().test();
         sharp = caster.sharp();
@@ -59,28 +70,46 @@ public final class TargetCatch {
 
     /** Catches a batch. */
     public void catchLight(LightBatch light) {
-        if (!sharp) {
+        countMirrors(light);
+        if (sharp) {
+            java.util.Arrays.fill(beside.weight, 1);
+        } else {
             share.judge(light);
+            drawInside(light);
+            drawBeside(light);
+            inside.land(light);
+            count(light, inside);
         }
-        for (int i = 0; i < light.size; i++) {
+        beside.land(light);
+        count(light, beside);
+        tally.rays += light.capacity;
+    }
+
+    /** Counts the light up to its reflection; what is reflected of each ray goes into {@link #lit}. */
+    private void countMirrors(LightBatch light) {
+        double gap = 0;
+        double incident = 0;
+        double shaded = 0;
+        double unshaded = 0;
+        for (int i = 0; i < light.capacity; i++) {
             double watts = light.watts[i];
+            lit[i] = 0;
             if (light.panel[i] < 0) {
-                tally.gap += watts;
+                gap += watts;
                 continue;
             }
-            tally.incident += watts;
-            if (shades && shadow.mayCover(light, i) && isShaded(light, i)) {
-                tally.shaded += watts;
+            incident += watts;
+            if (!bare && shadow.mayCover(light, i) && isShaded(light, i)) {
+                shaded += watts;
                 continue;
             }
-            tally.lit += watts;
-            if (sharp) {
-                land(light, i, light.a, 0, watts * reflectedShare);
-            } else {
-                landTwice(light, i, watts * reflectedShare);
-            }
+            unshaded += watts;
+            lit[i] = watts * reflectedShare;
         }
-        tally.rays += light.size;
+        tally.gap += gap;
+        tally.incident += incident;
+        tally.shaded += shaded;
+        tally.lit += unshaded;
     }
 
     private boolean isShaded(LightBatch light, int i) {
@@ -88,43 +117,67 @@ public final class TargetCatch {
                 != Cylinder.NOTHING;
     }
 
-    private void landTwice(LightBatch light, int i, double watts) {
-        double withinA = share.withinA[i];
-        double within = withinA + share.withinB[i];
-        double draw = light.draw[i];
-        if (within > 0) {
-            double v = draw * within;
-            if (v < withinA) {
-                land(light, i, light.a, RadiusLaw.inverse(share.belowA[i] + v), 0.5 * within * watts);
-            } else {
-                land(light, i, light.b, RadiusLaw.inverse(share.belowB[i] + v - withinA), 0.5 * within * watts);
-            }
-        }
-        double beside = 2 - within;
-        double besideA = 1 - withinA;
-        double v = draw * beside;
-        if (v < besideA) {
-            double y = v < share.belowA[i] ? v : v + withinA;
-            land(light, i, light.a, RadiusLaw.inverse(y), 0.5 * beside * watts);
-        } else {
-            v -= besideA;
-            double y = v < share.belowB[i] ? v : v + share.withinB[i];
-            land(light, i, light.b, RadiusLaw.inverse(y), 0.5 * beside * watts);
+    /** One error per ray among those that bring it into the disc. */
+    private void drawInside(LightBatch light) {
+        int n = light.capacity;
+        for (int i = 0; i < n; i++) {
+            double first = share.within[i];
+            double both = first + share.within[n + i];
+            double v = light.draw[i] * both;
+            int line = v < first ? 0 : 1;
+            int at = i + line * n;
+            double y = share.below[at] + v - first * ZERO_ONE[line];
+            inside.set(light, i, at, RadiusLaw.inverse(y));
+            inside.weight[i] = 0.5 * both;
         }
     }
 
-    /** Lands the ray whose error has the signed radius {@code rho} along {@code line}. */
-    private void land(LightBatch light, int i, ErrorLine line, double rho, double watts) {
-        double dx = light.rx[i] + rho * (line.x1[i] + rho * line.x2[i]);
-        double dy = light.ry[i] + rho * (line.y1[i] + rho * line.y2[i]);
-        double dz = light.rz[i] + rho * (line.z1[i] + rho * line.z2[i]);
+    /** One error per ray among all others. */
+    private void drawBeside(LightBatch light) {
+        int n = light.capacity;
+        for (int i = 0; i < n; i++) {
+            double first = 1 - share.within[i];
+            double both = first + 1 - share.within[n + i];
+            double v = light.draw[i] * both;
+            int line = v < first ? 0 : 1;
+            int at = i + line * n;
+            double y = v - first * ZERO_ONE[line];
+            int above = y < share.below[at] ? 0 : 1;
+            beside.set(light, i, at, RadiusLaw.inverse(y + share.within[at] * ZERO_ONE[above]));
+            beside.weight[i] = 0.5 * both;
+        }
+    }
+
+    /** Judges and counts what each landing meets. */
+    private void count(LightBatch light, Landing landing) {
+        for (int i = 0; i < light.capacity; i++) {
+            double watts = lit[i] * landing.weight[i];
+            if (watts == 0) {
+                continue;
+            }
+            boolean crosses = landing.reach[i] > 0 && light.pz[i] < 0;
+            if (crosses && !hiding && (bare || landing.radius[i] <= radius)) {
+                boolean caught = landing.radius[i] <= radius;
+                tally.cross(landing.x[i], landing.y[i], landing.radius[i], caught, watts);
+                tally.missed += caught ? 0 : watts;
+            } else {
+                meetBody(light, i, landing, watts);
+            }
+        }
+    }
+
+    /** The general case: wall, lid, panels in the way. */
+    private void meetBody(LightBatch light, int i, Landing landing, double watts) {
+        double dx = landing.out.dx[i];
+        double dy = landing.out.dy[i];
+        double dz = landing.out.dz[i];
         int met = body.meet(light.px[i], light.py[i], light.pz[i], dx, dy, dz);
         if (hiding && (body.crossed || met != Cylinder.NOTHING) && hidden.stops(light, i, dx, dy, dz, body.reach)) {
             tally.missed += watts;
             return;
         }
         if (body.crossed) {
-            tally.cross(body.planeX, body.planeY, met == Cylinder.UNDERSIDE, watts);
+            tally.cross(landing.x[i], landing.y[i], landing.radius[i], met == Cylinder.UNDERSIDE, watts);
         }
         if (met == Cylinder.NOTHING) {
             tally.missed += watts;

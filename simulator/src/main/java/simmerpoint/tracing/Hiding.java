@@ -56,7 +56,7 @@ public final class Hiding {
 
         /** Takes the watts from mirror points that another panel hides from the sun. */
         void dropHidden(LightBatch light) {
-            for (int i = 0; i < light.size; i++) {
+            for (int i = 0; i < light.capacity; i++) {
                 if (light.watts[i] > 0 && light.panel[i] >= 0) {
                     boolean hidden = query.meets(
                             light.px[i],

@@ -1,15 +1,24 @@
 package simmerpoint.tracing;
 
 /**
- * A batch of sunlight on its way off the mirrors, in the target frame, one array per component. The mirror's random
- * errors (slope error, beam spread, jitter) are one two-dimensional Gaussian per ray; it is kept as two lines through
- * its middle, square to each other, along each of which the error's signed radius follows
- * {@link simmerpoint.sampling.RadiusLaw}. Whoever catches the light can then integrate over the radius, or draw one with
- * {@link #draw}. Owned by one thread.
+ * A batch of sunlight on the mirrors, in the target frame, one array per component; owned by one thread.
+ *
+ * <p>The mirror's random errors (slope error, beam spread, jitter) are a two-dimensional Gaussian tilt of the normal,
+ * kept as two lines through its middle, square to each other. At signed radius ρ along line l (0 or 1) the tilt is
+ * τ = ρ·(tiltIn, tiltAcross)[l·capacity + i], in the plane of incidence and across it, and ρ follows {@link
+ * simmerpoint.sampling.RadiusLaw}. With n the normal, s the direction to the sun, c = n × s, the ray leaves along
+ *
+ * <pre>A·n + B·s + C·c   (not of length 1)
+ * A = 2cos i + 2τ_in(1 − 2cos²i)/sin i − 2τ_in²·cos i
+ * B = −1 + 2τ_in·cos i/sin i + τ_in² − τ_across²
+ * C = 2τ_across·cos i/sin i + 2τ_in·τ_across</pre>
+ *
+ * which is exact reflection at the mirror whose normal is n + τ (derived here: 2(m·s)m − |m|²s for m = n + τ_in(s −
+ * n·cos i)/sin i + τ_across·c/sin i).
  */
 public final class LightBatch {
-    /** Number of rays in use. */
-    public int size;
+    /** Room for rays; also the distance between the two lines in {@link #tiltIn} and {@link #tiltAcross}. */
+    public final int capacity;
     /** Mirror point, m. */
     public final double[] px;
     /** Mirror point. */
@@ -22,12 +31,22 @@ public final class LightBatch {
     public final double[] sy;
     /** Direction to the sun. */
     public final double[] sz;
-    /** R₀, the outgoing direction without random error, unit. */
-    public final double[] rx;
-    /** R₀. */
-    public final double[] ry;
-    /** R₀. */
-    public final double[] rz;
+    /** Unit normal of the mirror, panel tilt included, random errors not. */
+    public final double[] nx;
+    /** Normal. */
+    public final double[] ny;
+    /** Normal. */
+    public final double[] nz;
+    /** c = n × s, of length sin i. */
+    public final double[] cx;
+    /** c. */
+    public final double[] cy;
+    /** c. */
+    public final double[] cz;
+    /** cos i of the angle of incidence. */
+    public final double[] cosine;
+    /** 1/sin i. */
+    public final double[] perSine;
     /**
      * Watts of sunlight on the mirror point if this ray were the whole sample (divide by the number of rays); 0 where
      * another panel hides that point from the sun.
@@ -37,26 +56,31 @@ public final class LightBatch {
     public final double[] draw;
     /** Panel, or {@link simmerpoint.dish.MirrorPoints#GAP}. */
     public final int[] panel;
-    /** First line of errors. */
-    public final ErrorLine a;
-    /** Second line of errors, square to the first. */
-    public final ErrorLine b;
+    /** Tilt in the plane of incidence per unit of radius, rad; two lines. */
+    public final double[] tiltIn;
+    /** Tilt across it per unit of radius, rad; two lines. */
+    public final double[] tiltAcross;
 
     LightBatch(int n) {
-        size = n;
+        capacity = n;
         px = new double[n];
         py = new double[n];
         pz = new double[n];
         sx = new double[n];
         sy = new double[n];
         sz = new double[n];
-        rx = new double[n];
-        ry = new double[n];
-        rz = new double[n];
+        nx = new double[n];
+        ny = new double[n];
+        nz = new double[n];
+        cx = new double[n];
+        cy = new double[n];
+        cz = new double[n];
+        cosine = new double[n];
+        perSine = new double[n];
         watts = new double[n];
         draw = new double[n];
         panel = new int[n];
-        a = new ErrorLine(n);
-        b = new ErrorLine(n);
+        tiltIn = new double[2 * n];
+        tiltAcross = new double[2 * n];
     }
 }

@@ -27,7 +27,11 @@ public final class LightCaster {
     /** Rays per batch: all arrays of a batch together stay within a core's own cache. */
     public static final int BATCH = 128;
 
-    private static final double LEAST_SINE2 = 1e-24;
+    /** Keeps 1/sin i finite at exactly normal incidence. */
+    private static final double LEAST_SINE2 = 1e-300;
+
+    /** Keeps the tilt that stands for beam spread finite at grazing incidence, beyond 87°. */
+    private static final double LEAST_COSINE2 = 0.0025;
 
     private final MirrorSurface surface;
     private final PanelTilts tilts;
@@ -97,6 +101,7 @@ public final class LightCaster {
     /** Casts the points of one block, batch by batch. For one thread. */
     public final class Beam {
         private final SobolRun points;
+        private final int n;
         private final double[] u;
         private final double[] v;
         private final double[] w;
@@ -114,7 +119,7 @@ public final class LightCaster {
          */
         public Beam(ScrambledSobol sobol, ScrambledSobol.Block block) {
             points = new SobolRun(sobol, block, BATCH);
-            int n = points.length();
+            n = points.length();
             u = new double[n];
             v = new double[n];
             w = new double[n];
@@ -129,26 +134,28 @@ public final class LightCaster {
             return points.runs();
         }
 
+        /** Rays per batch. */
+        public int batchSize() {
+            return n;
+        }
+
         /** Casts batch {@code k}; the same object is filled anew every time. */
         public LightBatch cast(long k) {
-            int n = points.length();
             points.fill(0, k, u);
             points.fill(1, k, v);
             surface.fill(u, v, n, mirror);
-            place(n);
-            points.fill(3, k, u);
-            points.fill(4, k, v);
-            aimAtSun(n);
-            turnNormals(n);
-            weigh(n);
+            System.arraycopy(mirror.panel, 0, light.panel, 0, n);
+            turn(mirror.x, mirror.y, mirror.z, origin, light.px, light.py, light.pz);
+            aimAtSun(k);
+            turnNormals();
+            for (int i = 0; i < n; i++) {
+                light.watts[i] = beam * mirror.area[i] * Math.max(0, light.cosine[i]);
+            }
             if (!tilts.none()) {
                 tilts.apply(mirror, n);
-                turnNormals(n);
+                turnNormals();
             }
-            points.fill(2, k, u);
-            UnitCircle.fill(u, 0.25, n, cos, sin);
-            spreads(k, n);
-            reflect(n);
+            layErrors(k);
             points.fill(5, k, light.draw);
             if (hiding.possible()) {
                 hidden.dropHidden(light);
@@ -156,145 +163,74 @@ public final class LightCaster {
             return light;
         }
 
-        /** Mirror points into the target frame. */
-        private void place(int n) {
+        /** Vectors of the dish frame into the target frame. */
+        private void turn(double[] x, double[] y, double[] z, Vec o, double[] tx, double[] ty, double[] tz) {
             double[] m = turn;
-            double ox = origin.x();
-            double oy = origin.y();
-            double oz = origin.z();
-            for (int i = 0; i < n; i++) {
-                double x = mirror.x[i];
-                double y = mirror.y[i];
-                double z = mirror.z[i];
-                light.px[i] = m[0] * x + m[1] * y + m[2] * z + ox;
-                light.py[i] = m[3] * x + m[4] * y + m[5] * z + oy;
-                light.pz[i] = m[6] * x + m[7] * y + m[8] * z + oz;
-            }
-            System.arraycopy(mirror.panel, 0, light.panel, 0, n);
+            Lanes.combine(tx, n, m[0], x, m[1], y, m[2], z, o.x());
+            Lanes.combine(ty, n, m[3], x, m[4], y, m[5], z, o.y());
+            Lanes.combine(tz, n, m[6], x, m[7], y, m[8], z, o.z());
         }
 
         /** Where on the sun each ray comes from. */
-        private void aimAtSun(int n) {
+        private void aimAtSun(long k) {
+            points.fill(3, k, u);
+            points.fill(4, k, v);
             sunTable.fill(u, n, w);
             UnitCircle.fill(v, 1, n, cos, sin);
+            Lanes.product(u, n, 1, w, cos);
+            Lanes.product(v, n, 1, w, sin);
             for (int i = 0; i < n; i++) {
-                double a = w[i] * cos[i];
-                double b = w[i] * sin[i];
-                double c = Math.sqrt(1 - a * a - b * b);
-                light.sx[i] = sunX.x() * a + sunY.x() * b + sunZ.x() * c;
-                light.sy[i] = sunX.y() * a + sunY.y() * b + sunZ.y() * c;
-                light.sz[i] = sunX.z() * a + sunY.z() * b + sunZ.z() * c;
+                w[i] = Math.sqrt(1 - w[i] * w[i]);
+            }
+            Lanes.combine(light.sx, n, sunX.x(), u, sunY.x(), v, sunZ.x(), w, 0);
+            Lanes.combine(light.sy, n, sunX.y(), u, sunY.y(), v, sunZ.y(), w, 0);
+            Lanes.combine(light.sz, n, sunX.z(), u, sunY.z(), v, sunZ.z(), w, 0);
+        }
+
+        /** Normals into the target frame, and the cosine of incidence. */
+        private void turnNormals() {
+            turn(mirror.nx, mirror.ny, mirror.nz, Vec.ZERO, light.nx, light.ny, light.nz);
+            Lanes.dot(light.cosine, n, light.nx, light.sx, light.ny, light.sy, light.nz, light.sz);
+        }
+
+        /** The axes of incidence and the two lines of errors. */
+        private void layErrors(long k) {
+            LightBatch l = light;
+            Lanes.difference(l.cx, n, l.ny, l.sz, l.nz, l.sy);
+            Lanes.difference(l.cy, n, l.nz, l.sx, l.nx, l.sz);
+            Lanes.difference(l.cz, n, l.nx, l.sy, l.ny, l.sx);
+            Lanes.inverseLength(l.perSine, n, l.cx, l.cy, l.cz, LEAST_SINE2);
+            points.fill(2, k, u);
+            UnitCircle.fill(u, 0.25, n, cos, sin);
+            quarterSpreads(k);
+            double slope2 = spread.slope2();
+            for (int i = 0; i < n; i++) {
+                double cosine2 = Math.max(l.cosine[i] * l.cosine[i], LEAST_COSINE2);
+                v[i] = Math.sqrt(slope2 + w[i] / cosine2);
+            }
+            for (int i = 0; i < n; i++) {
+                w[i] = Math.sqrt(slope2 + w[i]);
+            }
+            for (int i = 0; i < n; i++) {
+                l.tiltIn[i] = cos[i] * w[i];
+                l.tiltAcross[i] = sin[i] * v[i];
+                l.tiltIn[n + i] = -sin[i] * w[i];
+                l.tiltAcross[n + i] = cos[i] * v[i];
             }
         }
 
-        /** Normals into the target frame; held in the arrays of R₀ until the ray is reflected. */
-        private void turnNormals(int n) {
-            double[] m = turn;
-            for (int i = 0; i < n; i++) {
-                double x = mirror.nx[i];
-                double y = mirror.ny[i];
-                double z = mirror.nz[i];
-                light.rx[i] = m[0] * x + m[1] * y + m[2] * z;
-                light.ry[i] = m[3] * x + m[4] * y + m[5] * z;
-                light.rz[i] = m[6] * x + m[7] * y + m[8] * z;
-            }
-        }
-
-        /** Watts: beam × area × cosine, for the surface as planned. */
-        private void weigh(int n) {
-            double wattsPerArea = beam;
-            for (int i = 0; i < n; i++) {
-                double cosine = light.rx[i] * light.sx[i] + light.ry[i] * light.sy[i] + light.rz[i] * light.sz[i];
-                light.watts[i] = wattsPerArea * mirror.area[i] * Math.max(0, cosine);
-            }
-        }
-
-        /** Each ray's spread² of the reflected ray into {@link #w}. */
-        private void spreads(long k, int n) {
-            double sharp2 = spread.sharp2();
+        /** A quarter of each ray's spread² into {@link #w}. */
+        private void quarterSpreads(long k) {
+            double sharp2 = 0.25 * spread.sharp2();
+            double wide2 = 0.25 * spread.wide2();
             if (dimensions() < 7) {
-                Arrays.fill(w, 0, n, spread.wideShare() == 1 ? spread.wide2() : sharp2);
+                Arrays.fill(w, 0, n, spread.wideShare() == 1 ? wide2 : sharp2);
                 return;
             }
             points.fill(6, k, v);
             for (int i = 0; i < n; i++) {
-                w[i] = v[i] < spread.wideShare() ? spread.wide2() : sharp2;
+                w[i] = v[i] < spread.wideShare() ? wide2 : sharp2;
             }
-        }
-
-        /** R₀ and the two lines of errors. */
-        private void reflect(int n) {
-            double slope2 = spread.slope2();
-            for (int i = 0; i < n; i++) {
-                double nx = light.rx[i];
-                double ny = light.ry[i];
-                double nz = light.rz[i];
-                double sx = light.sx[i];
-                double sy = light.sy[i];
-                double sz = light.sz[i];
-                double cosine = nx * sx + ny * sy + nz * sz;
-                double ax = ny * sz - nz * sy;
-                double ay = nz * sx - nx * sz;
-                double az = nx * sy - ny * sx;
-                double sine2 = ax * ax + ay * ay + az * az;
-                if (sine2 < LEAST_SINE2) {
-                    ax = nz;
-                    ay = 0;
-                    az = -nx;
-                    sine2 = ax * ax + az * az;
-                    if (sine2 < 0.25) {
-                        ax = 0;
-                        ay = nz;
-                        az = -ny;
-                        sine2 = ay * ay + az * az;
-                    }
-                }
-                double perSine = 1 / Math.sqrt(sine2);
-                ax *= perSine;
-                ay *= perSine;
-                az *= perSine;
-                double ix = ay * nz - az * ny;
-                double iy = az * nx - ax * nz;
-                double iz = ax * ny - ay * nx;
-                double quarter = 0.25 * w[i];
-                double inPlane = Math.sqrt(slope2 + quarter);
-                double across = Math.sqrt(slope2 + quarter / Math.max(cosine * cosine, 0.0025));
-                double c = cos[i];
-                double s = sin[i];
-                double ci = c * inPlane;
-                double ca = s * across;
-                line(light.a, i, cosine, nx, ny, nz, ci * ix + ca * ax, ci * iy + ca * ay, ci * iz + ca * az);
-                ci = -s * inPlane;
-                ca = c * across;
-                line(light.b, i, cosine, nx, ny, nz, ci * ix + ca * ax, ci * iy + ca * ay, ci * iz + ca * az);
-                light.rx[i] = 2 * cosine * nx - sx;
-                light.ry[i] = 2 * cosine * ny - sy;
-                light.rz[i] = 2 * cosine * nz - sz;
-            }
-        }
-
-        private void line(
-                ErrorLine line,
-                int i,
-                double cosine,
-                double nx,
-                double ny,
-                double nz,
-                double ex,
-                double ey,
-                double ez) {
-            double sx = light.sx[i];
-            double sy = light.sy[i];
-            double sz = light.sz[i];
-            double along = 2 * (ex * sx + ey * sy + ez * sz);
-            double size2 = ex * ex + ey * ey + ez * ez;
-            double twice = 2 * cosine;
-            line.x1[i] = along * nx + twice * ex;
-            line.y1[i] = along * ny + twice * ey;
-            line.z1[i] = along * nz + twice * ez;
-            line.x2[i] = along * ex - size2 * sx;
-            line.y2[i] = along * ey - size2 * sy;
-            line.z2[i] = along * ez - size2 * sz;
         }
     }
 }
