@@ -18,7 +18,7 @@ import java.util.Objects;
  * above 0.4 go beyond the skies that such profiles were measured under.
  *
  * <p>Each part is integrated by the package's convention: the disc by Gauss points in narrow cells, the ring by the
- * series sin t cos t = t − 2t³/3 + 2t⁵/15 − 4t⁷/315, next term below 1e-14 of the first.
+ * first four terms of the series of sin θ cos θ, the next below 1e-14 of the first.
  */
 public final class CircumsolarSun implements SunShape {
     /** Edge of the disc in this model, rad. */
@@ -34,7 +34,7 @@ public final class CircumsolarSun implements SunShape {
     public static final double GREATEST_RATIO = 0.6;
 
     private static final int CELLS = 128;
-    private static final double[] SERIES = {1, -2.0 / 3, 2.0 / 15, -4.0 / 315};
+    private static final int RING_TERMS = 4;
 
     private final double ratio;
     private final double gamma;
@@ -83,7 +83,7 @@ public final class CircumsolarSun implements SunShape {
 
     @Override
     public double density(double angle) {
-        return relativeRadiance(angle) * 0.5 * Math.sin(2 * angle) / light;
+        return relativeRadiance(angle) * Weight.at(angle) / light;
     }
 
     @Override
@@ -137,7 +137,7 @@ public final class CircumsolarSun implements SunShape {
         }
         borders[CELLS] = DISC_RADIANS;
         return new CellIntegral(
-                borders, (cell, x) -> discRadiance(x) * 0.5 * Math.sin(2 * x) * (moment == 2 ? 1 : x * x));
+                borders, (cell, x) -> discRadiance(x) * Weight.at(x) * (moment == 2 ? 1 : x * x));
     }
 
     /**
@@ -148,9 +148,9 @@ public final class CircumsolarSun implements SunShape {
         double sum = 0;
         double logX = Math.log(x);
         double scale = edgeRadiance * DISC_RADIANS * DISC_RADIANS;
-        for (int k = 0; k < SERIES.length; k++) {
+        for (int k = 0; k < RING_TERMS; k++) {
             double n = power + 2 * k;
-            sum += SERIES[k] * scale * (n == 0 ? logX : Math.expm1(n * logX) / n);
+            sum += Weight.SERIES[k] * scale * (n == 0 ? logX : Math.expm1(n * logX) / n);
             scale *= DISC_RADIANS * DISC_RADIANS;
         }
         return sum;

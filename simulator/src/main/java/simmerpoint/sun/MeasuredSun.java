@@ -28,7 +28,7 @@ public final class MeasuredSun implements SunShape {
         this.name = name;
         this.angles = angles;
         this.radiances = radiances;
-        this.integral = new CellIntegral(angles, (cell, x) -> radiance(cell, x) * 0.5 * Math.sin(2 * x));
+        this.integral = new CellIntegral(angles, (cell, x) -> radiance(cell, x) * Weight.at(x));
     }
 
     /**
@@ -89,7 +89,7 @@ public final class MeasuredSun implements SunShape {
 
     @Override
     public double density(double angle) {
-        return relativeRadiance(angle) * 0.5 * Math.sin(2 * angle) / integral.total();
+        return relativeRadiance(angle) * Weight.at(angle) / integral.total();
     }
 
     @Override
@@ -110,7 +110,7 @@ public final class MeasuredSun implements SunShape {
 
     @Override
     public double sigmaPerAxis() {
-        CellIntegral turning = new CellIntegral(angles, (cell, x) -> radiance(cell, x) * 0.5 * Math.sin(2 * x) * x * x);
+        CellIntegral turning = new CellIntegral(angles, (cell, x) -> radiance(cell, x) * Weight.at(x) * x * x);
         return Math.sqrt(0.5 * turning.total() / integral.total());
     }
 

@@ -6,11 +6,14 @@ import java.util.function.DoubleUnaryOperator;
 final class RisingRoot {
     private static final int MOST_STEPS = 200;
 
+    /** After so short a step, against x and against the bracket, Newton's next error is its square: below rounding. */
+    private static final double LAST_STEP = 1e-8;
+
     private RisingRoot() {}
 
     /**
-     * The x between {@code low} and {@code high} where {@code f} is {@code target}, to 1e-14 of the target or the last
-     * digit of x.
+     * The x between {@code low} and {@code high} where {@code f} is {@code target}, to about 1e-14 of the target or the
+     * last digit of x.
      *
      * @param f never falls between low and high, at most target at low and at least target at high
      * @param slope its derivative; may be 0 or infinite in places
@@ -18,6 +21,7 @@ final class RisingRoot {
      */
     static double find(
             DoubleUnaryOperator f, DoubleUnaryOperator slope, double target, double low, double high, double start) {
+        double width = high - low;
         double x = start >= low && start <= high ? start : 0.5 * (low + high);
         for (int i = 0; i < MOST_STEPS; i++) {
             double miss = f.applyAsDouble(x) - target;
@@ -32,9 +36,14 @@ final class RisingRoot {
             double next = x - miss / slope.applyAsDouble(x);
             if (!(next > low && next < high)) {
                 next = 0.5 * (low + high);
+                if (next <= low || next >= high) {
+                    return x;
+                }
+                x = next;
+                continue;
             }
-            if (next == x || next == low && next == high) {
-                return x;
+            if (Math.abs(next - x) <= LAST_STEP * Math.min(x, width) || next == x) {
+                return next;
             }
             x = next;
         }
