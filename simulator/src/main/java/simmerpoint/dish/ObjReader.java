@@ -11,10 +11,11 @@ import java.nio.file.Path;
  * <p><b>Which side is the mirror.</b> Builders' meshes wind their polygons either way, so the winding is not asked: the
  * mirror is the side that faces +z. In the mesh that comes back every polygon runs counter-clockwise seen from +z, its
  * normal has z above 0 and its first corner is the one the file names first. A polygon that stands upright (normal's z
- * within {@link PolygonCheck#UPRIGHT}) reflects nothing along the axis and is refused.
+ * within 1e-6 of 0) reflects nothing along the axis and is refused.
  *
- * <p>Polygons may be concave. They are plane to within {@link PolygonCheck#PLANE} of their size, have area, and have an
- * outline that does not meet itself. Memory grows with the mesh, not with the file's other lines.
+ * <p>Polygons may be concave. Every corner lies in the polygon's plane, which goes through the mean of the
+ * corners, to within 1/10000 of the distance from there to the furthest (or 2 µm, if that is more: files round). They
+ * have area and an outline that does not meet itself. Memory grows with the mesh, not with the file's other lines.
  */
 public final class ObjReader {
     /** Most polygons in a file. */

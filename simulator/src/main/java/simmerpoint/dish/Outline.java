@@ -11,6 +11,7 @@ final class Outline {
     private final double[] z;
     /** Twice the area times the unit normal: sum of the vector products of neighbouring corners (Newell's rule). */
     private double nx;
+
     private double ny;
     private double nz;
 

@@ -42,8 +42,10 @@ final class PolygonCheck {
         }
         checkPlane(k, outline, Math.max(PLANE * radius, PLANE_METRES));
         if (!(Math.abs(outline.normalZ()) > UPRIGHT)) {
-            throw wrong(k, "found a polygon that stands upright, along the dish's axis, and reflects nothing; "
-                    + "polygons that face +z are allowed.");
+            throw wrong(
+                    k,
+                    "found a polygon that stands upright, along the dish's axis, and reflects nothing; "
+                            + "polygons that face +z are allowed.");
         }
         if (!outline.isConvex() && outline.meetsItself()) {
             throw wrong(k, "found a polygon whose outline meets or crosses itself; dents are allowed, crossings not.");
@@ -57,8 +59,10 @@ final class PolygonCheck {
         int vertices = builder.vertices();
         for (int i = mesh.firstCorner()[k]; i < mesh.firstCorner()[k + 1]; i++) {
             if (mesh.corners()[i] >= vertices) {
-                throw wrong(k, "found corner " + (mesh.corners()[i] + 1) + " in a file of " + vertices
-                        + " vertices; 1 to " + vertices + " are allowed.");
+                throw wrong(
+                        k,
+                        "found corner " + (mesh.corners()[i] + 1) + " in a file of " + vertices + " vertices; 1 to "
+                                + vertices + " are allowed.");
             }
         }
     }
@@ -67,8 +71,10 @@ final class PolygonCheck {
         for (int i = 0; i < outline.size(); i++) {
             for (int j = i + 1; j < outline.size(); j++) {
                 if (outline.samePoint(i, j)) {
-                    throw wrong(k, "found corners " + (i + 1) + " and " + (j + 1)
-                            + " of a polygon at one point; every corner has its own.");
+                    throw wrong(
+                            k,
+                            "found corners " + (i + 1) + " and " + (j + 1)
+                                    + " of a polygon at one point; every corner has its own.");
                 }
             }
         }
@@ -81,13 +87,15 @@ final class PolygonCheck {
         }
         double off = outline.offPlane(worst);
         if (!(off <= allowed)) {
-            throw wrong(k, String.format(
-                    Locale.ROOT,
-                    "found corner %d of a polygon %.3g mm off its plane; "
-                            + "%.3g mm (1/10000 of the polygon's size) is allowed.",
-                    worst + 1,
-                    1e3 * off,
-                    1e3 * allowed));
+            throw wrong(
+                    k,
+                    String.format(
+                            Locale.ROOT,
+                            "found corner %d of a polygon %.3g mm off its plane; "
+                                    + "%.3g mm (1/10000 of the polygon's size) is allowed.",
+                            worst + 1,
+                            1e3 * off,
+                            1e3 * allowed));
         }
     }
 

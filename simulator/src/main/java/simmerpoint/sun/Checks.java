@@ -32,6 +32,9 @@ final class Checks {
 
     /** A number in plain notation with at most four digits that count. */
     static String fourDigits(double value) {
-        return new BigDecimal(value).round(new MathContext(4)).stripTrailingZeros().toPlainString();
+        return new BigDecimal(value)
+                .round(new MathContext(4))
+                .stripTrailingZeros()
+                .toPlainString();
     }
 }

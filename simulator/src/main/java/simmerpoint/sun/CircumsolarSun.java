@@ -136,8 +136,7 @@ public final class CircumsolarSun implements SunShape {
             borders[i] = DISC_RADIANS * i / CELLS;
         }
         borders[CELLS] = DISC_RADIANS;
-        return new CellIntegral(
-                borders, (cell, x) -> discRadiance(x) * Weight.at(x) * (moment == 2 ? 1 : x * x));
+        return new CellIntegral(borders, (cell, x) -> discRadiance(x) * Weight.at(x) * (moment == 2 ? 1 : x * x));
     }
 
     /**

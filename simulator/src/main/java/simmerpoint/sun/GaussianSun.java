@@ -2,9 +2,9 @@ package simmerpoint.sun;
 
 /**
  * A sun whose radiance falls off as exp(−sin²θ / 2σ²): the bell curve that hand calculations use for sun, haze and all
- * small errors together. The sine stands in for the angle (equal to 0.01 % up to 24 mrad), which makes every formula exact: both
- * direction cosines of a ray are normal with standard deviation σ. Cut off where sin θ = 6σ and scaled up to make up for
- * the 1.5e-8 of the light that would lie beyond.
+ * small errors together. The sine stands in for the angle (equal to 0.01 % up to 24 mrad), which makes every formula
+ * exact: both direction cosines of a ray are normal with standard deviation σ. Cut off where sin θ = 6σ and scaled up
+ * to make up for the 1.5e-8 of the light that would lie beyond.
  *
  * @param sigma standard deviation per axis, rad, above 0 to 0.1
  */

@@ -51,8 +51,8 @@ public record LimbDarkened(double halfAngle) implements SunShape {
         if (Checks.share(u) == 0 || u == 1) {
             return u * halfAngle;
         }
-        double q = RisingRoot.find(
-                LimbDarkened::shareOfQ, x -> radianceOfMu(Math.sqrt(1 - x)) / MEAN, u, 0, 1, MEAN * u);
+        double q =
+                RisingRoot.find(LimbDarkened::shareOfQ, x -> radianceOfMu(Math.sqrt(1 - x)) / MEAN, u, 0, 1, MEAN * u);
         return Math.asin(Math.sqrt(q) * Math.sin(halfAngle));
     }
 

@@ -17,7 +17,8 @@ final class SunTable {
     private static final double WIDEST_MRAD = 1e3 * MeasuredSun.WIDEST_ANGLE_RADIANS;
     private static final double MOST_RADIANCE = 1e12;
     private static final Pattern NUMBER = Pattern.compile("[+-]?(\\d+\\.?\\d*|\\.\\d+)([eE][+-]?\\d+)?");
-    private static final String ROW = "a row is two numbers with decimal points and a comma between them, as in 4.6,0.35";
+    private static final String ROW =
+            "a row is two numbers with decimal points and a comma between them, as in 4.6,0.35";
 
     private final Path file;
     private double[] angles = new double[64];
@@ -98,8 +99,11 @@ final class SunTable {
             throw wrong(line, field, "an angle is 0 to 100 mrad");
         }
         if (rows > 0 && !(angle > angles[rows - 1])) {
-            throw wrong(line, field, "angles ascend, so it is more than the " + Checks.fourDigits(angles[rows - 1])
-                    + " mrad of line " + lineOfLastRow);
+            throw wrong(
+                    line,
+                    field,
+                    "angles ascend, so it is more than the " + Checks.fourDigits(angles[rows - 1]) + " mrad of line "
+                            + lineOfLastRow);
         }
         return angle;
     }
@@ -140,8 +144,10 @@ final class SunTable {
             throw new SunTableException(file, "no row has any light; at least the centre has a radiance above 0.");
         }
         if (radiances[0] < MeasuredSun.LEAST_CENTRE * brightest) {
-            throw new SunTableException(file, "the radiance at angle 0 is " + radiances[0] + " and the greatest is "
-                    + brightest + "; the centre has at least a thousandth of the greatest.");
+            throw new SunTableException(
+                    file,
+                    "the radiance at angle 0 is " + radiances[0] + " and the greatest is " + brightest
+                            + "; the centre has at least a thousandth of the greatest.");
         }
         double[] radians = Arrays.stream(angles, 0, rows).map(t -> 1e-3 * t).toArray();
         return MeasuredSun.of(String.valueOf(file.getFileName()), radians, Arrays.copyOf(radiances, rows));
@@ -149,6 +155,7 @@ final class SunTable {
 
     private SunTableException wrong(int line, String found, String allowed) {
         String shown = found.length() <= 40 ? found : found.substring(0, 40) + "...";
-        return new SunTableException(file, line, "found '" + shown.replaceAll("\\p{Cntrl}", "?") + "'; " + allowed + ".");
+        return new SunTableException(
+                file, line, "found '" + shown.replaceAll("\\p{Cntrl}", "?") + "'; " + allowed + ".");
     }
 }

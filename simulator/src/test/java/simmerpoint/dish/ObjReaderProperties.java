@@ -13,8 +13,8 @@ import net.jqwik.api.constraints.IntRange;
 import net.jqwik.api.constraints.StringLength;
 
 class ObjReaderProperties {
-    private static final String GOOD = "v 0 0 0\nv 1 0 0.1\nv 1 1 0.1\nv 0 1 0\nv 0.5 2 -0.3\n"
-            + "f 1 2 3 4\nf 4/1 3/2/2 5//1\nf -1 -3 -2\n";
+    private static final String GOOD =
+            "v 0 0 0\nv 1 0 0.1\nv 1 1 0.1\nv 0 1 0\nv 0.5 2 -0.3\n" + "f 1 2 3 4\nf 4/1 3/2/2 5//1\nf -1 -3 -2\n";
 
     /** Whatever is typed over a good file, it gives polygons with area that face +z, or one sentence. */
     @Property(seed = "42", tries = 500, edgeCases = EdgeCasesMode.NONE)
@@ -33,7 +33,8 @@ class ObjReaderProperties {
                 assertTrue(outline.normalZ() > 0 && outline.area() > 0);
             }
         } catch (MeshException e) {
-            assertTrue(e.getMessage().startsWith(file.toString()) && e.getMessage().endsWith("."), e.getMessage());
+            assertTrue(
+                    e.getMessage().startsWith(file.toString()) && e.getMessage().endsWith("."), e.getMessage());
         } finally {
             Files.delete(file);
         }

@@ -59,7 +59,8 @@ class ObjReaderTest {
 
     @Test
     void aCommentIsNotContinued() throws Exception {
-        assertEquals(1, read("# in yard\\\nv 0 0 0\nv 1 0 0\nv 0 1 0 # \\\nf 1 2 3").polygons());
+        assertEquals(
+                1, read("# in yard\\\nv 0 0 0\nv 1 0 0\nv 0 1 0 # \\\nf 1 2 3").polygons());
     }
 
     @Test
@@ -221,7 +222,8 @@ class ObjReaderTest {
     }
 
     private static String refusal(Path file) {
-        String sentence = assertThrows(MeshException.class, () -> ObjReader.read(file, 0.001)).getMessage();
+        String sentence = assertThrows(MeshException.class, () -> ObjReader.read(file, 0.001))
+                .getMessage();
         assertTrue(sentence.startsWith(file.toString()) && sentence.endsWith("."), sentence);
         assertTrue(sentence.chars().noneMatch(Character::isISOControl), sentence);
         return sentence;

@@ -96,7 +96,12 @@ class TriangulationTest {
         }
         assertEquals(area, sum, 1e-13 * Math.abs(area));
         assertTrue(triangles.length <= 3 * (corners.length - 2));
-        double reach = 1.05 * Arrays.stream(corners).flatMapToDouble(Arrays::stream).map(Math::abs).max().orElse(0);
+        double reach = 1.05
+                * Arrays.stream(corners)
+                        .flatMapToDouble(Arrays::stream)
+                        .map(Math::abs)
+                        .max()
+                        .orElse(0);
         SplittableRandom points = new SplittableRandom(7);
         for (int i = 0; i < 400; i++) {
             double x = reach * (1 - 2 * points.nextDouble());

@@ -18,8 +18,16 @@ class RayleighTest {
     /** Closed form 1 − exp(−x²/2), derived; the same figures stand for light within x standard deviations. */
     @ParameterizedTest
     @CsvSource({
-        "0.5, 0.117503", "1, 0.393469", "1.5, 0.675348", "2, 0.864665", "2.5, 0.956063", "3, 0.988891",
-        "1.17741, 0.5", "2.14597, 0.9", "2.44775, 0.95", "3.03485, 0.99"
+        "0.5, 0.117503",
+        "1, 0.393469",
+        "1.5, 0.675348",
+        "2, 0.864665",
+        "2.5, 0.956063",
+        "3, 0.988891",
+        "1.17741, 0.5",
+        "2.14597, 0.9",
+        "2.44775, 0.95",
+        "3.03485, 0.99"
     })
     void cumulativeMeetsKnownShares(double x, double share) {
         assertEquals(share, UNIT.cumulative(x), 2e-6);
@@ -59,8 +67,8 @@ class RayleighTest {
                 .doubles(50_000)
                 .map(new Rayleigh(3)::inverse)
                 .toArray();
-        double p = new KolmogorovSmirnovTest()
-                .kolmogorovSmirnovTest(new WeibullDistribution(2, 3 * Math.sqrt(2)), draws);
+        double p =
+                new KolmogorovSmirnovTest().kolmogorovSmirnovTest(new WeibullDistribution(2, 3 * Math.sqrt(2)), draws);
         assertTrue(p > 0.001, "p " + p);
     }
 

@@ -105,8 +105,8 @@ class CircumsolarSunTest extends SunShapeContract {
             high = gamma > -2 ? high : middle;
         }
         CircumsolarSun sun = new CircumsolarSun(low);
-        double mean = 0.5 * (new CircumsolarSun(low - 1e-6).resultingRatio()
-                + new CircumsolarSun(low + 1e-6).resultingRatio());
+        double mean = 0.5
+                * (new CircumsolarSun(low - 1e-6).resultingRatio() + new CircumsolarSun(low + 1e-6).resultingRatio());
         assertEquals(mean, sun.resultingRatio(), 1e-9);
         assertEquals(0.9999, sun.cumulative(sun.inverse(0.9999)), 1e-12);
     }

@@ -45,7 +45,13 @@ class LimbDarkenedTest extends SunShapeContract {
 
     /** Observed brightness by μ, from a table of a course page of Brigham Young University; the law is up to 0.05 low. */
     @ParameterizedTest
-    @CsvSource({"1.0, 1.000, 1.0000", "0.8, 0.898, 0.8968", "0.6, 0.788, 0.7752", "0.4, 0.670, 0.6352", "0.2, 0.522, 0.4768"})
+    @CsvSource({
+        "1.0, 1.000, 1.0000",
+        "0.8, 0.898, 0.8968",
+        "0.6, 0.788, 0.7752",
+        "0.4, 0.670, 0.6352",
+        "0.2, 0.522, 0.4768"
+    })
     void brightnessIsNearTheObserved(double mu, double observed, double law) {
         double angle = Math.asin(Math.sqrt(1 - mu * mu) * Math.sin(HALF_ANGLE));
         assertEquals(observed, shape().relativeRadiance(angle), 0.05);

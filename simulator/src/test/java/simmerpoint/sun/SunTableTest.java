@@ -122,7 +122,8 @@ class SunTableTest {
     }
 
     private static String refusal(Path file) {
-        String sentence = assertThrows(SunTableException.class, () -> MeasuredSun.read(file)).getMessage();
+        String sentence = assertThrows(SunTableException.class, () -> MeasuredSun.read(file))
+                .getMessage();
         assertTrue(sentence.startsWith(file.toString()) && sentence.endsWith("."), sentence);
         return sentence;
     }
