@@ -1,0 +1,161 @@
+package simmerpoint.sun;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.Locale;
+import java.util.regex.Pattern;
+
+/** Reads and checks one file for {@link MeasuredSun}; the format is described there. */
+final class SunTable {
+    /** Largest file, bytes. */
+    static final int MOST_BYTES = 1_000_000;
+
+    private static final double WIDEST_MRAD = 1e3 * MeasuredSun.WIDEST_ANGLE_RADIANS;
+    private static final double MOST_RADIANCE = 1e12;
+    private static final Pattern NUMBER = Pattern.compile("[+-]?(\\d+\\.?\\d*|\\.\\d+)([eE][+-]?\\d+)?");
+    private static final String ROW =
+            "a row is two numbers with decimal points and a comma between them, as in 4.6,0.35";
+
+    private final Path file;
+    private double[] angles = new double[64];
+    private double[] radiances = new double[64];
+    private int rows;
+    private int lineOfLastRow;
+    private boolean headerSeen;
+
+    SunTable(Path file) {
+        this.file = file;
+    }
+
+    MeasuredSun read() throws SunTableException {
+        String[] lines = text().split("\r\n|\r|\n", -1);
+        for (int i = 0; i < lines.length; i++) {
+            String line = lines[i].replaceFirst("#.*", "").strip();
+            if (line.isEmpty()) {
+                continue;
+            }
+            if (headerSeen) {
+                row(i + 1, line);
+            } else {
+                header(i + 1, line);
+            }
+        }
+        return sun();
+    }
+
+    private String text() throws SunTableException {
+        if (Files.isDirectory(file)) {
+            throw new SunTableException(file, "this is a folder; a CSV file with the sun's brightness is allowed.");
+        }
+        if (!Files.exists(file)) {
+            throw new SunTableException(file, "there is no such file.");
+        }
+        if (!Files.isRegularFile(file)) {
+            throw new SunTableException(file, "this is not a plain file; a CSV file is allowed.");
+        }
+        try (InputStream in = Files.newInputStream(file)) {
+            byte[] bytes = in.readNBytes(MOST_BYTES + 1);
+            if (bytes.length > MOST_BYTES) {
+                throw new SunTableException(file, "the file is larger than 1 MB; at most 1 MB is allowed.");
+            }
+            String text = new String(bytes, StandardCharsets.UTF_8);
+            return text.startsWith("\uFEFF") ? text.substring(1) : text;
+        } catch (IOException e) {
+            SunTableException sentence = new SunTableException(file, "the file cannot be read.");
+            sentence.initCause(e);
+            throw sentence;
+        }
+    }
+
+    private void header(int line, String text) throws SunTableException {
+        String[] names = text.split(",", -1);
+        if (names.length != 2 || !names[0].toLowerCase(Locale.ROOT).contains("mrad")) {
+            throw wrong(
+                    line,
+                    text,
+                    "the first line names two columns and the angle's unit, as in angle_mrad,relative_radiance");
+        }
+        headerSeen = true;
+    }
+
+    private void row(int line, String text) throws SunTableException {
+        String[] fields = text.split(",", -1);
+        if (fields.length != 2) {
+            throw wrong(line, text, ROW);
+        }
+        add(line, angle(line, fields[0].strip()), radiance(line, fields[1].strip()));
+    }
+
+    private double angle(int line, String field) throws SunTableException {
+        double angle = number(line, field);
+        if (rows == 0 && angle != 0) {
+            throw wrong(line, field, "the first row is the sun's centre, angle 0");
+        }
+        if (!(angle >= 0 && angle <= WIDEST_MRAD)) {
+            throw wrong(line, field, "an angle is 0 to 100 mrad");
+        }
+        if (rows > 0 && !(angle > angles[rows - 1])) {
+            throw wrong(
+                    line,
+                    field,
+                    "angles ascend, so it is more than the " + Checks.fourDigits(angles[rows - 1]) + " mrad of line "
+                            + lineOfLastRow);
+        }
+        return angle;
+    }
+
+    private double radiance(int line, String field) throws SunTableException {
+        double radiance = number(line, field);
+        if (!(radiance >= 0 && radiance <= MOST_RADIANCE)) {
+            throw wrong(line, field, "a radiance is 0 to 1e12");
+        }
+        return radiance;
+    }
+
+    private double number(int line, String field) throws SunTableException {
+        if (!NUMBER.matcher(field).matches()) {
+            throw wrong(line, field, ROW);
+        }
+        return Double.parseDouble(field);
+    }
+
+    private void add(int line, double angle, double radiance) {
+        if (rows == angles.length) {
+            angles = Arrays.copyOf(angles, 2 * rows);
+            radiances = Arrays.copyOf(radiances, 2 * rows);
+        }
+        angles[rows] = angle;
+        radiances[rows] = radiance;
+        rows++;
+        lineOfLastRow = line;
+    }
+
+    private MeasuredSun sun() throws SunTableException {
+        if (rows < MeasuredSun.FEWEST_ROWS) {
+            throw new SunTableException(
+                    file, "found " + rows + " rows; " + MeasuredSun.FEWEST_ROWS + " or more are allowed.");
+        }
+        double brightest = Arrays.stream(radiances, 0, rows).max().orElse(0);
+        if (brightest == 0) {
+            throw new SunTableException(file, "no row has any light; at least the centre has a radiance above 0.");
+        }
+        if (radiances[0] < MeasuredSun.LEAST_CENTRE * brightest) {
+            throw new SunTableException(
+                    file,
+                    "the radiance at angle 0 is " + radiances[0] + " and the greatest is " + brightest
+                            + "; the centre has at least a thousandth of the greatest.");
+        }
+        double[] radians = Arrays.stream(angles, 0, rows).map(t -> 1e-3 * t).toArray();
+        return MeasuredSun.of(String.valueOf(file.getFileName()), radians, Arrays.copyOf(radiances, rows));
+    }
+
+    private SunTableException wrong(int line, String found, String allowed) {
+        String shown = found.length() <= 40 ? found : found.substring(0, 40) + "...";
+        return new SunTableException(
+                file, line, "found '" + shown.replaceAll("\\p{Cntrl}", "?") + "'; " + allowed + ".");
+    }
+}
