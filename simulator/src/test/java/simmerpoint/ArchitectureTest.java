@@ -23,7 +23,8 @@ import org.junit.jupiter.params.provider.MethodSource;
 class ArchitectureTest {
     /** From left to right. Packages of one stage do not know each other, so that each can be read alone. */
     private static final List<List<String>> STAGES = List.of(
-            List.of("geometry", "sampling", "units"),
+            List.of("geometry", "sampling"),
+            List.of("units"),
             List.of("sun", "dish", "pan"),
             List.of("setup"),
             List.of("tracing"),
