@@ -228,6 +228,37 @@ public final class TriangleTree {
         return t >= from && t <= to;
     }
 
+    /**
+     * Whether any corner lies below a plane by more than {@code slack}.
+     *
+     * @param nx normal of the plane, unit
+     * @param ny normal
+     * @param nz normal
+     * @param level n·p of the plane's points p, m
+     * @param slack m
+     */
+    public boolean anyCornerBelow(double nx, double ny, double nz, double level, double slack) {
+        return anyCornerBelow(0, nx, ny, nz, level - slack);
+    }
+
+    private boolean anyCornerBelow(int node, double nx, double ny, double nz, double level) {
+        int b = 6 * node;
+        double least = nx * box[nx > 0 ? b : b + 3] + ny * box[ny > 0 ? b + 1 : b + 4] + nz * box[nz > 0 ? b + 2 : b + 5];
+        if (least >= level) {
+            return false;
+        }
+        if (count[node] == 0) {
+            return anyCornerBelow(first[node], nx, ny, nz, level)
+                    || anyCornerBelow(first[node] + 1, nx, ny, nz, level);
+        }
+        for (int i = 9 * first[node]; i < 9 * (first[node] + count[node]); i += 3) {
+            if (nx * corner[i] + ny * corner[i + 1] + nz * corner[i + 2] < level) {
+                return true;
+            }
+        }
+        return false;
+    }
+
     /** Number of triangles. */
     public int size() {
         return owner.length;
