@@ -19,4 +19,9 @@ import simmerpoint.sun.Sunlight;
  * @param stand where its middle stands
  */
 public record Scenario(
-        String title, DishPlan dish, Mirror mirror, Sunlight sun, Aim aim, Target target, Stand stand) {}
+        String title, DishPlan dish, Mirror mirror, Sunlight sun, Aim aim, Target target, Stand stand) {
+    /** The same with the target's middle elsewhere. */
+    public Scenario withStand(Stand other) {
+        return new Scenario(title, dish, mirror, sun, aim, target, other);
+    }
+}

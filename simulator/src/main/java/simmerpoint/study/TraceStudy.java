@@ -1,73 +1,46 @@
 package simmerpoint.study;
 
-import java.util.ArrayList;
 import java.util.List;
-import simmerpoint.dish.MirrorSurface;
-import simmerpoint.dish.MirrorSurfaces;
-import simmerpoint.dish.PanelTilts;
+import java.util.Locale;
+import java.util.stream.IntStream;
 import simmerpoint.sampling.Estimate;
-import simmerpoint.sampling.ScrambledSobol;
 import simmerpoint.scenario.Scenario;
-import simmerpoint.setup.Clearance;
-import simmerpoint.setup.Setup;
 import simmerpoint.target.CatchPlan;
 import simmerpoint.target.Figures;
 import simmerpoint.target.TargetCatch;
-import simmerpoint.tracing.LightBatch;
-import simmerpoint.tracing.LightCaster;
 
 /**
- * Traces one scenario: the main job. The sample is {@value #REPLICATES} independently scrambled replicates; each is worked
- * through in a fixed order by one thread, so the result does not depend on how many threads share the replicates. A
- * wanted precision is looked at after fixed numbers of rays only: 65,536 and every doubling.
+ * Traces one scenario: the main job. A wanted precision is looked at after fixed numbers of rays only, 65,536 and every
+ * doubling, so that where it stops does not depend on the machine.
  */
 public final class TraceStudy {
-    /** Independent replicates behind every standard error. */
-    public static final int REPLICATES = 16;
-
-    private static final int LEAST_BITS = 6;
     private static final int FIRST_LOOK_BITS = 12;
 
     private final Scenario scenario;
     private final TraceOptions options;
-    private final MirrorSurface surface;
-    private final LightCaster caster;
+    private final Casting casting;
     private final CatchPlan plan;
-    private final List<ScrambledSobol> samples = new ArrayList<>();
-    private final List<CatchPlan.Replicate> replicates = new ArrayList<>();
+    private final List<CatchPlan.Replicate> replicates;
+    private final List<TargetCatch> catchers;
+    private final int firstBits;
 
     private TraceStudy(Scenario scenario, TraceOptions options) {
         this.scenario = scenario;
         this.options = options;
-        Setup setup = Setup.of(
-                scenario.dish().focalLengthMetres(),
-                scenario.sun(),
-                scenario.aim(),
-                scenario.target(),
-                scenario.stand());
-        surface = MirrorSurfaces.of(scenario.dish(), setup.sunInDish());
-        double room = Clearance.aboveMirror(surface, setup, scenario.target());
-        if (!(room > 0)) {
-            throw new ImpossibleSetupException(String.format(
-                    java.util.Locale.ROOT,
-                    "the pan would cut %.0f mm into the mirror: raise it or push it less far towards the dish",
-                    -room * 1000));
-        }
-        PanelTilts tilts =
-                PanelTilts.draw(surface.panels(), scenario.mirror().panelTiltRadians(), options.seed());
-        caster = new LightCaster(
-                surface,
-                scenario.mirror(),
-                tilts,
-                scenario.sun(),
-                setup,
-                scenario.aim().jitterRadians());
+        casting = new Casting(scenario, options);
         plan = new CatchPlan(
-                scenario.target(), setup, scenario.sun(), scenario.mirror(), options.peakDiscRadius());
-        for (int r = 0; r < REPLICATES; r++) {
-            samples.add(new ScrambledSobol(caster.dimensions(), options.seed(), r));
-            replicates.add(plan.new Replicate());
-        }
+                scenario.target(),
+                casting.setup(),
+                scenario.sun(),
+                scenario.mirror(),
+                options.peakDiscRadius());
+        firstBits = options.precision() > 0 ? FIRST_LOOK_BITS : Casting.bitsFor(options.rays());
+        replicates = IntStream.range(0, Casting.REPLICATES)
+                .mapToObj(r -> plan.new Replicate())
+                .toList();
+        catchers = replicates.stream()
+                .map(r -> r.catcher(casting.caster(), Casting.batchSize(firstBits)))
+                .toList();
     }
 
     /**
@@ -81,32 +54,28 @@ public final class TraceStudy {
     }
 
     private TraceResult run(Progress progress) {
-        int threads = Math.min(options.threads(), REPLICATES);
         long start = System.nanoTime();
         boolean reached = true;
-        try (ReplicateWorkers workers = new ReplicateWorkers(threads, REPLICATES, progress)) {
+        try (ReplicateWorkers workers = casting.workers(progress)) {
             if (options.precision() > 0) {
                 reached = untilPrecise(workers);
             } else {
-                traceBlock(workers, bitsFor(options.rays()), 0, 0, 1);
+                traceBlock(workers, 0, 0, 1);
             }
         }
-        double seconds = (System.nanoTime() - start) * 1e-9;
-        return result(reached, threads, seconds);
+        return result(reached, (System.nanoTime() - start) * 1e-9);
     }
 
-    /** Bits of a replicate's size, so that all replicates together have at least {@code rays}. */
-    private static int bitsFor(long rays) {
-        long each = (rays + REPLICATES - 1) / REPLICATES;
-        return Math.max(LEAST_BITS, 64 - Long.numberOfLeadingZeros(each - 1));
+    private void traceBlock(ReplicateWorkers workers, int number, double from, double to) {
+        casting.castBlock(workers, firstBits, number, from, to, (r, light) -> catchers.get(r).catchLight(light));
     }
 
     private boolean untilPrecise(ReplicateWorkers workers) {
-        int most = Math.max(FIRST_LOOK_BITS, bitsFor(options.rays()));
+        int most = Math.max(FIRST_LOOK_BITS, Casting.bitsFor(options.rays()));
         for (int block = 0; ; block++) {
             int bits = FIRST_LOOK_BITS + block;
             double from = block == 0 ? 0 : Math.pow(2, bits - 1.0 - most);
-            traceBlock(workers, FIRST_LOOK_BITS, block, from, Math.pow(2, (double) bits - most));
+            traceBlock(workers, block, from, Math.pow(2, (double) bits - most));
             Estimate caught = plan.figures(replicates).caught();
             if (caught.relativeError() <= options.precision()) {
                 return true;
@@ -115,41 +84,26 @@ public final class TraceStudy {
                 return false;
             }
             workers.say(String.format(
-                    java.util.Locale.ROOT,
-                    "%,d rays, ±%.3g %%",
-                    (long) REPLICATES << bits,
+                    Locale.ROOT,
+                    "%,d rays, ±%.2g %%",
+                    (long) Casting.REPLICATES << bits,
                     100 * caught.relativeError()));
         }
     }
 
-    /** Traces one block of every replicate; the work goes from share {@code from} to {@code to} of all work. */
-    private void traceBlock(ReplicateWorkers workers, int firstBits, int number, double from, double to) {
-        workers.run(from, to, (r, watch) -> {
-            ScrambledSobol sample = samples.get(r);
-            LightCaster.Beam beam = caster.new Beam(sample, sample.block(firstBits, number));
-            TargetCatch catcher = replicates.get(r).catcher(caster, beam.batchSize());
-            long batches = beam.batches();
-            for (long k = 0; k < batches; k++) {
-                LightBatch light = beam.cast(k);
-                catcher.catchLight(light);
-                watch.step(k + 1, batches);
-            }
-        });
-    }
-
-    private TraceResult result(boolean reached, int threads, double seconds) {
+    private TraceResult result(boolean reached, double seconds) {
         Figures figures = plan.figures(replicates);
         return new TraceResult(
                 scenario,
-                surface.outlineArea(),
-                surface.apertureArea(),
-                surface.panels(),
+                casting.surface().outlineArea(),
+                casting.surface().apertureArea(),
+                casting.surface().panels(),
                 figures.ledger(),
                 figures.spot(),
                 figures.maps(),
                 options.seed(),
-                REPLICATES,
+                Casting.REPLICATES,
                 reached,
-                new TraceResult.RunInfo(figures.rays(), threads, seconds));
+                new TraceResult.RunInfo(figures.rays(), casting.threads(), seconds));
     }
 }

@@ -1,0 +1,115 @@
+package simmerpoint.study;
+
+import java.util.Locale;
+import java.util.stream.IntStream;
+import simmerpoint.dish.MirrorSurface;
+import simmerpoint.dish.MirrorSurfaces;
+import simmerpoint.dish.PanelTilts;
+import simmerpoint.sampling.ScrambledSobol;
+import simmerpoint.scenario.Scenario;
+import simmerpoint.setup.Clearance;
+import simmerpoint.setup.Setup;
+import simmerpoint.tracing.LightBatch;
+import simmerpoint.tracing.LightCaster;
+
+/**
+ * The light of one scenario, ready to be cast: {@value #REPLICATES} independently scrambled replicates, each worked
+ * through in a fixed order by one thread, so that nothing depends on how many threads share them.
+ */
+final class Casting {
+    /** Independent replicates behind every standard error. */
+    static final int REPLICATES = 16;
+
+    private static final int LEAST_BITS = 6;
+
+    private final MirrorSurface surface;
+    private final Setup setup;
+    private final LightCaster caster;
+    private final ScrambledSobol[] samples;
+    private final int threads;
+
+    Casting(Scenario scenario, TraceOptions options) {
+        setup = Setup.of(
+                scenario.dish().focalLengthMetres(),
+                scenario.sun(),
+                scenario.aim(),
+                scenario.target(),
+                scenario.stand());
+        surface = MirrorSurfaces.of(scenario.dish(), setup.sunInDish());
+        double room = Clearance.aboveMirror(surface, setup, scenario.target());
+        if (!(room > 0)) {
+            throw new ImpossibleSetupException(String.format(
+                    Locale.ROOT,
+                    "the pan would reach %.0f mm into the mirror: raise it or pull it back less far towards the dish",
+                    Math.max(1, -room * 1000)));
+        }
+        PanelTilts tilts =
+                PanelTilts.draw(surface.panels(), scenario.mirror().panelTiltRadians(), options.seed());
+        caster = new LightCaster(
+                surface,
+                scenario.mirror(),
+                tilts,
+                scenario.sun(),
+                setup,
+                scenario.aim().jitterRadians());
+        samples = IntStream.range(0, REPLICATES)
+                .mapToObj(r -> new ScrambledSobol(caster.dimensions(), options.seed(), r))
+                .toArray(ScrambledSobol[]::new);
+        threads = Math.min(options.threads(), REPLICATES);
+    }
+
+    /** Takes the batches of one replicate, in order, on one thread. */
+    interface Taker {
+        void take(int replicate, LightBatch light);
+    }
+
+    /** Bits of a replicate's size, so that all replicates together have at least {@code rays}. */
+    static int bitsFor(long rays) {
+        long each = (rays + REPLICATES - 1) / REPLICATES;
+        return Math.max(LEAST_BITS, 64 - Long.numberOfLeadingZeros(each - 1));
+    }
+
+    /** Rays per batch where the first block has 2^{@code firstBits} rays. */
+    static int batchSize(int firstBits) {
+        return Math.min(LightCaster.BATCH, 1 << firstBits);
+    }
+
+    ReplicateWorkers workers(Progress progress) {
+        return new ReplicateWorkers(threads, REPLICATES, progress);
+    }
+
+    /** Casts one block of every replicate; the work goes from share {@code from} to {@code to} of all work. */
+    void castBlock(ReplicateWorkers workers, int firstBits, int number, double from, double to, Taker taker) {
+        workers.run(from, to, (r, watch) -> {
+            LightCaster.Beam beam = caster.new Beam(samples[r], samples[r].block(firstBits, number));
+            long batches = beam.batches();
+            for (long k = 0; k < batches; k++) {
+                taker.take(r, beam.cast(k));
+                watch.step(k + 1, batches);
+            }
+        });
+    }
+
+    /** Casts the first block of every replicate. */
+    void castAll(int bits, Progress progress, Taker taker) {
+        try (ReplicateWorkers workers = workers(progress)) {
+            castBlock(workers, bits, 0, 0, 1, taker);
+        }
+    }
+
+    MirrorSurface surface() {
+        return surface;
+    }
+
+    Setup setup() {
+        return setup;
+    }
+
+    LightCaster caster() {
+        return caster;
+    }
+
+    int threads() {
+        return threads;
+    }
+}
