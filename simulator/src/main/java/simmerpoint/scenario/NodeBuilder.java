@@ -112,7 +112,7 @@ final class NodeBuilder {
         Node.Entry earlier = section.entries().putIfAbsent(name, entry);
         if (earlier != null) {
             problems.add(
-                    entry.keyLine(), path, "is given twice, first in line " + earlier.keyLine() + "; keep one of them");
+                    entry.keyLine(), path, "this key is given twice, first in line " + earlier.keyLine() + "; keep one of them");
         }
     }
 }

@@ -25,12 +25,10 @@ final class Problems {
         spoilt.add(key);
     }
 
+    /** Whether something was told of this key or of a section around it. */
     boolean isSpoilt(String key) {
-        return spoilt.contains(key);
-    }
-
-    boolean none() {
-        return found.isEmpty();
+        int dot = key.lastIndexOf('.');
+        return spoilt.contains(key) || (dot > 0 && isSpoilt(key.substring(0, dot)));
     }
 
     /** Adds a problem after which nothing more can be read. */

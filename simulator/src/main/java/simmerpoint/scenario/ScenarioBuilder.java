@@ -87,7 +87,17 @@ final class ScenarioBuilder {
         };
     }
 
+    /** A shape may know a narrower range than its key; what it then says is for the user. */
     private SunShape sunShape() {
+        try {
+            return sunShapeOfKind();
+        } catch (IllegalArgumentException e) {
+            problems.add(v.line("sun.shape"), "sun.shape", e.getMessage());
+            return null;
+        }
+    }
+
+    private SunShape sunShapeOfKind() {
         return switch (v.text("sun.shape.kind")) {
             case SunAndAimKeys.LIMB_DARKENED -> new LimbDarkened(v.number("sun.shape.half-angle"));
             case SunAndAimKeys.GAUSSIAN -> new GaussianSun(v.number("sun.shape.sigma"));

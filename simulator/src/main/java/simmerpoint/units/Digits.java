@@ -40,16 +40,12 @@ final class Digits {
      * if the first is a 1 (common practice), and the figure never more than seven.
      */
     static int lastPlace(double value, double standardError) {
-        int first = exponent(rounded(standardError));
-        boolean one = rounded(standardError) < 2 * Math.pow(10, first);
-        int place = -first + (one ? 1 : 0);
-        return value == 0 ? place : Math.min(place, MOST_DIGITS - 1 - exponent(value));
-    }
-
-    private static double rounded(double standardError) {
-        return new BigDecimal(standardError)
-                .round(new MathContext(1, RoundingMode.HALF_EVEN))
+        double rounded = new BigDecimal(standardError)
+                .round(new MathContext(2, RoundingMode.HALF_EVEN))
                 .doubleValue();
+        int first = exponent(rounded);
+        int place = rounded < 2 * Math.pow(10, first) ? 1 - first : -first;
+        return value == 0 ? place : Math.min(place, MOST_DIGITS - 1 - exponent(value));
     }
 
     /** Rounded to that decimal place (negative: tens, hundreds …), zeros kept, no minus before 0. */
