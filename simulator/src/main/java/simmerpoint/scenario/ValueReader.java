@@ -1,5 +1,6 @@
 package simmerpoint.scenario;
 
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
@@ -11,7 +12,6 @@ import simmerpoint.units.Spaces;
 /** Turns what was typed into the value that its key asks for, or says what is wrong with it. */
 final class ValueReader {
     private static final int LONGEST_TEXT = 200;
-    private static final int LONGEST_LIST = 8;
     private static final Set<String> ON = Set.of("on", "yes", "true");
     private static final Set<String> OFF = Set.of("off", "no", "false");
 
@@ -52,13 +52,18 @@ final class ValueReader {
         if (exact.isPresent()) {
             return exact.get();
         }
-        String guess = Nearest.of(typed, key.words())
-                .map(w -> "; did you mean " + w + "?")
-                .orElse("");
-        String list = String.join(", ", key.words());
-        boolean few = key.words().size() <= LONGEST_LIST;
-        throw new QuantityException(Spaces.shown(typed) + " is not known here" + guess
-                + (few || guess.isEmpty() ? (guess.isEmpty() ? "; allowed are " : " Allowed are ") + list : ""));
+        throw new QuantityException(Spaces.shown(typed) + " is not known here; " + advice(key.words(), typed));
+    }
+
+    /** The nearest word, or those that hold what was typed, or all of them. */
+    private static String advice(List<String> words, String typed) {
+        Optional<String> near = Nearest.of(typed, words);
+        if (near.isPresent()) {
+            return "did you mean " + near.get() + "?";
+        }
+        String part = typed.toLowerCase(Locale.ROOT);
+        List<String> holding = words.stream().filter(w -> w.contains(part)).toList();
+        return "allowed are " + String.join(", ", holding.isEmpty() || part.isBlank() ? words : holding);
     }
 
     private static Boolean onOrOff(String typed) throws QuantityException {

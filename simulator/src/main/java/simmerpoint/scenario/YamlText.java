@@ -2,6 +2,7 @@ package simmerpoint.scenario;
 
 import java.util.List;
 import org.yaml.snakeyaml.LoaderOptions;
+import org.yaml.snakeyaml.error.Mark;
 import org.yaml.snakeyaml.error.MarkedYAMLException;
 import org.yaml.snakeyaml.error.YAMLException;
 import org.yaml.snakeyaml.events.DocumentStartEvent;
@@ -30,8 +31,7 @@ final class YamlText {
         try {
             return new YamlText(bare, problems).document();
         } catch (MarkedYAMLException e) {
-            int line = e.getProblemMark() == null ? 0 : e.getProblemMark().getLine() + 1;
-            throw problems.refuse(line, "", YamlWords.plain(e.getProblem(), e.getContext()));
+            throw problems.refuse(line(e), "", YamlWords.plain(e.getProblem(), e.getContext()));
         } catch (ReaderException e) {
             int line = 1 + (int) bare.codePoints().limit(e.getPosition()).filter(c -> c == '\n').count();
             throw problems.refuse(line, "", "there is a character here that cannot be printed; remove it");
@@ -83,6 +83,13 @@ final class YamlText {
             throw problems.refuse(0, "", "the file is empty; a scenario needs at least the section dish");
         }
         throw problems.refuse(root.line(), "", "this is no scenario; it consists of keys with values, as in title: Tea kitchen");
+    }
+
+    /** Where the fault is; for what was begun and not ended, where it was begun. */
+    private static int line(MarkedYAMLException e) {
+        boolean begun = YamlWords.isUnfinished(e.getProblem(), e.getContext()) && e.getContextMark() != null;
+        Mark mark = begun ? e.getContextMark() : e.getProblemMark();
+        return mark == null ? 0 : mark.getLine() + 1;
     }
 
     static int line(Event event) {

@@ -4,6 +4,16 @@ package simmerpoint.scenario;
 final class YamlWords {
     private YamlWords() {}
 
+    /** Whether the parser stumbles only where something should have been ended that began earlier. */
+    static boolean isUnfinished(String problem, String context) {
+        String said = problem == null ? "" : problem;
+        String where = context == null ? "" : context;
+        return said.contains("could not find expected ':'")
+                || where.contains("quoted scalar")
+                || where.contains("flow mapping")
+                || where.contains("flow sequence");
+    }
+
     static String plain(String problem, String context) {
         String said = problem == null ? "" : problem;
         String where = context == null ? "" : context;

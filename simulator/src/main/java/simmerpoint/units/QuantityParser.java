@@ -16,6 +16,8 @@ public final class QuantityParser {
     private static final Pattern HEX = Pattern.compile("[+\\-−]?0[xXoObB][0-9a-fA-F].*");
     private static final Pattern NOT_FINITE = Pattern.compile("(?i)[+\\-−]?\\.?(nan|inf|infinity|∞).*");
     private static final Pattern GROUPED = Pattern.compile("[\\s_'’]*[0-9].*");
+    private static final Pattern SECOND_NUMBER = Pattern.compile("[^0-9]+[0-9.]+.*");
+    private static final Pattern POWER_UNIT = Pattern.compile("[A-Za-z]+/?[A-Za-z]*\\^?[0-9]");
     private static final int LONGEST_NUMBER = 40;
     private static final int LARGEST_EXPONENT = 400;
 
@@ -37,16 +39,14 @@ public final class QuantityParser {
      */
     public static double parse(String text, Dimension dimension, String example) throws QuantityException {
         String trimmed = Spaces.normalised(text);
-        String advice = "; write for instance " + example;
-        refuseOtherNotations(trimmed, dimension, advice);
         Matcher matcher = NUMBER.matcher(trimmed);
-        if (!matcher.lookingAt()) {
-            throw new QuantityException(Spaces.shown(trimmed) + " is not " + dimension.words() + advice);
+        boolean number = matcher.lookingAt();
+        String rest = number ? trimmed.substring(matcher.end()) : "";
+        Optional<Unit> unit = number ? UnitTable.find(dimension, rest.strip()) : Optional.empty();
+        if (unit.isEmpty()) {
+            throw new QuantityException(refusal(trimmed, number, rest, dimension, "; write for instance " + example));
         }
-        String rest = trimmed.substring(matcher.end());
-        refuseSecondNumber(trimmed, rest, dimension, advice);
-        Unit unit = unit(trimmed, rest.strip(), dimension, advice);
-        return finite(trimmed, unit.toSi(number(trimmed, matcher)));
+        return finite(trimmed, unit.get().toSi(number(trimmed, matcher)));
     }
 
     /** Reads a whole number, 0 or more or less. */
@@ -59,22 +59,25 @@ public final class QuantityParser {
         return (int) value;
     }
 
-    private static void refuseOtherNotations(String text, Dimension dimension, String advice)
-            throws QuantityException {
+    /** Why the text is no quantity of the dimension. */
+    private static String refusal(String text, boolean number, String rest, Dimension dimension, String advice) {
         String shown = Spaces.shown(text);
         if (text.isEmpty()) {
-            throw new QuantityException("there is nothing here; " + dimension.words() + " is needed" + advice);
+            return "there is nothing here; " + dimension.words() + " is needed" + advice;
         }
         if (COMMA.matcher(text).matches()) {
-            throw new QuantityException(shown + " has a comma; decimals take a point and thousands no separator"
-                    + withPoint(text).map(t -> "; write " + t).orElse(advice));
+            return shown + " has a comma; decimals take a point and thousands no separator"
+                    + withPoint(text).map(t -> "; write " + t).orElse(advice);
         }
         if (HEX.matcher(text).matches()) {
-            throw new QuantityException(shown + " is not a decimal number" + advice);
+            return shown + " is not a decimal number" + advice;
         }
         if (NOT_FINITE.matcher(text).matches()) {
-            throw new QuantityException(shown + " is not a finite number" + advice);
+            return shown + " is not a finite number" + advice;
         }
+        return number
+                ? wrongUnit(shown, rest, dimension, advice)
+                : shown + " is not " + dimension.words() + advice;
     }
 
     private static Optional<String> withPoint(String text) {
@@ -83,36 +86,24 @@ public final class QuantityParser {
         return oneComma && !thousands && text.length() < 20 ? Optional.of(text.replace(',', '.')) : Optional.empty();
     }
 
-    private static void refuseSecondNumber(String text, String rest, Dimension dimension, String advice)
-            throws QuantityException {
-        if (GROUPED.matcher(rest).matches()) {
-            throw new QuantityException(
-                    Spaces.shown(text) + " is more than one number; thousands take no separator" + advice);
-        }
-        boolean known = UnitTable.findAnywhere(rest.strip()).isPresent();
-        if (!known && rest.matches("[^0-9]+[0-9.]+.*") && !rest.strip().matches("[A-Za-z]+/?[A-Za-z]*\\^?[0-9]")) {
-            throw new QuantityException(
-                    Spaces.shown(text) + " is more than one quantity; give one number with one unit" + advice);
-        }
-    }
-
-    private static Unit unit(String text, String symbol, Dimension dimension, String advice) throws QuantityException {
-        Optional<Unit> unit = UnitTable.find(dimension, symbol);
-        if (unit.isPresent()) {
-            return unit.get();
-        }
-        String shown = Spaces.shown(text);
+    private static String wrongUnit(String shown, String rest, Dimension dimension, String advice) {
+        String symbol = rest.strip();
         if (symbol.isEmpty()) {
-            throw new QuantityException(shown + " has no unit, and " + dimension.words() + " needs one" + advice);
+            return shown + " has no unit, and " + dimension.words() + " needs one" + advice;
         }
         if (UnitTable.findAnywhere(symbol).isPresent()) {
-            throw new QuantityException(shown + " is not " + dimension.words() + advice);
+            return shown + " is not " + dimension.words() + advice;
+        }
+        if (GROUPED.matcher(rest).matches()) {
+            return shown + " is more than one number; thousands take no separator" + advice;
+        }
+        if (SECOND_NUMBER.matcher(symbol).matches() && !POWER_UNIT.matcher(symbol).matches()) {
+            return shown + " is more than one quantity; give one number with one unit" + advice;
         }
         String guess = UnitTable.findIgnoringCase(dimension, symbol)
                 .map(u -> "; did you mean " + u.symbol() + "?")
                 .orElse(advice);
-        throw new QuantityException(
-                shown + " is not " + dimension.words() + ": " + Spaces.shown(symbol) + " is no unit known here" + guess);
+        return shown + " is not " + dimension.words() + ": " + Spaces.shown(symbol) + " is no unit known here" + guess;
     }
 
     private static BigDecimal number(String text, Matcher m) throws QuantityException {
