@@ -70,7 +70,9 @@ final class ChosenKeys {
         }
         if (!problems.isSpoilt(section)) {
             problems.add(
-                    values.line(section), key.path(), "this key is missing; write for instance " + key.name() + ": " + key.example());
+                    values.line(section),
+                    key.path(),
+                    "this key is missing; write for instance " + key.name() + ": " + key.example());
         }
     }
 

@@ -36,7 +36,9 @@ final class CrossChecks {
     private void dish() {
         double share = v.number("dish.focal-length") / diameter;
         if (!(hub < diameter)) {
-            tell("dish.hub", typed("dish.hub") + " is not smaller than the dish, which is " + typed("dish.diameter") + " wide");
+            tell(
+                    "dish.hub",
+                    typed("dish.hub") + " is not smaller than the dish, which is " + typed("dish.diameter") + " wide");
         }
         if (!(share >= LEAST_FOCAL_SHARE)) {
             tell(
@@ -95,7 +97,8 @@ final class CrossChecks {
             if (!(tile < diameter)) {
                 tell(
                         "dish.surface.tile",
-                        typed("dish.surface.tile") + " is not smaller than the dish, which is " + typed("dish.diameter") + " wide");
+                        typed("dish.surface.tile") + " is not smaller than the dish, which is " + typed("dish.diameter")
+                                + " wide");
             }
             refusePanels("dish.surface.tile", Math.PI / 4 * (diameter * diameter - hub * hub) / area);
         }

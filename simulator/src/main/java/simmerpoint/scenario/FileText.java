@@ -48,7 +48,8 @@ final class FileText {
     }
 
     private static String tooLarge(long bytes) {
-        String size = bytes > 0 ? "the file has " + Math.round(bytes / 1e6 * 10) / 10.0 + " MB" : "the file is over 1 MB";
+        String size =
+                bytes > 0 ? "the file has " + Math.round(bytes / 1e6 * 10) / 10.0 + " MB" : "the file is over 1 MB";
         return size + "; a scenario is a few kilobytes, and more than 1 MB is not read";
     }
 
@@ -66,9 +67,7 @@ final class FileText {
         CoderResult result = decoder.decode(in, out, true);
         if (result.isError()) {
             throw refused(
-                    name,
-                    lineAt(bytes, in.position()),
-                    "these are not UTF-8 letters; save the file as UTF-8 text");
+                    name, lineAt(bytes, in.position()), "these are not UTF-8 letters; save the file as UTF-8 text");
         }
         return out.flip().toString();
     }

@@ -50,7 +50,9 @@ final class KeyReader {
         if (!(entry.node() instanceof Node.Scalar scalar)) {
             String found = entry.node() instanceof Node.Listing ? "a list" : "a section";
             problems.add(
-                    entry.keyLine(), key.path(), found + " stands here, but one value is needed, for instance " + key.example());
+                    entry.keyLine(),
+                    key.path(),
+                    found + " stands here, but one value is needed, for instance " + key.example());
             return;
         }
         if (scalar.isNothing()) {

@@ -22,15 +22,59 @@ final class MirrorKeys {
     static List<Key> keys() {
         KeyMaker mirror = KeyMaker.in("mirror");
         return List.of(
-                mirror.word("material", DEFAULT_MATERIAL, materials(), "What the panels are covered with; any figure below overrides the material's own."),
-                mirror.share("reflectance", FROM_MATERIAL, "0.85", ALL_OR_NONE, "Share of the sunlight that the clean mirror throws back, in whatever direction."),
-                mirror.share("scattered", FROM_MATERIAL, "0.02", ALL_OR_NONE, "Share of the reflected light that goes off in all directions, as from paper."),
-                mirror.angle("slope-error", FROM_MATERIAL, "5 mrad", SPREAD, "How far the surface leans away from its intended shape from place to place (standard deviation per axis)."),
-                mirror.angle("beam-spread", FROM_MATERIAL, "1 mrad", SPREAD, "How much the material itself blurs a reflected ray (standard deviation per axis)."),
-                mirror.share("wide-share", FROM_MATERIAL, "0.05", ALL_OR_NONE, "Share of the reflected beam that is blurred by the wide spread instead."),
-                mirror.angle("wide-spread", FROM_MATERIAL, "20 mrad", SPREAD, "The wide spread (standard deviation per axis)."),
-                mirror.share("dust", "0", "0.03", Range.below(SHARE, "0", "1"), "Share of the light lost to dust on the mirror."),
-                mirror.angle("panel-tilt", "0 mrad", "4 mrad", SPREAD, "How far whole panels are glued askew (standard deviation per axis)."));
+                mirror.word(
+                        "material",
+                        DEFAULT_MATERIAL,
+                        materials(),
+                        "What the panels are covered with; any figure below overrides the material's own."),
+                mirror.share(
+                        "reflectance",
+                        FROM_MATERIAL,
+                        "0.85",
+                        ALL_OR_NONE,
+                        "Share of the sunlight that the clean mirror throws back, in whatever direction."),
+                mirror.share(
+                        "scattered",
+                        FROM_MATERIAL,
+                        "0.02",
+                        ALL_OR_NONE,
+                        "Share of the reflected light that goes off in all directions, as from paper."),
+                mirror.angle(
+                        "slope-error",
+                        FROM_MATERIAL,
+                        "5 mrad",
+                        SPREAD,
+                        "How far the surface leans away from its intended shape from place to place (standard deviation per axis)."),
+                mirror.angle(
+                        "beam-spread",
+                        FROM_MATERIAL,
+                        "1 mrad",
+                        SPREAD,
+                        "How much the material itself blurs a reflected ray (standard deviation per axis)."),
+                mirror.share(
+                        "wide-share",
+                        FROM_MATERIAL,
+                        "0.05",
+                        ALL_OR_NONE,
+                        "Share of the reflected beam that is blurred by the wide spread instead."),
+                mirror.angle(
+                        "wide-spread",
+                        FROM_MATERIAL,
+                        "20 mrad",
+                        SPREAD,
+                        "The wide spread (standard deviation per axis)."),
+                mirror.share(
+                        "dust",
+                        "0",
+                        "0.03",
+                        Range.below(SHARE, "0", "1"),
+                        "Share of the light lost to dust on the mirror."),
+                mirror.angle(
+                        "panel-tilt",
+                        "0 mrad",
+                        "4 mrad",
+                        SPREAD,
+                        "How far whole panels are glued askew (standard deviation per axis)."));
     }
 
     private static List<String> materials() {

@@ -32,7 +32,8 @@ final class NodeBuilder {
         if (++depth > DEEPEST) {
             throw problems.refuse(line, "", "sections lie more than " + DEEPEST + " deep; no key is that deep");
         }
-        Node node = event instanceof MappingStartEvent mapping ? section(path, line, mapping.isFlow()) : list(path, line);
+        Node node =
+                event instanceof MappingStartEvent mapping ? section(path, line, mapping.isFlow()) : list(path, line);
         depth--;
         return node;
     }
@@ -112,7 +113,9 @@ final class NodeBuilder {
         Node.Entry earlier = section.entries().putIfAbsent(name, entry);
         if (earlier != null) {
             problems.add(
-                    entry.keyLine(), path, "this key is given twice, first in line " + earlier.keyLine() + "; keep one of them");
+                    entry.keyLine(),
+                    path,
+                    "this key is given twice, first in line " + earlier.keyLine() + "; keep one of them");
         }
     }
 }

@@ -31,8 +31,7 @@ public record Range(double low, boolean lowAllowed, double high, boolean highAll
 
     /** Between {@code low} and {@code high}, neither allowed. */
     static Range inside(Dimension dimension, String low, String high) {
-        return new Range(
-                si(dimension, low), false, si(dimension, high), false, "above " + low + " to below " + high);
+        return new Range(si(dimension, low), false, si(dimension, high), false, "above " + low + " to below " + high);
     }
 
     private static double si(Dimension dimension, String text) {

@@ -18,5 +18,4 @@ import simmerpoint.sun.Sunlight;
  * @param target a pan or a bare disc
  * @param stand where its middle stands
  */
-public record Scenario(
-        String title, DishPlan dish, Mirror mirror, Sunlight sun, Aim aim, Target target, Stand stand) {}
+public record Scenario(String title, DishPlan dish, Mirror mirror, Sunlight sun, Aim aim, Target target, Stand stand) {}

@@ -42,15 +42,19 @@ final class ScenarioBuilder {
         SunShape shape = sunShape();
         problems.throwIfAny();
         DishPlan dish = new DishPlan(
-                v.number("dish.diameter"), v.number("dish.focal-length"), v.number("dish.hub"), v.number("dish.gap"), cut);
+                v.number("dish.diameter"),
+                v.number("dish.focal-length"),
+                v.number("dish.hub"),
+                v.number("dish.gap"),
+                cut);
         Sunlight sun = new Sunlight(v.number("sun.elevation"), v.number("sun.beam"), shape);
         return new Scenario(v.text("title"), dish, mirror(), sun, aim(), target(), stand());
     }
 
     private Cut cut() {
         return switch (v.text("dish.surface.cut")) {
-            case DishKeys.FLAT_RINGS -> new Cut.FlatRings(
-                    v.count("dish.surface.sectors"), v.count("dish.surface.rings"), spacing());
+            case DishKeys.FLAT_RINGS ->
+                new Cut.FlatRings(v.count("dish.surface.sectors"), v.count("dish.surface.rings"), spacing());
             case DishKeys.BENT_STRIPS -> new Cut.BentStrips(v.count("dish.surface.sectors"));
             case DishKeys.SQUARE_TILES -> new Cut.SquareTiles(v.number("dish.surface.tile"));
             case DishKeys.HEXAGON_TILES -> new Cut.HexagonTiles(v.number("dish.surface.tile"));

@@ -22,11 +22,23 @@ final class TargetKeys {
                 pan.length("height", "11 cm", "11 cm", SIZE, "Height of the pan up to its lid."),
                 pan.word("finish", "black enamel", finishes(), "What the outside of the pan is like."),
                 plane.length("disc", "20 cm", "20 cm", SIZE, "Width of the bare disc that stands in for a pan."),
-                plane.angle("lean", "0°", "40°", Range.inside(ANGLE, "-90°", "90°"), "How far the disc leans from square to the axis; positive as a level pan leans."),
-                stand.length("pull-back", "0 cm", "10 cm", MOVE, "The pan is moved out along the axis, away from the dish."),
-                stand.length("slide", "0 cm", "5 cm", MOVE, "The dish is slid back along the ground, away from the sun."),
+                plane.angle(
+                        "lean",
+                        "0°",
+                        "40°",
+                        Range.inside(ANGLE, "-90°", "90°"),
+                        "How far the disc leans from square to the axis; positive as a level pan leans."),
+                stand.length(
+                        "pull-back", "0 cm", "10 cm", MOVE, "The pan is moved out along the axis, away from the dish."),
+                stand.length(
+                        "slide", "0 cm", "5 cm", MOVE, "The dish is slid back along the ground, away from the sun."),
                 stand.length("raise", "0 cm", "5 cm", MOVE, "The pan is raised."),
-                stand.length("side", "0 cm", "5 cm", MOVE, "The pan is moved sideways; positive to the right of whoever stands behind the dish and faces the sun."));
+                stand.length(
+                        "side",
+                        "0 cm",
+                        "5 cm",
+                        MOVE,
+                        "The pan is moved sideways; positive to the right of whoever stands behind the dish and faces the sun."));
     }
 
     private static List<String> finishes() {

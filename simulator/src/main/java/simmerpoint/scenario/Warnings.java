@@ -68,8 +68,9 @@ final class Warnings {
             said.add("sun.beam: more than 1100 W/m² of direct sunlight hardly ever reaches the ground");
         }
         if (scenario.sun().elevationRadians() < LOW_SUN) {
-            said.add("sun.elevation: with the sun so low the dish looks along the ground, and most of the light meets the"
-                    + " wall of a level pan or nothing");
+            said.add(
+                    "sun.elevation: with the sun so low the dish looks along the ground, and most of the light meets the"
+                            + " wall of a level pan or nothing");
         }
     }
 

@@ -33,7 +33,11 @@ final class YamlText {
         } catch (MarkedYAMLException e) {
             throw problems.refuse(line(e), "", YamlWords.plain(e.getProblem(), e.getContext()));
         } catch (ReaderException e) {
-            int line = 1 + (int) bare.codePoints().limit(e.getPosition()).filter(c -> c == '\n').count();
+            int line = 1
+                    + (int) bare.codePoints()
+                            .limit(e.getPosition())
+                            .filter(c -> c == '\n')
+                            .count();
             throw problems.refuse(line, "", "there is a character here that cannot be printed; remove it");
         } catch (YAMLException e) {
             throw problems.refuse(0, "", "this cannot be read as YAML");
@@ -62,8 +66,7 @@ final class YamlText {
         parser.getEvent();
         Event next = parser.getEvent();
         if (!next.is(Event.ID.StreamEnd)) {
-            throw problems.refuse(
-                    line(next), "", "a second document begins here; a scenario file holds one scenario");
+            throw problems.refuse(line(next), "", "a second document begins here; a scenario file holds one scenario");
         }
         return section(root);
     }
@@ -82,7 +85,8 @@ final class YamlText {
         if (root instanceof Node.Scalar scalar && scalar.isNothing()) {
             throw problems.refuse(0, "", "the file is empty; a scenario needs at least the section dish");
         }
-        throw problems.refuse(root.line(), "", "this is no scenario; it consists of keys with values, as in title: Tea kitchen");
+        throw problems.refuse(
+                root.line(), "", "this is no scenario; it consists of keys with values, as in title: Tea kitchen");
     }
 
     /** Where the fault is; for what was begun and not ended, where it was begun. */

@@ -27,7 +27,9 @@ final class Digits {
     /** With every digit; as a power of ten where it would be longer than 30 characters. */
     static String exact(BigDecimal number) {
         String plain = stripped(number);
-        return plain.length() <= LONGEST_PLAIN ? plain : number.stripTrailingZeros().toString();
+        return plain.length() <= LONGEST_PLAIN
+                ? plain
+                : number.stripTrailingZeros().toString();
     }
 
     private static BigDecimal stripZeros(BigDecimal number) {
@@ -51,7 +53,9 @@ final class Digits {
     /** Rounded to that decimal place (negative: tens, hundreds …), zeros kept, no minus before 0. */
     static String atPlace(double value, int place) {
         BigDecimal number = new BigDecimal(value).setScale(place, RoundingMode.HALF_EVEN);
-        return (number.signum() == 0 ? number.abs() : number).setScale(Math.max(place, 0)).toPlainString();
+        return (number.signum() == 0 ? number.abs() : number)
+                .setScale(Math.max(place, 0))
+                .toPlainString();
     }
 
     /** The power of ten of the first significant digit; 0 for 0. */

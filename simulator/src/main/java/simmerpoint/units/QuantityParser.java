@@ -53,8 +53,7 @@ public final class QuantityParser {
     public static int parseCount(String text, String example) throws QuantityException {
         double value = parse(text, Dimension.COUNT, example);
         if (!(value == Math.rint(value) && Math.abs(value) <= Integer.MAX_VALUE)) {
-            throw new QuantityException(
-                    Spaces.shown(text) + " is not a whole number; write for instance " + example);
+            throw new QuantityException(Spaces.shown(text) + " is not a whole number; write for instance " + example);
         }
         return (int) value;
     }
@@ -75,9 +74,7 @@ public final class QuantityParser {
         if (NOT_FINITE.matcher(text).matches()) {
             return shown + " is not a finite number" + advice;
         }
-        return number
-                ? wrongUnit(shown, rest, dimension, advice)
-                : shown + " is not " + dimension.words() + advice;
+        return number ? wrongUnit(shown, rest, dimension, advice) : shown + " is not " + dimension.words() + advice;
     }
 
     private static Optional<String> withPoint(String text) {
@@ -97,7 +94,8 @@ public final class QuantityParser {
         if (GROUPED.matcher(rest).matches()) {
             return shown + " is more than one number; thousands take no separator" + advice;
         }
-        if (SECOND_NUMBER.matcher(symbol).matches() && !POWER_UNIT.matcher(symbol).matches()) {
+        if (SECOND_NUMBER.matcher(symbol).matches()
+                && !POWER_UNIT.matcher(symbol).matches()) {
             return shown + " is more than one quantity; give one number with one unit" + advice;
         }
         String guess = UnitTable.findIgnoringCase(dimension, symbol)

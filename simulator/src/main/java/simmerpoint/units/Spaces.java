@@ -19,8 +19,6 @@ public final class Spaces {
     public static String shown(String text) {
         String plain = UNPRINTABLE.matcher(normalised(text)).replaceAll("?");
         int length = plain.codePointCount(0, plain.length());
-        return length <= LONGEST_SHOWN
-                ? plain
-                : plain.substring(0, plain.offsetByCodePoints(0, LONGEST_SHOWN)) + "…";
+        return length <= LONGEST_SHOWN ? plain : plain.substring(0, plain.offsetByCodePoints(0, LONGEST_SHOWN)) + "…";
     }
 }

@@ -20,7 +20,9 @@ record Unit(String symbol, Dimension dimension, BigDecimal factor, BigDecimal of
 
     /** How many of this unit the SI value is, to 17 digits. */
     BigDecimal fromSi(double si) {
-        return new BigDecimal(Double.toString(si)).divide(factor, SEVENTEEN_DIGITS).subtract(offset, SEVENTEEN_DIGITS);
+        return new BigDecimal(Double.toString(si))
+                .divide(factor, SEVENTEEN_DIGITS)
+                .subtract(offset, SEVENTEEN_DIGITS);
     }
 
     private static final MathContext SEVENTEEN_DIGITS = new MathContext(17);

@@ -33,13 +33,18 @@ class MaterialCatalogueTest {
     @Test
     void figuresStandAsTheirSourcesGiveThem() {
         // aluminium foil, absorptance 0.192: table of thermal coatings, Scientific Research Publishing, paper 88555
-        assertEquals(1 - 0.192, MaterialCatalogue.find("kitchen foil on card").orElseThrow().reflectance(), 0.005);
+        assertEquals(
+                1 - 0.192,
+                MaterialCatalogue.find("kitchen foil on card").orElseThrow().reflectance(),
+                0.005);
         // Brogren et al. 2004, abstract: total 0.82 and specular 0.77 new, 0.75 and 0.42 after damp heat
         assertSpecular("polymer-laminated aluminised steel", 0.82, 0.77);
         assertSpecular("aged polymer-laminated aluminised steel", 0.75, 0.42);
         // clean polished stainless 0.657, aluminium 0.893 (NASA TN D-5353 with ASTM G173 direct): upper limits
-        assertTrue(MaterialCatalogue.find("polished stainless steel").orElseThrow().reflectance() < 0.657);
-        assertTrue(MaterialCatalogue.find("polished aluminium sheet").orElseThrow().reflectance() < 0.893);
+        assertTrue(
+                MaterialCatalogue.find("polished stainless steel").orElseThrow().reflectance() < 0.657);
+        assertTrue(
+                MaterialCatalogue.find("polished aluminium sheet").orElseThrow().reflectance() < 0.893);
     }
 
     private static void assertSpecular(String name, double total, double specular) {
@@ -55,7 +60,9 @@ class MaterialCatalogueTest {
         for (Material material : MaterialCatalogue.all()) {
             assertTrue(names.add(material.name()), material.name() + " twice");
             assertFalse(material.name().matches(".*[,:#{}\\[\\]].*"), material.name() + " needs quotes in YAML");
-            assertEquals(material, MaterialCatalogue.find(material.name().toUpperCase()).orElseThrow());
+            assertEquals(
+                    material,
+                    MaterialCatalogue.find(material.name().toUpperCase()).orElseThrow());
             assertNotNull(material.mirror(0.03, 0.004));
         }
         assertTrue(names.size() >= 10 && names.contains("aluminised polyester film"), names.toString());

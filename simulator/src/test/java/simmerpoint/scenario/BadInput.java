@@ -9,8 +9,7 @@ import java.nio.file.Path;
 /** Helps tests of wrong scenarios: a good one, and what must be said of a wrong one. */
 final class BadInput {
     /** Line 1 title, 2 dish, 3 diameter, 4 focal-length, 5 hub, 6 gap, 7 surface, 8 mirror, 9 slope-error, 10 sun, … */
-    static final String GOOD =
-            """
+    static final String GOOD = """
             title: test
             dish:
               diameter: 1.2 m

@@ -75,7 +75,8 @@ class BadYamlTest {
     @Test
     void aDecimalCommaInBracesIsCalledOne() {
         assertRefused(
-                with("diameter: 24 cm", "diameter: 24 cm\nplane: {disc: 1,5 cm}").replace("pan:\n  diameter: 24 cm\n", ""),
+                with("diameter: 24 cm", "diameter: 24 cm\nplane: {disc: 1,5 cm}")
+                        .replace("pan:\n  diameter: 24 cm\n", ""),
                 13,
                 "plane.disc",
                 "1,5 cm has a comma; decimals take a point; write 1.5 cm");

@@ -20,8 +20,9 @@ class KeysTest {
             assertTrue(key.path().matches("[a-z]+(-[a-z]+)*(\\.[a-z]+(-[a-z]+)*)*"), key.path());
             ValueReader.read(key, key.example());
             assertTrue(!key.allowed().isBlank(), key.path());
-            boolean hasPlainDefault =
-                    !key.required() && !key.defaultText().equals(Key.FROM_MATERIAL) && !key.defaultText().isEmpty();
+            boolean hasPlainDefault = !key.required()
+                    && !key.defaultText().equals(Key.FROM_MATERIAL)
+                    && !key.defaultText().isEmpty();
             if (hasPlainDefault) {
                 ValueReader.read(key, key.defaultText());
             }
@@ -34,8 +35,14 @@ class KeysTest {
                 Keys.all().stream().filter(Key::required).map(Key::path).toList();
         assertEquals(
                 List.of(
-                        "dish.diameter", "dish.focal-length", "dish.surface.cut", "dish.surface.sectors",
-                        "dish.surface.rings", "dish.surface.tile", "dish.surface.file", "dish.surface.unit",
+                        "dish.diameter",
+                        "dish.focal-length",
+                        "dish.surface.cut",
+                        "dish.surface.sectors",
+                        "dish.surface.rings",
+                        "dish.surface.tile",
+                        "dish.surface.file",
+                        "dish.surface.unit",
                         "sun.shape.file"),
                 required);
     }

@@ -74,7 +74,8 @@ class ScenarioFileTest {
         Path file = folder.resolve("windows.yaml");
         Files.writeString(file, "\uFEFF" + BadInput.GOOD.replace("\n", "\r\n"));
         assertEquals(1.2, ScenarioReader.read(file).scenario().dish().diameterMetres());
-        Files.writeString(file, "\uFEFF" + BadInput.with("hub: 60 mm", "hub: 1.3 m").replace("\n", "\r\n"));
+        Files.writeString(
+                file, "\uFEFF" + BadInput.with("hub: 60 mm", "hub: 1.3 m").replace("\n", "\r\n"));
         assertTrue(refusal(file).contains(", line 5, dish.hub: "));
     }
 

@@ -25,8 +25,7 @@ import simmerpoint.units.QuantityException;
 
 class ScenarioReaderTest {
     private static final Path HERE = Path.of("src/test/resources");
-    private static final String SMALLEST =
-            "dish: {diameter: 1.2 m, focal-length: 0.8 m, surface: {cut: smooth}}\n";
+    private static final String SMALLEST = "dish: {diameter: 1.2 m, focal-length: 0.8 m, surface: {cut: smooth}}\n";
 
     private static Scenario read(String text) throws ScenarioException {
         return ScenarioReader.parse("t.yaml", text, HERE).scenario();
@@ -49,8 +48,7 @@ class ScenarioReaderTest {
         assertEquals(Math.toRadians(50), s.sun().elevationRadians(), 1e-15);
         assertEquals(850, s.sun().beamWattsPerSquareMetre());
         assertEquals(0.00465, s.sun().shape().largestAngle(), 1e-12);
-        assertEquals(
-                new Aim(Math.toRadians(0.5), 0, 0, 0, 0, 0.05, Aim.PanCarrier.STAND), s.aim());
+        assertEquals(new Aim(Math.toRadians(0.5), 0, 0, 0, 0, 0.05, Aim.PanCarrier.STAND), s.aim());
         assertEquals(Stand.AT_FOCUS, s.stand());
         Pan pan = (Pan) s.target();
         assertEquals("black enamel", pan.finish().name());
@@ -70,7 +68,8 @@ class ScenarioReaderTest {
     void everyScenarioIsReadWithoutWarningAndHasASizeOfItsOwn(Path file) throws Exception {
         ReadScenario read = ScenarioReader.read(file);
         assertEquals(List.of(), read.warnings(), file.toString());
-        double share = read.scenario().dish().focalLengthMetres() / read.scenario().dish().diameterMetres();
+        double share = read.scenario().dish().focalLengthMetres()
+                / read.scenario().dish().diameterMetres();
         assertTrue(Math.abs(share - 1) > 0.1, file + ": focal length / diameter " + share);
         assertFalse(read.scenario().title().isBlank());
         assertTrue(read.sourceText().startsWith("#"), file + " does not begin with a comment");
@@ -112,27 +111,34 @@ class ScenarioReaderTest {
             value = {
                 "cut: flat-rings, sectors: 16, rings: 3, spacing: equal-length|FlatRings[sectors=16, rings=3, spacing=EQUAL_LENGTH]",
                 "cut: flat-rings, sectors: 16, rings: 3, spacing: equal-depth-step|FlatRings[sectors=16, rings=3, spacing=EQUAL_DEPTH_STEP]",
-                "cut: bent-strips, sectors: 32|BentStrips[sectors=32]", "cut: square-tiles, tile: 2 in|SquareTiles[tileMetres=0.0508]",
-                "cut: hexagon-tiles, tile: 50 mm|HexagonTiles[tileMetres=0.05]", "cut: smooth|Smooth[]"
+                "cut: bent-strips, sectors: 32|BentStrips[sectors=32]",
+                "cut: square-tiles, tile: 2 in|SquareTiles[tileMetres=0.0508]",
+                "cut: hexagon-tiles, tile: 50 mm|HexagonTiles[tileMetres=0.05]",
+                "cut: smooth|Smooth[]"
             })
     void readsEveryCut(String surface, String cut) throws Exception {
-        assertEquals(cut, read(SMALLEST.replace("cut: smooth", surface)).dish().cut().toString());
+        assertEquals(
+                cut, read(SMALLEST.replace("cut: smooth", surface)).dish().cut().toString());
     }
 
     @Test
     void figuresInTheFileOverrideTheMaterials() throws Exception {
-        Mirror foil = read(SMALLEST + "mirror: {material: Kitchen foil on card, slope-error: 0.5°, dust: 4 %}\n").mirror();
+        Mirror foil = read(SMALLEST + "mirror: {material: Kitchen foil on card, slope-error: 0.5°, dust: 4 %}\n")
+                .mirror();
         assertEquals(
                 new Mirror("kitchen foil on card", 0.81, 0.1, Math.toRadians(0.5), 0.005, 0.2, 0.04, 0.04, 0), foil);
-        Mirror own = read(SMALLEST + "mirror: {material: own figures, reflectance: 90 %, slope-error: 3 mrad}\n").mirror();
+        Mirror own = read(SMALLEST + "mirror: {material: own figures, reflectance: 90 %, slope-error: 3 mrad}\n")
+                .mirror();
         assertEquals(Mirror.plain(0.9, 0.003), own);
     }
 
     @Test
     void aPlaneStandsInForThePan() throws Exception {
-        assertEquals(new Plane(0.2, 0), read(SMALLEST + "plane: {disc: 20 cm}\n").target());
         assertEquals(
-                new Plane(0.4, Math.toRadians(-10)), read(SMALLEST + "plane: {disc: 40 cm, lean: −10°}\n").target());
+                new Plane(0.2, 0), read(SMALLEST + "plane: {disc: 20 cm}\n").target());
+        assertEquals(
+                new Plane(0.4, Math.toRadians(-10)),
+                read(SMALLEST + "plane: {disc: 40 cm, lean: −10°}\n").target());
     }
 
     @Test
@@ -146,7 +152,12 @@ class ScenarioReaderTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"uniform-disc, UniformDisc", "limb-darkened, LimbDarkened", "gaussian, GaussianSun", "circumsolar, CircumsolarSun"})
+    @CsvSource({
+        "uniform-disc, UniformDisc",
+        "limb-darkened, LimbDarkened",
+        "gaussian, GaussianSun",
+        "circumsolar, CircumsolarSun"
+    })
     void everyKindOfSunHasDefaults(String kind, String type) throws Exception {
         Scenario s = read(SMALLEST + "sun: {shape: {kind: " + kind + "}}\n");
         assertEquals(type, s.sun().shape().getClass().getSimpleName());
@@ -166,7 +177,8 @@ class ScenarioReaderTest {
 
     @Test
     void aLeadingDocumentMarkAndVersionAreRead() throws Exception {
-        assertEquals("a", read("%YAML 1.1\n---\ntitle: a\n" + SMALLEST + "...\n").title());
+        assertEquals(
+                "a", read("%YAML 1.1\n---\ntitle: a\n" + SMALLEST + "...\n").title());
     }
 
     @ParameterizedTest
@@ -182,7 +194,8 @@ class ScenarioReaderTest {
             delimiter = '|',
             value = {
                 "sun: {beam: 1200 W/m²}|sun.beam", "sun: {elevation: 5°}|sun.elevation",
-                "stand: {pull-back: -65 cm}|stand:", "mirror: {wide-share: 0.1, wide-spread: 0 mrad}|mirror.wide-spread",
+                "stand: {pull-back: -65 cm}|stand:",
+                        "mirror: {wide-share: 0.1, wide-spread: 0 mrad}|mirror.wide-spread",
                 "plane: {disc: 5 mm}|the sun's image alone is 7.4 mm wide"
             })
     void saysWhatIsProbablyNotMeant(String section, String words) throws Exception {
@@ -195,13 +208,18 @@ class ScenarioReaderTest {
     @Test
     void warnsOfAVeryDeepDish() throws Exception {
         ReadScenario deep = ScenarioReader.parse("t.yaml", SMALLEST.replace("0.8 m", "0.25 m"), HERE);
-        assertTrue(deep.warnings().toString().contains("very deep"), deep.warnings().toString());
+        assertTrue(
+                deep.warnings().toString().contains("very deep"),
+                deep.warnings().toString());
     }
 
     @Test
     void valuesBesideTheFileReplaceItsOwn() throws Exception {
         Scenario s = ScenarioReader.parse(
-                        "t.yaml", SMALLEST, HERE, Map.of("mirror.dust", "5 %", "aim.turn.up", "1 mrad", "dish.diameter", "1 m"))
+                        "t.yaml",
+                        SMALLEST,
+                        HERE,
+                        Map.of("mirror.dust", "5 %", "aim.turn.up", "1 mrad", "dish.diameter", "1 m"))
                 .scenario();
         assertEquals(0.05, s.mirror().dust());
         assertEquals(0.001, s.aim().turnUpRadians());

@@ -25,8 +25,9 @@ class ScenarioTextProperties {
 
     @Property(seed = "52", tries = 1000)
     void anySpoiltScenarioIsReadOrRefusedInOneSentence(
-            @ForAll @IntRange(max = 400) int at, @ForAll @IntRange(max = 6) int cut, @ForAll @StringLength(max = 3)
-            @CharRange(from = ' ', to = '~') String inserted) {
+            @ForAll @IntRange(max = 400) int at,
+            @ForAll @IntRange(max = 6) int cut,
+            @ForAll @StringLength(max = 3) @CharRange(from = ' ', to = '~') String inserted) {
         String good = BadInput.GOOD;
         int from = at % good.length();
         int to = Math.min(good.length(), from + cut);
@@ -38,7 +39,10 @@ class ScenarioTextProperties {
             ScenarioReader.parse("t.yaml", text, HERE);
         } catch (ScenarioException e) {
             e.sentences().forEach(BadInput::assertOneSentence);
-            long lines = text.codePoints().filter(c -> "\n\r\u0085\u2028\u2029".indexOf(c) >= 0).count() + 1;
+            long lines = text.codePoints()
+                            .filter(c -> "\n\r\u0085\u2028\u2029".indexOf(c) >= 0)
+                            .count()
+                    + 1;
             assertTrue(e.problems().stream().allMatch(p -> p.line() >= 0 && p.line() <= lines), e.getMessage());
         }
     }

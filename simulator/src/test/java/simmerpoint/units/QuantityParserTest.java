@@ -25,10 +25,32 @@ class QuantityParserTest {
             delimiter = '|',
             quoteCharacter = '`',
             value = {
-                "0.9 m|0.9", "0.9m|0.9", "36 in|0.9144", "36in|0.9144", "36\"|0.9144", "36″|0.9144", "1 inch|0.0254",
-                "3 ft|0.9144", "3'|0.9144", "12.5 mm|0.0125", "12.3mm|0.0123", "110 cm|1.1", "1e-3 m|0.001",
-                "1E-3m|0.001", "1.5e+2 mm|0.15", ".5 m|0.5", "1. m|1", "+2 m|2", "-3 cm|-0.03", "−3 cm|-0.03",
-                "1e−3 m|0.001", "  0.9   m  |0.9", "0.9\u00a0m|0.9", "0.9\u202fm|0.9", "0 m|0", "-0 m|0"
+                "0.9 m|0.9",
+                "0.9m|0.9",
+                "36 in|0.9144",
+                "36in|0.9144",
+                "36\"|0.9144",
+                "36″|0.9144",
+                "1 inch|0.0254",
+                "3 ft|0.9144",
+                "3'|0.9144",
+                "12.5 mm|0.0125",
+                "12.3mm|0.0123",
+                "110 cm|1.1",
+                "1e-3 m|0.001",
+                "1E-3m|0.001",
+                "1.5e+2 mm|0.15",
+                ".5 m|0.5",
+                "1. m|1",
+                "+2 m|2",
+                "-3 cm|-0.03",
+                "−3 cm|-0.03",
+                "1e−3 m|0.001",
+                "  0.9   m  |0.9",
+                "0.9\u00a0m|0.9",
+                "0.9\u202fm|0.9",
+                "0 m|0",
+                "-0 m|0"
             })
     void readsLengths(String text, double metres) throws QuantityException {
         assertEquals(metres, QuantityParser.parse(text, LENGTH));
@@ -49,13 +71,31 @@ class QuantityParserTest {
 
     @ParameterizedTest
     @CsvSource({
-        "SHARE, 0.85, 0.85", "SHARE, 85 %, 0.85", "SHARE, 85%, 0.85", "SHARE, 1e-2, 0.01",
-        "IRRADIANCE, 850 W/m², 850", "IRRADIANCE, 850 W/m2, 850", "IRRADIANCE, 850W/m^2, 850",
-        "IRRADIANCE, 0.85 kW/m², 850", "COUNT, 24, 24", "TIME, 1.5 h, 5400", "TIME, 10 min, 600", "TIME, 7 s, 7",
-        "TEMPERATURE, 100 °C, 373.15", "TEMPERATURE, 212 °F, 373.15", "TEMPERATURE, -40 °F, 233.15",
-        "TEMPERATURE, 300 K, 300", "POWER, 0.4 kW, 400", "MASS, 2 lb, 0.90718474", "MASS, 500 g, 0.5",
-        "VOLUME, 2 l, 0.002", "VOLUME, 250 ml, 0.00025", "VOLUME, 1 gal, 0.003785411784", "SPEED, 36 km/h, 10",
-        "SPEED, 10 mph, 4.4704", "SPEED, 2 m/s, 2"
+        "SHARE, 0.85, 0.85",
+        "SHARE, 85 %, 0.85",
+        "SHARE, 85%, 0.85",
+        "SHARE, 1e-2, 0.01",
+        "IRRADIANCE, 850 W/m², 850",
+        "IRRADIANCE, 850 W/m2, 850",
+        "IRRADIANCE, 850W/m^2, 850",
+        "IRRADIANCE, 0.85 kW/m², 850",
+        "COUNT, 24, 24",
+        "TIME, 1.5 h, 5400",
+        "TIME, 10 min, 600",
+        "TIME, 7 s, 7",
+        "TEMPERATURE, 100 °C, 373.15",
+        "TEMPERATURE, 212 °F, 373.15",
+        "TEMPERATURE, -40 °F, 233.15",
+        "TEMPERATURE, 300 K, 300",
+        "POWER, 0.4 kW, 400",
+        "MASS, 2 lb, 0.90718474",
+        "MASS, 500 g, 0.5",
+        "VOLUME, 2 l, 0.002",
+        "VOLUME, 250 ml, 0.00025",
+        "VOLUME, 1 gal, 0.003785411784",
+        "SPEED, 36 km/h, 10",
+        "SPEED, 10 mph, 4.4704",
+        "SPEED, 2 m/s, 2"
     })
     void readsOtherQuantities(Dimension dimension, String text, double si) throws QuantityException {
         assertEquals(si, QuantityParser.parse(text, dimension), Math.abs(si) * 1e-15);
@@ -78,10 +118,48 @@ class QuantityParserTest {
     @ParameterizedTest
     @ValueSource(
             strings = {
-                "", " ", "m", "0.9", "12 kg", "50°", "NaN m", "nan", "Infinity m", "-inf m", "∞ m", "1,5 m", "1,500 mm",
-                "1.500,2 mm", "1 500 mm", "1_500 mm", "1'500 mm", "0x1F m", "0b1 m", "5 ft 3 in", "1 m 2 cm", "1 m2",
-                "1 mm mm", "1 furlong", "1e400 m", "1e999999999999 m", "1e m", "1..2 m", "--1 m", "1-2 m", "3/4 in",
-                "1/2 in", "٣ m", "5 M", "1.2.3 m", "m 5", "~", "5 m!", "5;m", "true", "1e5", "5 µ"
+                "",
+                " ",
+                "m",
+                "0.9",
+                "12 kg",
+                "50°",
+                "NaN m",
+                "nan",
+                "Infinity m",
+                "-inf m",
+                "∞ m",
+                "1,5 m",
+                "1,500 mm",
+                "1.500,2 mm",
+                "1 500 mm",
+                "1_500 mm",
+                "1'500 mm",
+                "0x1F m",
+                "0b1 m",
+                "5 ft 3 in",
+                "1 m 2 cm",
+                "1 m2",
+                "1 mm mm",
+                "1 furlong",
+                "1e400 m",
+                "1e999999999999 m",
+                "1e m",
+                "1..2 m",
+                "--1 m",
+                "1-2 m",
+                "3/4 in",
+                "1/2 in",
+                "٣ m",
+                "5 M",
+                "1.2.3 m",
+                "m 5",
+                "~",
+                "5 m!",
+                "5;m",
+                "true",
+                "1e5",
+                "5 µ"
             })
     void refusesWhatIsNoLength(String text) {
         assertThrows(QuantityException.class, () -> QuantityParser.parse(text, LENGTH));
@@ -106,7 +184,8 @@ class QuantityParserTest {
     void saysWhatIsWrong(String text, String sentence) {
         assertEquals(
                 sentence,
-                assertThrows(QuantityException.class, () -> QuantityParser.parse(text, LENGTH)).getMessage());
+                assertThrows(QuantityException.class, () -> QuantityParser.parse(text, LENGTH))
+                        .getMessage());
     }
 
     @Test
