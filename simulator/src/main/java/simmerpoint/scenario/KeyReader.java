@@ -1,16 +1,15 @@
 package simmerpoint.scenario;
 
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import simmerpoint.units.QuantityException;
 import simmerpoint.units.Spaces;
 
 /** Walks the nodes of a file along {@link Keys} and finds unknown, misplaced, wrong and missing keys. */
 final class KeyReader {
     private static final Set<String> NOT_YET = Set.of("place", "when", "sky");
-    private static final int FEW = 12;
 
     private final Problems problems;
     private final Values values = new Values();
@@ -35,13 +34,12 @@ final class KeyReader {
     private void section(String path, Node.Section section) {
         for (Map.Entry<String, Node.Entry> entry : section.entries().entrySet()) {
             String full = path.isEmpty() ? entry.getKey() : path + "." + entry.getKey();
-            Optional<Key> key = Keys.find(full);
-            if (key.isPresent()) {
-                value(key.get(), entry.getValue());
+            if (!Keys.namesIn(path).contains(entry.getKey())) {
+                unknown(path, entry.getKey(), entry.getValue().keyLine());
             } else if (Keys.isSection(full)) {
                 subsection(full, entry.getValue());
             } else {
-                unknown(path, entry.getKey(), entry.getValue().keyLine());
+                value(Keys.find(full).orElseThrow(), entry.getValue());
             }
         }
     }
@@ -88,25 +86,30 @@ final class KeyReader {
             problems.add(line, path, "place and date are not read yet: give sun.elevation and sun.beam");
             return;
         }
-        List<String> allowed = Keys.namesIn(section);
-        Optional<String> near = Nearest.of(name, allowed);
-        Optional<String> elsewhere = near.isPresent() ? Optional.empty() : elsewhere(name);
-        String advice = near.map(n -> "; did you mean " + n + "?")
-                .or(() -> elsewhere.map(e -> "; it belongs under " + e))
-                .orElse("; known " + (section.isEmpty() ? "at the top" : "in " + section) + " are " + names(section));
-        problems.add(line, path, "this key is not known" + advice);
+        Optional<String> elsewhere = elsewhere(name);
+        Optional<String> near = elsewhere.isPresent() ? Optional.empty() : Nearest.of(name, Keys.namesIn(section));
+        String advice = elsewhere
+                .or(() -> near.map(n -> "did you mean " + n + "?"))
+                .orElse("known " + (section.isEmpty() ? "at the top" : "in " + section) + " are " + names(section));
+        problems.add(line, path, "this key is not known here; " + advice);
         near.ifPresent(n -> problems.spoilt(section.isEmpty() ? n : section + "." + n));
     }
 
+    /** Where a key of exactly that name, or of that full path, does belong. */
     private static Optional<String> elsewhere(String name) {
-        List<String> sections = Keys.all().stream()
+        if (Keys.find(name).isPresent() && name.contains(".")) {
+            return Optional.of("keys are indented under their section, here "
+                    + Keys.find(name).get().section());
+        }
+        if (Keys.namesIn("").contains(name)) {
+            return Optional.of("it belongs to the outermost level, not under another section");
+        }
+        String sections = Keys.all().stream()
                 .filter(key -> key.name().equals(name))
-                .map(key -> key.section().isEmpty() ? "no section" : key.section())
+                .map(Key::section)
                 .distinct()
-                .toList();
-        return sections.isEmpty() || name.length() > FEW * 2
-                ? Optional.empty()
-                : Optional.of(String.join(" or ", sections));
+                .collect(Collectors.joining(" or "));
+        return sections.isEmpty() ? Optional.empty() : Optional.of("it belongs under " + sections);
     }
 
     private static String names(String section) {

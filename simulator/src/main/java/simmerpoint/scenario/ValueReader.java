@@ -33,8 +33,8 @@ final class ValueReader {
         if (key.range().contains(value)) {
             return value;
         }
-        throw new QuantityException(
-                Spaces.shown(typed) + " is outside " + key.range().words() + hint(key, typed, value));
+        throw new QuantityException(Spaces.shown(typed) + " is out of range; allowed is "
+                + key.range().words() + hint(key, typed, value));
     }
 
     private static String hint(Key key, String typed, double value) {

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.HashSet;
+import java.util.Locale;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 
@@ -62,7 +63,8 @@ class MaterialCatalogueTest {
             assertFalse(material.name().matches(".*[,:#{}\\[\\]].*"), material.name() + " needs quotes in YAML");
             assertEquals(
                     material,
-                    MaterialCatalogue.find(material.name().toUpperCase()).orElseThrow());
+                    MaterialCatalogue.find(material.name().toUpperCase(Locale.ROOT))
+                            .orElseThrow());
             assertNotNull(material.mirror(0.03, 0.004));
         }
         assertTrue(names.size() >= 10 && names.contains("aluminised polyester film"), names.toString());

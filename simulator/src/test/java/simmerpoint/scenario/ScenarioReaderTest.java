@@ -62,7 +62,7 @@ class ScenarioReaderTest {
         }
     }
 
-    /** As wide as its focal length is the one size everybody builds; ours are our own. */
+    /** No dish of ours is as wide as its focal length. */
     @ParameterizedTest
     @MethodSource("scenarioFiles")
     void everyScenarioIsReadWithoutWarningAndHasASizeOfItsOwn(Path file) throws Exception {
