@@ -21,8 +21,8 @@ public final class ScenarioReader {
      *     another cut or kind, the file's keys that do not belong to it are left out
      */
     public static ReadScenario read(Path file, Map<String, String> overrides) throws ScenarioException {
-        Path folder = file.toAbsolutePath().getParent();
-        return parse(file.toString(), FileText.read(file), folder == null ? file : folder, overrides);
+        Path folder = file.getParent();
+        return parse(file.toString(), FileText.read(file), folder == null ? Path.of("") : folder, overrides);
     }
 
     /**
