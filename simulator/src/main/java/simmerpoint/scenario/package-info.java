@@ -1,7 +1,6 @@
 /**
- * The file a builder writes: one description of every key (name, unit, range, default, one sentence), which
- * reader, checker and printed examples all share, and the checked values that come out in SI. Every complaint
- * about a file is made here, with line and key. Nothing to the left of this package knows that there is a
- * file; nothing here traces.
+ * The scenario file: one description of every key ({@link simmerpoint.scenario.Keys}), the reader that knows the line of
+ * everything it refuses, and the checks across keys. The only package that knows what the file looks like; whoever stands
+ * left of it sees {@link simmerpoint.scenario.Scenario}'s SI values only.
  */
 package simmerpoint.scenario;

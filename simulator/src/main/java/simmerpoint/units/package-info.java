@@ -1,6 +1,5 @@
 /**
- * Reading and writing quantities: a number with its unit on one side, SI and radians on the other, metric or
- * inch as asked. The meaning, the range and the name of a quantity in a file belong to the description of the
- * scenario's keys, not here; sentences belong to the answer.
+ * Reading and writing quantities with their units, metric and inch. Inside the program everything is SI and radians;
+ * numbers get their unit back only here. Nothing in this package depends on the machine's language setting.
  */
 package simmerpoint.units;

@@ -1,0 +1,148 @@
+package simmerpoint.scenario;
+
+import simmerpoint.units.QuantityWriter;
+import simmerpoint.units.UnitSystem;
+
+/** What must hold between keys, as a builder would expect. Told with the line of the key that is easier to change. */
+final class CrossChecks {
+    private static final double LEAST_FOCAL_SHARE = 0.15;
+    private static final double MOST_PANELS = 2_000_000;
+    private static final QuantityWriter METRIC = new QuantityWriter(UnitSystem.METRIC);
+
+    private final Values v;
+    private final Problems problems;
+    private final double diameter;
+    private final double hub;
+    private final String cut;
+
+    private CrossChecks(Values values, Problems problems) {
+        this.v = values;
+        this.problems = problems;
+        this.diameter = values.number("dish.diameter");
+        this.hub = values.number("dish.hub");
+        this.cut = values.text("dish.surface.cut");
+    }
+
+    static void check(Values values, Problems problems) {
+        CrossChecks checks = new CrossChecks(values, problems);
+        checks.dish();
+        checks.gap();
+        checks.panels();
+        checks.pan();
+        checks.place();
+        MirrorChecks.check(values, problems);
+    }
+
+    private void dish() {
+        double share = v.number("dish.focal-length") / diameter;
+        if (!(hub < diameter)) {
+            tell(
+                    "dish.hub",
+                    typed("dish.hub") + " is not smaller than the dish, which is " + typed("dish.diameter") + " wide");
+        }
+        if (!(share >= LEAST_FOCAL_SHARE)) {
+            tell(
+                    "dish.focal-length",
+                    typed("dish.focal-length") + " is too short for a dish " + typed("dish.diameter")
+                            + " wide; it must be at least 0.15 times the diameter, here "
+                            + METRIC.length(LEAST_FOCAL_SHARE * diameter));
+        }
+        if (cut.equals(DishKeys.FROM_FILE) && hub > 0) {
+            tell("dish.hub", "the mesh itself says where there is no mirror; leave hub out");
+        }
+    }
+
+    private void gap() {
+        double gap = v.number("dish.gap");
+        if (gap == 0) {
+            return;
+        }
+        if (cut.equals(DishKeys.SMOOTH)) {
+            tell("dish.gap", "a smooth dish has no panels with gaps between them; leave gap out");
+        } else if (cut.equals(DishKeys.FROM_FILE)) {
+            tell("dish.gap", "the gaps of a mesh are drawn in its file; leave gap out");
+        } else if (!(gap < narrowest())) {
+            tell(
+                    "dish.gap",
+                    typed("dish.gap") + " leaves nothing of the panels; the narrowest side is "
+                            + METRIC.length(narrowest()) + " long");
+        }
+    }
+
+    /** The shorter of a panel's outer edge and its width along the rib, or the tile; m. */
+    private double narrowest() {
+        if (cut.equals(DishKeys.SQUARE_TILES) || cut.equals(DishKeys.HEXAGON_TILES)) {
+            return diameter / 2;
+        }
+        double edge = diameter * Math.sin(Math.PI / v.count("dish.surface.sectors"));
+        double rings = cut.equals(DishKeys.FLAT_RINGS) ? v.count("dish.surface.rings") : 1;
+        boolean bySteps = rings > 1 && v.text("dish.surface.spacing").equals("equal-depth-step");
+        double outer = diameter / 2;
+        double inner = hub / 2;
+        double width = bySteps
+                ? outer - Math.sqrt(outer * outer - (outer * outer - inner * inner) / rings)
+                : (outer - inner) / rings;
+        return Math.min(edge, width);
+    }
+
+    private void panels() {
+        if (cut.equals(DishKeys.FLAT_RINGS)) {
+            double count = (double) v.count("dish.surface.sectors") * v.count("dish.surface.rings");
+            refusePanels("dish.surface.sectors", count);
+        }
+        if (cut.equals(DishKeys.SQUARE_TILES) || cut.equals(DishKeys.HEXAGON_TILES)) {
+            double tile = v.number("dish.surface.tile");
+            double pitch = tile + v.number("dish.gap");
+            double area = pitch * pitch * (cut.equals(DishKeys.HEXAGON_TILES) ? Math.sqrt(3) / 2 : 1);
+            if (!(tile < diameter)) {
+                tell(
+                        "dish.surface.tile",
+                        typed("dish.surface.tile") + " is not smaller than the dish, which is " + typed("dish.diameter")
+                                + " wide");
+            }
+            refusePanels("dish.surface.tile", Math.PI / 4 * (diameter * diameter - hub * hub) / area);
+        }
+    }
+
+    private void refusePanels(String key, double count) {
+        if (!(count <= MOST_PANELS)) {
+            tell(key, "this makes about " + Math.round(count) + " panels; at most 2000000 are traced");
+        }
+    }
+
+    private void pan() {
+        boolean tooWide = !v.hasSection("plane") && !(v.number("pan.diameter") < diameter);
+        if (tooWide) {
+            String standard = v.has("pan.diameter") ? "" : " (the default)";
+            tell(
+                    v.has("pan.diameter") ? "pan.diameter" : "dish.diameter",
+                    "a pan " + typed("pan.diameter") + " wide" + standard + " is not smaller than the dish, which is "
+                            + typed("dish.diameter") + " wide");
+        }
+    }
+
+    /** The pan's middle must stand on the focus' side of the mirror. */
+    private void place() {
+        double elevation = v.number("sun.elevation");
+        double raise = v.number("stand.raise");
+        double slide = v.number("stand.slide");
+        double f = v.number("dish.focal-length");
+        double x = raise * Math.cos(elevation) - slide * Math.sin(elevation);
+        double z = f + v.number("stand.pull-back") + raise * Math.sin(elevation) + slide * Math.cos(elevation);
+        double y = v.number("stand.side");
+        double r2 = x * x + y * y;
+        boolean overDish = r2 <= diameter * diameter / 4;
+        if (!(z > (overDish ? r2 / (4 * f) : 0))) {
+            tell("stand.pull-back", "the moves together put the pan's middle into or behind the mirror");
+        }
+    }
+
+    private String typed(String path) {
+        return v.get(path).typed();
+    }
+
+    private void tell(String path, String text) {
+        int line = v.line(path);
+        problems.add(line > 0 ? line : v.line("dish"), path, text);
+    }
+}

@@ -1,0 +1,76 @@
+package simmerpoint.scenario;
+
+import java.util.List;
+import java.util.Set;
+import simmerpoint.units.Dimension;
+
+/**
+ * Everything there is to say about one key of the scenario file.
+ *
+ * @param path full name, for instance dish.surface.sectors
+ * @param kind what its value looks like
+ * @param dimension of a number; null for words, text and files
+ * @param example how the value may be written
+ * @param range which numbers are allowed; null for words, text and files
+ * @param words which words are allowed; empty for anything else
+ * @param defaultText value where the file says nothing, as it would be written; null if there is none; for a figure that
+ *     the mirror's material brings along, {@link #FROM_MATERIAL}
+ * @param onlyFor the words of the section's choosing key ({@code cut}, {@code kind}) to which it belongs; empty = always
+ * @param sentence what it means, for a builder
+ */
+public record Key(
+        String path,
+        Kind kind,
+        Dimension dimension,
+        String example,
+        Range range,
+        List<String> words,
+        String defaultText,
+        Set<String> onlyFor,
+        String sentence) {
+    /** Default of a figure that comes with the mirror's material. */
+    public static final String FROM_MATERIAL = "as the material";
+
+    /** What a value looks like. */
+    public enum Kind {
+        /** A number with its unit. */
+        QUANTITY,
+        /** A whole number. */
+        COUNT,
+        /** One word out of a list. */
+        WORD,
+        /** on or off, yes or no, true or false. */
+        SWITCH,
+        /** One line of free text. */
+        TEXT,
+        /** The name of another file, relative to the scenario's folder. */
+        FILE
+    }
+
+    /** Name within its section, for instance sectors. */
+    public String name() {
+        return path.substring(path.lastIndexOf('.') + 1);
+    }
+
+    /** Path of its section, for instance dish.surface; empty at the top. */
+    public String section() {
+        int dot = path.lastIndexOf('.');
+        return dot < 0 ? "" : path.substring(0, dot);
+    }
+
+    /** Whether the file must give it (where it belongs at all). */
+    public boolean required() {
+        return defaultText == null;
+    }
+
+    /** Which values are allowed, for messages and help. */
+    public String allowed() {
+        return switch (kind) {
+            case QUANTITY, COUNT -> range.words();
+            case WORD -> String.join(", ", words);
+            case SWITCH -> "on, off, yes, no";
+            case TEXT -> "one line of text";
+            case FILE -> "the name of a file";
+        };
+    }
+}

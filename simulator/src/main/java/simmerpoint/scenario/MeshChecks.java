@@ -1,0 +1,41 @@
+package simmerpoint.scenario;
+
+import simmerpoint.dish.Cut;
+import simmerpoint.dish.DishPlan;
+import simmerpoint.dish.Mesh;
+import simmerpoint.units.QuantityWriter;
+import simmerpoint.units.UnitSystem;
+
+/** Whether a mesh fits the dish it is said to be; a wrong unit shows here. */
+final class MeshChecks {
+    private static final double SLACK = 1.01;
+    private static final double LEAST_SHARE = 0.5;
+    private static final QuantityWriter METRIC = new QuantityWriter(UnitSystem.METRIC);
+
+    private MeshChecks() {}
+
+    static void check(DishPlan dish, Values values, Problems problems) {
+        if (!(dish.cut() instanceof Cut.FromFile fromFile)) {
+            return;
+        }
+        double reach = reach(fromFile.mesh());
+        boolean tooWide = !(reach <= dish.radiusMetres() * SLACK);
+        if (tooWide || !(reach >= dish.radiusMetres() * LEAST_SHARE)) {
+            problems.add(
+                    values.line("dish.surface.unit"),
+                    "dish.surface.unit",
+                    "with numbers in " + values.text("dish.surface.unit") + " the mesh reaches " + METRIC.length(reach)
+                            + " from the axis, but half of dish.diameter is " + METRIC.length(dish.radiusMetres())
+                            + "; check unit and diameter");
+        }
+    }
+
+    /** Largest distance from the axis of a corner that a polygon uses, m. */
+    static double reach(Mesh mesh) {
+        double largest = 0;
+        for (int corner : mesh.corners()) {
+            largest = Math.max(largest, Math.hypot(mesh.vertices()[3 * corner], mesh.vertices()[3 * corner + 1]));
+        }
+        return largest;
+    }
+}

@@ -1,0 +1,31 @@
+package simmerpoint.scenario;
+
+import java.util.List;
+
+/** What must hold between the keys of {@code mirror} and the dish. */
+final class MirrorChecks {
+    private static final List<String> OWN = List.of("mirror.reflectance", "mirror.slope-error");
+
+    private MirrorChecks() {}
+
+    static void check(Values values, Problems problems) {
+        boolean smooth = values.text("dish.surface.cut").equals(DishKeys.SMOOTH);
+        if (smooth && values.number("mirror.panel-tilt") > 0) {
+            problems.add(
+                    values.line("mirror.panel-tilt"),
+                    "mirror.panel-tilt",
+                    "a smooth dish has no panels to glue askew; leave panel-tilt out");
+        }
+        if (values.text("mirror.material").equals(MirrorKeys.OWN_FIGURES)) {
+            OWN.stream().filter(path -> !values.has(path)).forEach(path -> missing(path, values, problems));
+        }
+    }
+
+    private static void missing(String path, Values values, Problems problems) {
+        Key key = Keys.find(path).orElseThrow();
+        problems.add(
+                values.line("mirror.material"),
+                path,
+                "own figures need it; write for instance " + key.name() + ": " + key.example());
+    }
+}

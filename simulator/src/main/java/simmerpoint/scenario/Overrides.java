@@ -1,0 +1,40 @@
+package simmerpoint.scenario;
+
+import java.util.Map;
+import simmerpoint.units.Spaces;
+
+/** Puts values that were given beside the file (key by full path) into its nodes. */
+final class Overrides {
+    private Overrides() {}
+
+    static void apply(Node.Section root, Map<String, String> overrides, Problems problems) throws ScenarioException {
+        for (Map.Entry<String, String> override : overrides.entrySet()) {
+            refuseUnknown(override.getKey(), problems);
+            put(root, override.getKey(), override.getValue());
+        }
+    }
+
+    private static void refuseUnknown(String path, Problems problems) throws ScenarioException {
+        if (Keys.find(path).isPresent()) {
+            return;
+        }
+        String advice = Keys.isSection(path)
+                ? "; it is a section, its keys are " + String.join(", ", Keys.namesIn(path))
+                : Keys.nearest(path).map(near -> "; did you mean " + near + "?").orElse("");
+        throw problems.refuse(0, Spaces.shown(path), "this key is not known" + advice);
+    }
+
+    private static void put(Node.Section root, String path, String typed) {
+        Node.Section section = root;
+        String[] names = path.split("\\.", -1);
+        for (int i = 0; i < names.length - 1; i++) {
+            Node.Entry entry = section.entries().get(names[i]);
+            if (entry == null || !(entry.node() instanceof Node.Section)) {
+                entry = new Node.Entry(0, Node.Section.empty(0));
+                section.entries().put(names[i], entry);
+            }
+            section = (Node.Section) entry.node();
+        }
+        section.entries().put(names[names.length - 1], new Node.Entry(0, new Node.Scalar(typed, 0, false)));
+    }
+}

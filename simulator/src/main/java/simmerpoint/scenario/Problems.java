@@ -1,0 +1,45 @@
+package simmerpoint.scenario;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+
+/** Collects what is wrong with one file. */
+final class Problems {
+    private final String file;
+    private final List<Problem> found = new ArrayList<>();
+    private final Set<String> spoilt = new HashSet<>();
+
+    Problems(String file) {
+        this.file = file;
+    }
+
+    void add(int line, String key, String text) {
+        found.add(new Problem(line, key, text));
+        spoilt.add(key);
+    }
+
+    /** Remembers that a problem with this key was told, so that it is not also called missing. */
+    void spoilt(String key) {
+        spoilt.add(key);
+    }
+
+    /** Whether something was told of this key or of a section around it. */
+    boolean isSpoilt(String key) {
+        int dot = key.lastIndexOf('.');
+        return spoilt.contains(key) || (dot > 0 && isSpoilt(key.substring(0, dot)));
+    }
+
+    /** Adds a problem after which nothing more can be read. */
+    ScenarioException refuse(int line, String key, String text) {
+        add(line, key, text);
+        return new ScenarioException(file, List.copyOf(found));
+    }
+
+    void throwIfAny() throws ScenarioException {
+        if (!found.isEmpty()) {
+            throw new ScenarioException(file, List.copyOf(found));
+        }
+    }
+}

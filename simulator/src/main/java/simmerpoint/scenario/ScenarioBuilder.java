@@ -1,0 +1,168 @@
+package simmerpoint.scenario;
+
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import simmerpoint.dish.Cut;
+import simmerpoint.dish.DishPlan;
+import simmerpoint.dish.Material;
+import simmerpoint.dish.MaterialCatalogue;
+import simmerpoint.dish.MeshException;
+import simmerpoint.dish.Mirror;
+import simmerpoint.dish.ObjReader;
+import simmerpoint.dish.RingSpacing;
+import simmerpoint.pan.FinishCatalogue;
+import simmerpoint.pan.Pan;
+import simmerpoint.pan.Plane;
+import simmerpoint.pan.Target;
+import simmerpoint.setup.Aim;
+import simmerpoint.setup.Stand;
+import simmerpoint.sun.CircumsolarSun;
+import simmerpoint.sun.GaussianSun;
+import simmerpoint.sun.LimbDarkened;
+import simmerpoint.sun.MeasuredSun;
+import simmerpoint.sun.SunShape;
+import simmerpoint.sun.SunTableException;
+import simmerpoint.sun.Sunlight;
+import simmerpoint.sun.UniformDisc;
+
+/** Makes the SI values of a scenario out of checked keys, and reads the files they name. */
+final class ScenarioBuilder {
+    private final Values v;
+    private final Path folder;
+    private final Problems problems;
+
+    ScenarioBuilder(Values values, Path folder, Problems problems) {
+        this.v = values;
+        this.folder = folder;
+        this.problems = problems;
+    }
+
+    Scenario build() throws ScenarioException {
+        Cut cut = cut();
+        SunShape shape = sunShape();
+        problems.throwIfAny();
+        DishPlan dish = new DishPlan(
+                v.number("dish.diameter"),
+                v.number("dish.focal-length"),
+                v.number("dish.hub"),
+                v.number("dish.gap"),
+                cut);
+        Sunlight sun = new Sunlight(v.number("sun.elevation"), v.number("sun.beam"), shape);
+        return new Scenario(v.text("title"), dish, mirror(), sun, aim(), target(), stand());
+    }
+
+    private Cut cut() {
+        return switch (v.text("dish.surface.cut")) {
+            case DishKeys.FLAT_RINGS ->
+                new Cut.FlatRings(v.count("dish.surface.sectors"), v.count("dish.surface.rings"), spacing());
+            case DishKeys.BENT_STRIPS -> new Cut.BentStrips(v.count("dish.surface.sectors"));
+            case DishKeys.SQUARE_TILES -> new Cut.SquareTiles(v.number("dish.surface.tile"));
+            case DishKeys.HEXAGON_TILES -> new Cut.HexagonTiles(v.number("dish.surface.tile"));
+            case DishKeys.SMOOTH -> new Cut.Smooth();
+            default -> mesh();
+        };
+    }
+
+    private RingSpacing spacing() {
+        return switch (v.text("dish.surface.spacing")) {
+            case "equal-depth-step" -> RingSpacing.EQUAL_DEPTH_STEP;
+            case "equal-length" -> RingSpacing.EQUAL_LENGTH;
+            default -> RingSpacing.EQUAL_WIDTH;
+        };
+    }
+
+    private Cut mesh() {
+        try {
+            Path file = folder.resolve(v.text("dish.surface.file"));
+            return new Cut.FromFile(ObjReader.read(file, metresPer(v.text("dish.surface.unit"))));
+        } catch (MeshException | InvalidPathException e) {
+            problems.add(v.line("dish.surface.file"), "dish.surface.file", e.getMessage());
+            return null;
+        }
+    }
+
+    private static double metresPer(String unit) {
+        return switch (unit) {
+            case "mm" -> 0.001;
+            case "cm" -> 0.01;
+            case "in" -> 0.0254;
+            case "ft" -> 0.3048;
+            default -> 1;
+        };
+    }
+
+    /** A shape may know a narrower range than its key; what it then says is for the user. */
+    private SunShape sunShape() {
+        try {
+            return sunShapeOfKind();
+        } catch (IllegalArgumentException e) {
+            problems.add(v.line("sun.shape"), "sun.shape", e.getMessage());
+            return null;
+        }
+    }
+
+    private SunShape sunShapeOfKind() {
+        return switch (v.text("sun.shape.kind")) {
+            case SunAndAimKeys.LIMB_DARKENED -> new LimbDarkened(v.number("sun.shape.half-angle"));
+            case SunAndAimKeys.GAUSSIAN -> new GaussianSun(v.number("sun.shape.sigma"));
+            case SunAndAimKeys.CIRCUMSOLAR -> new CircumsolarSun(v.number("sun.shape.ratio"));
+            case SunAndAimKeys.TABLE -> sunTable();
+            default -> new UniformDisc(v.number("sun.shape.half-angle"));
+        };
+    }
+
+    private SunShape sunTable() {
+        try {
+            return MeasuredSun.read(folder.resolve(v.text("sun.shape.file")));
+        } catch (SunTableException | InvalidPathException e) {
+            problems.add(v.line("sun.shape.file"), "sun.shape.file", e.getMessage());
+            return null;
+        }
+    }
+
+    private Mirror mirror() {
+        String name = v.text("mirror.material");
+        Mirror usual = MaterialCatalogue.find(name).map(ScenarioBuilder::clean).orElse(Mirror.plain(1, 0));
+        return new Mirror(
+                name,
+                v.number("mirror.reflectance", usual.reflectance()),
+                v.number("mirror.scattered", usual.scattered()),
+                v.number("mirror.slope-error", usual.slopeErrorRadians()),
+                v.number("mirror.beam-spread", usual.beamSpreadRadians()),
+                v.number("mirror.wide-share", usual.wideShare()),
+                v.number("mirror.wide-spread", usual.wideSpreadRadians()),
+                v.number("mirror.dust"),
+                v.number("mirror.panel-tilt"));
+    }
+
+    private static Mirror clean(Material material) {
+        return material.mirror(0, 0);
+    }
+
+    private Aim aim() {
+        boolean byDish = v.text("aim.pan-carried-by").equals("dish");
+        return new Aim(
+                v.number("aim.turn.up"),
+                v.number("aim.turn.side"),
+                v.number("aim.drift.up"),
+                v.number("aim.drift.side"),
+                v.number("aim.jitter"),
+                v.number("aim.mount"),
+                byDish ? Aim.PanCarrier.DISH : Aim.PanCarrier.STAND);
+    }
+
+    private Target target() {
+        if (v.hasSection("plane")) {
+            return new Plane(v.number("plane.disc"), v.number("plane.lean"));
+        }
+        return new Pan(
+                v.number("pan.diameter"),
+                v.number("pan.height"),
+                FinishCatalogue.find(v.text("pan.finish")).orElseThrow());
+    }
+
+    private Stand stand() {
+        return new Stand(
+                v.number("stand.pull-back"), v.number("stand.slide"), v.number("stand.raise"), v.number("stand.side"));
+    }
+}

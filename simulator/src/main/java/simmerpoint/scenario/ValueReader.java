@@ -1,0 +1,91 @@
+package simmerpoint.scenario;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import simmerpoint.units.Dimension;
+import simmerpoint.units.QuantityException;
+import simmerpoint.units.QuantityParser;
+import simmerpoint.units.Spaces;
+
+/** Turns what was typed into the value that its key asks for, or says what is wrong with it. */
+final class ValueReader {
+    private static final int LONGEST_TEXT = 200;
+    private static final Set<String> ON = Set.of("on", "yes", "true");
+    private static final Set<String> OFF = Set.of("off", "no", "false");
+
+    private ValueReader() {}
+
+    /** The value in SI units or radians, the word, the text. */
+    static Object read(Key key, String typed) throws QuantityException {
+        return switch (key.kind()) {
+            case QUANTITY -> inRange(key, typed, QuantityParser.parse(typed, key.dimension(), key.example()));
+            case COUNT -> (int) inRange(key, typed, QuantityParser.parseCount(typed, key.example()));
+            case WORD -> word(key, Spaces.normalised(typed));
+            case SWITCH -> onOrOff(typed);
+            case TEXT -> line(typed, LONGEST_TEXT);
+            case FILE -> line(typed, LONGEST_TEXT * 5);
+        };
+    }
+
+    private static double inRange(Key key, String typed, double value) throws QuantityException {
+        if (key.range().contains(value)) {
+            return value;
+        }
+        throw new QuantityException(Spaces.shown(typed) + " is out of range; allowed is "
+                + key.range().words() + hint(key, typed, value));
+    }
+
+    private static String hint(Key key, String typed, double value) {
+        if (key.dimension() == Dimension.SHARE && value > 1 && value <= 100 && !typed.contains("%")) {
+            return "; did you mean " + Spaces.shown(typed) + " %?";
+        }
+        if (key.path().equals("sun.elevation") && value <= 0) {
+            return "; the sun must stand above the horizon";
+        }
+        return "";
+    }
+
+    private static String word(Key key, String typed) throws QuantityException {
+        Optional<String> exact =
+                key.words().stream().filter(w -> w.equalsIgnoreCase(typed)).findFirst();
+        if (exact.isPresent()) {
+            return exact.get();
+        }
+        throw new QuantityException(Spaces.shown(typed) + " is not known here; " + advice(key.words(), typed));
+    }
+
+    /** The nearest word, or those that hold what was typed, or all of them. */
+    private static String advice(List<String> words, String typed) {
+        Optional<String> near = Nearest.of(typed, words);
+        if (near.isPresent()) {
+            return "did you mean " + near.get() + "?";
+        }
+        String part = typed.toLowerCase(Locale.ROOT);
+        List<String> holding = words.stream().filter(w -> w.contains(part)).toList();
+        return "allowed are " + String.join(", ", holding.isEmpty() || part.isBlank() ? words : holding);
+    }
+
+    private static Boolean onOrOff(String typed) throws QuantityException {
+        String word = Spaces.normalised(typed).toLowerCase(Locale.ROOT);
+        if (!ON.contains(word) && !OFF.contains(word)) {
+            throw new QuantityException(Spaces.shown(typed) + " is neither on nor off; write on, off, yes or no");
+        }
+        return ON.contains(word);
+    }
+
+    private static String line(String typed, int longest) throws QuantityException {
+        String text = Spaces.normalised(typed);
+        if (text.isEmpty()) {
+            throw new QuantityException("there is nothing here; one line of text is needed");
+        }
+        if (text.length() > longest) {
+            throw new QuantityException(Spaces.shown(text) + " is longer than " + longest + " characters");
+        }
+        if (text.codePoints().anyMatch(c -> Character.getType(c) == Character.CONTROL)) {
+            throw new QuantityException(Spaces.shown(text) + " holds a character that cannot be printed; remove it");
+        }
+        return text;
+    }
+}

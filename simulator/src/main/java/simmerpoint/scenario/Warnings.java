@@ -1,0 +1,83 @@
+package simmerpoint.scenario;
+
+import java.util.ArrayList;
+import java.util.List;
+import simmerpoint.dish.DishPlan;
+import simmerpoint.setup.Stand;
+import simmerpoint.units.QuantityWriter;
+import simmerpoint.units.UnitSystem;
+
+/** What is allowed and yet probably not meant, one sentence each. */
+final class Warnings {
+    private static final double STRONGEST_USUAL_BEAM = 1100;
+    private static final double DEEP = 0.25;
+    private static final double LOW_SUN = Math.toRadians(10);
+    private static final double SUN_WIDTH = 2 * 0.00465;
+    private static final QuantityWriter METRIC = new QuantityWriter(UnitSystem.METRIC);
+
+    private final Scenario scenario;
+    private final List<String> said = new ArrayList<>();
+
+    private Warnings(Scenario scenario) {
+        this.scenario = scenario;
+    }
+
+    static List<String> of(Scenario scenario) {
+        Warnings warnings = new Warnings(scenario);
+        warnings.dish();
+        warnings.place();
+        warnings.sun();
+        warnings.mirror();
+        return List.copyOf(warnings.said);
+    }
+
+    private void dish() {
+        DishPlan dish = scenario.dish();
+        double share = dish.focalLengthMetres() / dish.diameterMetres();
+        if (share < DEEP) {
+            said.add("dish.focal-length: the dish is very deep: its rim reaches beyond the focus, light comes from the"
+                    + " sides and from above, and hands get into the beam easily");
+        }
+        double image = SUN_WIDTH * dish.focalLengthMetres();
+        if (image > 2 * scenario.target().radiusMetres()) {
+            said.add("dish.focal-length: the sun's image alone is " + METRIC.length(image)
+                    + " wide, wider than what it is meant to hit");
+        }
+    }
+
+    /** The lowest point of the leaning underside against the plane of the rim, along the axis. */
+    private void place() {
+        DishPlan dish = scenario.dish();
+        Stand stand = scenario.stand();
+        double elevation = scenario.sun().elevationRadians();
+        double rim = dish.radiusMetres() * dish.radiusMetres() / (4 * dish.focalLengthMetres());
+        double middle = dish.focalLengthMetres()
+                + stand.pullBackMetres()
+                + stand.raiseMetres() * Math.sin(elevation)
+                + stand.slideMetres() * Math.cos(elevation);
+        boolean leansAsPan = scenario.target() instanceof simmerpoint.pan.Pan;
+        double lean = leansAsPan ? Math.cos(elevation) * scenario.target().radiusMetres() : 0;
+        if (middle - lean < rim) {
+            said.add("stand: the underside of the pan dips " + METRIC.length(rim - middle + lean)
+                    + " below the rim of the dish; turning the dish under it will be awkward");
+        }
+    }
+
+    private void sun() {
+        if (scenario.sun().beamWattsPerSquareMetre() > STRONGEST_USUAL_BEAM) {
+            said.add("sun.beam: more than 1100 W/m² of direct sunlight hardly ever reaches the ground");
+        }
+        if (scenario.sun().elevationRadians() < LOW_SUN) {
+            said.add(
+                    "sun.elevation: with the sun so low the dish looks along the ground, and most of the light meets the"
+                            + " wall of a level pan or nothing");
+        }
+    }
+
+    private void mirror() {
+        boolean noWidth = scenario.mirror().wideShare() > 0 && scenario.mirror().wideSpreadRadians() == 0;
+        if (noWidth) {
+            said.add("mirror.wide-spread: it is 0, so the wide share of the light is not spread at all");
+        }
+    }
+}

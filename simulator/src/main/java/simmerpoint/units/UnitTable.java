@@ -1,0 +1,103 @@
+package simmerpoint.units;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * All units that people may write. Inch, foot, pound, gallon and mile are defined by exact decimals (international yard
+ * and pound agreement of 1959; US gallon of 231 cubic inches).
+ */
+final class UnitTable {
+    private static final Map<Dimension, Map<String, Unit>> UNITS = new LinkedHashMap<>();
+    private static final BigDecimal DEGREE =
+            new BigDecimal("3.14159265358979323846264338327950288").divide(new BigDecimal(180), MathContext.DECIMAL128);
+
+    static {
+        add(Dimension.LENGTH, "1", "m");
+        add(Dimension.LENGTH, "0.01", "cm");
+        add(Dimension.LENGTH, "0.001", "mm");
+        add(Dimension.LENGTH, "0.0254", "in", "inch", "inches", "\"", "″", "”");
+        add(Dimension.LENGTH, "0.3048", "ft", "foot", "feet", "'", "′", "’");
+        add(Dimension.ANGLE, DEGREE, "°", "º", "deg", "degree", "degrees");
+        add(Dimension.ANGLE, "0.001", "mrad");
+        add(Dimension.ANGLE, "1", "rad");
+        add(Dimension.ANGLE, DEGREE.divide(new BigDecimal(60), MathContext.DECIMAL128), "arcmin", "'", "′", "’");
+        add(Dimension.SHARE, "1", "");
+        add(Dimension.SHARE, "0.01", "%");
+        add(Dimension.COUNT, "1", "");
+        add(Dimension.IRRADIANCE, "1", "W/m²", "W/m2", "W/m^2");
+        add(Dimension.IRRADIANCE, "1000", "kW/m²", "kW/m2", "kW/m^2");
+        add(Dimension.TIME, "1", "s");
+        add(Dimension.TIME, "60", "min");
+        add(Dimension.TIME, "3600", "h");
+        temperatures();
+        add(Dimension.POWER, "1", "W");
+        add(Dimension.POWER, "1000", "kW");
+        add(Dimension.MASS, "1", "kg");
+        add(Dimension.MASS, "0.001", "g");
+        add(Dimension.MASS, "0.45359237", "lb");
+        add(Dimension.MASS, "0.028349523125", "oz");
+        add(Dimension.VOLUME, "1", "m³", "m3", "m^3");
+        add(Dimension.VOLUME, "0.001", "l", "L");
+        add(Dimension.VOLUME, "0.000001", "ml", "mL");
+        add(Dimension.VOLUME, "0.003785411784", "gal");
+        add(Dimension.VOLUME, "0.000946352946", "qt");
+        add(Dimension.SPEED, "1", "m/s");
+        add(Dimension.SPEED, BigDecimal.ONE.divide(new BigDecimal("3.6"), MathContext.DECIMAL128), "km/h");
+        add(Dimension.SPEED, "0.44704", "mph");
+    }
+
+    private UnitTable() {}
+
+    private static void temperatures() {
+        put(Dimension.TEMPERATURE, BigDecimal.ONE, BigDecimal.ZERO, "K");
+        put(Dimension.TEMPERATURE, BigDecimal.ONE, new BigDecimal("273.15"), "°C", "ºC", "degC", "C");
+        BigDecimal fiveNinths = new BigDecimal(5).divide(new BigDecimal(9), MathContext.DECIMAL128);
+        put(Dimension.TEMPERATURE, fiveNinths, new BigDecimal("459.67"), "°F", "ºF", "degF", "F");
+    }
+
+    private static void add(Dimension dimension, String factor, String... symbols) {
+        add(dimension, new BigDecimal(factor), symbols);
+    }
+
+    private static void add(Dimension dimension, BigDecimal factor, String... symbols) {
+        put(dimension, factor, BigDecimal.ZERO, symbols);
+    }
+
+    private static void put(Dimension dimension, BigDecimal factor, BigDecimal offset, String... symbols) {
+        Map<String, Unit> units = UNITS.computeIfAbsent(dimension, d -> new LinkedHashMap<>());
+        for (String symbol : symbols) {
+            units.put(symbol, new Unit(symbol, dimension, factor, offset));
+        }
+    }
+
+    /** The unit of that symbol in that dimension. */
+    static Optional<Unit> find(Dimension dimension, String symbol) {
+        return Optional.ofNullable(UNITS.get(dimension).get(symbol));
+    }
+
+    /** The unit of that symbol in any dimension. */
+    static Optional<Unit> findAnywhere(String symbol) {
+        return UNITS.values().stream()
+                .map(units -> units.get(symbol))
+                .filter(unit -> unit != null)
+                .findFirst();
+    }
+
+    /** A unit of the dimension that differs from {@code symbol} only in capital letters. */
+    static Optional<Unit> findIgnoringCase(Dimension dimension, String symbol) {
+        return UNITS.get(dimension).values().stream()
+                .filter(unit -> unit.symbol().equalsIgnoreCase(symbol))
+                .findFirst();
+    }
+
+    /** Every symbol of the dimension in the order of the table. */
+    static List<String> symbols(Dimension dimension) {
+        return new ArrayList<>(UNITS.get(dimension).keySet());
+    }
+}

@@ -1,0 +1,76 @@
+package simmerpoint.scenario;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class KeysTest {
+    @Test
+    void everyKeyIsFullyDescribed() throws Exception {
+        Set<String> paths = new HashSet<>();
+        for (Key key : Keys.all()) {
+            assertTrue(paths.add(key.path()), key.path() + " twice");
+            assertTrue(key.sentence().matches("[A-Z].*\\."), key.path() + ": " + key.sentence());
+            assertTrue(key.path().matches("[a-z]+(-[a-z]+)*(\\.[a-z]+(-[a-z]+)*)*"), key.path());
+            ValueReader.read(key, key.example());
+            assertTrue(!key.allowed().isBlank(), key.path());
+            boolean hasPlainDefault = !key.required()
+                    && !key.defaultText().equals(Key.FROM_MATERIAL)
+                    && !key.defaultText().isEmpty();
+            if (hasPlainDefault) {
+                ValueReader.read(key, key.defaultText());
+            }
+        }
+    }
+
+    @Test
+    void onlyTheDishAndNamesOfFilesHaveNoDefault() {
+        List<String> required =
+                Keys.all().stream().filter(Key::required).map(Key::path).toList();
+        assertEquals(
+                List.of(
+                        "dish.diameter",
+                        "dish.focal-length",
+                        "dish.surface.cut",
+                        "dish.surface.sectors",
+                        "dish.surface.rings",
+                        "dish.surface.tile",
+                        "dish.surface.file",
+                        "dish.surface.unit",
+                        "sun.shape.file"),
+                required);
+    }
+
+    @Test
+    void theExampleShowsEveryKeyAndEveryCutAndSun() {
+        String text = ExampleScenario.text();
+        for (Key key : Keys.all()) {
+            assertTrue(text.contains(key.name() + ":"), key.path() + " is not in the example");
+        }
+        DishKeys.CUTS.forEach(cut -> assertTrue(text.contains("cut: " + cut), cut));
+        DishKeys.SPACINGS.forEach(spacing -> assertTrue(text.contains(spacing), spacing));
+        SunAndAimKeys.SHAPES.forEach(kind -> assertTrue(text.contains("kind: " + kind), kind));
+    }
+
+    @Test
+    void sectionsAndNames() {
+        assertEquals(List.of("title", "dish", "mirror", "sun", "aim", "pan", "plane", "stand"), Keys.namesIn(""));
+        assertEquals(List.of("elevation", "beam", "shape"), Keys.namesIn("sun"));
+        assertTrue(Keys.isSection("dish.surface") && Keys.isSection("aim.turn") && !Keys.isSection("dish.hub"));
+        assertEquals("dish.surface", Keys.find("dish.surface.cut").orElseThrow().section());
+    }
+
+    /** Distances by hand; a swap of neighbours counts once (Damerau 1964). */
+    @ParameterizedTest
+    @CsvSource({"hub, hub, 0", "hub, hbu, 1", "slope-error, slop-eror, 2", "'', hub, 3", "ca, abc, 3", "pan, plane, 2"})
+    void countsEdits(String a, String b, int edits) {
+        assertEquals(edits, Nearest.distance(a, b));
+        assertEquals(edits, Nearest.distance(b, a));
+    }
+}
