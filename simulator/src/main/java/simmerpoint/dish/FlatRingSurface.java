@@ -96,7 +96,8 @@ final class FlatRingSurface implements MirrorSurface {
         double turn = Math.atan2(y, x) / (2 * sectors.halfAngle);
         int k = Math.floorMod((int) Math.floor(turn), sectors.count);
         double along = x * sectors.cos[k] + y * sectors.sin[k];
-        int j = borders.ringAt(along / sectors.cosHalf);
+        double radii = Math.min(1, along / (sectors.cosHalf * plan.radiusMetres()));
+        int j = borders.ringAt(radii * radii);
         return innerZ[j] + slope[j] * (along - innerX[j]);
     }
 
@@ -119,7 +120,7 @@ final class FlatRingSurface implements MirrorSurface {
                 hubPoint(i, planArea, out);
                 continue;
             }
-            int j = borders.ringAt(x / sectors.cosHalf);
+            int j = borders.ringAt(v[i]);
             double nz = normalZ[j];
             double inward = -slope[j] * nz;
             out.z[i] = innerZ[j] + slope[j] * (x - innerX[j]);

@@ -6,9 +6,11 @@ import java.util.Arrays;
 final class RingBorders {
     private static final int GUIDE_PER_RING = 4;
 
+    /** Border radii, m. */
     final double[] radius;
+
+    private final double[] share;
     private final int[] guide;
-    private final double guideScale;
 
     RingBorders(Cut.FlatRings cut, double hubRadius, double rimRadius, Parabola parabola) {
         radius = new double[cut.rings() + 1];
@@ -17,10 +19,13 @@ final class RingBorders {
         }
         radius[0] = hubRadius;
         radius[cut.rings()] = rimRadius;
+        share = new double[radius.length];
+        for (int j = 0; j < share.length; j++) {
+            share[j] = radius[j] * radius[j] / (rimRadius * rimRadius);
+        }
         guide = new int[GUIDE_PER_RING * cut.rings() + 1];
-        guideScale = (guide.length - 1) / (rimRadius - hubRadius);
         for (int g = 0; g < guide.length; g++) {
-            int at = Arrays.binarySearch(radius, hubRadius + g / guideScale);
+            int at = Arrays.binarySearch(share, (double) g / (guide.length - 1));
             guide[g] = Math.max(0, Math.min(cut.rings() - 1, at >= 0 ? at : -at - 2));
         }
     }
@@ -39,13 +44,10 @@ final class RingBorders {
         return radius.length - 1;
     }
 
-    /** The ring with border[j] ≤ r < border[j + 1], for r from hub to rim: a table look-up and a step or two. */
-    int ringAt(double r) {
-        int j = guide[(int) Math.max(0, Math.min(guide.length - 1, (r - radius[0]) * guideScale))];
-        while (j > 0 && r < radius[j]) {
-            j--;
-        }
-        while (j < rings() - 1 && r >= radius[j + 1]) {
+    /** The ring that holds the radius r = rim·√{@code v}, from hub to rim: a table look-up and a step or two. */
+    int ringAt(double v) {
+        int j = guide[(int) (v * (guide.length - 1))];
+        while (j < rings() - 1 && v >= share[j + 1]) {
             j++;
         }
         return j;
