@@ -51,4 +51,32 @@ final class Tile {
     static Mesh mesh(Vec[] polygon) {
         return mesh(List.<Vec[]>of(polygon));
     }
+
+    /** The same mesh, {@code k} times as large. */
+    static Mesh scaled(Mesh mesh, double k) {
+        double[] vertices = mesh.vertices().clone();
+        for (int i = 0; i < vertices.length; i++) {
+            vertices[i] *= k;
+        }
+        return new Mesh(mesh.name(), vertices, mesh.corners(), mesh.firstCorner());
+    }
+
+    /** The polygon turned about the axis, from +x towards +y. */
+    static Vec[] turned(Vec[] polygon, double angle) {
+        double c = Math.cos(angle);
+        double s = Math.sin(angle);
+        Vec[] out = new Vec[polygon.length];
+        for (int k = 0; k < out.length; k++) {
+            Vec v = polygon[k];
+            out[k] = new Vec(c * v.x() - s * v.y(), s * v.x() + c * v.y(), v.z());
+        }
+        return out;
+    }
+
+    /** A quadrangle cut in two across its first and third sides, {@code share} of the way along them. */
+    static List<Vec[]> cut(Vec[] q, double share) {
+        Vec a = q[0].plus(q[1].minus(q[0]).times(share));
+        Vec b = q[3].plus(q[2].minus(q[3]).times(share));
+        return List.of(new Vec[] {q[0], a, b, q[3]}, new Vec[] {a, q[1], q[2], b});
+    }
 }
