@@ -16,8 +16,8 @@ class FluxMapTruthTest {
 
     /**
      * Mean flux of the cells whose middles lie between two radii against the mean of {@code wanted} at their middles.
-     * Cells of one replicate are not independent, so the ring's error is bounded by the sum of its cells' errors over
-     * their number; with few rays per cell that is wide, hence 4 of the errors as if independent plus 1 %.
+     * Bound: 4 standard errors as if cells were independent, plus 1 % for cells that straddle the ring's borders and for
+     * what cells of one replicate have in common.
      */
     private static void ring(FluxMap map, double from, double to, DoubleUnaryOperator wanted) {
         double got = 0;
