@@ -3,6 +3,7 @@ package simmerpoint.truth;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Combinators;
+import net.jqwik.api.RandomDistribution;
 import simmerpoint.dish.Cut;
 import simmerpoint.dish.DishPlan;
 import simmerpoint.dish.Mirror;
@@ -19,7 +20,7 @@ import simmerpoint.sun.LimbDarkened;
 import simmerpoint.sun.SunShape;
 import simmerpoint.sun.UniformDisc;
 
-/** Scenes over wide ranges: every cut, pans and discs, off-axis light, every flaw of a mirror. */
+/** Scenes over wide ranges: every cut, pans and discs clear of the mirror, off-axis light, every flaw of a mirror. */
 final class AnyScenes {
     private AnyScenes() {}
 
@@ -36,14 +37,25 @@ final class AnyScenes {
                         new Scene(dish, mirror, elevation, beam, shape, aim, target, stand)));
     }
 
+    /** Evenly between the two, and now and then one of them exactly. */
     private static Arbitrary<Double> between(double from, double to) {
-        return Arbitraries.doubles().between(0, 1).ofScale(6).map(u -> from + u * (to - from));
+        return Arbitraries.integers()
+                .between(-1, 21)
+                .withDistribution(RandomDistribution.uniform())
+                .withoutEdgeCases()
+                .flatMap(whole -> Arbitraries.doubles()
+                        .between(0, 1)
+                        .ofScale(6)
+                        .withDistribution(RandomDistribution.uniform())
+                        .withoutEdgeCases()
+                        .map(part -> Math.max(0, Math.min(1, (whole + part) / 21))))
+                .map(u -> from + u * (to - from));
     }
 
     static Arbitrary<DishPlan> dishes() {
         Arbitrary<Double> diameters = between(Math.log(0.2), Math.log(5)).map(Math::exp);
         return diameters.flatMap(d -> Combinators.combine(
-                        between(0.25, 1.5), between(0, 0.3), between(0, 0.003), cuts(d))
+                        between(0.42, 1.5), between(0, 0.3), between(0, 0.003), cuts(d))
                 .as((ratio, hub, gap, cut) ->
                         new DishPlan(d, ratio * d, hub * d, cut instanceof Cut.Smooth ? 0 : gap * d, cut)));
     }
@@ -101,7 +113,7 @@ final class AnyScenes {
 
     private static Arbitrary<Target> targets(double d) {
         Finish finish = new Finish("black enamel", 0.9);
-        Arbitrary<Target> pans = Combinators.combine(between(0.05, 0.5), between(0.02, 0.4))
+        Arbitrary<Target> pans = Combinators.combine(between(0.05, 0.3), between(0.02, 0.3))
                 .as((wide, high) -> new Pan(wide * d, high * d, finish));
         Arbitrary<Target> planes = Combinators.combine(between(0.01, 0.5), between(-0.8, 0.8))
                 .as((wide, lean) -> new Plane(wide * d, lean));
@@ -109,7 +121,7 @@ final class AnyScenes {
     }
 
     private static Arbitrary<Stand> stands(double d) {
-        Arbitrary<Double> move = between(-0.1, 0.1).map(u -> u * d);
+        Arbitrary<Double> move = between(-0.05, 0.05).map(u -> u * d);
         return Combinators.combine(move, move, move, move).as(Stand::new);
     }
 
@@ -133,10 +145,7 @@ final class AnyScenes {
                 aim.panCarriedBy());
         Stand stand = s.stand();
         Stand moved = new Stand(
-                k * stand.pullBackMetres(),
-                k * stand.slideMetres(),
-                k * stand.raiseMetres(),
-                k * stand.sideMetres());
+                k * stand.pullBackMetres(), k * stand.slideMetres(), k * stand.raiseMetres(), k * stand.sideMetres());
         return s.with(bigger).with(farther).with(moved).with(scaled(s.target(), k));
     }
 

@@ -74,10 +74,10 @@ class ErrorBarTest {
     @ParameterizedTest
     @ValueSource(longs = {1L << 12, 1L << 15})
     void meansOverSeedsAreUnbiased(long rays) {
-        Scene scene = Scene.of(Scene.rings(1.2, 0.8, 0.06, 24, 6), Scene.disc(0.05))
-                .drift(0.01, 0.005);
-        Within light = FlatPanelQuadrature.rings(1.2, 0.8, 0.06, 24, 6)
-                .integrate(Bench.of(scene, 0), Scene.SUN, 16, 0.05);
+        Scene scene =
+                Scene.of(Scene.rings(1.2, 0.8, 0.06, 24, 6), Scene.disc(0.05)).drift(0.01, 0.005);
+        Within light =
+                FlatPanelQuadrature.rings(1.2, 0.8, 0.06, 24, 6).integrate(Bench.of(scene, 0), Scene.SUN, 16, 0.05);
         Spread caught = new Spread("caught", 2);
         Spread reflected = new Spread("reflected", 2);
         for (int k = 0; k < 30; k++) {

@@ -46,13 +46,21 @@ class FluxMapTruthTest {
      */
     @ParameterizedTest
     @CsvSource({
-        "0.25, 30, 2.98454", "0.25, 45, 1.94113", "0.25, 60, 0.888889", "-0.25, 30, 2.98454", "-0.25, 45, 1.94113",
-        "1.0, 30, 0.186533", "1.0, 45, 0.121320", "1.0, 60, 0.0555556"
+        "0.25, 30, 2.98454",
+        "0.25, 45, 1.94113",
+        "0.25, 60, 0.888889",
+        "-0.25, 30, 2.98454",
+        "-0.25, 45, 1.94113",
+        "1.0, 30, 0.186533",
+        "1.0, 45, 0.121320",
+        "1.0, 60, 0.0555556"
     })
     void parallelLightOffTheFocalPlane(double zeta, double psiDegrees, double concentration) {
         double psi = Math.toRadians(psiDegrees);
         double r = Math.abs(zeta) * Math.tan(psi);
-        Scene scene = Scene.of(Scene.smooth(1.2, 0.5, 0), Scene.disc(r)).with(Scene.POINT).pullBack(zeta);
+        Scene scene = Scene.of(Scene.smooth(1.2, 0.5, 0), Scene.disc(r))
+                .with(Scene.POINT)
+                .pullBack(zeta);
         TraceResult result = scene.trace(1L << 17, 21);
         double share = Math.pow(2 * 0.5 * Math.tan(psi / 2) / 0.6, 2);
         Check.near("encircled", share, result.spot().interceptFactor(), 2e-5);
@@ -73,7 +81,9 @@ class FluxMapTruthTest {
     @CsvSource({"0.25, 4.00000", "-0.25, 4.00000", "1.0, 0.250000"})
     void parallelLightOnTheAxis(double zeta, double concentration) {
         double r = 0.02 * Math.abs(zeta); // flux falls by 1e-4 over it
-        Scene scene = Scene.of(Scene.smooth(1.2, 0.5, 0), Scene.disc(r)).with(Scene.POINT).pullBack(zeta);
+        Scene scene = Scene.of(Scene.smooth(1.2, 0.5, 0), Scene.disc(r))
+                .with(Scene.POINT)
+                .pullBack(zeta);
         TraceResult result = scene.trace(1L << 18, 22);
         Check.near("on the axis", concentration, result.spot().meanConcentration(), 3e-4 * concentration);
     }

@@ -54,7 +54,12 @@ class GoreTest {
         double end = 0.6 * Math.sin(Math.PI / 12);
         Scene scene = strips(12, end + 1e-6).pullBack(focalOfStrip(12) - 0.5);
         assertEquals(0, scene.trace(1L << 17, 52).ledger().missed().value(), 0);
-        assertTrue(scene.with(Scene.disc(0.99 * end)).trace(1L << 17, 52).ledger().missed().value() > 0);
+        assertTrue(scene.with(Scene.disc(0.99 * end))
+                        .trace(1L << 17, 52)
+                        .ledger()
+                        .missed()
+                        .value()
+                > 0);
     }
 
     /**
@@ -85,8 +90,10 @@ class GoreTest {
     void wideSunKeepsThatOrder(int n) {
         Scene scene = strips(n, 0.05).with(new UniformDisc(Scene.SUN)).with(Mirror.plain(1, 5e-3));
         Estimate atRibs = scene.trace(1L << 17, 54).ledger().caught();
-        Estimate atStrips =
-                scene.pullBack(focalOfStrip(n) - 0.5).trace(1L << 17, 54).ledger().caught();
+        Estimate atStrips = scene.pullBack(focalOfStrip(n) - 0.5)
+                .trace(1L << 17, 54)
+                .ledger()
+                .caught();
         Check.below("n " + n, atRibs, atStrips);
     }
 }

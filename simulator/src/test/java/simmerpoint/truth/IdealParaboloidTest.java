@@ -34,9 +34,7 @@ class IdealParaboloidTest {
 
     /** Peak sin²rim/sin²θ. Derived (brightness theorem); stated in Rabl, Active Solar Collectors, 1985, from memory. */
     @ParameterizedTest
-    @CsvSource({
-        "30, 11562.1", "45, 23124.2", "60, 34686.3", "75, 43150.4", "90, 46248.5", "61.9275, 36006.6"
-    })
+    @CsvSource({"30, 11562.1", "45, 23124.2", "60, 34686.3", "75, 43150.4", "90, 46248.5", "61.9275, 36006.6"})
     void fluxAtTheFocusIsThatOfTheBrightnessTheorem(double rim, double peak) {
         double focal = focalOfRim(rim);
         for (double x : new double[] {0.5, 0.95}) { // the top is flat up to x = 1
@@ -57,8 +55,12 @@ class IdealParaboloidTest {
         TraceResult most = smooth(focal, 0.95 * rf).trace(1L << 20, 3);
         assertTrue(most.ledger().missed().value() > 0);
         if (focal == 0.5) {
-            Check.near("beyond 0.95 rf", 2.0e-4, 1 - most.spot().interceptFactor().value(),
-                    most.spot().interceptFactor().standardError(), 0.5e-4);
+            Check.near(
+                    "beyond 0.95 rf",
+                    2.0e-4,
+                    1 - most.spot().interceptFactor().value(),
+                    most.spot().interceptFactor().standardError(),
+                    0.5e-4);
         }
     }
 
@@ -99,7 +101,7 @@ class IdealParaboloidTest {
     /**
      * A sun darkened towards its limb is 1.242236 times brighter in the middle than on average (0.3 + 0.93 μ − 0.23 μ²,
      * Cox (ed.), Allen's Astrophysical Quantities, 2000), and so is the focus. The disc of 0.2 f·θ sees the sun out to a
-     * fifth of its radius: 0.5 % less (derived); bound 2 % in all.
+     * fifth of its radius: under 0.5 % less (derived); bound 2 % in all.
      */
     @Test
     void focusOfALimbDarkenedSunIsBrighter() {

@@ -42,7 +42,8 @@ class OrderTest {
         Estimate best = smooth.spot().interceptFactor();
         Estimate last = Estimate.exact(0);
         for (int k : new int[] {1, 2, 4, 8}) {
-            TraceResult cut = of(Scene.rings(1.2, 0.8, 0.06, 12 * k, 3 * k), radius).trace(RAYS, 93 + k);
+            TraceResult cut =
+                    of(Scene.rings(1.2, 0.8, 0.06, 12 * k, 3 * k), radius).trace(RAYS, 93 + k);
             assertEquals(36 * k * k, cut.panels());
             Check.below(k + " times as many", last, cut.spot().interceptFactor());
             last = cut.spot().interceptFactor();
@@ -71,11 +72,14 @@ class OrderTest {
     /** More strips never lose, and none beats the uncut dish. */
     @Test
     void smoothBeatsEveryCut() {
-        Estimate smooth = of(Scene.smooth(1.2, 0.6, 0), 0.03).trace(RAYS, 97).ledger().caught();
+        Estimate smooth =
+                of(Scene.smooth(1.2, 0.6, 0), 0.03).trace(RAYS, 97).ledger().caught();
         Estimate last = Estimate.exact(0);
         for (int n : new int[] {6, 8, 12, 16, 24, 32, 48}) {
-            Estimate strips =
-                    of(Scene.strips(1.2, 0.6, 0, n), 0.03).trace(RAYS, 97 + n).ledger().caught();
+            Estimate strips = of(Scene.strips(1.2, 0.6, 0, n), 0.03)
+                    .trace(RAYS, 97 + n)
+                    .ledger()
+                    .caught();
             Estimate rings = of(Scene.rings(1.2, 0.6, 0, n, 6), 0.03)
                     .trace(RAYS, 98 + n)
                     .ledger()

@@ -37,26 +37,34 @@ class QuadratureAgreementTest {
         Scene smooth = Scene.of(Scene.smooth(1.2, 0.8, 0.06), Scene.disc(0.004));
         return Stream.of(
                         of("flat rings", rings),
-                        of("flat rings, few and large", rings.with(Scene.rings(1.2, 0.5, 0, 8, 2))
-                                .with(Scene.disc(0.12))),
-                        of("flat rings, pulled back, leaning", rings.pullBack(0.1).with(new Plane(0.16, 0.5))),
+                        of(
+                                "flat rings, few and large",
+                                rings.with(Scene.rings(1.2, 0.5, 0, 8, 2)).with(Scene.disc(0.12))),
+                        of(
+                                "flat rings, pulled back, leaning",
+                                rings.pullBack(0.1).with(new Plane(0.16, 0.5))),
                         of("flat rings, drift", rings.drift(0.0349066, -0.01)),
-                        of("flat rings, turn about a mount", rings.turn(0.02, 0.015, 0.05)
-                                .with(Scene.disc(0.06))),
+                        of(
+                                "flat rings, turn about a mount",
+                                rings.turn(0.02, 0.015, 0.05).with(Scene.disc(0.06))),
                         of("bent strips", strips),
-                        of("bent strips, few", strips.with(Scene.strips(1.2, 0.5, 0.1, 9))
-                                .with(Scene.disc(0.08))),
-                        of("bent strips, pulled back, leaning", strips.pullBack(0.15)
-                                .with(new Plane(0.2, -0.6))),
-                        of("bent strips, drift and turn", strips.drift(-0.02, 0.01)
-                                .turn(0.01, -0.02, 0.1)
-                                .with(Scene.disc(0.07))),
+                        of(
+                                "bent strips, few",
+                                strips.with(Scene.strips(1.2, 0.5, 0.1, 9)).with(Scene.disc(0.08))),
+                        of(
+                                "bent strips, pulled back, leaning",
+                                strips.pullBack(0.15).with(new Plane(0.2, -0.6))),
+                        of(
+                                "bent strips, drift and turn",
+                                strips.drift(-0.02, 0.01).turn(0.01, -0.02, 0.1).with(Scene.disc(0.07))),
                         of("smooth", smooth),
                         of("smooth, before the focus", smooth.pullBack(-0.05).with(Scene.disc(0.03))),
                         of("smooth, drift", smooth.drift(0.005, 0.01).with(Scene.disc(0.012))),
-                        of("smooth, all moves, leaning", smooth.elevation(0.9)
-                                .with(new Stand(0.02, 0.03, -0.02, 0.01))
-                                .with(new Plane(0.08, 0.4))),
+                        of(
+                                "smooth, all moves, leaning",
+                                smooth.elevation(0.9)
+                                        .with(new Stand(0.02, 0.03, -0.02, 0.01))
+                                        .with(new Plane(0.08, 0.4))),
                         of("smooth, turn", smooth.turn(-0.01, 0.004, 0.2).with(Scene.disc(0.02))))
                 .map(a -> new Arrangement(a.name(), a.scene().with(Mirror.plain(0.85, 0))));
     }
@@ -90,7 +98,8 @@ class QuadratureAgreementTest {
         assertTrue(
                 light.share(0) <= share + ALLOWANCE && light.share(2) >= share - ALLOWANCE,
                 () -> String.format(
-                        "within %.6f m ± %.2g m lies %.6f of the light, not %.2f", r, slack / 4, light.share(1), share));
+                        "within %.6f m ± %.2g m lies %.6f of the light, not %.2f",
+                        r, slack / 4, light.share(1), share));
     }
 
     private static Within integrate(Scene scene, double... radii) {

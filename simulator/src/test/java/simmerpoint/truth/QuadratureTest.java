@@ -61,8 +61,7 @@ class QuadratureTest {
     })
     void smoothDishHasTheKnownEncircledPower(double rim, double x, double share) {
         double focal = focalOfRim(1.2, rim);
-        Within light =
-                new SmoothQuadrature(1.2, focal, 0).integrate(square(focal, 0), SUN, 60, 1, 48, x * focal * SUN);
+        Within light = new SmoothQuadrature(1.2, focal, 0).integrate(square(focal, 0), SUN, 60, 1, 48, x * focal * SUN);
         assertEquals(share, light.share(0), 3e-4);
     }
 
@@ -110,7 +109,8 @@ class QuadratureTest {
 
     @Test
     void finerRulesChangeNothing() {
-        Scene scene = Scene.of(Scene.rings(1.2, 0.8, 0.06, 24, 6), Scene.disc(0.06)).drift(0.02, 0.01);
+        Scene scene =
+                Scene.of(Scene.rings(1.2, 0.8, 0.06, 24, 6), Scene.disc(0.06)).drift(0.02, 0.01);
         Bench bench = Bench.of(scene, 0.3);
         double[] radii = {0.02, 0.04, 0.06};
         FlatPanelQuadrature rings = FlatPanelQuadrature.rings(1.2, 0.8, 0.06, 24, 6);

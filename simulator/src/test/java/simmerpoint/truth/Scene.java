@@ -49,8 +49,7 @@ record Scene(
     }
 
     static DishPlan rings(double diameter, double focal, double hub, int sectors, int rings) {
-        return new DishPlan(
-                diameter, focal, hub, 0, new Cut.FlatRings(sectors, rings, RingSpacing.EQUAL_WIDTH));
+        return new DishPlan(diameter, focal, hub, 0, new Cut.FlatRings(sectors, rings, RingSpacing.EQUAL_WIDTH));
     }
 
     static DishPlan strips(double diameter, double focal, double hub, int sectors) {

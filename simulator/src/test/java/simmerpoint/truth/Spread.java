@@ -54,12 +54,6 @@ final class Spread {
     private String describe(double low, double high) {
         return String.format(
                 "%s: over %d seeds the spread is %.4g, the stated standard error %.4g: ratio %.3f, allowed %.3f to %.3f",
-                name,
-                values.getN(),
-                values.getStandardDeviation(),
-                Math.sqrt(claimed.getMean()),
-                ratio(),
-                low,
-                high);
+                name, values.getN(), values.getStandardDeviation(), Math.sqrt(claimed.getMean()), ratio(), low, high);
     }
 }

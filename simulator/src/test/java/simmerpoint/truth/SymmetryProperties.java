@@ -29,14 +29,17 @@ class SymmetryProperties {
     }
 
     private static Scene of(List<Vec[]> tiles) {
-        return Scene.of(Scene.mesh(1.2, 0.6, Tile.mesh(tiles)), Scene.disc(0.05)).with(Mirror.plain(0.8, 4e-3));
+        return Scene.of(Scene.mesh(1.2, 0.6, Tile.mesh(tiles)), Scene.disc(0.05))
+                .with(Mirror.plain(0.8, 4e-3));
     }
 
     private static void same(TraceResult a, TraceResult b) {
         Check.same("incident", a.ledger().incident(), b.ledger().incident(), 1e-9);
         Check.same("caught", a.ledger().caught(), b.ledger().caught(), 1e-9);
-        Check.same("radius", a.spot().radius50().orElseThrow(), b.spot().radius50().orElseThrow(), 1e-9);
-        Check.same("radius", a.spot().radius90().orElseThrow(), b.spot().radius90().orElseThrow(), 1e-9);
+        Check.same(
+                "radius", a.spot().radius50().orElseThrow(), b.spot().radius50().orElseThrow(), 1e-9);
+        Check.same(
+                "radius", a.spot().radius90().orElseThrow(), b.spot().radius90().orElseThrow(), 1e-9);
     }
 
     /** Mirrors and sun turned together about the axis: the disc is round, so it catches the same. */
@@ -63,7 +66,8 @@ class SymmetryProperties {
     /** One mirror or its two halves without a saw cut between them: the same light. */
     @Property(seed = "112", tries = 8, shrinking = ShrinkingMode.OFF)
     void cuttingAPanelInTwoChangesNothing(
-            @ForAll @Scale(4) @DoubleRange(min = 0.05, max = 0.95) double share, @ForAll @IntRange(min = 0, max = 3) int which) {
+            @ForAll @Scale(4) @DoubleRange(min = 0.05, max = 0.95) double share,
+            @ForAll @IntRange(min = 0, max = 3) int which) {
         List<Vec[]> tiles = fourTiles();
         List<Vec[]> halves = Tile.cut(tiles.remove(which), share);
         tiles.addAll(halves);
@@ -86,8 +90,12 @@ class SymmetryProperties {
                 Scene.rings(1.2, 0.8, 0.06, 2 * half, 4),
                 Scene.strips(1.2, 0.8, 0.06, 2 * half),
                 Scene.smooth(1.2, 0.8, 0.06))) {
-            Scene scene = Scene.of(dish, Scene.pan(0.12, 0.1)).with(Mirror.plain(0.8, 4e-3)).elevation(0.8);
-            mirrored(scene.drift(up, side).trace(RAYS, 85), scene.drift(up, -side).trace(RAYS, 86));
+            Scene scene = Scene.of(dish, Scene.pan(0.12, 0.1))
+                    .with(Mirror.plain(0.8, 4e-3))
+                    .elevation(0.8);
+            mirrored(
+                    scene.drift(up, side).trace(RAYS, 85),
+                    scene.drift(up, -side).trace(RAYS, 86));
             mirrored(
                     scene.turn(up, side, 0.1).trace(RAYS, 87),
                     scene.turn(up, -side, 0.1).trace(RAYS, 88));
