@@ -148,9 +148,7 @@ public final class LightCaster {
             turn(mirror.x, mirror.y, mirror.z, origin, light.px, light.py, light.pz);
             aimAtSun(k);
             turnNormals();
-            for (int i = 0; i < n; i++) {
-                light.watts[i] = beam * mirror.area[i] * Math.max(0, light.cosine[i]);
-            }
+            weigh();
             if (!tilts.none()) {
                 tilts.apply(mirror, n);
                 turnNormals();
@@ -161,6 +159,16 @@ public final class LightCaster {
                 hidden.dropHidden(light);
             }
             return light;
+        }
+
+        /**
+         * Watts on the mirror as planned. The sun's shape is drawn as a beam meter sees it, weighted by the cosine to the
+         * sun's centre (still in {@link #w}), so a ray brings beam × area × cos i ÷ that cosine.
+         */
+        private void weigh() {
+            for (int i = 0; i < n; i++) {
+                light.watts[i] = beam * mirror.area[i] * Math.max(0, light.cosine[i]) / w[i];
+            }
         }
 
         /** Vectors of the dish frame into the target frame. */

@@ -2,17 +2,17 @@ package simmerpoint.truth;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import simmerpoint.dish.Mirror;
 import simmerpoint.sampling.Estimate;
 import simmerpoint.study.TraceResult;
 import simmerpoint.target.Ledger;
+import simmerpoint.target.Spot;
 
 /**
  * Whole dishes without a closed form. Source of the numbers: an independent plain C tracer written from the geometry
- * alone, 20 million rays each. Bound: 4 standard errors of ours plus 0.1 % of the reflected light; radii and centroids 4
- * standard errors plus their last digit. The source's "reflected" is before the pan's shadow is taken off, its
+ * alone, 20 million rays each. Bound: 4 standard errors of ours plus 0.1 % of the reflected light; for the outer radii that
+ * is the width of a ring which holds 0.1 % of it, for the inner radius and centroids their last digit. The source's "reflected" is before the pan's shadow is taken off, its
  * "shaded" is after the mirror's loss, so ours are turned into its terms.
  */
 class WholeDishTest {
@@ -40,8 +40,11 @@ class WholeDishTest {
         Check.near(what, wanted, got, 1e-3 * reflected);
     }
 
-    private static void radius(double wanted, Optional<Estimate> got, double lastDigit) {
-        Check.near("radius", wanted, got.orElseThrow(), lastDigit);
+    private static void radii(double half, double most, double nearlyAll, double lastDigit, Spot got) {
+        double permille = (nearlyAll - most) / 50;
+        Check.near("radius of 50 %", half, got.radius50().orElseThrow(), lastDigit);
+        Check.near("radius of 90 %", most, got.radius90().orElseThrow(), permille);
+        Check.near("radius of 95 %", nearlyAll, got.radius95().orElseThrow(), permille);
     }
 
     @Test
@@ -50,9 +53,7 @@ class WholeDishTest {
         assertEquals(1.115303, result.apertureArea(), 1e-6);
         unshaded(result, RHO, 948.00);
         watts("caught", 758.18, result.ledger().caught(), 948);
-        radius(0.0419, result.spot().radius50(), 1e-4);
-        radius(0.0695, result.spot().radius90(), 1e-4);
-        radius(0.0770, result.spot().radius95(), 1e-4);
+        radii(0.0419, 0.0695, 0.0770, 1e-4, result.spot());
         assertEquals(0, result.ledger().shaded().value(), 0);
         assertEquals(0, result.ledger().wall().value(), 0);
     }
@@ -66,9 +67,7 @@ class WholeDishTest {
         assertEquals(1.115303, result.apertureArea(), 1e-6);
         unshaded(result, RHO, 948.00);
         watts("caught", 657.38, result.ledger().caught(), 948);
-        radius(0.0990, result.spot().radius50(), 1e-4);
-        radius(0.1446, result.spot().radius90(), 1e-4);
-        radius(0.1539, result.spot().radius95(), 1e-4);
+        radii(0.0990, 0.1446, 0.1539, 1e-4, result.spot());
     }
 
     @Test
@@ -121,9 +120,7 @@ class WholeDishTest {
         assertEquals(1.128146, result.apertureArea(), 1e-6);
         unshaded(result, RHO, 958.92);
         watts("caught", 909.36, result.ledger().caught(), 958.92);
-        radius(0.00945, result.spot().radius50(), 1e-5);
-        radius(0.01747, result.spot().radius90(), 1e-5);
-        radius(0.02010, result.spot().radius95(), 1e-5);
+        radii(0.00945, 0.01747, 0.02010, 1e-5, result.spot());
     }
 
     @Test
