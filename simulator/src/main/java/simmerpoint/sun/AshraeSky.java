@@ -1,0 +1,65 @@
+package simmerpoint.sun;
+
+import java.time.LocalDate;
+
+/**
+ * Beam by the old two-constant formula of the ASHRAE Handbook of Fundamentals: beam = A exp(−B / sin h), h the
+ * elevation, A (W/m²) and B by month for the 21st, for average clear air of the United States near sea level. The
+ * distance of the sun is in A. Ours: a smooth curve between the 21sts; south of the equator the year is shifted by
+ * six months and A then corrected for the distance of the sun.
+ */
+public final class AshraeSky implements ClearSky {
+    private static final MonthlyTable TABLE = MonthlyTable.read("ashrae-beam.tsv");
+    private static final int DAY = 21;
+    private static final int HALF_YEAR = 6;
+
+    private final int edition;
+    private final YearlyCurve apparent;
+    private final YearlyCurve extinction;
+
+    private AshraeSky(int edition) {
+        this.edition = edition;
+        this.apparent = YearlyCurve.throughDay(DAY, TABLE.values(edition + " A"));
+        this.extinction = YearlyCurve.throughDay(DAY, TABLE.values(edition + " B"));
+    }
+
+    /** The constants of the 2005 handbook, chapter 31. */
+    public static AshraeSky edition2005() {
+        return new AshraeSky(2005);
+    }
+
+    /** The constants of the 1985 handbook: hazier summers. */
+    public static AshraeSky edition1985() {
+        return new AshraeSky(1985);
+    }
+
+    @Override
+    public String describe() {
+        return "clear sky of the ASHRAE handbook of " + edition;
+    }
+
+    @Override
+    public double highestAltitudeMetres() {
+        return 0;
+    }
+
+    @Override
+    public double beamWattsPerSquareMetre(SunMoment moment) {
+        double sine = Math.sin(moment.position().geometricElevationRadians());
+        if (!(sine > 0)) {
+            return 0;
+        }
+        boolean southern = moment.place().southern();
+        LocalDate date = southern ? moment.date().plusMonths(HALF_YEAR) : moment.date();
+        double a = apparent.on(date) * (southern ? distanceCorrection(moment.position()) : 1);
+        return a * Math.exp(-extinction.on(date) / sine);
+    }
+
+    /**
+     * Half a year later the distance r is 2 − r, so A carried over half a year is off by ((2 − r)/r)². Derived here.
+     */
+    private static double distanceCorrection(SunPosition sun) {
+        double r = sun.distanceAstronomicalUnits();
+        return Math.pow((2 - r) / r, 2);
+    }
+}

@@ -1,0 +1,25 @@
+package simmerpoint.sun;
+
+/**
+ * A beam with the range in which published models place it.
+ *
+ * @param lowWattsPerSquareMetre what the most cautious model says, W/m², at least 0
+ * @param likelyWattsPerSquareMetre what to calculate with, W/m², not below low
+ * @param highWattsPerSquareMetre what the boldest model says, W/m², not below likely
+ */
+public record BeamRange(
+        double lowWattsPerSquareMetre, double likelyWattsPerSquareMetre, double highWattsPerSquareMetre) {
+    /** No sun. */
+    public static final BeamRange NONE = new BeamRange(0, 0, 0);
+
+    /** Checks the order. */
+    public BeamRange {
+        if (!(lowWattsPerSquareMetre >= 0
+                && likelyWattsPerSquareMetre >= lowWattsPerSquareMetre
+                && highWattsPerSquareMetre >= likelyWattsPerSquareMetre
+                && highWattsPerSquareMetre < Double.POSITIVE_INFINITY)) {
+            throw new IllegalArgumentException("beam of " + lowWattsPerSquareMetre + " / " + likelyWattsPerSquareMetre
+                    + " / " + highWattsPerSquareMetre + " W/m2 is not in rising order from 0");
+        }
+    }
+}

@@ -1,0 +1,38 @@
+package simmerpoint.sun;
+
+/**
+ * Beam through clean air by A. B. and M. P. Meinel, Applied Solar Energy (1976), with the term for height by E. G.
+ * Laue, Solar Energy 13 (1970) 43-57, both from memory: beam = 1353 W/m² [(1 − 0.14 H) 0.7^(m^0.678) + 0.14 H], m the
+ * relative air mass, H the height above the sea in km. Ours: times 1 ÷ distance². Takes no account of haze, season or
+ * place; made for the first few kilometres.
+ */
+public record MeinelSky() implements ClearSky {
+    private static final double METRES_PER_KILOMETRE = 1000;
+
+    @Override
+    public String describe() {
+        return "clean air by Meinel (1976)";
+    }
+
+    @Override
+    public double highestAltitudeMetres() {
+        return 3000;
+    }
+
+    @Override
+    public double beamWattsPerSquareMetre(SunMoment moment) {
+        SunPosition sun = moment.position();
+        if (!sun.isUp()) {
+            return 0;
+        }
+        double height = Math.min(moment.place().altitudeMetres(), highestAltitudeMetres());
+        double share = share(AirMass.relative(sun.elevationRadians()), height);
+        return share * Extraterrestrial.beam(Extraterrestrial.MEINEL, sun);
+    }
+
+    /** Share of the beam that comes through {@code airMass} (relative) down to {@code altitudeMetres}. */
+    static double share(double airMass, double altitudeMetres) {
+        double raised = 0.14 * altitudeMetres / METRES_PER_KILOMETRE;
+        return (1 - raised) * Math.pow(0.7, Math.pow(airMass, 0.678)) + raised;
+    }
+}
