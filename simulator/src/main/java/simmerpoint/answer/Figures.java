@@ -103,14 +103,22 @@ public record Figures(UnitSystem system) {
         return Math.abs(e.value()) < 0.5 ? rounded(e.value(), 1) + NBSP + "W" : alone(e, 3, "W");
     }
 
-    /** Flux with its error, kW/m². */
+    /** Flux with its error, kW/m²; below 10 W/m² in W/m². */
     public String flux(Estimate wattsPerSquareMetre) {
-        return withError(wattsPerSquareMetre.times(1e-3), "kW/m\u00b2");
+        return weak(wattsPerSquareMetre)
+                ? withError(wattsPerSquareMetre, "W/m\u00b2")
+                : withError(wattsPerSquareMetre.times(1e-3), "kW/m\u00b2");
     }
 
-    /** Flux for a sentence, kW/m²: at most three digits that count. */
+    /** Flux for a sentence, kW/m² (below 10 W/m² in W/m²): at most three digits that count. */
     public String plainFlux(Estimate wattsPerSquareMetre) {
-        return alone(wattsPerSquareMetre.times(1e-3), 3, "kW/m\u00b2");
+        return weak(wattsPerSquareMetre)
+                ? alone(wattsPerSquareMetre, 3, "W/m\u00b2")
+                : alone(wattsPerSquareMetre.times(1e-3), 3, "kW/m\u00b2");
+    }
+
+    private static boolean weak(Estimate wattsPerSquareMetre) {
+        return Math.abs(wattsPerSquareMetre.value()) < 10;
     }
 
     /** A share (0 to 1) with its error, in per cent. */
