@@ -8,12 +8,15 @@ final class StableNumber {
     private static final int ENOUGH = 17;
     private static final int USUALLY_ENOUGH = 15;
 
+    private static final int LONGEST_PLAIN_FRACTION = 6;
+    private static final int LONGEST_PLAIN_WHOLE = 15;
+
     private StableNumber() {}
 
     /** The shortest of 15, 16 or 17 digits that reads back as {@code x}, which is finite. */
     static String of(double x) {
         if (x == 0) {
-            return "0.0";
+            return "0";
         }
         BigDecimal exact = new BigDecimal(x);
         for (int digits = USUALLY_ENOUGH; digits < ENOUGH; digits++) {
@@ -34,6 +37,10 @@ final class StableNumber {
     }
 
     private static String text(BigDecimal x, int digits) {
-        return x.round(new MathContext(digits)).stripTrailingZeros().toString().replace("E+", "E");
+        BigDecimal rounded = x.round(new MathContext(digits)).stripTrailingZeros();
+        int exponent = rounded.precision() - rounded.scale() - 1;
+        return exponent >= -LONGEST_PLAIN_FRACTION && exponent <= LONGEST_PLAIN_WHOLE
+                ? rounded.toPlainString()
+                : rounded.toString().replace("E+", "E");
     }
 }

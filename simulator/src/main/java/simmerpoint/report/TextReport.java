@@ -131,28 +131,7 @@ public final class TextReport {
         return " ".repeat(Math.max(0, columns - text.length())) + text;
     }
 
-    /** Breaks {@code text} at spaces (not at no-break spaces), or inside a word that is too long for a line. */
     private List<String> wrap(String text, String first, String rest) {
-        List<String> lines = new ArrayList<>();
-        StringBuilder line = new StringBuilder(first);
-        boolean fresh = true;
-        for (String word : text.split(" ")) {
-            if (!fresh && line.length() + 1 + word.length() > width) {
-                lines.add(line.toString());
-                line = new StringBuilder(rest);
-                fresh = true;
-            }
-            String left = word;
-            while (fresh && line.length() + left.length() > width) {
-                int cut = width - line.length();
-                lines.add(line + left.substring(0, cut));
-                line = new StringBuilder(rest);
-                left = left.substring(cut);
-            }
-            line.append(fresh ? "" : " ").append(left);
-            fresh = false;
-        }
-        lines.add(line.toString());
-        return lines;
+        return Wrapping.lines(text, first, rest, width);
     }
 }
