@@ -8,7 +8,7 @@ import simmerpoint.units.UnitSystem;
 /**
  * Figures as text, in the units the reader asked for and with no more digits than their standard error deserves: the
  * standard error is given two digits where it starts with 1 or 2 and one digit otherwise, and the figure ends where the
- * error ends. Figure and unit are joined by no-break spaces. A figure that is not a finite number reads "unknown".
+ * error ends; an error too small to be shown is rounded up. Figure and unit are joined by no-break spaces. A figure that is not a finite number reads "unknown".
  *
  * @param system metric or inch
  */
@@ -18,7 +18,7 @@ public record Figures(UnitSystem system) {
 
     private static final String UNKNOWN = "unknown";
     private static final double INCH = 0.0254;
-    private static final int MOST_SIGNIFICANT = 5;
+    private static final int MOST_SIGNIFICANT = 7;
     private static final int MOST_DECIMALS = 4;
 
     /** Digits after the point that {@code error} deserves; below 0 for tens, hundreds and so on. */
@@ -69,12 +69,15 @@ public record Figures(UnitSystem system) {
         if (!Double.isFinite(value)) {
             return UNKNOWN;
         }
-        int decimals = Math.min(mostDecimals, decimals(value, error));
+        int deserved = decimals(value, error);
+        int decimals = Math.min(mostDecimals, deserved);
         if (!(error > 0) || !Double.isFinite(error)) {
             return fixed(value, Math.max(0, decimals)) + tail;
         }
-        double least = Math.pow(10, -decimals);
-        return fixed(value, decimals) + NBSP + "\u00b1" + NBSP + fixed(Math.max(error, least), decimals) + tail;
+        boolean cutShort = decimals < deserved || error < Math.pow(10, -decimals);
+        RoundingMode mode = cutShort ? RoundingMode.UP : RoundingMode.HALF_UP;
+        String shown = BigDecimal.valueOf(error).setScale(decimals, mode).toPlainString();
+        return fixed(value, decimals) + NBSP + "\u00b1" + NBSP + shown + tail;
     }
 
     /** The figure alone, with the digits its error deserves but at most {@code significant} of them. */

@@ -18,12 +18,12 @@ final class ColourBar {
     }
 
     void paint(Rectangle box) {
+        g.setColor(Brush.GREY);
+        g.drawRect(box.x - 1, box.y - 1, box.width + 1, box.height + 1);
         for (int k = 0; k < box.height; k++) {
             g.setColor(new java.awt.Color(FluxColours.rgb((k + 0.5) / box.height)));
             g.fillRect(box.x, box.y + box.height - 1 - k, box.width, 1);
         }
-        g.setColor(Brush.GREY);
-        g.drawRect(box.x - 1, box.y - 1, box.width + 1, box.height + 1);
         g.setColor(Brush.INK);
         Brush brush = new Brush(g);
         brush.line("kW/m\u00b2", Brush.bold(18), 14, box.x, box.y - 14, 110);

@@ -30,9 +30,9 @@ final class FluxPicture {
                 image.setRGB(px, py, FluxColours.rgb(at(map, look, right, down) / top));
             }
         }
-        g.drawImage(image, box.x, box.y, null);
         g.setColor(Brush.GREY);
         g.drawRect(box.x - 1, box.y - 1, box.width + 1, box.height + 1);
+        g.drawImage(image, box.x, box.y, null);
         g.setColor(Color.BLACK);
     }
 

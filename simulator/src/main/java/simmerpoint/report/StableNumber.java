@@ -33,7 +33,7 @@ final class StableNumber {
         if (!Double.isFinite(x)) {
             return "";
         }
-        return x == 0 ? "0" : text(new BigDecimal(x), digits);
+        return x == 0 ? "0" : text(BigDecimal.valueOf(x), digits);
     }
 
     private static String text(BigDecimal x, int digits) {

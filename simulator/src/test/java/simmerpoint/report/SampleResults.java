@@ -75,6 +75,22 @@ public final class SampleResults {
         return new SampleResults(scenario(title, pan(), 850, 50), watts, sigma, 0, watts * 0.02).build();
     }
 
+    /** The tight spot with a precision that was asked for and not reached. */
+    public static TraceResult imprecise() {
+        TraceResult r = tight();
+        return new TraceResult(
+                r.scenario(), r.outlineArea(), r.apertureArea(), r.panels(), r.ledger(), r.spot(), r.maps(), r.seed(),
+                r.replicates(), false, r.run());
+    }
+
+    /** The tight spot, run on other threads. */
+    public static TraceResult onThreads(int threads, double seconds) {
+        TraceResult r = tight();
+        return new TraceResult(
+                r.scenario(), r.outlineArea(), r.apertureArea(), r.panels(), r.ledger(), r.spot(), r.maps(), r.seed(),
+                r.replicates(), true, new TraceResult.RunInfo(r.run().rays(), threads, seconds));
+    }
+
     private static Pan pan() {
         return new Pan(0.24, 0.11, new Finish("black enamel", 0.92));
     }
