@@ -30,10 +30,12 @@ final class CautionWords {
     static List<String> sentences(double fluxWattsPerSquareMetre, String targetWord) {
         double kilowatts = fluxWattsPerSquareMetre / 1000;
         List<String> out = new ArrayList<>();
-        out.add("Focused sunlight blinds and burns. Keep eyes, face and hands out of the beam, never look into the mirror "
-                + "or at a bright " + targetWord + " without dark glasses, stand to the side, and keep children away.");
-        out.add(fire(kilowatts) + skin(kilowatts)
-                + " Beside the " + targetWord + " and when the dish is aimed or moved the light can be hotter than here.");
+        out.add(
+                "Focused sunlight blinds and burns. Keep eyes, face and hands out of the beam, never look into the mirror "
+                        + "or at a bright " + targetWord
+                        + " without dark glasses, stand to the side, and keep children away.");
+        out.add(fire(kilowatts) + skin(kilowatts) + " Beside the " + targetWord
+                + " and when the dish is aimed or moved the light can be hotter than here.");
         out.add("Cover the mirror or turn it away from the sun whenever it is not in use. These figures are estimates: "
                 + "local fire rules and your own judgement come first.");
         return out;

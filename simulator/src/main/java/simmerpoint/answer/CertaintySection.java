@@ -19,8 +19,10 @@ final class CertaintySection {
                     + " Allow more rays or ask for less."));
             sure = "";
         }
-        items.add(new Item.Sentence("± is one standard error from sampling: two times in three the figure for exactly this "
-                + "dish lies within it." + sure + " It says nothing of mirrors, wind or sky that differ from the scenario."));
+        items.add(new Item.Sentence(
+                "± is one standard error from sampling: two times in three the figure for exactly this "
+                        + "dish lies within it." + sure
+                        + " It says nothing of mirrors, wind or sky that differ from the scenario."));
         items.add(new Item.Sentence(Figures.count(result.run().rays()) + " rays in " + result.replicates()
                 + " replicates, seed " + result.seed() + "; " + Figures.count(result.panels())
                 + (result.panels() == 1 ? " panel" : " panels") + ", mirrors of "

@@ -81,8 +81,7 @@ final class CookSection {
                 .append(" gets ")
                 .append(figures.plainFlux(spot.peakFlux()))
                 .append(place(off));
-        double mean = spot.meanConcentration().value()
-                * result.scenario().sun().beamWattsPerSquareMetre();
+        double mean = spot.meanConcentration().value() * result.scenario().sun().beamWattsPerSquareMetre();
         double times = spot.peakFlux().value() / mean;
         if (Double.isFinite(times)) {
             text.append(": ")
@@ -111,7 +110,8 @@ final class CookSection {
             return "";
         }
         String how = evenness.value() < 0.3 ? "fairly even" : evenness.value() < 0.8 ? "uneven" : "very uneven";
-        return "The heat is " + how + ": it varies by " + figures.percent(evenness.value()) + " (standard deviation) of its average.";
+        return "The heat is " + how + ": it varies by " + figures.percent(evenness.value())
+                + " (standard deviation) of its average.";
     }
 
     private String largestLoss() {
@@ -126,8 +126,8 @@ final class CookSection {
                 .orElseThrow();
         String whole = figures.plainWatts(ledger.outline());
         return "Of the " + whole + " of sunlight on the dish's outline, the largest loss is "
-                + figures.plainWatts(largest.watts()) + " (" + figures.percent(largest.watts().value()
-                        / ledger.outline().value())
+                + figures.plainWatts(largest.watts()) + " ("
+                + figures.percent(largest.watts().value() / ledger.outline().value())
                 + ") that " + largest.words() + ".";
     }
 

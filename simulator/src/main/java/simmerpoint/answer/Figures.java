@@ -85,8 +85,7 @@ public record Figures(UnitSystem system) {
         if (!Double.isFinite(e.value())) {
             return UNKNOWN;
         }
-        int decimals = Math.min(
-                decimals(e.value(), e.standardError()), significant - 1 - exponent(e.value()));
+        int decimals = Math.min(decimals(e.value(), e.standardError()), significant - 1 - exponent(e.value()));
         return fixed(e.value(), Math.min(decimals, MOST_DECIMALS)) + NBSP + unit;
     }
 

@@ -32,7 +32,8 @@ final class HobWords {
 
     /** One sentence that compares {@code watts} taken up by a pan with a gas hob. */
     static String sentence(double watts) {
-        String simmer = "the 100\u00a0to\u00a0250\u00a0W that keep a lidded pot of 1\u00a0to\u00a05\u00a0litres simmering";
+        String simmer =
+                "the 100\u00a0to\u00a0250\u00a0W that keep a lidded pot of 1\u00a0to\u00a05\u00a0litres simmering";
         if (!(watts >= 30)) {
             return "That warms a pan slightly and does not cook: " + simmer + " are far off.";
         }
@@ -40,7 +41,8 @@ final class HobWords {
             return "That is less than " + simmer + ": enough to keep food warm at best.";
         }
         if (watts <= 250) {
-            return "That is about " + simmer + ", and far below a small gas ring, which gives a pot about 570\u00a0to\u00a0600\u00a0W.";
+            return "That is about " + simmer
+                    + ", and far below a small gas ring, which gives a pot about 570\u00a0to\u00a0600\u00a0W.";
         }
         return ring(watts);
     }
@@ -62,7 +64,7 @@ final class HobWords {
         double times = watts / 1060;
         return times < 1.5
                 ? "That is more than a large gas ring gives a pot (about 1030\u00a0to\u00a01090\u00a0W)."
-                : "That is about " + Figures.rounded(times, 2) + " times what a large gas ring gives a pot: too fierce for "
-                        + "everyday cooking.";
+                : "That is about " + Figures.rounded(times, 2)
+                        + " times what a large gas ring gives a pot: too fierce for " + "everyday cooking.";
     }
 }

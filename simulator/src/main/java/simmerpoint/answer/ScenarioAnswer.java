@@ -59,7 +59,9 @@ public final class ScenarioAnswer {
             return "hexagon tiles of " + figures.length(tiles.tileMetres()) + " across their flats";
         }
         if (cut instanceof Cut.FromFile mesh) {
-            return Figures.count(mesh.mesh().polygons()) + " flat panels from " + Words.oneLine(mesh.mesh().name());
+            return Figures.count(mesh.mesh().polygons())
+                    + (mesh.mesh().polygons() == 1 ? " flat panel" : " flat panels") + " from "
+                    + Words.oneLine(mesh.mesh().name());
         }
         return "smooth, not cut";
     }
@@ -90,6 +92,7 @@ public final class ScenarioAnswer {
                     + figures.percent(pan.finish().absorptance()) + ")";
         }
         Plane plane = (Plane) scenario.target();
-        return "bare disc " + figures.length(plane.discMetres()) + " across, leaning " + figures.degrees(plane.leanRadians());
+        return "bare disc " + figures.length(plane.discMetres()) + " across, leaning "
+                + figures.degrees(plane.leanRadians());
     }
 }

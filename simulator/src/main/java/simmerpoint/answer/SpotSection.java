@@ -30,8 +30,10 @@ final class SpotSection {
         add("95 % of the light within", radius(spot.radius95()));
         add("centre of the light", centroid(spot));
         add("long and short axis", spot.ellipse().map(this::ellipse).orElse("no light"));
-        add("peak flux", figures.flux(spot.peakFlux()) + ", mean over a disc of "
-                + figures.length(spot.peakDiscRadius()) + " radius");
+        add(
+                "peak flux",
+                figures.flux(spot.peakFlux()) + ", mean over a disc of " + figures.length(spot.peakDiscRadius())
+                        + " radius");
         add("mean concentration", figures.number(spot.meanConcentration()) + " suns on the " + words.face());
         add("evenness", figures.number(spot.evenness()) + " (standard deviation ÷ mean; 0 is even)");
         return new Section("The spot", items);

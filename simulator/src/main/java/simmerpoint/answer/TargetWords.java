@@ -21,8 +21,8 @@ public record TargetWords(String noun, String face, String towardsPlusX, String 
 
     private static final TargetWords PAN =
             new TargetWords("pan", "underside", "away from the sun", "towards the sun", true);
-    private static final TargetWords DISC = new TargetWords(
-            "disc", "disc", "towards the dish's upper edge", "towards the dish's lower edge", false);
+    private static final TargetWords DISC =
+            new TargetWords("disc", "disc", "towards the dish's upper edge", "towards the dish's lower edge", false);
 
     /** The words for {@code target}. */
     public static TargetWords of(Target target) {

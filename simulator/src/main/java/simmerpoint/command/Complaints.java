@@ -87,7 +87,8 @@ final class Complaints {
 
     /** The sentence of our own converter behind the library's words, or of the library itself. */
     private static String value(ParameterException e) {
-        String message = e.getCause() instanceof CommandLine.TypeConversionException own ? own.getMessage() : e.getMessage();
+        String message =
+                e.getCause() instanceof CommandLine.TypeConversionException own ? own.getMessage() : e.getMessage();
         int colon = message.indexOf("': ");
         String rest = message.startsWith("Invalid value") && colon > 0 ? message.substring(colon + 3) : message;
         return name(e.getArgSpec()) + ": " + rest;
@@ -108,7 +109,8 @@ final class Complaints {
         if (isFile(what)) {
             return "there is no command " + what + "; to trace that file: simmerpoint trace " + what;
         }
-        return "there is no command " + what + hint(what, command.getSubcommands().keySet());
+        return "there is no command " + what
+                + hint(what, command.getSubcommands().keySet());
     }
 
     private static String unknownOption(String option, CommandLine command) {
@@ -122,7 +124,9 @@ final class Complaints {
     }
 
     private static String hint(String word, Collection<String> known) {
-        return Nearest.to(word, known).map(near -> "; did you mean " + near + "?").orElse("");
+        return Nearest.to(word, known)
+                .map(near -> "; did you mean " + near + "?")
+                .orElse("");
     }
 
     private static boolean isFile(String text) {

@@ -11,7 +11,8 @@ import picocli.CommandLine.Spec;
         name = "completion",
         mixinStandardHelpOptions = true,
         versionProvider = RootCommand.Versions.class,
-        description = "Print a script that completes commands and options in bash and zsh: source <(simmerpoint completion)")
+        description =
+                "Print a script that completes commands and options in bash and zsh: source <(simmerpoint completion)")
 final class CompletionCommand implements Callable<Integer> {
     private final Terminal terminal;
 

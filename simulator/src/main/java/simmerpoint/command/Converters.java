@@ -53,7 +53,8 @@ final class Converters {
                 case "g" -> 9;
                 default -> 0;
             };
-            BigDecimal rays = new BigDecimal(m.group(1)).scaleByPowerOfTen(power).stripTrailingZeros();
+            BigDecimal rays =
+                    new BigDecimal(m.group(1)).scaleByPowerOfTen(power).stripTrailingZeros();
             boolean good = rays.scale() <= 0
                     && rays.compareTo(BigDecimal.valueOf(FEWEST_RAYS)) >= 0
                     && rays.compareTo(BigDecimal.valueOf(MOST_RAYS)) <= 0;
@@ -98,7 +99,10 @@ final class Converters {
         @Override
         public Integer convert(String text) {
             return (int) whole(
-                    text, TextReport.NARROWEST, WIDEST, "a number of columns from " + TextReport.NARROWEST + " to 1000");
+                    text,
+                    TextReport.NARROWEST,
+                    WIDEST,
+                    "a number of columns from " + TextReport.NARROWEST + " to 1000");
         }
     }
 

@@ -35,9 +35,10 @@ final class MaterialsCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         width = show.columns(terminal);
-        text("Mirror materials, as they end up on a hand-built dish. Reflects: total share of sunlight; scatters: share of "
-                + "that to all sides. Slope error, sharp and wide spread in mrad, standard deviation per axis; wide: share "
-                + "of the beam that takes the wide spread. Any figure can be overridden in the scenario.");
+        text(
+                "Mirror materials, as they end up on a hand-built dish. Reflects: total share of sunlight; scatters: share of "
+                        + "that to all sides. Slope error, sharp and wide spread in mrad, standard deviation per axis; wide: share "
+                        + "of the beam that takes the wide spread. Any figure can be overridden in the scenario.");
         row("", List.of("reflects", "scatters", "slope", "sharp", "wide"));
         for (Material material : MaterialCatalogue.all()) {
             row(material.name(), cells(material));

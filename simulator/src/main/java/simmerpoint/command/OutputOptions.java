@@ -22,7 +22,10 @@ final class OutputOptions {
     @Option(names = "--json", paramLabel = "FILE|-", description = "Write all figures as JSON; - is standard output.")
     private String json;
 
-    @Option(names = "--csv", paramLabel = "FILE|-", description = "Write the flux maps as a table; - is standard output.")
+    @Option(
+            names = "--csv",
+            paramLabel = "FILE|-",
+            description = "Write the flux maps as a table; - is standard output.")
     private String csv;
 
     @Option(names = "--png", paramLabel = "FILE", description = "Write the flux map as a picture.")

@@ -23,7 +23,8 @@ record Terminal(PrintStream out, PrintStream err, boolean errIsConsole, boolean 
 
     /** The terminal this program was started in. */
     static Terminal ofSystem() {
-        return new Terminal(System.out, System.err, watched(), !charset().newEncoder().canEncode(SIGNS), windowColumns());
+        return new Terminal(
+                System.out, System.err, watched(), !charset().newEncoder().canEncode(SIGNS), windowColumns());
     }
 
     /** One line of a result. */

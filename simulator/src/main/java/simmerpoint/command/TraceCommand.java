@@ -24,7 +24,10 @@ final class TraceCommand implements Callable<Integer> {
     private final Terminal terminal;
     private final Tracer tracer;
 
-    @Parameters(arity = "0..1", paramLabel = "FILE", description = "The scenario (default: the example that is built in).")
+    @Parameters(
+            arity = "0..1",
+            paramLabel = "FILE",
+            description = "The scenario (default: the example that is built in).")
     private Path file;
 
     @Mixin

@@ -39,7 +39,8 @@ final class AsciiAnswer {
     private static String plain(String text) {
         StringBuilder out = new StringBuilder();
         for (String part : text.split(Figures.NBSP, -1)) {
-            out.append(out.isEmpty() && !text.startsWith(Figures.NBSP) ? "" : Figures.NBSP).append(Ascii.of(part));
+            out.append(out.isEmpty() && !text.startsWith(Figures.NBSP) ? "" : Figures.NBSP)
+                    .append(Ascii.of(part));
         }
         return out.toString();
     }

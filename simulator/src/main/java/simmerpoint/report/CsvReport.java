@@ -41,7 +41,8 @@ public final class CsvReport {
         comment("seed: " + result.seed() + "; replicates: " + result.replicates());
         comment("x_mm, y_mm: middle of a cell; flux_kW_m2: mean flux over the cell; flux_se_kW_m2: its standard error");
         if (isPan) {
-            comment("origin: middle of the pan's underside; x: level, away from the sun; y: to the right facing the sun");
+            comment(
+                    "origin: middle of the pan's underside; x: level, away from the sun; y: to the right facing the sun");
             comment("plane: all light that crosses the plane of the underside from below; caught or not");
             comment("underside: the part of it that the underside catches");
             comment("wall: x_mm is measured round the wall from the side away from the sun over the right; y_mm is the "

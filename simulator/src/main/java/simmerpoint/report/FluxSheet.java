@@ -39,7 +39,9 @@ final class FluxSheet {
         this.words = TargetWords.of(result.scenario().target());
         this.look = words.isPan() ? FluxPicture.Look.FIRST_DOWN : FluxPicture.Look.FIRST_UP;
         this.top = top(result);
-        this.wall = result.maps().wall().map(map -> awayInTheMiddle(map, result.scenario().target().radiusMetres()));
+        this.wall = result.maps()
+                .wall()
+                .map(map -> awayInTheMiddle(map, result.scenario().target().radiusMetres()));
         this.wallBox = wall.map(FluxSheet::wallBox);
     }
 
@@ -148,9 +150,14 @@ final class FluxSheet {
                 "Wall, unrolled, seen from outside; same colours; " + figures.length(wall.rows() * wall.cellHeight())
                         + " high; "
                         + (wall.largest() > 0
-                                ? "up to about " + figures.plainFlux(new Estimate(wall.largest(), 0.05 * wall.largest()))
+                                ? "up to about "
+                                        + figures.plainFlux(new Estimate(wall.largest(), 0.05 * wall.largest()))
                                 : "no focused light falls on it"),
-                Brush.bold(18), 12, MARGIN, box.y - 16, INNER);
+                Brush.bold(18),
+                12,
+                MARGIN,
+                box.y - 16,
+                INNER);
         FluxPicture.paint(g, wall, FluxPicture.Look.FIRST_RIGHT, box, top);
         new WallMarks(g, brush, wall, words, result.scenario().target().radiusMetres()).paint(box);
     }
@@ -163,14 +170,19 @@ final class FluxSheet {
                 + Figures.rounded(result.scenario().sun().beamWattsPerSquareMetre(), 3) + "\u00a0W/m\u00b2";
         brush.line(first, Brush.font(20), 13, MARGIN, y, INNER);
         g.setColor(Brush.GREY);
-        String second = "Seed " + result.seed() + ", " + Figures.count(result.run().rays()) + " rays in "
-                + result.replicates() + " replicates. \u00b1 is one standard error. An estimate. Simmerpoint "
-                + Version.text();
+        String second =
+                "Seed " + result.seed() + ", " + Figures.count(result.run().rays()) + " rays in "
+                        + result.replicates() + " replicates. \u00b1 is one standard error. An estimate. Simmerpoint "
+                        + Version.text();
         brush.line(second, Brush.font(17), 12, MARGIN, y + 30, INNER);
         brush.line(
                 "Focused sunlight blinds and burns: keep eyes, face and hands out of the beam; cover the mirror when not in "
                         + "use.",
-                Brush.font(17), 12, MARGIN, y + 57, INNER);
+                Brush.font(17),
+                12,
+                MARGIN,
+                y + 57,
+                INNER);
         g.setColor(Brush.INK);
     }
 }

@@ -34,8 +34,18 @@ final class Legend {
         double diameter = 2 * result.scenario().target().radiusMetres();
         line(x, null);
         text(x, room, "the " + words.noun() + "\u2019s outline", figures.length(diameter) + " across");
-        circle(x, room, SpotMarks.DASHED, "50 % of the reflected light", result.spot().radius50());
-        circle(x, room, SpotMarks.DOTTED, "90 % of the reflected light", result.spot().radius90());
+        circle(
+                x,
+                room,
+                SpotMarks.DASHED,
+                "50 % of the reflected light",
+                result.spot().radius50());
+        circle(
+                x,
+                room,
+                SpotMarks.DOTTED,
+                "90 % of the reflected light",
+                result.spot().radius90());
         if (result.ledger().caught().value() > 0) {
             sample(SpotMarks.cross(x + SAMPLE / 2.0 - 8, y - 6), null, x);
             text(
@@ -51,7 +61,8 @@ final class Legend {
 
     private void circle(double x, double room, float[] dash, String name, Optional<Estimate> radius) {
         line(x, dash);
-        String value = radius.map(r -> "within " + figures.length(r) + " of the middle").orElse("never reached");
+        String value = radius.map(r -> "within " + figures.length(r) + " of the middle")
+                .orElse("never reached");
         if (radius.isPresent() && radius.get().value() > reach()) {
             text(x, room, name, value, "(beyond the picture)");
         } else {

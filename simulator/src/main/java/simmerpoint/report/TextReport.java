@@ -98,7 +98,8 @@ public final class TextReport {
         String numbers = right(bar.figure(), figureWidth) + "  " + right(bar.shareText(), shareWidth) + " ";
         int room = width - LABEL - 2 - numbers.length();
         if (room >= 5) {
-            out.add((left(label, LABEL + 2) + numbers + drawn(bar.share(), Math.min(LONGEST_BAR, room))).stripTrailing());
+            out.add((left(label, LABEL + 2) + numbers + drawn(bar.share(), Math.min(LONGEST_BAR, room)))
+                    .stripTrailing());
             return;
         }
         out.add(label);

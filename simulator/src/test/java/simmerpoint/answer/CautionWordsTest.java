@@ -30,7 +30,8 @@ class CautionWordsTest {
     void eyesCoverAndLocalRulesAreAlwaysThere(double flux) {
         String text = all(flux);
         assertTrue(text.contains("blinds") && text.contains("Keep eyes, face and hands out of the beam"), text);
-        assertTrue(text.contains("Cover the mirror") && text.contains("estimates") && text.contains("local fire rules"));
+        assertTrue(
+                text.contains("Cover the mirror") && text.contains("estimates") && text.contains("local fire rules"));
         assertFalse(text.contains("NaN"), text);
         assertEquals(3, CautionWords.sentences(flux, "pan").size());
     }

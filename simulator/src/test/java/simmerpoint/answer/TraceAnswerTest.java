@@ -44,7 +44,10 @@ class TraceAnswerTest {
     @Test
     void theLargestLossIsNamed() {
         String text = text(SampleResults.wide());
-        assertTrue(text.matches("(?s).*the largest loss is [0-9]+ W \\([0-9]+ %\\) that is reflected but goes past the pan.*"), text);
+        assertTrue(
+                text.matches(
+                        "(?s).*the largest loss is [0-9]+ W \\([0-9]+ %\\) that is reflected but goes past the pan.*"),
+                text);
     }
 
     @Test

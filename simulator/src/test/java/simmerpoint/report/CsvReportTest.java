@@ -12,7 +12,9 @@ import simmerpoint.study.TraceResult;
 
 class CsvReportTest {
     private static List<String> lines(TraceResult result) {
-        return new String(CsvReport.bytes(result), StandardCharsets.UTF_8).lines().toList();
+        return new String(CsvReport.bytes(result), StandardCharsets.UTF_8)
+                .lines()
+                .toList();
     }
 
     private static Map<String, Double> power(TraceResult result) {
@@ -36,7 +38,8 @@ class CsvReportTest {
     @Test
     void cellsAddUpToTheLedger() {
         TraceResult result = SampleResults.lopsided();
-        double cell = result.maps().caught().cellWidth() * result.maps().caught().cellHeight();
+        double cell =
+                result.maps().caught().cellWidth() * result.maps().caught().cellHeight();
         double wallCell = result.maps().wall().orElseThrow().cellWidth()
                 * result.maps().wall().orElseThrow().cellHeight();
         Map<String, Double> sums = power(result);
@@ -49,8 +52,9 @@ class CsvReportTest {
 
     @Test
     void axesAreThoseOfTheGrid() {
-        List<String> rows =
-                lines(SampleResults.tight()).stream().filter(l -> l.startsWith("plane,")).toList();
+        List<String> rows = lines(SampleResults.tight()).stream()
+                .filter(l -> l.startsWith("plane,"))
+                .toList();
         assertEquals(120 * 120, rows.size());
         assertTrue(rows.get(0).startsWith("plane,-202.3,-202.3,"), rows.get(0));
         assertTrue(rows.get(1).startsWith("plane,-198.9,-202.3,"), rows.get(1));
@@ -66,6 +70,7 @@ class CsvReportTest {
 
     @Test
     void aDiscHasNoWall() {
-        assertEquals(java.util.Set.of("plane", "disc"), power(SampleResults.disc()).keySet());
+        assertEquals(
+                java.util.Set.of("plane", "disc"), power(SampleResults.disc()).keySet());
     }
 }

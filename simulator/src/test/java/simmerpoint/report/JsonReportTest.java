@@ -21,10 +21,27 @@ import simmerpoint.study.TraceResult;
 /** Read back by a general library. */
 class JsonReportTest {
     private static final List<String> TRACED = List.of(
-            "outline_power_W", "gap_power_W", "incident_power_W", "shaded_power_W", "mirror_loss_power_W",
-            "scattered_power_W", "reflected_power_W", "missed_power_W", "underside_power_W", "wall_power_W",
-            "lid_power_W", "caught_power_W", "direct_on_pan_power_W", "absorbed_power_W", "intercept_factor",
-            "mean_concentration", "evenness", "peak_flux_W_m2", "radius_50_m", "radius_90_m", "radius_95_m");
+            "outline_power_W",
+            "gap_power_W",
+            "incident_power_W",
+            "shaded_power_W",
+            "mirror_loss_power_W",
+            "scattered_power_W",
+            "reflected_power_W",
+            "missed_power_W",
+            "underside_power_W",
+            "wall_power_W",
+            "lid_power_W",
+            "caught_power_W",
+            "direct_on_pan_power_W",
+            "absorbed_power_W",
+            "intercept_factor",
+            "mean_concentration",
+            "evenness",
+            "peak_flux_W_m2",
+            "radius_50_m",
+            "radius_90_m",
+            "radius_95_m");
 
     private static JsonNode read(TraceResult result) throws IOException {
         return new ObjectMapper().readTree(JsonReport.bytes(result));
@@ -50,7 +67,9 @@ class JsonReportTest {
             assertTrue(json.path("run").path(name).isNumber(), name);
             assertFalse(json.has(name), name);
         }
-        assertTrue(json.path("version").asText().matches("[0-9]+\\.[0-9]+.*"), json.path("version").asText());
+        assertTrue(
+                json.path("version").asText().matches("[0-9]+\\.[0-9]+.*"),
+                json.path("version").asText());
         assertTrue(json.path("frame").asText().contains("away from the sun"));
     }
 
@@ -58,11 +77,19 @@ class JsonReportTest {
     void figuresAreThoseOfTheResult() throws IOException {
         TraceResult result = SampleResults.lopsided();
         JsonNode json = read(result);
-        assertEquals(result.ledger().caught().value(), json.path("caught_power_W").asDouble());
-        assertEquals(result.ledger().wall().standardError(), json.path("wall_power_W_se").asDouble());
-        assertEquals(result.spot().centroidX().value(), json.path("spot_centroid_m").path(0).asDouble());
+        assertEquals(
+                result.ledger().caught().value(), json.path("caught_power_W").asDouble());
+        assertEquals(
+                result.ledger().wall().standardError(),
+                json.path("wall_power_W_se").asDouble());
+        assertEquals(
+                result.spot().centroidX().value(),
+                json.path("spot_centroid_m").path(0).asDouble());
         assertEquals(result.spot().peakY(), json.path("peak_center_m").path(1).asDouble());
-        assertEquals(result.maps().wall().orElseThrow().power(), json.path("wall_power_W").asDouble(), 1e-9);
+        assertEquals(
+                result.maps().wall().orElseThrow().power(),
+                json.path("wall_power_W").asDouble(),
+                1e-9);
     }
 
     @Test

@@ -75,7 +75,8 @@ class PngReportTest {
         TraceResult result = SampleResults.wide();
         BufferedImage image = PngReport.image(result, UnitSystem.METRIC);
         double top = Math.max(
-                result.maps().crossing().largest(), result.maps().wall().orElseThrow().largest());
+                result.maps().crossing().largest(),
+                result.maps().wall().orElseThrow().largest());
         int cell = 71;
         int expected = FluxColours.rgb(result.maps().crossing().at(cell, 75) / top);
         int x = MAP_LEFT + (int) ((75 + 0.5) / 120 * MAP_SIZE);

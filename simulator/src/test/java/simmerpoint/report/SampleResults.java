@@ -79,16 +79,34 @@ public final class SampleResults {
     public static TraceResult imprecise() {
         TraceResult r = tight();
         return new TraceResult(
-                r.scenario(), r.outlineArea(), r.apertureArea(), r.panels(), r.ledger(), r.spot(), r.maps(), r.seed(),
-                r.replicates(), false, r.run());
+                r.scenario(),
+                r.outlineArea(),
+                r.apertureArea(),
+                r.panels(),
+                r.ledger(),
+                r.spot(),
+                r.maps(),
+                r.seed(),
+                r.replicates(),
+                false,
+                r.run());
     }
 
     /** The tight spot, run on other threads. */
     public static TraceResult onThreads(int threads, double seconds) {
         TraceResult r = tight();
         return new TraceResult(
-                r.scenario(), r.outlineArea(), r.apertureArea(), r.panels(), r.ledger(), r.spot(), r.maps(), r.seed(),
-                r.replicates(), true, new TraceResult.RunInfo(r.run().rays(), threads, seconds));
+                r.scenario(),
+                r.outlineArea(),
+                r.apertureArea(),
+                r.panels(),
+                r.ledger(),
+                r.spot(),
+                r.maps(),
+                r.seed(),
+                r.replicates(),
+                true,
+                new TraceResult.RunInfo(r.run().rays(), threads, seconds));
     }
 
     private static Pan pan() {
@@ -111,8 +129,8 @@ public final class SampleResults {
         double half = 1.7 * radius;
         double cell = 2 * half / CELLS;
         FluxMap crossing = grid(CELLS, CELLS, cell, cell, -half, -half, this::flux);
-        FluxMap caught = grid(CELLS, CELLS, cell, cell, -half, -half, (x, y) ->
-                Math.hypot(x, y) < radius ? flux(x, y) : 0);
+        FluxMap caught =
+                grid(CELLS, CELLS, cell, cell, -half, -half, (x, y) -> Math.hypot(x, y) < radius ? flux(x, y) : 0);
         Optional<FluxMap> wall = Optional.empty();
         Optional<FluxMap> lid = Optional.empty();
         if (scenario.target() instanceof Pan pan) {
@@ -137,8 +155,14 @@ public final class SampleResults {
         double sweep = 2 * Math.PI * r;
         // Brightest on the side that faces away from the sun, where the dish is; fading upwards.
         double scale = wallWatts / (r * 2.0 * 0.03);
-        return grid(120, 18, sweep / 120, pan.heightMetres() / 18, 0, 0, (s, h) ->
-                scale * Math.max(0, Math.cos(s / r)) * Math.exp(-h / 0.03));
+        return grid(
+                120,
+                18,
+                sweep / 120,
+                pan.heightMetres() / 18,
+                0,
+                0,
+                (s, h) -> scale * Math.max(0, Math.cos(s / r)) * Math.exp(-h / 0.03));
     }
 
     private static FluxMap grid(int nx, int ny, double w, double h, double x0, double y0, DoubleBinaryOperator f) {
@@ -164,15 +188,35 @@ public final class SampleResults {
         double outline = gap + shaded + reflected / 0.83;
         double outlineArea = outline / beam;
         double direct = scenario.target() instanceof Pan ? 0.02 * beam : 0;
-        double absorbed = scenario.target() instanceof Pan pan ? pan.finish().absorptance() * (caught + direct) : caught;
+        double absorbed =
+                scenario.target() instanceof Pan pan ? pan.finish().absorptance() * (caught + direct) : caught;
         Ledger ledger = new Ledger(
-                Estimate.exact(outline), estimate(gap), Estimate.exact(outline - gap), estimate(shaded),
-                estimate(reflected / 0.83 * 0.15), estimate(reflected / 0.83 * 0.02), estimate(reflected),
-                estimate(reflected - caught), estimate(underside), estimate(wall), estimate(0), estimate(caught),
-                Estimate.exact(direct), estimate(absorbed));
+                Estimate.exact(outline),
+                estimate(gap),
+                Estimate.exact(outline - gap),
+                estimate(shaded),
+                estimate(reflected / 0.83 * 0.15),
+                estimate(reflected / 0.83 * 0.02),
+                estimate(reflected),
+                estimate(reflected - caught),
+                estimate(underside),
+                estimate(wall),
+                estimate(0),
+                estimate(caught),
+                Estimate.exact(direct),
+                estimate(absorbed));
         return new TraceResult(
-                scenario, outlineArea, outlineArea - 0.0028, 144, ledger, spot(maps, caught / reflected, underside), maps,
-                1, 32, true, new TraceResult.RunInfo(262144, 2, 0.0173));
+                scenario,
+                outlineArea,
+                outlineArea - 0.0028,
+                144,
+                ledger,
+                spot(maps, caught / reflected, underside),
+                maps,
+                1,
+                32,
+                true,
+                new TraceResult.RunInfo(262144, 2, 0.0173));
     }
 
     private Spot spot(FluxMaps maps, double intercept, double underside) {
@@ -181,8 +225,13 @@ public final class SampleResults {
         boolean any = underside > 0;
         double nan = Double.NaN;
         return new Spot(
-                estimate(intercept), estimate(underside / area / scenario.sun().beamWattsPerSquareMetre()),
-                any ? estimate(0.9) : new Estimate(nan, nan), estimate(0.97 * peak), 0.01, shiftX, 0.002,
+                estimate(intercept),
+                estimate(underside / area / scenario.sun().beamWattsPerSquareMetre()),
+                any ? estimate(0.9) : new Estimate(nan, nan),
+                estimate(0.97 * peak),
+                0.01,
+                shiftX,
+                0.002,
                 any ? new Estimate(1.15 * shiftX, 0.00012) : new Estimate(nan, nan),
                 any ? new Estimate(0.0009, 0.00011) : new Estimate(nan, nan),
                 any ? Optional.of(estimate(1.3 * sigma)) : Optional.empty(),
