@@ -44,16 +44,18 @@ final class CautionWords {
     private static String fire(double kilowatts) {
         String tinder = "dry leaves, dry grass and paper can catch fire by themselves";
         if (kilowatts > 70) {
-            return "At the hottest spot " + tinder + " within about 2\u00a0seconds; wood chars within half a minute.";
+            return "Where the light is strongest, " + tinder
+                    + " within about 2\u00a0seconds; wood chars within half a minute.";
         }
         if (kilowatts > 20) {
-            return "At the hottest spot " + tinder + " within about 10\u00a0seconds; wood chars within half a minute.";
+            return "Where the light is strongest, " + tinder
+                    + " within about 10\u00a0seconds; wood chars within half a minute.";
         }
         if (kilowatts > 8) {
-            return "At the hottest spot " + tinder + " within about half a minute.";
+            return "Where the light is strongest, " + tinder + " within about half a minute.";
         }
         if (kilowatts > 4.3) {
-            return "Wood left at the hottest spot for long can smoulder and catch fire.";
+            return "Wood left for long where the light is strongest can smoulder and catch fire.";
         }
         return "Keep everything that burns out of the light all the same.";
     }

@@ -21,6 +21,9 @@ public record Figures(UnitSystem system) {
     private static final int MOST_SIGNIFICANT = 7;
     private static final int MOST_DECIMALS = 4;
 
+    /** An error that is a smaller share of its figure comes from rounding: the figure is known in closed form. */
+    private static final double ROUNDING = 1e-11;
+
     /** Digits after the point that {@code error} deserves; below 0 for tens, hundreds and so on. */
     static int decimals(double value, double error) {
         int significant = error > 0 ? MOST_SIGNIFICANT : 4;
@@ -64,7 +67,8 @@ public record Figures(UnitSystem system) {
         return withError(e.value(), e.standardError(), unit, MOST_DECIMALS);
     }
 
-    private static String withError(double value, double error, String unit, int mostDecimals) {
+    private static String withError(double value, double spread, String unit, int mostDecimals) {
+        double error = spread < ROUNDING * Math.abs(value) ? 0 : spread;
         String tail = unit.isEmpty() ? "" : NBSP + unit;
         if (!Double.isFinite(value)) {
             return UNKNOWN;

@@ -18,7 +18,7 @@ import simmerpoint.report.Wrapping;
         versionProvider = RootCommand.Versions.class,
         description = "List mirror materials and pan finishes with their figures and sources.")
 final class MaterialsCommand implements Callable<Integer> {
-    private static final int NAME = 34;
+    private static final int NAME = 30;
     private static final int CELL = 9;
 
     private final Terminal terminal;

@@ -66,6 +66,17 @@ record Terminal(PrintStream out, PrintStream err, boolean errIsConsole, boolean 
         return System.console() != null;
     }
 
+    /** Whether standard output leads into another program, as far as Linux tells. */
+    static boolean outIsPipe() {
+        Path link = Path.of("/proc/self/fd/1");
+        try {
+            return Files.isSymbolicLink(link)
+                    && Files.readSymbolicLink(link).toString().startsWith("pipe:");
+        } catch (IOException e) {
+            return false;
+        }
+    }
+
     private static int windowColumns() {
         String columns = System.getenv("COLUMNS");
         return columns != null && columns.matches("[0-9]{2,4}") ? Integer.parseInt(columns) : 0;

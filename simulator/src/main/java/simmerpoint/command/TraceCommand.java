@@ -10,6 +10,7 @@ import simmerpoint.answer.TraceAnswer;
 import simmerpoint.report.TextReport;
 import simmerpoint.scenario.ReadScenario;
 import simmerpoint.scenario.ScenarioReader;
+import simmerpoint.study.ImpossibleSetupException;
 import simmerpoint.study.TraceResult;
 import simmerpoint.units.UnitSystem;
 
@@ -73,10 +74,12 @@ final class TraceCommand implements Callable<Integer> {
         return 0;
     }
 
-    private TraceResult trace(ReadScenario read) {
+    private TraceResult trace(ReadScenario read) throws WrongUse {
         boolean silent = quiet || noProgress || !terminal.errIsConsole();
         try (ProgressLine progress = new ProgressLine(terminal, silent)) {
             return tracer.trace(read.scenario(), rays.options(), progress);
+        } catch (ImpossibleSetupException e) {
+            throw new WrongUse((file == null ? "the built-in example" : file) + ": " + e.getMessage() + ".");
         }
     }
 }

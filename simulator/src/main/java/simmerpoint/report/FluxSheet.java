@@ -46,10 +46,20 @@ final class FluxSheet {
     }
 
     private static double top(TraceResult result) {
-        double top = result.maps().crossing().largest();
-        top = Math.max(top, result.maps().wall().map(FluxMap::largest).orElse(0.0));
-        top = Math.max(top, result.maps().lid().map(FluxMap::largest).orElse(0.0));
+        double top = surely(result.maps().crossing());
+        top = Math.max(top, result.maps().wall().map(FluxSheet::surely).orElse(0.0));
+        top = Math.max(top, result.maps().lid().map(FluxSheet::surely).orElse(0.0));
         return top > 0 && Double.isFinite(top) ? top : 1000;
+    }
+
+    /** The largest flux less one standard error, so that one cell bright by chance does not set the scale. */
+    private static double surely(FluxMap map) {
+        double top = 0;
+        for (int k = 0; k < map.flux().length; k++) {
+            double error = map.standardError()[k];
+            top = Math.max(top, map.flux()[k] - (Double.isFinite(error) ? error : 0));
+        }
+        return top;
     }
 
     /** The wall turned so that its side away from the sun, where the dish is, comes to the middle of the strip. */
@@ -84,7 +94,7 @@ final class FluxSheet {
     private static Rectangle wallBox(FluxMap wall) {
         Rectangle room = new Rectangle(MARGIN, WALL_TOP, INNER, TALLEST_WALL);
         Rectangle box = FluxPicture.shaped(wall, FluxPicture.Look.FIRST_RIGHT, room);
-        box.y = WALL_TOP;
+        box.setLocation(MARGIN, WALL_TOP);
         return box;
     }
 

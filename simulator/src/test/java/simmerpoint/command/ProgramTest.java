@@ -22,6 +22,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import simmerpoint.report.SampleResults;
 import simmerpoint.scenario.ExampleScenario;
+import simmerpoint.study.ImpossibleSetupException;
 import simmerpoint.study.TraceOptions;
 
 class ProgramTest {
@@ -203,6 +204,16 @@ class ProgramTest {
         assertEquals(1, run(broken, false, "trace", "--json", file.toString()));
         assertComplaint("IllegalStateException: two lines of trouble");
         assertFalse(Files.exists(file));
+    }
+
+    @Test
+    void thingsThatCannotStandAreTheScenariosFault() throws IOException {
+        Path file = Files.writeString(folder.resolve("s.yaml"), ExampleScenario.text());
+        Tracer impossible = (scenario, options, progress) -> {
+            throw new ImpossibleSetupException("the pan would cut 12 mm into the mirror");
+        };
+        assertEquals(2, run(impossible, false, "trace", file.toString(), "--quiet"));
+        assertComplaint("s.yaml: the pan would cut 12 mm into the mirror.");
     }
 
     @Test

@@ -29,7 +29,7 @@ import simmerpoint.target.SpotEllipse;
  */
 public final class SampleResults {
     private static final int CELLS = 120;
-    private static final double RELATIVE_ERROR = 0.01;
+    static final double RELATIVE_ERROR = 0.01;
 
     private final Scenario scenario;
     private final double watts;
