@@ -1,0 +1,16 @@
+package simmerpoint.answer;
+
+import java.util.List;
+
+/**
+ * An answer in words: the same for terminal, window and page.
+ *
+ * @param title one line, fit to be shown: no control characters; may be empty
+ * @param sections in the order in which they are read
+ */
+public record Answer(String title, List<Section> sections) {
+    /** Keeps a copy of the list. */
+    public Answer {
+        sections = List.copyOf(sections);
+    }
+}

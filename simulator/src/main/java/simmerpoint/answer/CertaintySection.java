@@ -1,0 +1,43 @@
+package simmerpoint.answer;
+
+import java.util.ArrayList;
+import java.util.List;
+import simmerpoint.study.TraceResult;
+
+/** How sure the figures are, and what they came from. */
+final class CertaintySection {
+    private CertaintySection() {}
+
+    static Section of(TraceResult result, Figures figures, TargetWords words) {
+        List<Item> items = new ArrayList<>();
+        double relative = result.ledger().caught().relativeError();
+        String sure = relative > 0 && Double.isFinite(relative)
+                ? " The caught watts are sure to ±" + Figures.rounded(100 * relative, 2) + "\u00a0%."
+                : "";
+        if (!result.precisionReached()) {
+            items.add(new Item.Caution("The precision asked for was not reached before the bound on rays." + sure
+                    + " Allow more rays or ask for less."));
+            sure = "";
+        }
+        items.add(new Item.Sentence(
+                "± is one standard error from sampling: two times in three the figure for exactly this "
+                        + "dish lies within it." + sure
+                        + " It says nothing of mirrors, wind or sky that differ from the scenario."));
+        items.add(new Item.Sentence(Figures.count(result.run().rays()) + " rays in " + result.replicates()
+                + " replicates, seed " + result.seed() + "; " + Figures.count(result.panels())
+                + (result.panels() == 1 ? " panel" : " panels") + ", mirrors of "
+                + area(result.apertureArea(), figures) + " seen along the axis, outline "
+                + area(result.outlineArea(), figures) + "; sun "
+                + figures.degrees(result.scenario().sun().elevationRadians()) + " high, beam "
+                + Figures.rounded(result.scenario().sun().beamWattsPerSquareMetre(), 3) + "\u00a0W/m², "
+                + Words.oneLine(result.scenario().sun().shape().describe()) + "."));
+        return new Section("How sure this is", items);
+    }
+
+    private static String area(double squareMetres, Figures figures) {
+        return switch (figures.system()) {
+            case METRIC -> Figures.rounded(squareMetres, 3) + "\u00a0m²";
+            case INCH -> Figures.rounded(squareMetres / (0.3048 * 0.3048), 3) + "\u00a0ft²";
+        };
+    }
+}

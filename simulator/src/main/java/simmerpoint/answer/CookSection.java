@@ -1,0 +1,135 @@
+package simmerpoint.answer;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import simmerpoint.pan.Pan;
+import simmerpoint.sampling.Estimate;
+import simmerpoint.study.TraceResult;
+import simmerpoint.target.Ledger;
+import simmerpoint.target.Spot;
+
+/** What a cook asks first: how many watts, where they land, how evenly, and what eats the rest. */
+final class CookSection {
+    private final TraceResult result;
+    private final Figures figures;
+    private final TargetWords words;
+    private final Ledger ledger;
+
+    private CookSection(TraceResult result, Figures figures, TargetWords words) {
+        this.result = result;
+        this.figures = figures;
+        this.words = words;
+        this.ledger = result.ledger();
+    }
+
+    static Section of(TraceResult result, Figures figures, TargetWords words) {
+        return new CookSection(result, figures, words).build();
+    }
+
+    private Section build() {
+        List<Item> items = new ArrayList<>();
+        if (!(ledger.caught().value() > 0)) {
+            items.add(new Item.Sentence("No light from the mirrors reaches the " + words.noun() + "." + direct()));
+        } else {
+            items.add(new Item.Sentence(watts()));
+            if (words.isPan()) {
+                items.add(new Item.Sentence(landing()));
+            }
+            items.add(new Item.Sentence(hottest()));
+        }
+        items.add(new Item.Sentence(largestLoss()));
+        return new Section("What the " + words.noun() + " gets", items);
+    }
+
+    private String watts() {
+        if (!(result.scenario().target() instanceof Pan pan)) {
+            return figures.plainWatts(ledger.caught()) + " of focused sunlight land on the disc.";
+        }
+        return figures.plainWatts(ledger.caught()) + " of focused sunlight reach the pan." + direct() + " Its outside ("
+                + Words.oneLine(pan.finish().name()) + ") takes up " + figures.plainWatts(ledger.absorbed())
+                + " in all. " + HobWords.sentence(ledger.absorbed().value())
+                + " This is an estimate of the heat that goes in, before air, wind and steam carry some of it off.";
+    }
+
+    private String direct() {
+        return ledger.directOnPan().value() > 0
+                ? " " + figures.plainWatts(ledger.directOnPan()) + " more come straight from the sun onto lid and wall."
+                : "";
+    }
+
+    private String landing() {
+        double caught = ledger.caught().value();
+        StringBuilder text = new StringBuilder("Of the focused light that reaches the pan, ")
+                .append(figures.percent(ledger.underside().value() / caught))
+                .append(" lands on the underside and ")
+                .append(figures.percent(ledger.wall().value() / caught))
+                .append(" climbs the wall");
+        if (ledger.lid().value() > 0) {
+            text.append("; ")
+                    .append(figures.percent(ledger.lid().value() / caught))
+                    .append(" falls on the lid");
+        }
+        return text.append(".").toString();
+    }
+
+    private String hottest() {
+        Spot spot = result.spot();
+        double off = Math.hypot(spot.peakX(), spot.peakY());
+        StringBuilder text = new StringBuilder("The hottest spot of the ")
+                .append(words.face())
+                .append(" gets ")
+                .append(figures.plainFlux(spot.peakFlux()))
+                .append(place(off));
+        double mean = spot.meanConcentration().value() * result.scenario().sun().beamWattsPerSquareMetre();
+        double times = spot.peakFlux().value() / mean;
+        if (Double.isFinite(times)) {
+            text.append(": ")
+                    .append(Figures.rounded(times, 2))
+                    .append(" times the ")
+                    .append(words.face())
+                    .append("'s average");
+        }
+        return text.append(". ").append(evenness(spot.evenness())).toString().strip();
+    }
+
+    private String place(double off) {
+        if (!Double.isFinite(off)) {
+            return "";
+        }
+        if (off < Math.max(0.002, result.scenario().target().radiusMetres() * 0.02)) {
+            return ", in the middle";
+        }
+        return ", " + figures.length(off, 2) + " from the middle "
+                + words.side(result.spot().peakX(), result.spot().peakY());
+    }
+
+    /** The bounds between the words are this project's own choice. */
+    private String evenness(Estimate evenness) {
+        if (!Double.isFinite(evenness.value())) {
+            return "";
+        }
+        String how = evenness.value() < 0.3 ? "fairly even" : evenness.value() < 0.8 ? "uneven" : "very uneven";
+        return "The heat is " + how + ": it varies by " + figures.percent(evenness.value())
+                + " (standard deviation) of its average.";
+    }
+
+    private String largestLoss() {
+        List<Loss> losses = List.of(
+                new Loss(ledger.gap(), "falls through the hub and the gaps between the panels"),
+                new Loss(ledger.shaded(), "is shaded off the mirrors by the " + words.noun() + " itself"),
+                new Loss(ledger.mirrorLoss(), "is swallowed by the mirrors and the dust on them"),
+                new Loss(ledger.scattered(), "is scattered by the mirrors to all sides"),
+                new Loss(ledger.missed(), "is reflected but goes past the " + words.noun()));
+        Loss largest = losses.stream()
+                .max(Comparator.comparingDouble(loss -> loss.watts().value()))
+                .orElseThrow();
+        String whole = figures.plainWatts(ledger.outline());
+        return "Of the " + whole + " of sunlight on the dish's outline, the largest loss is "
+                + figures.plainWatts(largest.watts()) + " ("
+                + figures.percent(largest.watts().value() / ledger.outline().value())
+                + ") that " + largest.words() + ".";
+    }
+
+    private record Loss(Estimate watts, String words) {}
+}

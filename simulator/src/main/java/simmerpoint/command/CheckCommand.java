@@ -1,0 +1,55 @@
+package simmerpoint.command;
+
+import java.nio.file.Path;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import simmerpoint.answer.ScenarioAnswer;
+import simmerpoint.report.TextReport;
+import simmerpoint.report.Wrapping;
+import simmerpoint.scenario.ReadScenario;
+import simmerpoint.scenario.ScenarioReader;
+import simmerpoint.units.UnitSystem;
+
+/** Reads a scenario and says what was understood. */
+@Command(
+        name = "check",
+        mixinStandardHelpOptions = true,
+        versionProvider = RootCommand.Versions.class,
+        description = "Read a scenario, say what was understood, trace nothing.",
+        sortOptions = false)
+final class CheckCommand implements Callable<Integer> {
+    private final Terminal terminal;
+
+    @Parameters(arity = "1", paramLabel = "FILE", description = "The scenario.")
+    private Path file;
+
+    @Option(
+            names = "--units",
+            paramLabel = "metric|inch",
+            converter = Converters.Units.class,
+            description = "Units of the answer (default: metric).")
+    private UnitSystem units = UnitSystem.METRIC;
+
+    @Mixin
+    private ShowOptions show;
+
+    CheckCommand(Terminal terminal) {
+        this.terminal = terminal;
+    }
+
+    @Override
+    public Integer call() throws Exception {
+        ReadScenario read = ScenarioReader.read(file);
+        int width = show.columns(terminal);
+        TextReport.lines(ScenarioAnswer.of(read.scenario(), units), width, terminal.ascii())
+                .forEach(terminal::say);
+        for (String warning : read.warnings()) {
+            Wrapping.lines("Note: " + warning, "", "  ", width).forEach(terminal::say);
+        }
+        Wrapping.lines(file + " can be traced.", "", "  ", width).forEach(terminal::say);
+        return 0;
+    }
+}

@@ -1,0 +1,137 @@
+package simmerpoint.command;
+
+import java.math.BigDecimal;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import picocli.CommandLine.ITypeConverter;
+import picocli.CommandLine.TypeConversionException;
+import simmerpoint.report.TextReport;
+import simmerpoint.units.Dimension;
+import simmerpoint.units.QuantityException;
+import simmerpoint.units.QuantityParser;
+
+/** Reads the values of options; each refuses with a sentence what it does not take. */
+final class Converters {
+    private static final Pattern RAYS = Pattern.compile("([0-9]{1,15}(?:\\.[0-9]{1,12})?)([kKmMgG]?)");
+    private static final Pattern PERCENT = Pattern.compile("([0-9]{1,15}(?:\\.[0-9]{1,15})?)\\s*%");
+    private static final long FEWEST_RAYS = 1024;
+    private static final long MOST_RAYS = 1_000_000_000_000L;
+    private static final int MOST_THREADS = 1024;
+    private static final int WIDEST = 1000;
+    private static final double LARGEST_DISC = 1;
+
+    private Converters() {}
+
+    private static TypeConversionException refused(String text, String allowed) {
+        return new TypeConversionException("\"" + text + "\" is not " + allowed);
+    }
+
+    private static long whole(String text, long least, long most, String allowed) {
+        try {
+            long n = Long.parseLong(text.strip());
+            if (n >= least && n <= most) {
+                return n;
+            }
+        } catch (NumberFormatException e) {
+            throw refused(text, allowed);
+        }
+        throw refused(text, allowed);
+    }
+
+    /** 200000, 200k, 1.5M. */
+    static final class Rays implements ITypeConverter<Long> {
+        @Override
+        public Long convert(String text) {
+            String allowed = "a number of rays from 1024 to 1e12; write for instance 200000, 200k or 1M";
+            Matcher m = RAYS.matcher(text.strip());
+            if (!m.matches()) {
+                throw refused(text, allowed);
+            }
+            int power = switch (m.group(2).toLowerCase(java.util.Locale.ROOT)) {
+                case "k" -> 3;
+                case "m" -> 6;
+                case "g" -> 9;
+                default -> 0;
+            };
+            BigDecimal rays =
+                    new BigDecimal(m.group(1)).scaleByPowerOfTen(power).stripTrailingZeros();
+            boolean good = rays.scale() <= 0
+                    && rays.compareTo(BigDecimal.valueOf(FEWEST_RAYS)) >= 0
+                    && rays.compareTo(BigDecimal.valueOf(MOST_RAYS)) <= 0;
+            if (!good) {
+                throw refused(text, allowed);
+            }
+            return rays.longValueExact();
+        }
+    }
+
+    /** 0.2%: a share is refused, since 0.2 could mean either. */
+    static final class Precision implements ITypeConverter<Double> {
+        @Override
+        public Double convert(String text) {
+            Matcher m = PERCENT.matcher(text.strip());
+            double share = m.matches() ? Double.parseDouble(m.group(1)) / 100 : Double.NaN;
+            if (!(share > 0 && share < 1)) {
+                throw refused(text, "a precision above 0 % and below 100 %; write for instance 0.2%");
+            }
+            return share;
+        }
+    }
+
+    /** Any whole number. */
+    static final class Seed implements ITypeConverter<Long> {
+        @Override
+        public Long convert(String text) {
+            return whole(text, Long.MIN_VALUE, Long.MAX_VALUE, "a whole number; write for instance 7");
+        }
+    }
+
+    /** 1 to 1024. */
+    static final class Threads implements ITypeConverter<Integer> {
+        @Override
+        public Integer convert(String text) {
+            return (int) whole(text, 1, MOST_THREADS, "a number of threads from 1 to 1024");
+        }
+    }
+
+    /** Columns. */
+    static final class Width implements ITypeConverter<Integer> {
+        @Override
+        public Integer convert(String text) {
+            return (int) whole(
+                    text,
+                    TextReport.NARROWEST,
+                    WIDEST,
+                    "a number of columns from " + TextReport.NARROWEST + " to 1000");
+        }
+    }
+
+    /** A length above 0, m. */
+    static final class Disc implements ITypeConverter<Double> {
+        @Override
+        public Double convert(String text) {
+            double radius;
+            try {
+                radius = QuantityParser.parse(text, Dimension.LENGTH, "10 mm or 0.4 in");
+            } catch (QuantityException e) {
+                throw new TypeConversionException(e.getMessage());
+            }
+            if (!(radius > 0 && radius <= LARGEST_DISC)) {
+                throw refused(text, "a radius above 0 and up to 1 m; write for instance 10 mm");
+            }
+            return radius;
+        }
+    }
+
+    /** metric or inch. */
+    static final class Units implements ITypeConverter<simmerpoint.units.UnitSystem> {
+        @Override
+        public simmerpoint.units.UnitSystem convert(String text) {
+            return switch (text.strip().toLowerCase(java.util.Locale.ROOT)) {
+                case "metric" -> simmerpoint.units.UnitSystem.METRIC;
+                case "inch" -> simmerpoint.units.UnitSystem.INCH;
+                default -> throw refused(text, "a system of units: metric or inch");
+            };
+        }
+    }
+}

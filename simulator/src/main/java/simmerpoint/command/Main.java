@@ -1,0 +1,22 @@
+package simmerpoint.command;
+
+import simmerpoint.study.TraceStudy;
+
+/** Where the program starts. */
+public final class Main {
+    private Main() {}
+
+    /**
+     * Runs the command line; without arguments it traces the example that is built in. Ends the Java machine with 2 for a
+     * wrong command line or scenario and with 1 for a failure while running.
+     */
+    public static void main(String[] args) {
+        if (System.getProperty("java.awt.headless") == null) {
+            System.setProperty("java.awt.headless", "true");
+        }
+        int code = new Program(Terminal.ofSystem(), TraceStudy::run).run(args);
+        if (code != 0) {
+            System.exit(code);
+        }
+    }
+}

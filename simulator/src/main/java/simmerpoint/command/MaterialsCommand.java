@@ -1,0 +1,103 @@
+package simmerpoint.command;
+
+import java.util.List;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import simmerpoint.answer.Figures;
+import simmerpoint.dish.Material;
+import simmerpoint.dish.MaterialCatalogue;
+import simmerpoint.pan.CatalogueFinish;
+import simmerpoint.pan.FinishCatalogue;
+import simmerpoint.report.Wrapping;
+
+/** Prints the catalogues. */
+@Command(
+        name = "materials",
+        mixinStandardHelpOptions = true,
+        versionProvider = RootCommand.Versions.class,
+        description = "List mirror materials and pan finishes with their figures and sources.")
+final class MaterialsCommand implements Callable<Integer> {
+    private static final int NAME = 30;
+    private static final int CELL = 9;
+
+    private final Terminal terminal;
+
+    @Mixin
+    private ShowOptions show;
+
+    private int width;
+
+    MaterialsCommand(Terminal terminal) {
+        this.terminal = terminal;
+    }
+
+    @Override
+    public Integer call() {
+        width = show.columns(terminal);
+        text(
+                "Mirror materials, as they end up on a hand-built dish. Reflects: total share of sunlight; scatters: share of "
+                        + "that to all sides. Slope error, sharp and wide spread in mrad, standard deviation per axis; wide: share "
+                        + "of the beam that takes the wide spread. Any figure can be overridden in the scenario.");
+        row("", List.of("reflects", "scatters", "slope", "sharp", "wide"));
+        for (Material material : MaterialCatalogue.all()) {
+            row(material.name(), cells(material));
+            source(material.quality(), material.source());
+        }
+        terminal.say("");
+        text("Pan finishes. Takes up: share of sunlight at steep incidence.");
+        row("", List.of("takes up"));
+        for (CatalogueFinish finish : FinishCatalogue.all()) {
+            row(finish.finish().name(), List.of(share(finish.finish().absorptance())));
+            source(finish.quality(), finish.source());
+        }
+        return 0;
+    }
+
+    private static List<String> cells(Material m) {
+        String wide = m.wideShare() == 0 ? "none" : share(m.wideShare()) + " of " + milliradians(m.wideSpreadRadians());
+        return List.of(
+                share(m.reflectance()),
+                share(m.scattered()),
+                milliradians(m.slopeErrorRadians()),
+                milliradians(m.beamSpreadRadians()),
+                wide);
+    }
+
+    private static String share(double x) {
+        return Figures.fixed(100 * x, Math.abs(100 * x - Math.rint(100 * x)) < 1e-9 ? 0 : 1) + " %";
+    }
+
+    private static String milliradians(double radians) {
+        return radians == 0 ? "0" : Figures.rounded(radians * 1000, 2);
+    }
+
+    /** Name and figures on one line, or on two where the window is narrow or the name long. */
+    private void row(String name, List<String> cells) {
+        StringBuilder figures = new StringBuilder();
+        for (String cell : cells) {
+            figures.append(" ".repeat(Math.max(1, CELL - cell.length()))).append(cell);
+        }
+        boolean fits = NAME + figures.length() <= width && name.length() <= NAME;
+        if (fits) {
+            terminal.say(name + " ".repeat(NAME - name.length()) + figures);
+            return;
+        }
+        if (!name.isEmpty()) {
+            text(name);
+        }
+        if (figures.length() <= width) {
+            terminal.say(figures.toString());
+        } else {
+            text(String.join(", ", cells));
+        }
+    }
+
+    private void source(String quality, String source) {
+        Wrapping.lines(quality + ": " + source, "    ", "    ", width).forEach(terminal::say);
+    }
+
+    private void text(String text) {
+        Wrapping.lines(text, "", "", width).forEach(terminal::say);
+    }
+}

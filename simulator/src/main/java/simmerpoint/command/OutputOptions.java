@@ -1,0 +1,127 @@
+package simmerpoint.command;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import picocli.CommandLine.Option;
+import simmerpoint.report.AtomicFile;
+import simmerpoint.report.CsvReport;
+import simmerpoint.report.JsonReport;
+import simmerpoint.report.OutputException;
+import simmerpoint.report.PngReport;
+import simmerpoint.study.TraceResult;
+import simmerpoint.units.UnitSystem;
+
+/** Files to write besides the answer. */
+final class OutputOptions {
+    private static final String STANDARD = "-";
+
+    @Option(names = "--json", paramLabel = "FILE|-", description = "Write all figures as JSON; - is standard output.")
+    private String json;
+
+    @Option(
+            names = "--csv",
+            paramLabel = "FILE|-",
+            description = "Write the flux maps as a table; - is standard output.")
+    private String csv;
+
+    @Option(names = "--png", paramLabel = "FILE", description = "Write the flux map as a picture.")
+    private String png;
+
+    /** Whether standard output belongs to one of the files, so that no text may go there. */
+    boolean takesStandardOutput() {
+        return STANDARD.equals(json) || STANDARD.equals(csv);
+    }
+
+    /** Refuses what could not be written, before any work is done for it. */
+    void check(Path scenario) throws WrongUse {
+        if (STANDARD.equals(png)) {
+            throw new WrongUse("--png needs the name of a file: a picture does not go to standard output.");
+        }
+        if (STANDARD.equals(json) && STANDARD.equals(csv)) {
+            throw new WrongUse("--json and --csv cannot both go to standard output.");
+        }
+        Map<String, Path> files = files();
+        for (Map.Entry<String, Path> entry : files.entrySet()) {
+            check(entry.getKey(), entry.getValue(), scenario, files);
+        }
+    }
+
+    private Map<String, Path> files() throws WrongUse {
+        Map<String, Path> files = new LinkedHashMap<>();
+        put(files, "--json", json);
+        put(files, "--csv", csv);
+        put(files, "--png", png);
+        return files;
+    }
+
+    private static void put(Map<String, Path> files, String option, String name) throws WrongUse {
+        if (name == null || name.equals(STANDARD)) {
+            return;
+        }
+        if (name.isBlank()) {
+            throw new WrongUse(option + " needs the name of a file.");
+        }
+        try {
+            files.put(option, Path.of(name));
+        } catch (InvalidPathException e) {
+            throw new WrongUse(option + ": \"" + name + "\" cannot be the name of a file.");
+        }
+    }
+
+    private static void check(String option, Path file, Path scenario, Map<String, Path> files) throws WrongUse {
+        try {
+            AtomicFile.check(file);
+        } catch (OutputException e) {
+            throw new WrongUse(option + ": " + e.getMessage());
+        }
+        if (scenario != null && same(file, scenario)) {
+            throw new WrongUse(option + ": " + file + " is the scenario itself; give the result another name.");
+        }
+        for (Map.Entry<String, Path> other : files.entrySet()) {
+            if (other.getKey().equals(option)) {
+                return;
+            }
+            if (same(file, other.getValue())) {
+                throw new WrongUse(other.getKey() + " and " + option + " name one and the same file " + file + ".");
+            }
+        }
+    }
+
+    private static boolean same(Path a, Path b) {
+        Path real = a.toAbsolutePath().normalize();
+        if (real.equals(b.toAbsolutePath().normalize())) {
+            return true;
+        }
+        try {
+            return Files.exists(a) && Files.exists(b) && Files.isRegularFile(a) && Files.isSameFile(a, b);
+        } catch (IOException e) {
+            return false;
+        }
+    }
+
+    /** Makes every file's bytes first, then writes them. */
+    void write(TraceResult result, UnitSystem units, Terminal terminal) throws OutputException {
+        byte[] jsonBytes = json == null ? null : JsonReport.bytes(result);
+        byte[] csvBytes = csv == null ? null : CsvReport.bytes(result);
+        byte[] pngBytes = png == null ? null : PngReport.bytes(result, units);
+        put(json, jsonBytes, terminal);
+        put(csv, csvBytes, terminal);
+        put(png, pngBytes, terminal);
+    }
+
+    private static void put(String name, byte[] bytes, Terminal terminal) throws OutputException {
+        if (name == null) {
+            return;
+        }
+        if (name.equals(STANDARD)) {
+            terminal.out().write(bytes, 0, bytes.length);
+            terminal.out().flush();
+        } else {
+            AtomicFile.write(Path.of(name), bytes);
+        }
+    }
+}

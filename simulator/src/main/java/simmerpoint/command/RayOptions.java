@@ -1,0 +1,57 @@
+package simmerpoint.command;
+
+import picocli.CommandLine.Option;
+import simmerpoint.study.TraceOptions;
+
+/** The options of every command that traces. */
+final class RayOptions {
+    /** Bound on rays where a precision is asked for without one. */
+    private static final long PATIENCE = 1L << 28;
+
+    @Option(
+            names = "--rays",
+            paramLabel = "N",
+            converter = Converters.Rays.class,
+            description = "Number of rays: 200000, 200k, 1M (default: 262144); with --precision the most rays "
+                    + "(default then: 268435456).")
+    private Long rays;
+
+    @Option(
+            names = "--precision",
+            paramLabel = "PERCENT",
+            converter = Converters.Precision.class,
+            description = "Trace until the caught watts are this sure, for instance 0.2%%.")
+    private Double precision;
+
+    @Option(
+            names = "--seed",
+            paramLabel = "N",
+            converter = Converters.Seed.class,
+            description = "Whole number from which chance is drawn (default: 1).")
+    private long seed = TraceOptions.DEFAULT_SEED;
+
+    @Option(
+            names = "--threads",
+            paramLabel = "N",
+            converter = Converters.Threads.class,
+            description = "Threads to use, 1 to 1024 (default: one per processor). Never changes the answer.")
+    private Integer threads;
+
+    @Option(
+            names = "--peak-disc",
+            paramLabel = "LENGTH",
+            converter = Converters.Disc.class,
+            description = "Radius over which the hottest spot is averaged (default: 10 mm).")
+    private double peakDisc = TraceOptions.DEFAULT_PEAK_DISC_RADIUS;
+
+    TraceOptions options() {
+        TraceOptions options = TraceOptions.defaults().withSeed(seed).withPeakDiscRadius(peakDisc);
+        if (precision != null) {
+            options = options.withPrecision(precision).withRays(PATIENCE);
+        }
+        if (rays != null) {
+            options = options.withRays(rays);
+        }
+        return threads == null ? options : options.withThreads(threads);
+    }
+}

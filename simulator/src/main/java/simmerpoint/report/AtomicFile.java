@@ -1,0 +1,133 @@
+package simmerpoint.report;
+
+import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.channels.FileChannel;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
+import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
+
+/**
+ * Writes files whole or not at all: into a temporary file in the same folder, which then takes the place of the old file
+ * in one step. Whoever reads meanwhile sees the old file or the new one. A temporary file left by a stopped program is
+ * taken away as the Java machine ends.
+ */
+public final class AtomicFile {
+    private static final Set<Path> UNFINISHED = ConcurrentHashMap.newKeySet();
+    private static final int MOST_TRIES = 100;
+
+    static {
+        Runtime.getRuntime().addShutdownHook(new Thread(AtomicFile::sweep, "unfinished files"));
+    }
+
+    private AtomicFile() {}
+
+    private static void sweep() {
+        UNFINISHED.forEach(AtomicFile::delete);
+    }
+
+    /**
+     * Says in one sentence why {@code file} cannot be written, before any work is done for it; does nothing if it can.
+     */
+    public static void check(Path file) throws OutputException {
+        Path folder = folder(file);
+        if (!Files.exists(folder)) {
+            throw new OutputException(
+                    file + " cannot be written: there is no folder " + folder + "; make it first.", null);
+        }
+        if (!Files.isDirectory(folder)) {
+            throw new OutputException(file + " cannot be written: " + folder + " is not a folder.", null);
+        }
+        if (Files.isDirectory(file)) {
+            throw new OutputException(file + " cannot be written: it is a folder.", null);
+        }
+        boolean writable = Files.exists(file) ? Files.isWritable(file) : Files.isWritable(folder);
+        if (!writable || isPlain(file) && !Files.isWritable(folder)) {
+            throw new OutputException(file + " cannot be written: no permission to write there.", null);
+        }
+    }
+
+    private static Path folder(Path file) {
+        Path parent = file.toAbsolutePath().normalize().getParent();
+        return parent == null ? file.toAbsolutePath() : parent;
+    }
+
+    /** Devices and pipes are written straight; everything else is replaced. */
+    private static boolean isPlain(Path file) {
+        return !Files.exists(file) || Files.isRegularFile(file);
+    }
+
+    /** Puts {@code bytes} into {@code file}, which is made or replaced. */
+    public static void write(Path file, byte[] bytes) throws OutputException {
+        check(file);
+        try {
+            if (isPlain(file)) {
+                replace(Files.exists(file) ? file.toRealPath() : file, bytes);
+            } else {
+                Files.write(file, bytes, StandardOpenOption.WRITE);
+            }
+        } catch (AccessDeniedException e) {
+            throw new OutputException(file + " cannot be written: no permission to write there.", e);
+        } catch (IOException e) {
+            throw new OutputException(file + " could not be written: " + e.getMessage() + ".", e);
+        }
+    }
+
+    private static void replace(Path file, byte[] bytes) throws IOException {
+        Path temporary = null;
+        try {
+            temporary = create(file);
+            fill(temporary, bytes);
+            Files.move(temporary, file, StandardCopyOption.ATOMIC_MOVE);
+        } finally {
+            if (temporary != null) {
+                delete(temporary);
+                UNFINISHED.remove(temporary);
+            }
+        }
+    }
+
+    /** A new file beside {@code file}, with the permissions that any new file gets. */
+    private static Path create(Path file) throws IOException {
+        for (int k = 0; ; k++) {
+            String name = ".simmerpoint-" + ProcessHandle.current().pid() + "-" + System.nanoTime() + ".tmp";
+            Path temporary = folder(file).resolve(name);
+            UNFINISHED.add(temporary);
+            try {
+                return Files.createFile(temporary);
+            } catch (FileAlreadyExistsException e) {
+                UNFINISHED.remove(temporary);
+                if (k == MOST_TRIES) {
+                    throw e;
+                }
+            } catch (IOException e) {
+                UNFINISHED.remove(temporary);
+                throw e;
+            }
+        }
+    }
+
+    private static void fill(Path temporary, byte[] bytes) throws IOException {
+        try (FileChannel channel = FileChannel.open(temporary, StandardOpenOption.WRITE)) {
+            ByteBuffer buffer = ByteBuffer.wrap(bytes);
+            while (buffer.hasRemaining()) {
+                channel.write(buffer);
+            }
+            channel.force(true);
+        }
+    }
+
+    private static void delete(Path temporary) {
+        try {
+            Files.deleteIfExists(temporary);
+        } catch (IOException e) {
+            // Nothing better can be done for a temporary file.
+            UNFINISHED.remove(temporary);
+        }
+    }
+}

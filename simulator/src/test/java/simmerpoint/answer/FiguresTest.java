@@ -1,0 +1,84 @@
+package simmerpoint.answer;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.DoubleRange;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import simmerpoint.sampling.Estimate;
+import simmerpoint.units.UnitSystem;
+
+class FiguresTest {
+    private static final Figures METRIC = new Figures(UnitSystem.METRIC);
+    private static final Figures INCH = new Figures(UnitSystem.INCH);
+
+    private static String plain(String text) {
+        return text.replace('\u00a0', ' ');
+    }
+
+    /** Two digits of an error that starts with 1 or 2, one digit of any other: common practice in laboratories. */
+    @ParameterizedTest
+    @CsvSource({
+        "623.4, 2.4, 623.4 ± 2.4 W",
+        "623.4, 3.4, 623 ± 3 W",
+        "623.4, 34, 620 ± 30 W",
+        "623.4, 0.17, 623.40 ± 0.17 W",
+        "623.4, 0.0001, 623.40 ± 0.01 W",
+        "623.4, 0, 623.4 W",
+        "623.4, 1e-12, 623.4 W",
+        "0, 0, 0.00 W",
+        "0, 3, 0 ± 3 W",
+        "-0.001, 0.02, 0.00 ± 0.02 W",
+        "-5, 0.3, −5.0 ± 0.3 W",
+        "1.2e6, 2000, 1200.0 ± 2.0 kW",
+        "NaN, 1, unknown",
+    })
+    void wattsHaveTheDigitsTheirErrorDeserves(double value, double error, String expected) {
+        assertEquals(expected, plain(METRIC.watts(new Estimate(value, error))));
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "0.0123, 1.23 cm, 0.48 in",
+        "0.24, 24 cm, 9.45 in",
+        "0.0004, 0.4 mm, 0.02 in",
+        "2.5, 2.5 m, 98.4 in",
+        "0, 0 mm, 0 in",
+    })
+    void lengthsComeInBothSystems(double metres, String metric, String inch) {
+        assertEquals(metric, plain(METRIC.length(metres)));
+        assertEquals(inch, plain(INCH.length(metres)));
+    }
+
+    @Test
+    void sharesAreReadable() {
+        assertEquals("43 %", plain(METRIC.percent(0.4321)));
+        assertEquals("4.3 %", plain(METRIC.percent(0.04321)));
+        assertEquals("< 0.1 %", plain(METRIC.percent(0.0001)));
+        assertEquals("0 %", plain(METRIC.percent(0)));
+        assertEquals("100 %", plain(METRIC.percent(1)));
+        assertEquals("unknown", METRIC.percent(Double.NaN));
+    }
+
+    @Test
+    void countsAreGrouped() {
+        assertEquals("262 144", plain(Figures.count(262144)));
+        assertEquals("12", Figures.count(12));
+    }
+
+    /** The rounded figure lies within half its shown error of the true one, plus half of its last digit. */
+    @Property(seed = "42")
+    void roundingLosesLessThanTheError(
+            @ForAll @DoubleRange(min = -9e4, max = 9e4) double value,
+            @ForAll @DoubleRange(min = 0.02, max = 9e3) double error) {
+        String[] parts = plain(METRIC.watts(new Estimate(value, error)))
+                .replace('−', '-')
+                .split(" ");
+        assertTrue(Math.abs(Double.parseDouble(parts[0]) - value) <= 0.5 * error + 0.005, parts[0] + " for " + value);
+        assertTrue(Math.abs(Double.parseDouble(parts[2]) - error) <= 0.18 * error + 0.005, parts[2] + " for " + error);
+    }
+}
