@@ -1,25 +1,23 @@
 package simmerpoint.command;
 
-import java.io.PrintWriter;
-import java.nio.charset.Charset;
-import picocli.CommandLine;
-import picocli.CommandLine.Help.Ansi;
-
-/** The commands put together, and what becomes of their failures. */
+/** Runs a command line and turns whatever happens into an exit code. */
 final class Program {
     private final Terminal terminal;
     private final Tracer tracer;
+    private final Complaints complaints;
 
     Program(Terminal terminal, Tracer tracer) {
         this.terminal = terminal;
         this.tracer = tracer;
+        this.complaints = new Complaints(terminal);
     }
 
     /** Runs the command line and returns the exit code: 0, 1 or 2. */
     int run(String... args) {
-        Complaints complaints = new Complaints(terminal);
         try {
-            int code = commandLine(complaints).execute(args.length == 0 ? new String[] {"trace"} : args);
+            int code = args.length == 0
+                    ? traceExample()
+                    : CommandLines.of(terminal, tracer, complaints).execute(args);
             terminal.err().flush();
             terminal.out().flush();
             // Whoever reads through a pipe may have seen enough: that is no failure.
@@ -32,25 +30,12 @@ final class Program {
         }
     }
 
-    private CommandLine commandLine(Complaints complaints) {
-        CommandLine line = new CommandLine(new RootCommand());
-        line.addSubcommand(new TraceCommand(terminal, tracer));
-        line.addSubcommand(new CheckCommand(terminal));
-        line.addSubcommand(new ExampleCommand(terminal));
-        line.addSubcommand(new MaterialsCommand(terminal));
-        line.addSubcommand(new CompletionCommand(terminal));
-        line.addSubcommand(new CommandLine.HelpCommand());
-        line.setColorScheme(CommandLine.Help.defaultColorScheme(Ansi.OFF));
-        line.setExpandAtFiles(false);
-        line.setCaseInsensitiveEnumValuesAllowed(true);
-        line.setOut(writer(terminal.out()));
-        line.setErr(writer(terminal.err()));
-        line.setParameterExceptionHandler(complaints::aboutArguments);
-        line.setExecutionExceptionHandler((e, command, parsed) -> complaints.aboutRun(e));
-        return line;
-    }
-
-    private static PrintWriter writer(java.io.PrintStream stream) {
-        return new PrintWriter(stream, true, Charset.defaultCharset());
+    /** No arguments, nothing to parse: the first answer comes sooner without loading the parser. */
+    private int traceExample() {
+        try {
+            return new TraceCommand(terminal, tracer).call();
+        } catch (Exception e) {
+            return complaints.aboutRun(e);
+        }
     }
 }

@@ -1,5 +1,6 @@
 package simmerpoint.command;
 
+import java.io.Console;
 import java.io.IOException;
 import java.io.PrintStream;
 import java.nio.charset.Charset;
@@ -7,6 +8,7 @@ import java.nio.charset.IllegalCharsetNameException;
 import java.nio.charset.UnsupportedCharsetException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Optional;
 import simmerpoint.report.Ascii;
 
 /**
@@ -63,7 +65,16 @@ record Terminal(PrintStream out, PrintStream err, boolean errIsConsole, boolean 
         } catch (IOException e) {
             return false;
         }
-        return System.console() != null;
+        return Optional.ofNullable(System.console()).map(Terminal::interactive).orElse(false);
+    }
+
+    /** From Java 22 on there is a console even where nobody sits, and it says so itself. */
+    private static boolean interactive(Console console) {
+        try {
+            return (boolean) Console.class.getMethod("isTerminal").invoke(console);
+        } catch (ReflectiveOperationException e) {
+            return true;
+        }
     }
 
     /** Whether standard output leads into another program, as far as Linux tells. */

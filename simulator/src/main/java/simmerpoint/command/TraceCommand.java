@@ -32,7 +32,7 @@ final class TraceCommand implements Callable<Integer> {
     private Path file;
 
     @Mixin
-    private RayOptions rays;
+    private final RayOptions rays = new RayOptions();
 
     @Option(
             names = "--units",
@@ -42,10 +42,10 @@ final class TraceCommand implements Callable<Integer> {
     private UnitSystem units = UnitSystem.METRIC;
 
     @Mixin
-    private ShowOptions show;
+    private final ShowOptions show = new ShowOptions();
 
     @Mixin
-    private OutputOptions outputs;
+    private final OutputOptions outputs = new OutputOptions();
 
     @Option(names = "--no-progress", description = "Show no progress.")
     private boolean noProgress;

@@ -47,7 +47,7 @@ public final class AtomicFile {
             throw new OutputException(file + " cannot be written: it is a folder.", null);
         }
         boolean writable = Files.exists(file) ? Files.isWritable(file) : Files.isWritable(folder);
-        if (!writable || isPlain(file) && !Files.isWritable(folder)) {
+        if (!writable || (isPlain(file) && !Files.isWritable(folder))) {
             throw new OutputException(file + " cannot be written: no permission to write there.", null);
         }
     }

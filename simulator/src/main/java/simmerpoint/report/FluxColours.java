@@ -101,7 +101,7 @@ public final class FluxColours {
         for (double c : linear) {
             double x = Math.max(0, Math.min(1, c));
             double coded = x <= 0.0031308 ? 12.92 * x : 1.055 * Math.pow(x, 1 / 2.4) - 0.055;
-            rgb = rgb << 8 | (int) Math.round(255 * coded);
+            rgb = (rgb << 8) | (int) Math.round(255 * coded);
         }
         return rgb;
     }

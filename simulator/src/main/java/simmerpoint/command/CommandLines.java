@@ -1,0 +1,33 @@
+package simmerpoint.command;
+
+import java.io.PrintStream;
+import java.io.PrintWriter;
+import java.nio.charset.Charset;
+import picocli.CommandLine;
+import picocli.CommandLine.Help.Ansi;
+
+/** The commands put together. */
+final class CommandLines {
+    private CommandLines() {}
+
+    static CommandLine of(Terminal terminal, Tracer tracer, Complaints complaints) {
+        CommandLine line = new CommandLine(new RootCommand());
+        line.addSubcommand(new TraceCommand(terminal, tracer));
+        line.addSubcommand(new CheckCommand(terminal));
+        line.addSubcommand(new ExampleCommand(terminal));
+        line.addSubcommand(new MaterialsCommand(terminal));
+        line.addSubcommand(new CompletionCommand(terminal));
+        line.addSubcommand(new CommandLine.HelpCommand());
+        line.setColorScheme(CommandLine.Help.defaultColorScheme(Ansi.OFF));
+        line.setExpandAtFiles(false);
+        line.setOut(writer(terminal.out()));
+        line.setErr(writer(terminal.err()));
+        line.setParameterExceptionHandler(new ArgumentComplaints(complaints)::about);
+        line.setExecutionExceptionHandler((e, command, parsed) -> complaints.aboutRun(e));
+        return line;
+    }
+
+    private static PrintWriter writer(PrintStream stream) {
+        return new PrintWriter(stream, true, Charset.defaultCharset());
+    }
+}
