@@ -15,7 +15,7 @@ import simmerpoint.dish.Mirror;
 import simmerpoint.geometry.Vec;
 import simmerpoint.study.TraceResult;
 
-/** What must change nothing but noise. Bounds: 4 standard errors of the difference. */
+/** What must change nothing but noise. Bounds: 5 standard errors of the difference, see Check. */
 class SymmetryProperties {
     private static final long RAYS = 1L << 14;
 
