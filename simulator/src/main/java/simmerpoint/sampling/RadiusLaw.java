@@ -11,7 +11,11 @@ public final class RadiusLaw {
     private static final double LARGEST = 36;
 
     /** Looked up, since a branch on a random sign is guessed wrong half the time (measured: a sixth of all time). */
-    private static final double[] SIGN = {-1, 1};
+    private static final double[] SIGN = {-1, 1, 1};
+
+    private static final double[] SIDE = {0, 1, 1};
+
+    private static final double LEAST = 1e-300;
 
     private static final double[] EXP = new double[(int) LARGEST * STEPS + 2];
 
@@ -37,9 +41,31 @@ public final class RadiusLaw {
         return x < 0 ? e : 1 - e;
     }
 
-    /** The x below which the share {@code y} (0 to 1, ends included) lies; at most 38 in size. */
-    public static double inverse(double y) {
-        double tail = Math.max(Math.min(y, 1 - y), 1e-300);
-        return SIGN[y < 0.5 ? 0 : 1] * Math.sqrt(Math.max(0, -2 * FastLog.ln(2 * tail)));
+    /**
+     * Turns each share (0 to 1, ends included) into the x below which it lies; at most 38 in size. In three loops, since
+     * the compiler then takes the roots several at a time (measured: half the time of one loop).
+     *
+     * @param y shares, replaced by the answers
+     * @param n how many
+     * @param scratch room for n numbers
+     */
+    public static void inverse(double[] y, int n, double[] scratch) {
+        for (int i = 0; i < n; i++) {
+            int side = (int) (2 * y[i]);
+            scratch[i] = FastLog.ln(2 * (SIDE[side] - SIGN[side] * y[i]) + LEAST);
+        }
+        for (int i = 0; i < n; i++) {
+            scratch[i] = Math.sqrt(Math.abs(2 * scratch[i]));
+        }
+        for (int i = 0; i < n; i++) {
+            y[i] = SIGN[(int) (2 * y[i])] * scratch[i];
+        }
+    }
+
+    /** {@link #inverse(double[], int, double[])} of one share. */
+    static double inverse(double y) {
+        double[] one = {y};
+        inverse(one, 1, new double[1]);
+        return one[0];
     }
 }

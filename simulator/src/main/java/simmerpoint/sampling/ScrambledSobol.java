@@ -129,10 +129,8 @@ public final class ScrambledSobol {
         /** The digits of coordinate {@code d} of point {@code j}. */
         long digits(int d, long j) {
             long x = start[d];
-            for (int b = 0; b < bits; b++) {
-                if (((j >>> b) & 1) == 1) {
-                    x ^= steps[d][b];
-                }
+            for (long rest = j; rest != 0; rest &= rest - 1) {
+                x ^= steps[d][Long.numberOfTrailingZeros(rest)];
             }
             return x;
         }

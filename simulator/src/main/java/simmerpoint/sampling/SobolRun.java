@@ -8,6 +8,8 @@ public final class SobolRun {
     private final ScrambledSobol.Block block;
     private final int length;
     private final long[][] patterns;
+    private final long[] base;
+    private long baseRun = -1;
 
     /**
      * Runs of {@code length} points.
@@ -23,6 +25,7 @@ public final class SobolRun {
         this.block = block;
         this.length = (int) Math.min(length, block.size());
         patterns = new long[sobol.dimensions()][];
+        base = new long[patterns.length];
         for (int d = 0; d < patterns.length; d++) {
             patterns[d] = block.pattern(d, this.length);
         }
@@ -43,10 +46,16 @@ public final class SobolRun {
      * multiples of 2^−53 plus a half.
      */
     public void fill(int d, long run, double[] out) {
-        long base = block.digits(d, run * length);
+        if (run != baseRun) {
+            for (int c = 0; c < base.length; c++) {
+                base[c] = block.digits(c, run * length);
+            }
+            baseRun = run;
+        }
+        long first = base[d];
         long[] pattern = patterns[d];
         for (int k = 0; k < length; k++) {
-            out[k] = ((base ^ pattern[k]) >>> 11) * TO_UNIT + HALF;
+            out[k] = ((first ^ pattern[k]) >>> 11) * TO_UNIT + HALF;
         }
     }
 }

@@ -25,6 +25,9 @@ final class DiscShare {
     private final double[] qy;
     private final double[] mx;
     private final double[] my;
+    private final double[] perStep2;
+    private final double[] nearest;
+    private final double[] root;
     private final double[] low;
     private final double[] high;
     private final double radius2;
@@ -40,6 +43,9 @@ final class DiscShare {
         qy = new double[batch];
         mx = new double[batch];
         my = new double[batch];
+        perStep2 = new double[batch];
+        nearest = new double[batch];
+        root = new double[batch];
         low = new double[batch];
         high = new double[batch];
         radius2 = radius * radius;
@@ -78,11 +84,20 @@ final class DiscShare {
             my[i] = reach[i] * (slope.dy[i] - middle.dy[i] * slope.dz[i] * perZ[i]);
         }
         for (int i = 0; i < n; i++) {
-            double a = mx[i] * mx[i] + my[i] * my[i];
-            double b = qx[i] * mx[i] + qy[i] * my[i];
-            double root = Math.sqrt(b * b - a * (qx[i] * qx[i] + qy[i] * qy[i] - radius2));
-            low[i] = (-b - root) / a;
-            high[i] = (root - b) / a;
+            perStep2[i] = 1 / (mx[i] * mx[i] + my[i] * my[i]);
+        }
+        for (int i = 0; i < n; i++) {
+            nearest[i] = -(qx[i] * mx[i] + qy[i] * my[i]) * perStep2[i];
+        }
+        for (int i = 0; i < n; i++) {
+            double off2 = qx[i] * qx[i] + qy[i] * qy[i] - radius2;
+            root[i] = Math.sqrt(nearest[i] * nearest[i] - off2 * perStep2[i]);
+        }
+        for (int i = 0; i < n; i++) {
+            low[i] = nearest[i] - root[i];
+        }
+        for (int i = 0; i < n; i++) {
+            high[i] = nearest[i] + root[i];
         }
     }
 

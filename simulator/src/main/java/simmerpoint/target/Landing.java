@@ -1,11 +1,16 @@
 package simmerpoint.target;
 
+import simmerpoint.sampling.RadiusLaw;
 import simmerpoint.tracing.LightBatch;
 import simmerpoint.tracing.Outgoing;
 
 /** Where the rays of a batch, each with one drawn error, cross the target's plane; owned by one thread. */
 final class Landing {
     final Outgoing out;
+    /** Share of the radius law below the drawn error: set by the caller, used up by {@link #land}. */
+    final double[] share;
+    /** Where the entries of the drawn error's line stand in the batch: set by the caller. */
+    final int[] at;
     /** Where the line of the ray crosses the plane z = 0. */
     final double[] x;
 
@@ -19,6 +24,8 @@ final class Landing {
 
     Landing(int batch) {
         out = new Outgoing(batch);
+        share = new double[batch];
+        at = new int[batch];
         x = new double[batch];
         y = new double[batch];
         radius = new double[batch];
@@ -26,15 +33,27 @@ final class Landing {
         weight = new double[batch];
     }
 
-    /** Gives ray {@code i} the error of signed radius {@code rho} along the line whose entries stand at {@code at}. */
-    void set(LightBatch light, int i, int at, double rho) {
-        out.tiltIn[i] = rho * light.tiltIn[at];
-        out.tiltAcross[i] = rho * light.tiltAcross[at];
+    /**
+     * Gives every ray the error whose radius has the share {@link #share} of its law below it, along the line whose
+     * entries stand at {@link #at}.
+     */
+    private void tilt(LightBatch light) {
+        int n = light.capacity;
+        RadiusLaw.inverse(share, n, radius);
+        for (int i = 0; i < n; i++) {
+            out.tiltIn[i] = share[i] * light.tiltIn[at[i]];
+        }
+        for (int i = 0; i < n; i++) {
+            out.tiltAcross[i] = share[i] * light.tiltAcross[at[i]];
+        }
     }
 
-    /** Carries all rays to the plane. */
-    void land(LightBatch light) {
+    /** Carries all rays to the plane, each with its drawn error or, if {@code sharp}, with none. */
+    void land(LightBatch light, boolean sharp) {
         int n = light.capacity;
+        if (!sharp) {
+            tilt(light);
+        }
         out.reflect(light);
         for (int i = 0; i < n; i++) {
             reach[i] = -light.pz[i] / out.dz[i];

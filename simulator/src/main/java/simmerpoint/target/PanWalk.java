@@ -24,6 +24,9 @@ public final class PanWalk {
     private final boolean bare;
     private final Cylinder body;
     private final Outgoing out;
+    private final int[] line;
+    private final double[] rho;
+    private final double[] scratch;
     private final Span shadow = new Span();
     private final Span disc = new Span();
     private final Span outline = new Span();
@@ -51,6 +54,9 @@ public final class PanWalk {
         bare = !(target instanceof Pan);
         body = new Cylinder(target.radiusMetres(), height, bare);
         out = new Outgoing(batch);
+        line = new int[batch];
+        rho = new double[batch];
+        scratch = new double[batch];
         shaded = new StepSums(count);
         underside = new StepSums(count);
         wall = new StepSums(count);
@@ -75,10 +81,13 @@ public final class PanWalk {
         int n = light.capacity;
         for (int i = 0; i < n; i++) {
             double v = 2 * light.draw[i];
-            int line = v < 1 ? 0 : 1;
-            double rho = RadiusLaw.inverse(v - line);
-            out.tiltIn[i] = rho * light.tiltIn[i + line * n];
-            out.tiltAcross[i] = rho * light.tiltAcross[i + line * n];
+            line[i] = (int) v;
+            rho[i] = v - line[i];
+        }
+        RadiusLaw.inverse(rho, n, scratch);
+        for (int i = 0; i < n; i++) {
+            out.tiltIn[i] = rho[i] * light.tiltIn[i + line[i] * n];
+            out.tiltAcross[i] = rho[i] * light.tiltAcross[i + line[i] * n];
         }
     }
 

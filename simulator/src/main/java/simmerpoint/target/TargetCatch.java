@@ -3,7 +3,6 @@ package simmerpoint.target;
 import simmerpoint.geometry.Vec;
 import simmerpoint.pan.Pan;
 import simmerpoint.pan.Target;
-import simmerpoint.sampling.RadiusLaw;
 import simmerpoint.tracing.Hiding;
 import simmerpoint.tracing.LightBatch;
 import simmerpoint.tracing.LightCaster;
@@ -77,10 +76,10 @@ public final class TargetCatch {
             share.judge(light);
             drawInside(light);
             drawBeside(light);
-            inside.land(light);
+            inside.land(light, false);
             count(light, inside);
         }
-        beside.land(light);
+        beside.land(light, sharp);
         count(light, beside);
         tally.rays += light.capacity;
     }
@@ -117,6 +116,11 @@ public final class TargetCatch {
                 != Cylinder.NOTHING;
     }
 
+    /** 0 if a is below b, else 1, without a branch that would be guessed wrong half the time. */
+    private static int notBelow(double a, double b) {
+        return 1 - (int) (Double.doubleToRawLongBits(a - b) >>> 63);
+    }
+
     /** One error per ray among those that bring it into the disc. */
     private void drawInside(LightBatch light) {
         int n = light.capacity;
@@ -124,10 +128,10 @@ public final class TargetCatch {
             double first = share.within[i];
             double both = first + share.within[n + i];
             double v = light.draw[i] * both;
-            int line = v < first ? 0 : 1;
+            int line = notBelow(v, first);
             int at = i + line * n;
-            double y = share.below[at] + v - first * ZERO_ONE[line];
-            inside.set(light, i, at, RadiusLaw.inverse(y));
+            inside.at[i] = at;
+            inside.share[i] = share.below[at] + v - first * ZERO_ONE[line];
             inside.weight[i] = 0.5 * both;
         }
     }
@@ -139,11 +143,12 @@ public final class TargetCatch {
             double first = 1 - share.within[i];
             double both = first + 1 - share.within[n + i];
             double v = light.draw[i] * both;
-            int line = v < first ? 0 : 1;
+            int line = notBelow(v, first);
             int at = i + line * n;
             double y = v - first * ZERO_ONE[line];
-            int above = y < share.below[at] ? 0 : 1;
-            beside.set(light, i, at, RadiusLaw.inverse(y + share.within[at] * ZERO_ONE[above]));
+            int above = notBelow(y, share.below[at]);
+            beside.at[i] = at;
+            beside.share[i] = y + share.within[at] * ZERO_ONE[above];
             beside.weight[i] = 0.5 * both;
         }
     }
