@@ -48,8 +48,8 @@ final class BentStripSurface implements MirrorSurface {
         if (halfWidth(hubX) < 0) {
             from = new BrentSolver(1e-12).solve(200, this::halfWidth, hubX, rimX);
         }
-        double area = new IterativeLegendreGaussIntegrator(16, 1e-12, 1e-14)
-                .integrate(100_000, this::halfWidth, from, rimX);
+        double area =
+                new IterativeLegendreGaussIntegrator(16, 1e-12, 1e-14).integrate(100_000, this::halfWidth, from, rimX);
         return 2 * sectors.count * area;
     }
 

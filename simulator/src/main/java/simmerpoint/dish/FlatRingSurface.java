@@ -12,12 +12,14 @@ final class FlatRingSurface implements MirrorSurface {
     private final RingBorders borders;
     /** Per ring: distance of the inner edge from the axis, its height, slope along the bisector. */
     private final double[] innerX;
+
     private final double[] innerZ;
     private final double[] slope;
     /** Per ring: 1/√(1 + slope²) = z of the normal. */
     private final double[] normalZ;
     /** Per ring: what the gap takes off the half width, and the range of x that is left. */
     private final double[] sideTrim;
+
     private final double[] firstX;
     private final double[] lastX;
 

@@ -169,8 +169,7 @@ final class MeshSurface implements MirrorSurface {
         out.ny[i] = 0;
         out.nz[i] = 1;
         out.panel[i] = MirrorPoints.GAP;
-        boolean mirror =
-                query.meets(out.x[i], out.y[i], out.z[i], -sun.x(), -sun.y(), -sun.z(), -FAR, FAR, -1);
+        boolean mirror = query.meets(out.x[i], out.y[i], out.z[i], -sun.x(), -sun.y(), -sun.z(), -FAR, FAR, -1);
         out.area[i] = mirror ? 0 : hull.area / gapShare;
     }
 }

@@ -132,11 +132,11 @@ final class Outline {
         double dSide = Math.signum(turn(a, b, d));
         double aSide = Math.signum(turn(c, d, a));
         double bSide = Math.signum(turn(c, d, b));
-        return cSide * dSide < 0 && aSide * bSide < 0
-                || cSide == 0 && along(c, a, b) <= 0
-                || dSide == 0 && along(d, a, b) <= 0
-                || aSide == 0 && along(a, c, d) <= 0
-                || bSide == 0 && along(b, c, d) <= 0;
+        return (cSide * dSide < 0 && aSide * bSide < 0)
+                || (cSide == 0 && along(c, a, b) <= 0)
+                || (dSide == 0 && along(d, a, b) <= 0)
+                || (aSide == 0 && along(a, c, d) <= 0)
+                || (bSide == 0 && along(b, c, d) <= 0);
     }
 
     private static void centre(double[] values) {

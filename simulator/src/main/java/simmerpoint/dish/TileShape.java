@@ -1,33 +1,35 @@
 package simmerpoint.dish;
 
 /** A flat tile seen from above in its own plane, and the plan lattice its centres stand on. */
-enum TileShape {
+abstract class TileShape {
+    /** Distance of rows of a honeycomb, in widths. */
+    static final double ROW = Math.sqrt(0.75);
+
     /** Square, sides along x and y; centres in rows and columns. */
-    SQUARE(4, Math.sqrt(0.5), Math.PI / 4, new double[] {1, 0, 0, 1}) {
+    static final TileShape SQUARE = new TileShape(4, Math.sqrt(0.5), Math.PI / 4, new double[] {1, 0, 0, 1}) {
         @Override
         boolean inside(double x, double y, double half) {
             return Math.abs(x) <= half && Math.abs(y) <= half;
         }
-    },
-    /** Hexagon with two flats square to x; centres in a honeycomb. */
-    HEXAGON(6, 1 / Math.sqrt(3), Math.PI / 6, new double[] {1, 0, 0.5, Math.sqrt(0.75), -0.5, Math.sqrt(0.75)}) {
-        @Override
-        boolean inside(double x, double y, double half) {
-            double a = 0.5 * x;
-            double b = ROW * y;
-            return Math.abs(x) <= half && Math.abs(a + b) <= half && Math.abs(a - b) <= half;
-        }
     };
 
-    /** Distance of rows of a honeycomb, in widths. */
-    static final double ROW = Math.sqrt(0.75);
+    /** Hexagon with two flats square to x; centres in a honeycomb. */
+    static final TileShape HEXAGON =
+            new TileShape(6, 1 / Math.sqrt(3), Math.PI / 6, new double[] {1, 0, 0.5, ROW, -0.5, ROW}) {
+                @Override
+                boolean inside(double x, double y, double half) {
+                    double a = 0.5 * x;
+                    double b = ROW * y;
+                    return Math.abs(x) <= half && Math.abs(a + b) <= half && Math.abs(a - b) <= half;
+                }
+            };
 
     private final double[] cornerX;
     private final double[] cornerY;
     /** Directions square to the flats, x and y in turn. */
     private final double[] flats;
 
-    TileShape(int corners, double cornerRadius, double firstAngle, double[] flats) {
+    private TileShape(int corners, double cornerRadius, double firstAngle, double[] flats) {
         cornerX = new double[corners];
         cornerY = new double[corners];
         for (int k = 0; k < corners; k++) {

@@ -14,8 +14,7 @@ final class TileSurface implements MirrorSurface {
     TileSurface(DishPlan plan, TileShape shape, double tile) {
         this.plan = plan;
         lattice = new TileLattice(plan, shape, tile);
-        disc = new SmoothSurface(
-                new DishPlan(plan.diameterMetres(), plan.focalLengthMetres(), 0, 0, new Cut.Smooth()));
+        disc = new SmoothSurface(new DishPlan(plan.diameterMetres(), plan.focalLengthMetres(), 0, 0, new Cut.Smooth()));
         lattice.forEach(plane -> {
             aperture += tile * tile * shape.area() * plane.nz();
             steepest = Math.max(steepest, Math.acos(Math.min(1, plane.nz())));

@@ -135,15 +135,7 @@ public final class TriangleTree {
          * @param except owner to pass over, or −1 for none
          */
         public boolean meets(
-                double ox,
-                double oy,
-                double oz,
-                double dx,
-                double dy,
-                double dz,
-                double from,
-                double to,
-                int except) {
+                double ox, double oy, double oz, double dx, double dy, double dz, double from, double to, int except) {
             double ix = 1 / dx;
             double iy = 1 / dy;
             double iz = 1 / dz;
@@ -243,13 +235,13 @@ public final class TriangleTree {
 
     private boolean anyCornerBelow(int node, double nx, double ny, double nz, double level) {
         int b = 6 * node;
-        double least = nx * box[nx > 0 ? b : b + 3] + ny * box[ny > 0 ? b + 1 : b + 4] + nz * box[nz > 0 ? b + 2 : b + 5];
+        double least =
+                nx * box[nx > 0 ? b : b + 3] + ny * box[ny > 0 ? b + 1 : b + 4] + nz * box[nz > 0 ? b + 2 : b + 5];
         if (least >= level) {
             return false;
         }
         if (count[node] == 0) {
-            return anyCornerBelow(first[node], nx, ny, nz, level)
-                    || anyCornerBelow(first[node] + 1, nx, ny, nz, level);
+            return anyCornerBelow(first[node], nx, ny, nz, level) || anyCornerBelow(first[node] + 1, nx, ny, nz, level);
         }
         for (int i = 9 * first[node]; i < 9 * (first[node] + count[node]); i += 3) {
             if (nx * corner[i] + ny * corner[i + 1] + nz * corner[i + 2] < level) {

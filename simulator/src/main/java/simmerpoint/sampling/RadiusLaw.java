@@ -8,7 +8,7 @@ package simmerpoint.sampling;
  */
 public final class RadiusLaw {
     private static final int STEPS = 64;
-    private static final double LARGEST = 36;
+    private static final int LARGEST = 36;
 
     /** Looked up, since a branch on a random sign is guessed wrong half the time (measured: a sixth of all time). */
     private static final double[] SIGN = {-1, 1, 1};
@@ -17,7 +17,7 @@ public final class RadiusLaw {
 
     private static final double LEAST = 1e-300;
 
-    private static final double[] EXP = new double[(int) LARGEST * STEPS + 2];
+    private static final double[] EXP = new double[LARGEST * STEPS + 2];
 
     static {
         for (int k = 0; k < EXP.length; k++) {

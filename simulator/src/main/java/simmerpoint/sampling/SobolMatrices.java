@@ -16,7 +16,13 @@ final class SobolMatrices {
 
     /** Degree, inner coefficients of the polynomial, initial numbers; the first dimension needs none. */
     private static final int[][] JOE_KUO = {
-        {1, 0, 1}, {2, 1, 1, 3}, {3, 1, 1, 3, 1}, {3, 2, 1, 1, 1}, {4, 1, 1, 1, 3, 3}, {4, 4, 1, 3, 5, 13}, {5, 2, 1, 1, 5, 5, 17}
+        {1, 0, 1},
+        {2, 1, 1, 3},
+        {3, 1, 1, 3, 1},
+        {3, 2, 1, 1, 1},
+        {4, 1, 1, 1, 3, 3},
+        {4, 4, 1, 3, 5, 13},
+        {5, 2, 1, 1, 5, 5, 17}
     };
 
     private SobolMatrices() {}

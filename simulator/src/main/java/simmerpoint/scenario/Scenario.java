@@ -18,8 +18,7 @@ import simmerpoint.sun.Sunlight;
  * @param target a pan or a bare disc
  * @param stand where its middle stands
  */
-public record Scenario(
-        String title, DishPlan dish, Mirror mirror, Sunlight sun, Aim aim, Target target, Stand stand) {
+public record Scenario(String title, DishPlan dish, Mirror mirror, Sunlight sun, Aim aim, Target target, Stand stand) {
     /** The same with the target's middle elsewhere. */
     public Scenario withStand(Stand other) {
         return new Scenario(title, dish, mirror, sun, aim, target, other);

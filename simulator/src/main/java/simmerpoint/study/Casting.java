@@ -43,8 +43,7 @@ final class Casting {
                     "the pan would reach %.0f mm into the mirror: raise it or pull it back less far towards the dish",
                     Math.max(1, -room * 1000)));
         }
-        PanelTilts tilts =
-                PanelTilts.draw(surface.panels(), scenario.mirror().panelTiltRadians(), options.seed());
+        PanelTilts tilts = PanelTilts.draw(surface.panels(), scenario.mirror().panelTiltRadians(), options.seed());
         caster = new LightCaster(
                 surface,
                 scenario.mirror(),

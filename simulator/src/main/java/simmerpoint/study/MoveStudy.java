@@ -91,7 +91,8 @@ public final class MoveStudy {
         Scenario first = scenario.withStand(move.from(scenario.stand(), from));
         Casting casting = new Casting(first, options);
         if (casting.caster().hiding().possible()) {
-            throw new IllegalArgumentException("panels of this dish can hide each other: trace it position by position");
+            throw new IllegalArgumentException(
+                    "panels of this dish can hide each other: trace it position by position");
         }
         Vec step = stepInTarget(first, move, spacing);
         List<PanWalk> walks = new ArrayList<>();
@@ -103,8 +104,12 @@ public final class MoveStudy {
                     first.mirror().reflectedShare(),
                     Casting.batchSize(Casting.bitsFor(options.rays()))));
         }
-        casting.castAll(Casting.bitsFor(options.rays()), progress, (r, light) -> walks.get(r).add(light));
-        double[] offsets = IntStream.range(0, count).mapToDouble(k -> from + k * spacing).toArray();
+        casting.castAll(
+                Casting.bitsFor(options.rays()),
+                progress,
+                (r, light) -> walks.get(r).add(light));
+        double[] offsets =
+                IntStream.range(0, count).mapToDouble(k -> from + k * spacing).toArray();
         return new Curve(
                 move,
                 offsets,

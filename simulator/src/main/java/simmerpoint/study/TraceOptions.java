@@ -22,11 +22,7 @@ public record TraceOptions(long rays, double precision, long seed, int threads, 
     /** Everything as if nothing were asked. */
     public static TraceOptions defaults() {
         return new TraceOptions(
-                DEFAULT_RAYS,
-                0,
-                DEFAULT_SEED,
-                Runtime.getRuntime().availableProcessors(),
-                DEFAULT_PEAK_DISC_RADIUS);
+                DEFAULT_RAYS, 0, DEFAULT_SEED, Runtime.getRuntime().availableProcessors(), DEFAULT_PEAK_DISC_RADIUS);
     }
 
     /** The same with another number of rays. */

@@ -29,11 +29,7 @@ public final class TraceStudy {
         this.options = options;
         casting = new Casting(scenario, options);
         plan = new CatchPlan(
-                scenario.target(),
-                casting.setup(),
-                scenario.sun(),
-                scenario.mirror(),
-                options.peakDiscRadius());
+                scenario.target(), casting.setup(), scenario.sun(), scenario.mirror(), options.peakDiscRadius());
         firstBits = options.precision() > 0 ? FIRST_LOOK_BITS : Casting.bitsFor(options.rays());
         replicates = IntStream.range(0, Casting.REPLICATES)
                 .mapToObj(r -> plan.new Replicate())
@@ -67,7 +63,13 @@ public final class TraceStudy {
     }
 
     private void traceBlock(ReplicateWorkers workers, int number, double from, double to) {
-        casting.castBlock(workers, firstBits, number, from, to, (r, light) -> catchers.get(r).catchLight(light));
+        casting.castBlock(
+                workers,
+                firstBits,
+                number,
+                from,
+                to,
+                (r, light) -> catchers.get(r).catchLight(light));
     }
 
     private boolean untilPrecise(ReplicateWorkers workers) {

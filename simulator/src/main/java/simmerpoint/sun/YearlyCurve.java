@@ -46,7 +46,7 @@ final class YearlyCurve {
         double[] days = new double[MONTHS];
         for (Month month : Month.values()) {
             double start = month.firstDayOfYear(false) - 1;
-            days[month.ordinal()] = start + shareOfMonth * month.length(false) + addedDays;
+            days[month.getValue() - 1] = start + shareOfMonth * month.length(false) + addedDays;
         }
         return days;
     }

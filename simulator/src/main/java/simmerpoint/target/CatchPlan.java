@@ -41,13 +41,7 @@ public final class CatchPlan {
         /** A catcher of batches of {@code batch} rays that adds to this replicate. */
         public TargetCatch catcher(LightCaster caster, int batch) {
             return new TargetCatch(
-                    target,
-                    sun.vec(),
-                    sunlight.shape().largestAngle(),
-                    mirror.reflectedShare(),
-                    caster,
-                    batch,
-                    tally);
+                    target, sun.vec(), sunlight.shape().largestAngle(), mirror.reflectedShare(), caster, batch, tally);
         }
 
         Tally tally() {
@@ -57,9 +51,7 @@ public final class CatchPlan {
 
     /** The figures behind all replicates together, each of which has traced equally many rays. */
     public Figures figures(List<Replicate> replicates) {
-        double direct = target instanceof Pan pan
-                ? sunlight.beamWattsPerSquareMetre() * Setup.silhouette(pan, sun)
-                : 0;
+        double direct = target instanceof Pan pan ? sunlight.beamWattsPerSquareMetre() * Setup.silhouette(pan, sun) : 0;
         return new Figures(
                 replicates.stream().map(Replicate::tally).toList(),
                 mirror,

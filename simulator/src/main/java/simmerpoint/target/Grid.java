@@ -64,7 +64,7 @@ record Grid(
     int cellAt(double first, double second) {
         double i = (first - firstMin) * perWidth;
         double j = (second - secondMin) * perHeight;
-        return i >= 0 && j >= 0 && i < columns && j < rows ? (int) j * columns + (int) i : -1;
+        return i >= 0 && j >= 0 && i < columns && j < rows ? ((int) j) * columns + ((int) i) : -1;
     }
 
     double first(int i) {

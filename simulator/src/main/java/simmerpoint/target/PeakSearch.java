@@ -60,8 +60,7 @@ final class PeakSearch {
         int i = bestI;
         int j = bestJ;
         double perArea = 1 / (cellsInDisc * grid.cellArea() * tallies.get(0).rays);
-        Estimate flux = Replicates.mean(
-                second.size(), r -> perArea * inDisc(rowPrefix(second.get(r).caughtMap), i, j));
+        Estimate flux = Replicates.mean(second.size(), r -> perArea * inDisc(rowPrefix(second.get(r).caughtMap), i, j));
         return new Peak(corner(i, grid.firstMin()), corner(j, grid.secondMin()), flux);
     }
 

@@ -21,8 +21,7 @@ record TargetGrids(double radius, double peakDiscRadius, Grid plane, Grid wall, 
         double peak = Math.max(LEAST_PEAK_SHARE * radius, Math.min(radius, askedPeakRadius));
         Grid plane = Grid.ofPlane(radius, peak);
         if (target instanceof Pan pan) {
-            return new TargetGrids(
-                    radius, peak, plane, Grid.ofWall(radius, pan.heightMetres()), Grid.ofLid(radius));
+            return new TargetGrids(radius, peak, plane, Grid.ofWall(radius, pan.heightMetres()), Grid.ofLid(radius));
         }
         return new TargetGrids(radius, peak, plane, null, null);
     }

@@ -78,16 +78,7 @@ public final class Hiding {
          */
         public boolean stops(LightBatch light, int i, double dx, double dy, double dz, double reach) {
             return query != null
-                    && query.meets(
-                            light.px[i],
-                            light.py[i],
-                            light.pz[i],
-                            dx,
-                            dy,
-                            dz,
-                            CLEARANCE,
-                            reach,
-                            light.panel[i]);
+                    && query.meets(light.px[i], light.py[i], light.pz[i], dx, dy, dz, CLEARANCE, reach, light.panel[i]);
         }
     }
 }

@@ -56,12 +56,7 @@ public final class LightCaster {
      * @param jitter standard deviation per axis of the sun's direction seen from a shaking dish, rad
      */
     public LightCaster(
-            MirrorSurface surface,
-            Mirror mirror,
-            PanelTilts tilts,
-            Sunlight sunlight,
-            Setup setup,
-            double jitter) {
+            MirrorSurface surface, Mirror mirror, PanelTilts tilts, Sunlight sunlight, Setup setup, double jitter) {
         this.surface = surface;
         this.tilts = tilts;
         spread = ErrorSpread.of(mirror, jitter);

@@ -31,7 +31,7 @@ final class Spread {
 
     /** Standard error of the mean over the seeds. */
     Estimate mean() {
-        return new Estimate(values.getMean(), values.getStandardDeviation() / Math.sqrt(values.getN()));
+        return new Estimate(values.getMean(), values.getStandardDeviation() / Math.sqrt((double) values.getN()));
     }
 
     /**
