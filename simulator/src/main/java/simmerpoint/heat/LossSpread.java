@@ -23,6 +23,10 @@ public final class LossSpread {
 
     private static final int PANS = 21;
     private static final int STEP = 13;
+
+    /** Of all shifts the one that leaves the two factors' logarithms correlated by only 0.002, and the set symmetric. */
+    private static final int SHIFT = 6;
+
     private static final NormalDistribution NORMAL = new NormalDistribution(null, 0, 1);
     private static final double UPPER_TENTH = NORMAL.inverseCumulativeProbability(0.9);
     private static final List<LossFactors> ALL = draw();
@@ -45,7 +49,7 @@ public final class LossSpread {
         for (int i = 0; i < PANS; i++) {
             set.add(new LossFactors(
                     factor((i + 0.5) / PANS, DRY_UPPER_TENTH),
-                    factor((i * STEP % PANS + 0.5) / PANS, EVAPORATION_UPPER_TENTH)));
+                    factor(((i * STEP + SHIFT) % PANS + 0.5) / PANS, EVAPORATION_UPPER_TENTH)));
         }
         return List.copyOf(set);
     }

@@ -9,17 +9,17 @@ import org.apache.commons.math3.stat.regression.SimpleRegression;
  * boil. All for losses in proportion to water − air.
  *
  * @param heatCapacity of pan and water, J/K
- * @param potArea area that the loss factor is reckoned by, m²
+ * @param panArea area that the loss factor is reckoned by, m²
  * @param apertureArea area that sunlight is reckoned by, m²
- * @param lossFactor W/(m² K) of pot area
+ * @param lossFactor W/(m² K) of pan area
  * @param opticalFactor share of the light through the aperture that gets into the pan
  */
 public record ParaboloidProtocol(
-        double heatCapacity, double potArea, double apertureArea, double lossFactor, double opticalFactor) {
+        double heatCapacity, double panArea, double apertureArea, double lossFactor, double opticalFactor) {
     /** Checks what is divided by. */
     public ParaboloidProtocol {
         Checks.positive("heat capacity", heatCapacity, "J/K");
-        Checks.positive("pot area", potArea, "m²");
+        Checks.positive("pan area", panArea, "m²");
         Checks.positive("aperture area", apertureArea, "m²");
         Checks.positive("loss factor", lossFactor, "W/(m² K)");
         Checks.positive("optical factor", opticalFactor, "of 1");
@@ -48,10 +48,10 @@ public record ParaboloidProtocol(
         return -1 / fit.getSlope();
     }
 
-    /** Loss factor from a time constant, W/(m² K): heat capacity ÷ (pot area · time constant). */
-    public static double lossFactor(double heatCapacity, double potArea, double timeConstantSeconds) {
+    /** Loss factor from a time constant, W/(m² K): heat capacity ÷ (pan area · time constant). */
+    public static double lossFactor(double heatCapacity, double panArea, double timeConstantSeconds) {
         return Checks.positive("heat capacity", heatCapacity, "J/K")
-                / (Checks.positive("pot area", potArea, "m²")
+                / (Checks.positive("pan area", panArea, "m²")
                         * Checks.positive("time constant", timeConstantSeconds, "s"));
     }
 
@@ -59,7 +59,7 @@ public record ParaboloidProtocol(
      * Optical factor from a heating curve.
      *
      * @param lossFactor W/(m² K)
-     * @param potArea m²
+     * @param panArea m²
      * @param apertureArea m²
      * @param timeConstantSeconds of the cooling curve
      * @param startAboveAir water − air at the start, K
@@ -69,7 +69,7 @@ public record ParaboloidProtocol(
      */
     public static double opticalFactor(
             double lossFactor,
-            double potArea,
+            double panArea,
             double apertureArea,
             double timeConstantSeconds,
             double startAboveAir,
@@ -80,12 +80,12 @@ public record ParaboloidProtocol(
         Checks.positive("heating time", seconds, "s");
         double decay = Math.exp(-seconds / timeConstantSeconds);
         double bracket = (endAboveAir - startAboveAir * decay) / irradiance;
-        return lossFactor * potArea / apertureArea * bracket / -Math.expm1(-seconds / timeConstantSeconds);
+        return lossFactor * panArea / apertureArea * bracket / -Math.expm1(-seconds / timeConstantSeconds);
     }
 
     /** Time constant of this pan, s. */
     public double timeConstantSeconds() {
-        return heatCapacity / (potArea * lossFactor);
+        return heatCapacity / (panArea * lossFactor);
     }
 
     /**
@@ -98,7 +98,7 @@ public record ParaboloidProtocol(
     public double secondsToBoil(double kelvinToBoiling, double irradiance) {
         Checks.positive("boiling − air", kelvinToBoiling, "K");
         Checks.positive("irradiance", irradiance, "W/m²");
-        double share = lossFactor * potArea * kelvinToBoiling / (opticalFactor * apertureArea * irradiance);
+        double share = lossFactor * panArea * kelvinToBoiling / (opticalFactor * apertureArea * irradiance);
         return share < 1 ? -timeConstantSeconds() * Math.log1p(-share) : Double.POSITIVE_INFINITY;
     }
 }
