@@ -32,8 +32,7 @@ public record Absorbed(double undersideWatts, double wetWallWatts, double dryWal
 
     /** The same light, weaker or stronger. */
     public Absorbed times(double factor) {
-        return new Absorbed(
-                factor * undersideWatts, factor * wetWallWatts, factor * dryWallWatts, factor * lidWatts);
+        return new Absorbed(factor * undersideWatts, factor * wetWallWatts, factor * dryWallWatts, factor * lidWatts);
     }
 
     /** The same light made so strong that its sum is {@code watts}; all on the underside if there is none yet. */

@@ -49,8 +49,8 @@ public final class Convection {
      * diameter, Reynolds · Prandtl above 0.2. About 20 %; for gusty wind more.
      */
     public static double windAcross(double reynolds, double prandtl) {
-        double first = 0.62 * Math.sqrt(reynolds) * Math.cbrt(prandtl)
-                / Math.pow(1 + Math.pow(0.4 / prandtl, 2.0 / 3), 0.25);
+        double first =
+                0.62 * Math.sqrt(reynolds) * Math.cbrt(prandtl) / Math.pow(1 + Math.pow(0.4 / prandtl, 2.0 / 3), 0.25);
         return 0.3 + first * Math.pow(1 + Math.pow(reynolds / 282_000, 5.0 / 8), 0.8);
     }
 

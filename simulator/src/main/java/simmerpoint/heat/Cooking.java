@@ -2,12 +2,16 @@ package simmerpoint.heat;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * The cook's questions to one pan, its water and its weather. Every answer with a spread is worked out anew for each pan
  * of {@link LossSpread}. Light stays what it is: the spread of the watts is the business of whoever traced them.
  */
 public final class Cooking {
+    private static final int CURVE_POINTS = 240;
+
     private final Vessel vessel;
     private final Contents contents;
     private final Surroundings around;
@@ -72,6 +76,11 @@ public final class Cooking {
                 settles(absorbed));
     }
 
+    /** Time to boil for the likely losses alone, s; empty if it never boils or takes longer than a day. A twentieth of the work. */
+    public OptionalDouble likelyBoilSeconds(Absorbed absorbed) {
+        return Warming.seconds(likely, absorbed, contents.startCelsius(), likely.boilingCelsius());
+    }
+
     /** Temperature it settles at in unchanging light, °C, at most local boiling. */
     public Range settles(Absorbed absorbed) {
         return LossSpread.range(f -> Settling.celsius(kettle(f), absorbed));
@@ -110,8 +119,6 @@ public final class Cooking {
                 .toList();
     }
 
-    private static final int CURVE_POINTS = 240;
-
     /**
      * A cloud over a pan that has settled.
      *
@@ -139,7 +146,37 @@ public final class Cooking {
         double before = Settling.celsius(kettle, absorbed);
         double after = before - drop(kettle, absorbed, shade);
         double goal = before - CloudAnswer.RECOVERED_KELVIN;
-        return after >= goal ? 0 : Warming.seconds(kettle, absorbed, after, goal).orElse(Warming.LONGEST_SECONDS);
+        return after >= goal
+                ? 0
+                : Warming.seconds(kettle, absorbed, after, goal).orElse(Warming.LONGEST_SECONDS);
+    }
+
+    /**
+     * How much later the pan boils for a cloud on its way there, s; empty unless it boils without ({@link BoilAnswer.Boils}).
+     *
+     * @param absorbed light before and after
+     * @param shareLeft share of it that is left under the cloud, 0 to 1
+     * @param cloudSeconds how long, above 0
+     * @param atSeconds when the cloud comes, since the start, above 0; of no account if the pan boils before
+     */
+    public Optional<Range> boilDelay(Absorbed absorbed, double shareLeft, double cloudSeconds, double atSeconds) {
+        Checks.within("light left under the cloud", shareLeft, 0, 1, "of 1");
+        if (!(boil(absorbed) instanceof BoilAnswer.Boils)) {
+            return Optional.empty();
+        }
+        List<Spell> clouded = List.of(
+                new Spell(atSeconds, absorbed),
+                new Spell(cloudSeconds, absorbed.times(shareLeft)),
+                new Spell(Warming.LONGEST_SECONDS, absorbed));
+        List<Spell> clear = List.of(new Spell(Warming.LONGEST_SECONDS, absorbed));
+        return Optional.of(LossSpread.range(
+                f -> Math.max(0, boilSeconds(kettle(f), clouded) - boilSeconds(kettle(f), clear))));
+    }
+
+    /** A pan that boils neither with nor without the cloud is not delayed by it: both a day. */
+    private double boilSeconds(Kettle kettle, List<Spell> spells) {
+        Course course = Heating.course(kettle, contents.startCelsius(), spells, Warming.LONGEST_SECONDS);
+        return course.boilSeconds().orElse(Warming.LONGEST_SECONDS);
     }
 
     /**

@@ -95,8 +95,8 @@ public final class DryPan {
             this.absorbed = absorbed;
             double factor = factors.dry();
             double height = vessel.pan().heightMetres();
-            underside = Face.level(
-                    Face.Kind.UNDERSIDE, vessel, vessel.underside().emissivity(), around, factor);
+            underside =
+                    Face.level(Face.Kind.UNDERSIDE, vessel, vessel.underside().emissivity(), around, factor);
             inside = Face.level(Face.Kind.LID, vessel, insideEmissivity, around, factor);
             wall = new DryWall(
                     Face.wall(vessel, height, vessel.dryWall().emissivity(), around, factor),

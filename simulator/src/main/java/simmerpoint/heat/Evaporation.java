@@ -31,8 +31,8 @@ final class Evaporation {
      * @param pascalsDifference vapour pressure at the water − above
      */
     double coefficient(double waterKelvin, double waterPascals, double kelvinDifference, double pascalsDifference) {
-        double lift = kelvinDifference
-                + pascalsDifference * waterKelvin / (BUOYANCY_PRESSURE * pressureRatio - waterPascals);
+        double lift =
+                kelvinDifference + pascalsDifference * waterKelvin / (BUOYANCY_PRESSURE * pressureRatio - waterPascals);
         return 0.884 * Math.cbrt(Math.abs(lift));
     }
 

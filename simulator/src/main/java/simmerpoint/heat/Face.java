@@ -37,9 +37,7 @@ record Face(
         }
 
         double wind(double reynolds, double prandtl) {
-            return this == WALL
-                    ? Convection.windAcross(reynolds, prandtl)
-                    : Convection.windAlong(reynolds, prandtl);
+            return this == WALL ? Convection.windAcross(reynolds, prandtl) : Convection.windAlong(reynolds, prandtl);
         }
     }
 
@@ -47,8 +45,7 @@ record Face(
     static Face level(Kind kind, Vessel vessel, double emissivity, Surroundings around, double factor) {
         double diameter = vessel.pan().diameterMetres();
         double radiant = kind == Kind.LID ? around.overheadKelvin() : around.airKelvin();
-        return new Face(
-                kind, vessel.levelArea(), diameter / 4, diameter, emissivity, radiant, around, factor);
+        return new Face(kind, vessel.levelArea(), diameter / 4, diameter, emissivity, radiant, around, factor);
     }
 
     /** A band of the wall, {@code height} high. Its air film is that of the whole wall. */
@@ -69,8 +66,8 @@ record Face(
     double airCoefficient(double kelvin) {
         Air film = Air.at((kelvin + around.airKelvin()) / 2, around.pressurePascals());
         double difference = kelvin - around.airKelvin();
-        double still = kind.still(film.rayleigh(difference, stillLength), film.prandtl())
-                * film.conductivity() / stillLength;
+        double still =
+                kind.still(film.rayleigh(difference, stillLength), film.prandtl()) * film.conductivity() / stillLength;
         double speed = around.windMetresPerSecond();
         if (!(speed > 0)) {
             return still;

@@ -12,8 +12,7 @@ package simmerpoint.heat;
  * @param evenBelow standard deviation ÷ mean of flux up to which a pan heats evenly
  * @param patchyBelow the same up to which it can be cooked with by stirring; beyond it has a hot spot
  */
-public record FryingTable(
-        double gentleFlux, double fryFlux, double searFlux, double evenBelow, double patchyBelow) {
+public record FryingTable(double gentleFlux, double fryFlux, double searFlux, double evenBelow, double patchyBelow) {
     /** The defaults above; evenness borders are our estimate, no source. */
     public static final FryingTable USUAL = new FryingTable(4_000, 10_000, 18_000, 0.3, 0.7);
 

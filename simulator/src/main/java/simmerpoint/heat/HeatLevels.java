@@ -1,5 +1,8 @@
 package simmerpoint.heat;
 
+import java.util.Collections;
+import java.util.List;
+
 /**
  * The heat level of light on one pan, and the watts at which the level changes for this pan, lid, wind and altitude.
  * Never a fixed watt: every border is a temperature to be held or steam to be made, and the balance says what that takes.
@@ -23,12 +26,16 @@ public final class HeatLevels {
 
     /** The level with its spread. */
     public LevelAnswer levelWithSpread(Absorbed absorbed) {
-        Range range = LossSpread.range(f -> level(cooking.kettle(f), absorbed).ordinal());
-        HeatLevel[] all = HeatLevel.values();
+        HeatLevel likely = level(absorbed);
+        List<HeatLevel> levels = LossSpread.all().stream()
+                .map(f -> level(cooking.kettle(f), absorbed))
+                .sorted()
+                .toList();
+        int tenth = levels.size() / 10;
         return new LevelAnswer(
-                all[(int) Math.round(range.low())],
-                all[(int) Math.round(range.likely())],
-                all[(int) Math.round(range.high())]);
+                Collections.min(List.of(likely, levels.get(tenth))),
+                likely,
+                Collections.max(List.of(likely, levels.get(levels.size() - 1 - tenth))));
     }
 
     private HeatLevel level(Kettle kettle, Absorbed absorbed) {
@@ -88,15 +95,11 @@ public final class HeatLevels {
 
     /** Heat in the steam of the level's border, W. */
     private double steamWatts(Kettle kettle, HeatLevel level) {
-        double steam =
-                switch (level) {
-                    case TOO_COOL, KEEP_WARM, SIMMER -> 0;
-                    case BOIL -> table.boilSteam();
-                    case FAST_BOIL -> table.fastBoilSteam();
-                };
-        return steam
-                * cooking.vessel().levelArea()
-                / HOUR
-                * Water.latentHeatJoulesPerKilogram(kettle.boilingCelsius());
+        double steam = switch (level) {
+            case TOO_COOL, KEEP_WARM, SIMMER -> 0;
+            case BOIL -> table.boilSteam();
+            case FAST_BOIL -> table.fastBoilSteam();
+        };
+        return steam * cooking.vessel().levelArea() / HOUR * Water.latentHeatJoulesPerKilogram(kettle.boilingCelsius());
     }
 }

@@ -12,6 +12,7 @@ import org.apache.commons.math3.ode.sampling.StepInterpolator;
  */
 public final class Heating {
     private static final double STANDING_KELVIN = 1e-9;
+    private static final double COLDEST_CELSIUS = -42;
 
     private final Kettle kettle;
     private final double pointSeconds;
@@ -36,12 +37,12 @@ public final class Heating {
      * The curve.
      *
      * @param kettle pan and water
-     * @param startCelsius temperature at the start, not above local boiling
+     * @param startCelsius temperature at the start, −42 °C to local boiling (ice is not known here)
      * @param spells the light, one after the other; at least one
      * @param pointSeconds time between points of the curve, above 0
      */
     public static Course course(Kettle kettle, double startCelsius, List<Spell> spells, double pointSeconds) {
-        Checks.within("start temperature", startCelsius, -30, kettle.boilingCelsius(), "°C");
+        Checks.within("start temperature", startCelsius, COLDEST_CELSIUS, kettle.boilingCelsius(), "°C");
         Checks.positive("time between points", pointSeconds, "s");
         if (spells.isEmpty()) {
             throw new IllegalArgumentException("a course needs a spell of light");

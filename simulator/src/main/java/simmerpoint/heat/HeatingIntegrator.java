@@ -14,8 +14,8 @@ final class HeatingIntegrator {
     private static final double EVENT_CHECK_SECONDS = 600;
     private static final double EVENT_ACCURACY_SECONDS = 1e-7;
     private static final int EVENT_STEPS = 200;
-    private static final double[] ABSOLUTE = {1e-9, 1e-11, 1e-4, 1e-4, 1e-4, 1e-4, 1e-4};
-    private static final double[] RELATIVE = {1e-10, 1e-10, 1e-10, 1e-10, 1e-10, 1e-10, 1e-10};
+    private static final double[] ABSOLUTE = {1e-8, 1e-10, 1e-2, 1e-2, 1e-2, 1e-2, 1e-2};
+    private static final double[] RELATIVE = {1e-9, 1e-9, 1e-9, 1e-9, 1e-9, 1e-9, 1e-9};
 
     private final DormandPrince54Integrator integrator =
             new DormandPrince54Integrator(LEAST_STEP_SECONDS, MOST_STEP_SECONDS, ABSOLUTE, RELATIVE);

@@ -11,9 +11,10 @@ import java.util.List;
  */
 public record HobRing(String name, double lowWatts, double highWatts) {
     /** Where the figures of {@link #ALL} come from. */
-    public static final String SOURCE = "ratings of 1000, 1400 and 1800 kcal/h (1.16, 1.63, 2.09 kW) and 49 to 52 % into a"
-            + " lidded pot: the Argentine gas regulator ENARGAS 2020 and Sensini et al. 2018, as quoted by others; their"
-            + " product derived here";
+    public static final String SOURCE =
+            "ratings of 1000, 1400 and 1800 kcal/h (1.16, 1.63, 2.09 kW) and 49 to 52 % into a"
+                    + " lidded pan: the Argentine gas regulator ENARGAS 2020 and Sensini et al. 2018, as quoted by others; their"
+                    + " product derived here";
 
     /** Small, medium and large. */
     public static final List<HobRing> ALL = List.of(

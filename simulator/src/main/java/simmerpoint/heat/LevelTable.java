@@ -23,8 +23,7 @@ package simmerpoint.heat;
  * @param boilSteam steam at which boiling begins, kg/(h·m²), at least 0
  * @param fastBoilSteam steam at which fast boiling begins, kg/(h·m²), above {@code boilSteam}
  */
-public record LevelTable(
-        double holdCelsius, double simmerKelvinBelowBoiling, double boilSteam, double fastBoilSteam) {
+public record LevelTable(double holdCelsius, double simmerKelvinBelowBoiling, double boilSteam, double fastBoilSteam) {
     /** The table above. */
     public static final LevelTable USUAL = new LevelTable(60, 6, 6, 20);
 

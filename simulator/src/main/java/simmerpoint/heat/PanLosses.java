@@ -28,8 +28,7 @@ public final class PanLosses implements LossModel {
         double wet = vessel.waterLineMetres(waterKilograms);
         double dry = vessel.pan().heightMetres() - wet;
         double factor = factors.dry();
-        underside = Face.level(
-                Face.Kind.UNDERSIDE, vessel, vessel.underside().emissivity(), around, factor);
+        underside = Face.level(Face.Kind.UNDERSIDE, vessel, vessel.underside().emissivity(), around, factor);
         wetWall = Face.wall(vessel, wet, vessel.wetWall().emissivity(), around, factor);
         dryWall = new DryWall(
                 Face.wall(vessel, dry, vessel.dryWall().emissivity(), around, factor),
@@ -41,7 +40,8 @@ public final class PanLosses implements LossModel {
     @Override
     public Losses at(double waterCelsius, Absorbed absorbed) {
         double kelvin = Constants.kelvin(waterCelsius);
-        return underside.at(kelvin)
+        return underside
+                .at(kelvin)
                 .plus(wetWall.at(kelvin))
                 .plus(dryWall.at(kelvin, absorbed.dryWallWatts()))
                 .plus(top.at(kelvin, absorbed.lidWatts()));

@@ -32,8 +32,7 @@ public record Range(double low, double likely, double high) {
     public static Range ofSample(double likely, double[] values) {
         double[] sorted = values.clone();
         Arrays.sort(sorted);
-        return new Range(
-                Math.min(likely, quantile(sorted, 0.1)), likely, Math.max(likely, quantile(sorted, 0.9)));
+        return new Range(Math.min(likely, quantile(sorted, 0.1)), likely, Math.max(likely, quantile(sorted, 0.9)));
     }
 
     /** Straight line between order statistics, place q·(n − 1). */

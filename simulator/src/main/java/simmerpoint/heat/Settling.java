@@ -34,8 +34,7 @@ final class Settling {
         if (kettle.surplusWatts(low, absorbed) <= 0) {
             return low;
         }
-        return new BrentSolver(0, ACCURACY_KELVIN)
-                .solve(MOST_STEPS, t -> kettle.surplusWatts(t, absorbed), low, high);
+        return new BrentSolver(0, ACCURACY_KELVIN).solve(MOST_STEPS, t -> kettle.surplusWatts(t, absorbed), low, high);
     }
 
     /** Steam that boiling itself makes, W; 0 if it does not boil. */

@@ -11,7 +11,11 @@ package simmerpoint.heat;
  * @param openSky true if lid and wall face a clear sky, which is colder than the air; false under a roof or cloud
  */
 public record Surroundings(
-        double airCelsius, double windMetresPerSecond, double altitudeMetres, double relativeHumidity, boolean openSky) {
+        double airCelsius,
+        double windMetresPerSecond,
+        double altitudeMetres,
+        double relativeHumidity,
+        boolean openSky) {
     /** Checks all figures. */
     public Surroundings {
         Checks.within("air temperature", airCelsius, -30, 60, "°C");

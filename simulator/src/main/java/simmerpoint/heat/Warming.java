@@ -20,7 +20,8 @@ final class Warming {
         if (Math.abs(way) < NEAR_KELVIN) {
             return OptionalDouble.of(0);
         }
-        if (!(kettle.surplusWatts(toCelsius, absorbed) * way > 0 && kettle.surplusWatts(fromCelsius, absorbed) * way > 0)) {
+        if (!(kettle.surplusWatts(toCelsius, absorbed) * way > 0
+                && kettle.surplusWatts(fromCelsius, absorbed) * way > 0)) {
             return OptionalDouble.empty();
         }
         double[] y = new double[HeatingEquations.SIZE];
@@ -29,8 +30,7 @@ final class Warming {
         StopAt arrival = new StopAt(HeatingEquations.CELSIUS, toCelsius);
         HeatingIntegrator integrator = new HeatingIntegrator();
         integrator.stopAt(arrival);
-        integrator.stopAt(new StopAt(
-                HeatingEquations.WATER, HeatingIntegrator.DRY_SHARE * kettle.waterKilograms()));
+        integrator.stopAt(new StopAt(HeatingEquations.WATER, HeatingIntegrator.DRY_SHARE * kettle.waterKilograms()));
         double seconds = integrator.run(new HeatingEquations(kettle, absorbed), 0, y, LONGEST_SECONDS);
         return arrival.reached() ? OptionalDouble.of(seconds) : OptionalDouble.empty();
     }

@@ -62,8 +62,7 @@ class ConvectionTest {
      */
     @Test
     void lidInWindIsNearThePlateRules() {
-        Face lid = Face.level(
-                Face.Kind.LID, Pans.teaPan(true), 0.9, new Surroundings(20, 2, 0, 0.5, false), 1);
+        Face lid = Face.level(Face.Kind.LID, Pans.teaPan(true), 0.9, new Surroundings(20, 2, 0, 0.5, false), 1);
         double h = lid.airCoefficient(373.15);
         assertTrue(h > 8 && h < 14, "lid in wind " + h + " W/(m² K)");
     }

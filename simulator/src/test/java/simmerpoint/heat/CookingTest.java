@@ -1,20 +1,21 @@
 package simmerpoint.heat;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 class CookingTest {
     private static double saving(double watts, double kilograms) {
         Surroundings kitchen = new Surroundings(20, 0.1, 0, 0.5, false);
-        double open = Pans.boilLikely(
-                new Cooking(Pans.saucepan(false), new Contents(kilograms, 20), kitchen), watts);
-        double lid = Pans.boilLikely(
-                new Cooking(Pans.saucepan(true), new Contents(kilograms, 20), kitchen), watts);
+        double open = Pans.boilLikely(new Cooking(Pans.saucepan(false), new Contents(kilograms, 20), kitchen), watts);
+        double lid = Pans.boilLikely(new Cooking(Pans.saucepan(true), new Contents(kilograms, 20), kitchen), watts);
         return 1 - lid / open;
     }
 
@@ -50,7 +51,8 @@ class CookingTest {
     @Test
     void strongLightBoilsWithinARange() {
         BoilAnswer answer = Pans.tea(2, true).boil(new Absorbed(450, 10, 10, 20));
-        Range minutes = assertInstanceOf(BoilAnswer.Boils.class, answer).seconds().map(s -> s / 60);
+        Range minutes =
+                assertInstanceOf(BoilAnswer.Boils.class, answer).seconds().map(s -> s / 60);
         assertTrue(minutes.low() < minutes.likely() && minutes.likely() < minutes.high(), minutes.toString());
         // No loss at all: 2 kg and the pan's 630 J/K by 79 K with 490 W are 24.2 min; 60 % of the light lost: 60 min.
         assertTrue(minutes.low() > 24.2 && minutes.high() < 60, minutes.toString());
@@ -83,7 +85,10 @@ class CookingTest {
         SteamAnswer weak = Pans.tea(2, false).steam(Absorbed.onUnderside(200));
         assertEquals(0, weak.boiled().high(), 1e-12);
         assertTrue(weak.all().likely() > 0.02, weak.toString());
-        double more = Pans.tea(2, true).steam(Absorbed.onUnderside(800)).boiled().likely()
+        double more = Pans.tea(2, true)
+                        .steam(Absorbed.onUnderside(800))
+                        .boiled()
+                        .likely()
                 - Pans.tea(2, true).steam(Absorbed.onUnderside(700)).boiled().likely();
         assertEquals(0.15954, more, 0.002);
     }
@@ -98,7 +103,8 @@ class CookingTest {
         assertEquals(cooking.boilingCelsius(), dark.beforeCelsius().likely(), 1e-9);
         assertTrue(dark.dropKelvin().low() > 3 && dark.dropKelvin().high() < 11, dark.toString());
         assertTrue(thin.dropKelvin().likely() < dark.dropKelvin().likely(), thin.toString());
-        assertTrue(dark.recoverySeconds().likely() > 60 && dark.recoverySeconds().likely() < 600, dark.toString());
+        assertTrue(
+                dark.recoverySeconds().likely() > 60 && dark.recoverySeconds().likely() < 600, dark.toString());
     }
 
     @Test
@@ -106,6 +112,39 @@ class CookingTest {
         CloudAnswer answer = Pans.tea(2, true).cloud(Absorbed.onUnderside(120), 0, 300);
         assertTrue(answer.dropKelvin().low() > 0.5 && answer.dropKelvin().high() < 6, answer.toString());
         assertTrue(Double.isFinite(answer.recoverySeconds().high()), answer.toString());
+    }
+
+    /** The cloud's own 5 min, and the heat lost meanwhile: a minute or two at 500 W for some 60 W at half way (derived). */
+    @Test
+    void cloudOnTheWayDelaysTheBoilByALittleMoreThanItself() {
+        Absorbed sun = Absorbed.onUnderside(500);
+        Range dark = Pans.tea(2, true).boilDelay(sun, 0, 300, 900).orElseThrow();
+        assertTrue(dark.low() > 300 && dark.high() < 420, dark.toString());
+        Range thin = Pans.tea(2, true).boilDelay(sun, 0.1, 300, 900).orElseThrow();
+        assertTrue(thin.likely() < dark.likely(), thin.toString());
+        assertEquals(
+                0,
+                Pans.tea(2, true).boilDelay(sun, 0, 300, 20_000).orElseThrow().high());
+        assertTrue(Pans.tea(2, false)
+                .boilDelay(Absorbed.onUnderside(100), 0, 300, 900)
+                .isEmpty());
+    }
+
+    @ParameterizedTest
+    @CsvSource({"-30, 9000", "-30, -500", "60, 9000", "60, -500"})
+    void theFarEndsOfTheWorldHaveAnswers(double airCelsius, double altitude) {
+        for (double watts : new double[] {0, 50, 20_000}) {
+            for (boolean lidOn : new boolean[] {true, false}) {
+                Absorbed light = new Absorbed(0.5, 0.1, 0.2, 0.2).times(watts);
+                Cooking cooking = new Cooking(
+                        Pans.teaPan(lidOn),
+                        new Contents(0.05, 5),
+                        new Surroundings(airCelsius, 20, altitude, 0.2, true));
+                String said = cooking.boil(light) + " " + cooking.steam(light) + " " + cooking.cloud(light, 0, 300)
+                        + cooking.staysAbove(cooking.boilingCelsius(), 60);
+                assertFalse(said.contains("NaN") || said.contains("Infinity"), said);
+            }
+        }
     }
 
     /** Newton's law with the loss of the wall, lid and underside, 1.3 to 3 W/K (derived): 2 kg hold 60 °C for 0.6 to 2 h. */
@@ -116,8 +155,10 @@ class CookingTest {
         assertTrue(hours.low() > 0.4 && hours.high() < 2.5, hours.toString());
         assertTrue(hours.low() < hours.likely() && hours.likely() < hours.high(), hours.toString());
         assertEquals(0, cooking.staysAbove(55, 60).high());
-        assertTrue(Pans.tea(4, true).staysAbove(95, 60).likely() > cooking.staysAbove(95, 60).likely());
-        assertTrue(cooking.staysAbove(95, 60).likely() > Pans.tea(2, false).staysAbove(95, 60).likely());
+        assertTrue(Pans.tea(4, true).staysAbove(95, 60).likely()
+                > cooking.staysAbove(95, 60).likely());
+        assertTrue(cooking.staysAbove(95, 60).likely()
+                > Pans.tea(2, false).staysAbove(95, 60).likely());
         assertEquals(86_400, cooking.staysAbove(40, 15).low(), "air of 20 °C never cools it to 15 °C");
     }
 
@@ -126,7 +167,8 @@ class CookingTest {
         List<Spell> sun = List.of(new Spell(1500, Absorbed.onUnderside(400)));
         List<Range> curve = Pans.tea(2, true).temperatures(sun, List.of(0.0, 700.0, 1400.0));
         assertEquals(0, curve.get(0).width(), 1e-9);
-        assertTrue(curve.get(1).width() > 0 && curve.get(2).width() > curve.get(1).width(), curve.toString());
+        assertTrue(
+                curve.get(1).width() > 0 && curve.get(2).width() > curve.get(1).width(), curve.toString());
     }
 
     @Test
@@ -147,7 +189,13 @@ class CookingTest {
         Vessel vessel = Pans.teaPan(true);
         double area = 2 * vessel.levelArea() + Math.PI * 0.24 * 0.11;
         for (double celsius : new double[] {50, 70, 95}) {
-            double loss = Pans.tea(2, true).likely().losses().at(celsius, Absorbed.NOTHING).total() / (celsius - 20) / area;
+            double loss = Pans.tea(2, true)
+                            .likely()
+                            .losses()
+                            .at(celsius, Absorbed.NOTHING)
+                            .total()
+                    / (celsius - 20)
+                    / area;
             assertTrue(loss > 8 && loss < 25, loss + " W/(m² K) at " + celsius + " °C");
         }
     }
@@ -160,8 +208,7 @@ class CookingTest {
                 .getMessage();
         assertEquals("12.0 kg of water do not fit into the pan, which holds 4.98 kg to the brim", said);
         Surroundings pass = Surroundings.outdoors(5, 1, 3000);
-        assertThrows(
-                IllegalArgumentException.class, () -> new Cooking(Pans.teaPan(true), new Contents(1, 95), pass));
+        assertThrows(IllegalArgumentException.class, () -> new Cooking(Pans.teaPan(true), new Contents(1, 95), pass));
     }
 
     @Test
@@ -169,6 +216,7 @@ class CookingTest {
         Surroundings sea = Surroundings.outdoors(20, 1, 0);
         Cooking cooking = new Cooking(Pans.teaPan(true), new Contents(2, sea.boilingCelsius()), sea);
         BoilAnswer answer = cooking.boil(Absorbed.onUnderside(500));
-        assertEquals(0, assertInstanceOf(BoilAnswer.Boils.class, answer).seconds().high());
+        assertEquals(
+                0, assertInstanceOf(BoilAnswer.Boils.class, answer).seconds().high());
     }
 }

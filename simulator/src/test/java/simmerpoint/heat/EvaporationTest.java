@@ -42,7 +42,9 @@ class EvaporationTest {
     @Test
     void lidStopsMostOfIt() {
         Vessel vessel = Vessel.of(new Pan(0.075, 0.1, Pans.BLACK), Pans.STEEL, 0.3, true);
-        double covered = new LidTop(vessel, Pans.KITCHEN, LossFactors.LIKELY).at(365.15, 0).total();
+        double covered = new LidTop(vessel, Pans.KITCHEN, LossFactors.LIKELY)
+                .at(365.15, 0)
+                .total();
         double bare = open(92, 0.075, Pans.KITCHEN).total();
         assertTrue(covered > 0 && bare / covered > 5 && bare / covered < 20, "lid saves " + bare / covered + " times");
     }

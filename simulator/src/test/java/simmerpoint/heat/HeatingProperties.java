@@ -32,13 +32,17 @@ class HeatingProperties {
         Kettle kettle = kettle(width, fill, air, wind, altitude, lidOn);
         Absorbed sun = new Absorbed(0.8, 0.08, 0.07, 0.05).times(watts);
         List<Spell> spells = List.of(
-                new Spell(3000, sun), new Spell(300, sun.times(0.1)), new Spell(2000, sun), new Spell(1500, Absorbed.NOTHING));
+                new Spell(3000, sun),
+                new Spell(300, sun.times(0.1)),
+                new Spell(2000, sun),
+                new Spell(1500, Absorbed.NOTHING));
         Course course = Heating.course(kettle, 10, spells, 20);
         Joules since = course.last().since();
         double turnover = 1 + since.absorbed() + Math.abs(since.convection()) + Math.abs(since.radiation());
         assertEquals(0, since.residual() / turnover, 1e-7);
 
-        // Trapezoids under the drawn terms, apart from the integrator's sums: points 20 s apart, kinks where vapour stops.
+        // Trapezoids under the drawn terms, apart from the integrator's sums: points 20 s apart, kinks where vapour
+        // stops.
         assertEquals(integral(course, p -> p.absorbedWatts()), since.absorbed(), 1e-6 * turnover);
         assertEquals(integral(course, p -> p.losses().convectionWatts()), since.convection(), 2e-3 * turnover);
         assertEquals(integral(course, p -> p.losses().radiationWatts()), since.radiation(), 2e-3 * turnover);

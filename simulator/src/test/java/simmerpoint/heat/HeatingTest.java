@@ -31,7 +31,8 @@ class HeatingTest {
     /** P = U (T − Ta) (derived): below 160 W it never boils, and says where it stops. */
     @Test
     void weakLightNeverBoils() {
-        assertTrue(Warming.seconds(linear(2), Absorbed.onUnderside(159), 20, 100).isEmpty());
+        assertTrue(
+                Warming.seconds(linear(2), Absorbed.onUnderside(159), 20, 100).isEmpty());
         assertEquals(99.5, Settling.celsius(linear(2), Absorbed.onUnderside(159)), 1e-7);
         assertEquals(20, Settling.celsius(linear(2), Absorbed.NOTHING), 1e-7);
         assertEquals(100, Settling.celsius(linear(2), Absorbed.onUnderside(161)), 1e-7);
@@ -67,8 +68,7 @@ class HeatingTest {
     @Test
     void cloudCoolsAndTheSunBringsItBack() {
         Absorbed sun = Absorbed.onUnderside(500);
-        List<Spell> spells =
-                List.of(new Spell(2000, sun), new Spell(300, Absorbed.NOTHING), new Spell(1000, sun));
+        List<Spell> spells = List.of(new Spell(2000, sun), new Spell(300, Absorbed.NOTHING), new Spell(1000, sun));
         Course course = Heating.course(linear(2), 20, spells, 10);
         double lost = 80 * -Math.expm1(-2 * 300 / (course.points().get(0).waterKilograms() * 4186));
         double lowest = course.points().stream()

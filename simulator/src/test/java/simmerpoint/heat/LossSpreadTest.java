@@ -22,8 +22,11 @@ class LossSpreadTest {
 
     @Test
     void factorsAreIndependent() {
-        double[] dry = LossSpread.all().stream().mapToDouble(f -> Math.log(f.dry())).toArray();
-        double[] wet = LossSpread.all().stream().mapToDouble(f -> Math.log(f.evaporation())).toArray();
+        double[] dry =
+                LossSpread.all().stream().mapToDouble(f -> Math.log(f.dry())).toArray();
+        double[] wet = LossSpread.all().stream()
+                .mapToDouble(f -> Math.log(f.evaporation()))
+                .toArray();
         double correlation = new PearsonsCorrelation().correlation(dry, wet);
         assertTrue(Math.abs(correlation) < 0.01, "correlation " + correlation);
         assertEquals(21, java.util.Arrays.stream(wet).distinct().count());

@@ -28,7 +28,6 @@ final class Pans {
     }
 
     static double boilLikely(Cooking cooking, double watts) {
-        return Warming.seconds(cooking.likely(), Absorbed.onUnderside(watts), 20, cooking.boilingCelsius())
-                .orElse(Double.POSITIVE_INFINITY);
+        return cooking.likelyBoilSeconds(Absorbed.onUnderside(watts)).orElse(Double.POSITIVE_INFINITY);
     }
 }

@@ -15,7 +15,10 @@ class VesselTest {
         assertEquals(6, VesselMaterial.all().size());
         for (VesselMaterial material : VesselMaterial.all()) {
             assertTrue(material.source().length() > 20, material.name());
-            assertEquals(material, VesselMaterial.find(material.name().toUpperCase(java.util.Locale.ROOT)).orElseThrow());
+            assertEquals(
+                    material,
+                    VesselMaterial.find(material.name().toUpperCase(java.util.Locale.ROOT))
+                            .orElseThrow());
         }
         assertTrue(VesselMaterial.find("clay").isEmpty());
     }
@@ -60,7 +63,9 @@ class VesselTest {
             double e = Math.toRadians(degrees);
             PanLight light = PanLight.direct(vessel, 2, 850, e);
             double shadow = Math.PI * 0.0144 * Math.sin(e) + 0.24 * 0.11 * Math.cos(e);
-            double sum = light.wetWall().watts() + light.dryWall().watts() + light.lid().watts();
+            double sum = light.wetWall().watts()
+                    + light.dryWall().watts()
+                    + light.lid().watts();
             assertEquals(850 * shadow, sum, 1e-9);
         }
     }
@@ -74,7 +79,10 @@ class VesselTest {
         assertEquals(300 * 0.93 * GrazingLaw.relativeAbsorptance(0.9), absorbed.undersideWatts(), 1e-9);
         assertEquals(2, absorbed.wetWallWatts() / absorbed.dryWallWatts(), 1e-9);
         assertTrue(absorbed.dryWallWatts() < 0.93 * 20 * 0.9);
-        assertEquals(30 * PanLight.OPEN_TOP_SHARE, light.absorbedBy(Pans.teaPan(false)).lidWatts(), 1e-9);
+        assertEquals(
+                30 * PanLight.OPEN_TOP_SHARE,
+                light.absorbedBy(Pans.teaPan(false)).lidWatts(),
+                1e-9);
         FaceLight sum = light.wetWall().plus(light.underside());
         assertEquals(340, sum.watts(), 1e-9);
         assertEquals((300 * 0.9 + 40 * 0.3) / 340, sum.cosIncidence(), 1e-12);

@@ -45,7 +45,8 @@ class WaterTest {
     @CsvSource({"20, 0.003", "60, 0.01", "100, 0.02"})
     void latentHeatFitsTheSlopeOfTheSaturationLine(double celsius, double tolerance) {
         double t = celsius + 273.15;
-        double slope = (Math.log(Water.saturationPascals(t + 0.01)) - Math.log(Water.saturationPascals(t - 0.01))) / 0.02;
+        double slope =
+                (Math.log(Water.saturationPascals(t + 0.01)) - Math.log(Water.saturationPascals(t - 0.01))) / 0.02;
         double ideal = 8314.46 / 18.01528 * t * t * slope;
         assertEquals(1, ideal / Water.latentHeatJoulesPerKilogram(celsius), tolerance);
     }
