@@ -1,0 +1,31 @@
+package simmerpoint.heat;
+
+import java.util.Arrays;
+import java.util.OptionalDouble;
+import java.util.function.Function;
+
+/** Gathers the boiling times of the set of pans of {@link LossSpread} into one answer. */
+final class BoilTimes {
+    /** So many pans of the set lie beyond either end of a {@link Range}. */
+    private static final double TENTH = 0.1;
+
+    private BoilTimes() {}
+
+    static BoilAnswer answer(Function<LossFactors, OptionalDouble> seconds, Range settles) {
+        OptionalDouble likely = seconds.apply(LossFactors.LIKELY);
+        double[] times = LossSpread.all().stream()
+                .mapToDouble(f -> seconds.apply(f).orElse(Double.POSITIVE_INFINITY))
+                .sorted()
+                .toArray();
+        double share = Arrays.stream(times).filter(Double::isFinite).count() / (double) times.length;
+        if (likely.isPresent() && share > 1 - TENTH) {
+            return new BoilAnswer.Boils(Range.ofSample(likely.getAsDouble(), times));
+        }
+        if (likely.isEmpty() && share < TENTH) {
+            return new BoilAnswer.Never(settles);
+        }
+        double tenth = times[(int) Math.floor(TENTH * (times.length - 1))];
+        double soonest = Double.isFinite(tenth) ? tenth : Math.min(times[0], likely.orElse(Double.POSITIVE_INFINITY));
+        return new BoilAnswer.MayBoil(share, likely, Math.min(soonest, likely.orElse(soonest)), settles);
+    }
+}

@@ -1,0 +1,43 @@
+package simmerpoint.heat;
+
+/**
+ * Where water boils. Air pressure by the standard atmosphere of ISO 2533:1975 up to 11 km, p = 101 325 Pa · (1 − 0.0065
+ * h/288.15)^5.25588, then the saturation line of {@link Water}. The day's weather moves the pressure by some 2 % and so
+ * the boiling point by 0.5 K; salt and sugar raise it by less than 1 K in food.
+ */
+public final class BoilingPoint {
+    private static final double LAPSE_PER_KELVIN = 0.0065 / 288.15;
+    private static final double EXPONENT = 5.25588;
+
+    private BoilingPoint() {}
+
+    /**
+     * Air pressure of the standard atmosphere, Pa.
+     *
+     * @param altitudeMetres −1000 to 11 000 m
+     */
+    public static double pressurePascals(double altitudeMetres) {
+        Checks.within("altitude", altitudeMetres, -1000, 11_000, "m");
+        return Constants.STANDARD_PRESSURE * Math.pow(1 - LAPSE_PER_KELVIN * altitudeMetres, EXPONENT);
+    }
+
+    /**
+     * Boiling point, °C.
+     *
+     * @param altitudeMetres −1000 to 11 000 m
+     */
+    public static double celsius(double altitudeMetres) {
+        return Water.saturationKelvin(pressurePascals(altitudeMetres)) - Constants.ZERO_CELSIUS;
+    }
+
+    /**
+     * The altitude at which water boils at this temperature, m: a builder without a map has a thermometer.
+     *
+     * @param boilingCelsius 65 to 103 °C
+     */
+    public static double altitudeMetres(double boilingCelsius) {
+        Checks.within("boiling point", boilingCelsius, 65, 103, "°C");
+        double pressure = Water.saturationPascals(Constants.kelvin(boilingCelsius));
+        return (1 - Math.pow(pressure / Constants.STANDARD_PRESSURE, 1 / EXPONENT)) / LAPSE_PER_KELVIN;
+    }
+}

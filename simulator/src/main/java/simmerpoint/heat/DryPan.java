@@ -1,0 +1,113 @@
+package simmerpoint.heat;
+
+import org.apache.commons.math3.analysis.solvers.BrentSolver;
+
+/**
+ * A pan without water: dry, or with a film of oil, lid off. Its plate is one body of one temperature; underside and inside
+ * lose to air and surroundings, the wall is a fin on the plate. The correlations are those of {@link Face}. Left out: hot
+ * spots on the plate (a thin steel pan under a tight spot can be hundreds of K hotter in the middle), food, and the view
+ * of the inside of the wall, so the plate's temperature is good to some 50 K and its spread says so.
+ */
+public final class DryPan {
+    /** Infrared emissivity of an inside with a film of oil or a dark coat: handbooks, from memory, 0.8 to 0.9. */
+    public static final double OILED_INSIDE = 0.85;
+
+    /** Specific heat of cooking oil, J/(kg K): handbooks, from memory, 1900 to 2100. */
+    private static final double OIL_SPECIFIC_HEAT = 2000;
+
+    private static final double HOTTEST_KELVIN = 2000;
+    private static final int MOST_STEPS = 200;
+    private static final int QUADRATURE_STEPS = 200;
+
+    private final Vessel vessel;
+    private final Surroundings around;
+    private final double insideEmissivity;
+    private final double heatCapacity;
+
+    /**
+     * One pan.
+     *
+     * @param vessel the pan; a lid is taken off
+     * @param around the weather
+     * @param insideEmissivity infrared emissivity of the inside, 0 to 1: {@link #OILED_INSIDE}, or 0.2 for bare bright metal
+     * @param oilKilograms oil in it, at least 0
+     */
+    public DryPan(Vessel vessel, Surroundings around, double insideEmissivity, double oilKilograms) {
+        Checks.within("emissivity", insideEmissivity, 0, 1, "of 1");
+        Checks.notNegative("oil", oilKilograms, "kg");
+        this.vessel = vessel.withLidOn(false);
+        this.around = around;
+        this.insideEmissivity = insideEmissivity;
+        heatCapacity = vessel.heatCapacity() + oilKilograms * OIL_SPECIFIC_HEAT;
+    }
+
+    /** Temperature the plate settles at, °C. */
+    public Range settles(Absorbed absorbed) {
+        return LossSpread.range(f -> settles(absorbed, f));
+    }
+
+    private double settles(Absorbed absorbed, LossFactors factors) {
+        Plate plate = new Plate(absorbed, factors);
+        double low = Math.min(around.airKelvin(), around.overheadKelvin()) - 1;
+        if (plate.surplus(HOTTEST_KELVIN) >= 0) {
+            return HOTTEST_KELVIN - Constants.ZERO_CELSIUS;
+        }
+        double kelvin = new BrentSolver(0, 1e-7).solve(MOST_STEPS, plate::surplus, low, HOTTEST_KELVIN);
+        return kelvin - Constants.ZERO_CELSIUS;
+    }
+
+    /**
+     * Time to bring the empty pan from the air's temperature to a frying temperature (180 °C is common practice), s;
+     * infinite where it never gets there. ∫ C dT ÷ surplus by Simpson's rule (derived here from the balance).
+     *
+     * @param toCelsius 0 to 600 °C
+     */
+    public Range secondsTo(double toCelsius, Absorbed absorbed) {
+        Checks.within("temperature", toCelsius, 0, 600, "°C");
+        return LossSpread.range(f -> secondsTo(Constants.kelvin(toCelsius), new Plate(absorbed, f)));
+    }
+
+    private double secondsTo(double goal, Plate plate) {
+        double start = around.airKelvin();
+        if (goal <= start) {
+            return 0;
+        }
+        if (plate.surplus(goal) <= 0) {
+            return Double.POSITIVE_INFINITY;
+        }
+        double step = (goal - start) / QUADRATURE_STEPS;
+        double sum = 0;
+        for (int k = 0; k <= QUADRATURE_STEPS; k++) {
+            double weight = k == 0 || k == QUADRATURE_STEPS ? 1 : k % 2 == 1 ? 4 : 2;
+            sum += weight / plate.surplus(start + k * step);
+        }
+        return heatCapacity * sum * step / 3;
+    }
+
+    /** The balance of the plate with given light and losses. */
+    private final class Plate {
+        private final Absorbed absorbed;
+        private final Face underside;
+        private final Face inside;
+        private final DryWall wall;
+
+        Plate(Absorbed absorbed, LossFactors factors) {
+            this.absorbed = absorbed;
+            double factor = factors.dry();
+            double height = vessel.pan().heightMetres();
+            underside =
+                    Face.level(Face.Kind.UNDERSIDE, vessel, vessel.underside().emissivity(), around, factor);
+            inside = Face.level(Face.Kind.LID, vessel, insideEmissivity, around, factor);
+            wall = new DryWall(
+                    Face.wall(vessel, height, vessel.dryWall().emissivity(), around, factor),
+                    height,
+                    vessel.material().conductivity() * vessel.sheetThickness());
+        }
+
+        double surplus(double kelvin) {
+            double wallLight = absorbed.wetWallWatts() + absorbed.dryWallWatts();
+            Losses losses = underside.at(kelvin).plus(inside.at(kelvin)).plus(wall.at(kelvin, wallLight));
+            return absorbed.total() - losses.total();
+        }
+    }
+}

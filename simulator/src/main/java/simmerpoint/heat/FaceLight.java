@@ -1,0 +1,26 @@
+package simmerpoint.heat;
+
+/**
+ * Sunlight that falls on one face.
+ *
+ * @param watts W, at least 0
+ * @param cosIncidence mean cosine of incidence of that light, weighted with its watts, 0 to 1
+ */
+public record FaceLight(double watts, double cosIncidence) {
+    /** No light. */
+    public static final FaceLight NONE = new FaceLight(0, 1);
+
+    /** Checks both. */
+    public FaceLight {
+        Checks.notNegative("light", watts, "W");
+        Checks.within("cosine of incidence", cosIncidence, 0, 1, "of 1");
+    }
+
+    /** Both lights together, with their mean cosine. */
+    public FaceLight plus(FaceLight other) {
+        double sum = watts + other.watts;
+        return sum > 0
+                ? new FaceLight(sum, Math.min(1, (watts * cosIncidence + other.watts * other.cosIncidence) / sum))
+                : this;
+    }
+}

@@ -1,0 +1,50 @@
+package simmerpoint.heat;
+
+import org.apache.commons.math3.ode.FirstOrderDifferentialEquations;
+
+/**
+ * The kettle below boiling in unchanging light: (m·c + C)·dT/dt = light − losses, dm/dt = −steam ÷ latent heat, and the
+ * running sums of every term. State: T in °C, m in kg, then J of light, convection, radiation, steam, carried.
+ */
+final class HeatingEquations implements FirstOrderDifferentialEquations {
+    static final int CELSIUS = 0;
+    static final int WATER = 1;
+    static final int LIGHT = 2;
+    static final int CONVECTION = 3;
+    static final int RADIATION = 4;
+    static final int STEAM = 5;
+    static final int CARRIED = 6;
+    static final int SIZE = 7;
+
+    /** A trial step may overshoot what the laws of vapour hold for: there the losses stand still. No course gets there. */
+    private static final double COLDEST_CELSIUS = -42;
+
+    private static final double BEYOND_KELVIN = 5;
+
+    private final Kettle kettle;
+    private final Absorbed absorbed;
+
+    HeatingEquations(Kettle kettle, Absorbed absorbed) {
+        this.kettle = kettle;
+        this.absorbed = absorbed;
+    }
+
+    @Override
+    public int getDimension() {
+        return SIZE;
+    }
+
+    @Override
+    public void computeDerivatives(double seconds, double[] y, double[] rate) {
+        double celsius = Math.max(COLDEST_CELSIUS, Math.min(kettle.boilingCelsius() + BEYOND_KELVIN, y[CELSIUS]));
+        Losses losses = kettle.losses().at(celsius, absorbed);
+        double steamRate = Kettle.steamRate(losses.steamWatts(), celsius);
+        rate[CELSIUS] = (absorbed.total() - losses.total()) / kettle.heatCapacity(y[WATER]);
+        rate[WATER] = -steamRate;
+        rate[LIGHT] = absorbed.total();
+        rate[CONVECTION] = losses.convectionWatts();
+        rate[RADIATION] = losses.radiationWatts();
+        rate[STEAM] = losses.steamWatts();
+        rate[CARRIED] = steamRate * Constants.WATER_SPECIFIC_HEAT * celsius;
+    }
+}

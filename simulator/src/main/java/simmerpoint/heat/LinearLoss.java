@@ -1,0 +1,20 @@
+package simmerpoint.heat;
+
+/**
+ * A pan that loses in proportion to its temperature above the air, for checks against closed forms and for vacuum flasks.
+ *
+ * @param wattsPerKelvin at least 0
+ * @param airCelsius air temperature, °C
+ */
+public record LinearLoss(double wattsPerKelvin, double airCelsius) implements LossModel {
+    /** Checks both. */
+    public LinearLoss {
+        Checks.notNegative("loss", wattsPerKelvin, "W/K");
+        Checks.within("air temperature", airCelsius, -60, 200, "°C");
+    }
+
+    @Override
+    public Losses at(double waterCelsius, Absorbed absorbed) {
+        return new Losses(wattsPerKelvin * (waterCelsius - airCelsius), 0, 0);
+    }
+}

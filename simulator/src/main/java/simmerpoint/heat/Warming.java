@@ -1,0 +1,37 @@
+package simmerpoint.heat;
+
+import java.util.OptionalDouble;
+
+/** How long a kettle takes from one temperature to another in unchanging light. */
+final class Warming {
+    /** Beyond a day "never" is the honest word: the sun has set. */
+    static final double LONGEST_SECONDS = 86_400;
+
+    private static final double NEAR_KELVIN = 1e-9;
+
+    private Warming() {}
+
+    /**
+     * Time from {@code fromCelsius} to {@code toCelsius}, s, up or down; empty if it turns off before or takes longer than a
+     * day. Neither may lie above local boiling.
+     */
+    static OptionalDouble seconds(Kettle kettle, Absorbed absorbed, double fromCelsius, double toCelsius) {
+        double way = toCelsius - fromCelsius;
+        if (Math.abs(way) < NEAR_KELVIN) {
+            return OptionalDouble.of(0);
+        }
+        if (!(kettle.surplusWatts(toCelsius, absorbed) * way > 0
+                && kettle.surplusWatts(fromCelsius, absorbed) * way > 0)) {
+            return OptionalDouble.empty();
+        }
+        double[] y = new double[HeatingEquations.SIZE];
+        y[HeatingEquations.CELSIUS] = fromCelsius;
+        y[HeatingEquations.WATER] = kettle.waterKilograms();
+        StopAt arrival = new StopAt(HeatingEquations.CELSIUS, toCelsius);
+        HeatingIntegrator integrator = new HeatingIntegrator();
+        integrator.stopAt(arrival);
+        integrator.stopAt(new StopAt(HeatingEquations.WATER, HeatingIntegrator.DRY_SHARE * kettle.waterKilograms()));
+        double seconds = integrator.run(new HeatingEquations(kettle, absorbed), 0, y, LONGEST_SECONDS);
+        return arrival.reached() ? OptionalDouble.of(seconds) : OptionalDouble.empty();
+    }
+}
