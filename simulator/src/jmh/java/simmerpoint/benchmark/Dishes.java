@@ -20,6 +20,8 @@ public enum Dishes {
     DISC(24, 6, Mirror.plain(0.85, 5e-3), new Plane(0.12, 0), 50),
     /** The same, cut into 100,000 panels. */
     DISC_MANY_PANELS(1000, 100, Mirror.plain(0.85, 5e-3), new Plane(0.12, 0), 50),
+    /** 144 panels over a level pan under a sun 50° high, no flaw but the slope error. */
+    PAN(24, 6, Mirror.plain(0.85, 5e-3), new Pan(0.24, 0.11, new Finish("own figures", 0.9)), 50),
     /** 144 panels over a level pan at low sun, with beam spread and panels glued askew. */
     PAN_ALL_FLAWS(
             24,

@@ -1,7 +1,9 @@
 package simmerpoint.scenario;
 
+import java.util.Optional;
 import simmerpoint.dish.DishPlan;
 import simmerpoint.dish.Mirror;
+import simmerpoint.pan.Pan;
 import simmerpoint.pan.Target;
 import simmerpoint.setup.Aim;
 import simmerpoint.setup.Stand;
@@ -17,10 +19,40 @@ import simmerpoint.sun.Sunlight;
  * @param aim how it is aimed
  * @param target a pan or a bare disc
  * @param stand where its middle stands
+ * @param kitchen what is cooked in; empty for a bare disc
+ * @param outdoors place, time and sky, if the file names them: elevation and beam of {@code sun} then come from them
  */
-public record Scenario(String title, DishPlan dish, Mirror mirror, Sunlight sun, Aim aim, Target target, Stand stand) {
+public record Scenario(
+        String title,
+        DishPlan dish,
+        Mirror mirror,
+        Sunlight sun,
+        Aim aim,
+        Target target,
+        Stand stand,
+        Optional<Kitchen> kitchen,
+        Optional<Outdoors> outdoors) {
+    /** A scenario with a usual kitchen about its pan, if it has one, and no place or time. */
+    public Scenario(String title, DishPlan dish, Mirror mirror, Sunlight sun, Aim aim, Target target, Stand stand) {
+        this(title, dish, mirror, sun, aim, target, stand, usualKitchen(target), Optional.empty());
+    }
+
+    private static Optional<Kitchen> usualKitchen(Target target) {
+        return target instanceof Pan pan ? Optional.of(Kitchen.usual(pan)) : Optional.empty();
+    }
+
     /** The same with the target's middle elsewhere. */
     public Scenario withStand(Stand other) {
-        return new Scenario(title, dish, mirror, sun, aim, target, other);
+        return new Scenario(title, dish, mirror, sun, aim, target, other, kitchen, outdoors);
+    }
+
+    /** The same in other light. */
+    public Scenario withSun(Sunlight other) {
+        return new Scenario(title, dish, mirror, other, aim, target, stand, kitchen, outdoors);
+    }
+
+    /** The same, aimed otherwise. */
+    public Scenario withAim(Aim other) {
+        return new Scenario(title, dish, mirror, sun, other, target, stand, kitchen, outdoors);
     }
 }

@@ -1,6 +1,7 @@
 package simmerpoint.study;
 
 import simmerpoint.scenario.Scenario;
+import simmerpoint.target.FaceSums;
 import simmerpoint.target.FluxMaps;
 import simmerpoint.target.Ledger;
 import simmerpoint.target.Spot;
@@ -15,6 +16,7 @@ import simmerpoint.target.Spot;
  * @param ledger where the light went
  * @param spot the spot figures
  * @param maps the flux maps
+ * @param faces caught light by face
  * @param seed of the random scrambles and of the build errors
  * @param replicates number of independent replicates behind every standard error
  * @param precisionReached whether the asked precision was reached before the bound on rays; true if none was asked
@@ -28,6 +30,7 @@ public record TraceResult(
         Ledger ledger,
         Spot spot,
         FluxMaps maps,
+        FaceSums faces,
         long seed,
         int replicates,
         boolean precisionReached,

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.IntStream;
 import simmerpoint.sampling.Estimate;
+import simmerpoint.scenario.Kitchen;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.target.CatchPlan;
 import simmerpoint.target.Figures;
@@ -93,6 +94,16 @@ public final class TraceStudy {
         }
     }
 
+    /** Share of caught and direct light that the pan takes up; a bare disc takes all. */
+    private double absorbedShare(Figures figures) {
+        double light = figures.caught().value() + figures.direct();
+        if (scenario.kitchen().isEmpty() || !(light > 0)) {
+            return 1;
+        }
+        Kitchen kitchen = scenario.kitchen().get();
+        return PanLights.absorbed(figures.faces(), scenario, kitchen).total() / light;
+    }
+
     private TraceResult result(boolean reached, double seconds) {
         Figures figures = plan.figures(replicates);
         return new TraceResult(
@@ -100,9 +111,10 @@ public final class TraceStudy {
                 casting.surface().outlineArea(),
                 casting.surface().apertureArea(),
                 casting.surface().panels(),
-                figures.ledger(),
+                figures.ledger(absorbedShare(figures)),
                 figures.spot(),
                 figures.maps(),
+                figures.faces(),
                 options.seed(),
                 Casting.REPLICATES,
                 reached,

@@ -6,7 +6,6 @@ import java.util.OptionalDouble;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import simmerpoint.dish.Mirror;
-import simmerpoint.pan.Pan;
 import simmerpoint.pan.Target;
 import simmerpoint.sampling.Estimate;
 import simmerpoint.sampling.Replicates;
@@ -37,6 +36,11 @@ public final class Figures {
         return tallies.stream().mapToDouble(value).sum();
     }
 
+    /** Sunlight straight from the sun onto lid and wall, W. */
+    public double direct() {
+        return direct;
+    }
+
     /** Rays of all replicates together. */
     public long rays() {
         return tallies.stream().mapToLong(t -> t.rays).sum();
@@ -47,11 +51,14 @@ public final class Figures {
         return mean(Tally::caught);
     }
 
-    /** Where the light went. */
-    public Ledger ledger() {
+    /**
+     * Where the light went.
+     *
+     * @param absorbedShare share of caught and direct light that the target takes up, 0 to 1
+     */
+    public Ledger ledger(double absorbedShare) {
         Estimate lit = mean(t -> t.lit);
         Estimate caught = caught();
-        double absorptance = target instanceof Pan pan ? pan.finish().absorptance() : 1;
         return new Ledger(
                 mean(t -> t.gap + t.incident),
                 mean(t -> t.gap),
@@ -66,7 +73,7 @@ public final class Figures {
                 mean(t -> t.lid),
                 caught,
                 Estimate.exact(direct),
-                new Estimate(absorptance * (caught.value() + direct), absorptance * caught.standardError()));
+                new Estimate(absorbedShare * (caught.value() + direct), absorbedShare * caught.standardError()));
     }
 
     /** Ratio of two sums over all replicates, with its jackknife error; 0 where the lower sum is 0. */
@@ -134,6 +141,29 @@ public final class Figures {
             m[k] = sum(t -> t.moments[moment]) / light;
         }
         return Optional.of(SpotEllipse.ofMoments(m[2] - m[0] * m[0], m[3] - m[0] * m[1], m[4] - m[1] * m[1]));
+    }
+
+    /** Caught light by face. */
+    public FaceSums faces() {
+        Grid wall = tallies.get(0).grids.wall();
+        double[] bands = new double[wall == null ? 0 : wall.rows()];
+        for (Tally t : tallies) {
+            for (int c = 0; c < t.wallMap.length; c++) {
+                bands[c / wall.columns()] += t.wallMap[c] * perRay / tallies.size();
+            }
+        }
+        return new FaceSums(
+                mean(t -> t.underside).value(),
+                cosine(t -> t.undersideSlant, t -> t.underside),
+                bands,
+                cosine(t -> t.wallSlant, t -> t.wall),
+                mean(t -> t.lid).value(),
+                cosine(t -> t.lidSlant, t -> t.lid));
+    }
+
+    private double cosine(ToDoubleFunction<Tally> slant, ToDoubleFunction<Tally> watts) {
+        double light = sum(watts);
+        return light > 0 ? Math.max(0, Math.min(1, sum(slant) / light)) : 1;
     }
 
     /** The flux maps. */

@@ -17,6 +17,8 @@ final class Landing {
     final double[] y;
     /** Distance of that place from the target's middle. */
     final double[] radius;
+    /** 1 ÷ length of the direction: the formulas of the batch give 1 + tilt². */
+    final double[] perLength;
     /** Lengths of the direction from the mirror to there; above 0 if the ray gets there. */
     final double[] reach;
     /** Watts this landing carries, per watt of the ray. */
@@ -29,6 +31,7 @@ final class Landing {
         x = new double[batch];
         y = new double[batch];
         radius = new double[batch];
+        perLength = new double[batch];
         reach = new double[batch];
         weight = new double[batch];
     }
@@ -66,6 +69,9 @@ final class Landing {
         }
         for (int i = 0; i < n; i++) {
             radius[i] = Math.sqrt(x[i] * x[i] + y[i] * y[i]);
+        }
+        for (int i = 0; i < n; i++) {
+            perLength[i] = 1 / (1 + out.tiltIn[i] * out.tiltIn[i] + out.tiltAcross[i] * out.tiltAcross[i]);
         }
     }
 }

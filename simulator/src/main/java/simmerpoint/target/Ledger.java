@@ -19,7 +19,8 @@ import simmerpoint.sampling.Estimate;
  * @param lid caught by the lid
  * @param caught by the whole target
  * @param directOnPan sunlight that comes straight from the sun onto lid and wall (closed form)
- * @param absorbed taken up by the pan: absorptance × (caught + direct); for a bare disc the same as caught
+ * @param absorbed taken up by the pan of caught and direct light, less at grazing incidence; for a bare disc the same as
+ *     caught
  */
 public record Ledger(
         Estimate outline,

@@ -18,6 +18,12 @@ final class Tally {
     /** Moments of the light on the underside or disc: Σw·x, Σw·y, Σw·x², Σw·xy, Σw·y². */
     final double[] moments = new double[5];
 
+    /** Σ watts × cosine of incidence on underside, wall and lid. */
+    double undersideSlant;
+
+    double wallSlant;
+    double lidSlant;
+
     final RadialSums crossing;
     final double[] caughtMap;
     final double[] besideMap;
@@ -54,9 +60,10 @@ final class Tally {
         }
     }
 
-    /** Light on the wall, at angle and height. */
-    void hitWall(double x, double y, double z, double watts) {
+    /** Light on the wall at (x, y, z), at the given cosine of incidence. */
+    void hitWall(double x, double y, double z, double cosine, double watts) {
         wall += watts;
+        wallSlant += watts * cosine;
         Grid grid = grids.wall();
         double angle = Math.atan2(y, x);
         double along = (angle < 0 ? angle + 2 * Math.PI : angle) * grids.radius();
@@ -65,9 +72,10 @@ final class Tally {
         wallMap[j * grid.columns() + i] += watts;
     }
 
-    /** Light on the lid. */
-    void hitLid(double x, double y, double watts) {
+    /** Light on the lid at (x, y), at the given cosine of incidence. */
+    void hitLid(double x, double y, double cosine, double watts) {
         lid += watts;
+        lidSlant += watts * cosine;
         int cell = grids.lid().cellAt(x, y);
         if (cell >= 0) {
             lidMap[cell] += watts;

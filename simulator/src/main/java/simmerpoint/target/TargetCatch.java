@@ -163,11 +163,18 @@ public final class TargetCatch {
             boolean crosses = landing.reach[i] > 0 && light.pz[i] < 0;
             if (crosses && !hiding && (bare || landing.radius[i] <= radius)) {
                 boolean caught = landing.radius[i] <= radius;
-                tally.cross(landing.x[i], landing.y[i], landing.radius[i], caught, watts);
+                cross(landing, i, caught, watts);
                 tally.missed += caught ? 0 : watts;
             } else {
                 meetBody(light, i, landing, watts);
             }
+        }
+    }
+
+    private void cross(Landing landing, int i, boolean caught, double watts) {
+        tally.cross(landing.x[i], landing.y[i], landing.radius[i], caught, watts);
+        if (caught) {
+            tally.undersideSlant += watts * landing.out.dz[i] * landing.perLength[i];
         }
     }
 
@@ -182,14 +189,15 @@ public final class TargetCatch {
             return;
         }
         if (body.crossed) {
-            tally.cross(landing.x[i], landing.y[i], landing.radius[i], met == Cylinder.UNDERSIDE, watts);
+            cross(landing, i, met == Cylinder.UNDERSIDE, watts);
         }
         if (met == Cylinder.NOTHING) {
             tally.missed += watts;
         } else if (met == Cylinder.WALL) {
-            tally.hitWall(body.x, body.y, body.z, watts);
+            double inward = -(body.x * dx + body.y * dy) / radius * landing.perLength[i];
+            tally.hitWall(body.x, body.y, body.z, inward, watts);
         } else if (met == Cylinder.LID) {
-            tally.hitLid(body.x, body.y, watts);
+            tally.hitLid(body.x, body.y, -dz * landing.perLength[i], watts);
         }
     }
 }

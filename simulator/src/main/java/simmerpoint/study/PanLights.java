@@ -1,0 +1,50 @@
+package simmerpoint.study;
+
+import simmerpoint.heat.Absorbed;
+import simmerpoint.heat.FaceLight;
+import simmerpoint.heat.PanLight;
+import simmerpoint.heat.Vessel;
+import simmerpoint.scenario.Kitchen;
+import simmerpoint.scenario.Scenario;
+import simmerpoint.target.FaceSums;
+
+/** Traced light on a pan's faces, in the terms of the heat balance. */
+public final class PanLights {
+    private PanLights() {}
+
+    /** Focused light on the faces, the wall's parted at the water line. */
+    public static PanLight focused(FaceSums faces, Kitchen kitchen) {
+        Vessel vessel = kitchen.vessel();
+        double line = vessel.waterLineMetres(kitchen.contents().waterKilograms())
+                / vessel.pan().heightMetres();
+        double wall = 0;
+        for (double band : faces.wallByHeight()) {
+            wall += band;
+        }
+        double wet = faces.wallShareBelow(line);
+        return new PanLight(
+                new FaceLight(faces.underside(), faces.undersideCosine()),
+                new FaceLight(wet * wall, faces.wallCosine()),
+                new FaceLight((1 - wet) * wall, faces.wallCosine()),
+                new FaceLight(faces.lid(), faces.lidCosine()));
+    }
+
+    /** Focused light and the sun itself on lid and wall. */
+    public static PanLight all(FaceSums faces, Scenario scenario, Kitchen kitchen) {
+        return focused(faces, kitchen).plus(direct(scenario, kitchen));
+    }
+
+    /** The sun itself on lid and wall. */
+    public static PanLight direct(Scenario scenario, Kitchen kitchen) {
+        return PanLight.direct(
+                kitchen.vessel(),
+                kitchen.contents().waterKilograms(),
+                scenario.sun().beamWattsPerSquareMetre(),
+                scenario.sun().elevationRadians());
+    }
+
+    /** What the pan takes up of all light on it. */
+    public static Absorbed absorbed(FaceSums faces, Scenario scenario, Kitchen kitchen) {
+        return all(faces, scenario, kitchen).absorbedBy(kitchen.vessel());
+    }
+}
