@@ -53,12 +53,12 @@ class CylinderTest {
         int[] met = new int[4];
         for (int i = 0; i < 3000; i++) {
             Vec from = any(random, 0.4).plus(new Vec(0, 0, HEIGHT / 2));
-            Vec d = Direction.of(any(random, 0.15).plus(new Vec(0, 0, 0.05)).minus(from)).vec();
+            Vec d = Direction.of(any(random, 0.15).plus(new Vec(0, 0, 0.05)).minus(from))
+                    .vec();
             double length = random.nextDouble(0.3, 3);
             int got = solid(from)
                     ? -1
-                    : body.meet(
-                            from.x(), from.y(), from.z(), length * d.x(), length * d.y(), length * d.z());
+                    : body.meet(from.x(), from.y(), from.z(), length * d.x(), length * d.y(), length * d.z());
             double t = walk(from, d);
             int wanted = Double.isNaN(t) ? Cylinder.NOTHING : face(from.plus(d.times(t)), d);
             if (got > Cylinder.NOTHING && wanted > Cylinder.NOTHING) {

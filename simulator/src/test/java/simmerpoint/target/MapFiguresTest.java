@@ -106,8 +106,8 @@ class MapFiguresTest {
         SummaryStatistics values = new SummaryStatistics();
         SummaryStatistics claimed = new SummaryStatistics();
         for (int trial = 0; trial < 120; trial++) {
-            Estimate e = Evenness.of(
-                    tallies(8, r -> (x, y) -> 300 * (1 + 0.5 * x / RADIUS) + 400 * random.nextGaussian()));
+            Estimate e =
+                    Evenness.of(tallies(8, r -> (x, y) -> 300 * (1 + 0.5 * x / RADIUS) + 400 * random.nextGaussian()));
             values.addValue(e.value());
             claimed.addValue(e.standardError() * e.standardError());
         }
@@ -193,8 +193,8 @@ class MapFiguresTest {
     /** Wall light: bands from the underside up, columns from +x over +y. */
     @Test
     void wallLightIsUnrolledFromPlusXOverPlusY() {
-        TargetGrids grids = TargetGrids.of(
-                new simmerpoint.pan.Pan(0.2, 0.11, new simmerpoint.pan.Finish("black", 0.9)), 0.01);
+        TargetGrids grids =
+                TargetGrids.of(new simmerpoint.pan.Pan(0.2, 0.11, new simmerpoint.pan.Finish("black", 0.9)), 0.01);
         Tally tally = new Tally(grids);
         tally.hitWall(0, RADIUS, 0.109, 0.5, 4);
         tally.hitWall(1e-9, -RADIUS, 0.001, 1, 8);

@@ -62,7 +62,8 @@ class OutgoingTest {
         Vec s = sun(light, i);
         Vec inPlane = Direction.of(s.minus(n.times(s.dot(n)))).vec();
         Vec square = n.cross(inPlane);
-        return Direction.of(n.plus(inPlane.times(in)).plus(square.times(across))).vec();
+        return Direction.of(n.plus(inPlane.times(in)).plus(square.times(across)))
+                .vec();
     }
 
     /** Textbook law of reflection at the tilted normal, for tilts up to 0.3: far beyond first order. */

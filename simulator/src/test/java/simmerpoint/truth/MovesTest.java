@@ -72,8 +72,7 @@ class MovesTest {
     /** From a stand that is off already, under a sun that has drifted, with the dish turned. */
     @Test
     void movesStartFromTheScenariosStand() {
-        Scene scene = pan(40)
-                .with(new simmerpoint.setup.Stand(0.05, -0.03, 0.02, 0.01))
+        Scene scene = pan(40).with(new simmerpoint.setup.Stand(0.05, -0.03, 0.02, 0.01))
                 .turn(0.01, -0.005, 0.1)
                 .drift(0.005, 0.01);
         agrees(scene.scenario(), MoveStudy.Move.SLIDE, -0.2, 0.2, 4200);
@@ -102,8 +101,7 @@ class MovesTest {
         for (List<Double> ends : List.of(List.of(0.1, 0.1), List.of(0.1, 0.0), List.of(0.0, Double.NaN))) {
             assertThrows(
                     IllegalArgumentException.class,
-                    () -> MoveStudy.run(
-                            s, MoveStudy.Move.RAISE, ends.get(0), ends.get(1), 5, OPTIONS, Progress.NONE));
+                    () -> MoveStudy.run(s, MoveStudy.Move.RAISE, ends.get(0), ends.get(1), 5, OPTIONS, Progress.NONE));
         }
         assertThrows(
                 IllegalArgumentException.class,

@@ -123,7 +123,9 @@ class TraceStudyTest {
     void progressTellsHowManyRaysAndHowPrecise() {
         List<String> words = new ArrayList<>();
         TraceStudy.run(
-                scene().scenario(), OPTIONS.withRays(1L << 18).withPrecision(1e-9), (done, detail) -> words.add(detail));
+                scene().scenario(),
+                OPTIONS.withRays(1L << 18).withPrecision(1e-9),
+                (done, detail) -> words.add(detail));
         assertTrue(words.stream().anyMatch(w -> w.startsWith("65,536 rays, ±")), "words " + words);
         assertTrue(words.stream().anyMatch(w -> w.startsWith("131,072 rays, ±")), "words " + words);
     }
@@ -167,7 +169,8 @@ class TraceStudyTest {
     /** Nothing caught is an answer, not a failure, and no figure is NaN. */
     @Test
     void aPanThatCatchesNothingIsAnAnswer() {
-        TraceResult r = scene().with(Scene.disc(0.01)).with(new Stand(0, 0, 0, 3)).trace(OPTIONS.withRays(4096));
+        TraceResult r =
+                scene().with(Scene.disc(0.01)).with(new Stand(0, 0, 0, 3)).trace(OPTIONS.withRays(4096));
         assertEquals(0, r.ledger().caught().value());
         assertEquals(0, r.spot().interceptFactor().value());
         assertEquals(Estimate.exact(0), r.spot().evenness());
