@@ -1,0 +1,43 @@
+package simmerpoint.study;
+
+import java.util.List;
+import java.util.OptionalDouble;
+import simmerpoint.heat.BoilAnswer;
+import simmerpoint.heat.LevelAnswer;
+import simmerpoint.sampling.Estimate;
+import simmerpoint.target.Ledger;
+
+/**
+ * What the pan gets at one instant, traced anew for the sun's elevation then, and what that does to its water if it stayed
+ * so. Two doubts, taken one at a time: the pan's losses at the likely beam, and the beam at the likely losses.
+ *
+ * @param ledger where the light goes at the likely beam
+ * @param lowWatts taken up at the lowest beam of the models, W
+ * @param highWatts taken up at the highest beam of the models, W
+ * @param level its heat level: lowest and highest hold both doubts
+ * @param simmerSpareWatts watts beyond what a simmer takes, likely beam and losses; below 0 it does not simmer
+ * @param boil when the pan's water boils at the likely beam
+ * @param lowBeamBoilSeconds time to boil at the lowest beam, likely losses; empty if it never does
+ * @param highBeamBoilSeconds time to boil at the highest beam, likely losses; empty if it never does
+ * @param limits what keeps it from more, the greatest share first
+ */
+public record HourLight(
+        Ledger ledger,
+        double lowWatts,
+        double highWatts,
+        LevelAnswer level,
+        double simmerSpareWatts,
+        BoilAnswer boil,
+        OptionalDouble lowBeamBoilSeconds,
+        OptionalDouble highBeamBoilSeconds,
+        List<LightLimit> limits) {
+    /** Copies the list. */
+    public HourLight {
+        limits = List.copyOf(limits);
+    }
+
+    /** Taken up by the pan at the likely beam, W, with its error from sampling. */
+    public Estimate absorbed() {
+        return ledger.absorbed();
+    }
+}
