@@ -19,6 +19,9 @@ import simmerpoint.target.Ledger;
  * @param boil when the pan's water boils at the likely beam
  * @param lowBeamBoilSeconds time to boil at the lowest beam, likely losses; empty if it never does
  * @param highBeamBoilSeconds time to boil at the highest beam, likely losses; empty if it never does
+ * @param hottest flux of the hottest spot of the underside, W/m²
+ * @param begins watts at which keep warm, simmer, boil and fast boil begin for light that is shared between the faces as
+ *     here, likely losses; infinite where such light never gets there; none if only the likely level was asked for
  * @param limits what keeps it from more, the greatest share first
  */
 public record HourLight(
@@ -30,9 +33,12 @@ public record HourLight(
         BoilAnswer boil,
         OptionalDouble lowBeamBoilSeconds,
         OptionalDouble highBeamBoilSeconds,
+        Estimate hottest,
+        List<Double> begins,
         List<LightLimit> limits) {
-    /** Copies the list. */
+    /** Copies the lists. */
     public HourLight {
+        begins = List.copyOf(begins);
         limits = List.copyOf(limits);
     }
 

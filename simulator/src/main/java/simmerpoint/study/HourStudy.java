@@ -2,6 +2,7 @@ package simmerpoint.study;
 
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
@@ -101,6 +102,8 @@ final class HourStudy {
                 boil(absorbed),
                 full ? cooking.likelyBoilSeconds(low) : OptionalDouble.empty(),
                 full ? cooking.likelyBoilSeconds(high) : OptionalDouble.empty(),
+                traced.spot().peakFlux(),
+                full ? begins(absorbed) : List.of(),
                 limits(traced.ledger(), likely));
     }
 
@@ -115,6 +118,13 @@ final class HourStudy {
                 Collections.min(List.of(dim, spread.lowest())),
                 spread.likely(),
                 Collections.max(List.of(bright, spread.highest())));
+    }
+
+    private List<Double> begins(Absorbed pattern) {
+        return Arrays.stream(HeatLevel.values())
+                .skip(1)
+                .map(level -> levels.beginsLikely(level, pattern))
+                .toList();
     }
 
     private BoilAnswer boil(Absorbed absorbed) {
