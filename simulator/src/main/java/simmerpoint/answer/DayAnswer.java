@@ -18,7 +18,7 @@ public final class DayAnswer {
         sections.add(DayCookSection.of(result, figures));
         if (!result.curve().isEmpty()) {
             List<DayHour> hours = result.hours().isEmpty() ? result.curve() : result.hours();
-            sections.add(new Section("Hour by hour", List.of(table(hours, figures), explained())));
+            sections.add(new Section("Hour by hour", List.of(table(hours), explained())));
             sections.add(StandSection.of(result, figures));
             sections.add(new Section("Take care", cautions(hottest(result))));
             sections.add(sure(result));
@@ -26,13 +26,13 @@ public final class DayAnswer {
         return new Answer(Words.oneLine(result.scenario().title()), sections);
     }
 
-    private static Item table(List<DayHour> hours, Figures figures) {
+    private static Item table(List<DayHour> hours) {
         return new Item.Table(
                 List.of("time", "sun", "beam\nW/m²", "taken up\nW", "range\nW", "water\nboils in", "heat\nlevel"),
-                hours.stream().map(h -> row(h, figures)).toList());
+                hours.stream().map(DayAnswer::row).toList());
     }
 
-    private static List<String> row(DayHour hour, Figures figures) {
+    private static List<String> row(DayHour hour) {
         List<String> row = new ArrayList<>(List.of(
                 DayWords.clock(hour.time()),
                 DayWords.elevation(hour),
@@ -42,15 +42,11 @@ public final class DayAnswer {
             return row;
         }
         HourLight light = hour.light().get();
-        row.add(bare(figures.watts(light.absorbed())));
-        row.add(Figures.rounded(light.lowWatts(), 2) + "\u2013" + Figures.rounded(light.highWatts(), 2));
+        row.add(Figures.rounded(light.absorbed().value(), 3));
+        row.add(Figures.rounded(light.lowWatts(), 3) + "\u2013" + Figures.rounded(light.highWatts(), 3));
         row.add(DayWords.boil(light));
         row.add(LevelWords.of(light.level().likely()));
         return row;
-    }
-
-    private static String bare(String watts) {
-        return watts.endsWith(Figures.NBSP + "W") ? watts.substring(0, watts.length() - 2) : watts;
     }
 
     private static Item explained() {
@@ -63,9 +59,14 @@ public final class DayAnswer {
     private static double hottest(DayResult result) {
         return result.curve().stream()
                 .flatMap(h -> h.light().stream())
-                .mapToDouble(l -> l.hottest().value())
+                .mapToDouble(DayAnswer::surelyHottest)
                 .max()
                 .orElse(0);
+    }
+
+    /** Two standard errors above the likely flux: cautions lean to the safe side. */
+    static double surelyHottest(HourLight light) {
+        return light.hottest().value() + 2 * light.hottest().standardError();
     }
 
     static List<Item> cautions(double hottest) {
@@ -77,8 +78,8 @@ public final class DayAnswer {
     private static Section sure(DayResult result) {
         List<Item> items = new ArrayList<>();
         items.add(new Item.Sentence(
-                "± is one standard error from sampling (at worst " + share(result.worstRelativeError())
-                        + " of a figure). Clear sky, no hills or trees, dish aimed at every hour as the scenario says. Clouds"
+                "The watts are sure to " + share(result.worstRelativeError())
+                        + " or better as far as sampling goes (one standard error). Clear sky, no hills or trees, dish aimed at every hour as the scenario says. Clouds"
                         + " and haze from day to day change the watts far more than the digits shown."));
         items.add(new Item.Sentence("Beam: "
                 + Words.oneLine(result.scenario().outdoors().orElseThrow().sky().describe())

@@ -7,7 +7,6 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import simmerpoint.heat.Contents;
 import simmerpoint.heat.HeatLevel;
-import simmerpoint.sampling.Estimate;
 import simmerpoint.study.CookingSpell;
 import simmerpoint.study.DayHour;
 import simmerpoint.study.DayResult;
@@ -65,7 +64,7 @@ final class DayCookSection {
         HourLight light = noon.light().orElseThrow();
         String at = " at " + when(noon);
         String watts = figures.plainWatts(light.absorbed()) + at + " (" + range(light) + " by how far models of a clear"
-                + " sky differ), which is " + DayWords.level(light.level()) + ".";
+                + " sky differ). Heat level: " + DayWords.level(light.level()) + ".";
         if (result.spells().isEmpty()) {
             return "On " + date + " it does not get to a simmer: the pan takes up only " + watts;
         }
@@ -82,12 +81,17 @@ final class DayCookSection {
     }
 
     private String spell(CookingSpell spell) {
-        return "from " + DayWords.clock(spell.from()) + " to " + DayWords.clock(spell.to());
+        List<DayHour> curve = result.curve();
+        boolean early = spell.from().equals(curve.get(0).time());
+        boolean late = spell.to().equals(curve.get(curve.size() - 1).time());
+        String low = " (the sun " + figures.degrees(result.plan().leastElevationRadians()) + " high, lower is not asked)";
+        return "from " + DayWords.clock(spell.from()) + (early && !late ? low : "") + " to " + DayWords.clock(spell.to())
+                + (late ? low.replace("the sun", early ? "at both ends the sun" : "the sun") : "");
     }
 
     private String range(HourLight light) {
-        return Figures.rounded(light.lowWatts(), 2) + Figures.NBSP + "to" + Figures.NBSP
-                + figures.plainWatts(new Estimate(light.highWatts(), light.highWatts() / 50));
+        return Figures.rounded(light.lowWatts(), 3) + Figures.NBSP + "to" + Figures.NBSP
+                + Figures.rounded(light.highWatts(), 3) + Figures.NBSP + "W";
     }
 
     private String water(DayHour noon) {

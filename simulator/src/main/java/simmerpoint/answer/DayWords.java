@@ -75,13 +75,14 @@ public final class DayWords {
         return span(Figures.fixed(range.low(), 0), Figures.fixed(range.high(), 0)) + Figures.NBSP + "°C";
     }
 
-    /** "boil" or "boil (simmer to fast boil)". */
+    /** "boil", or "boil (from simmer to fast boil, by what is not known of sky and pan)". */
     static String level(LevelAnswer level) {
         String likely = LevelWords.of(level.likely());
         if (level.lowest() == level.highest()) {
             return likely;
         }
-        return likely + " (" + LevelWords.of(level.lowest()) + " to " + LevelWords.of(level.highest()) + ")";
+        return likely + " (from " + LevelWords.of(level.lowest()) + " to " + LevelWords.of(level.highest())
+                + ", by what is not known of sky and pan)";
     }
 
     /** The sun's elevation, whole degrees. */
@@ -101,7 +102,7 @@ public final class DayWords {
             case WEAK_BEAM -> "the beam is weak, " + share + " below 700\u00a0W/m²";
             case MISSES ->
                 share + " of the reflected light misses the pan, whose underside is seen at a slant from the dish";
-            case CLIMBS_WALL -> share + " of the light on the pan climbs its wall instead of the underside";
+            case CLIMBS_WALL -> share + " of the light on the pan climbs its wall instead of reaching the underside";
         };
     }
 

@@ -13,6 +13,8 @@ import simmerpoint.study.DayResult;
 
 /** Where pan, dish and tripod stand through the day, how often to aim, and what will not go. */
 final class StandSection {
+    private static final double INCH = 0.0254;
+
     private final DayResult result;
     private final Figures figures;
     private final List<DayHour> hours;
@@ -49,20 +51,28 @@ final class StandSection {
         List<String> row = new ArrayList<>(List.of(
                 DayWords.clock(hour.time()),
                 DayWords.elevation(hour),
-                figures.length(stand.panHeightMetres(), 2),
-                figures.length(stand.clearanceMetres(), 2),
-                figures.length(stand.distanceMetres(), 2),
+                inColumn(stand.panHeightMetres(), 0),
+                inColumn(stand.clearanceMetres(), 0),
+                inColumn(stand.distanceMetres(), 0),
                 Figures.fixed(walk.minutes(), 0) + Figures.NBSP + "min"));
         if (!carried) {
-            row.add(figures.length(walk.levelMetres(), 2));
-            row.add((walk.riseMetres() > 0 ? "+" : "") + figures.length(walk.riseMetres(), 2));
+            row.add(inColumn(walk.levelMetres(), 1));
+            row.add((walk.riseMetres() > 0 ? "+" : "") + inColumn(walk.riseMetres(), 1));
         }
         return row;
     }
 
+    /** A length in one unit all down its column: cm or inches. */
+    private String inColumn(double metres, int decimals) {
+        return switch (figures.system()) {
+            case METRIC -> Figures.fixed(100 * metres, decimals) + Figures.NBSP + "cm";
+            case INCH -> Figures.fixed(metres / INCH, 1) + Figures.NBSP + "in";
+        };
+    }
+
     private String walking() {
-        String tilt = "Tilt is the height of the dish's axis above level ground, as the sun's; the mirror's height is that "
-                + "of its lowest point without frame. ";
+        String tilt = "The dish's axis is tilted up from level as far as the sun stands high; the mirror's height above ground "
+                + "is that of its lowest point, without frame. ";
         String often = "Aim again when the spot has walked a quarter of the pan's radius; how much heat other intervals "
                 + "cost is not worked out here. ";
         if (carried) {

@@ -59,7 +59,9 @@ public final class YearAnswer {
         }
         items.add(new Item.Sentence("On clear days it cooks (simmers or better) longest in " + month(best) + ", "
                 + Figures.fixed(best.cookingHours(), 1) + Figures.NBSP + "hours a day"
-                + (never.isEmpty() ? ", and in every month" : ", and not at all in " + String.join(", ", never))
+                + (never.isEmpty()
+                        ? ", and for some hours in every month"
+                        : ", and not at all in " + String.join(", ", never))
                 + "; over a year of clear days that would be " + Figures.count(Math.round(sum / 10) * 10)
                 + Figures.NBSP + "hours. Clouds take their share of that." + noon()));
         return items;
@@ -85,7 +87,7 @@ public final class YearAnswer {
         return result.days().stream()
                 .flatMap(d -> d.curve().stream())
                 .flatMap(h -> h.light().stream())
-                .mapToDouble(l -> l.hottest().value())
+                .mapToDouble(DayAnswer::surelyHottest)
                 .max()
                 .orElse(0);
     }

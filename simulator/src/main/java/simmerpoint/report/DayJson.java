@@ -27,6 +27,8 @@ import simmerpoint.sun.Place;
 public final class DayJson {
     private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("yyyy-MM-dd'T'HH:mm:ssxxx", Locale.ROOT);
 
+    private static final double TIDY = 1e9;
+
     private DayJson() {}
 
     /** The bytes of the file for a day. */
@@ -71,17 +73,22 @@ public final class DayJson {
 
     private static void place(JsonObject json, Place place) throws IOException {
         json.object("place", p -> {
-            p.number("latitude_deg", Math.toDegrees(place.latitudeRadians()));
-            p.number("longitude_deg", Math.toDegrees(place.longitudeRadians()));
+            p.number("latitude_deg", tidy(place.latitudeRadians()));
+            p.number("longitude_deg", tidy(place.longitudeRadians()));
             p.number("altitude_m", place.altitudeMetres());
             p.text("zone", place.zone().getId());
         });
     }
 
+    /** Degrees without the dust of their conversion. */
+    private static double tidy(double radians) {
+        return Math.round(Math.toDegrees(radians) * TIDY) / TIDY;
+    }
+
     private static void day(JsonObject json, DayResult result) throws IOException {
         json.text("date", result.plan().date().toString());
         json.number("step_min", result.plan().step().toSeconds() / 60.0);
-        json.number("least_elevation_deg", Math.toDegrees(result.plan().leastElevationRadians()));
+        json.number("least_elevation_deg", tidy(result.plan().leastElevationRadians()));
         json.text("sun", result.day().kind().name().toLowerCase(Locale.ROOT).replace('_', ' '));
         time(json, "sunrise", result.day().sunrise());
         time(json, "solar_noon", Optional.of(result.day().solarNoon()));

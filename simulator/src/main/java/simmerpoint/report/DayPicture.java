@@ -92,7 +92,7 @@ public final class DayPicture {
     }
 
     private void elevation(HourAxis axis) {
-        TimePlot plot = new TimePlot(g, new Rectangle(LEFT, 220, PLOT, 170), axis, 90);
+        TimePlot plot = new TimePlot(g, new Rectangle(LEFT, 200, PLOT, 170), axis, 90);
         plot.frame(false);
         plot.title("Sun above the horizon, degrees");
         plot.curve(result.curve(), h -> Math.toDegrees(h.elevationRadians()), result.hours());
@@ -103,7 +103,7 @@ public final class DayPicture {
                 .mapToDouble(h -> h.beam().highWattsPerSquareMetre())
                 .max()
                 .orElse(0);
-        TimePlot plot = new TimePlot(g, new Rectangle(LEFT, 450, PLOT, 170), axis, Math.max(1, top * HEADROOM));
+        TimePlot plot = new TimePlot(g, new Rectangle(LEFT, 430, PLOT, 170), axis, Math.max(1, top * HEADROOM));
         plot.frame(false);
         plot.title("Beam, W/m²");
         plot.band(
@@ -116,7 +116,7 @@ public final class DayPicture {
 
     private void watts(HourAxis axis) {
         double top = lit.stream().mapToDouble(h -> light(h).highWatts()).max().orElse(0);
-        Rectangle box = new Rectangle(LEFT, 680, PLOT, 410);
+        Rectangle box = new Rectangle(LEFT, 660, PLOT, 430);
         TimePlot plot = new TimePlot(g, box, axis, Math.max(1, top * HEADROOM));
         bands(plot);
         plot.frame(true);
@@ -171,12 +171,12 @@ public final class DayPicture {
                 : light(hour).begins().get(level.ordinal());
     }
 
-    /** The names of the levels beside their bands, where the last lit hour leaves them room. */
+    /** The names of the levels beside their bands, where they lie in the middle of the day. */
     private void names(TimePlot plot, Rectangle box) {
         if (lit.isEmpty()) {
             return;
         }
-        DayHour at = lit.get(lit.size() - 1);
+        DayHour at = lit.get(lit.size() / 2);
         double above = box.y + box.height + 30.0;
         for (HeatLevel level : HeatLevel.values()) {
             double low = plot.y(begins(at, level));

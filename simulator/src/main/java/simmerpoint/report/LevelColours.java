@@ -4,8 +4,8 @@ import java.awt.Color;
 import simmerpoint.heat.HeatLevel;
 
 /**
- * Colours of the heat levels, from pale to dark: lightness falls by an even step from level to level (L* 96, 83, 68, 53,
- * 33 in CIELAB), so that they are told apart in grey and by the colour-blind; what is printed on them is dark on the three
+ * Colours of the heat levels, from pale to dark: lightness falls from level to level (L* 96, 84, 70, 48,
+ * 30 in CIELAB), so that they are told apart in grey and by the colour-blind; what is printed on them is dark on the three
  * pale ones and white on the two dark ones.
  */
 final class LevelColours {
@@ -20,7 +20,7 @@ final class LevelColours {
             case TOO_COOL -> new Color(0xF3F4F6);
             case KEEP_WARM -> new Color(0xF2CC8B);
             case SIMMER -> new Color(0xE69A4C);
-            case BOIL -> new Color(0xC2601F);
+            case BOIL -> new Color(0xB4561A);
             case FAST_BOIL -> new Color(0x7C2F17);
         };
     }

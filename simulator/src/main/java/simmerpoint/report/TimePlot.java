@@ -14,7 +14,7 @@ import simmerpoint.study.DayHour;
 /** One strip of a day's picture: a figure over the local clock. */
 final class TimePlot {
     private static final Color GRID = new Color(0xD0D3D8);
-    private static final int MARKS = 5;
+    private static final int PIXELS_PER_MARK = 42;
 
     private final Graphics2D g;
     private final Brush brush;
@@ -48,7 +48,7 @@ final class TimePlot {
     /** Grid and marks. */
     void frame(boolean hoursBelow) {
         g.setStroke(new BasicStroke(1));
-        for (double mark : NiceSteps.upTo(top, MARKS)) {
+        for (double mark : NiceSteps.upTo(top, Math.max(2, box.height / PIXELS_PER_MARK))) {
             int at = (int) Math.round(y(mark));
             g.setColor(GRID);
             g.drawLine(box.x, at, box.x + box.width, at);

@@ -26,9 +26,9 @@ public final class YearPicture {
     /** Width of the picture, pixels. */
     public static final int WIDTH = 1400;
 
-    private static final int HEIGHT = 1030;
+    private static final int HEIGHT = 1000;
     private static final int LEFT = 96;
-    private static final int TOP = 232;
+    private static final int TOP = 210;
     private static final int ROW = 54;
     private static final int SUMS = 190;
 
