@@ -14,7 +14,7 @@ import simmerpoint.study.DayHour;
 /** One strip of a day's picture: a figure over the local clock. */
 final class TimePlot {
     private static final Color GRID = new Color(0xD0D3D8);
-    private static final int PIXELS_PER_MARK = 42;
+    private static final int PIXELS_PER_MARK = 62;
 
     private final Graphics2D g;
     private final Brush brush;
