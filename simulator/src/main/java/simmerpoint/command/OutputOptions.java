@@ -6,6 +6,7 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.function.Supplier;
 import picocli.CommandLine.Option;
 import simmerpoint.report.AtomicFile;
 import simmerpoint.report.CsvReport;
@@ -25,10 +26,10 @@ final class OutputOptions {
     @Option(
             names = "--csv",
             paramLabel = "FILE|-",
-            description = "Write the flux maps as a table; - is standard output.")
+            description = "Write the map or table behind the answer as CSV; - is standard output.")
     private String csv;
 
-    @Option(names = "--png", paramLabel = "FILE", description = "Write the flux map as a picture.")
+    @Option(names = "--png", paramLabel = "FILE", description = "Write the answer's picture.")
     private String png;
 
     /** Whether standard output belongs to one of the files, so that no text may go there. */
@@ -103,11 +104,22 @@ final class OutputOptions {
         }
     }
 
-    /** Makes every file's bytes first, then writes them. */
+    /** Writes what was traced. */
     void write(TraceResult result, UnitSystem units, Terminal terminal) throws OutputException {
-        byte[] jsonBytes = json == null ? null : JsonReport.bytes(result);
-        byte[] csvBytes = csv == null ? null : CsvReport.bytes(result);
-        byte[] pngBytes = png == null ? null : PngReport.bytes(result, units);
+        write(
+                () -> JsonReport.bytes(result),
+                () -> CsvReport.bytes(result),
+                () -> PngReport.bytes(result, units),
+                terminal);
+    }
+
+    /** Makes the bytes of every file that is wanted first, then writes them. */
+    void write(
+            Supplier<byte[]> jsonMaker, Supplier<byte[]> csvMaker, Supplier<byte[]> pngMaker, Terminal terminal)
+            throws OutputException {
+        byte[] jsonBytes = json == null ? null : jsonMaker.get();
+        byte[] csvBytes = csv == null ? null : csvMaker.get();
+        byte[] pngBytes = png == null ? null : pngMaker.get();
         put(json, jsonBytes, terminal);
         put(csv, csvBytes, terminal);
         put(png, pngBytes, terminal);

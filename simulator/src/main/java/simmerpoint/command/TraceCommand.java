@@ -9,6 +9,7 @@ import picocli.CommandLine.Parameters;
 import simmerpoint.answer.TraceAnswer;
 import simmerpoint.report.TextReport;
 import simmerpoint.scenario.ReadScenario;
+import simmerpoint.scenario.Scenario;
 import simmerpoint.scenario.ScenarioReader;
 import simmerpoint.study.ImpossibleSetupException;
 import simmerpoint.study.TraceResult;
@@ -62,10 +63,11 @@ final class TraceCommand implements Callable<Integer> {
     public Integer call() throws Exception {
         outputs.check(file);
         ReadScenario read = file == null ? ScenarioReader.builtIn() : ScenarioReader.read(file);
+        Scenario scenario = read.atOneMoment();
         if (!quiet) {
             read.warnings().forEach(warning -> terminal.complain("simmerpoint: note: " + warning));
         }
-        TraceResult result = trace(read);
+        TraceResult result = trace(scenario);
         outputs.write(result, units, terminal);
         if (!outputs.takesStandardOutput()) {
             TextReport.lines(TraceAnswer.of(result, units), show.columns(terminal), terminal.ascii())
@@ -74,10 +76,10 @@ final class TraceCommand implements Callable<Integer> {
         return 0;
     }
 
-    private TraceResult trace(ReadScenario read) throws WrongUse {
+    private TraceResult trace(Scenario scenario) throws WrongUse {
         boolean silent = quiet || noProgress || !terminal.errIsConsole();
         try (ProgressLine progress = new ProgressLine(terminal, silent)) {
-            return tracer.trace(read.scenario(), rays.options(), progress);
+            return tracer.trace(scenario, rays.options(), progress);
         } catch (ImpossibleSetupException e) {
             throw new WrongUse((file == null ? "the built-in example" : file) + ": " + e.getMessage() + ".");
         }
