@@ -14,7 +14,10 @@ import simmerpoint.target.FluxMap;
  */
 final class HotSpots {
     /** Steps from the position nearest to the focus. */
-    private static final int[] STEPS = {-20, -10, -5, -2, 0, 2, 5, 10, 20};
+    private static final int[] STEPS = {-20, -8, -3, 0, 3, 8, 20};
+
+    /** The same for a slide, which moves the hot spot and hardly changes it. */
+    private static final int[] SLIDE_STEPS = {-10, 0, 10};
 
     private final double[] offsets;
     private final List<TraceResult> traced;
@@ -56,7 +59,7 @@ final class HotSpots {
             nearest = Math.abs(grid[k] - focus) < Math.abs(grid[nearest] - focus) ? k : nearest;
         }
         TreeSet<Double> places = new TreeSet<>(List.of(grid[0], 0.0, grid[grid.length - 1]));
-        for (int step : STEPS) {
+        for (int step : move == MoveStudy.Move.SLIDE ? SLIDE_STEPS : STEPS) {
             int k = nearest + step;
             if (k >= 0 && k < grid.length) {
                 places.add(grid[k]);
@@ -71,6 +74,37 @@ final class HotSpots {
 
     SmoothCurve peakError() {
         return curve(t -> t.spot().peakFlux().standardError());
+    }
+
+    SmoothCurve wallPeak() {
+        return curve(HotSpots::wallPeak);
+    }
+
+    /** The hottest square of three cells by three on the wall, less one standard error, since a largest cell is biased high. */
+    static double wallPeak(TraceResult result) {
+        double most = 0;
+        if (result.maps().wall().isPresent()) {
+            FluxMap map = result.maps().wall().get();
+            for (int j = 1; j + 1 < map.rows(); j++) {
+                for (int i = 0; i < map.columns(); i++) {
+                    most = Math.max(most, square(map, i, j));
+                }
+            }
+        }
+        return most;
+    }
+
+    private static double square(FluxMap map, int i, int j) {
+        double sum = 0;
+        double variance = 0;
+        for (int dj = -1; dj <= 1; dj++) {
+            for (int di = -1; di <= 1; di++) {
+                int cell = (j + dj) * map.columns() + Math.floorMod(i + di, map.columns());
+                sum += map.flux()[cell];
+                variance += map.standardError()[cell] * map.standardError()[cell];
+            }
+        }
+        return (sum - Math.sqrt(variance)) / 9;
     }
 
     SmoothCurve evenness() {

@@ -23,6 +23,7 @@ final class MoveLight {
     private final SmoothCurve wetShare;
     private final SmoothCurve peak;
     private final SmoothCurve peakError;
+    private final SmoothCurve wallPeak;
     private final SmoothCurve evenness;
     private final SmoothCurve middle;
 
@@ -43,6 +44,7 @@ final class MoveLight {
         wetShare = spots.wallShareBelow(line);
         peak = spots.peak();
         peakError = spots.peakError();
+        wallPeak = spots.wallPeak();
         evenness = spots.evenness();
         middle = spots.middleFlux();
     }
@@ -101,6 +103,10 @@ final class MoveLight {
 
     Estimate peak(double offset) {
         return new Estimate(Math.max(0, peak.at(offset)), peakError.at(offset));
+    }
+
+    double wallPeak(double offset) {
+        return Math.max(0, wallPeak.at(offset));
     }
 
     double evenness(double offset) {

@@ -2,7 +2,6 @@ package simmerpoint.study;
 
 import java.util.Arrays;
 import java.util.List;
-import java.util.OptionalDouble;
 import simmerpoint.heat.Absorbed;
 import simmerpoint.heat.Frying;
 import simmerpoint.heat.FryingTable;
@@ -92,6 +91,7 @@ public final class PanMove {
                 absorbed,
                 levels.level(absorbed),
                 light.peak(offset),
+                light.wallPeak(offset),
                 mean,
                 caught > 0 ? light.wallWatts(offset) / caught : 0,
                 caught > 0 ? light.undersideWatts(offset) / caught : 0,
@@ -118,10 +118,5 @@ public final class PanMove {
     /** Least absorbed watts of all traced positions. */
     public double leastWatts() {
         return positions.stream().mapToDouble(p -> p.absorbed().value()).min().orElse(0);
-    }
-
-    /** Nearest place on the far side of {@code offset} (towards {@code sign}) with so many absorbed watts. */
-    OptionalDouble placeOf(double watts, double offset, int sign) {
-        return new BorderSearch(offsets, light::absorbed, levels).placeOf(watts, offset, sign);
     }
 }

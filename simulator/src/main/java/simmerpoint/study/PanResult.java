@@ -16,13 +16,12 @@ import simmerpoint.scenario.Kitchen;
  * @param base the scenario as it stands, traced
  * @param here the pan as it stands, from that trace
  * @param moves pull-back, slide, raise, in that order
+ * @param simmer the recommended place for a simmer: the one with the least hot spot, traced anew there; empty if it
+ *     simmers nowhere
  * @param directWatts taken up of the sun's own light on lid and wall, W
  * @param run what differs from run to run
  */
-public record PanResult(TraceResult base, PanPosition here, List<PanMove> moves, double directWatts, RunInfo run) {
-    /** A move's stretch must be so wide to be recommended, m: nobody sets a pan finer. */
-    private static final double LEAST_WIDTH = 0.005;
-
+public record PanResult(TraceResult base, PanPosition here, List<PanMove> moves, Optional<SimmerPlace> simmer, double directWatts, RunInfo run) {
     /** Keeps its own list. */
     public PanResult {
         moves = List.copyOf(moves);
@@ -52,24 +51,6 @@ public record PanResult(TraceResult base, PanPosition here, List<PanMove> moves,
     /** Its heat levels. */
     public HeatLevels levels() {
         return new HeatLevels(cooking(), kitchen().levels());
-    }
-
-    /**
-     * The gentlest place for a simmer on each move and side, gentlest first: in the middle of each stretch where it
-     * simmers, the one with the weakest hottest spot first.
-     */
-    public List<SimmerPlace> simmerPlaces() {
-        return moves.stream()
-                .flatMap(m -> m.stretches().stream()
-                        .filter(s -> s.level() == HeatLevel.SIMMER && s.toMetres() - s.fromMetres() >= LEAST_WIDTH)
-                        .map(s -> new SimmerPlace(m.move(), s, m.at(s.middleMetres()))))
-                .sorted(Comparator.comparingDouble(p -> p.position().peakFlux().value()))
-                .toList();
-    }
-
-    /** The recommended place for a simmer: the one with the least hot spot. */
-    public Optional<SimmerPlace> simmer() {
-        return simmerPlaces().stream().findFirst();
     }
 
     /** The move whose hottest place takes up most. */

@@ -3,6 +3,7 @@ package simmerpoint.study;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Function;
 import simmerpoint.heat.Absorbed;
 import simmerpoint.heat.Cooking;
@@ -18,7 +19,7 @@ import simmerpoint.target.Ledger;
 
 /**
  * Where the pan stands for what: the scenario traced as it is, then each of the three moves. A move's watts come from one
- * cast of light caught at all its positions; what needs maps (hottest spot, evenness, slant of the light) from traces with
+ * cast of light, a quarter of the rays, caught at all its positions; what needs maps (hottest spot, evenness, slant of the light) from traces with
  * a sixteenth of the rays at some of them, joined by smooth curves. Dishes whose panels hide each other are traced
  * position by position, at fewer positions.
  */
@@ -30,6 +31,8 @@ public final class PanStudy {
     private static final long FEWER = 16;
     private static final long MAP_RAYS = 1 << 12;
     private static final double BASE_SHARE = 0.2;
+    private static final double LAST_SHARE = 0.9;
+    private static final long MOVE_RAYS = 4;
     private static final List<MoveStudy.Move> MOVES =
             List.of(MoveStudy.Move.PULL_BACK, MoveStudy.Move.SLIDE, MoveStudy.Move.RAISE);
 
@@ -37,6 +40,7 @@ public final class PanStudy {
     private final Kitchen kitchen;
     private final TraceResult base;
     private final TraceOptions options;
+    private final TraceOptions forMove;
     private final TraceOptions fewer;
     private final Casting casting;
     private final HeatLevels levels;
@@ -50,6 +54,7 @@ public final class PanStudy {
         casting = new Casting(scenario, asked);
         base = TraceStudy.run(scenario, asked, new Part(progress, 0, BASE_SHARE));
         options = asked.withPrecision(0).withRays(base.run().rays());
+        forMove = options.withRays(Math.max(MAP_RAYS, options.rays() / MOVE_RAYS));
         fewer = options.withRays(Math.max(MAP_RAYS, options.rays() / FEWER));
     }
 
@@ -75,21 +80,31 @@ public final class PanStudy {
     private PanResult run(Progress progress) {
         long start = System.nanoTime();
         List<PanMove> moves = new ArrayList<>();
-        double share = (1 - BASE_SHARE) / MOVES.size();
+        double share = (LAST_SHARE - BASE_SHARE) / MOVES.size();
         for (MoveStudy.Move move : MOVES) {
             double from = BASE_SHARE + share * moves.size();
             moves.add(study(move, new Part(progress, from, from + share)));
         }
+        Optional<SimmerPlace> simmer =
+                SimmerSearch.best(SimmerSearch.places(moves)).map(p -> traced(p, new Part(progress, LAST_SHARE, 1)));
         return new PanResult(
                 base,
-                here(),
+                position(base, 0),
                 moves,
+                simmer,
                 PanLights.direct(scenario, kitchen).absorbedBy(kitchen.vessel()).total(),
                 new PanResult.RunInfo(
                         base.run().rays(),
                         base.run().threads(),
                         base.run().traceSeconds(),
                         (System.nanoTime() - start) * 1e-9));
+    }
+
+    private SimmerPlace traced(SimmerPlace place, Progress progress) {
+        double offset = place.position().offsetMetres();
+        TraceOptions half = options.withRays(Math.max(MAP_RAYS, options.rays() / 2));
+        TraceResult there = traceAt(scenario, place.move(), offset, half, progress);
+        return new SimmerPlace(place.move(), place.stretch(), position(there, offset));
     }
 
     private PanMove study(MoveStudy.Move move, Progress progress) {
@@ -102,18 +117,17 @@ public final class PanStudy {
         double[] grid = MoveRange.grid(range, POSITIONS - 1);
         double to = grid[grid.length - 1];
         MoveStudy.Curve curve = MoveStudy.run(
-                scenario, move, grid[0], to, POSITIONS, options, new Part(progress, 0, 0.5));
+                scenario, move, grid[0], to, POSITIONS, forMove, new Part(progress, 0, 0.5));
         MoveStudy.Curve onGrid = new MoveStudy.Curve(
                 move, grid, curve.shaded(), curve.underside(), curve.wall(), curve.lid(), curve.caught());
         return move(move, onGrid, HotSpots.trace(base, move, grid, fewer, new Part(progress, 0.5, 1)));
     }
 
     private PanMove positionByPosition(MoveStudy.Move move, double[] grid, Progress progress) {
-        TraceOptions some = options.withRays(Math.max(MAP_RAYS, options.rays() / 4));
         List<TraceResult> traced = new ArrayList<>();
         for (double offset : grid) {
             Part part = new Part(progress, (double) traced.size() / grid.length, (traced.size() + 1.0) / grid.length);
-            traced.add(offset == 0 ? base : traceAt(scenario, move, offset, some, part));
+            traced.add(offset == 0 ? base : traceAt(scenario, move, offset, forMove, part));
         }
         Function<Function<Ledger, Estimate>, List<Estimate>> line =
                 figure -> traced.stream().map(t -> figure.apply(t.ledger())).toList();
@@ -138,24 +152,24 @@ public final class PanStudy {
                 kitchen.vessel().levelArea());
     }
 
-    /** The pan as it stands, from the one trace, with the same figures that the trace itself answers. */
-    private PanPosition here() {
+    /** The pan as traced in one place, with the same figures that the trace itself answers. */
+    private PanPosition position(TraceResult result, double offset) {
         Vessel vessel = kitchen.vessel();
-        FaceSums faces = base.faces();
+        FaceSums faces = result.faces();
         Absorbed absorbed = PanLights.absorbed(faces, scenario, kitchen);
-        double caught = base.ledger().caught().value();
-        double middle =
-                HotSpots.middleFlux(base) * vessel.underside().absorbedShare(faces.undersideCosine());
-        double evenness = Math.max(0, base.spot().evenness().value());
+        double caught = result.ledger().caught().value();
+        double middle = HotSpots.middleFlux(result) * vessel.underside().absorbedShare(faces.undersideCosine());
+        double evenness = Math.max(0, result.spot().evenness().value());
         return new PanPosition(
-                0,
-                base.ledger().absorbed(),
+                offset,
+                result.ledger().absorbed(),
                 absorbed,
                 levels.level(absorbed),
-                base.spot().peakFlux(),
-                base.ledger().underside().value() / vessel.levelArea(),
-                caught > 0 ? base.ledger().wall().value() / caught : 0,
-                caught > 0 ? base.ledger().underside().value() / caught : 0,
+                result.spot().peakFlux(),
+                HotSpots.wallPeak(result),
+                result.ledger().underside().value() / vessel.levelArea(),
+                caught > 0 ? result.ledger().wall().value() / caught : 0,
+                caught > 0 ? result.ledger().underside().value() / caught : 0,
                 middle,
                 evenness,
                 Frying.read(middle, evenness, vessel.levelArea(), FryingTable.USUAL));
