@@ -6,14 +6,10 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.function.Supplier;
 import picocli.CommandLine.Option;
 import simmerpoint.report.AtomicFile;
-import simmerpoint.report.CsvReport;
-import simmerpoint.report.JsonReport;
 import simmerpoint.report.OutputException;
-import simmerpoint.report.PngReport;
-import simmerpoint.study.TraceResult;
-import simmerpoint.units.UnitSystem;
 
 /** Files to write besides the answer. */
 final class OutputOptions {
@@ -25,10 +21,10 @@ final class OutputOptions {
     @Option(
             names = "--csv",
             paramLabel = "FILE|-",
-            description = "Write the flux maps as a table; - is standard output.")
+            description = "Write the table (flux maps, moves) for a spreadsheet; - is standard output.")
     private String csv;
 
-    @Option(names = "--png", paramLabel = "FILE", description = "Write the flux map as a picture.")
+    @Option(names = "--png", paramLabel = "FILE", description = "Write the picture (flux map, moves).")
     private String png;
 
     /** Whether standard output belongs to one of the files, so that no text may go there. */
@@ -104,10 +100,11 @@ final class OutputOptions {
     }
 
     /** Makes every file's bytes first, then writes them. */
-    void write(TraceResult result, UnitSystem units, Terminal terminal) throws OutputException {
-        byte[] jsonBytes = json == null ? null : JsonReport.bytes(result);
-        byte[] csvBytes = csv == null ? null : CsvReport.bytes(result);
-        byte[] pngBytes = png == null ? null : PngReport.bytes(result, units);
+    void write(Supplier<byte[]> asJson, Supplier<byte[]> asCsv, Supplier<byte[]> asPng, Terminal terminal)
+            throws OutputException {
+        byte[] jsonBytes = json == null ? null : asJson.get();
+        byte[] csvBytes = csv == null ? null : asCsv.get();
+        byte[] pngBytes = png == null ? null : asPng.get();
         put(json, jsonBytes, terminal);
         put(csv, csvBytes, terminal);
         put(png, pngBytes, terminal);

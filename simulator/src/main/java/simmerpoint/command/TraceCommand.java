@@ -7,6 +7,9 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import simmerpoint.answer.TraceAnswer;
+import simmerpoint.report.CsvReport;
+import simmerpoint.report.JsonReport;
+import simmerpoint.report.PngReport;
 import simmerpoint.report.TextReport;
 import simmerpoint.scenario.ReadScenario;
 import simmerpoint.scenario.ScenarioReader;
@@ -66,7 +69,11 @@ final class TraceCommand implements Callable<Integer> {
             read.warnings().forEach(warning -> terminal.complain("simmerpoint: note: " + warning));
         }
         TraceResult result = trace(read);
-        outputs.write(result, units, terminal);
+        outputs.write(
+                () -> JsonReport.bytes(result),
+                () -> CsvReport.bytes(result),
+                () -> PngReport.bytes(result, units),
+                terminal);
         if (!outputs.takesStandardOutput()) {
             TextReport.lines(TraceAnswer.of(result, units), show.columns(terminal), terminal.ascii())
                     .forEach(terminal::say);
