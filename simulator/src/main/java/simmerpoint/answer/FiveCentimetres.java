@@ -49,12 +49,13 @@ final class FiveCentimetres {
                         + "heat. Here, pulling the pan back by that much "
                 : "Sliding the dish back by 5\u00a0cm (2\u00a0in) ";
         return start + "leaves " + figures.plainWatts(there.absorbed()) + " of " + figures.plainWatts(here.absorbed()) + " ("
-                + heatChange(there) + "), and the hottest spot has " + flux(there) + " instead of " + flux(here) + " ("
+                + heatChange(there) + "), and the hottest spot of the underside has " + flux(there) + " instead of " + flux(here) + " ("
                 + fryingChange(there) + "). " + verdict(move, there);
     }
 
     private String flux(PanPosition position) {
-        return figures.plainFlux(new Estimate(position.hottestFlux(), 0.05 * position.hottestFlux()));
+        return figures.plainFlux(new Estimate(
+                position.peakFlux().value(), Math.max(position.peakFlux().standardError(), 0.02 * position.peakFlux().value())));
     }
 
     private String heatChange(PanPosition there) {
@@ -94,6 +95,9 @@ final class FiveCentimetres {
             return "A slide does not soften the hot spot: it only walks it across the underside, " + lengths.alone(STEP)
                     + " off on a pan that reaches " + lengths.alone(radius()) + " from its middle.";
         }
+        if (lowHeat) {
+            return "So the habit holds for boiling and not for frying: the hot spot stays hot enough to fry.";
+        }
         return lowFrying
                 ? "So the habit holds for frying; for boiling it does not, because " + because() + "."
                 : "So the habit does not hold: " + because() + ".";
@@ -105,6 +109,10 @@ final class FiveCentimetres {
         double rim = dish.radiusMetres();
         double depth = rim * rim / (4 * dish.focalLengthMetres());
         double width = 2 * STEP * rim / (dish.focalLengthMetres() - depth);
+        if (width >= 2 * radius()) {
+            return "light from the rim is spread over " + lengths.alone(width)
+                    + " there, but light from the inner panels, which comes in less aslant, still meets in a small spot";
+        }
         return lengths.alone(STEP) + " widen the light from the dish\u2019s rim by only " + lengths.alone(width)
                 + ", and the pan is " + lengths.alone(2 * radius()) + " wide, so that most of the light still finds it";
     }

@@ -40,8 +40,8 @@ final class HeatSentences {
     /** How the water comes to the boil, or that it does not. */
     String boil() {
         BoilAnswer answer = cooking.boil(absorbed);
-        return "Its " + words.water(kitchen.contents().waterKilograms()) + ", "
-                + words.temperature(kitchen.contents().startCelsius()) + " at the start, " + words.boil(answer) + ".";
+        return "Its " + words.water(kitchen.contents().waterKilograms()) + " ("
+                + words.temperature(kitchen.contents().startCelsius()) + " at the start) " + words.boil(answer) + ".";
     }
 
     /** Level in words, and how sure it is. */

@@ -85,8 +85,13 @@ public final class MoveWords {
         };
     }
 
-    /** Which way a step from {@code offset} goes, for instance "farther away". */
+    /** Which way a step along the move goes, for instance "higher". */
     public static String way(Move move, int sign) {
-        return sign > 0 ? positive(move) : negative(move);
+        return switch (move) {
+            case PULL_BACK -> sign > 0 ? "farther from the dish" : "nearer to the dish";
+            case SLIDE -> sign > 0 ? "farther back from the sun" : "farther forward to the sun";
+            case RAISE -> sign > 0 ? "higher" : "lower";
+            case SIDE -> sign > 0 ? "farther to the right" : "farther to the left";
+        };
     }
 }

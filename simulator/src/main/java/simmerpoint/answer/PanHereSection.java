@@ -49,16 +49,18 @@ final class PanHereSection {
     private String place() {
         Stand stand = result.base().scenario().stand();
         List<String> moves = new ArrayList<>();
-        for (Move move : Move.values()) {
+        for (Move move : List.of(Move.PULL_BACK, Move.RAISE, Move.SIDE)) {
             double metres = move.of(stand);
             if (metres != 0) {
-                moves.add(lengths.alone(Math.abs(metres)) + " "
-                        + (metres > 0 ? MoveWords.positive(move) : MoveWords.negative(move)));
+                moves.add(lengths.alone(Math.abs(metres)) + " " + MoveWords.way(move, metres > 0 ? 1 : -1));
             }
         }
-        return moves.isEmpty()
-                ? "its middle at the focus"
-                : "its middle " + String.join(" and ", moves) + " from the focus";
+        double slide = stand.slideMetres();
+        String slid = slide == 0
+                ? ""
+                : ", the dish slid " + (slide > 0 ? "back" : "forward") + " by " + lengths.alone(Math.abs(slide));
+        return (moves.isEmpty() ? "its middle at the focus" : "its middle " + String.join(" and ", moves) + " than the focus")
+                + slid;
     }
 
     private String hotSpot() {

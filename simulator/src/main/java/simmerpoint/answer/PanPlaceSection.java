@@ -47,7 +47,7 @@ final class PanPlaceSection {
         PanPosition there = place.position();
         String already = here.level() == HeatLevel.SIMMER ? "Where it stands it simmers already. " : "";
         String gentlest = already + "For a simmer with the least hot spot " + lengths.instruction(place.move(), there.offsetMetres())
-                + ": " + figures.plainWatts(there.absorbed()) + " go in there, and the hottest spot gets "
+                + ": " + figures.plainWatts(there.absorbed()) + " go in there, and the hottest spot of underside and wall gets "
                 + figures.plainFlux(new Estimate(there.hottestFlux(), 0.05 * there.hottestFlux())) + " ("
                 + figures.plainFlux(new Estimate(here.hottestFlux(), 0.02 * here.hottestFlux())) + " where it stands). In the file: stand: {"
                 + MoveWords.key(place.move()) + ": " + fileLength(place) + "}.";
@@ -67,9 +67,9 @@ final class PanPlaceSection {
     }
 
     private String side(SimmerPlace place, double distance, Optional<HeatLevel> beyond, int sign) {
-        String far = lengths.both(distance) + " farther (" + MoveWords.way(place.move(), sign) + ")";
+        String far = lengths.both(distance) + " " + MoveWords.way(place.move(), sign);
         return beyond.map(level -> far + " the level changes to \u201c" + HeatWords.name(level) + "\u201d")
-                .orElse("at least " + far + " it still simmers");
+                .orElse("up to at least " + far + " it still simmers");
     }
 
     private String noSimmer() {

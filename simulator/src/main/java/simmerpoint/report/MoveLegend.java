@@ -5,7 +5,6 @@ import java.awt.Graphics2D;
 import java.awt.geom.Line2D;
 import simmerpoint.answer.HeatWords;
 import simmerpoint.heat.HeatLevel;
-import simmerpoint.units.UnitSystem;
 
 /** What lines and bands of the picture of the moves mean. */
 final class MoveLegend {
@@ -14,17 +13,18 @@ final class MoveLegend {
     private final Graphics2D g;
     private final Brush brush;
 
-    MoveLegend(Graphics2D g, UnitSystem system) {
+    MoveLegend(Graphics2D g) {
         this.g = g;
         this.brush = new Brush(g);
     }
 
     void paint(int x, int y, int room) {
-        int step = room / 4;
+        int step = room / 5;
         line(x, y, MovePanel.WATTS, false, "watts taken up (left)");
         line(x + step, y, MovePanel.FLUX, true, "hottest spot, kW/m\u00b2 (right)");
-        mark(x + 2 * step, y, "\u25bc", "where the pan stands");
-        mark(x + 3 * step, y, "\u2605", "recommended for a simmer");
+        mark(x + 2 * step + 26, y, false, "where the pan stands");
+        mark(x + 3 * step + 6, y, true, "recommended for a simmer");
+        range(x + 4 * step + 4, y);
         int k = 0;
         for (HeatLevel level : HeatLevel.values()) {
             band(x + k * room / HeatLevel.values().length, y + 32, level);
@@ -38,17 +38,26 @@ final class MoveLegend {
         g.draw(new Line2D.Double(x, y - 6, x + SAMPLE - 8.0, y - 6));
         g.setStroke(new java.awt.BasicStroke(1));
         g.setColor(Brush.INK);
-        brush.line(text, Brush.font(17), 11, x + SAMPLE, y, 270);
+        brush.line(text, Brush.font(17), 11, x + SAMPLE, y, 238);
     }
 
-    private void mark(int x, int y, String sign, String text) {
+    private void mark(int x, int y, boolean recommended, String text) {
         g.setColor(Brush.INK);
-        if (sign.equals("\u2605")) {
+        if (recommended) {
             g.fill(MovePanel.diamond(x + 16, y - 6));
         } else {
             g.fill(MovePanel.triangle(x + 16, y + 1));
         }
-        brush.line(text, Brush.font(17), 11, x + 34, y, 270);
+        brush.line(text, Brush.font(17), 11, x + 34, y, 226);
+    }
+
+    private void range(int x, int y) {
+        g.setColor(Brush.GREY);
+        g.setStroke(MovePanel.BAR);
+        g.draw(new Line2D.Double(x, y - 6, x + SAMPLE - 10.0, y - 6));
+        g.setStroke(new java.awt.BasicStroke(1));
+        g.setColor(Brush.INK);
+        brush.line("four in five pans change here", Brush.font(17), 11, x + SAMPLE, y, 222);
     }
 
     private void band(int x, int y, HeatLevel level) {

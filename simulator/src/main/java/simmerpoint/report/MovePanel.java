@@ -26,6 +26,8 @@ final class MovePanel {
     static final BasicStroke DASHED =
             new BasicStroke(2.6f, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 1, new float[] {10, 7}, 0);
 
+    static final BasicStroke BAR = new BasicStroke(4, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND);
+
     private static final int FINE = 300;
     private static final int MARKS = 5;
 
@@ -87,17 +89,22 @@ final class MovePanel {
         }
     }
 
-    /** The border, and a bar at the foot over its range. */
+    /**
+     * The border and, at the foot, a bar over its range with a knot at the border, each level's in its own row. A bar whose
+     * end is nowhere stops at the border.
+     */
     private void border(LevelBorder border) {
         double place = x(border.offsetMetres());
         g.setColor(Brush.GREY);
         g.draw(new Line2D.Double(place, box.y, place, box.y + (double) box.height));
-        double low = x(Math.max(move.fromMetres(), border.lowMetres()));
-        double high = x(Math.min(move.toMetres(), border.highMetres()));
-        double foot = box.y + box.height - 9.0;
-        g.setStroke(new BasicStroke(4));
+        double low = Double.isFinite(border.lowMetres()) ? x(border.lowMetres()) : place;
+        double high = Double.isFinite(border.highMetres()) ? x(border.highMetres()) : place;
+        int row = Math.max(border.before().ordinal(), border.after().ordinal());
+        double foot = box.getMaxY() - 2 - 8.0 * row;
+        g.setStroke(BAR);
         g.draw(new Line2D.Double(low, foot, high, foot));
         g.setStroke(new BasicStroke(1));
+        g.fill(new java.awt.geom.Ellipse2D.Double(place - 4.5, foot - 4.5, 9, 9));
     }
 
     private void leftAxis() {

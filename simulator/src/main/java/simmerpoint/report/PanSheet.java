@@ -16,10 +16,10 @@ final class PanSheet {
     private static final int INNER = WIDTH - 2 * MARGIN;
     private static final int LEFT = MARGIN + 80;
     private static final int RIGHT = WIDTH - MARGIN - 80;
-    private static final int TOP = 190;
+    private static final int TOP = 208;
     private static final int PANEL = 270;
     private static final int PITCH = PANEL + 130;
-    private static final int CAPTION = 80;
+    private static final int CAPTION = 64;
 
     private final PanResult result;
     private final UnitSystem system;
@@ -58,7 +58,7 @@ final class PanSheet {
                 MARGIN,
                 84,
                 INNER);
-        new MoveLegend(g, system).paint(MARGIN, 118, INNER);
+        new MoveLegend(g).paint(MARGIN, 118, INNER);
         int top = TOP;
         for (PanMove move : result.moves()) {
             Rectangle box = new Rectangle(LEFT, top, RIGHT - LEFT, PANEL);

@@ -16,8 +16,8 @@ final class HotSpots {
     /** Steps from the position nearest to the focus. */
     private static final int[] STEPS = {-20, -8, -3, 0, 3, 8, 20};
 
-    /** The same for a slide, which moves the hot spot and hardly changes it. */
-    private static final int[] SLIDE_STEPS = {-10, 0, 10};
+    /** The same for a slide, which hardly changes the hot spot but walks it to the pan's edge and off it. */
+    private static final int[] SLIDE_STEPS = {-15, -10, -5, 0, 5, 10, 15};
 
     private final double[] offsets;
     private final List<TraceResult> traced;
