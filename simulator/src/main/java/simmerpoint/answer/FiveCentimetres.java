@@ -48,21 +48,26 @@ final class FiveCentimetres {
                 ? "Builders say that 5\u00a0cm (2\u00a0in) between pan and dish make the difference between frying and a low "
                         + "heat. Here, pulling the pan back by that much "
                 : "Sliding the dish back by 5\u00a0cm (2\u00a0in) ";
-        return start + "leaves " + figures.plainWatts(there.absorbed()) + " of " + figures.plainWatts(here.absorbed()) + " ("
-                + heatChange(there) + "), and the hottest spot of the underside has " + flux(there) + " instead of " + flux(here) + " ("
+        return start + "leaves " + figures.plainWatts(there.absorbed()) + " of " + figures.plainWatts(here.absorbed())
+                + " ("
+                + heatChange(there) + "), and the hottest spot of the underside has " + flux(there) + " instead of "
+                + flux(here) + " ("
                 + fryingChange(there) + "). " + verdict(move, there);
     }
 
     private String flux(PanPosition position) {
         return figures.plainFlux(new Estimate(
-                position.peakFlux().value(), Math.max(position.peakFlux().standardError(), 0.02 * position.peakFlux().value())));
+                position.peakFlux().value(),
+                Math.max(
+                        position.peakFlux().standardError(),
+                        0.02 * position.peakFlux().value())));
     }
 
     private String heatChange(PanPosition there) {
         return there.level() == here.level()
-                ? "heat level still \u201c" + HeatWords.name(there.level()) + "\u201d"
-                : "heat level from \u201c" + HeatWords.name(here.level()) + "\u201d to \u201c" + HeatWords.name(there.level())
-                        + "\u201d";
+                ? "heat level still \u201c" + LevelWords.of(there.level()) + "\u201d"
+                : "heat level from \u201c" + LevelWords.of(here.level()) + "\u201d to \u201c"
+                        + LevelWords.of(there.level()) + "\u201d";
     }
 
     private String fryingChange(PanPosition there) {

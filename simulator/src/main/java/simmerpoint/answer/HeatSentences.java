@@ -48,12 +48,12 @@ final class HeatSentences {
     String levelSentence() {
         LevelAnswer answer = levels.levelWithSpread(absorbed);
         String text = "In the end " + HeatWords.does(answer.likely()) + " (heat level: "
-                + HeatWords.name(answer.likely()) + ")";
+                + LevelWords.of(answer.likely()) + ")";
         if (answer.lowest() == answer.highest()) {
             return text + ".";
         }
         return text + "; since nobody knows a pan\u2019s losses to better than a third, it may be anything from \u201c"
-                + HeatWords.name(answer.lowest()) + "\u201d to \u201c" + HeatWords.name(answer.highest()) + "\u201d.";
+                + LevelWords.of(answer.lowest()) + "\u201d to \u201c" + LevelWords.of(answer.highest()) + "\u201d.";
     }
 
     /** The weather behind the answer. */
@@ -80,8 +80,8 @@ final class HeatSentences {
     /** What a cloud of five minutes does. */
     String cloud() {
         var cloud = cooking.cloud(absorbed, 0, 300);
-        return "A cloud of five minutes cools it by " + words.difference(cloud.dropKelvin())
-                + "; after that it takes " + HeatWords.minutes(cloud.recoverySeconds()) + " to be as hot as before.";
+        return "A cloud of five minutes cools it by " + words.difference(cloud.dropKelvin()) + "; after that it takes "
+                + HeatWords.minutes(cloud.recoverySeconds()) + " to be as hot as before.";
     }
 
     /** How long it stays hot without the sun. */

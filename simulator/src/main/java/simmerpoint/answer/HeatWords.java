@@ -21,17 +21,6 @@ public final class HeatWords {
         this.system = system;
     }
 
-    /** The name of a level: "keep warm". */
-    public static String name(HeatLevel level) {
-        return switch (level) {
-            case TOO_COOL -> "too cool";
-            case KEEP_WARM -> "keep warm";
-            case SIMMER -> "simmer";
-            case BOIL -> "boil";
-            case FAST_BOIL -> "fast boil";
-        };
-    }
-
     /** What the water does: "the water simmers". */
     public static String does(HeatLevel level) {
         return switch (level) {

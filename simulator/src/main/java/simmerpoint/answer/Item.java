@@ -1,5 +1,7 @@
 package simmerpoint.answer;
 
+import java.util.List;
+
 /** One thing said in an answer. Texts hold no-break spaces between figure and unit and no line breaks. */
 public sealed interface Item {
     /**
@@ -34,4 +36,23 @@ public sealed interface Item {
      * @param value figure, error, unit
      */
     record Figure(String label, String value) implements Item {}
+
+    /**
+     * Rows of short texts under headings.
+     *
+     * @param heads what the columns hold, with their unit
+     * @param rows in order; each as long as {@code heads}, its first text names it
+     */
+    record Table(List<String> heads, List<List<String>> rows) implements Item {
+        /** Copies both lists; refuses rows of another length. */
+        public Table {
+            heads = List.copyOf(heads);
+            rows = rows.stream().map(List::copyOf).toList();
+            for (List<String> row : rows) {
+                if (row.size() != heads.size()) {
+                    throw new IllegalArgumentException("a row of " + row.size() + " under " + heads.size() + " heads");
+                }
+            }
+        }
+    }
 }

@@ -32,20 +32,24 @@ final class MoveSection {
         items.add(new Item.Sentence("Lengths are counted from where the pan stands: above 0 "
                 + MoveWords.positive(move.move()) + ", below 0 " + MoveWords.negative(move.move()) + "."));
         levels();
+        List<List<String>> rows = new ArrayList<>();
         List<PanPosition> positions = move.positions();
         int stride = Math.max(1, (positions.size() - 1) / ROWS);
         for (int k = 0; k < positions.size(); k += stride) {
-            row(positions.get(k));
+            rows.add(row(positions.get(k)));
         }
+        items.add(new Item.Table(List.of("at", "heat in", "level", "hottest", "wall gets"), rows));
         return new Section(MoveWords.heading(move.move()), items);
     }
 
     private void levels() {
         List<LevelStretch> stretches = move.stretches();
-        add("from " + lengths.alone(move.fromMetres()), HeatWords.name(stretches.get(0).level()));
+        add(
+                "from " + lengths.alone(move.fromMetres()),
+                LevelWords.of(stretches.get(0).level()));
         for (int k = 1; k < stretches.size(); k++) {
             LevelBorder border = move.borders().get(k - 1);
-            add("from " + lengths.alone(border.offsetMetres()), HeatWords.name(border.after()) + spread(border));
+            add("from " + lengths.alone(border.offsetMetres()), LevelWords.of(border.after()) + spread(border));
         }
         add("to " + lengths.alone(move.toMetres()), "not looked at farther");
     }
@@ -54,7 +58,8 @@ final class MoveSection {
         boolean low = Double.isFinite(border.lowMetres());
         boolean high = Double.isFinite(border.highMetres());
         if (low && high) {
-            return "; four in five pans: " + lengths.alone(border.lowMetres()) + " to " + lengths.alone(border.highMetres());
+            return "; four in five pans: " + lengths.alone(border.lowMetres()) + " to "
+                    + lengths.alone(border.highMetres());
         }
         String end = low
                 ? "from " + lengths.alone(border.lowMetres())
@@ -62,11 +67,14 @@ final class MoveSection {
         return "; four in five pans: " + end + (end.isEmpty() ? "" : ", ") + "or not at all";
     }
 
-    private void row(PanPosition p) {
+    private List<String> row(PanPosition p) {
         double hottest = p.hottestFlux();
-        String text = figures.plainWatts(p.absorbed()) + ", " + HeatWords.name(p.level()) + ", hottest "
-                + figures.plainFlux(new Estimate(hottest, 0.1 * hottest)) + ", wall " + figures.percent(p.wallShare());
-        add("at " + lengths.alone(p.offsetMetres()), text);
+        return List.of(
+                lengths.alone(p.offsetMetres()),
+                figures.plainWatts(p.absorbed()),
+                LevelWords.of(p.level()),
+                figures.plainFlux(new Estimate(hottest, 0.1 * hottest)),
+                figures.percent(p.wallShare()));
     }
 
     private void add(String label, String value) {

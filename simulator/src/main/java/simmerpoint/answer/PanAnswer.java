@@ -31,8 +31,9 @@ public final class PanAnswer {
         }
         List<Item> items = new ArrayList<>();
         CautionWords.sentences(hottest, "pan").forEach(text -> items.add(new Item.Caution(text)));
-        items.add(new Item.Caution(
-                "Moving the pan moves the light too: cover the mirror first, then move, then uncover it from the side."));
+        items.add(
+                new Item.Caution(
+                        "Moving the pan moves the light too: cover the mirror first, then move, then uncover it from the side."));
         return items;
     }
 
@@ -40,12 +41,13 @@ public final class PanAnswer {
         return new Section(
                 "How sure this is",
                 List.of(
-                        new Item.Sentence("Watts come from " + Figures.count(result.run().rays())
-                                + " rays where the pan stands and a quarter of them for each move, caught at "
-                                + result.moves().get(0).positions().size()
-                                + " positions; hottest places from a sixteenth of them at some positions, joined by smooth "
-                                + "curves, so they are good to a tenth or so where the light is spread wide. Seed "
-                                + result.base().seed() + "."),
+                        new Item.Sentence(
+                                "Watts come from " + Figures.count(result.run().rays())
+                                        + " rays where the pan stands and a quarter of them for each move, caught at "
+                                        + result.moves().get(0).positions().size()
+                                        + " positions; hottest places from a sixteenth of them at some positions, joined by smooth "
+                                        + "curves, so they are good to a tenth or so where the light is spread wide. Seed "
+                                        + result.base().seed() + "."),
                         new Item.Sentence(
                                 "Ranges of minutes, degrees and positions are where four in five pans like this one fall, "
                                         + "since a pan\u2019s losses are known to a third or so. They say nothing of a sky or "

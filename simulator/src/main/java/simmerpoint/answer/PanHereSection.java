@@ -32,8 +32,8 @@ final class PanHereSection {
 
     private Section build() {
         List<Item> items = new ArrayList<>();
-        items.add(new Item.Sentence(figures.plainWatts(here.absorbed()) + " go into the pan where it stands, "
-                + place() + ": " + HeatWords.does(here.level()) + ". " + heat.boil() + heat.steam()));
+        items.add(new Item.Sentence(figures.plainWatts(here.absorbed()) + " go into the pan where it stands, " + place()
+                + ": " + HeatWords.does(here.level()) + ". " + heat.boil() + heat.steam()));
         items.add(new Item.Sentence(heat.levelSentence() + " Reckoned with " + heat.weather() + ". "
                 + HobWords.sentence(here.absorbed().value())));
         items.add(new Item.Sentence(hotSpot()));
@@ -59,7 +59,9 @@ final class PanHereSection {
         String slid = slide == 0
                 ? ""
                 : ", the dish slid " + (slide > 0 ? "back" : "forward") + " by " + lengths.alone(Math.abs(slide));
-        return (moves.isEmpty() ? "its middle at the focus" : "its middle " + String.join(" and ", moves) + " than the focus")
+        return (moves.isEmpty()
+                        ? "its middle at the focus"
+                        : "its middle " + String.join(" and ", moves) + " than the focus")
                 + slid;
     }
 
@@ -68,7 +70,8 @@ final class PanHereSection {
             return "No focused light reaches the underside.";
         }
         return "The hottest spot of the underside gets " + figures.plainFlux(here.peakFlux()) + ", "
-                + Figures.rounded(here.peakToMean(), 2) + " times its average: where that stands far above 1, thick food "
+                + Figures.rounded(here.peakToMean(), 2)
+                + " times its average: where that stands far above 1, thick food "
                 + "scorches before the rest is hot. " + figures.percent(here.wallShare())
                 + " of the focused light that reaches the pan climbs its wall.";
     }
@@ -79,6 +82,7 @@ final class PanHereSection {
                 ? ""
                 : " It heats " + HeatWords.does(here.frying().spread()) + ".";
         return "Frying is another question: it reads the heat per area in the middle, not the watts. The middle of this pan "
-                + "takes up " + figures.plainFlux(middle) + ", " + HeatWords.does(here.frying().level()) + "." + how;
+                + "takes up " + figures.plainFlux(middle) + ", "
+                + HeatWords.does(here.frying().level()) + "." + how;
     }
 }

@@ -46,10 +46,13 @@ final class PanPlaceSection {
     private List<String> simmer(SimmerPlace place) {
         PanPosition there = place.position();
         String already = here.level() == HeatLevel.SIMMER ? "Where it stands it simmers already. " : "";
-        String gentlest = already + "For a simmer with the least hot spot " + lengths.instruction(place.move(), there.offsetMetres())
-                + ": " + figures.plainWatts(there.absorbed()) + " go in there, and the hottest spot of underside and wall gets "
+        String gentlest = already + "For a simmer with the least hot spot "
+                + lengths.instruction(place.move(), there.offsetMetres())
+                + ": " + figures.plainWatts(there.absorbed())
+                + " go in there, and the hottest spot of underside and wall gets "
                 + figures.plainFlux(new Estimate(there.hottestFlux(), 0.05 * there.hottestFlux())) + " ("
-                + figures.plainFlux(new Estimate(here.hottestFlux(), 0.02 * here.hottestFlux())) + " where it stands). In the file: stand: {"
+                + figures.plainFlux(new Estimate(here.hottestFlux(), 0.02 * here.hottestFlux()))
+                + " where it stands). In the file: stand: {"
                 + MoveWords.key(place.move()) + ": " + fileLength(place) + "}.";
         return List.of(gentlest, fineness(place));
     }
@@ -68,7 +71,7 @@ final class PanPlaceSection {
 
     private String side(SimmerPlace place, double distance, Optional<HeatLevel> beyond, int sign) {
         String far = lengths.both(distance) + " " + MoveWords.way(place.move(), sign);
-        return beyond.map(level -> far + " the level changes to \u201c" + HeatWords.name(level) + "\u201d")
+        return beyond.map(level -> far + " the level changes to \u201c" + LevelWords.of(level) + "\u201d")
                 .orElse("up to at least " + far + " it still simmers");
     }
 
@@ -81,7 +84,8 @@ final class PanPlaceSection {
             PanPosition best = result.hottestMove().hottest();
             return "It never simmers: at the best place along the three moves "
                     + figures.plainWatts(best.absorbed()) + " go in, and this pan, lid and wind need "
-                    + range(begins) + " for a simmer. A bigger or better mirror, a lid, a darker or smaller pan or shelter from "
+                    + range(begins)
+                    + " for a simmer. A bigger or better mirror, a lid, a darker or smaller pan or shelter from "
                     + "the wind would help.";
         }
         return "No place along the three moves gives a simmer that could be set by hand: cover part of the mirror instead.";
@@ -97,7 +101,8 @@ final class PanPlaceSection {
         }
         return result.openShareForSimmer()
                 .map(open -> "Or leave the pan where it stands and cover part of the mirror: with about "
-                        + 5 * Math.round(20 * (1 - open)) + "\u00a0% of it covered, evenly all round, the water simmers.");
+                        + 5 * Math.round(20 * (1 - open))
+                        + "\u00a0% of it covered, evenly all round, the water simmers.");
     }
 
     private String mostHeat() {
@@ -108,7 +113,8 @@ final class PanPlaceSection {
                     + figures.percent(WORTH - 1) + " above that.";
         }
         return "For most heat " + lengths.instruction(move.move(), best.offsetMetres()) + ": "
-                + figures.plainWatts(best.absorbed()) + " instead of " + figures.plainWatts(here.absorbed()) + ", of which "
+                + figures.plainWatts(best.absorbed()) + " instead of " + figures.plainWatts(here.absorbed())
+                + ", of which "
                 + figures.percent(best.wallShare()) + " of the focused light climbs the wall.";
     }
 }

@@ -49,7 +49,10 @@ final class CheckCommand implements Callable<Integer> {
         for (String warning : read.warnings()) {
             Wrapping.lines("Note: " + warning, "", "  ", width).forEach(terminal::say);
         }
-        Wrapping.lines(file + " can be traced.", "", "  ", width).forEach(terminal::say);
+        String end = read.timeless()
+                .map(e -> "Good for days and years; the sun shown is only the usual one. " + e.getMessage() + ".")
+                .orElse(file + " can be traced.");
+        Wrapping.lines(end, "", "  ", width).forEach(terminal::say);
         return 0;
     }
 }

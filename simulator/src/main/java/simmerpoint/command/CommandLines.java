@@ -14,6 +14,7 @@ final class CommandLines {
         CommandLine line = new CommandLine(new RootCommand());
         line.addSubcommand(new TraceCommand(terminal, tracer));
         line.addSubcommand(new PanCommand(terminal));
+        line.addSubcommand(new DayCommand(terminal));
         line.addSubcommand(new CheckCommand(terminal));
         line.addSubcommand(new ExampleCommand(terminal));
         line.addSubcommand(new MaterialsCommand(terminal));

@@ -1,11 +1,16 @@
 package simmerpoint.command;
 
 import java.math.BigDecimal;
+import java.time.Duration;
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.TypeConversionException;
 import simmerpoint.report.TextReport;
+import simmerpoint.study.DayPlan;
+import simmerpoint.sun.SunMoment;
 import simmerpoint.units.Dimension;
 import simmerpoint.units.QuantityException;
 import simmerpoint.units.QuantityParser;
@@ -132,6 +137,44 @@ final class Converters {
                 case "inch" -> simmerpoint.units.UnitSystem.INCH;
                 default -> throw refused(text, "a system of units: metric or inch");
             };
+        }
+    }
+
+    /** 2026-10-05. */
+    static final class Date implements ITypeConverter<LocalDate> {
+        @Override
+        public LocalDate convert(String text) {
+            String allowed = "a date from " + SunMoment.FIRST_YEAR + " to " + SunMoment.LAST_YEAR
+                    + ", year first; write for instance 2026-10-05";
+            try {
+                LocalDate date = LocalDate.parse(text.strip());
+                // The years at either end are kept to their inner days: a local day may run over midnight.
+                if (date.minusDays(1).getYear() >= SunMoment.FIRST_YEAR
+                        && date.plusDays(1).getYear() <= SunMoment.LAST_YEAR) {
+                    return date;
+                }
+            } catch (DateTimeParseException e) {
+                throw refused(text, allowed);
+            }
+            throw refused(text, allowed);
+        }
+    }
+
+    /** 30 min. */
+    static final class Step implements ITypeConverter<Duration> {
+        @Override
+        public Duration convert(String text) {
+            double seconds;
+            try {
+                seconds = QuantityParser.parse(text, Dimension.TIME, "30 min or 1 h");
+            } catch (QuantityException e) {
+                throw new TypeConversionException(e.getMessage());
+            }
+            boolean good = seconds >= DayPlan.SHORTEST_STEP.toSeconds() && seconds <= DayPlan.LONGEST_STEP.toSeconds();
+            if (!good) {
+                throw refused(text, "a step from 5 min to 3 h; write for instance 30 min");
+            }
+            return Duration.ofSeconds(Math.round(seconds));
         }
     }
 }

@@ -9,7 +9,12 @@ import java.util.Map;
 import java.util.function.Supplier;
 import picocli.CommandLine.Option;
 import simmerpoint.report.AtomicFile;
+import simmerpoint.report.CsvReport;
+import simmerpoint.report.JsonReport;
 import simmerpoint.report.OutputException;
+import simmerpoint.report.PngReport;
+import simmerpoint.study.TraceResult;
+import simmerpoint.units.UnitSystem;
 
 /** Files to write besides the answer. */
 final class OutputOptions {
@@ -21,10 +26,10 @@ final class OutputOptions {
     @Option(
             names = "--csv",
             paramLabel = "FILE|-",
-            description = "Write the table (flux maps, moves) for a spreadsheet; - is standard output.")
+            description = "Write the map or table behind the answer as CSV; - is standard output.")
     private String csv;
 
-    @Option(names = "--png", paramLabel = "FILE", description = "Write the picture (flux map, moves).")
+    @Option(names = "--png", paramLabel = "FILE", description = "Write the answer's picture.")
     private String png;
 
     /** Whether standard output belongs to one of the files, so that no text may go there. */
@@ -99,12 +104,21 @@ final class OutputOptions {
         }
     }
 
-    /** Makes every file's bytes first, then writes them. */
-    void write(Supplier<byte[]> asJson, Supplier<byte[]> asCsv, Supplier<byte[]> asPng, Terminal terminal)
+    /** Writes what was traced. */
+    void write(TraceResult result, UnitSystem units, Terminal terminal) throws OutputException {
+        write(
+                () -> JsonReport.bytes(result),
+                () -> CsvReport.bytes(result),
+                () -> PngReport.bytes(result, units),
+                terminal);
+    }
+
+    /** Makes the bytes of every file that is wanted first, then writes them. */
+    void write(Supplier<byte[]> jsonMaker, Supplier<byte[]> csvMaker, Supplier<byte[]> pngMaker, Terminal terminal)
             throws OutputException {
-        byte[] jsonBytes = json == null ? null : asJson.get();
-        byte[] csvBytes = csv == null ? null : asCsv.get();
-        byte[] pngBytes = png == null ? null : asPng.get();
+        byte[] jsonBytes = json == null ? null : jsonMaker.get();
+        byte[] csvBytes = csv == null ? null : csvMaker.get();
+        byte[] pngBytes = png == null ? null : pngMaker.get();
         put(json, jsonBytes, terminal);
         put(csv, csvBytes, terminal);
         put(png, pngBytes, terminal);

@@ -12,6 +12,7 @@ import simmerpoint.report.PanJson;
 import simmerpoint.report.PanPicture;
 import simmerpoint.report.TextReport;
 import simmerpoint.scenario.ReadScenario;
+import simmerpoint.scenario.Scenario;
 import simmerpoint.scenario.ScenarioReader;
 import simmerpoint.study.ImpossibleSetupException;
 import simmerpoint.study.PanResult;
@@ -64,14 +65,16 @@ final class PanCommand implements Callable<Integer> {
     public Integer call() throws Exception {
         outputs.check(file);
         ReadScenario read = file == null ? ScenarioReader.builtIn() : ScenarioReader.read(file);
-        if (read.scenario().kitchen().isEmpty()) {
-            throw new WrongUse(name() + ": only a pan can be asked for its place; this scenario has a bare disc (plane). "
-                    + "Write pan: instead, or use trace.");
+        Scenario scenario = read.atOneMoment();
+        if (scenario.kitchen().isEmpty()) {
+            throw new WrongUse(
+                    name() + ": only a pan can be asked for its place; this scenario has a bare disc (plane). "
+                            + "Write pan: instead, or use trace.");
         }
         if (!quiet) {
             read.warnings().forEach(warning -> terminal.complain("simmerpoint: note: " + warning));
         }
-        PanResult result = study(read);
+        PanResult result = study(scenario);
         outputs.write(
                 () -> PanJson.bytes(result),
                 () -> PanCsv.bytes(result),
@@ -88,10 +91,10 @@ final class PanCommand implements Callable<Integer> {
         return file == null ? "the built-in example" : file.toString();
     }
 
-    private PanResult study(ReadScenario read) throws WrongUse {
+    private PanResult study(Scenario scenario) throws WrongUse {
         boolean silent = quiet || noProgress || !terminal.errIsConsole();
         try (ProgressLine progress = new ProgressLine(terminal, silent)) {
-            return PanStudy.run(read.scenario(), rays.options(), progress);
+            return PanStudy.run(scenario, rays.options(), progress);
         } catch (ImpossibleSetupException e) {
             throw new WrongUse(name() + ": " + e.getMessage() + ".");
         }

@@ -45,7 +45,13 @@ final class RayOptions {
     private double peakDisc = TraceOptions.DEFAULT_PEAK_DISC_RADIUS;
 
     TraceOptions options() {
-        TraceOptions options = TraceOptions.defaults().withSeed(seed).withPeakDiscRadius(peakDisc);
+        return options(TraceOptions.DEFAULT_RAYS);
+    }
+
+    /** The options where {@code usual} rays are traced unless something else is asked for. */
+    TraceOptions options(long usual) {
+        TraceOptions options =
+                TraceOptions.defaults().withRays(usual).withSeed(seed).withPeakDiscRadius(peakDisc);
         if (precision != null) {
             options = options.withPrecision(precision).withRays(PATIENCE);
         }

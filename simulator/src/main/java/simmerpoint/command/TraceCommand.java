@@ -7,11 +7,9 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import simmerpoint.answer.TraceAnswer;
-import simmerpoint.report.CsvReport;
-import simmerpoint.report.JsonReport;
-import simmerpoint.report.PngReport;
 import simmerpoint.report.TextReport;
 import simmerpoint.scenario.ReadScenario;
+import simmerpoint.scenario.Scenario;
 import simmerpoint.scenario.ScenarioReader;
 import simmerpoint.study.ImpossibleSetupException;
 import simmerpoint.study.TraceResult;
@@ -65,15 +63,12 @@ final class TraceCommand implements Callable<Integer> {
     public Integer call() throws Exception {
         outputs.check(file);
         ReadScenario read = file == null ? ScenarioReader.builtIn() : ScenarioReader.read(file);
+        Scenario scenario = read.atOneMoment();
         if (!quiet) {
             read.warnings().forEach(warning -> terminal.complain("simmerpoint: note: " + warning));
         }
-        TraceResult result = trace(read);
-        outputs.write(
-                () -> JsonReport.bytes(result),
-                () -> CsvReport.bytes(result),
-                () -> PngReport.bytes(result, units),
-                terminal);
+        TraceResult result = trace(scenario);
+        outputs.write(result, units, terminal);
         if (!outputs.takesStandardOutput()) {
             TextReport.lines(TraceAnswer.of(result, units), show.columns(terminal), terminal.ascii())
                     .forEach(terminal::say);
@@ -81,10 +76,10 @@ final class TraceCommand implements Callable<Integer> {
         return 0;
     }
 
-    private TraceResult trace(ReadScenario read) throws WrongUse {
+    private TraceResult trace(Scenario scenario) throws WrongUse {
         boolean silent = quiet || noProgress || !terminal.errIsConsole();
         try (ProgressLine progress = new ProgressLine(terminal, silent)) {
-            return tracer.trace(read.scenario(), rays.options(), progress);
+            return tracer.trace(scenario, rays.options(), progress);
         } catch (ImpossibleSetupException e) {
             throw new WrongUse((file == null ? "the built-in example" : file) + ": " + e.getMessage() + ".");
         }

@@ -27,12 +27,10 @@ public final class PanelTilts {
         if (sigma == 0) {
             return new PanelTilts(null);
         }
+        SplittableRandom random = new SplittableRandom(seed * SALT);
         double[] rotation = new double[3 * panels];
-        for (int k = 0; k < panels; k++) {
-            SplittableRandom random = new SplittableRandom(seed * SALT + 0x9E3779B97F4A7C15L * (k + 1));
-            rotation[3 * k] = sigma * random.nextGaussian();
-            rotation[3 * k + 1] = sigma * random.nextGaussian();
-            rotation[3 * k + 2] = sigma * random.nextGaussian();
+        for (int i = 0; i < rotation.length; i++) {
+            rotation[i] = sigma * random.nextGaussian();
         }
         return new PanelTilts(rotation);
     }

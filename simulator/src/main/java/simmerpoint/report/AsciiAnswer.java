@@ -1,5 +1,6 @@
 package simmerpoint.report;
 
+import java.util.List;
 import simmerpoint.answer.Answer;
 import simmerpoint.answer.Figures;
 import simmerpoint.answer.Item;
@@ -31,8 +32,17 @@ final class AsciiAnswer {
         if (item instanceof Item.Figure figure) {
             return new Item.Figure(plain(figure.label()), plain(figure.value()));
         }
+        if (item instanceof Item.Table table) {
+            return new Item.Table(
+                    plain(table.heads()),
+                    table.rows().stream().map(AsciiAnswer::plain).toList());
+        }
         Item.Bar bar = (Item.Bar) item;
         return new Item.Bar(bar.depth(), plain(bar.label()), plain(bar.figure()), bar.share(), plain(bar.shareText()));
+    }
+
+    private static List<String> plain(List<String> texts) {
+        return texts.stream().map(AsciiAnswer::plain).toList();
     }
 
     /** Keeps the no-break spaces, which the layout still needs. */

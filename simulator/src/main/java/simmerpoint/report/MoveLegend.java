@@ -3,7 +3,7 @@ package simmerpoint.report;
 import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.geom.Line2D;
-import simmerpoint.answer.HeatWords;
+import simmerpoint.answer.LevelWords;
 import simmerpoint.heat.HeatLevel;
 
 /** What lines and bands of the picture of the moves mean. */
@@ -66,6 +66,6 @@ final class MoveLegend {
         g.setColor(Brush.GREY);
         g.drawRect(x, y - 17, SAMPLE - 8, 22);
         g.setColor(Brush.INK);
-        brush.line(HeatWords.name(level), Brush.font(17), 11, x + SAMPLE, y, 200);
+        brush.line(LevelWords.of(level), Brush.font(17), 11, x + SAMPLE, y, 200);
     }
 }

@@ -9,7 +9,7 @@ import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
 import java.util.function.ToDoubleFunction;
 import simmerpoint.answer.Figures;
-import simmerpoint.answer.HeatWords;
+import simmerpoint.answer.LevelWords;
 import simmerpoint.answer.MoveWords;
 import simmerpoint.study.LevelBorder;
 import simmerpoint.study.LevelStretch;
@@ -26,6 +26,8 @@ final class MovePanel {
     static final BasicStroke DASHED =
             new BasicStroke(2.6f, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 1, new float[] {10, 7}, 0);
 
+    private static final BasicStroke DOTTED =
+            new BasicStroke(1.6f, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 1, new float[] {3, 5}, 0);
     static final BasicStroke BAR = new BasicStroke(4, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND);
 
     private static final int FINE = 300;
@@ -83,10 +85,11 @@ final class MovePanel {
         double to = x(stretch.toMetres());
         g.setColor(LevelColours.of(stretch.level()));
         g.fill(new java.awt.geom.Rectangle2D.Double(from, box.y, to - from, box.height));
-        g.setColor(Brush.INK);
+        g.setColor(LevelColours.textOn(stretch.level()));
         if (to - from > 34) {
-            brush.centred(HeatWords.name(stretch.level()), Brush.bold(16), (from + to) / 2, box.y + 22, to - from - 6);
+            brush.centred(LevelWords.of(stretch.level()), Brush.bold(16), (from + to) / 2, box.y + 22, to - from - 6);
         }
+        g.setColor(Brush.INK);
     }
 
     /**
@@ -101,9 +104,7 @@ final class MovePanel {
         double high = Double.isFinite(border.highMetres()) ? x(border.highMetres()) : place;
         int row = Math.max(border.before().ordinal(), border.after().ordinal());
         double foot = box.getMaxY() - 2 - 8.0 * row;
-        g.setStroke(BAR);
-        g.draw(new Line2D.Double(low, foot, high, foot));
-        g.setStroke(new BasicStroke(1));
+        haloed(new Line2D.Double(low, foot, high, foot), Brush.GREY, BAR, 7);
         g.fill(new java.awt.geom.Ellipse2D.Double(place - 4.5, foot - 4.5, 9, 9));
     }
 
@@ -173,19 +174,27 @@ final class MovePanel {
                 path.lineTo(x(offset), at);
             }
         }
+        haloed(path, colour, stroke, 7);
+    }
+
+    /** A line with a light seam, so that it shows on pale and on dark bands. */
+    private void haloed(Shape line, Color colour, BasicStroke stroke, float seam) {
+        g.setColor(new Color(255, 255, 255, 215));
+        g.setStroke(new BasicStroke(seam, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND));
+        g.draw(line);
         g.setColor(colour);
         g.setStroke(stroke);
-        g.draw(path);
+        g.draw(line);
         g.setStroke(new BasicStroke(1));
     }
 
     private void marks() {
         g.setColor(Brush.INK);
         double here = x(0);
-        g.fill(triangle(here, box.y + 40.0));
-        g.setStroke(new BasicStroke(1.6f, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 1, new float[] {3, 5}, 0));
-        g.draw(new Line2D.Double(here, box.y + 42.0, here, box.getMaxY()));
-        g.setStroke(new BasicStroke(1));
+        Shape mark = triangle(here, box.y + 44.0);
+        haloed(new Line2D.Double(here, box.y + 46.0, here, box.getMaxY()), Brush.INK, DOTTED, 4);
+        haloed(mark, Brush.INK, new BasicStroke(1), 5);
+        g.fill(mark);
         result.simmer().filter(p -> p.move() == move.move()).ifPresent(place -> {
             double offset = place.position().offsetMetres();
             double at = y(place.position().absorbed().value() / mostWatts);

@@ -1,6 +1,7 @@
 package simmerpoint.report;
 
 import java.nio.charset.StandardCharsets;
+import simmerpoint.answer.LevelWords;
 import simmerpoint.answer.MoveWords;
 import simmerpoint.answer.Words;
 import simmerpoint.study.PanMove;
@@ -26,12 +27,15 @@ public final class PanCsv {
         comment("Simmerpoint " + Version.text() + " moves of the pan");
         comment("title: " + Words.oneLine(result.base().scenario().title()));
         comment("seed: " + result.base().seed());
-        comment("offset_mm: from where the pan stands; stand_mm: from the focus; absorbed_W: taken up by the pan with the "
-                + "direct sunlight; absorbed_se_W: its standard error from sampling");
-        comment("peak_kW_m2: hottest place of the underside; wall_peak_kW_m2: of the wall; mean_kW_m2: mean of the underside; "
-                + "wall_share: share of the focused light on the pan that climbs its wall; middle_kW_m2: taken up by the middle");
-        out.append("move,offset_mm,stand_mm,absorbed_W,absorbed_se_W,heat_level,peak_kW_m2,peak_se_kW_m2,wall_peak_kW_m2,"
-                + "mean_kW_m2,wall_share,middle_kW_m2,evenness,frying\n");
+        comment(
+                "offset_mm: from where the pan stands; stand_mm: from the focus; absorbed_W: taken up by the pan with the "
+                        + "direct sunlight; absorbed_se_W: its standard error from sampling");
+        comment(
+                "peak_kW_m2: hottest place of the underside; wall_peak_kW_m2: of the wall; mean_kW_m2: mean of the underside; "
+                        + "wall_share: share of the focused light on the pan that climbs its wall; middle_kW_m2: taken up by the middle");
+        out.append(
+                "move,offset_mm,stand_mm,absorbed_W,absorbed_se_W,heat_level,peak_kW_m2,peak_se_kW_m2,wall_peak_kW_m2,"
+                        + "mean_kW_m2,wall_share,middle_kW_m2,evenness,frying\n");
         for (PanMove move : result.moves()) {
             for (PanPosition position : move.positions()) {
                 row(move, position);
@@ -50,7 +54,7 @@ public final class PanCsv {
         number((move.presentMetres() + p.offsetMetres()) * MILLIMETRES);
         number(p.absorbed().value());
         number(p.absorbed().standardError());
-        out.append(',').append(PanJson.text(p.level()));
+        out.append(',').append(LevelWords.of(p.level()));
         number(p.peakFlux().value() * KILOWATTS);
         number(p.peakFlux().standardError() * KILOWATTS);
         number(p.wallPeakFlux() * KILOWATTS);

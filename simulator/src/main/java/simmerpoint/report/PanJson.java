@@ -1,15 +1,16 @@
 package simmerpoint.report;
 
-import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
+import java.util.Arrays;
 import java.util.Locale;
-import java.util.Optional;
+import simmerpoint.answer.LevelWords;
 import simmerpoint.answer.MoveWords;
 import simmerpoint.answer.Words;
 import simmerpoint.heat.BoilAnswer;
 import simmerpoint.heat.Cooking;
 import simmerpoint.heat.HeatLevel;
 import simmerpoint.heat.LevelAnswer;
+import simmerpoint.heat.Range;
 import simmerpoint.setup.Stand;
 import simmerpoint.study.LevelBorder;
 import simmerpoint.study.PanMove;
@@ -29,148 +30,122 @@ import simmerpoint.study.SimmerPlace;
  * pans; an end that is nowhere is null. The same scenario and seed give the same bytes but for {@code run}, which comes last.
  */
 public final class PanJson {
-    private final JsonGenerator json;
-    private final JsonFigures figures;
-
-    private PanJson(JsonGenerator json, JsonFigures figures) {
-        this.json = json;
-        this.figures = figures;
-    }
+    private PanJson() {}
 
     /** The bytes of the file for {@code result}, ending with a line break. */
     public static byte[] bytes(PanResult result) {
-        return JsonFigures.bytes((json, figures) -> new PanJson(json, figures).write(result));
+        return JsonObject.bytes(json -> write(json, result));
     }
 
-    private void write(PanResult result) throws IOException {
-        json.writeStringField(
-                "title", Words.oneLine(result.base().scenario().title()));
-        json.writeStringField("version", Version.text());
-        json.writeNumberField("seed", result.base().seed());
-        stand(result.base().scenario().stand());
-        here(result);
-        simmer(result.simmer());
-        figures.number("open_share_for_simmer", result.openShareForSimmer().orElse(Double.NaN));
-        json.writeArrayFieldStart("moves");
-        for (PanMove move : result.moves()) {
-            move(move);
+    private static void write(JsonObject json, PanResult result) throws IOException {
+        json.text("title", Words.oneLine(result.base().scenario().title()));
+        json.text("version", Version.text());
+        json.whole("seed", result.base().seed());
+        json.object("stand", stand -> stand(stand, result.base().scenario().stand()));
+        json.object("here", here -> here(here, result));
+        if (result.simmer().isPresent()) {
+            json.object("simmer", place -> simmer(place, result.simmer().get()));
+        } else {
+            json.nothing("simmer");
         }
-        json.writeEndArray();
-        run(result.run());
+        json.number("open_share_for_simmer", result.openShareForSimmer().orElse(Double.NaN));
+        json.list("moves", result.moves(), PanJson::move);
+        json.object("run", run -> {
+            run.whole("rays", result.run().rays());
+            run.whole("threads", result.run().threads());
+            run.number("trace_seconds", result.run().traceSeconds());
+            run.number("move_seconds", result.run().moveSeconds());
+        });
     }
 
-    private void stand(Stand stand) throws IOException {
-        json.writeObjectFieldStart("stand");
-        figures.number("pull_back_m", stand.pullBackMetres());
-        figures.number("slide_m", stand.slideMetres());
-        figures.number("raise_m", stand.raiseMetres());
-        figures.number("side_m", stand.sideMetres());
-        json.writeEndObject();
+    private static void stand(JsonObject json, Stand stand) throws IOException {
+        json.number("pull_back_m", stand.pullBackMetres());
+        json.number("slide_m", stand.slideMetres());
+        json.number("raise_m", stand.raiseMetres());
+        json.number("side_m", stand.sideMetres());
     }
 
-    private void here(PanResult result) throws IOException {
+    private static void here(JsonObject json, PanResult result) throws IOException {
         PanPosition here = result.here();
         Cooking cooking = result.cooking();
-        json.writeObjectFieldStart("here");
-        position(here);
+        position(json, here);
         LevelAnswer level = result.levels().levelWithSpread(here.absorbedByFace());
-        json.writeStringField("heat_level_lowest", text(level.lowest()));
-        json.writeStringField("heat_level_highest", text(level.highest()));
-        figures.number("water_kg", result.kitchen().contents().waterKilograms());
-        figures.number("start_C", result.kitchen().contents().startCelsius());
-        figures.number("boiling_C", cooking.boilingCelsius());
-        figures.range("settles_C", cooking.settles(here.absorbedByFace()));
-        boil(cooking.boil(here.absorbedByFace()));
-        figures.range("steam_kg_h", cooking.steam(here.absorbedByFace()).all());
-        json.writeObjectFieldStart("level_begins_W");
-        for (HeatLevel each : HeatLevel.values()) {
-            if (each != HeatLevel.TOO_COOL) {
-                figures.range(text(each), result.begins(each));
+        json.text("heat_level_low", LevelWords.of(level.lowest()));
+        json.text("heat_level_high", LevelWords.of(level.highest()));
+        json.number("water_kg", result.kitchen().contents().waterKilograms());
+        json.number("start_C", result.kitchen().contents().startCelsius());
+        json.number("boiling_C", cooking.boilingCelsius());
+        range(json, "settles_C", cooking.settles(here.absorbedByFace()));
+        BoilAnswer boil = cooking.boil(here.absorbedByFace());
+        json.object("boil", answer -> boil(answer, boil));
+        range(json, "steam_kg_h", cooking.steam(here.absorbedByFace()).all());
+        json.object("level_begins_W", begins -> {
+            for (HeatLevel each : Arrays.asList(HeatLevel.values()).subList(1, HeatLevel.values().length)) {
+                range(begins, each.name().toLowerCase(Locale.ROOT), result.begins(each));
             }
-        }
-        json.writeEndObject();
-        json.writeEndObject();
+        });
     }
 
-    private void boil(BoilAnswer answer) throws IOException {
-        json.writeObjectFieldStart("boil");
+    private static void range(JsonObject json, String name, Range range) throws IOException {
+        json.object(name, ends -> {
+            ends.number("low", range.low());
+            ends.number("likely", range.likely());
+            ends.number("high", range.high());
+        });
+    }
+
+    private static void boil(JsonObject json, BoilAnswer answer) throws IOException {
         if (answer instanceof BoilAnswer.Boils boils) {
-            json.writeStringField("answer", "boils");
-            figures.range("seconds", boils.seconds());
+            json.text("answer", "boils");
+            range(json, "seconds", boils.seconds());
         } else if (answer instanceof BoilAnswer.MayBoil may) {
-            json.writeStringField("answer", "may boil");
-            figures.number("share", may.share());
-            figures.number("soonest_seconds", may.soonestSeconds());
+            json.text("answer", "may boil");
+            json.number("share", may.share());
+            json.number("soonest_seconds", may.soonestSeconds());
         } else {
-            json.writeStringField("answer", "never");
+            json.text("answer", "never");
         }
-        json.writeEndObject();
     }
 
-    private void simmer(Optional<SimmerPlace> place) throws IOException {
-        if (place.isEmpty()) {
-            json.writeNullField("simmer");
-            return;
-        }
-        json.writeObjectFieldStart("simmer");
-        json.writeStringField("move", MoveWords.key(place.get().move()));
-        figures.number("from_m", place.get().stretch().fromMetres());
-        figures.number("to_m", place.get().stretch().toMetres());
-        position(place.get().position());
-        json.writeEndObject();
+    private static void simmer(JsonObject json, SimmerPlace place) throws IOException {
+        json.text("move", MoveWords.key(place.move()));
+        json.number("from_m", place.stretch().fromMetres());
+        json.number("to_m", place.stretch().toMetres());
+        position(json, place.position());
     }
 
-    private void move(PanMove move) throws IOException {
-        json.writeStartObject();
-        json.writeStringField("move", MoveWords.key(move.move()));
-        figures.number("stand_m", move.presentMetres());
-        json.writeArrayFieldStart("borders");
-        for (LevelBorder border : move.borders()) {
-            json.writeStartObject();
-            figures.number("offset_m", border.offsetMetres());
-            figures.number("low_m", border.lowMetres());
-            figures.number("high_m", border.highMetres());
-            json.writeStringField("before", text(border.before()));
-            json.writeStringField("after", text(border.after()));
-            json.writeEndObject();
-        }
-        json.writeEndArray();
-        json.writeArrayFieldStart("positions");
-        for (PanPosition position : move.positions()) {
-            json.writeStartObject();
-            position(position);
-            json.writeEndObject();
-        }
-        json.writeEndArray();
-        json.writeEndObject();
+    private static void move(JsonObject json, PanMove move) throws IOException {
+        json.text("move", MoveWords.key(move.move()));
+        json.number("stand_m", move.presentMetres());
+        json.list("borders", move.borders(), PanJson::border);
+        json.list("positions", move.positions(), PanJson::position);
     }
 
-    private void position(PanPosition p) throws IOException {
-        figures.number("offset_m", p.offsetMetres());
-        figures.estimate("absorbed_power_W", p.absorbed());
-        json.writeStringField("heat_level", text(p.level()));
-        figures.estimate("peak_flux_W_m2", p.peakFlux());
-        figures.number("wall_peak_flux_W_m2", p.wallPeakFlux());
-        figures.number("mean_flux_W_m2", p.meanFlux());
-        figures.number("peak_to_mean", p.peakToMean());
-        figures.number("underside_share", p.undersideShare());
-        figures.number("wall_share", p.wallShare());
-        figures.number("middle_flux_W_m2", p.middleFlux());
-        figures.number("evenness", p.evenness());
-        json.writeStringField("frying", text(p.frying().level()));
-        json.writeStringField("frying_spread", text(p.frying().spread()));
+    private static void border(JsonObject json, LevelBorder border) throws IOException {
+        json.number("offset_m", border.offsetMetres());
+        json.number("low_m", border.lowMetres());
+        json.number("high_m", border.highMetres());
+        json.text("before", LevelWords.of(border.before()));
+        json.text("after", LevelWords.of(border.after()));
+    }
+
+    private static void position(JsonObject json, PanPosition p) throws IOException {
+        json.number("offset_m", p.offsetMetres());
+        json.estimate("absorbed_power_W", p.absorbed());
+        json.text("heat_level", LevelWords.of(p.level()));
+        json.estimate("peak_flux_W_m2", p.peakFlux());
+        json.number("wall_peak_flux_W_m2", p.wallPeakFlux());
+        json.number("mean_flux_W_m2", p.meanFlux());
+        json.number("peak_to_mean", p.peakToMean());
+        json.number("underside_share", p.undersideShare());
+        json.number("wall_share", p.wallShare());
+        json.number("middle_flux_W_m2", p.middleFlux());
+        json.number("evenness", p.evenness());
+        json.text("frying", text(p.frying().level()));
+        json.text("frying_spread", text(p.frying().spread()));
     }
 
     static String text(Enum<?> value) {
-        return value.name().toLowerCase(Locale.ROOT).replace('_', '-');
-    }
-
-    private void run(PanResult.RunInfo run) throws IOException {
-        json.writeObjectFieldStart("run");
-        json.writeNumberField("rays", run.rays());
-        json.writeNumberField("threads", run.threads());
-        figures.number("trace_seconds", run.traceSeconds());
-        figures.number("move_seconds", run.moveSeconds());
-        json.writeEndObject();
+        return value.name().toLowerCase(Locale.ROOT).replace('_', ' ');
     }
 }

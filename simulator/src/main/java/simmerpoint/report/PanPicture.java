@@ -10,12 +10,12 @@ public final class PanPicture {
 
     /** The bytes of a PNG file for {@code result}, lengths in the units of {@code system}. */
     public static byte[] bytes(PanResult result, UnitSystem system) {
-        return Pictures.png(image(result, system));
+        return Sheets.png(image(result, system));
     }
 
     /** The picture itself, 1400 pixels wide. */
     public static BufferedImage image(PanResult result, UnitSystem system) {
         PanSheet sheet = new PanSheet(result, system);
-        return Pictures.painted(PanSheet.WIDTH, sheet.height(), sheet::paint);
+        return Sheets.image(PanSheet.WIDTH, sheet.height(), sheet::paint);
     }
 }

@@ -74,7 +74,8 @@ final class PanSheet {
         brush.line(
                 "Sun " + figures.degrees(result.base().scenario().sun().elevationRadians()) + " high, beam "
                         + Figures.rounded(result.base().scenario().sun().beamWattsPerSquareMetre(), 3)
-                        + "\u00a0W/m\u00b2; seed " + result.base().seed() + ", " + Figures.count(result.run().rays())
+                        + "\u00a0W/m\u00b2; seed " + result.base().seed() + ", "
+                        + Figures.count(result.run().rays())
                         + " rays. Heat levels for the likely losses of this pan, lid and wind. An estimate. Simmerpoint "
                         + Version.text(),
                 Brush.font(17),

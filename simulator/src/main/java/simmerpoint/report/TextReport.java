@@ -69,6 +69,8 @@ public final class TextReport {
                 figure(figure, out);
             } else if (item instanceof Item.Bar bar) {
                 bar(bar, figureWidth, shareWidth, out);
+            } else if (item instanceof Item.Table table) {
+                out.addAll(TextTable.lines(table, width));
             }
         }
     }

@@ -33,7 +33,9 @@ public final class ScrambledSobol {
         if (!(dimensions >= 1 && dimensions <= SobolMatrices.DIMENSIONS)) {
             throw new IllegalArgumentException("dimensions " + dimensions + " is outside 1 to 8");
         }
-        SplittableRandom random = new SplittableRandom(mix(seed) + 0x9E3779B97F4A7C15L * (replicate + 1));
+        // Mixed twice: SplittableRandom itself walks by steps of one constant, so near starts would share their
+        // numbers.
+        SplittableRandom random = new SplittableRandom(mix(mix(seed) + replicate + 1));
         columns = new long[dimensions][];
         shift = new long[dimensions];
         long[] first = null;

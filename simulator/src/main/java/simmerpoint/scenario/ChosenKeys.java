@@ -3,7 +3,7 @@ package simmerpoint.scenario;
 import java.util.Set;
 import java.util.TreeSet;
 
-/** Which keys must be there and which must not, given the cut of the dish and the kind of sun. */
+/** Which keys must be there and which must not, given the cut of the dish and the kinds of sun and sky. */
 final class ChosenKeys {
     private final Values values;
     private final Set<String> overridden;
@@ -60,6 +60,9 @@ final class ChosenKeys {
             return;
         }
         String section = key.section();
+        if (Keys.OPTIONAL.contains(section) && !values.hasSection(section)) {
+            return;
+        }
         while (!section.isEmpty() && !values.hasSection(section)) {
             String parent = section.contains(".") ? section.substring(0, section.lastIndexOf('.')) : "";
             if (parent.isEmpty() || values.hasSection(parent)) {

@@ -23,14 +23,17 @@ final class CrossChecks {
         this.cut = values.text("dish.surface.cut");
     }
 
-    static void check(Values values, Problems problems) {
+    /** Checks all; {@code elevation} is where the sun stands, rad. */
+    static void check(Values values, double elevation, Problems problems) {
         CrossChecks checks = new CrossChecks(values, problems);
         checks.dish();
         checks.gap();
         checks.panels();
         checks.pan();
-        checks.place();
+        checks.place(elevation);
+        checks.heights();
         MirrorChecks.check(values, problems);
+        KitchenChecks.check(values, problems);
     }
 
     private void dish() {
@@ -122,8 +125,7 @@ final class CrossChecks {
     }
 
     /** The pan's middle must stand on the focus' side of the mirror. */
-    private void place() {
-        double elevation = v.number("sun.elevation");
+    private void place(double elevation) {
         double raise = v.number("stand.raise");
         double slide = v.number("stand.slide");
         double f = v.number("dish.focal-length");
@@ -134,6 +136,15 @@ final class CrossChecks {
         boolean overDish = r2 <= diameter * diameter / 4;
         if (!(z > (overDish ? r2 / (4 * f) : 0))) {
             tell("stand.pull-back", "the moves together put the pan's middle into or behind the mirror");
+        }
+    }
+
+    private void heights() {
+        if (!(v.number("stand.lowest-pan") < v.number("stand.highest-pan"))) {
+            tell(
+                    v.has("stand.highest-pan") ? "stand.highest-pan" : "stand.lowest-pan",
+                    "the highest pan, " + typed("stand.highest-pan") + ", must be above the lowest, "
+                            + typed("stand.lowest-pan"));
         }
     }
 

@@ -40,6 +40,25 @@ record KeyMaker(String section, Set<String> onlyFor) {
         return new Key(path(name), Key.Kind.WORD, null, example, null, words, defaultText, onlyFor, sentence);
     }
 
+    Key onOff(String name, String defaultText, String sentence) {
+        return plain(Key.Kind.SWITCH, name, defaultText, defaultText, sentence);
+    }
+
+    /** A date, a time or a zone. */
+    Key plain(Key.Kind kind, String name, String defaultText, String example, String sentence) {
+        return new Key(path(name), kind, null, example, null, List.of(), defaultText, onlyFor, sentence);
+    }
+
+    /** A latitude or longitude. */
+    Key onEarth(Key.Kind kind, String name, String example, Range range, String sentence) {
+        return new Key(path(name), kind, Dimension.ANGLE, example, range, List.of(), null, onlyFor, sentence);
+    }
+
+    /** A word whose default is taken from elsewhere. */
+    Key wordOrElse(String name, String defaultWords, String example, List<String> words, String sentence) {
+        return new Key(path(name), Key.Kind.WORD, null, example, null, words, defaultWords, onlyFor, sentence);
+    }
+
     Key text(String name, String defaultText, String example, String sentence) {
         return new Key(path(name), Key.Kind.TEXT, null, example, null, List.of(), defaultText, onlyFor, sentence);
     }

@@ -9,8 +9,6 @@ import simmerpoint.units.Spaces;
 
 /** Walks the nodes of a file along {@link Keys} and finds unknown, misplaced, wrong and missing keys. */
 final class KeyReader {
-    private static final Set<String> NOT_YET = Set.of("place", "when", "sky");
-
     private final Problems problems;
     private final Values values = new Values();
 
@@ -82,10 +80,6 @@ final class KeyReader {
 
     private void unknown(String section, String name, int line) {
         String path = Spaces.shown(section.isEmpty() ? name : section + "." + name);
-        if (section.isEmpty() && NOT_YET.contains(name)) {
-            problems.add(line, path, "place and date are not read yet: give sun.elevation and sun.beam");
-            return;
-        }
         Optional<String> elsewhere = elsewhere(name);
         Optional<String> near = elsewhere.isPresent() ? Optional.empty() : Nearest.of(name, Keys.namesIn(section));
         String advice = elsewhere

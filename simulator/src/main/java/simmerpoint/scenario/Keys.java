@@ -15,7 +15,10 @@ import java.util.TreeMap;
 public final class Keys {
     /** The keys that choose which of their section's other keys belong. */
     static final Map<String, String> CHOOSERS =
-            Map.of("dish.surface", "dish.surface.cut", "sun.shape", "sun.shape.kind");
+            Map.of("dish.surface", "dish.surface.cut", "sun.shape", "sun.shape.kind", "sky", "sky.kind");
+
+    /** Sections that may be left out although some of their keys have no default. */
+    static final Set<String> OPTIONAL = Set.of("place", "when", "sky");
 
     private static final List<Key> ALL = collect();
     private static final Map<String, Key> BY_PATH = byPath();
@@ -28,7 +31,10 @@ public final class Keys {
         keys.addAll(DishKeys.keys());
         keys.addAll(MirrorKeys.keys());
         keys.addAll(SunAndAimKeys.keys());
+        keys.addAll(PanKeys.keys());
         keys.addAll(TargetKeys.keys());
+        keys.addAll(OutdoorKeys.keys());
+        keys.addAll(AirAndLevelKeys.keys());
         return List.copyOf(keys);
     }
 

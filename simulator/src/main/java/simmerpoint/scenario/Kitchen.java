@@ -1,5 +1,6 @@
 package simmerpoint.scenario;
 
+import java.util.Map;
 import simmerpoint.heat.Contents;
 import simmerpoint.heat.LevelTable;
 import simmerpoint.heat.Surroundings;
@@ -16,8 +17,12 @@ import simmerpoint.pan.Pan;
  * @param levels borders of the heat levels
  */
 public record Kitchen(Vessel vessel, Contents contents, Surroundings around, LevelTable levels) {
-    /** Mass of a usual pan per m² of its outside, lid included: 1 mm of steel (common practice), kg/m². */
+    /** Mass of a usual pan per m² of its outside by material, kg/m²: 1 mm of steel (common practice). */
     private static final double USUAL_SHEET = 8;
+
+    /** The same: aluminium of 2.5 mm, cast iron of 4 mm, copper of 1.5 mm, glass of 4.5 mm (common practice). */
+    private static final Map<String, Double> SHEETS =
+            Map.of("aluminium", 7.0, "cast iron", 30.0, "copper", 13.0, "glass", 10.0);
 
     private static final double USUAL_FILLING = 0.4;
 
@@ -26,11 +31,21 @@ public record Kitchen(Vessel vessel, Contents contents, Surroundings around, Lev
      * 20 °C with a breath of wind (1 m/s), near sea level.
      */
     public static Kitchen usual(Pan pan) {
-        double r = pan.radiusMetres();
-        double outside = 2 * Math.PI * r * r + 2 * Math.PI * r * pan.heightMetres();
         VesselMaterial steel = VesselMaterial.find("stainless steel").orElseThrow();
-        Vessel vessel = Vessel.of(pan, steel, USUAL_SHEET * outside, true);
-        Contents water = new Contents(USUAL_FILLING * vessel.brimfulKilograms(), 20);
+        Vessel vessel = Vessel.of(pan, steel, usualKilograms(pan, steel, true), true);
+        Contents water = new Contents(usualWater(vessel), 20);
         return new Kitchen(vessel, water, Surroundings.outdoors(20, 1, 0), LevelTable.USUAL);
+    }
+
+    /** Mass of a usual pan of that size and material, kg; its lid counts if it is on. */
+    static double usualKilograms(Pan pan, VesselMaterial material, boolean lidOn) {
+        double r = pan.radiusMetres();
+        double outside = (lidOn ? 2 : 1) * Math.PI * r * r + 2 * Math.PI * r * pan.heightMetres();
+        return SHEETS.getOrDefault(material.name(), USUAL_SHEET) * outside;
+    }
+
+    /** Water to two fifths of the pan's height, kg. */
+    static double usualWater(Vessel vessel) {
+        return USUAL_FILLING * vessel.brimfulKilograms();
     }
 }

@@ -1,5 +1,7 @@
 package simmerpoint.scenario;
 
+import java.time.LocalDate;
+import java.time.LocalTime;
 import java.time.ZonedDateTime;
 import simmerpoint.sun.Place;
 import simmerpoint.sun.SkySpread;
@@ -8,7 +10,20 @@ import simmerpoint.sun.SkySpread;
  * Where and when, and what the sky lets through.
  *
  * @param place where on the earth
- * @param when the scenario's own instant, in the place's zone
+ * @param when the scenario's own instant, in the place's zone; where it names none, {@link #standIn}
  * @param sky the sky chosen, and how far models of it differ
+ * @param timed whether the scenario names its instant; only then its sun is that of {@code when}
  */
-public record Outdoors(Place place, ZonedDateTime when, SkySpread sky) {}
+public record Outdoors(Place place, ZonedDateTime when, SkySpread sky, boolean timed) {
+    private static final LocalDate MIDDLING_DAY = LocalDate.of(2026, 3, 21);
+
+    /** With an instant that the scenario names. */
+    public Outdoors(Place place, ZonedDateTime when, SkySpread sky) {
+        this(place, when, sky, true);
+    }
+
+    /** Noon by the clock of an equinox: a middling day everywhere, for whoever needs a date and was given none. */
+    public static ZonedDateTime standIn(Place place) {
+        return MIDDLING_DAY.atTime(LocalTime.NOON).atZone(place.zone());
+    }
+}

@@ -34,12 +34,17 @@ final class Problems {
     /** Adds a problem after which nothing more can be read. */
     ScenarioException refuse(int line, String key, String text) {
         add(line, key, text);
+        return refusal();
+    }
+
+    /** Everything found so far. */
+    ScenarioException refusal() {
         return new ScenarioException(file, List.copyOf(found));
     }
 
     void throwIfAny() throws ScenarioException {
         if (!found.isEmpty()) {
-            throw new ScenarioException(file, List.copyOf(found));
+            throw refusal();
         }
     }
 }

@@ -1,6 +1,7 @@
 package simmerpoint.scenario;
 
 import java.util.List;
+import java.util.Optional;
 
 /**
  * A scenario that was read and found good.
@@ -8,10 +9,21 @@ import java.util.List;
  * @param scenario its values
  * @param sourceText the text it was read from
  * @param warnings what is allowed and yet probably not meant, one sentence each
+ * @param timeless what to say to whoever needs the sun of one moment, if the file names a place and neither a time nor
+ *     sun.elevation; the scenario then has the usual sun, good for nothing but days and years
  */
-public record ReadScenario(Scenario scenario, String sourceText, List<String> warnings) {
+public record ReadScenario(
+        Scenario scenario, String sourceText, List<String> warnings, Optional<ScenarioException> timeless) {
     /** Keeps its own list. */
     public ReadScenario {
         warnings = List.copyOf(warnings);
+    }
+
+    /** The scenario for work that needs the sun of one moment; refused if the file does not say which. */
+    public Scenario atOneMoment() throws ScenarioException {
+        if (timeless.isPresent()) {
+            throw timeless.get();
+        }
+        return scenario;
     }
 }

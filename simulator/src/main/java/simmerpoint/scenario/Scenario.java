@@ -21,6 +21,7 @@ import simmerpoint.sun.Sunlight;
  * @param stand where its middle stands
  * @param kitchen what is cooked in; empty for a bare disc
  * @param outdoors place, time and sky, if the file names them: elevation and beam of {@code sun} then come from them
+ * @param ground heights above the ground
  */
 public record Scenario(
         String title,
@@ -31,10 +32,11 @@ public record Scenario(
         Target target,
         Stand stand,
         Optional<Kitchen> kitchen,
-        Optional<Outdoors> outdoors) {
+        Optional<Outdoors> outdoors,
+        Ground ground) {
     /** A scenario with a usual kitchen about its pan, if it has one, and no place or time. */
     public Scenario(String title, DishPlan dish, Mirror mirror, Sunlight sun, Aim aim, Target target, Stand stand) {
-        this(title, dish, mirror, sun, aim, target, stand, usualKitchen(target), Optional.empty());
+        this(title, dish, mirror, sun, aim, target, stand, usualKitchen(target), Optional.empty(), Ground.USUAL);
     }
 
     private static Optional<Kitchen> usualKitchen(Target target) {
@@ -43,16 +45,16 @@ public record Scenario(
 
     /** The same with the target's middle elsewhere. */
     public Scenario withStand(Stand other) {
-        return new Scenario(title, dish, mirror, sun, aim, target, other, kitchen, outdoors);
+        return new Scenario(title, dish, mirror, sun, aim, target, other, kitchen, outdoors, ground);
     }
 
     /** The same in other light. */
     public Scenario withSun(Sunlight other) {
-        return new Scenario(title, dish, mirror, other, aim, target, stand, kitchen, outdoors);
+        return new Scenario(title, dish, mirror, other, aim, target, stand, kitchen, outdoors, ground);
     }
 
     /** The same, aimed otherwise. */
     public Scenario withAim(Aim other) {
-        return new Scenario(title, dish, mirror, sun, other, target, stand, kitchen, outdoors);
+        return new Scenario(title, dish, mirror, sun, other, target, stand, kitchen, outdoors, ground);
     }
 }

@@ -2,6 +2,7 @@ package simmerpoint.scenario;
 
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import java.util.Optional;
 import simmerpoint.dish.Cut;
 import simmerpoint.dish.DishPlan;
 import simmerpoint.dish.Material;
@@ -10,8 +11,6 @@ import simmerpoint.dish.MeshException;
 import simmerpoint.dish.Mirror;
 import simmerpoint.dish.ObjReader;
 import simmerpoint.dish.RingSpacing;
-import simmerpoint.pan.FinishCatalogue;
-import simmerpoint.pan.Pan;
 import simmerpoint.pan.Plane;
 import simmerpoint.pan.Target;
 import simmerpoint.setup.Aim;
@@ -28,11 +27,13 @@ import simmerpoint.sun.UniformDisc;
 /** Makes the SI values of a scenario out of checked keys, and reads the files they name. */
 final class ScenarioBuilder {
     private final Values v;
+    private final DayLight light;
     private final Path folder;
     private final Problems problems;
 
-    ScenarioBuilder(Values values, Path folder, Problems problems) {
+    ScenarioBuilder(Values values, DayLight light, Path folder, Problems problems) {
         this.v = values;
+        this.light = light;
         this.folder = folder;
         this.problems = problems;
     }
@@ -47,8 +48,10 @@ final class ScenarioBuilder {
                 v.number("dish.hub"),
                 v.number("dish.gap"),
                 cut);
-        Sunlight sun = new Sunlight(v.number("sun.elevation"), v.number("sun.beam"), shape);
-        return new Scenario(v.text("title"), dish, mirror(), sun, aim(), target(), stand());
+        Sunlight sun = new Sunlight(light.elevationRadians(), light.beamWattsPerSquareMetre(), shape);
+        Optional<Kitchen> kitchen = isPlane() ? Optional.empty() : Optional.of(KitchenBuilder.kitchen(v));
+        return new Scenario(
+                v.text("title"), dish, mirror(), sun, aim(), target(), stand(), kitchen, light.outdoors(), ground());
     }
 
     private Cut cut() {
@@ -152,13 +155,15 @@ final class ScenarioBuilder {
     }
 
     private Target target() {
-        if (v.hasSection("plane")) {
-            return new Plane(v.number("plane.disc"), v.number("plane.lean"));
-        }
-        return new Pan(
-                v.number("pan.diameter"),
-                v.number("pan.height"),
-                FinishCatalogue.find(v.text("pan.finish")).orElseThrow());
+        return isPlane() ? new Plane(v.number("plane.disc"), v.number("plane.lean")) : KitchenBuilder.pan(v);
+    }
+
+    private boolean isPlane() {
+        return v.hasSection("plane");
+    }
+
+    private Ground ground() {
+        return new Ground(v.number("stand.tripod-height"), v.number("stand.lowest-pan"), v.number("stand.highest-pan"));
     }
 
     private Stand stand() {

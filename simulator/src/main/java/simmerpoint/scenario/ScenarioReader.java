@@ -3,6 +3,7 @@ package simmerpoint.scenario;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /** Reads scenario files. Whatever is wrong becomes one {@link ScenarioException} with every problem found. */
 public final class ScenarioReader {
@@ -45,12 +46,15 @@ public final class ScenarioReader {
         Overrides.apply(root, overrides, problems);
         Values values = KeyReader.read(root, overrides.keySet(), problems);
         problems.throwIfAny();
-        CrossChecks.check(values, problems);
+        DayLight light = DayLightReader.read(values, problems);
+        CrossChecks.check(values, light.elevationRadians(), problems);
         problems.throwIfAny();
-        Scenario scenario = new ScenarioBuilder(values, baseFolder, problems).build();
+        Scenario scenario = new ScenarioBuilder(values, light, baseFolder, problems).build();
         MeshChecks.check(scenario.dish(), values, problems);
         problems.throwIfAny();
-        return new ReadScenario(scenario, text, Warnings.of(scenario));
+        Optional<ScenarioException> timeless =
+                light.timeless().map(problem -> new ScenarioException(name, List.of(problem)));
+        return new ReadScenario(scenario, text, Warnings.of(scenario), timeless);
     }
 
     /** The scenario built into the program, the same as {@link ExampleScenario#text()}. */

@@ -4,23 +4,20 @@ import static simmerpoint.units.Dimension.ANGLE;
 import static simmerpoint.units.Dimension.LENGTH;
 
 import java.util.List;
-import simmerpoint.pan.FinishCatalogue;
 
-/** The keys of {@code pan}, {@code plane} and {@code stand}. */
+/** The keys of {@code plane} and {@code stand}. */
 final class TargetKeys {
     private static final Range SIZE = Range.between(LENGTH, "1 mm", "50 m");
     private static final Range MOVE = Range.between(LENGTH, "-10 m", "10 m");
 
+    private static final Range HEIGHT = Range.between(LENGTH, "0 cm", "50 m");
+
     private TargetKeys() {}
 
     static List<Key> keys() {
-        KeyMaker pan = KeyMaker.in("pan");
         KeyMaker plane = KeyMaker.in("plane");
         KeyMaker stand = KeyMaker.in("stand");
         return List.of(
-                pan.length("diameter", "24 cm", "24 cm", SIZE, "Outer width of the pan; must be less than the dish's."),
-                pan.length("height", "11 cm", "11 cm", SIZE, "Height of the pan up to its lid."),
-                pan.word("finish", "black enamel", finishes(), "What the outside of the pan is like."),
                 plane.length("disc", "20 cm", "20 cm", SIZE, "Width of the bare disc that stands in for a pan."),
                 plane.angle(
                         "lean",
@@ -38,10 +35,19 @@ final class TargetKeys {
                         "0 cm",
                         "5 cm",
                         MOVE,
-                        "The pan is moved sideways; positive to the right of whoever stands behind the dish and faces the sun."));
-    }
-
-    private static List<String> finishes() {
-        return FinishCatalogue.all().stream().map(row -> row.finish().name()).toList();
+                        "The pan is moved sideways; positive to the right of whoever stands behind the dish and faces the sun."),
+                stand.length(
+                        "tripod-height",
+                        "60 cm",
+                        "60 cm",
+                        Range.between(LENGTH, "1 cm", "50 m"),
+                        "Height above the ground of the mount, the point about which the dish is turned."),
+                stand.length("lowest-pan", "40 cm", "40 cm", HEIGHT, "Lowest height of the pan at which one can cook."),
+                stand.length(
+                        "highest-pan",
+                        "130 cm",
+                        "130 cm",
+                        HEIGHT,
+                        "Greatest height of the pan at which one can cook."));
     }
 }

@@ -5,6 +5,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import simmerpoint.units.Dimension;
+import simmerpoint.units.EarthAngle;
 import simmerpoint.units.QuantityException;
 import simmerpoint.units.QuantityParser;
 import simmerpoint.units.Spaces;
@@ -24,6 +25,11 @@ final class ValueReader {
             case COUNT -> (int) inRange(key, typed, QuantityParser.parseCount(typed, key.example()));
             case WORD -> word(key, Spaces.normalised(typed));
             case SWITCH -> onOrOff(typed);
+            case LATITUDE -> inRange(key, typed, EarthAngle.latitude(typed, key.example()));
+            case LONGITUDE -> inRange(key, typed, EarthAngle.longitude(typed, key.example()));
+            case DATE -> ClockWords.date(typed);
+            case TIME -> ClockWords.time(typed);
+            case ZONE -> ZoneWords.zone(typed);
             case TEXT -> line(typed, LONGEST_TEXT);
             case FILE -> line(typed, LONGEST_TEXT * 5);
         };
@@ -43,6 +49,9 @@ final class ValueReader {
         }
         if (key.path().equals("sun.elevation") && value <= 0) {
             return "; the sun must stand above the horizon";
+        }
+        if (key.path().equals("pan.water") && value == 0) {
+            return "; no water: the pan heats something; leave the key out for the usual two fifths of the pan";
         }
         return "";
     }

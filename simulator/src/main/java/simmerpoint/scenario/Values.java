@@ -1,5 +1,8 @@
 package simmerpoint.scenario;
 
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.time.ZoneId;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -70,6 +73,22 @@ final class Values {
 
     int count(String path) {
         return get(path).count();
+    }
+
+    boolean isOn(String path) {
+        return (Boolean) get(path).si();
+    }
+
+    LocalDate date(String path) {
+        return (LocalDate) get(path).si();
+    }
+
+    LocalTime time(String path) {
+        return (LocalTime) get(path).si();
+    }
+
+    ZoneId zone(String path) {
+        return (ZoneId) get(path).si();
     }
 
     String text(String path) {

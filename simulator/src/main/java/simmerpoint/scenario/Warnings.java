@@ -1,9 +1,12 @@
 package simmerpoint.scenario;
 
+import java.time.ZonedDateTime;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import simmerpoint.dish.DishPlan;
 import simmerpoint.setup.Stand;
+import simmerpoint.sun.SunDay;
 import simmerpoint.units.QuantityWriter;
 import simmerpoint.units.UnitSystem;
 
@@ -13,6 +16,9 @@ final class Warnings {
     private static final double DEEP = 0.25;
     private static final double LOW_SUN = Math.toRadians(10);
     private static final double SUN_WIDTH = 2 * 0.00465;
+    private static final double THINNEST_SHEET = 5e-5;
+    private static final double THICKEST_SHEET = 0.025;
+    private static final double FARTHEST_NOON = 3.6;
     private static final QuantityWriter METRIC = new QuantityWriter(UnitSystem.METRIC);
 
     private final Scenario scenario;
@@ -28,6 +34,8 @@ final class Warnings {
         warnings.place();
         warnings.sun();
         warnings.mirror();
+        scenario.kitchen().ifPresent(warnings::pan);
+        scenario.outdoors().ifPresent(warnings::clock);
         return List.copyOf(warnings.said);
     }
 
@@ -65,12 +73,40 @@ final class Warnings {
 
     private void sun() {
         if (scenario.sun().beamWattsPerSquareMetre() > STRONGEST_USUAL_BEAM) {
-            said.add("sun.beam: more than 1100 W/m² of direct sunlight hardly ever reaches the ground");
+            said.add(beamKey() + ": more than 1100 W/m² of direct sunlight hardly ever reaches the ground");
         }
         if (scenario.sun().elevationRadians() < LOW_SUN) {
-            said.add(
-                    "sun.elevation: with the sun so low the dish looks along the ground, and most of the light meets the"
-                            + " wall of a level pan or nothing");
+            said.add((timed() ? "when" : "sun.elevation")
+                    + ": with the sun so low the dish looks along the ground, and most of the light meets the"
+                    + " wall of a level pan or nothing");
+        }
+    }
+
+    private boolean timed() {
+        return scenario.outdoors().map(Outdoors::timed).orElse(false);
+    }
+
+    private String beamKey() {
+        return timed() ? "sky" : "sun.beam";
+    }
+
+    /** The sheet that the pan's mass makes. Common practice: foil trays 0.1 mm, cast iron 5 mm. */
+    private void pan(Kitchen kitchen) {
+        double sheet = kitchen.vessel().sheetThickness();
+        if (sheet < THINNEST_SHEET || sheet > THICKEST_SHEET) {
+            said.add("pan.mass: all of the pan would be " + METRIC.length(sheet) + " thick; check mass and material");
+        }
+    }
+
+    /** Noon by the clock may be three hours off the sun's in real zones; half a day off is east taken for west. */
+    private void clock(Outdoors outdoors) {
+        ZonedDateTime noon =
+                SunDay.of(outdoors.place(), outdoors.when().toLocalDate()).solarNoon();
+        double hours = noon.toLocalTime().toSecondOfDay() / 3600.0;
+        if (Math.abs(hours - 12) > FARTHEST_NOON) {
+            said.add("place: the sun would stand highest at "
+                    + noon.toLocalTime().truncatedTo(ChronoUnit.MINUTES)
+                    + " by this clock; check longitude (east or west) and zone");
         }
     }
 

@@ -133,8 +133,7 @@ final class HotSpots {
     }
 
     SmoothCurve undersideCosine() {
-        return curve(
-                t -> t.faces().underside() > 0 ? t.faces().undersideCosine() : Double.NaN);
+        return curve(t -> t.faces().underside() > 0 ? t.faces().undersideCosine() : Double.NaN);
     }
 
     SmoothCurve wallCosine() {

@@ -68,7 +68,8 @@ final class MoveRange {
         int before = (int) Math.round(steps * down / (down + up));
         int behind = steps - before;
         double spacing = Math.min(
-                before > 0 ? down / before : Double.POSITIVE_INFINITY, behind > 0 ? up / behind : Double.POSITIVE_INFINITY);
+                before > 0 ? down / before : Double.POSITIVE_INFINITY,
+                behind > 0 ? up / behind : Double.POSITIVE_INFINITY);
         if (spacing >= 2 * MILLIMETRE) {
             spacing = MILLIMETRE * Math.floor(spacing / MILLIMETRE + 1e-9);
         }

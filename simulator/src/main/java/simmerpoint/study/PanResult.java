@@ -21,7 +21,13 @@ import simmerpoint.scenario.Kitchen;
  * @param directWatts taken up of the sun's own light on lid and wall, W
  * @param run what differs from run to run
  */
-public record PanResult(TraceResult base, PanPosition here, List<PanMove> moves, Optional<SimmerPlace> simmer, double directWatts, RunInfo run) {
+public record PanResult(
+        TraceResult base,
+        PanPosition here,
+        List<PanMove> moves,
+        Optional<SimmerPlace> simmer,
+        double directWatts,
+        RunInfo run) {
     /** Keeps its own list. */
     public PanResult {
         moves = List.copyOf(moves);
@@ -72,7 +78,8 @@ public record PanResult(TraceResult base, PanPosition here, List<PanMove> moves,
     public Optional<Double> openShareForSimmer() {
         Absorbed pattern = here.absorbedByFace();
         HeatLevels levels = levels();
-        double wanted = (levels.beginsLikely(HeatLevel.SIMMER, pattern) + levels.beginsLikely(HeatLevel.BOIL, pattern)) / 2;
+        double wanted =
+                (levels.beginsLikely(HeatLevel.SIMMER, pattern) + levels.beginsLikely(HeatLevel.BOIL, pattern)) / 2;
         double open = (wanted - directWatts) / (here.absorbed().value() - directWatts);
         return open > 0 && open < 1 ? Optional.of(open) : Optional.empty();
     }

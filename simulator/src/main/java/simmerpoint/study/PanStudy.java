@@ -49,8 +49,7 @@ public final class PanStudy {
         this.scenario = scenario;
         kitchen = scenario.kitchen()
                 .orElseThrow(() -> new IllegalArgumentException("only a pan can be asked for its place"));
-        levels = new HeatLevels(
-                new Cooking(kitchen.vessel(), kitchen.contents(), kitchen.around()), kitchen.levels());
+        levels = new HeatLevels(new Cooking(kitchen.vessel(), kitchen.contents(), kitchen.around()), kitchen.levels());
         casting = new Casting(scenario, asked);
         base = TraceStudy.run(scenario, asked, new Part(progress, 0, BASE_SHARE));
         options = asked.withPrecision(0).withRays(base.run().rays());
@@ -116,8 +115,8 @@ public final class PanStudy {
         double[] range = MoveRange.worthwhile(scenario, move, clear, fewer);
         double[] grid = MoveRange.grid(range, POSITIONS - 1);
         double to = grid[grid.length - 1];
-        MoveStudy.Curve curve = MoveStudy.run(
-                scenario, move, grid[0], to, POSITIONS, forMove, new Part(progress, 0, 0.5));
+        MoveStudy.Curve curve =
+                MoveStudy.run(scenario, move, grid[0], to, POSITIONS, forMove, new Part(progress, 0, 0.5));
         MoveStudy.Curve onGrid = new MoveStudy.Curve(
                 move, grid, curve.shaded(), curve.underside(), curve.wall(), curve.lid(), curve.caught());
         return move(move, onGrid, HotSpots.trace(base, move, grid, fewer, new Part(progress, 0.5, 1)));

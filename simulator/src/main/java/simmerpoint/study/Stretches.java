@@ -10,8 +10,7 @@ import simmerpoint.heat.HeatLevel;
 final class Stretches {
     private Stretches() {}
 
-    static List<LevelStretch> of(
-            double from, double to, List<LevelBorder> borders, DoubleFunction<HeatLevel> levelAt) {
+    static List<LevelStretch> of(double from, double to, List<LevelBorder> borders, DoubleFunction<HeatLevel> levelAt) {
         List<LevelStretch> out = new ArrayList<>();
         for (int k = 0; k <= borders.size(); k++) {
             double start = k == 0 ? from : borders.get(k - 1).offsetMetres();

@@ -8,6 +8,8 @@ public enum Dimension {
     ANGLE("an angle", "0.25° or 4 mrad"),
     /** A plain number or per cent; 1 = all. */
     SHARE("a share", "0.85 or 85 %"),
+    /** A plain number without unit. */
+    NUMBER("a plain number", "3.2"),
     /** A whole number without unit. */
     COUNT("a whole number", "24"),
     /** SI: W/m². */
@@ -16,12 +18,18 @@ public enum Dimension {
     TIME("a time", "10 min or 600 s"),
     /** SI: K. */
     TEMPERATURE("a temperature", "95 °C or 203 °F"),
+    /** SI: K, as a difference: 6 °C is 6 K. */
+    TEMPERATURE_DIFFERENCE("a difference of temperatures", "6 K or 11 °F"),
     /** SI: W. */
     POWER("a power", "400 W or 0.4 kW"),
     /** SI: kg. */
     MASS("a mass", "1.5 kg or 3.3 lb"),
     /** SI: m³. */
     VOLUME("a volume", "2 l or 0.5 gal"),
+    /** SI: kg; water may be given by its volume too, a litre for a kilogram. */
+    WATER("an amount of water", "1.5 l or 1.5 kg"),
+    /** Steam off an area of water, in kg/(h·m²) as heat levels count it, which is 1/3600 of the SI unit. */
+    STEAM("a rate of steam", "6 kg/(h·m²)"),
     /** SI: m/s. */
     SPEED("a speed", "2 m/s or 5 mph");
 

@@ -10,7 +10,7 @@ import java.util.Optional;
 
 /**
  * All units that people may write. Inch, foot, pound, gallon and mile are defined by exact decimals (international yard
- * and pound agreement of 1959; US gallon of 231 cubic inches).
+ * and pound agreement of 1959; US gallon of 231 cubic inches, its quarter the quart, its sixteenth the cup).
  */
 final class UnitTable {
     private static final Map<Dimension, Map<String, Unit>> UNITS = new LinkedHashMap<>();
@@ -29,6 +29,7 @@ final class UnitTable {
         add(Dimension.ANGLE, DEGREE.divide(new BigDecimal(60), MathContext.DECIMAL128), "arcmin", "'", "′", "’");
         add(Dimension.SHARE, "1", "");
         add(Dimension.SHARE, "0.01", "%");
+        add(Dimension.NUMBER, "1", "");
         add(Dimension.COUNT, "1", "");
         add(Dimension.IRRADIANCE, "1", "W/m²", "W/m2", "W/m^2");
         add(Dimension.IRRADIANCE, "1000", "kW/m²", "kW/m2", "kW/m^2");
@@ -47,6 +48,8 @@ final class UnitTable {
         add(Dimension.VOLUME, "0.000001", "ml", "mL");
         add(Dimension.VOLUME, "0.003785411784", "gal");
         add(Dimension.VOLUME, "0.000946352946", "qt");
+        water();
+        steam();
         add(Dimension.SPEED, "1", "m/s");
         add(Dimension.SPEED, BigDecimal.ONE.divide(new BigDecimal("3.6"), MathContext.DECIMAL128), "km/h");
         add(Dimension.SPEED, "0.44704", "mph");
@@ -59,6 +62,30 @@ final class UnitTable {
         put(Dimension.TEMPERATURE, BigDecimal.ONE, new BigDecimal("273.15"), "°C", "ºC", "degC", "C");
         BigDecimal fiveNinths = new BigDecimal(5).divide(new BigDecimal(9), MathContext.DECIMAL128);
         put(Dimension.TEMPERATURE, fiveNinths, new BigDecimal("459.67"), "°F", "ºF", "degF", "F");
+        add(Dimension.TEMPERATURE_DIFFERENCE, "1", "K", "°C", "ºC", "degC", "C");
+        add(Dimension.TEMPERATURE_DIFFERENCE, fiveNinths, "°F", "ºF", "degF", "F");
+    }
+
+    /** A litre counts as a kilogram: 0.2 % much at 20 °C, 4 % at boiling. */
+    private static void water() {
+        add(Dimension.WATER, "1", "kg", "l", "L", "litre", "litres", "liter", "liters");
+        add(Dimension.WATER, "0.001", "g", "ml", "mL");
+        add(Dimension.WATER, "0.01", "cl");
+        add(Dimension.WATER, "0.1", "dl");
+        add(Dimension.WATER, "0.45359237", "lb");
+        add(Dimension.WATER, "0.028349523125", "oz");
+        add(Dimension.WATER, "0.2365882365", "cup", "cups");
+        add(Dimension.WATER, "0.946352946", "qt", "quart", "quarts");
+        add(Dimension.WATER, "3.785411784", "gal", "gallon", "gallons");
+    }
+
+    private static void steam() {
+        String[] metric = {"kg/(h·m²)", "kg/(h m²)", "kg/h/m²", "kg/h per m²", "kg/(h*m²)"};
+        for (String symbol : metric) {
+            add(Dimension.STEAM, "1", symbol, symbol.replace("²", "2"), symbol.replace("²", "^2"));
+        }
+        BigDecimal pound = new BigDecimal("0.45359237").divide(new BigDecimal("0.09290304"), MathContext.DECIMAL128);
+        add(Dimension.STEAM, pound, "lb/(h·ft²)", "lb/(h ft²)", "lb/(h ft2)", "lb/h/ft²", "lb/h/ft2");
     }
 
     private static void add(Dimension dimension, String factor, String... symbols) {

@@ -49,10 +49,8 @@ class HeatWordsTest {
     @Test
     void boilingOrNot() {
         Range settles = new Range(78, 83, 88);
-        assertEquals(
-                "boils in 28 to 33 min", plain(METRIC.boil(new BoilAnswer.Boils(new Range(1680, 1800, 1980)))));
-        assertEquals(
-                "never boils: settles at 83 °C (78 to 88 °C)", plain(METRIC.boil(new BoilAnswer.Never(settles))));
+        assertEquals("boils in 28 to 33 min", plain(METRIC.boil(new BoilAnswer.Boils(new Range(1680, 1800, 1980)))));
+        assertEquals("never boils: settles at 83 °C (78 to 88 °C)", plain(METRIC.boil(new BoilAnswer.Never(settles))));
         String may = plain(METRIC.boil(new BoilAnswer.MayBoil(0.5, OptionalDouble.empty(), 3600, settles)));
         assertEquals(
                 "may or may not boil: with little wind it boils in 60 min or somewhat later, with more it settles at 78 °C",

@@ -32,22 +32,26 @@ class PanAnswerTest {
 
     @Test
     void theFirstSentenceHasWattsWhatTheWaterDoesAndMinutes() {
-        Item first = PanAnswer.of(tea, UnitSystem.METRIC).sections().get(0).items().get(0);
+        Item first =
+                PanAnswer.of(tea, UnitSystem.METRIC).sections().get(0).items().get(0);
         String text = ((Item.Sentence) first).text().replace('\u00a0', ' ');
         assertTrue(
-                text.matches("[0-9]+ W go into the pan where it stands, its middle at the focus: the water boils\\. Its "
-                        + "2\\.0 l of water \\(20 °C at the start\\) boils in [0-9]+ to [0-9]+ min\\..*"),
+                text.matches(
+                        "[0-9]+ W go into the pan where it stands, its middle at the focus: the water boils\\. Its "
+                                + "2\\.0 l of water \\(20 °C at the start\\) boils in [0-9]+ to [0-9]+ min\\..*"),
                 text);
     }
 
     @Test
     void theSimmerIsInCentimetresAndInches() {
         assertTrue(
-                metric(tea).matches("(?s).*For a simmer with the least hot spot [a-z ]+ by [0-9.]+ cm \\([0-9.]+ in\\).*"),
+                metric(tea)
+                        .matches("(?s).*For a simmer with the least hot spot [a-z ]+ by [0-9.]+ cm \\([0-9.]+ in\\).*"),
                 metric(tea));
         String inch = text(tea, UnitSystem.INCH);
         assertTrue(
-                inch.matches("(?s).*For a simmer with the least hot spot [a-z ]+ by [0-9.]+ in \\([0-9.]+ cm\\).*"), inch);
+                inch.matches("(?s).*For a simmer with the least hot spot [a-z ]+ by [0-9.]+ in \\([0-9.]+ cm\\).*"),
+                inch);
         assertTrue(inch.contains("68 °F at the start"), inch);
     }
 
@@ -100,7 +104,8 @@ class PanAnswerTest {
     @Test
     void sectionsComeInTheCooksOrder() {
         Answer answer = PanAnswer.of(tea, UnitSystem.METRIC);
-        assertEquals("What the pan gets where it stands", answer.sections().get(0).heading());
+        assertEquals(
+                "What the pan gets where it stands", answer.sections().get(0).heading());
         assertEquals("Where to put the pan", answer.sections().get(1).heading());
         assertTrue(answer.sections().get(2).items().stream().allMatch(Item.Caution.class::isInstance));
     }

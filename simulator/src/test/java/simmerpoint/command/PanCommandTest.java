@@ -57,7 +57,8 @@ class PanCommandTest {
 
     @Test
     void aBareDiscIsRefusedInOneSentence() throws IOException {
-        Path disc = file("dish: {diameter: 1.2 m, focal-length: 0.8 m, surface: {cut: smooth}}\nplane: {disc: 20 cm}\n");
+        Path disc =
+                file("dish: {diameter: 1.2 m, focal-length: 0.8 m, surface: {cut: smooth}}\nplane: {disc: 20 cm}\n");
         assertEquals(2, run("pan", disc.toString(), FEW));
         String text = err.toString(StandardCharsets.UTF_8);
         assertEquals(1, text.lines().count(), text);
@@ -66,7 +67,8 @@ class PanCommandTest {
 
     @Test
     void aPanInsideTheMirrorIsRefusedInOneSentence() throws IOException {
-        Path low = file("dish: {diameter: 1.2 m, focal-length: 0.8 m, surface: {cut: smooth}}\nstand: {pull-back: -79 cm}\n");
+        Path low = file(
+                "dish: {diameter: 1.2 m, focal-length: 0.8 m, surface: {cut: smooth}}\nstand: {pull-back: -79 cm}\n");
         assertEquals(2, run("pan", low.toString(), FEW), out.toString(StandardCharsets.UTF_8));
         assertTrue(err.toString(StandardCharsets.UTF_8).contains("mm into the mirror"));
     }

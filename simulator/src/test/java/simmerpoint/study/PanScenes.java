@@ -19,7 +19,8 @@ public final class PanScenes {
     /** D 1.2 m, f 0.8 m, 24 sectors in 6 rings, 85 %, 5 mrad; pan 24 cm wide, 11 cm high; sun at this elevation. */
     public static Scenario rings(double elevationDegrees, double beam) {
         Cut cut = new Cut.FlatRings(24, 6, RingSpacing.EQUAL_WIDTH);
-        return scenario(new DishPlan(1.2, 0.8, 0.06, 0, cut), Mirror.plain(0.85, 5e-3), elevationDegrees, beam, 0.12, 0.11);
+        return scenario(
+                new DishPlan(1.2, 0.8, 0.06, 0, cut), Mirror.plain(0.85, 5e-3), elevationDegrees, beam, 0.12, 0.11);
     }
 
     /** A long dish: D 0.9 m, f 0.9 m, 32 bent strips, 90 %, 4 mrad; pan 25 cm wide, 10 cm high, sun at 45°. */

@@ -53,7 +53,9 @@ class PanStudyTest {
     void everyMoveHas41PositionsAndOneOfThemIsThePresentOne() {
         for (PanMove move : tea.moves()) {
             assertEquals(PanStudy.POSITIONS, move.positions().size());
-            assertTrue(move.positions().stream().anyMatch(p -> p.offsetMetres() == 0), move.move().toString());
+            assertTrue(
+                    move.positions().stream().anyMatch(p -> p.offsetMetres() == 0),
+                    move.move().toString());
             assertTrue(move.fromMetres() >= -0.4 - 1e-9 && move.toMetres() <= 0.4 + 1e-9);
         }
     }
@@ -80,12 +82,12 @@ class PanStudyTest {
                 assertEquals(b.after(), after.level());
                 assertEquals(1, Math.abs(b.before().ordinal() - b.after().ordinal()));
                 HeatLevel upper = b.before().compareTo(b.after()) > 0 ? b.before() : b.after();
-                double spare = tea.levels()
-                        .spareWatts(upper, move.at(b.offsetMetres()).absorbedByFace());
+                double spare =
+                        tea.levels().spareWatts(upper, move.at(b.offsetMetres()).absorbedByFace());
                 assertEquals(0, spare, 0.05, "watts to spare at the border");
                 assertTrue(b.lowMetres() <= b.offsetMetres() && b.offsetMetres() <= b.highMetres());
-                assertTrue(move.positions().stream()
-                        .noneMatch(p -> Math.abs(p.offsetMetres() - b.offsetMetres()) < 1e-7));
+                assertTrue(
+                        move.positions().stream().noneMatch(p -> Math.abs(p.offsetMetres() - b.offsetMetres()) < 1e-7));
             }
         }
     }
@@ -99,12 +101,14 @@ class PanStudyTest {
             assertEquals(move.toMetres(), stretches.get(stretches.size() - 1).toMetres());
             for (int k = 1; k < stretches.size(); k++) {
                 assertEquals(stretches.get(k - 1).toMetres(), stretches.get(k).fromMetres());
-                assertEquals(stretches.get(k - 1).level(), stretches.get(k).before().orElseThrow());
+                assertEquals(
+                        stretches.get(k - 1).level(), stretches.get(k).before().orElseThrow());
             }
             for (PanPosition p : move.positions()) {
                 for (PanPosition q : move.positions()) {
                     boolean onUnderside = p.undersideShare() > 0.9 && q.undersideShare() > 0.9;
-                    if (onUnderside && p.absorbed().value() > 1.05 * q.absorbed().value()) {
+                    if (onUnderside
+                            && p.absorbed().value() > 1.05 * q.absorbed().value()) {
                         assertTrue(p.level().compareTo(q.level()) >= 0, p + " against " + q);
                     }
                 }
@@ -124,7 +128,8 @@ class PanStudyTest {
             assertEquals(here, there, 0.2 * here, "slide " + slide);
         }
         for (double pull : new double[] {-0.1, 0.1}) {
-            double there = move(tea, MoveStudy.Move.PULL_BACK).at(pull).peakFlux().value();
+            double there =
+                    move(tea, MoveStudy.Move.PULL_BACK).at(pull).peakFlux().value();
             assertTrue(there < 0.75 * here, pull + ": " + there + " against " + here);
         }
     }
@@ -135,7 +140,8 @@ class PanStudyTest {
         PanResult result = PanScenes.study(PanScenes.longDish());
         PanPosition there = move(result, MoveStudy.Move.PULL_BACK).at(0.09);
         assertTrue(there.absorbed().value() > 0.96 * result.here().absorbed().value(), there.toString());
-        assertTrue(there.peakFlux().value() < 0.6 * result.here().peakFlux().value(), there + " against " + result.here());
+        assertTrue(
+                there.peakFlux().value() < 0.6 * result.here().peakFlux().value(), there + " against " + result.here());
         assertTrue(there.middleFlux() < result.here().middleFlux());
         assertEquals(result.here().level(), there.level());
     }
@@ -145,8 +151,8 @@ class PanStudyTest {
         Scenario scenario = tea.base().scenario();
         for (PanMove move : tea.moves()) {
             for (double offset : new double[] {-0.087, 0.0713}) {
-                TraceResult traced =
-                        PanStudy.traceAt(scenario, move.move(), offset, PanScenes.options().withSeed(5), Progress.NONE);
+                TraceResult traced = PanStudy.traceAt(
+                        scenario, move.move(), offset, PanScenes.options().withSeed(5), Progress.NONE);
                 double absorbed = traced.ledger().absorbed().value();
                 assertEquals(absorbed, move.at(offset).absorbed().value(), 0.01 * absorbed, move.move() + " " + offset);
             }
@@ -162,9 +168,7 @@ class PanStudyTest {
         Scenario there = PanStudy.moved(
                 tea.base().scenario(), place.move(), place.position().offsetMetres());
         TraceResult traced = TraceStudy.run(there, PanScenes.options().withSeed(9), Progress.NONE);
-        assertEquals(
-                HeatLevel.SIMMER,
-                tea.levels().level(PanLights.absorbed(traced.faces(), there, tea.kitchen())));
+        assertEquals(HeatLevel.SIMMER, tea.levels().level(PanLights.absorbed(traced.faces(), there, tea.kitchen())));
     }
 
     /** Light in proportion to the open mirror: with that share of it the pan is between simmer and boil. */
@@ -173,8 +177,7 @@ class PanStudyTest {
         double open = tea.openShareForSimmer().orElseThrow();
         double watts = tea.directWatts() + open * (tea.here().absorbed().value() - tea.directWatts());
         assertEquals(
-                HeatLevel.SIMMER,
-                tea.levels().level(tea.here().absorbedByFace().scaledTo(watts)));
+                HeatLevel.SIMMER, tea.levels().level(tea.here().absorbedByFace().scaledTo(watts)));
     }
 
     @Test
@@ -201,7 +204,6 @@ class PanStudyTest {
     void canBeStopped() {
         assertThrows(
                 CancellationException.class,
-                () -> PanStudy.run(
-                        PanScenes.rings(50, 850), PanScenes.options(), (done, detail) -> done < 0.5));
+                () -> PanStudy.run(PanScenes.rings(50, 850), PanScenes.options(), (done, detail) -> done < 0.5));
     }
 }

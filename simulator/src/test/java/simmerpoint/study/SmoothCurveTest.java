@@ -43,7 +43,8 @@ class SmoothCurveTest {
         for (double at : grid(501, 0, 5)) {
             int k = Math.min(4, (int) at);
             double value = curve.at(at);
-            assertTrue(value >= Math.min(y[k], y[k + 1]) - 1e-12 && value <= Math.max(y[k], y[k + 1]) + 1e-12, "at " + at);
+            assertTrue(
+                    value >= Math.min(y[k], y[k + 1]) - 1e-12 && value <= Math.max(y[k], y[k + 1]) + 1e-12, "at " + at);
         }
     }
 

@@ -39,9 +39,14 @@ class LedgerProperties {
         double lit = l.incident().value() - l.shaded().value();
         assertEquals(scene.mirror().lostShare() * lit, l.mirrorLoss().value(), rounding);
         assertEquals(scene.mirror().scatteredShare() * lit, l.scattered().value(), rounding);
-        double taken = scene.target() instanceof Pan pan ? pan.finish().absorptance() : 1;
         double landed = l.caught().value() + l.directOnPan().value();
-        assertEquals(taken * landed, l.absorbed().value(), rounding);
+        if (scene.target() instanceof Pan pan) {
+            double most = pan.finish().absorptance() * landed;
+            assertTrue(l.absorbed().value() <= most + rounding, "takes up more than its finish can");
+            assertTrue(l.absorbed().value() >= 0.3 * most, "even grazing light is not all mirrored");
+        } else {
+            assertEquals(landed, l.absorbed().value(), rounding);
+        }
         assertTrue(result.apertureArea() <= result.outlineArea() * (1 + 1e-12));
         if (scene.target() instanceof Plane) {
             closes("no pan", l.shaded(), 0);

@@ -10,12 +10,12 @@ import java.io.UncheckedIOException;
 import java.util.function.Consumer;
 import javax.imageio.ImageIO;
 
-/** Makes pictures and their files. */
-final class Pictures {
-    private Pictures() {}
+/** White sheets to paint on, and their PNG files. */
+final class Sheets {
+    private Sheets() {}
 
-    /** A white sheet with smooth lines, painted. */
-    static BufferedImage painted(int width, int height, Consumer<Graphics2D> painter) {
+    /** A painted sheet. */
+    static BufferedImage image(int width, int height, Consumer<Graphics2D> painter) {
         BufferedImage image = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
         Graphics2D g = image.createGraphics();
         try {
@@ -31,10 +31,10 @@ final class Pictures {
         return image;
     }
 
-    /** The bytes of a PNG file. */
+    /** The bytes of its PNG file. */
     static byte[] png(BufferedImage image) {
         ImageIO.setUseCache(false);
-        ByteArrayOutputStream out = new ByteArrayOutputStream(1 << 18);
+        ByteArrayOutputStream out = new ByteArrayOutputStream(1 << 17);
         try {
             ImageIO.write(image, "png", out);
         } catch (IOException e) {

@@ -1,0 +1,97 @@
+package simmerpoint.answer;
+
+import java.util.ArrayList;
+import java.util.List;
+import simmerpoint.study.DayHour;
+import simmerpoint.study.DayResult;
+import simmerpoint.study.HourLight;
+import simmerpoint.units.UnitSystem;
+
+/** The answer to "does it cook on that day, and how must it stand?". */
+public final class DayAnswer {
+    private DayAnswer() {}
+
+    /** The answer for {@code result}, in the units of {@code system}. */
+    public static Answer of(DayResult result, UnitSystem system) {
+        Figures figures = new Figures(system);
+        List<Section> sections = new ArrayList<>();
+        sections.add(DayCookSection.of(result, figures));
+        if (!result.curve().isEmpty()) {
+            List<DayHour> hours = result.hours().isEmpty() ? result.curve() : result.hours();
+            sections.add(new Section("Hour by hour", List.of(table(hours), explained())));
+            sections.add(StandSection.of(result, figures));
+            sections.add(new Section("Take care", cautions(hottest(result))));
+            sections.add(sure(result));
+        }
+        return new Answer(Words.oneLine(result.scenario().title()), sections);
+    }
+
+    private static Item table(List<DayHour> hours) {
+        return new Item.Table(
+                List.of("time", "sun", "beam\nW/m²", "taken up\nW", "range\nW", "water\nboils in", "heat\nlevel"),
+                hours.stream().map(DayAnswer::row).toList());
+    }
+
+    private static List<String> row(DayHour hour) {
+        List<String> row = new ArrayList<>(List.of(
+                DayWords.clock(hour.time()),
+                DayWords.elevation(hour),
+                Figures.rounded(hour.beam().likelyWattsPerSquareMetre(), 2)));
+        if (hour.light().isEmpty()) {
+            row.addAll(List.of("none", "", "", ""));
+            return row;
+        }
+        HourLight light = hour.light().get();
+        row.add(Figures.rounded(light.absorbed().value(), 3));
+        row.add(Figures.rounded(light.lowWatts(), 3) + "\u2013" + Figures.rounded(light.highWatts(), 3));
+        row.add(DayWords.boil(light));
+        row.add(LevelWords.of(light.level().likely()));
+        return row;
+    }
+
+    private static Item explained() {
+        return new Item.Sentence(
+                "Light is traced anew for each height of the sun. The range of the watts is how far models of a clear sky"
+                        + " differ; boiling times hold that and what is not known of the pan's losses, for light that"
+                        + " stays as it is at that time.");
+    }
+
+    private static double hottest(DayResult result) {
+        return result.curve().stream()
+                .flatMap(h -> h.light().stream())
+                .mapToDouble(DayAnswer::surelyHottest)
+                .max()
+                .orElse(0);
+    }
+
+    /** Two standard errors above the likely flux: cautions lean to the safe side. */
+    static double surelyHottest(HourLight light) {
+        return light.hottest().value() + 2 * light.hottest().standardError();
+    }
+
+    static List<Item> cautions(double hottest) {
+        return CautionWords.sentences(hottest, "pan").stream()
+                .map(text -> (Item) new Item.Caution(text))
+                .toList();
+    }
+
+    private static Section sure(DayResult result) {
+        List<Item> items = new ArrayList<>();
+        items.add(new Item.Sentence("The watts are sure to " + share(result.worstRelativeError())
+                + " or better as far as sampling goes (one standard error). Clear sky, no hills or trees, dish aimed at every hour as the scenario says. Clouds"
+                + " and haze from day to day change the watts far more than the digits shown."));
+        items.add(new Item.Sentence("Beam: "
+                + Words.oneLine(result.scenario().outdoors().orElseThrow().sky().describe())
+                        .replaceAll("\\.$", "")
+                + "."));
+        items.add(new Item.Sentence(Figures.count(result.rays()) + " rays, seed " + result.seed() + "; sun up "
+                + result.day().sunrise().map(DayWords::clock).orElse("since before midnight") + " to "
+                + result.day().sunset().map(DayWords::clock).orElse("after midnight") + ", clock of "
+                + result.day().place().zone() + "."));
+        return new Section("How sure this is", items);
+    }
+
+    static String share(double relative) {
+        return Figures.rounded(100 * relative, 1) + Figures.NBSP + "%";
+    }
+}

@@ -1,0 +1,134 @@
+package simmerpoint.answer;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import simmerpoint.heat.Contents;
+import simmerpoint.heat.HeatLevel;
+import simmerpoint.study.CookingSpell;
+import simmerpoint.study.DayHour;
+import simmerpoint.study.DayResult;
+import simmerpoint.study.HourLight;
+import simmerpoint.sun.SunDay;
+
+/** What a cook asks of a day: from when to when it cooks, how strongly at noon, what hinders it early and late. */
+final class DayCookSection {
+    private final DayResult result;
+    private final Figures figures;
+
+    private DayCookSection(DayResult result, Figures figures) {
+        this.result = result;
+        this.figures = figures;
+    }
+
+    static Section of(DayResult result, Figures figures) {
+        return new Section("When it cooks", new DayCookSection(result, figures).items());
+    }
+
+    private List<Item> items() {
+        List<Item> items = new ArrayList<>();
+        if (result.curve().isEmpty()) {
+            items.add(new Item.Sentence(tooLow()));
+            return items;
+        }
+        Optional<DayHour> best = result.curve().stream()
+                .filter(h -> h.light().isPresent())
+                .max(Comparator.comparingDouble(DayHour::absorbedWatts));
+        if (best.isEmpty()) {
+            items.add(new Item.Sentence(
+                    "Nothing can be cooked: " + result.curve().get(0).hindrance() + "."));
+            return items;
+        }
+        DayHour noon = result.noon().filter(h -> h.light().isPresent()).orElse(best.get());
+        items.add(new Item.Sentence(first(noon)));
+        items.add(new Item.Sentence(water(noon)));
+        early().ifPresent(text -> items.add(new Item.Sentence(text)));
+        hindered().ifPresent(text -> items.add(new Item.Caution(text)));
+        return items;
+    }
+
+    private String tooLow() {
+        String date = DayWords.date(result.plan().date());
+        if (result.day().kind() == SunDay.Kind.NEVER_RISES) {
+            return "On " + date + " the sun does not rise at this place: it is polar night, and nothing cooks.";
+        }
+        return "On " + date + " the sun never gets "
+                + figures.degrees(result.plan().leastElevationRadians()) + " high at this place; so low, hedges, "
+                + "roofs and hills take its light, and nothing cooks.";
+    }
+
+    private String first(DayHour noon) {
+        String date = DayWords.date(result.plan().date());
+        HourLight light = noon.light().orElseThrow();
+        String at = " at " + when(noon);
+        String watts = figures.plainWatts(light.absorbed()) + at + " (" + range(light) + " by how far models of a clear"
+                + " sky differ). Heat level: " + DayWords.level(light.level()) + ".";
+        if (result.spells().isEmpty()) {
+            return "On " + date + " it does not get to a simmer: the pan takes up only " + watts;
+        }
+        String spells = result.spells().stream().map(this::spell).collect(Collectors.joining(" and "));
+        return "On " + date + " it cooks " + spells + ", "
+                + Figures.fixed(result.cookingHours(), 1) + Figures.NBSP
+                + "hours in all, if the sky is clear: the pan simmers or better. It takes up " + watts;
+    }
+
+    private String when(DayHour hour) {
+        boolean isNoon = result.noon().filter(hour::equals).isPresent();
+        return (isNoon ? "solar noon, " : "") + DayWords.clock(hour.time());
+    }
+
+    private String spell(CookingSpell spell) {
+        List<DayHour> curve = result.curve();
+        boolean early = spell.from().equals(curve.get(0).time());
+        boolean late = spell.to().equals(curve.get(curve.size() - 1).time());
+        String low =
+                " (the sun " + figures.degrees(result.plan().leastElevationRadians()) + " high, lower is not asked)";
+        return "from " + DayWords.clock(spell.from()) + (early && !late ? low : "") + " to "
+                + DayWords.clock(spell.to())
+                + (late ? low.replace("the sun", early ? "at both ends the sun" : "the sun") : "");
+    }
+
+    private String range(HourLight light) {
+        return Figures.rounded(light.lowWatts(), 3) + Figures.NBSP + "to" + Figures.NBSP
+                + Figures.rounded(light.highWatts(), 3) + Figures.NBSP + "W";
+    }
+
+    private String water(DayHour noon) {
+        Contents water = result.scenario().kitchen().orElseThrow().contents();
+        String boil = DayWords.boil(noon.light().orElseThrow());
+        String what = Figures.rounded(water.waterKilograms(), 2) + Figures.NBSP + "kg of water from "
+                + Figures.fixed(water.startCelsius(), 0) + Figures.NBSP + "°C";
+        return boil.startsWith("never")
+                ? "Even at noon its " + what + " would boil " + boil + "."
+                : "At noon its " + what + " would boil in " + boil + ".";
+    }
+
+    /** What limits it at the lowest suns of the table, in the morning and in the evening. */
+    private Optional<String> early() {
+        List<DayHour> dim = result.hours().stream()
+                .filter(h -> h.light().isPresent())
+                .filter(h -> !h.light().orElseThrow().limits().isEmpty())
+                .filter(h -> h.light().orElseThrow().level().likely().compareTo(HeatLevel.BOIL) < 0)
+                .toList();
+        if (dim.isEmpty()) {
+            return Optional.empty();
+        }
+        DayHour first = dim.get(0);
+        String where = "What limits it at low sun: at " + DayWords.clock(first.time()) + ", the sun "
+                + DayWords.elevation(first) + " high, "
+                + DayWords.limits(first.light().orElseThrow(), figures) + ".";
+        DayHour last = dim.get(dim.size() - 1);
+        return Optional.of(
+                last == first ? where : where + " Much the same holds at " + DayWords.clock(last.time()) + ".");
+    }
+
+    private Optional<String> hindered() {
+        String when = DayWords.when(result.hours(), h -> h.light().isEmpty());
+        return result.hours().stream()
+                .filter(h -> h.light().isEmpty())
+                .findFirst()
+                .map(h -> "No light at " + when + ": " + h.hindrance() + ".");
+    }
+}

@@ -1,0 +1,142 @@
+package simmerpoint.answer;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.function.ToDoubleFunction;
+import simmerpoint.scenario.Ground;
+import simmerpoint.setup.Aim;
+import simmerpoint.setup.FocusWalk;
+import simmerpoint.setup.StandGeometry;
+import simmerpoint.study.DayHour;
+import simmerpoint.study.DayResult;
+
+/** Where pan, dish and tripod stand through the day, how often to aim, and what will not go. */
+final class StandSection {
+    private static final double INCH = 0.0254;
+
+    private final DayResult result;
+    private final Figures figures;
+    private final List<DayHour> hours;
+    private final boolean carried;
+
+    private StandSection(DayResult result, Figures figures) {
+        this.result = result;
+        this.figures = figures;
+        hours = result.hours().isEmpty() ? result.curve() : result.hours();
+        carried = result.scenario().aim().panCarriedBy() == Aim.PanCarrier.DISH;
+    }
+
+    static Section of(DayResult result, Figures figures) {
+        StandSection section = new StandSection(result, figures);
+        List<Item> items = new ArrayList<>();
+        section.warnings().forEach(text -> items.add(new Item.Caution(text)));
+        items.add(section.table());
+        items.add(new Item.Sentence(section.walking()));
+        return new Section("How it stands", items);
+    }
+
+    private Item table() {
+        List<String> heads = new ArrayList<>(List.of(
+                "time", "dish\ntilted", "pan above\nground", "mirror above\nground", "pan to\ntripod", "aim\nevery"));
+        if (!carried) {
+            heads.addAll(List.of("then\nmove", "pan up\nor down"));
+        }
+        return new Item.Table(heads, hours.stream().map(this::row).toList());
+    }
+
+    private List<String> row(DayHour hour) {
+        StandGeometry stand = hour.stand();
+        FocusWalk walk = hour.walk();
+        List<String> row = new ArrayList<>(List.of(
+                DayWords.clock(hour.time()),
+                DayWords.elevation(hour),
+                inColumn(stand.panHeightMetres(), 0),
+                inColumn(stand.clearanceMetres(), 0),
+                inColumn(stand.distanceMetres(), 0),
+                Figures.fixed(walk.minutes(), 0) + Figures.NBSP + "min"));
+        if (!carried) {
+            row.add(inColumn(walk.levelMetres(), 1));
+            row.add((walk.riseMetres() > 0 ? "+" : "") + inColumn(walk.riseMetres(), 1));
+        }
+        return row;
+    }
+
+    /** A length in one unit all down its column: cm or inches. */
+    private String inColumn(double metres, int decimals) {
+        return switch (figures.system()) {
+            case METRIC -> Figures.fixed(100 * metres, decimals) + Figures.NBSP + "cm";
+            case INCH -> Figures.fixed(metres / INCH, 1) + Figures.NBSP + "in";
+        };
+    }
+
+    private String walking() {
+        String tilt =
+                "The dish's axis is tilted up from level as far as the sun stands high; the mirror's height above ground "
+                        + "is that of its lowest point, without frame. ";
+        String often =
+                "Aim again when the spot has walked a quarter of the pan's radius; how much heat other intervals "
+                        + "cost is not worked out here. ";
+        if (carried) {
+            return tilt + often + "The dish carries the pan, so nothing else is moved.";
+        }
+        FocusWalk walk = hours.get(0).walk();
+        return tilt + often + "The pan has its own stand: at each new aiming the focus walks off it by "
+                + figures.length(walk.focusMetres(), 2)
+                + ", the distance from mount to focus times the sun's angle. Then move tripod or pan over the ground as "
+                + "far as the table says, and bring the pan up or down.";
+    }
+
+    private List<String> warnings() {
+        List<String> warnings = new ArrayList<>();
+        touching(warnings);
+        heights(warnings);
+        legs(warnings);
+        return warnings;
+    }
+
+    private void touching(List<String> warnings) {
+        String when = DayWords.when(hours, h -> h.stand().touchesGround());
+        if (!when.isEmpty()) {
+            warnings.add("The dish touches the ground at " + when + ": its mount, now at "
+                    + figures.length(ground().tripodHeightMetres(), 2) + ", would have to stand higher than "
+                    + figures.length(worst(h -> h.stand().leastMountMetres()), 2) + ".");
+        }
+    }
+
+    private void heights(List<String> warnings) {
+        String high = DayWords.when(hours, h -> h.stand().panHeightMetres() > ground().highestPanMetres());
+        if (!high.isEmpty()) {
+            warnings.add("The pan stands too high to cook at, above " + figures.length(ground().highestPanMetres(), 2)
+                    + ", at " + high + " (up to "
+                    + figures.length(worst(h -> h.stand().panHeightMetres()), 2) + ").");
+        }
+        String low = DayWords.when(hours, h -> h.stand().panHeightMetres() < ground().lowestPanMetres());
+        if (!low.isEmpty()) {
+            warnings.add("The pan stands too low to cook at, below " + figures.length(ground().lowestPanMetres(), 2)
+                    + ", at " + low + " (down to "
+                    + figures.length(-worst(h -> -h.stand().panHeightMetres()), 2) + ").");
+        }
+    }
+
+    private void legs(List<String> warnings) {
+        String when = DayWords.when(hours, h -> h.stand().legInBeam());
+        if (!when.isEmpty()) {
+            double lean = -worst(h -> -h.stand().legLeanRadians());
+            warnings.add("A leg of the tripod that points towards the sun and leans more than " + figures.degrees(lean)
+                    + " from upright stands in the mirror's light at " + when
+                    + ": turn a gap between two legs towards the sun.");
+        }
+    }
+
+    private Ground ground() {
+        return result.scenario().ground();
+    }
+
+    private double worst(ToDoubleFunction<DayHour> what) {
+        return hours.stream()
+                .max(Comparator.comparingDouble(what))
+                .map(what::applyAsDouble)
+                .orElse(Double.NaN);
+    }
+}

@@ -1,0 +1,154 @@
+package simmerpoint.command;
+
+import java.nio.file.Path;
+import java.time.Duration;
+import java.time.LocalDate;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import simmerpoint.answer.Answer;
+import simmerpoint.answer.DayAnswer;
+import simmerpoint.answer.YearAnswer;
+import simmerpoint.report.DayCsv;
+import simmerpoint.report.DayJson;
+import simmerpoint.report.DayPicture;
+import simmerpoint.report.TextReport;
+import simmerpoint.report.YearPicture;
+import simmerpoint.scenario.ReadScenario;
+import simmerpoint.scenario.Scenario;
+import simmerpoint.scenario.ScenarioReader;
+import simmerpoint.study.DayPlan;
+import simmerpoint.study.DayResult;
+import simmerpoint.study.DayStudy;
+import simmerpoint.study.YearResult;
+import simmerpoint.study.YearStudy;
+import simmerpoint.units.UnitSystem;
+
+/** A cooker through a day or a year. */
+@Command(
+        name = "day",
+        mixinStandardHelpOptions = true,
+        versionProvider = RootCommand.Versions.class,
+        description = "From when to when it cooks on a day, hour by hour, and how it must stand; or through a year.",
+        sortOptions = false)
+final class DayCommand implements Callable<Integer> {
+    private final Terminal terminal;
+
+    @Parameters(arity = "1", paramLabel = "FILE", description = "The scenario; it needs a place.")
+    private Path file;
+
+    @Option(
+            names = "--date",
+            paramLabel = "DATE",
+            converter = Converters.Date.class,
+            description = "Day to look at: 2026-10-05 (default: that of the scenario).")
+    private LocalDate date;
+
+    @Option(
+            names = "--step",
+            paramLabel = "TIME",
+            converter = Converters.Step.class,
+            description = "Time between two rows of the day, 5 min to 3 h (default: 1 h).")
+    private Duration step;
+
+    @Option(
+            names = "--year",
+            description = "Instead of one day the 21st of every month, hour by hour, with few rays for each.")
+    private boolean year;
+
+    @Mixin
+    private final RayOptions rays = new RayOptions();
+
+    @Option(
+            names = "--units",
+            paramLabel = "metric|inch",
+            converter = Converters.Units.class,
+            description = "Units of the answer (default: metric).")
+    private UnitSystem units = UnitSystem.METRIC;
+
+    @Mixin
+    private final ShowOptions show = new ShowOptions();
+
+    @Mixin
+    private final OutputOptions outputs = new OutputOptions();
+
+    @Option(names = "--no-progress", description = "Show no progress.")
+    private boolean noProgress;
+
+    @Option(names = "--quiet", description = "Show neither progress nor notes.")
+    private boolean quiet;
+
+    DayCommand(Terminal terminal) {
+        this.terminal = terminal;
+    }
+
+    @Override
+    public Integer call() throws Exception {
+        outputs.check(file);
+        if (year && step != null) {
+            throw new WrongUse("--step belongs to a single day: a year goes by full hours.");
+        }
+        ReadScenario read = ScenarioReader.read(file);
+        if (!quiet) {
+            read.warnings().forEach(warning -> terminal.complain("simmerpoint: note: " + warning));
+        }
+        Scenario scenario = read.scenario();
+        needs(scenario);
+        try (ProgressLine progress = new ProgressLine(terminal, quiet || noProgress || !terminal.errIsConsole())) {
+            if (year) {
+                year(scenario, progress);
+            } else {
+                day(scenario, progress);
+            }
+        }
+        return 0;
+    }
+
+    private void needs(Scenario scenario) throws WrongUse {
+        if (scenario.kitchen().isEmpty()) {
+            throw new WrongUse(file + ": a day needs a pan to cook in, and the scenario has a bare disc (plane).");
+        }
+        if (scenario.outdoors().isEmpty()) {
+            throw new WrongUse(
+                    file + ": a day needs a place; add for instance place: {latitude: 47.3°, longitude: 9.4°, "
+                            + "altitude: 600 m, zone: Europe/Berlin}.");
+        }
+    }
+
+    private LocalDate date(Scenario scenario) {
+        return date != null ? date : scenario.outdoors().orElseThrow().when().toLocalDate();
+    }
+
+    private void day(Scenario scenario, ProgressLine progress) throws Exception {
+        DayPlan plan =
+                new DayPlan(date(scenario), step == null ? DayPlan.USUAL_STEP : step, DayPlan.USUAL_LEAST_ELEVATION);
+        DayResult result = DayStudy.run(scenario, plan, rays.options(), progress);
+        progress.close();
+        outputs.write(
+                () -> DayJson.bytes(result),
+                () -> DayCsv.bytes(result),
+                () -> DayPicture.bytes(result, units),
+                terminal);
+        say(DayAnswer.of(result, units));
+    }
+
+    private void year(Scenario scenario, ProgressLine progress) throws Exception {
+        YearResult result =
+                YearStudy.run(scenario, date(scenario).getYear(), rays.options(YearStudy.DEFAULT_RAYS), progress);
+        progress.close();
+        outputs.write(
+                () -> DayJson.bytes(result),
+                () -> DayCsv.bytes(result),
+                () -> YearPicture.bytes(result, units),
+                terminal);
+        say(YearAnswer.of(result, units));
+    }
+
+    private void say(Answer answer) {
+        if (!outputs.takesStandardOutput()) {
+            TextReport.lines(answer, show.columns(terminal), terminal.ascii()).forEach(terminal::say);
+        }
+    }
+}

@@ -1,0 +1,169 @@
+package simmerpoint.scenario;
+
+import java.time.LocalDateTime;
+import java.time.ZonedDateTime;
+import java.time.zone.ZoneOffsetTransition;
+import java.util.Optional;
+import simmerpoint.sun.ClearSky;
+import simmerpoint.sun.Place;
+import simmerpoint.sun.Setting;
+import simmerpoint.sun.SkySpread;
+import simmerpoint.sun.SunMoment;
+import simmerpoint.sun.TurbidSky;
+import simmerpoint.sun.Turbidity;
+import simmerpoint.units.QuantityWriter;
+import simmerpoint.units.UnitSystem;
+
+/**
+ * Makes the sun of a scenario out of {@code sun}, {@code place}, {@code when} and {@code sky}.
+ *
+ * <p>A measured beam ({@code sky.beam}, or {@code sun.beam} beside place and time) fixes how turbid the air is, so that the
+ * rest of the day follows from the one measurement; it is taken at its word, without a range between models.
+ */
+final class DayLightReader {
+    private static final QuantityWriter METRIC = new QuantityWriter(UnitSystem.METRIC);
+    private static final String ELEVATION = "sun.elevation";
+    private static final String BEAM = "sun.beam";
+
+    private final Values v;
+    private final Problems problems;
+
+    private DayLightReader(Values values, Problems problems) {
+        this.v = values;
+        this.problems = problems;
+    }
+
+    /** The sun meant; whatever is wrong is added to the problems. */
+    static DayLight read(Values values, Problems problems) throws ScenarioException {
+        DayLight light = new DayLightReader(values, problems).read();
+        problems.throwIfAny();
+        return light;
+    }
+
+    private DayLight read() throws ScenarioException {
+        if (!v.hasSection("place")) {
+            needsPlace("when");
+            needsPlace("sky");
+            return asGiven(Optional.empty(), Optional.empty());
+        }
+        Place place = new Place(
+                v.number("place.latitude"),
+                v.number("place.longitude"),
+                v.number("place.altitude"),
+                v.zone("place.zone"));
+        boolean doubled = v.has("sky.setting") && v.has("sky.turbidity");
+        if (doubled) {
+            tell("sky.turbidity", "setting and turbidity both say how clear the air is; keep one of them");
+        }
+        return v.hasSection("when") ? timed(place) : untimed(place);
+    }
+
+    private void needsPlace(String section) {
+        if (v.hasSection(section)) {
+            tell(
+                    section,
+                    "the sun cannot be looked up without a place; add place: {latitude: 47.3°, longitude: 8.5°, zone: UTC+1},"
+                            + " or leave " + section + " out and give sun.elevation and sun.beam");
+        }
+    }
+
+    private DayLight asGiven(Optional<Outdoors> outdoors, Optional<Problem> timeless) {
+        return new DayLight(v.number(ELEVATION), v.number(BEAM), outdoors, timeless);
+    }
+
+    /** A place for days and years; a single moment then needs sun.elevation. */
+    private DayLight untimed(Place place) throws ScenarioException {
+        if (v.text("sky.kind").equals(OutdoorKeys.MEASURED)) {
+            tell("sky.beam", "when was it measured? add when: {date: 2026-06-21, time: 09:30}");
+        }
+        problems.throwIfAny();
+        Outdoors outdoors = new Outdoors(place, Outdoors.standIn(place), SkySpread.around(clear()), false);
+        Problem timeless = new Problem(
+                v.line("place"),
+                "place",
+                "a place alone does not say where the sun stands; add when: {date: 2026-06-21, time: 09:30}, or"
+                        + " sun.elevation");
+        return asGiven(Optional.of(outdoors), v.has(ELEVATION) ? Optional.empty() : Optional.of(timeless));
+    }
+
+    private DayLight timed(Place place) throws ScenarioException {
+        refuseDoubledSun();
+        Optional<ZonedDateTime> when = instant(place);
+        problems.throwIfAny();
+        SunMoment moment = SunMoment.at(place, when.orElseThrow());
+        if (!moment.position().isUp()) {
+            tell("when.time", SunDownWords.of(moment));
+            throw problems.refusal();
+        }
+        SkySpread sky = sky(moment);
+        problems.throwIfAny();
+        Outdoors outdoors = new Outdoors(place, moment.time(), sky);
+        return new DayLight(
+                moment.position().elevationRadians(),
+                sky.at(moment).likelyWattsPerSquareMetre(),
+                Optional.of(outdoors),
+                Optional.empty());
+    }
+
+    private void refuseDoubledSun() {
+        if (v.has(ELEVATION)) {
+            tell(ELEVATION, "place and when say where the sun stands; leave elevation out, or leave when out");
+        }
+        if (v.has(BEAM) && v.hasSection("sky")) {
+            tell(BEAM, "sky says how strong the sunlight is; leave beam out, or leave sky out");
+        }
+    }
+
+    /** The instant meant; of an hour that the clock shows twice, the first. */
+    private Optional<ZonedDateTime> instant(Place place) {
+        LocalDateTime local = v.date("when.date").atTime(v.time("when.time"));
+        ZoneOffsetTransition change = place.zone().getRules().getTransition(local);
+        if (change != null && change.isGap()) {
+            tell(
+                    "when.time",
+                    local.toLocalTime() + " was not on the clock on " + local.toLocalDate() + " in " + place.zone()
+                            + ", which was put forward from "
+                            + change.getDateTimeBefore().toLocalTime() + " to "
+                            + change.getDateTimeAfter().toLocalTime() + "; choose another time");
+            return Optional.empty();
+        }
+        return Optional.of(local.atZone(place.zone()));
+    }
+
+    private SkySpread sky(SunMoment moment) {
+        if (v.text("sky.kind").equals(OutdoorKeys.MEASURED)) {
+            return measured("sky.beam", moment);
+        }
+        return v.has(BEAM) ? measured(BEAM, moment) : SkySpread.around(clear());
+    }
+
+    private ClearSky clear() {
+        if (v.has("sky.turbidity")) {
+            return new TurbidSky(Turbidity.constant(v.number("sky.turbidity")));
+        }
+        String word = v.text("sky.setting");
+        for (Setting setting : Setting.values()) {
+            if (setting.word().equals(word)) {
+                return TurbidSky.of(setting);
+            }
+        }
+        throw new IllegalStateException("setting " + word);
+    }
+
+    private SkySpread measured(String key, SunMoment moment) {
+        try {
+            return SkySpread.none(TurbidSky.matching(v.number(key), moment));
+        } catch (IllegalArgumentException e) {
+            tell(
+                    key,
+                    "no air without clouds gives a beam of " + v.get(key).typed() + " while the sun stands "
+                            + METRIC.degrees(moment.position().elevationRadians())
+                            + " high, as it does then and there; check beam, date and time");
+            return SkySpread.none(clear());
+        }
+    }
+
+    private void tell(String path, String text) {
+        problems.add(v.line(path), path, text);
+    }
+}

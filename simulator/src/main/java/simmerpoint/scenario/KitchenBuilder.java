@@ -1,0 +1,79 @@
+package simmerpoint.scenario;
+
+import java.math.BigDecimal;
+import simmerpoint.heat.Contents;
+import simmerpoint.heat.LevelTable;
+import simmerpoint.heat.Skin;
+import simmerpoint.heat.Surroundings;
+import simmerpoint.heat.Vessel;
+import simmerpoint.heat.VesselMaterial;
+import simmerpoint.pan.Finish;
+import simmerpoint.pan.FinishCatalogue;
+import simmerpoint.pan.Pan;
+
+/** Makes pan, water, air and heat levels out of checked keys. */
+final class KitchenBuilder {
+    private static final BigDecimal ZERO_CELSIUS = new BigDecimal("273.15");
+
+    private KitchenBuilder() {}
+
+    static Kitchen kitchen(Values v) {
+        Vessel vessel = vessel(v);
+        Contents contents = new Contents(water(v, vessel), celsius(v, "pan.water-temperature"));
+        LevelTable levels = new LevelTable(
+                celsius(v, "heat-levels.hold"),
+                v.number("heat-levels.simmer-below-boiling"),
+                v.number("heat-levels.boil-steam"),
+                v.number("heat-levels.fast-boil-steam"));
+        return new Kitchen(vessel, contents, around(v), levels);
+    }
+
+    static Pan pan(Values v) {
+        return new Pan(v.number("pan.diameter"), v.number("pan.height"), finish(v, "pan.finish"));
+    }
+
+    static Vessel vessel(Values v) {
+        Pan pan = pan(v);
+        VesselMaterial material = VesselMaterial.find(v.text("pan.material")).orElseThrow();
+        boolean lidOn = v.isOn("pan.lid");
+        Skin wall = skin(v, "pan.wall-finish");
+        return new Vessel(
+                pan,
+                material,
+                v.number("pan.mass", Kitchen.usualKilograms(pan, material, lidOn)),
+                skin(v, "pan.underside-finish"),
+                wall,
+                wall,
+                skin(v, "pan.lid-finish"),
+                lidOn);
+    }
+
+    static double water(Values v, Vessel vessel) {
+        return v.number("pan.water", Kitchen.usualWater(vessel));
+    }
+
+    static Surroundings around(Values v) {
+        double atPlace = v.hasSection("place") ? v.number("place.altitude") : 0;
+        return new Surroundings(
+                celsius(v, "air.temperature"),
+                v.number("air.wind"),
+                v.number("air.altitude", atPlace),
+                v.number("air.humidity"),
+                v.text("air.sky").equals(AirAndLevelKeys.OPEN));
+    }
+
+    /** A temperature in °C, in decimals, so that 20 °C comes back as 20. */
+    static double celsius(Values v, String path) {
+        return new BigDecimal(Double.toString(v.number(path)))
+                .subtract(ZERO_CELSIUS)
+                .doubleValue();
+    }
+
+    private static Skin skin(Values v, String path) {
+        return Skin.of(finish(v, v.has(path) ? path : "pan.finish"));
+    }
+
+    private static Finish finish(Values v, String path) {
+        return FinishCatalogue.find(v.text(path)).orElseThrow();
+    }
+}

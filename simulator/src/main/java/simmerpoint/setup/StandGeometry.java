@@ -1,0 +1,131 @@
+package simmerpoint.setup;
+
+import simmerpoint.dish.DishPlan;
+
+/**
+ * A well-aimed dish on its tripod, and its pan, stood on level ground: a side view in the upright plane through the sun.
+ * Heights are above the ground; level distances are towards the sun from the tripod's middle, which is under the mount.
+ * With α the axis elevation, H the mount's height, b the mount behind the vertex, p, s, h the pull-back, slide and raise
+ * (see {@link Setup}): vertex at b·(cos α, sin α) from the mount; pan at ((f + b + p)·cos α + s, (f + b + p)·sin α + h);
+ * a mirror point at r below the axis at (r·sin α, −r·cos α) + r²/4f·(cos α, sin α) from the vertex (derived here).
+ *
+ * <p>Leaves out what is behind the mirror (ribs, frame) and turns of the dish.
+ *
+ * @param elevationRadians elevation of the axis, above 0 to π/2
+ * @param panHeightMetres height of the pan's underside
+ * @param panDistanceMetres level distance of the pan's middle towards the sun from the tripod's middle; below 0 it is
+ *     behind
+ * @param panSideMetres level distance of the pan's middle to the right of someone behind the dish who faces the sun
+ * @param clearanceMetres height of the mirror's lowest point; below 0 it would be in the ground
+ * @param leastMountMetres lowest mount for which the mirror just touches the ground
+ * @param legLeanRadians least lean, from upright, of a straight leg that points from the mount towards the sun and
+ *     stands in the mirror's beam, or {@link #NO_LEG} if none up to {@link #MOST_LEAN} does
+ */
+public record StandGeometry(
+        double elevationRadians,
+        double panHeightMetres,
+        double panDistanceMetres,
+        double panSideMetres,
+        double clearanceMetres,
+        double leastMountMetres,
+        double legLeanRadians) {
+    /** Lean of a tripod's legs from upright, rad: 25° (common practice). */
+    public static final double USUAL_LEAN = Math.toRadians(25);
+
+    /** Legs that lean more than this are not looked at, rad. */
+    public static final double MOST_LEAN = Math.toRadians(45);
+
+    /** No leg stands in the beam. */
+    public static final double NO_LEG = Double.POSITIVE_INFINITY;
+
+    private static final int LEAN_STEPS = 90;
+    private static final int LEG_STEPS = 200;
+
+    /**
+     * Stands everything up.
+     *
+     * @param dish focal length and diameter
+     * @param elevationRadians of the well-aimed axis, above 0 to π/2
+     * @param mountBehindMetres the mount's distance behind the vertex
+     * @param mountHeightMetres the mount's height above the ground, above 0
+     * @param stand where the pan stands
+     */
+    public static StandGeometry of(
+            DishPlan dish, double elevationRadians, double mountBehindMetres, double mountHeightMetres, Stand stand) {
+        if (!(elevationRadians > 0 && elevationRadians <= Math.PI / 2)) {
+            throw new IllegalArgumentException("elevation " + elevationRadians + " rad is outside 0 to pi/2");
+        }
+        if (!(mountHeightMetres > 0)) {
+            throw new IllegalArgumentException("mount height " + mountHeightMetres + " m is not above 0");
+        }
+        double up = Math.sin(elevationRadians);
+        double level = Math.cos(elevationRadians);
+        double along = dish.focalLengthMetres() + mountBehindMetres + stand.pullBackMetres();
+        double clearance = mountHeightMetres + mountBehindMetres * up + lowest(dish, elevationRadians);
+        return new StandGeometry(
+                elevationRadians,
+                mountHeightMetres + along * up + stand.raiseMetres(),
+                along * level + stand.slideMetres(),
+                stand.sideMetres(),
+                clearance,
+                mountHeightMetres - clearance,
+                legLean(dish, elevationRadians, mountBehindMetres, mountHeightMetres));
+    }
+
+    /** Level distance between the middles of pan and tripod, m. */
+    public double distanceMetres() {
+        return Math.hypot(panDistanceMetres, panSideMetres);
+    }
+
+    /** How far the dish is tipped back from facing the horizon, rad: the elevation of its axis. */
+    public double tiltRadians() {
+        return elevationRadians;
+    }
+
+    /** Whether the mirror meets the ground. */
+    public boolean touchesGround() {
+        return !(clearanceMetres > 0);
+    }
+
+    /** Whether a leg of usual lean that points towards the sun stands in the mirror's beam. */
+    public boolean legInBeam() {
+        return legLeanRadians <= USUAL_LEAN;
+    }
+
+    /**
+     * Height of the mirror's lowest point above the vertex, m, at most 0: x·cos α + x²/4f·sin α is least at
+     * x = −2f·cot α or, if that is beyond it, at the rim.
+     */
+    private static double lowest(DishPlan dish, double elevation) {
+        double f = dish.focalLengthMetres();
+        double up = Math.sin(elevation);
+        double level = Math.cos(elevation);
+        double r = Math.min(dish.radiusMetres(), 2 * f * level / up);
+        return -r * level + r * r / (4 * f) * up;
+    }
+
+    private static double legLean(DishPlan dish, double elevation, double behind, double height) {
+        for (int k = 0; k <= LEAN_STEPS; k++) {
+            double lean = MOST_LEAN * k / LEAN_STEPS;
+            if (inBeam(dish, elevation, behind, height, lean)) {
+                return lean;
+            }
+        }
+        return NO_LEG;
+    }
+
+    /** Whether some place of the leg is on the sun's side of the mirror and within the light that falls on it. */
+    private static boolean inBeam(DishPlan dish, double elevation, double behind, double height, double lean) {
+        double f = dish.focalLengthMetres();
+        double length = height / Math.cos(lean);
+        for (int k = 1; k <= LEG_STEPS; k++) {
+            double t = length * k / LEG_STEPS;
+            double along = t * Math.sin(lean - elevation) - behind;
+            double off = t * Math.cos(lean - elevation);
+            if (off < dish.radiusMetres() && along > off * off / (4 * f)) {
+                return true;
+            }
+        }
+        return false;
+    }
+}

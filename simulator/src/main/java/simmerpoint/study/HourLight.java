@@ -1,0 +1,49 @@
+package simmerpoint.study;
+
+import java.util.List;
+import java.util.OptionalDouble;
+import simmerpoint.heat.BoilAnswer;
+import simmerpoint.heat.LevelAnswer;
+import simmerpoint.sampling.Estimate;
+import simmerpoint.target.Ledger;
+
+/**
+ * What the pan gets at one instant, traced anew for the sun's elevation then, and what that does to its water if it stayed
+ * so. Two doubts, taken one at a time: the pan's losses at the likely beam, and the beam at the likely losses.
+ *
+ * @param ledger where the light goes at the likely beam
+ * @param lowWatts taken up at the lowest beam of the models, W
+ * @param highWatts taken up at the highest beam of the models, W
+ * @param level its heat level: lowest and highest hold both doubts
+ * @param simmerSpareWatts watts beyond what a simmer takes, likely beam and losses; below 0 it does not simmer
+ * @param boil when the pan's water boils at the likely beam
+ * @param lowBeamBoilSeconds time to boil at the lowest beam, likely losses; empty if it never does
+ * @param highBeamBoilSeconds time to boil at the highest beam, likely losses; empty if it never does
+ * @param hottest flux of the hottest spot of the underside, W/m²
+ * @param begins watts at which keep warm, simmer, boil and fast boil begin for light that is shared between the faces as
+ *     here, likely losses; infinite where such light never gets there; none if only the likely level was asked for
+ * @param limits what keeps it from more, the greatest share first
+ */
+public record HourLight(
+        Ledger ledger,
+        double lowWatts,
+        double highWatts,
+        LevelAnswer level,
+        double simmerSpareWatts,
+        BoilAnswer boil,
+        OptionalDouble lowBeamBoilSeconds,
+        OptionalDouble highBeamBoilSeconds,
+        Estimate hottest,
+        List<Double> begins,
+        List<LightLimit> limits) {
+    /** Copies the lists. */
+    public HourLight {
+        begins = List.copyOf(begins);
+        limits = List.copyOf(limits);
+    }
+
+    /** Taken up by the pan at the likely beam, W, with its error from sampling. */
+    public Estimate absorbed() {
+        return ledger.absorbed();
+    }
+}

@@ -1,0 +1,159 @@
+package simmerpoint.study;
+
+import java.time.ZonedDateTime;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import simmerpoint.heat.Absorbed;
+import simmerpoint.heat.BoilAnswer;
+import simmerpoint.heat.Cooking;
+import simmerpoint.heat.CookingPower;
+import simmerpoint.heat.HeatLevel;
+import simmerpoint.heat.HeatLevels;
+import simmerpoint.heat.LevelAnswer;
+import simmerpoint.heat.Range;
+import simmerpoint.scenario.Kitchen;
+import simmerpoint.scenario.Outdoors;
+import simmerpoint.scenario.Scenario;
+import simmerpoint.setup.FocusWalk;
+import simmerpoint.setup.StandGeometry;
+import simmerpoint.sun.BeamRange;
+import simmerpoint.sun.SunMoment;
+import simmerpoint.sun.SunMotion;
+import simmerpoint.sun.Sunlight;
+import simmerpoint.target.Ledger;
+
+/** One cooker at any instant: traced anew at the sun's elevation then, with the same samples every time. */
+final class HourStudy {
+    private final Scenario scenario;
+    private final Outdoors outdoors;
+    private final Kitchen kitchen;
+    private final Cooking cooking;
+    private final HeatLevels levels;
+    private final TraceOptions options;
+    private final boolean full;
+    private long rays;
+
+    /** With every question of the heat balance, or ({@code full} false) only the likely heat level. */
+    HourStudy(Scenario scenario, TraceOptions options, boolean full) {
+        this.scenario = scenario;
+        this.options = options;
+        this.full = full;
+        outdoors = scenario.outdoors().orElseThrow(() -> new IllegalArgumentException("a day needs a place"));
+        kitchen = scenario.kitchen()
+                .orElseThrow(() -> new IllegalArgumentException("a day needs a pan, not a bare disc"));
+        cooking = new Cooking(kitchen.vessel(), kitchen.contents(), kitchen.around());
+        levels = new HeatLevels(cooking, kitchen.levels());
+    }
+
+    /** Rays traced so far. */
+    long rays() {
+        return rays;
+    }
+
+    DayHour at(ZonedDateTime time, Progress progress) {
+        SunMoment moment = SunMoment.at(outdoors.place(), time);
+        BeamRange beam = outdoors.sky().at(moment);
+        double elevation = moment.position().elevationRadians();
+        StandGeometry stand = StandGeometry.of(
+                scenario.dish(),
+                elevation,
+                scenario.aim().mountMetres(),
+                scenario.ground().tripodHeightMetres(),
+                scenario.stand());
+        FocusWalk walk = FocusWalk.of(
+                scenario.dish(),
+                scenario.aim(),
+                scenario.target(),
+                scenario.stand().pullBackMetres(),
+                elevation,
+                SunMotion.at(moment));
+        if (!(beam.likelyWattsPerSquareMetre() > 0)) {
+            return new DayHour(moment, beam, stand, walk, Optional.empty(), "no beam comes through the air");
+        }
+        try {
+            HourLight light = light(beam, elevation, progress);
+            return new DayHour(moment, beam, stand, walk, Optional.of(light), "");
+        } catch (ImpossibleSetupException e) {
+            return new DayHour(moment, beam, stand, walk, Optional.empty(), e.getMessage());
+        }
+    }
+
+    private HourLight light(BeamRange beam, double elevation, Progress progress) {
+        double likely = beam.likelyWattsPerSquareMetre();
+        Scenario then =
+                scenario.withSun(new Sunlight(elevation, likely, scenario.sun().shape()));
+        TraceResult traced = TraceStudy.run(then, options, progress);
+        rays += traced.run().rays();
+        Absorbed absorbed = PanLights.absorbed(traced.faces(), then, kitchen);
+        Absorbed low = absorbed.times(beam.lowWattsPerSquareMetre() / likely);
+        Absorbed high = absorbed.times(beam.highWattsPerSquareMetre() / likely);
+        return new HourLight(
+                traced.ledger(),
+                low.total(),
+                high.total(),
+                level(low, absorbed, high),
+                levels.spareWatts(HeatLevel.SIMMER, absorbed),
+                boil(absorbed),
+                full ? cooking.likelyBoilSeconds(low) : OptionalDouble.empty(),
+                full ? cooking.likelyBoilSeconds(high) : OptionalDouble.empty(),
+                traced.spot().peakFlux(),
+                full ? begins(absorbed) : List.of(),
+                limits(traced.ledger(), likely));
+    }
+
+    private LevelAnswer level(Absorbed low, Absorbed likely, Absorbed high) {
+        HeatLevel dim = levels.level(low);
+        HeatLevel bright = levels.level(high);
+        if (!full) {
+            return new LevelAnswer(dim, levels.level(likely), bright);
+        }
+        LevelAnswer spread = levels.levelWithSpread(likely);
+        return new LevelAnswer(
+                Collections.min(List.of(dim, spread.lowest())),
+                spread.likely(),
+                Collections.max(List.of(bright, spread.highest())));
+    }
+
+    private List<Double> begins(Absorbed pattern) {
+        return Arrays.stream(HeatLevel.values())
+                .skip(1)
+                .map(level -> levels.beginsLikely(level, pattern))
+                .toList();
+    }
+
+    private BoilAnswer boil(Absorbed absorbed) {
+        if (full) {
+            return cooking.boil(absorbed);
+        }
+        OptionalDouble seconds = cooking.likelyBoilSeconds(absorbed);
+        return seconds.isPresent()
+                ? new BoilAnswer.Boils(Range.exact(seconds.getAsDouble()))
+                : new BoilAnswer.Never(Range.exact(cooking.settles(absorbed).likely()));
+    }
+
+    private static List<LightLimit> limits(Ledger ledger, double beam) {
+        List<LightLimit> limits = new ArrayList<>();
+        add(limits, LightLimit.Kind.WEAK_BEAM, 1 - beam / CookingPower.STANDARD_IRRADIANCE);
+        add(
+                limits,
+                LightLimit.Kind.MISSES,
+                ledger.missed().value() / ledger.reflected().value());
+        add(
+                limits,
+                LightLimit.Kind.CLIMBS_WALL,
+                ledger.wall().value() / ledger.caught().value());
+        limits.sort(Comparator.comparingDouble(LightLimit::share).reversed());
+        return limits;
+    }
+
+    private static void add(List<LightLimit> limits, LightLimit.Kind kind, double share) {
+        if (share >= LightLimit.LEAST) {
+            limits.add(new LightLimit(kind, share));
+        }
+    }
+}

@@ -1,0 +1,151 @@
+package simmerpoint.command;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import javax.imageio.ImageIO;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class DayCommandTest {
+    private static final String DISH =
+            "dish: {diameter: 1.2 m, focal-length: 0.8 m, hub: 6 cm, surface: {cut: flat-rings, sectors: 24, rings: 6}}\n";
+    private static final String PLACE =
+            "place: {latitude: 47.3°, longitude: 9.4°, altitude: 600 m, zone: Europe/Berlin}\n";
+
+    @TempDir
+    Path folder;
+
+    private final ByteArrayOutputStream out = new ByteArrayOutputStream();
+    private final ByteArrayOutputStream err = new ByteArrayOutputStream();
+    private String file;
+
+    @BeforeEach
+    void scenario() throws IOException {
+        file = write("placed.yaml", DISH + PLACE + "when: {date: 2026-06-21, time: 12:00}\n");
+    }
+
+    private String write(String name, String text) throws IOException {
+        return Files.writeString(folder.resolve(name), text).toString();
+    }
+
+    private int run(String... args) {
+        out.reset();
+        err.reset();
+        PrintStream o = new PrintStream(out, true, StandardCharsets.UTF_8);
+        PrintStream e = new PrintStream(err, true, StandardCharsets.UTF_8);
+        Tracer none = (scenario, options, progress) -> {
+            throw new IllegalStateException("not asked to trace");
+        };
+        return new Program(new Terminal(o, e, false, false, 0), none).run(args);
+    }
+
+    private String out() {
+        return out.toString(StandardCharsets.UTF_8);
+    }
+
+    private void assertComplaint(String words) {
+        String text = err.toString(StandardCharsets.UTF_8);
+        assertTrue(text.startsWith("simmerpoint: ") && text.lines().count() == 1, text);
+        assertTrue(text.contains(words), text);
+        assertEquals("", out());
+    }
+
+    @Test
+    void theDayOfTheScenarioOrOfTheDateAskedFor() {
+        assertEquals(0, run("day", file, "--rays", "4k"));
+        assertTrue(out().contains("On 21 June 2026 it cooks from"), out());
+        assertEquals(0, run("day", file, "--rays", "4k", "--date", "2026-10-05", "--step", "30 min", "--width", "50"));
+        assertTrue(out().contains("On 5 October 2026 it cooks"), out());
+        assertTrue(out().contains("09:30"), out());
+        assertTrue(out().lines().allMatch(line -> line.length() <= 50), out());
+    }
+
+    @Test
+    void filesOfADay() throws IOException {
+        Path json = folder.resolve("d.json");
+        Path csv = folder.resolve("d.csv");
+        Path png = folder.resolve("d.png");
+        assertEquals(
+                0,
+                run(
+                        "day",
+                        file,
+                        "--rays",
+                        "4k",
+                        "--json",
+                        json.toString(),
+                        "--csv",
+                        csv.toString(),
+                        "--png",
+                        png.toString()));
+        assertEquals(
+                "2026-06-21",
+                new ObjectMapper().readTree(json.toFile()).get("date").asText());
+        assertTrue(Files.readString(csv).contains("time,elevation_deg"));
+        assertEquals(1400, ImageIO.read(png.toFile()).getWidth());
+    }
+
+    @Test
+    void aYearOnStandardOutputIsAlone() throws IOException {
+        assertEquals(0, run("day", file, "--year", "--rays", "1024", "--json", "-"));
+        assertEquals(12, new ObjectMapper().readTree(out()).get("days").size());
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "--date 2026-02-30 | --date: \"2026-02-30\" is not a date",
+                "--date 5.10.2026 | write for instance 2026-10-05",
+                "--date 1850-01-01 | from 1900 to 2199",
+                "--step 30 | a time needs one",
+                "--step 1s | from 5 min to 3 h",
+                "--step 4h | from 5 min to 3 h",
+                "--step NaN | not a finite number",
+                "--year --step 30min | a year goes by full hours",
+                "--png - | a picture does not go to standard output",
+            })
+    void aWrongCommandLineIsOneSentenceAndTwo(String line, String words) {
+        String[] options = line.split(" ");
+        String[] args = new String[options.length + 2];
+        args[0] = "day";
+        args[1] = file;
+        System.arraycopy(options, 0, args, 2, options.length);
+        assertEquals(2, run(args));
+        assertComplaint(words);
+    }
+
+    @Test
+    void aDayNeedsAPlaceAndAPan() throws IOException {
+        assertEquals(2, run("day", write("nowhere.yaml", DISH)));
+        assertComplaint("nowhere.yaml: a day needs a place; add for instance place: {");
+        assertEquals(2, run("day", write("bare.yaml", DISH + PLACE + "plane: {disc: 20 cm}\n"), "--quiet"));
+        assertComplaint("a day needs a pan");
+        assertEquals(2, run("day"));
+        assertComplaint("a scenario file is missing");
+    }
+
+    @Test
+    void polarNightIsAnAnswer() throws IOException {
+        String north = write("north.yaml", DISH + "place: {latitude: 69.6°, longitude: 18.9°, zone: Europe/Oslo}\n");
+        assertEquals(0, run("day", north, "--date", "2026-12-21", "--quiet"));
+        assertTrue(out().contains("polar night"), out());
+    }
+
+    @Test
+    void aPlaceWithoutATimeHasADayAllTheSame() throws IOException {
+        assertEquals(0, run("day", write("anytime.yaml", DISH + PLACE), "--rays", "4k", "--quiet"));
+        assertTrue(out().contains("On 21 March 2026"), out());
+    }
+}

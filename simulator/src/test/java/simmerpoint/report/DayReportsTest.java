@@ -1,0 +1,187 @@
+package simmerpoint.report;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.awt.Color;
+import java.awt.image.BufferedImage;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.time.LocalDate;
+import java.util.List;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import simmerpoint.answer.LevelWords;
+import simmerpoint.heat.HeatLevel;
+import simmerpoint.study.Cookers;
+import simmerpoint.study.DayPlan;
+import simmerpoint.study.DayResult;
+import simmerpoint.study.DayStudy;
+import simmerpoint.study.Progress;
+import simmerpoint.study.YearResult;
+import simmerpoint.study.YearStudy;
+import simmerpoint.sun.Place;
+import simmerpoint.units.UnitSystem;
+
+class DayReportsTest {
+    private static final int WHITE = 0xFFFFFF;
+
+    private static DayResult day;
+    private static DayResult night;
+    private static YearResult year;
+
+    private static DayResult on(Place place, LocalDate date) {
+        return DayStudy.run(
+                Cookers.usual(place, Cookers.COUNTRY), DayPlan.hourly(date), Cookers.quick(), Progress.NONE);
+    }
+
+    @BeforeAll
+    static void study() {
+        day = on(Cookers.HILLSIDE, LocalDate.of(2026, 6, 21));
+        night = on(Cookers.FAR_NORTH, LocalDate.of(2026, 12, 21));
+        year = YearStudy.run(Cookers.usual(Cookers.FAR_NORTH, Cookers.COUNTRY), 2026, Cookers.quick(), Progress.NONE);
+    }
+
+    private static JsonNode read(byte[] bytes) throws IOException {
+        return new ObjectMapper().readTree(bytes);
+    }
+
+    @Test
+    void jsonHoldsTheFiguresOfTheStudy() throws IOException {
+        JsonNode json = read(DayJson.bytes(day));
+        assertEquals("2026-06-21", json.get("date").asText());
+        assertEquals(47.3, json.get("place").get("latitude_deg").asDouble(), 0);
+        assertEquals(day.hours().size(), json.get("hours").size());
+        JsonNode noon = json.get("noon");
+        assertEquals(
+                day.noon().orElseThrow().absorbedWatts(),
+                noon.get("absorbed_power_W").asDouble(),
+                0);
+        assertTrue(noon.get("absorbed_power_W_se").asDouble() > 0);
+        HeatLevel level = day.noon().orElseThrow().light().orElseThrow().level().likely();
+        assertEquals(LevelWords.of(level), noon.get("heat_level").asText());
+        assertTrue(noon.get("boil_low_min").asDouble() <= noon.get("boil_min").asDouble());
+        JsonNode first = json.get("hours").get(0);
+        assertEquals("2026-06-21T07:00:00+02:00", first.get("time").asText());
+        assertEquals("climbs wall", first.get("limits").get(0).get("kind").asText());
+        assertFalse(first.get("stand").get("touches_ground").asBoolean());
+        assertEquals(day.cookingHours(), json.get("cooking_h").asDouble(), 0);
+    }
+
+    @Test
+    void jsonOfANightHasNoHours() throws IOException {
+        JsonNode json = read(DayJson.bytes(night));
+        assertEquals("never rises", json.get("sun").asText());
+        assertTrue(json.get("noon").isNull() && json.get("sunrise").isNull());
+        assertEquals(0, json.get("hours").size());
+        assertEquals(0, json.get("cooks").size());
+    }
+
+    @Test
+    void theSameDayAgainIsTheSameBytesButForRun() throws IOException {
+        ObjectNode one = (ObjectNode) read(DayJson.bytes(day));
+        DayResult again = on(Cookers.HILLSIDE, LocalDate.of(2026, 6, 21));
+        ObjectNode two = (ObjectNode) read(DayJson.bytes(again));
+        one.remove("run");
+        two.remove("run");
+        assertEquals(one.toString(), two.toString());
+        assertArrayEquals(DayCsv.bytes(day), DayCsv.bytes(again));
+    }
+
+    @Test
+    void csvHasARowForEveryHourUnderItsHeads() {
+        List<String> lines = new String(DayCsv.bytes(day), StandardCharsets.UTF_8)
+                .lines()
+                .filter(line -> !line.startsWith("#"))
+                .toList();
+        assertEquals(1 + day.hours().size(), lines.size());
+        int columns = lines.get(0).split(",").length;
+        assertTrue(lines.stream().allMatch(line -> line.split(",", -1).length == columns));
+        assertEquals("absorbed_W", lines.get(0).split(",")[6]);
+        assertEquals(
+                day.hours().get(0).absorbedWatts(),
+                Double.parseDouble(lines.get(1).split(",")[6]),
+                1e-3);
+        long rows = new String(DayCsv.bytes(year), StandardCharsets.UTF_8)
+                .lines()
+                .filter(line -> line.startsWith("2026-"))
+                .count();
+        assertEquals(year.days().stream().mapToInt(d -> d.hours().size()).sum(), rows);
+    }
+
+    @Test
+    void jsonOfAYearHasTwelveDays() throws IOException {
+        JsonNode days = read(DayJson.bytes(year)).get("days");
+        assertEquals(12, days.size());
+        assertEquals("2026-02-21", days.get(1).get("date").asText());
+        assertEquals(
+                28 * days.get(1).get("cooking_h").asDouble(),
+                days.get(1).get("clear_month_cooking_h").asDouble(),
+                1e-9);
+    }
+
+    @Test
+    void picturesKeepInsideTheirSheets() {
+        for (UnitSystem system : UnitSystem.values()) {
+            for (BufferedImage image : List.of(
+                    DayPicture.image(day, system), DayPicture.image(night, system), YearPicture.image(year, system))) {
+                assertEquals(1400, image.getWidth());
+                for (int y = 0; y < image.getHeight(); y++) {
+                    for (int edge = 0; edge < 8; edge++) {
+                        assertEquals(WHITE, image.getRGB(edge, y) & WHITE, "left at " + y);
+                        assertEquals(WHITE, image.getRGB(1399 - edge, y) & WHITE, "right at " + y);
+                    }
+                }
+            }
+        }
+    }
+
+    @Test
+    void theLevelsOfTheDayAreSeen() {
+        BufferedImage image = DayPicture.image(day, UnitSystem.METRIC);
+        for (HeatLevel level : List.of(HeatLevel.TOO_COOL, HeatLevel.KEEP_WARM, HeatLevel.SIMMER, HeatLevel.BOIL)) {
+            assertTrue(pixels(image, LevelColours.of(level)) > 2000, level + " is not seen");
+        }
+    }
+
+    private static long pixels(BufferedImage image, Color colour) {
+        long count = 0;
+        for (int y = 0; y < image.getHeight(); y++) {
+            for (int x = 0; x < image.getWidth(); x++) {
+                count += image.getRGB(x, y) == colour.getRGB() ? 1 : 0;
+            }
+        }
+        return count;
+    }
+
+    /** Relative luminance and contrast by the Web Content Accessibility Guidelines 2.1, which ask for 4.5 (from memory). */
+    private static double luminance(Color colour) {
+        float[] rgb = colour.getRGBColorComponents(null);
+        double[] weights = {0.2126, 0.7152, 0.0722};
+        double sum = 0;
+        for (int k = 0; k < rgb.length; k++) {
+            double c = rgb[k];
+            sum += weights[k] * (c <= 0.04045 ? c / 12.92 : Math.pow((c + 0.055) / 1.055, 2.4));
+        }
+        return sum;
+    }
+
+    @Test
+    void levelsDarkenEvenInGreyAndTheirTextCanBeRead() {
+        double before = 1;
+        for (HeatLevel level : HeatLevel.values()) {
+            double own = luminance(LevelColours.of(level));
+            double text = luminance(LevelColours.textOn(level));
+            double contrast = (Math.max(own, text) + 0.05) / (Math.min(own, text) + 0.05);
+            assertTrue(contrast >= 4.5, level + ": contrast " + contrast);
+            double lightness = 116 * Math.cbrt(own) - 16;
+            assertTrue(lightness < 116 * Math.cbrt(before) - 16 - 3, level + " is hardly darker than the one before");
+            before = own;
+        }
+    }
+}
