@@ -80,7 +80,8 @@ class PanStudyTest {
                 PanPosition after = move.at(b.offsetMetres() + 1e-4);
                 assertEquals(b.before(), before.level());
                 assertEquals(b.after(), after.level());
-                assertEquals(1, Math.abs(b.before().ordinal() - b.after().ordinal()));
+                List<HeatLevel> all = List.of(HeatLevel.values());
+                assertEquals(1, Math.abs(all.indexOf(b.before()) - all.indexOf(b.after())));
                 HeatLevel upper = b.before().compareTo(b.after()) > 0 ? b.before() : b.after();
                 double spare =
                         tea.levels().spareWatts(upper, move.at(b.offsetMetres()).absorbedByFace());
