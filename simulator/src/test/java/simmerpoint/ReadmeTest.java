@@ -47,8 +47,8 @@ class ReadmeTest {
     private String run() throws Exception {
         PrintStream before = System.out;
         ByteArrayOutputStream caught = new ByteArrayOutputStream();
-        try (URLClassLoader loader =
-                new URLClassLoader(new URL[] {folder.toUri().toURL()}, getClass().getClassLoader())) {
+        try (URLClassLoader loader = new URLClassLoader(
+                new URL[] {folder.toUri().toURL()}, getClass().getClassLoader())) {
             System.setOut(new PrintStream(caught, true, StandardCharsets.UTF_8));
             loader.loadClass("Lines").getMethod("run").invoke(null);
         } catch (InvocationTargetException e) {

@@ -1,5 +1,6 @@
 package simmerpoint.answer;
 
+import java.util.ArrayList;
 import java.util.List;
 import simmerpoint.dish.Cut;
 import simmerpoint.dish.DishPlan;
@@ -24,15 +25,21 @@ public final class ScenarioAnswer {
     public static Answer of(Scenario scenario, UnitSystem system) {
         ScenarioAnswer answer = new ScenarioAnswer(scenario, new Figures(system));
         return new Answer(
-                Words.oneLine(scenario.title()),
-                List.of(new Section(
-                        "What the scenario says",
-                        List.of(
-                                new Item.Figure("dish", answer.dish()),
-                                new Item.Figure("cut", answer.cut()),
-                                new Item.Figure("mirror", answer.mirror()),
-                                new Item.Figure("sun", answer.sun()),
-                                new Item.Figure("target", answer.target())))));
+                Words.oneLine(scenario.title()), List.of(new Section("What the scenario says", answer.items())));
+    }
+
+    private List<Item> items() {
+        List<Item> items = new ArrayList<>(List.of(
+                new Item.Figure("dish", dish()),
+                new Item.Figure("cut", cut()),
+                new Item.Figure("mirror", mirror()),
+                new Item.Figure("sun", sun())));
+        scenario.outdoors().ifPresent(outdoors -> items.addAll(OutdoorWords.items(outdoors, figures)));
+        items.add(new Item.Figure("target", target()));
+        scenario.kitchen()
+                .ifPresent(kitchen ->
+                        items.addAll(new KitchenWords(kitchen, figures.system()).items(scenario.ground(), figures)));
+        return items;
     }
 
     private String dish() {

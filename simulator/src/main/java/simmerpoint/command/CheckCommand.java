@@ -50,7 +50,7 @@ final class CheckCommand implements Callable<Integer> {
             Wrapping.lines("Note: " + warning, "", "  ", width).forEach(terminal::say);
         }
         String end = read.timeless()
-                .map(e -> "Good for days and years. To trace it: " + e.getMessage() + ".")
+                .map(e -> "Good for days and years; the sun shown is only the usual one. " + e.getMessage() + ".")
                 .orElse(file + " can be traced.");
         Wrapping.lines(end, "", "  ", width).forEach(terminal::say);
         return 0;

@@ -33,7 +33,8 @@ public final class ScrambledSobol {
         if (!(dimensions >= 1 && dimensions <= SobolMatrices.DIMENSIONS)) {
             throw new IllegalArgumentException("dimensions " + dimensions + " is outside 1 to 8");
         }
-        // Mixed twice: SplittableRandom itself walks by steps of one constant, so near starts would share their numbers.
+        // Mixed twice: SplittableRandom itself walks by steps of one constant, so near starts would share their
+        // numbers.
         SplittableRandom random = new SplittableRandom(mix(mix(seed) + replicate + 1));
         columns = new long[dimensions][];
         shift = new long[dimensions];

@@ -85,13 +85,13 @@ public record Setup(Pose dish, Pose target, Direction sun) {
     }
 
     /**
-     * Area of the target's outline as the sun's centre sees it, m²: what a pan keeps off the ground behind it. A bare
-     * disc shades nothing.
+     * Area of lid and wall as the sun's centre sees them, m²: what a pan keeps off the ground behind it. A bare disc shades
+     * nothing.
      */
     public static double silhouette(Pan pan, Direction sunInTarget) {
         double up = sunInTarget.vec().z();
         double level = Math.sqrt(Math.max(0, 1 - up * up));
         double r = pan.radiusMetres();
-        return Math.PI * r * r * Math.abs(up) + 2 * r * pan.heightMetres() * level;
+        return Math.PI * r * r * Math.max(0, up) + 2 * r * pan.heightMetres() * level;
     }
 }

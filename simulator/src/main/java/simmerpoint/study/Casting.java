@@ -70,7 +70,7 @@ final class Casting {
 
     /** Rays per batch where the first block has 2^{@code firstBits} rays. */
     static int batchSize(int firstBits) {
-        return Math.min(LightCaster.BATCH, 1 << firstBits);
+        return (int) Math.min(LightCaster.BATCH, 1L << firstBits);
     }
 
     ReplicateWorkers workers(Progress progress) {

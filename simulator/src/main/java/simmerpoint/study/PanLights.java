@@ -6,6 +6,7 @@ import simmerpoint.heat.PanLight;
 import simmerpoint.heat.Vessel;
 import simmerpoint.scenario.Kitchen;
 import simmerpoint.scenario.Scenario;
+import simmerpoint.setup.Setup;
 import simmerpoint.target.FaceSums;
 
 /** Traced light on a pan's faces, in the terms of the heat balance. */
@@ -34,13 +35,22 @@ public final class PanLights {
         return focused(faces, kitchen).plus(direct(scenario, kitchen));
     }
 
-    /** The sun itself on lid and wall. */
+    /** The sun itself, where it stands after any drift, on lid and wall. */
     public static PanLight direct(Scenario scenario, Kitchen kitchen) {
+        double up = Setup.of(
+                        scenario.dish().focalLengthMetres(),
+                        scenario.sun(),
+                        scenario.aim(),
+                        scenario.target(),
+                        scenario.stand())
+                .sunInTarget()
+                .vec()
+                .z();
         return PanLight.direct(
                 kitchen.vessel(),
                 kitchen.contents().waterKilograms(),
                 scenario.sun().beamWattsPerSquareMetre(),
-                scenario.sun().elevationRadians());
+                Math.asin(Math.max(0, Math.min(1, up))));
     }
 
     /** What the pan takes up of all light on it. */

@@ -51,7 +51,8 @@ public final class EarthAngle {
                 .add(sixtieth(trimmed, m.group(5), 2));
         double size = QuantityParser.parse(degrees.toPlainString() + "°", Dimension.ANGLE, example);
         boolean negative = letter.equals(letters.substring(1))
-                || "-−".contains(m.group(1)) && !m.group(1).isEmpty();
+                || m.group(1).equals("-")
+                || m.group(1).equals("−");
         return negative ? -size : size;
     }
 

@@ -2,7 +2,10 @@ package simmerpoint.answer;
 
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.nio.file.Path;
+import java.util.List;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -13,6 +16,8 @@ import simmerpoint.dish.Mirror;
 import simmerpoint.dish.RingSpacing;
 import simmerpoint.report.SampleResults;
 import simmerpoint.scenario.Scenario;
+import simmerpoint.scenario.ScenarioException;
+import simmerpoint.scenario.ScenarioReader;
 import simmerpoint.units.UnitSystem;
 
 class ScenarioAnswerTest {
@@ -48,6 +53,39 @@ class ScenarioAnswerTest {
         // Depth of a paraboloid, r²/4f: 0.6² / 3.24 = 0.1111 m.
         assertTrue(text.contains("120 cm across, focal length 81 cm, 11.1 cm deep"), text);
         assertTrue(text.contains("pan 24 cm across, 11 cm high, black enamel (takes up 92 %)"), text);
+    }
+
+    private static String read(String text, UnitSystem system) throws ScenarioException {
+        Scenario scenario = ScenarioReader.parse("t.yaml", text, Path.of("")).scenario();
+        return ScenarioAnswer.of(scenario, system).toString().replace('\u00a0', ' ');
+    }
+
+    /** At 1500 m water boils at 95.0 °C or 203 °F: standard atmosphere (ISO 2533) and steam tables. */
+    @Test
+    void pansPlacesAndSkiesAreToldInBothUnits() throws Exception {
+        String text = "dish: {diameter: 1.2 m, focal-length: 0.8 m, surface: {cut: smooth}}\n"
+                + "place: {latitude: 33.5° S, longitude: 70.25° W, altitude: 1500 m, zone: UTC-4}\n"
+                + "when: {date: 2026-12-21, time: 10:00}\n"
+                + "pan: {material: cast iron, mass: 4.2 kg, water: 3 l, lid: off, lid-finish: white enamel}\n"
+                + "air: {temperature: 25 °C, wind: 2 m/s}\n";
+        String metric = read(text, UnitSystem.METRIC);
+        for (String words : List.of(
+                "33.50° S, 70.25° W, 1500 m above the sea, clock of UTC-04:00",
+                "2026-12-21 10:00, sun and beam as then",
+                "monthly Linke turbidity of rural air",
+                "cast iron, 4.2 kg, lid off; takes up 93 % at the underside, 93 % at the wall, ",
+                "3 l at 20 °C, boils at 95",
+                "25 °C, wind 2 m/s, humidity 50 %, 1500 m above the sea, under the open sky",
+                "keep warm from 60 °C, simmer from 89",
+                "boil from 6 kg/(h·m²) of steam, fast boil from 20 kg/(h·m²)",
+                "mount 60 cm above the ground, cooking from 40 cm to 130 cm")) {
+            assertTrue(metric.contains(words), metric);
+        }
+        String inch = read(text, UnitSystem.INCH);
+        for (String words : List.of(
+                "4921 ft above the sea", "9.26 lb, lid off", "3.17 qt at 68 °F, boils at 203 °F", "wind 4.47 mph")) {
+            assertTrue(inch.contains(words), inch);
+        }
     }
 
     @ParameterizedTest

@@ -265,6 +265,18 @@ class ProgramTest {
     }
 
     @Test
+    void aPlaceAloneIsCheckedButNotTraced() throws IOException {
+        Path file = Files.writeString(
+                folder.resolve("place.yaml"),
+                "dish: {diameter: 1.2 m, focal-length: 0.8 m, surface: {cut: smooth}}\n"
+                        + "place: {latitude: 47.3°, longitude: 8.5°, zone: UTC+1}\n");
+        assertEquals(0, run("check", file.toString(), "--width", "300"));
+        assertTrue(out().contains("Good for days and years"), out());
+        assertEquals(2, run("trace", file.toString()));
+        assertComplaint("place.yaml, line 2, place: a place alone does not say where the sun stands");
+    }
+
+    @Test
     void exampleIsAFileToStartFrom() throws IOException {
         assertEquals(0, run("example"));
         assertEquals(ExampleScenario.text(), out());

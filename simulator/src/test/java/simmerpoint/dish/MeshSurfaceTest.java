@@ -60,9 +60,7 @@ class MeshSurfaceTest {
     void aStepHidesPartOfASlit(double tangent, double slit) {
         Mesh steps = new Mesh(
                 "steps",
-                new double[] {
-                    0, 0, 0, 1, 0, 0, 1, 1, 0, 0, 1, 0, 1.5, 0, 0.2, 2.5, 0, 0.2, 2.5, 1, 0.2, 1.5, 1, 0.2
-                },
+                new double[] {0, 0, 0, 1, 0, 0, 1, 1, 0, 0, 1, 0, 1.5, 0, 0.2, 2.5, 0, 0.2, 2.5, 1, 0.2, 1.5, 1, 0.2},
                 new int[] {0, 1, 2, 3, 4, 5, 6, 7},
                 new int[] {0, 4, 8});
         Direction sun = Direction.of(new Vec(tangent, 0, 1));

@@ -35,8 +35,16 @@ class ParabolaTest {
     /** Rim angle by focal length over diameter: tan(rim) = 8k/(16k² − 1), evaluated elsewhere; textbook geometry. */
     @ParameterizedTest
     @CsvSource({
-        "0.25, 90.0000", "0.30, 79.6111", "0.40, 64.0108", "0.45, 58.1092", "0.50, 53.1301", "0.60, 45.2397",
-        "0.603553, 45.0000", "0.80, 34.7081", "1.00, 28.0725", "1.50, 18.9246"
+        "0.25, 90.0000",
+        "0.30, 79.6111",
+        "0.40, 64.0108",
+        "0.45, 58.1092",
+        "0.50, 53.1301",
+        "0.60, 45.2397",
+        "0.603553, 45.0000",
+        "0.80, 34.7081",
+        "1.00, 28.0725",
+        "1.50, 18.9246"
     })
     void rimAngles(double focalOverDiameter, double degrees) {
         assertEquals(degrees, Math.toDegrees(new Parabola(focalOverDiameter).rimAngle(0.5)), 1e-4);

@@ -73,7 +73,7 @@ class SurfaceTest {
         double[] u = new double[n * n];
         double[] v = new double[n * n];
         for (int i = 0; i < u.length; i++) {
-            u[i] = (i / n + 0.5) / n;
+            u[i] = (Math.floorDiv(i, n) + 0.5) / n;
             v[i] = (i % n + 0.5) / n;
         }
         MirrorPoints p = new MirrorPoints(u.length);
@@ -145,7 +145,8 @@ class SurfaceTest {
             double turn = (2 * p.panel[i] + 1) * beta;
             double y = p.y[i] * Math.cos(turn) - p.x[i] * Math.sin(turn);
             Vec target = new Vec(-y * Math.sin(turn), y * Math.cos(turn), lineHeight);
-            assertEquals(0, reflected(normal(p, i)).cross(target.minus(place(p, i))).length(), 1e-12);
+            assertEquals(
+                    0, reflected(normal(p, i)).cross(target.minus(place(p, i))).length(), 1e-12);
         }
     }
 
@@ -198,7 +199,7 @@ class SurfaceTest {
         List<Vec> left = whole;
         for (int e = 0; e < 4; e++) {
             int ring = number % rings;
-            boolean free = e == 1 && ring == rings - 1 || e == 3 && ring == 0;
+            boolean free = (e == 1 && ring == rings - 1) || (e == 3 && ring == 0);
             if (!free) {
                 left = cutBack(left, whole.get(e), whole.get((e + 1) % 4), n, gap / 2);
             }
@@ -209,7 +210,11 @@ class SurfaceTest {
     /** Sum of the panels drawn and trimmed one by one, gaps up to the width of whole panels near the hub. */
     @ParameterizedTest
     @CsvSource({
-        "24, 6, 0.06, 0", "24, 6, 0.06, 0.002", "12, 3, 0.1, 0.01", "3, 2, 0.06, 0.02", "24, 6, 0.06, 0.03",
+        "24, 6, 0.06, 0",
+        "24, 6, 0.06, 0.002",
+        "12, 3, 0.1, 0.01",
+        "3, 2, 0.06, 0.02",
+        "24, 6, 0.06, 0.03",
         "8, 1, 0, 0.004"
     })
     void flatPanelsAddUpToTheAperture(int sectors, int rings, double hub, double gap) {
@@ -233,7 +238,8 @@ class SurfaceTest {
             if (p.panel[i] >= 0) {
                 List<Vec> panel = panel(sectors, rings, hub, p.panel[i]);
                 Vec across = panel.get(2).minus(panel.get(1));
-                Vec n = Direction.of(panel.get(1).minus(panel.get(0)).cross(across)).vec();
+                Vec n = Direction.of(panel.get(1).minus(panel.get(0)).cross(across))
+                        .vec();
                 assertEquals(0, n.minus(normal(p, i)).length(), 1e-12);
                 assertEquals(0, place(p, i).minus(panel.get(1)).dot(n), 1e-12);
                 assertEquals(p.z[i], surface.heightAt(p.x[i], p.y[i]), 1e-12);

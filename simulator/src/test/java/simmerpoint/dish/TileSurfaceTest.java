@@ -13,8 +13,7 @@ import simmerpoint.geometry.Vec;
 
 /** Tiles laid out by the lattice, drawn here as polygons in space: touching, apart, inside. */
 class TileSurfaceTest {
-    private static final String DISHES =
-            """
+    private static final String DISHES = """
             square, 1.2, 0.8, 0.06, 0.000, 0.05
             square, 1.2, 0.5, 0.10, 0.002, 0.05
             square, 0.9, 0.4, 0.00, 0.000, 0.11
@@ -66,7 +65,8 @@ class TileSurfaceTest {
             String kind, double diameter, double focal, double hub, double gap, double tile) {
         for (TangentPlane p : Laid.of(kind, diameter, focal, hub, gap, tile).planes) {
             assertEquals((p.cx() * p.cx() + p.cy() * p.cy()) / (4 * focal), p.cz(), 1e-15);
-            Vec wanted = Direction.of(new Vec(-p.cx() / (2 * focal), -p.cy() / (2 * focal), 1)).vec();
+            Vec wanted = Direction.of(new Vec(-p.cx() / (2 * focal), -p.cy() / (2 * focal), 1))
+                    .vec();
             assertEquals(0, wanted.minus(normal(p)).length(), 1e-14);
         }
     }
@@ -143,7 +143,9 @@ class TileSurfaceTest {
     void apertureIsTheSumOfTheTiles(String kind, double diameter, double focal, double hub, double gap, double tile) {
         Laid laid = Laid.of(kind, diameter, focal, hub, gap, tile);
         MirrorSurface surface = MirrorSurfaces.of(laid.plan, Direction.Z);
-        double sum = laid.planes.stream().mapToDouble(p -> Polygons.area(laid.plan(p))).sum();
+        double sum = laid.planes.stream()
+                .mapToDouble(p -> Polygons.area(laid.plan(p)))
+                .sum();
         assertEquals(laid.planes.size(), surface.panels());
         assertEquals(sum, surface.apertureArea(), 1e-12);
         assertEquals(Math.PI * diameter * diameter / 4, surface.outlineArea(), 1e-12);

@@ -83,8 +83,7 @@ class RotationTest {
     @Test
     void ofAxesRefusesMirrorsAndSkewAxes() {
         Direction d = Direction.of(new Vec(1, 1, 0));
-        assertThrows(
-                IllegalArgumentException.class, () -> Rotation.ofAxes(Direction.Y, Direction.X, Direction.Z));
+        assertThrows(IllegalArgumentException.class, () -> Rotation.ofAxes(Direction.Y, Direction.X, Direction.Z));
         assertThrows(IllegalArgumentException.class, () -> Rotation.ofAxes(Direction.X, d, Direction.Z));
     }
 

@@ -75,7 +75,10 @@ class TriangleTreeTest {
         int hits = 0;
         for (int i = 0; i < 3000; i++) {
             Vec o = any(random, 1.5);
-            Vec d = corner(triangles, random.nextInt(n), i % 3).minus(o).plus(any(random, 0.5)).times(0.7);
+            Vec d = corner(triangles, random.nextInt(n), i % 3)
+                    .minus(o)
+                    .plus(any(random, 0.5))
+                    .times(0.7);
             double from = i % 3 == 0 ? -0.5 : 1e-9;
             double to = i % 2 == 0 ? 1e6 : random.nextDouble();
             int except = i % 4 == 0 ? random.nextInt(n) / 2 : -1;

@@ -49,8 +49,9 @@ class ReplicatesTest {
         SummaryStatistics claimed = new SummaryStatistics();
         for (int trial = 0; trial < 2000; trial++) {
             double[] below = random.doubles(16, 1, 3).toArray();
-            double[] above =
-                    Arrays.stream(below).map(b -> 0.7 * b + 0.3 * random.nextDouble()).toArray();
+            double[] above = Arrays.stream(below)
+                    .map(b -> 0.7 * b + 0.3 * random.nextDouble())
+                    .toArray();
             double a = Arrays.stream(above).sum();
             double b = Arrays.stream(below).sum();
             Estimate e = Replicates.jackknife(16, a / b, r -> (a - above[r]) / (b - below[r]));

@@ -20,17 +20,14 @@ class KeysTest {
             assertTrue(key.path().matches("[a-z]+(-[a-z]+)*(\\.[a-z]+(-[a-z]+)*)*"), key.path());
             ValueReader.read(key, key.example());
             assertTrue(!key.allowed().isBlank(), key.path());
-            boolean hasPlainDefault = !key.required()
-                    && !key.defaultText().equals(Key.FROM_MATERIAL)
-                    && !key.defaultText().isEmpty();
-            if (hasPlainDefault) {
+            if (key.defaultIsValue()) {
                 ValueReader.read(key, key.defaultText());
             }
         }
     }
 
     @Test
-    void onlyTheDishAndNamesOfFilesHaveNoDefault() {
+    void onlyDishPlaceDateMeasuredBeamAndNamesOfFilesHaveNoDefault() {
         List<String> required =
                 Keys.all().stream().filter(Key::required).map(Key::path).toList();
         assertEquals(
@@ -43,7 +40,12 @@ class KeysTest {
                         "dish.surface.tile",
                         "dish.surface.file",
                         "dish.surface.unit",
-                        "sun.shape.file"),
+                        "sun.shape.file",
+                        "place.latitude",
+                        "place.longitude",
+                        "place.zone",
+                        "when.date",
+                        "sky.beam"),
                 required);
     }
 
@@ -56,11 +58,29 @@ class KeysTest {
         DishKeys.CUTS.forEach(cut -> assertTrue(text.contains("cut: " + cut), cut));
         DishKeys.SPACINGS.forEach(spacing -> assertTrue(text.contains(spacing), spacing));
         SunAndAimKeys.SHAPES.forEach(kind -> assertTrue(text.contains("kind: " + kind), kind));
+        OutdoorKeys.KINDS.forEach(kind -> assertTrue(text.contains("kind: " + kind), kind));
+        Keys.find("sky.setting").orElseThrow().words().forEach(word -> assertTrue(text.contains(word), word));
+        Keys.find("pan.material").orElseThrow().words().forEach(word -> assertTrue(text.contains(word), word));
     }
 
     @Test
     void sectionsAndNames() {
-        assertEquals(List.of("title", "dish", "mirror", "sun", "aim", "pan", "plane", "stand"), Keys.namesIn(""));
+        assertEquals(
+                List.of(
+                        "title",
+                        "dish",
+                        "mirror",
+                        "sun",
+                        "aim",
+                        "pan",
+                        "plane",
+                        "stand",
+                        "place",
+                        "when",
+                        "sky",
+                        "air",
+                        "heat-levels"),
+                Keys.namesIn(""));
         assertEquals(List.of("elevation", "beam", "shape"), Keys.namesIn("sun"));
         assertTrue(Keys.isSection("dish.surface") && Keys.isSection("aim.turn") && !Keys.isSection("dish.hub"));
         assertEquals("dish.surface", Keys.find("dish.surface.cut").orElseThrow().section());

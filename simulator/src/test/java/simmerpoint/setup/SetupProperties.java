@@ -74,7 +74,9 @@ class SetupProperties {
         Vec sun = sun(elevation, azimuth);
         same(inDish(UP, sun), setup.target().rotation().apply(Direction.Z).vec());
         Vec levelFromSun = new Vec(-Math.sin(azimuth), -Math.cos(azimuth), 0);
-        same(inDish(levelFromSun, sun), setup.target().rotation().apply(Direction.X).vec());
+        same(
+                inDish(levelFromSun, sun),
+                setup.target().rotation().apply(Direction.X).vec());
     }
 
     /** A slide keeps the focus in the pan's level plane. */
@@ -101,7 +103,9 @@ class SetupProperties {
         Setup straight = setup(0.7, Aim.PERFECT, stand);
         Vec pivot = new Vec(0, 0, -mount);
         same(pivot, alone.dish().toParent(pivot));
-        same(Direction.offZ(up, side).vec(), alone.dish().rotation().apply(Direction.Z).vec());
+        same(
+                Direction.offZ(up, side).vec(),
+                alone.dish().rotation().apply(Direction.Z).vec());
         same(straight.target().origin(), alone.target().origin());
         same(alone.dish().toParent(straight.target().origin()), carried.target().origin());
         same(Direction.Z.vec(), alone.sun().vec());

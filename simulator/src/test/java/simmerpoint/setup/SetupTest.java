@@ -55,16 +55,19 @@ class SetupTest {
     @Test
     void axisTooHighTipsTheAxisToTheUpperEdge() {
         Setup up = setup(50, new Aim(0.01, 0, 0, 0, 0, 0, Aim.PanCarrier.STAND), PAN, Stand.AT_FOCUS);
-        assertEquals(0.8 * Math.sin(0.01), up.dish().toParent(new Vec(0, 0, 0.8)).x(), 1e-12);
+        assertEquals(
+                0.8 * Math.sin(0.01), up.dish().toParent(new Vec(0, 0, 0.8)).x(), 1e-12);
         Setup side = setup(50, new Aim(0, 0.01, 0, 0, 0, 0, Aim.PanCarrier.STAND), PAN, Stand.AT_FOCUS);
-        assertEquals(0.8 * Math.sin(0.01), side.dish().toParent(new Vec(0, 0, 0.8)).y(), 1e-12);
+        assertEquals(
+                0.8 * Math.sin(0.01), side.dish().toParent(new Vec(0, 0, 0.8)).y(), 1e-12);
     }
 
     /** A mount behind the vertex carries the focus further: by (f + b) times the angle. */
     @Test
     void theMountsDistanceAddsToTheLever() {
         Setup up = setup(50, new Aim(0.01, 0, 0, 0, 0, 0.3, Aim.PanCarrier.STAND), PAN, Stand.AT_FOCUS);
-        assertEquals(1.1 * Math.sin(0.01), up.dish().toParent(new Vec(0, 0, 0.8)).x(), 1e-12);
+        assertEquals(
+                1.1 * Math.sin(0.01), up.dish().toParent(new Vec(0, 0, 0.8)).x(), 1e-12);
         assertEquals(0.3 * Math.sin(0.01), up.dish().origin().x(), 1e-12);
     }
 
@@ -73,7 +76,11 @@ class SetupTest {
         Setup square = setup(20, Aim.PERFECT, new Plane(0.2, 0), Stand.AT_FOCUS);
         same(0, 0, 1, square.target().rotation().apply(Direction.Z).vec());
         Setup lean = setup(20, Aim.PERFECT, new Plane(0.2, 0.3), Stand.AT_FOCUS);
-        same(Math.sin(0.3), 0, Math.cos(0.3), lean.target().rotation().apply(Direction.Z).vec());
+        same(
+                Math.sin(0.3),
+                0,
+                Math.cos(0.3),
+                lean.target().rotation().apply(Direction.Z).vec());
         same(0, 1, 0, lean.target().rotation().apply(Direction.Y).vec());
     }
 

@@ -1,0 +1,41 @@
+package simmerpoint.answer;
+
+import java.time.format.DateTimeFormatter;
+import java.util.List;
+import java.util.Locale;
+import simmerpoint.scenario.Outdoors;
+import simmerpoint.sun.Place;
+import simmerpoint.units.UnitSystem;
+
+/** Place, time and sky of a scenario in a line each. */
+final class OutdoorWords {
+    private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm", Locale.ROOT);
+
+    private OutdoorWords() {}
+
+    static List<Item> items(Outdoors outdoors, Figures figures) {
+        Item place = new Item.Figure("place", place(outdoors.place(), figures.system()));
+        Item sky = new Item.Figure("sky", Words.oneLine(outdoors.sky().chosen().describe()));
+        if (!outdoors.timed()) {
+            return List.of(place, sky);
+        }
+        return List.of(place, new Item.Figure("time", outdoors.when().format(CLOCK) + ", sun and beam as then"), sky);
+    }
+
+    private static String place(Place place, UnitSystem system) {
+        return compass(place.latitudeRadians(), "N", "S") + ", " + compass(place.longitudeRadians(), "E", "W") + ", "
+                + altitude(place.altitudeMetres(), system) + " above the sea, clock of " + place.zone();
+    }
+
+    private static String compass(double radians, String positive, String negative) {
+        String degrees = Figures.fixed(Math.abs(Math.toDegrees(radians)), 2);
+        return degrees + "\u00b0" + Figures.NBSP + (radians < 0 ? negative : positive);
+    }
+
+    /** A height above the sea, m, in whole metres or feet. */
+    static String altitude(double metres, UnitSystem system) {
+        return system == UnitSystem.INCH
+                ? Figures.fixed(metres / 0.3048, 0) + Figures.NBSP + "ft"
+                : Figures.fixed(metres, 0) + Figures.NBSP + "m";
+    }
+}
