@@ -3,8 +3,12 @@ package simmerpoint.answer;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import simmerpoint.heat.Absorbed;
 import simmerpoint.pan.Pan;
 import simmerpoint.sampling.Estimate;
+import simmerpoint.study.PanLights;
 import simmerpoint.study.TraceResult;
 import simmerpoint.target.Ledger;
 import simmerpoint.target.Spot;
@@ -33,6 +37,7 @@ final class CookSection {
             items.add(new Item.Sentence("No light from the mirrors reaches the " + words.noun() + "." + direct()));
         } else {
             items.add(new Item.Sentence(watts()));
+            heat().ifPresent(text -> items.add(new Item.Sentence(text)));
             if (words.isPan()) {
                 items.add(new Item.Sentence(landing()));
             }
@@ -50,6 +55,20 @@ final class CookSection {
                 + Words.oneLine(pan.finish().name()) + ") takes up " + figures.plainWatts(ledger.absorbed())
                 + " in all. " + HobWords.sentence(ledger.absorbed().value())
                 + " This is an estimate of the heat that goes in, before air, wind and steam carry some of it off.";
+    }
+
+    /** What the pan's water does with these watts; empty for a bare disc. */
+    private Optional<String> heat() {
+        return result.scenario().kitchen().map(kitchen -> {
+            Absorbed absorbed = PanLights.absorbed(result.faces(), result.scenario(), kitchen)
+                    .scaledTo(ledger.absorbed().value());
+            HeatSentences heat = new HeatSentences(kitchen, absorbed, figures.system());
+            return heat.boil() + " " + heat.levelSentence() + " (" + capital(heat.weather()) + ".)";
+        });
+    }
+
+    private static String capital(String text) {
+        return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
     }
 
     private String direct() {

@@ -77,10 +77,9 @@ public final class DayAnswer {
 
     private static Section sure(DayResult result) {
         List<Item> items = new ArrayList<>();
-        items.add(new Item.Sentence(
-                "The watts are sure to " + share(result.worstRelativeError())
-                        + " or better as far as sampling goes (one standard error). Clear sky, no hills or trees, dish aimed at every hour as the scenario says. Clouds"
-                        + " and haze from day to day change the watts far more than the digits shown."));
+        items.add(new Item.Sentence("The watts are sure to " + share(result.worstRelativeError())
+                + " or better as far as sampling goes (one standard error). Clear sky, no hills or trees, dish aimed at every hour as the scenario says. Clouds"
+                + " and haze from day to day change the watts far more than the digits shown."));
         items.add(new Item.Sentence("Beam: "
                 + Words.oneLine(result.scenario().outdoors().orElseThrow().sky().describe())
                         .replaceAll("\\.$", "")

@@ -68,8 +68,7 @@ final class DayCookSection {
         if (result.spells().isEmpty()) {
             return "On " + date + " it does not get to a simmer: the pan takes up only " + watts;
         }
-        String spells =
-                result.spells().stream().map(this::spell).collect(Collectors.joining(" and "));
+        String spells = result.spells().stream().map(this::spell).collect(Collectors.joining(" and "));
         return "On " + date + " it cooks " + spells + ", "
                 + Figures.fixed(result.cookingHours(), 1) + Figures.NBSP
                 + "hours in all, if the sky is clear: the pan simmers or better. It takes up " + watts;
@@ -84,8 +83,10 @@ final class DayCookSection {
         List<DayHour> curve = result.curve();
         boolean early = spell.from().equals(curve.get(0).time());
         boolean late = spell.to().equals(curve.get(curve.size() - 1).time());
-        String low = " (the sun " + figures.degrees(result.plan().leastElevationRadians()) + " high, lower is not asked)";
-        return "from " + DayWords.clock(spell.from()) + (early && !late ? low : "") + " to " + DayWords.clock(spell.to())
+        String low =
+                " (the sun " + figures.degrees(result.plan().leastElevationRadians()) + " high, lower is not asked)";
+        return "from " + DayWords.clock(spell.from()) + (early && !late ? low : "") + " to "
+                + DayWords.clock(spell.to())
                 + (late ? low.replace("the sun", early ? "at both ends the sun" : "the sun") : "");
     }
 
@@ -119,7 +120,8 @@ final class DayCookSection {
                 + DayWords.elevation(first) + " high, "
                 + DayWords.limits(first.light().orElseThrow(), figures) + ".";
         DayHour last = dim.get(dim.size() - 1);
-        return Optional.of(last == first ? where : where + " Much the same holds at " + DayWords.clock(last.time()) + ".");
+        return Optional.of(
+                last == first ? where : where + " Much the same holds at " + DayWords.clock(last.time()) + ".");
     }
 
     private Optional<String> hindered() {

@@ -53,10 +53,11 @@ public final class DayWords {
         if (light.boil() instanceof BoilAnswer.Never never) {
             return "never (" + celsius(never.settlesCelsius()) + ")";
         }
-        if (light.boil() instanceof BoilAnswer.Boils boils && light.lowBeamBoilSeconds().isPresent()) {
+        if (light.boil() instanceof BoilAnswer.Boils boils
+                && light.lowBeamBoilSeconds().isPresent()) {
             double low = least(boils.seconds().low(), light.highBeamBoilSeconds());
-            double high = Math.max(
-                    boils.seconds().high(), light.lowBeamBoilSeconds().getAsDouble());
+            double high =
+                    Math.max(boils.seconds().high(), light.lowBeamBoilSeconds().getAsDouble());
             return minutes(low, high);
         }
         double soonest = light.boil() instanceof BoilAnswer.Boils boils

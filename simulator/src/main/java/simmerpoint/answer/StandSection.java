@@ -71,10 +71,12 @@ final class StandSection {
     }
 
     private String walking() {
-        String tilt = "The dish's axis is tilted up from level as far as the sun stands high; the mirror's height above ground "
-                + "is that of its lowest point, without frame. ";
-        String often = "Aim again when the spot has walked a quarter of the pan's radius; how much heat other intervals "
-                + "cost is not worked out here. ";
+        String tilt =
+                "The dish's axis is tilted up from level as far as the sun stands high; the mirror's height above ground "
+                        + "is that of its lowest point, without frame. ";
+        String often =
+                "Aim again when the spot has walked a quarter of the pan's radius; how much heat other intervals "
+                        + "cost is not worked out here. ";
         if (carried) {
             return tilt + often + "The dish carries the pan, so nothing else is moved.";
         }
@@ -106,7 +108,8 @@ final class StandSection {
         String high = DayWords.when(hours, h -> h.stand().panHeightMetres() > ground().highestPanMetres());
         if (!high.isEmpty()) {
             warnings.add("The pan stands too high to cook at, above " + figures.length(ground().highestPanMetres(), 2)
-                    + ", at " + high + " (up to " + figures.length(worst(h -> h.stand().panHeightMetres()), 2) + ").");
+                    + ", at " + high + " (up to "
+                    + figures.length(worst(h -> h.stand().panHeightMetres()), 2) + ").");
         }
         String low = DayWords.when(hours, h -> h.stand().panHeightMetres() < ground().lowestPanMetres());
         if (!low.isEmpty()) {

@@ -46,7 +46,8 @@ public final class YearAnswer {
                 .orElseThrow();
         List<Item> items = new ArrayList<>();
         if (best.cookingHours() < LEAST_HOURS) {
-            items.add(new Item.Sentence("In " + result.year() + " it gets to a simmer on none of the twelve days." + noon()));
+            items.add(new Item.Sentence(
+                    "In " + result.year() + " it gets to a simmer on none of the twelve days." + noon()));
             return items;
         }
         List<String> never = result.days().stream()
@@ -103,9 +104,11 @@ public final class YearAnswer {
             result.days().forEach(d -> row.add(cell(d, hour)));
             rows.add(row);
         }
-        rows.add(sums("h/day", result.days().stream()
-                .map(d -> Figures.fixed(d.cookingHours(), 1))
-                .toList()));
+        rows.add(sums(
+                "h/day",
+                result.days().stream()
+                        .map(d -> Figures.fixed(d.cookingHours(), 1))
+                        .toList()));
         List<String> months = new ArrayList<>();
         for (int m = 0; m < result.days().size(); m++) {
             months.add(Figures.fixed(result.clearMonthHours(m), 0));
@@ -113,9 +116,11 @@ public final class YearAnswer {
         rows.add(sums("h/mon.", months));
         return List.of(
                 new Item.Table(heads, rows),
-                new Item.Sentence("Watts taken up by the pan at that hour of the clock on the 21st, and the heat level: "
-                        + LevelWords.letters() + ". h/day: hours in which it simmers or better; h/mon.: the same for a "
-                        + "month of clear days."));
+                new Item.Sentence(
+                        "Watts taken up by the pan at that hour of the clock on the 21st, and the heat level: "
+                                + LevelWords.letters()
+                                + ". h/day: hours in which it simmers or better; h/mon.: the same for a "
+                                + "month of clear days."));
     }
 
     private static List<String> sums(String name, List<String> cells) {
@@ -140,9 +145,10 @@ public final class YearAnswer {
     private List<Item> sure() {
         DayResult first = result.days().get(0);
         return List.of(
-                new Item.Sentence("The watts are sure to " + DayAnswer.share(result.worstRelativeError())
-                        + " or better as far as sampling goes (one standard error); how far models of a clear sky differ, and"
-                        + " what is not known of the pan's losses, is more: see a single day. Clear skies, no hills or trees."),
+                new Item.Sentence(
+                        "The watts are sure to " + DayAnswer.share(result.worstRelativeError())
+                                + " or better as far as sampling goes (one standard error); how far models of a clear sky differ, and"
+                                + " what is not known of the pan's losses, is more: see a single day. Clear skies, no hills or trees."),
                 new Item.Sentence(Figures.count(result.rays()) + " rays, seed " + first.seed()
                         + "; 21st of each month of " + result.year() + ", clock of "
                         + first.day().place().zone() + "."));

@@ -13,6 +13,7 @@ final class CommandLines {
     static CommandLine of(Terminal terminal, Tracer tracer, Complaints complaints) {
         CommandLine line = new CommandLine(new RootCommand());
         line.addSubcommand(new TraceCommand(terminal, tracer));
+        line.addSubcommand(new PanCommand(terminal));
         line.addSubcommand(new DayCommand(terminal));
         line.addSubcommand(new CheckCommand(terminal));
         line.addSubcommand(new ExampleCommand(terminal));

@@ -111,8 +111,9 @@ final class DayCommand implements Callable<Integer> {
             throw new WrongUse(file + ": a day needs a pan to cook in, and the scenario has a bare disc (plane).");
         }
         if (scenario.outdoors().isEmpty()) {
-            throw new WrongUse(file + ": a day needs a place; add for instance place: {latitude: 47.3°, longitude: 9.4°, "
-                    + "altitude: 600 m, zone: Europe/Berlin}.");
+            throw new WrongUse(
+                    file + ": a day needs a place; add for instance place: {latitude: 47.3°, longitude: 9.4°, "
+                            + "altitude: 600 m, zone: Europe/Berlin}.");
         }
     }
 
@@ -121,8 +122,8 @@ final class DayCommand implements Callable<Integer> {
     }
 
     private void day(Scenario scenario, ProgressLine progress) throws Exception {
-        DayPlan plan = new DayPlan(
-                date(scenario), step == null ? DayPlan.USUAL_STEP : step, DayPlan.USUAL_LEAST_ELEVATION);
+        DayPlan plan =
+                new DayPlan(date(scenario), step == null ? DayPlan.USUAL_STEP : step, DayPlan.USUAL_LEAST_ELEVATION);
         DayResult result = DayStudy.run(scenario, plan, rays.options(), progress);
         progress.close();
         outputs.write(
@@ -134,8 +135,8 @@ final class DayCommand implements Callable<Integer> {
     }
 
     private void year(Scenario scenario, ProgressLine progress) throws Exception {
-        YearResult result = YearStudy.run(
-                scenario, date(scenario).getYear(), rays.options(YearStudy.DEFAULT_RAYS), progress);
+        YearResult result =
+                YearStudy.run(scenario, date(scenario).getYear(), rays.options(YearStudy.DEFAULT_RAYS), progress);
         progress.close();
         outputs.write(
                 () -> DayJson.bytes(result),

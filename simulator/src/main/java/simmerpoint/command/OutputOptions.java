@@ -114,8 +114,7 @@ final class OutputOptions {
     }
 
     /** Makes the bytes of every file that is wanted first, then writes them. */
-    void write(
-            Supplier<byte[]> jsonMaker, Supplier<byte[]> csvMaker, Supplier<byte[]> pngMaker, Terminal terminal)
+    void write(Supplier<byte[]> jsonMaker, Supplier<byte[]> csvMaker, Supplier<byte[]> pngMaker, Terminal terminal)
             throws OutputException {
         byte[] jsonBytes = json == null ? null : jsonMaker.get();
         byte[] csvBytes = csv == null ? null : csvMaker.get();

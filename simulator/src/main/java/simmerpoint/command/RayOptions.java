@@ -50,10 +50,8 @@ final class RayOptions {
 
     /** The options where {@code usual} rays are traced unless something else is asked for. */
     TraceOptions options(long usual) {
-        TraceOptions options = TraceOptions.defaults()
-                .withRays(usual)
-                .withSeed(seed)
-                .withPeakDiscRadius(peakDisc);
+        TraceOptions options =
+                TraceOptions.defaults().withRays(usual).withSeed(seed).withPeakDiscRadius(peakDisc);
         if (precision != null) {
             options = options.withPrecision(precision).withRays(PATIENCE);
         }

@@ -58,14 +58,15 @@ public final class DayPicture {
             return;
         }
         List<DayHour> all = result.curve();
-        HourAxis axis = HourAxis.around(
-                all.get(0).time(), all.get(all.size() - 1).time());
+        HourAxis axis =
+                HourAxis.around(all.get(0).time(), all.get(all.size() - 1).time());
         elevation(axis);
         beam(axis);
         watts(axis);
         g.setColor(Brush.GREY);
         brush.line(
-                "Clock of " + result.day().place().zone() + ". Clear sky; dots: traced hours; pale bands about the curves: how far models of a clear sky differ.",
+                "Clock of " + result.day().place().zone()
+                        + ". Clear sky; dots: traced hours; pale bands about the curves: how far models of a clear sky differ.",
                 Brush.font(16),
                 11,
                 LEFT,
@@ -77,13 +78,7 @@ public final class DayPicture {
         g.setColor(Brush.INK);
         String title = Words.oneLine(result.scenario().title());
         String date = DayWords.date(result.plan().date());
-        brush.line(
-                title.isEmpty() ? "The day, " + date : title + ", " + date,
-                Brush.bold(28),
-                14,
-                40,
-                52,
-                WIDTH - 80);
+        brush.line(title.isEmpty() ? "The day, " + date : title + ", " + date, Brush.bold(28), 14, 40, 52, WIDTH - 80);
         brush.paragraph(first(DayAnswer.of(result, system)), Brush.font(19), 40, 88, WIDTH - 80.0);
     }
 

@@ -45,8 +45,7 @@ final class TextTable {
                 .orElse(1);
         for (int line = 0; line < headLines; line++) {
             int at = line;
-            out.add(row(
-                    table.heads().stream().map(head -> part(head, at)).toList(), widths, between));
+            out.add(row(table.heads().stream().map(head -> part(head, at)).toList(), widths, between));
         }
         table.rows().forEach(row -> out.add(row(row, widths, between)));
         return out;

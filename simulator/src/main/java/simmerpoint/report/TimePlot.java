@@ -53,8 +53,7 @@ final class TimePlot {
             g.setColor(GRID);
             g.drawLine(box.x, at, box.x + box.width, at);
             g.setColor(Brush.INK);
-            brush.lineTo(
-                    Figures.fixed(mark, 0), Brush.font(17), 10, box.x - 10, at + 6, 70);
+            brush.lineTo(Figures.fixed(mark, 0), Brush.font(17), 10, box.x - 10, at + 6, 70);
         }
         for (int k = 0; k < axis.hours().size(); k++) {
             int at = (int) Math.round(box.x + axis.share(axis.hours().get(k)) * box.width);

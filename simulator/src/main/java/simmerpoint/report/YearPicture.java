@@ -98,8 +98,8 @@ public final class YearPicture {
             cell(YearAnswer.at(day, hours.get(k)), LEFT + k * column, y);
         }
         g.setColor(Brush.INK);
-        String hoursADay = Figures.fixed(day.cookingHours(), 1) + " h (" + Figures.fixed(result.clearMonthHours(m), 0)
-                + " h)";
+        String hoursADay =
+                Figures.fixed(day.cookingHours(), 1) + " h (" + Figures.fixed(result.clearMonthHours(m), 0) + " h)";
         brush.line(hoursADay, Brush.font(18), 11, sums, y + 34, SUMS);
     }
 

@@ -70,9 +70,8 @@ public final class ScrambledSobol {
         long[] out = new long[cols.length];
         for (int c = 0; c < cols.length; c++) {
             for (int r = 0; r < rows.length; r++) {
-                if ((Long.bitCount(rows[r] & cols[c]) & 1) == 1) {
-                    out[c] |= 1L << (SobolMatrices.DIGITS - 1 - r);
-                }
+                long parity = Long.bitCount(rows[r] & cols[c]) & 1;
+                out[c] |= parity << (SobolMatrices.DIGITS - 1 - r);
             }
         }
         return out;

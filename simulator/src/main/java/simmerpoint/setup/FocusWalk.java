@@ -19,8 +19,7 @@ import simmerpoint.sun.SunMotion;
  * @param levelMetres how far tripod or pan is moved over the ground at each new aiming; 0 if the dish carries the pan
  * @param riseMetres how far the pan's place rises at each new aiming, below 0 if it sinks; 0 if the dish carries the pan
  */
-public record FocusWalk(
-        double minutes, double sunRadians, double focusMetres, double levelMetres, double riseMetres) {
+public record FocusWalk(double minutes, double sunRadians, double focusMetres, double levelMetres, double riseMetres) {
     /** So much of the pan's radius the spot may walk before the dish is aimed again (this project's choice). */
     public static final double TOLERANCE = 0.25;
 
@@ -35,12 +34,7 @@ public record FocusWalk(
      * @param motion of the sun
      */
     public static FocusWalk of(
-            DishPlan dish,
-            Aim aim,
-            Target target,
-            double pullBackMetres,
-            double elevationRadians,
-            SunMotion motion) {
+            DishPlan dish, Aim aim, Target target, double pullBackMetres, double elevationRadians, SunMotion motion) {
         double f = dish.focalLengthMetres();
         double angle = TOLERANCE * target.radiusMetres() / f;
         double minutes = motion.minutesFor(angle);

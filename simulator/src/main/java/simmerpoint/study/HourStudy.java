@@ -43,8 +43,7 @@ final class HourStudy {
         this.scenario = scenario;
         this.options = options;
         this.full = full;
-        outdoors = scenario.outdoors()
-                .orElseThrow(() -> new IllegalArgumentException("a day needs a place"));
+        outdoors = scenario.outdoors().orElseThrow(() -> new IllegalArgumentException("a day needs a place"));
         kitchen = scenario.kitchen()
                 .orElseThrow(() -> new IllegalArgumentException("a day needs a pan, not a bare disc"));
         cooking = new Cooking(kitchen.vessel(), kitchen.contents(), kitchen.around());
@@ -86,8 +85,8 @@ final class HourStudy {
 
     private HourLight light(BeamRange beam, double elevation, Progress progress) {
         double likely = beam.likelyWattsPerSquareMetre();
-        Scenario then = scenario.withSun(
-                new Sunlight(elevation, likely, scenario.sun().shape()));
+        Scenario then =
+                scenario.withSun(new Sunlight(elevation, likely, scenario.sun().shape()));
         TraceResult traced = TraceStudy.run(then, options, progress);
         rays += traced.run().rays();
         Absorbed absorbed = PanLights.absorbed(traced.faces(), then, kitchen);

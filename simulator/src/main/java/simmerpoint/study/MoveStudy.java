@@ -27,6 +27,16 @@ public final class MoveStudy {
         /** Along the dish's +y. */
         SIDE;
 
+        /** How far {@code stand} has gone along this move from the focus, m. */
+        public double of(Stand stand) {
+            return switch (this) {
+                case PULL_BACK -> stand.pullBackMetres();
+                case SLIDE -> stand.slideMetres();
+                case RAISE -> stand.raiseMetres();
+                case SIDE -> stand.sideMetres();
+            };
+        }
+
         /** The stand after moving {@code metres} further. */
         public Stand from(Stand stand, double metres) {
             return switch (this) {

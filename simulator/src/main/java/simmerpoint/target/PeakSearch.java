@@ -60,7 +60,7 @@ final class PeakSearch {
         int i = bestI;
         int j = bestJ;
         double perArea = 1 / (cellsInDisc * grid.cellArea() * tallies.get(0).rays);
-        Estimate flux = Replicates.mean(second.size(), r -> perArea * inDisc(rowPrefix(second.get(r).caughtMap), i, j));
+        Estimate flux = Replicates.mean(second.size(), r -> perArea * inOneDisc(second.get(r).caughtMap, i, j));
         return new Peak(corner(i, grid.firstMin()), corner(j, grid.secondMin()), flux);
     }
 
@@ -92,7 +92,22 @@ final class PeakSearch {
         return prefix;
     }
 
-    /** Light in the disc about the corner (i, j). */
+    /** Light in one disc of a map for which no running sums are worth their while. */
+    private double inOneDisc(double[] map, int i, int j) {
+        double sum = 0;
+        for (int k = 0; k < halfWidths.length; k++) {
+            int row = j + k - reach - 1;
+            if (row >= 0 && row < grid.rows()) {
+                int to = Math.min(grid.columns(), i + halfWidths[k]);
+                for (int column = Math.max(0, i - halfWidths[k]); column < to; column++) {
+                    sum += map[row * grid.columns() + column];
+                }
+            }
+        }
+        return sum;
+    }
+
+    /** Light in the disc about the corner (i, j), from running sums. */
     private double inDisc(double[] prefix, int i, int j) {
         int width = grid.columns() + 1;
         double sum = 0;

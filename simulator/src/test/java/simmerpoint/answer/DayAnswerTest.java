@@ -71,7 +71,9 @@ class DayAnswerTest {
     void theFirstSentenceSaysFromWhenToWhenItCooksAndHowStronglyAtNoon() {
         DayResult result = day(hillside(), MIDSUMMER);
         String first = first(DayAnswer.of(result, UnitSystem.METRIC));
-        assertTrue(first.matches("On 21 June 2026 it cooks from 06:[0-9]{2} to 20:[0-9]{2}, 14\\.[0-9] hours in all.*"), first);
+        assertTrue(
+                first.matches("On 21 June 2026 it cooks from 06:[0-9]{2} to 20:[0-9]{2}, 14\\.[0-9] hours in all.*"),
+                first);
         long watts = Math.round(result.noon().orElseThrow().absorbedWatts());
         assertTrue(first.contains(" " + watts + " W at solar noon, 13:2"), first);
     }
@@ -80,24 +82,27 @@ class DayAnswerTest {
     void everyHourHasItsRowAndItsStand() {
         DayResult result = day(hillside(), MIDSUMMER);
         Answer answer = DayAnswer.of(result, UnitSystem.METRIC);
-        assertEquals(
-                result.hours().size(), table(answer, "Hour by hour").rows().size());
+        assertEquals(result.hours().size(), table(answer, "Hour by hour").rows().size());
         List<List<String>> stand = table(answer, "How it stands").rows();
         assertEquals(result.hours().size(), stand.size());
         double height = result.hours().get(0).stand().panHeightMetres();
-        assertEquals(Math.round(100 * height) + Figures.NBSP + "cm", stand.get(0).get(2));
+        assertEquals(
+                Math.round(100 * height) + Figures.NBSP + "cm", stand.get(0).get(2));
         assertTrue(text(answer).contains("What limits it at low sun: at 07:00"), text(answer));
         assertTrue(text(DayAnswer.of(result, UnitSystem.INCH)).contains(" in"), "inches");
     }
 
     @Test
     void aLowMountTouchesTheGroundAndAHighOneIsTooHighToCookAt() {
-        String low = text(DayAnswer.of(day(hillside(Aim.PERFECT, new Ground(0.3, 0.4, 1.3)), MIDSUMMER), UnitSystem.METRIC));
+        String low =
+                text(DayAnswer.of(day(hillside(Aim.PERFECT, new Ground(0.3, 0.4, 1.3)), MIDSUMMER), UnitSystem.METRIC));
         assertTrue(low.contains("The dish touches the ground at 07:00"), low);
-        String high = text(DayAnswer.of(day(hillside(Aim.PERFECT, new Ground(0.9, 0.4, 1.3)), MIDSUMMER), UnitSystem.METRIC));
+        String high =
+                text(DayAnswer.of(day(hillside(Aim.PERFECT, new Ground(0.9, 0.4, 1.3)), MIDSUMMER), UnitSystem.METRIC));
         assertTrue(high.contains("too high to cook at"), high);
         assertFalse(high.contains("touches the ground"), high);
-        String deep = text(DayAnswer.of(day(hillside(Aim.PERFECT, new Ground(0.9, 1.2, 5)), MIDSUMMER), UnitSystem.METRIC));
+        String deep =
+                text(DayAnswer.of(day(hillside(Aim.PERFECT, new Ground(0.9, 1.2, 5)), MIDSUMMER), UnitSystem.METRIC));
         assertTrue(deep.contains("too low to cook at"), deep);
     }
 
@@ -135,7 +140,8 @@ class DayAnswerTest {
         assertTrue(first.contains("not at all in January") && first.contains("December"), first);
         Item.Table grid = table(north, "Month by hour");
         assertEquals(13, grid.heads().size());
-        assertTrue(grid.rows().get(5).get(6).matches("[0-9]+[cwsbf]"), grid.rows().toString());
+        assertTrue(
+                grid.rows().get(5).get(6).matches("[0-9]+[cwsbf]"), grid.rows().toString());
         assertEquals("0.0", grid.rows().get(grid.rows().size() - 2).get(12));
     }
 }

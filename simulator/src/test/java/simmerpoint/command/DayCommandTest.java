@@ -20,7 +20,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 class DayCommandTest {
     private static final String DISH =
             "dish: {diameter: 1.2 m, focal-length: 0.8 m, hub: 6 cm, surface: {cut: flat-rings, sectors: 24, rings: 6}}\n";
-    private static final String PLACE = "place: {latitude: 47.3°, longitude: 9.4°, altitude: 600 m, zone: Europe/Berlin}\n";
+    private static final String PLACE =
+            "place: {latitude: 47.3°, longitude: 9.4°, altitude: 600 m, zone: Europe/Berlin}\n";
 
     @TempDir
     Path folder;
@@ -89,7 +90,8 @@ class DayCommandTest {
                         "--png",
                         png.toString()));
         assertEquals(
-                "2026-06-21", new ObjectMapper().readTree(json.toFile()).get("date").asText());
+                "2026-06-21",
+                new ObjectMapper().readTree(json.toFile()).get("date").asText());
         assertTrue(Files.readString(csv).contains("time,elevation_deg"));
         assertEquals(1400, ImageIO.read(png.toFile()).getWidth());
     }

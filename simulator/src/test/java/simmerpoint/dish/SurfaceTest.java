@@ -73,7 +73,7 @@ class SurfaceTest {
         double[] u = new double[n * n];
         double[] v = new double[n * n];
         for (int i = 0; i < u.length; i++) {
-            u[i] = (i / n + 0.5) / n;
+            u[i] = (Math.floorDiv(i, n) + 0.5) / n;
             v[i] = (i % n + 0.5) / n;
         }
         MirrorPoints p = new MirrorPoints(u.length);
@@ -199,7 +199,7 @@ class SurfaceTest {
         List<Vec> left = whole;
         for (int e = 0; e < 4; e++) {
             int ring = number % rings;
-            boolean free = e == 1 && ring == rings - 1 || e == 3 && ring == 0;
+            boolean free = (e == 1 && ring == rings - 1) || (e == 3 && ring == 0);
             if (!free) {
                 left = cutBack(left, whole.get(e), whole.get((e + 1) % 4), n, gap / 2);
             }

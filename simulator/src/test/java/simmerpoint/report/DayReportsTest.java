@@ -44,8 +44,7 @@ class DayReportsTest {
     static void study() {
         day = on(Cookers.HILLSIDE, LocalDate.of(2026, 6, 21));
         night = on(Cookers.FAR_NORTH, LocalDate.of(2026, 12, 21));
-        year = YearStudy.run(
-                Cookers.usual(Cookers.FAR_NORTH, Cookers.COUNTRY), 2026, Cookers.quick(), Progress.NONE);
+        year = YearStudy.run(Cookers.usual(Cookers.FAR_NORTH, Cookers.COUNTRY), 2026, Cookers.quick(), Progress.NONE);
     }
 
     private static JsonNode read(byte[] bytes) throws IOException {
@@ -105,7 +104,9 @@ class DayReportsTest {
         assertTrue(lines.stream().allMatch(line -> line.split(",", -1).length == columns));
         assertEquals("absorbed_W", lines.get(0).split(",")[6]);
         assertEquals(
-                day.hours().get(0).absorbedWatts(), Double.parseDouble(lines.get(1).split(",")[6]), 1e-3);
+                day.hours().get(0).absorbedWatts(),
+                Double.parseDouble(lines.get(1).split(",")[6]),
+                1e-3);
         long rows = new String(DayCsv.bytes(year), StandardCharsets.UTF_8)
                 .lines()
                 .filter(line -> line.startsWith("2026-"))
@@ -143,8 +144,7 @@ class DayReportsTest {
     @Test
     void theLevelsOfTheDayAreSeen() {
         BufferedImage image = DayPicture.image(day, UnitSystem.METRIC);
-        for (HeatLevel level :
-                List.of(HeatLevel.TOO_COOL, HeatLevel.KEEP_WARM, HeatLevel.SIMMER, HeatLevel.BOIL)) {
+        for (HeatLevel level : List.of(HeatLevel.TOO_COOL, HeatLevel.KEEP_WARM, HeatLevel.SIMMER, HeatLevel.BOIL)) {
             assertTrue(pixels(image, LevelColours.of(level)) > 2000, level + " is not seen");
         }
     }

@@ -44,7 +44,6 @@ class TextTableTest {
     @Test
     void refusesARowThatDoesNotFitTheHeads() {
         assertThrows(
-                IllegalArgumentException.class,
-                () -> new Item.Table(List.of("a", "b"), List.of(List.of("only one"))));
+                IllegalArgumentException.class, () -> new Item.Table(List.of("a", "b"), List.of(List.of("only one"))));
     }
 }

@@ -55,9 +55,11 @@ class ScrambledSobolTest {
         double[][] points = points(new ScrambledSobol(DIMENSIONS, 77, 0), 9, number, 128);
         int n = points[0].length;
         for (int wide = 1; wide <= n; wide *= 2) {
+            int high = n / wide;
             boolean[] taken = new boolean[n];
             for (int i = 0; i < n; i++) {
-                int box = (int) (points[0][i] * wide) * (n / wide) + (int) (points[1][i] * (n / wide));
+                int column = (int) (points[0][i] * wide);
+                int box = column * high + (int) (points[1][i] * high);
                 assertTrue(!taken[box], "two points in a box of " + wide + " columns");
                 taken[box] = true;
             }
@@ -178,7 +180,7 @@ class ScrambledSobolTest {
                     int all = 0;
                     for (int r = 0; r + later < replicates; r++) {
                         long a = column(d, r) << 5;
-                        long b = column(d, r + later) << 5 + moved;
+                        long b = column(d, r + later) << (5 + moved);
                         agree += Long.bitCount(~(a ^ b) >>> 10);
                         all += 54;
                     }

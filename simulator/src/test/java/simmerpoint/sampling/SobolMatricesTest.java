@@ -18,7 +18,7 @@ class SobolMatricesTest {
         long[] columns = SobolMatrices.columns(d, 30);
         long x = 0;
         for (int c = 0; c < columns.length; c++) {
-            x ^= (index >>> c & 1) == 1 ? columns[c] : 0;
+            x ^= ((index >>> c) & 1) == 1 ? columns[c] : 0;
         }
         return (x >>> 11) * 0x1p-53 + (x & 0x7FF) * PER_DIGIT;
     }
@@ -30,7 +30,7 @@ class SobolMatricesTest {
         for (int n = 0; n < 4096; n++) {
             double[] point = theirs.nextVector();
             for (int d = 0; d < point.length; d++) {
-                assertEquals(point[d], coordinate(d, n ^ n >>> 1), 0, "point " + n + ", coordinate " + d);
+                assertEquals(point[d], coordinate(d, n ^ (n >>> 1)), 0, "point " + n + ", coordinate " + d);
             }
         }
     }
@@ -42,7 +42,7 @@ class SobolMatricesTest {
         for (int n : new int[] {1_000_003, 123_456_789, 536_870_911}) {
             double[] point = theirs.skipTo(n);
             for (int d = 0; d < point.length; d++) {
-                assertEquals(point[d], coordinate(d, n ^ n >>> 1), 0, "point " + n + ", coordinate " + d);
+                assertEquals(point[d], coordinate(d, n ^ (n >>> 1)), 0, "point " + n + ", coordinate " + d);
             }
         }
     }

@@ -43,7 +43,8 @@ class DayStudyTest {
     private static void near(String what, double wanted, Estimate got) {
         double allowed = 4 * got.standardError() + 1e-3 * 948;
         assertTrue(
-                Math.abs(got.value() - wanted) <= allowed, what + ": wanted " + wanted + ", got " + got + " ±" + allowed);
+                Math.abs(got.value() - wanted) <= allowed,
+                what + ": wanted " + wanted + ", got " + got + " ±" + allowed);
     }
 
     /**
@@ -73,10 +74,7 @@ class DayStudyTest {
             assertTrue(hour.elevationRadians() >= DayPlan.USUAL_LEAST_ELEVATION);
         }
         for (int k = 1; k < day.curve().size(); k++) {
-            assertTrue(day.curve()
-                    .get(k - 1)
-                    .time()
-                    .isBefore(day.curve().get(k).time()));
+            assertTrue(day.curve().get(k - 1).time().isBefore(day.curve().get(k).time()));
         }
         double highest = day.noon().orElseThrow().elevationRadians();
         assertTrue(day.hours().stream().allMatch(h -> h.elevationRadians() <= highest + 1e-6));
@@ -98,7 +96,8 @@ class DayStudyTest {
 
     @Test
     void beamRangeAndHeatSpreadBothWidenTheAnswer() {
-        for (DayHour hour : day(Cookers.usual(Cookers.HILLSIDE, Cookers.COUNTRY), MIDSUMMER).hours()) {
+        for (DayHour hour :
+                day(Cookers.usual(Cookers.HILLSIDE, Cookers.COUNTRY), MIDSUMMER).hours()) {
             HourLight light = hour.light().orElseThrow();
             double likely = light.absorbed().value();
             assertEquals(
@@ -123,9 +122,11 @@ class DayStudyTest {
         HourLight noon = day.noon().orElseThrow().light().orElseThrow();
         assertTrue(noon.boil() instanceof BoilAnswer.Boils, noon.boil().toString());
         for (DayHour hour : day.curve()) {
-            boolean inside =
-                    !hour.time().isBefore(spell.from()) && !hour.time().isAfter(spell.to());
-            assertEquals(inside, hour.light().orElseThrow().simmerSpareWatts() >= 0, hour.time().toString());
+            boolean inside = !hour.time().isBefore(spell.from()) && !hour.time().isAfter(spell.to());
+            assertEquals(
+                    inside,
+                    hour.light().orElseThrow().simmerSpareWatts() >= 0,
+                    hour.time().toString());
         }
     }
 
@@ -149,7 +150,9 @@ class DayStudyTest {
         Scenario scenario = Cookers.usual(Cookers.FAR_NORTH, Cookers.COUNTRY);
         DayResult night = day(scenario, LocalDate.of(2026, 12, 21));
         assertEquals(SunDay.Kind.NEVER_RISES, night.day().kind());
-        assertTrue(night.hours().isEmpty() && night.curve().isEmpty() && night.spells().isEmpty());
+        assertTrue(night.hours().isEmpty()
+                && night.curve().isEmpty()
+                && night.spells().isEmpty());
         DayResult light = day(scenario, MIDSUMMER);
         assertEquals(SunDay.Kind.NEVER_SETS, light.day().kind());
         assertTrue(light.hours().size() < 24, "the sun is below 5° about midnight");
@@ -203,8 +206,8 @@ class DayStudyTest {
 
     @Test
     void winterCooksLessThanSummerAndAMonthIsItsDaysTimesItsHours() {
-        YearResult year = YearStudy.run(
-                Cookers.usual(Cookers.HILLSIDE, Cookers.COUNTRY), 2026, Cookers.quick(), Progress.NONE);
+        YearResult year =
+                YearStudy.run(Cookers.usual(Cookers.HILLSIDE, Cookers.COUNTRY), 2026, Cookers.quick(), Progress.NONE);
         assertEquals(12, year.days().size());
         assertTrue(
                 year.days().get(5).cookingHours() > year.days().get(11).cookingHours() + 2,

@@ -8,9 +8,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
 import java.util.function.DoubleBinaryOperator;
+import java.util.function.IntFunction;
 import java.util.stream.IntStream;
 import org.apache.commons.math3.stat.descriptive.SummaryStatistics;
 import org.junit.jupiter.api.Test;
+import simmerpoint.pan.Finish;
+import simmerpoint.pan.Pan;
 import simmerpoint.pan.Plane;
 import simmerpoint.sampling.Estimate;
 
@@ -32,7 +35,7 @@ class MapFiguresTest {
         return tally;
     }
 
-    private static List<Tally> tallies(int n, java.util.function.IntFunction<DoubleBinaryOperator> flux) {
+    private static List<Tally> tallies(int n, IntFunction<DoubleBinaryOperator> flux) {
         return IntStream.range(0, n).mapToObj(r -> tally(GRIDS, flux.apply(r))).toList();
     }
 
@@ -193,8 +196,7 @@ class MapFiguresTest {
     /** Wall light: bands from the underside up, columns from +x over +y. */
     @Test
     void wallLightIsUnrolledFromPlusXOverPlusY() {
-        TargetGrids grids =
-                TargetGrids.of(new simmerpoint.pan.Pan(0.2, 0.11, new simmerpoint.pan.Finish("black", 0.9)), 0.01);
+        TargetGrids grids = TargetGrids.of(new Pan(0.2, 0.11, new Finish("black", 0.9)), 0.01);
         Tally tally = new Tally(grids);
         tally.hitWall(0, RADIUS, 0.109, 0.5, 4);
         tally.hitWall(1e-9, -RADIUS, 0.001, 1, 8);

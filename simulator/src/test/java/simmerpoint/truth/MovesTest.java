@@ -9,7 +9,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import simmerpoint.dish.DishPlan;
 import simmerpoint.dish.Mirror;
+import simmerpoint.pan.Plane;
 import simmerpoint.scenario.Scenario;
+import simmerpoint.setup.Stand;
 import simmerpoint.study.MoveStudy;
 import simmerpoint.study.Progress;
 import simmerpoint.study.TraceOptions;
@@ -72,7 +74,7 @@ class MovesTest {
     /** From a stand that is off already, under a sun that has drifted, with the dish turned. */
     @Test
     void movesStartFromTheScenariosStand() {
-        Scene scene = pan(40).with(new simmerpoint.setup.Stand(0.05, -0.03, 0.02, 0.01))
+        Scene scene = pan(40).with(new Stand(0.05, -0.03, 0.02, 0.01))
                 .turn(0.01, -0.005, 0.1)
                 .drift(0.005, 0.01);
         agrees(scene.scenario(), MoveStudy.Move.SLIDE, -0.2, 0.2, 4200);
@@ -81,7 +83,7 @@ class MovesTest {
     @ParameterizedTest
     @CsvSource({"PULL_BACK", "SLIDE", "SIDE"})
     void aBareDiscIsMovedAsWell(MoveStudy.Move move) {
-        Scene scene = pan(50).with(new simmerpoint.pan.Plane(0.15, 0.4));
+        Scene scene = pan(50).with(new Plane(0.15, 0.4));
         agrees(scene.scenario(), move, -0.1, 0.3, 4300);
     }
 

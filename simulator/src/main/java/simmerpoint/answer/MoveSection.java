@@ -1,0 +1,83 @@
+package simmerpoint.answer;
+
+import java.util.ArrayList;
+import java.util.List;
+import simmerpoint.sampling.Estimate;
+import simmerpoint.study.LevelBorder;
+import simmerpoint.study.LevelStretch;
+import simmerpoint.study.PanMove;
+import simmerpoint.study.PanPosition;
+import simmerpoint.units.UnitSystem;
+
+/** One move: where the heat level changes, and what the pan gets at some positions. */
+final class MoveSection {
+    private static final int ROWS = 10;
+
+    private final PanMove move;
+    private final Figures figures;
+    private final MoveWords lengths;
+    private final List<Item> items = new ArrayList<>();
+
+    private MoveSection(PanMove move, UnitSystem system) {
+        this.move = move;
+        figures = new Figures(system);
+        lengths = new MoveWords(system);
+    }
+
+    static Section of(PanMove move, UnitSystem system) {
+        return new MoveSection(move, system).build();
+    }
+
+    private Section build() {
+        items.add(new Item.Sentence("Lengths are counted from where the pan stands: above 0 "
+                + MoveWords.positive(move.move()) + ", below 0 " + MoveWords.negative(move.move()) + "."));
+        levels();
+        List<List<String>> rows = new ArrayList<>();
+        List<PanPosition> positions = move.positions();
+        int stride = Math.max(1, (positions.size() - 1) / ROWS);
+        for (int k = 0; k < positions.size(); k += stride) {
+            rows.add(row(positions.get(k)));
+        }
+        items.add(new Item.Table(List.of("at", "heat in", "level", "hottest", "wall gets"), rows));
+        return new Section(MoveWords.heading(move.move()), items);
+    }
+
+    private void levels() {
+        List<LevelStretch> stretches = move.stretches();
+        add(
+                "from " + lengths.alone(move.fromMetres()),
+                LevelWords.of(stretches.get(0).level()));
+        for (int k = 1; k < stretches.size(); k++) {
+            LevelBorder border = move.borders().get(k - 1);
+            add("from " + lengths.alone(border.offsetMetres()), LevelWords.of(border.after()) + spread(border));
+        }
+        add("to " + lengths.alone(move.toMetres()), "not looked at farther");
+    }
+
+    private String spread(LevelBorder border) {
+        boolean low = Double.isFinite(border.lowMetres());
+        boolean high = Double.isFinite(border.highMetres());
+        if (low && high) {
+            return "; four in five pans: " + lengths.alone(border.lowMetres()) + " to "
+                    + lengths.alone(border.highMetres());
+        }
+        String end = low
+                ? "from " + lengths.alone(border.lowMetres())
+                : high ? "up to " + lengths.alone(border.highMetres()) : "";
+        return "; four in five pans: " + end + (end.isEmpty() ? "" : ", ") + "or not at all";
+    }
+
+    private List<String> row(PanPosition p) {
+        double hottest = p.hottestFlux();
+        return List.of(
+                lengths.alone(p.offsetMetres()),
+                figures.plainWatts(p.absorbed()),
+                LevelWords.of(p.level()),
+                figures.plainFlux(new Estimate(hottest, 0.1 * hottest)),
+                figures.percent(p.wallShare()));
+    }
+
+    private void add(String label, String value) {
+        items.add(new Item.Figure(label, value));
+    }
+}

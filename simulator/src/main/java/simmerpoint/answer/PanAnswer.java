@@ -1,0 +1,56 @@
+package simmerpoint.answer;
+
+import java.util.ArrayList;
+import java.util.List;
+import simmerpoint.study.PanMove;
+import simmerpoint.study.PanPosition;
+import simmerpoint.study.PanResult;
+import simmerpoint.units.UnitSystem;
+
+/** The answer to "where do I put the pan for a boil, for a simmer?". */
+public final class PanAnswer {
+    private PanAnswer() {}
+
+    /** The answer for {@code result}, in the units of {@code system}. */
+    public static Answer of(PanResult result, UnitSystem system) {
+        List<Section> sections = new ArrayList<>();
+        sections.add(PanHereSection.of(result, system));
+        sections.add(PanPlaceSection.of(result, system));
+        sections.add(new Section("Take care", cautions(result)));
+        result.moves().forEach(move -> sections.add(MoveSection.of(move, system)));
+        sections.add(certainty(result));
+        return new Answer(Words.oneLine(result.base().scenario().title()), sections);
+    }
+
+    private static List<Item> cautions(PanResult result) {
+        double hottest = result.here().hottestFlux();
+        for (PanMove move : result.moves()) {
+            for (PanPosition position : move.positions()) {
+                hottest = Math.max(hottest, position.hottestFlux());
+            }
+        }
+        List<Item> items = new ArrayList<>();
+        CautionWords.sentences(hottest, "pan").forEach(text -> items.add(new Item.Caution(text)));
+        items.add(
+                new Item.Caution(
+                        "Moving the pan moves the light too: cover the mirror first, then move, then uncover it from the side."));
+        return items;
+    }
+
+    private static Section certainty(PanResult result) {
+        return new Section(
+                "How sure this is",
+                List.of(
+                        new Item.Sentence(
+                                "Watts come from " + Figures.count(result.run().rays())
+                                        + " rays where the pan stands and a quarter of them for each move, caught at "
+                                        + result.moves().get(0).positions().size()
+                                        + " positions; hottest places from a sixteenth of them at some positions, joined by smooth "
+                                        + "curves, so they are good to a tenth or so where the light is spread wide. Seed "
+                                        + result.base().seed() + "."),
+                        new Item.Sentence(
+                                "Ranges of minutes, degrees and positions are where four in five pans like this one fall, "
+                                        + "since a pan\u2019s losses are known to a third or so. They say nothing of a sky or "
+                                        + "a mirror that differs from the scenario.")));
+    }
+}

@@ -1,0 +1,88 @@
+package simmerpoint.answer;
+
+import java.util.ArrayList;
+import java.util.List;
+import simmerpoint.heat.FryingLevel;
+import simmerpoint.sampling.Estimate;
+import simmerpoint.setup.Stand;
+import simmerpoint.study.MoveStudy.Move;
+import simmerpoint.study.PanPosition;
+import simmerpoint.study.PanResult;
+import simmerpoint.units.UnitSystem;
+
+/** What the pan gets where it stands: watts, boil or simmer, minutes; then frying, kept apart. */
+final class PanHereSection {
+    private final PanResult result;
+    private final PanPosition here;
+    private final Figures figures;
+    private final MoveWords lengths;
+    private final HeatSentences heat;
+
+    private PanHereSection(PanResult result, UnitSystem system) {
+        this.result = result;
+        here = result.here();
+        figures = new Figures(system);
+        lengths = new MoveWords(system);
+        heat = new HeatSentences(result.kitchen(), here.absorbedByFace(), system);
+    }
+
+    static Section of(PanResult result, UnitSystem system) {
+        return new PanHereSection(result, system).build();
+    }
+
+    private Section build() {
+        List<Item> items = new ArrayList<>();
+        items.add(new Item.Sentence(figures.plainWatts(here.absorbed()) + " go into the pan where it stands, " + place()
+                + ": " + HeatWords.does(here.level()) + ". " + heat.boil() + heat.steam()));
+        items.add(new Item.Sentence(heat.levelSentence() + " Reckoned with " + heat.weather() + ". "
+                + HobWords.sentence(here.absorbed().value())));
+        items.add(new Item.Sentence(hotSpot()));
+        items.add(new Item.Sentence(frying()));
+        if (here.frying().level() == FryingLevel.SEAR) {
+            items.add(new Item.Caution(
+                    "Oil in this pan may smoke and, left alone, catch fire. Stay with it; keep a lid at hand."));
+        }
+        items.add(new Item.Sentence(heat.cloud() + " " + heat.afterwards()));
+        return new Section("What the pan gets where it stands", items);
+    }
+
+    private String place() {
+        Stand stand = result.base().scenario().stand();
+        List<String> moves = new ArrayList<>();
+        for (Move move : List.of(Move.PULL_BACK, Move.RAISE, Move.SIDE)) {
+            double metres = move.of(stand);
+            if (metres != 0) {
+                moves.add(lengths.alone(Math.abs(metres)) + " " + MoveWords.way(move, metres > 0 ? 1 : -1));
+            }
+        }
+        double slide = stand.slideMetres();
+        String slid = slide == 0
+                ? ""
+                : ", the dish slid " + (slide > 0 ? "back" : "forward") + " by " + lengths.alone(Math.abs(slide));
+        return (moves.isEmpty()
+                        ? "its middle at the focus"
+                        : "its middle " + String.join(" and ", moves) + " than the focus")
+                + slid;
+    }
+
+    private String hotSpot() {
+        if (!(here.meanFlux() > 0)) {
+            return "No focused light reaches the underside.";
+        }
+        return "The hottest spot of the underside gets " + figures.plainFlux(here.peakFlux()) + ", "
+                + Figures.rounded(here.peakToMean(), 2)
+                + " times its average: where that stands far above 1, thick food "
+                + "scorches before the rest is hot. " + figures.percent(here.wallShare())
+                + " of the focused light that reaches the pan climbs its wall.";
+    }
+
+    private String frying() {
+        Estimate middle = new Estimate(here.middleFlux(), 0.03 * here.middleFlux());
+        String how = here.frying().level() == FryingLevel.NO_FRYING
+                ? ""
+                : " It heats " + HeatWords.does(here.frying().spread()) + ".";
+        return "Frying is another question: it reads the heat per area in the middle, not the watts. The middle of this pan "
+                + "takes up " + figures.plainFlux(middle) + ", "
+                + HeatWords.does(here.frying().level()) + "." + how;
+    }
+}

@@ -1,0 +1,79 @@
+package simmerpoint.report;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.awt.image.BufferedImage;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import simmerpoint.study.PanResult;
+import simmerpoint.study.PanScenes;
+import simmerpoint.units.UnitSystem;
+
+class PanReportsTest {
+    private static final int WHITE = 0xFFFFFF;
+    private static PanResult tea;
+
+    @BeforeAll
+    static void study() {
+        tea = PanScenes.study(PanScenes.rings(50, 850));
+    }
+
+    @Test
+    void theJsonHoldsWhatTheStudyFound() throws IOException {
+        JsonNode root = new ObjectMapper().readTree(PanJson.bytes(tea));
+        assertEquals(
+                tea.here().absorbed().value(),
+                root.get("here").get("absorbed_power_W").asDouble());
+        assertTrue(root.get("here").get("absorbed_power_W_se").asDouble() > 0);
+        assertEquals("boils", root.get("here").get("boil").get("answer").asText());
+        assertEquals(3, root.get("moves").size());
+        for (JsonNode move : root.get("moves")) {
+            assertEquals(41, move.get("positions").size());
+            assertTrue(move.get("borders").size() >= 2);
+        }
+        JsonNode begins = root.get("here").get("level_begins_W");
+        double last = 0;
+        for (String level : List.of("keep_warm", "simmer", "boil", "fast_boil")) {
+            double likely = begins.get(level).get("likely").asDouble();
+            assertTrue(likely > last, level);
+            last = likely;
+        }
+        assertEquals("simmer", root.get("simmer").get("heat_level").asText());
+        List<String> names = new java.util.ArrayList<>();
+        root.fieldNames().forEachRemaining(names::add);
+        assertEquals("run", names.get(names.size() - 1));
+    }
+
+    @Test
+    void theTableHasOneRowPerMoveAndPosition() {
+        List<String> rows = new String(PanCsv.bytes(tea), StandardCharsets.UTF_8)
+                .lines()
+                .filter(line -> !line.startsWith("#"))
+                .toList();
+        assertEquals(1 + 3 * 41, rows.size());
+        int columns = rows.get(0).split(",").length;
+        assertTrue(rows.stream().allMatch(row -> row.split(",", -1).length == columns));
+        assertTrue(rows.get(1).startsWith("pull-back,-"), rows.get(1));
+        assertFalse(String.join("", rows).contains("NaN"));
+    }
+
+    @Test
+    void nothingRunsOverTheEdgeOfThePicture() {
+        for (UnitSystem system : UnitSystem.values()) {
+            BufferedImage image = PanPicture.image(tea, system);
+            for (int y = 0; y < image.getHeight(); y++) {
+                for (int edge = 0; edge < 16; edge++) {
+                    assertEquals(WHITE, image.getRGB(edge, y) & WHITE, "left at " + y);
+                    assertEquals(WHITE, image.getRGB(1399 - edge, y) & WHITE, "right at " + y);
+                }
+            }
+        }
+    }
+}
