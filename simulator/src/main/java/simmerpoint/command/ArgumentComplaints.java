@@ -12,6 +12,7 @@ import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.OverwrittenOptionException;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.UnmatchedArgumentException;
+import simmerpoint.scenario.FileNames;
 
 /** Says in one sentence what is wrong with the arguments. */
 final class ArgumentComplaints {
@@ -39,6 +40,9 @@ final class ArgumentComplaints {
             return what.isOption()
                     ? name(what) + " needs a value: " + name(what) + " " + what.paramLabel()
                     : "a scenario file is missing";
+        }
+        if (e.getCause() instanceof InvalidPathException) {
+            return FileNames.refusal();
         }
         return e.getArgSpec() != null && e.getArgSpec().isOption() ? value(e) : unpunctuated(e.getMessage());
     }

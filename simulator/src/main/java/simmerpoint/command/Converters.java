@@ -17,7 +17,9 @@ import simmerpoint.units.QuantityParser;
 
 /** Reads the values of options; each refuses with a sentence what it does not take. */
 final class Converters {
-    private static final Pattern RAYS = Pattern.compile("([0-9]{1,15}(?:\\.[0-9]{1,12})?)([kKmMgG]?)");
+    private static final Pattern RAYS =
+            Pattern.compile("([0-9]{1,15}(?:\\.[0-9]{1,12})?)(?:[eE]\\+?([0-9]{1,2})|([kKmMgG]?))");
+    private static final Pattern BARE_NUMBER = Pattern.compile("[0-9]{1,15}(?:\\.[0-9]{1,15})?");
     private static final Pattern PERCENT = Pattern.compile("([0-9]{1,15}(?:\\.[0-9]{1,15})?)\\s*%");
     private static final long FEWEST_RAYS = 1024;
     private static final long MOST_RAYS = 1_000_000_000_000L;
@@ -43,23 +45,17 @@ final class Converters {
         throw refused(text, allowed);
     }
 
-    /** 200000, 200k, 1.5M. */
+    /** 200000, 200k, 1.5M, 1e6. */
     static final class Rays implements ITypeConverter<Long> {
         @Override
         public Long convert(String text) {
-            String allowed = "a number of rays from 1024 to 1e12; write for instance 200000, 200k or 1M";
+            String allowed = "a number of rays from 1024 to 1e12; write for instance 200000, 200k, 1M or 1e6";
             Matcher m = RAYS.matcher(text.strip());
             if (!m.matches()) {
                 throw refused(text, allowed);
             }
-            int power = switch (m.group(2).toLowerCase(java.util.Locale.ROOT)) {
-                case "k" -> 3;
-                case "m" -> 6;
-                case "g" -> 9;
-                default -> 0;
-            };
             BigDecimal rays =
-                    new BigDecimal(m.group(1)).scaleByPowerOfTen(power).stripTrailingZeros();
+                    new BigDecimal(m.group(1)).scaleByPowerOfTen(power(m)).stripTrailingZeros();
             boolean good = rays.scale() <= 0
                     && rays.compareTo(BigDecimal.valueOf(FEWEST_RAYS)) >= 0
                     && rays.compareTo(BigDecimal.valueOf(MOST_RAYS)) <= 0;
@@ -68,12 +64,27 @@ final class Converters {
             }
             return rays.longValueExact();
         }
+
+        private static int power(Matcher m) {
+            if (m.group(2) != null) {
+                return Integer.parseInt(m.group(2));
+            }
+            return switch (m.group(3).toLowerCase(java.util.Locale.ROOT)) {
+                case "k" -> 3;
+                case "m" -> 6;
+                case "g" -> 9;
+                default -> 0;
+            };
+        }
     }
 
     /** 0.2%: a share is refused, since 0.2 could mean either. */
     static final class Precision implements ITypeConverter<Double> {
         @Override
         public Double convert(String text) {
+            if (BARE_NUMBER.matcher(text.strip()).matches()) {
+                throw new TypeConversionException("the % is missing: write " + text.strip() + "%");
+            }
             Matcher m = PERCENT.matcher(text.strip());
             double share = m.matches() ? Double.parseDouble(m.group(1)) / 100 : Double.NaN;
             if (!(share > 0 && share < 1)) {

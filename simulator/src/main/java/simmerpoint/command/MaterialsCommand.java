@@ -1,5 +1,6 @@
 package simmerpoint.command;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -19,7 +20,8 @@ import simmerpoint.report.Wrapping;
         description = "List mirror materials and pan finishes with their figures and sources.")
 final class MaterialsCommand implements Callable<Integer> {
     private static final int NAME = 30;
-    private static final int CELL = 9;
+    private static final int[] MIRROR_CELLS = {9, 9, 6, 6, 12, 5};
+    private static final int[] FINISH_CELLS = {9, 5};
 
     private final Terminal terminal;
 
@@ -27,6 +29,7 @@ final class MaterialsCommand implements Callable<Integer> {
     private ShowOptions show;
 
     private int width;
+    private final List<String> notes = new ArrayList<>();
 
     MaterialsCommand(Terminal terminal) {
         this.terminal = terminal;
@@ -39,17 +42,22 @@ final class MaterialsCommand implements Callable<Integer> {
                 "Mirror materials, as they end up on a hand-built dish. Reflects: total share of sunlight; scatters: share of "
                         + "that to all sides. Slope error, sharp and wide spread in mrad, standard deviation per axis; wide: share "
                         + "of the beam that takes the wide spread. Any figure can be overridden in the scenario.");
-        row("", List.of("reflects", "scatters", "slope", "sharp", "wide"));
+        row("", List.of("reflects", "scatters", "slope", "sharp", "wide"), "from");
         for (Material material : MaterialCatalogue.all()) {
-            row(material.name(), cells(material));
-            source(material.quality(), material.source());
+            row(material.name(), cells(material), note(material.quality(), material.source()));
         }
         terminal.say("");
         text("Pan finishes. Takes up: share of sunlight at steep incidence.");
-        row("", List.of("takes up"));
+        row("", List.of("takes up"), "from");
         for (CatalogueFinish finish : FinishCatalogue.all()) {
-            row(finish.finish().name(), List.of(share(finish.finish().absorptance())));
-            source(finish.quality(), finish.source());
+            String note = note(finish.quality(), finish.source());
+            row(finish.finish().name(), List.of(share(finish.finish().absorptance())), note);
+        }
+        terminal.say("");
+        text("Where the figures come from:");
+        for (int k = 0; k < notes.size(); k++) {
+            String mark = "[" + (k + 1) + "] ";
+            Wrapping.lines(notes.get(k), mark, " ".repeat(mark.length()), width).forEach(terminal::say);
         }
         return 0;
     }
@@ -73,10 +81,14 @@ final class MaterialsCommand implements Callable<Integer> {
     }
 
     /** Name and figures on one line, or on two where the window is narrow or the name long. */
-    private void row(String name, List<String> cells) {
+    private void row(String name, List<String> figuresOnly, String note) {
+        List<String> cells = new ArrayList<>(figuresOnly);
+        cells.add(note);
         StringBuilder figures = new StringBuilder();
-        for (String cell : cells) {
-            figures.append(" ".repeat(Math.max(1, CELL - cell.length()))).append(cell);
+        int[] widths = cells.size() == FINISH_CELLS.length ? FINISH_CELLS : MIRROR_CELLS;
+        for (int k = 0; k < widths.length; k++) {
+            figures.append(" ".repeat(Math.max(1, widths[k] - cells.get(k).length())))
+                    .append(cells.get(k));
         }
         boolean fits = NAME + figures.length() <= width && name.length() <= NAME;
         if (fits) {
@@ -93,8 +105,13 @@ final class MaterialsCommand implements Callable<Integer> {
         }
     }
 
-    private void source(String quality, String source) {
-        Wrapping.lines(quality + ": " + source, "    ", "    ", width).forEach(terminal::say);
+    /** The mark of a source; equal sources share one. */
+    private String note(String quality, String source) {
+        String note = quality + ": " + source;
+        if (!notes.contains(note)) {
+            notes.add(note);
+        }
+        return "[" + (notes.indexOf(note) + 1) + "]";
     }
 
     private void text(String text) {

@@ -12,7 +12,7 @@ final class ShowOptions {
             names = "--width",
             paramLabel = "COLUMNS",
             converter = Converters.Width.class,
-            description = "Width of the text, 40 to 1000 (default: that of the window if known, else 80).")
+            description = "Width of the text, 40 to 1000 (default: COLUMNS if set, up to 100, else 80).")
     private Integer width;
 
     int columns(Terminal terminal) {

@@ -19,6 +19,9 @@ final class FileText {
 
     static String read(Path file) throws ScenarioException {
         String name = file.toString();
+        if (name.isBlank()) {
+            throw refused("scenario", 0, "no file named");
+        }
         if (!Files.exists(file)) {
             throw refused(name, 0, "there is no such file");
         }

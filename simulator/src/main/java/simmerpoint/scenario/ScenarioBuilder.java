@@ -78,8 +78,11 @@ final class ScenarioBuilder {
         try {
             Path file = folder.resolve(v.text("dish.surface.file"));
             return new Cut.FromFile(ObjReader.read(file, metresPer(v.text("dish.surface.unit"))));
-        } catch (MeshException | InvalidPathException e) {
+        } catch (MeshException e) {
             problems.add(v.line("dish.surface.file"), "dish.surface.file", e.getMessage());
+            return null;
+        } catch (InvalidPathException e) {
+            problems.add(v.line("dish.surface.file"), "dish.surface.file", FileNames.refusal());
             return null;
         }
     }
@@ -117,8 +120,11 @@ final class ScenarioBuilder {
     private SunShape sunTable() {
         try {
             return MeasuredSun.read(folder.resolve(v.text("sun.shape.file")));
-        } catch (SunTableException | InvalidPathException e) {
+        } catch (SunTableException e) {
             problems.add(v.line("sun.shape.file"), "sun.shape.file", e.getMessage());
+            return null;
+        } catch (InvalidPathException e) {
+            problems.add(v.line("sun.shape.file"), "sun.shape.file", FileNames.refusal());
             return null;
         }
     }

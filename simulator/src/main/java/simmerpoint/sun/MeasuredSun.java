@@ -66,8 +66,8 @@ public final class MeasuredSun implements SunShape {
 
     /**
      * Reads a table of two columns with a comma between them. The first line that is neither empty nor a comment is the
-     * header and names the angle's unit, mrad, as in {@code angle_mrad,relative_radiance}; each line after it is an angle
-     * from the sun's centre in mrad and the radiance there in any unit. Angles ascend from 0 and end at or below 100
+     * header and names the angle's unit, mrad, deg or arcmin, as in {@code angle_mrad,relative_radiance}; each line after it
+     * is an angle from the sun's centre in that unit and the radiance there in any unit. Angles ascend from 0 and end at or below 100
      * mrad; {@code #} starts a comment; numbers have decimal points.
      *
      * @param csv the file, at most 1 MB of UTF-8

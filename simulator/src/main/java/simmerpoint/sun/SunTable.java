@@ -7,6 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.regex.Pattern;
 
 /** Reads and checks one file for {@link MeasuredSun}; the format is described there. */
@@ -20,12 +21,36 @@ final class SunTable {
     private static final String ROW =
             "a row is two numbers with decimal points and a comma between them, as in 4.6,0.35";
 
+    /** Units that a header may name. */
+    private enum AngleUnit {
+        MRAD("mrad", 1),
+        ARCMIN("arcmin", 1e3 * Math.PI / (180 * 60)),
+        DEG("deg", 1e3 * Math.PI / 180);
+
+        private final String symbol;
+        private final double milliradians;
+
+        AngleUnit(String symbol, double milliradians) {
+            this.symbol = symbol;
+            this.milliradians = milliradians;
+        }
+
+        static Optional<AngleUnit> of(String columnName) {
+            String name = columnName.toLowerCase(Locale.ROOT);
+            return Arrays.stream(values()).filter(u -> name.contains(u.symbol)).findFirst();
+        }
+
+        String shown(double mrad) {
+            return Checks.fourDigits(mrad / milliradians) + " " + symbol;
+        }
+    }
+
     private final Path file;
     private double[] angles = new double[64];
     private double[] radiances = new double[64];
     private int rows;
     private int lineOfLastRow;
-    private boolean headerSeen;
+    private AngleUnit unit;
 
     SunTable(Path file) {
         this.file = file;
@@ -38,7 +63,7 @@ final class SunTable {
             if (line.isEmpty()) {
                 continue;
             }
-            if (headerSeen) {
+            if (unit != null) {
                 row(i + 1, line);
             } else {
                 header(i + 1, line);
@@ -73,13 +98,15 @@ final class SunTable {
 
     private void header(int line, String text) throws SunTableException {
         String[] names = text.split(",", -1);
-        if (names.length != 2 || !names[0].toLowerCase(Locale.ROOT).contains("mrad")) {
+        Optional<AngleUnit> named = names.length == 2 ? AngleUnit.of(names[0]) : Optional.empty();
+        if (named.isEmpty()) {
             throw wrong(
                     line,
                     text,
-                    "the first line names two columns and the angle's unit, as in angle_mrad,relative_radiance");
+                    "the first line names two columns and the angle's unit (mrad, deg or arcmin), as in"
+                            + " angle_mrad,relative_radiance");
         }
-        headerSeen = true;
+        unit = named.get();
     }
 
     private void row(int line, String text) throws SunTableException {
@@ -91,18 +118,18 @@ final class SunTable {
     }
 
     private double angle(int line, String field) throws SunTableException {
-        double angle = number(line, field);
+        double angle = number(line, field) * unit.milliradians;
         if (rows == 0 && angle != 0) {
             throw wrong(line, field, "the first row is the sun's centre, angle 0");
         }
         if (!(angle >= 0 && angle <= WIDEST_MRAD)) {
-            throw wrong(line, field, "an angle is 0 to 100 mrad");
+            throw wrong(line, field, "an angle is 0 to " + unit.shown(WIDEST_MRAD));
         }
         if (rows > 0 && !(angle > angles[rows - 1])) {
             throw wrong(
                     line,
                     field,
-                    "angles ascend, so it is more than the " + Checks.fourDigits(angles[rows - 1]) + " mrad of line "
+                    "angles ascend, so it is more than the " + unit.shown(angles[rows - 1]) + " of line "
                             + lineOfLastRow);
         }
         return angle;

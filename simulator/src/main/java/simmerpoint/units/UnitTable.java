@@ -18,36 +18,36 @@ final class UnitTable {
             new BigDecimal("3.14159265358979323846264338327950288").divide(new BigDecimal(180), MathContext.DECIMAL128);
 
     static {
-        add(Dimension.LENGTH, "1", "m");
-        add(Dimension.LENGTH, "0.01", "cm");
-        add(Dimension.LENGTH, "0.001", "mm");
+        add(Dimension.LENGTH, "1", "m", "metre", "metres", "meter", "meters");
+        add(Dimension.LENGTH, "0.01", "cm", "centimetre", "centimetres", "centimeter", "centimeters");
+        add(Dimension.LENGTH, "0.001", "mm", "millimetre", "millimetres", "millimeter", "millimeters");
         add(Dimension.LENGTH, "0.0254", "in", "inch", "inches", "\"", "″", "”");
         add(Dimension.LENGTH, "0.3048", "ft", "foot", "feet", "'", "′", "’");
         add(Dimension.ANGLE, DEGREE, "°", "º", "deg", "degree", "degrees");
-        add(Dimension.ANGLE, "0.001", "mrad");
-        add(Dimension.ANGLE, "1", "rad");
+        add(Dimension.ANGLE, "0.001", "mrad", "milliradian", "milliradians");
+        add(Dimension.ANGLE, "1", "rad", "radian", "radians");
         add(Dimension.ANGLE, DEGREE.divide(new BigDecimal(60), MathContext.DECIMAL128), "arcmin", "'", "′", "’");
         add(Dimension.SHARE, "1", "");
         add(Dimension.SHARE, "0.01", "%");
         add(Dimension.NUMBER, "1", "");
         add(Dimension.COUNT, "1", "");
-        add(Dimension.IRRADIANCE, "1", "W/m²", "W/m2", "W/m^2");
-        add(Dimension.IRRADIANCE, "1000", "kW/m²", "kW/m2", "kW/m^2");
-        add(Dimension.TIME, "1", "s");
-        add(Dimension.TIME, "60", "min");
-        add(Dimension.TIME, "3600", "h");
+        add(Dimension.IRRADIANCE, "1", "W/m²", "W/m2", "W/m^2", "W/sqm");
+        add(Dimension.IRRADIANCE, "1000", "kW/m²", "kW/m2", "kW/m^2", "kW/sqm");
+        add(Dimension.TIME, "1", "s", "second", "seconds");
+        add(Dimension.TIME, "60", "min", "minute", "minutes");
+        add(Dimension.TIME, "3600", "h", "hour", "hours");
         temperatures();
         add(Dimension.POWER, "1", "W");
         add(Dimension.POWER, "1000", "kW");
-        add(Dimension.MASS, "1", "kg");
-        add(Dimension.MASS, "0.001", "g");
-        add(Dimension.MASS, "0.45359237", "lb");
-        add(Dimension.MASS, "0.028349523125", "oz");
+        add(Dimension.MASS, "1", "kg", "kilogram", "kilograms");
+        add(Dimension.MASS, "0.001", "g", "gram", "grams");
+        add(Dimension.MASS, "0.45359237", "lb", "lbs", "pound", "pounds");
+        add(Dimension.MASS, "0.028349523125", "oz", "ounce", "ounces");
         add(Dimension.VOLUME, "1", "m³", "m3", "m^3");
-        add(Dimension.VOLUME, "0.001", "l", "L");
-        add(Dimension.VOLUME, "0.000001", "ml", "mL");
-        add(Dimension.VOLUME, "0.003785411784", "gal");
-        add(Dimension.VOLUME, "0.000946352946", "qt");
+        add(Dimension.VOLUME, "0.001", "l", "L", "litre", "litres", "liter", "liters");
+        add(Dimension.VOLUME, "0.000001", "ml", "mL", "millilitre", "millilitres", "milliliter", "milliliters");
+        add(Dimension.VOLUME, "0.003785411784", "gal", "gallon", "gallons");
+        add(Dimension.VOLUME, "0.000946352946", "qt", "quart", "quarts");
         water();
         steam();
         add(Dimension.SPEED, "1", "m/s");
@@ -68,12 +68,23 @@ final class UnitTable {
 
     /** A litre counts as a kilogram: 0.2 % much at 20 °C, 4 % at boiling. */
     private static void water() {
-        add(Dimension.WATER, "1", "kg", "l", "L", "litre", "litres", "liter", "liters");
-        add(Dimension.WATER, "0.001", "g", "ml", "mL");
+        add(Dimension.WATER, "1", "kg", "kilogram", "kilograms", "l", "L", "litre", "litres", "liter", "liters");
+        add(
+                Dimension.WATER,
+                "0.001",
+                "g",
+                "gram",
+                "grams",
+                "ml",
+                "mL",
+                "millilitre",
+                "millilitres",
+                "milliliter",
+                "milliliters");
         add(Dimension.WATER, "0.01", "cl");
         add(Dimension.WATER, "0.1", "dl");
-        add(Dimension.WATER, "0.45359237", "lb");
-        add(Dimension.WATER, "0.028349523125", "oz");
+        add(Dimension.WATER, "0.45359237", "lb", "lbs", "pound", "pounds");
+        add(Dimension.WATER, "0.028349523125", "oz", "ounce", "ounces");
         add(Dimension.WATER, "0.2365882365", "cup", "cups");
         add(Dimension.WATER, "0.946352946", "qt", "quart", "quarts");
         add(Dimension.WATER, "3.785411784", "gal", "gallon", "gallons");

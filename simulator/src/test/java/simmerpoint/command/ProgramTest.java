@@ -95,11 +95,13 @@ class ProgramTest {
                 "trace --rays 1000001M | from 1024 to 1e12",
                 "trace --rays 1.0001k | from 1024 to 1e12",
                 "trace --rays 200,000 | from 1024 to 1e12",
+                "trace --rays 1e13 | from 1024 to 1e12",
+                "trace --rays 1e6k | from 1024 to 1e12",
                 "trace --rays NaN | from 1024 to 1e12",
                 "trace --rays -5 | from 1024 to 1e12",
                 "trace --precision 0% | above 0 % and below 100 %",
                 "trace --precision 100% | above 0 % and below 100 %",
-                "trace --precision 0.2 | write for instance 0.2%",
+                "trace --precision 0.2 | --precision: the % is missing: write 0.2%",
                 "trace --precision NaN% | above 0 % and below 100 %",
                 "trace --threads 0 | from 1 to 1024",
                 "trace --threads 1025 | from 1 to 1024",
@@ -132,7 +134,16 @@ class ProgramTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"200000, 200000", "200k, 200000", "1M, 1000000", "1.5k, 1500", "1024, 1024", "1000G, 1000000000000"})
+    @CsvSource({
+        "200000, 200000",
+        "200k, 200000",
+        "1M, 1000000",
+        "1.5k, 1500",
+        "1024, 1024",
+        "1e6, 1000000",
+        "2.5E+3, 2500",
+        "1000G, 1000000000000"
+    })
     void raysMayBeAbbreviated(String text, long rays) {
         assertEquals(0, run("trace", "--rays", text));
         assertEquals(rays, asked.rays());
@@ -289,10 +300,23 @@ class ProgramTest {
     }
 
     @Test
+    void anEmptyNameIsNoFile() {
+        assertEquals(2, run("check", ""));
+        assertComplaint("no file named");
+    }
+
+    @Test
+    void aNameThatCannotBeAFilesIsToldPlainly() {
+        assertEquals(2, run("check", "a\u0000b.yaml"));
+        assertComplaint("letters that cannot stand in a file name");
+        assertFalse(err().contains("Exception"), err());
+    }
+
+    @Test
     void materialsNameTheirSources() {
         assertEquals(0, run("materials"));
         assertTrue(out().contains("aluminised polyester film") && out().contains("black enamel"), out());
-        assertTrue(out().contains("    typical: ") || out().contains("    measured: "), out());
+        assertTrue(out().contains("\n[1] ") && out().indexOf("black enamel") < out().indexOf("\n[1] "), out());
     }
 
     @Test

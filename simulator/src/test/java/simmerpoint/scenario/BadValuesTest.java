@@ -39,6 +39,8 @@ class BadValuesTest {
                 "sectors: 24, rings: 6|sectors: 5000, rings: 5000|7|dish.surface.sectors|25000000 panels",
                 "cut: flat-rings|cut: flat-ring|7|dish.surface.cut|did you mean flat-rings?",
                 "cut: flat-rings|cut: origami|7|dish.surface.cut|allowed are flat-rings, bent-strips",
+                "cut: flat-rings, sectors: 24, rings: 6|cut: hexagon-tiles, tile: 110 cm|7|dish.surface.tile|not one whole tile of 110 cm fits between the hub",
+                "cut: flat-rings, sectors: 24, rings: 6|cut: square-tiles, tile: 60 cm|7|dish.surface.tile|not one whole tile of 60 cm",
                 "slope-error: 5 mrad|slope-error: 2 rad|9|mirror.slope-error|2 rad is out of range; allowed is 0 mrad to 200 mrad",
                 "slope-error: 5 mrad|slope-error: 5 mm|9|mirror.slope-error|5 mm is not an angle",
                 "slope-error: 5 mrad|reflectance: 85|9|mirror.reflectance|85 is out of range; allowed is 0 to 1; did you mean 85 %?",

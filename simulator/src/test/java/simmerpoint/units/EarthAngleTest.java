@@ -54,7 +54,7 @@ class EarthAngleTest {
                 "47.3 m|is not an angle",
                 "north|is not an angle",
                 "``|there is nothing here",
-                "47° 18 N|more than one"
+                "47° 18 N|more than one quantity"
             })
     void saysWhatIsWrong(String text, String words) {
         QuantityException e = assertThrows(QuantityException.class, () -> EarthAngle.latitude(text, EXAMPLE));

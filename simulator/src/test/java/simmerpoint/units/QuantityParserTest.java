@@ -176,7 +176,7 @@ class QuantityParserTest {
                 "NaN m|NaN m is not a finite number; write for instance 0.9 m or 36 in",
                 "5 MM|5 MM is not a length: MM is no unit known here; did you mean mm?",
                 "0x1F m|0x1F m is not a decimal number; write for instance 0.9 m or 36 in",
-                "5 ft 3 in|5 ft 3 in is more than one quantity; give one number with one unit; write for instance 0.9 m or 36 in",
+                "1 m 2 cm|1 m 2 cm is more than one quantity; give one number with one unit; write for instance 0.9 m or 36 in",
                 "1 500 mm|1 500 mm is more than one number; thousands take no separator; write for instance 0.9 m or 36 in",
                 "1e400 m|1e400 m is too large a number",
                 "wide|wide is not a length; write for instance 0.9 m or 36 in"
@@ -186,6 +186,60 @@ class QuantityParserTest {
                 sentence,
                 assertThrows(QuantityException.class, () -> QuantityParser.parse(text, LENGTH))
                         .getMessage());
+    }
+
+    /** Inches in a foot: 12. The rest is counting. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            quoteCharacter = '`',
+            value = {
+                "47 1/4 in|47.25 in",
+                "47-1/4 in|47.25 in",
+                "47¼ in|47.25 in",
+                "3/4\"|0.75 \"",
+                "½ m|0.5 m",
+                "1/3 ft|0.3333 ft",
+                "3 ft 11 in|47 in",
+                "3' 11\"|47 in",
+                "3'11 1/2\"|47.5 in",
+                "3 feet 11.25 inches|47.25 in",
+                "-3 ft 11 in|-47 in"
+            })
+    void fractionsAreToldAsDecimals(String text, String better) {
+        String message = assertThrows(QuantityException.class, () -> QuantityParser.parse(text, LENGTH))
+                .getMessage();
+        assertTrue(message.endsWith("write " + better), message);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"1/0 in", "3/ in", "/3 in", "1/2/3 in", "3 ft 11 kg", "1 1/2"})
+    void oddFractionsAreRefusedToo(String text) {
+        assertThrows(QuantityException.class, () -> QuantityParser.parse(text, LENGTH));
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "LENGTH, 1.2 metres, 1.2",
+        "LENGTH, 1 meter, 1",
+        "LENGTH, 120 centimetres, 1.2",
+        "LENGTH, 5 millimeters, 0.005",
+        "ANGLE, 5 milliradians, 0.005",
+        "ANGLE, 1 radian, 1",
+        "TIME, 2 hours, 7200",
+        "TIME, 1 minute, 60",
+        "TIME, 30 seconds, 30",
+        "MASS, 1.5 kilograms, 1.5",
+        "MASS, 500 grams, 0.5",
+        "MASS, 2 pounds, 0.90718474",
+        "VOLUME, 2 litres, 0.002",
+        "VOLUME, 2 liters, 0.002",
+        "WATER, 2 kilograms, 2",
+        "WATER, 2 pounds, 0.90718474",
+        "IRRADIANCE, 850 W/sqm, 850"
+    })
+    void readsUnitsWrittenOut(Dimension dimension, String text, double si) throws QuantityException {
+        assertEquals(si, QuantityParser.parse(text, dimension), Math.abs(si) * 1e-15);
     }
 
     @Test
