@@ -121,7 +121,7 @@ final class DayCookSection {
                 + DayWords.limits(first.light().orElseThrow(), figures) + ".";
         DayHour last = dim.get(dim.size() - 1);
         return Optional.of(
-                last == first ? where : where + " Much the same holds at " + DayWords.clock(last.time()) + ".");
+                dim.size() == 1 ? where : where + " Much the same holds at " + DayWords.clock(last.time()) + ".");
     }
 
     private Optional<String> hindered() {

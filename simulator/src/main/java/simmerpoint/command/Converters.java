@@ -17,7 +17,8 @@ import simmerpoint.units.QuantityParser;
 
 /** Reads the values of options; each refuses with a sentence what it does not take. */
 final class Converters {
-    private static final Pattern RAYS = Pattern.compile("([0-9]{1,15}(?:\\.[0-9]{1,12})?)(?:[eE]\\+?([0-9]{1,2})|([kKmMgG]?))");
+    private static final Pattern RAYS =
+            Pattern.compile("([0-9]{1,15}(?:\\.[0-9]{1,12})?)(?:[eE]\\+?([0-9]{1,2})|([kKmMgG]?))");
     private static final Pattern BARE_NUMBER = Pattern.compile("[0-9]{1,15}(?:\\.[0-9]{1,15})?");
     private static final Pattern PERCENT = Pattern.compile("([0-9]{1,15}(?:\\.[0-9]{1,15})?)\\s*%");
     private static final long FEWEST_RAYS = 1024;

@@ -12,8 +12,9 @@ final class RayOptions {
             names = "--rays",
             paramLabel = "N",
             converter = Converters.Rays.class,
-            description = "Number of rays: 200000, 200k, 1M, 1e6 (default: 262144), rounded up to 16 times a power of two; with "
-                    + "--precision the most rays (default then: 268435456).")
+            description =
+                    "Number of rays: 200000, 200k, 1M, 1e6 (default: 262144), rounded up to 16 times a power of two; with "
+                            + "--precision the most rays (default then: 268435456).")
     private Long rays;
 
     @Option(
@@ -27,8 +28,9 @@ final class RayOptions {
             names = "--seed",
             paramLabel = "N",
             converter = Converters.Seed.class,
-            description = "Whole number from which chance is drawn (default: 1). Another seed is also another dish glued with "
-                    + "the same care: its panels lean otherwise (mirror.panel-tilt).")
+            description =
+                    "Whole number from which chance is drawn (default: 1). Another seed is also another dish glued with "
+                            + "the same care: its panels lean otherwise (mirror.panel-tilt).")
     private long seed = TraceOptions.DEFAULT_SEED;
 
     @Option(
@@ -42,8 +44,9 @@ final class RayOptions {
             names = "--peak-disc",
             paramLabel = "LENGTH",
             converter = Converters.Disc.class,
-            description = "Radius over which the hottest spot is averaged (default: 10 mm); kept between a fiftieth of the "
-                    + "target's radius and all of it.")
+            description =
+                    "Radius over which the hottest spot is averaged (default: 10 mm); kept between a fiftieth of the "
+                            + "target's radius and all of it.")
     private double peakDisc = TraceOptions.DEFAULT_PEAK_DISC_RADIUS;
 
     TraceOptions options() {

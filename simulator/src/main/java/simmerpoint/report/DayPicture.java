@@ -157,13 +157,17 @@ public final class DayPicture {
     }
 
     private static double begins(DayHour hour, HeatLevel level) {
-        return level == HeatLevel.TOO_COOL ? 0 : light(hour).begins().get(level.ordinal() - 1);
+        return light(hour).begins().get(level);
     }
 
     private static double ends(DayHour hour, HeatLevel level) {
-        return level == HeatLevel.FAST_BOIL
-                ? Double.POSITIVE_INFINITY
-                : light(hour).begins().get(level.ordinal());
+        return switch (level) {
+            case TOO_COOL -> begins(hour, HeatLevel.KEEP_WARM);
+            case KEEP_WARM -> begins(hour, HeatLevel.SIMMER);
+            case SIMMER -> begins(hour, HeatLevel.BOIL);
+            case BOIL -> begins(hour, HeatLevel.FAST_BOIL);
+            case FAST_BOIL -> Double.POSITIVE_INFINITY;
+        };
     }
 
     /** The names of the levels beside their bands, where they lie in the middle of the day. */

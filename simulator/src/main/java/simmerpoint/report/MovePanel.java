@@ -11,6 +11,7 @@ import java.util.function.ToDoubleFunction;
 import simmerpoint.answer.Figures;
 import simmerpoint.answer.LevelWords;
 import simmerpoint.answer.MoveWords;
+import simmerpoint.heat.HeatLevel;
 import simmerpoint.study.LevelBorder;
 import simmerpoint.study.LevelStretch;
 import simmerpoint.study.PanMove;
@@ -102,10 +103,19 @@ final class MovePanel {
         g.draw(new Line2D.Double(place, box.y, place, box.y + (double) box.height));
         double low = Double.isFinite(border.lowMetres()) ? x(border.lowMetres()) : place;
         double high = Double.isFinite(border.highMetres()) ? x(border.highMetres()) : place;
-        int row = Math.max(border.before().ordinal(), border.after().ordinal());
+        int row = row(border.before().compareTo(border.after()) > 0 ? border.before() : border.after());
         double foot = box.getMaxY() - 2 - 8.0 * row;
         haloed(new Line2D.Double(low, foot, high, foot), Brush.GREY, BAR, 7);
         g.fill(new java.awt.geom.Ellipse2D.Double(place - 4.5, foot - 4.5, 9, 9));
+    }
+
+    private static int row(HeatLevel level) {
+        return switch (level) {
+            case TOO_COOL, KEEP_WARM -> 1;
+            case SIMMER -> 2;
+            case BOIL -> 3;
+            case FAST_BOIL -> 4;
+        };
     }
 
     private void leftAxis() {

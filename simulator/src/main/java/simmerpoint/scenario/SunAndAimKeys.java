@@ -59,7 +59,11 @@ final class SunAndAimKeys {
                                 "0.05",
                                 Range.between(SHARE, "0.01", "0.6"),
                                 "Share of the direct light that comes from the haze around the sun."),
-                shape.onlyFor(TABLE).file("file", "sun.csv", "CSV table of the sun's brightness from its centre outwards: first the line angle_mrad,relative_radiance (or angle_deg, angle_arcmin), then an angle and a brightness on each line, angles rising from 0."),
+                shape.onlyFor(TABLE)
+                        .file(
+                                "file",
+                                "sun.csv",
+                                "CSV table of the sun's brightness from its centre outwards: first the line angle_mrad,relative_radiance (or angle_deg, angle_arcmin), then an angle and a brightness on each line, angles rising from 0."),
                 turn.angle("up", "0°", "0.5°", MISAIMED, "The dish points too high by this angle."),
                 turn.angle(
                         "side",

@@ -1,8 +1,10 @@
 package simmerpoint.study;
 
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalDouble;
 import simmerpoint.heat.BoilAnswer;
+import simmerpoint.heat.HeatLevel;
 import simmerpoint.heat.LevelAnswer;
 import simmerpoint.sampling.Estimate;
 import simmerpoint.target.Ledger;
@@ -20,7 +22,7 @@ import simmerpoint.target.Ledger;
  * @param lowBeamBoilSeconds time to boil at the lowest beam, likely losses; empty if it never does
  * @param highBeamBoilSeconds time to boil at the highest beam, likely losses; empty if it never does
  * @param hottest flux of the hottest spot of the underside, W/m²
- * @param begins watts at which keep warm, simmer, boil and fast boil begin for light that is shared between the faces as
+ * @param begins watts at which each level begins for light that is shared between the faces as
  *     here, likely losses; infinite where such light never gets there; none if only the likely level was asked for
  * @param limits what keeps it from more, the greatest share first
  */
@@ -34,11 +36,11 @@ public record HourLight(
         OptionalDouble lowBeamBoilSeconds,
         OptionalDouble highBeamBoilSeconds,
         Estimate hottest,
-        List<Double> begins,
+        Map<HeatLevel, Double> begins,
         List<LightLimit> limits) {
-    /** Copies the lists. */
+    /** Copies the map and the list. */
     public HourLight {
-        begins = List.copyOf(begins);
+        begins = Map.copyOf(begins);
         limits = List.copyOf(limits);
     }
 

@@ -2,10 +2,11 @@ package simmerpoint.study;
 
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Collections;
 import java.util.Comparator;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import simmerpoint.heat.Absorbed;
@@ -102,7 +103,7 @@ final class HourStudy {
                 full ? cooking.likelyBoilSeconds(low) : OptionalDouble.empty(),
                 full ? cooking.likelyBoilSeconds(high) : OptionalDouble.empty(),
                 traced.spot().peakFlux(),
-                full ? begins(absorbed) : List.of(),
+                full ? begins(absorbed) : Map.of(),
                 limits(traced.ledger(), likely));
     }
 
@@ -119,11 +120,12 @@ final class HourStudy {
                 Collections.max(List.of(bright, spread.highest())));
     }
 
-    private List<Double> begins(Absorbed pattern) {
-        return Arrays.stream(HeatLevel.values())
-                .skip(1)
-                .map(level -> levels.beginsLikely(level, pattern))
-                .toList();
+    private Map<HeatLevel, Double> begins(Absorbed pattern) {
+        Map<HeatLevel, Double> begins = new EnumMap<>(HeatLevel.class);
+        for (HeatLevel level : HeatLevel.values()) {
+            begins.put(level, levels.beginsLikely(level, pattern));
+        }
+        return begins;
     }
 
     private BoilAnswer boil(Absorbed absorbed) {

@@ -129,7 +129,8 @@ final class SunTable {
             throw wrong(
                     line,
                     field,
-                    "angles ascend, so it is more than the " + unit.shown(angles[rows - 1]) + " of line " + lineOfLastRow);
+                    "angles ascend, so it is more than the " + unit.shown(angles[rows - 1]) + " of line "
+                            + lineOfLastRow);
         }
         return angle;
     }

@@ -12,8 +12,8 @@ final class Fractions {
     private static final String PART = "(?:([0-9]{1,4})\\s*[/⁄]\\s*([1-9][0-9]{0,3})|([½¼¾⅛⅜⅝⅞⅓⅔]))";
     private static final String NUMBER = "(?:" + WHOLE + "(?:[ -]" + PART + "|([½¼¾⅛⅜⅝⅞⅓⅔]))?|" + PART + ")";
     private static final Pattern ONE = Pattern.compile("([+\\-−]?)" + NUMBER + "\\s*(|[^0-9/⁄\\s].*)");
-    private static final Pattern FEET = Pattern.compile("([+\\-−]?)([0-9]{1,5})\\s*(?:ft|foot|feet|'|′|’)[ ,]*(?:and )?" + "("
-            + NUMBER + "|[0-9]{1,3}\\.[0-9]{1,6})\\s*(?:in|inch|inches|\"|″|”|'')");
+    private static final Pattern FEET = Pattern.compile("([+\\-−]?)([0-9]{1,5})\\s*(?:ft|foot|feet|'|′|’)[ ,]*(?:and )?"
+            + "(" + NUMBER + "|[0-9]{1,3}\\.[0-9]{1,6})\\s*(?:in|inch|inches|\"|″|”|'')");
     private static final String SIGNS = "½¼¾⅛⅜⅝⅞⅓⅔";
     private static final int[][] VALUES = {{1, 2}, {1, 4}, {3, 4}, {1, 8}, {3, 8}, {5, 8}, {7, 8}, {1, 3}, {2, 3}};
     private static final int DECIMALS = 4;
@@ -27,7 +27,8 @@ final class Fractions {
             Matcher feet = FEET.matcher(text);
             if (feet.matches()) {
                 BigDecimal inches = feet.group(3).contains(".") ? new BigDecimal(feet.group(3)) : value(feet, 4);
-                BigDecimal all = new BigDecimal(feet.group(2)).multiply(INCHES_IN_A_FOOT).add(inches);
+                BigDecimal all =
+                        new BigDecimal(feet.group(2)).multiply(INCHES_IN_A_FOOT).add(inches);
                 return Optional.of(feet.group(1) + plain(all) + " in");
             }
         }

@@ -64,9 +64,11 @@ public final class QuantityParser {
         if (text.isEmpty()) {
             return "there is nothing here; " + dimension.words() + " is needed" + advice;
         }
-        Optional<String> decimal = text.length() <= LONGEST_NUMBER ? Fractions.decimal(text, dimension) : Optional.empty();
+        Optional<String> decimal =
+                text.length() <= LONGEST_NUMBER ? Fractions.decimal(text, dimension) : Optional.empty();
         if (decimal.isPresent()) {
-            return shown + " has a fraction or two units; one decimal number with one unit is read; write " + decimal.get();
+            return shown + " has a fraction or two units; one decimal number with one unit is read; write "
+                    + decimal.get();
         }
         if (COMMA.matcher(text).matches()) {
             return shown + " has a comma; decimals take a point and thousands no separator"

@@ -69,7 +69,18 @@ final class UnitTable {
     /** A litre counts as a kilogram: 0.2 % much at 20 °C, 4 % at boiling. */
     private static void water() {
         add(Dimension.WATER, "1", "kg", "kilogram", "kilograms", "l", "L", "litre", "litres", "liter", "liters");
-        add(Dimension.WATER, "0.001", "g", "gram", "grams", "ml", "mL", "millilitre", "millilitres", "milliliter", "milliliters");
+        add(
+                Dimension.WATER,
+                "0.001",
+                "g",
+                "gram",
+                "grams",
+                "ml",
+                "mL",
+                "millilitre",
+                "millilitres",
+                "milliliter",
+                "milliliters");
         add(Dimension.WATER, "0.01", "cl");
         add(Dimension.WATER, "0.1", "dl");
         add(Dimension.WATER, "0.45359237", "lb", "lbs", "pound", "pounds");

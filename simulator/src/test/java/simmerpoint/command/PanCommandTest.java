@@ -40,7 +40,10 @@ class PanCommandTest {
         Path png = folder.resolve("p.png");
         Path csv = folder.resolve("p.csv");
         Path json = folder.resolve("p.json");
-        assertEquals(0, run("pan", FEW, "--png=" + png, "--csv=" + csv, "--json=" + json), err.toString());
+        assertEquals(
+                0,
+                run("pan", FEW, "--png=" + png, "--csv=" + csv, "--json=" + json),
+                err.toString(StandardCharsets.UTF_8));
         String text = out.toString(StandardCharsets.UTF_8);
         assertTrue(text.contains("go into the pan where it stands"), text);
         assertTrue(text.lines().allMatch(line -> line.length() <= 80), text);

@@ -134,7 +134,16 @@ class ProgramTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"200000, 200000", "200k, 200000", "1M, 1000000", "1.5k, 1500", "1024, 1024", "1e6, 1000000", "2.5E+3, 2500", "1000G, 1000000000000"})
+    @CsvSource({
+        "200000, 200000",
+        "200k, 200000",
+        "1M, 1000000",
+        "1.5k, 1500",
+        "1024, 1024",
+        "1e6, 1000000",
+        "2.5E+3, 2500",
+        "1000G, 1000000000000"
+    })
     void raysMayBeAbbreviated(String text, long rays) {
         assertEquals(0, run("trace", "--rays", text));
         assertEquals(rays, asked.rays());

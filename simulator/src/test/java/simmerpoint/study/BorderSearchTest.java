@@ -20,8 +20,10 @@ import simmerpoint.scenario.Kitchen;
 class BorderSearchTest {
     private static final double WIDTH = 0.15;
     private static final double MOST = 900;
-    private static final DoubleFunction<Absorbed> HILL =
-            x -> Absorbed.onUnderside(MOST * Math.exp(-x * x / (WIDTH * WIDTH)));
+
+    private static Absorbed hill(double x) {
+        return Absorbed.onUnderside(MOST * Math.exp(-x * x / (WIDTH * WIDTH)));
+    }
 
     private static HeatLevels levels() {
         Kitchen k = Kitchen.usual(new Pan(0.24, 0.11, new Finish("black", 0.9)));
@@ -41,7 +43,7 @@ class BorderSearchTest {
     @Test
     void bordersLieWhereTheWattsAreThoseAtWhichTheLevelBegins() {
         HeatLevels levels = levels();
-        List<LevelBorder> borders = new BorderSearch(grid(), HILL, levels).borders();
+        List<LevelBorder> borders = new BorderSearch(grid(), BorderSearchTest::hill, levels).borders();
         List<HeatLevel> down = List.of(HeatLevel.FAST_BOIL, HeatLevel.BOIL, HeatLevel.SIMMER, HeatLevel.KEEP_WARM);
         List<HeatLevel> reached = down.stream()
                 .filter(l -> levels.beginsLikely(l, Absorbed.onUnderside(1)) < MOST)
@@ -67,7 +69,7 @@ class BorderSearchTest {
         HeatLevels levels = levels();
         Range boil = levels.begins(HeatLevel.BOIL, Absorbed.onUnderside(1));
         double most = 0.5 * (boil.likely() + boil.high());
-        DoubleFunction<Absorbed> low = x -> HILL.apply(x).times(most / MOST);
+        DoubleFunction<Absorbed> low = x -> hill(x).times(most / MOST);
         LevelBorder boils = new BorderSearch(grid(), low, levels)
                 .borders().stream()
                         .filter(b -> b.after() == HeatLevel.BOIL)

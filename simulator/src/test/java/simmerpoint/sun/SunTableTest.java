@@ -83,8 +83,14 @@ class SunTableTest {
     /** A degree is pi/180, a minute of arc a sixtieth of it: by definition. */
     @Test
     void degreesAndMinutesOfArcAreReadToo() throws Exception {
-        assertEquals(Math.toRadians(0.3), read("angle_deg,radiance\n0,1\n0.2,1\n0.3,0\n").largestAngle(), 1e-15);
-        assertEquals(Math.toRadians(0.25), read("Angle (arcmin),b\n0,1\n10,1\n15,0\n").largestAngle(), 1e-15);
+        assertEquals(
+                Math.toRadians(0.3),
+                read("angle_deg,radiance\n0,1\n0.2,1\n0.3,0\n").largestAngle(),
+                1e-15);
+        assertEquals(
+                Math.toRadians(0.25),
+                read("Angle (arcmin),b\n0,1\n10,1\n15,0\n").largestAngle(),
+                1e-15);
         String sentence = refused("angle_deg,radiance\n0,1\n2,1\n6,1\n");
         assertTrue(sentence.contains("an angle is 0 to 5.73 deg"), sentence);
     }
