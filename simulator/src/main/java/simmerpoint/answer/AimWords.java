@@ -29,7 +29,8 @@ record AimWords(Aim aim, Stand stand, TargetWords words, Figures figures) {
             parts.add("turns about a point " + figures.length(Math.abs(aim.mountMetres()))
                     + (aim.mountMetres() > 0 ? " behind" : " before") + " its middle");
         }
-        parts.add(words.noun() + (aim.panCarriedBy() == Aim.PanCarrier.DISH ? " carried by the dish" : " on its own stand"));
+        parts.add(words.noun()
+                + (aim.panCarriedBy() == Aim.PanCarrier.DISH ? " carried by the dish" : " on its own stand"));
         return String.join(", ", parts);
     }
 

@@ -46,8 +46,7 @@ public final class ScenarioAnswer {
                 new Item.Figure("mirror", mirror()),
                 new Item.Figure("sun", sun())));
         scenario.outdoors().ifPresent(outdoors -> items.addAll(OutdoorWords.items(outdoors, figures)));
-        AimWords aim =
-                new AimWords(scenario.aim(), scenario.stand(), TargetWords.of(scenario.target()), figures);
+        AimWords aim = new AimWords(scenario.aim(), scenario.stand(), TargetWords.of(scenario.target()), figures);
         items.add(new Item.Figure("aim", aim.aiming()));
         items.add(new Item.Figure("target", target()));
         items.add(new Item.Figure("where it stands", aim.place()));

@@ -49,8 +49,9 @@ final class OddValues {
         double width = 2 * scenario.target().radiusMetres();
         moves.forEach((name, metres) -> {
             if (Math.abs(metres) > width) {
-                said.add("stand." + name + ": " + METRIC.length(metres) + " is more than the whole width of what the light is"
-                        + " meant to hit, " + METRIC.length(width) + "; little of it may get there");
+                said.add("stand." + name + ": " + METRIC.length(metres)
+                        + " is more than the whole width of what the light is" + " meant to hit, "
+                        + METRIC.length(width) + "; little of it may get there");
             }
         });
     }
@@ -64,7 +65,8 @@ final class OddValues {
     private void off(String key, double up, double side, String words) {
         double angle = Math.hypot(up, side);
         if (angle > FAR_OFF) {
-            said.add(key + ": " + words + " " + METRIC.degrees(angle) + " off; beyond 5° hardly any light meets the pan");
+            said.add(key + ": " + words + " " + METRIC.degrees(angle)
+                    + " off; beyond 5° hardly any light meets the pan");
         }
     }
 
@@ -106,8 +108,9 @@ final class OddValues {
         double most = Math.min(STRONGEST_USUAL, ClearestBeam.wattsPerSquareMetre(elevation, altitude()));
         double beam = scenario.sun().beamWattsPerSquareMetre();
         if (beam > most) {
-            said.add("sun.beam: " + Math.round(beam) + " W/m² is more than even very clear air lets through with the sun "
-                    + METRIC.degrees(elevation) + " high, about " + 10 * Math.round(most / 10) + " W/m² at most");
+            said.add("sun.beam: " + Math.round(beam)
+                    + " W/m² is more than even very clear air lets through with the sun " + METRIC.degrees(elevation)
+                    + " high, about " + 10 * Math.round(most / 10) + " W/m² at most");
         }
     }
 

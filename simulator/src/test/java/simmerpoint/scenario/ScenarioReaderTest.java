@@ -193,24 +193,24 @@ class ScenarioReaderTest {
     @CsvSource(
             delimiter = '|',
             value = {
-                "sun: {beam: 1200 W/m²}|sun.beam", "sun: {elevation: 5°, beam: 300 W/m²}|sun.elevation",
+                "sun: {beam: 1200 W/m²}|sun.beam",
+                "sun: {elevation: 5°, beam: 300 W/m²}|sun.elevation",
                 "pan: {diameter: 60 cm} + stand: {pull-back: -59 cm}|stand:",
-                        "stand: {side: 25 cm}|stand.side: 25 cm is more than the whole width",
-                        "aim: {turn: {up: 4°, side: 4°}}|aim.turn: the dish points 5.7° off",
-                        "aim: {drift: {side: -6°}}|aim.drift: the sun has moved 6° off",
-                        "mirror: {slope-error: 5°}|5° is 87 mrad: was mrad meant?",
-                        "mirror: {dust: 40 %}|mirror.dust: 40 %",
-                        "pan: {diameter: 80 cm}|pan.diameter: the pan is 80 cm wide",
-                        "pan: {height: 40 cm}|pan.height",
-                        "sun: {elevation: 10°, beam: 850 W/m²}|sun.beam: 850 W/m² is more than even very clear air",
-                        "sun: {elevation: 89°, beam: 1200 W/m²}|sun.beam",
-                        "mirror: {wide-share: 0.1, wide-spread: 0 mrad}|mirror.wide-spread",
+                "stand: {side: 25 cm}|stand.side: 25 cm is more than the whole width",
+                "aim: {turn: {up: 4°, side: 4°}}|aim.turn: the dish points 5.7° off",
+                "aim: {drift: {side: -6°}}|aim.drift: the sun has moved 6° off",
+                "mirror: {slope-error: 5°}|5° is 87 mrad: was mrad meant?",
+                "mirror: {dust: 40 %}|mirror.dust: 40 %",
+                "pan: {diameter: 80 cm}|pan.diameter: the pan is 80 cm wide",
+                "pan: {height: 40 cm}|pan.height",
+                "sun: {elevation: 10°, beam: 850 W/m²}|sun.beam: 850 W/m² is more than even very clear air",
+                "sun: {elevation: 89°, beam: 1200 W/m²}|sun.beam",
+                "mirror: {wide-share: 0.1, wide-spread: 0 mrad}|mirror.wide-spread",
                 "plane: {disc: 5 mm}|the sun's image alone is 7.4 mm wide"
             })
     void saysWhatIsProbablyNotMeant(String section, String words) throws Exception {
-        List<String> warnings =
-                ScenarioReader.parse("t.yaml", SMALLEST + section.replace(" + ", "\n") + "\n", HERE)
-                        .warnings();
+        List<String> warnings = ScenarioReader.parse("t.yaml", SMALLEST + section.replace(" + ", "\n") + "\n", HERE)
+                .warnings();
         assertEquals(1, warnings.size(), warnings.toString());
         assertTrue(warnings.get(0).contains(words), warnings.toString());
     }
