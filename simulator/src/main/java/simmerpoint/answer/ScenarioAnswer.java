@@ -2,11 +2,11 @@ package simmerpoint.answer;
 
 import java.util.ArrayList;
 import java.util.List;
-import simmerpoint.dish.Cut;
 import simmerpoint.dish.DishPlan;
 import simmerpoint.dish.Mirror;
 import simmerpoint.pan.Pan;
 import simmerpoint.pan.Plane;
+import simmerpoint.scenario.ReadScenario;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.sun.Sunlight;
 import simmerpoint.units.UnitSystem;
@@ -14,16 +14,27 @@ import simmerpoint.units.UnitSystem;
 /** What a scenario says, in a few lines: to see at a glance whether the file was understood as meant. */
 public final class ScenarioAnswer {
     private final Scenario scenario;
+    private final List<String> defaults;
     private final Figures figures;
 
-    private ScenarioAnswer(Scenario scenario, Figures figures) {
+    private ScenarioAnswer(Scenario scenario, List<String> defaults, Figures figures) {
         this.scenario = scenario;
+        this.defaults = defaults;
         this.figures = figures;
     }
 
     /** The answer for {@code scenario}, in the units of {@code system}. */
     public static Answer of(Scenario scenario, UnitSystem system) {
-        ScenarioAnswer answer = new ScenarioAnswer(scenario, new Figures(system));
+        return of(scenario, List.of(), system);
+    }
+
+    /** The answer for what was read from a file, with the sections that the file leaves out. */
+    public static Answer of(ReadScenario read, UnitSystem system) {
+        return of(read.scenario(), read.defaults(), system);
+    }
+
+    private static Answer of(Scenario scenario, List<String> defaults, UnitSystem system) {
+        ScenarioAnswer answer = new ScenarioAnswer(scenario, defaults, new Figures(system));
         return new Answer(
                 Words.oneLine(scenario.title()), List.of(new Section("What the scenario says", answer.items())));
     }
@@ -31,14 +42,20 @@ public final class ScenarioAnswer {
     private List<Item> items() {
         List<Item> items = new ArrayList<>(List.of(
                 new Item.Figure("dish", dish()),
-                new Item.Figure("cut", cut()),
+                new Item.Figure("cut", new CutWords(scenario, figures).cut()),
                 new Item.Figure("mirror", mirror()),
                 new Item.Figure("sun", sun())));
         scenario.outdoors().ifPresent(outdoors -> items.addAll(OutdoorWords.items(outdoors, figures)));
+        AimWords aim = new AimWords(scenario.aim(), scenario.stand(), TargetWords.of(scenario.target()), figures);
+        items.add(new Item.Figure("aim", aim.aiming()));
         items.add(new Item.Figure("target", target()));
+        items.add(new Item.Figure("where it stands", aim.place()));
         scenario.kitchen()
                 .ifPresent(kitchen ->
                         items.addAll(new KitchenWords(kitchen, figures.system()).items(scenario.ground(), figures)));
+        if (!defaults.isEmpty()) {
+            items.add(new Item.Figure("not in the file", String.join(", ", defaults) + ": defaults taken"));
+        }
         return items;
     }
 
@@ -50,38 +67,24 @@ public final class ScenarioAnswer {
                 + figures.length(dish.hubMetres()) + ", gaps " + figures.length(dish.gapMetres());
     }
 
-    private String cut() {
-        Cut cut = scenario.dish().cut();
-        if (cut instanceof Cut.FlatRings rings) {
-            return "flat panels, " + rings.sectors() + " sectors in " + rings.rings()
-                    + (rings.rings() == 1 ? " ring" : " rings");
-        }
-        if (cut instanceof Cut.BentStrips strips) {
-            return strips.sectors() + " strips bent along the ribs";
-        }
-        if (cut instanceof Cut.SquareTiles tiles) {
-            return "square tiles of " + figures.length(tiles.tileMetres());
-        }
-        if (cut instanceof Cut.HexagonTiles tiles) {
-            return "hexagon tiles of " + figures.length(tiles.tileMetres()) + " across their flats";
-        }
-        if (cut instanceof Cut.FromFile mesh) {
-            return Figures.count(mesh.mesh().polygons())
-                    + (mesh.mesh().polygons() == 1 ? " flat panel" : " flat panels") + " from "
-                    + Words.oneLine(mesh.mesh().name());
-        }
-        return "smooth, not cut";
-    }
-
     private String mirror() {
         Mirror mirror = scenario.mirror();
         return Words.oneLine(mirror.material()) + ": reflects " + figures.percent(mirror.reflectance())
                 + ", scatters " + figures.percent(mirror.scattered()) + " of that, dust takes "
                 + figures.percent(mirror.dust()) + "; slope error " + milliradians(mirror.slopeErrorRadians())
-                + ", panel tilt " + milliradians(mirror.panelTiltRadians());
+                + ", panel tilt " + milliradians(mirror.panelTiltRadians()) + ", beam spread "
+                + milliradians(mirror.beamSpreadRadians()) + wide(mirror);
     }
 
-    private static String milliradians(double radians) {
+    private String wide(Mirror mirror) {
+        return mirror.wideShare() > 0
+                ? ", but " + figures.percent(mirror.wideShare()) + " of the beam spread by "
+                        + milliradians(mirror.wideSpreadRadians())
+                : "";
+    }
+
+    /** An angle to two digits that count, mrad. */
+    static String milliradians(double radians) {
         return (radians == 0 ? "0" : Figures.rounded(radians * 1000, 2)) + Figures.NBSP + "mrad";
     }
 

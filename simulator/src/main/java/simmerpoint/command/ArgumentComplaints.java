@@ -41,7 +41,8 @@ final class ArgumentComplaints {
                     ? name(what) + " needs a value: " + name(what) + " " + what.paramLabel()
                     : "a scenario file is missing";
         }
-        if (e.getCause() instanceof InvalidPathException) {
+        // The library keeps no cause here, only its words.
+        if (String.valueOf(e.getMessage()).contains(InvalidPathException.class.getSimpleName())) {
             return FileNames.refusal();
         }
         return e.getArgSpec() != null && e.getArgSpec().isOption() ? value(e) : unpunctuated(e.getMessage());

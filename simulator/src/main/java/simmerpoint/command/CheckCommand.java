@@ -44,7 +44,7 @@ final class CheckCommand implements Callable<Integer> {
     public Integer call() throws Exception {
         ReadScenario read = ScenarioReader.read(file);
         int width = show.columns(terminal);
-        TextReport.lines(ScenarioAnswer.of(read.scenario(), units), width, terminal.ascii())
+        TextReport.lines(ScenarioAnswer.of(read, units), width, terminal.ascii())
                 .forEach(terminal::say);
         for (String warning : read.warnings()) {
             Wrapping.lines("Note: " + warning, "", "  ", width).forEach(terminal::say);

@@ -99,7 +99,8 @@ final class MaterialsCommand implements Callable<Integer> {
             text(name);
         }
         if (figures.length() <= width) {
-            terminal.say(figures.toString());
+            boolean aligned = NAME + figures.length() <= width;
+            terminal.say((aligned ? " ".repeat(NAME) : "") + figures);
         } else {
             text(String.join(", ", cells));
         }

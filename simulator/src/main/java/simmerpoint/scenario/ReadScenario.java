@@ -11,12 +11,18 @@ import java.util.Optional;
  * @param warnings what is allowed and yet probably not meant, one sentence each
  * @param timeless what to say to whoever needs the sun of one moment, if the file names a place and neither a time nor
  *     sun.elevation; the scenario then has the usual sun, good for nothing but days and years
+ * @param defaults names of the sections that the file leaves out and whose defaults are taken
  */
 public record ReadScenario(
-        Scenario scenario, String sourceText, List<String> warnings, Optional<ScenarioException> timeless) {
-    /** Keeps its own list. */
+        Scenario scenario,
+        String sourceText,
+        List<String> warnings,
+        Optional<ScenarioException> timeless,
+        List<String> defaults) {
+    /** Keeps its own lists. */
     public ReadScenario {
         warnings = List.copyOf(warnings);
+        defaults = List.copyOf(defaults);
     }
 
     /** The scenario for work that needs the sun of one moment; refused if the file does not say which. */

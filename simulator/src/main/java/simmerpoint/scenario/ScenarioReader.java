@@ -55,7 +55,7 @@ public final class ScenarioReader {
         problems.throwIfAny();
         Optional<ScenarioException> timeless =
                 light.timeless().map(problem -> new ScenarioException(name, List.of(problem)));
-        return new ReadScenario(scenario, text, Warnings.of(scenario), timeless);
+        return new ReadScenario(scenario, text, Warnings.of(scenario), timeless, Defaults.of(values));
     }
 
     /** The scenario built into the program, the same as {@link ExampleScenario#text()}. */

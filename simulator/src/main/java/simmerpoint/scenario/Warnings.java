@@ -34,6 +34,8 @@ final class Warnings {
         warnings.place();
         warnings.sun();
         warnings.mirror();
+        warnings.said.addAll(OddDish.of(scenario.dish()));
+        warnings.said.addAll(OddValues.of(scenario));
         scenario.kitchen().ifPresent(warnings::pan);
         scenario.outdoors().ifPresent(warnings::clock);
         return List.copyOf(warnings.said);
@@ -72,8 +74,8 @@ final class Warnings {
     }
 
     private void sun() {
-        if (scenario.sun().beamWattsPerSquareMetre() > STRONGEST_USUAL_BEAM) {
-            said.add(beamKey() + ": more than 1100 W/m² of direct sunlight hardly ever reaches the ground");
+        if (timed() && scenario.sun().beamWattsPerSquareMetre() > STRONGEST_USUAL_BEAM) {
+            said.add("sky: more than 1100 W/m² of direct sunlight hardly ever reaches the ground");
         }
         if (scenario.sun().elevationRadians() < LOW_SUN) {
             said.add((timed() ? "when" : "sun.elevation")
@@ -84,10 +86,6 @@ final class Warnings {
 
     private boolean timed() {
         return scenario.outdoors().map(Outdoors::timed).orElse(false);
-    }
-
-    private String beamKey() {
-        return timed() ? "sky" : "sun.beam";
     }
 
     /** The sheet that the pan's mass makes. Common practice: foil trays 0.1 mm, cast iron 5 mm. */

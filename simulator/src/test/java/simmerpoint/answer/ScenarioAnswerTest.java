@@ -22,10 +22,11 @@ import simmerpoint.units.UnitSystem;
 
 class ScenarioAnswerTest {
     static Stream<Arguments> cuts() {
-        Mesh mesh = new Mesh("dish.obj", new double[9], new int[3], new int[] {0, 3});
+        Mesh mesh = new Mesh(
+                "dish.obj", new double[] {0, 0, 0, 0.6, 0, 0.1, 0, 0.6, 0.1}, new int[] {0, 1, 2}, new int[] {0, 3});
         return Stream.of(
                 Arguments.of(new Cut.FlatRings(24, 6, RingSpacing.EQUAL_WIDTH), "flat panels, 24 sectors in 6 rings"),
-                Arguments.of(new Cut.FlatRings(24, 1, RingSpacing.EQUAL_WIDTH), "24 sectors in 1 ring]"),
+                Arguments.of(new Cut.FlatRings(24, 1, RingSpacing.EQUAL_WIDTH), "24 sectors in 1 ring, at the rim "),
                 Arguments.of(new Cut.BentStrips(16), "16 strips bent along the ribs"),
                 Arguments.of(new Cut.SquareTiles(0.05), "square tiles of 5 cm"),
                 Arguments.of(new Cut.HexagonTiles(0.05), "hexagon tiles of 5 cm across their flats"),

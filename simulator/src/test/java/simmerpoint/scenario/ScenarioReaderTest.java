@@ -193,16 +193,48 @@ class ScenarioReaderTest {
     @CsvSource(
             delimiter = '|',
             value = {
-                "sun: {beam: 1200 W/m²}|sun.beam", "sun: {elevation: 5°}|sun.elevation",
-                "stand: {pull-back: -65 cm}|stand:",
-                        "mirror: {wide-share: 0.1, wide-spread: 0 mrad}|mirror.wide-spread",
+                "sun: {beam: 1200 W/m²}|sun.beam",
+                "sun: {elevation: 5°, beam: 300 W/m²}|sun.elevation",
+                "pan: {diameter: 60 cm} + stand: {pull-back: -59 cm}|stand:",
+                "stand: {side: 25 cm}|stand.side: 25 cm is more than the whole width",
+                "aim: {turn: {up: 4°, side: 4°}}|aim.turn: the dish points 5.7° off",
+                "aim: {drift: {side: -6°}}|aim.drift: the sun has moved 6° off",
+                "mirror: {slope-error: 5°}|5° is 87 mrad: was mrad meant?",
+                "mirror: {dust: 40 %}|mirror.dust: 40 %",
+                "pan: {diameter: 80 cm}|pan.diameter: the pan is 80 cm wide",
+                "pan: {height: 40 cm}|pan.height",
+                "sun: {elevation: 10°, beam: 850 W/m²}|sun.beam: 850 W/m² is more than even very clear air",
+                "sun: {elevation: 89°, beam: 1200 W/m²}|sun.beam",
+                "mirror: {wide-share: 0.1, wide-spread: 0 mrad}|mirror.wide-spread",
                 "plane: {disc: 5 mm}|the sun's image alone is 7.4 mm wide"
             })
     void saysWhatIsProbablyNotMeant(String section, String words) throws Exception {
-        List<String> warnings =
-                ScenarioReader.parse("t.yaml", SMALLEST + section + "\n", HERE).warnings();
+        List<String> warnings = ScenarioReader.parse("t.yaml", SMALLEST + section.replace(" + ", "\n") + "\n", HERE)
+                .warnings();
         assertEquals(1, warnings.size(), warnings.toString());
         assertTrue(warnings.get(0).contains(words), warnings.toString());
+    }
+
+    private static List<String> warningsOf(String dish) throws ScenarioException {
+        String text = "dish: {diameter: 1.2 m, focal-length: 0.8 m, " + dish + "}\n";
+        return ScenarioReader.parse("t.yaml", text, Path.of("../scenarios")).warnings();
+    }
+
+    @Test
+    void warnsOfDishesWithMoreGapThanMirror() throws Exception {
+        List<String> tiles = warningsOf("gap: 30 mm, surface: {cut: square-tiles, tile: 50 mm}");
+        assertTrue(tiles.get(0).startsWith("dish.gap: gaps of 30 mm beside panels of 50 mm"), tiles.toString());
+        assertTrue(tiles.get(1).startsWith("dish: mirrors cover only "), tiles.toString());
+        List<String> rings = warningsOf("gap: 60 mm, surface: {cut: flat-rings, sectors: 24, rings: 6}");
+        assertTrue(rings.get(0).startsWith("dish.gap: "), rings.toString());
+    }
+
+    @Test
+    void saysWhichSectionsAreDefaults() throws Exception {
+        assertEquals(
+                List.of("mirror", "aim", "stand", "air", "heat-levels"),
+                ScenarioReader.parse("t.yaml", SMALLEST + "sun: {beam: 800 W/m²}\npan: {lid: off}\n", HERE)
+                        .defaults());
     }
 
     @Test

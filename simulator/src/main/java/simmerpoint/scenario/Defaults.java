@@ -1,0 +1,24 @@
+package simmerpoint.scenario;
+
+import java.util.List;
+import java.util.stream.Stream;
+
+/** Which sections a file leaves to their defaults. */
+final class Defaults {
+    private static final List<String> ALWAYS = List.of("mirror", "sun", "aim", "stand");
+    private static final List<String> FOR_PANS = List.of("pan", "air", "heat-levels");
+
+    private Defaults() {}
+
+    /** The sections in question of which the file says nothing. */
+    static List<String> of(Values values) {
+        boolean timed = values.hasSection("place") && values.hasSection("when");
+        return Stream.of(
+                        ALWAYS.stream().filter(section -> !(timed && section.equals("sun"))),
+                        values.hasSection("plane") ? Stream.<String>empty() : FOR_PANS.stream(),
+                        timed ? Stream.of("sky") : Stream.<String>empty())
+                .flatMap(sections -> sections)
+                .filter(section -> !values.hasSection(section))
+                .toList();
+    }
+}
