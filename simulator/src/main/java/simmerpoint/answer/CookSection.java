@@ -8,6 +8,9 @@ import java.util.Optional;
 import simmerpoint.heat.Absorbed;
 import simmerpoint.pan.Pan;
 import simmerpoint.sampling.Estimate;
+import simmerpoint.scenario.Scenario;
+import simmerpoint.setup.Stand;
+import simmerpoint.setup.StandGeometry;
 import simmerpoint.study.PanLights;
 import simmerpoint.study.TraceResult;
 import simmerpoint.target.Ledger;
@@ -46,6 +49,7 @@ final class CookSection {
             items.add(new Item.Sentence(watts()));
             heat().ifPresent(text -> items.add(new Item.Sentence(text)));
             if (words.isPan()) {
+                items.add(new Item.Sentence(place()));
                 items.add(new Item.Sentence(landing()));
             }
             items.add(new Item.Sentence(hottest()));
@@ -82,6 +86,23 @@ final class CookSection {
         return ledger.directOnPan().value() > 0
                 ? " " + figures.plainWatts(ledger.directOnPan()) + " more come straight from the sun onto lid and wall."
                 : "";
+    }
+
+    /** Where the pan stands, from the focus and over the ground. */
+    private String place() {
+        Scenario scenario = result.scenario();
+        double height = scenario.ground().tripodHeightMetres();
+        StandGeometry geometry = StandGeometry.of(
+                scenario.dish(),
+                scenario.sun().elevationRadians(),
+                scenario.aim().mountMetres(),
+                height,
+                scenario.stand());
+        String where = scenario.stand().equals(Stand.AT_FOCUS) ? "at the focus" : "away from the focus as asked";
+        return "The middle of its underside stands " + where + ", " + figures.length(geometry.panHeightMetres(), 2)
+                + " above the ground and " + figures.length(geometry.distanceMetres(), 2)
+                + " from the tripod towards the sun, if the dish turns about a point " + figures.length(height, 2)
+                + " up. The command pan tells where it boils and where it simmers.";
     }
 
     private String takenUp() {
