@@ -23,6 +23,10 @@ final class CertaintySection {
                 "± is one standard error from sampling: two times in three the figure for exactly this "
                         + "dish lies within it." + sure
                         + " It says nothing of mirrors, wind or sky that differ from the scenario."));
+        if (result.scenario().mirror().panelTiltRadians() > 0) {
+            items.add(new Item.Sentence("Panels glued askew fall otherwise in every dish built with the same care: "
+                    + "another seed is another such dish, and differs by more than the ±."));
+        }
         items.add(new Item.Sentence(Figures.count(result.run().rays()) + " rays in " + result.replicates()
                 + " replicates, seed " + result.seed() + "; " + Figures.count(result.panels())
                 + (result.panels() == 1 ? " panel" : " panels") + ", mirrors of "

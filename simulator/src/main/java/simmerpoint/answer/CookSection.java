@@ -15,6 +15,12 @@ import simmerpoint.target.Spot;
 
 /** What a cook asks first: how many watts, where they land, how evenly, and what eats the rest. */
 final class CookSection {
+    /** A largest loss below this share of the light is not worth a name. */
+    private static final double NEXT_TO_NOTHING = 0.005;
+
+    /** A peak less sure than this share of itself is not told as a fact. */
+    private static final double VAGUE = 0.25;
+
     private final TraceResult result;
     private final Figures figures;
     private final TargetWords words;
@@ -34,7 +40,8 @@ final class CookSection {
     private Section build() {
         List<Item> items = new ArrayList<>();
         if (!(ledger.caught().value() > 0)) {
-            items.add(new Item.Sentence("No light from the mirrors reaches the " + words.noun() + "." + direct()));
+            items.add(new Item.Sentence(
+                    "No light from the mirrors reaches the " + words.noun() + "." + direct() + takenUp()));
         } else {
             items.add(new Item.Sentence(watts()));
             heat().ifPresent(text -> items.add(new Item.Sentence(text)));
@@ -77,6 +84,10 @@ final class CookSection {
                 : "";
     }
 
+    private String takenUp() {
+        return words.isPan() ? " It takes up " + figures.plainWatts(ledger.absorbed()) + " in all." : "";
+    }
+
     private String landing() {
         double caught = ledger.caught().value();
         StringBuilder text = new StringBuilder("Of the focused light that reaches the pan, ")
@@ -94,14 +105,17 @@ final class CookSection {
 
     private String hottest() {
         Spot spot = result.spot();
+        double mean = spot.meanConcentration().value() * result.scenario().sun().beamWattsPerSquareMetre();
+        double times = spot.peakFlux().value() / mean;
+        if (times < 1 || spot.peakFlux().relativeError() > VAGUE) {
+            return "Too few rays land there to tell its hottest spot: trace with more rays.";
+        }
         double off = Math.hypot(spot.peakX(), spot.peakY());
         StringBuilder text = new StringBuilder("The hottest spot of the ")
                 .append(words.face())
                 .append(" gets ")
                 .append(figures.plainFlux(spot.peakFlux()))
                 .append(place(off));
-        double mean = spot.meanConcentration().value() * result.scenario().sun().beamWattsPerSquareMetre();
-        double times = spot.peakFlux().value() / mean;
         if (Double.isFinite(times)) {
             text.append(": ")
                     .append(Figures.rounded(times, 2))
@@ -135,7 +149,7 @@ final class CookSection {
 
     private String largestLoss() {
         List<Loss> losses = List.of(
-                new Loss(ledger.gap(), "falls through the hub and the gaps between the panels"),
+                new Loss(ledger.gap(), DishWords.bareLoss(result.scenario().dish())),
                 new Loss(ledger.shaded(), "is shaded off the mirrors by the " + words.noun() + " itself"),
                 new Loss(ledger.mirrorLoss(), "is swallowed by the mirrors and the dust on them"),
                 new Loss(ledger.scattered(), "is scattered by the mirrors to all sides"),
@@ -143,6 +157,10 @@ final class CookSection {
         Loss largest = losses.stream()
                 .max(Comparator.comparingDouble(loss -> loss.watts().value()))
                 .orElseThrow();
+        if (largest.watts().value() < NEXT_TO_NOTHING * ledger.outline().value()) {
+            return "Hardly any of the " + figures.plainWatts(ledger.outline())
+                    + " of sunlight on the dish's outline is lost.";
+        }
         String whole = figures.plainWatts(ledger.outline());
         return "Of the " + whole + " of sunlight on the dish's outline, the largest loss is "
                 + figures.plainWatts(largest.watts()) + " ("

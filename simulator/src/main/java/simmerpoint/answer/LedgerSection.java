@@ -19,13 +19,14 @@ final class LedgerSection {
 
     static Section of(TraceResult result, Figures figures, TargetWords words) {
         Ledger ledger = result.ledger();
-        return new LedgerSection(figures, ledger.outline().value()).build(ledger, words);
+        String bare = DishWords.bare(result.scenario().dish());
+        return new LedgerSection(figures, ledger.outline().value()).build(ledger, words, bare);
     }
 
-    private Section build(Ledger ledger, TargetWords words) {
+    private Section build(Ledger ledger, TargetWords words, String bare) {
         String noun = words.noun();
         line(0, "sunlight on the outline", ledger.outline());
-        line(1, "hub and gaps", ledger.gap());
+        line(1, bare, ledger.gap());
         if (words.isPan()) {
             line(1, "shaded by the pan", ledger.shaded());
         }

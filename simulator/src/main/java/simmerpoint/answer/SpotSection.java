@@ -10,6 +10,9 @@ import simmerpoint.target.SpotEllipse;
 
 /** The spot figures, for whoever wants the optics. */
 final class SpotSection {
+    /** Axes that differ by less than this factor have no direction worth telling. */
+    private static final double ROUND = 1.05;
+
     private final Figures figures;
     private final TargetWords words;
     private final List<Item> items = new ArrayList<>();
@@ -20,7 +23,8 @@ final class SpotSection {
     }
 
     static Section of(TraceResult result, Figures figures, TargetWords words) {
-        return new SpotSection(figures, words).build(result.spot());
+        SpotSection section = new SpotSection(figures, words);
+        return result.ledger().caught().value() > 0 ? section.build(result.spot()) : section.dark();
     }
 
     private Section build(Spot spot) {
@@ -39,13 +43,18 @@ final class SpotSection {
         return new Section("The spot", items);
     }
 
+    private Section dark() {
+        add("intercept factor", "0: nothing of the focused light is caught");
+        return new Section("The spot", items);
+    }
+
     private void add(String label, String value) {
         items.add(new Item.Figure(label, value));
     }
 
     private String radius(Optional<Estimate> radius) {
         return radius.map(r -> figures.length(r) + " of the middle")
-                .orElse("never reached: so much light does not come by");
+                .orElse("never: less than that crosses the level of the " + words.face());
     }
 
     private String centroid(Spot spot) {
@@ -63,6 +72,9 @@ final class SpotSection {
     }
 
     private String ellipse(SpotEllipse e) {
+        if (e.longSigma() < ROUND * e.shortSigma()) {
+            return figures.length(e.longSigma()) + " (standard deviation): the spot is round";
+        }
         return figures.length(e.longSigma()) + " and " + figures.length(e.shortSigma())
                 + " (standard deviations); the long axis lies "
                 + figures.degrees(Math.abs(e.angleRadians())) + " off the line \u201c" + words.towardsPlusX()
