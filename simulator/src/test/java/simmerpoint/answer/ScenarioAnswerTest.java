@@ -89,6 +89,26 @@ class ScenarioAnswerTest {
         }
     }
 
+    /** Outermost panel of a 1.2 m dish in 24 sectors: 1.2 m x sin 7.5 degrees = 15.66 cm at the rim, less the gap. */
+    @Test
+    void panelsAimAndMovesAreTold() throws Exception {
+        String text = read(
+                "dish: {diameter: 1.2 m, focal-length: 0.8 m, gap: 2 mm,"
+                        + " surface: {cut: flat-rings, sectors: 24, rings: 6}}\n"
+                        + "mirror: {wide-share: 5 %, wide-spread: 20 mrad, beam-spread: 1 mrad}\n"
+                        + "aim: {turn: {up: -0.5°}, drift: {side: 2°}, jitter: 2 mrad, mount: -5 cm, pan-carried-by: dish}\n"
+                        + "stand: {pull-back: 3 cm, slide: -2 cm, raise: 1 cm, side: 4 mm}\n",
+                UnitSystem.METRIC);
+        for (String words : List.of(
+                "144 flat panels, 24 sectors in 6 rings, at the rim 15.5 cm wide",
+                "beam spread 1.0 mrad, but 5.0 % of the beam spread by 20 mrad",
+                "points 0.5° too low, the sun has drifted 2° to the right, shakes by 2.0 mrad, turns about a point 5 cm"
+                        + " before its middle, pan carried by the dish",
+                "off the focus: pull-back 3 cm, slide \u22122 cm, raise 1 cm, side 4 mm")) {
+            assertTrue(text.contains(words), text);
+        }
+    }
+
     @ParameterizedTest
     @MethodSource("cuts")
     void inchesAndTheBareDiscToo(Cut cut, String words) {
