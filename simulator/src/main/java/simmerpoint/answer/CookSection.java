@@ -8,6 +8,7 @@ import java.util.Optional;
 import simmerpoint.heat.Absorbed;
 import simmerpoint.pan.Pan;
 import simmerpoint.sampling.Estimate;
+import simmerpoint.scenario.Kitchen;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.setup.Stand;
 import simmerpoint.setup.StandGeometry;
@@ -63,9 +64,22 @@ final class CookSection {
             return figures.plainWatts(ledger.caught()) + " of focused sunlight land on the disc.";
         }
         return figures.plainWatts(ledger.caught()) + " of focused sunlight reach the pan." + direct() + " Its outside ("
-                + Words.oneLine(pan.finish().name()) + ") takes up " + figures.plainWatts(ledger.absorbed())
+                + Words.oneLine(pan.finish().name()) + otherFinishes(pan) + ") takes up "
+                + figures.plainWatts(ledger.absorbed())
                 + " in all. " + HobWords.sentence(ledger.absorbed().value())
                 + " This is an estimate of the heat that goes in, before air, wind and steam carry some of it off.";
+    }
+
+    private String otherFinishes(Pan pan) {
+        double usual = pan.finish().absorptance();
+        boolean mixed = result.scenario()
+                .kitchen()
+                .map(Kitchen::vessel)
+                .filter(v -> v.underside().absorptance() != usual
+                        || v.wetWall().absorptance() != usual
+                        || v.lid().absorptance() != usual)
+                .isPresent();
+        return mixed ? ", some faces otherwise" : "";
     }
 
     /** What the pan's water does with these watts; empty for a bare disc. */
