@@ -3,18 +3,14 @@ package simmerpoint.command;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.LocalDate;
-import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import simmerpoint.answer.Answer;
 import simmerpoint.answer.DayAnswer;
 import simmerpoint.answer.YearAnswer;
 import simmerpoint.report.DayCsv;
 import simmerpoint.report.DayJson;
 import simmerpoint.report.DayPicture;
-import simmerpoint.report.TextReport;
 import simmerpoint.report.YearPicture;
 import simmerpoint.scenario.ReadScenario;
 import simmerpoint.scenario.Scenario;
@@ -24,7 +20,6 @@ import simmerpoint.study.DayResult;
 import simmerpoint.study.DayStudy;
 import simmerpoint.study.YearResult;
 import simmerpoint.study.YearStudy;
-import simmerpoint.units.UnitSystem;
 
 /** A cooker through a day or a year. */
 @Command(
@@ -33,9 +28,7 @@ import simmerpoint.units.UnitSystem;
         versionProvider = RootCommand.Versions.class,
         description = "From when to when it cooks on a day, hour by hour, and how it must stand; or through a year.",
         sortOptions = false)
-final class DayCommand implements Callable<Integer> {
-    private final Terminal terminal;
-
+final class DayCommand extends StudyCommand {
     @Parameters(arity = "1", paramLabel = "FILE", description = "The scenario; it needs a place.")
     private Path file;
 
@@ -58,30 +51,8 @@ final class DayCommand implements Callable<Integer> {
             description = "Instead of one day the 21st of every month, hour by hour, with few rays for each.")
     private boolean year;
 
-    @Mixin
-    private final RayOptions rays = new RayOptions();
-
-    @Option(
-            names = "--units",
-            paramLabel = "metric|inch",
-            converter = Converters.Units.class,
-            description = "Units of the answer (default: metric).")
-    private UnitSystem units = UnitSystem.METRIC;
-
-    @Mixin
-    private final ShowOptions show = new ShowOptions();
-
-    @Mixin
-    private final OutputOptions outputs = new OutputOptions();
-
-    @Option(names = "--no-progress", description = "Show no progress.")
-    private boolean noProgress;
-
-    @Option(names = "--quiet", description = "Show neither progress nor notes.")
-    private boolean quiet;
-
     DayCommand(Terminal terminal) {
-        this.terminal = terminal;
+        super(terminal);
     }
 
     @Override
@@ -91,12 +62,10 @@ final class DayCommand implements Callable<Integer> {
             throw new WrongUse("--step belongs to a single day: a year goes by full hours.");
         }
         ReadScenario read = ScenarioReader.read(file);
-        if (!quiet) {
-            read.warnings().forEach(warning -> terminal.complain("simmerpoint: note: " + warning));
-        }
+        tellOddities(read);
         Scenario scenario = read.scenario();
         needs(scenario);
-        try (ProgressLine progress = new ProgressLine(terminal, quiet || noProgress || !terminal.errIsConsole())) {
+        try (ProgressLine progress = progress()) {
             if (year) {
                 year(scenario, progress);
             } else {
@@ -144,11 +113,5 @@ final class DayCommand implements Callable<Integer> {
                 () -> YearPicture.bytes(result, units),
                 terminal);
         say(YearAnswer.of(result, units));
-    }
-
-    private void say(Answer answer) {
-        if (!outputs.takesStandardOutput()) {
-            TextReport.lines(answer, show.columns(terminal), terminal.ascii()).forEach(terminal::say);
-        }
     }
 }

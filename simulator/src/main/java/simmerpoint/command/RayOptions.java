@@ -13,7 +13,7 @@ final class RayOptions {
             paramLabel = "N",
             converter = Converters.Rays.class,
             description =
-                    "Number of rays: 200000, 200k, 1M, 1e6 (default: 262144), rounded up to 16 times a power of two; with "
+                    "Number of rays: 200000, 200k, 1M, 1e6 (default: 131072), rounded up to 16 times a power of two; with "
                             + "--precision the most rays (default then: 268435456).")
     private Long rays;
 

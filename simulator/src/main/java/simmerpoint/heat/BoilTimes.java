@@ -13,7 +13,7 @@ final class BoilTimes {
 
     static BoilAnswer answer(Function<LossFactors, OptionalDouble> seconds, Range settles) {
         OptionalDouble likely = seconds.apply(LossFactors.LIKELY);
-        double[] times = LossSpread.all().stream()
+        double[] times = LossSpread.all().parallelStream()
                 .mapToDouble(f -> seconds.apply(f).orElse(Double.POSITIVE_INFINITY))
                 .sorted()
                 .toArray();

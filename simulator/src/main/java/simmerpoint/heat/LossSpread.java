@@ -40,7 +40,7 @@ public final class LossSpread {
 
     /** The range of an answer over the set. */
     public static Range range(ToDoubleFunction<LossFactors> answer) {
-        double[] values = ALL.stream().mapToDouble(answer).toArray();
+        double[] values = ALL.parallelStream().mapToDouble(answer).toArray();
         return Range.ofSample(answer.applyAsDouble(LossFactors.LIKELY), values);
     }
 

@@ -11,7 +11,7 @@ package simmerpoint.study;
  */
 public record TraceOptions(long rays, double precision, long seed, int threads, double peakDiscRadius) {
     /** Rays where none are asked for. */
-    public static final long DEFAULT_RAYS = 1L << 18;
+    public static final long DEFAULT_RAYS = 1L << 17;
 
     /** Seed where none is asked for. */
     public static final long DEFAULT_SEED = 1;
