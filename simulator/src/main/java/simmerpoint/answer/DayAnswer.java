@@ -18,7 +18,7 @@ public final class DayAnswer {
         sections.add(DayCookSection.of(result, figures));
         if (!result.curve().isEmpty()) {
             List<DayHour> hours = result.hours().isEmpty() ? result.curve() : result.hours();
-            sections.add(new Section("Hour by hour", List.of(table(hours), explained())));
+            sections.add(new Section("Hour by hour", List.of(table(hours, new HeatWords(system)), explained())));
             sections.add(StandSection.of(result, figures));
             sections.add(new Section("Take care", cautions(hottest(result))));
             sections.add(sure(result));
@@ -26,13 +26,13 @@ public final class DayAnswer {
         return new Answer(Words.oneLine(result.scenario().title()), sections);
     }
 
-    private static Item table(List<DayHour> hours) {
+    private static Item table(List<DayHour> hours, HeatWords words) {
         return new Item.Table(
                 List.of("time", "sun", "beam\nW/m²", "taken up\nW", "range\nW", "water\nboils in", "heat\nlevel"),
-                hours.stream().map(DayAnswer::row).toList());
+                hours.stream().map(hour -> row(hour, words)).toList());
     }
 
-    private static List<String> row(DayHour hour) {
+    private static List<String> row(DayHour hour, HeatWords words) {
         List<String> row = new ArrayList<>(List.of(
                 DayWords.clock(hour.time()),
                 DayWords.elevation(hour),
@@ -44,7 +44,7 @@ public final class DayAnswer {
         HourLight light = hour.light().get();
         row.add(Figures.rounded(light.absorbed().value(), 3));
         row.add(Figures.rounded(light.lowWatts(), 3) + "\u2013" + Figures.rounded(light.highWatts(), 3));
-        row.add(DayWords.boil(light));
+        row.add(DayWords.boil(light, words));
         row.add(LevelWords.of(light.level().likely()));
         return row;
     }

@@ -97,9 +97,9 @@ final class DayCookSection {
 
     private String water(DayHour noon) {
         Contents water = result.scenario().kitchen().orElseThrow().contents();
-        String boil = DayWords.boil(noon.light().orElseThrow());
-        String what = Figures.rounded(water.waterKilograms(), 2) + Figures.NBSP + "kg of water from "
-                + Figures.fixed(water.startCelsius(), 0) + Figures.NBSP + "°C";
+        HeatWords words = new HeatWords(figures.system());
+        String boil = DayWords.boil(noon.light().orElseThrow(), words);
+        String what = words.water(water.waterKilograms()) + " from " + words.temperature(water.startCelsius());
         return boil.startsWith("never")
                 ? "Even at noon its " + what + " would boil " + boil + "."
                 : "At noon its " + what + " would boil in " + boil + ".";

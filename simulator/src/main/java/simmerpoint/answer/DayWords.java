@@ -10,7 +10,6 @@ import java.util.OptionalDouble;
 import java.util.function.Predicate;
 import simmerpoint.heat.BoilAnswer;
 import simmerpoint.heat.LevelAnswer;
-import simmerpoint.heat.Range;
 import simmerpoint.study.DayHour;
 import simmerpoint.study.HourLight;
 import simmerpoint.study.LightLimit;
@@ -49,9 +48,9 @@ public final class DayWords {
     }
 
     /** When the water boils, with both doubts: "28 to 33 min", "45 min or never", "never (62 to 70 °C)". */
-    public static String boil(HourLight light) {
+    static String boil(HourLight light, HeatWords words) {
         if (light.boil() instanceof BoilAnswer.Never never) {
-            return "never (" + celsius(never.settlesCelsius()) + ")";
+            return "never (" + words.span(never.settlesCelsius()) + ")";
         }
         if (light.boil() instanceof BoilAnswer.Boils boils
                 && light.lowBeamBoilSeconds().isPresent()) {
@@ -69,11 +68,6 @@ public final class DayWords {
 
     private static double least(double seconds, OptionalDouble other) {
         return Math.min(seconds, other.orElse(seconds));
-    }
-
-    /** "62 to 70 °C". */
-    static String celsius(Range range) {
-        return span(Figures.fixed(range.low(), 0), Figures.fixed(range.high(), 0)) + Figures.NBSP + "°C";
     }
 
     /** "boil", or "boil (from simmer to fast boil, by what is not known of sky and pan)". */

@@ -64,6 +64,13 @@ public final class HeatWords {
         return low.equals(high) ? likely : likely + " (" + low + "\u00a0to\u00a0" + high + unit() + ")";
     }
 
+    /** "62 to 70 °C". */
+    String span(Range celsius) {
+        String low = degrees(celsius.low());
+        String high = degrees(celsius.high());
+        return (low.equals(high) ? low : low + "\u00a0to\u00a0" + high) + unit();
+    }
+
     private String degrees(double celsius) {
         return Figures.fixed(system == UnitSystem.INCH ? celsius * 9 / 5 + 32 : celsius, 0);
     }
