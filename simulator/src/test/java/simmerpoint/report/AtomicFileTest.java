@@ -59,11 +59,8 @@ class AtomicFileTest {
     void linksAreFollowed() throws IOException, OutputException {
         Path file = Files.writeString(folder.resolve("real"), "old");
         Path link = folder.resolve("link");
-        try {
-            Files.createSymbolicLink(link, file);
-        } catch (UnsupportedOperationException | IOException e) {
-            assumeTrue(false, "no symbolic links here");
-        }
+        assumeTrue(folder.getFileSystem().supportedFileAttributeViews().contains("posix"));
+        Files.createSymbolicLink(link, file);
         AtomicFile.write(link, bytes("new"));
         assertTrue(Files.isSymbolicLink(link));
         assertEquals("new", Files.readString(file));
