@@ -10,12 +10,7 @@ import simmerpoint.setup.Setup;
 /** How a dish is cut, with the number and size of its panels and how much of the outline they cover. */
 record CutWords(Scenario scenario, Figures figures) {
     String cut() {
-        Setup setup = Setup.of(
-                scenario.dish().focalLengthMetres(),
-                scenario.sun(),
-                scenario.aim(),
-                scenario.target(),
-                scenario.stand());
+        Setup setup = scenario.setup();
         MirrorSurface surface = MirrorSurfaces.of(scenario.dish(), setup.sunInDish());
         double share = surface.apertureArea() / surface.outlineArea();
         String cover = scenario.dish().cut() instanceof Cut.Smooth ? "its mirror covers " : "they cover ";

@@ -9,7 +9,7 @@ import java.util.Optional;
  * The word that somebody probably meant: the one with the fewest letters inserted, left out, changed or swapped with the
  * next (Damerau 1964, Communications of the ACM 7, 171; each stretch edited once), if that is at most a third of it.
  */
-final class Nearest {
+public final class Nearest {
     private static final int LONGEST = 60;
 
     private Nearest() {}
@@ -28,7 +28,8 @@ final class Nearest {
         return word.toLowerCase(Locale.ROOT).replace('_', '-').replace(' ', '-');
     }
 
-    static int distance(String a, String b) {
+    /** Letters to insert, leave out, change or swap with the next to turn {@code a} into {@code b}, each stretch edited once. */
+    public static int distance(String a, String b) {
         int[][] d = new int[a.length() + 1][b.length() + 1];
         for (int i = 0; i <= a.length(); i++) {
             for (int j = 0; j <= b.length(); j++) {

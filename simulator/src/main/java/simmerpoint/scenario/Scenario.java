@@ -6,6 +6,7 @@ import simmerpoint.dish.Mirror;
 import simmerpoint.pan.Pan;
 import simmerpoint.pan.Target;
 import simmerpoint.setup.Aim;
+import simmerpoint.setup.Setup;
 import simmerpoint.setup.Stand;
 import simmerpoint.sun.Sunlight;
 
@@ -41,6 +42,11 @@ public record Scenario(
 
     private static Optional<Kitchen> usualKitchen(Target target) {
         return target instanceof Pan pan ? Optional.of(Kitchen.usual(pan)) : Optional.empty();
+    }
+
+    /** Sun, dish and target stood in one frame. */
+    public Setup setup() {
+        return Setup.of(dish.focalLengthMetres(), sun, aim, target, stand);
     }
 
     /** The same with the target's middle elsewhere. */

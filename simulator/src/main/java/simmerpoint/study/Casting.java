@@ -29,12 +29,7 @@ final class Casting {
     private final int threads;
 
     Casting(Scenario scenario, TraceOptions options) {
-        setup = Setup.of(
-                scenario.dish().focalLengthMetres(),
-                scenario.sun(),
-                scenario.aim(),
-                scenario.target(),
-                scenario.stand());
+        setup = scenario.setup();
         surface = MirrorSurfaces.of(scenario.dish(), setup.sunInDish());
         double room = Clearance.aboveMirror(surface, setup, scenario.target());
         if (!(room > 0)) {

@@ -26,8 +26,7 @@ final class MoveRange {
     static double[] clear(Scenario scenario, MirrorSurface surface, MoveStudy.Move move) {
         DoubleUnaryOperator room = offset -> {
             Scenario there = PanStudy.moved(scenario, move, offset);
-            Setup setup =
-                    Setup.of(there.dish().focalLengthMetres(), there.sun(), there.aim(), there.target(), there.stand());
+            Setup setup = there.setup();
             return Clearance.aboveMirror(surface, setup, there.target());
         };
         double least = Math.min(LEAST_ROOM, room.applyAsDouble(0) / 2);

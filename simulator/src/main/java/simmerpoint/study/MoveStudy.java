@@ -145,12 +145,8 @@ public final class MoveStudy {
     }
 
     private static Vec stepInTarget(Scenario first, Move move, double spacing) {
-        Setup here = setup(first);
-        Setup there = setup(first.withStand(move.from(first.stand(), spacing)));
+        Setup here = first.setup();
+        Setup there = first.withStand(move.from(first.stand(), spacing)).setup();
         return here.target().fromParent(there.target().origin());
-    }
-
-    private static Setup setup(Scenario s) {
-        return Setup.of(s.dish().focalLengthMetres(), s.sun(), s.aim(), s.target(), s.stand());
     }
 }

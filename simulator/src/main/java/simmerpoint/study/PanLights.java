@@ -6,7 +6,6 @@ import simmerpoint.heat.PanLight;
 import simmerpoint.heat.Vessel;
 import simmerpoint.scenario.Kitchen;
 import simmerpoint.scenario.Scenario;
-import simmerpoint.setup.Setup;
 import simmerpoint.target.FaceSums;
 
 /** Traced light on a pan's faces, in the terms of the heat balance. */
@@ -37,15 +36,7 @@ public final class PanLights {
 
     /** The sun itself, where it stands after any drift, on lid and wall. */
     public static PanLight direct(Scenario scenario, Kitchen kitchen) {
-        double up = Setup.of(
-                        scenario.dish().focalLengthMetres(),
-                        scenario.sun(),
-                        scenario.aim(),
-                        scenario.target(),
-                        scenario.stand())
-                .sunInTarget()
-                .vec()
-                .z();
+        double up = scenario.setup().sunInTarget().vec().z();
         return PanLight.direct(
                 kitchen.vessel(),
                 kitchen.contents().waterKilograms(),
