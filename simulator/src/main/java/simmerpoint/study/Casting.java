@@ -5,6 +5,7 @@ import java.util.stream.IntStream;
 import simmerpoint.dish.MirrorSurface;
 import simmerpoint.dish.MirrorSurfaces;
 import simmerpoint.dish.PanelTilts;
+import simmerpoint.pan.Target;
 import simmerpoint.sampling.ScrambledSobol;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.setup.Clearance;
@@ -31,13 +32,7 @@ final class Casting {
     Casting(Scenario scenario, TraceOptions options) {
         setup = scenario.setup();
         surface = MirrorSurfaces.of(scenario.dish(), setup.sunInDish());
-        double room = Clearance.aboveMirror(surface, setup, scenario.target());
-        if (!(room > 0)) {
-            throw new ImpossibleSetupException(String.format(
-                    Locale.ROOT,
-                    "the pan would reach %.0f mm into the mirror: raise it or pull it back less far towards the dish",
-                    Math.max(1, -room * 1000)));
-        }
+        refuseInMirror(surface, setup, scenario.target());
         PanelTilts tilts = PanelTilts.draw(surface.panels(), scenario.mirror().panelTiltRadians(), options.seed());
         caster = new LightCaster(
                 surface,
@@ -50,6 +45,17 @@ final class Casting {
                 .mapToObj(r -> new ScrambledSobol(caster.dimensions(), options.seed(), r))
                 .toArray(ScrambledSobol[]::new);
         threads = Math.min(options.threads(), REPLICATES);
+    }
+
+    /** Refuses a target that would stand in the mirror. */
+    static void refuseInMirror(MirrorSurface surface, Setup setup, Target target) {
+        double room = Clearance.aboveMirror(surface, setup, target);
+        if (!(room > 0)) {
+            throw new ImpossibleSetupException(String.format(
+                    Locale.ROOT,
+                    "the pan would reach %.0f mm into the mirror: raise it or pull it back less far towards the dish",
+                    Math.max(1, -room * 1000)));
+        }
     }
 
     /** Takes the batches of one replicate, in order, on one thread. */

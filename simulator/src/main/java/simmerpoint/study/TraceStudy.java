@@ -94,30 +94,40 @@ public final class TraceStudy {
         }
     }
 
+    private TraceResult result(boolean reached, double seconds) {
+        return result(casting, scenario, options, plan.figures(replicates), reached, seconds);
+    }
+
+    /** Everything that the figures of a catch say. */
+    static TraceResult result(
+            Casting casting,
+            Scenario scenario,
+            TraceOptions options,
+            Figures figures,
+            boolean precisionReached,
+            double seconds) {
+        return new TraceResult(
+                scenario,
+                casting.surface().outlineArea(),
+                casting.surface().apertureArea(),
+                casting.surface().panels(),
+                figures.ledger(absorbedShare(scenario, figures)),
+                figures.spot(),
+                figures.maps(),
+                figures.faces(),
+                options.seed(),
+                Casting.REPLICATES,
+                precisionReached,
+                new TraceResult.RunInfo(figures.rays(), casting.threads(), seconds));
+    }
+
     /** Share of caught and direct light that the pan takes up; a bare disc takes all. */
-    private double absorbedShare(Figures figures) {
+    static double absorbedShare(Scenario scenario, Figures figures) {
         double light = figures.caught().value() + figures.direct();
         if (scenario.kitchen().isEmpty() || !(light > 0)) {
             return 1;
         }
         Kitchen kitchen = scenario.kitchen().get();
         return PanLights.absorbed(figures.faces(), scenario, kitchen).total() / light;
-    }
-
-    private TraceResult result(boolean reached, double seconds) {
-        Figures figures = plan.figures(replicates);
-        return new TraceResult(
-                scenario,
-                casting.surface().outlineArea(),
-                casting.surface().apertureArea(),
-                casting.surface().panels(),
-                figures.ledger(absorbedShare(figures)),
-                figures.spot(),
-                figures.maps(),
-                figures.faces(),
-                options.seed(),
-                Casting.REPLICATES,
-                reached,
-                new TraceResult.RunInfo(figures.rays(), casting.threads(), seconds));
     }
 }

@@ -27,11 +27,20 @@ public final class CatchPlan {
      * @param peakDiscRadius asked radius of the peak disc, m; kept between a fiftieth of the target's radius and all of it
      */
     public CatchPlan(Target target, Setup setup, Sunlight sunlight, Mirror mirror, double peakDiscRadius) {
+        this(target, setup, sunlight, mirror, TargetGrids.of(target, peakDiscRadius));
+    }
+
+    private CatchPlan(Target target, Setup setup, Sunlight sunlight, Mirror mirror, TargetGrids grids) {
         this.target = target;
         this.sunlight = sunlight;
         this.mirror = mirror;
         sun = setup.sunInTarget();
-        grids = TargetGrids.of(target, peakDiscRadius);
+        this.grids = grids;
+    }
+
+    /** For watts by face alone: {@link Figures} then has neither maps nor spot. */
+    public static CatchPlan forWatts(Target target, Setup setup, Sunlight sunlight, Mirror mirror) {
+        return new CatchPlan(target, setup, sunlight, mirror, TargetGrids.forWatts(target));
     }
 
     /** What one replicate has caught so far. For one thread at a time. */

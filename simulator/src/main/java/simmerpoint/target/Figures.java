@@ -46,6 +46,11 @@ public final class Figures {
         return tallies.stream().mapToLong(t -> t.rays).sum();
     }
 
+    /** Caught watts of each replicate: what two scenarios cast with one seed are compared by. */
+    public double[] caughtByReplicate() {
+        return tallies.stream().mapToDouble(t -> t.caught() * perRay).toArray();
+    }
+
     /** Caught watts: the figure whose standard error a wanted precision is held against. */
     public Estimate caught() {
         return mean(Tally::caught);
@@ -90,7 +95,7 @@ public final class Figures {
         return b > 0 ? a / b : 0;
     }
 
-    /** The spot figures. */
+    /** The spot figures; not of a catch for watts alone. */
     public Spot spot() {
         double reflectedShare = mirror.reflectedShare();
         double area = Math.PI * target.radiusMetres() * target.radiusMetres();
@@ -166,7 +171,7 @@ public final class Figures {
         return light > 0 ? Math.max(0, Math.min(1, sum(slant) / light)) : 1;
     }
 
-    /** The flux maps. */
+    /** The flux maps; not of a catch for watts alone. */
     public FluxMaps maps() {
         TargetGrids grids = tallies.get(0).grids;
         FluxMap caught = map(grids.plane(), t -> t.caughtMap);

@@ -52,6 +52,12 @@ record Grid(
         return new Grid(round, up, width, height / up, 0, 0);
     }
 
+    /** The wall as bands of the same height as {@link #ofWall}, once round each. */
+    static Grid ofWallBands(double radius, double height) {
+        Grid fine = ofWall(radius, height);
+        return new Grid(1, fine.rows, 2 * Math.PI * radius, fine.cellHeight, 0, 0);
+    }
+
     int cells() {
         return columns * rows;
     }

@@ -6,6 +6,7 @@ package simmerpoint.target;
  */
 final class Tally {
     final TargetGrids grids;
+    private final boolean maps;
     long rays;
     double gap;
     double incident;
@@ -24,7 +25,9 @@ final class Tally {
     double wallSlant;
     double lidSlant;
 
+    /** Null where no maps are wanted, as the maps are then empty. */
     final RadialSums crossing;
+
     final double[] caughtMap;
     final double[] besideMap;
     final double[] wallMap;
@@ -32,9 +35,10 @@ final class Tally {
 
     Tally(TargetGrids grids) {
         this.grids = grids;
-        crossing = new RadialSums(grids.radius());
-        caughtMap = new double[grids.plane().cells()];
-        besideMap = new double[grids.plane().cells()];
+        maps = grids.plane() != null;
+        crossing = maps ? new RadialSums(grids.radius()) : null;
+        caughtMap = new double[maps ? grids.plane().cells() : 0];
+        besideMap = new double[maps ? grids.plane().cells() : 0];
         wallMap = new double[grids.wall() == null ? 0 : grids.wall().cells()];
         lidMap = new double[grids.lid() == null ? 0 : grids.lid().cells()];
     }
@@ -45,6 +49,10 @@ final class Tally {
 
     /** Light that reaches the plane of underside or disc from the dish's side. */
     void cross(double x, double y, double radius, boolean inside, double watts) {
+        if (!maps) {
+            underside += inside ? watts : 0;
+            return;
+        }
         crossing.add(radius, watts);
         int cell = grids.plane().cellAt(x, y);
         if (inside) {
@@ -76,6 +84,9 @@ final class Tally {
     void hitLid(double x, double y, double cosine, double watts) {
         lid += watts;
         lidSlant += watts * cosine;
+        if (!maps) {
+            return;
+        }
         int cell = grids.lid().cellAt(x, y);
         if (cell >= 0) {
             lidMap[cell] += watts;

@@ -1,5 +1,8 @@
 package simmerpoint.tracing;
 
+import simmerpoint.geometry.Pose;
+import simmerpoint.geometry.Vec;
+
 /**
  * A batch of sunlight on the mirrors, in the target frame, one array per component; owned by one thread.
  *
@@ -82,5 +85,59 @@ public final class LightBatch {
         panel = new int[n];
         tiltIn = new double[2 * n];
         tiltAcross = new double[2 * n];
+    }
+
+    /** Another view of a batch's rays, to be turned into another frame: it shares all that no frame changes. */
+    private LightBatch(LightBatch same) {
+        capacity = same.capacity;
+        px = new double[capacity];
+        py = new double[capacity];
+        pz = new double[capacity];
+        sx = new double[capacity];
+        sy = new double[capacity];
+        sz = new double[capacity];
+        nx = new double[capacity];
+        ny = new double[capacity];
+        nz = new double[capacity];
+        cx = new double[capacity];
+        cy = new double[capacity];
+        cz = new double[capacity];
+        cosine = same.cosine;
+        perSine = same.perSine;
+        watts = same.watts;
+        draw = same.draw;
+        panel = same.panel;
+        tiltIn = same.tiltIn;
+        tiltAcross = same.tiltAcross;
+    }
+
+    /**
+     * The same rays seen from other targets. One view serves one batch object, however often that is filled anew, and
+     * holds good until it is.
+     */
+    public final class View {
+        private final LightBatch seen = new LightBatch(LightBatch.this);
+
+        /**
+         * The rays in another frame.
+         *
+         * @param pose of this batch's frame in the other one
+         */
+        public LightBatch from(Pose pose) {
+            double[] m = pose.rotation().rows();
+            turn(m, pose.origin(), px, py, pz, seen.px, seen.py, seen.pz);
+            turn(m, Vec.ZERO, sx, sy, sz, seen.sx, seen.sy, seen.sz);
+            turn(m, Vec.ZERO, nx, ny, nz, seen.nx, seen.ny, seen.nz);
+            turn(m, Vec.ZERO, cx, cy, cz, seen.cx, seen.cy, seen.cz);
+            return seen;
+        }
+    }
+
+    /** Vectors of one frame, turned by the matrix with rows {@code m} and moved by {@code o}, into another. */
+    static void turn(double[] m, Vec o, double[] x, double[] y, double[] z, double[] tx, double[] ty, double[] tz) {
+        int n = tx.length;
+        Lanes.combine(tx, n, m[0], x, m[1], y, m[2], z, o.x());
+        Lanes.combine(ty, n, m[3], x, m[4], y, m[5], z, o.y());
+        Lanes.combine(tz, n, m[6], x, m[7], y, m[8], z, o.z());
     }
 }

@@ -65,11 +65,10 @@ public final class LightCaster {
         Pose dish = setup.dishInTarget();
         turn = dish.rotation().rows();
         origin = dish.origin();
-        Direction sun = setup.sunInTarget();
-        Rotation toSun = Rotation.fromZTo(sun);
+        Rotation toSun = dish.rotation().after(Rotation.fromZTo(setup.sunInDish()));
         sunX = toSun.apply(Direction.X.vec());
         sunY = toSun.apply(Direction.Y.vec());
-        sunZ = sun.vec();
+        sunZ = toSun.apply(Direction.Z.vec());
         hiding = Hiding.of(surface, dish);
     }
 
@@ -168,10 +167,7 @@ public final class LightCaster {
 
         /** Vectors of the dish frame into the target frame. */
         private void turn(double[] x, double[] y, double[] z, Vec o, double[] tx, double[] ty, double[] tz) {
-            double[] m = turn;
-            Lanes.combine(tx, n, m[0], x, m[1], y, m[2], z, o.x());
-            Lanes.combine(ty, n, m[3], x, m[4], y, m[5], z, o.y());
-            Lanes.combine(tz, n, m[6], x, m[7], y, m[8], z, o.z());
+            LightBatch.turn(turn, o, x, y, z, tx, ty, tz);
         }
 
         /** Where on the sun each ray comes from. */

@@ -1,0 +1,107 @@
+package simmerpoint.study;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.IntStream;
+import simmerpoint.geometry.Pose;
+import simmerpoint.scenario.Scenario;
+import simmerpoint.setup.Setup;
+import simmerpoint.target.CatchPlan;
+import simmerpoint.target.Figures;
+import simmerpoint.target.TargetCatch;
+import simmerpoint.tracing.LightBatch;
+
+/** Scenarios with one {@link LightKey}: their light is cast once, for the first, and seen by all the others. */
+final class SharedLight {
+    private final TraceOptions options;
+    private final int bits;
+    private final Casting casting;
+    private final List<Member> members = new ArrayList<>();
+    private double seconds;
+
+    SharedLight(List<Scenario> scenarios, TraceOptions options, boolean maps, int bits) {
+        this.options = options;
+        this.bits = bits;
+        casting = new Casting(scenarios.get(0), options);
+        scenarios.forEach(scenario -> members.add(new Member(scenario, maps)));
+    }
+
+    /** Casts all rays; the work goes from share {@code from} to {@code to} of all work. */
+    void cast(ReplicateWorkers workers, double from, double to) {
+        long start = System.nanoTime();
+        casting.castBlock(workers, bits, 0, from, to, (r, light) -> {
+            for (Member member : members) {
+                member.take(r, light);
+            }
+        });
+        seconds = (System.nanoTime() - start) * 1e-9 / members.size();
+    }
+
+    PairedWatts watts(int member) {
+        Member m = members.get(member);
+        return m.watts(m.figures());
+    }
+
+    PairedTrace trace(int member) {
+        Member m = members.get(member);
+        Figures figures = m.figures();
+        TraceResult trace = TraceStudy.result(casting, m.scenario, options, figures, true, seconds);
+        return new PairedTrace(trace, m.watts(figures));
+    }
+
+    /** One scenario's target in the shared light. */
+    private final class Member {
+        private final Scenario scenario;
+        private final CatchPlan plan;
+        private final List<CatchPlan.Replicate> replicates;
+        private final List<TargetCatch> catchers;
+        private final LightBatch.View[] views = new LightBatch.View[Casting.REPLICATES];
+        private final Pose fromFirst;
+        private final boolean sameFrame;
+
+        Member(Scenario scenario, boolean maps) {
+            this.scenario = scenario;
+            Setup setup = scenario.setup();
+            Casting.refuseInMirror(casting.surface(), setup, scenario.target());
+            sameFrame = members.isEmpty() || setup.equals(casting.setup());
+            fromFirst = casting.setup().dishInTarget().inverse().in(setup.dishInTarget());
+            plan = maps
+                    ? new CatchPlan(
+                            scenario.target(), setup, scenario.sun(), scenario.mirror(), options.peakDiscRadius())
+                    : CatchPlan.forWatts(scenario.target(), setup, scenario.sun(), scenario.mirror());
+            replicates = IntStream.range(0, Casting.REPLICATES)
+                    .mapToObj(r -> plan.new Replicate())
+                    .toList();
+            catchers = replicates.stream()
+                    .map(r -> r.catcher(casting.caster(), Casting.batchSize(bits)))
+                    .toList();
+        }
+
+        void take(int r, LightBatch light) {
+            catchers.get(r).catchLight(sameFrame ? light : seen(r, light));
+        }
+
+        /** A replicate's beam fills one and the same batch again and again. */
+        private LightBatch seen(int r, LightBatch light) {
+            if (views[r] == null) {
+                views[r] = light.new View();
+            }
+            return views[r].from(fromFirst);
+        }
+
+        Figures figures() {
+            return plan.figures(replicates);
+        }
+
+        PairedWatts watts(Figures figures) {
+            return new PairedWatts(
+                    scenario,
+                    casting.surface().outlineArea(),
+                    casting.surface().apertureArea(),
+                    casting.surface().panels(),
+                    figures.ledger(TraceStudy.absorbedShare(scenario, figures)),
+                    figures.faces(),
+                    figures.caughtByReplicate());
+        }
+    }
+}
