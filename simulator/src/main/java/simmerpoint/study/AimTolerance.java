@@ -7,8 +7,10 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.DoubleFunction;
 import simmerpoint.sampling.Estimate;
 import simmerpoint.scenario.Scenario;
+import simmerpoint.setup.Aim;
 
 /**
  * How far a dish may be off before the pan loses a share of its watts. Measured from a <b>dead-on</b> aim (neither turn nor
@@ -84,15 +86,13 @@ public record AimTolerance(double lossShare, PairedWatts deadOn, Map<AimWay, Est
         List<Scenario> deadOn = scenarios.stream()
                 .map(s -> s.withAim(AimPath.deadOn(s.aim())))
                 .toList();
-        List<AimPath> paths = new ArrayList<>();
-        for (AimWay way : AimWay.values()) {
-            paths.add(way.path());
-        }
         List<PairedWatts> watts = PairedStudy.watts(deadOn, options, new Part(progress, 0, 0.1));
         List<ToleranceSearch> searches = new ArrayList<>();
         for (PairedWatts w : watts) {
-            for (AimPath path : paths) {
-                searches.add(new ToleranceSearch(w, path, lossShare, ToleranceSearch.reach(w.scenario(), path)));
+            AimRoom room = new AimRoom(w.scenario());
+            for (AimWay way : AimWay.values()) {
+                DoubleFunction<Aim> aims = way.path().from(w.scenario().aim());
+                searches.add(new ToleranceSearch(w, aims, lossShare, ToleranceSearch.reach(room, aims, RANGE)));
             }
         }
         ToleranceSearch.run(searches, options, new Part(progress, 0.1, 1));
@@ -100,7 +100,7 @@ public record AimTolerance(double lossShare, PairedWatts deadOn, Map<AimWay, Est
         for (int k = 0; k < watts.size(); k++) {
             Map<AimWay, Estimate> angles = new EnumMap<>(AimWay.class);
             for (AimWay way : AimWay.values()) {
-                searches.get(k * paths.size() + way.ordinal()).found().ifPresent(a -> angles.put(way, a));
+                searches.get(k * AimWay.values().length + way.ordinal()).found().ifPresent(a -> angles.put(way, a));
             }
             out.add(new AimTolerance(lossShare, watts.get(k), angles));
         }
