@@ -22,6 +22,7 @@ public final class TargetCatch {
     private final Cylinder body;
     private final double radius;
     private final boolean bare;
+    private final boolean shades;
     private final DiscShare share;
     private final Landing inside;
     private final Landing beside;
@@ -56,6 +57,7 @@ public final class TargetCatch {
         radius = target.radiusMetres();
         double height = target instanceof Pan pan ? pan.heightMetres() : 0;
         bare = !(target instanceof Pan);
+        shades = target instanceof Pan pan && pan.castsShadow();
         body = new Cylinder(radius, height, bare);
         shadow = new Shadow(radius, height, sunInTarget, largestSunAngle);
         share = new DiscShare(batch, radius);
@@ -98,7 +100,7 @@ public final class TargetCatch {
                 continue;
             }
             incident += watts;
-            if (!bare && shadow.mayCover(light, i) && isShaded(light, i)) {
+            if (shades && shadow.mayCover(light, i) && isShaded(light, i)) {
                 shaded += watts;
                 continue;
             }
