@@ -91,7 +91,10 @@ public final class BudgetAnswer {
     }
 
     private String share(Estimate watts) {
-        return Significance.of(watts) ? percent(result.share(watts).value()) : "not sure";
+        if (Significance.of(watts)) {
+            return percent(result.share(watts).value());
+        }
+        return result.isNothing(watts) ? "none" : "not sure";
     }
 
     private String percent(double share) {
@@ -100,8 +103,7 @@ public final class BudgetAnswer {
     }
 
     private String explained() {
-        boolean unsure =
-                result.costs().stream().anyMatch(c -> !Significance.of(c.offInTurn()) || !Significance.of(c.onAlone()));
+        boolean unsure = result.costs().stream().anyMatch(c -> unsure(c.offInTurn()) || unsure(c.onAlone()));
         boolean gain = result.costs().stream().anyMatch(c -> gains(c.offInTurn()) || gains(c.onAlone()));
         return "Left: your cooker with this one flaw mended. Right: a perfect cooker with this one flaw alone. Shares are of "
                 + "the perfect cooker\u2019s watts."
@@ -122,6 +124,10 @@ public final class BudgetAnswer {
         return moved
                 ? " If the " + words.noun() + " was moved on purpose, for a simmer, its line is the price of that."
                 : "";
+    }
+
+    private boolean unsure(Estimate watts) {
+        return share(watts).equals("not sure");
     }
 
     private static boolean gains(Estimate cost) {
@@ -176,7 +182,7 @@ public final class BudgetAnswer {
     }
 
     private List<Item> steps() {
-        SensitivityWords steps = new SensitivityWords(figures, result.built().value());
+        SensitivityWords steps = new SensitivityWords(figures, result);
         List<Item> items = new ArrayList<>();
         items.add(new Item.Sentence(
                 "How the watts change when one figure goes one step from where it is, all others staying."));

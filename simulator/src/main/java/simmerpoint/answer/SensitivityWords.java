@@ -1,6 +1,7 @@
 package simmerpoint.answer;
 
 import simmerpoint.sampling.Estimate;
+import simmerpoint.study.BudgetResult;
 import simmerpoint.study.Knob;
 import simmerpoint.study.MoveStudy.Move;
 import simmerpoint.study.Sensitivity;
@@ -9,16 +10,12 @@ import simmerpoint.units.UnitSystem;
 
 /** What one step of a figure changes, in words. */
 final class SensitivityWords {
-    /** Less than this share of the watts is nothing. */
-    private static final double LEAST_SHARE = 1e-5;
-
     private final Figures figures;
-    private final double built;
+    private final BudgetResult result;
 
-    /** For a cooker that gets {@code built} watts. */
-    SensitivityWords(Figures figures, double built) {
+    SensitivityWords(Figures figures, BudgetResult result) {
         this.figures = figures;
-        this.built = built;
+        this.result = result;
     }
 
     /** "slope error": "−4.3 ± 0.1 W per mrad". */
@@ -28,7 +25,10 @@ final class SensitivityWords {
 
     private String text(Sensitivity s) {
         String step = step(s.knob());
-        if (!Significance.of(s.telling()) || Math.abs(s.telling().value()) < LEAST_SHARE * built) {
+        if (result.isNothing(s.telling())) {
+            return step + either(s) + " changes nothing to speak of (" + watts(s.telling()) + ")";
+        }
+        if (!Significance.of(s.telling())) {
             return step + either(s) + " changes nothing that this many rays can tell (" + watts(s.telling()) + ")";
         }
         if (s.slope().isEmpty()) {

@@ -50,7 +50,7 @@ final class BudgetStair {
         g.setColor(Brush.GREY);
         double y = box.y + box.height + 34.0;
         String step = "blue: what the flaw costs the built cooker, the dearest first";
-        String left = "grey: what is lost to several flaws together";
+        String left = "grey: what the flaws do together";
         brush.line(step, Brush.font(15), 10, box.x, y, box.width);
         brush.line(left, Brush.font(15), 10, box.x, y + 24, box.width);
     }

@@ -31,6 +31,8 @@ public record BudgetResult(
         List<Flaw> fixed,
         List<Sensitivity> sensitivities,
         Run run) {
+    private static final double NOTHING = 5e-4;
+
     /**
      * How it was traced.
      *
@@ -53,5 +55,11 @@ public record BudgetResult(
     /** A figure in watts as a share of the perfect cooker's watts; 0 where a perfect cooker gets nothing. */
     public Estimate share(Estimate watts) {
         return perfect.value() > 0 ? watts.times(1 / perfect.value()) : Estimate.exact(0);
+    }
+
+    /** Whether watts are surely less than one part in 2,000 of the perfect cooker's: nothing to speak of. */
+    public boolean isNothing(Estimate watts) {
+        double most = Math.abs(watts.value()) + Significance.ERRORS * watts.standardError();
+        return most <= NOTHING * perfect.value();
     }
 }

@@ -39,7 +39,8 @@ class BudgetAnswerTest {
     private static BudgetResult budget(Estimate leftInTurn, Estimate leftAlone, Sensitivity... steps) {
         List<FlawCost> costs = List.of(
                 new FlawCost(Budgets.flaw("reflectance"), e(110, 0.2), e(130, 0.2)),
-                new FlawCost(Budgets.flaw("slope-error"), e(12, 0.1), e(0.02, 0.01)),
+                new FlawCost(Budgets.flaw("slope-error"), e(12, 0.1), e(0.2, 0.1)),
+                new FlawCost(Budgets.flaw("dust"), e(0.02, 0.01), e(5, 0.01)),
                 new FlawCost(Budgets.flaw("turn"), e(-4, 0.1), e(3, 0.1)));
         return new BudgetResult(
                 tea,
@@ -80,7 +81,8 @@ class BudgetAnswerTest {
     void theTableTellsNoiseAndGains() {
         String text = text(budget(e(82, 0.5), e(67, 0.5)), UnitSystem.METRIC);
         says(text, "[reflectance 85 %, 110.00 ± 0.20 W, 12 %, 130.00 ± 0.20 W, 14 %]");
-        says(text, "[slope error 5.0 mrad, 12.00 ± 0.10 W, 1.3 %, 0.02 ± 0.01 W, not sure]");
+        says(text, "[slope error 5.0 mrad, 12.00 ± 0.10 W, 1.3 %, 0.20 ± 0.10 W, not sure]");
+        says(text, "[dust 3.0 %, 0.02 ± 0.01 W, none, 5.00 ± 0.01 W, 0.6 %]");
         says(text, "[turn 0.50°, −4.00 ± 0.10 W, −0.4 %, 3.00 ± 0.10 W, 0.3 %]");
         says(text, "Not sure: within 3 standard errors of nothing");
         says(text, "Below nothing: it brings watts");
@@ -129,7 +131,8 @@ class BudgetAnswerTest {
                 of("pull-back", e(-5, 0.1), e(-1, 0.1)),
                 of("side", e(0.1, 0.1), e(-3, 0.1)),
                 of("slide", e(1, 0.1), e(-3, 0.1)),
-                of("raise", e(0.1, 0.1), e(0.1, 0.1)),
+                of("raise", e(0.1, 0.2), e(0.1, 0.2)),
+                of("jitter", e(0.1, 0.1), e(-0.01, 0.01)),
                 of("gap", List.of(Knob.MORE), -12),
                 of("turn", List.of("up", "up right", "down left", "left"), -1, 2, -3, 0),
                 of("drift", List.of("up", "right", "down", "left"), -1, -2.5, 2, -2));
@@ -140,7 +143,8 @@ class BudgetAnswerTest {
         says(
                 text,
                 "slide, value=±1 cm costs 3.00 ± 0.10 W, a little more one way than the other: it is near its best]");
-        says(text, "raise, value=1 cm either way changes nothing that this many rays can tell (+0.10 ± 0.10 W)]");
+        says(text, "raise, value=1 cm either way changes nothing that this many rays can tell (+0.10 ± 0.20 W)]");
+        says(text, "jitter, value=1 mrad either way changes nothing to speak of (+0.10 ± 0.10 W)]");
         says(text, "gap, value=−12.00 ± 0.10 W for the first 1 mm more]");
         says(text, "turn, value=−3.00 ± 0.10 W for 0.1° in the worst direction, the dish turned down and to the left]");
         says(text, "drift, value=−2.50 ± 0.10 W for 0.1° in the worst direction, the sun gone to the right]");
