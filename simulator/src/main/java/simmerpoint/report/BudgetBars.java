@@ -80,9 +80,8 @@ final class BudgetBars {
         if (to - from > 2) {
             whisker(from, to, y + thick / 2);
         }
-        String text = Significance.of(watts)
-                ? figures.plainWatts(watts)
-                : result.isNothing(watts) ? "none" : "not sure";
+        String text =
+                Significance.of(watts) ? figures.plainWatts(watts) : result.isNothing(watts) ? "none" : "not sure";
         brush.line(text, Brush.font(15), 10, Math.max(Math.max(zero, end), to) + 8, y + thick - 3, ROOM_FOR_FIGURES);
     }
 
