@@ -101,6 +101,11 @@ public record Figures(UnitSystem system) {
         return withError(e.value(), e.standardError(), "W", 2);
     }
 
+    /** Power with its error under a head that says W: "23.1 ± 0.4"; from 100 kW on with its unit. */
+    public String wattsAlone(Estimate e) {
+        return Math.abs(e.value()) >= 1e5 ? watts(e) : withError(e.value(), e.standardError(), "", 2);
+    }
+
     /** Power for a sentence: at most three digits that count. */
     public String plainWatts(Estimate e) {
         if (Math.abs(e.value()) >= 1e5) {

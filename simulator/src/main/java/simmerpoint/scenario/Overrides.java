@@ -1,6 +1,8 @@
 package simmerpoint.scenario;
 
 import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
 import simmerpoint.units.Spaces;
 
 /** Puts values that were given beside the file (key by full path) into its nodes. */
@@ -15,13 +17,30 @@ final class Overrides {
     }
 
     private static void refuseUnknown(String path, Problems problems) throws ScenarioException {
-        if (Keys.find(path).isPresent()) {
-            return;
+        Optional<String> wrong = unknown(path);
+        if (wrong.isPresent()) {
+            throw problems.refuse(0, Spaces.shown(path), wrong.get());
         }
-        String advice = Keys.isSection(path)
+    }
+
+    /** What to say of a path that is no key's; empty if it is one. */
+    static Optional<String> unknown(String path) {
+        if (Keys.find(path).isPresent()) {
+            return Optional.empty();
+        }
+        String advice = Keys.isSection(path) && !path.isEmpty()
                 ? "; it is a section, its keys are " + String.join(", ", Keys.namesIn(path))
-                : Keys.nearest(path).map(near -> "; did you mean " + near + "?").orElse("");
-        throw problems.refuse(0, Spaces.shown(path), "this key is not known" + advice);
+                : nearest(path).map(near -> "; did you mean " + near + "?").orElse("");
+        return Optional.of("this key is not known" + advice);
+    }
+
+    /** The keys of just that name, else the one whose full path is nearest. */
+    private static Optional<String> nearest(String path) {
+        String named = Keys.all().stream()
+                .filter(key -> key.name().equals(path))
+                .map(Key::path)
+                .collect(Collectors.joining(" or "));
+        return named.isEmpty() ? Keys.nearest(path) : Optional.of(named);
     }
 
     private static void put(Node.Section root, String path, String typed) {
