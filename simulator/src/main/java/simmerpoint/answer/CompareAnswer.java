@@ -16,7 +16,7 @@ import simmerpoint.units.UnitSystem;
 
 /** The answer to "which of these is best, and what does the cheaper one cost me?". */
 public final class CompareAnswer {
-    private static final int MOST_NAMES = 4;
+    private static final int MOST_NAMES = 3;
     private static final int MOST_KEYS = 12;
     private static final int MOST_VALUES = 6;
 
@@ -91,7 +91,7 @@ public final class CompareAnswer {
         if (worse.isEmpty()) {
             return "";
         }
-        if (worse.size() <= MOST_NAMES - 1) {
+        if (worse.size() <= MOST_NAMES) {
             return "; " + String.join("; ", worse.stream().map(row -> name(row) + cost(row)).toList());
         }
         return "; the next, " + name(worse.get(0)) + "," + cost(worse.get(0)) + "; the last, "

@@ -98,13 +98,13 @@ final class CompareTable {
         boolean dark = !(row.ledger().caught().value() > 0);
         Optional<Estimate> seconds = row.driftSeconds();
         double range = Math.toDegrees(AimTolerance.RANGE);
-        cells.add(dark ? NOTHING : row.drift().map(CompareWords::degrees).orElse("over " + Figures.fixed(range, 0)));
+        cells.add(dark ? NOTHING : row.drift().map(CompareWords::degrees).orElse(">" + Figures.fixed(range, 0)));
         double longest = AimTolerance.RANGE / ComparedRow.SUN_RATE;
         cells.add(
                 dark
                         ? NOTHING
                         : seconds.map(s -> CompareWords.minutes(s.value()))
-                                .orElse("over " + CompareWords.minutes(longest)));
+                                .orElse(">" + CompareWords.minutes(longest)));
         return cells;
     }
 

@@ -3,9 +3,11 @@ package simmerpoint.command;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -96,21 +98,26 @@ final class CompareCommand extends StudyCommand {
         }
     }
 
-    /** Each oddity once, and of which cookers it is said. */
+    /** The first oddity of each key, and of how many cookers something is said. */
     private void tellOddities(List<Variant> variants) {
         VariantNames names = new VariantNames(variants);
-        Map<String, List<String>> whose = new LinkedHashMap<>();
+        Map<String, String> first = new LinkedHashMap<>();
+        Map<String, Set<Variant>> whose = new LinkedHashMap<>();
         for (Variant variant : variants) {
             for (String warning : variant.read().warnings()) {
-                whose.computeIfAbsent(warning, w -> new ArrayList<>()).add(names.name(variant));
+                String key = warning.substring(0, Math.max(0, warning.indexOf(": ")));
+                first.putIfAbsent(key, warning);
+                whose.computeIfAbsent(key, w -> new LinkedHashSet<>()).add(variant);
             }
         }
         List<String> notes = new ArrayList<>();
-        whose.forEach((warning, those) -> notes.add(
-                those.size() == variants.size()
-                        ? warning
-                        : warning + " (" + those.get(0)
-                                + (those.size() > 1 ? " and " + (those.size() - 1) + " more" : "") + ")"));
+        first.forEach((key, warning) -> {
+            List<Variant> those = List.copyOf(whose.get(key));
+            boolean all = those.size() == variants.size()
+                    && those.stream().allMatch(v -> v.read().warnings().contains(warning));
+            String more = those.size() > 1 ? ", and " + (those.size() - 1) + " more like it" : "";
+            notes.add(all ? warning : warning + " (" + names.name(those.get(0)) + more + ")");
+        });
         tellNotes(notes);
     }
 

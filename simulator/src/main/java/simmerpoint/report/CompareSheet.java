@@ -2,6 +2,7 @@ package simmerpoint.report;
 
 import java.awt.BasicStroke;
 import java.awt.Color;
+import java.awt.FontMetrics;
 import java.awt.Graphics2D;
 import java.awt.geom.Ellipse2D;
 import java.awt.geom.Line2D;
@@ -29,8 +30,9 @@ final class CompareSheet {
 
     private static final int MARGIN = 40;
     private static final int INNER = WIDTH - 2 * MARGIN;
-    private static final int BARS = 400;
-    private static final int BARS_WIDTH = 400;
+    private static final int LEAST_NAMES = 160;
+    private static final int MOST_NAMES = 560;
+    private static final int BARS_END = 776;
     private static final int GAPS = 940;
     private static final int GAPS_WIDTH = 250;
     private static final int TOP = 250;
@@ -46,6 +48,7 @@ final class CompareSheet {
     private final Figures figures;
     private final UnitSystem system;
     private final int pitch;
+    private final int bars;
 
     CompareSheet(Comparison comparison, UnitSystem system) {
         this.comparison = comparison;
@@ -55,14 +58,23 @@ final class CompareSheet {
         words = new CompareWords(comparison);
         figures = new Figures(system);
         pitch = rows.size() <= 8 ? 46 : rows.size() <= 24 ? 34 : 25;
+        bars = MARGIN + 14 + Math.max(LEAST_NAMES, Math.min(MOST_NAMES, widestName()));
     }
 
     int height() {
         return TOP + rows.size() * pitch + BELOW;
     }
 
+    private int widestName() {
+        FontMetrics metrics = Sheets.metrics(Brush.bold(fontSize()));
+        return rows.stream()
+                .mapToInt(row -> metrics.stringWidth(names.name(row.variant())) + 2)
+                .max()
+                .orElse(0);
+    }
+
     private int fontSize() {
-        return pitch >= 46 ? 19 : pitch >= 34 ? 17 : 15;
+        return pitch >= 34 ? 17 : 15;
     }
 
     void paint(Graphics2D g) {
@@ -75,13 +87,13 @@ final class CompareSheet {
             low = Math.min(low, reach(row.difference().times(-1), -1));
             high = Math.max(high, reach(row.difference().times(-1), 1));
         }
-        Scale bars = new Scale(BARS, BARS_WIDTH, 0, 1.04 * most);
+        Scale watts = new Scale(bars, BARS_END - bars, 0, 1.04 * most);
         double room = high > low ? high - low : 1;
         Scale gaps = new Scale(GAPS, GAPS_WIDTH, low - 0.03 * room, high + 0.05 * room + (high > low ? 0 : 1));
-        axis(g, brush, bars);
+        axis(g, brush, watts);
         axis(g, brush, gaps);
         for (int k = 0; k < rows.size(); k++) {
-            row(g, brush, rows.get(k), k, bars, gaps);
+            row(g, brush, rows.get(k), k, watts, gaps);
         }
         caption(g, brush);
     }
@@ -100,38 +112,39 @@ final class CompareSheet {
             String more = k == 2 && lines.size() > 3 ? " \u2026" : "";
             brush.line(lines.get(k) + more, Brush.font(20), 12, MARGIN, 88 + 27.0 * k, INNER);
         }
-        brush.line("Watts " + words.where(), Brush.bold(19), 12, BARS, TOP - 46.0, GAPS - BARS - 40.0);
+        brush.line("Watts " + words.where(), Brush.bold(19), 12, bars, TOP - 46.0, GAPS - bars - 40.0);
         brush.line("Below the best, W", Brush.bold(19), 12, GAPS, TOP - 46.0, WIDTH - MARGIN - GAPS);
     }
 
     private void axis(Graphics2D g, Brush brush, Scale scale) {
         double bottom = TOP + rows.size() * pitch;
-        for (double mark : NiceSteps.upTo(scale.high, 5)) {
+        for (double mark : NiceSteps.upTo(scale.high, Math.max(2, (int) (scale.width / 120)))) {
             double x = scale.x(mark);
             g.setColor(mark == 0 ? Brush.GREY : GRID);
             g.draw(new Line2D.Double(x, TOP, x, bottom));
             g.setColor(Brush.INK);
-            brush.centred(mark(mark, scale.high), Brush.font(16), x, TOP - 12.0, 70);
+            brush.centred(mark(mark, scale), Brush.font(16), x, TOP - 12.0, 70);
         }
     }
 
-    private static String mark(double mark, double top) {
-        int decimals = (int) Math.max(0, Math.ceil(-Math.log10(NiceSteps.below(top / 5)) - 1e-9));
+    private static String mark(double mark, Scale scale) {
+        double step = NiceSteps.below(scale.high / Math.max(2, (int) (scale.width / 120)));
+        int decimals = (int) Math.max(0, Math.ceil(-Math.log10(step) - 1e-9));
         return Figures.fixed(mark, decimals);
     }
 
-    private void row(Graphics2D g, Brush brush, ComparedRow row, int k, Scale bars, Scale gaps) {
+    private void row(Graphics2D g, Brush brush, ComparedRow row, int k, Scale watts, Scale gaps) {
         double top = TOP + k * (double) pitch;
         double middle = top + pitch / 2.0;
         double base = middle + fontSize() * 0.36;
         boolean same = !row.isSeenToDiffer();
         g.setColor(Brush.INK);
-        brush.lineTo(names.name(row.variant()), same ? Brush.bold(fontSize()) : Brush.font(fontSize()), 11, BARS - 14.0, base, BARS - 14.0 - MARGIN);
+        brush.lineTo(names.name(row.variant()), same ? Brush.bold(fontSize()) : Brush.font(fontSize()), 11, bars - 14.0, base, bars - 14.0 - MARGIN);
         g.setColor(same ? LIKE_BEST : WORSE);
-        double end = bars.x(row.absorbed().value());
-        g.fill(new Rectangle2D.Double(BARS, top + pitch * 0.16, end - BARS, pitch * 0.68));
-        whisker(g, bars, row.absorbed(), middle);
-        brush.line(figures.watts(row.absorbed()), Brush.font(fontSize()), 11, BARS + BARS_WIDTH + 8.0, base, 122);
+        double end = watts.x(row.absorbed().value());
+        g.fill(new Rectangle2D.Double(bars, top + pitch * 0.16, end - bars, pitch * 0.68));
+        whisker(g, watts, row.absorbed(), middle);
+        brush.line(figures.watts(row.absorbed()), Brush.font(fontSize()), 11, BARS_END + 8.0, base, 148);
         if (row == comparison.best()) {
             brush.line("best", Brush.font(fontSize()), 11, GAPS + GAPS_WIDTH + 14.0, base, 156);
             return;

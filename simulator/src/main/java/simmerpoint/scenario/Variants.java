@@ -117,14 +117,24 @@ public final class Variants {
             return base;
         }
         try {
-            ReadScenario read = ScenarioReader.parse(name, base.sourceText(), folder, varied);
+            ReadScenario read = ScenarioReader.parse(name, base.sourceText(), folder, VaryProduct.overrides(varied));
             read.atOneMoment();
             return read;
         } catch (ScenarioException e) {
-            throw base.timeless().isPresent() && e.problems().equals(base.timeless().get().problems())
-                    ? e
-                    : new ScenarioException(
-                            VariedKey.OPTION + " " + Variant.assignments(varied) + " in " + name, e.problems());
+            boolean own = base.timeless()
+                    .filter(timeless -> timeless.problems().equals(e.problems()))
+                    .isPresent();
+            throw own ? e : ofValues(name, varied, e);
         }
+    }
+
+    /** What is wrong with the values; only the one that is wrong is named, if it is one alone. */
+    private static ScenarioException ofValues(String name, Map<String, String> varied, ScenarioException e) {
+        Problem first = e.problems().get(0);
+        boolean alone = varied.containsKey(first.key());
+        Map<String, String> named = alone ? Map.of(first.key(), varied.get(first.key())) : varied;
+        return new ScenarioException(
+                VariedKey.OPTION + " " + Variant.assignments(named) + " in " + name,
+                List.of(alone ? new Problem(0, "", first.text()) : first));
     }
 }

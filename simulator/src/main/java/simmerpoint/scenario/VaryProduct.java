@@ -6,15 +6,26 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import simmerpoint.units.Spaces;
 
 /**
  * Every combination of the values of varied keys. Where a key that chooses others ({@link Keys#CHOOSERS}: cut, kind) is
  * varied itself, keys that do not belong to what is chosen are left out of that combination, and combinations that become
- * the same appear once: {@code cut=smooth,flat-rings} with {@code sectors=12,24} are three.
+ * the same appear once: {@code cut=smooth,flat-rings} with {@code sectors=12,24} are three. So are figures that a varied cut has
+ * no room for, such as the panel tilt of a smooth dish.
  */
 final class VaryProduct {
+    private static final String TILT = "mirror.panel-tilt";
+    private static final String CUT = "dish.surface.cut";
+
+    /** What a cut has none of: a smooth dish no panels and gaps, a drawn one neither hub nor gaps but its own. */
+    private static final Map<String, Set<String>> VOID = Map.of(
+            TILT, Set.of(DishKeys.SMOOTH),
+            "dish.gap", Set.of(DishKeys.SMOOTH, DishKeys.FROM_FILE),
+            "dish.hub", Set.of(DishKeys.FROM_FILE));
+
     private VaryProduct() {}
 
     /** How many combinations there are at most: the plain product. */
@@ -50,11 +61,31 @@ final class VaryProduct {
         Map<String, String> out = new LinkedHashMap<>(combination);
         out.keySet().removeIf(path -> {
             Key key = Keys.find(path).orElseThrow();
-            String chosen = combination.get(Keys.CHOOSERS.getOrDefault(key.section(), ""));
-            return chosen != null
+            Optional<String> chosen = word(combination, Keys.CHOOSERS.get(key.section()));
+            boolean stranger = chosen.isPresent()
                     && !key.onlyFor().isEmpty()
-                    && !key.onlyFor().contains(Spaces.normalised(chosen).toLowerCase(Locale.ROOT));
+                    && !key.onlyFor().contains(chosen.get());
+            return stranger || isVoid(path, combination);
         });
+        return out;
+    }
+
+    private static boolean isVoid(String path, Map<String, String> combination) {
+        return word(combination, CUT)
+                .filter(VOID.getOrDefault(path, Set.of())::contains)
+                .isPresent();
+    }
+
+    private static Optional<String> word(Map<String, String> combination, String path) {
+        return Optional.ofNullable(path)
+                .map(combination::get)
+                .map(typed -> Spaces.normalised(typed).toLowerCase(Locale.ROOT));
+    }
+
+    /** The combination, and nothing where a varied cut has no room for what the file may say. */
+    static Map<String, String> overrides(Map<String, String> combination) {
+        Map<String, String> out = new LinkedHashMap<>(combination);
+        VOID.keySet().stream().filter(path -> isVoid(path, combination)).forEach(path -> out.put(path, path.equals(TILT) ? "0 mrad" : "0 mm"));
         return out;
     }
 }

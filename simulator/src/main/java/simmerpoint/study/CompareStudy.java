@@ -1,6 +1,7 @@
 package simmerpoint.study;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -100,12 +101,12 @@ public final class CompareStudy {
             rays *= 2;
             from = to;
         }
-        List<AimTolerance> tolerances = tolerances(new Part(progress, TRACES, 1));
+        List<Optional<Estimate>> drifts = drifts(new Part(progress, TRACES, 1));
         double seconds = (System.nanoTime() - start) * 1e-9;
         long cast = (long) Casting.REPLICATES << Casting.bitsFor(rays);
         TraceResult.RunInfo info = new TraceResult.RunInfo(cast, Math.min(options.threads(), Casting.REPLICATES), seconds);
         return new Comparison(
-                rows(traced, tolerances), options.seed(), Casting.REPLICATES, precise(traced), info);
+                rows(traced, drifts), options.seed(), Casting.REPLICATES, precise(traced), info);
     }
 
     private boolean precise(Traced[] traced) {
@@ -171,18 +172,15 @@ public final class CompareStudy {
         });
     }
 
-    private List<AimTolerance> tolerances(Progress part) {
-        AimTolerance[] out = new AimTolerance[variants.size()];
+    private List<Optional<Estimate>> drifts(Progress part) {
+        List<Optional<Estimate>> out = new ArrayList<>(Collections.nCopies(variants.size(), Optional.empty()));
         long rays = Math.min(options.rays(), TraceOptions.DEFAULT_RAYS);
         TraceOptions with = options.withPrecision(0).withRays(rays);
-        this.<AimTolerance>inChunks(
-                (scenarios, p) -> AimTolerance.of(scenarios, AimTolerance.USUAL_LOSS, with, p),
-                part,
-                (k, tolerance) -> out[k] = tolerance);
-        return List.of(out);
+        inChunks((scenarios, p) -> DriftTolerances.of(scenarios, with, p), part, out::set);
+        return out;
     }
 
-    private List<ComparedRow> rows(Traced[] traced, List<AimTolerance> tolerances) {
+    private List<ComparedRow> rows(Traced[] traced, List<Optional<Estimate>> drifts) {
         List<Integer> ranked = IntStream.range(0, traced.length)
                 .boxed()
                 .sorted(Comparator.comparingDouble(
@@ -199,7 +197,7 @@ public final class CompareStudy {
                         traced[k].hottestFlux(),
                         traced[k].boil(),
                         traced[k].watts().panels(),
-                        tolerances.get(k).drift()))
+                        drifts.get(k)))
                 .toList();
     }
 }
