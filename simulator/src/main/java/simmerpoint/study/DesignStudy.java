@@ -220,11 +220,12 @@ public final class DesignStudy {
 
     private Map<DesignLimits.Limit, DishSketch> loosened() {
         Map<DesignLimits.Limit, DishSketch> out = new EnumMap<>(DesignLimits.Limit.class);
+        double from = 0.8;
         for (DesignLimits.Limit limit : DesignLimits.Limit.values()) {
-            double from = 0.8 + 0.2 * limit.ordinal() / DesignLimits.Limit.values().length;
+            from += 0.04;
             if (limits.has(limit)) {
                 new DesignSearch(trials, limits.without(limit))
-                        .first(wish.watts(), part(from, from + 0.04))
+                        .first(wish.watts(), part(from - 0.04, from))
                         .ifPresent(found -> out.put(limit, found.sketch()));
             }
         }
