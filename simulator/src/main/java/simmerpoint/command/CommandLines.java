@@ -15,6 +15,7 @@ final class CommandLines {
         line.addSubcommand(new TraceCommand(terminal, tracer));
         line.addSubcommand(new PanCommand(terminal));
         line.addSubcommand(new DayCommand(terminal));
+        line.addSubcommand(new ReportCommand(terminal));
         line.addSubcommand(new CheckCommand(terminal));
         line.addSubcommand(new ExampleCommand(terminal));
         line.addSubcommand(new MaterialsCommand(terminal));
