@@ -1,41 +1,24 @@
 package simmerpoint.command;
 
+<<<<<<< HEAD
 import java.util.List;
 import java.util.concurrent.Callable;
+=======
+>>>>>>> w-report
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Option;
 import simmerpoint.answer.Answer;
 import simmerpoint.report.TextReport;
-import simmerpoint.scenario.ReadScenario;
-import simmerpoint.units.UnitSystem;
 
-/** What all commands that trace have in common: how many rays, how to show the answer, what to write, how to wait. */
-abstract class StudyCommand implements Callable<Integer> {
-    final Terminal terminal;
-
-    @Mixin
-    final RayOptions rays = new RayOptions();
-
-    @Option(
-            names = "--units",
-            paramLabel = "metric|inch",
-            converter = Converters.Units.class,
-            description = "Units of the answer (default: metric).")
-    UnitSystem units = UnitSystem.METRIC;
-
+/** A command that traces and answers in words: what to write besides, how wide to show the answer. */
+abstract class StudyCommand extends RayCommand {
     @Mixin
     final OutputOptions outputs = new OutputOptions();
 
     @Mixin
     private final ShowOptions show = new ShowOptions();
 
-    @Option(names = "--no-progress", description = "Show no progress.")
-    private boolean noProgress;
-
-    @Option(names = "--quiet", description = "Show neither progress nor notes.")
-    private boolean quiet;
-
     StudyCommand(Terminal terminal) {
+<<<<<<< HEAD
         this.terminal = terminal;
     }
 
@@ -54,6 +37,9 @@ abstract class StudyCommand implements Callable<Integer> {
     /** A line of progress that is silent where nobody would see it or wants it. */
     ProgressLine progress() {
         return new ProgressLine(terminal, quiet || noProgress || !terminal.errIsConsole());
+=======
+        super(terminal);
+>>>>>>> w-report
     }
 
     /** Says the answer, unless a file takes standard output. */
