@@ -83,18 +83,8 @@ public record AimTolerance(double lossShare, PairedWatts deadOn, Map<AimWay, Est
 
     private static List<AimTolerance> search(
             List<Scenario> scenarios, double lossShare, TraceOptions options, Progress progress) {
-<<<<<<< HEAD
-        List<Scenario> deadOn = scenarios.stream()
-                .map(s -> s.withAim(AimPath.deadOn(s.aim())))
-                .toList();
-=======
         List<Scenario> deadOn =
                 scenarios.stream().map(s -> s.withAim(AimPath.deadOn(s.aim()))).toList();
-        List<AimPath> paths = new ArrayList<>();
-        for (AimWay way : AimWay.values()) {
-            paths.add(way.path());
-        }
->>>>>>> w-design2
         List<PairedWatts> watts = PairedStudy.watts(deadOn, options, new Part(progress, 0, 0.1));
         List<ToleranceSearch> searches = new ArrayList<>();
         for (PairedWatts w : watts) {

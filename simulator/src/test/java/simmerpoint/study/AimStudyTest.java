@@ -104,15 +104,16 @@ class AimStudyTest {
         Scenario scenario = result.deadOn().watts().scenario();
         for (int k = 0; k <= n; k++) {
             SunWay.Drift drift = result.way().after(spell.minutes() * k / n);
-            Scenario then = scenario.withAim(
-                    AimPath.more(scenario.aim(), 0, 0, drift.upRadians(), drift.sideRadians()));
+            Scenario then =
+                    scenario.withAim(AimPath.more(scenario.aim(), 0, 0, drift.upRadians(), drift.sideRadians()));
             double watts = PairedStudy.watts(java.util.List.of(then), FEW.withRays(1 << 12), Progress.NONE)
                     .get(0)
                     .absorbed()
                     .value();
             sum += (k == 0 || k == n ? 0.5 : 1) * watts;
         }
-        assertEquals(sum / n, spell.mean().value(), 1e-3 * sum / n + 4 * spell.mean().standardError());
+        assertEquals(
+                sum / n, spell.mean().value(), 1e-3 * sum / n + 4 * spell.mean().standardError());
     }
 
     @Test
@@ -160,8 +161,7 @@ class AimStudyTest {
     void stopsWhenToldTo() {
         assertThrows(
                 CancellationException.class,
-                () -> AimStudy.run(
-                        round(Aim.PanCarrier.STAND), AimPlan.USUAL, FEW, (done, detail) -> done < 0.5));
+                () -> AimStudy.run(round(Aim.PanCarrier.STAND), AimPlan.USUAL, FEW, (done, detail) -> done < 0.5));
     }
 
     @Test
@@ -172,15 +172,16 @@ class AimStudyTest {
         AimResult two = AimStudy.run(scenario, AimPlan.USUAL, few, Progress.NONE);
         assertEquals(one.minutes(), two.minutes());
         assertEquals(one.tolerance().angles(), two.tolerance().angles());
-        assertEquals(one.lead().map(l -> l.spell().mean()), two.lead().map(l -> l.spell().mean()));
+        assertEquals(
+                one.lead().map(l -> l.spell().mean()),
+                two.lead().map(l -> l.spell().mean()));
         assertEquals(one.curves(), two.curves());
     }
 
     private static SunWay way(Place place, String time) {
         ZonedDateTime when = ZonedDateTime.parse(time);
         double elevation = SunMoment.at(place, when).position().elevationRadians();
-        Scenario scenario = round(Aim.PanCarrier.STAND)
-                .withSun(new Sunlight(elevation, 850, new UniformDisc(4.65e-3)));
+        Scenario scenario = round(Aim.PanCarrier.STAND).withSun(new Sunlight(elevation, 850, new UniformDisc(4.65e-3)));
         Scenario outdoors = new Scenario(
                 "",
                 scenario.dish(),
