@@ -39,7 +39,7 @@ final class CertaintySection {
                 + figures.degrees(result.scenario().sun().elevationRadians()) + " high, beam "
                 + Figures.rounded(result.scenario().sun().beamWattsPerSquareMetre(), 3) + "\u00a0W/m², "
                 + Words.oneLine(result.scenario().sun().shape().describe()) + "."));
-        return new Section("How sure this is", items);
+        return new Section(CareAnswer.HOW_SURE, items);
     }
 
     private static String area(double squareMetres, Figures figures) {
