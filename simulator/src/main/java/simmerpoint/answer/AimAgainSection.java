@@ -53,8 +53,9 @@ final class AimAgainSection {
             }
         });
         if (result.minutes().isPresent() && result.lead().isEmpty()) {
-            say("Aiming ahead of the sun is not worked out for this dish: it turns about a point so far before its middle, "
-                    + "or stands so near its " + words.noun() + ", that a turn does not bring the spot along.");
+            say(
+                    "Aiming ahead of the sun is not worked out for this dish: it turns about a point so far before its middle, "
+                            + "or stands so near its " + words.noun() + ", that a turn does not bring the spot along.");
         }
     }
 
@@ -63,7 +64,7 @@ final class AimAgainSection {
     }
 
     private String loss() {
-        return figures.percent(result.plan().lossShare());
+        return SkyWords.loss(result.plan().lossShare());
     }
 
     private String gets() {
@@ -80,7 +81,8 @@ final class AimAgainSection {
 
     private String never() {
         AimSpell spell = result.deadOnSpell();
-        return "For " + SkyWords.minutes(spell.minutes()) + ", as long as is looked at, the dish need not be aimed again: of the "
+        return "For " + SkyWords.minutes(spell.minutes())
+                + ", as long as is looked at, the dish need not be aimed again: of the "
                 + figures.plainWatts(result.deadOnWatts()) + " that the " + words.noun() + " " + gets()
                 + " when it is aimed dead on, less than " + loss() + " are lost. The average over that time is "
                 + figures.plainWatts(spell.mean()) + ".";
@@ -119,8 +121,10 @@ final class AimAgainSection {
             return "That is for " + DayWords.clock(moment.time()) + " on " + DayWords.date(moment.date())
                     + ", when the sun goes " + goes + " (facing it) by " + speed + ".";
         }
-        return "The scenario does not name place and time, so this is the cautious figure: the sun at its fastest, " + speed
-                + ", going " + goes + ", which costs this dish the most of up, down, right and left; the table below has all four."
+        return "The scenario does not name place and time, so this is the cautious figure: the sun at its fastest, "
+                + speed
+                + ", going " + goes
+                + ", which costs this dish the most of up, down, right and left; the table below has all four."
                 + " With place: and when: in the scenario the sun\u2019s real way is taken.";
     }
 
@@ -152,7 +156,8 @@ final class AimAgainSection {
         }
         return text.append("The ")
                 .append(words.noun())
-                .append(" stays where it stands for a dead-on aim; since a turn of the dish moves the spot farther than the sun\u2019s ")
+                .append(
+                        " stays where it stands for a dead-on aim; since a turn of the dish moves the spot farther than the sun\u2019s ")
                 .append("drift does, the lead is only ")
                 .append(Figures.fixed(lead.share(), 2))
                 .append(" of what the sun goes in half that time.")
@@ -185,7 +190,8 @@ final class AimAgainSection {
                         + TargetWords.RIGHT + ")";
         StringBuilder text = new StringBuilder("To set it, stand a stick ")
                 .append(figures.length(length))
-                .append(" long on the dish, along its axis: dead on it throws no shadow; with this lead the shadow\u2019s tip lies ")
+                .append(
+                        " long on the dish, along its axis: dead on it throws no shadow; with this lead the shadow\u2019s tip lies ")
                 .append(figures.length(offset, 2))
                 .append(" from its foot, ")
                 .append(towards)

@@ -40,11 +40,10 @@ public final class AimAnswer {
 
     private static Section sure(AimResult result) {
         List<Item> items = new ArrayList<>();
-        items.add(
-                new Item.Sentence(
-                        "\u00b1 is one standard error from sampling; differences come from the same rays and are surer than "
-                                + "the figures themselves. Beam and the sun\u2019s height stay those of the aiming, the sky is "
-                                + "clear, nothing but the sun moves; how well a hand aims is not in here."));
+        items.add(new Item.Sentence(
+                "\u00b1 is one standard error from sampling; differences come from the same rays and are surer than "
+                        + "the figures themselves. Beam and the sun\u2019s height stay those of the aiming, the sky is "
+                        + "clear, nothing but the sun moves; how well a hand aims is not in here."));
         if (result.scenario().mirror().panelTiltRadians() > 0) {
             items.add(new Item.Sentence("Panels glued askew fall otherwise in every dish built with the same care: "
                     + "another seed is another such dish."));
@@ -53,7 +52,8 @@ public final class AimAnswer {
         items.add(new Item.Sentence(Figures.count(run.rays()) + " rays dead on, "
                 + Figures.count(run.curveRays()) + " for each point of the curves, " + Figures.count(run.mapRays())
                 + " for each of the " + Figures.count(run.aims()) + " aims of the maps, whose light was cast "
-                + Figures.count(run.casts()) + " times; seed " + result.options().seed() + "."));
+                + Figures.count(run.casts()) + " times; seed "
+                + result.options().seed() + "."));
         return new Section("How sure this is", items);
     }
 }

@@ -48,13 +48,14 @@ final class AimTableSection {
     }
 
     private String hand() {
-        String loss = figures.percent(tolerance.lossShare());
+        String loss = SkyWords.loss(tolerance.lossShare());
         Optional<Estimate> turn = tolerance.turn();
         if (turn.isEmpty()) {
             return "Whichever way the dish is turned off the sun by hand, less than " + loss + " are lost.";
         }
         double angle = turn.get().value();
-        String text = "By hand the dish must be turned at the sun to " + SkyWords.angle(angle) + ", or more than " + loss
+        String text = "By hand the dish must be turned at the sun to " + SkyWords.angle(angle) + ", or more than "
+                + loss
                 + " are lost: on a stick " + figures.length(result.plan().stickMetres())
                 + " long the shadow\u2019s tip must come within "
                 + figures.length(AimLead.shadow(result.plan().stickMetres(), angle), 2) + " of its foot.";
@@ -73,7 +74,7 @@ final class AimTableSection {
         for (AimWay way : AimWay.values()) {
             rows.add(row(way));
         }
-        String lost = figures.percent(tolerance.lossShare()) + "\nlost at";
+        String lost = SkyWords.loss(tolerance.lossShare()) + "\nlost at";
         return new Item.Table(List.of("what is off", lost, "shadow\noff by", "the sun\ntakes"), rows);
     }
 
@@ -83,7 +84,8 @@ final class AimTableSection {
             return List.of(SkyWords.off(way), "never", "", "");
         }
         double radians = angle.get().value();
-        String takes = way.isTurn() ? "" : SkyWords.minutes(radians / result.way().radiansPerMinute());
+        String takes =
+                way.isTurn() ? "" : SkyWords.minutes(radians / result.way().radiansPerMinute());
         return List.of(
                 SkyWords.off(way),
                 SkyWords.angle(angle.get()),
@@ -101,8 +103,8 @@ final class AimTableSection {
             return Optional.empty();
         }
         Estimate gained = result.asAimed().absorbedBeyond(result.deadOn().watts());
-        String than = figures.percent(
-                Math.abs(gained.value()) / result.deadOnWatts().value());
+        String than =
+                figures.percent(Math.abs(gained.value()) / result.deadOnWatts().value());
         String compared = Math.abs(gained.value()) < 2 * gained.standardError()
                 ? "no less and no more than can be told from dead on"
                 : than + (gained.value() < 0 ? " less" : " more") + " than dead on";

@@ -35,7 +35,8 @@ final class AimCommand extends StudyCommand {
             names = "--loss",
             paramLabel = "PERCENT",
             converter = Converters.Loss.class,
-            description = "How much of the watts may be lost before it is time to aim, for instance 5%% (default: 10%%).")
+            description =
+                    "How much of the watts may be lost before it is time to aim, for instance 5%% (default: 10%%).")
     private double loss = AimTolerance.USUAL_LOSS;
 
     @Option(

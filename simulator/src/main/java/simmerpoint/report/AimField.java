@@ -28,7 +28,11 @@ final class AimField {
         double t = r - row;
         double s = c - column;
         double cubic = piece(
-                t, along(row - 1, column, s), along(row, column, s), along(row + 1, column, s), along(row + 2, column, s));
+                t,
+                along(row - 1, column, s),
+                along(row, column, s),
+                along(row + 1, column, s),
+                along(row + 2, column, s));
         if (Double.isFinite(cubic)) {
             return cubic;
         }

@@ -91,9 +91,10 @@ final class AimSheet {
         LinePlot plot = new LinePlot(g, box, 0, Math.max(end, 1e-3), top * HEADROOM);
         plot.frame("What the " + noun() + " gets after one aiming: W", "minutes after the aiming");
         if (result.minutes().isPresent()) {
-            plot.level(tolerated(), figures.percent(1 - result.plan().lossShare()) + " of dead on");
+            plot.level(tolerated(), SkyWords.loss(1 - result.plan().lossShare()) + " of dead on");
             plot.upright(
-                    result.deadOnSpell().minutes(), SkyWords.minutes(result.deadOnSpell().minutes()));
+                    result.deadOnSpell().minutes(),
+                    SkyWords.minutes(result.deadOnSpell().minutes()));
         }
         AimSpell alone = result.longSpell().minutes() >= end ? result.longSpell() : result.deadOnSpell();
         plot.line(points(alone), FIRST, MovePanel.SOLID);
@@ -125,14 +126,16 @@ final class AimSheet {
     private void curves(Graphics2D g, Brush brush, boolean turn, int left, String title) {
         List<AimCurve> two =
                 result.curves().stream().filter(c -> c.turn() == turn).toList();
-        double reach = Math.toDegrees(result.maps().get(0).radians()[result.maps().get(0).radians().length - 1]);
+        double reach = Math.toDegrees(
+                result.maps().get(0).radians()[result.maps().get(0).radians().length - 1]);
         Rectangle box = new Rectangle(left, CURVE_TOP, MAP_SIZE, CURVE_HEIGHT);
         LinePlot plot = new LinePlot(g, box, -reach, reach, top * HEADROOM);
         plot.frame(title, "degrees from dead on");
         plot.level(tolerated(), "");
         for (AimCurve curve : two) {
             List<double[]> points = curve.points().stream()
-                    .map(p -> new double[] {Math.toDegrees(p.radians()), p.watts().value()})
+                    .map(p ->
+                            new double[] {Math.toDegrees(p.radians()), p.watts().value()})
                     .toList();
             plot.line(points, curve.side() ? THIRD : FIRST, curve.side() ? DOTTED : MovePanel.SOLID);
         }
@@ -160,16 +163,14 @@ final class AimSheet {
         List<double[]> dots = new ArrayList<>();
         dots.add(drift(result.deadOnSpell().minutes()));
         left.way(
-                way(Math.max(
-                        result.longSpell().minutes(), result.deadOnSpell().minutes())),
+                way(Math.max(result.longSpell().minutes(), result.deadOnSpell().minutes())),
                 dots,
                 (result.way().isReal() ? "the sun\u2019s way; dot: " : "a sun\u2019s way; dot: ")
                         + SkyWords.minutes(result.deadOnSpell().minutes()));
         AimMapPanel right = new AimMapPanel(g, new Rectangle(SECOND, MAP_TOP, MAP_SIZE, MAP_SIZE), turn, top);
         right.paint("Dish turned wrong", level(turn), "dish too high", "dish too far right");
         result.lead().ifPresent(lead -> lead(right, lead));
-        new WattBar(g, top)
-                .paint(new Rectangle(SECOND + MAP_SIZE + 30, MAP_TOP, 26, MAP_SIZE), "W");
+        new WattBar(g, top).paint(new Rectangle(SECOND + MAP_SIZE + 30, MAP_TOP, 26, MAP_SIZE), "W");
     }
 
     private static void lead(AimMapPanel map, AimLead lead) {
@@ -200,7 +201,7 @@ final class AimSheet {
         double y = MAP_TOP + MAP_SIZE + 92.0;
         g.setColor(Brush.GREY);
         brush.line(
-                "White line on the maps: " + figures.percent(result.plan().lossShare())
+                "White line on the maps: " + SkyWords.loss(result.plan().lossShare())
                         + " of the watts dead on (cross) are lost. Grey: the sun is down or the " + noun()
                         + " would touch the mirror.",
                 Brush.font(17),

@@ -20,9 +20,7 @@ record AimPath(boolean turn, double up, double side) {
 
     /** {@code aim} with this much more turn or drift (rad). */
     Aim off(Aim aim, double radians) {
-        return turn
-                ? more(aim, radians * up, radians * side, 0, 0)
-                : more(aim, 0, 0, radians * up, radians * side);
+        return turn ? more(aim, radians * up, radians * side, 0, 0) : more(aim, 0, 0, radians * up, radians * side);
     }
 
     /** The aims along this way from {@code aim}, by angle (rad). */

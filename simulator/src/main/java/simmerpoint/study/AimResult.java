@@ -96,6 +96,5 @@ public record AimResult(
      * @param threads used
      * @param seconds for everything
      */
-    public record RunInfo(
-            long rays, long curveRays, long mapRays, int aims, int casts, int threads, double seconds) {}
+    public record RunInfo(long rays, long curveRays, long mapRays, int aims, int casts, int threads, double seconds) {}
 }

@@ -39,10 +39,8 @@ final class AimSheets {
                 .max()
                 .orElseThrow();
         double wanted = Math.toDegrees(BEYOND * largest / STEPS);
-        double degrees = Arrays.stream(STEP_DEGREES)
-                .filter(d -> d >= wanted)
-                .findFirst()
-                .orElse(LARGEST_STEP_DEGREES);
+        double degrees =
+                Arrays.stream(STEP_DEGREES).filter(d -> d >= wanted).findFirst().orElse(LARGEST_STEP_DEGREES);
         return Math.toRadians(degrees);
     }
 
@@ -68,8 +66,8 @@ final class AimSheets {
         List<AimCurve> out = new ArrayList<>();
         for (int k = 0; k < 4; k++) {
             List<AimCurve.Point> points = IntStream.range(k == 0 ? 0 : ends[k - 1], ends[k])
-                    .mapToObj(i ->
-                            new AimCurve.Point(offsets.get(i), watts.get(i).absorbed()))
+                    .mapToObj(
+                            i -> new AimCurve.Point(offsets.get(i), watts.get(i).absorbed()))
                     .toList();
             out.add(new AimCurve(isTurn(k), isSide(k), points));
         }
@@ -108,9 +106,7 @@ final class AimSheets {
     }
 
     private Aim aim(int map, double up, double side) {
-        return map == 0
-                ? AimPath.more(deadOn.aim(), 0, 0, up, side)
-                : AimPath.more(deadOn.aim(), up, side, 0, 0);
+        return map == 0 ? AimPath.more(deadOn.aim(), 0, 0, up, side) : AimPath.more(deadOn.aim(), up, side, 0, 0);
     }
 
     private static AimMap map(int map, double[] angles, List<int[]> cells, List<PairedWatts> watts) {

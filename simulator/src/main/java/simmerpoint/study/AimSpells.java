@@ -104,14 +104,11 @@ final class AimSpells {
         int second = SINGLE + 1;
         int third = second + LONG + 1;
         Optional<AimLead> lead = leads
-                ? Optional.of(new AimLead(
-                        share.getAsDouble(), up, side, spell(twice, watts.subList(third, watts.size()))))
+                ? Optional.of(
+                        new AimLead(share.getAsDouble(), up, side, spell(twice, watts.subList(third, watts.size()))))
                 : Optional.empty();
         return new Found(
-                minutes,
-                spell(single, watts.subList(0, second)),
-                spell(twice, watts.subList(second, third)),
-                lead);
+                minutes, spell(single, watts.subList(0, second)), spell(twice, watts.subList(second, third)), lead);
     }
 
     private static List<Double> times(double minutes, int steps) {
@@ -132,7 +129,8 @@ final class AimSpells {
     private static AimSpell spell(double minutes, List<PairedWatts> watts) {
         int steps = watts.size() - 1;
         List<AimSpell.Moment> moments = IntStream.rangeClosed(0, steps)
-                .mapToObj(k -> new AimSpell.Moment(minutes * k / steps, watts.get(k).absorbed()))
+                .mapToObj(k ->
+                        new AimSpell.Moment(minutes * k / steps, watts.get(k).absorbed()))
                 .toList();
         Estimate mean = Replicates.mean(watts.get(0).caughtByReplicate().length, r -> simpson(watts, r));
         Estimate least = moments.stream()

@@ -33,8 +33,8 @@ public final class AimStudy {
         long start = System.nanoTime();
         Scenario straight = scenario.withAim(AimPath.deadOn(scenario.aim()));
         TraceOptions options = withEnoughRays(straight, asked, new Part(progress, 0, TRACED / 2));
-        List<PairedTrace> traced = PairedStudy.traces(
-                List.of(straight, scenario), options, new Part(progress, TRACED / 2, TRACED));
+        List<PairedTrace> traced =
+                PairedStudy.traces(List.of(straight, scenario), options, new Part(progress, TRACED / 2, TRACED));
         PairedTrace deadOn = traced.get(0);
         if (!(deadOn.watts().caught().value() > 0)) {
             throw new ImpossibleSetupException(
@@ -46,9 +46,10 @@ public final class AimStudy {
                 .get(0);
         SunWay way = SunWay.real(scenario).orElseGet(() -> SunWay.fastest(straight, worst(tolerance)));
         TraceOptions forSpells = fewer(options, FOR_SPELLS);
-        PairedWatts again = PairedStudy.watts(List.of(straight), forSpells, Progress.NONE).get(0);
-        AimSpells.Found spells = new AimSpells(again, way, plan.lossShare())
-                .find(forSpells, new Part(progress, TOLERATED, SPELT));
+        PairedWatts again =
+                PairedStudy.watts(List.of(straight), forSpells, Progress.NONE).get(0);
+        AimSpells.Found spells =
+                new AimSpells(again, way, plan.lossShare()).find(forSpells, new Part(progress, TOLERATED, SPELT));
         AimSheets sheets = new AimSheets(tolerance);
         TraceOptions forCurves = fewer(options, FOR_CURVES);
         TraceOptions forMaps = fewer(options, FOR_MAPS);

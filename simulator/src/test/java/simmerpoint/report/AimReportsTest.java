@@ -32,22 +32,20 @@ class AimReportsTest {
 
     @BeforeAll
     static void study() {
-        TraceOptions few =
-                TraceOptions.defaults().withRays(1 << 11).withSeed(5).withThreads(2);
-        result = AimStudy.run(
-                Cookers.usual(Cookers.HILLSIDE, Cookers.COUNTRY), AimPlan.USUAL, few, Progress.NONE);
+        TraceOptions few = TraceOptions.defaults().withRays(1 << 11).withSeed(5).withThreads(2);
+        result = AimStudy.run(Cookers.usual(Cookers.HILLSIDE, Cookers.COUNTRY), AimPlan.USUAL, few, Progress.NONE);
     }
 
     @Test
     void theJsonHoldsWhatTheStudyFound() throws IOException {
         JsonNode root = new ObjectMapper().readTree(AimJson.bytes(result));
-        assertEquals(
-                result.deadOnWatts().value(), root.get("dead_on_power_W").asDouble());
+        assertEquals(result.deadOnWatts().value(), root.get("dead_on_power_W").asDouble());
         assertEquals(AimWay.values().length, root.get("tolerance").size());
         JsonNode up = root.get("tolerance").get(0);
         assertEquals("drift up", up.get("way").asText());
         assertEquals(
-                Math.toDegrees(result.tolerance().angle(AimWay.DRIFT_UP).orElseThrow().value()),
+                Math.toDegrees(
+                        result.tolerance().angle(AimWay.DRIFT_UP).orElseThrow().value()),
                 up.get("angle_deg").asDouble(),
                 1e-9);
         assertTrue(root.get("sun").get("real").asBoolean());
