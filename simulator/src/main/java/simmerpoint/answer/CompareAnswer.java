@@ -77,7 +77,7 @@ public final class CompareAnswer {
         List<ComparedRow> worse =
                 comparison.rows().stream().filter(ComparedRow::isSeenToDiffer).toList();
         List<String> same = comparison.top().stream()
-                .filter(row -> row != best)
+                .filter(row -> row.place() != best.place())
                 .map(this::name)
                 .toList();
         String text = "Best is " + name(best) + " with " + figures.plainWatts(best.absorbed()) + " " + words.where();
@@ -92,7 +92,10 @@ public final class CompareAnswer {
             return "";
         }
         if (worse.size() <= MOST_NAMES) {
-            return "; " + String.join("; ", worse.stream().map(row -> name(row) + cost(row)).toList());
+            return "; "
+                    + String.join(
+                            "; ",
+                            worse.stream().map(row -> name(row) + cost(row)).toList());
         }
         return "; the next, " + name(worse.get(0)) + "," + cost(worse.get(0)) + "; the last, "
                 + name(worse.get(worse.size() - 1)) + "," + cost(worse.get(worse.size() - 1));
@@ -129,8 +132,8 @@ public final class CompareAnswer {
         if (best.boil().isEmpty() || last.boil().isEmpty() || !(best.absorbed().value() > 0)) {
             return Optional.empty();
         }
-        return Optional.of("The water of the best (" + name(best) + ") " + boil(best) + "; that of the last (" + name(last)
-                + ") " + boil(last) + ".");
+        return Optional.of("The water of the best (" + name(best) + ") " + boil(best) + "; that of the last ("
+                + name(last) + ") " + boil(last) + ".");
     }
 
     private String boil(ComparedRow row) {
@@ -149,7 +152,8 @@ public final class CompareAnswer {
                         ? "A bare disc\u2019s watts are the light it catches, a pan\u2019s are what it takes up. "
                         : "")
                 + "Aim within: how far the sun may drift, in the worst direction, from a dish aimed dead on before "
-                + percent + " of its watts are lost; drift takes: how long the sun needs for that, at its fastest, a quarter "
+                + percent
+                + " of its watts are lost; drift takes: how long the sun needs for that, at its fastest, a quarter "
                 + "of a degree a minute.";
     }
 
@@ -160,8 +164,7 @@ public final class CompareAnswer {
                 .toList());
         List<Item> items = new ArrayList<>();
         for (DifferingKey key : keys.subList(0, Math.min(MOST_KEYS, keys.size()))) {
-            List<String> values =
-                    key.different().stream().map(Words::oneLine).toList();
+            List<String> values = key.different().stream().map(Words::oneLine).toList();
             items.add(new Item.Figure(key.key().path(), CompareWords.enumerated(values, MOST_VALUES)));
         }
         if (keys.isEmpty()) {
@@ -191,18 +194,22 @@ public final class CompareAnswer {
             items.add(new Item.Caution("The precision asked for was not reached before the bound on rays; the watts are"
                     + " sure to ±" + worst + " or better. Allow more rays or ask for less."));
         }
-        items.add(new Item.Sentence("All are traced with the same samples, tied to places on the dish, so a difference is "
-                + "surer than the watts are (those to ±" + worst + " or better). What passes "
-                + Figures.fixed(ComparedRow.SEEN_ERRORS, 0)
-                + " standard errors is called a difference here; one in sixteen does so by chance alone."));
+        items.add(new Item.Sentence(
+                "All are traced with the same samples, tied to places on the dish, so a difference is "
+                        + "surer than the watts are (those to ±" + worst + " or better). What passes "
+                        + Figures.fixed(ComparedRow.SEEN_ERRORS, 0)
+                        + " standard errors is called a difference here; one in sixteen does so by chance alone."));
         if (comparison.variants().stream().map(Variant::scenario).anyMatch(CompareAnswer::isAskew)) {
-            items.add(new Item.Sentence("Panels glued askew fall otherwise in every dish: where panels differ, part of the "
-                    + "difference is the luck of this one gluing. Another --seed glues anew; mirror.panel-tilt=0 mrad "
-                    + "leaves it out."));
+            items.add(new Item.Sentence(
+                    "Panels glued askew fall otherwise in every dish: where panels differ, part of the "
+                            + "difference is the luck of this one gluing. Another --seed glues anew; mirror.panel-tilt=0 mrad "
+                            + "leaves it out."));
         }
-        items.add(new Item.Sentence(Figures.count(comparison.run().rays()) + " rays for each in "
-                + comparison.replicates() + " replicates, seed " + comparison.seed()
-                + ". It says nothing of mirrors, wind or sky that differ from the scenarios; an estimate all the same."));
+        items.add(
+                new Item.Sentence(
+                        Figures.count(comparison.run().rays()) + " rays for each in "
+                                + comparison.replicates() + " replicates, seed " + comparison.seed()
+                                + ". It says nothing of mirrors, wind or sky that differ from the scenarios; an estimate all the same."));
         return items;
     }
 

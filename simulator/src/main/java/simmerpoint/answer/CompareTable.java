@@ -35,8 +35,9 @@ final class CompareTable {
 
     /** The table, and where the names are too long for it a list of them. */
     List<Item> items() {
-        List<ComparedRow> rows =
-                comparison.rows().subList(0, Math.min(MOST_ROWS, comparison.rows().size()));
+        List<ComparedRow> rows = comparison
+                .rows()
+                .subList(0, Math.min(MOST_ROWS, comparison.rows().size()));
         List<String> heads = heads();
         List<List<String>> cells = rows.stream().map(this::cells).toList();
         List<String> shown = rows.stream().map(row -> names.cell(row.variant())).toList();
@@ -89,8 +90,7 @@ final class CompareTable {
     }
 
     private List<String> cells(ComparedRow row) {
-        List<String> cells =
-                new ArrayList<>(List.of(watts(row), difference(row), flux(row.peakFlux())));
+        List<String> cells = new ArrayList<>(List.of(watts(row), difference(row), flux(row.peakFlux())));
         if (words.anyPan()) {
             cells.add(row.boil().map(boil -> DayWords.boil(boil, heat)).orElse(NOTHING));
         }
@@ -113,7 +113,7 @@ final class CompareTable {
     }
 
     private String difference(ComparedRow row) {
-        if (row == comparison.best()) {
+        if (row.place() == comparison.best().place()) {
             return "best";
         }
         return row.isSeenToDiffer() ? figures.wattsAlone(row.difference().times(-1)) : "none seen";

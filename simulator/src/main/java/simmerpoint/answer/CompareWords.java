@@ -48,9 +48,7 @@ public final class CompareWords {
 
     /** How many panels are to be cut. */
     String panels(ComparedRow row) {
-        return row.variant().scenario().dish().cut() instanceof Cut.Smooth
-                ? "none"
-                : Figures.count(row.panels());
+        return row.variant().scenario().dish().cut() instanceof Cut.Smooth ? "none" : Figures.count(row.panels());
     }
 
     /** An angle in degrees, to two digits that count. */

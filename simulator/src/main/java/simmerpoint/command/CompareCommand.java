@@ -18,8 +18,8 @@ import simmerpoint.report.CompareJson;
 import simmerpoint.report.ComparePicture;
 import simmerpoint.scenario.ScenarioException;
 import simmerpoint.scenario.Variant;
-import simmerpoint.scenario.VariedKey;
 import simmerpoint.scenario.Variants;
+import simmerpoint.scenario.VariedKey;
 import simmerpoint.study.CompareStudy;
 import simmerpoint.study.Comparison;
 
@@ -59,8 +59,9 @@ final class CompareCommand extends StudyCommand {
     @Override
     public Integer call() throws Exception {
         if (files.isEmpty() && varied.isEmpty()) {
-            throw new WrongUse("there is nothing to compare; name two scenario files, or one and what to vary, for instance"
-                    + " --vary dish.surface.sectors=12,24");
+            throw new WrongUse(
+                    "there is nothing to compare; name two scenario files, or one and what to vary, for instance"
+                            + " --vary dish.surface.sectors=12,24");
         }
         for (Path file : files) {
             outputs.check(file);

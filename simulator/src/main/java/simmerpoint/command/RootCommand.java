@@ -25,7 +25,8 @@ final class RootCommand implements Runnable {
     @Override
     public void run() {
         throw new picocli.CommandLine.ParameterException(
-                spec.commandLine(), "a command is missing: trace, pan, day, compare, check, example, materials or completion");
+                spec.commandLine(),
+                "a command is missing: trace, pan, day, compare, check, example, materials or completion");
     }
 
     /** Reads the version only when it is asked for. */

@@ -48,11 +48,13 @@ public final class CompareCsv {
         comment("title: " + CompareAnswer.title(comparison));
         comment("seed: " + comparison.seed() + "; replicates: " + comparison.replicates());
         comment("absorbed: taken up by the pan or caught by the bare disc; _se: standard error");
-        comment("difference: absorbed watts beyond those of the first row; from shared samples; seen: whether it passes "
-                + ComparedRow.SEEN_ERRORS + " standard errors");
+        comment(
+                "difference: absorbed watts beyond those of the first row; from shared samples; seen: whether it passes "
+                        + ComparedRow.SEEN_ERRORS + " standard errors");
         comment("boil: time for the pan's water to boil with the likely losses; empty if it never does");
-        comment("drift: how far the sun may drift from a dead-on aim before a tenth of the watts is lost; and how long it"
-                + " takes for that at its fastest");
+        comment(
+                "drift: how far the sun may drift from a dead-on aim before a tenth of the watts is lost; and how long it"
+                        + " takes for that at its fastest");
         List<String> heads = new ArrayList<>(List.of("rank", "name", "file"));
         heads.addAll(keys);
         heads.addAll(List.of(

@@ -53,7 +53,9 @@ final class CompareSheet {
     CompareSheet(Comparison comparison, UnitSystem system) {
         this.comparison = comparison;
         this.system = system;
-        rows = comparison.rows().subList(0, Math.min(MOST_ROWS, comparison.rows().size()));
+        rows = comparison
+                .rows()
+                .subList(0, Math.min(MOST_ROWS, comparison.rows().size()));
         names = new VariantNames(comparison.variants());
         words = new CompareWords(comparison);
         figures = new Figures(system);
@@ -139,13 +141,19 @@ final class CompareSheet {
         double base = middle + fontSize() * 0.36;
         boolean same = !row.isSeenToDiffer();
         g.setColor(Brush.INK);
-        brush.lineTo(names.name(row.variant()), same ? Brush.bold(fontSize()) : Brush.font(fontSize()), 11, bars - 14.0, base, bars - 14.0 - MARGIN);
+        brush.lineTo(
+                names.name(row.variant()),
+                same ? Brush.bold(fontSize()) : Brush.font(fontSize()),
+                11,
+                bars - 14.0,
+                base,
+                bars - 14.0 - MARGIN);
         g.setColor(same ? LIKE_BEST : WORSE);
         double end = watts.x(row.absorbed().value());
         g.fill(new Rectangle2D.Double(bars, top + pitch * 0.16, end - bars, pitch * 0.68));
         whisker(g, watts, row.absorbed(), middle);
         brush.line(figures.watts(row.absorbed()), Brush.font(fontSize()), 11, BARS_END + 8.0, base, 148);
-        if (row == comparison.best()) {
+        if (row.place() == comparison.best().place()) {
             brush.line("best", Brush.font(fontSize()), 11, GAPS + GAPS_WIDTH + 14.0, base, 156);
             return;
         }
@@ -180,7 +188,8 @@ final class CompareSheet {
                 : "";
         y = brush.paragraph(
                 "Whiskers: two standard errors to both sides. Dark and bold: no difference is seen to the best."
-                        + left + " Same samples for all, " + Figures.count(comparison.run().rays())
+                        + left + " Same samples for all, "
+                        + Figures.count(comparison.run().rays())
                         + " rays each, seed " + comparison.seed() + ". An estimate. Simmerpoint " + Version.text(),
                 Brush.font(17),
                 MARGIN,

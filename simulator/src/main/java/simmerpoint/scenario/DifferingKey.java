@@ -71,7 +71,8 @@ public record DifferingKey(Key key, List<String> values) {
     /** Whether a key that is not given has a default that counts. */
     private static boolean belongs(Key key, Values values) {
         String chooser = Keys.CHOOSERS.get(key.section());
-        boolean chosen = chooser == null || key.onlyFor().isEmpty() || key.onlyFor().contains(values.text(chooser));
+        boolean chosen =
+                chooser == null || key.onlyFor().isEmpty() || key.onlyFor().contains(values.text(chooser));
         return chosen && key.defaultText() != null && !leftOut(key, values);
     }
 

@@ -44,13 +44,14 @@ final class Overrides {
 
     /** The file's own figures of a mirror are those of the material they stand beside, not of another. */
     private static void forgetFigures(Node.Section root, Map<String, String> overrides) {
-        mirror(root).ifPresent(mirror -> mirror.entries().keySet().removeIf(name -> {
-            String path = "mirror." + name;
-            return !overrides.containsKey(path)
-                    && Keys.find(path)
-                            .filter(key -> Key.FROM_MATERIAL.equals(key.defaultText()))
-                            .isPresent();
-        }));
+        mirror(root)
+                .ifPresent(mirror -> mirror.entries().keySet().removeIf(name -> {
+                    String path = "mirror." + name;
+                    return !overrides.containsKey(path)
+                            && Keys.find(path)
+                                    .filter(key -> Key.FROM_MATERIAL.equals(key.defaultText()))
+                                    .isPresent();
+                }));
     }
 
     private static void refuseUnknown(String path, Problems problems) throws ScenarioException {

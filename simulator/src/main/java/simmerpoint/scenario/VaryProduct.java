@@ -22,9 +22,12 @@ final class VaryProduct {
 
     /** What a cut has none of: a smooth dish no panels and gaps, a drawn one neither hub nor gaps but its own. */
     private static final Map<String, Set<String>> VOID = Map.of(
-            TILT, Set.of(DishKeys.SMOOTH),
-            "dish.gap", Set.of(DishKeys.SMOOTH, DishKeys.FROM_FILE),
-            "dish.hub", Set.of(DishKeys.FROM_FILE));
+            TILT,
+            Set.of(DishKeys.SMOOTH),
+            "dish.gap",
+            Set.of(DishKeys.SMOOTH, DishKeys.FROM_FILE),
+            "dish.hub",
+            Set.of(DishKeys.FROM_FILE));
 
     private VaryProduct() {}
 
@@ -85,7 +88,9 @@ final class VaryProduct {
     /** The combination, and nothing where a varied cut has no room for what the file may say. */
     static Map<String, String> overrides(Map<String, String> combination) {
         Map<String, String> out = new LinkedHashMap<>(combination);
-        VOID.keySet().stream().filter(path -> isVoid(path, combination)).forEach(path -> out.put(path, path.equals(TILT) ? "0 mrad" : "0 mm"));
+        VOID.keySet().stream()
+                .filter(path -> isVoid(path, combination))
+                .forEach(path -> out.put(path, path.equals(TILT) ? "0 mrad" : "0 mm"));
         return out;
     }
 }

@@ -81,9 +81,8 @@ public record AimTolerance(double lossShare, PairedWatts deadOn, Map<AimWay, Est
 
     private static List<AimTolerance> search(
             List<Scenario> scenarios, double lossShare, TraceOptions options, Progress progress) {
-        List<Scenario> deadOn = scenarios.stream()
-                .map(s -> s.withAim(AimPath.deadOn(s.aim())))
-                .toList();
+        List<Scenario> deadOn =
+                scenarios.stream().map(s -> s.withAim(AimPath.deadOn(s.aim()))).toList();
         List<AimPath> paths = new ArrayList<>();
         for (AimWay way : AimWay.values()) {
             paths.add(way.path());

@@ -104,9 +104,9 @@ public final class CompareStudy {
         List<Optional<Estimate>> drifts = drifts(new Part(progress, TRACES, 1));
         double seconds = (System.nanoTime() - start) * 1e-9;
         long cast = (long) Casting.REPLICATES << Casting.bitsFor(rays);
-        TraceResult.RunInfo info = new TraceResult.RunInfo(cast, Math.min(options.threads(), Casting.REPLICATES), seconds);
-        return new Comparison(
-                rows(traced, drifts), options.seed(), Casting.REPLICATES, precise(traced), info);
+        TraceResult.RunInfo info =
+                new TraceResult.RunInfo(cast, Math.min(options.threads(), Casting.REPLICATES), seconds);
+        return new Comparison(rows(traced, drifts), options.seed(), Casting.REPLICATES, precise(traced), info);
     }
 
     private boolean precise(Traced[] traced) {
@@ -144,8 +144,8 @@ public final class CompareStudy {
             List<Integer> chunk = order.subList(first, Math.min(order.size(), first + CHUNK));
             double all = order.size();
             Progress part = new Part(whole, first / all, (first + chunk.size()) / all);
-            List<T> results = work.of(
-                    chunk.stream().map(k -> variants.get(k).scenario()).toList(), part);
+            List<T> results =
+                    work.of(chunk.stream().map(k -> variants.get(k).scenario()).toList(), part);
             IntStream.range(0, chunk.size()).forEach(k -> taker.take(chunk.get(k), results.get(k)));
         }
     }

@@ -47,7 +47,8 @@ public record ComparedRow(
     /** Whether it differs from the best by more than {@link #SEEN_ERRORS} standard errors. */
     public boolean isSeenToDiffer() {
         double gap = Math.abs(difference.value());
-        return gap > SEEN_ERRORS * difference.standardError() && gap > ROUNDING * Math.abs(absorbed().value());
+        return gap > SEEN_ERRORS * difference.standardError()
+                && gap > ROUNDING * Math.abs(absorbed().value());
     }
 
     /** Seconds until the sun at its fastest has drifted that far; empty as {@link #drift}. */

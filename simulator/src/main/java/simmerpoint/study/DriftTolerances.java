@@ -25,7 +25,9 @@ final class DriftTolerances {
         scenarios.forEach(scenario -> out.add(Optional.empty()));
         int[] open = allOf(scenarios.size());
         double from = 0;
-        for (long rays = Math.min(options.rays(), FIRST_RAYS); open.length > 0 && rays <= options.rays(); rays *= MORE) {
+        for (long rays = Math.min(options.rays(), FIRST_RAYS);
+                open.length > 0 && rays <= options.rays();
+                rays *= MORE) {
             List<Scenario> asked = Arrays.stream(open).mapToObj(scenarios::get).toList();
             Part part = new Part(progress, from, (1 + from) / 2);
             List<AimTolerance> found = AimTolerance.of(asked, AimTolerance.USUAL_LOSS, options.withRays(rays), part);

@@ -16,7 +16,8 @@ import simmerpoint.units.UnitSystem;
 class CompareAnswerTest {
     private static final Comparison SECTORS = SampleComparisons.of("dish.surface.sectors=5,12,24");
     private static final Comparison MIXED = SampleComparisons.of(
-            "mirror.material=aluminised polyester film,household mirror", "title=a rather long title that tells nothing,b");
+            "mirror.material=aluminised polyester film,household mirror",
+            "title=a rather long title that tells nothing,b");
 
     private static List<String> lines(Comparison comparison, int width) {
         return TextReport.lines(CompareAnswer.of(comparison, UnitSystem.METRIC), width, false);
@@ -30,8 +31,9 @@ class CompareAnswerTest {
     void theFirstSentenceAnswersInWatts() {
         String first = CompareAnswer.first(SECTORS, UnitSystem.METRIC).replace(Figures.NBSP, " ");
         assertTrue(
-                first.matches("Best is sectors 24 with 70[0-9] W into the pan; sectors 12 costs 1[0-9]{2}(\\.[0-9])? ± [0-9.]+ W; "
-                        + "sectors 5 costs 6[0-9]{2}(\\.[0-9])? ± [0-9.]+ W\\."),
+                first.matches(
+                        "Best is sectors 24 with 70[0-9] W into the pan; sectors 12 costs 1[0-9]{2}(\\.[0-9])? ± [0-9.]+ W; "
+                                + "sectors 5 costs 6[0-9]{2}(\\.[0-9])? ± [0-9.]+ W\\."),
                 first);
     }
 
@@ -46,7 +48,9 @@ class CompareAnswerTest {
     @Test
     void theTableStandsInEightyColumnsWithNamesOrNumbers() {
         List<String> short1 = lines(SECTORS, 80);
-        assertTrue(short1.stream().anyMatch(line -> line.matches("  +24 +70[0-9] +best .* min +144 .*")), String.join("\n", short1));
+        assertTrue(
+                short1.stream().anyMatch(line -> line.matches("  +24 +70[0-9] +best .* min +144 .*")),
+                String.join("\n", short1));
         List<String> long1 = lines(MIXED, 80);
         assertTrue(long1.contains("  2: material aluminised polyester film, title b"), String.join("\n", long1));
         assertTrue(long1.stream().anyMatch(line -> line.matches("  +1 +70[0-9] +best .*")), String.join("\n", long1));

@@ -89,8 +89,18 @@ class CompareCommandTest {
         Path csv = folder.resolve("c.csv");
         Path png = folder.resolve("c.png");
         String[] args = {
-            "compare", file, "--vary", "dish.hub=1 cm,2 cm", "--rays", "4k", "--json", json.toString(), "--csv",
-            csv.toString(), "--png", png.toString()
+            "compare",
+            file,
+            "--vary",
+            "dish.hub=1 cm,2 cm",
+            "--rays",
+            "4k",
+            "--json",
+            json.toString(),
+            "--csv",
+            csv.toString(),
+            "--png",
+            png.toString()
         };
         assertEquals(0, run(args));
         assertEquals(2, new ObjectMapper().readTree(json.toFile()).get("rows").size());
@@ -104,7 +114,9 @@ class CompareCommandTest {
     void anOddityIsToldOnceAndOfHowMany() {
         assertEquals(0, run("compare", file, "--vary", "stand.pull-back=0 cm,30 cm,31 cm", "--rays", "4k"));
         assertEquals(1, err().lines().count(), err());
-        assertTrue(err().contains("note: stand.pull-back: ") && err().contains("(pull-back 30 cm, and 1 more like it)"), err());
+        assertTrue(
+                err().contains("note: stand.pull-back: ") && err().contains("(pull-back 30 cm, and 1 more like it)"),
+                err());
         assertEquals(0, run("compare", file, "--vary", "stand.pull-back=0 cm,30 cm", "--rays", "4k", "--quiet"));
         assertEquals("", err());
     }

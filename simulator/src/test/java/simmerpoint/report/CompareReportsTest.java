@@ -46,11 +46,22 @@ class CompareReportsTest {
                 assertTrue(row.has(figure) && row.has(figure + "_se"), figure);
             }
             assertEquals(wanted.absorbed().value(), row.get("absorbed_power_W").asDouble());
-            assertEquals(wanted.difference().standardError(), row.get("difference_power_W_se").asDouble());
+            assertEquals(
+                    wanted.difference().standardError(),
+                    row.get("difference_power_W_se").asDouble());
             assertEquals("boils", row.get("boil").get("answer").asText());
-            assertEquals(4 * row.get("drift_tolerance_deg").asDouble(), row.get("drift_tolerance_min").asDouble(), 1e-9);
+            assertEquals(
+                    4 * row.get("drift_tolerance_deg").asDouble(),
+                    row.get("drift_tolerance_min").asDouble(),
+                    1e-9);
         }
-        assertEquals("24", json.get("rows").get(0).get("varied").get("dish.surface.sectors").asText());
+        assertEquals(
+                "24",
+                json.get("rows")
+                        .get(0)
+                        .get("varied")
+                        .get("dish.surface.sectors")
+                        .asText());
         List<String> names = new ArrayList<>();
         json.fieldNames().forEachRemaining(names::add);
         assertEquals("run", names.get(names.size() - 1));
@@ -65,8 +76,7 @@ class CompareReportsTest {
         assertEquals(2, b.remove("run").get("threads").asInt());
         assertEquals(a.toString(), b.toString());
         assertArrayEquals(CompareCsv.bytes(one), CompareCsv.bytes(FOUR));
-        assertArrayEquals(
-                ComparePicture.bytes(one, UnitSystem.METRIC), ComparePicture.bytes(FOUR, UnitSystem.METRIC));
+        assertArrayEquals(ComparePicture.bytes(one, UnitSystem.METRIC), ComparePicture.bytes(FOUR, UnitSystem.METRIC));
     }
 
     @Test
@@ -77,7 +87,8 @@ class CompareReportsTest {
                 .toList();
         assertEquals(5, lines.size());
         assertTrue(lines.get(0).startsWith("rank,name,file,dish.surface.sectors,title,absorbed_W,absorbed_se_W,"));
-        String comma = lines.stream().filter(line -> line.contains("one")).findFirst().orElseThrow();
+        String comma =
+                lines.stream().filter(line -> line.contains("one")).findFirst().orElseThrow();
         assertTrue(comma.contains(",\"one, two\","), comma);
         int columns = lines.get(0).split(",").length;
         String plain = "(\"[^\"]*\"|[^,\"]*)";

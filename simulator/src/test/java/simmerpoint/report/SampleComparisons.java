@@ -8,8 +8,8 @@ import java.util.ArrayList;
 import java.util.List;
 import simmerpoint.scenario.ScenarioException;
 import simmerpoint.scenario.Variant;
-import simmerpoint.scenario.VariedKey;
 import simmerpoint.scenario.Variants;
+import simmerpoint.scenario.VariedKey;
 import simmerpoint.study.CompareStudy;
 import simmerpoint.study.Comparison;
 import simmerpoint.study.Progress;
@@ -34,7 +34,9 @@ public final class SampleComparisons {
             Path file = Files.createTempFile("compared", ".yaml");
             try {
                 return run(
-                        List.of(Files.writeString(file, text)), TraceOptions.defaults().withThreads(2), typed);
+                        List.of(Files.writeString(file, text)),
+                        TraceOptions.defaults().withThreads(2),
+                        typed);
             } finally {
                 Files.delete(file);
             }

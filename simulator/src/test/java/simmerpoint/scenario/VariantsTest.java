@@ -47,7 +47,8 @@ class VariantsTest {
         List<Variant> all = read(List.of(a, b), "dish.hub=1 cm,2 cm", "pan.diameter=20 cm,24 cm,30 cm");
         assertEquals(12, all.size());
         assertEquals("A", all.get(0).source());
-        assertEquals(Map.of("dish.hub", "1 cm", "pan.diameter", "24 cm"), all.get(1).varied());
+        assertEquals(
+                Map.of("dish.hub", "1 cm", "pan.diameter", "24 cm"), all.get(1).varied());
         assertEquals("B", all.get(11).source());
         assertEquals(0.02, all.get(11).scenario().dish().hubMetres(), 1e-12);
         assertEquals(0.15, all.get(11).scenario().target().radiusMetres(), 1e-12);
@@ -86,9 +87,12 @@ class VariantsTest {
     void anotherMaterialBringsItsOwnFigures() throws Exception {
         Path a = file(
                 "a.yaml",
-                DISH + "mirror: {material: aluminised polyester film, reflectance: 0.5, slope-error: 9 mrad, dust: 0.1}\n");
+                DISH
+                        + "mirror: {material: aluminised polyester film, reflectance: 0.5, slope-error: 9 mrad, dust: 0.1}\n");
         List<Variant> all = read(
-                List.of(a), "mirror.material=aluminised polyester film,household mirror,own figures", "pan.height=9 cm");
+                List.of(a),
+                "mirror.material=aluminised polyester film,household mirror,own figures",
+                "pan.height=9 cm");
         assertEquals(0.5, all.get(0).scenario().mirror().reflectance(), 0, "the file's figures are those of its film");
         double glass = all.get(1).scenario().mirror().reflectance();
         assertTrue(glass > 0.6, "reflectance " + glass);
@@ -133,8 +137,7 @@ class VariantsTest {
 
     @Test
     void aFileWithoutATimeNeedsOne() throws Exception {
-        Path a = file(
-                "a.yaml", DISH + "place: {latitude: 47°, longitude: 9°, zone: UTC+1}\nsky: {setting: rural}\n");
+        Path a = file("a.yaml", DISH + "place: {latitude: 47°, longitude: 9°, zone: UTC+1}\nsky: {setting: rural}\n");
         assertRefused("a place alone does not say where the sun stands", List.of(a), "dish.hub=1 cm,2 cm");
         List<Variant> timed = read(List.of(a), "when.date=2026-06-21", "when.time=10:00,12:00");
         assertEquals(2, timed.size());

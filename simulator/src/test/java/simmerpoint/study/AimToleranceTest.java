@@ -50,7 +50,8 @@ class AimToleranceTest {
                 PairedWatts at = watts.get(1 + 2 * way.ordinal());
                 Estimate lost = watts.get(0).absorbedBeyond(at);
                 Estimate angle = found.angles().get(way);
-                double slope = at.absorbedBeyond(watts.get(2 + 2 * way.ordinal())).value() / (0.02 * angle.value());
+                double slope =
+                        at.absorbedBeyond(watts.get(2 + 2 * way.ordinal())).value() / (0.02 * angle.value());
                 double error = Math.hypot(lost.standardError(), slope * angle.standardError());
                 assertEquals(loss * all, lost.value(), 5 * error + 1e-4 * all, way + " loss " + loss);
                 assertTrue(error < 0.01 * all, way + ": " + error + " W");
@@ -67,7 +68,9 @@ class AimToleranceTest {
     @Test
     void isMeasuredFromADeadOnAim() throws ScenarioException {
         Map<AimWay, Estimate> asItIs = of(0.1, Map.of()).angles();
-        assertEquals(asItIs, of(0.1, Map.of("aim.turn.up", "3°", "aim.drift.side", "-2°")).angles());
+        assertEquals(
+                asItIs,
+                of(0.1, Map.of("aim.turn.up", "3°", "aim.drift.side", "-2°")).angles());
     }
 
     /** A dish that carries its pan along: the turn moves the spot no more than the drift does. The rungs differ a little. */
@@ -75,7 +78,8 @@ class AimToleranceTest {
     void aPanOnItsOwnStandHalvesTheToleranceOfTurns() throws ScenarioException {
         AimTolerance stand = of(0.1, Map.of("aim.mount", "0 cm"));
         AimTolerance carried = of(0.1, Map.of("aim.pan-carried-by", "dish", "aim.mount", "0 cm"));
-        double ratio = stand.turn().orElseThrow().value() / carried.turn().orElseThrow().value();
+        double ratio = stand.turn().orElseThrow().value()
+                / carried.turn().orElseThrow().value();
         assertEquals(0.5, ratio, 0.1);
         double drift = stand.drift().orElseThrow().value();
         assertEquals(drift, carried.drift().orElseThrow().value(), 0.003 * drift);
@@ -91,16 +95,15 @@ class AimToleranceTest {
     }
 
     private static Scenario withPlane(String disc) throws ScenarioException {
-        String text = "dish: {diameter: 1.2 m, focal-length: 0.8 m, surface: {cut: smooth}}\nplane: {disc: " + disc + "}\n"
-                + "aim: {pan-carried-by: dish}\n";
+        String text = "dish: {diameter: 1.2 m, focal-length: 0.8 m, surface: {cut: smooth}}\nplane: {disc: " + disc
+                + "}\n" + "aim: {pan-carried-by: dish}\n";
         return ScenarioReader.parse("plane", text, Path.of(""), Map.of()).scenario();
     }
 
     @Test
     void refusesLossesThatAreNoShare() {
         for (double bad : new double[] {0, 1, -0.1, Double.NaN}) {
-            assertThrows(
-                    IllegalArgumentException.class, () -> AimTolerance.of(List.of(), bad, OPTIONS, Progress.NONE));
+            assertThrows(IllegalArgumentException.class, () -> AimTolerance.of(List.of(), bad, OPTIONS, Progress.NONE));
         }
     }
 }

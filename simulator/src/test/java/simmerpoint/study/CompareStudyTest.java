@@ -14,8 +14,8 @@ import simmerpoint.sampling.Estimate;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.scenario.ScenarioException;
 import simmerpoint.scenario.Variant;
-import simmerpoint.scenario.VariedKey;
 import simmerpoint.scenario.Variants;
+import simmerpoint.scenario.VariedKey;
 import simmerpoint.target.Ledger;
 
 class CompareStudyTest {
@@ -62,9 +62,12 @@ class CompareStudyTest {
         assertEquals(0, c.best().difference().value(), 0);
         assertFalse(c.best().isSeenToDiffer());
         ComparedRow last = c.rows().get(2);
-        assertEquals(last.absorbed().value() - c.best().absorbed().value(), last.difference().value(), 1e-9);
-        double unpaired = Math.hypot(
-                last.absorbed().standardError(), c.best().absorbed().standardError());
+        assertEquals(
+                last.absorbed().value() - c.best().absorbed().value(),
+                last.difference().value(),
+                1e-9);
+        double unpaired =
+                Math.hypot(last.absorbed().standardError(), c.best().absorbed().standardError());
         assertTrue(last.difference().standardError() <= unpaired / 3, last.difference() + " against " + unpaired);
         assertTrue(last.isSeenToDiffer());
     }
@@ -84,7 +87,8 @@ class CompareStudyTest {
     void aDifferenceIsSeenFromTwoOfItsErrorsOn() {
         ComparedRow row = new ComparedRow(null, 0, ledger(700), new Estimate(-1, 0.51), null, 0, null, 1, null);
         assertFalse(row.isSeenToDiffer());
-        assertTrue(new ComparedRow(null, 0, ledger(700), new Estimate(-1, 0.49), null, 0, null, 1, null).isSeenToDiffer());
+        assertTrue(
+                new ComparedRow(null, 0, ledger(700), new Estimate(-1, 0.49), null, 0, null, 1, null).isSeenToDiffer());
     }
 
     private static Ledger ledger(double absorbed) {
@@ -117,8 +121,10 @@ class CompareStudyTest {
         Comparison c = CompareStudy.run(variants, wanted, Progress.NONE);
         assertTrue(c.precisionReached());
         c.rows().forEach(row -> assertTrue(row.ledger().caught().relativeError() <= 4e-4));
-        assertTrue(c.run().rays() > 1 << 16 && c.run().rays() <= 1 << 18, c.run().rays() + " rays");
-        assertFalse(CompareStudy.run(variants, wanted.withRays(1 << 14), Progress.NONE).precisionReached());
+        assertTrue(
+                c.run().rays() > 1 << 16 && c.run().rays() <= 1 << 18, c.run().rays() + " rays");
+        assertFalse(CompareStudy.run(variants, wanted.withRays(1 << 14), Progress.NONE)
+                .precisionReached());
     }
 
     @Test
@@ -133,15 +139,15 @@ class CompareStudyTest {
         CompareStudy.run(variants, OPTIONS, watch);
         assertTrue(last[0] > 0.5, "tolerances tell of themselves too: " + last[0]);
         assertThrows(
-                CancellationException.class,
-                () -> CompareStudy.run(variants, OPTIONS, (done, detail) -> done < 0.5));
+                CancellationException.class, () -> CompareStudy.run(variants, OPTIONS, (done, detail) -> done < 0.5));
     }
 
     @Test
     void aPanInTheMirrorIsFoundBeforehand() throws ScenarioException {
-        assertTrue(CompareStudy.firstImpossible(variants("stand.pull-back=0 cm,10 cm")).isEmpty());
-        CompareStudy.Impossible bad =
-                CompareStudy.firstImpossible(variants("stand.pull-back=0 cm,-79 cm")).orElseThrow();
+        assertTrue(CompareStudy.firstImpossible(variants("stand.pull-back=0 cm,10 cm"))
+                .isEmpty());
+        CompareStudy.Impossible bad = CompareStudy.firstImpossible(variants("stand.pull-back=0 cm,-79 cm"))
+                .orElseThrow();
         assertEquals("-79 cm", bad.variant().varied().get("stand.pull-back"));
         assertTrue(bad.reason().contains("into the mirror"), bad.reason());
     }

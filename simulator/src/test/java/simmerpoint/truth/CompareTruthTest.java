@@ -16,10 +16,10 @@ import org.junit.jupiter.params.provider.ValueSource;
 import simmerpoint.sampling.Estimate;
 import simmerpoint.scenario.ScenarioException;
 import simmerpoint.scenario.Variant;
-import simmerpoint.scenario.VariedKey;
 import simmerpoint.scenario.Variants;
-import simmerpoint.study.ComparedRow;
+import simmerpoint.scenario.VariedKey;
 import simmerpoint.study.CompareStudy;
+import simmerpoint.study.ComparedRow;
 import simmerpoint.study.Comparison;
 import simmerpoint.study.PairedStudy;
 import simmerpoint.study.PairedWatts;
@@ -76,10 +76,9 @@ class CompareTruthTest {
     @ParameterizedTest
     @ValueSource(strings = {"bent-strips, sectors: 24", "flat-rings, sectors: 24, rings: 6"})
     void moreSectorsNeverLose(String cut) throws Exception {
-        List<Variant> variants =
-                variants(cooker(cut), SECTORS + "=6,8,12,16,24,25,32,48,64,96,192");
-        List<PairedWatts> watts = PairedStudy.watts(
-                variants.stream().map(Variant::scenario).toList(), OPTIONS, Progress.NONE);
+        List<Variant> variants = variants(cooker(cut), SECTORS + "=6,8,12,16,24,25,32,48,64,96,192");
+        List<PairedWatts> watts =
+                PairedStudy.watts(variants.stream().map(Variant::scenario).toList(), OPTIONS, Progress.NONE);
         for (int k = 1; k < watts.size(); k++) {
             Estimate gain = watts.get(k).absorbedBeyond(watts.get(k - 1));
             assertTrue(
