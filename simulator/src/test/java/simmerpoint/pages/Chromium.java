@@ -87,7 +87,10 @@ final class Chromium {
         Path log = folder.resolve("net" + runs + ".json");
         Run run = open(page, "--log-net-log=" + log, "--virtual-time-budget=3000", "--dump-dom");
         JsonNode root = new ObjectMapper().readTree(log.toFile());
-        int start = root.get("constants").get("logEventTypes").get("URL_REQUEST_START_JOB").asInt();
+        int start = root.get("constants")
+                .get("logEventTypes")
+                .get("URL_REQUEST_START_JOB")
+                .asInt();
         List<String> asked = new ArrayList<>(run.console());
         for (JsonNode event : root.get("events")) {
             JsonNode told = event.path("params");
@@ -148,6 +151,8 @@ final class Chromium {
 
     /** A folder to keep what the runs made, if one is asked for by the property {@code pages.keep}. */
     static Optional<Path> keep() {
-        return Optional.ofNullable(System.getProperty("pages.keep")).filter(s -> !s.isBlank()).map(Path::of);
+        return Optional.ofNullable(System.getProperty("pages.keep"))
+                .filter(s -> !s.isBlank())
+                .map(Path::of);
     }
 }

@@ -103,9 +103,11 @@ class ReportPageTest {
         String lake = Files.readString(page("lake")).replace("</body>", picture);
         Path ruled = Files.writeString(folder.resolve("ruled.html"), lake);
         List<String> complaints = chromium.asks(ruled);
-        assertTrue(complaints.size() == 1 && complaints.get(0).contains("Content Security Policy"), complaints.toString());
+        assertTrue(
+                complaints.size() == 1 && complaints.get(0).contains("Content Security Policy"), complaints.toString());
         Path free = Files.writeString(
-                folder.resolve("free.html"), lake.replaceFirst("<meta http-equiv=\"Content-Security-Policy\"[^>]*/>", ""));
+                folder.resolve("free.html"),
+                lake.replaceFirst("<meta http-equiv=\"Content-Security-Policy\"[^>]*/>", ""));
         assertTrue(chromium.asks(free).stream().anyMatch(line -> line.contains("picture.png")));
     }
 
