@@ -88,8 +88,7 @@ final class CookSection {
     /** What the pan's water does with these watts; empty for a bare disc. */
     private Optional<String> heat() {
         return result.scenario().kitchen().map(kitchen -> {
-            Absorbed absorbed = PanLights.absorbed(result.faces(), result.scenario(), kitchen)
-                    .scaledTo(ledger.absorbed().value());
+            Absorbed absorbed = PanLights.absorbed(result, kitchen);
             HeatSentences heat = new HeatSentences(kitchen, absorbed, figures.system());
             return heat.boil() + " " + heat.levelSentence() + " (" + capital(heat.weather()) + ".)";
         });

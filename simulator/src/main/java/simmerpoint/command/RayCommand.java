@@ -1,5 +1,6 @@
 package simmerpoint.command;
 
+import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -32,8 +33,13 @@ abstract class RayCommand implements Callable<Integer> {
 
     /** Tells what is odd in a scenario, unless asked to be quiet. */
     void tellOddities(ReadScenario read) {
+        tellNotes(read.warnings());
+    }
+
+    /** Tells notes, unless asked to be quiet. */
+    void tellNotes(List<String> notes) {
         if (!quiet) {
-            read.warnings().forEach(warning -> terminal.complain("simmerpoint: note: " + warning));
+            notes.forEach(note -> terminal.complain("simmerpoint: note: " + note));
         }
     }
 
