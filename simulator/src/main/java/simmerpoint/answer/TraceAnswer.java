@@ -23,10 +23,14 @@ public final class TraceAnswer {
     }
 
     private static List<Item> cautions(TraceResult result, TargetWords words) {
-        double hottest = Math.max(result.spot().peakFlux().value(), hottestOnWall(result));
-        return CautionWords.sentences(hottest, words.noun()).stream()
+        return CautionWords.sentences(hottest(result), words.noun()).stream()
                 .map(text -> (Item) new Item.Caution(text))
                 .toList();
+    }
+
+    /** The hottest place on underside and wall, W/m². */
+    static double hottest(TraceResult result) {
+        return Math.max(result.spot().peakFlux().value(), hottestOnWall(result));
     }
 
     private static double hottestOnWall(TraceResult result) {
