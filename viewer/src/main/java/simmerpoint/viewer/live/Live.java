@@ -28,6 +28,12 @@ public final class Live implements AutoCloseable {
         engine.show(scenario);
     }
 
+    /** Shows {@code scenario} without an answer, and why there is none. */
+    public void refuse(Scenario scenario, String why) {
+        studyEngine.stop();
+        engine.refuse(scenario, why);
+    }
+
     private void arrived(LiveState newest) {
         state.set(newest);
         if (newest.settled() && newest.refusal().isEmpty()) {

@@ -50,10 +50,27 @@ public final class LiveEngine implements AutoCloseable {
         lane.put(new Run(scenario, ++runs));
     }
 
+    /** Says that there is no answer to {@code scenario}, for instance since its file does not name a moment. */
+    public synchronized void refuse(Scenario scenario, String why) {
+        lane.put(new Refused(new Run(scenario, ++runs), why));
+    }
+
     /** Stops all work; no state comes after those under way. */
     @Override
     public void close() {
         lane.close();
+    }
+
+    private record Refused(Run run, String why) implements Lane.Job {
+        @Override
+        public void first() {
+            run.refuse(why);
+        }
+
+        @Override
+        public void rest() {
+            // Nothing follows.
+        }
     }
 
     /** One scenario on its way; lives on the lane's thread. */
