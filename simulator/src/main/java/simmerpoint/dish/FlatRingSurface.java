@@ -1,5 +1,9 @@
 package simmerpoint.dish;
 
+import java.util.ArrayList;
+import java.util.List;
+import simmerpoint.geometry.Vec;
+
 /**
  * Sectors × rings of flat trapezoids with all corners on the paraboloid, seen as one closed many-sided bowl: the planes
  * of neighbouring panels meet in straight edges. A gap takes half its width off every edge that a panel shares with a
@@ -143,5 +147,28 @@ final class FlatRingSurface implements MirrorSurface {
         out.nz[i] = 1;
         out.area[i] = planArea;
         out.panel[i] = MirrorPoints.GAP;
+    }
+
+    /** Corners of a panel, counter-clockwise from its hub side, without the gap; none if the gap leaves nothing. */
+    List<Vec> edge(int panel) {
+        int j = panel % borders.rings();
+        double from = Math.max(firstX[j], sideTrim[j] / sectors.tanHalf);
+        double to = lastX[j];
+        if (!(to > from)) {
+            return List.of();
+        }
+        int k = panel / borders.rings();
+        double inner = Math.max(0, from * sectors.tanHalf - sideTrim[j]);
+        double outer = to * sectors.tanHalf - sideTrim[j];
+        double low = innerZ[j] + slope[j] * (from - innerX[j]);
+        double high = innerZ[j] + slope[j] * (to - innerX[j]);
+        List<Vec> corners = new ArrayList<>(4);
+        corners.add(sectors.point(k, from, -inner, low));
+        corners.add(sectors.point(k, to, -outer, high));
+        corners.add(sectors.point(k, to, outer, high));
+        if (inner > 0) {
+            corners.add(sectors.point(k, from, inner, low));
+        }
+        return corners;
     }
 }

@@ -3,8 +3,8 @@ package simmerpoint.target;
 import simmerpoint.geometry.Vec;
 import simmerpoint.pan.Pan;
 import simmerpoint.pan.Target;
-import simmerpoint.sampling.RadiusLaw;
 import simmerpoint.tracing.LightBatch;
+import simmerpoint.tracing.OneDraw;
 import simmerpoint.tracing.Outgoing;
 
 /**
@@ -23,10 +23,8 @@ public final class PanWalk {
     private final double height;
     private final boolean bare;
     private final Cylinder body;
-    private final Outgoing out;
-    private final int[] line;
-    private final double[] rho;
-    private final double[] scratch;
+    private final OneDraw draws;
+    private Outgoing out;
     private final Span shadow = new Span();
     private final Span disc = new Span();
     private final Span outline = new Span();
@@ -53,10 +51,7 @@ public final class PanWalk {
         height = target instanceof Pan pan ? pan.heightMetres() : 0;
         bare = !(target instanceof Pan);
         body = new Cylinder(target.radiusMetres(), height, bare);
-        out = new Outgoing(batch);
-        line = new int[batch];
-        rho = new double[batch];
-        scratch = new double[batch];
+        draws = new OneDraw(batch);
         shaded = new StepSums(count);
         underside = new StepSums(count);
         wall = new StepSums(count);
@@ -65,8 +60,7 @@ public final class PanWalk {
 
     /** Walks a batch of light past all positions. */
     public void add(LightBatch light) {
-        drawErrors(light);
-        out.reflect(light);
+        out = draws.of(light);
         for (int i = 0; i < light.capacity; i++) {
             double watts = light.watts[i];
             if (light.panel[i] >= 0 && watts > 0) {
@@ -74,21 +68,6 @@ public final class PanWalk {
             }
         }
         rays += light.capacity;
-    }
-
-    /** One error per ray. */
-    private void drawErrors(LightBatch light) {
-        int n = light.capacity;
-        for (int i = 0; i < n; i++) {
-            double v = 2 * light.draw[i];
-            line[i] = (int) v;
-            rho[i] = v - line[i];
-        }
-        RadiusLaw.inverse(rho, n, scratch);
-        for (int i = 0; i < n; i++) {
-            out.tiltIn[i] = rho[i] * light.tiltIn[i + line[i] * n];
-            out.tiltAcross[i] = rho[i] * light.tiltAcross[i + line[i] * n];
-        }
     }
 
     private void walk(LightBatch light, int i, double watts) {

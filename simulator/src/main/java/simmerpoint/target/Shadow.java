@@ -1,7 +1,6 @@
 package simmerpoint.target;
 
 import simmerpoint.geometry.Vec;
-import simmerpoint.tracing.LightBatch;
 
 /**
  * A quick judgement which mirror points a pan's shadow may cover: those near the line from the pan's middle away from
@@ -24,10 +23,9 @@ final class Shadow {
         perMetre = Math.tan(Math.min(1.5, largestSunAngle)) * 1.000001;
     }
 
-    boolean mayCover(LightBatch light, int i) {
-        double x = light.px[i];
-        double y = light.py[i];
-        double z = light.pz[i] - middle;
+    /** Of the mirror point (x, y, pz), target frame. */
+    boolean mayCover(double x, double y, double pz) {
+        double z = pz - middle;
         double along = x * sx + y * sy + z * sz;
         double off2 = x * x + y * y + z * z - along * along;
         double reach = radius + Math.abs(along) * perMetre;

@@ -98,7 +98,7 @@ public final class TargetCatch {
                 continue;
             }
             incident += watts;
-            if (!bare && shadow.mayCover(light, i) && isShaded(light, i)) {
+            if (!bare && shadow.mayCover(light.px[i], light.py[i], light.pz[i]) && isShaded(light, i)) {
                 shaded += watts;
                 continue;
             }
@@ -191,13 +191,6 @@ public final class TargetCatch {
         if (body.crossed) {
             cross(landing, i, met == Cylinder.UNDERSIDE, watts);
         }
-        if (met == Cylinder.NOTHING) {
-            tally.missed += watts;
-        } else if (met == Cylinder.WALL) {
-            double inward = -(body.x * dx + body.y * dy) / radius * landing.perLength[i];
-            tally.hitWall(body.x, body.y, body.z, inward, watts);
-        } else if (met == Cylinder.LID) {
-            tally.hitLid(body.x, body.y, -dz * landing.perLength[i], watts);
-        }
+        tally.hit(body, met, dx, dy, dz, landing.perLength[i], watts);
     }
 }

@@ -1,0 +1,67 @@
+package simmerpoint.viewer.live;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.concurrent.LinkedBlockingQueue;
+import java.util.concurrent.TimeUnit;
+import java.util.function.BooleanSupplier;
+import org.junit.jupiter.api.Test;
+import simmerpoint.scenario.Scenario;
+import simmerpoint.scenario.ScenarioReader;
+import simmerpoint.setup.Stand;
+import simmerpoint.study.PanResult;
+import simmerpoint.study.PanStudy;
+import simmerpoint.study.Progress;
+import simmerpoint.study.TraceOptions;
+
+class LiveTest {
+    private static final TraceOptions QUICK = TraceOptions.defaults().withRays(1 << 14);
+
+    private final LinkedBlockingQueue<Runnable> deliveries = new LinkedBlockingQueue<>();
+
+    /** Runs what the lanes deliver on this thread, as the FX thread would. */
+    private void until(BooleanSupplier condition) throws InterruptedException {
+        long end = System.nanoTime() + TimeUnit.SECONDS.toNanos(60);
+        while (!condition.getAsBoolean()) {
+            assertTrue(System.nanoTime() < end, "waited in vain");
+            Runnable next = deliveries.poll(100, TimeUnit.MILLISECONDS);
+            if (next != null) {
+                next.run();
+            }
+        }
+    }
+
+    @Test
+    void studiesFollowInAPauseAndAreThoseOfTheCommandLine() throws InterruptedException {
+        Scenario example = ScenarioReader.builtIn().scenario();
+        Scenario newer = example.withStand(new Stand(0.03, 0, 0, 0));
+        try (Live live = new Live(QUICK, deliveries::add)) {
+            live.show(example);
+            until(() -> live.stateProperty().get() != null);
+            live.show(newer);
+            until(() -> live.studiesProperty().get().panOf(newer).isPresent());
+            PanResult expected = PanStudy.run(newer, QUICK, Progress.NONE);
+            PanResult actual = live.studiesProperty().get().panOf(newer).orElseThrow();
+            assertEquals(expected.here(), actual.here());
+            assertEquals(
+                    expected.moves().get(0).positions(), actual.moves().get(0).positions());
+            assertTrue(live.studiesProperty().get().panOf(example).isEmpty());
+        }
+    }
+
+    @Test
+    void aDiscHasNoStudies() throws Exception {
+        Scenario disc = ScenarioReader.parse(
+                        "disc",
+                        "dish: {diameter: 1.2 m, focal-length: 0.8 m, surface: {cut: smooth}}\nplane: {disc: 20 cm}\n",
+                        java.nio.file.Path.of(""))
+                .scenario();
+        try (Live live = new Live(QUICK, deliveries::add)) {
+            live.show(disc);
+            until(() -> live.studiesProperty().get().scenario().isPresent());
+            until(() -> !live.studiesProperty().get().working());
+            assertTrue(live.studiesProperty().get().pan().isEmpty());
+        }
+    }
+}
