@@ -19,9 +19,12 @@ public enum Theme {
     /** Light words on dark ground. */
     DARK;
 
-    private final String colours = inline(Stream.of(Shade.values())
-            .map(shade -> shade.looked() + ": " + web(shade.in(this)) + ";")
-            .collect(Collectors.joining(" ", ".root, .workbench {", "}")));
+    /** Not a constant: while the themes are made, a shade does not know yet which of them is dark. */
+    private String colours() {
+        return inline(Stream.of(Shade.values())
+                .map(shade -> shade.looked() + ": " + web(shade.in(this)) + ";")
+                .collect(Collectors.joining(" ", ".root, .workbench {", "}")));
+    }
 
     /** Dresses a window and everything that pops up from it; takes off another theme. */
     public void dress(Scene scene) {
@@ -43,8 +46,8 @@ public enum Theme {
 
     private void putOn(ObservableList<String> sheets) {
         String shared = shared();
-        sheets.removeAll(List.of(LIGHT.colours, DARK.colours, shared));
-        sheets.addAll(colours, shared);
+        sheets.removeAll(List.of(LIGHT.colours(), DARK.colours(), shared));
+        sheets.addAll(colours(), shared);
     }
 
     private static String web(Color c) {
