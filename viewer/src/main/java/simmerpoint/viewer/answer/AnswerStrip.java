@@ -76,7 +76,9 @@ public final class AnswerStrip extends VBox {
         progress.setId("answer-progress");
         progress.setAccessibleText("How far the finer figures have come");
         VBox left = new VBox(1, figure, certainty, progress);
-        left.setMinWidth(WATTS_WIDTH);
+        certainty.setMinWidth(WATTS_WIDTH);
+        meaning.setMinWidth(Region.USE_PREF_SIZE);
+        left.setMinWidth(Region.USE_PREF_SIZE);
         VBox middle = new VBox(level);
         middle.setAlignment(Pos.CENTER_LEFT);
         middle.setMinWidth(LEVEL_WIDTH);
