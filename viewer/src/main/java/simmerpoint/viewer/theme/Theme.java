@@ -19,10 +19,6 @@ public enum Theme {
     /** Light words on dark ground. */
     DARK;
 
-    private final String colours = inline(Stream.of(Shade.values())
-            .map(shade -> shade.looked() + ": " + web(shade.in(this)) + ";")
-            .collect(Collectors.joining(" ", ".root, .workbench {", "}")));
-
     /** Dresses a window and everything that pops up from it; takes off another theme. */
     public void dress(Scene scene) {
         putOn(scene.getStylesheets());
@@ -41,10 +37,17 @@ public enum Theme {
         return this == LIGHT ? DARK : LIGHT;
     }
 
+    /** The shades as looked-up colours. */
+    private String colours() {
+        return inline(Stream.of(Shade.values())
+                .map(shade -> shade.looked() + ": " + web(shade.in(this)) + ";")
+                .collect(Collectors.joining(" ", ".root, .workbench {", "}")));
+    }
+
     private void putOn(ObservableList<String> sheets) {
         String shared = shared();
-        sheets.removeAll(List.of(LIGHT.colours, DARK.colours, shared));
-        sheets.addAll(colours, shared);
+        sheets.removeAll(List.of(LIGHT.colours(), DARK.colours(), shared));
+        sheets.addAll(colours(), shared);
     }
 
     private static String web(Color c) {

@@ -79,7 +79,8 @@ class ViewerWindowTest {
             var state = window.live().stateProperty().get();
             return state != null
                     && state.settled()
-                    && state.scenario() == window.desk().readProperty().get().scenario();
+                    && state.scenario()
+                            .equals(window.desk().readProperty().get().scenario());
         });
     }
 
