@@ -2,6 +2,7 @@ package simmerpoint.viewer.answer;
 
 import java.awt.Color;
 import java.util.Locale;
+import javafx.beans.binding.Bindings;
 import javafx.beans.value.ObservableValue;
 import javafx.geometry.Pos;
 import javafx.scene.AccessibleRole;
@@ -24,7 +25,9 @@ import simmerpoint.viewer.live.LiveState;
  */
 public final class AnswerStrip extends VBox {
     private static final double WATER_HEIGHT = 64;
-    private static final double FOOT_HEIGHT = 38;
+    private static final double FOOT_TWO_LINES = 38;
+    private static final double FOOT_THREE_LINES = 54;
+    private static final double TWO_LINES_FROM = 1240;
     private static final double WATTS_WIDTH = 250;
     private static final double LEVEL_WIDTH = 120;
     private static final double LOSS_SHARE = 0.37;
@@ -73,7 +76,9 @@ public final class AnswerStrip extends VBox {
         progress.setId("answer-progress");
         progress.setAccessibleText("How far the finer figures have come");
         VBox left = new VBox(1, figure, certainty, progress);
-        left.setMinWidth(WATTS_WIDTH);
+        certainty.setMinWidth(WATTS_WIDTH);
+        meaning.setMinWidth(Region.USE_PREF_SIZE);
+        left.setMinWidth(Region.USE_PREF_SIZE);
         VBox middle = new VBox(level);
         middle.setAlignment(Pos.CENTER_LEFT);
         middle.setMinWidth(LEVEL_WIDTH);
@@ -102,8 +107,11 @@ public final class AnswerStrip extends VBox {
         safety.setMaxWidth(Double.MAX_VALUE);
         HBox row = new HBox(10, loss, sign, safety);
         row.setAlignment(Pos.CENTER_LEFT);
-        row.setMinHeight(FOOT_HEIGHT);
-        row.setMaxHeight(FOOT_HEIGHT);
+        row.minHeightProperty()
+                .bind(Bindings.when(widthProperty().greaterThan(TWO_LINES_FROM))
+                        .then(FOOT_TWO_LINES)
+                        .otherwise(FOOT_THREE_LINES));
+        row.maxHeightProperty().bind(row.minHeightProperty());
         return row;
     }
 

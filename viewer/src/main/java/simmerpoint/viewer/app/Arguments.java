@@ -107,8 +107,7 @@ record Arguments(
                 case "--help", "-h" -> help = true;
                 default -> {
                     if (name.startsWith("-")) {
-                        throw new WrongArguments(
-                                "there is no option " + name + "; --help names those there are.");
+                        throw new WrongArguments("there is no option " + name + "; --help names those there are.");
                     }
                     open(word);
                 }
@@ -165,7 +164,8 @@ record Arguments(
             return switch (text) {
                 case "metric" -> UnitSystem.METRIC;
                 case "inch" -> UnitSystem.INCH;
-                default -> throw new WrongArguments("--units: \"" + text + "\" is not a system of units: metric or inch.");
+                default ->
+                    throw new WrongArguments("--units: \"" + text + "\" is not a system of units: metric or inch.");
             };
         }
     }

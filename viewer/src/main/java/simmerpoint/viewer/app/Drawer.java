@@ -72,6 +72,7 @@ final class Drawer extends HBox {
         int wrong = wrongCount == null || wrongCount.getValue() == null ? 0 : wrongCount.getValue();
         String mark = wrong == 0 ? "" : "   \u26a0 " + wrong + (wrong == 1 ? " value is wrong" : " values are wrong");
         word.setText((open.get() ? OPEN : SHUT) + mark);
-        grip.setAccessibleText((open.get() ? "Put the drawer away." : "Pull the drawer open: change the design.") + mark);
+        grip.setAccessibleText(
+                (open.get() ? "Put the drawer away." : "Pull the drawer open: change the design.") + mark);
     }
 }

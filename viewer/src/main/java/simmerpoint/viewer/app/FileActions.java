@@ -22,8 +22,7 @@ final class FileActions {
     private final Executor fx;
     private final Consumer<String> tell;
 
-    FileActions(
-            Desk desk, RecentFiles recent, Asks asks, Executor background, Executor fx, Consumer<String> tell) {
+    FileActions(Desk desk, RecentFiles recent, Asks asks, Executor background, Executor fx, Consumer<String> tell) {
         this.desk = desk;
         this.recent = recent;
         this.asks = asks;
@@ -148,8 +147,8 @@ final class FileActions {
         if (loss.isEmpty()) {
             return true;
         }
-        Optional<Integer> answer = asks.which(
-                "Save before going on?", loss.get(), List.of("Save", "Do not save", "Go back"));
+        Optional<Integer> answer =
+                asks.which("Save before going on?", loss.get(), List.of("Save", "Do not save", "Go back"));
         if (answer.equals(Optional.of(0))) {
             return save();
         }

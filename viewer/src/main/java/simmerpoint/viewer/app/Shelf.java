@@ -9,12 +9,14 @@ import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.MenuButton;
 import javafx.scene.control.MenuItem;
+import javafx.scene.control.SeparatorMenuItem;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.control.ToggleGroup;
 import javafx.scene.control.Tooltip;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
 import simmerpoint.units.UnitSystem;
 import simmerpoint.viewer.desk.Desk;
 import simmerpoint.viewer.desk.RecentFiles;
@@ -27,7 +29,7 @@ final class Shelf extends HBox {
     private final RecentFiles recent;
     private final Label title = new Label();
     private final Label where = new Label();
-    private final MenuButton more = new MenuButton("Others");
+    private final MenuButton more = new MenuButton("Open");
 
     Shelf(Desk desk, FileActions files, RecentFiles recent, Look look, Node takeAway) {
         this.desk = desk;
@@ -35,7 +37,7 @@ final class Shelf extends HBox {
         this.recent = recent;
         getStyleClass().add("shelf");
         setId("shelf");
-        getChildren().addAll(title, where, gap(true));
+        getChildren().addAll(name(), gap(true));
         getChildren().addAll(fileButtons());
         getChildren().addAll(takeAway, gap(false));
         getChildren().addAll(backAndForth());
@@ -43,10 +45,9 @@ final class Shelf extends HBox {
         getChildren().addAll(units(look.unitsProperty()));
         getChildren().addAll(gap(false), colours(look.themeProperty()));
         getChildren().stream()
-                .filter(node -> node != where && node instanceof Region)
+                .skip(1)
+                .filter(node -> node instanceof Region)
                 .forEach(node -> ((Region) node).setMinWidth(USE_PREF_SIZE));
-        title.setMinWidth(0);
-        where.setMinWidth(0);
         InvalidationListener tell = value -> tell();
         desk.titleProperty().addListener(tell);
         desk.dirtyProperty().addListener(tell);
@@ -72,15 +73,20 @@ final class Shelf extends HBox {
         return button;
     }
 
-    private Node[] fileButtons() {
+    private Node name() {
         title.getStyleClass().add("title");
         title.setId("shelf-title");
-        where.getStyleClass().add("quiet");
+        where.getStyleClass().addAll("quiet", "file-name");
         where.setId("shelf-file");
-        more.setId("others");
-        more.setTooltip(new Tooltip("Scenarios opened last, and the example"));
+        VBox both = new VBox(title, where);
+        both.setMinWidth(0);
+        return both;
+    }
+
+    private Node[] fileButtons() {
+        more.setId("open");
+        more.setTooltip(new Tooltip("Open another scenario (Ctrl+O)"));
         return new Node[] {
-            button("open", "Open\u2026", "Open a scenario (Ctrl+O)", files::open),
             more,
             button("save", "Save", "Save the scenario (Ctrl+S)", files::save),
             button("save-as", "Save as\u2026", "Save the scenario as another file (Ctrl+Shift+S)", files::saveAs)
@@ -144,11 +150,13 @@ final class Shelf extends HBox {
     }
 
     private void listRecent() {
-        more.getItems().clear();
-        for (Path file : recent.files()) {
-            MenuItem item = new MenuItem(file.toString());
+        MenuItem file = new MenuItem("A file\u2026");
+        file.setOnAction(e -> files.open());
+        more.getItems().setAll(file, new SeparatorMenuItem());
+        for (Path known : recent.files()) {
+            MenuItem item = new MenuItem(known.toString());
             item.setMnemonicParsing(false);
-            item.setOnAction(e -> files.open(file));
+            item.setOnAction(e -> files.open(known));
             more.getItems().add(item);
         }
         MenuItem example = new MenuItem("The example: Tea kitchen at the lake hut");

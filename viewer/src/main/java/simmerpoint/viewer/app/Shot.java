@@ -44,7 +44,8 @@ final class Shot extends AnimationTimer {
             return false;
         }
         StudyState studies = window.live().studiesProperty().get();
-        boolean studied = studies.scenario().filter(s -> s == state.scenario()).isPresent() && !studies.working();
+        boolean studied =
+                studies.scenario().filter(s -> s.equals(state.scenario())).isPresent() && !studies.working();
         return state.refusal().isPresent() || studied;
     }
 

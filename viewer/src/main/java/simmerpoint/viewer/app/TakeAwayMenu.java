@@ -38,7 +38,11 @@ final class TakeAwayMenu extends MenuButton {
         add("The answer in words\u2026", TEXT, "answer", r -> text(r, units.getValue()));
         add("Figures (JSON)\u2026", FileKind.FIGURES, "figures", JsonReport::bytes);
         add("Light on the pan as a table\u2026", FileKind.TABLE, "light", CsvReport::bytes);
-        add("Light on the pan as a picture\u2026", FileKind.PICTURE, "light", r -> PngReport.bytes(r, units.getValue()));
+        add(
+                "Light on the pan as a picture\u2026",
+                FileKind.PICTURE,
+                "light",
+                r -> PngReport.bytes(r, units.getValue()));
         MenuItem all = new MenuItem("This window as a picture\u2026");
         all.setOnAction(e -> takeAway.write("Write this window", FileKind.PICTURE, "window", window::get));
         getItems().add(all);
@@ -48,8 +52,9 @@ final class TakeAwayMenu extends MenuButton {
 
     private void add(String words, FileKind kind, String name, Function<TraceResult, byte[]> maker) {
         MenuItem item = new MenuItem(words);
-        item.setOnAction(e -> settled().ifPresent(result ->
-                takeAway.write(words.replace("\u2026", ""), kind, name, () -> maker.apply(result))));
+        item.setOnAction(e -> settled()
+                .ifPresent(
+                        result -> takeAway.write(words.replace("\u2026", ""), kind, name, () -> maker.apply(result))));
         getItems().add(item);
     }
 

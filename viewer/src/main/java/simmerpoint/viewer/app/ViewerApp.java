@@ -35,8 +35,9 @@ public final class ViewerApp extends Application {
     public void start(Stage stage) {
         Arguments arguments = asked.arguments();
         boolean shot = arguments.shot().isPresent();
-        RecentFiles recent =
-                shot ? RecentFiles.forgotten() : RecentFiles.in(ConfigFolder.usual().resolve(RECENT));
+        RecentFiles recent = shot
+                ? RecentFiles.forgotten()
+                : RecentFiles.in(ConfigFolder.usual().resolve(RECENT));
         if (!shot) {
             arguments.scenario().ifPresent(recent::add);
         }

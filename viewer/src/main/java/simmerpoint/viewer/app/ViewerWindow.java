@@ -74,7 +74,9 @@ final class ViewerWindow implements AutoCloseable {
         scene.getAccelerators()
                 .put(
                         new KeyCodeCombination(KeyCode.F2),
-                        () -> workbench.drawerOpenProperty().set(!workbench.drawerOpenProperty().get()));
+                        () -> workbench
+                                .drawerOpenProperty()
+                                .set(!workbench.drawerOpenProperty().get()));
         scene.getAccelerators().put(new KeyCodeCombination(KeyCode.F6), () -> Rounds.next(scene, parts()));
     }
 
@@ -82,8 +84,7 @@ final class ViewerWindow implements AutoCloseable {
         scene.getAccelerators()
                 .put(
                         shift
-                                ? new KeyCodeCombination(
-                                        code, KeyCombination.SHORTCUT_DOWN, KeyCombination.SHIFT_DOWN)
+                                ? new KeyCodeCombination(code, KeyCombination.SHORTCUT_DOWN, KeyCombination.SHIFT_DOWN)
                                 : new KeyCodeCombination(code, KeyCombination.SHORTCUT_DOWN),
                         action);
     }

@@ -61,7 +61,6 @@ final class Lane implements AutoCloseable {
                 rest(job);
             } catch (CancellationException e) {
                 // Something newer is wanted, or nothing any more.
-                continue;
             }
         }
     }
@@ -99,7 +98,6 @@ final class Lane implements AutoCloseable {
                 }
             } catch (InterruptedException e) {
                 // Only close() interrupts here: the loop's condition sees it.
-                continue;
             }
         }
         return null;

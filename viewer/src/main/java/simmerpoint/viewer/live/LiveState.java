@@ -25,6 +25,6 @@ public record LiveState(
         Optional<String> refusal) {
     /** Whether the result is that of the scenario asked for. */
     public boolean current() {
-        return result.isPresent() && result.get().scenario() == scenario;
+        return result.isPresent() && result.get().scenario().equals(scenario);
     }
 }

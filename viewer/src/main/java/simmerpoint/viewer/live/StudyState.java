@@ -21,6 +21,6 @@ public record StudyState(
 
     /** The study of the pan's places, if it is that of {@code wanted}. */
     public Optional<PanResult> panOf(Scenario wanted) {
-        return pan.filter(p -> p.base().scenario() == wanted);
+        return pan.filter(p -> p.base().scenario().equals(wanted));
     }
 }

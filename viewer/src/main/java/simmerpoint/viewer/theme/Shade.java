@@ -45,12 +45,12 @@ public enum Shade {
     /** Pans, stands, wood, in drawings. */
     SOLID(0x4A463D, 0xCFCABD);
 
-    private final Color light;
-    private final Color dark;
+    private final int light;
+    private final int dark;
 
     Shade(int light, int dark) {
-        this.light = colour(light);
-        this.dark = colour(dark);
+        this.light = light;
+        this.dark = dark;
     }
 
     private static Color colour(int rgb) {
@@ -59,7 +59,7 @@ public enum Shade {
 
     /** The colour in a theme. */
     public Color in(Theme theme) {
-        return theme == Theme.DARK ? dark : light;
+        return colour(theme == Theme.DARK ? dark : light);
     }
 
     /** Its name in style sheets. */

@@ -19,13 +19,6 @@ public enum Theme {
     /** Light words on dark ground. */
     DARK;
 
-    /** Not a constant: while the themes are made, a shade does not know yet which of them is dark. */
-    private String colours() {
-        return inline(Stream.of(Shade.values())
-                .map(shade -> shade.looked() + ": " + web(shade.in(this)) + ";")
-                .collect(Collectors.joining(" ", ".root, .workbench {", "}")));
-    }
-
     /** Dresses a window and everything that pops up from it; takes off another theme. */
     public void dress(Scene scene) {
         putOn(scene.getStylesheets());
@@ -42,6 +35,13 @@ public enum Theme {
     /** The other one. */
     public Theme other() {
         return this == LIGHT ? DARK : LIGHT;
+    }
+
+    /** The shades as looked-up colours. */
+    private String colours() {
+        return inline(Stream.of(Shade.values())
+                .map(shade -> shade.looked() + ": " + web(shade.in(this)) + ";")
+                .collect(Collectors.joining(" ", ".root, .workbench {", "}")));
     }
 
     private void putOn(ObservableList<String> sheets) {
