@@ -4,6 +4,7 @@ import java.util.Optional;
 import simmerpoint.heat.HeatLevel;
 import simmerpoint.pan.Pan;
 import simmerpoint.sampling.Estimate;
+import simmerpoint.study.PanLights;
 import simmerpoint.study.TraceResult;
 import simmerpoint.units.UnitSystem;
 
@@ -44,7 +45,7 @@ public record Glance(
         Estimate watts = pan ? result.ledger().absorbed() : result.ledger().caught();
         Optional<HeatSentences> heat = result.scenario()
                 .kitchen()
-                .map(kitchen -> new HeatSentences(kitchen, CookSection.absorbed(result, kitchen), system));
+                .map(kitchen -> new HeatSentences(kitchen, PanLights.absorbed(result, kitchen), system));
         return new Glance(
                 figures.plainWatts(watts),
                 pan ? "go into the pan" : "of focused sunlight land on the disc",

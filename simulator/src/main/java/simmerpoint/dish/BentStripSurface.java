@@ -97,7 +97,7 @@ final class BentStripSurface implements MirrorSurface {
             out.ny[i] = -slope * nz * sin;
             out.nz[i] = nz;
             out.area[i] = planArea / nz;
-            out.panel[i] = hub || Math.abs(y) > halfWidth(x) ? MirrorPoints.GAP : k;
+            out.panel[i] = hub || Math.abs(y) > halfWidth(x) ? ~k : k;
         }
     }
 

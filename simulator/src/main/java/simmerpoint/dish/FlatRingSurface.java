@@ -123,7 +123,7 @@ final class FlatRingSurface implements MirrorSurface {
             out.x[i] = x * cos - y * sin;
             out.y[i] = x * sin + y * cos;
             if (x < hubX) {
-                hubPoint(i, planArea, out);
+                hubPoint(i, planArea, ~(k * rings), out);
                 continue;
             }
             int j = borders.ringAt(v[i]);
@@ -135,18 +135,18 @@ final class FlatRingSurface implements MirrorSurface {
             out.nz[i] = nz;
             out.area[i] = planArea / nz;
             boolean onMirror = Math.abs(y) <= x * sectors.tanHalf - sideTrim[j] && x >= firstX[j] && x <= lastX[j];
-            out.panel[i] = onMirror ? k * rings + j : MirrorPoints.GAP;
+            out.panel[i] = onMirror ? k * rings + j : ~(k * rings + j);
         }
     }
 
     /** The hub is a flat polygon at the height of the innermost corners. */
-    private void hubPoint(int i, double planArea, MirrorPoints out) {
+    private void hubPoint(int i, double planArea, int panel, MirrorPoints out) {
         out.z[i] = innerZ[0];
         out.nx[i] = 0;
         out.ny[i] = 0;
         out.nz[i] = 1;
         out.area[i] = planArea;
-        out.panel[i] = MirrorPoints.GAP;
+        out.panel[i] = panel;
     }
 
     /** Corners of a panel, counter-clockwise from its hub side, without the gap; none if the gap leaves nothing. */
