@@ -18,6 +18,7 @@ import simmerpoint.heat.HeatLevel;
 import simmerpoint.report.LevelColours;
 import simmerpoint.units.UnitSystem;
 import simmerpoint.viewer.live.LiveState;
+import simmerpoint.viewer.live.StudyState;
 
 /**
  * The answer across the top: watts first, then what they do to the water, then what is lost and what to take care of. As
@@ -30,6 +31,7 @@ public final class AnswerStrip extends VBox {
     private static final double TWO_LINES_FROM = 1240;
     private static final double WATTS_WIDTH = 250;
     private static final double LEVEL_WIDTH = 120;
+    private static final double AIMING_WIDTH = 170;
     private static final double LOSS_SHARE = 0.37;
 
     private final Label watts = label("watts", "watts");
@@ -37,15 +39,19 @@ public final class AnswerStrip extends VBox {
     private final Label certainty = label("certainty", "quiet");
     private final Label level = label("level", "chip");
     private final Label water = label("water", "lead");
+    private final Label aiming = label("aiming", "lead");
     private final Label loss = label("loss", "loss-line");
     private final Label safety = label("safety", "caution-line");
     private final ProgressBar progress = new ProgressBar(0);
     private final ObservableValue<LiveState> state;
+    private final ObservableValue<StudyState> studies;
     private final ObservableValue<UnitSystem> units;
 
-    /** Follows both values. */
-    public AnswerStrip(ObservableValue<LiveState> state, ObservableValue<UnitSystem> units) {
+    /** Follows all three. */
+    public AnswerStrip(
+            ObservableValue<LiveState> state, ObservableValue<StudyState> studies, ObservableValue<UnitSystem> units) {
         this.state = state;
+        this.studies = studies;
         this.units = units;
         getStyleClass().add("answer-strip");
         setId("answer-strip");
@@ -54,6 +60,7 @@ public final class AnswerStrip extends VBox {
         setFocusTraversable(true);
         getChildren().addAll(first(), second());
         state.addListener((value, before, now) -> show());
+        studies.addListener((value, before, now) -> show());
         units.addListener((value, before, now) -> show());
         show();
     }
@@ -87,7 +94,11 @@ public final class AnswerStrip extends VBox {
         water.setMaxWidth(Double.MAX_VALUE);
         water.setMinHeight(WATER_HEIGHT);
         HBox.setHgrow(water, Priority.ALWAYS);
-        HBox row = new HBox(16, left, middle, water);
+        aiming.setWrapText(true);
+        aiming.setPrefWidth(AIMING_WIDTH);
+        aiming.setMinWidth(AIMING_WIDTH);
+        aiming.setMinHeight(WATER_HEIGHT);
+        HBox row = new HBox(16, left, middle, water, aiming);
         row.setAlignment(Pos.CENTER_LEFT);
         row.setMinHeight(WATER_HEIGHT);
         row.setMaxHeight(WATER_HEIGHT);
@@ -116,13 +127,14 @@ public final class AnswerStrip extends VBox {
     }
 
     private void show() {
-        StripText text = StripText.of(state.getValue(), units.getValue());
+        StripText text = StripText.of(state.getValue(), studies.getValue(), units.getValue());
         watts.setText(text.watts());
         meaning.setText(text.meaning());
         certainty.setText(text.certainty());
         showLevel(text.level().orElse(null), text.levelWord());
         water.setText(text.refusal().orElse(text.water()));
         style(water, "refusal", text.refusal().isPresent());
+        aiming.setText(text.aiming());
         loss.setText(text.loss());
         safety.setText(text.safety());
         style(this, "stale", text.earlier());

@@ -1,6 +1,7 @@
 package simmerpoint.viewer.answer;
 
 import java.util.Optional;
+import simmerpoint.answer.AimAnswer;
 import simmerpoint.answer.Figures;
 import simmerpoint.answer.Glance;
 import simmerpoint.answer.LevelWords;
@@ -8,6 +9,7 @@ import simmerpoint.heat.HeatLevel;
 import simmerpoint.study.TraceResult;
 import simmerpoint.units.UnitSystem;
 import simmerpoint.viewer.live.LiveState;
+import simmerpoint.viewer.live.StudyState;
 
 /**
  * Everything the answer strip says, as text.
@@ -17,6 +19,7 @@ import simmerpoint.viewer.live.LiveState;
  * @param certainty figure with standard error, and rays
  * @param level the heat level; empty for a bare disc or before the first answer
  * @param water what the water does
+ * @param aiming when to aim again; empty while that is not known
  * @param loss the largest loss
  * @param safety the caution
  * @param refusal why there is no answer to what is asked now; the rest is then that of the last scenario that had one
@@ -30,6 +33,7 @@ public record StripText(
         String certainty,
         Optional<HeatLevel> level,
         String water,
+        String aiming,
         String loss,
         String safety,
         Optional<String> refusal,
@@ -39,7 +43,7 @@ public record StripText(
     private static final String DASH = "\u2013";
 
     /** What there is to say in the units of {@code system}; {@code state} may be null before the first. */
-    public static StripText of(LiveState state, UnitSystem system) {
+    public static StripText of(LiveState state, StudyState studies, UnitSystem system) {
         if (state == null || state.result().isEmpty()) {
             Optional<String> refusal = state == null ? Optional.empty() : state.refusal();
             return new StripText(
@@ -48,6 +52,7 @@ public record StripText(
                     "",
                     Optional.empty(),
                     refusal.isEmpty() ? "Tracing light\u2026" : "",
+                    "",
                     "",
                     "",
                     refusal,
@@ -63,12 +68,23 @@ public record StripText(
                 glance.certainty() + ", " + Figures.count(result.run().rays()) + " rays",
                 glance.level(),
                 glance.water().map(StripText::waterSentence).orElse(""),
+                aiming(state, studies),
                 glance.largestLoss(),
                 glance.safety(),
                 state.refusal(),
                 !state.current(),
                 state.done(),
                 !state.settled());
+    }
+
+    private static String aiming(LiveState state, StudyState studies) {
+        boolean over = state.refusal().isPresent()
+                || (studies.scenario().filter(state.scenario()::equals).isPresent()
+                        && !studies.working()
+                        && studies.done() >= 1);
+        return studies.aimOf(state.scenario())
+                .map(aim -> AimAnswer.glance(aim) + ".")
+                .orElse(over ? "" : "Aiming: being worked out\u2026");
     }
 
     private static String waterSentence(Glance.Water water) {
@@ -90,6 +106,7 @@ public record StripText(
                         watts + " " + meaning + ".",
                         level.isPresent() ? "Heat level: " + levelWord() + "." : "",
                         water,
+                        aiming,
                         loss,
                         safety)
                 .replaceAll(" {2,}", " ")

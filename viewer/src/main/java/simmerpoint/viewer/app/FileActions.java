@@ -21,14 +21,24 @@ final class FileActions {
     private final Executor background;
     private final Executor fx;
     private final Consumer<String> tell;
+    private final Runnable flush;
 
-    FileActions(Desk desk, RecentFiles recent, Asks asks, Executor background, Executor fx, Consumer<String> tell) {
+    /** {@code flush} sends to the desk whatever is being typed at that moment. */
+    FileActions(
+            Desk desk,
+            RecentFiles recent,
+            Asks asks,
+            Executor background,
+            Executor fx,
+            Consumer<String> tell,
+            Runnable flush) {
         this.desk = desk;
         this.recent = recent;
         this.asks = asks;
         this.background = background;
         this.fx = fx;
         this.tell = tell;
+        this.flush = flush;
     }
 
     /** Asks for a file and opens it. */
@@ -133,6 +143,7 @@ final class FileActions {
     }
 
     private boolean guarded(Saver saver) {
+        flush.run();
         try {
             return saver.save();
         } catch (OutputException e) {
@@ -143,6 +154,7 @@ final class FileActions {
 
     /** Whether what lies on the desk may go: nothing would be lost, or it was saved just now, or it is given up. */
     boolean mayLeave() {
+        flush.run();
         Optional<String> loss = desk.unsaved();
         if (loss.isEmpty()) {
             return true;

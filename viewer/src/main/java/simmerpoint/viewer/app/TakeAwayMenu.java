@@ -2,20 +2,30 @@ package simmerpoint.viewer.app;
 
 import java.nio.charset.StandardCharsets;
 import java.util.Optional;
-import java.util.function.Function;
 import java.util.function.Supplier;
-import javafx.beans.value.ObservableValue;
 import javafx.scene.control.MenuButton;
 import javafx.scene.control.MenuItem;
+import javafx.scene.control.SeparatorMenuItem;
 import simmerpoint.answer.TraceAnswer;
+import simmerpoint.report.AimCsv;
+import simmerpoint.report.AimJson;
+import simmerpoint.report.AimPicture;
+import simmerpoint.report.CookerReport;
 import simmerpoint.report.CsvReport;
 import simmerpoint.report.JsonReport;
 import simmerpoint.report.PngReport;
 import simmerpoint.report.TextReport;
+import simmerpoint.scenario.ReadScenario;
+import simmerpoint.study.AimResult;
+import simmerpoint.study.Progress;
+import simmerpoint.study.TraceOptions;
 import simmerpoint.study.TraceResult;
+import simmerpoint.study.WholeStudy;
 import simmerpoint.units.UnitSystem;
 import simmerpoint.viewer.asking.FileKind;
 import simmerpoint.viewer.asking.TakeAway;
+import simmerpoint.viewer.desk.Desk;
+import simmerpoint.viewer.live.Live;
 import simmerpoint.viewer.live.LiveState;
 
 /** Everything about the answer that can be taken away as a file; what the command line writes, by the same code. */
@@ -23,39 +33,72 @@ final class TakeAwayMenu extends MenuButton {
     private static final int COLUMNS = 80;
     private static final FileKind TEXT = new FileKind("Text", "txt");
 
-    private final ObservableValue<LiveState> state;
+    private final Live live;
+    private final Desk desk;
+    private final Look look;
     private final TakeAway takeAway;
 
-    TakeAwayMenu(
-            ObservableValue<LiveState> state,
-            ObservableValue<UnitSystem> units,
-            TakeAway takeAway,
-            Supplier<byte[]> window) {
+    TakeAwayMenu(Live live, Desk desk, Look look, TakeAway takeAway, Supplier<byte[]> window) {
         super("Take away");
-        this.state = state;
+        this.live = live;
+        this.desk = desk;
+        this.look = look;
         this.takeAway = takeAway;
         setId("take-away");
-        add("The answer in words\u2026", TEXT, "answer", r -> text(r, units.getValue()));
-        add("Figures (JSON)\u2026", FileKind.FIGURES, "figures", JsonReport::bytes);
-        add("Light on the pan as a table\u2026", FileKind.TABLE, "light", CsvReport::bytes);
-        add(
-                "Light on the pan as a picture\u2026",
-                FileKind.PICTURE,
-                "light",
-                r -> PngReport.bytes(r, units.getValue()));
-        MenuItem all = new MenuItem("This window as a picture\u2026");
-        all.setOnAction(e -> takeAway.write("Write this window", FileKind.PICTURE, "window", window::get));
-        getItems().add(all);
-        state.addListener((value, before, now) -> enable());
-        enable();
+        answers();
+        aiming();
+        getItems().add(new SeparatorMenuItem());
+        item("Everything as a page to send to a friend\u2026", this::writePage);
+        item(
+                "This window as a picture\u2026",
+                () -> takeAway.write("Write this window", FileKind.PICTURE, "window", window::get));
+        setOnShowing(e -> getItems()
+                .forEach(entry -> entry.setDisable(entry.getUserData() instanceof Supplier<?> there
+                        && there.get().equals(Optional.empty()))));
     }
 
-    private void add(String words, FileKind kind, String name, Function<TraceResult, byte[]> maker) {
+    private MenuItem item(String words, Runnable action) {
         MenuItem item = new MenuItem(words);
-        item.setOnAction(e -> settled()
-                .ifPresent(
-                        result -> takeAway.write(words.replace("\u2026", ""), kind, name, () -> maker.apply(result))));
+        item.setOnAction(e -> action.run());
         getItems().add(item);
+        return item;
+    }
+
+    private void answers() {
+        answer("The answer in words\u2026", TEXT, "answer", TakeAwayMenu::text);
+        answer("The answer as figures\u2026", FileKind.FIGURES, "figures", (r, units) -> JsonReport.bytes(r));
+        answer("Light on the pan as a table\u2026", FileKind.TABLE, "light", (r, units) -> CsvReport.bytes(r));
+        answer("Light on the pan as a picture\u2026", FileKind.PICTURE, "light", PngReport::bytes);
+    }
+
+    private void aiming() {
+        aim("How to aim as figures\u2026", FileKind.FIGURES, (r, units) -> AimJson.bytes(r));
+        aim("How to aim as a table\u2026", FileKind.TABLE, (r, units) -> AimCsv.bytes(r));
+        aim("How to aim as a picture\u2026", FileKind.PICTURE, AimPicture::bytes);
+    }
+
+    /** Makes a file's bytes. */
+    private interface Maker<R> {
+        byte[] bytes(R result, UnitSystem units);
+    }
+
+    private void answer(String words, FileKind kind, String name, Maker<TraceResult> maker) {
+        entry(words, kind, name, this::settled, maker);
+    }
+
+    private void aim(String words, FileKind kind, Maker<AimResult> maker) {
+        entry(words, kind, "aim", this::aimed, maker);
+    }
+
+    /** An entry that is there to press once {@code source} has something. */
+    private <R> void entry(String words, FileKind kind, String name, Supplier<Optional<R>> source, Maker<R> maker) {
+        MenuItem item = item(
+                words,
+                () -> source.get().ifPresent(result -> {
+                    UnitSystem units = look.unitsProperty().get();
+                    takeAway.write(words.replace("\u2026", ""), kind, name, () -> maker.bytes(result, units));
+                }));
+        item.setUserData(source);
     }
 
     private static byte[] text(TraceResult result, UnitSystem units) {
@@ -65,12 +108,25 @@ final class TakeAwayMenu extends MenuButton {
 
     /** Only a finished answer leaves the window. */
     private Optional<TraceResult> settled() {
-        LiveState now = state.getValue();
+        LiveState now = live.stateProperty().get();
         return now != null && now.settled() && now.current() ? now.result() : Optional.empty();
     }
 
-    private void enable() {
-        boolean none = settled().isEmpty();
-        getItems().stream().limit(getItems().size() - 1L).forEach(item -> item.setDisable(none));
+    private Optional<AimResult> aimed() {
+        LiveState now = live.stateProperty().get();
+        return now == null ? Optional.empty() : live.studiesProperty().get().aimOf(now.scenario());
+    }
+
+    private void writePage() {
+        ReadScenario read = desk.readProperty().get();
+        String name = desk.fileProperty()
+                .get()
+                .map(file -> file.getFileName().toString())
+                .orElse("scenario.yaml");
+        UnitSystem units = look.unitsProperty().get();
+        takeAway.write("Write a page", FileKind.PAGE, name.replaceFirst("\\.ya?ml$", ""), () -> {
+            WholeStudy.Result all = WholeStudy.run(read.atOneMoment(), TraceOptions.defaults(), Progress.NONE);
+            return CookerReport.bytes(read, all, name, units);
+        });
     }
 }

@@ -4,6 +4,7 @@ import java.util.Optional;
 import javafx.application.Application;
 import javafx.application.Platform;
 import javafx.stage.Stage;
+import simmerpoint.study.TraceOptions;
 import simmerpoint.viewer.asking.WindowAsks;
 import simmerpoint.viewer.desk.ConfigFolder;
 import simmerpoint.viewer.desk.Desk;
@@ -46,7 +47,8 @@ public final class ViewerApp extends Application {
                 recent,
                 new Look(arguments.units(), arguments.theme()),
                 new WindowAsks(() -> stage),
-                arguments.size().orElse(USUAL));
+                arguments.size().orElse(USUAL),
+                TraceOptions.defaults());
         window = Optional.of(all);
         all.workbench().drawerOpenProperty().set(arguments.drawer());
         if (shot) {

@@ -18,6 +18,7 @@ import simmerpoint.viewer.asking.Asks;
 import simmerpoint.viewer.asking.TakeAway;
 import simmerpoint.viewer.desk.Desk;
 import simmerpoint.viewer.desk.RecentFiles;
+import simmerpoint.viewer.editing.EditorPane;
 import simmerpoint.viewer.live.Live;
 
 /**
@@ -36,18 +37,22 @@ final class ViewerWindow implements AutoCloseable {
     private final Notice notice = new Notice();
     private final Workbench workbench = new Workbench();
     private final FileActions files;
+    private final EditorPane editor;
     private final Scene scene;
 
-    ViewerWindow(Desk desk, RecentFiles recent, Look look, Asks asks, Arguments.Size size) {
+    ViewerWindow(Desk desk, RecentFiles recent, Look look, Asks asks, Arguments.Size size, TraceOptions asked) {
         this.desk = desk;
         this.look = look;
-        live = new Live(TraceOptions.defaults(), Platform::runLater);
-        files = new FileActions(desk, recent, asks, background, Platform::runLater, notice::tell);
+        live = new Live(asked, Platform::runLater);
+        editor = new EditorPane(desk, look.unitsProperty(), asks);
+        files = new FileActions(desk, recent, asks, background, Platform::runLater, notice::tell, editor::flush);
         scene = new Scene(workbench, size.width(), size.height());
-        AnswerStrip strip = new AnswerStrip(live.stateProperty(), look.unitsProperty());
+        AnswerStrip strip = new AnswerStrip(live.stateProperty(), live.studiesProperty(), look.unitsProperty());
         workbench.setHead(strip, notice);
+        workbench.setEditor(editor);
+        workbench.setWrongCount(editor.wrongCount());
         TakeAway takeAway = new TakeAway(asks, background, Platform::runLater, notice::tell);
-        Node menu = new TakeAwayMenu(live.stateProperty(), look.unitsProperty(), takeAway, this::picture);
+        Node menu = new TakeAwayMenu(live, desk, look, takeAway, this::picture);
         workbench.setShelf(new Shelf(desk, files, recent, look, menu));
         look.themeProperty().addListener((value, before, now) -> now.dress(scene));
         look.themeProperty().get().dress(scene);

@@ -7,6 +7,8 @@ import java.util.concurrent.Executor;
 import java.util.function.Consumer;
 import simmerpoint.report.AtomicFile;
 import simmerpoint.report.OutputException;
+import simmerpoint.scenario.ScenarioException;
+import simmerpoint.study.ImpossibleSetupException;
 
 /**
  * Writes what is seen into a file that is asked for: bytes are made and written away from the FX thread, and what became
@@ -37,6 +39,7 @@ public final class TakeAway {
     public void write(String question, FileKind kind, String proposedName, Callable<byte[]> maker) {
         asks.fileToWrite(question, kind, proposedName + "." + kind.extension())
                 .ifPresent(file -> background.execute(() -> {
+                    fx.execute(() -> tell.accept("Writing " + file + " \u2026"));
                     String sentence = written(file, maker);
                     fx.execute(() -> tell.accept(sentence));
                 }));
@@ -47,8 +50,10 @@ public final class TakeAway {
             AtomicFile.check(file);
             AtomicFile.write(file, maker.call());
             return "Written: " + file;
-        } catch (OutputException e) {
+        } catch (OutputException | ScenarioException e) {
             return e.getMessage();
+        } catch (ImpossibleSetupException e) {
+            return "Not written: " + e.getMessage() + ".";
         } catch (Exception e) {
             System.getLogger(TakeAway.class.getName()).log(Level.ERROR, "a file was not written", e);
             return file + " could not be written: something went wrong inside the program ("

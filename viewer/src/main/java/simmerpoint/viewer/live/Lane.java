@@ -20,6 +20,7 @@ final class Lane implements AutoCloseable {
     private final Thread thread;
     private final long pauseNanos;
     private Job waiting;
+    private Job wanted;
     private boolean breakable;
     private boolean closed;
 
@@ -33,6 +34,7 @@ final class Lane implements AutoCloseable {
 
     synchronized void put(Job job) {
         waiting = job;
+        wanted = null;
         breakOff();
         notifyAll();
     }
@@ -40,12 +42,13 @@ final class Lane implements AutoCloseable {
     /** Forgets what waits and breaks off what runs. */
     synchronized void clear() {
         waiting = null;
+        wanted = null;
         breakOff();
     }
 
     /** Whether the running job may go on. */
     synchronized boolean goOn() {
-        return waiting == null && !closed && !Thread.currentThread().isInterrupted();
+        return wanted != null && !closed && !Thread.currentThread().isInterrupted();
     }
 
     private void breakOff() {
@@ -67,7 +70,7 @@ final class Lane implements AutoCloseable {
 
     private void rest(Job job) {
         synchronized (this) {
-            if (waiting != null || closed) {
+            if (wanted != job || closed) {
                 return;
             }
             breakable = true;
@@ -93,6 +96,7 @@ final class Lane implements AutoCloseable {
                     pause(job);
                     if (waiting == job && !closed) {
                         waiting = null;
+                        wanted = job;
                         return job;
                     }
                 }

@@ -4,6 +4,9 @@ import java.util.Optional;
 import java.util.concurrent.Executor;
 import java.util.function.Consumer;
 import simmerpoint.scenario.Scenario;
+import simmerpoint.study.AimPlan;
+import simmerpoint.study.AimResult;
+import simmerpoint.study.AimStudy;
 import simmerpoint.study.PanResult;
 import simmerpoint.study.PanStudy;
 import simmerpoint.study.Progress;
@@ -16,6 +19,9 @@ import simmerpoint.study.TraceOptions;
 public final class StudyEngine implements AutoCloseable {
     /** Without a change for so long somebody pauses, ms. */
     static final long PAUSE_MILLIS = 250;
+
+    /** The curve over the pan's places is looked at while the rest goes on. */
+    private static final double PAN_SHARE = 0.5;
 
     private final TraceOptions asked;
     private final Lane lane;
@@ -58,42 +64,51 @@ public final class StudyEngine implements AutoCloseable {
 
         @Override
         public void first() {
-            tell(state.pan(), hasPan(), 0, Optional.empty());
-        }
-
-        private boolean hasPan() {
-            return scenario.kitchen().isPresent();
+            // There is no short answer; the long ones say themselves that they are under way.
         }
 
         @Override
         public void rest() {
-            if (!hasPan()) {
-                tell(Optional.empty(), false, 1, Optional.empty());
-                return;
-            }
+            StudyState before = state;
+            tell(new StudyState(Optional.of(scenario), before.pan(), before.aim(), true, 0, Optional.empty()));
             boolean finished = false;
             try {
-                Optional<String> refusal = Refusals.of(
-                        () -> tell(Optional.of(PanStudy.run(scenario, asked, telling())), false, 1, Optional.empty()));
-                refusal.ifPresent(why -> tell(state.pan(), false, 1, refusal));
+                boolean pan = scenario.kitchen().isPresent();
+                Optional<String> refusal = pan ? Refusals.of(() -> studyPan(0, PAN_SHARE)) : Optional.empty();
+                if (!pan) {
+                    tell(state.withPan(Optional.empty()));
+                }
+                Optional<String> second = Refusals.of(() -> studyAim(pan ? PAN_SHARE : 0, 1));
+                tell(state.atRest(1, refusal.or(() -> second)));
                 finished = true;
             } finally {
                 if (!finished) {
-                    tell(state.pan(), false, 0, Optional.empty());
+                    tell(state.atRest(0, Optional.empty()));
                 }
             }
         }
 
-        private Progress telling() {
+        private void studyPan(double from, double to) {
+            PanResult result = state.panOf(scenario).orElseGet(() -> PanStudy.run(scenario, asked, telling(from, to)));
+            tell(state.withPan(Optional.of(result)).at(to));
+        }
+
+        private void studyAim(double from, double to) {
+            AimResult result = state.aimOf(scenario)
+                    .orElseGet(() -> AimStudy.run(scenario, AimPlan.USUAL, asked, telling(from, to)));
+            tell(state.withAim(Optional.of(result)).at(to));
+        }
+
+        private Progress telling(double from, double to) {
             return (done, detail) -> {
-                tell(state.pan(), true, done, Optional.empty());
+                tell(state.at(from + (to - from) * done));
                 return lane.goOn();
             };
         }
 
-        private void tell(Optional<PanResult> pan, boolean working, double done, Optional<String> refusal) {
-            state = new StudyState(Optional.of(scenario), pan, working, done, refusal);
-            out.put(state);
+        private void tell(StudyState next) {
+            state = next;
+            out.put(next);
         }
     }
 }

@@ -26,6 +26,7 @@ import simmerpoint.units.UnitSystem;
 import simmerpoint.viewer.FxThread;
 import simmerpoint.viewer.Looking;
 import simmerpoint.viewer.live.LiveState;
+import simmerpoint.viewer.live.StudyState;
 import simmerpoint.viewer.theme.Theme;
 
 class AnswerStripTest {
@@ -38,7 +39,7 @@ class AnswerStripTest {
     @EnumSource(UnitSystem.class)
     void saysTheWordsOfTheAnswer(UnitSystem system) {
         Glance glance = Glance.of(result, system);
-        StripText text = StripText.of(settled, system);
+        StripText text = StripText.of(settled, StudyState.NOTHING_YET, system);
         assertEquals(glance.watts(), text.watts());
         assertEquals(glance.largestLoss(), text.loss());
         assertEquals(glance.safety(), text.safety());
@@ -52,7 +53,9 @@ class AnswerStripTest {
     void figuresOfAnEarlierScenarioAreMarkedAsSuch() {
         Scenario moved = example.withStand(new Stand(0.1, 0, 0, 0));
         StripText text = StripText.of(
-                new LiveState(2, moved, Optional.of(result), 0, true, Optional.of("Not so.")), UnitSystem.METRIC);
+                new LiveState(2, moved, Optional.of(result), 0, true, Optional.of("Not so.")),
+                StudyState.NOTHING_YET,
+                UnitSystem.METRIC);
         assertTrue(text.earlier());
         assertEquals(Optional.of("Not so."), text.refusal());
         assertEquals("Not so.", text.spoken());
@@ -60,7 +63,7 @@ class AnswerStripTest {
 
     @Test
     void beforeTheFirstAnswerItSaysThatLightIsTraced() {
-        StripText text = StripText.of(null, UnitSystem.METRIC);
+        StripText text = StripText.of(null, StudyState.NOTHING_YET, UnitSystem.METRIC);
         assertTrue(text.working() && text.water().startsWith("Tracing"));
     }
 
@@ -93,8 +96,10 @@ class AnswerStripTest {
             LiveState state = new LiveState(1, scenario, Optional.of(traced), 1, true, Optional.empty());
             for (UnitSystem system : UnitSystem.values()) {
                 List<String> cut = FxThread.get(() -> {
-                    AnswerStrip strip =
-                            new AnswerStrip(new SimpleObjectProperty<>(state), new SimpleObjectProperty<>(system));
+                    AnswerStrip strip = new AnswerStrip(
+                            new SimpleObjectProperty<>(state),
+                            new SimpleObjectProperty<>(StudyState.NOTHING_YET),
+                            new SimpleObjectProperty<>(system));
                     Scene scene = new Scene(strip, 1024, 160);
                     Theme.LIGHT.dress(scene);
                     scene.snapshot(null);
@@ -109,7 +114,10 @@ class AnswerStripTest {
     void followsWhatItIsGiven() {
         FxThread.run(() -> {
             SimpleObjectProperty<LiveState> state = new SimpleObjectProperty<>();
-            AnswerStrip strip = new AnswerStrip(state, new SimpleObjectProperty<>(UnitSystem.METRIC));
+            AnswerStrip strip = new AnswerStrip(
+                    state,
+                    new SimpleObjectProperty<>(StudyState.NOTHING_YET),
+                    new SimpleObjectProperty<>(UnitSystem.METRIC));
             new Scene(strip);
             Label watts = (Label) strip.lookup("#answer-watts");
             assertEquals("\u2013", watts.getText());

@@ -22,7 +22,9 @@ import javafx.scene.robot.Robot;
 import javafx.stage.Stage;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestInfo;
 import org.junit.jupiter.api.io.TempDir;
 import simmerpoint.answer.Glance;
 import simmerpoint.report.JsonReport;
@@ -49,14 +51,18 @@ class ViewerWindowTest {
     private Stage stage;
 
     @BeforeEach
-    void open() {
+    void open(TestInfo test) {
+        boolean usual = test.getTags().contains("usual-rays");
+        TraceOptions options = TraceOptions.defaults();
+        TraceOptions asked = usual ? options : options.withRays(1 << 13);
         stage = FxThread.get(() -> {
             window = new ViewerWindow(
                     new Desk(),
                     RecentFiles.forgotten(),
                     new Look(UnitSystem.METRIC, Theme.LIGHT),
                     asks,
-                    new Arguments.Size(1024, 700));
+                    new Arguments.Size(1024, 700),
+                    asked);
             Stage s = new Stage();
             s.setScene(window.scene());
             s.show();
@@ -127,6 +133,7 @@ class ViewerWindowTest {
     }
 
     @Test
+    @Tag("usual-rays")
     void changeUndoRedoAndSaveGiveTheWattsOfTheSavedFile() throws Exception {
         String before = watts();
         pullBack("6 cm");
@@ -194,6 +201,7 @@ class ViewerWindowTest {
     }
 
     @Test
+    @Tag("usual-rays")
     void figuresCanBeTakenAway() throws Exception {
         Path file = folder.resolve("figures.json");
         asks.file = Optional.of(file);

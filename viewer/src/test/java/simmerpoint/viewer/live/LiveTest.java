@@ -7,9 +7,13 @@ import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
 import java.util.function.BooleanSupplier;
 import org.junit.jupiter.api.Test;
+import simmerpoint.answer.AimAnswer;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.scenario.ScenarioReader;
 import simmerpoint.setup.Stand;
+import simmerpoint.study.AimPlan;
+import simmerpoint.study.AimResult;
+import simmerpoint.study.AimStudy;
 import simmerpoint.study.PanResult;
 import simmerpoint.study.PanStudy;
 import simmerpoint.study.Progress;
@@ -51,7 +55,22 @@ class LiveTest {
     }
 
     @Test
-    void aDiscHasNoStudies() throws Exception {
+    void theStudyOfAimingIsThatOfTheCommandLine() throws InterruptedException {
+        Scenario example = ScenarioReader.builtIn().scenario();
+        try (Live live = new Live(QUICK, deliveries::add)) {
+            live.show(example);
+            until(() -> live.studiesProperty().get().aimOf(example).isPresent());
+            AimResult expected = AimStudy.run(example, AimPlan.USUAL, QUICK, Progress.NONE);
+            AimResult actual = live.studiesProperty().get().aimOf(example).orElseThrow();
+            assertEquals(AimAnswer.glance(expected), AimAnswer.glance(actual));
+            assertEquals(expected.minutes(), actual.minutes());
+            until(() -> !live.studiesProperty().get().working());
+            assertEquals(1, live.studiesProperty().get().done());
+        }
+    }
+
+    @Test
+    void aDiscHasOnlyTheStudyOfAiming() throws Exception {
         Scenario disc = ScenarioReader.parse(
                         "disc",
                         "dish: {diameter: 1.2 m, focal-length: 0.8 m, surface: {cut: smooth}}\nplane: {disc: 20 cm}\n",
@@ -59,8 +78,7 @@ class LiveTest {
                 .scenario();
         try (Live live = new Live(QUICK, deliveries::add)) {
             live.show(disc);
-            until(() -> live.studiesProperty().get().scenario().isPresent());
-            until(() -> !live.studiesProperty().get().working());
+            until(() -> live.studiesProperty().get().aimOf(disc).isPresent());
             assertTrue(live.studiesProperty().get().pan().isEmpty());
         }
     }
