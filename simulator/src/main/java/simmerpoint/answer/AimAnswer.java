@@ -22,6 +22,11 @@ public final class AimAnswer {
                         sure(result)));
     }
 
+    /** When to aim again in a few words, for a place where one line is seen all the time. */
+    public static String glance(AimResult result) {
+        return AimAgainSection.brief(result);
+    }
+
     private static List<Item> cautions(AimResult result) {
         PairedTrace deadOn = result.deadOn();
         Estimate peak = deadOn.trace().spot().peakFlux();

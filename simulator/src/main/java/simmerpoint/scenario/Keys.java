@@ -85,6 +85,11 @@ public final class Keys {
         return List.copyOf(names);
     }
 
+    /** Path of the key that chooses which of a section's other keys belong, if it has one: cut or kind. */
+    public static Optional<String> chooserOf(String section) {
+        return Optional.ofNullable(CHOOSERS.get(section));
+    }
+
     /** Of all full paths the one nearest to {@code path}. */
     public static Optional<String> nearest(String path) {
         return Nearest.of(path, BY_PATH.keySet());
