@@ -50,7 +50,7 @@ public final class DayWords {
     /** When the water boils, with both doubts: "28 to 33 min", "45 min or never", "never (62 to 70 °C)". */
     static String boil(HourLight light, HeatWords words) {
         if (light.boil() instanceof BoilAnswer.Never never) {
-            return "never (" + words.span(never.settlesCelsius()) + ")";
+            return boil(never, words);
         }
         if (light.boil() instanceof BoilAnswer.Boils boils
                 && light.lowBeamBoilSeconds().isPresent()) {
@@ -64,6 +64,18 @@ public final class DayWords {
                 : ((BoilAnswer.MayBoil) light.boil()).soonestSeconds();
         double low = least(soonest, light.highBeamBoilSeconds());
         return minutes(low, low) + " or never";
+    }
+
+    /** The same for light that is what it is: "28 to 33 min", "45 min or never", "never (62 to 70 °C)". */
+    static String boil(BoilAnswer boil, HeatWords words) {
+        if (boil instanceof BoilAnswer.Never never) {
+            return "never (" + words.span(never.settlesCelsius()) + ")";
+        }
+        if (boil instanceof BoilAnswer.Boils boils) {
+            return minutes(boils.seconds().low(), boils.seconds().high());
+        }
+        double soonest = ((BoilAnswer.MayBoil) boil).soonestSeconds();
+        return minutes(soonest, soonest) + " or never";
     }
 
     private static double least(double seconds, OptionalDouble other) {

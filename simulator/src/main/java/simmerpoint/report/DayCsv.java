@@ -96,7 +96,8 @@ public final class DayCsv {
         cells(boilSeconds(light.boil()) / 60);
     }
 
-    private static double boilSeconds(BoilAnswer boil) {
+    /** Time to boil with the likely losses, s; NaN if it never does. */
+    static double boilSeconds(BoilAnswer boil) {
         if (boil instanceof BoilAnswer.Boils boils) {
             return boils.seconds().likely();
         }

@@ -94,7 +94,8 @@ public final class PanJson {
         });
     }
 
-    private static void boil(JsonObject json, BoilAnswer answer) throws IOException {
+    /** Whether and when it boils, and where it settles. */
+    static void boil(JsonObject json, BoilAnswer answer) throws IOException {
         if (answer instanceof BoilAnswer.Boils boils) {
             json.text("answer", "boils");
             range(json, "seconds", boils.seconds());

@@ -1,6 +1,8 @@
 package simmerpoint.report;
 
 import java.awt.Color;
+import java.awt.Font;
+import java.awt.FontMetrics;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
 import java.awt.image.BufferedImage;
@@ -29,6 +31,16 @@ final class Sheets {
             g.dispose();
         }
         return image;
+    }
+
+    /** How wide text gets on a sheet. */
+    static FontMetrics metrics(Font font) {
+        Graphics2D g = new BufferedImage(1, 1, BufferedImage.TYPE_INT_RGB).createGraphics();
+        try {
+            return g.getFontMetrics(font);
+        } finally {
+            g.dispose();
+        }
     }
 
     /** The bytes of its PNG file. */

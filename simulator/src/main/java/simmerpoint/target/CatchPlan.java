@@ -53,6 +53,11 @@ public final class CatchPlan {
                     target, sun.vec(), sunlight.shape().largestAngle(), mirror.reflectedShare(), caster, batch, tally);
         }
 
+        /** A catcher of stored rays that adds to this replicate. */
+        public RayCatch rayCatcher() {
+            return new RayCatch(target, sun.vec(), sunlight.shape().largestAngle(), mirror.reflectedShare(), tally);
+        }
+
         Tally tally() {
             return tally;
         }

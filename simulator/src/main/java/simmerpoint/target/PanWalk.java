@@ -3,8 +3,8 @@ package simmerpoint.target;
 import simmerpoint.geometry.Vec;
 import simmerpoint.pan.Pan;
 import simmerpoint.pan.Target;
-import simmerpoint.sampling.RadiusLaw;
 import simmerpoint.tracing.LightBatch;
+import simmerpoint.tracing.OneDraw;
 import simmerpoint.tracing.Outgoing;
 
 /**
@@ -22,11 +22,10 @@ public final class PanWalk {
     private final double radius2;
     private final double height;
     private final boolean bare;
+    private final boolean shades;
     private final Cylinder body;
-    private final Outgoing out;
-    private final int[] line;
-    private final double[] rho;
-    private final double[] scratch;
+    private final OneDraw draws;
+    private Outgoing out;
     private final Span shadow = new Span();
     private final Span disc = new Span();
     private final Span outline = new Span();
@@ -52,11 +51,9 @@ public final class PanWalk {
         radius2 = target.radiusMetres() * target.radiusMetres();
         height = target instanceof Pan pan ? pan.heightMetres() : 0;
         bare = !(target instanceof Pan);
+        shades = target instanceof Pan pan && pan.castsShadow();
         body = new Cylinder(target.radiusMetres(), height, bare);
-        out = new Outgoing(batch);
-        line = new int[batch];
-        rho = new double[batch];
-        scratch = new double[batch];
+        draws = new OneDraw(batch);
         shaded = new StepSums(count);
         underside = new StepSums(count);
         wall = new StepSums(count);
@@ -65,8 +62,7 @@ public final class PanWalk {
 
     /** Walks a batch of light past all positions. */
     public void add(LightBatch light) {
-        drawErrors(light);
-        out.reflect(light);
+        out = draws.of(light);
         for (int i = 0; i < light.capacity; i++) {
             double watts = light.watts[i];
             if (light.panel[i] >= 0 && watts > 0) {
@@ -76,33 +72,18 @@ public final class PanWalk {
         rays += light.capacity;
     }
 
-    /** One error per ray. */
-    private void drawErrors(LightBatch light) {
-        int n = light.capacity;
-        for (int i = 0; i < n; i++) {
-            double v = 2 * light.draw[i];
-            line[i] = (int) v;
-            rho[i] = v - line[i];
-        }
-        RadiusLaw.inverse(rho, n, scratch);
-        for (int i = 0; i < n; i++) {
-            out.tiltIn[i] = rho[i] * light.tiltIn[i + line[i] * n];
-            out.tiltAcross[i] = rho[i] * light.tiltAcross[i + line[i] * n];
-        }
-    }
-
     private void walk(LightBatch light, int i, double watts) {
         double highest = light.pz[i] + Math.max(0, -(count - 1) * step.z());
         if (!(highest < 0 && (bare || light.sz[i] > 0))) {
             walkStepwise(light, i, watts);
             return;
         }
-        if (bare) {
-            shadow.low = 1;
-            shadow.high = 0;
-        } else {
+        if (shades) {
             spanOutline(shadow, light, i, light.sx[i], light.sy[i], light.sz[i]);
             shaded.add(shadow.low, shadow.high, watts);
+        } else {
+            shadow.low = 1;
+            shadow.high = 0;
         }
         if (out.dz[i] > 0) {
             walkLanding(light, i, watts * reflectedShare);
@@ -147,7 +128,7 @@ public final class PanWalk {
             double px = light.px[i] - k * step.x();
             double py = light.py[i] - k * step.y();
             double pz = light.pz[i] - k * step.z();
-            if (!bare && body.meet(px, py, pz, light.sx[i], light.sy[i], light.sz[i]) != Cylinder.NOTHING) {
+            if (shades && body.meet(px, py, pz, light.sx[i], light.sy[i], light.sz[i]) != Cylinder.NOTHING) {
                 shaded.add(k, k, watts);
                 continue;
             }

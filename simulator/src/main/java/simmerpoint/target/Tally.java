@@ -49,12 +49,6 @@ final class Tally {
 
     /** Light that reaches the plane of underside or disc from the dish's side. */
     void cross(double x, double y, double radius, boolean inside, double watts) {
-        if (!maps) {
-            underside += inside ? watts : 0;
-            return;
-        }
-        crossing.add(radius, watts);
-        int cell = grids.plane().cellAt(x, y);
         if (inside) {
             underside += watts;
             moments[0] += watts * x;
@@ -62,9 +56,35 @@ final class Tally {
             moments[2] += watts * x * x;
             moments[3] += watts * x * y;
             moments[4] += watts * y * y;
-            caughtMap[cell] += watts;
-        } else if (cell >= 0) {
-            besideMap[cell] += watts;
+        }
+        if (maps) {
+            map(x, y, radius, inside, watts);
+        }
+    }
+
+    /** Light that reaches the plane of underside or disc from the dish's side, into the maps alone. */
+    void map(double x, double y, double radius, boolean inside, double watts) {
+        crossing.add(radius, watts);
+        int cell = grids.plane().cellAt(x, y);
+        if (cell >= 0) {
+            (inside ? caughtMap : besideMap)[cell] += watts;
+        }
+    }
+
+    /**
+     * Light that meets wall, lid or nothing of {@code body}; the underside is counted as it crosses its plane.
+     *
+     * @param met what the body said
+     * @param perLength 1 ÷ length of (dx, dy, dz)
+     */
+    void hit(Cylinder body, int met, double dx, double dy, double dz, double perLength, double watts) {
+        if (met == Cylinder.NOTHING) {
+            missed += watts;
+        } else if (met == Cylinder.WALL) {
+            double inward = -(body.x * dx + body.y * dy) / grids.radius() * perLength;
+            hitWall(body.x, body.y, body.z, inward, watts);
+        } else if (met == Cylinder.LID) {
+            hitLid(body.x, body.y, -dz * perLength, watts);
         }
     }
 

@@ -57,7 +57,7 @@ public final class TargetCatch {
         double height = target instanceof Pan pan ? pan.heightMetres() : 0;
         bare = !(target instanceof Pan);
         body = new Cylinder(radius, height, bare);
-        shadow = new Shadow(radius, height, sunInTarget, largestSunAngle);
+        shadow = new Shadow(target, sunInTarget, largestSunAngle);
         share = new DiscShare(batch, radius);
         inside = new Landing(batch);
         beside = new Landing(batch);
@@ -98,7 +98,7 @@ public final class TargetCatch {
                 continue;
             }
             incident += watts;
-            if (!bare && shadow.mayCover(light, i) && isShaded(light, i)) {
+            if (shadow.isCast() && mayBeShaded(light, i) && isShaded(light, i)) {
                 shaded += watts;
                 continue;
             }
@@ -109,6 +109,10 @@ public final class TargetCatch {
         tally.incident += incident;
         tally.shaded += shaded;
         tally.lit += unshaded;
+    }
+
+    private boolean mayBeShaded(LightBatch light, int i) {
+        return shadow.mayCover(light.px[i], light.py[i], light.pz[i]);
     }
 
     private boolean isShaded(LightBatch light, int i) {
@@ -191,13 +195,6 @@ public final class TargetCatch {
         if (body.crossed) {
             cross(landing, i, met == Cylinder.UNDERSIDE, watts);
         }
-        if (met == Cylinder.NOTHING) {
-            tally.missed += watts;
-        } else if (met == Cylinder.WALL) {
-            double inward = -(body.x * dx + body.y * dy) / radius * landing.perLength[i];
-            tally.hitWall(body.x, body.y, body.z, inward, watts);
-        } else if (met == Cylinder.LID) {
-            tally.hitLid(body.x, body.y, -dz * landing.perLength[i], watts);
-        }
+        tally.hit(body, met, dx, dy, dz, landing.perLength[i], watts);
     }
 }

@@ -57,7 +57,7 @@ public final class LightBatch {
     public final double[] watts;
     /** A uniform number for drawing an error. */
     public final double[] draw;
-    /** Panel, or {@link simmerpoint.dish.MirrorPoints#GAP}. */
+    /** Panel; below 0 in the hub and in gaps, see {@link simmerpoint.dish.MirrorPoints#panel}. */
     public final int[] panel;
     /** Tilt in the plane of incidence per unit of radius, rad; two lines. */
     public final double[] tiltIn;
@@ -125,17 +125,17 @@ public final class LightBatch {
          */
         public LightBatch from(Pose pose) {
             double[] m = pose.rotation().rows();
-            turn(m, pose.origin(), px, py, pz, seen.px, seen.py, seen.pz);
-            turn(m, Vec.ZERO, sx, sy, sz, seen.sx, seen.sy, seen.sz);
-            turn(m, Vec.ZERO, nx, ny, nz, seen.nx, seen.ny, seen.nz);
-            turn(m, Vec.ZERO, cx, cy, cz, seen.cx, seen.cy, seen.cz);
+            turn(capacity, m, pose.origin(), px, py, pz, seen.px, seen.py, seen.pz);
+            turn(capacity, m, Vec.ZERO, sx, sy, sz, seen.sx, seen.sy, seen.sz);
+            turn(capacity, m, Vec.ZERO, nx, ny, nz, seen.nx, seen.ny, seen.nz);
+            turn(capacity, m, Vec.ZERO, cx, cy, cz, seen.cx, seen.cy, seen.cz);
             return seen;
         }
     }
 
-    /** Vectors of one frame, turned by the matrix with rows {@code m} and moved by {@code o}, into another. */
-    static void turn(double[] m, Vec o, double[] x, double[] y, double[] z, double[] tx, double[] ty, double[] tz) {
-        int n = tx.length;
+    /** {@code n} vectors of one frame, turned by the matrix with rows {@code m} and moved by {@code o}, into another. */
+    static void turn(
+            int n, double[] m, Vec o, double[] x, double[] y, double[] z, double[] tx, double[] ty, double[] tz) {
         Lanes.combine(tx, n, m[0], x, m[1], y, m[2], z, o.x());
         Lanes.combine(ty, n, m[3], x, m[4], y, m[5], z, o.y());
         Lanes.combine(tz, n, m[6], x, m[7], y, m[8], z, o.z());

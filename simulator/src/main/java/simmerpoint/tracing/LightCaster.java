@@ -167,7 +167,7 @@ public final class LightCaster {
 
         /** Vectors of the dish frame into the target frame. */
         private void turn(double[] x, double[] y, double[] z, Vec o, double[] tx, double[] ty, double[] tz) {
-            LightBatch.turn(turn, o, x, y, z, tx, ty, tz);
+            LightBatch.turn(n, turn, o, x, y, z, tx, ty, tz);
         }
 
         /** Where on the sun each ray comes from. */

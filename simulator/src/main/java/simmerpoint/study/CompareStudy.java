@@ -1,0 +1,203 @@
+package simmerpoint.study;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import simmerpoint.dish.MirrorSurface;
+import simmerpoint.dish.MirrorSurfaces;
+import simmerpoint.heat.Absorbed;
+import simmerpoint.heat.BoilAnswer;
+import simmerpoint.heat.Cooking;
+import simmerpoint.sampling.Estimate;
+import simmerpoint.scenario.Scenario;
+import simmerpoint.scenario.Variant;
+import simmerpoint.setup.Setup;
+
+/**
+ * Holds cookers against each other: the same seed and equally many rays for all, light cast once for those that share
+ * mirrors and sun. A wanted precision is met by tracing all of them anew with twice the rays until the caught watts of each
+ * are that sure.
+ */
+public final class CompareStudy {
+    /** Whole traces kept at once: bounds the memory for maps. */
+    private static final int CHUNK = 64;
+
+    private static final long FIRST_RAYS = 1L << 16;
+    private static final double TRACES = 0.5;
+
+    private final List<Variant> variants;
+    private final List<Integer> order;
+    private final TraceOptions options;
+    private final Progress progress;
+
+    private CompareStudy(List<Variant> variants, TraceOptions options, Progress progress) {
+        this.variants = variants;
+        this.options = options;
+        this.progress = progress;
+        order = sharersTogether(variants);
+    }
+
+    /**
+     * Compares {@code variants}, of which there is at least one.
+     *
+     * @throws ImpossibleSetupException if one of them cannot stand as asked: {@link #firstImpossible} names it
+     * @throws java.util.concurrent.CancellationException if {@code progress} says stop
+     */
+    public static Comparison run(List<Variant> variants, TraceOptions options, Progress progress) {
+        return new CompareStudy(variants, options, progress).run();
+    }
+
+    /**
+     * Looks whether all of them can stand as asked, and aimed dead on, before any light is cast.
+     *
+     * @return the first that cannot; empty if all can
+     */
+    public static Optional<Impossible> firstImpossible(List<Variant> variants) {
+        for (Variant variant : variants) {
+            Scenario scenario = variant.scenario();
+            try {
+                refuseImpossible(scenario);
+                refuseImpossible(scenario.withAim(AimPath.deadOn(scenario.aim())));
+            } catch (ImpossibleSetupException e) {
+                return Optional.of(new Impossible(variant, e.getMessage()));
+            }
+        }
+        return Optional.empty();
+    }
+
+    private static void refuseImpossible(Scenario scenario) {
+        Setup setup = scenario.setup();
+        MirrorSurface surface = MirrorSurfaces.of(scenario.dish(), setup.sunInDish());
+        Casting.refuseInMirror(surface, setup, scenario.target());
+    }
+
+    /**
+     * A cooker that cannot stand as asked.
+     *
+     * @param variant which
+     * @param reason a clause for the user
+     */
+    public record Impossible(Variant variant, String reason) {}
+
+    /** One cooker's traced figures, without its maps. */
+    private record Traced(PairedWatts watts, Estimate peakFlux, double hottestFlux, Optional<BoilAnswer> boil) {}
+
+    private Comparison run() {
+        long start = System.nanoTime();
+        Traced[] traced;
+        long rays = options.precision() > 0 ? Math.min(FIRST_RAYS, options.rays()) : options.rays();
+        double from = 0;
+        while (true) {
+            double to = options.precision() > 0 ? (from + TRACES) / 2 : TRACES;
+            traced = trace(options.withPrecision(0).withRays(rays), new Part(progress, from, to));
+            if (precise(traced) || 2 * rays > options.rays()) {
+                break;
+            }
+            rays *= 2;
+            from = to;
+        }
+        List<Optional<Estimate>> drifts = drifts(new Part(progress, TRACES, 1));
+        double seconds = (System.nanoTime() - start) * 1e-9;
+        long cast = (long) Casting.REPLICATES << Casting.bitsFor(rays);
+        TraceResult.RunInfo info =
+                new TraceResult.RunInfo(cast, Math.min(options.threads(), Casting.REPLICATES), seconds);
+        return new Comparison(rows(traced, drifts), options.seed(), Casting.REPLICATES, precise(traced), info);
+    }
+
+    private boolean precise(Traced[] traced) {
+        for (Traced t : traced) {
+            Estimate caught = t.watts().caught();
+            if (options.precision() > 0 && caught.value() > 0 && !(caught.relativeError() <= options.precision())) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** Indices with those that share their light next to each other, in order of the first of them. */
+    private static List<Integer> sharersTogether(List<Variant> variants) {
+        Map<LightKey, List<Integer>> groups = new LinkedHashMap<>();
+        for (int k = 0; k < variants.size(); k++) {
+            groups.computeIfAbsent(LightKey.of(variants.get(k).scenario()), key -> new ArrayList<>())
+                    .add(k);
+        }
+        return groups.values().stream().flatMap(List::stream).toList();
+    }
+
+    /** Work on some of the scenarios at once. */
+    private interface Work<T> {
+        List<T> of(List<Scenario> scenarios, Progress progress);
+    }
+
+    /** Takes the work's result for the variant of that index. */
+    private interface Taker<T> {
+        void take(int index, T result);
+    }
+
+    private <T> void inChunks(Work<T> work, Progress whole, Taker<T> taker) {
+        for (int first = 0; first < order.size(); first += CHUNK) {
+            List<Integer> chunk = order.subList(first, Math.min(order.size(), first + CHUNK));
+            double all = order.size();
+            Progress part = new Part(whole, first / all, (first + chunk.size()) / all);
+            List<T> results =
+                    work.of(chunk.stream().map(k -> variants.get(k).scenario()).toList(), part);
+            IntStream.range(0, chunk.size()).forEach(k -> taker.take(chunk.get(k), results.get(k)));
+        }
+    }
+
+    private Traced[] trace(TraceOptions with, Progress part) {
+        Traced[] out = new Traced[variants.size()];
+        this.<PairedTrace>inChunks(
+                (scenarios, p) -> PairedStudy.traces(scenarios, with, p), part, (k, pair) -> out[k] = traced(pair));
+        return out;
+    }
+
+    private static Traced traced(PairedTrace pair) {
+        TraceResult trace = pair.trace();
+        double wall = trace.maps().wall().map(map -> map.largest()).orElse(0.0);
+        Estimate peak = trace.spot().peakFlux();
+        return new Traced(pair.watts(), peak, Math.max(peak.value(), wall), boil(trace));
+    }
+
+    /** What the pan's water does with its light if that stays as it is. */
+    private static Optional<BoilAnswer> boil(TraceResult trace) {
+        return trace.scenario().kitchen().map(kitchen -> {
+            Absorbed absorbed = PanLights.absorbed(trace, kitchen);
+            return new Cooking(kitchen.vessel(), kitchen.contents(), kitchen.around()).boil(absorbed);
+        });
+    }
+
+    private List<Optional<Estimate>> drifts(Progress part) {
+        List<Optional<Estimate>> out = new ArrayList<>(Collections.nCopies(variants.size(), Optional.empty()));
+        long rays = Math.min(options.rays(), TraceOptions.DEFAULT_RAYS);
+        TraceOptions with = options.withPrecision(0).withRays(rays);
+        inChunks((scenarios, p) -> DriftTolerances.of(scenarios, with, p), part, out::set);
+        return out;
+    }
+
+    private List<ComparedRow> rows(Traced[] traced, List<Optional<Estimate>> drifts) {
+        List<Integer> ranked = IntStream.range(0, traced.length)
+                .boxed()
+                .sorted(Comparator.comparingDouble(
+                        k -> -traced[k].watts().absorbed().value()))
+                .toList();
+        PairedWatts best = traced[ranked.get(0)].watts();
+        return ranked.stream()
+                .map(k -> new ComparedRow(
+                        variants.get(k),
+                        k,
+                        traced[k].watts().ledger(),
+                        traced[k].watts().absorbedBeyond(best),
+                        traced[k].peakFlux(),
+                        traced[k].hottestFlux(),
+                        traced[k].boil(),
+                        traced[k].watts().panels(),
+                        drifts.get(k)))
+                .toList();
+    }
+}

@@ -1,0 +1,148 @@
+package simmerpoint.command;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import javax.imageio.ImageIO;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class CompareCommandTest {
+    private static final String DISH = "dish: {diameter: 1.2 m, focal-length: 0.8 m, hub: 6 cm, "
+            + "surface: {cut: flat-rings, sectors: 24, rings: 6}}\n";
+
+    @TempDir
+    Path folder;
+
+    private final ByteArrayOutputStream out = new ByteArrayOutputStream();
+    private final ByteArrayOutputStream err = new ByteArrayOutputStream();
+    private String file;
+    private String other;
+
+    @BeforeEach
+    void scenarios() throws IOException {
+        file = write("one.yaml", "title: First\n" + DISH);
+        other = write("two.yaml", "title: Second\n" + DISH + "mirror: {material: kitchen foil on card}\n");
+    }
+
+    private String write(String name, String text) throws IOException {
+        return Files.writeString(folder.resolve(name), text).toString();
+    }
+
+    private int run(String... args) {
+        out.reset();
+        err.reset();
+        PrintStream o = new PrintStream(out, true, StandardCharsets.UTF_8);
+        PrintStream e = new PrintStream(err, true, StandardCharsets.UTF_8);
+        Tracer none = (scenario, options, progress) -> {
+            throw new IllegalStateException("not asked to trace");
+        };
+        return new Program(new Terminal(o, e, false, false, 0), none).run(args);
+    }
+
+    private String out() {
+        return out.toString(StandardCharsets.UTF_8);
+    }
+
+    private String err() {
+        return err.toString(StandardCharsets.UTF_8);
+    }
+
+    private void assertComplaint(String words) {
+        assertTrue(err().startsWith("simmerpoint: ") && err().lines().count() == 1, err());
+        assertTrue(err().contains(words), err());
+        assertEquals("", out());
+    }
+
+    @Test
+    void filesAreCompared() {
+        assertEquals(0, run("compare", other, file, "--rays", "4k"));
+        assertTrue(out().contains("Best is First with "), out());
+        assertTrue(out().contains("Second costs "), out());
+        assertTrue(out().contains("mirror.material"), out());
+        assertEquals("", err());
+    }
+
+    @Test
+    void keysAreVariedInOneFileInSeveralAndInTheExample() {
+        assertEquals(0, run("compare", file, "--vary", "dish.surface.sectors=12,24", "--rays", "4k"));
+        assertTrue(out().contains("Best is sectors 24 with "), out());
+        assertEquals(0, run("compare", "--vary=dish.hub=6 cm,30 cm", "--rays", "4k"));
+        assertTrue(out().contains("Best is hub 6 cm with "), out());
+        assertEquals(0, run("compare", file, other, "--vary", "dish.hub=6 cm,30 cm", "--rays", "4k"));
+        assertTrue(out().contains("Best is First: hub 6 cm with "), out());
+    }
+
+    @Test
+    void filesAreWrittenBesideTheAnswer() throws IOException {
+        Path json = folder.resolve("c.json");
+        Path csv = folder.resolve("c.csv");
+        Path png = folder.resolve("c.png");
+        String[] args = {
+            "compare",
+            file,
+            "--vary",
+            "dish.hub=1 cm,2 cm",
+            "--rays",
+            "4k",
+            "--json",
+            json.toString(),
+            "--csv",
+            csv.toString(),
+            "--png",
+            png.toString()
+        };
+        assertEquals(0, run(args));
+        assertEquals(2, new ObjectMapper().readTree(json.toFile()).get("rows").size());
+        assertTrue(Files.readString(csv).contains("rank,name,file,dish.hub,absorbed_W"));
+        assertEquals(1400, ImageIO.read(png.toFile()).getWidth());
+        assertEquals(0, run("compare", file, other, "--rays", "4k", "--json", "-"));
+        assertTrue(out().startsWith("{") && out().endsWith("}\n"), out());
+    }
+
+    @Test
+    void anOddityIsToldOnceAndOfHowMany() {
+        assertEquals(0, run("compare", file, "--vary", "stand.pull-back=0 cm,30 cm,31 cm", "--rays", "4k"));
+        assertEquals(1, err().lines().count(), err());
+        assertTrue(
+                err().contains("note: stand.pull-back: ") && err().contains("(pull-back 30 cm, and 1 more like it)"),
+                err());
+        assertEquals(0, run("compare", file, "--vary", "stand.pull-back=0 cm,30 cm", "--rays", "4k", "--quiet"));
+        assertEquals("", err());
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "compare | there is nothing to compare; name two scenario files",
+                "compare FILE | one.yaml: there is nothing to compare this one with",
+                "compare FILE --vary dish.hub=1cm | nothing to compare this one with",
+                "compare FILE FILE | this file is named twice",
+                "compare FILE --vary dish.hub= | --vary, dish.hub: no value is given",
+                "compare FILE --vary dish.hib=1cm,2cm | this key is not known; did you mean dish.hub?",
+                "compare FILE --vary dish.hub=1cm,2cm --vary dish.hub=3cm | this key is varied twice",
+                "compare FILE --vary dish.surface.sectors=2,12 | 2 is out of range; allowed is 3 to 10000",
+                "compare FILE --vary dish.hub=1cm,2m | --vary dish.hub=2m in",
+                "compare FILE --vary stand.pull-back=0cm,-79cm | the pan would reach",
+                "compare FILE --vary | --vary needs a value",
+                "compare FILE none.yaml | none.yaml: there is no such file",
+                "compare FILE OTHER --json OTHER | is the scenario itself",
+                "compare FILE OTHER --png - | a picture does not go to standard output",
+                "comapre FILE | did you mean compare?",
+            })
+    void whatIsWrongIsOneSentenceAndTwo(String line, String words) {
+        assertEquals(2, run(line.replace("FILE", file).replace("OTHER", other).split(" ")));
+        assertComplaint(words);
+    }
+}

@@ -1,0 +1,125 @@
+package simmerpoint.report;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.awt.image.BufferedImage;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+import simmerpoint.study.ComparedRow;
+import simmerpoint.study.Comparison;
+import simmerpoint.study.TraceOptions;
+import simmerpoint.units.UnitSystem;
+
+class CompareReportsTest {
+    private static final int WHITE = 0xFFFFFF;
+    private static final String[] KEYS = {"dish.surface.sectors=12,24", "title=\"one, two\",three"};
+    private static final Comparison FOUR = SampleComparisons.of(KEYS);
+
+    private static JsonNode read(byte[] json) throws IOException {
+        return new ObjectMapper().readTree(json);
+    }
+
+    @Test
+    void jsonHoldsEveryRowWithItsErrors() throws IOException {
+        JsonNode json = read(CompareJson.bytes(FOUR));
+        assertEquals(4, json.get("rows").size());
+        assertEquals(2, json.get("seen_errors").asDouble());
+        for (int k = 0; k < 4; k++) {
+            JsonNode row = json.get("rows").get(k);
+            ComparedRow wanted = FOUR.rows().get(k);
+            for (String figure : List.of(
+                    "absorbed_power_W",
+                    "difference_power_W",
+                    "caught_power_W",
+                    "peak_flux_W_m2",
+                    "drift_tolerance_deg",
+                    "drift_tolerance_min")) {
+                assertTrue(row.has(figure) && row.has(figure + "_se"), figure);
+            }
+            assertEquals(wanted.absorbed().value(), row.get("absorbed_power_W").asDouble());
+            assertEquals(
+                    wanted.difference().standardError(),
+                    row.get("difference_power_W_se").asDouble());
+            assertEquals("boils", row.get("boil").get("answer").asText());
+            assertEquals(
+                    4 * row.get("drift_tolerance_deg").asDouble(),
+                    row.get("drift_tolerance_min").asDouble(),
+                    1e-9);
+        }
+        assertEquals(
+                "24",
+                json.get("rows")
+                        .get(0)
+                        .get("varied")
+                        .get("dish.surface.sectors")
+                        .asText());
+        List<String> names = new ArrayList<>();
+        json.fieldNames().forEachRemaining(names::add);
+        assertEquals("run", names.get(names.size() - 1));
+    }
+
+    @Test
+    void oneThreadAndTwoGiveTheSameBytesButForTheRun() throws IOException {
+        Comparison one = SampleComparisons.of(TraceOptions.defaults().withThreads(1), KEYS);
+        ObjectNode a = (ObjectNode) read(CompareJson.bytes(one));
+        ObjectNode b = (ObjectNode) read(CompareJson.bytes(FOUR));
+        assertEquals(1, a.remove("run").get("threads").asInt());
+        assertEquals(2, b.remove("run").get("threads").asInt());
+        assertEquals(a.toString(), b.toString());
+        assertArrayEquals(CompareCsv.bytes(one), CompareCsv.bytes(FOUR));
+        assertArrayEquals(ComparePicture.bytes(one, UnitSystem.METRIC), ComparePicture.bytes(FOUR, UnitSystem.METRIC));
+    }
+
+    @Test
+    void csvHasARowForEachUnderItsHeads() {
+        List<String> lines = new String(CompareCsv.bytes(FOUR), StandardCharsets.UTF_8)
+                .lines()
+                .filter(line -> !line.startsWith("#"))
+                .toList();
+        assertEquals(5, lines.size());
+        assertTrue(lines.get(0).startsWith("rank,name,file,dish.surface.sectors,title,absorbed_W,absorbed_se_W,"));
+        String comma =
+                lines.stream().filter(line -> line.contains("one")).findFirst().orElseThrow();
+        assertTrue(comma.contains(",\"one, two\","), comma);
+        int columns = lines.get(0).split(",").length;
+        String plain = "(\"[^\"]*\"|[^,\"]*)";
+        String row = plain + ("," + plain).repeat(columns - 1);
+        assertTrue(lines.stream().allMatch(line -> line.matches(row)), String.join("\n", lines));
+    }
+
+    @Test
+    void picturesKeepInsideTheirSheetsWithTwoRowsAndWithMany() {
+        List<Comparison> all = List.of(
+                FOUR,
+                SampleComparisons.of("dish.surface.sectors=24,25", "title=" + "a long title ".repeat(12) + ",b"),
+                manyOf(SampleComparisons.of("stand.pull-back=0 cm,1 cm"), 70));
+        for (Comparison c : all) {
+            BufferedImage image = ComparePicture.image(c, UnitSystem.INCH);
+            assertEquals(1400, image.getWidth());
+            for (int y = 0; y < image.getHeight(); y++) {
+                for (int edge = 0; edge < 8; edge++) {
+                    assertEquals(WHITE, image.getRGB(edge, y) & WHITE, "left at " + y);
+                    assertEquals(WHITE, image.getRGB(1399 - edge, y) & WHITE, "right at " + y);
+                }
+            }
+        }
+        assertTrue(ComparePicture.image(all.get(2), UnitSystem.METRIC).getHeight() < 2100);
+    }
+
+    /** The same rows again and again. */
+    private static Comparison manyOf(Comparison c, int rows) {
+        List<ComparedRow> all = IntStream.range(0, rows)
+                .mapToObj(k -> c.rows().get(k * c.rows().size() / rows))
+                .toList();
+        return new Comparison(all, c.seed(), c.replicates(), true, c.run());
+    }
+}

@@ -1,0 +1,60 @@
+package simmerpoint.report;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import simmerpoint.scenario.ScenarioException;
+import simmerpoint.scenario.Variant;
+import simmerpoint.scenario.Variants;
+import simmerpoint.scenario.VariedKey;
+import simmerpoint.study.CompareStudy;
+import simmerpoint.study.Comparison;
+import simmerpoint.study.Progress;
+import simmerpoint.study.TraceOptions;
+
+/** Comparisons with few rays for tests of words, files and pictures. */
+public final class SampleComparisons {
+    private SampleComparisons() {}
+
+    /** The built-in example with these keys varied. */
+    public static Comparison of(String... typed) {
+        return run(List.of(), TraceOptions.defaults().withThreads(2), typed);
+    }
+
+    static Comparison of(TraceOptions options, String... typed) {
+        return run(List.of(), options, typed);
+    }
+
+    /** A scenario of that text with these keys varied. */
+    public static Comparison ofFile(String text, String... typed) {
+        try {
+            Path file = Files.createTempFile("compared", ".yaml");
+            try {
+                return run(
+                        List.of(Files.writeString(file, text)),
+                        TraceOptions.defaults().withThreads(2),
+                        typed);
+            } finally {
+                Files.delete(file);
+            }
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private static Comparison run(List<Path> files, TraceOptions options, String... typed) {
+        try {
+            List<VariedKey> keys = new ArrayList<>();
+            for (String each : typed) {
+                keys.add(VariedKey.parse(each));
+            }
+            List<Variant> variants = Variants.read(files, keys);
+            return CompareStudy.run(variants, options.withRays(1 << 12).withSeed(5), Progress.NONE);
+        } catch (ScenarioException e) {
+            throw new IllegalArgumentException(e);
+        }
+    }
+}
