@@ -6,6 +6,11 @@ import simmerpoint.study.TraceResult;
 
 /** How sure the figures are, and what they came from. */
 final class CertaintySection {
+    /** What another seed is where panels are glued askew. */
+    static final String LUCK_OF_TILT =
+            "Panels glued askew fall otherwise in every dish built with the same care: another "
+                    + "seed is another such dish, and differs by more than the ±.";
+
     private CertaintySection() {}
 
     static Section of(TraceResult result, Figures figures, TargetWords words) {
@@ -24,8 +29,7 @@ final class CertaintySection {
                         + "dish lies within it." + sure
                         + " It says nothing of mirrors, wind or sky that differ from the scenario."));
         if (result.scenario().mirror().panelTiltRadians() > 0) {
-            items.add(new Item.Sentence("Panels glued askew fall otherwise in every dish built with the same care: "
-                    + "another seed is another such dish, and differs by more than the ±."));
+            items.add(new Item.Sentence(LUCK_OF_TILT));
         }
         items.add(new Item.Sentence(Figures.count(result.run().rays()) + " rays in " + result.replicates()
                 + " replicates, seed " + result.seed() + "; " + Figures.count(result.panels())
@@ -35,7 +39,7 @@ final class CertaintySection {
                 + figures.degrees(result.scenario().sun().elevationRadians()) + " high, beam "
                 + Figures.rounded(result.scenario().sun().beamWattsPerSquareMetre(), 3) + "\u00a0W/m², "
                 + Words.oneLine(result.scenario().sun().shape().describe()) + "."));
-        return new Section("How sure this is", items);
+        return new Section(CareAnswer.HOW_SURE, items);
     }
 
     private static String area(double squareMetres, Figures figures) {

@@ -29,16 +29,19 @@ final class CookSection {
     private final Figures figures;
     private final TargetWords words;
     private final Ledger ledger;
+    private final String hint;
 
-    private CookSection(TraceResult result, Figures figures, TargetWords words) {
+    private CookSection(TraceResult result, Figures figures, TargetWords words, String hint) {
         this.result = result;
         this.figures = figures;
         this.words = words;
+        this.hint = hint;
         this.ledger = result.ledger();
     }
 
-    static Section of(TraceResult result, Figures figures, TargetWords words) {
-        return new CookSection(result, figures, words).build();
+    /** The section; {@code hint} tells where to read on about the pan's place. */
+    static Section of(TraceResult result, Figures figures, TargetWords words, String hint) {
+        return new CookSection(result, figures, words, hint).build();
     }
 
     private Section build() {
@@ -115,7 +118,7 @@ final class CookSection {
         return "The middle of its underside stands " + where + ", " + figures.length(geometry.panHeightMetres(), 2)
                 + " above the ground and " + figures.length(geometry.distanceMetres(), 2)
                 + " from the tripod towards the sun, if the dish turns about a point " + figures.length(height, 2)
-                + " up. The command pan tells where it boils and where it simmers.";
+                + " up." + hint;
     }
 
     private String takenUp() {

@@ -20,7 +20,7 @@ public final class DayAnswer {
             List<DayHour> hours = result.hours().isEmpty() ? result.curve() : result.hours();
             sections.add(new Section("Hour by hour", List.of(table(hours, new HeatWords(system)), explained())));
             sections.add(StandSection.of(result, figures));
-            sections.add(new Section("Take care", cautions(hottest(result))));
+            sections.add(new Section(CareAnswer.HEADING, CareAnswer.items(hottest(result), "pan")));
             sections.add(sure(result));
         }
         return new Answer(Words.oneLine(result.scenario().title()), sections);
@@ -56,7 +56,8 @@ public final class DayAnswer {
                         + " stays as it is at that time.");
     }
 
-    private static double hottest(DayResult result) {
+    /** The largest flux on the pan that any hour may have, W/m². */
+    static double hottest(DayResult result) {
         return result.curve().stream()
                 .flatMap(h -> h.light().stream())
                 .mapToDouble(DayAnswer::surelyHottest)
@@ -67,12 +68,6 @@ public final class DayAnswer {
     /** Two standard errors above the likely flux: cautions lean to the safe side. */
     static double surelyHottest(HourLight light) {
         return light.hottest().value() + 2 * light.hottest().standardError();
-    }
-
-    static List<Item> cautions(double hottest) {
-        return CautionWords.sentences(hottest, "pan").stream()
-                .map(text -> (Item) new Item.Caution(text))
-                .toList();
     }
 
     private static Section sure(DayResult result) {
@@ -88,7 +83,7 @@ public final class DayAnswer {
                 + result.day().sunrise().map(DayWords::clock).orElse("since before midnight") + " to "
                 + result.day().sunset().map(DayWords::clock).orElse("after midnight") + ", clock of "
                 + result.day().place().zone() + "."));
-        return new Section("How sure this is", items);
+        return new Section(CareAnswer.HOW_SURE, items);
     }
 
     static String share(double relative) {

@@ -44,6 +44,12 @@ final class HeatSentences {
                 + words.temperature(kitchen.contents().startCelsius()) + " at the start) " + words.boil(answer) + ".";
     }
 
+    /** How long its water takes, as a figure with its name. */
+    Item.Figure boilFigure() {
+        String water = words.water(kitchen.contents().waterKilograms());
+        return new Item.Figure("until its " + water + " boils", words.untilItBoils(cooking.boil(absorbed)));
+    }
+
     /** Level in words, and how sure it is. */
     String levelSentence() {
         LevelAnswer answer = levels.levelWithSpread(absorbed);

@@ -139,4 +139,15 @@ public final class HeatWords {
         }
         return "never boils: settles at " + temperature(((BoilAnswer.Never) answer).settlesCelsius());
     }
+
+    /** The same as a figure: "28 to 33 min", "45 min or never", "never (62 to 70 °C)". */
+    String untilItBoils(BoilAnswer answer) {
+        if (answer instanceof BoilAnswer.Boils boils) {
+            return minutes(boils.seconds());
+        }
+        if (answer instanceof BoilAnswer.MayBoil may) {
+            return time(may.soonestSeconds()) + " or never";
+        }
+        return "never (" + span(((BoilAnswer.Never) answer).settlesCelsius()) + ")";
+    }
 }

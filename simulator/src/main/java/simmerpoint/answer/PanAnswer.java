@@ -16,30 +16,38 @@ public final class PanAnswer {
         List<Section> sections = new ArrayList<>();
         sections.add(PanHereSection.of(result, system));
         sections.add(PanPlaceSection.of(result, system));
-        sections.add(new Section("Take care", cautions(result)));
+        sections.add(new Section(CareAnswer.HEADING, cautions(result)));
         result.moves().forEach(move -> sections.add(MoveSection.of(move, system)));
         sections.add(certainty(result));
         return new Answer(Words.oneLine(result.base().scenario().title()), sections);
     }
 
     private static List<Item> cautions(PanResult result) {
+        List<Item> items = new ArrayList<>(CareAnswer.items(hottest(result), "pan"));
+        items.add(moving());
+        return items;
+    }
+
+    /** What to mind when the pan is moved. */
+    static Item moving() {
+        return new Item.Caution(
+                "Moving the pan moves the light too: cover the mirror first, then move, then uncover it from the side.");
+    }
+
+    /** The largest flux on the pan at any position, W/m². */
+    static double hottest(PanResult result) {
         double hottest = result.here().hottestFlux();
         for (PanMove move : result.moves()) {
             for (PanPosition position : move.positions()) {
                 hottest = Math.max(hottest, position.hottestFlux());
             }
         }
-        List<Item> items = new ArrayList<>();
-        CautionWords.sentences(hottest, "pan").forEach(text -> items.add(new Item.Caution(text)));
-        items.add(
-                new Item.Caution(
-                        "Moving the pan moves the light too: cover the mirror first, then move, then uncover it from the side."));
-        return items;
+        return hottest;
     }
 
     private static Section certainty(PanResult result) {
         return new Section(
-                "How sure this is",
+                CareAnswer.HOW_SURE,
                 List.of(
                         new Item.Sentence(
                                 "Watts come from " + Figures.count(result.run().rays())

@@ -10,26 +10,30 @@ public final class TraceAnswer {
 
     /** The answer for {@code result}, in the units of {@code system}. */
     public static Answer of(TraceResult result, UnitSystem system) {
+        return of(result, system, " The command pan tells where it boils and where it simmers.");
+    }
+
+    /** The same for a reader who has the answer about the pan's place beside it, not a command line. */
+    public static Answer withoutHint(TraceResult result, UnitSystem system) {
+        return of(result, system, "");
+    }
+
+    private static Answer of(TraceResult result, UnitSystem system, String hint) {
         Figures figures = new Figures(system);
         TargetWords words = TargetWords.of(result.scenario().target());
         return new Answer(
                 Words.oneLine(result.scenario().title()),
                 List.of(
-                        CookSection.of(result, figures, words),
-                        new Section("Take care", cautions(result, words)),
+                        CookSection.of(result, figures, words, hint),
+                        new Section(CareAnswer.HEADING, CareAnswer.items(hottest(result), words.noun())),
                         LedgerSection.of(result, figures, words),
                         SpotSection.of(result, figures, words),
                         CertaintySection.of(result, figures, words)));
     }
 
-    private static List<Item> cautions(TraceResult result, TargetWords words) {
-        double hottest = Math.max(result.spot().peakFlux().value(), hottestOnWall(result));
-        return CautionWords.sentences(hottest, words.noun()).stream()
-                .map(text -> (Item) new Item.Caution(text))
-                .toList();
-    }
-
-    private static double hottestOnWall(TraceResult result) {
-        return result.maps().wall().map(map -> map.largest()).orElse(0.0);
+    /** The largest flux on underside, disc or wall, W/m². */
+    static double hottest(TraceResult result) {
+        double wall = result.maps().wall().map(map -> map.largest()).orElse(0.0);
+        return Math.max(result.spot().peakFlux().value(), wall);
     }
 }

@@ -32,8 +32,8 @@ public final class YearAnswer {
                 List.of(
                         new Section("When it cooks", answer.cook()),
                         new Section("Month by hour", answer.grid()),
-                        new Section("Take care", DayAnswer.cautions(answer.hottest())),
-                        new Section("How sure this is", answer.sure())));
+                        new Section(CareAnswer.HEADING, CareAnswer.items(answer.hottest(), "pan")),
+                        new Section(CareAnswer.HOW_SURE, answer.sure())));
     }
 
     private static String month(DayResult day) {

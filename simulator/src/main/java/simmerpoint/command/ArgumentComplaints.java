@@ -76,7 +76,7 @@ final class ArgumentComplaints {
             return "one argument too many: " + what;
         }
         if (what.isBlank()) {
-            return "a command is missing: trace, pan, day, compare, check, example, materials or completion";
+            return RootCommand.missing(command);
         }
         if (isFile(what)) {
             return "there is no command " + what + "; to trace that file: simmerpoint trace " + what;

@@ -15,7 +15,11 @@ final class CommandLines {
         line.addSubcommand(new TraceCommand(terminal, tracer));
         line.addSubcommand(new PanCommand(terminal));
         line.addSubcommand(new DayCommand(terminal));
+        line.addSubcommand(new AimCommand(terminal));
+        line.addSubcommand(new BudgetCommand(terminal));
         line.addSubcommand(new CompareCommand(terminal));
+        line.addSubcommand(new DesignCommand(terminal));
+        line.addSubcommand(new ReportCommand(terminal));
         line.addSubcommand(new CheckCommand(terminal));
         line.addSubcommand(new ExampleCommand(terminal));
         line.addSubcommand(new MaterialsCommand(terminal));

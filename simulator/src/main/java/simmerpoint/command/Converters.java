@@ -26,6 +26,10 @@ final class Converters {
     private static final int MOST_THREADS = 1024;
     private static final int WIDEST = 1000;
     private static final double LARGEST_DISC = 1;
+    private static final double SMALLEST_LOSS = 0.1;
+    private static final double LARGEST_LOSS = 99;
+    private static final double SHORTEST_STICK = 0.01;
+    private static final double LONGEST_STICK = 3;
 
     private Converters() {}
 
@@ -94,6 +98,22 @@ final class Converters {
         }
     }
 
+    /** 10%: a share is refused, since 0.1 could mean either. */
+    static final class Loss implements ITypeConverter<Double> {
+        @Override
+        public Double convert(String text) {
+            if (BARE_NUMBER.matcher(text.strip()).matches()) {
+                throw new TypeConversionException("the % is missing: write " + text.strip() + "%");
+            }
+            Matcher m = PERCENT.matcher(text.strip());
+            double percent = m.matches() ? Double.parseDouble(m.group(1)) : Double.NaN;
+            if (!(percent >= SMALLEST_LOSS && percent <= LARGEST_LOSS)) {
+                throw refused(text, "a loss from 0.1 % to 99 %; write for instance 5%");
+            }
+            return percent / 100;
+        }
+    }
+
     /** Any whole number. */
     static final class Seed implements ITypeConverter<Long> {
         @Override
@@ -136,6 +156,23 @@ final class Converters {
                 throw refused(text, "a radius above 0 and up to 1 m; write for instance 10 mm");
             }
             return radius;
+        }
+    }
+
+    /** A length of a stick, m. */
+    static final class Stick implements ITypeConverter<Double> {
+        @Override
+        public Double convert(String text) {
+            double length;
+            try {
+                length = QuantityParser.parse(text, Dimension.LENGTH, "10 cm or 4 in");
+            } catch (QuantityException e) {
+                throw new TypeConversionException(e.getMessage());
+            }
+            if (!(length >= SHORTEST_STICK && length <= LONGEST_STICK)) {
+                throw refused(text, "a length from 1 cm to 3 m; write for instance 10 cm");
+            }
+            return length;
         }
     }
 

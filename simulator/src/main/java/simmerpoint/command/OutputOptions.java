@@ -1,8 +1,5 @@
 package simmerpoint.command;
 
-import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -18,7 +15,7 @@ import simmerpoint.units.UnitSystem;
 
 /** Files to write besides the answer. */
 final class OutputOptions {
-    private static final String STANDARD = "-";
+    private static final String STANDARD = OutputFile.STANDARD;
 
     @Option(names = "--json", paramLabel = "FILE|-", description = "Write all figures as JSON; - is standard output.")
     private String json;
@@ -63,44 +60,18 @@ final class OutputOptions {
         if (name == null || name.equals(STANDARD)) {
             return;
         }
-        if (name.isBlank()) {
-            throw new WrongUse(option + " needs the name of a file.");
-        }
-        try {
-            files.put(option, Path.of(name));
-        } catch (InvalidPathException e) {
-            throw new WrongUse(option + ": \"" + name + "\" cannot be the name of a file.");
-        }
+        files.put(option, OutputFile.named(option, name));
     }
 
     private static void check(String option, Path file, Path scenario, Map<String, Path> files) throws WrongUse {
-        try {
-            AtomicFile.check(file);
-        } catch (OutputException e) {
-            throw new WrongUse(option + ": " + e.getMessage());
-        }
-        if (scenario != null && same(file, scenario)) {
-            throw new WrongUse(option + ": " + file + " is the scenario itself; give the result another name.");
-        }
+        OutputFile.check(option, file, scenario);
         for (Map.Entry<String, Path> other : files.entrySet()) {
             if (other.getKey().equals(option)) {
                 return;
             }
-            if (same(file, other.getValue())) {
+            if (OutputFile.same(file, other.getValue())) {
                 throw new WrongUse(other.getKey() + " and " + option + " name one and the same file " + file + ".");
             }
-        }
-    }
-
-    private static boolean same(Path a, Path b) {
-        Path real = a.toAbsolutePath().normalize();
-        if (real.equals(b.toAbsolutePath().normalize())) {
-            return true;
-        }
-        try {
-            return Files.exists(a) && Files.exists(b) && Files.isRegularFile(a) && Files.isSameFile(a, b);
-        } catch (IOException e) {
-            return false;
         }
     }
 

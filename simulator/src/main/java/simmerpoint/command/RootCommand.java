@@ -1,5 +1,7 @@
 package simmerpoint.command;
 
+import java.util.List;
+import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.IVersionProvider;
 import simmerpoint.report.Version;
@@ -19,14 +21,21 @@ import simmerpoint.report.Version;
             "Exit code: 0 done, 2 wrong command line or scenario, 1 failure while running."
         })
 final class RootCommand implements Runnable {
-    @picocli.CommandLine.Spec
-    private picocli.CommandLine.Model.CommandSpec spec;
+    @CommandLine.Spec
+    private CommandLine.Model.CommandSpec spec;
 
     @Override
     public void run() {
-        throw new picocli.CommandLine.ParameterException(
-                spec.commandLine(),
-                "a command is missing: trace, pan, day, compare, check, example, materials or completion");
+        throw new CommandLine.ParameterException(spec.commandLine(), missing(spec.commandLine()));
+    }
+
+    /** Says which commands there are. */
+    static String missing(CommandLine line) {
+        List<String> names = line.getSubcommands().keySet().stream()
+                .filter(name -> !name.equals("help"))
+                .toList();
+        int last = names.size() - 1;
+        return "a command is missing: " + String.join(", ", names.subList(0, last)) + " or " + names.get(last);
     }
 
     /** Reads the version only when it is asked for. */

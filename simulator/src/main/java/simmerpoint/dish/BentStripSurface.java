@@ -1,7 +1,10 @@
 package simmerpoint.dish;
 
+import java.util.ArrayList;
+import java.util.List;
 import org.apache.commons.math3.analysis.integration.IterativeLegendreGaussIntegrator;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
+import simmerpoint.geometry.Vec;
 
 /**
  * Panels bent along the ribs and straight from rib to rib: each the parabolic cylinder z = x²/(4 f cos²β) in its
@@ -9,6 +12,8 @@ import org.apache.commons.math3.analysis.solvers.BrentSolver;
  * long edges. Panel number = sector.
  */
 final class BentStripSurface implements MirrorSurface {
+    private static final int EDGE_STEPS = 24;
+
     private final DishPlan plan;
     private final Sectors sectors;
     private final double stripFocus;
@@ -44,12 +49,8 @@ final class BentStripSurface implements MirrorSurface {
         if (!(widest > 0)) {
             return 0;
         }
-        double from = hubX;
-        if (halfWidth(hubX) < 0) {
-            from = new BrentSolver(1e-12).solve(200, this::halfWidth, hubX, rimX);
-        }
-        double area =
-                new IterativeLegendreGaussIntegrator(16, 1e-12, 1e-14).integrate(100_000, this::halfWidth, from, rimX);
+        double area = new IterativeLegendreGaussIntegrator(16, 1e-12, 1e-14)
+                .integrate(100_000, this::halfWidth, firstX(), rimX);
         return 2 * sectors.count * area;
     }
 
@@ -96,7 +97,33 @@ final class BentStripSurface implements MirrorSurface {
             out.ny[i] = -slope * nz * sin;
             out.nz[i] = nz;
             out.area[i] = planArea / nz;
-            out.panel[i] = hub || Math.abs(y) > halfWidth(x) ? MirrorPoints.GAP : k;
+            out.panel[i] = hub || Math.abs(y) > halfWidth(x) ? ~k : k;
         }
+    }
+
+    /** The edge of a strip without the gap, its long sides by points on them; none if the gap leaves nothing. */
+    List<Vec> edge(int panel) {
+        if (!(halfWidth(rimX) > 0)) {
+            return List.of();
+        }
+        double from = firstX();
+        List<Vec> right = new ArrayList<>();
+        List<Vec> left = new ArrayList<>();
+        for (int i = 0; i <= EDGE_STEPS; i++) {
+            double x = from + (rimX - from) * i / EDGE_STEPS;
+            double half = Math.max(0, halfWidth(x));
+            double z = x * x / (4 * stripFocus);
+            right.add(sectors.point(panel, x, -half, z));
+            if (half > 0) {
+                left.add(0, sectors.point(panel, x, half, z));
+            }
+        }
+        right.addAll(left);
+        return right;
+    }
+
+    /** Where the mirror begins: at the hub, or where the gaps on both sides meet. */
+    private double firstX() {
+        return halfWidth(hubX) < 0 ? new BrentSolver(1e-12).solve(200, this::halfWidth, hubX, rimX) : hubX;
     }
 }

@@ -58,6 +58,23 @@ public sealed interface Cut {
     record Smooth() implements Cut {}
 
     /**
+     * The panels of another cut made better than anyone could: what is lost by them is the difference. Each keeps its
+     * outline in plan and its tilt.
+     *
+     * @param panels the cut; not a mesh, whose focus and gaps nobody knows
+     * @param curved whether each panel is bent to the paraboloid itself
+     * @param filled whether hub, gaps and bare edge are mirror too, each place in the surface that a panel there has
+     */
+    record Perfected(Cut panels, boolean curved, boolean filled) implements Cut {
+        /** Refuses a mesh, and a cut that is perfected already. */
+        public Perfected {
+            if (panels == null || panels instanceof FromFile || panels instanceof Perfected) {
+                throw new IllegalArgumentException("only our own cuts can be perfected, not " + panels);
+            }
+        }
+    }
+
+    /**
      * Flat polygons that somebody else drew, in the dish frame.
      *
      * @param mesh the polygons, m

@@ -27,6 +27,16 @@ public record DishPlan(double diameterMetres, double focalLengthMetres, double h
         }
     }
 
+    /** The same dish cut otherwise. */
+    public DishPlan withCut(Cut other) {
+        return new DishPlan(diameterMetres, focalLengthMetres, hubMetres, gapMetres, other);
+    }
+
+    /** The same dish with wider or narrower slits, m. */
+    public DishPlan withGap(double metres) {
+        return new DishPlan(diameterMetres, focalLengthMetres, hubMetres, metres, cut);
+    }
+
     /** Half the diameter, m. */
     public double radiusMetres() {
         return diameterMetres / 2;

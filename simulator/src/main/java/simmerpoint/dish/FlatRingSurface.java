@@ -1,5 +1,9 @@
 package simmerpoint.dish;
 
+import java.util.ArrayList;
+import java.util.List;
+import simmerpoint.geometry.Vec;
+
 /**
  * Sectors × rings of flat trapezoids with all corners on the paraboloid, seen as one closed many-sided bowl: the planes
  * of neighbouring panels meet in straight edges. A gap takes half its width off every edge that a panel shares with a
@@ -119,7 +123,7 @@ final class FlatRingSurface implements MirrorSurface {
             out.x[i] = x * cos - y * sin;
             out.y[i] = x * sin + y * cos;
             if (x < hubX) {
-                hubPoint(i, planArea, out);
+                hubPoint(i, planArea, ~(k * rings), out);
                 continue;
             }
             int j = borders.ringAt(v[i]);
@@ -131,17 +135,40 @@ final class FlatRingSurface implements MirrorSurface {
             out.nz[i] = nz;
             out.area[i] = planArea / nz;
             boolean onMirror = Math.abs(y) <= x * sectors.tanHalf - sideTrim[j] && x >= firstX[j] && x <= lastX[j];
-            out.panel[i] = onMirror ? k * rings + j : MirrorPoints.GAP;
+            out.panel[i] = onMirror ? k * rings + j : ~(k * rings + j);
         }
     }
 
     /** The hub is a flat polygon at the height of the innermost corners. */
-    private void hubPoint(int i, double planArea, MirrorPoints out) {
+    private void hubPoint(int i, double planArea, int panel, MirrorPoints out) {
         out.z[i] = innerZ[0];
         out.nx[i] = 0;
         out.ny[i] = 0;
         out.nz[i] = 1;
         out.area[i] = planArea;
-        out.panel[i] = MirrorPoints.GAP;
+        out.panel[i] = panel;
+    }
+
+    /** Corners of a panel, counter-clockwise from its hub side, without the gap; none if the gap leaves nothing. */
+    List<Vec> edge(int panel) {
+        int j = panel % borders.rings();
+        double from = Math.max(firstX[j], sideTrim[j] / sectors.tanHalf);
+        double to = lastX[j];
+        if (!(to > from)) {
+            return List.of();
+        }
+        int k = panel / borders.rings();
+        double inner = Math.max(0, from * sectors.tanHalf - sideTrim[j]);
+        double outer = to * sectors.tanHalf - sideTrim[j];
+        double low = innerZ[j] + slope[j] * (from - innerX[j]);
+        double high = innerZ[j] + slope[j] * (to - innerX[j]);
+        List<Vec> corners = new ArrayList<>(4);
+        corners.add(sectors.point(k, from, -inner, low));
+        corners.add(sectors.point(k, to, -outer, high));
+        corners.add(sectors.point(k, to, outer, high));
+        if (inner > 0) {
+            corners.add(sectors.point(k, from, inner, low));
+        }
+        return corners;
     }
 }

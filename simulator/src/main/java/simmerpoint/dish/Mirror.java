@@ -56,4 +56,102 @@ public record Mirror(
     public double reflectedShare() {
         return (1 - dust) * reflectance * (1 - scattered);
     }
+
+    /** The same with another reflectance, 0 to 1. */
+    public Mirror withReflectance(double share) {
+        return new Mirror(
+                material,
+                share,
+                scattered,
+                slopeErrorRadians,
+                beamSpreadRadians,
+                wideShare,
+                wideSpreadRadians,
+                dust,
+                panelTiltRadians);
+    }
+
+    /** The same with another scattered share, 0 to 1. */
+    public Mirror withScattered(double share) {
+        return new Mirror(
+                material,
+                reflectance,
+                share,
+                slopeErrorRadians,
+                beamSpreadRadians,
+                wideShare,
+                wideSpreadRadians,
+                dust,
+                panelTiltRadians);
+    }
+
+    /** The same with another slope error, rad. */
+    public Mirror withSlopeError(double radians) {
+        return new Mirror(
+                material,
+                reflectance,
+                scattered,
+                radians,
+                beamSpreadRadians,
+                wideShare,
+                wideSpreadRadians,
+                dust,
+                panelTiltRadians);
+    }
+
+    /** The same with another beam spread of the sharp part, rad. */
+    public Mirror withBeamSpread(double radians) {
+        return new Mirror(
+                material,
+                reflectance,
+                scattered,
+                slopeErrorRadians,
+                radians,
+                wideShare,
+                wideSpreadRadians,
+                dust,
+                panelTiltRadians);
+    }
+
+    /** The same with another share that takes the wide spread, 0 to 1. */
+    public Mirror withWideShare(double share) {
+        return new Mirror(
+                material,
+                reflectance,
+                scattered,
+                slopeErrorRadians,
+                beamSpreadRadians,
+                share,
+                wideSpreadRadians,
+                dust,
+                panelTiltRadians);
+    }
+
+    /** The same with another share lost to dust, 0 to below 1. */
+    public Mirror withDust(double share) {
+        return new Mirror(
+                material,
+                reflectance,
+                scattered,
+                slopeErrorRadians,
+                beamSpreadRadians,
+                wideShare,
+                wideSpreadRadians,
+                share,
+                panelTiltRadians);
+    }
+
+    /** The same with another panel tilt, rad. */
+    public Mirror withPanelTilt(double radians) {
+        return new Mirror(
+                material,
+                reflectance,
+                scattered,
+                slopeErrorRadians,
+                beamSpreadRadians,
+                wideShare,
+                wideSpreadRadians,
+                dust,
+                radians);
+    }
 }

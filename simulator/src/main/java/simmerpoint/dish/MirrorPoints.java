@@ -5,7 +5,7 @@ package simmerpoint.dish;
  * arrays are filled and read in place and belong to one thread.
  */
 public final class MirrorPoints {
-    /** {@link #panel} of a place in the hub or in a gap. */
+    /** {@link #panel} of a place in the hub or in a gap; any number below 0 is one. */
     public static final int GAP = -1;
 
     /** Place, m. */
@@ -22,7 +22,7 @@ public final class MirrorPoints {
     public final double[] nz;
     /** Surface area that the place stands for, m², if one batch were the whole sample: divide by the sample's size. */
     public final double[] area;
-    /** Number of the panel, or {@link #GAP}. */
+    /** Number of the panel k; in the hub or in a gap ~k, below 0, if panel k would cover the place, else {@link #GAP}. */
     public final int[] panel;
 
     /** Room for {@code n} places. */

@@ -25,6 +25,8 @@ public final class MirrorSurfaces {
             return new TileSurface(plan, TileShape.HEXAGON, tiles.tileMetres());
         } else if (cut instanceof Cut.FromFile file) {
             return new MeshSurface(file.mesh(), sunInDish);
+        } else if (cut instanceof Cut.Perfected better) {
+            return new PerfectedSurface(plan, better, of(plan.withCut(better.panels()), sunInDish));
         }
         return new SmoothSurface(plan);
     }

@@ -1,5 +1,7 @@
 package simmerpoint.dish;
 
+import simmerpoint.geometry.Vec;
+
 /**
  * Equal sectors round the axis. Ribs stand at the angles 2πk/n from +x, so a rib is the dish's upper edge; sector k lies
  * between ribs k and k + 1, and in its own frame x runs along its bisector and y across, |y| ≤ x·tan(π/n).
@@ -28,5 +30,10 @@ final class Sectors {
     /** Area of the regular polygon with corners at radius {@code r}. */
     double polygonArea(double r) {
         return count * r * r * Math.sin(halfAngle) * cosHalf;
+    }
+
+    /** The point (x, y, z) of sector {@code k}'s frame in the dish frame. */
+    Vec point(int k, double x, double y, double z) {
+        return new Vec(x * cos[k] - y * sin[k], x * sin[k] + y * cos[k], z);
     }
 }

@@ -62,7 +62,7 @@ final class SmoothSurface implements MirrorSurface {
             out.ny[i] = -slope * y * nz;
             out.nz[i] = nz;
             out.area[i] = planArea / nz;
-            out.panel[i] = hub ? MirrorPoints.GAP : 0;
+            out.panel[i] = hub ? ~0 : 0;
         }
     }
 }

@@ -107,6 +107,12 @@ final class TileLattice {
         return number[index(column, row)];
     }
 
+    /** The tile in a cell; where none is laid, another one for its place, so that such cells take many different ones. */
+    int standIn(int column, int row) {
+        int tile = tileIn(column, row);
+        return tile >= 0 ? tile : Math.floorMod(column * (2 * reach + 1) + row, count);
+    }
+
     int count() {
         return count;
     }

@@ -86,7 +86,8 @@ final class TileSurface implements MirrorSurface {
             out.ny[i] = ny;
             out.nz[i] = nz;
             out.area[i] = planArea / nz;
-            out.panel[i] = lattice.shape.inside(a, b, half) ? lattice.tileIn(column, row) : MirrorPoints.GAP;
+            int tile = lattice.tileIn(column, row);
+            out.panel[i] = tile >= 0 && lattice.shape.inside(a, b, half) ? tile : ~lattice.standIn(column, row);
         }
     }
 }

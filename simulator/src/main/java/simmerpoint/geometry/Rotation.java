@@ -1,5 +1,6 @@
 package simmerpoint.geometry;
 
+import java.util.Arrays;
 import org.ejml.data.DMatrix3;
 import org.ejml.data.DMatrix3x3;
 import org.ejml.dense.fixed.CommonOps_DDF3;
@@ -71,5 +72,16 @@ public final class Rotation {
     /** The nine entries row by row, as a fresh array: for loops that turn many vectors. */
     public double[] rows() {
         return new double[] {m.a11, m.a12, m.a13, m.a21, m.a22, m.a23, m.a31, m.a32, m.a33};
+    }
+
+    /** Whether all nine entries are the same to the last bit. */
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Rotation rotation && Arrays.equals(rows(), rotation.rows());
+    }
+
+    @Override
+    public int hashCode() {
+        return Arrays.hashCode(rows());
     }
 }

@@ -7,8 +7,10 @@ package simmerpoint.pan;
  * @param diameterMetres outer diameter, above 0
  * @param heightMetres height of the wall up to the lid, above 0
  * @param finish what its outside is like
+ * @param castsShadow whether it keeps sunlight off the mirrors, as every real pan does; one that does not tells what the
+ *     shadow costs
  */
-public record Pan(double diameterMetres, double heightMetres, Finish finish) implements Target {
+public record Pan(double diameterMetres, double heightMetres, Finish finish, boolean castsShadow) implements Target {
     /** Checks both lengths. */
     public Pan {
         if (!(diameterMetres > 0 && diameterMetres < 100)) {
@@ -17,6 +19,16 @@ public record Pan(double diameterMetres, double heightMetres, Finish finish) imp
         if (!(heightMetres > 0 && heightMetres < 100)) {
             throw new IllegalArgumentException("pan height " + heightMetres + " m is not above 0");
         }
+    }
+
+    /** A real pan: it casts a shadow. */
+    public Pan(double diameterMetres, double heightMetres, Finish finish) {
+        this(diameterMetres, heightMetres, finish, true);
+    }
+
+    /** The same pan, with the sun shining through it onto the mirrors. */
+    public Pan withoutShadow() {
+        return new Pan(diameterMetres, heightMetres, finish, false);
     }
 
     @Override

@@ -59,6 +59,21 @@ public record Scenario(
         return new Scenario(title, dish, mirror, other, aim, target, stand, kitchen, outdoors, ground);
     }
 
+    /** The same with another dish. */
+    public Scenario withDish(DishPlan other) {
+        return new Scenario(title, other, mirror, sun, aim, target, stand, kitchen, outdoors, ground);
+    }
+
+    /** The same with another mirror. */
+    public Scenario withMirror(Mirror other) {
+        return new Scenario(title, dish, other, sun, aim, target, stand, kitchen, outdoors, ground);
+    }
+
+    /** The same for another target; what is cooked in stays the same. */
+    public Scenario withTarget(Target other) {
+        return new Scenario(title, dish, mirror, sun, aim, other, stand, kitchen, outdoors, ground);
+    }
+
     /** The same, aimed otherwise. */
     public Scenario withAim(Aim other) {
         return new Scenario(title, dish, mirror, sun, other, target, stand, kitchen, outdoors, ground);

@@ -31,4 +31,20 @@ public record Aim(
 
     /** The dish points at the sun and stands still; pan on its own stand, mount at the vertex. */
     public static final Aim PERFECT = new Aim(0, 0, 0, 0, 0, 0, PanCarrier.STAND);
+
+    /** The same with the axis off by other angles, rad. */
+    public Aim withTurn(double up, double side) {
+        return new Aim(up, side, driftUpRadians, driftSideRadians, jitterRadians, mountMetres, panCarriedBy);
+    }
+
+    /** The same with the sun moved on by other angles, rad. */
+    public Aim withDrift(double up, double side) {
+        return new Aim(turnUpRadians, turnSideRadians, up, side, jitterRadians, mountMetres, panCarriedBy);
+    }
+
+    /** The same, shaking otherwise, rad. */
+    public Aim withJitter(double radians) {
+        return new Aim(
+                turnUpRadians, turnSideRadians, driftUpRadians, driftSideRadians, radians, mountMetres, panCarriedBy);
+    }
 }

@@ -1,9 +1,10 @@
 package simmerpoint.study;
 
+import java.util.function.DoubleFunction;
 import simmerpoint.setup.Aim;
 
 /**
- * One way on the sky along which an aim goes wrong.
+ * One straight way on the sky along which an aim goes wrong.
  *
  * @param turn whether the dish is turned; else the sun drifts
  * @param up part of the way upwards: with {@code side} the components of a direction of length 1
@@ -19,13 +20,21 @@ record AimPath(boolean turn, double up, double side) {
 
     /** {@code aim} with this much more turn or drift (rad). */
     Aim off(Aim aim, double radians) {
-        double u = radians * up;
-        double s = radians * side;
+        return turn ? more(aim, radians * up, radians * side, 0, 0) : more(aim, 0, 0, radians * up, radians * side);
+    }
+
+    /** The aims along this way from {@code aim}, by angle (rad). */
+    DoubleFunction<Aim> from(Aim aim) {
+        return radians -> off(aim, radians);
+    }
+
+    /** {@code aim} with more turn and more drift (rad). */
+    static Aim more(Aim aim, double turnUp, double turnSide, double driftUp, double driftSide) {
         return new Aim(
-                aim.turnUpRadians() + (turn ? u : 0),
-                aim.turnSideRadians() + (turn ? s : 0),
-                aim.driftUpRadians() + (turn ? 0 : u),
-                aim.driftSideRadians() + (turn ? 0 : s),
+                aim.turnUpRadians() + turnUp,
+                aim.turnSideRadians() + turnSide,
+                aim.driftUpRadians() + driftUp,
+                aim.driftSideRadians() + driftSide,
                 aim.jitterRadians(),
                 aim.mountMetres(),
                 aim.panCarriedBy());

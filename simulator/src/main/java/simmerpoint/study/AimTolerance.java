@@ -7,8 +7,10 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.DoubleFunction;
 import simmerpoint.sampling.Estimate;
 import simmerpoint.scenario.Scenario;
+import simmerpoint.setup.Aim;
 
 /**
  * How far a dish may be off before the pan loses a share of its watts. Measured from a <b>dead-on</b> aim (neither turn nor
@@ -55,11 +57,17 @@ public record AimTolerance(double lossShare, PairedWatts deadOn, Map<AimWay, Est
      */
     public static List<AimTolerance> of(
             List<Scenario> scenarios, double lossShare, TraceOptions options, Progress progress) {
+        return of(scenarios, List.of(AimWay.values()), lossShare, options, progress);
+    }
+
+    /** The same along some ways only; the others are missing. */
+    static List<AimTolerance> of(
+            List<Scenario> scenarios, List<AimWay> ways, double lossShare, TraceOptions options, Progress progress) {
         if (!(lossShare > 0 && lossShare < 1)) {
             throw new IllegalArgumentException("a loss of " + lossShare + " is outside 0 to 1");
         }
         TraceOptions first = options.withPrecision(0).withRays(Math.min(options.rays(), FIRST_RAYS));
-        List<AimTolerance> out = new ArrayList<>(search(scenarios, lossShare, first, new Part(progress, 0, 0.5)));
+        List<AimTolerance> out = new ArrayList<>(search(scenarios, ways, lossShare, first, new Part(progress, 0, 0.5)));
         for (long rays = first.rays() * MORE; rays <= options.rays(); rays *= MORE) {
             List<Integer> rough = new ArrayList<>();
             for (int k = 0; k < out.size(); k++) {
@@ -69,6 +77,7 @@ public record AimTolerance(double lossShare, PairedWatts deadOn, Map<AimWay, Est
             }
             List<AimTolerance> again = search(
                     rough.stream().map(scenarios::get).toList(),
+                    ways,
                     lossShare,
                     first.withRays(rays),
                     new Part(progress, 0.5, 1));
@@ -80,26 +89,25 @@ public record AimTolerance(double lossShare, PairedWatts deadOn, Map<AimWay, Est
     }
 
     private static List<AimTolerance> search(
-            List<Scenario> scenarios, double lossShare, TraceOptions options, Progress progress) {
+            List<Scenario> scenarios, List<AimWay> ways, double lossShare, TraceOptions options, Progress progress) {
         List<Scenario> deadOn =
                 scenarios.stream().map(s -> s.withAim(AimPath.deadOn(s.aim()))).toList();
-        List<AimPath> paths = new ArrayList<>();
-        for (AimWay way : AimWay.values()) {
-            paths.add(way.path());
-        }
         List<PairedWatts> watts = PairedStudy.watts(deadOn, options, new Part(progress, 0, 0.1));
         List<ToleranceSearch> searches = new ArrayList<>();
         for (PairedWatts w : watts) {
-            for (AimPath path : paths) {
-                searches.add(new ToleranceSearch(w, path, lossShare, ToleranceSearch.reach(w.scenario(), path)));
+            AimRoom room = new AimRoom(w.scenario());
+            for (AimWay way : ways) {
+                DoubleFunction<Aim> aims = way.path().from(w.scenario().aim());
+                searches.add(new ToleranceSearch(w, aims, lossShare, ToleranceSearch.reach(room, aims, RANGE)));
             }
         }
         ToleranceSearch.run(searches, options, new Part(progress, 0.1, 1));
         List<AimTolerance> out = new ArrayList<>();
         for (int k = 0; k < watts.size(); k++) {
             Map<AimWay, Estimate> angles = new EnumMap<>(AimWay.class);
-            for (AimWay way : AimWay.values()) {
-                searches.get(k * paths.size() + way.ordinal()).found().ifPresent(a -> angles.put(way, a));
+            for (int j = 0; j < ways.size(); j++) {
+                AimWay way = ways.get(j);
+                searches.get(k * ways.size() + j).found().ifPresent(a -> angles.put(way, a));
             }
             out.add(new AimTolerance(lossShare, watts.get(k), angles));
         }

@@ -37,6 +37,16 @@ public enum AimWay {
         return path.off(aim, radians);
     }
 
+    /** Part of the way upwards: 1, −1 or 0. */
+    public double up() {
+        return path.up();
+    }
+
+    /** Part of the way to the right (+y): 1, −1 or 0. */
+    public double side() {
+        return path.side();
+    }
+
     AimPath path() {
         return path;
     }

@@ -58,6 +58,13 @@ final class Casting {
         }
     }
 
+    /** Whether the target stands clear of the mirror. */
+    static boolean hasRoom(Scenario scenario) {
+        Setup setup = scenario.setup();
+        MirrorSurface surface = MirrorSurfaces.of(scenario.dish(), setup.sunInDish());
+        return Clearance.aboveMirror(surface, setup, scenario.target()) > 0;
+    }
+
     /** Takes the batches of one replicate, in order, on one thread. */
     interface Taker {
         void take(int replicate, LightBatch light);

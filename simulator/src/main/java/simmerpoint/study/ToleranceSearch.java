@@ -5,16 +5,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.function.DoubleFunction;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
-import simmerpoint.dish.MirrorSurface;
-import simmerpoint.dish.MirrorSurfaces;
 import simmerpoint.sampling.Estimate;
 import simmerpoint.sampling.Replicates;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.setup.Aim;
-import simmerpoint.setup.Clearance;
 
 /**
  * The first angle along one way at which a share of the watts is gone: a ladder of angles, a few at a time, until one has lost
@@ -29,12 +27,12 @@ final class ToleranceSearch {
     private static final int MOST_REFINEMENTS = 4;
     private static final double CLOSE_ENOUGH = 2e-3;
     private static final double SLOPE_SPAN = 0.05;
-    private static final int CLEARANCE_PROBES = 15;
+    private static final int ROOM_PROBES = 30;
     private static final double SOLVER_SHARE = 1e-9;
     private static final int SOLVER_STEPS = 200;
 
     private final PairedWatts deadOn;
-    private final AimPath path;
+    private final DoubleFunction<Aim> aims;
     private final double kept;
     private final double[] rungs;
     private final TreeMap<Double, Estimate> spare = new TreeMap<>();
@@ -47,36 +45,26 @@ final class ToleranceSearch {
      * Nothing traced yet but the dead-on aim.
      *
      * @param deadOn its watts
-     * @param path along which the aim goes wrong
+     * @param aims along which the aim goes wrong, by angle (rad)
      * @param lossShare share of the watts that goes
      * @param reach largest angle, rad
      */
-    ToleranceSearch(PairedWatts deadOn, AimPath path, double lossShare, double reach) {
+    ToleranceSearch(PairedWatts deadOn, DoubleFunction<Aim> aims, double lossShare, double reach) {
         this.deadOn = deadOn;
-        this.path = path;
+        this.aims = aims;
         kept = 1 - lossShare;
         rungs = rungs(deadOn.scenario(), reach);
         open = deadOn.caught().value() > 0 && rungs.length > 0;
         spare.put(0.0, spare(deadOn));
     }
 
-    /** Largest angle worth asking for: the range, the horizon, and before the pan would touch the mirror; rad. */
-    static double reach(Scenario deadOn, AimPath path) {
-        double most = AimTolerance.RANGE;
-        if (!path.turn() && path.up() < 0) {
-            return Math.min(most, deadOn.sun().elevationRadians() / -path.up());
+    /** Largest angle worth asking for: up to {@code most} (rad), and so far as the aim can be. */
+    static double reach(AimRoom room, DoubleFunction<Aim> aims, double most) {
+        int k = 0;
+        while (k < ROOM_PROBES && room.allows(aims.apply(most * (k + 1) / ROOM_PROBES))) {
+            k++;
         }
-        if (!path.turn()) {
-            return most;
-        }
-        MirrorSurface surface = MirrorSurfaces.of(deadOn.dish(), deadOn.setup().sunInDish());
-        for (int k = 1; k <= CLEARANCE_PROBES; k++) {
-            Aim aim = path.off(deadOn.aim(), most * k / CLEARANCE_PROBES);
-            if (!(Clearance.aboveMirror(surface, deadOn.withAim(aim).setup(), deadOn.target()) > 0)) {
-                return most * (k - 1) / CLEARANCE_PROBES;
-            }
-        }
-        return most;
+        return most * k / ROOM_PROBES;
     }
 
     /**
@@ -115,8 +103,7 @@ final class ToleranceSearch {
     }
 
     private Scenario scenarioAt(double angle) {
-        Scenario scenario = deadOn.scenario();
-        return scenario.withAim(path.off(scenario.aim(), angle));
+        return deadOn.scenario().withAim(aims.apply(angle));
     }
 
     /** Watts above what is to be kept. */

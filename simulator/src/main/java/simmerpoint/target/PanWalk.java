@@ -22,6 +22,7 @@ public final class PanWalk {
     private final double radius2;
     private final double height;
     private final boolean bare;
+    private final boolean shades;
     private final Cylinder body;
     private final OneDraw draws;
     private Outgoing out;
@@ -50,6 +51,7 @@ public final class PanWalk {
         radius2 = target.radiusMetres() * target.radiusMetres();
         height = target instanceof Pan pan ? pan.heightMetres() : 0;
         bare = !(target instanceof Pan);
+        shades = target instanceof Pan pan && pan.castsShadow();
         body = new Cylinder(target.radiusMetres(), height, bare);
         draws = new OneDraw(batch);
         shaded = new StepSums(count);
@@ -76,12 +78,12 @@ public final class PanWalk {
             walkStepwise(light, i, watts);
             return;
         }
-        if (bare) {
-            shadow.low = 1;
-            shadow.high = 0;
-        } else {
+        if (shades) {
             spanOutline(shadow, light, i, light.sx[i], light.sy[i], light.sz[i]);
             shaded.add(shadow.low, shadow.high, watts);
+        } else {
+            shadow.low = 1;
+            shadow.high = 0;
         }
         if (out.dz[i] > 0) {
             walkLanding(light, i, watts * reflectedShare);
@@ -126,7 +128,7 @@ public final class PanWalk {
             double px = light.px[i] - k * step.x();
             double py = light.py[i] - k * step.y();
             double pz = light.pz[i] - k * step.z();
-            if (!bare && body.meet(px, py, pz, light.sx[i], light.sy[i], light.sz[i]) != Cylinder.NOTHING) {
+            if (shades && body.meet(px, py, pz, light.sx[i], light.sy[i], light.sz[i]) != Cylinder.NOTHING) {
                 shaded.add(k, k, watts);
                 continue;
             }

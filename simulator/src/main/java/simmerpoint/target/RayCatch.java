@@ -45,7 +45,7 @@ public final class RayCatch {
         double height = target instanceof Pan pan ? pan.heightMetres() : 0;
         bare = !(target instanceof Pan);
         body = new Cylinder(radius, height, bare);
-        shadow = new Shadow(radius, height, sunInTarget, largestSunAngle);
+        shadow = new Shadow(target, sunInTarget, largestSunAngle);
     }
 
     /** Counts light through hub and gaps, W, of {@code rays} rays in all; their reflected ones come by {@link #take}. */
@@ -75,7 +75,7 @@ public final class RayCatch {
             incident += watts;
             lit[i] = watts * reflectedShare;
         }
-        if (!bare) {
+        if (shadow.isCast()) {
             int candidates = nearShadow(rays.count());
             for (int k = 0; k < candidates; k++) {
                 shaded += shade(rays, pose, list[k]);

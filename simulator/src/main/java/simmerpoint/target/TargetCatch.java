@@ -57,7 +57,7 @@ public final class TargetCatch {
         double height = target instanceof Pan pan ? pan.heightMetres() : 0;
         bare = !(target instanceof Pan);
         body = new Cylinder(radius, height, bare);
-        shadow = new Shadow(radius, height, sunInTarget, largestSunAngle);
+        shadow = new Shadow(target, sunInTarget, largestSunAngle);
         share = new DiscShare(batch, radius);
         inside = new Landing(batch);
         beside = new Landing(batch);
@@ -98,7 +98,7 @@ public final class TargetCatch {
                 continue;
             }
             incident += watts;
-            if (!bare && shadow.mayCover(light.px[i], light.py[i], light.pz[i]) && isShaded(light, i)) {
+            if (shadow.isCast() && mayBeShaded(light, i) && isShaded(light, i)) {
                 shaded += watts;
                 continue;
             }
@@ -109,6 +109,10 @@ public final class TargetCatch {
         tally.incident += incident;
         tally.shaded += shaded;
         tally.lit += unshaded;
+    }
+
+    private boolean mayBeShaded(LightBatch light, int i) {
+        return shadow.mayCover(light.px[i], light.py[i], light.pz[i]);
     }
 
     private boolean isShaded(LightBatch light, int i) {

@@ -57,7 +57,7 @@ public final class LightBatch {
     public final double[] watts;
     /** A uniform number for drawing an error. */
     public final double[] draw;
-    /** Panel, or {@link simmerpoint.dish.MirrorPoints#GAP}. */
+    /** Panel; below 0 in the hub and in gaps, see {@link simmerpoint.dish.MirrorPoints#panel}. */
     public final int[] panel;
     /** Tilt in the plane of incidence per unit of radius, rad; two lines. */
     public final double[] tiltIn;

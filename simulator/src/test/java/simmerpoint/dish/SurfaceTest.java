@@ -276,7 +276,7 @@ class SurfaceTest {
             }
             if (x > hub / 2 * Math.cos(beta) && Math.abs(off - gap / 2) > 0.1 * gap) {
                 judged++;
-                assertEquals(off > gap / 2 ? k : MirrorPoints.GAP, p.panel[i], "place " + i);
+                assertEquals(off > gap / 2 ? k : ~k, p.panel[i], "place " + i);
             }
         }
         assertTrue(judged > 2000, "judged only " + judged);

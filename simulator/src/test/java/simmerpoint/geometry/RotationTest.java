@@ -1,6 +1,7 @@
 package simmerpoint.geometry;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import java.util.SplittableRandom;
@@ -116,6 +117,14 @@ class RotationTest {
         }
         same(Direction.Z.vec(), Direction.offZ(0, 0).vec());
         same(new Vec(1e-9, 0, 1), Direction.offZ(1e-9, 0).vec());
+    }
+
+    @Test
+    void rotationsAreEqualByWhatTheyDo() {
+        Direction to = Direction.of(new Vec(0.1, -0.2, 1));
+        assertEquals(Rotation.fromZTo(to), Rotation.fromZTo(to));
+        assertEquals(Rotation.fromZTo(to).hashCode(), Rotation.fromZTo(to).hashCode());
+        assertNotEquals(Rotation.fromZTo(to), Rotation.fromZTo(Direction.of(new Vec(0.1, -0.2, 1.0000001))));
     }
 
     @Test

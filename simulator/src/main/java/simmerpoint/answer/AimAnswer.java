@@ -1,0 +1,59 @@
+package simmerpoint.answer;
+
+import java.util.ArrayList;
+import java.util.List;
+import simmerpoint.sampling.Estimate;
+import simmerpoint.study.AimResult;
+import simmerpoint.study.PairedTrace;
+import simmerpoint.units.UnitSystem;
+
+/** The answer to "how exactly must I aim, and how long before I must aim again?". */
+public final class AimAnswer {
+    private AimAnswer() {}
+
+    /** The answer for {@code result}, in the units of {@code system}. */
+    public static Answer of(AimResult result, UnitSystem system) {
+        return new Answer(
+                Words.oneLine(result.scenario().title()),
+                List.of(
+                        AimAgainSection.of(result, system),
+                        AimTableSection.of(result, system),
+                        new Section("Take care", cautions(result)),
+                        sure(result)));
+    }
+
+    private static List<Item> cautions(AimResult result) {
+        PairedTrace deadOn = result.deadOn();
+        Estimate peak = deadOn.trace().spot().peakFlux();
+        double wall = deadOn.trace().maps().wall().map(map -> map.largest()).orElse(0.0);
+        String noun = TargetWords.of(result.scenario().target()).noun();
+        List<Item> items = new ArrayList<>();
+        items.add(new Item.Caution(
+                "Aim by the shadow of a stick. Never look along the dish\u2019s axis or along the stick at the sun, and never "
+                        + "into the mirror to see whether it is aimed."));
+        items.add(new Item.Caution("While the dish turns or waits for the sun, light lands beside the " + noun
+                + ": on handles, stand, and whatever is behind. Keep all that burns away from there."));
+        CautionWords.sentences(Math.max(peak.value() + 2 * peak.standardError(), wall), noun)
+                .forEach(text -> items.add(new Item.Caution(text)));
+        return items;
+    }
+
+    private static Section sure(AimResult result) {
+        List<Item> items = new ArrayList<>();
+        items.add(new Item.Sentence(
+                "\u00b1 is one standard error from sampling; differences come from the same rays and are surer than "
+                        + "the figures themselves. Beam and the sun\u2019s height stay those of the aiming, the sky is "
+                        + "clear, nothing but the sun moves; how well a hand aims is not in here."));
+        if (result.scenario().mirror().panelTiltRadians() > 0) {
+            items.add(new Item.Sentence("Panels glued askew fall otherwise in every dish built with the same care: "
+                    + "another seed is another such dish."));
+        }
+        AimResult.RunInfo run = result.run();
+        items.add(new Item.Sentence(Figures.count(run.rays()) + " rays dead on, "
+                + Figures.count(run.curveRays()) + " for each point of the curves, " + Figures.count(run.mapRays())
+                + " for each of the " + Figures.count(run.aims()) + " aims of the maps, whose light was cast "
+                + Figures.count(run.casts()) + " times; seed "
+                + result.options().seed() + "."));
+        return new Section("How sure this is", items);
+    }
+}

@@ -1,0 +1,123 @@
+package simmerpoint.answer;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import simmerpoint.sampling.Estimate;
+import simmerpoint.setup.Aim;
+import simmerpoint.study.AimLead;
+import simmerpoint.study.AimResult;
+import simmerpoint.study.AimTolerance;
+import simmerpoint.study.AimWay;
+import simmerpoint.units.UnitSystem;
+
+/** How exactly to aim: the tolerance each way, on a sighting stick too. */
+final class AimTableSection {
+    private final AimResult result;
+    private final AimTolerance tolerance;
+    private final Figures figures;
+    private final TargetWords words;
+    private final List<Item> items = new ArrayList<>();
+
+    private AimTableSection(AimResult result, UnitSystem system) {
+        this.result = result;
+        tolerance = result.tolerance();
+        figures = new Figures(system);
+        words = TargetWords.of(result.scenario().target());
+    }
+
+    static Section of(AimResult result, UnitSystem system) {
+        AimTableSection section = new AimTableSection(result, system);
+        section.build();
+        return new Section("How exactly to aim", section.items);
+    }
+
+    private void build() {
+        say(hand());
+        items.add(table());
+        say("Angles are counted from dead on, the shadow\u2019s tip from the foot of a stick "
+                + figures.length(result.plan().stickMetres())
+                + " long that stands on the dish along its axis. Looked at: up to "
+                + figures.degrees(AimTolerance.RANGE) + ", the sun above the horizon, the " + words.noun()
+                + " clear of the mirror.");
+        asAimed().ifPresent(this::say);
+    }
+
+    private void say(String text) {
+        items.add(new Item.Sentence(text));
+    }
+
+    private String hand() {
+        String loss = figures.percent(tolerance.lossShare());
+        Optional<Estimate> turn = tolerance.turn();
+        if (turn.isEmpty()) {
+            return "Whichever way the dish is turned off the sun by hand, less than " + loss + " are lost.";
+        }
+        double angle = turn.get().value();
+        String text = "By hand the dish must be turned at the sun to " + SkyWords.angle(angle) + ", or more than "
+                + loss
+                + " are lost: on a stick " + figures.length(result.plan().stickMetres())
+                + " long the shadow\u2019s tip must come within "
+                + figures.length(AimLead.shadow(result.plan().stickMetres(), angle), 2) + " of its foot.";
+        boolean stays = result.scenario().aim().panCarriedBy() == Aim.PanCarrier.STAND;
+        Optional<Estimate> drift = tolerance.drift();
+        if (stays && drift.isPresent() && drift.get().value() > angle) {
+            return text + " The sun may drift by " + SkyWords.angle(drift.get().value())
+                    + " before as much is lost: with the " + words.noun()
+                    + " on its own stand, a turn moves the spot farther than a drift.";
+        }
+        return text;
+    }
+
+    private Item table() {
+        List<List<String>> rows = new ArrayList<>();
+        for (AimWay way : AimWay.values()) {
+            rows.add(row(way));
+        }
+        String lost = figures.percent(tolerance.lossShare()) + "\nlost at";
+        return new Item.Table(List.of("what is off", lost, "shadow\noff by", "the sun\ntakes"), rows);
+    }
+
+    private List<String> row(AimWay way) {
+        Optional<Estimate> angle = tolerance.angle(way);
+        if (angle.isEmpty()) {
+            return List.of(SkyWords.off(way), "never", "", "");
+        }
+        double radians = angle.get().value();
+        String takes =
+                way.isTurn() ? "" : SkyWords.minutes(radians / result.way().radiansPerMinute());
+        return List.of(
+                SkyWords.off(way),
+                SkyWords.angle(angle.get()),
+                figures.length(AimLead.shadow(result.plan().stickMetres(), radians), 2),
+                takes);
+    }
+
+    private Optional<String> asAimed() {
+        Aim aim = result.scenario().aim();
+        boolean off = aim.turnUpRadians() != 0
+                || aim.turnSideRadians() != 0
+                || aim.driftUpRadians() != 0
+                || aim.driftSideRadians() != 0;
+        if (!off) {
+            return Optional.empty();
+        }
+        Estimate gained = result.asAimed().absorbedBeyond(result.deadOn().watts());
+        String than =
+                figures.percent(Math.abs(gained.value()) / result.deadOnWatts().value());
+        String compared = Math.abs(gained.value()) < 2 * gained.standardError()
+                ? "no less and no more than can be told from dead on"
+                : than + (gained.value() < 0 ? " less" : " more") + " than dead on";
+        Aim alone = new Aim(
+                aim.turnUpRadians(),
+                aim.turnSideRadians(),
+                aim.driftUpRadians(),
+                aim.driftSideRadians(),
+                0,
+                0,
+                aim.panCarriedBy());
+        String how = new AimWords(alone, result.scenario().stand(), words, figures).aiming();
+        return Optional.of("As the scenario has it (" + how + ") the " + words.noun() + " gets "
+                + figures.plainWatts(result.asAimed().absorbed()) + ", " + compared + ".");
+    }
+}

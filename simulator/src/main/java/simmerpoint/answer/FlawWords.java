@@ -1,0 +1,59 @@
+package simmerpoint.answer;
+
+import simmerpoint.dish.Cut;
+import simmerpoint.dish.Mirror;
+import simmerpoint.scenario.Scenario;
+import simmerpoint.setup.Aim;
+import simmerpoint.study.Flaw;
+
+/** Names of a scenario's flaws, with their size where one figure tells it. */
+public record FlawWords(Scenario scenario, Figures figures) {
+    /** The name alone: "slope error", "flat tiles". */
+    public String name(Flaw flaw) {
+        return switch (flaw.key()) {
+            case "flat-panels" -> shape(scenario.dish().cut(), flaw.name());
+            case "hub-and-gaps" -> DishWords.bare(scenario.dish());
+            default -> flaw.name();
+        };
+    }
+
+    /** Name and size: "slope error 5.0 mrad". */
+    public String sized(Flaw flaw) {
+        String size = size(flaw);
+        return name(flaw) + (size.isEmpty() ? "" : Figures.NBSP + size);
+    }
+
+    /** The same for a sentence: "slope error of 5.0 mrad". */
+    public String told(Flaw flaw) {
+        String size = size(flaw);
+        return name(flaw) + (size.isEmpty() ? "" : " of " + size);
+    }
+
+    private static String shape(Cut cut, String other) {
+        if (cut instanceof Cut.SquareTiles || cut instanceof Cut.HexagonTiles) {
+            return "flat tiles";
+        }
+        return cut instanceof Cut.BentStrips ? "strips straight across" : other;
+    }
+
+    private String size(Flaw flaw) {
+        Mirror mirror = scenario.mirror();
+        Aim aim = scenario.aim();
+        return switch (flaw.key()) {
+            case "slope-error" -> ScenarioAnswer.milliradians(mirror.slopeErrorRadians());
+            case "panel-tilt" -> ScenarioAnswer.milliradians(mirror.panelTiltRadians());
+            case "beam-spread" -> ScenarioAnswer.milliradians(mirror.beamSpreadRadians());
+            case "reflectance" -> figures.percent(mirror.reflectance());
+            case "scatter" -> figures.percent(mirror.scattered());
+            case "dust" -> figures.percent(mirror.dust());
+            case "drift" -> degrees(aim.driftUpRadians(), aim.driftSideRadians());
+            case "turn" -> degrees(aim.turnUpRadians(), aim.turnSideRadians());
+            case "jitter" -> ScenarioAnswer.milliradians(aim.jitterRadians());
+            default -> "";
+        };
+    }
+
+    private static String degrees(double up, double side) {
+        return Figures.rounded(Math.toDegrees(Math.hypot(up, side)), 2) + "\u00b0";
+    }
+}

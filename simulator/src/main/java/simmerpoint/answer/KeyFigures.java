@@ -1,0 +1,51 @@
+package simmerpoint.answer;
+
+import java.util.ArrayList;
+import java.util.List;
+import simmerpoint.heat.Absorbed;
+import simmerpoint.scenario.Kitchen;
+import simmerpoint.scenario.Scenario;
+import simmerpoint.setup.StandGeometry;
+import simmerpoint.study.PanLights;
+import simmerpoint.study.TraceResult;
+import simmerpoint.units.UnitSystem;
+
+/** The three or four figures a builder asks for first: watts, minutes, centimetres. */
+public final class KeyFigures {
+    private KeyFigures() {}
+
+    /** The figures for {@code result}, in the units of {@code system}, the watts first. */
+    public static List<Item.Figure> of(TraceResult result, UnitSystem system) {
+        Figures figures = new Figures(system);
+        List<Item.Figure> all = new ArrayList<>();
+        if (result.scenario().kitchen().isEmpty()) {
+            all.add(new Item.Figure(
+                    "caught by the disc", figures.plainWatts(result.ledger().caught())));
+            if (result.ledger().caught().value() > 0) {
+                all.add(new Item.Figure(
+                        "hottest spot", figures.plainFlux(result.spot().peakFlux())));
+            }
+            return all;
+        }
+        Kitchen kitchen = result.scenario().kitchen().get();
+        Absorbed absorbed = PanLights.absorbed(result.faces(), result.scenario(), kitchen)
+                .scaledTo(result.ledger().absorbed().value());
+        HeatSentences heat = new HeatSentences(kitchen, absorbed, system);
+        all.add(new Item.Figure(
+                "taken up by the pan", figures.plainWatts(result.ledger().absorbed())));
+        all.add(heat.boilFigure());
+        all.add(new Item.Figure("heat level", LevelWords.of(heat.level())));
+        all.add(new Item.Figure("pan above the ground", figures.length(height(result.scenario()), 2)));
+        return all;
+    }
+
+    private static double height(Scenario scenario) {
+        return StandGeometry.of(
+                        scenario.dish(),
+                        scenario.sun().elevationRadians(),
+                        scenario.aim().mountMetres(),
+                        scenario.ground().tripodHeightMetres(),
+                        scenario.stand())
+                .panHeightMetres();
+    }
+}

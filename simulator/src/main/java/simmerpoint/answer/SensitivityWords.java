@@ -1,0 +1,112 @@
+package simmerpoint.answer;
+
+import simmerpoint.sampling.Estimate;
+import simmerpoint.study.BudgetResult;
+import simmerpoint.study.Knob;
+import simmerpoint.study.MoveStudy.Move;
+import simmerpoint.study.Sensitivity;
+import simmerpoint.study.Significance;
+import simmerpoint.units.UnitSystem;
+
+/** What one step of a figure changes, in words. */
+final class SensitivityWords {
+    private final Figures figures;
+    private final BudgetResult result;
+
+    SensitivityWords(Figures figures, BudgetResult result) {
+        this.figures = figures;
+        this.result = result;
+    }
+
+    /** "slope error": "−4.3 ± 0.1 W per mrad". */
+    Item item(Sensitivity s) {
+        return new Item.Figure(s.knob().name(), text(s));
+    }
+
+    private String text(Sensitivity s) {
+        String step = step(s.knob());
+        if (result.isNothing(s.telling())) {
+            return step + either(s) + " changes nothing to speak of (" + watts(s.telling()) + ")";
+        }
+        if (!Significance.of(s.telling())) {
+            return step + either(s) + " changes nothing that this many rays can tell (" + watts(s.telling()) + ")";
+        }
+        if (s.slope().isEmpty()) {
+            return s.steps().size() == 1 ? oneWay(s, step) : worst(s, step);
+        }
+        if (s.bends()) {
+            Estimate bend = s.bend().orElseThrow();
+            String verb = bend.value() < 0 ? " costs " : " brings ";
+            return "\u00b1" + step + verb + figures.watts(positive(bend)) + bent(s, bend);
+        }
+        return watts(s.slope().orElseThrow()) + " per " + step + " " + more(s.knob());
+    }
+
+    private static String either(Sensitivity s) {
+        return s.steps().size() == 2 ? " either way" : s.steps().size() == 1 ? "" : " in any direction";
+    }
+
+    /** What a loss either way means: the best place if nothing pulls to one side, else near it. */
+    private static String bent(Sensitivity s, Estimate bend) {
+        if (bend.value() > 0) {
+            return " either way";
+        }
+        return Significance.of(s.slope().orElseThrow())
+                ? ", a little more one way than the other: it is near its best"
+                : " either way: it is at its best";
+    }
+
+    private String oneWay(Sensitivity s, String step) {
+        Sensitivity.Step only = s.steps().get(0);
+        return watts(only.change()) + " for the first " + step + " "
+                + (only.way().equals(Knob.MORE) ? "more" : "less");
+    }
+
+    private String worst(Sensitivity s, String step) {
+        Sensitivity.Step worst = s.worst();
+        return watts(worst.change()) + " for " + step + " in the worst direction, " + direction(s.knob(), worst.way());
+    }
+
+    private static String direction(Knob knob, String way) {
+        boolean turn = knob.key().equals("turn");
+        String words = way.replace("up right", "up and to the right")
+                .replace("up left", "up and to the left")
+                .replace("down right", "down and to the right")
+                .replace("down left", "down and to the left");
+        if (way.equals("right") || way.equals("left")) {
+            words = "to the " + way;
+        }
+        return (turn ? "the dish turned " : "the sun gone ") + words;
+    }
+
+    private static String more(Knob knob) {
+        for (Move move : Move.values()) {
+            if (MoveWords.key(move).equals(knob.key())) {
+                return "(" + MoveWords.positive(move) + ")";
+            }
+        }
+        return "more";
+    }
+
+    private String step(Knob knob) {
+        return switch (knob.unit()) {
+            case MILLIRADIAN -> "1" + Figures.NBSP + "mrad";
+            case PERCENT -> "1" + Figures.NBSP + "%";
+            case DEGREE -> Figures.fixed(Math.toDegrees(knob.step()), 1) + "\u00b0";
+            case CENTIMETRE -> length(knob, "1" + Figures.NBSP + "cm");
+            case MILLIMETRE -> length(knob, "1" + Figures.NBSP + "mm");
+        };
+    }
+
+    private String length(Knob knob, String metric) {
+        return figures.system() == UnitSystem.INCH ? figures.length(knob.step(), 2) : metric;
+    }
+
+    private String watts(Estimate e) {
+        return (e.value() > 0 ? "+" : "") + figures.watts(e);
+    }
+
+    private static Estimate positive(Estimate e) {
+        return new Estimate(Math.abs(e.value()), e.standardError());
+    }
+}

@@ -1,0 +1,77 @@
+package simmerpoint.command;
+
+import java.nio.file.Path;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import simmerpoint.answer.AimAnswer;
+import simmerpoint.report.AimCsv;
+import simmerpoint.report.AimJson;
+import simmerpoint.report.AimPicture;
+import simmerpoint.scenario.ReadScenario;
+import simmerpoint.scenario.Scenario;
+import simmerpoint.scenario.ScenarioReader;
+import simmerpoint.study.AimPlan;
+import simmerpoint.study.AimResult;
+import simmerpoint.study.AimStudy;
+import simmerpoint.study.AimTolerance;
+import simmerpoint.study.ImpossibleSetupException;
+
+/** How exactly and how often to aim. */
+@Command(
+        name = "aim",
+        mixinStandardHelpOptions = true,
+        versionProvider = RootCommand.Versions.class,
+        description = "How often to aim again, what aiming ahead of the sun buys, and how exactly to aim.",
+        sortOptions = false)
+final class AimCommand extends StudyCommand {
+    @Parameters(
+            arity = "0..1",
+            paramLabel = "FILE",
+            description = "The scenario (default: the example that is built in).")
+    private Path file;
+
+    @Option(
+            names = "--loss",
+            paramLabel = "PERCENT",
+            converter = Converters.Loss.class,
+            description =
+                    "How much of the watts may be lost before it is time to aim, for instance 5%% (default: 10%%).")
+    private double loss = AimTolerance.USUAL_LOSS;
+
+    @Option(
+            names = "--stick",
+            paramLabel = "LENGTH",
+            converter = Converters.Stick.class,
+            description = "Length of the sighting stick whose shadow you aim by (default: 10 cm).")
+    private double stick = AimPlan.USUAL_STICK;
+
+    AimCommand(Terminal terminal) {
+        super(terminal);
+    }
+
+    @Override
+    public Integer call() throws Exception {
+        outputs.check(file);
+        ReadScenario read = file == null ? ScenarioReader.builtIn() : ScenarioReader.read(file);
+        Scenario scenario = read.atOneMoment();
+        tellOddities(read);
+        AimResult result = study(scenario);
+        outputs.write(
+                () -> AimJson.bytes(result),
+                () -> AimCsv.bytes(result),
+                () -> AimPicture.bytes(result, units),
+                terminal);
+        say(AimAnswer.of(result, units));
+        return 0;
+    }
+
+    private AimResult study(Scenario scenario) throws WrongUse {
+        try (ProgressLine progress = progress()) {
+            return AimStudy.run(scenario, new AimPlan(loss, stick), rays.options(), progress);
+        } catch (ImpossibleSetupException e) {
+            String name = file == null ? "the built-in example" : file.toString();
+            throw new WrongUse(name + ": " + e.getMessage() + ".");
+        }
+    }
+}

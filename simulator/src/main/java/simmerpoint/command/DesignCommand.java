@@ -1,0 +1,143 @@
+package simmerpoint.command;
+
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import simmerpoint.answer.DesignAnswer;
+import simmerpoint.heat.HeatLevel;
+import simmerpoint.report.AtomicFile;
+import simmerpoint.report.DesignCsv;
+import simmerpoint.report.DesignJson;
+import simmerpoint.report.DesignPicture;
+import simmerpoint.report.OutputException;
+import simmerpoint.scenario.ReadScenario;
+import simmerpoint.scenario.Scenario;
+import simmerpoint.scenario.ScenarioReader;
+import simmerpoint.scenario.ScenarioVariants;
+import simmerpoint.study.DesignChoice;
+import simmerpoint.study.DesignLimits;
+import simmerpoint.study.DesignResult;
+import simmerpoint.study.DesignStudy;
+import simmerpoint.study.DesignWish;
+import simmerpoint.study.TraceOptions;
+
+/** A dish that does what is wanted. */
+@Command(
+        name = "design",
+        mixinStandardHelpOptions = true,
+        versionProvider = RootCommand.Versions.class,
+        description =
+                "Which dish does what you want: fewest panels, smallest diameter, best focal length for the scenario's pan, "
+                        + "mirror and sun.",
+        sortOptions = false)
+final class DesignCommand extends StudyCommand {
+    @Parameters(
+            arity = "1",
+            paramLabel = "FILE",
+            description = "The scenario; its dish is where the search starts, all else stays as it is.")
+    private Path file;
+
+    @Mixin
+    private final DesignOptions design = new DesignOptions();
+
+    @Option(
+            names = "--write",
+            paramLabel = "FOLDER",
+            description = "Write the scenarios found there: fewest-panels.yaml, smallest-dish.yaml, easiest-aim.yaml. "
+                    + "Files that exist are not replaced.")
+    private Path folder;
+
+    DesignCommand(Terminal terminal) {
+        super(terminal);
+    }
+
+    @Override
+    public Integer call() throws Exception {
+        outputs.check(file);
+        refuseOptions();
+        ReadScenario read = ScenarioReader.read(file);
+        tellOddities(read);
+        Scenario scenario = read.atOneMoment();
+        Path base = file.getParent() == null ? Path.of("") : file.getParent();
+        ScenarioVariants variants = new ScenarioVariants(file.toString(), read.sourceText(), base);
+        DesignLimits limits = design.limits(scenario);
+        DesignResult result;
+        try (ProgressLine progress = progress()) {
+            TraceOptions options = rays.options();
+            result = DesignStudy.run(variants, wish(scenario, options), limits, options, progress);
+        }
+        outputs.write(
+                () -> DesignJson.bytes(result),
+                () -> DesignCsv.bytes(result),
+                () -> DesignPicture.bytes(result, units),
+                terminal);
+        write(result, variants);
+        say(DesignAnswer.of(result, units));
+        return 0;
+    }
+
+    private void refuseOptions() throws WrongUse, OutputException {
+        if (design.watts != null && design.level != null) {
+            throw new WrongUse("--watts and --level are two wishes for one thing; give one of them.");
+        }
+        if (rays.options().precision() > 0) {
+            throw new WrongUse("--precision does not go with a search: dishes are compared by equally many rays; "
+                    + "use --rays.");
+        }
+        if (folder != null && !Files.isDirectory(folder)) {
+            throw new WrongUse("--write: there is no folder " + folder + ".");
+        }
+        for (String name : folder == null ? List.<String>of() : Chosen.NAMES) {
+            if (Files.exists(folder.resolve(name))) {
+                throw new WrongUse("--write: " + folder.resolve(name) + " exists already; move it away or name another "
+                        + "folder.");
+            }
+        }
+    }
+
+    private DesignWish wish(Scenario scenario, TraceOptions options) throws WrongUse {
+        if (design.watts != null) {
+            return new DesignWish(design.watts, Optional.empty());
+        }
+        if (scenario.kitchen().isEmpty()) {
+            throw new WrongUse(file + ": a bare disc (plane) has no heat level; say how many watts: --watts 400W.");
+        }
+        HeatLevel level = design.level == null ? HeatLevel.BOIL : design.level;
+        double watts = DesignStudy.wattsFor(level, scenario, options);
+        if (!Double.isFinite(watts)) {
+            throw new WrongUse(file + ": no light brings this pan so far; close its lid or keep the wind off it.");
+        }
+        return new DesignWish(watts, Optional.of(level));
+    }
+
+    /** The files of the chosen dishes. */
+    private static final class Chosen {
+        static final List<String> NAMES = List.of("fewest-panels.yaml", "smallest-dish.yaml", "easiest-aim.yaml");
+
+        static Map<String, DesignChoice> of(DesignResult result) {
+            Map<String, DesignChoice> out = new LinkedHashMap<>();
+            result.fewestPanels().ifPresent(c -> out.put(NAMES.get(0), c));
+            result.smallestDish().ifPresent(c -> out.put(NAMES.get(1), c));
+            result.easiestAim().ifPresent(c -> out.put(NAMES.get(2), c));
+            return out;
+        }
+    }
+
+    private void write(DesignResult result, ScenarioVariants variants) throws OutputException {
+        if (folder == null) {
+            return;
+        }
+        for (Map.Entry<String, DesignChoice> each : Chosen.of(result).entrySet()) {
+            String text = variants.textWith(each.getValue().sketch().keys());
+            AtomicFile.write(folder.resolve(each.getKey()), text.getBytes(StandardCharsets.UTF_8));
+        }
+    }
+}

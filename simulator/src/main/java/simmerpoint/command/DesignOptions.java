@@ -1,0 +1,123 @@
+package simmerpoint.command;
+
+import java.util.Optional;
+import picocli.CommandLine.Option;
+import simmerpoint.dish.DishPlan;
+import simmerpoint.heat.HeatLevel;
+import simmerpoint.scenario.Scenario;
+import simmerpoint.study.DesignLimits;
+
+/** What is wanted of a design and what it may be. */
+final class DesignOptions {
+    private static final DesignLimits.Span SECTORS = new DesignLimits.Span(6, 36);
+    private static final DesignLimits.Span RINGS = new DesignLimits.Span(1, 6);
+    private static final int FEWEST_SECTORS = 3;
+    private static final int PANELS = 150;
+
+    @Option(
+            names = "--watts",
+            paramLabel = "POWER",
+            converter = DesignConverters.Watts.class,
+            description = "Wanted: so many watts taken up by the pan, for instance 400W.")
+    Double watts;
+
+    @Option(
+            names = "--level",
+            paramLabel = "LEVEL",
+            converter = DesignConverters.Level.class,
+            description = "Wanted instead: a heat level, keep-warm, simmer, boil or fast-boil (default: boil).")
+    HeatLevel level;
+
+    @Option(
+            names = "--diameter",
+            paramLabel = "FROM..TO",
+            converter = DesignConverters.Lengths.class,
+            description = "Diameters allowed, for instance 60cm..1.2m (default: half to one and a half of the file's).")
+    private DesignConverters.Range diameter;
+
+    @Option(
+            names = "--focal-length",
+            paramLabel = "FROM..TO",
+            converter = DesignConverters.Lengths.class,
+            description = "Focal lengths allowed (default: half to twice the file's).")
+    private DesignConverters.Range focal;
+
+    @Option(
+            names = "--panels",
+            paramLabel = "N",
+            converter = DesignConverters.Counts.class,
+            description = "Panels allowed in all, for instance ..96 (default: ..150).")
+    private DesignConverters.Range panels;
+
+    @Option(
+            names = "--sectors",
+            paramLabel = "FROM..TO",
+            converter = DesignConverters.Counts.class,
+            description = "Sectors allowed (default: 6..36).")
+    private DesignConverters.Range sectors;
+
+    @Option(
+            names = "--rings",
+            paramLabel = "FROM..TO",
+            converter = DesignConverters.Counts.class,
+            description = "Rings of flat panels allowed (default: 1..6).")
+    private DesignConverters.Range rings;
+
+    @Option(
+            names = "--sheet",
+            paramLabel = "SIZE",
+            converter = DesignConverters.Sheet.class,
+            description = "Sheet that the largest panel must fit on, for instance 50x70cm.")
+    private DesignLimits.Sheet sheet;
+
+    @Option(
+            names = "--pan-height",
+            paramLabel = "LENGTH",
+            converter = DesignConverters.Height.class,
+            description =
+                    "Highest the pan may stand above the ground, for instance 1.1m (default: stand.highest-pan of the "
+                            + "file).")
+    private Double panHeight;
+
+    @Option(
+            names = "--cut",
+            paramLabel = "CUT",
+            converter = DesignConverters.Cuts.class,
+            description = "flat-rings, bent-strips or both (default: the file's).")
+    private DesignCuts cut;
+
+    /** The limits around the dish of the file, its pan no higher than one likes to cook there. */
+    DesignLimits limits(Scenario scenario) throws WrongUse {
+        DishPlan dish = scenario.dish();
+        DesignLimits.Span usualDiameter = around(dish.diameterMetres(), 0.5, 1.5);
+        DesignLimits.Span usualFocal = around(dish.focalLengthMetres(), 0.5, 2);
+        DesignLimits.Span asked = sectors == null ? SECTORS : sectors.or(SECTORS);
+        if (asked.from() < FEWEST_SECTORS) {
+            throw new WrongUse("--sectors: a dish needs 3 sectors or more.");
+        }
+        return new DesignLimits(
+                (cut == null ? DesignCuts.of(dish.cut()) : cut).bent(),
+                diameter == null ? usualDiameter : diameter.or(usualDiameter),
+                focal == null ? usualFocal : focal.or(usualFocal),
+                asked,
+                rings == null ? RINGS : rings.or(RINGS),
+                mostPanels(),
+                Optional.ofNullable(sheet),
+                Optional.of(panHeight == null ? scenario.ground().highestPanMetres() : panHeight));
+    }
+
+    private int mostPanels() throws WrongUse {
+        if (panels == null) {
+            return PANELS;
+        }
+        if (panels.from() != null || panels.to() == null) {
+            throw new WrongUse("--panels only bounds from above: write for instance ..96.");
+        }
+        return panels.to();
+    }
+
+    private static DesignLimits.Span around(double metres, double least, double most) {
+        int from = Math.max(1, (int) Math.round(100 * least * metres));
+        return new DesignLimits.Span(from, Math.max(from, (int) Math.round(100 * most * metres)));
+    }
+}

@@ -1,0 +1,50 @@
+package simmerpoint.command;
+
+import java.util.List;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import simmerpoint.scenario.ReadScenario;
+import simmerpoint.units.UnitSystem;
+
+/** What all commands that trace have in common: how many rays, in which units to answer, how to wait. */
+abstract class RayCommand implements Callable<Integer> {
+    final Terminal terminal;
+
+    @Mixin
+    final RayOptions rays = new RayOptions();
+
+    @Option(
+            names = "--units",
+            paramLabel = "metric|inch",
+            converter = Converters.Units.class,
+            description = "Units of the answer (default: metric).")
+    UnitSystem units = UnitSystem.METRIC;
+
+    @Option(names = "--no-progress", description = "Show no progress.")
+    private boolean noProgress;
+
+    @Option(names = "--quiet", description = "Show neither progress nor notes.")
+    private boolean quiet;
+
+    RayCommand(Terminal terminal) {
+        this.terminal = terminal;
+    }
+
+    /** Tells what is odd in a scenario, unless asked to be quiet. */
+    void tellOddities(ReadScenario read) {
+        tellNotes(read.warnings());
+    }
+
+    /** Tells notes, unless asked to be quiet. */
+    void tellNotes(List<String> notes) {
+        if (!quiet) {
+            notes.forEach(note -> terminal.complain("simmerpoint: note: " + note));
+        }
+    }
+
+    /** A line of progress that is silent where nobody would see it or wants it. */
+    ProgressLine progress() {
+        return new ProgressLine(terminal, quiet || noProgress || !terminal.errIsConsole());
+    }
+}

@@ -1,0 +1,93 @@
+package simmerpoint.command;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import simmerpoint.report.AtomicFile;
+import simmerpoint.report.CookerReport;
+import simmerpoint.scenario.ReadScenario;
+import simmerpoint.scenario.Scenario;
+import simmerpoint.scenario.ScenarioReader;
+import simmerpoint.study.ImpossibleSetupException;
+import simmerpoint.study.WholeStudy;
+
+/** Everything about one cooker on one page. */
+@Command(
+        name = "report",
+        mixinStandardHelpOptions = true,
+        versionProvider = RootCommand.Versions.class,
+        description = "Write one HTML page with everything about the cooker, to open, print or send to a friend.",
+        sortOptions = false)
+final class ReportCommand extends RayCommand {
+    private static final String ENDING = ".html";
+    private static final int TOP_BYTES = 4096;
+
+    @Parameters(arity = "1", paramLabel = "FILE", description = "The scenario.")
+    private Path file;
+
+    @Option(
+            names = "--html",
+            paramLabel = "FILE|-",
+            description =
+                    "The page (default: the scenario's name with .html in the current folder); - is standard output.")
+    private String html;
+
+    ReportCommand(Terminal terminal) {
+        super(terminal);
+    }
+
+    @Override
+    public Integer call() throws Exception {
+        boolean toTerminal = OutputFile.STANDARD.equals(html);
+        Path page = toTerminal ? null : page();
+        ReadScenario read = ScenarioReader.read(file);
+        Scenario scenario = read.atOneMoment();
+        tellOddities(read);
+        byte[] bytes =
+                CookerReport.bytes(read, study(scenario), file.getFileName().toString(), units);
+        if (toTerminal) {
+            terminal.out().write(bytes, 0, bytes.length);
+            terminal.out().flush();
+        } else {
+            AtomicFile.write(page, bytes);
+            terminal.say(page + " is written: " + Math.max(1, bytes.length / 1000) + " kB, everything in one file.");
+        }
+        return 0;
+    }
+
+    /** Where to write, once it is sure that nothing of someone else's is lost there. */
+    private Path page() throws WrongUse {
+        Path page = html == null ? Path.of(usualName()) : OutputFile.named("--html", html);
+        OutputFile.check("--html", page, file);
+        if (html == null && Files.exists(page) && !isOurs(page)) {
+            throw new WrongUse(page + " is there already and is no page of simmerpoint's; name another with --html.");
+        }
+        return page;
+    }
+
+    private String usualName() {
+        String name = String.valueOf(file.getFileName());
+        return name.replaceFirst("\\.ya?ml$", "") + ENDING;
+    }
+
+    private static boolean isOurs(Path page) throws WrongUse {
+        try (InputStream in = Files.newInputStream(page)) {
+            return CookerReport.isOurs(new String(in.readNBytes(TOP_BYTES), StandardCharsets.UTF_8));
+        } catch (IOException e) {
+            throw new WrongUse(page + " is there already and cannot be read; name another with --html.");
+        }
+    }
+
+    private WholeStudy.Result study(Scenario scenario) throws WrongUse {
+        try (ProgressLine progress = progress()) {
+            return WholeStudy.run(scenario, rays.options(), progress);
+        } catch (ImpossibleSetupException e) {
+            throw new WrongUse(file + ": " + e.getMessage() + ".");
+        }
+    }
+}

@@ -1,0 +1,113 @@
+package simmerpoint.report;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import simmerpoint.answer.CareAnswer;
+import simmerpoint.answer.Item;
+import simmerpoint.answer.KeyFigures;
+import simmerpoint.answer.Words;
+import simmerpoint.scenario.ReadScenario;
+import simmerpoint.study.WholeStudy;
+import simmerpoint.units.UnitSystem;
+
+/**
+ * Everything about one cooker on one page that a builder can send to a friend: it stands alone, opens without a net,
+ * prints, and holds nothing that differs from run to run.
+ */
+public final class CookerReport {
+    private static final String NAMELESS = "A solar cooker";
+    private static final int LONGEST_HEADING = 160;
+
+    private final ReadScenario read;
+    private final WholeStudy.Result result;
+    private final UnitSystem system;
+    private final String fileName;
+
+    private CookerReport(ReadScenario read, WholeStudy.Result result, UnitSystem system, String fileName) {
+        this.read = read;
+        this.result = result;
+        this.system = system;
+        this.fileName = fileName;
+    }
+
+    /**
+     * The bytes of the page, UTF-8.
+     *
+     * @param read the scenario, its text and what is odd in it
+     * @param result what was found
+     * @param fileName name of the scenario's file, without folders
+     * @param system units of the page
+     */
+    public static byte[] bytes(ReadScenario read, WholeStudy.Result result, String fileName, UnitSystem system) {
+        return new CookerReport(read, result, system, fileName).bytes();
+    }
+
+    /** Whether {@code text}, the begin of a file, is that of a page of ours. */
+    public static boolean isOurs(String text) {
+        return text.contains(HtmlPage.MARK);
+    }
+
+    private byte[] bytes() {
+        String words = Words.oneLine(result.trace().scenario().title());
+        String title = words.isEmpty() ? NAMELESS : words;
+        List<HtmlChapter> chapters = chapters();
+        return HtmlPage.bytes(title, pen -> {
+            pen.open("header").line();
+            pen.leaf("h1", HtmlText.cut(title, LONGEST_HEADING), "dir", "auto").line();
+            pen.leaf(
+                            "p",
+                            "A hand-built solar cooker, worked out before it is built: what it gives, how it stands, what it"
+                                    + " can burn.",
+                            "class",
+                            "subtitle")
+                    .line();
+            keyFigures(pen);
+            pen.close("header").line();
+            HtmlPage.contents(chapters, pen);
+            pen.open("main").line();
+            chapters.forEach(chapter -> chapter.write(pen));
+            pen.close("main").line();
+        });
+    }
+
+    private void keyFigures(HtmlPen pen) {
+        pen.open("dl", "class", "key").line();
+        for (Item.Figure figure : KeyFigures.of(result.trace(), system)) {
+            pen.open("div")
+                    .leaf("dt", figure.label())
+                    .leaf("dd", figure.value())
+                    .close("div")
+                    .line();
+        }
+        pen.close("dl").line();
+    }
+
+    /** The chapters in the order in which a builder asks. */
+    private List<HtmlChapter> chapters() {
+        ReportChapters make = new ReportChapters(result, system);
+        List<HtmlChapter> chapters = new ArrayList<>();
+        chapters.add(make.answer());
+        chapters.add(make.dish(read));
+        chapters.add(make.light());
+        chapters.add(make.ledger());
+        result.pan().ifPresent(pan -> chapters.add(make.pan(pan)));
+        result.day().ifPresent(day -> chapters.add(make.day(day)));
+        chapters.add(care(chapters));
+        chapters.add(ScenarioChapter.of(read, fileName));
+        chapters.add(make.howItWasWorkedOut(chapters, fileName));
+        return chapters;
+    }
+
+    /** The cautions of all chapters, those by the hottest light first. */
+    private HtmlChapter care(List<HtmlChapter> chapters) {
+        Set<Item> all = new LinkedHashSet<>(
+                CareAnswer.of(result.trace(), result.pan(), result.day()).items());
+        chapters.stream()
+                .flatMap(chapter -> chapter.cautions().stream())
+                .filter(item -> !CareAnswer.isGeneral(item))
+                .forEach(all::add);
+        return ReportChapters.care(new ArrayList<>(all));
+    }
+}

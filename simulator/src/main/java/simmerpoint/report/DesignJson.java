@@ -1,0 +1,78 @@
+package simmerpoint.report;
+
+import java.io.IOException;
+import java.util.Map;
+import simmerpoint.answer.LevelWords;
+import simmerpoint.answer.Words;
+import simmerpoint.sampling.Estimate;
+import simmerpoint.study.DesignChoice;
+import simmerpoint.study.DesignLimits;
+import simmerpoint.study.DesignResult;
+import simmerpoint.study.DishSketch;
+
+/**
+ * A search for a design as one JSON object in UTF-8, the object {@code run} last: all else is the same for the same
+ * scenario, wishes and seed.
+ */
+public final class DesignJson {
+    private DesignJson() {}
+
+    /** The bytes of the file for {@code result}. */
+    public static byte[] bytes(DesignResult result) {
+        return JsonObject.bytes(json -> {
+            json.text("title", Words.oneLine(result.scenario().title()));
+            json.text("version", Version.text());
+            json.whole("seed", result.run().seed());
+            json.whole("check_seed", result.run().checkSeed());
+            json.number("wanted_power_W", result.wish().watts());
+            if (result.wish().level().isPresent()) {
+                json.text(
+                        "wanted_heat_level", LevelWords.of(result.wish().level().get()));
+            }
+            json.list("front", result.front(), DesignJson::choice);
+            json.list("fronts", result.fronts(), (each, front) -> {
+                each.number("wanted_power_W", front.watts());
+                each.list("dishes", front.sketches(), DesignJson::sketch);
+            });
+            if (result.bound().isPresent()) {
+                json.object(
+                        "most_within_limits",
+                        bound -> choice(bound, result.bound().get()));
+            }
+            json.list("binding_limits", result.loosened().entrySet(), DesignJson::loosened);
+            json.object("run", run -> {
+                run.whole("dishes", result.run().dishes());
+                run.whole("search_rays", result.run().searchRays());
+                run.whole("check_rays", result.run().checkRays());
+                run.whole("threads", result.run().threads());
+                run.number("seconds", result.run().seconds());
+            });
+        });
+    }
+
+    private static void loosened(JsonObject json, Map.Entry<DesignLimits.Limit, DishSketch> entry) throws IOException {
+        json.text("limit", entry.getKey().name().toLowerCase(java.util.Locale.ROOT));
+        json.object("without_it", dish -> sketch(dish, entry.getValue()));
+    }
+
+    private static void choice(JsonObject json, DesignChoice choice) throws IOException {
+        sketch(json, choice.sketch());
+        json.estimate("absorbed_power_W", choice.watts());
+        json.estimate("peak_flux_W_m2", choice.peakFlux());
+        json.number("pan_height_m", choice.panHeightMetres());
+        if (choice.largestPanel().isPresent()) {
+            json.number("largest_panel_rim_m", choice.largestPanel().get().rimMetres());
+            json.number("largest_panel_rib_m", choice.largestPanel().get().ribMetres());
+        }
+        json.estimate("drift_tolerance_rad", choice.tolerance().drift().orElse(new Estimate(Double.NaN, Double.NaN)));
+    }
+
+    private static void sketch(JsonObject json, DishSketch sketch) throws IOException {
+        json.whole("panels", sketch.layout().panels());
+        json.text("cut", sketch.layout().bent() ? "bent-strips" : "flat-rings");
+        json.whole("sectors", sketch.layout().sectors());
+        json.whole("rings", sketch.layout().rings());
+        json.number("diameter_m", sketch.diameterCentimetres() / 100.0);
+        json.number("focal_length_m", sketch.focalCentimetres() / 100.0);
+    }
+}

@@ -1,0 +1,99 @@
+package simmerpoint.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Consumer;
+import simmerpoint.answer.Answer;
+import simmerpoint.answer.CareAnswer;
+import simmerpoint.answer.Item;
+import simmerpoint.answer.Section;
+
+/**
+ * One chapter of the page: an answer's sections with pictures between them. Its cautions and what it says of errors are
+ * kept apart, since the page gathers them at its end.
+ */
+public final class HtmlChapter {
+    private final String id;
+    private final String heading;
+    private final List<Section> sections = new ArrayList<>();
+    private final List<Item> cautions = new ArrayList<>();
+    private final List<Item> errors = new ArrayList<>();
+    private final List<Consumer<HtmlPen>> parts = new ArrayList<>();
+
+    private HtmlChapter(String id, String heading) {
+        this.id = id;
+        this.heading = heading;
+    }
+
+    /**
+     * A chapter of {@code answer}'s sections.
+     *
+     * @param id a word of our own to link to
+     * @param heading of the chapter
+     * @param answer what it says
+     */
+    public static HtmlChapter of(String id, String heading, Answer answer) {
+        return of(id, heading, answer.sections());
+    }
+
+    static HtmlChapter of(String id, String heading, List<Section> sections) {
+        HtmlChapter chapter = new HtmlChapter(id, heading);
+        for (Section section : sections) {
+            if (section.heading().equals(CareAnswer.HEADING)) {
+                chapter.cautions.addAll(section.items());
+            } else if (section.heading().equals(CareAnswer.HOW_SURE)) {
+                chapter.errors.addAll(section.items());
+            } else {
+                chapter.sections.add(section);
+                chapter.parts.add(pen -> chapter.section(section, pen));
+            }
+        }
+        return chapter;
+    }
+
+    /** The same with a picture behind its first {@code sections} sections; pictures are added from last to first. */
+    public HtmlChapter with(int sections, HtmlFigure figure) {
+        return with(sections, figure::write);
+    }
+
+    HtmlChapter with(int sections, Consumer<HtmlPen> part) {
+        HtmlChapter copy = new HtmlChapter(id, heading);
+        copy.sections.addAll(this.sections);
+        copy.cautions.addAll(cautions);
+        copy.errors.addAll(errors);
+        copy.parts.addAll(parts);
+        copy.parts.add(Math.min(sections, parts.size()), part);
+        return copy;
+    }
+
+    String id() {
+        return id;
+    }
+
+    String heading() {
+        return heading;
+    }
+
+    List<Item> cautions() {
+        return cautions;
+    }
+
+    List<Item> errors() {
+        return errors;
+    }
+
+    void write(HtmlPen pen) {
+        pen.open("section", "id", id, "aria-labelledby", id + "-heading").line();
+        pen.leaf("h2", heading, "id", id + "-heading").line();
+        parts.forEach(part -> part.accept(pen));
+        pen.close("section").line();
+    }
+
+    private void section(Section section, HtmlPen pen) {
+        boolean own = !section.heading().equals(heading);
+        if (own) {
+            pen.leaf("h3", section.heading()).line();
+        }
+        new HtmlAnswer(pen, section.heading()).items(section.items());
+    }
+}

@@ -1,0 +1,154 @@
+package simmerpoint.report;
+
+import java.util.List;
+import simmerpoint.answer.Answer;
+import simmerpoint.answer.CareAnswer;
+import simmerpoint.answer.DayAnswer;
+import simmerpoint.answer.DayWords;
+import simmerpoint.answer.Figures;
+import simmerpoint.answer.Item;
+import simmerpoint.answer.PanAnswer;
+import simmerpoint.answer.ScenarioAnswer;
+import simmerpoint.answer.Section;
+import simmerpoint.answer.TargetWords;
+import simmerpoint.answer.TraceAnswer;
+import simmerpoint.scenario.ReadScenario;
+import simmerpoint.study.DayResult;
+import simmerpoint.study.PanResult;
+import simmerpoint.study.TraceOptions;
+import simmerpoint.study.TraceResult;
+import simmerpoint.study.WholeStudy;
+import simmerpoint.units.UnitSystem;
+
+/** The chapters of the page, each an answer with its pictures. */
+final class ReportChapters {
+    /** Sections of the answer about watts: what the pan gets, cautions, ledger, spot, errors. */
+    private static final int GETS = 0;
+
+    private static final int LEDGER = 2;
+    private static final int SPOT = 3;
+    private static final int SURE = 4;
+
+    private final WholeStudy.Result result;
+    private final UnitSystem system;
+    private final TraceResult trace;
+    private final Answer answer;
+    private final TargetWords words;
+
+    ReportChapters(WholeStudy.Result result, UnitSystem system) {
+        this.result = result;
+        this.system = system;
+        trace = result.trace();
+        answer = TraceAnswer.withoutHint(trace, system);
+        words = TargetWords.of(trace.scenario().target());
+    }
+
+    private HtmlChapter part(String id, String heading, int section) {
+        return HtmlChapter.of(id, heading, List.of(answer.sections().get(section)));
+    }
+
+    /** The first thing asked, and the first thing to mind. */
+    HtmlChapter answer() {
+        Section gets = answer.sections().get(GETS);
+        Item first = CareAnswer.of(trace, result.pan(), result.day()).items().get(0);
+        return part("answer", gets.heading(), GETS).with(1, pen -> {
+            new HtmlAnswer(pen, gets.heading()).items(List.of(first));
+            pen.open("p", "class", "on")
+                    .leaf("a", "All cautions", "href", "#care")
+                    .close("p")
+                    .line();
+        });
+    }
+
+    HtmlChapter dish(ReadScenario read) {
+        return HtmlChapter.of("dish", "What it looks like", ScenarioAnswer.of(read, system))
+                .with(0, new FrontDrawing(trace.scenario(), system).figure())
+                .with(0, new SideDrawing(trace.scenario(), system).figure());
+    }
+
+    HtmlChapter light() {
+        String alternative = "Map of the focused light in the plane of the " + words.face() + ": hottest spot "
+                + new Figures(system).plainFlux(trace.spot().peakFlux()) + "; the figures follow below.";
+        return part("light", "Where the light lands", SPOT)
+                .with(
+                        0,
+                        HtmlFigure.png(
+                                PngReport.bytes(trace, system),
+                                alternative,
+                                "The focused light where it meets the " + words.noun()
+                                        + ", from dark (none) to pale (most)."));
+    }
+
+    HtmlChapter ledger() {
+        Section ledger = answer.sections().get(LEDGER);
+        return part("ledger", ledger.heading(), LEDGER);
+    }
+
+    HtmlChapter pan(PanResult pan) {
+        return HtmlChapter.of("pan", "Where to put the pan", PanAnswer.of(pan, system))
+                .with(
+                        2,
+                        HtmlFigure.png(
+                                PanPicture.bytes(pan, system),
+                                "Three curves of the watts taken up and of the hottest spot over pull-back, slide and raise,"
+                                        + " before bands of the heat levels; the tables below hold the same figures.",
+                                "What the pan takes up over the three moves, and what its water does there."));
+    }
+
+    HtmlChapter day(DayResult day) {
+        HtmlChapter chapter =
+                HtmlChapter.of("day", "On " + DayWords.date(day.plan().date()), DayAnswer.of(day, system));
+        if (day.curve().isEmpty()) {
+            return chapter;
+        }
+        return chapter.with(
+                1,
+                HtmlFigure.png(
+                        DayPicture.bytes(day, system),
+                        "Curves over the hours of the day: the sun's height, the beam, and the watts taken up before bands"
+                                + " of the heat levels; the tables below hold the same figures.",
+                        "The day under a clear sky."));
+    }
+
+    static HtmlChapter care(List<Item> cautions) {
+        return HtmlChapter.of("care", CareAnswer.HEADING, List.of())
+                .with(0, pen -> new HtmlAnswer(pen, CareAnswer.HEADING).items(cautions));
+    }
+
+    /** Errors and origin of all figures, chapter by chapter, and how to get the same page again. */
+    HtmlChapter howItWasWorkedOut(List<HtmlChapter> chapters, String fileName) {
+        HtmlChapter own = HtmlChapter.of("origin", "How this was worked out", List.of());
+        return own.with(0, pen -> {
+            errors(part("answer", answer.sections().get(GETS).heading(), SURE), pen);
+            chapters.forEach(chapter -> errors(chapter, pen));
+            pen.leaf("h3", "The same page again").line();
+            pen.leaf(
+                            "p",
+                            "Simmerpoint " + Version.text()
+                                    + ", a program that casts sun rays onto the dish by the laws of"
+                                    + " mirrors and of chance, made this page. The same scenario, version and seed give the"
+                                    + " same page, byte by byte, on any computer:")
+                    .line();
+            pen.open("pre").leaf("code", command(fileName)).close("pre").line();
+        });
+    }
+
+    private static void errors(HtmlChapter chapter, HtmlPen pen) {
+        if (!chapter.errors().isEmpty()) {
+            pen.leaf("h3", chapter.heading()).line();
+            new HtmlAnswer(pen, chapter.heading()).items(chapter.errors());
+        }
+    }
+
+    private String command(String fileName) {
+        String plain = fileName.matches("[A-Za-z0-9._-]+") ? fileName : "scenario.yaml";
+        StringBuilder line = new StringBuilder("simmerpoint report ").append(plain);
+        if (trace.run().rays() != TraceOptions.DEFAULT_RAYS) {
+            line.append(" --rays ").append(trace.run().rays());
+        }
+        if (trace.seed() != TraceOptions.DEFAULT_SEED) {
+            line.append(" --seed ").append(trace.seed());
+        }
+        return system == UnitSystem.INCH ? line.append(" --units inch").toString() : line.toString();
+    }
+}

@@ -1,0 +1,42 @@
+package simmerpoint.report;
+
+import java.util.List;
+import simmerpoint.answer.Words;
+import simmerpoint.dish.Cut;
+import simmerpoint.scenario.ReadScenario;
+
+/** The scenario's own text, to be copied into a file, and what was odd in it. */
+final class ScenarioChapter {
+    private ScenarioChapter() {}
+
+    static HtmlChapter of(ReadScenario read, String fileName) {
+        return HtmlChapter.of("scenario", "The scenario", List.of()).with(0, pen -> write(read, fileName, pen));
+    }
+
+    private static void write(ReadScenario read, String fileName, HtmlPen pen) {
+        pen.leaf(
+                        "p",
+                        "Everything on this page follows from this text. Copied into a file, for instance "
+                                + HtmlText.cut(Words.oneLine(fileName), 80)
+                                + ", it can be changed and worked out anew.")
+                .line();
+        if (read.scenario().dish().cut() instanceof Cut.FromFile mesh) {
+            pen.leaf(
+                            "p",
+                            "Its panels were drawn elsewhere: the file "
+                                    + HtmlText.cut(Words.oneLine(mesh.mesh().name()), 80)
+                                    + " belongs to it and is not part of this page.")
+                    .line();
+        }
+        pen.open("pre", "tabindex", "0", "aria-label", "Text of the scenario")
+                .leaf("code", read.sourceText())
+                .close("pre")
+                .line();
+        if (!read.warnings().isEmpty()) {
+            pen.leaf("h3", "What is odd in it").line().open("ul").line();
+            read.warnings()
+                    .forEach(warning -> pen.leaf("li", Words.oneLine(warning)).line());
+            pen.close("ul").line();
+        }
+    }
+}

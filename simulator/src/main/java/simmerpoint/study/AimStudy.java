@@ -1,0 +1,103 @@
+package simmerpoint.study;
+
+import java.util.Comparator;
+import java.util.List;
+import simmerpoint.scenario.Scenario;
+
+/**
+ * How exactly a dish must be aimed and how often, counted from a dead-on aim. Everything is traced with one seed: the dead-on
+ * aim and the scenario's own with all rays, tolerances as {@link AimTolerance} does, times and means with a quarter,
+ * curves with an eighth, maps with a thirty-second of the rays at each aim (4,096 at least, but no more than asked).
+ */
+public final class AimStudy {
+    private static final long LEAST_RAYS = 1 << 12;
+    private static final long FOR_SPELLS = 4;
+    private static final long FOR_CURVES = 8;
+    private static final long FOR_MAPS = 32;
+
+    private static final double TRACED = 0.2;
+    private static final double TOLERATED = 0.4;
+    private static final double SPELT = 0.55;
+    private static final double DRAWN = 0.65;
+
+    private AimStudy() {}
+
+    /**
+     * Studies {@code scenario}.
+     *
+     * @throws ImpossibleSetupException if the scenario cannot stand as it says, or its mirrors throw nothing on the target
+     *     even when the dish is aimed dead on
+     * @throws java.util.concurrent.CancellationException if {@code progress} says stop
+     */
+    public static AimResult run(Scenario scenario, AimPlan plan, TraceOptions asked, Progress progress) {
+        long start = System.nanoTime();
+        Scenario straight = scenario.withAim(AimPath.deadOn(scenario.aim()));
+        TraceOptions options = withEnoughRays(straight, asked, new Part(progress, 0, TRACED / 2));
+        List<PairedTrace> traced =
+                PairedStudy.traces(List.of(straight, scenario), options, new Part(progress, TRACED / 2, TRACED));
+        PairedTrace deadOn = traced.get(0);
+        if (!(deadOn.watts().caught().value() > 0)) {
+            throw new ImpossibleSetupException(
+                    "no light from the mirrors is caught even when the dish is aimed dead on, so there is no aim to lose; "
+                            + "the command trace tells where the light goes");
+        }
+        AimTolerance tolerance = AimTolerance.of(
+                        List.of(straight), plan.lossShare(), options, new Part(progress, TRACED, TOLERATED))
+                .get(0);
+        SunWay way = SunWay.real(scenario).orElseGet(() -> SunWay.fastest(straight, worst(tolerance)));
+        TraceOptions forSpells = fewer(options, FOR_SPELLS);
+        PairedWatts again =
+                PairedStudy.watts(List.of(straight), forSpells, Progress.NONE).get(0);
+        AimSpells.Found spells =
+                new AimSpells(again, way, plan.lossShare()).find(forSpells, new Part(progress, TOLERATED, SPELT));
+        AimSheets sheets = new AimSheets(tolerance);
+        TraceOptions forCurves = fewer(options, FOR_CURVES);
+        TraceOptions forMaps = fewer(options, FOR_MAPS);
+        List<AimCurve> curves = sheets.curves(forCurves, new Part(progress, SPELT, DRAWN));
+        AimSheets.Maps maps = sheets.maps(forMaps, new Part(progress, DRAWN, 1));
+        return new AimResult(
+                scenario,
+                plan,
+                deadOn,
+                traced.get(1).watts(),
+                tolerance,
+                curves,
+                maps.maps(),
+                way,
+                spells.minutes(),
+                spells.single(),
+                spells.twice(),
+                spells.lead(),
+                options,
+                new AimResult.RunInfo(
+                        deadOn.trace().run().rays(),
+                        forCurves.rays(),
+                        forMaps.rays(),
+                        maps.aims(),
+                        maps.casts(),
+                        options.threads(),
+                        (System.nanoTime() - start) * 1e-9));
+    }
+
+    /** With a wanted precision, so many rays as the dead-on aim needs for it. */
+    private static TraceOptions withEnoughRays(Scenario straight, TraceOptions asked, Progress progress) {
+        if (!(asked.precision() > 0)) {
+            return asked;
+        }
+        TraceResult traced = TraceStudy.run(straight, asked, progress);
+        return asked.withPrecision(0).withRays(traced.run().rays());
+    }
+
+    private static TraceOptions fewer(TraceOptions options, long divisor) {
+        return options.withRays(Math.max(Math.min(LEAST_RAYS, options.rays()), options.rays() / divisor));
+    }
+
+    /** The drift that loses the share soonest; up where none does. */
+    private static AimWay worst(AimTolerance tolerance) {
+        return tolerance.angles().entrySet().stream()
+                .filter(e -> !e.getKey().isTurn())
+                .min(Comparator.comparingDouble(e -> e.getValue().value()))
+                .map(java.util.Map.Entry::getKey)
+                .orElse(AimWay.DRIFT_UP);
+    }
+}

@@ -1,0 +1,234 @@
+package simmerpoint.study;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import simmerpoint.dish.PanelSize;
+import simmerpoint.heat.Absorbed;
+import simmerpoint.heat.Cooking;
+import simmerpoint.heat.HeatLevel;
+import simmerpoint.heat.HeatLevels;
+import simmerpoint.sampling.Estimate;
+import simmerpoint.scenario.Kitchen;
+import simmerpoint.scenario.Scenario;
+import simmerpoint.scenario.ScenarioException;
+import simmerpoint.scenario.ScenarioVariants;
+
+/**
+ * Looks for dishes that do what is wanted: the fewest panels and the smallest dish, the focal length that suits them best,
+ * and all that lies between. What the search finds with few rays is traced anew with many, another seed, and made a little
+ * larger where it falls short.
+ */
+public final class DesignStudy {
+    /** Rays for each dish of the search. */
+    public static final long SEARCH_RAYS = 1L << 13;
+
+    /** Watts of the other fronts, as shares of what is wanted. */
+    private static final double[] SHARES = {0.75, 1, 1.25};
+
+    private static final double FRONTS_DONE = 0.7;
+    private static final int MOST_STEPS = 8;
+    private static final double SURE = 2;
+
+    private final Scenario scenario;
+    private final DesignWish wish;
+    private final DesignLimits limits;
+    private final TraceOptions options;
+    private final TraceOptions check;
+    private final Progress progress;
+    private final DesignTrials trials;
+    private double lastDone;
+    private String lastDetail = "";
+
+    private DesignStudy(
+            ScenarioVariants base,
+            Scenario scenario,
+            DesignWish wish,
+            DesignLimits limits,
+            TraceOptions options,
+            Progress progress) {
+        this.scenario = scenario;
+        this.wish = wish;
+        this.limits = limits;
+        this.options = options.withPrecision(0).withRays(Math.min(SEARCH_RAYS, options.rays()));
+        check = options.withPrecision(0).withSeed(options.seed() + 1);
+        this.progress = progress;
+        trials = new DesignTrials(base, this.options, (done, detail) -> progress.report(lastDone, lastDetail));
+    }
+
+    /** Progress of one part of the work, remembered for those who only ask whether to go on. */
+    private Progress part(double from, double to) {
+        return (done, detail) -> {
+            lastDone = from + (to - from) * done;
+            lastDetail = detail;
+            return progress.report(lastDone, detail);
+        };
+    }
+
+    /**
+     * Searches.
+     *
+     * @param base the scenario and what its keys can become
+     * @throws ScenarioException if the scenario itself is not good
+     * @throws java.util.concurrent.CancellationException if {@code progress} says stop
+     */
+    public static DesignResult run(
+            ScenarioVariants base, DesignWish wish, DesignLimits limits, TraceOptions options, Progress progress)
+            throws ScenarioException {
+        return new DesignStudy(base, base.with(Map.of()), wish, limits, options, progress).run();
+    }
+
+    /**
+     * Watts at which a heat level begins for the pan of {@code scenario}, the light shared between its faces as it is now.
+     *
+     * @return W; infinite if no light gets there
+     */
+    public static double wattsFor(HeatLevel level, Scenario scenario, TraceOptions options) {
+        Kitchen kitchen = scenario.kitchen().orElseThrow();
+        PairedWatts now = PairedStudy.watts(List.of(scenario), options.withRays(SEARCH_RAYS), Progress.NONE)
+                .get(0);
+        Absorbed pattern = PanLights.absorbed(now.faces(), scenario, kitchen);
+        return levels(kitchen).beginsLikely(level, pattern);
+    }
+
+    private static HeatLevels levels(Kitchen kitchen) {
+        return new HeatLevels(new Cooking(kitchen.vessel(), kitchen.contents(), kitchen.around()), kitchen.levels());
+    }
+
+    private DesignResult run() {
+        long start = System.nanoTime();
+        List<DesignResult.Front> fronts = new ArrayList<>();
+        List<DesignSearch.Found> wanted = List.of();
+        for (int k = 0; k < SHARES.length; k++) {
+            double watts = SHARES[k] * wish.watts();
+            Progress here = part(FRONTS_DONE * k / SHARES.length, FRONTS_DONE * (k + 1) / SHARES.length);
+            List<DesignSearch.Found> front = new DesignSearch(trials, limits).front(watts, here);
+            fronts.add(new DesignResult.Front(
+                    watts, front.stream().map(DesignSearch.Found::sketch).toList()));
+            wanted = SHARES[k] == 1 ? front : wanted;
+        }
+        List<DesignChoice> choices = checked(wanted);
+        boolean none = choices.isEmpty();
+        Optional<DesignChoice> bound = none ? strongest() : Optional.empty();
+        Map<DesignLimits.Limit, DishSketch> loosened = none ? loosened() : Map.of();
+        return new DesignResult(
+                scenario,
+                wish,
+                limits,
+                choices,
+                fronts,
+                bound,
+                loosened,
+                new DesignResult.Run(
+                        trials.traced(),
+                        options.rays(),
+                        check.rays(),
+                        options.seed(),
+                        check.seed(),
+                        options.threads(),
+                        (System.nanoTime() - start) * 1e-9));
+    }
+
+    private List<DesignChoice> checked(List<DesignSearch.Found> front) {
+        List<PairedTrace> good = new ArrayList<>();
+        List<DishSketch> sketches = new ArrayList<>();
+        Progress here = part(FRONTS_DONE, 0.9);
+        for (int k = 0; k < front.size(); k++) {
+            here.report((double) k / front.size(), "checking with another seed");
+            DishSketch sketch = front.get(k).sketch();
+            int smallest = sketches.isEmpty()
+                    ? Integer.MAX_VALUE
+                    : sketches.get(sketches.size() - 1).diameterCentimetres();
+            Optional<PairedTrace> traced = largeEnough(sketch);
+            if (traced.isPresent()) {
+                DishSketch sized = sized(sketch, traced.get());
+                if (sized.diameterCentimetres() < smallest) {
+                    good.add(traced.get());
+                    sketches.add(sized);
+                }
+            }
+        }
+        return choices(sketches, good, part(0.9, 1));
+    }
+
+    private static DishSketch sized(DishSketch sketch, PairedTrace traced) {
+        return new DishSketch(
+                sketch.layout(),
+                (int) Math.round(100 * traced.watts().scenario().dish().diameterMetres()),
+                (int) Math.round(100 * traced.watts().scenario().dish().focalLengthMetres()));
+    }
+
+    /** The dish traced anew; larger by a centimetre as long as it falls short by more than chance allows. */
+    private Optional<PairedTrace> largeEnough(DishSketch sketch) {
+        for (int step = 0; step <= MOST_STEPS; step++) {
+            int diameter = sketch.diameterCentimetres() + step;
+            DishSketch larger = new DishSketch(sketch.layout(), diameter, sketch.focalCentimetres());
+            if (diameter > limits.diameter().to() || !trials.allowed(larger, limits)) {
+                return Optional.empty();
+            }
+            PairedTrace traced = traced(larger);
+            if (reaches(traced.watts())) {
+                return Optional.of(traced);
+            }
+        }
+        return Optional.empty();
+    }
+
+    private PairedTrace traced(DishSketch sketch) {
+        return PairedStudy.traces(List.of(trials.scenario(sketch).orElseThrow()), check, part(lastDone, lastDone))
+                .get(0);
+    }
+
+    private boolean reaches(PairedWatts traced) {
+        Estimate watts = traced.absorbed();
+        boolean enough = watts.value() + SURE * watts.standardError() >= wish.watts();
+        if (!enough || wish.level().isEmpty()) {
+            return enough;
+        }
+        Kitchen kitchen = traced.scenario().kitchen().orElseThrow();
+        Absorbed absorbed = PanLights.absorbed(traced.faces(), traced.scenario(), kitchen);
+        double missing = -levels(kitchen).spareWatts(wish.level().get(), absorbed);
+        return missing <= SURE * watts.standardError();
+    }
+
+    private List<DesignChoice> choices(List<DishSketch> sketches, List<PairedTrace> traced, Progress here) {
+        List<Scenario> scenarios =
+                traced.stream().map(t -> t.watts().scenario()).toList();
+        List<AimTolerance> tolerances =
+                AimTolerance.of(scenarios, AimTolerance.USUAL_LOSS, check.withRays(options.rays() * 2), here);
+        List<DesignChoice> out = new ArrayList<>();
+        for (int k = 0; k < sketches.size(); k++) {
+            out.add(new DesignChoice(
+                    sketches.get(k),
+                    scenarios.get(k),
+                    traced.get(k).watts().absorbed(),
+                    traced.get(k).trace().spot().peakFlux(),
+                    PanelSize.of(scenarios.get(k).dish()),
+                    DesignTrials.panHeight(scenarios.get(k)),
+                    tolerances.get(k)));
+        }
+        return out;
+    }
+
+    private Optional<DesignChoice> strongest() {
+        Optional<DesignSearch.Found> most = new DesignSearch(trials, limits).strongest(part(0.7, 0.8));
+        return most.map(found -> choices(List.of(found.sketch()), List.of(traced(found.sketch())), part(0.8, 0.8))
+                .get(0));
+    }
+
+    private Map<DesignLimits.Limit, DishSketch> loosened() {
+        Map<DesignLimits.Limit, DishSketch> out = new EnumMap<>(DesignLimits.Limit.class);
+        double from = 0.8;
+        for (DesignLimits.Limit limit : DesignLimits.Limit.values()) {
+            from += 0.04;
+            if (limits.has(limit)) {
+                new DesignSearch(trials, limits.without(limit))
+                        .first(wish.watts(), part(from - 0.04, from))
+                        .ifPresent(found -> out.put(limit, found.sketch()));
+            }
+        }
+        return out;
+    }
+}

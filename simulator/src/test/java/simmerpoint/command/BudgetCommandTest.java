@@ -1,0 +1,110 @@
+package simmerpoint.command;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import javax.imageio.ImageIO;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class BudgetCommandTest {
+    private static final String DISH =
+            "dish: {diameter: 1.2 m, focal-length: 0.8 m, hub: 6 cm, surface: {cut: flat-rings, sectors: 24, rings: 6}}\n";
+
+    @TempDir
+    Path folder;
+
+    private final ByteArrayOutputStream out = new ByteArrayOutputStream();
+    private final ByteArrayOutputStream err = new ByteArrayOutputStream();
+
+    private String write(String name, String text) throws IOException {
+        return Files.writeString(folder.resolve(name), text).toString();
+    }
+
+    private int run(String... args) {
+        out.reset();
+        err.reset();
+        PrintStream o = new PrintStream(out, true, StandardCharsets.UTF_8);
+        PrintStream e = new PrintStream(err, true, StandardCharsets.UTF_8);
+        Tracer none = (scenario, options, progress) -> {
+            throw new IllegalStateException("not asked to trace");
+        };
+        return new Program(new Terminal(o, e, false, false, 0), none).run(args);
+    }
+
+    private String out() {
+        return out.toString(StandardCharsets.UTF_8);
+    }
+
+    private void assertComplaint(String words) {
+        String text = err.toString(StandardCharsets.UTF_8);
+        assertTrue(text.startsWith("simmerpoint: ") && text.lines().count() == 1, text);
+        assertTrue(text.contains(words), text);
+        assertEquals("", out());
+    }
+
+    @Test
+    void theExampleIsAskedWithoutAFile() {
+        assertEquals(0, run("budget", "--rays", "4k", "--width", "60"));
+        assertTrue(out().contains("Perfect mirrors in this size would bring"), out());
+        assertTrue(out().contains("What the flaws cost") && out().contains("One step more or less"), out());
+        assertTrue(out().lines().allMatch(line -> line.length() <= 60), out());
+    }
+
+    @Test
+    void filesOfABudget() throws IOException {
+        String file = write("mine.yaml", DISH + "plane: {disc: 20 cm}\n");
+        Path json = folder.resolve("b.json");
+        Path csv = folder.resolve("b.csv");
+        Path png = folder.resolve("b.png");
+        assertEquals(
+                0,
+                run(
+                        "budget",
+                        file,
+                        "--rays",
+                        "4k",
+                        "--json",
+                        json.toString(),
+                        "--csv",
+                        csv.toString(),
+                        "--png",
+                        png.toString()));
+        assertTrue(out().replaceAll("\\s+", " ").contains(" into the disc; yours bring "), out());
+        assertEquals(
+                "caught",
+                new ObjectMapper().readTree(json.toFile()).get("power").asText());
+        assertTrue(Files.readString(csv).contains("kind,what,way,step,unit,power_W,power_se_W\n"));
+        assertEquals(1400, ImageIO.read(png.toFile()).getWidth());
+    }
+
+    @Test
+    void jsonOnStandardOutputIsAlone() throws IOException {
+        assertEquals(0, run("budget", "--rays", "1024", "--json", "-"));
+        assertTrue(new ObjectMapper().readTree(out()).get("flaws").size() > 5);
+    }
+
+    @Test
+    void badInputIsOneSentenceAndTwo() throws IOException {
+        assertEquals(2, run("budget", folder.resolve("none.yaml").toString()));
+        assertComplaint("none.yaml");
+        assertEquals(2, run("budget", write("odd.yaml", DISH + "mirror: {slop-error: 3 mrad}\n")));
+        assertComplaint("slope-error");
+        assertEquals(
+                2,
+                run(
+                        "budget",
+                        write("low.yaml", DISH + "pan: {diameter: 70 cm}\nstand: {pull-back: -70 cm}\n"),
+                        "--quiet"));
+        assertComplaint("into the mirror");
+        assertEquals(2, run("budget", "--png", "-"));
+        assertComplaint("a picture does not go to standard output");
+    }
+}

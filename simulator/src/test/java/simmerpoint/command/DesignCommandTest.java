@@ -1,0 +1,119 @@
+package simmerpoint.command;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import javax.imageio.ImageIO;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import simmerpoint.scenario.ExampleScenario;
+import simmerpoint.scenario.ScenarioException;
+import simmerpoint.scenario.ScenarioReader;
+import simmerpoint.study.TraceStudy;
+
+class DesignCommandTest {
+    private static final List<String> SMALL = List.of(
+            "--rays=8192",
+            "--watts=400W",
+            "--sectors=12..14",
+            "--rings=2..2",
+            "--diameter=90cm..1.1m",
+            "--focal-length=75cm..85cm");
+
+    @TempDir
+    Path folder;
+
+    private final ByteArrayOutputStream out = new ByteArrayOutputStream();
+    private final ByteArrayOutputStream err = new ByteArrayOutputStream();
+    private Path file;
+
+    @BeforeEach
+    void write() throws IOException {
+        file = Files.writeString(folder.resolve("mine.yaml"), ExampleScenario.text());
+    }
+
+    private int run(List<String> options) {
+        out.reset();
+        err.reset();
+        List<String> all = new ArrayList<>(List.of("design", file.toString()));
+        all.addAll(options);
+        PrintStream o = new PrintStream(out, true, StandardCharsets.UTF_8);
+        PrintStream e = new PrintStream(err, true, StandardCharsets.UTF_8);
+        return new Program(new Terminal(o, e, false, false, 0), TraceStudy::run).run(all.toArray(String[]::new));
+    }
+
+    private List<String> with(String... more) {
+        List<String> all = new ArrayList<>(SMALL);
+        all.addAll(List.of(more));
+        return all;
+    }
+
+    @Test
+    void answersAndWritesFilesThatParse() throws IOException, ScenarioException {
+        Path found = Files.createDirectory(folder.resolve("found"));
+        List<String> options = with(
+                "--png=" + folder.resolve("d.png"),
+                "--csv=" + folder.resolve("d.csv"),
+                "--json=" + folder.resolve("d.json"),
+                "--write=" + found);
+        assertEquals(0, run(options), err.toString(StandardCharsets.UTF_8));
+        String text = out.toString(StandardCharsets.UTF_8);
+        assertTrue(text.contains("Fewest panels: a dish of"), text);
+        assertTrue(text.lines().allMatch(line -> line.length() <= 80), text);
+        assertEquals(1300, ImageIO.read(folder.resolve("d.png").toFile()).getWidth());
+        assertTrue(Files.readString(folder.resolve("d.csv")).contains("flat-rings,12,2"));
+        assertTrue(Files.readString(folder.resolve("d.json")).contains("\"absorbed_power_W_se\""));
+        for (String name : List.of("fewest-panels.yaml", "smallest-dish.yaml", "easiest-aim.yaml")) {
+            double across =
+                    ScenarioReader.read(found.resolve(name)).scenario().dish().diameterMetres();
+            assertTrue(across >= 0.9 && across <= 1.1, name);
+            assertTrue(Files.readString(found.resolve(name)).contains("#"), "comments are kept");
+        }
+        assertEquals(2, run(options), "nothing is replaced");
+        assertTrue(err.toString(StandardCharsets.UTF_8).contains("exists already"));
+    }
+
+    @Test
+    void saysWhatBinds() {
+        assertEquals(0, run(with("--pan-height=20cm")));
+        String text = out.toString(StandardCharsets.UTF_8).replaceAll("\\s+", " ");
+        assertTrue(text.contains("height of the pan binds"), text);
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "--level=biol|did you mean boil?",
+                "--diameter=1.2m..60cm|runs the wrong way",
+                "--diameter=60|is not a range of lengths",
+                "--diameter=60..70|unit",
+                "--sectors=2..8|3 sectors or more",
+                "--panels=10..20|only bounds from above",
+                "--sheet=50|is not the size of a sheet",
+                "--cut=round|flat-rings, bent-strips, both",
+                "--write=nowhere|there is no folder",
+                "--precision=1%|use --rays",
+                "--level=boil|give one of them"
+            })
+    void refusesInOneSentence(String option, String words) {
+        List<String> options = option.contains("biol") ? List.of(option) : List.of("--watts=400W", option);
+        assertEquals(2, run(options));
+        String said = err.toString(StandardCharsets.UTF_8);
+        assertTrue(said.contains(words), said);
+        assertEquals(1, said.lines().count(), said);
+        assertFalse(said.contains("Exception"), said);
+    }
+}

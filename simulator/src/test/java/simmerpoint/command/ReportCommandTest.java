@@ -1,0 +1,151 @@
+package simmerpoint.command;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class ReportCommandTest {
+    private static final String DISH =
+            "dish: {diameter: 1.2 m, focal-length: 0.8 m, hub: 6 cm, surface: {cut: flat-rings, sectors: 12, rings: 3}}\n";
+
+    /** A name that no file of the project has: the page goes into the current folder if no other is named. */
+    private static final String NAME = "page-of-a-test-4711";
+
+    @TempDir
+    Path folder;
+
+    private final ByteArrayOutputStream out = new ByteArrayOutputStream();
+    private final ByteArrayOutputStream err = new ByteArrayOutputStream();
+    private final Path usual = Path.of(NAME + ".html");
+    private String file;
+
+    @BeforeEach
+    void scenario() throws IOException {
+        file = write(NAME + ".yaml", "title: A dish\n" + DISH);
+    }
+
+    @AfterEach
+    void sweep() throws IOException {
+        Files.deleteIfExists(usual);
+    }
+
+    private String write(String name, String text) throws IOException {
+        return Files.writeString(folder.resolve(name), text).toString();
+    }
+
+    private int run(String... args) {
+        out.reset();
+        err.reset();
+        PrintStream o = new PrintStream(out, true, StandardCharsets.UTF_8);
+        PrintStream e = new PrintStream(err, true, StandardCharsets.UTF_8);
+        Tracer none = (scenario, options, progress) -> {
+            throw new IllegalStateException("not asked to trace");
+        };
+        return new Program(new Terminal(o, e, false, false, 0), none).run(args);
+    }
+
+    private String out() {
+        return out.toString(StandardCharsets.UTF_8);
+    }
+
+    private void assertComplaint(String words) {
+        String text = err.toString(StandardCharsets.UTF_8);
+        assertTrue(text.startsWith("simmerpoint: ") && text.lines().count() == 1, text);
+        assertTrue(text.contains(words), text);
+        assertEquals("", out());
+    }
+
+    @Test
+    void thePageGoesWhereItIsAskedTo() throws IOException {
+        Path page = folder.resolve("mine.html");
+        assertEquals(0, run("report", file, "--html", page.toString(), "--rays", "4k", "--units", "inch"));
+        String text = Files.readString(page);
+        assertTrue(text.startsWith("<!DOCTYPE html>") && text.endsWith("</html>\n"));
+        assertTrue(text.contains("<h1 dir=\"auto\">A dish</h1>"));
+        assertTrue(text.contains(" --rays 4096 --units inch</code>"));
+        assertTrue(out().matches("\\S+mine\\.html is written: \\d+ kB, everything in one file\\.\n"), out());
+        try (Stream<Path> files = Files.list(folder)) {
+            assertEquals(2, files.count(), "nothing is left beside the page");
+        }
+    }
+
+    @Test
+    void standardOutputGetsThePageAloneAndTheSame() throws IOException {
+        Path page = folder.resolve("mine.html");
+        assertEquals(0, run("report", file, "--html", page.toString(), "--rays", "4k", "--threads", "1"));
+        assertEquals(0, run("report", file, "--html", "-", "--rays", "4k", "--threads", "2"));
+        assertArrayEquals(Files.readAllBytes(page), out.toByteArray());
+    }
+
+    @Test
+    void withoutANameItIsThatOfTheScenario() throws IOException {
+        assertEquals(0, run("report", file, "--rays", "4k"));
+        assertEquals(NAME + ".html is written", out().substring(0, out().indexOf(':')));
+        assertEquals(0, run("report", file, "--rays", "4k", "--seed", "2"), "an older page of ours is replaced");
+        assertTrue(Files.readString(usual).contains("--seed 2"));
+    }
+
+    @Test
+    void nothingOfSomeoneElsesIsReplaced() throws IOException {
+        Files.writeString(usual, "<!DOCTYPE html><p>my own notes</p>");
+        assertEquals(2, run("report", file));
+        assertComplaint(NAME + ".html is there already and is no page of simmerpoint's; name another with --html.");
+        assertEquals("<!DOCTYPE html><p>my own notes</p>", Files.readString(usual));
+        assertEquals(2, run("report", file, "--html", file));
+        assertComplaint("--html: " + file + " is the scenario itself");
+        assertTrue(Files.readString(Path.of(file)).startsWith("title: A dish"));
+    }
+
+    @Test
+    void wrongUseIsOneSentence() throws IOException {
+        assertEquals(2, run("report"));
+        assertComplaint("a scenario file is missing");
+        assertEquals(2, run("report", folder.resolve("none.yaml").toString()));
+        assertComplaint("none.yaml");
+        assertEquals(
+                2,
+                run("report", file, "--html", folder.resolve("no/folder.html").toString()));
+        assertComplaint("there is no folder");
+        assertEquals(2, run("report", file, "--html", ""));
+        assertComplaint("--html needs the name of a file");
+        assertEquals(2, run("report", file, "--png", "x.png"));
+        assertComplaint("there is no option --png");
+        String inTheMirror = write("deep.yaml", DISH + "stand: {pull-back: -79 cm}\n");
+        assertEquals(2, run("report", inTheMirror, "--html", "-", "--quiet"));
+        assertComplaint("deep.yaml: ");
+        assertFalse(Files.exists(usual));
+    }
+
+    @Test
+    void aPlaceWithoutATimeNeedsOne() throws IOException {
+        String placed = write(
+                "placed.yaml",
+                DISH + "place: {latitude: 47.3°, longitude: 9.4°, altitude: 600 m, zone: Europe/Berlin}\n");
+        assertEquals(2, run("report", placed, "--html", "-"));
+        assertComplaint("placed.yaml");
+    }
+
+    @Test
+    void itIsAmongTheCommands() {
+        assertEquals(0, run("--help"));
+        assertTrue(out().contains("report"), out());
+        for (List<String> args : List.of(List.of(" "), List.of("reprot"))) {
+            assertEquals(2, run(args.toArray(String[]::new)));
+            assertComplaint("report");
+        }
+    }
+}

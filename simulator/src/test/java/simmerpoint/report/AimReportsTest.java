@@ -1,0 +1,139 @@
+package simmerpoint.report;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.awt.geom.Path2D;
+import java.awt.geom.PathIterator;
+import java.awt.image.BufferedImage;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import simmerpoint.answer.AimAnswer;
+import simmerpoint.study.AimMap;
+import simmerpoint.study.AimPlan;
+import simmerpoint.study.AimResult;
+import simmerpoint.study.AimStudy;
+import simmerpoint.study.AimWay;
+import simmerpoint.study.Cookers;
+import simmerpoint.study.Progress;
+import simmerpoint.study.TraceOptions;
+import simmerpoint.units.UnitSystem;
+
+class AimReportsTest {
+    private static final int WHITE = 0xFFFFFF;
+    private static AimResult result;
+
+    @BeforeAll
+    static void study() {
+        TraceOptions few = TraceOptions.defaults().withRays(1 << 11).withSeed(5).withThreads(2);
+        result = AimStudy.run(Cookers.usual(Cookers.HILLSIDE, Cookers.COUNTRY), AimPlan.USUAL, few, Progress.NONE);
+    }
+
+    @Test
+    void theJsonHoldsWhatTheStudyFound() throws IOException {
+        JsonNode root = new ObjectMapper().readTree(AimJson.bytes(result));
+        assertEquals(result.deadOnWatts().value(), root.get("dead_on_power_W").asDouble());
+        assertEquals(AimWay.values().length, root.get("tolerance").size());
+        JsonNode up = root.get("tolerance").get(0);
+        assertEquals("drift up", up.get("way").asText());
+        assertEquals(
+                Math.toDegrees(
+                        result.tolerance().angle(AimWay.DRIFT_UP).orElseThrow().value()),
+                up.get("angle_deg").asDouble(),
+                1e-9);
+        assertTrue(root.get("sun").get("real").asBoolean());
+        assertEquals(
+                result.minutes().orElseThrow().value(),
+                root.get("aim_again_min").asDouble());
+        assertEquals(4, root.get("curves").size());
+        assertEquals(625, root.get("maps").get(1).get("cells").size());
+        assertEquals(17, root.get("long_interval").get("moments").size());
+        List<String> names = new ArrayList<>();
+        root.fieldNames().forEachRemaining(names::add);
+        assertEquals("run", names.get(names.size() - 1));
+    }
+
+    @Test
+    void theTableHasEqualRows() {
+        List<String> rows = new String(AimCsv.bytes(result), StandardCharsets.UTF_8)
+                .lines()
+                .filter(line -> !line.startsWith("#"))
+                .toList();
+        assertEquals("sheet,kind,minutes,up_deg,side_deg,power_W,power_se_W,share", rows.get(0));
+        assertTrue(rows.stream().allMatch(row -> row.split(",", -1).length == 8));
+        assertEquals(1250, rows.stream().filter(row -> row.startsWith("map,")).count());
+        assertFalse(String.join("", rows).contains("NaN"));
+    }
+
+    @Test
+    void nothingRunsOverTheEdgeOfThePicture() {
+        for (UnitSystem system : UnitSystem.values()) {
+            BufferedImage image = AimPicture.image(result, system);
+            for (int y = 0; y < image.getHeight(); y++) {
+                for (int edge = 0; edge < 16; edge++) {
+                    assertEquals(WHITE, image.getRGB(edge, y) & WHITE, "left at " + y);
+                    assertEquals(WHITE, image.getRGB(1399 - edge, y) & WHITE, "right at " + y);
+                }
+            }
+        }
+    }
+
+    /** In the middle the map is brightest, in its corners dark: the colours of the scale's two ends. */
+    @Test
+    void theMapsAreLightInTheMiddleAndDarkInTheCorners() {
+        BufferedImage image = AimPicture.image(result, UnitSystem.METRIC);
+        for (int left : new int[] {120, 730}) {
+            int corner = image.getRGB(left + 6, 1186);
+            int middle = image.getRGB(left + 260, 1430);
+            assertTrue(lightness(middle) > 2 * lightness(corner), left + ": " + lightness(middle));
+        }
+    }
+
+    private static int lightness(int rgb) {
+        return (rgb >> 16 & 255) + (rgb >> 8 & 255) + (rgb & 255);
+    }
+
+    /** The cone 100 − |angle| has circles for isolines: at 70 W of radius 30 of its 40, hence 0.375 of the square. */
+    @Test
+    void theIsolineOfAConeIsACircle() {
+        int n = 25;
+        double[] angles = new double[n];
+        double[][] watts = new double[n][n];
+        for (int i = 0; i < n; i++) {
+            angles[i] = (i - 12) * 40.0 / 12;
+        }
+        for (int i = 0; i < n; i++) {
+            for (int j = 0; j < n; j++) {
+                watts[i][j] = 100 - Math.hypot(angles[i], angles[j]);
+            }
+        }
+        Path2D line = new AimField(new AimMap(false, angles, watts, 0)).isoline(70);
+        double[] at = new double[6];
+        int points = 0;
+        for (PathIterator it = line.getPathIterator(null); !it.isDone(); it.next()) {
+            it.currentSegment(at);
+            assertEquals(0.375, Math.hypot(at[0] - 0.5, at[1] - 0.5), 1e-3);
+            points++;
+        }
+        assertTrue(points > 100, points + " points");
+    }
+
+    @Test
+    void theAnswerBeginsWithMinutesAndWatts() {
+        List<String> lines = TextReport.lines(AimAnswer.of(result, UnitSystem.METRIC), 80, false);
+        String text = String.join(" ", lines).replaceAll(" +", " ");
+        assertTrue(text.startsWith("Any cooker How often to aim Aim again every "), text);
+        assertTrue(text.contains("12:00 on 21 June 2026"), text);
+        assertTrue(text.contains("Never look along the dish\u2019s axis"), text);
+        assertTrue(lines.stream().allMatch(line -> line.length() <= 80), text);
+        List<String> inches = TextReport.lines(AimAnswer.of(result, UnitSystem.INCH), 60, true);
+        assertTrue(String.join(" ", inches).contains(" in long"), inches.toString());
+    }
+}

@@ -1,0 +1,236 @@
+package simmerpoint.study;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.time.ZoneId;
+import java.time.ZonedDateTime;
+import java.util.Optional;
+import java.util.concurrent.CancellationException;
+import org.junit.jupiter.api.Test;
+import simmerpoint.dish.Cut;
+import simmerpoint.dish.DishPlan;
+import simmerpoint.dish.Mirror;
+import simmerpoint.pan.Plane;
+import simmerpoint.sampling.Estimate;
+import simmerpoint.scenario.Ground;
+import simmerpoint.scenario.Outdoors;
+import simmerpoint.scenario.Scenario;
+import simmerpoint.setup.Aim;
+import simmerpoint.setup.Stand;
+import simmerpoint.sun.Place;
+import simmerpoint.sun.SunMoment;
+import simmerpoint.sun.Sunlight;
+import simmerpoint.sun.UniformDisc;
+
+class AimStudyTest {
+    private static final TraceOptions FEW =
+            TraceOptions.defaults().withRays(1 << 13).withThreads(2).withSeed(3);
+
+    /** A smooth dish, hence a round and even one, whose disc stands square to the axis. */
+    private static Scenario round(Aim.PanCarrier carrier) {
+        return new Scenario(
+                "Round",
+                new DishPlan(1.2, 0.8, 0.06, 0, new Cut.Smooth()),
+                Mirror.plain(0.85, 5e-3),
+                new Sunlight(Math.toRadians(50), 850, new UniformDisc(4.65e-3)),
+                new Aim(0, 0, 0, 0, 0, 0.05, carrier),
+                new Plane(0.16, 0),
+                Stand.AT_FOCUS);
+    }
+
+    private static Scenario flat(Aim.PanCarrier carrier) {
+        Scenario deep = round(carrier);
+        return new Scenario(
+                "Flat",
+                new DishPlan(0.6, 1.2, 0.06, 0, new Cut.Smooth()),
+                deep.mirror(),
+                deep.sun(),
+                deep.aim(),
+                deep.target(),
+                deep.stand());
+    }
+
+    private static AimResult study(Scenario scenario) {
+        return AimStudy.run(scenario, AimPlan.USUAL, FEW, Progress.NONE);
+    }
+
+    /**
+     * On a round, flat dish (a rim ray's way is 1.6 % longer than the vertex ray's) the sun's way does not matter, so aiming
+     * ahead lasts twice as long for the same loss at both ends, 4 % allowed for that rim and for sampling.
+     */
+    @Test
+    void aimingAheadDoublesTheIntervalForTheSameLoss() {
+        for (Aim.PanCarrier carrier : Aim.PanCarrier.values()) {
+            AimResult result = study(flat(carrier));
+            AimLead lead = result.lead().orElseThrow();
+            assertEquals(2, result.stretch(), 0.08, carrier.toString());
+            double first = result.deadOnSpell().moments().get(0).watts().value();
+            Estimate least = lead.spell().least();
+            assertEquals(0.9 * first, least.value(), 4 * least.standardError() + 0.01 * first);
+            Estimate end = result.deadOnSpell().moments().get(8).watts();
+            assertEquals(0.9 * first, end.value(), 4 * end.standardError() + 0.005 * first);
+            assertTrue(lead.spell().mean().value() > result.longSpell().mean().value());
+            assertTrue(result.longSpell().least().value() < 0.75 * first);
+            double half = SunWay.FASTEST * lead.spell().minutes() / 2;
+            double share = carrier == Aim.PanCarrier.DISH ? 1 : 1.2 / 2.45;
+            assertEquals(share * half, lead.radians(), 1e-9);
+        }
+    }
+
+    /**
+     * On a deep dish light from the rim is moved farther by a drift than the vertex ray, so that the lead by the vertex ray
+     * comes short of the middle: less than twice, and never worse at its ends than the loss asked for.
+     */
+    @Test
+    void aimingADeepDishAheadLastsNearlyTwiceAsLong() {
+        AimResult result = study(round(Aim.PanCarrier.STAND));
+        assertTrue(result.stretch() > 1.6 && result.stretch() < 2, "stretch " + result.stretch());
+        double first = result.deadOnSpell().moments().get(0).watts().value();
+        Estimate least = result.lead().orElseThrow().spell().least();
+        assertEquals(0.9 * first, least.value(), 4 * least.standardError() + 0.01 * first);
+        assertEquals(2, study(round(Aim.PanCarrier.DISH)).stretch(), 0.06);
+    }
+
+    /** Simpson's rule over 8 steps against the trapezium rule over 64 traces by the same rays: a thousandth. */
+    @Test
+    void theMeanIsThatOfEveryMinute() {
+        AimResult result = study(round(Aim.PanCarrier.STAND));
+        AimSpell spell = result.deadOnSpell();
+        double sum = 0;
+        int n = 64;
+        Scenario scenario = result.deadOn().watts().scenario();
+        for (int k = 0; k <= n; k++) {
+            SunWay.Drift drift = result.way().after(spell.minutes() * k / n);
+            Scenario then =
+                    scenario.withAim(AimPath.more(scenario.aim(), 0, 0, drift.upRadians(), drift.sideRadians()));
+            double watts = PairedStudy.watts(java.util.List.of(then), FEW.withRays(1 << 12), Progress.NONE)
+                    .get(0)
+                    .absorbed()
+                    .value();
+            sum += (k == 0 || k == n ? 0.5 : 1) * watts;
+        }
+        assertEquals(
+                sum / n, spell.mean().value(), 1e-3 * sum / n + 4 * spell.mean().standardError());
+    }
+
+    @Test
+    void mapsShareTheLightOfOppositeDriftAndTurn() {
+        AimResult result = study(round(Aim.PanCarrier.STAND));
+        assertEquals(2 * 25 * 25, result.run().aims());
+        assertEquals(25 * 25, result.run().casts());
+        AimMap drift = result.maps().get(0);
+        assertFalse(drift.turn());
+        assertTrue(result.maps().get(1).turn());
+        assertEquals(0, drift.radians()[12]);
+        double middle = drift.watts()[12][12];
+        assertEquals(result.deadOnWatts().value(), middle, 0.01 * middle);
+        assertTrue(drift.watts()[0][0] < 0.6 * middle);
+    }
+
+    /** A map's rows go with up and its columns with the right: the curves along its axes hold the same watts. */
+    @Test
+    void curvesRunAlongTheAxesOfTheMaps() {
+        AimResult result = study(Cookers.usual(Cookers.HILLSIDE, Cookers.COUNTRY));
+        for (AimCurve curve : result.curves()) {
+            AimMap map = result.maps().get(curve.turn() ? 1 : 0);
+            for (int k = 0; k < map.radians().length; k++) {
+                double angle = map.radians()[k];
+                double watts = curve.side() ? map.watts()[12][k] : map.watts()[k][12];
+                AimCurve.Point point = curve.points().stream()
+                        .filter(p -> Math.abs(p.radians() - angle) < 1e-9)
+                        .findFirst()
+                        .orElseThrow();
+                double error = Math.hypot(map.largestError(), point.watts().standardError());
+                assertEquals(point.watts().value(), watts, 5 * error, "turn " + curve.turn() + ", at " + angle);
+            }
+        }
+    }
+
+    @Test
+    void refusesADishThatThrowsNothingOnItsTarget() {
+        Scenario beside = round(Aim.PanCarrier.STAND).withStand(new Stand(0, 0, 0, 1));
+        String said = assertThrows(ImpossibleSetupException.class, () -> study(beside))
+                .getMessage();
+        assertTrue(said.contains("even when the dish is aimed dead on"), said);
+    }
+
+    @Test
+    void stopsWhenToldTo() {
+        assertThrows(
+                CancellationException.class,
+                () -> AimStudy.run(round(Aim.PanCarrier.STAND), AimPlan.USUAL, FEW, (done, detail) -> done < 0.5));
+    }
+
+    @Test
+    void saysTheSameOnOneThreadAndTwo() {
+        Scenario scenario = Cookers.usual(Cookers.HILLSIDE, Cookers.COUNTRY);
+        TraceOptions few = FEW.withRays(1 << 10);
+        AimResult one = AimStudy.run(scenario, AimPlan.USUAL, few.withThreads(1), Progress.NONE);
+        AimResult two = AimStudy.run(scenario, AimPlan.USUAL, few, Progress.NONE);
+        assertEquals(one.minutes(), two.minutes());
+        assertEquals(one.tolerance().angles(), two.tolerance().angles());
+        assertEquals(
+                one.lead().map(l -> l.spell().mean()),
+                two.lead().map(l -> l.spell().mean()));
+        assertEquals(one.curves(), two.curves());
+    }
+
+    private static SunWay way(Place place, String time) {
+        ZonedDateTime when = ZonedDateTime.parse(time);
+        double elevation = SunMoment.at(place, when).position().elevationRadians();
+        Scenario scenario = round(Aim.PanCarrier.STAND).withSun(new Sunlight(elevation, 850, new UniformDisc(4.65e-3)));
+        Scenario outdoors = new Scenario(
+                "",
+                scenario.dish(),
+                scenario.mirror(),
+                scenario.sun(),
+                scenario.aim(),
+                scenario.target(),
+                scenario.stand(),
+                Optional.empty(),
+                Optional.of(new Outdoors(place, when, Cookers.COUNTRY)),
+                Ground.USUAL);
+        return SunWay.real(outdoors).orElseThrow();
+    }
+
+    /**
+     * On a day of declination δ the sun walks an arc of 2·asin(cos δ·sin(7.5°·t)) in t hours (haversine on the sphere, the
+     * sun's daily turn 15°/h to 0.3 %; derived here). June solstice: δ = 23.44°. Refraction at 60° of elevation: below
+     * 0.05 %.
+     */
+    @Test
+    void theRealSunWalksItsDailyArc() {
+        Place place = Place.ofDegrees(47.3, 9.4, 600, ZoneId.of("UTC"));
+        SunWay way = way(place, "2026-06-21T10:30:00Z");
+        for (double minutes : new double[] {1, 10, 45}) {
+            double arc = 2 * Math.asin(Math.cos(Math.toRadians(23.44)) * Math.sin(Math.toRadians(7.5 * minutes / 60)));
+            assertEquals(arc, way.after(minutes).radians(), 4e-3 * arc, minutes + " min");
+        }
+    }
+
+    /** In the north at solar noon the sun goes to the right; before it up and to the right, after it down. */
+    @Test
+    void theRealSunGoesWhereItGoes() {
+        Place place = Place.ofDegrees(47.3, 0, 0, ZoneId.of("UTC"));
+        SunWay.Drift noon = way(place, "2026-03-21T12:07:00Z").after(10);
+        assertEquals(Math.toRadians(2.5), noon.sideRadians(), 2e-4);
+        assertEquals(0, noon.upRadians(), 2e-3);
+        SunWay.Drift morning = way(place, "2026-03-21T08:07:00Z").after(10);
+        assertTrue(morning.upRadians() > 0.01 && morning.sideRadians() > 0.01, morning.toString());
+        SunWay.Drift evening = way(place, "2026-03-21T16:07:00Z").after(10);
+        assertTrue(evening.upRadians() < -0.01 && evening.sideRadians() > 0.01, evening.toString());
+    }
+
+    /** At the equator on an equinox morning the sun climbs straight up 15° an hour; it sets 6 h after noon. */
+    @Test
+    void theRealWayEndsAtTheHorizon() {
+        Place place = Place.ofDegrees(0, 0, 0, ZoneId.of("UTC"));
+        SunWay evening = way(place, "2026-03-20T17:07:00Z");
+        assertEquals(60, evening.minutesToFollow(), 6);
+        SunWay morning = way(place, "2026-03-20T09:07:00Z");
+        assertEquals(120, morning.minutesToFollow(), 1);
+    }
+}
