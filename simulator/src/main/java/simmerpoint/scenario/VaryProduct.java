@@ -18,6 +18,7 @@ import simmerpoint.units.Spaces;
  */
 final class VaryProduct {
     private static final String TILT = "mirror.panel-tilt";
+    private static final String MATERIAL = "mirror.material";
     private static final String CUT = "dish.surface.cut";
 
     /** What a cut has none of: a smooth dish no panels and gaps, a drawn one neither hub nor gaps but its own. */
@@ -85,12 +86,30 @@ final class VaryProduct {
                 .map(typed -> Spaces.normalised(typed).toLowerCase(Locale.ROOT));
     }
 
-    /** The combination, and nothing where a varied cut has no room for what the file may say. */
-    static Map<String, String> overrides(Map<String, String> combination) {
-        Map<String, String> out = new LinkedHashMap<>(combination);
-        VOID.keySet().stream()
-                .filter(path -> isVoid(path, combination))
-                .forEach(path -> out.put(path, path.equals(TILT) ? "0 mrad" : "0 mm"));
+    /**
+     * Paths of a file's keys that say nothing any more under these values: what a varied cut has none of, and a mirror's
+     * figures where the varied material is another than the one they stand beside.
+     *
+     * @param file the file's values by path
+     */
+    static Set<String> outdated(Map<String, String> combination, Map<String, String> file) {
+        Set<String> out = new LinkedHashSet<>();
+        file.keySet().stream()
+                .filter(path -> !combination.containsKey(path))
+                .filter(path -> isVoid(path, combination) || isOfOldMaterial(path, combination, file))
+                .forEach(out::add);
         return out;
+    }
+
+    private static boolean isOfOldMaterial(String path, Map<String, String> combination, Map<String, String> file) {
+        boolean comesWithMaterial = Keys.find(path)
+                .filter(key -> Key.FROM_MATERIAL.equals(key.defaultText()))
+                .isPresent();
+        Optional<String> chosen = word(combination, MATERIAL);
+        String before = word(file, MATERIAL).orElse(MirrorKeys.DEFAULT_MATERIAL);
+        return comesWithMaterial
+                && chosen.isPresent()
+                && !chosen.get().equals(before)
+                && !chosen.get().equals(MirrorKeys.OWN_FIGURES);
     }
 }
