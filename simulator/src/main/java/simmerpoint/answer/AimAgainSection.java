@@ -29,16 +29,19 @@ final class AimAgainSection {
     private final AimResult result;
     private final Figures figures;
     private final TargetWords words;
+    private final String panHint;
     private final List<Item> items = new ArrayList<>();
 
-    private AimAgainSection(AimResult result, UnitSystem system) {
+    private AimAgainSection(AimResult result, UnitSystem system, String panHint) {
         this.result = result;
+        this.panHint = panHint;
         figures = new Figures(system);
         words = TargetWords.of(result.scenario().target());
     }
 
-    static Section of(AimResult result, UnitSystem system) {
-        AimAgainSection section = new AimAgainSection(result, system);
+    /** The section; {@code panHint} ends a sentence that says who tells where else the pan can stand. */
+    static Section of(AimResult result, UnitSystem system, String panHint) {
+        AimAgainSection section = new AimAgainSection(result, system, panHint);
         section.build();
         return new Section("How often to aim", section.items);
     }
@@ -114,7 +117,7 @@ final class AimAgainSection {
                 + figures.length(AimLead.shadow(stick, Math.abs(best.radians())), 2) + " from its foot, "
                 + SkyWords.onDish(up, side) + ".) Or the " + words.noun()
                 + " can stand elsewhere: "
-                + (words.isPan() ? "the command pan tells where." : "see stand in the scenario.");
+                + (words.isPan() ? panHint : "see stand in the scenario.");
     }
 
     private String useless(AimLead lead) {

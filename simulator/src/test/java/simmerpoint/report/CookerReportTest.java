@@ -70,6 +70,8 @@ class CookerReportTest {
                         "Where the sunlight goes",
                         "Where to put the pan",
                         "On 14 August 2026",
+                        "How to aim",
+                        "What the flaws cost",
                         "Take care",
                         "The scenario",
                         "How this was worked out"),
@@ -113,7 +115,7 @@ class CookerReportTest {
 
     @Test
     void whoeverCannotSeeIsToldToo() {
-        assertEquals(7, all(tree, "figure").size());
+        assertEquals(9, all(tree, "figure").size());
         for (Element svg : all(tree, "svg")) {
             boolean told = !svg.getAttribute("aria-label").isEmpty()
                     && svg.getAttribute("role").equals("img");
@@ -210,10 +212,12 @@ class CookerReportTest {
     void cautionsAreGatheredAndTheFirstStandsByTheAnswer() {
         List<Element> sections = all(tree, "section");
         List<String> care =
-                all(sections.get(6), "p").stream().map(CookerReportTest::words).toList();
-        assertEquals(4, care.size());
+                all(sections.get(8), "p").stream().map(CookerReportTest::words).toList();
+        assertEquals(6, care.size());
         care.forEach(text -> assertTrue(text.startsWith("Caution: "), text));
         assertTrue(care.get(3).contains("cover the mirror first"));
+        assertTrue(care.get(4).contains("Aim by the shadow of a stick"));
+        assertTrue(words(sections.get(6)).contains(care.get(4)), "it stands where aiming is told, too");
         assertEquals(new HashSet<>(care).size(), care.size());
         assertTrue(words(sections.get(0)).contains(care.get(0)));
         assertTrue(words(sections.get(5)).contains("Caution: The pan stands too high"), "hints to an hour stay there");
@@ -221,7 +225,7 @@ class CookerReportTest {
 
     @Test
     void theOriginOfTheFiguresIsToldAndHowToGetThemAgain() {
-        String text = words(all(tree, "section").get(8));
+        String text = words(all(tree, "section").get(10));
         assertTrue(text.contains("4 096 rays in 16 replicates, seed 1"), text);
         assertTrue(text.contains("Simmerpoint " + Version.text()), text);
         assertTrue(text.endsWith("simmerpoint report lake-hut-evening.yaml --rays 4096"), text);
@@ -241,7 +245,7 @@ class CookerReportTest {
         List<String> headings =
                 all(page, "h2").stream().map(CookerReportTest::words).toList();
         assertEquals("What the disc gets", headings.get(0));
-        assertEquals(7, headings.size());
+        assertEquals(9, headings.size());
         assertTrue(words(all(page, "svg").get(0)).contains(" in"), "lengths in inches");
         assertFalse(words(all(page, "svg").get(0)).contains(" cm"), "no lengths in centimetres");
         assertEquals("A solar cooker", words(all(page, "h1").get(0)));
