@@ -71,9 +71,17 @@ final class AimAgainSection {
         return words.isPan() ? "takes up" : "catches";
     }
 
+    /** When to aim again, without reasons. */
+    static String brief(AimResult result) {
+        String spell = SkyWords.minutes(result.deadOnSpell().minutes());
+        return result.minutes().isPresent()
+                ? "Aim again every " + spell
+                : "For " + spell + " the dish need not be aimed again";
+    }
+
     private String again() {
         AimSpell spell = result.deadOnSpell();
-        return "Aim again every " + SkyWords.minutes(spell.minutes()) + ": by then " + loss() + " of the "
+        return brief(result) + ": by then " + loss() + " of the "
                 + figures.plainWatts(result.deadOnWatts()) + " that the " + words.noun() + " " + gets()
                 + " when the dish is aimed dead on are lost. What it gets on average over that time is "
                 + figures.plainWatts(spell.mean()) + ", " + ofDeadOn(spell.mean()) + " of dead on.";

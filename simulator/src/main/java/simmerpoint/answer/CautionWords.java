@@ -20,7 +20,14 @@ import java.util.List;
  * <p>Eyes are not judged by a number here: the direction and width of the glare decide, not the flux on the pan.
  */
 final class CautionWords {
+    private static final String BLINDS = "Focused sunlight blinds and burns.";
+
     private CautionWords() {}
+
+    /** The shortest caution there is, for a place where one line is seen all the time. */
+    static String oneLine(double fluxWattsPerSquareMetre) {
+        return BLINDS + " " + fire(fluxWattsPerSquareMetre / 1000);
+    }
 
     /**
      * The cautions for a hottest spot of {@code fluxWattsPerSquareMetre}, the worst first; never empty, whatever the
@@ -31,10 +38,9 @@ final class CautionWords {
     static List<String> sentences(double fluxWattsPerSquareMetre, String targetWord) {
         double kilowatts = fluxWattsPerSquareMetre / 1000;
         List<String> out = new ArrayList<>();
-        out.add(
-                "Focused sunlight blinds and burns. Keep eyes, face and hands out of the beam, never look into the mirror "
-                        + "or at a bright " + targetWord
-                        + " without dark glasses, stand to the side, and keep children away.");
+        out.add(BLINDS + " Keep eyes, face and hands out of the beam, never look into the mirror "
+                + "or at a bright " + targetWord
+                + " without dark glasses, stand to the side, and keep children away.");
         out.add(fire(kilowatts) + skin(kilowatts) + " Beside the " + targetWord
                 + " and when the dish is aimed or moved the light can be hotter than here.");
         out.add("Cover the mirror or turn it away from the sun whenever it is not in use. These figures are estimates: "

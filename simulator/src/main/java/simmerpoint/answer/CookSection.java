@@ -1,7 +1,6 @@
 package simmerpoint.answer;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -19,9 +18,6 @@ import simmerpoint.target.Spot;
 
 /** What a cook asks first: how many watts, where they land, how evenly, and what eats the rest. */
 final class CookSection {
-    /** A largest loss below this share of the light is not worth a name. */
-    private static final double NEXT_TO_NOTHING = 0.005;
-
     /** A peak less sure than this share of itself is not told as a fact. */
     private static final double VAGUE = 0.25;
 
@@ -58,7 +54,7 @@ final class CookSection {
             }
             items.add(new Item.Sentence(hottest()));
         }
-        items.add(new Item.Sentence(largestLoss()));
+        items.add(new Item.Sentence(LargestLoss.of(result).sentence(figures)));
         return new Section("What the " + words.noun() + " gets", items);
     }
 
@@ -183,27 +179,4 @@ final class CookSection {
         return "The heat is " + how + ": it varies by " + figures.percent(evenness.value())
                 + " (standard deviation) of its average.";
     }
-
-    private String largestLoss() {
-        List<Loss> losses = List.of(
-                new Loss(ledger.gap(), DishWords.bareLoss(result.scenario().dish())),
-                new Loss(ledger.shaded(), "is shaded off the mirrors by the " + words.noun() + " itself"),
-                new Loss(ledger.mirrorLoss(), "is swallowed by the mirrors and the dust on them"),
-                new Loss(ledger.scattered(), "is scattered by the mirrors to all sides"),
-                new Loss(ledger.missed(), "is reflected but goes past the " + words.noun()));
-        Loss largest = losses.stream()
-                .max(Comparator.comparingDouble(loss -> loss.watts().value()))
-                .orElseThrow();
-        if (largest.watts().value() < NEXT_TO_NOTHING * ledger.outline().value()) {
-            return "Hardly any of the " + figures.plainWatts(ledger.outline())
-                    + " of sunlight on the dish's outline is lost.";
-        }
-        String whole = figures.plainWatts(ledger.outline());
-        return "Of the " + whole + " of sunlight on the dish's outline, the largest loss is "
-                + figures.plainWatts(largest.watts()) + " ("
-                + figures.percent(largest.watts().value() / ledger.outline().value())
-                + ") that " + largest.words() + ".";
-    }
-
-    private record Loss(Estimate watts, String words) {}
 }

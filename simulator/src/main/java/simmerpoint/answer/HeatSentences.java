@@ -37,6 +37,15 @@ final class HeatSentences {
         return levels.level(absorbed);
     }
 
+    /** The same words one by one. */
+    Glance.Water glance() {
+        return new Glance.Water(
+                words.boil(cooking.boil(absorbed)),
+                words.water(kitchen.contents().waterKilograms()),
+                levelSentence(),
+                weather());
+    }
+
     /** How the water comes to the boil, or that it does not. */
     String boil() {
         BoilAnswer answer = cooking.boil(absorbed);

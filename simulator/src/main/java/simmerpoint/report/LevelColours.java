@@ -8,14 +8,14 @@ import simmerpoint.heat.HeatLevel;
  * 30 in CIELAB), so that they are told apart in grey and by the colour-blind; what is printed on them is dark on the three
  * pale ones and white on the two dark ones.
  */
-final class LevelColours {
+public final class LevelColours {
     /** Where there is no sun. */
     static final Color NONE = new Color(0xFFFFFF);
 
     private LevelColours() {}
 
     /** The colour of a level. */
-    static Color of(HeatLevel level) {
+    public static Color of(HeatLevel level) {
         return switch (level) {
             case TOO_COOL -> new Color(0xF3F4F6);
             case KEEP_WARM -> new Color(0xF2CC8B);
@@ -26,7 +26,7 @@ final class LevelColours {
     }
 
     /** Colour of text on it. */
-    static Color textOn(HeatLevel level) {
+    public static Color textOn(HeatLevel level) {
         return level.compareTo(HeatLevel.BOIL) < 0 ? Brush.INK : Color.WHITE;
     }
 }

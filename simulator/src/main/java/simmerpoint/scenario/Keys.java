@@ -30,6 +30,7 @@ public final class Keys {
         List<Key> keys = new ArrayList<>();
         keys.addAll(DishKeys.keys());
         keys.addAll(MirrorKeys.keys());
+        keys.addAll(WorkmanshipKeys.keys());
         keys.addAll(SunAndAimKeys.keys());
         keys.addAll(PanKeys.keys());
         keys.addAll(TargetKeys.keys());
@@ -82,6 +83,11 @@ public final class Keys {
             }
         }
         return List.copyOf(names);
+    }
+
+    /** Path of the key that chooses which of a section's other keys belong, if it has one: cut or kind. */
+    public static Optional<String> chooserOf(String section) {
+        return Optional.ofNullable(CHOOSERS.get(section));
     }
 
     /** Of all full paths the one nearest to {@code path}. */

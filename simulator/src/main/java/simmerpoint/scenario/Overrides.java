@@ -7,13 +7,59 @@ import simmerpoint.units.Spaces;
 
 /** Puts values that were given beside the file (key by full path) into its nodes. */
 final class Overrides {
+    private static final String MATERIAL = "mirror.material";
+
     private Overrides() {}
 
     static void apply(Node.Section root, Map<String, String> overrides, Problems problems) throws ScenarioException {
+        if (bringFigures(overrides, material(root))) {
+            forgetFigures(root, overrides);
+        }
         for (Map.Entry<String, String> override : overrides.entrySet()) {
             refuseUnknown(override.getKey(), problems);
             put(root, override.getKey(), override.getValue());
         }
+    }
+
+    /** Whether another material is chosen than {@code material}, which then brings its own figures. */
+    static boolean bringFigures(Map<String, String> overrides, String material) {
+        String chosen = overrides.get(MATERIAL);
+        return chosen != null && !sameWord(chosen, MirrorKeys.OWN_FIGURES) && !sameWord(chosen, material);
+    }
+
+    /** Whether the key is a figure that comes with the material where the file does not give it. */
+    static boolean isFigure(Key key) {
+        return Key.FROM_MATERIAL.equals(key.defaultText());
+    }
+
+    private static String material(Node.Section root) {
+        return mirror(root)
+                .map(mirror -> mirror.entries().get("material"))
+                .map(Node.Entry::node)
+                .filter(Node.Scalar.class::isInstance)
+                .map(node -> ((Node.Scalar) node).text())
+                .orElse(MirrorKeys.DEFAULT_MATERIAL);
+    }
+
+    private static Optional<Node.Section> mirror(Node.Section root) {
+        return Optional.ofNullable(root.entries().get("mirror"))
+                .map(Node.Entry::node)
+                .filter(Node.Section.class::isInstance)
+                .map(Node.Section.class::cast);
+    }
+
+    private static boolean sameWord(String a, String b) {
+        return Spaces.normalised(a).equalsIgnoreCase(Spaces.normalised(b));
+    }
+
+    /** The file's own figures of a mirror are those of the material they stand beside, not of another. */
+    private static void forgetFigures(Node.Section root, Map<String, String> overrides) {
+        mirror(root)
+                .ifPresent(mirror -> mirror.entries().keySet().removeIf(name -> {
+                    String path = "mirror." + name;
+                    return !overrides.containsKey(path)
+                            && Keys.find(path).filter(Overrides::isFigure).isPresent();
+                }));
     }
 
     private static void refuseUnknown(String path, Problems problems) throws ScenarioException {

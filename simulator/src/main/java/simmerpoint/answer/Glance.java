@@ -1,0 +1,58 @@
+package simmerpoint.answer;
+
+import java.util.Optional;
+import simmerpoint.heat.HeatLevel;
+import simmerpoint.pan.Pan;
+import simmerpoint.sampling.Estimate;
+import simmerpoint.study.PanLights;
+import simmerpoint.study.TraceResult;
+import simmerpoint.units.UnitSystem;
+
+/**
+ * What a cook keeps in sight of a traced scenario while changing it: the words and digits of {@link TraceAnswer}, each
+ * alone.
+ *
+ * @param watts figure and unit, for instance "623 W"
+ * @param meaning what becomes of them, for instance "go into the pan"
+ * @param certainty the same figure with its standard error
+ * @param level the heat level; empty for a bare disc
+ * @param water what the water does in the end, how it comes to the boil, in one sentence each; empty for a bare disc
+ * @param largestLoss the largest loss in one sentence
+ * @param safety the caution in one line
+ */
+public record Glance(
+        String watts,
+        String meaning,
+        String certainty,
+        Optional<HeatLevel> level,
+        Optional<Water> water,
+        String largestLoss,
+        String safety) {
+    /**
+     * What the water does.
+     *
+     * @param minutes for instance "boils in 28 to 33 min"
+     * @param amount for instance "1.9 l of water"
+     * @param levelSentence the heat level and how sure it is
+     * @param weather lid, air, wind and boiling point it is reckoned with
+     */
+    public record Water(String minutes, String amount, String levelSentence, String weather) {}
+
+    /** What is kept in sight of {@code result}, in the units of {@code system}. */
+    public static Glance of(TraceResult result, UnitSystem system) {
+        Figures figures = new Figures(system);
+        boolean pan = result.scenario().target() instanceof Pan;
+        Estimate watts = pan ? result.ledger().absorbed() : result.ledger().caught();
+        Optional<HeatSentences> heat = result.scenario()
+                .kitchen()
+                .map(kitchen -> new HeatSentences(kitchen, PanLights.absorbed(result, kitchen), system));
+        return new Glance(
+                figures.plainWatts(watts),
+                pan ? "go into the pan" : "of focused sunlight land on the disc",
+                figures.watts(watts),
+                heat.map(HeatSentences::level),
+                heat.map(HeatSentences::glance),
+                LargestLoss.of(result).brief(figures),
+                CautionWords.oneLine(TraceAnswer.hottest(result)));
+    }
+}

@@ -1,0 +1,162 @@
+package simmerpoint.units;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * A quantity as someone typed it, and the same in the other system of units. What belongs to neither system (angles,
+ * shares, watts, minutes) is the same in both.
+ *
+ * @param si value in SI units or radians
+ * @param dimension what it measures
+ * @param unit symbol as typed; empty for plain numbers
+ * @param text as typed
+ */
+public record TypedQuantity(double si, Dimension dimension, String unit, String text) {
+    private static final int SHOWN_DIGITS = 4;
+    private static final Pattern UNIT = Pattern.compile("[+\\-−]?[0-9.]+(?:[eE][+\\-−]?[0-9]+)?(.*)");
+    private static final double SMALL_METRES = 0.0995;
+    private static final double USUAL_METRES = 0.9995;
+    private static final double LONG_METRES = 6;
+    private static final Set<String> INCH_UNITS = Set.of(
+            "in",
+            "inch",
+            "inches",
+            "\"",
+            "″",
+            "”",
+            "ft",
+            "foot",
+            "feet",
+            "'",
+            "′",
+            "’",
+            "°F",
+            "ºF",
+            "degF",
+            "F",
+            "lb",
+            "lbs",
+            "pound",
+            "pounds",
+            "oz",
+            "ounce",
+            "ounces",
+            "gal",
+            "gallon",
+            "gallons",
+            "qt",
+            "quart",
+            "quarts",
+            "cup",
+            "cups",
+            "mph",
+            "lb/(h·ft²)",
+            "lb/(h ft²)",
+            "lb/(h ft2)",
+            "lb/h/ft²",
+            "lb/h/ft2");
+    private static final Map<Dimension, String> INCH = Map.of(
+            Dimension.LENGTH, "in",
+            Dimension.TEMPERATURE, "°F",
+            Dimension.TEMPERATURE_DIFFERENCE, "°F",
+            Dimension.MASS, "lb",
+            Dimension.VOLUME, "qt",
+            Dimension.WATER, "qt",
+            Dimension.SPEED, "mph",
+            Dimension.STEAM, "lb/(h·ft²)");
+    private static final Map<Dimension, String> METRIC = Map.of(
+            Dimension.LENGTH, "cm",
+            Dimension.TEMPERATURE, "°C",
+            Dimension.TEMPERATURE_DIFFERENCE, "K",
+            Dimension.MASS, "kg",
+            Dimension.VOLUME, "l",
+            Dimension.WATER, "l",
+            Dimension.SPEED, "m/s",
+            Dimension.STEAM, "kg/(h·m²)");
+
+    /** What was typed, if it is a quantity of that dimension. */
+    public static Optional<TypedQuantity> of(String typed, Dimension dimension) {
+        try {
+            double si = QuantityParser.parse(typed, dimension);
+            Matcher matcher = UNIT.matcher(Spaces.normalised(typed));
+            return matcher.matches()
+                    ? Optional.of(
+                            new TypedQuantity(si, dimension, matcher.group(1).strip(), typed))
+                    : Optional.empty();
+        } catch (QuantityException e) {
+            return Optional.empty();
+        }
+    }
+
+    /**
+     * The SI value in a unit, rounded to a number of decimals.
+     *
+     * @param si value in SI units or radians; finite
+     * @param dimension what it measures
+     * @param unit symbol of that dimension
+     * @param decimals of the number; 0 or more
+     */
+    public static TypedQuantity written(double si, Dimension dimension, String unit, int decimals) {
+        BigDecimal number = unitOf(dimension, unit).fromSi(si).setScale(decimals, RoundingMode.HALF_EVEN);
+        return made(number, dimension, unit);
+    }
+
+    private static TypedQuantity made(BigDecimal number, Dimension dimension, String unit) {
+        boolean close = unit.isEmpty() || unit.equals("°");
+        String text = Digits.stripped(number) + (close ? "" : " ") + unit;
+        return new TypedQuantity(unitOf(dimension, unit).toSi(number), dimension, unit, text);
+    }
+
+    private static Unit unitOf(Dimension dimension, String symbol) {
+        return UnitTable.find(dimension, symbol).orElseThrow(() -> new IllegalArgumentException(symbol));
+    }
+
+    /** As typed if its unit belongs to that system or to both; else in a usual unit of it, to four digits. */
+    public TypedQuantity in(UnitSystem system) {
+        return in(system, SHOWN_DIGITS);
+    }
+
+    /** As typed if its unit belongs to that system or to both; else in a usual unit of it, to so many digits. */
+    public TypedQuantity in(UnitSystem system, int digits) {
+        boolean fits = !INCH.containsKey(dimension) || INCH_UNITS.contains(unit) == (system == UnitSystem.INCH);
+        if (fits) {
+            return this;
+        }
+        String other = counterpart(system);
+        BigDecimal number = unitOf(dimension, other).fromSi(si);
+        return made(number.round(new MathContext(digits, RoundingMode.HALF_EVEN)), dimension, other);
+    }
+
+    private String counterpart(UnitSystem system) {
+        if (system == UnitSystem.INCH) {
+            return dimension == Dimension.LENGTH && Math.abs(si) >= LONG_METRES ? "ft" : INCH.get(dimension);
+        }
+        if (dimension != Dimension.LENGTH || si == 0) {
+            return METRIC.get(dimension);
+        }
+        double size = Math.abs(si);
+        return size < SMALL_METRES ? "mm" : size < USUAL_METRES ? "cm" : "m";
+    }
+
+    /** How many of its unit it is. */
+    public double number() {
+        return unitOf(dimension, unit).fromSi(si).doubleValue();
+    }
+
+    /** How many of its unit another SI value is. */
+    public double numberOf(double otherSi) {
+        return unitOf(dimension, unit).fromSi(otherSi).doubleValue();
+    }
+
+    /** Another number of its unit, rounded to so many decimals. */
+    public TypedQuantity withNumber(double number, int decimals) {
+        return made(new BigDecimal(number).setScale(decimals, RoundingMode.HALF_EVEN), dimension, unit);
+    }
+}

@@ -1,0 +1,115 @@
+package simmerpoint.viewer.answer;
+
+import java.util.Optional;
+import simmerpoint.answer.AimAnswer;
+import simmerpoint.answer.Figures;
+import simmerpoint.answer.Glance;
+import simmerpoint.answer.LevelWords;
+import simmerpoint.heat.HeatLevel;
+import simmerpoint.study.TraceResult;
+import simmerpoint.units.UnitSystem;
+import simmerpoint.viewer.live.LiveState;
+import simmerpoint.viewer.live.StudyState;
+
+/**
+ * Everything the answer strip says, as text.
+ *
+ * @param watts the figure, for instance "623 W"; a dash before the first answer
+ * @param meaning what becomes of them
+ * @param certainty figure with standard error, and rays
+ * @param level the heat level; empty for a bare disc or before the first answer
+ * @param water what the water does
+ * @param aiming when to aim again; empty while that is not known
+ * @param loss the largest loss
+ * @param safety the caution
+ * @param refusal why there is no answer to what is asked now; the rest is then that of the last scenario that had one
+ * @param earlier whether the figures are those of an earlier scenario
+ * @param done share of the work that is done, 0 to 1
+ * @param working whether finer figures will follow
+ */
+public record StripText(
+        String watts,
+        String meaning,
+        String certainty,
+        Optional<HeatLevel> level,
+        String water,
+        String aiming,
+        String loss,
+        String safety,
+        Optional<String> refusal,
+        boolean earlier,
+        double done,
+        boolean working) {
+    private static final String DASH = "\u2013";
+
+    /** What there is to say in the units of {@code system}; {@code state} may be null before the first. */
+    public static StripText of(LiveState state, StudyState studies, UnitSystem system) {
+        if (state == null || state.result().isEmpty()) {
+            Optional<String> refusal = state == null ? Optional.empty() : state.refusal();
+            return new StripText(
+                    DASH,
+                    "",
+                    "",
+                    Optional.empty(),
+                    refusal.isEmpty() ? "Tracing light\u2026" : "",
+                    "",
+                    "",
+                    "",
+                    refusal,
+                    true,
+                    0,
+                    refusal.isEmpty());
+        }
+        TraceResult result = state.result().get();
+        Glance glance = Glance.of(result, system);
+        return new StripText(
+                glance.watts(),
+                glance.meaning(),
+                glance.certainty() + ", " + Figures.count(result.run().rays()) + " rays",
+                glance.level(),
+                glance.water().map(StripText::waterSentence).orElse(""),
+                aiming(state, studies),
+                glance.largestLoss(),
+                glance.safety(),
+                state.refusal(),
+                !state.current(),
+                state.done(),
+                !state.settled());
+    }
+
+    private static String aiming(LiveState state, StudyState studies) {
+        boolean over = state.refusal().isPresent()
+                || (studies.scenario().filter(state.scenario()::equals).isPresent()
+                        && !studies.working()
+                        && studies.done() >= 1);
+        return studies.aimOf(state.scenario())
+                .map(aim -> AimAnswer.glance(aim) + ".")
+                .orElse(over ? "" : "Aiming: being worked out\u2026");
+    }
+
+    private static String waterSentence(Glance.Water water) {
+        return water.amount() + " " + water.minutes() + ".";
+    }
+
+    /** The heat level in a word; empty without one. */
+    public String levelWord() {
+        return level.map(LevelWords::of).orElse("");
+    }
+
+    /** The whole in one line, for whoever listens instead of looking. */
+    public String spoken() {
+        if (refusal.isPresent()) {
+            return refusal.get();
+        }
+        return String.join(
+                        " ",
+                        watts + " " + meaning + ".",
+                        level.isPresent() ? "Heat level: " + levelWord() + "." : "",
+                        water,
+                        aiming,
+                        loss,
+                        safety)
+                .replaceAll(" {2,}", " ")
+                .strip();
+    }
+}

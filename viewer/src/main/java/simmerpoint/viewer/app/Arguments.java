@@ -1,0 +1,172 @@
+package simmerpoint.viewer.app;
+
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.ArrayDeque;
+import java.util.Deque;
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import simmerpoint.units.UnitSystem;
+import simmerpoint.viewer.theme.Theme;
+
+/**
+ * What the command line of the window says.
+ *
+ * @param scenario the file to open; empty for the example that is built in
+ * @param shot where to paint the window to instead of opening it
+ * @param size of the window; empty for the usual one
+ * @param theme its colours
+ * @param units its units
+ * @param drawer whether the drawer with everything that can be changed is pulled open
+ * @param help whether only to say what can be said
+ */
+record Arguments(
+        Optional<Path> scenario,
+        Optional<Path> shot,
+        Optional<Size> size,
+        Theme theme,
+        UnitSystem units,
+        boolean drawer,
+        boolean help) {
+    /** What can be said, in lines. */
+    static final List<String> USAGE = List.of(
+            "Usage: simmerpoint-viewer [FILE] [options]",
+            "Opens a window on a scenario (default: the example that is built in).",
+            "  --scenario FILE       the same as FILE",
+            "  --size WIDTHxHEIGHT   size of the window, from 1024x700 to 7680x4320",
+            "  --theme light|dark    its colours (default: light)",
+            "  --units metric|inch   its units (default: metric)",
+            "  --drawer              with the drawer pulled open",
+            "  --shot FILE           paint the window to a PNG file and end",
+            "  --help                this");
+
+    private static final List<String> FLAGS = List.of("--drawer", "--help");
+    private static final Pattern SIZE = Pattern.compile("([0-9]{1,5})[xX\u00d7]([0-9]{1,5})");
+    private static final int WIDEST = 7680;
+    private static final int HIGHEST = 4320;
+
+    /**
+     * Width and height.
+     *
+     * @param width px
+     * @param height px
+     */
+    record Size(int width, int height) {}
+
+    /** Reads a command line. */
+    static Arguments parse(List<String> words) throws WrongArguments {
+        return new Reader(words).read();
+    }
+
+    private static final class Reader {
+        private final Deque<String> words;
+        private Path scenario;
+        private Path shot;
+        private Size size;
+        private Theme theme = Theme.LIGHT;
+        private UnitSystem units = UnitSystem.METRIC;
+        private boolean drawer;
+        private boolean help;
+
+        Reader(List<String> words) {
+            this.words = new ArrayDeque<>(words);
+        }
+
+        Arguments read() throws WrongArguments {
+            while (!words.isEmpty()) {
+                word(words.poll());
+            }
+            return new Arguments(
+                    Optional.ofNullable(scenario),
+                    Optional.ofNullable(shot),
+                    Optional.ofNullable(size),
+                    theme,
+                    units,
+                    drawer,
+                    help);
+        }
+
+        private void word(String word) throws WrongArguments {
+            int equals = word.startsWith("--") ? word.indexOf('=') : -1;
+            if (equals > 0 && FLAGS.contains(word.substring(0, equals))) {
+                throw new WrongArguments(word.substring(0, equals) + " takes no value.");
+            }
+            if (equals > 0) {
+                words.push(word.substring(equals + 1));
+            }
+            String name = equals > 0 ? word.substring(0, equals) : word;
+            switch (name) {
+                case "--scenario" -> open(value(name));
+                case "--shot" -> shot = path(value(name));
+                case "--size" -> size = size(value(name));
+                case "--theme" -> theme = theme(value(name));
+                case "--units" -> units = units(value(name));
+                case "--drawer" -> drawer = true;
+                case "--help", "-h" -> help = true;
+                default -> {
+                    if (name.startsWith("-")) {
+                        throw new WrongArguments("there is no option " + name + "; --help names those there are.");
+                    }
+                    open(word);
+                }
+            }
+        }
+
+        private String value(String name) throws WrongArguments {
+            if (words.isEmpty() || words.peek().isBlank()) {
+                throw new WrongArguments(name + " wants a value; --help names those there are.");
+            }
+            return words.poll();
+        }
+
+        private void open(String name) throws WrongArguments {
+            if (scenario != null) {
+                throw new WrongArguments("only one scenario can be opened; found " + scenario + " and " + name + ".");
+            }
+            scenario = path(name);
+        }
+
+        private static Path path(String name) throws WrongArguments {
+            try {
+                return Path.of(name);
+            } catch (InvalidPathException e) {
+                throw new WrongArguments("\"" + name + "\" cannot be the name of a file.");
+            }
+        }
+
+        private static Size size(String text) throws WrongArguments {
+            Matcher m = SIZE.matcher(text.strip());
+            if (m.matches()) {
+                int width = Integer.parseInt(m.group(1));
+                int height = Integer.parseInt(m.group(2));
+                if (width >= Workbench.LEAST_WIDTH
+                        && width <= WIDEST
+                        && height >= Workbench.LEAST_HEIGHT
+                        && height <= HIGHEST) {
+                    return new Size(width, height);
+                }
+            }
+            throw new WrongArguments("--size: \"" + text + "\" is not a size from 1024x700 to 7680x4320; write for "
+                    + "instance 1280x800.");
+        }
+
+        private static Theme theme(String text) throws WrongArguments {
+            return switch (text) {
+                case "light" -> Theme.LIGHT;
+                case "dark" -> Theme.DARK;
+                default -> throw new WrongArguments("--theme: \"" + text + "\" is not a theme: light or dark.");
+            };
+        }
+
+        private static UnitSystem units(String text) throws WrongArguments {
+            return switch (text) {
+                case "metric" -> UnitSystem.METRIC;
+                case "inch" -> UnitSystem.INCH;
+                default ->
+                    throw new WrongArguments("--units: \"" + text + "\" is not a system of units: metric or inch.");
+            };
+        }
+    }
+}

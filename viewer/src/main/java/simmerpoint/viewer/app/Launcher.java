@@ -1,0 +1,52 @@
+package simmerpoint.viewer.app;
+
+import java.util.List;
+import javafx.application.Application;
+import simmerpoint.answer.Words;
+import simmerpoint.report.AtomicFile;
+import simmerpoint.report.OutputException;
+import simmerpoint.scenario.ScenarioException;
+import simmerpoint.viewer.desk.OpenedFile;
+
+/**
+ * Where the program with the window starts; no {@link Application} itself, so that one jar can hold everything. Ends with
+ * 2 for a wrong command line or scenario and with 1 for a failure while running. The one class that prints.
+ */
+public final class Launcher {
+    private static final int WRONG = 2;
+
+    private Launcher() {}
+
+    /** Opens the window, see {@link Arguments#USAGE}. */
+    public static void main(String[] args) {
+        int code = run(List.of(args));
+        if (code != 0) {
+            System.exit(code);
+        }
+    }
+
+    private static int run(List<String> words) {
+        try {
+            Arguments arguments = Arguments.parse(words);
+            if (arguments.help()) {
+                Arguments.USAGE.forEach(System.out::println);
+                return 0;
+            }
+            if (arguments.shot().isPresent()) {
+                AtomicFile.check(arguments.shot().get());
+            }
+            OpenedFile opened = arguments.scenario().isPresent()
+                    ? OpenedFile.read(arguments.scenario().get())
+                    : OpenedFile.example();
+            return ViewerApp.open(arguments, opened);
+        } catch (WrongArguments | ScenarioException | OutputException e) {
+            complain(e.getMessage());
+            return WRONG;
+        }
+    }
+
+    /** One line on standard error. */
+    static void complain(String sentence) {
+        System.err.println("simmerpoint-viewer: " + Words.oneLine(sentence));
+    }
+}

@@ -1,0 +1,84 @@
+package simmerpoint.viewer.app;
+
+import java.util.Optional;
+import javafx.application.Application;
+import javafx.application.Platform;
+import javafx.stage.Stage;
+import simmerpoint.study.TraceOptions;
+import simmerpoint.viewer.asking.WindowAsks;
+import simmerpoint.viewer.desk.ConfigFolder;
+import simmerpoint.viewer.desk.Desk;
+import simmerpoint.viewer.desk.OpenedFile;
+import simmerpoint.viewer.desk.RecentFiles;
+
+/** The program behind the window. */
+public final class ViewerApp extends Application {
+    private static final Arguments.Size USUAL = new Arguments.Size(1280, 800);
+    private static final String RECENT = "recent-scenarios.txt";
+
+    /** What was asked for before JavaFX was there; JavaFX makes the application itself and takes only words. */
+    private static volatile Start asked;
+
+    private static volatile int exitCode;
+
+    private record Start(Arguments arguments, OpenedFile opened) {}
+
+    private Optional<ViewerWindow> window = Optional.empty();
+
+    /** Runs the program to its end and returns its exit code. */
+    static int open(Arguments arguments, OpenedFile opened) {
+        asked = new Start(arguments, opened);
+        launch(ViewerApp.class);
+        return exitCode;
+    }
+
+    @Override
+    public void start(Stage stage) {
+        Arguments arguments = asked.arguments();
+        boolean shot = arguments.shot().isPresent();
+        RecentFiles recent = shot
+                ? RecentFiles.forgotten()
+                : RecentFiles.in(ConfigFolder.usual().resolve(RECENT));
+        if (!shot) {
+            arguments.scenario().ifPresent(recent::add);
+        }
+        ViewerWindow all = new ViewerWindow(
+                new Desk(asked.opened()),
+                recent,
+                new Look(arguments.units(), arguments.theme()),
+                new WindowAsks(() -> stage),
+                arguments.size().orElse(USUAL),
+                TraceOptions.defaults());
+        window = Optional.of(all);
+        all.workbench().drawerOpenProperty().set(arguments.drawer());
+        if (shot) {
+            Platform.setImplicitExit(false);
+            new Shot(all, arguments.shot().get(), this::end).start();
+        } else {
+            show(stage, all);
+        }
+    }
+
+    private void show(Stage stage, ViewerWindow all) {
+        stage.titleProperty().bind(all.desk().titleProperty().map(title -> title + " \u2013 Simmerpoint"));
+        stage.setMinWidth(Workbench.LEAST_WIDTH);
+        stage.setMinHeight(Workbench.LEAST_HEIGHT);
+        stage.setScene(all.scene());
+        stage.setOnCloseRequest(event -> {
+            if (!all.files().mayLeave()) {
+                event.consume();
+            }
+        });
+        stage.show();
+    }
+
+    private void end(int code) {
+        exitCode = code;
+        Platform.exit();
+    }
+
+    @Override
+    public void stop() {
+        window.ifPresent(ViewerWindow::close);
+    }
+}

@@ -1,0 +1,138 @@
+package simmerpoint.viewer.app;
+
+import java.util.List;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import javafx.application.Platform;
+import javafx.scene.Node;
+import javafx.scene.Scene;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyCodeCombination;
+import javafx.scene.input.KeyCombination;
+import simmerpoint.scenario.ReadScenario;
+import simmerpoint.scenario.ScenarioException;
+import simmerpoint.study.TraceOptions;
+import simmerpoint.viewer.answer.AnswerStrip;
+import simmerpoint.viewer.asking.Asks;
+import simmerpoint.viewer.asking.TakeAway;
+import simmerpoint.viewer.desk.Desk;
+import simmerpoint.viewer.desk.RecentFiles;
+import simmerpoint.viewer.editing.EditorPane;
+import simmerpoint.viewer.live.Live;
+
+/**
+ * Everything in the window, joined: the desk's scenario goes to the live answers, those go to the parts that show them,
+ * and what is done to the parts goes back to the desk. Made and used on the FX thread.
+ */
+final class ViewerWindow implements AutoCloseable {
+    private final Desk desk;
+    private final Look look;
+    private final Live live;
+    private final ExecutorService background = Executors.newSingleThreadExecutor(work -> {
+        Thread thread = new Thread(work, "files");
+        thread.setDaemon(true);
+        return thread;
+    });
+    private final Notice notice = new Notice();
+    private final Workbench workbench = new Workbench();
+    private final FileActions files;
+    private final EditorPane editor;
+    private final Scene scene;
+
+    ViewerWindow(Desk desk, RecentFiles recent, Look look, Asks asks, Arguments.Size size, TraceOptions asked) {
+        this.desk = desk;
+        this.look = look;
+        live = new Live(asked, Platform::runLater);
+        editor = new EditorPane(desk, look.unitsProperty(), asks);
+        files = new FileActions(desk, recent, asks, background, Platform::runLater, notice::tell, editor::flush);
+        scene = new Scene(workbench, size.width(), size.height());
+        AnswerStrip strip = new AnswerStrip(live.stateProperty(), live.studiesProperty(), look.unitsProperty());
+        workbench.setHead(strip, notice);
+        workbench.setEditor(editor);
+        workbench.setWrongCount(editor.wrongCount());
+        TakeAway takeAway = new TakeAway(asks, background, Platform::runLater, notice::tell);
+        Node menu = new TakeAwayMenu(live, desk, look, takeAway, this::picture);
+        workbench.setShelf(new Shelf(desk, files, recent, look, menu));
+        look.themeProperty().addListener((value, before, now) -> now.dress(scene));
+        look.themeProperty().get().dress(scene);
+        keys();
+        desk.readProperty().addListener((value, before, now) -> show(now));
+        show(desk.readProperty().get());
+    }
+
+    private void show(ReadScenario read) {
+        try {
+            live.show(read.atOneMoment());
+        } catch (ScenarioException e) {
+            live.refuse(read.scenario(), e.getMessage());
+        }
+    }
+
+    private void keys() {
+        key(KeyCode.O, false, files::open);
+        key(KeyCode.S, false, files::save);
+        key(KeyCode.S, true, files::saveAs);
+        key(KeyCode.Z, false, desk::undo);
+        key(KeyCode.Z, true, desk::redo);
+        key(KeyCode.Y, false, desk::redo);
+        scene.getAccelerators()
+                .put(
+                        new KeyCodeCombination(KeyCode.F2),
+                        () -> workbench
+                                .drawerOpenProperty()
+                                .set(!workbench.drawerOpenProperty().get()));
+        scene.getAccelerators().put(new KeyCodeCombination(KeyCode.F6), () -> Rounds.next(scene, parts()));
+    }
+
+    private void key(KeyCode code, boolean shift, Runnable action) {
+        scene.getAccelerators()
+                .put(
+                        shift
+                                ? new KeyCodeCombination(code, KeyCombination.SHORTCUT_DOWN, KeyCombination.SHIFT_DOWN)
+                                : new KeyCodeCombination(code, KeyCombination.SHORTCUT_DOWN),
+                        action);
+    }
+
+    private List<String> parts() {
+        return List.of("answer-strip", "yard-slot", "pan-slot", "beside-slot", "drawer-grip", "editor-slot", "shelf");
+    }
+
+    /** The window as it is seen now, as bytes of a PNG file; called away from the FX thread. */
+    byte[] picture() {
+        CompletableFuture<javafx.scene.image.WritableImage> image = new CompletableFuture<>();
+        Platform.runLater(() -> image.complete(scene.snapshot(null)));
+        return Painter.png(image.join());
+    }
+
+    Scene scene() {
+        return scene;
+    }
+
+    Desk desk() {
+        return desk;
+    }
+
+    Look look() {
+        return look;
+    }
+
+    Live live() {
+        return live;
+    }
+
+    Workbench workbench() {
+        return workbench;
+    }
+
+    FileActions files() {
+        return files;
+    }
+
+    /** Stops all work behind the window. */
+    @Override
+    public void close() {
+        live.close();
+        background.shutdownNow();
+    }
+}

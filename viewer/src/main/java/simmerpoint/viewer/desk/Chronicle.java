@@ -1,0 +1,79 @@
+package simmerpoint.viewer.desk;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.UnaryOperator;
+
+/** The states a scenario went through, and where among them it stands now. */
+final class Chronicle {
+    private static final int MOST = 500;
+
+    private final List<DeskState> states = new ArrayList<>();
+    private int now;
+    private boolean inGesture;
+    private boolean gestureBegun;
+
+    Chronicle(DeskState first) {
+        states.add(first);
+    }
+
+    DeskState now() {
+        return states.get(now);
+    }
+
+    /** A new state; what was undone before is forgotten. Within a gesture all states after its first count as one. */
+    void add(DeskState state) {
+        boolean replaces = inGesture && gestureBegun;
+        states.subList(replaces ? now : now + 1, states.size()).clear();
+        states.add(state);
+        gestureBegun = true;
+        if (states.size() > MOST) {
+            states.remove(0);
+        }
+        now = states.size() - 1;
+    }
+
+    void beginGesture() {
+        endGesture();
+        inGesture = true;
+        gestureBegun = false;
+    }
+
+    /** Ends a gesture; one that came back to where it began leaves no trace. */
+    void endGesture() {
+        boolean idle = inGesture && gestureBegun && now > 0 && says(states.get(now - 1), now());
+        inGesture = false;
+        gestureBegun = false;
+        if (idle) {
+            states.remove(now);
+            now--;
+        }
+    }
+
+    private static boolean says(DeskState a, DeskState b) {
+        return a.text().equals(b.text()) && a.pending().equals(b.pending());
+    }
+
+    boolean canUndo() {
+        return now > 0;
+    }
+
+    boolean canRedo() {
+        return now < states.size() - 1;
+    }
+
+    void undo() {
+        endGesture();
+        now = Math.max(0, now - 1);
+    }
+
+    void redo() {
+        endGesture();
+        now = Math.min(states.size() - 1, now + 1);
+    }
+
+    /** Rewrites every state, past and undone ones too. */
+    void rewrite(UnaryOperator<DeskState> change) {
+        states.replaceAll(change);
+    }
+}

@@ -1,0 +1,228 @@
+package simmerpoint.viewer.desk;
+
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.Map;
+import java.util.Optional;
+import javafx.beans.property.ReadOnlyBooleanProperty;
+import javafx.beans.property.ReadOnlyBooleanWrapper;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
+import simmerpoint.report.AtomicFile;
+import simmerpoint.report.OutputException;
+import simmerpoint.scenario.Key;
+import simmerpoint.scenario.Keys;
+import simmerpoint.scenario.ReadScenario;
+import simmerpoint.scenario.ScenarioException;
+
+/**
+ * The open scenario. Whoever changes it sends the values as they would be typed in the file; whoever shows it listens. All
+ * calls and all news come on one thread.
+ */
+public final class Desk {
+    private final ReadOnlyObjectWrapper<DeskState> state = new ReadOnlyObjectWrapper<>(this, "state");
+    private final ReadOnlyObjectWrapper<ReadScenario> read = new ReadOnlyObjectWrapper<>(this, "read");
+    private final ReadOnlyObjectWrapper<Optional<Path>> file = new ReadOnlyObjectWrapper<>(this, "file");
+    private final ReadOnlyObjectWrapper<String> title = new ReadOnlyObjectWrapper<>(this, "title", "");
+    private final ReadOnlyBooleanWrapper dirty = new ReadOnlyBooleanWrapper(this, "dirty");
+    private final ReadOnlyBooleanWrapper undoable = new ReadOnlyBooleanWrapper(this, "undoable");
+    private final ReadOnlyBooleanWrapper redoable = new ReadOnlyBooleanWrapper(this, "redoable");
+    private Chronicle chronicle;
+    private String name;
+    private Path folder;
+    private String saved;
+
+    /** What became of a wish to save. */
+    public enum Saving {
+        /** The file holds the scenario. */
+        DONE,
+        /** There is no file yet; ask for one and call {@link Desk#saveAs(Path)}. */
+        NEEDS_NAME,
+        /** Another program has changed the file since; ask, then call {@link Desk#saveOver()} or {@link Desk#saveAs(Path)}. */
+        CHANGED_OUTSIDE
+    }
+
+    /** With the example built into the program. */
+    public Desk() {
+        this(OpenedFile.example());
+    }
+
+    /** With a scenario that was read. */
+    public Desk(OpenedFile opened) {
+        lay(opened);
+    }
+
+    /** The scenario with all that was typed; never null. */
+    public ReadOnlyObjectProperty<DeskState> stateProperty() {
+        return state.getReadOnlyProperty();
+    }
+
+    /** The scenario in force, always a good one; changes only when another comes into force. */
+    public ReadOnlyObjectProperty<ReadScenario> readProperty() {
+        return read.getReadOnlyProperty();
+    }
+
+    /** The file it came from or was saved to, absolute. */
+    public ReadOnlyObjectProperty<Optional<Path>> fileProperty() {
+        return file.getReadOnlyProperty();
+    }
+
+    /** What to call it in the head of the window: its title or the name of its file. */
+    public ReadOnlyObjectProperty<String> titleProperty() {
+        return title.getReadOnlyProperty();
+    }
+
+    /** Whether something would be lost if it were closed now. */
+    public ReadOnlyBooleanProperty dirtyProperty() {
+        return dirty.getReadOnlyProperty();
+    }
+
+    /** Whether there is something to undo. */
+    public ReadOnlyBooleanProperty undoableProperty() {
+        return undoable.getReadOnlyProperty();
+    }
+
+    /** Whether there is something to do again. */
+    public ReadOnlyBooleanProperty redoableProperty() {
+        return redoable.getReadOnlyProperty();
+    }
+
+    /** Its present state. */
+    public DeskState state() {
+        return state.get();
+    }
+
+    /** Where other files that it names are looked for. */
+    public Path folder() {
+        return folder;
+    }
+
+    /** Puts another scenario on the desk; what lay there is gone, see {@link #unsaved()}. */
+    public void lay(OpenedFile opened) {
+        name = opened.name();
+        folder = opened.folder();
+        saved = opened.read().sourceText();
+        chronicle = new Chronicle(DeskState.good(saved, opened.read()));
+        file.set(opened.file());
+        tell();
+    }
+
+    /** Opens a file; if it cannot be used, everything stays as it was. */
+    public void open(Path path) throws ScenarioException {
+        lay(OpenedFile.read(path));
+    }
+
+    /** Opens the example built into the program. */
+    public void openExample() {
+        lay(OpenedFile.example());
+    }
+
+    /** Opens a text that stands in no file. */
+    public void openText(String called, String text, Path baseFolder) throws ScenarioException {
+        lay(OpenedFile.text(called, text, baseFolder));
+    }
+
+    /** Gives keys values, each as it would be typed in the file. */
+    public void change(Map<String, String> typed) {
+        apply(Edit.type(typed));
+    }
+
+    /** Gives a key its default back; one that alone keeps its section in the file gets it written out. */
+    public void reset(String path) {
+        Key key = Keys.find(path).orElseThrow(() -> new IllegalArgumentException("no key " + path));
+        boolean chooses = Keys.chooserOf(key.section()).filter(path::equals).isPresent();
+        boolean keepsPlane = key.section().equals("plane");
+        apply((chooses || keepsPlane) && key.defaultIsValue() ? Edit.type(path, key.defaultText()) : Edit.drop(path));
+    }
+
+    /** Changes the scenario; what cannot be used is kept as typed, and the last good scenario stays in force. */
+    public void apply(Edit edit) {
+        DeskState now = chronicle.now();
+        DeskState next = Attempt.at(now, edit, name, folder);
+        if (!(next.text().equals(now.text()) && next.pending().equals(now.pending()))) {
+            chronicle.add(next);
+            tell();
+        }
+    }
+
+    /** What is changed from here to {@link #endGesture()} is undone in one step: a drag, a number typed key by key. */
+    public void beginGesture() {
+        chronicle.beginGesture();
+    }
+
+    /** See {@link #beginGesture()}. */
+    public void endGesture() {
+        chronicle.endGesture();
+        tell();
+    }
+
+    /** Takes the last change back. */
+    public void undo() {
+        chronicle.undo();
+        tell();
+    }
+
+    /** Does again what was undone last. */
+    public void redo() {
+        chronicle.redo();
+        tell();
+    }
+
+    /** Saves to the file it came from. Values that cannot be used are not in the file; it holds the scenario in force. */
+    public Saving save() throws OutputException {
+        if (file.get().isEmpty()) {
+            return Saving.NEEDS_NAME;
+        }
+        if (OpenedFile.holdsOther(file.get().get(), saved)) {
+            return Saving.CHANGED_OUTSIDE;
+        }
+        return saveOver();
+    }
+
+    /** Saves to the file it came from, whatever that holds by now. */
+    public Saving saveOver() throws OutputException {
+        write(file.get().orElseThrow());
+        return Saving.DONE;
+    }
+
+    /** Saves to another file, replacing what is there; names of other files are made to count from its folder. */
+    public void saveAs(Path path) throws OutputException {
+        Path whole = path.toAbsolutePath().normalize();
+        AtomicFile.check(whole);
+        Path before = folder;
+        Path after = OpenedFile.folderOf(whole);
+        if (!before.toAbsolutePath().normalize().equals(after)) {
+            chronicle.rewrite(past -> NamedFiles.moved(past, before, after));
+            folder = after;
+        }
+        name = path.toString();
+        file.set(Optional.of(whole));
+        write(whole);
+    }
+
+    private void write(Path path) throws OutputException {
+        String text = chronicle.now().text();
+        AtomicFile.write(path, text.getBytes(StandardCharsets.UTF_8));
+        saved = text;
+        tell();
+    }
+
+    /** What would be lost if this scenario were closed now, in one sentence; empty if nothing. */
+    public Optional<String> unsaved() {
+        return Unsaved.sentence(title.get(), state(), saved);
+    }
+
+    private void tell() {
+        DeskState now = chronicle.now();
+        String heading = now.read().scenario().title();
+        title.set(
+                heading.isEmpty()
+                        ? file.get().map(f -> f.getFileName().toString()).orElse(name)
+                        : heading);
+        undoable.set(chronicle.canUndo());
+        redoable.set(chronicle.canRedo());
+        dirty.set(!now.text().equals(saved) || !now.pending().isNone());
+        state.set(now);
+        read.set(now.read());
+    }
+}

@@ -1,0 +1,57 @@
+package simmerpoint.viewer.editing;
+
+import java.util.List;
+import java.util.stream.Stream;
+import simmerpoint.scenario.Key;
+import simmerpoint.scenario.Keys;
+
+/** What a builder asks, in this order, and which sections of the scenario answer it. */
+enum Asked {
+    /** Pan, water, lid. */
+    FOOD("What is cooked, and in what?", "pan", "plane"),
+    /** Size and panels. */
+    DISH("How big is the dish, how cut?", "dish"),
+    /** Material and roughness. */
+    MIRROR("What covers it, how rough?", "mirror", "workmanship"),
+    /** The moves and heights. */
+    STAND("Where does the pan stand?", "stand"),
+    /** Turn, drift, mount. */
+    AIM("How well is it aimed?", "aim"),
+    /** Sun, place, sky, air. */
+    SUN("Where, when, in what weather?", "sun", "place", "when", "sky", "air"),
+    /** Levels of heat. */
+    LEVELS("What counts as a simmer, a boil?", "heat-levels"),
+    /** The title. */
+    NAME("What is it called?", ""),
+    /** Keys of sections that no question names. */
+    REST("What else?");
+
+    private final String words;
+    private final List<String> sections;
+
+    Asked(String words, String... sections) {
+        this.words = words;
+        this.sections = List.of(sections);
+    }
+
+    /** The question. */
+    String words() {
+        return words;
+    }
+
+    /** Its keys, in the order of the file. */
+    List<Key> keys() {
+        return Keys.all().stream().filter(key -> of(key) == this).toList();
+    }
+
+    /** Under which question a key stands. */
+    static Asked of(Key key) {
+        String top = key.section().contains(".")
+                ? key.section().substring(0, key.section().indexOf('.'))
+                : key.section();
+        return Stream.of(values())
+                .filter(asked -> asked.sections.contains(top))
+                .findFirst()
+                .orElse(REST);
+    }
+}

@@ -1,0 +1,77 @@
+package simmerpoint.viewer.editing;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import simmerpoint.scenario.Key;
+import simmerpoint.scenario.Keys;
+import simmerpoint.viewer.desk.DeskState;
+
+/** Which keys have a meaning for the cut, sun, sky and vessel that are chosen. What is typed or wrong is always shown. */
+final class Belonging {
+    private static final Set<String> KITCHEN = Set.of("pan", "air", "heat-levels");
+
+    private Belonging() {}
+
+    /** Why the key has no meaning now; empty if it has one. */
+    static Optional<String> whyNot(Key key, DeskState state) {
+        if (state.typed(key.path()).isPresent() || state.wrongAt(key.path()).isPresent()) {
+            return Optional.empty();
+        }
+        return stranger(key, state)
+                .or(() -> vessel(key, state))
+                .or(() -> surface(key, state))
+                .or(() -> outdoors(key, state));
+    }
+
+    private static Optional<String> stranger(Key key, DeskState state) {
+        Optional<Key> chooser = Keys.chooserOf(key.section()).flatMap(Keys::find);
+        if (chooser.isEmpty() || key.onlyFor().isEmpty()) {
+            return Optional.empty();
+        }
+        return Chosen.word(state, chooser.get())
+                .filter(word -> !key.onlyFor().contains(word))
+                .map(word -> "only with the " + KeyWords.label(chooser.get()) + " "
+                        + String.join(" or ", new TreeSet<>(key.onlyFor())));
+    }
+
+    private static Optional<String> vessel(Key key, DeskState state) {
+        boolean disc = state.hasSection("plane");
+        if (disc && KITCHEN.contains(key.section())) {
+            return Optional.of("only with a pan, not with a bare disc");
+        }
+        boolean ofDisc = key.section().equals("plane");
+        return !disc && ofDisc ? Optional.of("only with a bare disc instead of the pan") : Optional.empty();
+    }
+
+    /** What the surface itself says cannot be said a second time. */
+    private static Optional<String> surface(Key key, DeskState state) {
+        String cut = Chosen.word(state, "dish.surface.cut");
+        return forbidden(cut).contains(key.path())
+                ? Optional.of(cut.equals("smooth") ? "not with a smooth dish" : "the file with the panels says it")
+                : Optional.empty();
+    }
+
+    /** Keys that must not be given beside a cut. */
+    static List<String> forbidden(String cut) {
+        return switch (cut) {
+            case "smooth" -> List.of("dish.gap", "mirror.panel-tilt");
+            case "from-file" -> List.of("dish.gap", "dish.hub");
+            default -> List.of();
+        };
+    }
+
+    private static Optional<String> outdoors(Key key, DeskState state) {
+        boolean timed = state.hasSection("when");
+        String section = key.section();
+        if (timed && section.equals("sun")) {
+            return Optional.of("place, day and time say where the sun stands, and the sky how strong it is");
+        }
+        if (!timed && section.equals("when")) {
+            return Optional.of("only with the sun of a day and place");
+        }
+        boolean placeless = section.equals("sky") && !state.hasSection("place") && !timed;
+        return placeless ? Optional.of("only with a place") : Optional.empty();
+    }
+}

@@ -1,0 +1,57 @@
+package simmerpoint.viewer.editing;
+
+import java.util.Optional;
+import simmerpoint.dish.Material;
+import simmerpoint.dish.MaterialCatalogue;
+import simmerpoint.heat.VesselMaterial;
+import simmerpoint.pan.CatalogueFinish;
+import simmerpoint.pan.FinishCatalogue;
+import simmerpoint.scenario.Key;
+import simmerpoint.units.QuantityWriter;
+import simmerpoint.units.UnitSystem;
+
+/**
+ * What is known of a word of choice.
+ *
+ * @param figures in one line
+ * @param source who says so; empty for words that are no material
+ */
+record Catalogued(String figures, String source) {
+    private static final QuantityWriter WRITER = new QuantityWriter(UnitSystem.METRIC);
+
+    /** What is known of that word at that key, if anything. */
+    static Optional<Catalogued> of(Key key, String word) {
+        Optional<Catalogued> row = Optional.empty();
+        if (key.path().equals("mirror.material")) {
+            row = MaterialCatalogue.find(word).map(Catalogued::mirror);
+        } else if (key.path().endsWith("finish")) {
+            row = FinishCatalogue.all().stream()
+                    .filter(finish -> finish.finish().name().equals(word))
+                    .map(Catalogued::finish)
+                    .findFirst();
+        } else if (key.path().equals("pan.material")) {
+            row = VesselMaterial.find(word).map(Catalogued::vessel);
+        }
+        return row.or(() -> KeyWords.meaning(key, word).map(meaning -> new Catalogued(meaning, "")));
+    }
+
+    private static Catalogued mirror(Material material) {
+        return new Catalogued(
+                "reflects " + WRITER.share(material.reflectance()) + " (" + material.quality() + "), slope error "
+                        + WRITER.milliradians(material.slopeErrorRadians()),
+                material.source());
+    }
+
+    private static Catalogued finish(CatalogueFinish row) {
+        return new Catalogued(
+                "takes up " + WRITER.share(row.finish().absorptance()) + " of the sunlight (" + row.quality() + ")",
+                row.source());
+    }
+
+    private static Catalogued vessel(VesselMaterial material) {
+        return new Catalogued(
+                Math.round(material.specificHeat()) + " J/(kg·K), conducts " + Math.round(material.conductivity())
+                        + " W/(m·K)",
+                material.source());
+    }
+}

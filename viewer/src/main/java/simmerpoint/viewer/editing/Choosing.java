@@ -1,0 +1,138 @@
+package simmerpoint.viewer.editing;
+
+import java.time.LocalDate;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import simmerpoint.scenario.Key;
+import simmerpoint.scenario.Keys;
+import simmerpoint.scenario.Scenario;
+import simmerpoint.units.Dimension;
+import simmerpoint.units.TypedQuantity;
+import simmerpoint.viewer.desk.Desk;
+import simmerpoint.viewer.desk.DeskState;
+import simmerpoint.viewer.desk.Edit;
+
+/**
+ * Choices that change which keys belong: each is made as one step, with what the new choice needs filled in and what it
+ * forbids taken out. What stood there before a choice was changed is remembered and comes back with it.
+ */
+final class Choosing {
+    private static final List<String> OWN_FIGURES = List.of("mirror.reflectance", "mirror.slope-error");
+
+    private final Desk desk;
+    private final Map<String, String> memory = new HashMap<>();
+
+    Choosing(Desk desk) {
+        this.desk = desk;
+        desk.stateProperty().addListener((value, before, now) -> memory.putAll(now.given()));
+        memory.putAll(desk.state().given());
+    }
+
+    /** Another word at a key of choice. */
+    void choose(Key key, String word) {
+        Map<String, String> typed = new LinkedHashMap<>();
+        typed.put(key.path(), word);
+        Edit edit = Edit.NONE;
+        if (key.path().equals("dish.surface.cut")) {
+            edit = Edit.drop(given(Belonging.forbidden(word)));
+            fill(key.section(), word, typed);
+        }
+        if (key.path().equals("mirror.material") && word.equals("own figures")) {
+            fillFigures(typed);
+        }
+        desk.apply(edit.then(Edit.type(typed)));
+    }
+
+    private String[] given(List<String> paths) {
+        return paths.stream()
+                .filter(path -> desk.state().typed(path).isPresent())
+                .toArray(String[]::new);
+    }
+
+    /** Keys that the cut cannot do without: as they were the last time, or a usual value. */
+    private void fill(String section, String word, Map<String, String> typed) {
+        for (Key key : Keys.all()) {
+            boolean needed = key.section().equals(section)
+                    && key.required()
+                    && key.onlyFor().contains(word);
+            if (needed && desk.state().typed(key.path()).isEmpty()) {
+                String last = memory.get(key.path());
+                if (last != null || key.kind() != Key.Kind.FILE) {
+                    typed.put(key.path(), last != null ? last : key.example());
+                }
+            }
+        }
+    }
+
+    /** Own figures begin with those of the material before. */
+    private void fillFigures(Map<String, String> typed) {
+        for (String path : OWN_FIGURES) {
+            if (desk.state().typed(path).isEmpty()) {
+                Key key = Keys.find(path).orElseThrow();
+                InForce.of(key, desk.state().read().scenario()).ifPresent(figure -> typed.put(path, figure.text()));
+            }
+        }
+    }
+
+    /** A bare disc as wide as the pan stands in for it; the pan is remembered. */
+    void takeDisc() {
+        DeskState state = desk.state();
+        Map<String, String> typed = remembered("plane");
+        typed.putIfAbsent("plane.disc", state.typed("pan.diameter").orElse("24 cm"));
+        desk.apply(Edit.drop("pan", "air", "heat-levels").then(Edit.type(typed)));
+    }
+
+    /** A pan instead of the bare disc: the one that was there before, or a usual one. */
+    void takePan() {
+        Map<String, String> typed = remembered("pan");
+        typed.putAll(remembered("air"));
+        typed.putAll(remembered("heat-levels"));
+        desk.apply(Edit.drop("plane").then(Edit.type(typed)));
+    }
+
+    /** The sun of a day and place; what is missing of the place is asked for at its keys. */
+    void takeDay(LocalDate today) {
+        Map<String, String> typed = remembered("when");
+        typed.putIfAbsent("when.date", today.toString());
+        typed.putIfAbsent("when.time", "12:00");
+        if (!desk.state().hasSection("place")) {
+            typed.putAll(remembered("place"));
+        }
+        desk.apply(Edit.drop("sun.elevation", "sun.beam").then(Edit.type(typed)));
+    }
+
+    /** A sun that stands as said: at first where it stands now. */
+    void takeGivenSun() {
+        Scenario scenario = desk.state().read().scenario();
+        Map<String, String> typed = new LinkedHashMap<>();
+        typed.put(
+                "sun.elevation",
+                TypedQuantity.written(scenario.sun().elevationRadians(), Dimension.ANGLE, "°", 1)
+                        .text());
+        typed.put(
+                "sun.beam",
+                TypedQuantity.written(scenario.sun().beamWattsPerSquareMetre(), Dimension.IRRADIANCE, "W/m²", 0)
+                        .text());
+        boolean measured = Chosen.word(desk.state(), "sky.kind").equals("measured");
+        boolean unplaced =
+                Optional.ofNullable(desk.state().given().get("place.latitude")).isEmpty();
+        Edit out = Edit.drop("when");
+        out = measured || unplaced ? out.then(Edit.drop("sky")) : out;
+        out = unplaced ? out.then(Edit.drop("place")) : out;
+        desk.apply(out.then(Edit.type(typed)));
+    }
+
+    private Map<String, String> remembered(String section) {
+        Map<String, String> values = new LinkedHashMap<>();
+        for (Key key : Keys.all()) {
+            boolean inside = key.section().equals(section) || key.section().startsWith(section + ".");
+            if (inside && memory.containsKey(key.path())) {
+                values.put(key.path(), memory.get(key.path()));
+            }
+        }
+        return values;
+    }
+}

@@ -1,0 +1,261 @@
+package simmerpoint.viewer.editing;
+
+import java.net.URL;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import javafx.application.Platform;
+import javafx.beans.value.ObservableValue;
+import javafx.scene.Node;
+import javafx.scene.control.CheckBox;
+import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.control.TextField;
+import javafx.scene.control.TitledPane;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
+import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.VBox;
+import simmerpoint.scenario.Key;
+import simmerpoint.scenario.Keys;
+import simmerpoint.units.Spaces;
+import simmerpoint.units.UnitSystem;
+import simmerpoint.viewer.asking.Asks;
+import simmerpoint.viewer.desk.Desk;
+
+/** Everything that can be changed in a scenario, grouped by what a builder asks, with a field to find a key by its words. */
+public final class EditorPane extends BorderPane {
+    private static final Set<Asked> OPEN_AT_FIRST = EnumSet.of(Asked.FOOD, Asked.DISH);
+
+    private final Desk desk;
+    private final List<AskedPane> groups = new ArrayList<>();
+    private final TextField find = new TextField();
+    private final CheckBox explain = new CheckBox("Explain each");
+    private final Label found = new Label();
+    private final ScrollPane scroll = new ScrollPane();
+    private final Choosing choosing;
+    private final List<TwoWays> ways = new ArrayList<>();
+    private boolean finding;
+
+    /**
+     * For the scenario on a desk.
+     *
+     * @param desk what is changed
+     * @param units in which values are shown
+     * @param asks asks for files
+     */
+    public EditorPane(Desk desk, ObservableValue<UnitSystem> units, Asks asks) {
+        this.desk = desk;
+        this.choosing = new Choosing(desk);
+        getStyleClass().add("editor");
+        setId("editor");
+        URL sheet = EditorPane.class.getResource("editing.css");
+        if (sheet != null) {
+            getStylesheets().add(sheet.toExternalForm());
+        }
+        for (Asked asked : Asked.values()) {
+            group(asked, units, asks);
+        }
+        scroll.setContent(new VBox(groups.toArray(Node[]::new)));
+        scroll.setFitToWidth(true);
+        scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
+        scroll.setFocusTraversable(false);
+        setTop(head());
+        setCenter(scroll);
+        addEventFilter(KeyEvent.KEY_PRESSED, this::onKey);
+        desk.stateProperty().addListener((value, before, now) -> show());
+        show();
+    }
+
+    private void group(Asked asked, ObservableValue<UnitSystem> units, Asks asks) {
+        if (!asked.keys().isEmpty()) {
+            AskedPane group = new AskedPane(
+                    asked,
+                    desk,
+                    key -> new KeyRow(new KeyModel(key, desk, units), choosing, asks, units),
+                    above(asked));
+            group.setExpanded(OPEN_AT_FIRST.contains(asked));
+            groups.add(group);
+        }
+    }
+
+    private Node above(Asked asked) {
+        TwoWays two = switch (asked) {
+            case FOOD ->
+                new TwoWays(
+                        "vessel",
+                        new String[] {"In a pan", "Nothing: a bare disc, to look at the light alone"},
+                        () -> desk.state().hasSection("plane"),
+                        new Runnable[] {choosing::takePan, choosing::takeDisc});
+            case SUN ->
+                new TwoWays(
+                        "daylight",
+                        new String[] {"In a sun that stands as said here", "In the sun of a day and place"},
+                        () -> desk.state().hasSection("when"),
+                        new Runnable[] {choosing::takeGivenSun, () -> choosing.takeDay(LocalDate.now())});
+            default -> null;
+        };
+        if (two != null) {
+            ways.add(two);
+        }
+        return two;
+    }
+
+    private Node head() {
+        find.setId("find-key");
+        find.setPromptText("Find: wind, tile, turn …");
+        find.setAccessibleText("Find a key by its name or a word of its explanation");
+        find.textProperty().addListener((value, before, now) -> show());
+        find.setOnAction(e -> firstFound().ifPresent(row -> row.control().requestFocus()));
+        explain.setId("explain");
+        explain.setSelected(true);
+        explain.selectedProperty().addListener((value, before, now) -> show());
+        explain.setMinWidth(USE_PREF_SIZE);
+        found.setId("found");
+        found.setWrapText(true);
+        found.getStyleClass().add("quiet");
+        found.managedProperty().bind(found.visibleProperty());
+        BorderPane line = new BorderPane(find);
+        line.setRight(explain);
+        BorderPane.setMargin(explain, new javafx.geometry.Insets(5, 0, 0, 10));
+        VBox head = new VBox(6, line, found);
+        head.getStyleClass().add("editor-head");
+        return head;
+    }
+
+    private void onKey(KeyEvent event) {
+        boolean held = event.isShortcutDown();
+        if (held && event.getCode() == KeyCode.F) {
+            find.requestFocus();
+            find.selectAll();
+        } else if (held && event.getCode() == KeyCode.Z) {
+            flush();
+            step(event.isShiftDown());
+        } else if (held && event.getCode() == KeyCode.Y) {
+            flush();
+            step(true);
+        } else if (event.getCode() == KeyCode.ESCAPE
+                && find.isFocused()
+                && !find.getText().isEmpty()) {
+            find.clear();
+        } else {
+            return;
+        }
+        event.consume();
+    }
+
+    private void step(boolean forward) {
+        if (forward) {
+            desk.redo();
+        } else {
+            desk.undo();
+        }
+    }
+
+    /** Sends to the desk what is being typed and was not sent yet; before saving or closing. */
+    public void flush() {
+        if (getScene() != null && getScene().getFocusOwner() instanceof TypedField field) {
+            field.send();
+        }
+    }
+
+    private void show() {
+        String text = Spaces.normalised(find.getText()).toLowerCase(Locale.ROOT);
+        List<String> wanted = text.isEmpty() ? List.of() : Arrays.asList(text.split(" "));
+        boolean any = false;
+        for (AskedPane group : groups) {
+            group.tell();
+            boolean shown = group.show(wanted, explain.isSelected());
+            group.setVisible(shown);
+            group.setManaged(shown);
+            any |= shown;
+        }
+        ways.forEach(TwoWays::follow);
+        unfold(!wanted.isEmpty());
+        tellFound(any, text);
+    }
+
+    /** While something is looked for all that holds it lies open; afterwards everything is as it was. */
+    private void unfold(boolean now) {
+        if (now && !finding) {
+            groups.forEach(group -> group.getProperties().put(this, group.isExpanded()));
+        }
+        if (now != finding) {
+            groups.forEach(group -> group.setExpanded(
+                    now || Boolean.TRUE.equals(group.getProperties().get(this))));
+        }
+        finding = now;
+    }
+
+    private void tellFound(boolean any, String text) {
+        found.setVisible(!any);
+        if (!any) {
+            Optional<String> near = Keys.nearest(text).or(() -> nearestName(text));
+            found.setText("Nothing here is called so."
+                    + near.map(n -> " Did you mean " + n + "?").orElse(""));
+        }
+    }
+
+    private static Optional<String> nearestName(String text) {
+        return Keys.all().stream()
+                .filter(key -> key.name().startsWith(text.substring(0, Math.min(3, text.length()))))
+                .map(Key::name)
+                .findFirst();
+    }
+
+    private Optional<KeyRow> firstFound() {
+        return groups.stream()
+                .filter(Node::isVisible)
+                .flatMap(group -> group.rows().stream())
+                .filter(row -> row.isVisible() && !row.control().isDisabled())
+                .findFirst();
+    }
+
+    /** Opens the question under which a key stands and gives the key the keyboard. */
+    public void goTo(String path) {
+        find.clear();
+        for (AskedPane group : groups) {
+            for (KeyRow row : group.rows()) {
+                if (row.model().key().path().equals(path)) {
+                    group.setExpanded(true);
+                    Platform.runLater(() -> reveal(row));
+                }
+            }
+        }
+    }
+
+    private void reveal(KeyRow row) {
+        scroll.applyCss();
+        scroll.layout();
+        double height = scroll.getContent().getBoundsInLocal().getHeight()
+                - scroll.getViewportBounds().getHeight();
+        double at = scroll.getContent()
+                .sceneToLocal(row.localToScene(row.getBoundsInLocal()))
+                .getMinY();
+        scroll.setVvalue(height <= 0 ? 0 : Math.max(0, Math.min(1, (at - 40) / height)));
+        row.control().requestFocus();
+    }
+
+    /** How many things are wrong, for whoever tells it while this is put away. */
+    public ObservableValue<Integer> wrongCount() {
+        return desk.stateProperty().map(state -> state.problems().size());
+    }
+
+    /** The questions, for tests. */
+    List<TitledPane> groups() {
+        return List.copyOf(groups);
+    }
+
+    /** The row of a key. */
+    Optional<KeyRow> row(String path) {
+        return groups.stream()
+                .flatMap(group -> group.rows().stream())
+                .filter(row -> row.model().key().path().equals(path))
+                .findFirst();
+    }
+}

@@ -1,0 +1,25 @@
+package simmerpoint.viewer.editing;
+
+import javafx.scene.control.Button;
+import simmerpoint.viewer.asking.Asks;
+import simmerpoint.viewer.asking.FileKind;
+import simmerpoint.viewer.desk.NamedFiles;
+
+/** A button that asks for the file a key names. */
+final class FilePick extends Button {
+    FilePick(KeyModel model, Asks asks) {
+        super("Choose…");
+        setId("pick-" + model.key().path());
+        setAccessibleText("Choose the file: " + KeyWords.spoken(model.key()));
+        setMinWidth(USE_PREF_SIZE);
+        setOnAction(e -> asks.fileToOpen(model.key().sentence(), kind(model))
+                .ifPresent(file -> model.enter(NamedFiles.from(model.desk().folder(), file))));
+    }
+
+    /** By the ending of the key's example. */
+    private static FileKind kind(KeyModel model) {
+        String example = model.key().example();
+        String ending = example.substring(example.lastIndexOf('.') + 1);
+        return new FileKind(ending.equals("obj") ? "Mesh" : "Table", ending);
+    }
+}

@@ -1,0 +1,43 @@
+package simmerpoint.viewer.editing;
+
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.ToDoubleFunction;
+import simmerpoint.scenario.Key;
+import simmerpoint.scenario.Scenario;
+import simmerpoint.units.TypedQuantity;
+
+/** The figure that holds for a key that is left out: its default, or what the scenario takes from the material or the pan. */
+final class InForce {
+    private static final Map<String, ToDoubleFunction<Scenario>> TAKEN = Map.of(
+            "mirror.reflectance", s -> s.mirror().reflectance(),
+            "mirror.scattered", s -> s.mirror().scattered(),
+            "mirror.slope-error", s -> s.mirror().slopeErrorRadians(),
+            "mirror.beam-spread", s -> s.mirror().beamSpreadRadians(),
+            "mirror.wide-share", s -> s.mirror().wideShare(),
+            "mirror.wide-spread", s -> s.mirror().wideSpreadRadians(),
+            "pan.mass", s -> s.kitchen().map(k -> k.vessel().massKilograms()).orElse(Double.NaN),
+            "pan.water",
+                    s -> s.kitchen().map(k -> k.contents().waterKilograms()).orElse(Double.NaN));
+
+    private static final int DECIMALS = 3;
+    private static final int WEIGHED = 1;
+
+    private InForce() {}
+
+    /** The figure, for a key that is not given. */
+    static Optional<TypedQuantity> of(Key key, Scenario scenario) {
+        if (key.dimension() == null || key.kind() == Key.Kind.LATITUDE || key.kind() == Key.Kind.LONGITUDE) {
+            return Optional.empty();
+        }
+        if (key.defaultIsValue()) {
+            return TypedQuantity.of(key.defaultText(), key.dimension());
+        }
+        double si = TAKEN.containsKey(key.path()) ? TAKEN.get(key.path()).applyAsDouble(scenario) : Double.NaN;
+        Optional<TypedQuantity> like = TypedQuantity.of(key.example(), key.dimension());
+        int decimals = key.section().equals("pan") ? WEIGHED : DECIMALS;
+        return Double.isFinite(si)
+                ? like.map(q -> TypedQuantity.written(si, key.dimension(), q.unit(), decimals))
+                : Optional.empty();
+    }
+}

@@ -1,0 +1,194 @@
+package simmerpoint.viewer.editing;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import javafx.beans.binding.Bindings;
+import javafx.beans.value.ObservableValue;
+import javafx.geometry.Pos;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.Control;
+import javafx.scene.control.Label;
+import javafx.scene.control.Tooltip;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
+import javafx.scene.shape.SVGPath;
+import simmerpoint.scenario.Key;
+import simmerpoint.units.UnitSystem;
+import simmerpoint.viewer.asking.Asks;
+
+/** One key: its name, its control, what it means and what is allowed, the way back to its default, and what is wrong. */
+final class KeyRow extends VBox {
+    private static final String BACK = "M6 1 L1.5 5 L6 9 V6.4 C9.5 6.2 11.3 7.6 12 10.5 C12.6 6.2 10.3 3.7 6 3.6 Z";
+    private static final double LABEL_WIDTH = 104;
+    private static final double FIELD_WIDTH = 104;
+    private static final int LONG_WORD = 20;
+
+    private final KeyModel model;
+    private final Control control;
+    private final Label meaning = new Label();
+    private final String haystack;
+
+    KeyRow(KeyModel model, Choosing choosing, Asks asks, ObservableValue<UnitSystem> units) {
+        this.model = model;
+        this.control = control(model, choosing);
+        this.haystack = haystack(model.key());
+        setId("row-" + model.key().path());
+        getStyleClass().add("key-row");
+        setSpacing(3);
+        meaning.getStyleClass().add("meaning");
+        meaning.setWrapText(true);
+        meaning.setMinHeight(USE_PREF_SIZE);
+        meaning.managedProperty().bind(meaning.visibleProperty());
+        getChildren().setAll(line(choosing, asks), new WrongMark(model.wrongProperty()), meaning);
+        List.of(model.shownProperty(), model.wrongProperty(), model.whyNotProperty(), units)
+                .forEach(value -> value.addListener((v, before, now) -> describe()));
+        control.disableProperty().bind(Bindings.isNotEmpty(model.whyNotProperty()));
+        describe();
+    }
+
+    private static Control control(KeyModel model, Choosing choosing) {
+        return switch (model.key().kind()) {
+            case WORD -> new WordChoice(model, choosing);
+            case SWITCH -> new OnOff(model);
+            default -> new TypedField(model);
+        };
+    }
+
+    private Node line(Choosing choosing, Asks asks) {
+        Key key = model.key();
+        Label label = new Label(KeyWords.label(key));
+        label.setLabelFor(control);
+        label.getStyleClass().add("key-label");
+        label.setWrapText(true);
+        label.setMinHeight(USE_PREF_SIZE);
+        label.setTooltip(new Tooltip(key.path()));
+        boolean above = key.kind() == Key.Kind.TEXT
+                || key.kind() == Key.Kind.FILE
+                || key.words().stream().anyMatch(word -> word.length() > LONG_WORD);
+        HBox line = new HBox(6);
+        line.setAlignment(Pos.CENTER_LEFT);
+        if (!above) {
+            line.getChildren().add(label);
+        }
+        Optional<SpanSlider> slider = SliderSpan.of(key).map(span -> new SpanSlider(model, span));
+        boolean wide = slider.isEmpty() && key.kind() != Key.Kind.SWITCH;
+        label.setPrefWidth(LABEL_WIDTH);
+        label.setMinWidth(LABEL_WIDTH);
+        HBox.setHgrow(control, wide ? Priority.ALWAYS : Priority.NEVER);
+        control.setPrefWidth(wide ? 80 : FIELD_WIDTH);
+        control.setMinWidth(wide ? 80 : FIELD_WIDTH);
+        line.getChildren().add(control);
+        if (key.kind() == Key.Kind.FILE) {
+            line.getChildren().add(new FilePick(model, asks));
+        }
+        slider.ifPresent(s -> s.disableProperty().bind(control.disableProperty()));
+        Node rest = slider.map(Node.class::cast).orElseGet(HBox::new);
+        HBox.setHgrow(rest, wide ? Priority.NEVER : Priority.ALWAYS);
+        line.getChildren().addAll(rest, back());
+        return above ? new VBox(3, label, line) : line;
+    }
+
+    /** Takes the value out, so that the default holds again; keeps its room where there is nothing to take out. */
+    private Button back() {
+        SVGPath arrow = new SVGPath();
+        arrow.setContent(BACK);
+        arrow.getStyleClass().add("back-sign");
+        Button back = new Button(null, arrow);
+        back.setId("back-" + model.key().path());
+        back.getStyleClass().add("back");
+        back.setTooltip(new Tooltip("Back to the default"));
+        back.setAccessibleText("Back to the default: " + KeyWords.spoken(model.key()));
+        back.setOnAction(e -> {
+            model.reset();
+            control.requestFocus();
+        });
+        back.visibleProperty().bind(model.givenProperty());
+        if (model.key().required()) {
+            back.visibleProperty().unbind();
+            back.setVisible(false);
+        }
+        return back;
+    }
+
+    private void describe() {
+        String why = model.whyNotProperty().get();
+        String words = why.isEmpty() ? explained() : "Has no meaning now: " + why + ".";
+        meaning.setText(words);
+        String wrong = model.wrongProperty().get();
+        control.setAccessibleText(KeyWords.spoken(model.key()));
+        control.setAccessibleHelp((wrong.isEmpty() ? "" : "Wrong: " + wrong + ". ") + words);
+    }
+
+    private String explained() {
+        Key key = model.key();
+        StringBuilder words = new StringBuilder(key.sentence()).append(KeyWords.remark(key));
+        if (key.range() != null) {
+            words.append(' ').append(capital(model.allowed())).append('.');
+        }
+        if (!key.required() && !model.otherwiseProperty().get().isEmpty()) {
+            words.append(" If left out: ").append(otherwise(key)).append('.');
+        }
+        if (!model.inTheFileProperty().get().isEmpty()) {
+            words.append(" In the file: ")
+                    .append(model.inTheFileProperty().get())
+                    .append('.');
+        }
+        if (key.kind() == Key.Kind.WORD) {
+            words.append(known(key));
+        }
+        return words.toString();
+    }
+
+    /** The default, with where it comes from if that is another key. */
+    private String otherwise(Key key) {
+        String figure = model.otherwiseProperty().get();
+        boolean taken = !key.defaultIsValue() && !figure.equals(key.defaultText());
+        return taken ? figure + ", " + key.defaultText() : figure;
+    }
+
+    /** What is known of the word that holds, with its source. */
+    private String known(Key key) {
+        Optional<String> word = Chosen.word(model.desk().state(), key);
+        Optional<Catalogued> known = word.flatMap(w -> Catalogued.of(key, w));
+        return known.map(k -> " " + capital(word.get()) + ": " + k.figures() + "."
+                        + (k.source().isEmpty() ? "" : " Source: " + k.source() + "."))
+                .orElse("");
+    }
+
+    private static String capital(String words) {
+        return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
+    }
+
+    private static String haystack(Key key) {
+        return String.join(
+                        " ",
+                        key.path(),
+                        KeyWords.label(key),
+                        KeyWords.heading(key.section()),
+                        key.sentence(),
+                        String.join(" ", key.words()))
+                .toLowerCase(Locale.ROOT);
+    }
+
+    KeyModel model() {
+        return model;
+    }
+
+    /** The control that gets the keyboard. */
+    Control control() {
+        return control;
+    }
+
+    /** Whether its words hold all of these. */
+    boolean answers(List<String> wanted) {
+        return wanted.stream().allMatch(haystack::contains);
+    }
+
+    /** Whether explanations are shown. */
+    void setExplained(boolean explained) {
+        meaning.setVisible(explained);
+    }
+}

@@ -1,0 +1,86 @@
+package simmerpoint.viewer.editing;
+
+import java.util.Map;
+import java.util.Optional;
+import simmerpoint.scenario.Key;
+
+/** What keys, sections and words of choice are called in the window. */
+final class KeyWords {
+    private static final Map<String, String> LABELS = Map.of(
+            "sun.shape.kind", "sun's shape",
+            "sky.kind", "kind of sky",
+            "aim.pan-carried-by", "pan carried by",
+            "stand.pull-back", "pull-back",
+            "mirror.wide-share", "wide share",
+            "aim.mount", "mount behind dish");
+
+    private static final Map<String, String> HEADINGS = Map.ofEntries(
+            Map.entry("sun", "The sun"),
+            Map.entry("place", "The place"),
+            Map.entry("when", "Day and time"),
+            Map.entry("sky", "The sky"),
+            Map.entry("air", "The air"),
+            Map.entry("aim", "The mount"),
+            Map.entry("aim.turn", "Turn: the dish is pointed wrong"),
+            Map.entry("aim.drift", "Drift: the sun has moved on"),
+            Map.entry("mirror", "The mirror"),
+            Map.entry("workmanship", "The workmanship"));
+
+    private static final Map<String, String> MEANINGS = Map.ofEntries(
+            Map.entry("dish.surface.cut flat-rings", "sectors × rings of flat panels"),
+            Map.entry("dish.surface.cut bent-strips", "strips bent along the ribs, straight from rib to rib"),
+            Map.entry("dish.surface.cut square-tiles", "small flat mirrors, square"),
+            Map.entry("dish.surface.cut hexagon-tiles", "small flat mirrors with six sides"),
+            Map.entry("dish.surface.cut smooth", "the perfect bowl, to compare with"),
+            Map.entry("dish.surface.cut from-file", "flat panels drawn in another program"),
+            Map.entry("dish.surface.spacing equal-width", "all rings equally wide"),
+            Map.entry("dish.surface.spacing equal-depth-step", "each ring rises by the same depth"),
+            Map.entry("dish.surface.spacing equal-length", "all panels equally long along the rib"),
+            Map.entry("sun.shape.kind uniform-disc", "equally bright all over"),
+            Map.entry("sun.shape.kind limb-darkened", "darker towards its edge, as the real sun"),
+            Map.entry("sun.shape.kind gaussian", "a soft spot without an edge"),
+            Map.entry("sun.shape.kind circumsolar", "with a bright ring of haze around it"),
+            Map.entry("sun.shape.kind table", "measured, from a file"),
+            Map.entry("sky.kind clear", "usual clear air"),
+            Map.entry("sky.kind measured", "the sunlight was measured facing the sun"),
+            Map.entry("air.sky open", "the pan faces the open sky"),
+            Map.entry("air.sky covered", "under a roof or cloud"),
+            Map.entry("aim.pan-carried-by stand", "the pan stands on its own"),
+            Map.entry("aim.pan-carried-by dish", "the pan moves with the dish"),
+            Map.entry("mirror.material own figures", "nothing from the list; figures as given below"));
+
+    private KeyWords() {}
+
+    /** What to write beside its control. */
+    static String label(Key key) {
+        return LABELS.getOrDefault(key.path(), key.name().replace('-', ' '));
+    }
+
+    /** The label with what it belongs to, for ears: "drift up", "pan diameter". */
+    static String spoken(Key key) {
+        String section = key.section().replace('.', ' ').replace('-', ' ');
+        return section.isEmpty() ? label(key) : section + ", " + label(key);
+    }
+
+    /** What to write over the keys of a section, where a question has several. */
+    static String heading(String section) {
+        return HEADINGS.getOrDefault(section, section.replace('.', ' ').replace('-', ' '));
+    }
+
+    /** Under which heading a section's keys stand. */
+    static String headed(String section) {
+        return HEADINGS.containsKey(section) || !section.contains(".")
+                ? section
+                : headed(section.substring(0, section.lastIndexOf('.')));
+    }
+
+    /** What a choice does beyond what its sentence says; empty for most. */
+    static String remark(Key key) {
+        return key.path().equals("mirror.material") ? " Whoever chooses another here gets that one's own figures." : "";
+    }
+
+    /** What a word of choice means, where that needs saying. */
+    static Optional<String> meaning(Key key, String word) {
+        return Optional.ofNullable(MEANINGS.get(key.path() + " " + word));
+    }
+}

@@ -1,0 +1,92 @@
+package simmerpoint.viewer.editing;
+
+import javafx.scene.control.Slider;
+import javafx.scene.input.MouseEvent;
+import simmerpoint.units.TypedQuantity;
+
+/** A slider beside a number, in the number's own unit and in round steps. One drag, or one stay with keys, is undone in one step. */
+final class SpanSlider extends Slider {
+    private static final double STEPS = 160;
+
+    private final KeyModel model;
+    private final SliderSpan span;
+    private boolean following;
+    private double step = 1;
+    private int decimals;
+    private TypedQuantity like;
+
+    SpanSlider(KeyModel model, SliderSpan span) {
+        this.model = model;
+        this.span = span;
+        setId("slider-" + model.key().path());
+        setAccessibleText(KeyWords.spoken(model.key()) + ", slider");
+        setMinWidth(60);
+        model.shownProperty().addListener((value, before, now) -> follow());
+        model.otherwiseProperty().addListener((value, before, now) -> follow());
+        valueProperty().addListener((value, before, now) -> slid(now.doubleValue()));
+        addEventFilter(MouseEvent.MOUSE_PRESSED, e -> model.desk().beginGesture());
+        addEventFilter(MouseEvent.MOUSE_RELEASED, e -> model.desk().endGesture());
+        focusedProperty().addListener((value, before, now) -> {
+            if (now) {
+                model.desk().beginGesture();
+            } else {
+                model.desk().endGesture();
+            }
+        });
+        follow();
+    }
+
+    /** Takes the place of the number that holds; at an end for one beyond it, and where it was for a wrong one. */
+    private void follow() {
+        if (model.quantity().isEmpty()) {
+            return;
+        }
+        TypedQuantity now = model.quantity().get();
+        following = true;
+        if (like == null || !like.unit().equals(now.unit())) {
+            scale(now);
+        }
+        like = now;
+        if (Math.abs(snapped(getValue()) - now.number()) > step * 1e-6) {
+            setValue(Math.max(getMin(), Math.min(getMax(), now.number())));
+        }
+        following = false;
+    }
+
+    private void scale(TypedQuantity unit) {
+        double low = unit.numberOf(span.low());
+        double high = unit.numberOf(span.high());
+        boolean whole = model.key().kind() == simmerpoint.scenario.Key.Kind.COUNT;
+        step = whole ? 1 : round((high - low) / STEPS);
+        decimals = Math.max(0, -(int) Math.floor(Math.log10(step) + 1e-9));
+        setMin(Math.ceil(low / step - 1e-6) * step);
+        setMax(Math.floor(high / step + 1e-6) * step);
+        setBlockIncrement(step);
+        setUnitIncrementOfKeys();
+    }
+
+    private void setUnitIncrementOfKeys() {
+        setMajorTickUnit(Math.max(step, (getMax() - getMin()) / 4));
+    }
+
+    /** The nearest of 1, 2, 5 times a power of ten. */
+    private static double round(double size) {
+        double ten = Math.pow(10, Math.floor(Math.log10(size)));
+        double lead = size / ten;
+        return (lead < 1.5 ? 1 : lead < 3.5 ? 2 : lead < 7.5 ? 5 : 10) * ten;
+    }
+
+    private double snapped(double value) {
+        return Math.rint(value / step) * step;
+    }
+
+    private void slid(double value) {
+        if (following || like == null) {
+            return;
+        }
+        TypedQuantity next = like.withNumber(snapped(value), decimals);
+        if (next.number() != like.number()) {
+            model.enter(next.text());
+        }
+    }
+}

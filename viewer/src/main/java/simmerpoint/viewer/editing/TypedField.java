@@ -1,0 +1,116 @@
+package simmerpoint.viewer.editing;
+
+import javafx.animation.PauseTransition;
+import javafx.css.PseudoClass;
+import javafx.scene.control.TextField;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
+import javafx.util.Duration;
+
+/**
+ * A field to type a value into. What is typed goes to the desk when the typing pauses, at the return key and when the field
+ * is left; all that is typed in one stay is undone in one step, and Escape takes it back.
+ */
+final class TypedField extends TextField {
+    private static final PseudoClass WRONG = PseudoClass.getPseudoClass("wrong");
+    private static final Duration PAUSE = Duration.millis(450);
+
+    private final KeyModel model;
+    private final PauseTransition pause = new PauseTransition(PAUSE);
+    private boolean showing;
+    private boolean pending;
+    private String atEntry = "";
+    private String sent;
+
+    TypedField(KeyModel model) {
+        this.model = model;
+        setId("key-" + model.key().path());
+        getStyleClass().add("typed-field");
+        promptTextProperty().bind(model.otherwiseProperty().map(words -> fits(model, words) ? words : ""));
+        pause.setOnFinished(e -> send());
+        textProperty().addListener((value, before, now) -> typed());
+        model.shownProperty().addListener((value, before, now) -> follow());
+        model.wrongProperty().addListener((value, before, now) -> pseudoClassStateChanged(WRONG, !now.isEmpty()));
+        pseudoClassStateChanged(WRONG, !model.wrongProperty().get().isEmpty());
+        focusedProperty().addListener((value, before, now) -> stay(now));
+        setOnAction(e -> finish());
+        addEventFilter(KeyEvent.KEY_PRESSED, this::onKey);
+        show(model.shownProperty().get());
+    }
+
+    /** A figure that holds stands in the empty field; words for where it is taken from are too long for it. */
+    private static boolean fits(KeyModel model, String words) {
+        return model.key().defaultIsValue() || !words.equals(model.key().defaultText());
+    }
+
+    private void show(String text) {
+        showing = true;
+        setText(text);
+        showing = false;
+        pending = false;
+        pause.stop();
+    }
+
+    private void typed() {
+        if (!showing) {
+            pending = true;
+            pause.playFromStart();
+        }
+    }
+
+    /** Something stands at the key now; what was typed here itself is not changed under the typing hand. */
+    private void follow() {
+        String now = model.shownProperty().get();
+        boolean own = isFocused() && sent != null && sent.equals(typedAtDesk());
+        if (!own && !pending) {
+            show(now);
+        }
+    }
+
+    private String typedAtDesk() {
+        return model.desk().state().typed(model.key().path()).orElse("");
+    }
+
+    private void stay(boolean focused) {
+        if (focused) {
+            atEntry = model.shownProperty().get();
+            sent = null;
+            model.desk().beginGesture();
+        } else {
+            send();
+            model.desk().endGesture();
+            sent = null;
+            show(model.shownProperty().get());
+        }
+    }
+
+    /** What was typed and not yet told goes to the desk now. */
+    void send() {
+        pause.stop();
+        if (pending) {
+            pending = false;
+            sent = getText().isBlank() ? "" : model.withUnit(getText());
+            model.enter(getText());
+        }
+    }
+
+    private void finish() {
+        send();
+        sent = null;
+        model.desk().endGesture();
+        model.desk().beginGesture();
+        atEntry = model.shownProperty().get();
+        show(atEntry);
+        selectAll();
+    }
+
+    private void onKey(KeyEvent event) {
+        if (event.getCode() == KeyCode.ESCAPE && !getText().equals(atEntry)) {
+            show(atEntry);
+            sent = null;
+            model.enter(atEntry);
+            selectAll();
+            event.consume();
+        }
+    }
+}

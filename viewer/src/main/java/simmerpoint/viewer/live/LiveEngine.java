@@ -1,0 +1,164 @@
+package simmerpoint.viewer.live;
+
+import java.util.Optional;
+import java.util.concurrent.Executor;
+import java.util.function.Consumer;
+import java.util.stream.LongStream;
+import simmerpoint.scenario.Scenario;
+import simmerpoint.study.Progress;
+import simmerpoint.study.StoredLight;
+import simmerpoint.study.TraceOptions;
+import simmerpoint.study.TraceResult;
+import simmerpoint.study.TraceStudy;
+
+/**
+ * Answers the newest scenario: at once from stored light where only the pan has moved, else from few rays; then from more
+ * and more, up to those asked for. The last result is that of {@link TraceStudy} with the options asked for, so it is
+ * what the command line gives. A newer scenario breaks the older one off. Works on one thread of its own (and those of the
+ * studies); states come through the executor given, in order, of a burst only the last.
+ */
+public final class LiveEngine implements AutoCloseable {
+    /** Rays of the first answer. */
+    public static final long COARSE_RAYS = 1L << 13;
+
+    /** Rays whose light is kept to be caught anew. */
+    public static final long STORED_RAYS = 1L << 16;
+
+    private static final int STEP_FACTOR = 4;
+
+    private final TraceOptions asked;
+    private final Lane lane = new Lane("live-answers", 0);
+    private final Mailbox<LiveState> out;
+    private Optional<StoredLight> stored = Optional.empty();
+    private Optional<TraceResult> newest = Optional.empty();
+    private long runs;
+
+    /**
+     * An engine at rest.
+     *
+     * @param asked how the last, finest result is traced
+     * @param delivery where the listener is called
+     * @param listener gets every state
+     */
+    public LiveEngine(TraceOptions asked, Executor delivery, Consumer<LiveState> listener) {
+        this.asked = asked;
+        out = new Mailbox<>(delivery, listener);
+    }
+
+    /** Asks for the answer to {@code scenario} instead of any earlier one. Returns at once. */
+    public synchronized void show(Scenario scenario) {
+        lane.put(new Run(scenario, ++runs));
+    }
+
+    /** Says that there is no answer to {@code scenario}, for instance since its file does not name a moment. */
+    public synchronized void refuse(Scenario scenario, String why) {
+        lane.put(new Refused(new Run(scenario, ++runs), why));
+    }
+
+    /** Stops all work; no state comes after those under way. */
+    @Override
+    public void close() {
+        lane.close();
+    }
+
+    private record Refused(Run run, String why) implements Lane.Job {
+        @Override
+        public void first() {
+            run.refuse(why);
+        }
+
+        @Override
+        public void rest() {
+            // Nothing follows.
+        }
+    }
+
+    /** One scenario on its way; lives on the lane's thread. */
+    private final class Run implements Lane.Job {
+        private final Scenario scenario;
+        private final long number;
+        private long raysSoFar;
+        private double done;
+        private boolean refused;
+
+        Run(Scenario scenario, long number) {
+            this.scenario = scenario;
+            this.number = number;
+        }
+
+        @Override
+        public void first() {
+            guarded(() -> {
+                if (stored.isPresent() && stored.get().serves(scenario)) {
+                    raysSoFar = STORED_RAYS;
+                    found(stored.get().catchFor(scenario, Progress.NONE), false);
+                } else {
+                    raysSoFar = Math.min(COARSE_RAYS, asked.rays());
+                    found(trace(coarse(raysSoFar), Progress.NONE), false);
+                }
+            });
+        }
+
+        @Override
+        public void rest() {
+            if (refused) {
+                return;
+            }
+            guarded(() -> {
+                long[] steps = LongStream.iterate(raysSoFar * STEP_FACTOR, n -> n < asked.rays(), n -> n * STEP_FACTOR)
+                        .toArray();
+                double all = LongStream.of(steps).sum() + asked.rays();
+                double before = 0;
+                for (long rays : steps) {
+                    found(trace(coarse(rays), telling(before / all, (before + rays) / all)), false);
+                    before += rays;
+                }
+                found(trace(asked, telling(before / all, 1)), true);
+                store();
+            });
+        }
+
+        private TraceOptions coarse(long rays) {
+            return asked.withRays(rays).withPrecision(0);
+        }
+
+        private TraceResult trace(TraceOptions options, Progress progress) {
+            return TraceStudy.run(scenario, options, progress);
+        }
+
+        /** Light that cannot be caught anew, because panels hide each other, is not kept. */
+        private void store() {
+            if (stored.isEmpty() || !stored.get().serves(scenario)) {
+                stored = Optional.empty();
+                StoredLight light = StoredLight.cast(scenario, coarse(STORED_RAYS), (share, detail) -> lane.goOn());
+                stored = Optional.of(light).filter(s -> s.serves(scenario));
+            }
+        }
+
+        private Progress telling(double from, double to) {
+            return (share, detail) -> {
+                done = from + (to - from) * share;
+                tell(false, Optional.empty());
+                return lane.goOn();
+            };
+        }
+
+        private void guarded(Runnable work) {
+            Refusals.of(work).ifPresent(this::refuse);
+        }
+
+        private void found(TraceResult result, boolean settled) {
+            newest = Optional.of(result);
+            tell(settled, Optional.empty());
+        }
+
+        private void refuse(String why) {
+            refused = true;
+            tell(true, Optional.of(why));
+        }
+
+        private void tell(boolean settled, Optional<String> refusal) {
+            out.put(new LiveState(number, scenario, newest, settled ? 1 : done, settled, refusal));
+        }
+    }
+}

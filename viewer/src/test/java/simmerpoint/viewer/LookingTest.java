@@ -1,0 +1,22 @@
+package simmerpoint.viewer;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.util.List;
+import javafx.scene.Scene;
+import javafx.scene.control.Label;
+import javafx.scene.layout.HBox;
+import org.junit.jupiter.api.Test;
+
+class LookingTest {
+    @Test
+    void wordsThatAreCutShortAreFound() {
+        FxThread.run(() -> {
+            Label narrow = new Label("Words that do not fit");
+            narrow.setMaxWidth(60);
+            HBox box = new HBox(narrow, new Label("fits"));
+            new Scene(box, 300, 50).snapshot(null);
+            assertEquals(List.of("Words that do not fit"), Looking.cut(box));
+        });
+    }
+}

@@ -1,0 +1,71 @@
+package simmerpoint.viewer.app;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import simmerpoint.units.UnitSystem;
+import simmerpoint.viewer.theme.Theme;
+
+class ArgumentsTest {
+    @Test
+    void nothingOpensTheExampleAsUsual() throws WrongArguments {
+        Arguments none = Arguments.parse(List.of());
+        assertTrue(none.scenario().isEmpty()
+                && none.shot().isEmpty()
+                && none.size().isEmpty());
+        assertEquals(Theme.LIGHT, none.theme());
+        assertEquals(UnitSystem.METRIC, none.units());
+        assertFalse(none.help());
+    }
+
+    @Test
+    void everythingCanBeSaidInBothWays() throws WrongArguments {
+        Arguments all = Arguments.parse(List.of(
+                "--shot",
+                "a.png",
+                "--scenario=b.yaml",
+                "--size",
+                "1024x700",
+                "--theme=dark",
+                "--units",
+                "inch",
+                "--drawer"));
+        assertEquals(Optional.of(Path.of("a.png")), all.shot());
+        assertEquals(Optional.of(Path.of("b.yaml")), all.scenario());
+        assertEquals(Optional.of(new Arguments.Size(1024, 700)), all.size());
+        assertEquals(Theme.DARK, all.theme());
+        assertEquals(UnitSystem.INCH, all.units());
+        assertTrue(all.drawer());
+        assertEquals(
+                Optional.of(Path.of("c.yaml")),
+                Arguments.parse(List.of("c.yaml")).scenario());
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "--colour red | there is no option --colour",
+                "--theme red | \"red\" is not a theme: light or dark",
+                "--units feet | metric or inch",
+                "--size 1023x700 | from 1024x700",
+                "--size 99999x9999 | to 7680x4320",
+                "--size big | 1280x800",
+                "--shot | --shot wants a value",
+                "--drawer=yes | --drawer takes no value",
+                "a.yaml b.yaml | only one scenario"
+            })
+    void whatCannotBeFollowedIsSaidInOneSentence(String line, String words) {
+        WrongArguments wrong = assertThrows(WrongArguments.class, () -> Arguments.parse(List.of(line.split(" "))));
+        assertTrue(wrong.getMessage().contains(words.strip()), wrong.getMessage());
+        assertFalse(wrong.getMessage().contains("\n"));
+    }
+}

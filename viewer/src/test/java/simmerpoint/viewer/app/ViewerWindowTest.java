@@ -1,0 +1,243 @@
+package simmerpoint.viewer.app;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import javafx.geometry.Bounds;
+import javafx.scene.Node;
+import javafx.scene.control.Label;
+import javafx.scene.control.MenuButton;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.MouseButton;
+import javafx.scene.robot.Robot;
+import javafx.stage.Stage;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestInfo;
+import org.junit.jupiter.api.io.TempDir;
+import simmerpoint.answer.Glance;
+import simmerpoint.report.JsonReport;
+import simmerpoint.scenario.ScenarioReader;
+import simmerpoint.study.Progress;
+import simmerpoint.study.TraceOptions;
+import simmerpoint.study.TraceResult;
+import simmerpoint.study.TraceStudy;
+import simmerpoint.units.UnitSystem;
+import simmerpoint.viewer.FxThread;
+import simmerpoint.viewer.Looking;
+import simmerpoint.viewer.ScriptedAsks;
+import simmerpoint.viewer.desk.Desk;
+import simmerpoint.viewer.desk.RecentFiles;
+import simmerpoint.viewer.theme.Theme;
+
+/** The whole window, without a screen, moved by mouse and keys. */
+class ViewerWindowTest {
+    @TempDir
+    Path folder;
+
+    private final ScriptedAsks asks = new ScriptedAsks();
+    private ViewerWindow window;
+    private Stage stage;
+
+    @BeforeEach
+    void open(TestInfo test) {
+        boolean usual = test.getTags().contains("usual-rays");
+        TraceOptions options = TraceOptions.defaults();
+        TraceOptions asked = usual ? options : options.withRays(1 << 13);
+        stage = FxThread.get(() -> {
+            window = new ViewerWindow(
+                    new Desk(),
+                    RecentFiles.forgotten(),
+                    new Look(UnitSystem.METRIC, Theme.LIGHT),
+                    asks,
+                    new Arguments.Size(1024, 700),
+                    asked);
+            Stage s = new Stage();
+            s.setScene(window.scene());
+            s.show();
+            s.requestFocus();
+            return s;
+        });
+        awaitAnswer();
+    }
+
+    @AfterEach
+    void close() {
+        FxThread.run(() -> {
+            stage.close();
+            window.close();
+        });
+    }
+
+    private void awaitAnswer() {
+        FxThread.until("the answer has settled", () -> {
+            var state = window.live().stateProperty().get();
+            return state != null
+                    && state.settled()
+                    && state.scenario()
+                            .equals(window.desk().readProperty().get().scenario());
+        });
+    }
+
+    private <T extends Node> T find(String id, Class<T> kind) {
+        return FxThread.get(() -> kind.cast(window.scene().lookup("#" + id)));
+    }
+
+    private void click(String id) {
+        Node node = find(id, Node.class);
+        FxThread.settle();
+        FxThread.run(() -> {
+            Bounds bounds = node.localToScreen(node.getBoundsInLocal());
+            Robot robot = new Robot();
+            robot.mouseMove(bounds.getCenterX(), bounds.getCenterY());
+            robot.mouseClick(MouseButton.PRIMARY);
+        });
+        FxThread.settle();
+    }
+
+    private void press(KeyCode... codes) {
+        FxThread.run(() -> {
+            Robot robot = new Robot();
+            for (KeyCode code : codes) {
+                robot.keyPress(code);
+            }
+            for (int k = codes.length - 1; k >= 0; k--) {
+                robot.keyRelease(codes[k]);
+            }
+        });
+        FxThread.settle();
+    }
+
+    private static <T> T get(Callable<T> work) {
+        return FxThread.get(work);
+    }
+
+    private void pullBack(String length) {
+        FxThread.run(() -> window.desk().change(Map.of("stand.pull-back", length)));
+        awaitAnswer();
+    }
+
+    private String watts() {
+        return get(() -> ((Label) window.scene().lookup("#answer-watts")).getText());
+    }
+
+    @Test
+    @Tag("usual-rays")
+    void changeUndoRedoAndSaveGiveTheWattsOfTheSavedFile() throws Exception {
+        String before = watts();
+        pullBack("6 cm");
+        String after = watts();
+        assertFalse(before.equals(after), after);
+        click("undo");
+        awaitAnswer();
+        assertEquals(before, watts());
+        press(KeyCode.CONTROL, KeyCode.SHIFT, KeyCode.Z);
+        awaitAnswer();
+        assertEquals(after, watts());
+        Path file = folder.resolve("moved.yaml");
+        asks.file = Optional.of(file);
+        click("save");
+        FxThread.until("the file is there", () -> Files.exists(file));
+        TraceResult traced =
+                TraceStudy.run(ScenarioReader.read(file).scenario(), TraceOptions.defaults(), Progress.NONE);
+        assertEquals(Glance.of(traced, UnitSystem.METRIC).watts(), after);
+        JsonNode json = new ObjectMapper().readTree(JsonReport.bytes(traced));
+        var shown = get(() -> window.live().stateProperty().get().result().orElseThrow());
+        assertEquals(
+                json.get("absorbed_power_W").asDouble(),
+                shown.ledger().absorbed().value(),
+                1e-3);
+        assertTrue(get(() -> window.desk().unsaved().isEmpty()));
+    }
+
+    @Test
+    void theUnsavedIsAskedAboutBeforeAnotherIsOpened() {
+        pullBack("3 cm");
+        asks.answer = Optional.of(2);
+        boolean left = get(() -> window.files().mayLeave());
+        assertFalse(left);
+        assertTrue(asks.asked.get(0).contains("changes that are not saved"), asks.asked.toString());
+        asks.answer = Optional.of(1);
+        assertTrue(get(() -> window.files().mayLeave()));
+    }
+
+    @Test
+    void aFileThatCannotBeUsedIsRefusedInASentenceAndTheOldScenarioStays() throws Exception {
+        Path bad = folder.resolve("bad.yaml");
+        Files.writeString(bad, "dish: {diametr: 1 m}\n");
+        asks.file = Optional.of(bad);
+        FxThread.run(() -> window.files().open());
+        Label sentence = find("notice-sentence", Label.class);
+        FxThread.until("it is refused", () -> sentence.getText().contains("Not opened."));
+        assertTrue(get(sentence::getText).contains("diametr"), get(sentence::getText));
+        assertTrue(get(() -> window.desk().fileProperty().get().isEmpty()));
+    }
+
+    @Test
+    void aScenarioWithoutAMomentSaysWhatIsMissing() throws Exception {
+        Path timeless = folder.resolve("timeless.yaml");
+        Files.writeString(
+                timeless,
+                "dish: {diameter: 1.2 m, focal-length: 0.8 m, surface: {cut: smooth}}\nplace: {latitude: 46\u00b0 N, longitude: 8\u00b0 E, zone: UTC+1}\n");
+        asks.file = Optional.of(timeless);
+        FxThread.run(() -> window.files().open());
+        FxThread.until("it is refused", () -> {
+            var state = window.live().stateProperty().get();
+            return state.refusal().isPresent();
+        });
+        assertTrue(get(() -> ((Label) window.scene().lookup("#answer-water")).getText())
+                .contains("timeless.yaml"));
+    }
+
+    @Test
+    @Tag("usual-rays")
+    void figuresCanBeTakenAway() throws Exception {
+        Path file = folder.resolve("figures.json");
+        asks.file = Optional.of(file);
+        MenuButton menu = find("take-away", MenuButton.class);
+        FxThread.run(() -> menu.getItems().get(1).fire());
+        Label sentence = find("notice-sentence", Label.class);
+        FxThread.until("it is written", () -> sentence.getText().startsWith("Written: "));
+        JsonNode json = new ObjectMapper().readTree(Files.readAllBytes(file));
+        JsonNode expected = new ObjectMapper()
+                .readTree(JsonReport.bytes(
+                        TraceStudy.run(ScenarioReader.builtIn().scenario(), TraceOptions.defaults(), Progress.NONE)));
+        assertEquals(expected.get("absorbed_power_W"), json.get("absorbed_power_W"));
+        assertEquals(expected.get("peak_flux_W_m2"), json.get("peak_flux_W_m2"));
+    }
+
+    @Test
+    void keysPullTheDrawerOpenAndGoRound() {
+        press(KeyCode.F2);
+        assertTrue(get(() -> window.workbench().drawerOpenProperty().get()));
+        FxThread.run(() -> window.scene().lookup("#answer-strip").requestFocus());
+        press(KeyCode.F6);
+        Node first = get(() -> window.scene().getFocusOwner());
+        press(KeyCode.F6);
+        Node second = get(() -> window.scene().getFocusOwner());
+        assertFalse(first == second, "the keyboard stays in " + first);
+        press(KeyCode.F2);
+        assertFalse(get(() -> window.workbench().drawerOpenProperty().get()));
+    }
+
+    @Test
+    void noWordIsCutShortInEitherUnitsOrColours() {
+        for (UnitSystem system : UnitSystem.values()) {
+            click(system == UnitSystem.INCH ? "units-inch" : "units-metric");
+            click("dark");
+            assertEquals(List.of(), get(() -> Looking.cut(window.workbench())), system.toString());
+        }
+        assertEquals(UnitSystem.INCH, get(() -> window.look().unitsProperty().get()));
+    }
+}

@@ -1,0 +1,158 @@
+package simmerpoint.viewer.desk;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import simmerpoint.report.OutputException;
+import simmerpoint.scenario.ExampleScenario;
+import simmerpoint.scenario.ScenarioException;
+import simmerpoint.scenario.ScenarioReader;
+
+class DeskFilesTest {
+    private static final String TEXT =
+            "dish: {diameter: 1 m, focal-length: 60 cm, surface: {cut: smooth}}\r\nsun: {elevation: 40°}  # low";
+
+    @TempDir
+    Path folder;
+
+    private Path file(String name, String text) throws Exception {
+        return Files.writeString(folder.resolve(name), text);
+    }
+
+    @Test
+    void savesTheScenarioInForceAndLeavesWrongValuesOut() throws Exception {
+        Path file = file("a.yaml", TEXT);
+        Desk desk = new Desk();
+        desk.open(file);
+        assertEquals("a.yaml", desk.titleProperty().get());
+        desk.change(Map.of("sun.elevation", "35°"));
+        desk.change(Map.of("dish.hub", "far"));
+        assertEquals(Desk.Saving.DONE, desk.save());
+        assertEquals(TEXT.replace("40°", "35°"), Files.readString(file));
+        assertTrue(desk.dirtyProperty().get());
+        assertTrue(desk.unsaved().orElseThrow().contains("is saved, but the value typed for dish.hub"));
+        desk.undo();
+        assertFalse(desk.dirtyProperty().get());
+        assertEquals(Optional.empty(), desk.unsaved());
+        assertEquals(
+                desk.readProperty().get().scenario().sun(),
+                ScenarioReader.read(file).scenario().sun());
+    }
+
+    @Test
+    void theExampleNeedsANameFirst() throws Exception {
+        Desk desk = new Desk();
+        assertEquals(Desk.Saving.NEEDS_NAME, desk.save());
+        desk.change(Map.of("title", "Mine"));
+        Path file = folder.resolve("mine.yaml");
+        desk.saveAs(file);
+        assertEquals(Optional.of(file.toAbsolutePath()), desk.fileProperty().get());
+        assertEquals(
+                ExampleScenario.text().replace("title: Tea kitchen at the lake hut", "title: Mine"),
+                Files.readString(file));
+        assertFalse(desk.dirtyProperty().get());
+        assertEquals(Desk.Saving.DONE, desk.save());
+    }
+
+    @Test
+    void asksBeforeWritingOverWhatAnotherProgramWrote() throws Exception {
+        Path file = file("a.yaml", TEXT);
+        Desk desk = new Desk(OpenedFile.read(file));
+        desk.change(Map.of("title", "x"));
+        Files.writeString(file, TEXT + " and warm");
+        assertEquals(Desk.Saving.CHANGED_OUTSIDE, desk.save());
+        assertEquals(TEXT + " and warm", Files.readString(file));
+        assertEquals(Desk.Saving.DONE, desk.saveOver());
+        assertEquals(Desk.Saving.DONE, desk.save());
+        Files.delete(file);
+        assertEquals(Desk.Saving.DONE, desk.save());
+        assertTrue(Files.exists(file));
+    }
+
+    @Test
+    void aFileThatCannotBeUsedLeavesTheDeskAsItWas() throws Exception {
+        Desk desk = new Desk();
+        String before = desk.state().text();
+        Path file = file("bad.yaml", "dish: {diameter: far}");
+        assertThrows(ScenarioException.class, () -> desk.open(file));
+        assertEquals(before, desk.state().text());
+        assertEquals(Optional.empty(), desk.fileProperty().get());
+    }
+
+    @Test
+    void aFolderThatIsNotThereIsOneSentenceAndChangesNothing() {
+        Desk desk = new Desk();
+        OutputException e = assertThrows(OutputException.class, () -> desk.saveAs(folder.resolve("no/such/a.yaml")));
+        assertTrue(e.getMessage().contains("there is no folder"), e.getMessage());
+        assertEquals(Optional.empty(), desk.fileProperty().get());
+    }
+
+    /** The mesh is found again from the other folder, and by the states before, too. */
+    @Test
+    void namesOfOtherFilesMoveWithTheScenario() throws Exception {
+        Path home = Files.createDirectories(folder.resolve("home"));
+        Path other = Files.createDirectories(folder.resolve("other/deep"));
+        Files.copy(Path.of("../scenarios/triangle-dish.obj"), home.resolve("triangle-dish.obj"));
+        Path file = home.resolve("t.yaml");
+        Files.copy(Path.of("../scenarios/triangle-dish.yaml"), file);
+        Desk desk = new Desk(OpenedFile.read(file));
+        desk.change(Map.of("title", "x"));
+        desk.saveAs(other.resolve("t.yaml"));
+        assertTrue(
+                desk.state().text().contains("file: ../../home/triangle-dish.obj"),
+                desk.state().text());
+        ScenarioReader.read(other.resolve("t.yaml"));
+        desk.undo();
+        desk.change(Map.of("mirror.dust", "5 %"));
+        assertTrue(desk.state().problems().isEmpty(), desk.state().problems().toString());
+    }
+
+    @Test
+    void recentFilesAreRememberedNewestFirst() {
+        Path store = folder.resolve("config/deep/recent");
+        RecentFiles recent = RecentFiles.in(store);
+        for (int k = 0; k < 12; k++) {
+            recent.add(folder.resolve(k + ".yaml"));
+        }
+        recent.add(folder.resolve("5.yaml"));
+        List<Path> files = RecentFiles.in(store).files();
+        assertEquals(recent.files(), files);
+        assertEquals(10, files.size());
+        assertEquals(folder.resolve("5.yaml"), files.get(0));
+        recent.remove(folder.resolve("5.yaml"));
+        assertEquals(folder.resolve("11.yaml"), RecentFiles.in(store).files().get(0));
+    }
+
+    @Test
+    void recentFilesThatCannotBeKeptDoNoHarm() throws Exception {
+        RecentFiles recent =
+                RecentFiles.in(file("plain", "\u0000\nnot absolute\n").resolve("recent"));
+        recent.add(folder.resolve("a.yaml"));
+        assertEquals(List.of(folder.resolve("a.yaml")), recent.files());
+        assertEquals(
+                List.of(), RecentFiles.in(file("odd", "\u0000\nnot absolute\n")).files());
+        assertEquals(List.of(), RecentFiles.forgotten().files());
+    }
+
+    @Test
+    void theConfigFolderIsTheSystemsOwn() {
+        assertEquals(Path.of("/h/.config/simmerpoint"), ConfigFolder.of("Linux", "/h", name -> null));
+        assertEquals(
+                Path.of("/x/simmerpoint"),
+                ConfigFolder.of("Linux", "/h", name -> name.equals("XDG_CONFIG_HOME") ? "/x" : null));
+        assertEquals(
+                Path.of("/h/Library/Application Support/simmerpoint"), ConfigFolder.of("Mac OS X", "/h", name -> null));
+        assertEquals(
+                Path.of("/r/simmerpoint"),
+                ConfigFolder.of("Windows 11", "/h", name -> name.equals("APPDATA") ? "/r" : null));
+    }
+}

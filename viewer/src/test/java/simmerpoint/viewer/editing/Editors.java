@@ -1,0 +1,70 @@
+package simmerpoint.viewer.editing;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import javafx.beans.property.ObjectProperty;
+import javafx.beans.property.SimpleObjectProperty;
+import javafx.scene.Scene;
+import javafx.stage.Stage;
+import simmerpoint.units.UnitSystem;
+import simmerpoint.viewer.FxThread;
+import simmerpoint.viewer.asking.Asks;
+import simmerpoint.viewer.asking.FileKind;
+import simmerpoint.viewer.desk.Desk;
+import simmerpoint.viewer.theme.Theme;
+
+/** Editors in windows for tests. */
+final class Editors {
+    private static final double DRAWER = 380;
+    private static final double HEIGHT = 620;
+
+    private Editors() {}
+
+    /** An editor in a window as wide as the drawer. */
+    record Shown(Desk desk, EditorPane pane, ObjectProperty<UnitSystem> units, Stage stage) implements AutoCloseable {
+        @Override
+        public void close() {
+            FxThread.run(stage::close);
+        }
+    }
+
+    static Shown show(Desk desk, UnitSystem system, Asks asks) {
+        Shown shown = FxThread.get(() -> {
+            ObjectProperty<UnitSystem> units = new SimpleObjectProperty<>(system);
+            EditorPane pane = new EditorPane(desk, units, asks);
+            Stage stage = new Stage();
+            Scene scene = new Scene(pane, DRAWER, HEIGHT);
+            Theme.LIGHT.dress(scene);
+            stage.setScene(scene);
+            stage.show();
+            return new Shown(desk, pane, units, stage);
+        });
+        FxThread.settle();
+        return shown;
+    }
+
+    static Shown show(Desk desk) {
+        return show(desk, UnitSystem.METRIC, answering(null));
+    }
+
+    /** Names always the same file; null is none. */
+    static Asks answering(Path file) {
+        return new Asks() {
+            @Override
+            public Optional<Path> fileToOpen(String question, FileKind kind) {
+                return Optional.ofNullable(file);
+            }
+
+            @Override
+            public Optional<Path> fileToWrite(String question, FileKind kind, String proposedName) {
+                return Optional.ofNullable(file);
+            }
+
+            @Override
+            public Optional<Integer> which(String heading, String text, List<String> answers) {
+                return Optional.empty();
+            }
+        };
+    }
+}

@@ -1,0 +1,104 @@
+package simmerpoint.viewer.editing;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.Map;
+import java.util.Optional;
+import javafx.beans.property.ObjectProperty;
+import javafx.beans.property.SimpleObjectProperty;
+import org.junit.jupiter.api.Test;
+import simmerpoint.scenario.Keys;
+import simmerpoint.units.UnitSystem;
+import simmerpoint.viewer.desk.Desk;
+
+class KeyModelTest {
+    private final Desk desk = new Desk();
+    private final ObjectProperty<UnitSystem> units = new SimpleObjectProperty<>(UnitSystem.METRIC);
+
+    private KeyModel model(String path) {
+        return new KeyModel(Keys.find(path).orElseThrow(), desk, units);
+    }
+
+    @Test
+    void unitsChangeWhatIsShownAndNotWhatWasTyped() {
+        KeyModel model = model("dish.diameter");
+        assertEquals("1.20 m", model.shownProperty().get());
+        units.set(UnitSystem.INCH);
+        assertEquals("47.24 in", model.shownProperty().get());
+        assertEquals("1.20 m", model.inTheFileProperty().get());
+        assertEquals("0.394 in to 328 ft", model.allowed());
+        model.enter("47.24 in");
+        assertFalse(desk.dirtyProperty().get());
+        model.enter("48 in");
+        assertEquals(Optional.of("48 in"), desk.state().typed("dish.diameter"));
+        units.set(UnitSystem.METRIC);
+        assertEquals("1.219 m", model.shownProperty().get());
+        assertEquals("48 in", model.inTheFileProperty().get());
+        assertEquals(1.2192, desk.readProperty().get().scenario().dish().diameterMetres(), 1e-12);
+    }
+
+    @Test
+    void aBareNumberGetsTheUnitThatStoodThere() {
+        KeyModel model = model("dish.diameter");
+        model.enter("1.5");
+        assertEquals("1.5 m", model.shownProperty().get());
+        units.set(UnitSystem.INCH);
+        model.enter(" 40 ");
+        assertEquals(Optional.of("40 in"), desk.state().typed("dish.diameter"));
+        model("sun.elevation").enter("33");
+        assertEquals(Optional.of("33°"), desk.state().typed("sun.elevation"));
+        model("dish.surface.sectors").enter("30");
+        assertEquals(Optional.of("30"), desk.state().typed("dish.surface.sectors"));
+        model("title").enter("42");
+        assertEquals("42", desk.titleProperty().get());
+    }
+
+    @Test
+    void aWrongValueStaysAsTypedWithItsSentence() {
+        KeyModel model = model("dish.hub");
+        model.enter("wide");
+        assertEquals("wide", model.shownProperty().get());
+        assertTrue(model.wrongProperty().get().startsWith("wide is not a length"));
+        units.set(UnitSystem.INCH);
+        assertEquals("wide", model.shownProperty().get());
+        assertTrue(model.quantity().isEmpty());
+        desk.undo();
+        assertEquals("", model.wrongProperty().get());
+    }
+
+    @Test
+    void nothingMeansTheDefault() {
+        KeyModel model = model("dish.hub");
+        model.enter("");
+        assertFalse(model.givenProperty().get());
+        assertEquals("", model.shownProperty().get());
+        assertEquals("0 mm", model.otherwiseProperty().get());
+        units.set(UnitSystem.INCH);
+        assertEquals("0 in", model.otherwiseProperty().get());
+        KeyModel needed = model("dish.diameter");
+        needed.enter(" ");
+        assertTrue(
+                needed.wrongProperty().get().contains("nothing here"),
+                needed.wrongProperty().get());
+    }
+
+    /** Figures of the catalogue's household mirror and the usual water of a pan show where the file says nothing. */
+    @Test
+    void showsWhatHoldsWhereNothingIsGiven() {
+        desk.change(Map.of("mirror.material", "household mirror"));
+        desk.reset("mirror.reflectance");
+        KeyModel model = model("mirror.reflectance");
+        double reflectance = desk.readProperty().get().scenario().mirror().reflectance();
+        assertEquals(Double.toString(reflectance), model.otherwiseProperty().get());
+        assertEquals(reflectance, model.quantity().orElseThrow().si());
+        KeyModel water = model("pan.water");
+        assertEquals(
+                "to two fifths of the pan's height", water.otherwiseProperty().get());
+        water.reset();
+        assertTrue(
+                water.otherwiseProperty().get().matches("[0-9.]+ l"),
+                water.otherwiseProperty().get());
+    }
+}

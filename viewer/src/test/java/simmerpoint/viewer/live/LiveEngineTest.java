@@ -1,0 +1,172 @@
+package simmerpoint.viewer.live;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertSame;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.TimeUnit;
+import java.util.function.Predicate;
+import org.junit.jupiter.api.Test;
+import simmerpoint.scenario.Scenario;
+import simmerpoint.scenario.ScenarioReader;
+import simmerpoint.setup.Stand;
+import simmerpoint.study.Progress;
+import simmerpoint.study.TraceOptions;
+import simmerpoint.study.TraceResult;
+import simmerpoint.study.TraceStudy;
+
+class LiveEngineTest {
+    private static final TraceOptions USUAL = TraceOptions.defaults();
+
+    private final Scenario example = ScenarioReader.builtIn().scenario();
+
+    /** Collects every state, delivered on the engine's own thread. */
+    private static final class Log {
+        private final List<LiveState> states = new ArrayList<>();
+
+        synchronized void add(LiveState state) {
+            states.add(state);
+            notifyAll();
+        }
+
+        synchronized LiveState await(Predicate<LiveState> wanted) throws InterruptedException {
+            long end = System.nanoTime() + TimeUnit.SECONDS.toNanos(60);
+            while (states.stream().noneMatch(wanted)) {
+                assertTrue(System.nanoTime() < end, "no such state came");
+                wait(100);
+            }
+            return states.stream().filter(wanted).findFirst().orElseThrow();
+        }
+
+        synchronized List<LiveState> all() {
+            return List.copyOf(states);
+        }
+    }
+
+    private static Scenario pulledBack(Scenario scenario, double metres) {
+        return scenario.withStand(new Stand(metres, 0, 0, 0));
+    }
+
+    private static void assertSameFigures(TraceResult expected, TraceResult actual) {
+        assertEquals(expected.ledger(), actual.ledger());
+        assertEquals(expected.spot(), actual.spot());
+        assertEquals(expected.run().rays(), actual.run().rays());
+    }
+
+    @Test
+    void theLastResultIsTheOneTheCommandLineGives() throws InterruptedException {
+        Log log = new Log();
+        try (LiveEngine engine = new LiveEngine(USUAL, Runnable::run, log::add)) {
+            engine.show(example);
+            LiveState last = log.await(LiveState::settled);
+            assertSameFigures(
+                    TraceStudy.run(example, USUAL, Progress.NONE), last.result().orElseThrow());
+            assertEquals(1, last.done());
+        }
+    }
+
+    @Test
+    void aCoarseAnswerComesFirstAndFinerOnesFollow() throws InterruptedException {
+        Log log = new Log();
+        try (LiveEngine engine = new LiveEngine(USUAL, Runnable::run, log::add)) {
+            engine.show(example);
+            log.await(LiveState::settled);
+        }
+        LiveState first = log.all().get(0);
+        assertEquals(LiveEngine.COARSE_RAYS, first.result().orElseThrow().run().rays());
+        assertFalse(first.settled());
+        List<Long> rays = log.all().stream()
+                .map(s -> s.result().orElseThrow().run().rays())
+                .distinct()
+                .toList();
+        assertEquals(List.of(1L << 13, 1L << 15, 1L << 17), rays);
+        List<Double> done = log.all().stream().map(LiveState::done).toList();
+        assertEquals(done.stream().sorted().toList(), done);
+    }
+
+    @Test
+    void movingThePanCatchesStoredLightAndThenTracesAnew() throws InterruptedException {
+        Log log = new Log();
+        try (LiveEngine engine = new LiveEngine(USUAL, Runnable::run, log::add)) {
+            engine.show(example);
+            log.await(LiveState::settled);
+            // The light is kept after the answer is told; a second scenario would overtake that, so wait for it.
+            Thread.sleep(500);
+            Scenario moved = pulledBack(example, 0.04);
+            engine.show(moved);
+            LiveState first = log.await(s -> s.run() == 2);
+            assertTrue(first.current());
+            assertEquals(
+                    LiveEngine.STORED_RAYS, first.result().orElseThrow().run().rays());
+            LiveState last = log.await(s -> s.run() == 2 && s.settled());
+            assertSameFigures(
+                    TraceStudy.run(moved, USUAL, Progress.NONE), last.result().orElseThrow());
+            // Same light, other draws: within 5 joint standard errors, passed by chance once in some thousands of
+            // times.
+            var stored = first.result().orElseThrow().ledger().caught();
+            var traced = last.result().orElseThrow().ledger().caught();
+            assertEquals(
+                    traced.value(), stored.value(), 5 * Math.hypot(stored.standardError(), traced.standardError()));
+        }
+    }
+
+    @Test
+    void aNewerScenarioBreaksTheOlderOffAndIsTheLastToSettle() throws InterruptedException {
+        Log log = new Log();
+        long start = System.nanoTime();
+        try (LiveEngine engine = new LiveEngine(USUAL.withRays(1L << 34), Runnable::run, log::add)) {
+            engine.show(example);
+            log.await(s -> s.run() == 1 && s.done() > 0);
+            Scenario newer = pulledBack(example, 0.02);
+            engine.show(newer);
+            LiveState seen = log.await(s -> s.run() == 2 && s.current());
+            assertSame(newer, seen.scenario());
+        }
+        // 2^34 rays take a quarter of an hour; a run that is not broken off would be seen.
+        assertTrue(System.nanoTime() - start < TimeUnit.SECONDS.toNanos(30), "the older run went on");
+        List<LiveState> all = log.all();
+        assertTrue(all.stream().noneMatch(s -> s.run() == 1 && s.settled()));
+        int firstNew =
+                all.indexOf(all.stream().filter(s -> s.run() == 2).findFirst().orElseThrow());
+        assertTrue(all.subList(firstNew, all.size()).stream().allMatch(s -> s.run() == 2), "a late state came");
+    }
+
+    @Test
+    void somethingIsSeenHoweverFastScenariosCome() throws InterruptedException {
+        Log log = new Log();
+        try (LiveEngine engine = new LiveEngine(USUAL, Runnable::run, log::add)) {
+            for (int k = 1; k <= 60; k++) {
+                engine.show(pulledBack(example, k * 0.001));
+                Thread.sleep(5);
+            }
+            LiveState last = log.await(s -> s.run() == 60 && s.settled());
+            assertEquals(0.060, last.scenario().stand().pullBackMetres(), 1e-12);
+        }
+        long seen = log.all().stream()
+                .filter(s -> s.run() < 60 && s.current())
+                .map(LiveState::run)
+                .distinct()
+                .count();
+        assertTrue(seen >= 3, "only " + seen + " of the moves were seen on the way");
+    }
+
+    @Test
+    void aPanInTheMirrorIsRefusedInASentenceAndTheOldAnswerStays() throws InterruptedException {
+        Log log = new Log();
+        try (LiveEngine engine = new LiveEngine(USUAL, Runnable::run, log::add)) {
+            engine.show(example);
+            log.await(LiveState::settled);
+            engine.show(pulledBack(example, -example.dish().focalLengthMetres()));
+            LiveState refused = log.await(s -> s.run() == 2);
+            assertTrue(refused.refusal().orElseThrow().startsWith("The pan would reach"), refused.toString());
+            assertTrue(refused.settled());
+            assertFalse(refused.current());
+            assertSame(example, refused.result().orElseThrow().scenario());
+            engine.show(example);
+            log.await(s -> s.run() == 3 && s.settled() && s.refusal().isEmpty());
+        }
+    }
+}
