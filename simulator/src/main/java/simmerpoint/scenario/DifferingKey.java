@@ -3,6 +3,7 @@ package simmerpoint.scenario;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 
 /**
  * A key that does not say the same in all of several scenarios.
@@ -45,8 +46,9 @@ public record DifferingKey(Key key, List<String> values) {
         Problems problems = new Problems(variant.file());
         try {
             Node.Section root = YamlText.read(variant.read().sourceText(), problems);
-            Overrides.apply(root, variant.varied(), problems);
-            return KeyReader.read(root, variant.varied().keySet(), problems);
+            Map<String, String> overrides = VaryProduct.overrides(variant.varied());
+            Overrides.apply(root, overrides, problems);
+            return KeyReader.read(root, overrides.keySet(), problems);
         } catch (ScenarioException e) {
             throw new IllegalStateException(e.getMessage(), e);
         }

@@ -19,7 +19,8 @@ public final class ScenarioReader {
      *
      * @param file to read
      * @param overrides value by full path of the key, each as it would be typed in the file. If one of them chooses
-     *     another cut or kind, the file's keys that do not belong to it are left out
+     *     another cut or kind, the file's keys that do not belong to it are left out; another mirror.material than
+     *     the file's brings its own figures
      */
     public static ReadScenario read(Path file, Map<String, String> overrides) throws ScenarioException {
         Path folder = file.getParent();

@@ -116,33 +116,25 @@ public final class Variants {
             base.atOneMoment();
             return base;
         }
-        String text = base.sourceText();
-        Set<String> outdated = VaryProduct.outdated(varied, ScenarioWriter.values(text));
-        String fit = outdated.isEmpty() ? text : ScenarioWriter.without(text, outdated);
         try {
-            ReadScenario read = ScenarioReader.parse(name, fit, folder, varied);
+            ReadScenario read = ScenarioReader.parse(name, base.sourceText(), folder, VaryProduct.overrides(varied));
             read.atOneMoment();
             return read;
         } catch (ScenarioException e) {
             boolean own = base.timeless()
                     .filter(timeless -> timeless.problems().equals(e.problems()))
                     .isPresent();
-            throw own ? e : ofValues(name, varied, e, !outdated.isEmpty());
+            throw own ? e : ofValues(name, varied, e);
         }
     }
 
-    /**
-     * What is wrong with the values; only the one that is wrong is named, if it is one alone.
-     *
-     * @param otherLines whether lines were taken out, so that they are no longer those of the file
-     */
-    private static ScenarioException ofValues(
-            String name, Map<String, String> varied, ScenarioException e, boolean otherLines) {
+    /** What is wrong with the values; only the one that is wrong is named, if it is one alone. */
+    private static ScenarioException ofValues(String name, Map<String, String> varied, ScenarioException e) {
         Problem first = e.problems().get(0);
         boolean alone = varied.containsKey(first.key());
         Map<String, String> named = alone ? Map.of(first.key(), varied.get(first.key())) : varied;
         return new ScenarioException(
                 VariedKey.OPTION + " " + Variant.assignments(named) + " in " + name,
-                List.of(new Problem(alone || otherLines ? 0 : first.line(), alone ? "" : first.key(), first.text())));
+                List.of(alone ? new Problem(0, "", first.text()) : first));
     }
 }

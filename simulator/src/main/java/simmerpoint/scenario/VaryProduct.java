@@ -17,18 +17,21 @@ import simmerpoint.units.Spaces;
  * no room for, such as the panel tilt of a smooth dish.
  */
 final class VaryProduct {
-    private static final String TILT = "mirror.panel-tilt";
-    private static final String MATERIAL = "mirror.material";
     private static final String CUT = "dish.surface.cut";
+    private static final Set<String> DRAWN = Set.of(DishKeys.FROM_FILE);
+    private static final Set<String> SEAMLESS = Set.of(DishKeys.SMOOTH, DishKeys.FROM_FILE);
+    private static final Set<String> RIBLESS =
+            Set.of(DishKeys.SMOOTH, DishKeys.FROM_FILE, DishKeys.SQUARE_TILES, DishKeys.HEXAGON_TILES);
 
-    /** What a cut has none of: a smooth dish no panels and gaps, a drawn one neither hub nor gaps but its own. */
+    /** Of what which cuts have none: a smooth dish no panels and gaps, a drawn one neither hub nor gaps but its own. */
     private static final Map<String, Set<String>> VOID = Map.of(
-            TILT,
-            Set.of(DishKeys.SMOOTH),
-            "dish.gap",
-            Set.of(DishKeys.SMOOTH, DishKeys.FROM_FILE),
-            "dish.hub",
-            Set.of(DishKeys.FROM_FILE));
+            "mirror.panel-tilt", Set.of(DishKeys.SMOOTH),
+            "dish.gap", SEAMLESS,
+            "dish.hub", DRAWN,
+            "workmanship.panel-edge", SEAMLESS,
+            "workmanship.rib-cut", RIBLESS,
+            "workmanship.rib-set", RIBLESS,
+            "workmanship.sag", RIBLESS);
 
     private VaryProduct() {}
 
@@ -86,30 +89,12 @@ final class VaryProduct {
                 .map(typed -> Spaces.normalised(typed).toLowerCase(Locale.ROOT));
     }
 
-    /**
-     * Paths of a file's keys that say nothing any more under these values: what a varied cut has none of, and a mirror's
-     * figures where the varied material is another than the one they stand beside.
-     *
-     * @param file the file's values by path
-     */
-    static Set<String> outdated(Map<String, String> combination, Map<String, String> file) {
-        Set<String> out = new LinkedHashSet<>();
-        file.keySet().stream()
-                .filter(path -> !combination.containsKey(path))
-                .filter(path -> isVoid(path, combination) || isOfOldMaterial(path, combination, file))
-                .forEach(out::add);
+    /** The combination, and nothing where a varied cut has no room for what the file may say. */
+    static Map<String, String> overrides(Map<String, String> combination) {
+        Map<String, String> out = new LinkedHashMap<>(combination);
+        VOID.keySet().stream()
+                .filter(path -> isVoid(path, combination))
+                .forEach(path -> out.put(path, Keys.find(path).orElseThrow().defaultText()));
         return out;
-    }
-
-    private static boolean isOfOldMaterial(String path, Map<String, String> combination, Map<String, String> file) {
-        boolean comesWithMaterial = Keys.find(path)
-                .filter(key -> Key.FROM_MATERIAL.equals(key.defaultText()))
-                .isPresent();
-        Optional<String> chosen = word(combination, MATERIAL);
-        String before = word(file, MATERIAL).orElse(MirrorKeys.DEFAULT_MATERIAL);
-        return comesWithMaterial
-                && chosen.isPresent()
-                && !chosen.get().equals(before)
-                && !chosen.get().equals(MirrorKeys.OWN_FIGURES);
     }
 }
