@@ -100,6 +100,14 @@ class PanelOutlinesTest {
     }
 
     @Test
+    void perfectedPanelsKeepTheirOutline() {
+        Cut rings = new Cut.FlatRings(12, 4, RingSpacing.EQUAL_WIDTH);
+        assertEquals(
+                PanelOutlines.of(plan(0.1, 0.002, rings)),
+                PanelOutlines.of(plan(0.1, 0.002, new Cut.Perfected(rings, true, false))));
+    }
+
+    @Test
     void panelsThatTheGapEatsUpAreLeftOut() {
         DishPlan plan = plan(0, 0.2, new Cut.FlatRings(24, 6, RingSpacing.EQUAL_WIDTH));
         assertTrue(PanelOutlines.of(plan).size() < 144);
