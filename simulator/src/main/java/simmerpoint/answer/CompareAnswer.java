@@ -214,6 +214,6 @@ public final class CompareAnswer {
     }
 
     private static boolean isAskew(Scenario scenario) {
-        return scenario.mirror().panelTiltRadians() > 0;
+        return scenario.builtMirror().panelTiltRadians() > 0;
     }
 }
