@@ -32,7 +32,7 @@ final class PanelPainter {
             double share = scene.share(k);
             colours[k] = Double.isNaN(share) ? unlit : FluxColours.rgb(share);
         }
-        int[] picture = raster.picture(colours, rgb(Shade.SHEET.in(theme)));
+        int[] picture = raster.picture(colours, rgb(Shade.LINE.in(theme).interpolate(Shade.SHEET.in(theme), 0.3)));
         image.getPixelWriter()
                 .setPixels(
                         0,
