@@ -146,8 +146,9 @@ final class AskedPane extends TitledPane {
         }
         Map<String, Boolean> sections = new LinkedHashMap<>();
         for (KeyRow row : rows) {
-            boolean shown =
-                    wanted.isEmpty() ? row.model().whyNotProperty().get().isEmpty() : row.answers(wanted);
+            boolean shown = wanted.isEmpty()
+                    ? Belonging.whyNot(row.model().key(), desk.state()).isEmpty()
+                    : row.answers(wanted);
             row.setVisible(shown);
             row.setManaged(shown);
             row.setExplained(explained || !wanted.isEmpty());

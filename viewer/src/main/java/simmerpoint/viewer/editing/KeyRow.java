@@ -124,7 +124,7 @@ final class KeyRow extends VBox {
 
     private String explained() {
         Key key = model.key();
-        StringBuilder words = new StringBuilder(key.sentence());
+        StringBuilder words = new StringBuilder(key.sentence()).append(KeyWords.remark(key));
         if (key.range() != null) {
             words.append(' ').append(capital(model.allowed())).append('.');
         }
@@ -149,11 +149,12 @@ final class KeyRow extends VBox {
         return taken ? figure + ", " + key.defaultText() : figure;
     }
 
-    /** What is known of the word that holds. */
+    /** What is known of the word that holds, with its source. */
     private String known(Key key) {
         Optional<String> word = Chosen.word(model.desk().state(), key);
         Optional<Catalogued> known = word.flatMap(w -> Catalogued.of(key, w));
-        return known.map(k -> " " + capital(word.get()) + ": " + k.figures() + ".")
+        return known.map(k -> " " + capital(word.get()) + ": " + k.figures() + "."
+                        + (k.source().isEmpty() ? "" : " Source: " + k.source() + "."))
                 .orElse("");
     }
 

@@ -74,6 +74,11 @@ final class KeyWords {
                 : headed(section.substring(0, section.lastIndexOf('.')));
     }
 
+    /** What a choice does beyond what its sentence says; empty for most. */
+    static String remark(Key key) {
+        return key.path().equals("mirror.material") ? " Whoever chooses another here gets that one's own figures." : "";
+    }
+
     /** What a word of choice means, where that needs saying. */
     static Optional<String> meaning(Key key, String word) {
         return Optional.ofNullable(MEANINGS.get(key.path() + " " + word));

@@ -4,6 +4,7 @@ import javafx.geometry.Insets;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.ListCell;
+import javafx.scene.control.Tooltip;
 import javafx.scene.layout.VBox;
 import simmerpoint.scenario.Key;
 
@@ -49,21 +50,18 @@ final class WordChoice extends ComboBox<String> {
         }
     }
 
-    /** A word, its figures and its source. */
+    /** A word and its figures; its source when pointed at. */
     private static final class Row extends ListCell<String> {
         private final Key key;
         private final Label word = new Label();
         private final Label figures = new Label();
-        private final Label source = new Label();
-        private final VBox box = new VBox(1, word, figures, source);
+        private final VBox box = new VBox(1, word, figures);
 
         Row(Key key) {
             this.key = key;
             word.getStyleClass().add("choice-word");
             figures.getStyleClass().add("choice-figures");
-            source.getStyleClass().add("choice-source");
             figures.setWrapText(true);
-            source.setWrapText(true);
             box.setMaxWidth(LIST_WIDTH);
             box.setPrefWidth(LIST_WIDTH);
             box.setPadding(new Insets(2, 0, 4, 0));
@@ -75,20 +73,23 @@ final class WordChoice extends ComboBox<String> {
             setText(null);
             if (empty || item == null) {
                 setGraphic(null);
+                setTooltip(null);
                 return;
             }
             Catalogued known = Catalogued.of(key, item).orElse(new Catalogued("", ""));
             word.setText(item);
-            set(figures, known.figures());
-            set(source, known.source());
+            figures.setText(known.figures());
+            figures.setManaged(!known.figures().isEmpty());
+            setTooltip(known.source().isEmpty() ? null : tip(known.source()));
             setGraphic(box);
             setAccessibleText(item + ". " + known.figures());
         }
 
-        private static void set(Label label, String text) {
-            label.setText(text);
-            label.setManaged(!text.isEmpty());
-            label.setVisible(!text.isEmpty());
+        private static Tooltip tip(String source) {
+            Tooltip tip = new Tooltip("Source: " + source);
+            tip.setWrapText(true);
+            tip.setMaxWidth(LIST_WIDTH);
+            return tip;
         }
     }
 }

@@ -10,6 +10,8 @@ import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import simmerpoint.dish.Cut;
+import simmerpoint.dish.Material;
+import simmerpoint.dish.MaterialCatalogue;
 import simmerpoint.pan.Plane;
 import simmerpoint.scenario.Key;
 import simmerpoint.scenario.Keys;
@@ -67,6 +69,19 @@ class ChoosingTest {
         choosing.choose(key("mirror.material"), "own figures");
         assertEquals(film.mirror().reflectance(), scenario().mirror().reflectance());
         assertEquals(film.mirror().slopeErrorRadians(), scenario().mirror().slopeErrorRadians(), 1e-12);
+    }
+
+    /** The example gives figures of its own beside the film; they must not hide those of another material. */
+    @Test
+    void anotherMaterialBringsItsOwnFigures() {
+        for (String word : List.of("household mirror", "kitchen foil on card")) {
+            choosing.choose(key("mirror.material"), word);
+            Material material = MaterialCatalogue.find(word).orElseThrow();
+            assertEquals(material.mirror(0.03, 0.004), scenario().mirror());
+        }
+        desk.undo();
+        desk.undo();
+        assertEquals(0.85, scenario().mirror().reflectance());
     }
 
     @Test

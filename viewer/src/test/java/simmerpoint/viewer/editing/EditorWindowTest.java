@@ -203,6 +203,17 @@ class EditorWindowTest {
         assertTrue(shown.pane().row("dish.surface.rings").orElseThrow().isVisible());
     }
 
+    /** The question was folded before, so that its rows are made last and hear of changes last. */
+    @Test
+    void rowsComeAndGoWithTheChoiceInALateOpenedQuestionToo() throws Exception {
+        open(new Desk());
+        goTo("sun.shape.kind");
+        assertFalse(shown.pane().row("sun.shape.ratio").orElseThrow().isVisible());
+        FxThread.run(() -> ((WordChoice) control("sun.shape.kind")).setValue("circumsolar"));
+        assertTrue(shown.pane().row("sun.shape.ratio").orElseThrow().isVisible());
+        assertFalse(shown.pane().row("sun.shape.half-angle").orElseThrow().isVisible());
+    }
+
     @Test
     void findsKeysByWordsAndSaysWhatIsNear() throws Exception {
         open(new Desk());
