@@ -64,7 +64,7 @@ final class AimAgainSection {
     }
 
     private String loss() {
-        return figures.percent(result.plan().lossShare());
+        return SkyWords.loss(result.plan().lossShare());
     }
 
     private String gets() {

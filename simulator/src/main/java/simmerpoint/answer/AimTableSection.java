@@ -48,7 +48,7 @@ final class AimTableSection {
     }
 
     private String hand() {
-        String loss = figures.percent(tolerance.lossShare());
+        String loss = SkyWords.loss(tolerance.lossShare());
         Optional<Estimate> turn = tolerance.turn();
         if (turn.isEmpty()) {
             return "Whichever way the dish is turned off the sun by hand, less than " + loss + " are lost.";
@@ -74,7 +74,7 @@ final class AimTableSection {
         for (AimWay way : AimWay.values()) {
             rows.add(row(way));
         }
-        String lost = figures.percent(tolerance.lossShare()) + "\nlost at";
+        String lost = SkyWords.loss(tolerance.lossShare()) + "\nlost at";
         return new Item.Table(List.of("what is off", lost, "shadow\noff by", "the sun\ntakes"), rows);
     }
 

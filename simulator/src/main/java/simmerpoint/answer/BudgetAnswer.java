@@ -87,7 +87,11 @@ public final class BudgetAnswer {
     }
 
     private List<String> row(String name, Estimate inTurn, Estimate alone) {
-        return List.of(name, figures.watts(inTurn), share(inTurn), figures.watts(alone), share(alone));
+        return List.of(name, watts(inTurn), share(inTurn), watts(alone), share(alone));
+    }
+
+    private String watts(Estimate e) {
+        return figures.wattsOf(result.perfect().value(), e);
     }
 
     private String share(Estimate watts) {
@@ -146,14 +150,14 @@ public final class BudgetAnswer {
                 result.leftAlone(),
                 "the right column adds up to, since what is forgiven one flaw is not forgiven all of them together",
                 "the right column adds up to, since light that one flaw took no other can take");
-        return "All flaws together cost " + figures.watts(result.total())
+        return "All flaws together cost " + watts(result.total())
                 + (parts.isEmpty() ? "" : ": " + String.join("; and ", parts)) + ".";
     }
 
     private void left(List<String> parts, Estimate left, String above, String below) {
         if (result.costs().size() > 1 && Significance.of(left)) {
             Estimate size = new Estimate(Math.abs(left.value()), left.standardError());
-            parts.add(figures.watts(size) + (left.value() > 0 ? " more than " + above : " less than " + below));
+            parts.add(watts(size) + (left.value() > 0 ? " more than " + above : " less than " + below));
         }
     }
 

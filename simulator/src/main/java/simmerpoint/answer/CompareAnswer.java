@@ -77,7 +77,7 @@ public final class CompareAnswer {
         List<ComparedRow> worse =
                 comparison.rows().stream().filter(ComparedRow::isSeenToDiffer).toList();
         List<String> same = comparison.top().stream()
-                .filter(row -> row != best)
+                .filter(row -> row.place() != best.place())
                 .map(this::name)
                 .toList();
         String text = "Best is " + name(best) + " with " + figures.plainWatts(best.absorbed()) + " " + words.where();

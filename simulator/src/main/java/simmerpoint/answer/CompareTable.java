@@ -113,7 +113,7 @@ final class CompareTable {
     }
 
     private String difference(ComparedRow row) {
-        if (row == comparison.best()) {
+        if (row.place() == comparison.best().place()) {
             return "best";
         }
         return row.isSeenToDiffer() ? figures.wattsAlone(row.difference().times(-1)) : "none seen";

@@ -98,17 +98,25 @@ public record Figures(UnitSystem system) {
         if (Math.abs(e.value()) >= 1e5) {
             return withError(e.times(1e-3), "kW");
         }
-        return withError(e.value(), e.standardError(), "W", finest(e.value()));
+        return withError(e.value(), e.standardError(), "W", finest(e));
     }
 
     /** Power with its error under a head that says W: "23.1 ± 0.4"; from 100 kW on with its unit. */
     public String wattsAlone(Estimate e) {
-        return Math.abs(e.value()) >= 1e5 ? watts(e) : withError(e.value(), e.standardError(), "", finest(e.value()));
+        return Math.abs(e.value()) >= 1e5 ? watts(e) : withError(e.value(), e.standardError(), "", finest(e));
+    }
+
+    /** Power with its error beside figures of about {@code whole} W, so no finer than suits those. */
+    public String wattsOf(double whole, Estimate e) {
+        return Math.abs(e.value()) >= 1e5
+                ? watts(e)
+                : withError(e.value(), e.standardError(), "W", finest(Estimate.exact(whole)));
     }
 
     /** A hundredth of a watt is enough, but where it would leave nothing of the figure. */
-    private static int finest(double watts) {
-        return Math.abs(watts) < 0.1 ? MOST_DECIMALS : 2;
+    private static int finest(Estimate e) {
+        double size = Math.abs(e.value());
+        return size < 0.1 && size > e.standardError() ? MOST_DECIMALS : 2;
     }
 
     /** Power for a sentence: at most three digits that count. */

@@ -6,7 +6,12 @@ import simmerpoint.scenario.Scenario;
 import simmerpoint.setup.Aim;
 import simmerpoint.study.Flaw;
 
-/** Names of a scenario's flaws, with their size where one figure tells it. */
+/**
+ * Names of a scenario's flaws, with their size where one figure tells it.
+ *
+ * @param scenario whose flaws
+ * @param figures in the reader's units
+ */
 public record FlawWords(Scenario scenario, Figures figures) {
     /** The name alone: "slope error", "flat tiles". */
     public String name(Flaw flaw) {

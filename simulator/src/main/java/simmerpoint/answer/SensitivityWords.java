@@ -37,7 +37,7 @@ final class SensitivityWords {
         if (s.bends()) {
             Estimate bend = s.bend().orElseThrow();
             String verb = bend.value() < 0 ? " costs " : " brings ";
-            return "\u00b1" + step + verb + figures.watts(positive(bend)) + bent(s, bend);
+            return "\u00b1" + step + verb + size(positive(bend)) + bent(s, bend);
         }
         return watts(s.slope().orElseThrow()) + " per " + step + " " + more(s.knob());
     }
@@ -103,7 +103,11 @@ final class SensitivityWords {
     }
 
     private String watts(Estimate e) {
-        return (e.value() > 0 ? "+" : "") + figures.watts(e);
+        return (e.value() > 0 ? "+" : "") + size(e);
+    }
+
+    private String size(Estimate e) {
+        return figures.wattsOf(result.perfect().value(), e);
     }
 
     private static Estimate positive(Estimate e) {

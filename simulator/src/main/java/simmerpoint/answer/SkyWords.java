@@ -68,6 +68,13 @@ public final class SkyWords {
         return way.name().toLowerCase(Locale.ROOT).replace('_', ' ');
     }
 
+    /** A share that is asked for: "10 %", "2.5 %". */
+    public static String loss(double share) {
+        String percent = Figures.rounded(100 * share, 3);
+        return (percent.contains(".") ? percent.replaceAll("0+$", "").replaceAll("\\.$", "") : percent) + Figures.NBSP
+                + "%";
+    }
+
     /** "8.5 min", "13 min", "2 h 10 min". */
     public static String minutes(double minutes) {
         return minutes < 9.95 ? Figures.fixed(minutes, 1) + Figures.NBSP + "min" : HeatWords.time(60 * minutes);

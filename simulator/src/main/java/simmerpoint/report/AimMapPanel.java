@@ -16,7 +16,7 @@ import simmerpoint.study.AimMap;
 /** One map of watts over two angles, with the line of the tolerance. */
 final class AimMapPanel {
     private static final Color MISSING = new Color(0xB8B8B8);
-    private static final int MARKS = 3;
+    private static final int MARKS = 2;
 
     private final Graphics2D g;
     private final Brush brush;

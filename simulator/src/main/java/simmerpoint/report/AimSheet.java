@@ -91,7 +91,7 @@ final class AimSheet {
         LinePlot plot = new LinePlot(g, box, 0, Math.max(end, 1e-3), top * HEADROOM);
         plot.frame("What the " + noun() + " gets after one aiming: W", "minutes after the aiming");
         if (result.minutes().isPresent()) {
-            plot.level(tolerated(), figures.percent(1 - result.plan().lossShare()) + " of dead on");
+            plot.level(tolerated(), SkyWords.loss(1 - result.plan().lossShare()) + " of dead on");
             plot.upright(
                     result.deadOnSpell().minutes(),
                     SkyWords.minutes(result.deadOnSpell().minutes()));
@@ -201,7 +201,7 @@ final class AimSheet {
         double y = MAP_TOP + MAP_SIZE + 92.0;
         g.setColor(Brush.GREY);
         brush.line(
-                "White line on the maps: " + figures.percent(result.plan().lossShare())
+                "White line on the maps: " + SkyWords.loss(result.plan().lossShare())
                         + " of the watts dead on (cross) are lost. Grey: the sun is down or the " + noun()
                         + " would touch the mirror.",
                 Brush.font(17),

@@ -34,7 +34,7 @@ public final class CompareJson {
             json.whole("seed", comparison.seed());
             json.number("seen_errors", ComparedRow.SEEN_ERRORS);
             json.number("tolerance_loss", AimTolerance.USUAL_LOSS);
-            json.number("tolerance_range_deg", Math.round(Math.toDegrees(AimTolerance.RANGE)));
+            json.number("tolerance_range_deg", Math.rint(Math.toDegrees(AimTolerance.RANGE)));
             json.list("rows", comparison.rows(), (each, row) -> row(each, row, names));
             json.object("run", run -> {
                 run.whole("rays", comparison.run().rays());

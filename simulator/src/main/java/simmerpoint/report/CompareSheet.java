@@ -153,7 +153,7 @@ final class CompareSheet {
         g.fill(new Rectangle2D.Double(bars, top + pitch * 0.16, end - bars, pitch * 0.68));
         whisker(g, watts, row.absorbed(), middle);
         brush.line(figures.watts(row.absorbed()), Brush.font(fontSize()), 11, BARS_END + 8.0, base, 148);
-        if (row == comparison.best()) {
+        if (row.place() == comparison.best().place()) {
             brush.line("best", Brush.font(fontSize()), 11, GAPS + GAPS_WIDTH + 14.0, base, 156);
             return;
         }

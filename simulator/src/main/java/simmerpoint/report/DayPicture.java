@@ -93,11 +93,25 @@ public final class DayPicture {
         plot.curve(result.curve(), h -> Math.toDegrees(h.elevationRadians()), result.hours());
     }
 
-    private void beam(HourAxis axis) {
-        double top = result.curve().stream()
+    /** The strongest beam by any model of a clear sky, W/m². */
+    static double mostBeam(DayResult result) {
+        return result.curve().stream()
                 .mapToDouble(h -> h.beam().highWattsPerSquareMetre())
                 .max()
                 .orElse(0);
+    }
+
+    /** The most that the pan takes up by any model of a clear sky, W. */
+    static double mostWatts(DayResult result) {
+        return result.curve().stream()
+                .flatMap(h -> h.light().stream())
+                .mapToDouble(HourLight::highWatts)
+                .max()
+                .orElse(0);
+    }
+
+    private void beam(HourAxis axis) {
+        double top = mostBeam(result);
         TimePlot plot = new TimePlot(g, new Rectangle(LEFT, 430, PLOT, 170), axis, Math.max(1, top * HEADROOM));
         plot.frame(false);
         plot.title("Beam, W/m²");
@@ -110,13 +124,13 @@ public final class DayPicture {
     }
 
     private void watts(HourAxis axis) {
-        double top = lit.stream().mapToDouble(h -> light(h).highWatts()).max().orElse(0);
+        double top = mostWatts(result);
         Rectangle box = new Rectangle(LEFT, 660, PLOT, 430);
         TimePlot plot = new TimePlot(g, box, axis, Math.max(1, top * HEADROOM));
         bands(plot);
         plot.frame(true);
         plot.title("Taken up by the pan, W, and the heat level that makes");
-        for (List<DayHour> run : runs()) {
+        for (List<DayHour> run : runs(result)) {
             plot.band(run, h -> light(h).lowWatts(), h -> light(h).highWatts(), RANGE_ON_BANDS);
             plot.curve(
                     run,
@@ -127,7 +141,7 @@ public final class DayPicture {
     }
 
     /** Stretches of the day without a gap in the light. */
-    private List<List<DayHour>> runs() {
+    static List<List<DayHour>> runs(DayResult result) {
         List<List<DayHour>> runs = new ArrayList<>();
         List<DayHour> run = new ArrayList<>();
         for (DayHour hour : result.curve()) {
@@ -149,18 +163,20 @@ public final class DayPicture {
     }
 
     private void bands(TimePlot plot) {
-        for (List<DayHour> run : runs()) {
+        for (List<DayHour> run : runs(result)) {
             for (HeatLevel level : HeatLevel.values()) {
                 plot.band(run, h -> begins(h, level), h -> ends(h, level), LevelColours.of(level));
             }
         }
     }
 
-    private static double begins(DayHour hour, HeatLevel level) {
+    /** Watts at which a level begins at an hour with light. */
+    static double begins(DayHour hour, HeatLevel level) {
         return light(hour).begins().get(level);
     }
 
-    private static double ends(DayHour hour, HeatLevel level) {
+    /** Watts at which it ends. */
+    static double ends(DayHour hour, HeatLevel level) {
         return switch (level) {
             case TOO_COOL -> begins(hour, HeatLevel.KEEP_WARM);
             case KEEP_WARM -> begins(hour, HeatLevel.SIMMER);

@@ -45,7 +45,8 @@ final class FluxSheet {
         this.wallBox = wall.map(FluxSheet::wallBox);
     }
 
-    private static double top(TraceResult result) {
+    /** Flux at the upper end of the colours, W/m². */
+    static double top(TraceResult result) {
         double top = surely(result.maps().crossing());
         top = Math.max(top, result.maps().wall().map(FluxSheet::surely).orElse(0.0));
         top = Math.max(top, result.maps().lid().map(FluxSheet::surely).orElse(0.0));
@@ -63,7 +64,7 @@ final class FluxSheet {
     }
 
     /** The wall turned so that its side away from the sun, where the dish is, comes to the middle of the strip. */
-    private static FluxMap awayInTheMiddle(FluxMap wall, double radius) {
+    static FluxMap awayInTheMiddle(FluxMap wall, double radius) {
         double girth = 2 * Math.PI * radius;
         double length = wall.columns() * wall.cellWidth();
         if (Math.abs(length - girth) > 1e-6 * girth) {

@@ -45,7 +45,7 @@ public final class HtmlChapter {
                 chapter.errors.addAll(section.items());
             } else {
                 chapter.sections.add(section);
-                chapter.parts.add(pen -> chapter.section(section, pen));
+                chapter.parts.add(pen -> chapter.section(section, none -> {}, pen));
             }
         }
         return chapter;
@@ -57,12 +57,25 @@ public final class HtmlChapter {
     }
 
     HtmlChapter with(int sections, Consumer<HtmlPen> part) {
+        HtmlChapter copy = copy();
+        copy.parts.add(Math.min(sections, parts.size()), part);
+        return copy;
+    }
+
+    /** The same with a picture under the heading of one section; sections are counted from 0. */
+    public HtmlChapter inside(int section, HtmlFigure figure) {
+        HtmlChapter copy = copy();
+        Section own = sections.get(section);
+        copy.parts.set(section, pen -> copy.section(own, figure::write, pen));
+        return copy;
+    }
+
+    private HtmlChapter copy() {
         HtmlChapter copy = new HtmlChapter(id, heading);
-        copy.sections.addAll(this.sections);
+        copy.sections.addAll(sections);
         copy.cautions.addAll(cautions);
         copy.errors.addAll(errors);
         copy.parts.addAll(parts);
-        copy.parts.add(Math.min(sections, parts.size()), part);
         return copy;
     }
 
@@ -89,11 +102,11 @@ public final class HtmlChapter {
         pen.close("section").line();
     }
 
-    private void section(Section section, HtmlPen pen) {
-        boolean own = !section.heading().equals(heading);
-        if (own) {
+    private void section(Section section, Consumer<HtmlPen> first, HtmlPen pen) {
+        if (!section.heading().equals(heading)) {
             pen.leaf("h3", section.heading()).line();
         }
+        first.accept(pen);
         new HtmlAnswer(pen, section.heading()).items(section.items());
     }
 }

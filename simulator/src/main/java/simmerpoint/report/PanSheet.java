@@ -2,9 +2,11 @@ package simmerpoint.report;
 
 import java.awt.Graphics2D;
 import java.awt.Rectangle;
+import java.util.function.ToDoubleFunction;
 import simmerpoint.answer.Figures;
 import simmerpoint.answer.Words;
 import simmerpoint.study.PanMove;
+import simmerpoint.study.PanPosition;
 import simmerpoint.study.PanResult;
 import simmerpoint.units.UnitSystem;
 
@@ -20,6 +22,7 @@ final class PanSheet {
     private static final int PANEL = 270;
     private static final int PITCH = PANEL + 130;
     private static final int CAPTION = 64;
+    private static final double HEADROOM = 1.25;
 
     private final PanResult result;
     private final UnitSystem system;
@@ -29,16 +32,28 @@ final class PanSheet {
     PanSheet(PanResult result, UnitSystem system) {
         this.result = result;
         this.system = system;
-        double watts = result.here().absorbed().value();
-        double flux = result.here().hottestFlux();
+        mostWatts = mostWatts(result);
+        mostFlux = mostFlux(result);
+    }
+
+    /** Upper end of the watts' scale, the same for all moves, W. */
+    static double mostWatts(PanResult result) {
+        return Math.max(1, HEADROOM * largest(result, p -> p.absorbed().value()));
+    }
+
+    /** Upper end of the fluxes' scale, the same for all moves, W/m². */
+    static double mostFlux(PanResult result) {
+        return Math.max(100, HEADROOM * largest(result, PanPosition::hottestFlux));
+    }
+
+    private static double largest(PanResult result, ToDoubleFunction<PanPosition> figure) {
+        double largest = figure.applyAsDouble(result.here());
         for (PanMove move : result.moves()) {
-            for (var p : move.positions()) {
-                watts = Math.max(watts, p.absorbed().value());
-                flux = Math.max(flux, p.hottestFlux());
+            for (PanPosition position : move.positions()) {
+                largest = Math.max(largest, figure.applyAsDouble(position));
             }
         }
-        mostWatts = Math.max(1, 1.25 * watts);
-        mostFlux = Math.max(100, 1.25 * flux);
+        return largest;
     }
 
     int height() {

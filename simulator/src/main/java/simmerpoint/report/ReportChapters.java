@@ -5,12 +5,10 @@ import simmerpoint.answer.Answer;
 import simmerpoint.answer.CareAnswer;
 import simmerpoint.answer.DayAnswer;
 import simmerpoint.answer.DayWords;
-import simmerpoint.answer.Figures;
 import simmerpoint.answer.Item;
 import simmerpoint.answer.PanAnswer;
 import simmerpoint.answer.ScenarioAnswer;
 import simmerpoint.answer.Section;
-import simmerpoint.answer.TargetWords;
 import simmerpoint.answer.TraceAnswer;
 import simmerpoint.scenario.ReadScenario;
 import simmerpoint.study.DayResult;
@@ -25,6 +23,9 @@ final class ReportChapters {
     /** Sections of the answer about watts: what the pan gets, cautions, ledger, spot, errors. */
     private static final int GETS = 0;
 
+    /** Sections of the answer about the pan's place without its cautions: here, place, then the moves. */
+    private static final int FIRST_MOVE = 2;
+
     private static final int LEDGER = 2;
     private static final int SPOT = 3;
     private static final int SURE = 4;
@@ -33,14 +34,12 @@ final class ReportChapters {
     private final UnitSystem system;
     private final TraceResult trace;
     private final Answer answer;
-    private final TargetWords words;
 
     ReportChapters(WholeStudy.Result result, UnitSystem system) {
         this.result = result;
         this.system = system;
         trace = result.trace();
         answer = TraceAnswer.withoutHint(trace, system);
-        words = TargetWords.of(trace.scenario().target());
     }
 
     private HtmlChapter part(String id, String heading, int section) {
@@ -67,16 +66,7 @@ final class ReportChapters {
     }
 
     HtmlChapter light() {
-        String alternative = "Map of the focused light in the plane of the " + words.face() + ": hottest spot "
-                + new Figures(system).plainFlux(trace.spot().peakFlux()) + "; the figures follow below.";
-        return part("light", "Where the light lands", SPOT)
-                .with(
-                        0,
-                        HtmlFigure.png(
-                                PngReport.bytes(trace, system),
-                                alternative,
-                                "The focused light where it meets the " + words.noun()
-                                        + ", from dark (none) to pale (most)."));
+        return part("light", "Where the light lands", SPOT).with(0, new FluxDrawing(trace, system).figure());
     }
 
     HtmlChapter ledger() {
@@ -85,29 +75,18 @@ final class ReportChapters {
     }
 
     HtmlChapter pan(PanResult pan) {
-        return HtmlChapter.of("pan", "Where to put the pan", PanAnswer.of(pan, system))
-                .with(
-                        2,
-                        HtmlFigure.png(
-                                PanPicture.bytes(pan, system),
-                                "Three curves of the watts taken up and of the hottest spot over pull-back, slide and raise,"
-                                        + " before bands of the heat levels; the tables below hold the same figures.",
-                                "What the pan takes up over the three moves, and what its water does there."));
+        HtmlChapter chapter = HtmlChapter.of("pan", "Where to put the pan", PanAnswer.of(pan, system));
+        for (int k = 0; k < pan.moves().size(); k++) {
+            HtmlFigure figure = new MoveDrawing(pan.moves().get(k), pan, system).figure();
+            chapter = chapter.inside(FIRST_MOVE + k, figure);
+        }
+        return chapter;
     }
 
     HtmlChapter day(DayResult day) {
-        HtmlChapter chapter =
-                HtmlChapter.of("day", "On " + DayWords.date(day.plan().date()), DayAnswer.of(day, system));
-        if (day.curve().isEmpty()) {
-            return chapter;
-        }
-        return chapter.with(
-                1,
-                HtmlFigure.png(
-                        DayPicture.bytes(day, system),
-                        "Curves over the hours of the day: the sun's height, the beam, and the watts taken up before bands"
-                                + " of the heat levels; the tables below hold the same figures.",
-                        "The day under a clear sky."));
+        String date = DayWords.date(day.plan().date());
+        HtmlChapter chapter = HtmlChapter.of("day", "On " + date, DayAnswer.of(day, system));
+        return day.curve().isEmpty() ? chapter : chapter.with(1, new DayDrawing(day).figure());
     }
 
     static HtmlChapter care(List<Item> cautions) {

@@ -82,6 +82,25 @@ final class SvgSheet {
                 .line();
     }
 
+    /** A rectangle of one colour, the same in light, dark and on paper. */
+    void coloured(String colour, double x, double y, double width, double height) {
+        pen.empty(
+                        "rect",
+                        "class",
+                        "own",
+                        "fill",
+                        colour,
+                        "x",
+                        number(x),
+                        "y",
+                        number(y),
+                        "width",
+                        number(width),
+                        "height",
+                        number(height))
+                .line();
+    }
+
     /** A picture within the drawing. */
     void image(String data, double x, double y, double width, double height) {
         pen.empty(

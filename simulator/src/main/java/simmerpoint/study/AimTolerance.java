@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.EnumMap;
+import java.util.Iterator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -95,13 +96,14 @@ public record AimTolerance(double lossShare, PairedWatts deadOn, Map<AimWay, Est
             }
         }
         ToleranceSearch.run(searches, options, new Part(progress, 0.1, 1));
+        Iterator<ToleranceSearch> done = searches.iterator();
         List<AimTolerance> out = new ArrayList<>();
-        for (int k = 0; k < watts.size(); k++) {
+        for (PairedWatts w : watts) {
             Map<AimWay, Estimate> angles = new EnumMap<>(AimWay.class);
             for (AimWay way : AimWay.values()) {
-                searches.get(k * AimWay.values().length + way.ordinal()).found().ifPresent(a -> angles.put(way, a));
+                done.next().found().ifPresent(angle -> angles.put(way, angle));
             }
-            out.add(new AimTolerance(lossShare, watts.get(k), angles));
+            out.add(new AimTolerance(lossShare, w, angles));
         }
         return out;
     }

@@ -21,33 +21,37 @@ public enum AimWay {
     /** The dish points too far left. */
     TURN_LEFT(true, 0, -1);
 
-    private final AimPath path;
+    private final boolean turn;
+    private final double up;
+    private final double side;
 
     AimWay(boolean turn, double up, double side) {
-        path = new AimPath(turn, up, side);
+        this.turn = turn;
+        this.up = up;
+        this.side = side;
     }
 
     /** Whether the dish is turned; else the sun drifts. */
     public boolean isTurn() {
-        return path.turn();
-    }
-
-    /** The aim this way off {@code aim} by {@code radians}. */
-    public Aim off(Aim aim, double radians) {
-        return path.off(aim, radians);
+        return turn;
     }
 
     /** Part of the way upwards: 1, −1 or 0. */
     public double up() {
-        return path.up();
+        return up;
     }
 
     /** Part of the way to the right (+y): 1, −1 or 0. */
     public double side() {
-        return path.side();
+        return side;
+    }
+
+    /** The aim this way off {@code aim} by {@code radians}. */
+    public Aim off(Aim aim, double radians) {
+        return path().off(aim, radians);
     }
 
     AimPath path() {
-        return path;
+        return new AimPath(turn, up, side);
     }
 }

@@ -100,7 +100,7 @@ public final class BudgetStudy {
     private List<Case> cases() {
         List<Case> cases = new ArrayList<>();
         for (Flaw flaw : present) {
-            List<Flaw> others = present.stream().filter(f -> f != flaw).toList();
+            List<Flaw> others = present.stream().filter(f -> !f.equals(flaw)).toList();
             cases.add(new Case(flaw, add(flaw.mended(built)), add(Flaws.mended(built, others))));
         }
         return cases;

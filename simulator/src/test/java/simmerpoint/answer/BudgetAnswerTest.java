@@ -40,7 +40,7 @@ class BudgetAnswerTest {
         List<FlawCost> costs = List.of(
                 new FlawCost(Budgets.flaw("reflectance"), e(110, 0.2), e(130, 0.2)),
                 new FlawCost(Budgets.flaw("slope-error"), e(12, 0.1), e(0.2, 0.1)),
-                new FlawCost(Budgets.flaw("dust"), e(0.02, 0.01), e(5, 0.01)),
+                new FlawCost(Budgets.flaw("dust"), e(0.06, 0.05), e(5, 0.01)),
                 new FlawCost(Budgets.flaw("turn"), e(-4, 0.1), e(3, 0.1)));
         return new BudgetResult(
                 tea,
@@ -82,7 +82,7 @@ class BudgetAnswerTest {
         String text = text(budget(e(82, 0.5), e(67, 0.5)), UnitSystem.METRIC);
         says(text, "[reflectance 85 %, 110.00 ± 0.20 W, 12 %, 130.00 ± 0.20 W, 14 %]");
         says(text, "[slope error 5.0 mrad, 12.00 ± 0.10 W, 1.3 %, 0.20 ± 0.10 W, not sure]");
-        says(text, "[dust 3.0 %, 0.02 ± 0.01 W, none, 5.00 ± 0.01 W, 0.6 %]");
+        says(text, "[dust 3.0 %, 0.06 ± 0.05 W, none, 5.00 ± 0.01 W, 0.6 %]");
         says(text, "[turn 0.50°, −4.00 ± 0.10 W, −0.4 %, 3.00 ± 0.10 W, 0.3 %]");
         says(text, "Not sure: within 3 standard errors of nothing");
         says(text, "Below nothing: it brings watts");

@@ -55,6 +55,14 @@ class FiguresTest {
     }
 
     @Test
+    void smallWattsBesideLargeOnesAreNoFinerThanAHundredth() {
+        Estimate small = new Estimate(0.0446, 0.0001);
+        assertEquals("0.04 \u00b1 0.01 W", plain(METRIC.wattsOf(900, small)));
+        assertEquals("0.0446 \u00b1 0.0001 W", plain(METRIC.wattsOf(0.09, small)));
+        assertEquals("120.0 \u00b1 0.5 kW", plain(METRIC.wattsOf(2e5, new Estimate(1.2e5, 500))));
+    }
+
+    @Test
     void sharesAreReadable() {
         assertEquals("43 %", plain(METRIC.percent(0.4321)));
         assertEquals("4.3 %", plain(METRIC.percent(0.04321)));

@@ -7,6 +7,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.ZoneId;
 import java.time.ZonedDateTime;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CancellationException;
 import org.junit.jupiter.api.Test;
@@ -57,6 +59,26 @@ class AimStudyTest {
         return AimStudy.run(scenario, AimPlan.USUAL, FEW, Progress.NONE);
     }
 
+    /** Only the time between aimings, for the sun at its fastest, going up. */
+    private static AimSpells.Found spells(Scenario scenario) {
+        PairedWatts deadOn =
+                PairedStudy.watts(List.of(scenario), FEW, Progress.NONE).get(0);
+        SunWay way = SunWay.fastest(scenario, AimWay.DRIFT_UP);
+        return new AimSpells(deadOn, way, AimTolerance.USUAL_LOSS).find(FEW, Progress.NONE);
+    }
+
+    private static double stretch(AimSpells.Found found) {
+        return found.twice().minutes() / found.single().minutes();
+    }
+
+    private static double watts(AimSpell spell, int moment) {
+        return spell.moments().get(moment).watts().value();
+    }
+
+    private static void isTolerated(double first, Estimate watts) {
+        assertEquals(0.9 * first, watts.value(), 4 * watts.standardError() + 0.01 * first);
+    }
+
     /**
      * On a round, flat dish (a rim ray's way is 1.6 % longer than the vertex ray's) the sun's way does not matter, so aiming
      * ahead lasts twice as long for the same loss at both ends, 4 % allowed for that rim and for sampling.
@@ -64,16 +86,14 @@ class AimStudyTest {
     @Test
     void aimingAheadDoublesTheIntervalForTheSameLoss() {
         for (Aim.PanCarrier carrier : Aim.PanCarrier.values()) {
-            AimResult result = study(flat(carrier));
-            AimLead lead = result.lead().orElseThrow();
-            assertEquals(2, result.stretch(), 0.08, carrier.toString());
-            double first = result.deadOnSpell().moments().get(0).watts().value();
-            Estimate least = lead.spell().least();
-            assertEquals(0.9 * first, least.value(), 4 * least.standardError() + 0.01 * first);
-            Estimate end = result.deadOnSpell().moments().get(8).watts();
-            assertEquals(0.9 * first, end.value(), 4 * end.standardError() + 0.005 * first);
-            assertTrue(lead.spell().mean().value() > result.longSpell().mean().value());
-            assertTrue(result.longSpell().least().value() < 0.75 * first);
+            AimSpells.Found found = spells(flat(carrier));
+            AimLead lead = found.lead().orElseThrow();
+            assertEquals(2, stretch(found), 0.08, carrier.toString());
+            double first = watts(found.single(), 0);
+            isTolerated(first, lead.spell().least());
+            isTolerated(first, found.single().moments().get(8).watts());
+            assertTrue(lead.spell().mean().value() > found.twice().mean().value());
+            assertTrue(found.twice().least().value() < 0.75 * first);
             double half = SunWay.FASTEST * lead.spell().minutes() / 2;
             double share = carrier == Aim.PanCarrier.DISH ? 1 : 1.2 / 2.45;
             assertEquals(share * half, lead.radians(), 1e-9);
@@ -86,56 +106,46 @@ class AimStudyTest {
      */
     @Test
     void aimingADeepDishAheadLastsNearlyTwiceAsLong() {
-        AimResult result = study(round(Aim.PanCarrier.STAND));
-        assertTrue(result.stretch() > 1.6 && result.stretch() < 2, "stretch " + result.stretch());
-        double first = result.deadOnSpell().moments().get(0).watts().value();
-        Estimate least = result.lead().orElseThrow().spell().least();
-        assertEquals(0.9 * first, least.value(), 4 * least.standardError() + 0.01 * first);
-        assertEquals(2, study(round(Aim.PanCarrier.DISH)).stretch(), 0.06);
+        AimSpells.Found found = spells(round(Aim.PanCarrier.STAND));
+        assertTrue(stretch(found) > 1.6 && stretch(found) < 2, "stretch " + stretch(found));
+        isTolerated(watts(found.single(), 0), found.lead().orElseThrow().spell().least());
+        assertEquals(2, stretch(spells(round(Aim.PanCarrier.DISH))), 0.06);
     }
 
     /** Simpson's rule over 8 steps against the trapezium rule over 64 traces by the same rays: a thousandth. */
     @Test
-    void theMeanIsThatOfEveryMinute() {
-        AimResult result = study(round(Aim.PanCarrier.STAND));
-        AimSpell spell = result.deadOnSpell();
-        double sum = 0;
+    void theMeanIsThatOfEveryMoment() {
+        Scenario scenario = round(Aim.PanCarrier.STAND);
+        AimSpell spell = spells(scenario).single();
+        SunWay way = SunWay.fastest(scenario, AimWay.DRIFT_UP);
         int n = 64;
-        Scenario scenario = result.deadOn().watts().scenario();
+        List<Scenario> moments = new ArrayList<>();
         for (int k = 0; k <= n; k++) {
-            SunWay.Drift drift = result.way().after(spell.minutes() * k / n);
-            Scenario then =
-                    scenario.withAim(AimPath.more(scenario.aim(), 0, 0, drift.upRadians(), drift.sideRadians()));
-            double watts = PairedStudy.watts(java.util.List.of(then), FEW.withRays(1 << 12), Progress.NONE)
-                    .get(0)
-                    .absorbed()
-                    .value();
-            sum += (k == 0 || k == n ? 0.5 : 1) * watts;
+            double up = way.after(spell.minutes() * k / n).upRadians();
+            moments.add(scenario.withAim(AimPath.more(scenario.aim(), 0, 0, up, 0)));
         }
-        assertEquals(
-                sum / n, spell.mean().value(), 1e-3 * sum / n + 4 * spell.mean().standardError());
+        double sum = 0;
+        List<PairedWatts> traced = PairedStudy.watts(moments, FEW, Progress.NONE);
+        for (int k = 0; k <= n; k++) {
+            sum += (k == 0 || k == n ? 0.5 : 1) * traced.get(k).absorbed().value();
+        }
+        assertEquals(sum / n, spell.mean().value(), 1e-3 * sum / n);
     }
 
+    /**
+     * A map's rows go with up and its columns with the right: the curves along its axes hold the same watts, within 5 standard
+     * errors. A turn and the opposite drift share their light.
+     */
     @Test
-    void mapsShareTheLightOfOppositeDriftAndTurn() {
-        AimResult result = study(round(Aim.PanCarrier.STAND));
+    void mapsHoldTheCurvesAndShareLight() {
+        AimResult result = study(Cookers.usual(Cookers.HILLSIDE, Cookers.COUNTRY));
         assertEquals(2 * 25 * 25, result.run().aims());
         assertEquals(25 * 25, result.run().casts());
-        AimMap drift = result.maps().get(0);
-        assertFalse(drift.turn());
+        assertFalse(result.maps().get(0).turn());
         assertTrue(result.maps().get(1).turn());
-        assertEquals(0, drift.radians()[12]);
-        double middle = drift.watts()[12][12];
-        assertEquals(result.deadOnWatts().value(), middle, 0.01 * middle);
-        assertTrue(drift.watts()[0][0] < 0.6 * middle);
-    }
-
-    /** A map's rows go with up and its columns with the right: the curves along its axes hold the same watts. */
-    @Test
-    void curvesRunAlongTheAxesOfTheMaps() {
-        AimResult result = study(Cookers.usual(Cookers.HILLSIDE, Cookers.COUNTRY));
         for (AimCurve curve : result.curves()) {
             AimMap map = result.maps().get(curve.turn() ? 1 : 0);
+            assertEquals(0, map.radians()[12]);
             for (int k = 0; k < map.radians().length; k++) {
                 double angle = map.radians()[k];
                 double watts = curve.side() ? map.watts()[12][k] : map.watts()[k][12];

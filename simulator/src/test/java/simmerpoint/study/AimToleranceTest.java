@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Iterator;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
@@ -46,12 +47,14 @@ class AimToleranceTest {
             }
             List<PairedWatts> watts = PairedStudy.watts(there, OPTIONS.withSeed(77), Progress.NONE);
             double all = watts.get(0).absorbed().value();
+            Iterator<PairedWatts> traced = watts.iterator();
+            traced.next();
             for (AimWay way : AimWay.values()) {
-                PairedWatts at = watts.get(1 + 2 * way.ordinal());
+                PairedWatts at = traced.next();
+                PairedWatts beyond = traced.next();
                 Estimate lost = watts.get(0).absorbedBeyond(at);
                 Estimate angle = found.angles().get(way);
-                double slope =
-                        at.absorbedBeyond(watts.get(2 + 2 * way.ordinal())).value() / (0.02 * angle.value());
+                double slope = at.absorbedBeyond(beyond).value() / (0.02 * angle.value());
                 double error = Math.hypot(lost.standardError(), slope * angle.standardError());
                 assertEquals(loss * all, lost.value(), 5 * error + 1e-4 * all, way + " loss " + loss);
                 assertTrue(error < 0.01 * all, way + ": " + error + " W");

@@ -83,7 +83,7 @@ class BudgetStudyTest {
         for (Flaw flaw : Flaws.ALL) {
             assertTrue(flaw.isIn(rough), flaw.key());
             assertFalse(flaw.isIn(perfect), flaw.key());
-            List<Flaw> others = Flaws.ALL.stream().filter(f -> f != flaw).toList();
+            List<Flaw> others = Flaws.ALL.stream().filter(f -> !f.equals(flaw)).toList();
             Scenario alone = Flaws.mended(rough, others);
             assertTrue(flaw.isIn(alone), flaw.key());
             others.forEach(other -> assertFalse(other.isIn(alone), other.key()));
