@@ -20,6 +20,7 @@ import simmerpoint.viewer.desk.Desk;
 import simmerpoint.viewer.desk.RecentFiles;
 import simmerpoint.viewer.editing.EditorPane;
 import simmerpoint.viewer.live.Live;
+import simmerpoint.viewer.pan.PanPane;
 
 /**
  * Everything in the window, joined: the desk's scenario goes to the live answers, those go to the parts that show them,
@@ -52,6 +53,13 @@ final class ViewerWindow implements AutoCloseable {
         workbench.setEditor(editor);
         workbench.setWrongCount(editor.wrongCount());
         TakeAway takeAway = new TakeAway(asks, background, Platform::runLater, notice::tell);
+        workbench.setPan(new PanPane(
+                desk,
+                live.stateProperty(),
+                live.studiesProperty(),
+                look.unitsProperty(),
+                look.themeProperty(),
+                takeAway));
         Node menu = new TakeAwayMenu(live, desk, look, takeAway, this::picture);
         workbench.setShelf(new Shelf(desk, files, recent, look, menu));
         look.themeProperty().addListener((value, before, now) -> now.dress(scene));
