@@ -80,8 +80,10 @@ final class CurveDrawing {
 
     /** The level's name across its band, or along a narrow one; none in a band narrower than a letter is high. */
     private void name(String word, double middle, double room) {
+        double wide = Pen.width(word, Pen.bold(11.5));
         if (room > Pen.width(word, Pen.bold(10)) + 6) {
-            pen.words(word, middle, frame.top() + 14, TextAlignment.CENTER, Pen.bold(11.5), room - 5);
+            double at = clear(middle, room, wide / 2 + 8);
+            pen.words(word, at, frame.top() + 14, TextAlignment.CENTER, Pen.bold(11.5), room - 5);
         } else if (room > UPRIGHT && frame.height() > 2 * UPRIGHT + Pen.width(word, Pen.bold(11))) {
             g.save();
             g.translate(middle, frame.top() + 5);
@@ -89,6 +91,15 @@ final class CurveDrawing {
             pen.words(word, 0, 4, TextAlignment.RIGHT, Pen.bold(11), frame.height());
             g.restore();
         }
+    }
+
+    /** Beside the mark of the pan's place, if that would stand in the word and there is room beside it. */
+    private double clear(double middle, double room, double half) {
+        double mark = frame.x(state.pull().presentMetres());
+        if (Math.abs(mark - middle) >= half || room < 4 * half) {
+            return middle;
+        }
+        return mark >= middle ? mark - half : mark + half;
     }
 
     private void curve(CurveLine line, ToDoubleFunction<PanPosition> share, Color colour, double... dashes) {
@@ -137,7 +148,9 @@ final class CurveDrawing {
         g.setStroke(pen.shade(Shade.WORD));
         double head = frame.top() - 7;
         sample(left - SAMPLE_ROOM, head - 4, pen.shade(Shade.WORD));
-        pen.words("W taken up", left - SAMPLE_ROOM + 26, head, TextAlignment.LEFT, Pen.bold(11.5), frame.width() / 2 - 10);
+        String watts = "W taken up";
+        double wattsWide = Pen.width(watts, Pen.bold(11.5));
+        pen.words(watts, left - SAMPLE_ROOM + 26, head, TextAlignment.LEFT, Pen.bold(11.5), frame.width());
         for (double mark : Scales.marks(mostWatts, marks)) {
             double y = frame.y(mark / mostWatts);
             g.strokeLine(left - 5, y, left, y);
@@ -147,9 +160,10 @@ final class CurveDrawing {
         g.setFill(flux);
         g.setStroke(flux);
         String name = "hottest spot, kW/m\u00b2";
-        double wide = Math.min(Pen.width(name, Pen.bold(11.5)), frame.width() / 2 - 10);
         double end = right + SAMPLE_ROOM;
-        pen.words(name, end, head, TextAlignment.RIGHT, Pen.bold(11.5), frame.width() / 2 - 10);
+        double room = end - (left - SAMPLE_ROOM) - wattsWide - 26 - 28 - 12;
+        double wide = Math.min(Pen.width(name, Pen.bold(11.5)), room);
+        pen.words(name, end, head, TextAlignment.RIGHT, Pen.bold(11.5), room);
         sample(end - wide - 28, head - 4, flux, DASHES);
         for (double mark : Scales.marks(mostFlux / 1000, marks)) {
             double y = frame.y(mark * 1000 / mostFlux);
@@ -182,10 +196,15 @@ final class CurveDrawing {
         }
         g.setFill(pen.shade(Shade.QUIET));
         double y = foot + 31;
-        double third = width / 3;
-        pen.words("\u2190 " + PullWords.in(), 4, y, TextAlignment.LEFT, Pen.font(11), third - 6);
-        pen.words(words.unitName() + " from the focus", width / 2, y, TextAlignment.CENTER, Pen.font(11), third - 6);
-        pen.words(PullWords.out() + " \u2192", width - 4, y, TextAlignment.RIGHT, Pen.font(11), third - 6);
+        String in = "\u2190 " + PullWords.in();
+        String out = PullWords.out() + " \u2192";
+        String where = words.unitName() + " from the focus";
+        double side = Math.max(Pen.width(in, Pen.font(11)), Pen.width(out, Pen.font(11)));
+        double middle = width - 2 * side - 24;
+        boolean fits = Pen.width(where, Pen.font(11)) <= middle;
+        pen.words(in, 4, y, TextAlignment.LEFT, Pen.font(11), width / 2 - 16);
+        pen.words(fits ? where : words.unitName(), width / 2, y, TextAlignment.CENTER, Pen.font(11), width);
+        pen.words(out, width - 4, y, TextAlignment.RIGHT, Pen.font(11), width / 2 - 16);
     }
 
     private void pointed() {

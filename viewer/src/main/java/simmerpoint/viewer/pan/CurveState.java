@@ -2,6 +2,7 @@ package simmerpoint.viewer.pan;
 
 import java.util.Optional;
 import simmerpoint.sampling.Estimate;
+import simmerpoint.study.MoveStudy;
 import simmerpoint.units.UnitSystem;
 
 /**
@@ -20,18 +21,22 @@ record CurveState(PullState pull, Optional<Estimate> traced, Optional<Double> po
             return "A bare disc has no watts to cook with: the curve is that of a pan.";
         }
         if (pull.line().isEmpty()) {
-            return pull.working() ? "The curve is being computed: " + percent() + "." : "No curve yet.";
+            return pull.working() ? "The curve is being computed." : "No curve yet.";
         }
         if (!pull.fits()) {
             return pull.working()
-                    ? "An earlier curve; the new one is being computed: " + percent() + "."
+                    ? "An earlier curve; the new one is being computed."
                     : "An earlier curve; the new one follows in a pause.";
         }
         double at = pointed.orElse(pull.presentMetres());
-        return words.sentence(at, pull.line().get().at(at));
+        return words.sentence(at, pull.line().get().at(at)) + recommended();
     }
 
-    private String percent() {
-        return Math.round(100 * pull.done()) + "\u00a0%";
+    private String recommended() {
+        boolean here = pull.line()
+                .flatMap(line -> line.result().simmer())
+                .filter(place -> place.move() == MoveStudy.Move.PULL_BACK)
+                .isPresent();
+        return here ? " The diamond is recommended for a simmer." : "";
     }
 }

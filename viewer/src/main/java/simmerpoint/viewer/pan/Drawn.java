@@ -2,6 +2,7 @@ package simmerpoint.viewer.pan;
 
 import javafx.scene.canvas.Canvas;
 import javafx.scene.canvas.GraphicsContext;
+import javafx.scene.input.MouseEvent;
 import javafx.scene.layout.Region;
 import simmerpoint.viewer.theme.Shade;
 import simmerpoint.viewer.theme.Theme;
@@ -17,6 +18,8 @@ abstract class Drawn extends Region {
         setMinSize(0, 0);
         setFocusTraversable(true);
         getChildren().add(canvas);
+        // Whatever lies around it (a scroll pane) would take the keyboard away.
+        addEventHandler(MouseEvent.MOUSE_PRESSED, MouseEvent::consume);
         focusedProperty().addListener((value, before, now) -> redraw());
     }
 

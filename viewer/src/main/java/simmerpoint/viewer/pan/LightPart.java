@@ -37,9 +37,8 @@ final class LightPart extends Region {
     protected void layoutChildren() {
         double width = getWidth();
         double height = getHeight();
-        double words = evenness.prefHeight(width);
-        double line = readout.prefHeight(width);
-        double drawn = height - words - line - 2 * GAP;
+        double words = Math.max(evenness.prefHeight(width), readout.prefHeight(width));
+        double drawn = height - words - GAP;
         double walled = state.flatMap(s -> Scales.wall(s.result()))
                 .map(map -> WallDrawing.height(map, width))
                 .orElse(0.0);
@@ -47,7 +46,7 @@ final class LightPart extends Region {
         double map = Math.max(0, drawn - walled);
         plane.resizeRelocate(0, 0, width, map);
         wall.resizeRelocate(0, map, width, walled);
-        readout.resizeRelocate(0, height - words - line - GAP, width, line);
+        readout.resizeRelocate(0, height - words, width, words);
         evenness.resizeRelocate(0, height - words, width, words);
     }
 }

@@ -73,16 +73,22 @@ final class MapReadout {
         return figures.flux(new Estimate(map.flux()[cell], map.standardError()[cell]));
     }
 
+    /** The figure of evenness alone. */
+    String briefEvenness() {
+        Estimate evenness = result.spot().evenness();
+        return result.ledger().caught().value() > 0 && Double.isFinite(evenness.value())
+                ? "Evenness " + figures.number(evenness) + ", 0 is even."
+                : "No light is caught.";
+    }
+
     /** How evenly the pan heats, in the words of the answer, with the figure behind them. */
     String evenness() {
         Estimate evenness = result.spot().evenness();
-        if (!(result.ledger().caught().value() > 0) || !Double.isFinite(evenness.value())) {
-            return "No light is caught.";
+        boolean lit = result.ledger().caught().value() > 0 && Double.isFinite(evenness.value());
+        if (!lit || !(result.scenario().target() instanceof Pan)) {
+            return briefEvenness();
         }
         String figure = "evenness " + figures.number(evenness) + ", 0 is even";
-        if (!(result.scenario().target() instanceof Pan)) {
-            return "E" + figure.substring(1) + ".";
-        }
         double spread = Math.max(0, evenness.value());
         Frying.Spread how = Frying.read(0, spread, 1, FryingTable.USUAL).spread();
         return "It heats " + HeatWords.does(how) + " (" + figure + ").";

@@ -4,6 +4,7 @@ import java.util.Optional;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.scene.AccessibleRole;
+import javafx.scene.Cursor;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.input.MouseEvent;
 import javafx.scene.text.TextAlignment;
@@ -26,6 +27,7 @@ abstract class MapView extends Drawn {
         this.meaning = meaning;
         setAccessibleRole(AccessibleRole.IMAGE_VIEW);
         setAccessibleText(meaning);
+        setCursor(Cursor.CROSSHAIR);
         addEventHandler(MouseEvent.MOUSE_MOVED, e -> point(e.getX(), e.getY()));
         addEventHandler(MouseEvent.MOUSE_EXITED, e -> read(Optional.empty()));
         addEventHandler(MouseEvent.MOUSE_PRESSED, e -> requestFocus());

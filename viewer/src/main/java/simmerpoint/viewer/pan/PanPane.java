@@ -1,6 +1,7 @@
 package simmerpoint.viewer.pan;
 
 import java.util.Optional;
+import javafx.application.Platform;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.SimpleObjectProperty;
 import javafx.beans.value.ObservableValue;
@@ -9,6 +10,7 @@ import javafx.scene.Node;
 import javafx.scene.control.ChoiceBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.ProgressBar;
+import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
@@ -31,6 +33,8 @@ import simmerpoint.viewer.theme.Theme;
 
 /** The pan from below: the light on it, and what it gets as it is pulled back. */
 public final class PanPane extends VBox {
+    private static final double BRIEF_BELOW = 230;
+
     private final ObservableValue<LiveState> live;
     private final ObservableValue<StudyState> studies;
     private final ObservableValue<UnitSystem> units;
@@ -75,8 +79,14 @@ public final class PanPane extends VBox {
         getStylesheets().add(PanPane.class.getResource("pan.css").toExternalForm());
         setMinSize(0, 0);
         TwoParts parts = new TwoParts(light, curvePart());
-        VBox.setVgrow(parts, Priority.ALWAYS);
-        getChildren().addAll(head(takeAway), parts);
+        ScrollPane room = new ScrollPane(parts);
+        room.setFitToWidth(true);
+        room.setFitToHeight(true);
+        room.setFocusTraversable(false);
+        room.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
+        room.setMinSize(0, 0);
+        VBox.setVgrow(room, Priority.ALWAYS);
+        getChildren().addAll(head(takeAway), room);
         follow(theme);
         showLight();
         showCurve();
@@ -86,6 +96,7 @@ public final class PanPane extends VBox {
         Label label = new Label();
         label.setId(id);
         label.setWrapText(true);
+        label.setAlignment(Pos.TOP_LEFT);
         label.getStyleClass().add("words");
         return label;
     }
@@ -170,6 +181,11 @@ public final class PanPane extends VBox {
             showLight();
             showCurve();
         });
+        light.heightProperty().addListener((value, before, now) -> {
+            if (before.doubleValue() < BRIEF_BELOW != now.doubleValue() < BRIEF_BELOW) {
+                Platform.runLater(this::showEvenness);
+            }
+        });
         scale.addListener((value, before, now) -> showLight());
         plane.readoutProperty().addListener((value, before, now) -> showReadout());
         wall.readoutProperty().addListener((value, before, now) -> showReadout());
@@ -193,15 +209,25 @@ public final class PanPane extends VBox {
                 scale.get(),
                 units.getValue(),
                 Optional.empty())));
-        evenness.setText(result.map(r -> new MapReadout(r, units.getValue()).evenness()).orElse(""));
+        showEvenness();
         showReadout();
+    }
+
+    /** The whole sentence, or where there is little room its figure. */
+    private void showEvenness() {
+        LiveState now = live.getValue();
+        boolean brief = light.getHeight() < BRIEF_BELOW;
+        evenness.setText((now == null ? Optional.<TraceResult>empty() : now.result())
+                .map(r -> new MapReadout(r, units.getValue()))
+                .map(r -> brief ? r.briefEvenness() : r.evenness())
+                .orElse(""));
     }
 
     private void showReadout() {
         String said = plane.readoutProperty().get();
         String beside = wall.readoutProperty().get();
-        readout.setText(
-                !said.isEmpty() ? said : !beside.isEmpty() ? beside : "Point at the light, or use the arrow keys, to read it.");
+        readout.setText(said.isEmpty() ? beside : said);
+        evenness.setVisible(readout.getText().isEmpty());
     }
 
     private void point(Optional<Double> place) {

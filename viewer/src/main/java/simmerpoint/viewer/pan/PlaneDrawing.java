@@ -127,7 +127,7 @@ final class PlaneDrawing {
         String up = words.isPan() ? words.towardsMinusX() : words.towardsPlusX();
         String down = words.isPan() ? words.towardsPlusX() : words.towardsMinusX();
         double middle = frame.left() + frame.width() / 2;
-        double room = Math.min(frame.width() + 40, 2 * Math.min(middle, width - middle));
+        double room = Math.min(frame.width() + 16, 2 * Math.min(middle, width - middle));
         pen.words("\u2191 " + up, middle, frame.top() - 5, TextAlignment.CENTER, Pen.font(WORDS), room);
         double foot = frame.top() + frame.height() + 13;
         pen.words("\u2193 " + down, middle, foot, TextAlignment.CENTER, Pen.font(WORDS), room);

@@ -1,5 +1,6 @@
 package simmerpoint.viewer.pan;
 
+import javafx.geometry.Orientation;
 import javafx.scene.Node;
 import javafx.scene.layout.Region;
 
@@ -7,8 +8,11 @@ import javafx.scene.layout.Region;
 final class TwoParts extends Region {
     private static final double GAP = 8;
     private static final double WIDE = 1.2;
+    private static final double LEAST_WIDTH_FOR_TWO = 520;
+    private static final double LEAST_HEIGHT_STACKED = 430;
+    private static final double LEAST_HEIGHT_BESIDE = 190;
     private static final double LOWER_SHARE = 0.36;
-    private static final double LOWER_LEAST = 168;
+    private static final double LOWER_LEAST = 194;
     private static final double LOWER_MOST = 360;
     private static final double RIGHT_SHARE = 0.5;
 
@@ -18,15 +22,29 @@ final class TwoParts extends Region {
     TwoParts(Node light, Node curve) {
         this.light = light;
         this.curve = curve;
-        setMinSize(0, 0);
         getChildren().addAll(light, curve);
+    }
+
+    @Override
+    public Orientation getContentBias() {
+        return Orientation.HORIZONTAL;
+    }
+
+    @Override
+    protected double computeMinHeight(double width) {
+        return width > LEAST_WIDTH_FOR_TWO ? LEAST_HEIGHT_BESIDE : LEAST_HEIGHT_STACKED;
+    }
+
+    @Override
+    protected double computePrefHeight(double width) {
+        return computeMinHeight(width);
     }
 
     @Override
     protected void layoutChildren() {
         double width = getWidth();
         double height = getHeight();
-        if (width > WIDE * height) {
+        if (width > LEAST_WIDTH_FOR_TWO && (width > WIDE * height || height < LEAST_HEIGHT_STACKED)) {
             double right = Math.floor(width * RIGHT_SHARE);
             light.resizeRelocate(0, 0, width - right - GAP, height);
             curve.resizeRelocate(width - right, 0, right, height);

@@ -13,6 +13,7 @@ import simmerpoint.viewer.theme.Shade;
 /** The pan's wall unrolled, seen from outside, its side away from the sun in the middle. */
 final class WallDrawing {
     private static final double LINE = 17;
+    private static final double LEAST_FOR_ALL = 58;
 
     private WallDrawing() {}
 
@@ -58,21 +59,26 @@ final class WallDrawing {
     private static void sides(Pen pen, MapState state, MapFrame frame) {
         GraphicsContext g = pen.g();
         TargetWords words = TargetWords.of(state.result().scenario().target());
-        String[] names = {words.towardsPlusX(), "right", words.towardsMinusX(), "left"};
         double quarter = Math.PI / 2 * state.result().scenario().target().radiusMetres();
         double foot = frame.top() + frame.height();
-        double room = 1.3 * frame.width() / 4;
+        double part = frame.width() / 4;
+        double between = part - Pen.width("right", Pen.font(11)) / 2 - 6;
+        boolean narrow = Pen.width(words.towardsMinusX(), Pen.font(11)) > between;
+        String[] names = {words.towardsPlusX(), "right", narrow ? "sun side" : words.towardsMinusX(), "left"};
         for (int k = -2; k <= 2; k++) {
             double x = frame.x(new Place(k * quarter, 0));
             if (!(x >= frame.left() - 2 && x <= frame.left() + frame.width() + 2)) {
                 continue;
             }
             g.strokeLine(x, foot, x, foot + 4);
+            if (k % 2 != 0 && part < LEAST_FOR_ALL) {
+                continue;
+            }
             g.setFill(pen.shade(Shade.WORD));
             TextAlignment where =
                     k == -2 ? TextAlignment.LEFT : k == 2 ? TextAlignment.RIGHT : TextAlignment.CENTER;
             double at = k == -2 ? frame.left() : k == 2 ? frame.left() + frame.width() : x;
-            pen.words(names[Math.floorMod(k, 4)], at, foot + 15, where, Pen.font(11), room);
+            pen.words(names[Math.floorMod(k, 4)], at, foot + 15, where, Pen.font(11), 1.3 * part);
         }
     }
 }
