@@ -12,14 +12,24 @@ final class Overrides {
     private Overrides() {}
 
     static void apply(Node.Section root, Map<String, String> overrides, Problems problems) throws ScenarioException {
-        String material = overrides.get(MATERIAL);
-        if (material != null && !sameWord(material, MirrorKeys.OWN_FIGURES) && !sameWord(material, material(root))) {
+        if (bringFigures(overrides, material(root))) {
             forgetFigures(root, overrides);
         }
         for (Map.Entry<String, String> override : overrides.entrySet()) {
             refuseUnknown(override.getKey(), problems);
             put(root, override.getKey(), override.getValue());
         }
+    }
+
+    /** Whether another material is chosen than {@code material}, which then brings its own figures. */
+    static boolean bringFigures(Map<String, String> overrides, String material) {
+        String chosen = overrides.get(MATERIAL);
+        return chosen != null && !sameWord(chosen, MirrorKeys.OWN_FIGURES) && !sameWord(chosen, material);
+    }
+
+    /** Whether the key is a figure that comes with the material where the file does not give it. */
+    static boolean isFigure(Key key) {
+        return Key.FROM_MATERIAL.equals(key.defaultText());
     }
 
     private static String material(Node.Section root) {
@@ -48,9 +58,7 @@ final class Overrides {
                 .ifPresent(mirror -> mirror.entries().keySet().removeIf(name -> {
                     String path = "mirror." + name;
                     return !overrides.containsKey(path)
-                            && Keys.find(path)
-                                    .filter(key -> Key.FROM_MATERIAL.equals(key.defaultText()))
-                                    .isPresent();
+                            && Keys.find(path).filter(Overrides::isFigure).isPresent();
                 }));
     }
 

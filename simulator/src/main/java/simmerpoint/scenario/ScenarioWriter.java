@@ -23,22 +23,24 @@ public final class ScenarioWriter {
      *
      * @param sourceText a scenario that the reader takes, but perhaps for the values replaced here
      * @param overrides value by full path of the key, each as it would be typed in the file. If one of them chooses
-     *     another cut or kind, keys that do not belong to it are taken out
+     *     another cut or kind, keys that do not belong to it are taken out, and for another mirror.material the figures
+     *     given beside the old one
      * @return the same text if there are no values
      * @throws IllegalArgumentException if the text is no YAML that a scenario may use, or a key is not known
      */
     public static String write(String sourceText, Map<String, String> overrides) {
         Map<String, String> wanted = values(sourceText);
         String text = body(sourceText);
-        for (String stranger : Strangers.of(wanted.keySet(), overrides)) {
-            text = SourceEdit.remove(text, stranger);
-            wanted.remove(stranger);
-        }
+        List<String> strangers = Strangers.of(wanted, overrides);
         for (Map.Entry<String, String> override : overrides.entrySet()) {
             Key key = Keys.find(override.getKey())
                     .orElseThrow(() -> new IllegalArgumentException("no key " + override.getKey()));
             put(wanted, key.path(), override.getValue());
             text = SourceEdit.put(text, key, override.getValue());
+        }
+        for (String stranger : strangers) {
+            text = SourceEdit.remove(text, stranger);
+            wanted.remove(stranger);
         }
         return mark(sourceText) + (says(text, wanted) ? text : anew(wanted));
     }

@@ -3,19 +3,20 @@ package simmerpoint.scenario;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import simmerpoint.units.Spaces;
 
-/** Keys of a file that no longer belong when another cut or kind is chosen beside it. */
+/** Keys of a file that no longer belong when another cut, kind or mirror material is chosen beside it. */
 final class Strangers {
     private Strangers() {}
 
-    /** Of the paths given in a file, those that the overrides make strangers. */
-    static List<String> of(Set<String> given, Map<String, String> overrides) {
-        return given.stream()
+    /** Of the values given in a file, by path, those that the overrides make strangers. */
+    static List<String> of(Map<String, String> given, Map<String, String> overrides) {
+        String material = given.getOrDefault("mirror.material", MirrorKeys.DEFAULT_MATERIAL);
+        boolean figures = Overrides.bringFigures(overrides, material);
+        return given.keySet().stream()
                 .filter(path -> !overrides.containsKey(path))
                 .filter(path -> Keys.find(path)
-                        .filter(key -> isStranger(key, overrides))
+                        .filter(key -> isStranger(key, overrides) || (figures && Overrides.isFigure(key)))
                         .isPresent())
                 .toList();
     }

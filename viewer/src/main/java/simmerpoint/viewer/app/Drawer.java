@@ -17,8 +17,9 @@ import javafx.scene.layout.VBox;
 /** The drawer at the left edge: a grip that is always there, and beside it, pulled open, what lies in the drawer. */
 final class Drawer extends HBox {
     private static final double WIDTH = 380;
-    private static final String SHUT = "Change the design  \u25b8";
-    private static final String OPEN = "Put this away  \u25c2";
+    // The words stand on their side, so that these arrows point to the right and to the left.
+    private static final String SHUT = "Change the design  \u25be";
+    private static final String OPEN = "Put this away  \u25b4";
 
     private final BooleanProperty open = new SimpleBooleanProperty(this, "open", false);
     private final StackPane inside = new StackPane();

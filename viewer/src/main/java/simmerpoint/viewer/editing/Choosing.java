@@ -20,15 +20,6 @@ import simmerpoint.viewer.desk.Edit;
  * forbids taken out. What stood there before a choice was changed is remembered and comes back with it.
  */
 final class Choosing {
-    /** What a material brings with it; figures given beside the old one would hide those of the new one. */
-    private static final List<String> FIGURES = List.of(
-            "mirror.reflectance",
-            "mirror.scattered",
-            "mirror.slope-error",
-            "mirror.beam-spread",
-            "mirror.wide-share",
-            "mirror.wide-spread");
-
     private static final List<String> OWN_FIGURES = List.of("mirror.reflectance", "mirror.slope-error");
 
     private final Desk desk;
@@ -49,12 +40,8 @@ final class Choosing {
             edit = Edit.drop(given(Belonging.forbidden(word)));
             fill(key.section(), word, typed);
         }
-        if (key.path().equals("mirror.material")) {
-            if (word.equals("own figures")) {
-                fillFigures(typed);
-            } else {
-                edit = Edit.drop(given(FIGURES));
-            }
+        if (key.path().equals("mirror.material") && word.equals("own figures")) {
+            fillFigures(typed);
         }
         desk.apply(edit.then(Edit.type(typed)));
     }
