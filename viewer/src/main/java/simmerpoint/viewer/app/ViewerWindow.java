@@ -57,8 +57,7 @@ final class ViewerWindow implements AutoCloseable {
         workbench.setEditor(editor);
         workbench.setWrongCount(editor.wrongCount());
         yard = new YardView(
-                Bindings.createObjectBinding(
-                        () -> desk.readProperty().get().scenario(), desk.readProperty()),
+                Bindings.createObjectBinding(() -> desk.readProperty().get().scenario(), desk.readProperty()),
                 live.stateProperty(),
                 look.unitsProperty(),
                 look.themeProperty(),
