@@ -1,5 +1,6 @@
 package simmerpoint.viewer.editing;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Stream;
 import simmerpoint.scenario.Key;
@@ -8,30 +9,30 @@ import simmerpoint.scenario.Keys;
 /** What a builder asks, in this order, and which sections of the scenario answer it. */
 enum Asked {
     /** Pan, water, lid. */
-    FOOD("What is cooked, and in what?", "pan", "plane"),
+    FOOD("What is cooked, and in what?", "pan plane"),
     /** Size and panels. */
     DISH("How big is the dish, how cut?", "dish"),
     /** Material and roughness. */
-    MIRROR("What covers it, how rough?", "mirror", "workmanship"),
+    MIRROR("What covers it, how rough?", "mirror workmanship"),
     /** The moves and heights. */
     STAND("Where does the pan stand?", "stand"),
     /** Turn, drift, mount. */
     AIM("How well is it aimed?", "aim"),
     /** Sun, place, sky, air. */
-    SUN("Where, when, in what weather?", "sun", "place", "when", "sky", "air"),
+    SUN("Where, when, in what weather?", "sun place when sky air"),
     /** Levels of heat. */
     LEVELS("What counts as a simmer, a boil?", "heat-levels"),
     /** The title. */
     NAME("What is it called?", ""),
     /** Keys of sections that no question names. */
-    REST("What else?");
+    REST("What else?", "-");
 
     private final String words;
-    private final List<String> sections;
+    private final String sections;
 
-    Asked(String words, String... sections) {
+    Asked(String words, String sections) {
         this.words = words;
-        this.sections = List.of(sections);
+        this.sections = sections;
     }
 
     /** The question. */
@@ -50,7 +51,7 @@ enum Asked {
                 ? key.section().substring(0, key.section().indexOf('.'))
                 : key.section();
         return Stream.of(values())
-                .filter(asked -> asked.sections.contains(top))
+                .filter(asked -> Arrays.asList(asked.sections.split(" ")).contains(top))
                 .findFirst()
                 .orElse(REST);
     }

@@ -2,6 +2,7 @@ package simmerpoint.viewer.editing;
 
 import java.net.URL;
 import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.EnumSet;
@@ -97,7 +98,9 @@ public final class EditorPane extends BorderPane {
                         "daylight",
                         new String[] {"In a sun that stands as said here", "In the sun of a day and place"},
                         () -> desk.state().hasSection("when"),
-                        new Runnable[] {choosing::takeGivenSun, () -> choosing.takeDay(LocalDate.now())});
+                        new Runnable[] {
+                            choosing::takeGivenSun, () -> choosing.takeDay(LocalDate.now(ZoneId.systemDefault()))
+                        });
             default -> null;
         };
         if (two != null) {

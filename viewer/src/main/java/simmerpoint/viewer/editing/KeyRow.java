@@ -42,7 +42,7 @@ final class KeyRow extends VBox {
         meaning.setWrapText(true);
         meaning.setMinHeight(USE_PREF_SIZE);
         meaning.managedProperty().bind(meaning.visibleProperty());
-        getChildren().setAll(line(choosing, asks), new WrongMark(model.wrongProperty()), meaning);
+        getChildren().setAll(line(asks), new WrongMark(model.wrongProperty()), meaning);
         List.of(model.shownProperty(), model.wrongProperty(), model.whyNotProperty(), units)
                 .forEach(value -> value.addListener((v, before, now) -> describe()));
         control.disableProperty().bind(Bindings.isNotEmpty(model.whyNotProperty()));
@@ -57,7 +57,7 @@ final class KeyRow extends VBox {
         };
     }
 
-    private Node line(Choosing choosing, Asks asks) {
+    private Node line(Asks asks) {
         Key key = model.key();
         Label label = new Label(KeyWords.label(key));
         label.setLabelFor(control);
