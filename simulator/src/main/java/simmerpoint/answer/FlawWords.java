@@ -1,5 +1,6 @@
 package simmerpoint.answer;
 
+import simmerpoint.dish.BuildErrors;
 import simmerpoint.dish.Cut;
 import simmerpoint.dish.Mirror;
 import simmerpoint.scenario.Scenario;
@@ -48,6 +49,11 @@ public record FlawWords(Scenario scenario, Figures figures) {
             case "slope-error" -> ScenarioAnswer.milliradians(mirror.slopeErrorRadians());
             case "panel-tilt" -> ScenarioAnswer.milliradians(mirror.panelTiltRadians());
             case "beam-spread" -> ScenarioAnswer.milliradians(mirror.beamSpreadRadians());
+            case "rib-cut" -> made(BuildErrors.Cause.RIB_CUT);
+            case "rib-set" -> made(BuildErrors.Cause.RIB_SET);
+            case "sag" -> made(BuildErrors.Cause.SAG);
+            case "panel-edge" -> made(BuildErrors.Cause.PANEL_EDGE);
+            case "bubbles" -> made(BuildErrors.Cause.BUBBLES);
             case "reflectance" -> figures.percent(mirror.reflectance());
             case "scatter" -> figures.percent(mirror.scattered());
             case "dust" -> figures.percent(mirror.dust());
@@ -56,6 +62,10 @@ public record FlawWords(Scenario scenario, Figures figures) {
             case "jitter" -> ScenarioAnswer.milliradians(aim.jitterRadians());
             default -> "";
         };
+    }
+
+    private String made(BuildErrors.Cause cause) {
+        return new WorkmanshipWords(scenario, figures).size(cause);
     }
 
     private static String degrees(double up, double side) {

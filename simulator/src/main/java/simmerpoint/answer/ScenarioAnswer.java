@@ -45,6 +45,9 @@ public final class ScenarioAnswer {
                 new Item.Figure("cut", new CutWords(scenario, figures).cut()),
                 new Item.Figure("mirror", mirror()),
                 new Item.Figure("sun", sun())));
+        if (!scenario.workmanship().parts().isEmpty()) {
+            items.add(3, new Item.Figure("workmanship", new WorkmanshipWords(scenario, figures).sentence()));
+        }
         scenario.outdoors().ifPresent(outdoors -> items.addAll(OutdoorWords.items(outdoors, figures)));
         AimWords aim = new AimWords(scenario.aim(), scenario.stand(), TargetWords.of(scenario.target()), figures);
         items.add(new Item.Figure("aim", aim.aiming()));

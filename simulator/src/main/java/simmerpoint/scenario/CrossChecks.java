@@ -33,6 +33,7 @@ final class CrossChecks {
         checks.place(elevation);
         checks.heights();
         MirrorChecks.check(values, problems);
+        WorkmanshipChecks.check(values, problems);
         KitchenChecks.check(values, problems);
     }
 

@@ -30,6 +30,7 @@ public final class Keys {
         List<Key> keys = new ArrayList<>();
         keys.addAll(DishKeys.keys());
         keys.addAll(MirrorKeys.keys());
+        keys.addAll(WorkmanshipKeys.keys());
         keys.addAll(SunAndAimKeys.keys());
         keys.addAll(PanKeys.keys());
         keys.addAll(TargetKeys.keys());

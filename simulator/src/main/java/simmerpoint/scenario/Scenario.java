@@ -1,6 +1,7 @@
 package simmerpoint.scenario;
 
 import java.util.Optional;
+import simmerpoint.dish.BuildErrors;
 import simmerpoint.dish.DishPlan;
 import simmerpoint.dish.Mirror;
 import simmerpoint.pan.Pan;
@@ -23,6 +24,7 @@ import simmerpoint.sun.Sunlight;
  * @param kitchen what is cooked in; empty for a bare disc
  * @param outdoors place, time and sky, if the file names them: elevation and beam of {@code sun} then come from them
  * @param ground heights above the ground
+ * @param workmanship what the maker's tolerances do; {@code dish} and {@code mirror} are as planned, without them
  */
 public record Scenario(
         String title,
@@ -34,7 +36,23 @@ public record Scenario(
         Stand stand,
         Optional<Kitchen> kitchen,
         Optional<Outdoors> outdoors,
-        Ground ground) {
+        Ground ground,
+        BuildErrors workmanship) {
+    /** A scenario that is built exactly as planned. */
+    public Scenario(
+            String title,
+            DishPlan dish,
+            Mirror mirror,
+            Sunlight sun,
+            Aim aim,
+            Target target,
+            Stand stand,
+            Optional<Kitchen> kitchen,
+            Optional<Outdoors> outdoors,
+            Ground ground) {
+        this(title, dish, mirror, sun, aim, target, stand, kitchen, outdoors, ground, BuildErrors.NONE);
+    }
+
     /** A scenario with a usual kitchen about its pan, if it has one, and no place or time. */
     public Scenario(String title, DishPlan dish, Mirror mirror, Sunlight sun, Aim aim, Target target, Stand stand) {
         this(title, dish, mirror, sun, aim, target, stand, usualKitchen(target), Optional.empty(), Ground.USUAL);
@@ -51,31 +69,46 @@ public record Scenario(
 
     /** The same with the target's middle elsewhere. */
     public Scenario withStand(Stand other) {
-        return new Scenario(title, dish, mirror, sun, aim, target, other, kitchen, outdoors, ground);
+        return new Scenario(title, dish, mirror, sun, aim, target, other, kitchen, outdoors, ground, workmanship);
     }
 
     /** The same in other light. */
     public Scenario withSun(Sunlight other) {
-        return new Scenario(title, dish, mirror, other, aim, target, stand, kitchen, outdoors, ground);
+        return new Scenario(title, dish, mirror, other, aim, target, stand, kitchen, outdoors, ground, workmanship);
     }
 
     /** The same with another dish. */
     public Scenario withDish(DishPlan other) {
-        return new Scenario(title, other, mirror, sun, aim, target, stand, kitchen, outdoors, ground);
+        return new Scenario(title, other, mirror, sun, aim, target, stand, kitchen, outdoors, ground, workmanship);
     }
 
     /** The same with another mirror. */
     public Scenario withMirror(Mirror other) {
-        return new Scenario(title, dish, other, sun, aim, target, stand, kitchen, outdoors, ground);
+        return new Scenario(title, dish, other, sun, aim, target, stand, kitchen, outdoors, ground, workmanship);
     }
 
     /** The same for another target; what is cooked in stays the same. */
     public Scenario withTarget(Target other) {
-        return new Scenario(title, dish, mirror, sun, aim, other, stand, kitchen, outdoors, ground);
+        return new Scenario(title, dish, mirror, sun, aim, other, stand, kitchen, outdoors, ground, workmanship);
     }
 
     /** The same, aimed otherwise. */
     public Scenario withAim(Aim other) {
-        return new Scenario(title, dish, mirror, sun, other, target, stand, kitchen, outdoors, ground);
+        return new Scenario(title, dish, mirror, sun, other, target, stand, kitchen, outdoors, ground, workmanship);
+    }
+
+    /** The same, built more or less truly. */
+    public Scenario withWorkmanship(BuildErrors other) {
+        return new Scenario(title, dish, mirror, sun, aim, target, stand, kitchen, outdoors, ground, other);
+    }
+
+    /** The dish as built: as planned, and slits where panels are cut short. */
+    public DishPlan builtDish() {
+        return workmanship.built(dish);
+    }
+
+    /** The mirror as built: the material's errors and those of workmanship together. */
+    public Mirror builtMirror() {
+        return workmanship.built(mirror);
     }
 }

@@ -3,6 +3,7 @@ package simmerpoint.scenario;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.Optional;
+import simmerpoint.dish.BuildErrors;
 import simmerpoint.dish.Cut;
 import simmerpoint.dish.DishPlan;
 import simmerpoint.dish.Material;
@@ -50,7 +51,17 @@ final class ScenarioBuilder {
         Sunlight sun = new Sunlight(light.elevationRadians(), light.beamWattsPerSquareMetre(), shape);
         Optional<Kitchen> kitchen = isPlane() ? Optional.empty() : Optional.of(KitchenBuilder.kitchen(v));
         return new Scenario(
-                v.text("title"), dish, mirror(), sun, aim(), target(), stand(), kitchen, light.outdoors(), ground());
+                v.text("title"),
+                dish,
+                mirror(),
+                sun,
+                aim(),
+                target(),
+                stand(),
+                kitchen,
+                light.outdoors(),
+                ground(),
+                BuildErrors.of(WorkmanshipKeys.read(v), dish));
     }
 
     private Cut cut() {

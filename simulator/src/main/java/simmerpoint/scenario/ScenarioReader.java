@@ -53,6 +53,7 @@ public final class ScenarioReader {
         Scenario scenario = new ScenarioBuilder(values, light, baseFolder, problems).build();
         MeshChecks.check(scenario.dish(), values, problems);
         TileChecks.check(scenario.dish(), values, problems);
+        WorkmanshipChecks.check(scenario, values, problems);
         problems.throwIfAny();
         Optional<ScenarioException> timeless =
                 light.timeless().map(problem -> new ScenarioException(name, List.of(problem)));

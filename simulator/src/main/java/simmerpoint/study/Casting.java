@@ -2,6 +2,7 @@ package simmerpoint.study;
 
 import java.util.Locale;
 import java.util.stream.IntStream;
+import simmerpoint.dish.Mirror;
 import simmerpoint.dish.MirrorSurface;
 import simmerpoint.dish.MirrorSurfaces;
 import simmerpoint.dish.PanelTilts;
@@ -31,16 +32,12 @@ final class Casting {
 
     Casting(Scenario scenario, TraceOptions options) {
         setup = scenario.setup();
-        surface = MirrorSurfaces.of(scenario.dish(), setup.sunInDish());
+        Mirror mirror = scenario.builtMirror();
+        surface = MirrorSurfaces.of(scenario.builtDish(), setup.sunInDish());
         refuseInMirror(surface, setup, scenario.target());
-        PanelTilts tilts = PanelTilts.draw(surface.panels(), scenario.mirror().panelTiltRadians(), options.seed());
+        PanelTilts tilts = PanelTilts.draw(surface.panels(), mirror.panelTiltRadians(), options.seed());
         caster = new LightCaster(
-                surface,
-                scenario.mirror(),
-                tilts,
-                scenario.sun(),
-                setup,
-                scenario.aim().jitterRadians());
+                surface, mirror, tilts, scenario.sun(), setup, scenario.aim().jitterRadians());
         samples = IntStream.range(0, REPLICATES)
                 .mapToObj(r -> new ScrambledSobol(caster.dimensions(), options.seed(), r))
                 .toArray(ScrambledSobol[]::new);

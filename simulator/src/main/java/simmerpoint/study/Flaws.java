@@ -2,6 +2,7 @@ package simmerpoint.study;
 
 import java.util.List;
 import java.util.function.UnaryOperator;
+import simmerpoint.dish.BuildErrors;
 import simmerpoint.dish.Cut;
 import simmerpoint.dish.DishPlan;
 import simmerpoint.dish.Mirror;
@@ -30,6 +31,11 @@ public final class Flaws {
                     "beam-spread",
                     "beam spread",
                     s -> mirror(s, m -> m.withBeamSpread(0).withWideShare(0))),
+            work("rib-cut", "ribs cut untrue", BuildErrors.Cause.RIB_CUT),
+            work("rib-set", "ribs set untrue", BuildErrors.Cause.RIB_SET),
+            work("sag", "sagging sheet", BuildErrors.Cause.SAG),
+            work("panel-edge", "panels cut short", BuildErrors.Cause.PANEL_EDGE),
+            work("bubbles", "bubbles", BuildErrors.Cause.BUBBLES),
             Flaw.of("reflectance", "reflectance", s -> mirror(s, m -> m.withReflectance(1))),
             Flaw.of("scatter", "scatter", s -> mirror(s, m -> m.withScattered(0))),
             Flaw.of("dust", "dust", s -> mirror(s, m -> m.withDust(0))),
@@ -56,6 +62,10 @@ public final class Flaws {
 
     private static Scenario mirror(Scenario s, UnaryOperator<Mirror> change) {
         return s.withMirror(change.apply(s.mirror()));
+    }
+
+    private static Flaw work(String key, String name, BuildErrors.Cause cause) {
+        return Flaw.of(key, name, s -> s.withWorkmanship(s.workmanship().without(cause)));
     }
 
     private static Scenario aim(Scenario s, UnaryOperator<Aim> change) {

@@ -17,7 +17,7 @@ import simmerpoint.sun.SunShape;
  * stands in that light and in what the mirrors keep of it. A dish under a sun that has drifted and one turned the other way have
  * the same key.
  *
- * @param dish its plan
+ * @param dish its plan, with the slits that workmanship leaves
  * @param mirror its errors, with all shares of light taken out
  * @param sun its direction in the dish frame to 1e-12, its beam and its shape at equal shares of its light
  * @param jitter rad
@@ -28,7 +28,7 @@ record LightKey(DishPlan dish, Mirror mirror, List<Double> sun, double jitter, O
     private static final int SHAPE_POINTS = 32;
 
     static LightKey of(Scenario scenario) {
-        Mirror m = scenario.mirror();
+        Mirror m = scenario.builtMirror();
         Mirror errors = new Mirror(
                 "",
                 1,
@@ -42,7 +42,11 @@ record LightKey(DishPlan dish, Mirror mirror, List<Double> sun, double jitter, O
         Setup setup = scenario.setup();
         Optional<Setup> stood = scenario.dish().cut() instanceof Cut.FromFile ? Optional.of(setup) : Optional.empty();
         return new LightKey(
-                scenario.dish(), errors, sun(scenario, setup), scenario.aim().jitterRadians(), stood);
+                scenario.builtDish(),
+                errors,
+                sun(scenario, setup),
+                scenario.aim().jitterRadians(),
+                stood);
     }
 
     private static List<Double> sun(Scenario scenario, Setup setup) {

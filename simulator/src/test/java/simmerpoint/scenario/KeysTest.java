@@ -70,6 +70,7 @@ class KeysTest {
                         "title",
                         "dish",
                         "mirror",
+                        "workmanship",
                         "sun",
                         "aim",
                         "pan",

@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Random;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.concurrent.CancellationException;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -40,8 +41,16 @@ class BudgetStudyTest {
     }
 
     private static Scenario withEveryFlaw() throws ScenarioException {
-        return example(Map.of(
+        Map<String, String> flaws = new TreeMap<>(Map.of(
                 "aim.drift.side", "0.4°", "aim.jitter", "1 mrad", "stand.pull-back", "3 cm", "dish.gap", "2 mm"));
+        flaws.putAll(Map.of(
+                "workmanship.rib-cut", "1 mm",
+                "workmanship.rib-set", "0.2°",
+                "workmanship.sag", "1 mm",
+                "workmanship.panel-edge", "1 mm",
+                "workmanship.bubble-height", "0.3 mm",
+                "workmanship.bubbled", "10 %"));
+        return example(flaws);
     }
 
     @Test
@@ -50,7 +59,7 @@ class BudgetStudyTest {
         budget.costs().forEach(c -> assertTrue(all.add(c.flaw()), c.flaw().key()));
         assertEquals(new HashSet<>(Flaws.ALL), all);
         assertEquals(
-                List.of("drift", "jitter", "pan-place"),
+                List.of("rib-cut", "rib-set", "sag", "panel-edge", "bubbles", "drift", "jitter", "pan-place"),
                 budget.absent().stream().map(Flaw::key).toList());
         assertEquals(
                 Flaws.ALL.size(), Budgets.of(withEveryFlaw(), 1 << 10).costs().size());

@@ -1,0 +1,70 @@
+package simmerpoint.viewer.app;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.awt.image.BufferedImage;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.TimeUnit;
+import javax.imageio.ImageIO;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The program as it is started from a shell, in a Java machine of its own. */
+class LauncherTest {
+    private static final List<String> HEADLESS = List.of(
+            "-Dglass.platform=Monocle", "-Dmonocle.platform=Headless", "-Dprism.order=sw", "-Djava.awt.headless=true");
+
+    @TempDir
+    Path folder;
+
+    private int run(String... arguments) throws Exception {
+        List<String> command = new ArrayList<>();
+        command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
+        command.addAll(HEADLESS);
+        command.addAll(List.of("-cp", System.getProperty("java.class.path"), Launcher.class.getName()));
+        command.addAll(List.of(arguments));
+        Process process = new ProcessBuilder(command)
+                .directory(folder.toFile())
+                .redirectOutput(folder.resolve("out").toFile())
+                .redirectError(folder.resolve("err").toFile())
+                .start();
+        assertTrue(process.waitFor(100, TimeUnit.SECONDS), "the program does not end");
+        return process.exitValue();
+    }
+
+    private List<String> said(String stream) throws Exception {
+        return Files.readAllLines(folder.resolve(stream), StandardCharsets.UTF_8);
+    }
+
+    @Test
+    void aWrongCommandLineEndsWithTwoAndOneSentence() throws Exception {
+        assertEquals(2, run("--theme", "red"));
+        assertEquals(1, said("err").size(), said("err").toString());
+        assertTrue(said("err").get(0).startsWith("simmerpoint-viewer: --theme: \"red\" is not a theme"));
+    }
+
+    @Test
+    void aScenarioThatCannotBeUsedEndsWithTwoAndOneSentence() throws Exception {
+        Files.writeString(folder.resolve("bad.yaml"), "dish: {diametr: 1 m}\n");
+        assertEquals(2, run("bad.yaml"));
+        assertEquals(1, said("err").size(), said("err").toString());
+        assertTrue(said("err").get(0).contains("bad.yaml, line 1"), said("err").get(0));
+    }
+
+    @Test
+    void theWindowIsPaintedToAFile() throws Exception {
+        assertEquals(
+                0,
+                run("--shot", "window.png", "--size", "1100x720", "--theme", "dark"),
+                said("err").toString());
+        BufferedImage image = ImageIO.read(folder.resolve("window.png").toFile());
+        assertEquals(1100, image.getWidth());
+        assertEquals(720, image.getHeight());
+        assertTrue((image.getRGB(1, 719) & 0xFF) < 0x60, "dark is not dark");
+    }
+}

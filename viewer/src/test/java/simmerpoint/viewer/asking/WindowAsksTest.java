@@ -1,0 +1,54 @@
+package simmerpoint.viewer.asking;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.atomic.AtomicReference;
+import javafx.application.Platform;
+import javafx.scene.Scene;
+import javafx.scene.input.KeyCode;
+import javafx.scene.layout.Region;
+import javafx.scene.robot.Robot;
+import javafx.stage.Stage;
+import javafx.stage.Window;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import simmerpoint.viewer.FxThread;
+import simmerpoint.viewer.Looking;
+import simmerpoint.viewer.theme.Theme;
+
+class WindowAsksTest {
+    /** The return key takes the first answer, the escape key the last, which waves the question away. */
+    @ParameterizedTest
+    @CsvSource({"ENTER, 0", "ESCAPE, 2"})
+    void keysAnswer(KeyCode key, int expected) {
+        Stage stage = FxThread.get(() -> {
+            Stage s = new Stage();
+            s.setScene(new Scene(new Region(), 400, 300));
+            Theme.DARK.dress(s.getScene());
+            s.show();
+            return s;
+        });
+        AtomicReference<Optional<Integer>> answer = new AtomicReference<>();
+        Asks asks = new WindowAsks(() -> stage);
+        Platform.runLater(() ->
+                answer.set(asks.which("Save first?", "There are changes.", List.of("Save", "Do not save", "Go back"))));
+        FxThread.until("the question is seen", () -> question(stage).isPresent());
+        FxThread.settle();
+        assertEquals(
+                List.of(),
+                FxThread.get(() ->
+                        Looking.cut(question(stage).orElseThrow().getScene().getRoot())));
+        FxThread.run(() -> new Robot().keyType(key));
+        FxThread.until("the question is answered", () -> answer.get() != null);
+        FxThread.run(stage::close);
+        assertEquals(Optional.of(expected), answer.get());
+    }
+
+    private static Optional<Window> question(Stage stage) {
+        return Window.getWindows().stream()
+                .filter(w -> w instanceof Stage s && s.getOwner() == stage)
+                .findFirst();
+    }
+}
