@@ -7,6 +7,7 @@ import simmerpoint.setup.Aim;
 import simmerpoint.study.AimLead;
 import simmerpoint.study.AimResult;
 import simmerpoint.study.AimSpell;
+import simmerpoint.study.AimTolerance;
 import simmerpoint.study.SunWay;
 import simmerpoint.sun.SunMoment;
 import simmerpoint.units.UnitSystem;
@@ -28,16 +29,19 @@ final class AimAgainSection {
     private final AimResult result;
     private final Figures figures;
     private final TargetWords words;
+    private final String panHint;
     private final List<Item> items = new ArrayList<>();
 
-    private AimAgainSection(AimResult result, UnitSystem system) {
+    private AimAgainSection(AimResult result, UnitSystem system, String panHint) {
         this.result = result;
+        this.panHint = panHint;
         figures = new Figures(system);
         words = TargetWords.of(result.scenario().target());
     }
 
-    static Section of(AimResult result, UnitSystem system) {
-        AimAgainSection section = new AimAgainSection(result, system);
+    /** The section; {@code panHint} ends a sentence that says who tells where else the pan can stand. */
+    static Section of(AimResult result, UnitSystem system, String panHint) {
+        AimAgainSection section = new AimAgainSection(result, system, panHint);
         section.build();
         return new Section("How often to aim", section.items);
     }
@@ -54,8 +58,8 @@ final class AimAgainSection {
         });
         if (result.minutes().isPresent() && result.lead().isEmpty()) {
             say(
-                    "Aiming ahead of the sun is not worked out for this dish: it turns about a point so far before its middle, "
-                            + "or stands so near its " + words.noun() + ", that a turn does not bring the spot along.");
+                    "Aiming ahead of the sun is not worked out for this dish: it turns about a point so far before its middle "
+                            + "that a turn hardly brings the spot along, or has no room to be turned ahead.");
         }
     }
 
@@ -89,8 +93,10 @@ final class AimAgainSection {
 
     private String never() {
         AimSpell spell = result.deadOnSpell();
+        boolean toTheHorizon = spell.minutes() * result.way().radiansPerMinute() < AimTolerance.RANGE * (1 - 1e-6);
         return "For " + SkyWords.minutes(spell.minutes())
-                + ", as long as is looked at, the dish need not be aimed again: of the "
+                + (toTheHorizon ? ", until the sun is down," : ", as long as is looked at,")
+                + " the dish need not be aimed again: of the "
                 + figures.plainWatts(result.deadOnWatts()) + " that the " + words.noun() + " " + gets()
                 + " when it is aimed dead on, less than " + loss() + " are lost. The average over that time is "
                 + figures.plainWatts(spell.mean()) + ".";
@@ -111,7 +117,7 @@ final class AimAgainSection {
                 + figures.length(AimLead.shadow(stick, Math.abs(best.radians())), 2) + " from its foot, "
                 + SkyWords.onDish(up, side) + ".) Or the " + words.noun()
                 + " can stand elsewhere: "
-                + (words.isPan() ? "the command pan tells where." : "see stand in the scenario.");
+                + (words.isPan() ? panHint : "see stand in the scenario.");
     }
 
     private String useless(AimLead lead) {
@@ -129,10 +135,11 @@ final class AimAgainSection {
             return "That is for " + DayWords.clock(moment.time()) + " on " + DayWords.date(moment.date())
                     + ", when the sun goes " + goes + " (facing it) by " + speed + ".";
         }
+        String worst = result.tolerance().drift().isPresent()
+                ? ", which costs this dish the most of up, down, right and left; the table below has all four."
+                : "; nor is so much lost when it goes another way.";
         return "The scenario does not name place and time, so this is the cautious figure: the sun at its fastest, "
-                + speed
-                + ", going " + goes
-                + ", which costs this dish the most of up, down, right and left; the table below has all four."
+                + speed + ", going " + goes + worst
                 + " With place: and when: in the scenario the sun\u2019s real way is taken.";
     }
 

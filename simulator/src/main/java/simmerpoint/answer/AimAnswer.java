@@ -13,12 +13,21 @@ public final class AimAnswer {
 
     /** The answer for {@code result}, in the units of {@code system}. */
     public static Answer of(AimResult result, UnitSystem system) {
+        return of(result, system, "the command pan tells where.");
+    }
+
+    /** The same for a reader who has the answer about the pan's place beside it, not a command line. */
+    public static Answer withoutHint(AimResult result, UnitSystem system) {
+        return of(result, system, "the part on the pan\u2019s place tells where.");
+    }
+
+    private static Answer of(AimResult result, UnitSystem system, String panHint) {
         return new Answer(
                 Words.oneLine(result.scenario().title()),
                 List.of(
-                        AimAgainSection.of(result, system),
+                        AimAgainSection.of(result, system, panHint),
                         AimTableSection.of(result, system),
-                        new Section("Take care", cautions(result)),
+                        new Section(CareAnswer.HEADING, cautions(result)),
                         sure(result)));
     }
 
@@ -59,6 +68,6 @@ public final class AimAnswer {
                 + " for each of the " + Figures.count(run.aims()) + " aims of the maps, whose light was cast "
                 + Figures.count(run.casts()) + " times; seed "
                 + result.options().seed() + "."));
-        return new Section("How sure this is", items);
+        return new Section(CareAnswer.HOW_SURE, items);
     }
 }

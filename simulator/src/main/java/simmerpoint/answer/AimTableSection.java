@@ -3,6 +3,7 @@ package simmerpoint.answer;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import simmerpoint.sampling.Estimate;
 import simmerpoint.setup.Aim;
 import simmerpoint.study.AimLead;
@@ -54,7 +55,8 @@ final class AimTableSection {
             return "Whichever way the dish is turned off the sun by hand, less than " + loss + " are lost.";
         }
         double angle = turn.get().value();
-        String text = "By hand the dish must be turned at the sun to " + SkyWords.angle(angle) + ", or more than "
+        String text = "By hand the dish must be turned at the sun to " + SkyWords.angle(angle) + tightest(angle)
+                + ", or more than "
                 + loss
                 + " are lost: on a stick " + figures.length(result.plan().stickMetres())
                 + " long the shadow\u2019s tip must come within "
@@ -67,6 +69,20 @@ final class AimTableSection {
                     + " on its own stand, a turn moves the spot farther than a drift.";
         }
         return text;
+    }
+
+    /** Which way it is, where another way allows twice as much. */
+    private String tightest(double angle) {
+        List<AimWay> turns = Stream.of(AimWay.values()).filter(AimWay::isTurn).toList();
+        boolean uneven = turns.stream()
+                .anyMatch(
+                        way -> tolerance.angle(way).map(Estimate::value).orElse(Double.POSITIVE_INFINITY) > 2 * angle);
+        return turns.stream()
+                .filter(way -> uneven
+                        && tolerance.angle(way).filter(a -> a.value() == angle).isPresent())
+                .findFirst()
+                .map(way -> " at the tightest (" + SkyWords.off(way) + ")")
+                .orElse("");
     }
 
     private Item table() {

@@ -32,7 +32,7 @@ public final class BudgetAnswer {
                 List.of(
                         new Section("What the flaws cost", answer.costs()),
                         new Section("One step more or less", answer.steps()),
-                        new Section("How sure this is", answer.sure())));
+                        new Section(CareAnswer.HOW_SURE, answer.sure())));
     }
 
     private List<Item> costs() {

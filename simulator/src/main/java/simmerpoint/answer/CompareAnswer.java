@@ -202,8 +202,8 @@ public final class CompareAnswer {
         if (comparison.variants().stream().map(Variant::scenario).anyMatch(CompareAnswer::isAskew)) {
             items.add(new Item.Sentence(
                     "Panels glued askew fall otherwise in every dish: where panels differ, part of the "
-                            + "difference is the luck of this one gluing. Another --seed glues anew; mirror.panel-tilt=0 mrad "
-                            + "leaves it out."));
+                            + "difference is the luck of this one gluing. Another --seed glues anew; "
+                            + "--vary \"mirror.panel-tilt=0 mrad\" leaves it out."));
         }
         items.add(
                 new Item.Sentence(

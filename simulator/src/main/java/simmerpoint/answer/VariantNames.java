@@ -17,6 +17,11 @@ public final class VariantNames {
     public VariantNames(List<Variant> variants) {
         Set<String> paths = new LinkedHashSet<>();
         variants.forEach(variant -> paths.addAll(variant.varied().keySet()));
+        paths.removeIf(path -> variants.stream()
+                        .map(variant -> variant.varied().getOrDefault(path, ""))
+                        .distinct()
+                        .count()
+                == 1);
         paths.forEach(path -> shortNames.put(path, shortest(path, paths)));
         severalFiles = variants.stream().anyMatch(variant -> !variant.source().isEmpty());
     }
@@ -35,14 +40,24 @@ public final class VariantNames {
     /** "sectors 24, material household mirror", "Tea kitchen: sectors 24". */
     public String name(Variant variant) {
         List<String> parts = new ArrayList<>();
-        variant.varied().forEach((path, value) -> parts.add(shortNames.get(path) + " " + Words.oneLine(value)));
+        told(variant).forEach((path, value) -> parts.add(shortNames.get(path) + " " + value));
         return joined(variant, parts);
     }
 
     /** The values alone, to stand under {@link #head}: "24, household mirror". */
     String cell(Variant variant) {
-        return joined(
-                variant, variant.varied().values().stream().map(Words::oneLine).toList());
+        return joined(variant, List.copyOf(told(variant).values()));
+    }
+
+    /** The values that tell it from others, in the order asked for. */
+    private Map<String, String> told(Variant variant) {
+        Map<String, String> told = new LinkedHashMap<>();
+        variant.varied().forEach((path, value) -> {
+            if (shortNames.containsKey(path)) {
+                told.put(path, Words.oneLine(value));
+            }
+        });
+        return told;
     }
 
     private static String joined(Variant variant, List<String> parts) {

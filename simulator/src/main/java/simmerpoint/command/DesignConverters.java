@@ -41,7 +41,7 @@ final class DesignConverters {
     /** The two ends of "a..b"; "..b" and "a.." leave one open (null). */
     private static String[] ends(String text, String allowed) {
         int at = text.indexOf(TO);
-        if (at < 0 || text.indexOf(TO, at + 1) >= 0 && !text.substring(at + 1).startsWith(".")) {
+        if (at < 0 || text.indexOf(TO, at + TO.length()) >= 0) {
             throw refused(text, allowed);
         }
         String from = text.substring(0, at).strip();

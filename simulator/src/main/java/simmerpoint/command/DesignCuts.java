@@ -1,20 +1,23 @@
 package simmerpoint.command;
 
 import java.util.List;
+import java.util.stream.Stream;
 import simmerpoint.dish.Cut;
 
 /** Cuts that a design may have. */
 enum DesignCuts {
-    FLAT_RINGS("flat-rings", List.of(false)),
-    BENT_STRIPS("bent-strips", List.of(true)),
-    BOTH("both", List.of(false, true));
+    FLAT_RINGS("flat-rings", true, false),
+    BENT_STRIPS("bent-strips", false, true),
+    BOTH("both", true, true);
 
     private final String word;
-    private final List<Boolean> bent;
+    private final boolean rings;
+    private final boolean strips;
 
-    DesignCuts(String word, List<Boolean> bent) {
+    DesignCuts(String word, boolean rings, boolean strips) {
         this.word = word;
-        this.bent = bent;
+        this.rings = rings;
+        this.strips = strips;
     }
 
     /** As typed. */
@@ -24,7 +27,7 @@ enum DesignCuts {
 
     /** For {@link simmerpoint.study.DesignLimits}. */
     List<Boolean> bent() {
-        return bent;
+        return Stream.of(false, true).filter(b -> b ? strips : rings).toList();
     }
 
     /** That of a scenario, or both where it is neither. */

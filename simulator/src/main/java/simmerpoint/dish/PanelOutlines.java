@@ -9,7 +9,7 @@ import simmerpoint.geometry.Vec;
 /**
  * The edges of all panels of a dish, laid out exactly as they are traced: gaps taken off, tiles in their tangent planes,
  * strips bent. Panel tilt and everything else that the seed decides is left out. A panel of which the gaps leave nothing
- * has no outline.
+ * has no outline; perfected panels have those they were made from.
  */
 public final class PanelOutlines {
     private static final int CIRCLE = 180;
@@ -31,6 +31,8 @@ public final class PanelOutlines {
             return tiles(new TileLattice(plan, TileShape.HEXAGON, tiles.tileMetres()));
         } else if (cut instanceof Cut.FromFile file) {
             return numbered(file.mesh().polygons(), k -> polygon(file.mesh(), k));
+        } else if (cut instanceof Cut.Perfected better) {
+            return of(plan.withCut(better.panels()));
         }
         List<Vec> hub = plan.hubMetres() > 0 ? circle(plan.hubMetres() / 2, plan.focalLengthMetres()) : List.of();
         return List.of(new PanelOutline(0, circle(plan.radiusMetres(), plan.focalLengthMetres()), hub));

@@ -94,6 +94,8 @@ public final class CookerReport {
         chapters.add(make.ledger());
         result.pan().ifPresent(pan -> chapters.add(make.pan(pan)));
         result.day().ifPresent(day -> chapters.add(make.day(day)));
+        result.aim().ifPresent(aim -> chapters.add(make.aim(aim)));
+        chapters.add(make.budget(result.budget()));
         chapters.add(care(chapters));
         chapters.add(ScenarioChapter.of(read, fileName));
         chapters.add(make.howItWasWorkedOut(chapters, fileName));

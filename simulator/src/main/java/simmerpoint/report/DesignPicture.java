@@ -28,8 +28,10 @@ public final class DesignPicture {
     private static final double RIGHT = 1250;
     private static final double TOP = 190;
     private static final double BOTTOM = 760;
-    /** Labels keep this far apart, pixels; thrice as far sideways. */
-    private static final double LABEL_ROOM = 30;
+    /** Labels keep this far apart, pixels. */
+    private static final double LABEL_WIDTH = 190;
+
+    private static final double LABEL_HEIGHT = 26;
 
     private static final double INCHES_PER_CENTIMETRE = 1 / 2.54;
     /** Dark to light, each a step of lightness apart, and each with its own dashes: read without colour. */
@@ -152,11 +154,11 @@ public final class DesignPicture {
     private void mark(DesignChoice choice) {
         double x = x(choice.sketch().layout().panels());
         double y = y(choice.sketch().diameterCentimetres());
-        g.setColor(COLOURS[1]);
-        g.fill(new Ellipse2D.Double(x - 7, y - 7, 14, 14));
-        if (Math.hypot((x - labelX) / 3, y - labelY) > LABEL_ROOM) {
+        if (Math.abs(x - labelX) > LABEL_WIDTH || Math.abs(y - labelY) > LABEL_HEIGHT) {
             label(choice, x, y);
         }
+        g.setColor(COLOURS[1]);
+        g.fill(new Ellipse2D.Double(x - 7, y - 7, 14, 14));
     }
 
     private void label(DesignChoice choice, double x, double y) {
@@ -173,7 +175,7 @@ public final class DesignPicture {
         String text = cut + aim;
         double width = g.getFontMetrics(Brush.font(16)).stringWidth(text);
         double left = Math.min(x + 10, RIGHT - width - 6);
-        g.setColor(Color.WHITE);
+        g.setColor(new Color(255, 255, 255, 200));
         g.fill(new Rectangle2D.Double(left - 3, y - 26, width + 6, 20));
         g.setColor(Brush.INK);
         brush.line(text, Brush.font(16), 11, left, y - 10, width + 1);

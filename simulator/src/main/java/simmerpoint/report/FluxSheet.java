@@ -54,7 +54,7 @@ final class FluxSheet {
     }
 
     /** The largest flux less one standard error, so that one cell bright by chance does not set the scale. */
-    private static double surely(FluxMap map) {
+    static double surely(FluxMap map) {
         double top = 0;
         for (int k = 0; k < map.flux().length; k++) {
             double error = map.standardError()[k];

@@ -9,8 +9,8 @@ import simmerpoint.answer.Item;
 import simmerpoint.answer.Section;
 
 /**
- * One chapter of the page: an answer's sections with pictures between them. Its cautions and what it says of errors are
- * kept apart, since the page gathers them at its end.
+ * One chapter of the page: an answer's sections with pictures between them. What it says of errors is kept
+ * apart, and so are its cautions, since the page gathers them at its end; those of its own subject stand in it too.
  */
 public final class HtmlChapter {
     private final String id;
@@ -45,7 +45,7 @@ public final class HtmlChapter {
                 chapter.errors.addAll(section.items());
             } else {
                 chapter.sections.add(section);
-                chapter.parts.add(pen -> chapter.section(section, none -> {}, pen));
+                chapter.parts.add(pen -> chapter.heading(section, pen).items(section.items()));
             }
         }
         return chapter;
@@ -62,11 +62,16 @@ public final class HtmlChapter {
         return copy;
     }
 
-    /** The same with a picture under the heading of one section; sections are counted from 0. */
-    public HtmlChapter inside(int section, HtmlFigure figure) {
+    /** The same with a picture inside one section (counted from 0), behind its first {@code items} items. */
+    public HtmlChapter inside(int section, int items, HtmlFigure figure) {
         HtmlChapter copy = copy();
         Section own = sections.get(section);
-        copy.parts.set(section, pen -> copy.section(own, figure::write, pen));
+        copy.parts.set(section, pen -> {
+            HtmlAnswer answer = copy.heading(own, pen);
+            answer.items(own.items().subList(0, items));
+            figure.write(pen);
+            answer.items(own.items().subList(items, own.items().size()));
+        });
         return copy;
     }
 
@@ -99,14 +104,17 @@ public final class HtmlChapter {
         pen.open("section", "id", id, "aria-labelledby", id + "-heading").line();
         pen.leaf("h2", heading, "id", id + "-heading").line();
         parts.forEach(part -> part.accept(pen));
+        new HtmlAnswer(pen, heading)
+                .items(cautions.stream()
+                        .filter(item -> !CareAnswer.isGeneral(item))
+                        .toList());
         pen.close("section").line();
     }
 
-    private void section(Section section, Consumer<HtmlPen> first, HtmlPen pen) {
+    private HtmlAnswer heading(Section section, HtmlPen pen) {
         if (!section.heading().equals(heading)) {
             pen.leaf("h3", section.heading()).line();
         }
-        first.accept(pen);
-        new HtmlAnswer(pen, section.heading()).items(section.items());
+        return new HtmlAnswer(pen, section.heading());
     }
 }

@@ -87,7 +87,7 @@ final class MoveDrawing {
         double low = Double.isFinite(border.lowMetres()) ? chart.x(border.lowMetres()) : place;
         double high = Double.isFinite(border.highMetres()) ? chart.x(border.highMetres()) : place;
         HeatLevel upper = border.before().compareTo(border.after()) > 0 ? border.before() : border.after();
-        double foot = TOP + PLOT - 1 - 5.0 * upper.ordinal();
+        double foot = TOP + PLOT - 1 - 5.0 * SvgChart.number(upper);
         double from = Math.max(SvgChart.LEFT, low);
         double to = Math.min(RIGHT, high);
         sheet.line("seam", from, foot, to, foot);

@@ -1,7 +1,9 @@
 package simmerpoint.report;
 
 import java.util.List;
+import simmerpoint.answer.AimAnswer;
 import simmerpoint.answer.Answer;
+import simmerpoint.answer.BudgetAnswer;
 import simmerpoint.answer.CareAnswer;
 import simmerpoint.answer.DayAnswer;
 import simmerpoint.answer.DayWords;
@@ -11,6 +13,8 @@ import simmerpoint.answer.ScenarioAnswer;
 import simmerpoint.answer.Section;
 import simmerpoint.answer.TraceAnswer;
 import simmerpoint.scenario.ReadScenario;
+import simmerpoint.study.AimResult;
+import simmerpoint.study.BudgetResult;
 import simmerpoint.study.DayResult;
 import simmerpoint.study.PanResult;
 import simmerpoint.study.TraceOptions;
@@ -78,7 +82,7 @@ final class ReportChapters {
         HtmlChapter chapter = HtmlChapter.of("pan", "Where to put the pan", PanAnswer.of(pan, system));
         for (int k = 0; k < pan.moves().size(); k++) {
             HtmlFigure figure = new MoveDrawing(pan.moves().get(k), pan, system).figure();
-            chapter = chapter.inside(FIRST_MOVE + k, figure);
+            chapter = chapter.inside(FIRST_MOVE + k, 0, figure);
         }
         return chapter;
     }
@@ -87,6 +91,16 @@ final class ReportChapters {
         String date = DayWords.date(day.plan().date());
         HtmlChapter chapter = HtmlChapter.of("day", "On " + date, DayAnswer.of(day, system));
         return day.curve().isEmpty() ? chapter : chapter.with(1, new DayDrawing(day).figure());
+    }
+
+    HtmlChapter aim(AimResult aim) {
+        return HtmlChapter.of("aim", "How to aim", AimAnswer.withoutHint(aim, system))
+                .with(1, new AimDrawing(aim, system).figure());
+    }
+
+    HtmlChapter budget(BudgetResult budget) {
+        return HtmlChapter.of("budget", "What the flaws cost", BudgetAnswer.of(budget, system))
+                .inside(0, 1, new BudgetDrawing(budget, system).figure());
     }
 
     static HtmlChapter care(List<Item> cautions) {

@@ -116,7 +116,7 @@ final class SvgChart {
     }
 
     static String style(HeatLevel level) {
-        return "level" + level.ordinal();
+        return "level" + number(level);
     }
 
     /** The area between two curves of one run of points, each x, low, high. */
@@ -157,5 +157,10 @@ final class SvgChart {
             sheet.text("start", x + SWATCH + 4, y, name);
             x += SWATCH + 14 + LETTER * name.length();
         }
+    }
+
+    /** Heat levels from the coolest, 0, up. */
+    static int number(HeatLevel level) {
+        return List.of(HeatLevel.values()).indexOf(level);
     }
 }

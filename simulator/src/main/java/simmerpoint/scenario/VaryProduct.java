@@ -17,17 +17,21 @@ import simmerpoint.units.Spaces;
  * no room for, such as the panel tilt of a smooth dish.
  */
 final class VaryProduct {
-    private static final String TILT = "mirror.panel-tilt";
     private static final String CUT = "dish.surface.cut";
+    private static final Set<String> DRAWN = Set.of(DishKeys.FROM_FILE);
+    private static final Set<String> SEAMLESS = Set.of(DishKeys.SMOOTH, DishKeys.FROM_FILE);
+    private static final Set<String> RIBLESS =
+            Set.of(DishKeys.SMOOTH, DishKeys.FROM_FILE, DishKeys.SQUARE_TILES, DishKeys.HEXAGON_TILES);
 
-    /** What a cut has none of: a smooth dish no panels and gaps, a drawn one neither hub nor gaps but its own. */
+    /** Of what which cuts have none: a smooth dish no panels and gaps, a drawn one neither hub nor gaps but its own. */
     private static final Map<String, Set<String>> VOID = Map.of(
-            TILT,
-            Set.of(DishKeys.SMOOTH),
-            "dish.gap",
-            Set.of(DishKeys.SMOOTH, DishKeys.FROM_FILE),
-            "dish.hub",
-            Set.of(DishKeys.FROM_FILE));
+            "mirror.panel-tilt", Set.of(DishKeys.SMOOTH),
+            "dish.gap", SEAMLESS,
+            "dish.hub", DRAWN,
+            "workmanship.panel-edge", SEAMLESS,
+            "workmanship.rib-cut", RIBLESS,
+            "workmanship.rib-set", RIBLESS,
+            "workmanship.sag", RIBLESS);
 
     private VaryProduct() {}
 
@@ -90,7 +94,7 @@ final class VaryProduct {
         Map<String, String> out = new LinkedHashMap<>(combination);
         VOID.keySet().stream()
                 .filter(path -> isVoid(path, combination))
-                .forEach(path -> out.put(path, path.equals(TILT) ? "0 mrad" : "0 mm"));
+                .forEach(path -> out.put(path, Keys.find(path).orElseThrow().defaultText()));
         return out;
     }
 }

@@ -58,11 +58,17 @@ public record AimTolerance(double lossShare, PairedWatts deadOn, Map<AimWay, Est
      */
     public static List<AimTolerance> of(
             List<Scenario> scenarios, double lossShare, TraceOptions options, Progress progress) {
+        return of(scenarios, List.of(AimWay.values()), lossShare, options, progress);
+    }
+
+    /** The same along some ways only; the others are missing. */
+    static List<AimTolerance> of(
+            List<Scenario> scenarios, List<AimWay> ways, double lossShare, TraceOptions options, Progress progress) {
         if (!(lossShare > 0 && lossShare < 1)) {
             throw new IllegalArgumentException("a loss of " + lossShare + " is outside 0 to 1");
         }
         TraceOptions first = options.withPrecision(0).withRays(Math.min(options.rays(), FIRST_RAYS));
-        List<AimTolerance> out = new ArrayList<>(search(scenarios, lossShare, first, new Part(progress, 0, 0.5)));
+        List<AimTolerance> out = new ArrayList<>(search(scenarios, ways, lossShare, first, new Part(progress, 0, 0.5)));
         for (long rays = first.rays() * MORE; rays <= options.rays(); rays *= MORE) {
             List<Integer> rough = new ArrayList<>();
             for (int k = 0; k < out.size(); k++) {
@@ -72,6 +78,7 @@ public record AimTolerance(double lossShare, PairedWatts deadOn, Map<AimWay, Est
             }
             List<AimTolerance> again = search(
                     rough.stream().map(scenarios::get).toList(),
+                    ways,
                     lossShare,
                     first.withRays(rays),
                     new Part(progress, 0.5, 1));
@@ -83,14 +90,14 @@ public record AimTolerance(double lossShare, PairedWatts deadOn, Map<AimWay, Est
     }
 
     private static List<AimTolerance> search(
-            List<Scenario> scenarios, double lossShare, TraceOptions options, Progress progress) {
+            List<Scenario> scenarios, List<AimWay> ways, double lossShare, TraceOptions options, Progress progress) {
         List<Scenario> deadOn =
                 scenarios.stream().map(s -> s.withAim(AimPath.deadOn(s.aim()))).toList();
         List<PairedWatts> watts = PairedStudy.watts(deadOn, options, new Part(progress, 0, 0.1));
         List<ToleranceSearch> searches = new ArrayList<>();
         for (PairedWatts w : watts) {
             AimRoom room = new AimRoom(w.scenario());
-            for (AimWay way : AimWay.values()) {
+            for (AimWay way : ways) {
                 DoubleFunction<Aim> aims = way.path().from(w.scenario().aim());
                 searches.add(new ToleranceSearch(w, aims, lossShare, ToleranceSearch.reach(room, aims, RANGE)));
             }
@@ -100,7 +107,7 @@ public record AimTolerance(double lossShare, PairedWatts deadOn, Map<AimWay, Est
         List<AimTolerance> out = new ArrayList<>();
         for (PairedWatts w : watts) {
             Map<AimWay, Estimate> angles = new EnumMap<>(AimWay.class);
-            for (AimWay way : AimWay.values()) {
+            for (AimWay way : ways) {
                 done.next().found().ifPresent(angle -> angles.put(way, angle));
             }
             out.add(new AimTolerance(lossShare, w, angles));

@@ -66,12 +66,12 @@ final class DesignTrials {
     }
 
     private static boolean fitsSheet(Scenario scenario, DesignLimits limits) {
+        if (limits.sheet().isEmpty()) {
+            return true;
+        }
         Optional<PanelSize> size = PanelSize.of(scenario.dish());
-        return limits.sheet().isEmpty()
-                || size.isPresent()
-                        && limits.sheet()
-                                .get()
-                                .holds(size.get().rimMetres(), size.get().ribMetres());
+        return size.isPresent()
+                && limits.sheet().get().holds(size.get().rimMetres(), size.get().ribMetres());
     }
 
     /** Height of the pan's underside above the ground, m. */

@@ -10,12 +10,15 @@ import simmerpoint.scenario.Scenario;
 
 /**
  * How far the sun may drift, for a table that shows two digits: few rays first, more only for those whose least drift is not
- * good to 4 % yet. A fifth of the work of {@link AimTolerance} at its own usual precision.
+ * good to 4 % yet. A tenth of the work of {@link AimTolerance} at its own usual precision.
  */
 final class DriftTolerances {
     private static final long FIRST_RAYS = 1L << 12;
     private static final long MORE = 4;
     private static final double WANTED_ERROR = 0.04;
+
+    private static final List<AimWay> DRIFTS =
+            Arrays.stream(AimWay.values()).filter(way -> !way.isTurn()).toList();
 
     private DriftTolerances() {}
 
@@ -30,7 +33,8 @@ final class DriftTolerances {
                 rays *= MORE) {
             List<Scenario> asked = Arrays.stream(open).mapToObj(scenarios::get).toList();
             Part part = new Part(progress, from, (1 + from) / 2);
-            List<AimTolerance> found = AimTolerance.of(asked, AimTolerance.USUAL_LOSS, options.withRays(rays), part);
+            List<AimTolerance> found =
+                    AimTolerance.of(asked, DRIFTS, AimTolerance.USUAL_LOSS, options.withRays(rays), part);
             for (int k = 0; k < open.length; k++) {
                 out.set(open[k], found.get(k).drift());
             }

@@ -36,8 +36,7 @@ public final class LightSample {
                 Vec point = inDish.toParent(batch.point(i));
                 int strip = (int) Math.floor((point.x() / radius + 1) / 2 * most);
                 boolean here = strip >= 0 && strip < most && Math.abs(point.y()) < BAND * radius;
-                if (here && (nearest[strip] == null
-                        || Math.abs(point.y()) < Math.abs(nearest[strip].point.y()))) {
+                if (here && (nearest[strip] == null || Math.abs(point.y()) < Math.abs(nearest[strip].point.y()))) {
                     nearest[strip] = new Ray(
                             point,
                             inDish.rotation().apply(batch.towardsSun(i)),

@@ -3,11 +3,11 @@ package simmerpoint.study;
 import java.util.Optional;
 import simmerpoint.scenario.Scenario;
 
-/**
- * Everything a builder asks of one scenario, one after the other: watts, the pan's place, the day.
- */
+/** Everything a builder asks of one scenario, one after the other: watts, the pan's place, the day, aiming, flaws. */
 public final class WholeStudy {
-    private static final double PAN_SHARE = 0.5;
+    private static final double PLACED = 0.25;
+    private static final double PASSED = 0.4;
+    private static final double AIMED = 0.75;
 
     private WholeStudy() {}
 
@@ -17,8 +17,15 @@ public final class WholeStudy {
      * @param trace the scenario as it stands
      * @param pan where its pan stands for what; empty for a bare disc
      * @param day the day of the scenario; empty for a bare disc and where no place is named
+     * @param aim how exactly and how often to aim; empty if there is no aim to lose
+     * @param budget what each flaw costs
      */
-    public record Result(TraceResult trace, Optional<PanResult> pan, Optional<DayResult> day) {}
+    public record Result(
+            TraceResult trace,
+            Optional<PanResult> pan,
+            Optional<DayResult> day,
+            Optional<AimResult> aim,
+            BudgetResult budget) {}
 
     /**
      * Studies {@code scenario} with {@code options} for each part.
@@ -27,17 +34,23 @@ public final class WholeStudy {
      * @throws java.util.concurrent.CancellationException if {@code progress} says stop
      */
     public static Result run(Scenario scenario, TraceOptions options, Progress progress) {
-        if (scenario.kitchen().isEmpty()) {
-            return new Result(TraceStudy.run(scenario, options, progress), Optional.empty(), Optional.empty());
+        Progress first = new Part(progress, 0, PLACED);
+        Optional<PanResult> pan = scenario.kitchen().map(kitchen -> PanStudy.run(scenario, options, first));
+        TraceResult trace = pan.map(PanResult::base).orElseGet(() -> TraceStudy.run(scenario, options, first));
+        Optional<DayResult> day = scenario.kitchen()
+                .flatMap(kitchen -> scenario.outdoors())
+                .map(outdoors -> DayPlan.hourly(outdoors.when().toLocalDate()))
+                .map(plan -> DayStudy.run(scenario, plan, options, new Part(progress, PLACED, PASSED)));
+        Optional<AimResult> aim = aim(scenario, options, new Part(progress, PASSED, AIMED));
+        return new Result(trace, pan, day, aim, BudgetStudy.run(scenario, options, new Part(progress, AIMED, 1)));
+    }
+
+    /** Empty where the dish cannot stand dead on or then throws no light on the target: the aim is then the least worry. */
+    private static Optional<AimResult> aim(Scenario scenario, TraceOptions options, Progress progress) {
+        try {
+            return Optional.of(AimStudy.run(scenario, AimPlan.USUAL, options, progress));
+        } catch (ImpossibleSetupException e) {
+            return Optional.empty();
         }
-        boolean placed = scenario.outdoors().isPresent();
-        PanResult pan = PanStudy.run(scenario, options, placed ? new Part(progress, 0, PAN_SHARE) : progress);
-        Optional<DayResult> day = scenario.outdoors()
-                .map(outdoors -> DayStudy.run(
-                        scenario,
-                        DayPlan.hourly(outdoors.when().toLocalDate()),
-                        options,
-                        new Part(progress, PAN_SHARE, 1)));
-        return new Result(pan.base(), Optional.of(pan), day);
     }
 }

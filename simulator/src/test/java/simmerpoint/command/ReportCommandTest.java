@@ -72,11 +72,11 @@ class ReportCommandTest {
     @Test
     void thePageGoesWhereItIsAskedTo() throws IOException {
         Path page = folder.resolve("mine.html");
-        assertEquals(0, run("report", file, "--html", page.toString(), "--rays", "4k", "--units", "inch"));
+        assertEquals(0, run("report", file, "--html", page.toString(), "--rays", "1024", "--units", "inch"));
         String text = Files.readString(page);
         assertTrue(text.startsWith("<!DOCTYPE html>") && text.endsWith("</html>\n"));
         assertTrue(text.contains("<h1 dir=\"auto\">A dish</h1>"));
-        assertTrue(text.contains(" --rays 4096 --units inch</code>"));
+        assertTrue(text.contains(" --rays 1024 --units inch</code>"));
         assertTrue(out().matches("\\S+mine\\.html is written: \\d+ kB, everything in one file\\.\n"), out());
         try (Stream<Path> files = Files.list(folder)) {
             assertEquals(2, files.count(), "nothing is left beside the page");
@@ -86,16 +86,16 @@ class ReportCommandTest {
     @Test
     void standardOutputGetsThePageAloneAndTheSame() throws IOException {
         Path page = folder.resolve("mine.html");
-        assertEquals(0, run("report", file, "--html", page.toString(), "--rays", "4k", "--threads", "1"));
-        assertEquals(0, run("report", file, "--html", "-", "--rays", "4k", "--threads", "2"));
+        assertEquals(0, run("report", file, "--html", page.toString(), "--rays", "1024", "--threads", "1"));
+        assertEquals(0, run("report", file, "--html", "-", "--rays", "1024", "--threads", "2"));
         assertArrayEquals(Files.readAllBytes(page), out.toByteArray());
     }
 
     @Test
     void withoutANameItIsThatOfTheScenario() throws IOException {
-        assertEquals(0, run("report", file, "--rays", "4k"));
+        assertEquals(0, run("report", file, "--rays", "1024"));
         assertEquals(NAME + ".html is written", out().substring(0, out().indexOf(':')));
-        assertEquals(0, run("report", file, "--rays", "4k", "--seed", "2"), "an older page of ours is replaced");
+        assertEquals(0, run("report", file, "--rays", "1024", "--seed", "2"), "an older page of ours is replaced");
         assertTrue(Files.readString(usual).contains("--seed 2"));
     }
 

@@ -54,7 +54,7 @@ class PanelOutlinesTest {
         MirrorPoints p = SurfaceTest.places(surface, n, 11);
         int strays = 0;
         for (int i = 0; i < n; i++) {
-            if (p.panel[i] != MirrorPoints.GAP) {
+            if (p.panel[i] >= 0) {
                 PanelOutline own = outlines.get(p.panel[i]);
                 boolean inside = Polygons.contains(plan(own.edge()), p.x[i], p.y[i])
                         && !Polygons.contains(plan(own.hole()), p.x[i], p.y[i]);
@@ -97,6 +97,14 @@ class PanelOutlinesTest {
                 }
             }
         }
+    }
+
+    @Test
+    void perfectedPanelsKeepTheirOutline() {
+        Cut rings = new Cut.FlatRings(12, 4, RingSpacing.EQUAL_WIDTH);
+        assertEquals(
+                PanelOutlines.of(plan(0.1, 0.002, rings)),
+                PanelOutlines.of(plan(0.1, 0.002, new Cut.Perfected(rings, true, false))));
     }
 
     @Test

@@ -7,11 +7,14 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.ByteArrayInputStream;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Base64;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Stream;
 import javax.xml.parsers.DocumentBuilder;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.junit.jupiter.api.BeforeAll;
@@ -20,18 +23,31 @@ import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 import org.w3c.dom.Node;
 import org.w3c.dom.NodeList;
+import simmerpoint.answer.Answer;
+import simmerpoint.answer.DayAnswer;
+import simmerpoint.answer.Item;
+import simmerpoint.answer.PanAnswer;
+import simmerpoint.answer.Section;
+import simmerpoint.scenario.Scenario;
 import simmerpoint.scenario.ScenarioReader;
+import simmerpoint.study.DayPlan;
+import simmerpoint.study.DayStudy;
+import simmerpoint.study.PanStudy;
+import simmerpoint.study.Progress;
+import simmerpoint.study.TraceOptions;
 import simmerpoint.units.UnitSystem;
 
 /** The page as a tree, read by the XML parser of the JDK: it is written well formed. */
 class CookerReportTest {
     private static String lake;
+    private static String nasty;
     private static Document tree;
 
     @BeforeAll
     static void page() throws Exception {
         lake = ReportPages.demo("lake-hut-evening.yaml", UnitSystem.METRIC, 1);
         tree = parsed(lake);
+        nasty = ReportPages.nasty();
     }
 
     private static Document parsed(String page) throws Exception {
@@ -70,6 +86,8 @@ class CookerReportTest {
                         "Where the sunlight goes",
                         "Where to put the pan",
                         "On 14 August 2026",
+                        "How to aim",
+                        "What the flaws cost",
                         "Take care",
                         "The scenario",
                         "How this was worked out"),
@@ -97,6 +115,28 @@ class CookerReportTest {
         assertTrue(words(first).matches("\\d+ W of focused sunlight reach the pan\\..*"), words(first));
     }
 
+    /** Whatever the commands pan and day say of the same scenario stands in the page, word by word. */
+    @Test
+    void theWordsAreThoseOfTheCommands() throws Exception {
+        Scenario scenario = ScenarioReader.read(Path.of("..", "scenarios", "lake-hut-evening.yaml"))
+                .scenario();
+        TraceOptions options = TraceOptions.defaults().withRays(ReportPages.RAYS);
+        Answer pan = PanAnswer.of(PanStudy.run(scenario, options, Progress.NONE), UnitSystem.METRIC);
+        DayPlan plan = DayPlan.hourly(LocalDate.of(2026, 8, 14));
+        Answer day = DayAnswer.of(DayStudy.run(scenario, plan, options, Progress.NONE), UnitSystem.METRIC);
+        String page = words(tree.getDocumentElement());
+        for (Section section :
+                Stream.concat(pan.sections().stream(), day.sections().stream()).toList()) {
+            for (Item item : section.items()) {
+                if (item instanceof Item.Sentence sentence) {
+                    assertTrue(page.contains(sentence.text().replace('\u00a0', ' ')), sentence.text());
+                } else if (item instanceof Item.Figure figure) {
+                    assertTrue(page.contains(figure.value().replace('\u00a0', ' ')), figure.value());
+                }
+            }
+        }
+    }
+
     @Test
     void headingsDescendStepByStep() {
         assertEquals(1, all(tree, "h1").size());
@@ -113,7 +153,7 @@ class CookerReportTest {
 
     @Test
     void whoeverCannotSeeIsToldToo() {
-        assertEquals(7, all(tree, "figure").size());
+        assertEquals(9, all(tree, "figure").size());
         for (Element svg : all(tree, "svg")) {
             boolean told = !svg.getAttribute("aria-label").isEmpty()
                     && svg.getAttribute("role").equals("img");
@@ -167,7 +207,6 @@ class CookerReportTest {
     @Test
     void standsAlone() throws Exception {
         standsAlone(tree, lake);
-        String nasty = ReportPages.nasty();
         standsAlone(parsed(nasty), nasty);
     }
 
@@ -195,7 +234,7 @@ class CookerReportTest {
 
     @Test
     void whateverTheScenarioSaysStaysText() throws Exception {
-        Document page = parsed(ReportPages.nasty());
+        Document page = parsed(nasty);
         String source = all(page, "pre").get(0).getTextContent();
         assertTrue(source.startsWith("# " + ReportPages.NASTY + "\n"), "the scenario can be copied as it is");
         String heading = words(all(page, "h1").get(0));
@@ -210,10 +249,12 @@ class CookerReportTest {
     void cautionsAreGatheredAndTheFirstStandsByTheAnswer() {
         List<Element> sections = all(tree, "section");
         List<String> care =
-                all(sections.get(6), "p").stream().map(CookerReportTest::words).toList();
-        assertEquals(4, care.size());
+                all(sections.get(8), "p").stream().map(CookerReportTest::words).toList();
+        assertEquals(6, care.size());
         care.forEach(text -> assertTrue(text.startsWith("Caution: "), text));
         assertTrue(care.get(3).contains("cover the mirror first"));
+        assertTrue(care.get(4).contains("Aim by the shadow of a stick"));
+        assertTrue(words(sections.get(6)).contains(care.get(4)), "it stands where aiming is told, too");
         assertEquals(new HashSet<>(care).size(), care.size());
         assertTrue(words(sections.get(0)).contains(care.get(0)));
         assertTrue(words(sections.get(5)).contains("Caution: The pan stands too high"), "hints to an hour stay there");
@@ -221,10 +262,10 @@ class CookerReportTest {
 
     @Test
     void theOriginOfTheFiguresIsToldAndHowToGetThemAgain() {
-        String text = words(all(tree, "section").get(8));
-        assertTrue(text.contains("4 096 rays in 16 replicates, seed 1"), text);
+        String text = words(all(tree, "section").get(10));
+        assertTrue(text.contains("1 024 rays in 16 replicates, seed 1"), text);
         assertTrue(text.contains("Simmerpoint " + Version.text()), text);
-        assertTrue(text.endsWith("simmerpoint report lake-hut-evening.yaml --rays 4096"), text);
+        assertTrue(text.endsWith("simmerpoint report lake-hut-evening.yaml --rays 1024"), text);
     }
 
     @Test
@@ -234,14 +275,14 @@ class CookerReportTest {
                         "disc.yaml",
                         "dish: {diameter: 1 m, focal-length: 0.6 m, hub: 8 cm, surface: {cut: smooth}}\n"
                                 + "plane: {disc: 20 cm, lean: 10°}\n",
-                        java.nio.file.Path.of("")),
+                        Path.of("")),
                 "disc.yaml",
                 UnitSystem.INCH,
                 2));
         List<String> headings =
                 all(page, "h2").stream().map(CookerReportTest::words).toList();
         assertEquals("What the disc gets", headings.get(0));
-        assertEquals(7, headings.size());
+        assertEquals(9, headings.size());
         assertTrue(words(all(page, "svg").get(0)).contains(" in"), "lengths in inches");
         assertFalse(words(all(page, "svg").get(0)).contains(" cm"), "no lengths in centimetres");
         assertEquals("A solar cooker", words(all(page, "h1").get(0)));

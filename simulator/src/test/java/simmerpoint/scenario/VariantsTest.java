@@ -67,7 +67,9 @@ class VariantsTest {
 
     @Test
     void keysThatDoNotBelongToAVariedCutAreLeftOutOnce() throws Exception {
-        Path a = file("a.yaml", DISH + "mirror: {panel-tilt: 4 mrad}\n");
+        Path a = file(
+                "a.yaml",
+                DISH + "mirror: {panel-tilt: 4 mrad}\nworkmanship: {rib-cut: 1 mm, panel-edge: 1 mm, sag: 1 mm}\n");
         List<Variant> all =
                 read(List.of(a), "dish.surface.cut=Smooth,flat-rings,bent-strips", "dish.surface.sectors=12,24");
         assertEquals(

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.CancellationException;
 import org.junit.jupiter.api.Test;
 import simmerpoint.heat.BoilAnswer;
@@ -85,10 +86,12 @@ class CompareStudyTest {
     /** Two standard errors, and one in sixteen: Student's law of 15 degrees of freedom gives 0.0639 beyond 2 (any table). */
     @Test
     void aDifferenceIsSeenFromTwoOfItsErrorsOn() {
-        ComparedRow row = new ComparedRow(null, 0, ledger(700), new Estimate(-1, 0.51), null, 0, null, 1, null);
+        ComparedRow row = new ComparedRow(
+                null, 0, ledger(700), new Estimate(-1, 0.51), null, 0, Optional.empty(), 1, Optional.empty());
         assertFalse(row.isSeenToDiffer());
-        assertTrue(
-                new ComparedRow(null, 0, ledger(700), new Estimate(-1, 0.49), null, 0, null, 1, null).isSeenToDiffer());
+        assertTrue(new ComparedRow(
+                        null, 0, ledger(700), new Estimate(-1, 0.49), null, 0, Optional.empty(), 1, Optional.empty())
+                .isSeenToDiffer());
     }
 
     private static Ledger ledger(double absorbed) {

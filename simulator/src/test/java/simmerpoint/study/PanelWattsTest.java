@@ -40,8 +40,7 @@ class PanelWattsTest {
             Scenario scenario = example(moved);
             PanelWatts panels = stored.panelsFor(scenario);
             Ledger same = stored.catchFor(scenario, Progress.NONE).ledger();
-            Ledger traced =
-                    TraceStudy.run(scenario, OPTIONS, Progress.NONE).ledger();
+            Ledger traced = TraceStudy.run(scenario, OPTIONS, Progress.NONE).ledger();
             check(sum(panels, panels::incident), same.incident(), traced.incident());
             check(sum(panels, panels::reflected), same.reflected(), traced.reflected());
             check(sum(panels, panels::caught), same.caught(), traced.caught());
@@ -90,7 +89,10 @@ class PanelWattsTest {
         PanelWatts panels = stored.panelsFor(example(fine));
         assertEquals(100_000, panels.panels());
         Ledger ledger = stored.catchFor(example(fine), Progress.NONE).ledger();
-        assertEquals(ledger.caught().value(), sum(panels, panels::caught), 1e-9 * ledger.caught().value());
+        assertEquals(
+                ledger.caught().value(),
+                sum(panels, panels::caught),
+                1e-9 * ledger.caught().value());
     }
 
     /** A few rays, each where a mirror is; a caught one ends at the pan, and a pan out of reach catches none. */

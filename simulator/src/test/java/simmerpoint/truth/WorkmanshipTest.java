@@ -74,7 +74,7 @@ class WorkmanshipTest {
     }
 
     private static double error(SummaryStatistics s) {
-        return s.getStandardDeviation() / Math.sqrt(s.getN());
+        return s.getStandardDeviation() / Math.sqrt((double) s.getN());
     }
 
     private static double caught(Scenario scenario, TraceOptions options) {

@@ -21,6 +21,7 @@ import simmerpoint.viewer.desk.Desk;
 import simmerpoint.viewer.desk.RecentFiles;
 import simmerpoint.viewer.editing.EditorPane;
 import simmerpoint.viewer.live.Live;
+import simmerpoint.viewer.pan.PanPane;
 import simmerpoint.viewer.yard.DeskEdits;
 import simmerpoint.viewer.yard.YardView;
 
@@ -56,8 +57,7 @@ final class ViewerWindow implements AutoCloseable {
         workbench.setEditor(editor);
         workbench.setWrongCount(editor.wrongCount());
         yard = new YardView(
-                Bindings.createObjectBinding(
-                        () -> desk.readProperty().get().scenario(), desk.readProperty()),
+                Bindings.createObjectBinding(() -> desk.readProperty().get().scenario(), desk.readProperty()),
                 live.stateProperty(),
                 look.unitsProperty(),
                 look.themeProperty(),
@@ -66,6 +66,13 @@ final class ViewerWindow implements AutoCloseable {
                 Platform::runLater);
         workbench.setYard(yard);
         TakeAway takeAway = new TakeAway(asks, background, Platform::runLater, notice::tell);
+        workbench.setPan(new PanPane(
+                desk,
+                live.stateProperty(),
+                live.studiesProperty(),
+                look.unitsProperty(),
+                look.themeProperty(),
+                takeAway));
         Node menu = new TakeAwayMenu(live, desk, look, takeAway, this::picture);
         workbench.setShelf(new Shelf(desk, files, recent, look, menu));
         look.themeProperty().addListener((value, before, now) -> now.dress(scene));

@@ -19,9 +19,9 @@ enum Asked {
     /** Turn, drift, mount. */
     AIM("How well is it aimed?", "aim"),
     /** Sun, place, sky, air. */
-    SUN("Where, when, in what weather?", "sun place when sky air"),
+    SUN("In what sun and weather?", "sun place when sky air"),
     /** Levels of heat. */
-    LEVELS("What counts as a simmer, a boil?", "heat-levels"),
+    LEVELS("What is a simmer, what a boil?", "heat-levels"),
     /** The title. */
     NAME("What is it called?", ""),
     /** Keys of sections that no question names. */

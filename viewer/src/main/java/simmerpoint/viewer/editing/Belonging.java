@@ -16,13 +16,15 @@ final class Belonging {
 
     /** Why the key has no meaning now; empty if it has one. */
     static Optional<String> whyNot(Key key, DeskState state) {
-        if (state.typed(key.path()).isPresent() || state.wrongAt(key.path()).isPresent()) {
+        if (state.pending().typed().containsKey(key.path())
+                || state.wrongAt(key.path()).isPresent()) {
             return Optional.empty();
         }
-        return stranger(key, state)
-                .or(() -> vessel(key, state))
-                .or(() -> surface(key, state))
-                .or(() -> outdoors(key, state));
+        Optional<String> stranger = stranger(key, state);
+        if (stranger.isPresent() || state.typed(key.path()).isPresent()) {
+            return stranger;
+        }
+        return vessel(key, state).or(() -> surface(key, state)).or(() -> outdoors(key, state));
     }
 
     private static Optional<String> stranger(Key key, DeskState state) {

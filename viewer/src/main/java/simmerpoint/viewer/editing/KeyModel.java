@@ -19,6 +19,7 @@ final class KeyModel {
     private static final Pattern BARE_NUMBER = Pattern.compile("\\s*[+\\-−]?([0-9]+\\.?[0-9]*|\\.[0-9]+)\\s*");
 
     private static final int ROUGHLY = 3;
+    private static final char NBSP = '\u00a0';
 
     private final Key key;
     private final Desk desk;
@@ -118,10 +119,12 @@ final class KeyModel {
         if (key.kind() != Key.Kind.QUANTITY) {
             return "";
         }
-        return quantity.or(
-                        () -> TypedQuantity.of(key.example(), key.dimension()).map(this::inUnits))
-                .map(TypedQuantity::unit)
-                .orElse("");
+        return quantity.orElseGet(this::usual).unit();
+    }
+
+    /** The key's example, a usual number, in the units asked for; only for numbers. */
+    TypedQuantity usual() {
+        return inUnits(TypedQuantity.of(key.example(), key.dimension()).orElseThrow());
     }
 
     /** Which numbers are allowed, in the units asked for. */
@@ -139,7 +142,7 @@ final class KeyModel {
         return before
                 + measured(number)
                         .map(q -> q.in(units.getValue(), ROUGHLY))
-                        .map(TypedQuantity::text)
+                        .map(q -> q.text().replace(' ', NBSP))
                         .orElse(number);
     }
 

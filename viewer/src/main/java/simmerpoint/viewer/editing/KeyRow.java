@@ -133,7 +133,7 @@ final class KeyRow extends VBox {
         }
         if (!model.inTheFileProperty().get().isEmpty()) {
             words.append(" In the file: ")
-                    .append(model.inTheFileProperty().get())
+                    .append(unbroken(model.inTheFileProperty().get()))
                     .append('.');
         }
         if (key.kind() == Key.Kind.WORD) {
@@ -146,7 +146,13 @@ final class KeyRow extends VBox {
     private String otherwise(Key key) {
         String figure = model.otherwiseProperty().get();
         boolean taken = !key.defaultIsValue() && !figure.equals(key.defaultText());
-        return taken ? figure + ", " + key.defaultText() : figure;
+        String shown = model.quantity().isPresent() ? unbroken(figure) : figure;
+        return taken ? shown + ", " + key.defaultText() : shown;
+    }
+
+    /** Number and unit stay on one line. */
+    private static String unbroken(String figure) {
+        return figure.replace(' ', '\u00a0');
     }
 
     /** What is known of the word that holds, with its source. */

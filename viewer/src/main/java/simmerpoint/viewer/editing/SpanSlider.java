@@ -38,19 +38,23 @@ final class SpanSlider extends Slider {
 
     /** Takes the place of the number that holds; at an end for one beyond it, and where it was for a wrong one. */
     private void follow() {
-        if (model.quantity().isEmpty()) {
-            return;
-        }
-        TypedQuantity now = model.quantity().get();
         following = true;
-        if (like == null || !like.unit().equals(now.unit())) {
-            scale(now);
-        }
-        like = now;
+        model.quantity().ifPresentOrElse(this::stand, () -> measureIn(like == null ? model.usual() : like));
+        following = false;
+    }
+
+    private void stand(TypedQuantity now) {
+        measureIn(now);
         if (Math.abs(snapped(getValue()) - now.number()) > step * 1e-6) {
             setValue(Math.max(getMin(), Math.min(getMax(), now.number())));
         }
-        following = false;
+    }
+
+    private void measureIn(TypedQuantity unit) {
+        if (like == null || !like.unit().equals(unit.unit())) {
+            scale(unit);
+        }
+        like = unit;
     }
 
     private void scale(TypedQuantity unit) {
@@ -62,10 +66,6 @@ final class SpanSlider extends Slider {
         setMin(Math.ceil(low / step - 1e-6) * step);
         setMax(Math.floor(high / step + 1e-6) * step);
         setBlockIncrement(step);
-        setUnitIncrementOfKeys();
-    }
-
-    private void setUnitIncrementOfKeys() {
         setMajorTickUnit(Math.max(step, (getMax() - getMin()) / 4));
     }
 

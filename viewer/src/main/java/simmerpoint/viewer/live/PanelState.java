@@ -14,8 +14,7 @@ import simmerpoint.study.PanelWatts;
  * @param sample a few traced rays
  * @param refusal why nothing is known of this scenario, in one sentence; empty if something is
  */
-public record PanelState(
-        Scenario scenario, Optional<PanelWatts> panels, LightSample sample, Optional<String> refusal) {
+public record PanelState(Scenario scenario, Optional<PanelWatts> panels, LightSample sample, Optional<String> refusal) {
     /** Whether the figures are those of the scenario asked for. */
     public boolean current() {
         return refusal.isEmpty()

@@ -2,9 +2,9 @@ package simmerpoint.viewer.yard;
 
 import java.util.ArrayList;
 import java.util.List;
-import javafx.scene.text.TextAlignment;
-import javafx.scene.text.Text;
 import javafx.scene.text.Font;
+import javafx.scene.text.Text;
+import javafx.scene.text.TextAlignment;
 import simmerpoint.viewer.theme.Shade;
 
 /** Words on a small sheet of their own, broken into lines and kept inside the picture. */

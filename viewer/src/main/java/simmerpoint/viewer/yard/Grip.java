@@ -18,8 +18,7 @@ final class Grip extends StackPane {
         this.handle = handle;
         setId(handle.id());
         getStyleClass().addAll("yard-grip", handle == Handle.SUN ? "yard-sun" : "yard-arrow");
-        arrow.getStyleClass().add(
-                handle == Handle.TURN || handle == Handle.SUN ? "grip-bent-sign" : "grip-sign");
+        arrow.getStyleClass().add(handle == Handle.TURN || handle == Handle.SUN ? "grip-bent-sign" : "grip-sign");
         arrow.setMouseTransparent(true);
         getChildren().add(arrow);
         setFocusTraversable(true);

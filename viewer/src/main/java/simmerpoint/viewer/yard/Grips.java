@@ -19,8 +19,7 @@ final class Grips {
 
     private static Point2D free(Handle handle, SideScene scene, SideFrame frame) {
         double halfWide = scene.scenario().target().radiusMetres() * frame.perMetre();
-        double halfHigh =
-                scene.scenario().target() instanceof Pan pan ? pan.heightMetres() / 2 * frame.perMetre() : 0;
+        double halfHigh = scene.scenario().target() instanceof Pan pan ? pan.heightMetres() / 2 * frame.perMetre() : 0;
         double panX = frame.x(scene.pan());
         double panY = frame.y(scene.pan()) - halfHigh;
         double elevation = scene.scenario().sun().elevationRadians();

@@ -90,9 +90,8 @@ final class Moves {
     }
 
     private static String plain(double x, int decimals) {
-        BigDecimal rounded = BigDecimal.valueOf(x)
-                .setScale(decimals, RoundingMode.HALF_UP)
-                .stripTrailingZeros();
+        BigDecimal rounded =
+                BigDecimal.valueOf(x).setScale(decimals, RoundingMode.HALF_UP).stripTrailingZeros();
         return rounded.signum() == 0 ? "0" : rounded.toPlainString();
     }
 
@@ -107,9 +106,8 @@ final class Moves {
     /** The value for people: "pull-back 3 cm". */
     static String words(Handle handle, Scenario scenario, UnitSystem system) {
         double value = value(handle, scenario);
-        String figure = handle.isLength()
-                ? new Figures(system).length(value)
-                : Figures.fixed(Math.toDegrees(value), 1) + "°";
+        String figure =
+                handle.isLength() ? new Figures(system).length(value) : Figures.fixed(Math.toDegrees(value), 1) + "°";
         if (handle.isLength() && value == 0) {
             figure = system == UnitSystem.INCH ? "0" + Figures.NBSP + "in" : "0" + Figures.NBSP + "cm";
         }

@@ -99,8 +99,7 @@ final class PanelRaster {
             double r2 = row(corners.get(i));
             if (r1 <= row != r2 <= row) {
                 double share = (row - r1) / (r2 - r1);
-                crossed[count++] =
-                        column(corners.get(j)) * (1 - share) + column(corners.get(i)) * share;
+                crossed[count++] = column(corners.get(j)) * (1 - share) + column(corners.get(i)) * share;
             }
         }
         return count;

@@ -47,7 +47,8 @@ record PanelScene(Scenario scenario, Optional<PanelWatts> watts, List<double[]> 
 
     private String words(PanelWatts w, int panel) {
         if (!(w.reflected(panel) > BARELY)) {
-            return "no light leaves it; the " + TargetWords.of(scenario.target()).noun() + " stands in its sun.";
+            return "no light leaves it; the "
+                    + TargetWords.of(scenario.target()).noun() + " stands in its sun.";
         }
         Estimate share = w.share(panel);
         String error = Figures.fixed(Math.max(1, Math.ceil(100 * share.standardError())), 0);

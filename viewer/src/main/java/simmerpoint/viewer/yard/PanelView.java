@@ -138,8 +138,7 @@ final class PanelView extends Region {
 
     private void paint() {
         if (scenario != null && canvas.getWidth() > 0 && canvas.getHeight() > 0) {
-            painter.paint(
-                    canvas.getGraphicsContext2D(), scene(), raster, theme, canvas.getWidth(), canvas.getHeight());
+            painter.paint(canvas.getGraphicsContext2D(), scene(), raster, theme, canvas.getWidth(), canvas.getHeight());
         }
     }
 

@@ -32,9 +32,7 @@ record SideFrame(double left, double ground, double first, double perMetre) {
         include(box, scene.mount(), scene.legs());
         double across = Math.max(1e-3, box[1] - box[0]);
         double tall = Math.max(1e-3, box[3] - box[2]);
-        double perMetre = Math.max(
-                1,
-                Math.min((width - LEFT - RIGHT) / across, (height - TOP - BELOW) / tall));
+        double perMetre = Math.max(1, Math.min((width - LEFT - RIGHT) / across, (height - TOP - BELOW) / tall));
         double spareAcross = width - LEFT - RIGHT - across * perMetre;
         double spareTall = height - TOP - BELOW - tall * perMetre;
         double ground = TOP + spareTall * 0.6 + box[3] * perMetre;

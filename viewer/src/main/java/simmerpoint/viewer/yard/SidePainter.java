@@ -4,7 +4,6 @@ import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.paint.Color;
 import javafx.scene.text.TextAlignment;
 import simmerpoint.answer.Figures;
-import simmerpoint.answer.TargetWords;
 import simmerpoint.pan.Pan;
 import simmerpoint.setup.Aim;
 import simmerpoint.setup.SideView.Place;
@@ -89,8 +88,7 @@ final class SidePainter {
             pen.line(frame.x(scene.pan()), frame.y(scene.pan()), frame.x(scene.pan()), frame.ground());
         } else {
             pen.stroke(Shade.SOLID, 2, 2, 5);
-            pen.line(
-                    frame.x(scene.pan()), frame.y(scene.pan()), frame.x(scene.upperRim()), frame.y(scene.upperRim()));
+            pen.line(frame.x(scene.pan()), frame.y(scene.pan()), frame.x(scene.upperRim()), frame.y(scene.upperRim()));
         }
     }
 
@@ -109,8 +107,14 @@ final class SidePainter {
     private void dish() {
         Color mirror = pen.colour(Shade.MIRROR);
         Color sheet = pen.colour(Shade.SHEET);
-        double low = scene.panels().stream().mapToDouble(SideScene.Panel::light).min().orElse(0);
-        double high = scene.panels().stream().mapToDouble(SideScene.Panel::light).max().orElse(1);
+        double low = scene.panels().stream()
+                .mapToDouble(SideScene.Panel::light)
+                .min()
+                .orElse(0);
+        double high = scene.panels().stream()
+                .mapToDouble(SideScene.Panel::light)
+                .max()
+                .orElse(1);
         boolean bowl = scene.panels().isEmpty();
         if (bowl) {
             pen.fill(sheet.interpolate(mirror, 0.35), scene.profile(), frame);
@@ -289,9 +293,7 @@ final class SidePainter {
     }
 
     private void trouble() {
-        scene.panTrouble()
-                .ifPresent(text -> said(
-                        text, frame.x(scene.pan()), frame.y(scene.pan()) + 20));
+        scene.panTrouble().ifPresent(text -> said(text, frame.x(scene.pan()), frame.y(scene.pan()) + 20));
         scene.dishTrouble().ifPresent(text -> said(text, frame.x(scene.lowest()) + 160, frame.ground() + 6));
     }
 

@@ -36,7 +36,8 @@ final class SunTime {
     static String of(Scenario scenario, double elevation) {
         Outdoors outdoors = scenario.outdoors().orElseThrow();
         Place place = outdoors.place();
-        ZonedDateTime midnight = outdoors.when().toLocalDate().atStartOfDay(outdoors.when().getZone());
+        ZonedDateTime midnight =
+                outdoors.when().toLocalDate().atStartOfDay(outdoors.when().getZone());
         int noon = 0;
         for (int k = LOOK; k < DAY; k += LOOK) {
             noon = height(place, midnight, k) > height(place, midnight, noon) ? k : noon;

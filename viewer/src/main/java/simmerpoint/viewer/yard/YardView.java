@@ -123,11 +123,7 @@ public final class YardView extends Region implements AutoCloseable {
         Optional<String> note = refusal.isPresent()
                 ? Optional.of("Nothing is told of the panels while this cannot stand.")
                 : Optional.ofNullable(known).flatMap(PanelState::refusal);
-        panels.show(
-                now,
-                known == null ? Optional.empty() : known.panels(),
-                note,
-                theme.getValue());
+        panels.show(now, known == null ? Optional.empty() : known.panels(), note, theme.getValue());
     }
 
     /** Middle of a handle in the coordinates of the scene, for scripted hands. */

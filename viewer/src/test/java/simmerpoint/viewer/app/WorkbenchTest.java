@@ -1,7 +1,6 @@
 package simmerpoint.viewer.app;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import javafx.scene.Scene;
@@ -46,11 +45,42 @@ class WorkbenchTest {
     void aPartThatIsNotThereTakesNoRoom() {
         FxThread.run(() -> {
             Workbench workbench = new Workbench();
-            assertFalse(workbench.lookup("#beside-slot").isManaged());
-            workbench.setBeside(new Region());
-            assertTrue(workbench.lookup("#beside-slot").isManaged());
+            Region yard = new Region();
+            workbench.setYard(yard);
+            Scene scene = new Scene(workbench, 1024, 700);
+            scene.snapshot(null);
+            double alone = yard.getHeight();
+            Region other = new Region();
+            workbench.setBeside(other);
+            scene.snapshot(null);
+            assertTrue(other.getHeight() > 100 && yard.getHeight() < alone - 100, "the second design has no room");
             workbench.setBeside(null);
-            assertFalse(workbench.lookup("#beside-slot").isManaged());
+            scene.snapshot(null);
+            assertEquals(alone, yard.getHeight());
+        });
+    }
+
+    @Test
+    void withTheDrawerOpenInANarrowWindowYardAndPanStandOneAboveTheOther() {
+        FxThread.run(() -> {
+            Workbench workbench = new Workbench();
+            Region yard = new Region();
+            Region pan = new Region();
+            workbench.setYard(yard);
+            workbench.setPan(pan);
+            Scene scene = new Scene(workbench, Workbench.LEAST_WIDTH, Workbench.LEAST_HEIGHT);
+            scene.snapshot(null);
+            double share = yard.getWidth() / (yard.getWidth() + pan.getWidth());
+            assertEquals(2 / 3.0, share, 0.05);
+            workbench.drawerOpenProperty().set(true);
+            scene.snapshot(null);
+            scene.snapshot(null);
+            assertEquals(yard.getWidth(), pan.getWidth());
+            assertTrue(yard.getHeight() > 200 && pan.getHeight() > 200, yard.getHeight() + ", " + pan.getHeight());
+            workbench.drawerOpenProperty().set(false);
+            scene.snapshot(null);
+            scene.snapshot(null);
+            assertEquals(yard.getHeight(), pan.getHeight());
         });
     }
 }

@@ -58,6 +58,8 @@ class ChoosingTest {
         cut("from-file");
         assertTrue(desk.state().wrongAt("dish.surface.file").isPresent());
         assertEquals(Optional.empty(), desk.state().typed("dish.hub"));
+        assertTrue(Belonging.whyNot(key("dish.surface.rings"), desk.state()).isPresent());
+        assertEquals(Optional.empty(), Belonging.whyNot(key("dish.surface.unit"), desk.state()));
         assertTrue(desk.readProperty().get().scenario().dish().cut() instanceof Cut.FlatRings);
     }
 

@@ -45,7 +45,8 @@ class EditorLookTest {
             pane.groups().forEach(group -> group.setExpanded(true));
             Scene scene = new Scene(pane, WIDTH - SCROLL_BAR, HEIGHT);
             theme.dress(scene);
-            desk.change(Map.of("dish.hub", "wide", "pan.diameter", "9 in"));
+            desk.change(Map.of("dish.hub", "wide", "pan.diameter", "9 in", "mirror.dust", "x", "stand.raise", "x"));
+            desk.change(Map.of("aim.jitter", "x", "sun.beam", "x", "heat-levels.hold", "x", "pan.height", "x"));
             desk.change(Map.of("mirror.material", "household mirror", "sun.shape.kind", "circumsolar"));
             WritableImage painted = scene.snapshot(null);
             look(pane, cut);

@@ -12,6 +12,7 @@ import java.util.Set;
 import javafx.geometry.Bounds;
 import javafx.scene.Node;
 import javafx.scene.control.Labeled;
+import javafx.scene.control.Slider;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.MouseButton;
@@ -170,6 +171,18 @@ class EditorWindowTest {
         press(KeyCode.CONTROL, KeyCode.Z);
         assertEquals("1.20 m", typed(DIAMETER));
         assertFalse(shown.desk().undoableProperty().get());
+    }
+
+    /** Turbidity has no figure of its own while the setting says how clear the air is. */
+    @Test
+    void aSliderOfANumberThatIsNotThereYetGivesOne() throws Exception {
+        open(new Desk(OpenedFile.read(Path.of("../scenarios/lake-hut-evening.yaml"))));
+        FxThread.run(() -> shown.desk().reset("sky.setting"));
+        goTo("sky.turbidity");
+        Slider slider = (Slider) shown.pane().row("sky.turbidity").orElseThrow().lookup(".slider");
+        FxThread.run(() -> slider.setValue(4.02));
+        assertTrue(typed("sky.turbidity").matches("4(\\.0[0-9]?)?"), typed("sky.turbidity"));
+        assertEquals(Optional.empty(), shown.desk().state().problems().stream().findFirst());
     }
 
     @Test

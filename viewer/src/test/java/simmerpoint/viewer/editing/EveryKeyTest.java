@@ -58,7 +58,8 @@ class EveryKeyTest {
             EditorPane editor = editor(system);
             for (Key key : Keys.all()) {
                 Control control = editor.row(key.path()).orElseThrow().control();
-                String help = (String) control.queryAccessibleAttribute(AccessibleAttribute.HELP);
+                String help =
+                        ((String) control.queryAccessibleAttribute(AccessibleAttribute.HELP)).replace('\u00a0', ' ');
                 boolean apart = help.startsWith("Has no meaning now: ");
                 assertFalse(control.getAccessibleText().isBlank(), key.path());
                 assertTrue(apart || help.contains(key.sentence()), key.path() + ": " + help);

@@ -28,7 +28,7 @@ class KeyModelTest {
         units.set(UnitSystem.INCH);
         assertEquals("47.24 in", model.shownProperty().get());
         assertEquals("1.20 m", model.inTheFileProperty().get());
-        assertEquals("0.394 in to 328 ft", model.allowed());
+        assertEquals("0.394\u00a0in to 328\u00a0ft", model.allowed());
         model.enter("47.24 in");
         assertFalse(desk.dirtyProperty().get());
         model.enter("48 in");

@@ -59,7 +59,8 @@ class PanelRasterTest {
     private static double area(List<Vec> edge) {
         double twice = 0;
         for (int i = 0, j = edge.size() - 1; i < edge.size(); j = i++) {
-            twice += edge.get(j).x() * edge.get(i).y() - edge.get(i).x() * edge.get(j).y();
+            twice += edge.get(j).x() * edge.get(i).y()
+                    - edge.get(i).x() * edge.get(j).y();
         }
         return twice / 2;
     }

@@ -56,8 +56,8 @@ class YardViewTest {
     void thePanPulledByTheMouseEndsInTheScenario() {
         double perMetre = perMetre();
         Node pan = node("yard-pan");
-        Point2D from = FxThread.get(() -> window.onScreen(
-                pan.localToScene(pan.getBoundsInLocal().getWidth() / 4, pan.getBoundsInLocal().getHeight() / 2)));
+        Point2D from = FxThread.get(() -> window.onScreen(pan.localToScene(
+                pan.getBoundsInLocal().getWidth() / 4, pan.getBoundsInLocal().getHeight() / 2)));
         double elevation = window.scenario().sun().elevationRadians();
         double before = window.scenario().stand().pullBackMetres();
         window.pull(from, Math.rint(60 * Math.cos(elevation)), -Math.rint(60 * Math.sin(elevation)), 12);

@@ -1,0 +1,93 @@
+package simmerpoint.viewer.pan;
+
+import java.util.Optional;
+import java.util.function.Consumer;
+import javafx.scene.AccessibleRole;
+import javafx.scene.Cursor;
+import javafx.scene.input.KeyEvent;
+import javafx.scene.input.MouseEvent;
+
+/**
+ * The curves, in which the pan can be taken hold of: dragged, set down by a click, or moved with the arrow keys (with
+ * Shift farther).
+ */
+final class CurveView extends Drawn {
+    private final PullControl control;
+    private final Consumer<Optional<Double>> pointing;
+    private Optional<CurveState> state = Optional.empty();
+    private double grip;
+    private boolean dragging;
+
+    /** Calls {@code pointing} with the place the mouse is at. */
+    CurveView(String id, PullControl control, Consumer<Optional<Double>> pointing) {
+        super(id);
+        this.control = control;
+        this.pointing = pointing;
+        setAccessibleRole(AccessibleRole.SLIDER);
+        addEventHandler(MouseEvent.MOUSE_MOVED, this::moved);
+        addEventHandler(MouseEvent.MOUSE_EXITED, e -> pointing.accept(Optional.empty()));
+        addEventHandler(MouseEvent.MOUSE_PRESSED, this::pressed);
+        addEventHandler(MouseEvent.MOUSE_DRAGGED, this::dragged);
+        addEventHandler(MouseEvent.MOUSE_RELEASED, e -> released());
+        PullKeys.on(this, control);
+    }
+
+    void show(CurveState next) {
+        state = Optional.of(next);
+        setAccessibleText("Watts over the pull-back. " + next.sentence() + " Arrow keys move the pan.");
+        redraw();
+    }
+
+    private Optional<CurveFrame> frame() {
+        return state.map(s -> CurveFrame.of(s.pull(), Math.floor(getWidth()), Math.floor(getHeight())));
+    }
+
+    private boolean onMark(MouseEvent e) {
+        return frame().filter(f -> f.hits(state.orElseThrow().pull().presentMetres(), e.getX(), e.getY()))
+                .isPresent();
+    }
+
+    private void moved(MouseEvent e) {
+        setCursor(onMark(e) ? Cursor.H_RESIZE : Cursor.DEFAULT);
+        pointing.accept(frame().filter(f -> f.inside(e.getX(), e.getY())).map(f -> f.pullBack(e.getX())));
+    }
+
+    private void pressed(MouseEvent e) {
+        requestFocus();
+        frame().filter(f -> f.inside(e.getX(), e.getY()) || onMark(e)).ifPresent(f -> {
+            dragging = true;
+            grip = onMark(e) ? e.getX() - f.x(state.orElseThrow().pull().presentMetres()) : 0;
+            pointing.accept(Optional.empty());
+            control.take();
+            if (!onMark(e)) {
+                control.pullTo(f.pullBack(e.getX()));
+            }
+        });
+    }
+
+    private void dragged(MouseEvent e) {
+        if (dragging) {
+            frame().ifPresent(f -> control.pullTo(f.pullBack(e.getX() - grip)));
+        }
+    }
+
+    private void released() {
+        if (dragging) {
+            dragging = false;
+            control.letGo();
+        }
+    }
+
+    /** Whether a key is meant for the pan. */
+    static boolean moves(KeyEvent e) {
+        return switch (e.getCode()) {
+            case LEFT, RIGHT, UP, DOWN, HOME, END -> !e.isShortcutDown() && !e.isAltDown();
+            default -> false;
+        };
+    }
+
+    @Override
+    void paint(Pen pen, double width, double height) {
+        state.ifPresent(s -> CurveDrawing.paint(pen, s, width, height));
+    }
+}

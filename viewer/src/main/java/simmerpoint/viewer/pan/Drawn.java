@@ -1,0 +1,60 @@
+package simmerpoint.viewer.pan;
+
+import javafx.scene.canvas.Canvas;
+import javafx.scene.canvas.GraphicsContext;
+import javafx.scene.input.MouseEvent;
+import javafx.scene.layout.Region;
+import simmerpoint.viewer.theme.Shade;
+import simmerpoint.viewer.theme.Theme;
+
+/** A drawing that fills its place, can have the keyboard and shows so. Painted at most once a frame. */
+abstract class Drawn extends Region {
+    private final Canvas canvas = new Canvas();
+    private Theme theme = Theme.LIGHT;
+
+    Drawn(String id) {
+        setId(id);
+        getStyleClass().add("drawn");
+        setMinSize(0, 0);
+        setFocusTraversable(true);
+        getChildren().add(canvas);
+        // Whatever lies around it (a scroll pane) would take the keyboard away.
+        addEventHandler(MouseEvent.MOUSE_PRESSED, MouseEvent::consume);
+        focusedProperty().addListener((value, before, now) -> redraw());
+    }
+
+    /** Has it painted with the next frame. */
+    final void redraw() {
+        setNeedsLayout(true);
+    }
+
+    /** Paints everything; the canvas is empty. */
+    abstract void paint(Pen pen, double width, double height);
+
+    /** Changes the colours to paint with. */
+    final void wear(Theme next) {
+        theme = next;
+        redraw();
+    }
+
+    @Override
+    protected final void layoutChildren() {
+        double width = Math.floor(getWidth());
+        double height = Math.floor(getHeight());
+        canvas.setWidth(width);
+        canvas.setHeight(height);
+        GraphicsContext g = canvas.getGraphicsContext2D();
+        g.clearRect(0, 0, width, height);
+        if (width < 1 || height < 1) {
+            return;
+        }
+        paint(new Pen(g, theme), width, height);
+        if (isFocused()) {
+            g.setLineDashes();
+            g.setStroke(Shade.FOCUS.in(theme));
+            g.setLineWidth(2);
+            g.strokeRect(1, 1, width - 2, height - 2);
+            g.setLineWidth(1);
+        }
+    }
+}

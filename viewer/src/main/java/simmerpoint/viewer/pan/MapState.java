@@ -1,0 +1,33 @@
+package simmerpoint.viewer.pan;
+
+import java.util.Optional;
+import simmerpoint.study.TraceResult;
+import simmerpoint.target.FluxMap;
+import simmerpoint.units.UnitSystem;
+
+/**
+ * What is seen on a drawing of a flux map.
+ *
+ * @param result whose maps
+ * @param earlier whether they are those of an earlier scenario
+ * @param top flux at the upper end of the colours, W/m²
+ * @param choice whether that follows the light
+ * @param units of lengths
+ * @param reading the place that is read; empty if none
+ */
+record MapState(
+        TraceResult result,
+        boolean earlier,
+        double top,
+        ScaleChoice choice,
+        UnitSystem units,
+        Optional<Place> reading) {
+    /** The light in the plane of underside or disc. */
+    FluxMap plane() {
+        return result.maps().crossing();
+    }
+
+    MapState read(Optional<Place> place) {
+        return new MapState(result, earlier, top, choice, units, place);
+    }
+}

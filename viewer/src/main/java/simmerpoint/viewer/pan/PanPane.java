@@ -1,0 +1,271 @@
+package simmerpoint.viewer.pan;
+
+import java.util.Optional;
+import javafx.application.Platform;
+import javafx.beans.property.ObjectProperty;
+import javafx.beans.property.SimpleObjectProperty;
+import javafx.beans.value.ObservableValue;
+import javafx.geometry.Pos;
+import javafx.scene.Node;
+import javafx.scene.control.ChoiceBox;
+import javafx.scene.control.Label;
+import javafx.scene.control.ProgressBar;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+import javafx.util.StringConverter;
+import simmerpoint.report.CsvReport;
+import simmerpoint.report.PanCsv;
+import simmerpoint.report.PanPicture;
+import simmerpoint.report.PngReport;
+import simmerpoint.report.Scales;
+import simmerpoint.study.PanResult;
+import simmerpoint.study.TraceResult;
+import simmerpoint.units.UnitSystem;
+import simmerpoint.viewer.asking.FileKind;
+import simmerpoint.viewer.asking.TakeAway;
+import simmerpoint.viewer.desk.Desk;
+import simmerpoint.viewer.live.LiveState;
+import simmerpoint.viewer.live.StudyState;
+import simmerpoint.viewer.theme.Theme;
+
+/** The pan from below: the light on it, and what it gets as it is pulled back. */
+public final class PanPane extends VBox {
+    private static final double BRIEF_BELOW = 230;
+
+    private final ObservableValue<LiveState> live;
+    private final ObservableValue<StudyState> studies;
+    private final ObservableValue<UnitSystem> units;
+    private final PullControl control;
+    private final PlaneView plane = new PlaneView("pan-map", "Light on the pan");
+    private final WallView wall = new WallView("pan-wall");
+    private final Label evenness = label("pan-evenness");
+    private final Label readout = label("pan-readout");
+    private final LightPart light = new LightPart(plane, wall, evenness, readout);
+    private final PullRow row;
+    private final CurveView curve;
+    private final Label sentence = label("pull-sentence");
+    private final ProgressBar progress = new ProgressBar(0);
+    private final HBox tools = new HBox(6);
+    private final ObjectProperty<ScaleChoice> scale = new SimpleObjectProperty<>(this, "scale", ScaleChoice.FOLLOWS);
+    private Optional<Double> pointed = Optional.empty();
+
+    /**
+     * A pane that follows all it is given.
+     *
+     * @param desk gets what is done to the pan
+     * @param live the quick answers
+     * @param studies the slower ones
+     * @param units metric or inch
+     * @param theme light or dark
+     * @param takeAway saves what is seen
+     */
+    public PanPane(
+            Desk desk,
+            ObservableValue<LiveState> live,
+            ObservableValue<StudyState> studies,
+            ObservableValue<UnitSystem> units,
+            ObservableValue<Theme> theme,
+            TakeAway takeAway) {
+        this.live = live;
+        this.studies = studies;
+        this.units = units;
+        control = new PullControl(desk, live, studies, units);
+        row = new PullRow(control);
+        curve = new CurveView("pull-curve", control, this::point);
+        getStyleClass().add("pan-pane");
+        getStylesheets().add(PanPane.class.getResource("pan.css").toExternalForm());
+        setMinSize(0, 0);
+        TwoParts parts = new TwoParts(light, curvePart());
+        ScrollPane room = new ScrollPane(parts);
+        room.setFitToWidth(true);
+        room.setFitToHeight(true);
+        room.setFocusTraversable(false);
+        room.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
+        room.setMinSize(0, 0);
+        VBox.setVgrow(room, Priority.ALWAYS);
+        getChildren().addAll(head(takeAway), room);
+        follow(theme);
+        showLight();
+        showCurve();
+    }
+
+    private static Label label(String id) {
+        Label label = new Label();
+        label.setId(id);
+        label.setWrapText(true);
+        label.setAlignment(Pos.TOP_LEFT);
+        label.getStyleClass().add("words");
+        return label;
+    }
+
+    private Node head(TakeAway takeAway) {
+        ChoiceBox<ScaleChoice> choice = new ChoiceBox<>();
+        choice.setId("pan-scale");
+        choice.getItems().setAll(ScaleChoice.ALL);
+        choice.setConverter(words());
+        choice.valueProperty().bindBidirectional(scale);
+        choice.setAccessibleText("What the colours reach up to");
+        Label colours = new Label("Colours");
+        colours.setLabelFor(choice);
+        colours.setMinWidth(Region.USE_PREF_SIZE);
+        choice.setMinWidth(Region.USE_PREF_SIZE);
+        Region between = new Region();
+        HBox.setHgrow(between, Priority.ALWAYS);
+        SaveMenu save = new SaveMenu("pan-save", "Save what is seen of the pan", takeAway);
+        save.setMinWidth(Region.USE_PREF_SIZE);
+        save.add(
+                "The map as a picture",
+                FileKind.PICTURE,
+                "light",
+                () -> settled().map(r -> {
+                    UnitSystem system = units.getValue();
+                    return () -> PngReport.bytes(r, system);
+                }));
+        save.add("The map as a table", FileKind.TABLE, "light", () -> settled().map(r -> () -> CsvReport.bytes(r)));
+        save.add(
+                "The curves as a picture",
+                FileKind.PICTURE,
+                "moves",
+                () -> studied().map(r -> {
+                    UnitSystem system = units.getValue();
+                    return () -> PanPicture.bytes(r, system);
+                }));
+        save.add(
+                "The curves as a table",
+                FileKind.TABLE,
+                "moves",
+                () -> studied().map(r -> () -> PanCsv.bytes(r)));
+        tools.setAlignment(Pos.CENTER_RIGHT);
+        HBox head = new HBox(6, colours, choice, between, tools, save);
+        head.setAlignment(Pos.CENTER_LEFT);
+        head.getStyleClass().add("pan-head");
+        return head;
+    }
+
+    private static StringConverter<ScaleChoice> words() {
+        return new StringConverter<>() {
+            @Override
+            public String toString(ScaleChoice choice) {
+                return choice == null ? "" : choice.words();
+            }
+
+            @Override
+            public ScaleChoice fromString(String text) {
+                throw new UnsupportedOperationException("choices are not typed");
+            }
+        };
+    }
+
+    /** Only a finished answer is saved. */
+    private Optional<TraceResult> settled() {
+        LiveState now = live.getValue();
+        return now != null && now.settled() && now.current() ? now.result() : Optional.empty();
+    }
+
+    private Optional<PanResult> studied() {
+        LiveState now = live.getValue();
+        return now == null ? Optional.empty() : studies.getValue().panOf(now.scenario());
+    }
+
+    private Node curvePart() {
+        progress.setId("pull-progress");
+        progress.setMaxWidth(Double.MAX_VALUE);
+        progress.setPrefHeight(4);
+        progress.setMinHeight(4);
+        progress.setAccessibleText("How far the curve has come");
+        sentence.setMinHeight(Region.USE_PREF_SIZE);
+        VBox part = new VBox(row, curve, sentence, progress);
+        part.setMinSize(0, 0);
+        VBox.setVgrow(curve, Priority.ALWAYS);
+        return part;
+    }
+
+    private void follow(ObservableValue<Theme> theme) {
+        live.addListener((value, before, now) -> {
+            showLight();
+            showCurve();
+        });
+        control.stateProperty().addListener((value, before, now) -> showCurve());
+        units.addListener((value, before, now) -> {
+            showLight();
+            showCurve();
+        });
+        light.heightProperty().addListener((value, before, now) -> {
+            if (before.doubleValue() < BRIEF_BELOW != now.doubleValue() < BRIEF_BELOW) {
+                Platform.runLater(this::showEvenness);
+            }
+        });
+        scale.addListener((value, before, now) -> showLight());
+        plane.readoutProperty().addListener((value, before, now) -> showReadout());
+        wall.readoutProperty().addListener((value, before, now) -> showReadout());
+        theme.addListener((value, before, now) -> wear(now));
+        wear(theme.getValue());
+    }
+
+    private void wear(Theme theme) {
+        plane.wear(theme);
+        wall.wear(theme);
+        curve.wear(theme);
+    }
+
+    private void showLight() {
+        LiveState now = live.getValue();
+        Optional<TraceResult> result = now == null ? Optional.empty() : now.result();
+        light.show(result.map(r -> new MapState(
+                r,
+                !now.current(),
+                scale.get().top(Scales.fluxTop(r)),
+                scale.get(),
+                units.getValue(),
+                Optional.empty())));
+        showEvenness();
+        showReadout();
+    }
+
+    /** The whole sentence, or where there is little room its figure. */
+    private void showEvenness() {
+        LiveState now = live.getValue();
+        boolean brief = light.getHeight() < BRIEF_BELOW;
+        evenness.setText((now == null ? Optional.<TraceResult>empty() : now.result())
+                .map(r -> new MapReadout(r, units.getValue()))
+                .map(r -> brief ? r.briefEvenness() : r.evenness())
+                .orElse(""));
+    }
+
+    private void showReadout() {
+        String said = plane.readoutProperty().get();
+        String beside = wall.readoutProperty().get();
+        readout.setText(said.isEmpty() ? beside : said);
+        evenness.setVisible(readout.getText().isEmpty());
+    }
+
+    private void point(Optional<Double> place) {
+        pointed = place;
+        showCurve();
+    }
+
+    private void showCurve() {
+        PullState pull = control.stateProperty().get();
+        LiveState now = live.getValue();
+        CurveState state = new CurveState(
+                pull,
+                now == null || !now.current()
+                        ? Optional.empty()
+                        : now.result().map(r -> r.ledger().absorbed()),
+                pointed,
+                units.getValue());
+        curve.show(state);
+        row.show(pull);
+        sentence.setText(state.sentence());
+        progress.setProgress(pull.done());
+        progress.setVisible(pull.hasPan() && pull.working() && !pull.fits());
+    }
+
+    /** Puts more things to press beside "save". */
+    public void setTools(Node... nodes) {
+        tools.getChildren().setAll(nodes);
+    }
+}

@@ -1,0 +1,106 @@
+package simmerpoint.viewer.pan;
+
+import java.util.Optional;
+import simmerpoint.scenario.Scenario;
+import simmerpoint.study.MoveStudy;
+import simmerpoint.study.PanMove;
+import simmerpoint.study.PanResult;
+import simmerpoint.viewer.live.StudyState;
+
+/**
+ * Where the pan is pulled to, and what is known of it along that way. All lengths count from the focus, as the file's
+ * stand.pull-back does, so that a curve stays where it is while the pan moves along it.
+ *
+ * @param line the newest curve worth showing; empty before the first
+ * @param fits whether it is the curve of this scenario: nothing but the pull-back differs
+ * @param working whether a curve is being computed
+ * @param done share of that work, 0 to 1
+ * @param hasPan whether there is a pan, without which there is no curve
+ * @param presentMetres where the pan stands
+ * @param lowMetres least pull-back shown
+ * @param highMetres largest pull-back shown, above the least
+ */
+record PullState(
+        Optional<CurveLine> line,
+        boolean fits,
+        boolean working,
+        double done,
+        boolean hasPan,
+        double presentMetres,
+        double lowMetres,
+        double highMetres) {
+    /** Without a curve the pan can be moved so far either way, as a share of the focal length. */
+    private static final double REACH = 0.25;
+
+    private static final double MARGIN = 0.1;
+
+    /**
+     * The state after news of scenario or studies.
+     *
+     * @param before empty for the first
+     * @param scenario what is asked for now
+     * @param studies how far the studies have come
+     * @param held whether somebody has the pan in hand, so that the scale must stay
+     */
+    static PullState next(Optional<PullState> before, Scenario scenario, StudyState studies, boolean held) {
+        Optional<CurveLine> old = before.flatMap(PullState::line);
+        Optional<PanResult> newest = studies.pan();
+        boolean hasPan = scenario.kitchen().isPresent();
+        boolean oldStays =
+                old.isPresent() && fits(old.get().result(), scenario) && (held || inside(old.get(), scenario));
+        Optional<CurveLine> line = !hasPan
+                ? Optional.empty()
+                : oldStays || newest.isEmpty()
+                        ? old
+                        : fits(newest.get(), scenario) || old.isEmpty() ? Optional.of(lineOf(old, newest.get())) : old;
+        boolean fits = line.isPresent() && fits(line.get().result(), scenario);
+        double present = scenario.stand().pullBackMetres();
+        double reach = REACH * scenario.dish().focalLengthMetres();
+        double low = line.map(CurveLine::low).orElse(-reach);
+        double high = line.map(CurveLine::high).orElse(reach);
+        return new PullState(
+                line,
+                fits,
+                studies.working(),
+                studies.done(),
+                hasPan,
+                present,
+                Math.min(low, present),
+                Math.max(high, present));
+    }
+
+    private static CurveLine lineOf(Optional<CurveLine> old, PanResult result) {
+        return old.filter(line -> line.result() == result).orElseGet(() -> CurveLine.of(result));
+    }
+
+    /** Whether a study is that of {@code scenario} but for the pull-back. */
+    static boolean fits(PanResult study, Scenario scenario) {
+        Scenario base = study.base().scenario();
+        double step = scenario.stand().pullBackMetres() - base.stand().pullBackMetres();
+        if (base.equals(scenario)) {
+            return true;
+        }
+        Scenario moved = base.withStand(MoveStudy.Move.PULL_BACK.from(base.stand(), step));
+        Scenario same = scenario.withStand(MoveStudy.Move.PULL_BACK.from(base.stand(), step));
+        return sides(base, scenario) && moved.equals(same);
+    }
+
+    private static boolean sides(Scenario a, Scenario b) {
+        return a.stand().slideMetres() == b.stand().slideMetres()
+                && a.stand().raiseMetres() == b.stand().raiseMetres()
+                && a.stand().sideMetres() == b.stand().sideMetres();
+    }
+
+    private static boolean inside(CurveLine line, Scenario scenario) {
+        double margin = MARGIN * (line.high() - line.low());
+        double present = scenario.stand().pullBackMetres();
+        return present >= line.low() + margin && present <= line.high() - margin
+                || line.move().reaches(present - line.move().presentMetres())
+                        && line.move().presentMetres() == present;
+    }
+
+    /** What the pan gets where it stands, by the curve; empty where there is none. */
+    Optional<PanMove> move() {
+        return line.map(CurveLine::move).filter(m -> fits);
+    }
+}

@@ -1,0 +1,72 @@
+package simmerpoint.viewer.pan;
+
+import simmerpoint.answer.Figures;
+import simmerpoint.answer.LevelWords;
+import simmerpoint.answer.MoveWords;
+import simmerpoint.sampling.Estimate;
+import simmerpoint.study.PanPosition;
+import simmerpoint.units.UnitSystem;
+
+/** Pull-backs as they are typed, stepped and spoken of, in one system of units. */
+record PullWords(UnitSystem units) {
+    private static final double INCH = 0.0254;
+
+    /** Size of the unit, m. */
+    double unit() {
+        return units == UnitSystem.INCH ? INCH : 0.01;
+    }
+
+    /** Its name. */
+    String unitName() {
+        return units == UnitSystem.INCH ? "in" : "cm";
+    }
+
+    /** The finest step there is, m: a millimetre, a twentieth of an inch. */
+    double grain() {
+        return units == UnitSystem.INCH ? INCH / 20 : 1e-3;
+    }
+
+    /** A step of an arrow key, m. */
+    double small() {
+        return units == UnitSystem.INCH ? INCH / 5 : 5e-3;
+    }
+
+    /** A step with Shift, m. */
+    double large() {
+        return units == UnitSystem.INCH ? INCH : 25e-3;
+    }
+
+    /** The nearest whole grain, m. */
+    double snapped(double metres) {
+        return Math.rint(metres / grain()) * grain();
+    }
+
+    /** As it is typed in the file: "12.3 cm", "4.85 in". */
+    String typed(double metres) {
+        String figure = Figures.fixed(snapped(metres) / unit(), units == UnitSystem.INCH ? 2 : 1);
+        return figure.replace('\u2212', '-') + " " + unitName();
+    }
+
+    /** As it is read: "12.3 cm", "4.85 in", always with the same digits so that nothing jumps. */
+    String shown(double metres) {
+        return Figures.fixed(metres / unit(), units == UnitSystem.INCH ? 2 : 1) + Figures.NBSP + unitName();
+    }
+
+    /** What the pan gets somewhere: "At 12.3 cm: 512 W, simmer; hottest spot 23 kW/m²". */
+    String sentence(double pullBack, PanPosition there) {
+        Figures figures = new Figures(units);
+        Estimate hot = new Estimate(there.hottestFlux(), 0.05 * there.hottestFlux());
+        return "At " + shown(pullBack) + ": " + figures.plainWatts(there.absorbed()) + ", "
+                + LevelWords.of(there.level()) + "; hottest spot about " + figures.plainFlux(hot) + ".";
+    }
+
+    /** What moving further out means. */
+    static String out() {
+        return MoveWords.positive(simmerpoint.study.MoveStudy.Move.PULL_BACK);
+    }
+
+    /** What moving further in means. */
+    static String in() {
+        return MoveWords.negative(simmerpoint.study.MoveStudy.Move.PULL_BACK);
+    }
+}

@@ -1,0 +1,68 @@
+package simmerpoint.viewer.pan;
+
+import java.util.Map;
+import java.util.Optional;
+import javafx.beans.property.SimpleObjectProperty;
+import simmerpoint.scenario.Scenario;
+import simmerpoint.study.PanResult;
+import simmerpoint.study.PanStudy;
+import simmerpoint.study.Progress;
+import simmerpoint.study.TraceOptions;
+import simmerpoint.study.TraceResult;
+import simmerpoint.study.TraceStudy;
+import simmerpoint.units.UnitSystem;
+import simmerpoint.viewer.desk.Desk;
+import simmerpoint.viewer.live.LiveState;
+import simmerpoint.viewer.live.StudyState;
+import simmerpoint.viewer.theme.Theme;
+
+/** A desk with the example and its answers, traced with few rays. */
+final class PanScenes {
+    static final TraceOptions FEW = TraceOptions.defaults().withRays(1 << 13);
+    private static PanResult studied;
+
+    final Desk desk = new Desk();
+    final SimpleObjectProperty<LiveState> live = new SimpleObjectProperty<>();
+    final SimpleObjectProperty<StudyState> studies = new SimpleObjectProperty<>(StudyState.NOTHING_YET);
+    final SimpleObjectProperty<UnitSystem> units = new SimpleObjectProperty<>(UnitSystem.METRIC);
+    final SimpleObjectProperty<Theme> theme = new SimpleObjectProperty<>(Theme.LIGHT);
+
+    /** The study of the example, made once for all tests. */
+    static synchronized PanResult study(Scenario scenario) {
+        if (studied == null || !studied.base().scenario().equals(scenario)) {
+            studied = PanStudy.run(scenario, FEW, Progress.NONE);
+        }
+        return studied;
+    }
+
+    Scenario scenario() {
+        return desk.readProperty().get().scenario();
+    }
+
+    static LiveState answer(Scenario scenario) {
+        TraceResult result = TraceStudy.run(scenario, FEW, Progress.NONE);
+        return new LiveState(1, scenario, Optional.of(result), 1, true, Optional.empty());
+    }
+
+    static StudyState studied(PanResult result) {
+        return new StudyState(
+                Optional.of(result.base().scenario()),
+                Optional.of(result),
+                Optional.empty(),
+                false,
+                1,
+                Optional.empty());
+    }
+
+    /** With light and curve of what lies on the desk. */
+    PanScenes answered() {
+        live.set(answer(scenario()));
+        studies.set(studied(study(scenario())));
+        return this;
+    }
+
+    PanScenes with(String key, String typed) {
+        desk.change(Map.of(key, typed));
+        return this;
+    }
+}

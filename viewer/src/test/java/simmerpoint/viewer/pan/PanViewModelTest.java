@@ -1,0 +1,216 @@
+package simmerpoint.viewer.pan;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotSame;
+import static org.junit.jupiter.api.Assertions.assertSame;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import java.util.Map;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import simmerpoint.answer.Figures;
+import simmerpoint.report.Scales;
+import simmerpoint.sampling.Estimate;
+import simmerpoint.scenario.Scenario;
+import simmerpoint.scenario.ScenarioException;
+import simmerpoint.scenario.ScenarioReader;
+import simmerpoint.setup.Stand;
+import simmerpoint.study.PanPosition;
+import simmerpoint.study.PanResult;
+import simmerpoint.study.TraceResult;
+import simmerpoint.target.FluxMap;
+import simmerpoint.units.UnitSystem;
+import simmerpoint.viewer.live.StudyState;
+
+/** Scale, readout, curve and play, without a window. */
+class PanViewModelTest {
+    private final PanScenes scene = new PanScenes();
+
+    @Test
+    void aHeldScaleStaysWhateverTheLightDoes() {
+        ScaleChoice held = ScaleChoice.ALL.stream()
+                .filter(c -> c.words().equals("up to 50\u00a0kW/m\u00b2"))
+                .findFirst()
+                .orElseThrow();
+        assertEquals(50_000, held.top(12_345));
+        assertEquals(12_345, ScaleChoice.FOLLOWS.top(12_345));
+        assertEquals(
+                ScaleChoice.ALL.size(),
+                ScaleChoice.ALL.stream().map(ScaleChoice::words).distinct().count());
+    }
+
+    @Test
+    void onlyAMuchDarkerWallHasColoursOfItsOwnAndNeverOnAHeldScale() {
+        FluxMap dim = new FluxMap(1, 1, 0.01, 0.01, 0, 0, new double[] {1000}, new double[] {100});
+        assertEquals(Optional.of(900.0), ScaleChoice.FOLLOWS.ownTop(dim, 20_000));
+        assertEquals(Optional.empty(), ScaleChoice.FOLLOWS.ownTop(dim, 2_000));
+        assertEquals(Optional.empty(), new ScaleChoice(Optional.of(20_000.0)).ownTop(dim, 20_000));
+        FluxMap dark = new FluxMap(1, 1, 0.01, 0.01, 0, 0, new double[1], new double[1]);
+        assertEquals(Optional.empty(), ScaleChoice.FOLLOWS.ownTop(dark, 20_000));
+    }
+
+    @Test
+    void readsTheCellUnderThePointWithItsErrorAndSaysWhereItIs() {
+        TraceResult result = PanScenes.answer(scene.scenario()).result().orElseThrow();
+        FluxMap map = result.maps().crossing();
+        int i = map.columns() / 2 + 3;
+        int j = map.rows() / 2 - 5;
+        int cell = j * map.columns() + i;
+        Estimate flux = new Estimate(map.flux()[cell], map.standardError()[cell]);
+        String said = new MapReadout(result, UnitSystem.METRIC).plane(new Place(map.first(i), map.second(j)));
+        assertTrue(said.endsWith(new Figures(UnitSystem.METRIC).flux(flux)), said);
+        assertTrue(said.contains("\u00a0cm away from the sun, ") && said.contains("\u00a0cm left"), said);
+        String inch = new MapReadout(result, UnitSystem.INCH).plane(new Place(-0.0254, 0.0508));
+        assertTrue(inch.startsWith("1.0\u00a0in towards the sun, 2.0\u00a0in right: "), inch);
+        String beside = new MapReadout(result, UnitSystem.METRIC).plane(new Place(0.13, 0));
+        assertTrue(beside.startsWith("beside the pan, 13\u00a0cm away from the sun"), beside);
+    }
+
+    @Test
+    void saysWhichSideOfTheWallIsRead() {
+        TraceResult result = PanScenes.answer(scene.scenario()).result().orElseThrow();
+        FluxMap wall = Scales.wall(result).orElseThrow();
+        MapReadout readout = new MapReadout(result, UnitSystem.METRIC);
+        double quarter = Math.PI / 2 * result.scenario().target().radiusMetres();
+        assertTrue(readout.wall(wall, new Place(0, 0.041)).startsWith("4.1\u00a0cm up the wall, away from the sun: "));
+        assertTrue(readout.wall(wall, new Place(quarter, 0.041)).contains("wall, right: "));
+        assertTrue(readout.wall(wall, new Place(-quarter, 0.041)).contains("wall, left: "));
+        assertTrue(readout.wall(wall, new Place(1.99 * quarter, 0.041)).contains("wall, towards the sun: "));
+        assertTrue(readout.wall(wall, new Place(1.5 * quarter, 0.041)).contains("wall, towards the sun, right: "));
+    }
+
+    @Test
+    void thePlaceOfAPointOnTheCurveIsWhereItIsDrawn() {
+        CurveFrame frame = new CurveFrame(-0.2, 0.3, 58, 20, 400, 150);
+        for (double place = -0.2; place <= 0.3; place += 0.05) {
+            assertEquals(place, frame.pullBack(frame.x(place)), 1e-12);
+        }
+        assertEquals(-0.2, frame.pullBack(0), 1e-12);
+        assertEquals(0.3, frame.pullBack(9999), 1e-12);
+        assertTrue(frame.hits(0.1, frame.x(0.1) + 8, 60));
+        assertFalse(frame.hits(0.1, frame.x(0.1) + 12, 60));
+        assertTrue(frame.inside(200, 60) && !frame.inside(30, 60) && !frame.inside(200, 190));
+    }
+
+    @Test
+    void playsFromWhereItStandsToBothEndsAndBack() {
+        PlayClock clock = new PlayClock(-0.1, 0.3, 0.05);
+        assertEquals(0.05, clock.at(0), 1e-12);
+        assertTrue(clock.at(0.1) > clock.at(0), "outwards first");
+        double low = Double.MAX_VALUE;
+        double high = -Double.MAX_VALUE;
+        for (double t = 0; t < 2 * PlayClock.SECONDS_ONE_WAY; t += 0.01) {
+            low = Math.min(low, clock.at(t));
+            high = Math.max(high, clock.at(t));
+        }
+        assertEquals(-0.1, low, 1e-5);
+        assertEquals(0.3, high, 1e-5);
+        assertEquals(clock.at(1), clock.at(1 + 2 * PlayClock.SECONDS_ONE_WAY), 1e-12);
+    }
+
+    @Test
+    void theCurveStaysWhileOnlyThePullBackChangesAndIsAnEarlierOneAfterAnyOtherChange() {
+        Scenario base = scene.scenario();
+        PanResult study = PanScenes.study(base);
+        StudyState studies = PanScenes.studied(study);
+        PullState first = PullState.next(Optional.empty(), base, studies, false);
+        assertTrue(first.fits());
+        Scenario pulled = base.withStand(new Stand(0.05, 0, 0, 0));
+        PullState second = PullState.next(Optional.of(first), pulled, StudyState.NOTHING_YET, false);
+        assertTrue(second.fits());
+        assertSame(first.line().orElseThrow(), second.line().orElseThrow());
+        assertEquals(0.05, second.presentMetres());
+        Scenario raised = base.withStand(new Stand(0, 0, 0.05, 0));
+        PullState third = PullState.next(Optional.of(second), raised, studies, false);
+        assertFalse(third.fits());
+        assertSame(first.line().orElseThrow(), third.line().orElseThrow());
+    }
+
+    /** The curve at the pan's place against a trace there: two ways of tracing the same light, 5 standard errors. */
+    @Test
+    void theCurveIsWhatATraceGivesThere() {
+        Scenario base = scene.scenario();
+        PanResult study = PanScenes.study(base);
+        CurveLine line = CurveLine.of(study);
+        PanPosition there = line.at(0.08);
+        Estimate traced = PanScenes.answer(base.withStand(new Stand(0.08, 0, 0, 0)))
+                .result()
+                .orElseThrow()
+                .ledger()
+                .absorbed();
+        double error = Math.hypot(there.absorbed().standardError(), traced.standardError());
+        assertEquals(traced.value(), there.absorbed().value(), 5 * error + 1e-3 * traced.value());
+    }
+
+    @Test
+    void aDragIsUndoneInOneStepAndTypedInTheUnitsShown() {
+        scene.answered();
+        PullControl control = new PullControl(scene.desk, scene.live, scene.studies, scene.units);
+        control.take();
+        control.pullTo(0.03);
+        control.pullTo(0.0512);
+        control.letGo();
+        assertEquals(Optional.of("5.1 cm"), scene.desk.state().typed("stand.pull-back"));
+        scene.desk.undo();
+        assertEquals(0, scene.scenario().stand().pullBackMetres());
+        scene.units.set(UnitSystem.INCH);
+        control.step(1, true);
+        assertEquals(Optional.of("1.00 in"), scene.desk.state().typed("stand.pull-back"));
+        control.step(-1, false);
+        assertEquals(Optional.of("0.80 in"), scene.desk.state().typed("stand.pull-back"));
+        control.pullTo(99);
+        assertTrue(scene.scenario().stand().pullBackMetres()
+                <= control.stateProperty().get().highMetres() + 0.001);
+    }
+
+    @Test
+    void playNeverStartsByItselfAndStopsWhenSomethingElseIsChanged() {
+        scene.answered();
+        PullControl control = new PullControl(scene.desk, scene.live, scene.studies, scene.units);
+        control.frame(1);
+        assertEquals(0, scene.scenario().stand().pullBackMetres());
+        assertFalse(control.playingProperty().get());
+        control.play(10);
+        control.frame(10.3);
+        control.frame(10.6);
+        control.frame(10.9);
+        double there = scene.scenario().stand().pullBackMetres();
+        assertTrue(there > 0.01, "moved to " + there);
+        scene.desk.change(Map.of("dish.hub", "70 mm"));
+        assertFalse(control.playingProperty().get());
+        control.frame(12);
+        assertEquals(there, scene.scenario().stand().pullBackMetres());
+        scene.desk.undo();
+        scene.desk.undo();
+        assertEquals(0, scene.scenario().stand().pullBackMetres());
+    }
+
+    @Test
+    void aBareDiscHasNoCurve() throws ScenarioException {
+        Scenario scenario = ScenarioReader.parse(
+                        "disc",
+                        "dish: {diameter: 1.0 m, focal-length: 0.6 m, surface: {cut: smooth}}\nplane: {disc: 20 cm}\n",
+                        Path.of(""))
+                .scenario();
+        PullState state = PullState.next(Optional.empty(), scenario, StudyState.NOTHING_YET, false);
+        CurveState seen = new CurveState(state, Optional.empty(), Optional.empty(), UnitSystem.METRIC);
+        assertTrue(seen.sentence().startsWith("A bare disc"));
+        assertTrue(state.highMetres() > state.lowMetres());
+    }
+
+    @Test
+    void aCurveOnItsWaySaysSo() {
+        Scenario base = scene.scenario();
+        PanResult study = PanScenes.study(base);
+        PullState first = PullState.next(Optional.empty(), base, PanScenes.studied(study), false);
+        Scenario raised = base.withStand(new Stand(0, 0, 0.05, 0));
+        StudyState working =
+                new StudyState(Optional.of(raised), Optional.of(study), Optional.empty(), true, 0.42, Optional.empty());
+        PullState now = PullState.next(Optional.of(first), raised, working, false);
+        CurveState seen = new CurveState(now, Optional.empty(), Optional.empty(), UnitSystem.METRIC);
+        assertEquals("An earlier curve; the new one is being computed.", seen.sentence());
+        assertNotSame(Optional.empty(), now.line());
+    }
+}
