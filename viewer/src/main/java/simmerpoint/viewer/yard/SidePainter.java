@@ -294,7 +294,7 @@ final class SidePainter {
 
     private void trouble() {
         scene.panTrouble().ifPresent(text -> said(text, frame.x(scene.pan()), frame.y(scene.pan()) + 20));
-        scene.dishTrouble().ifPresent(text -> said(text, frame.x(scene.lowest()), frame.ground() - 40));
+        scene.dishTrouble().ifPresent(text -> said(text, frame.x(scene.lowest()) + 160, frame.ground() + 6));
     }
 
     private void said(String text, double x, double y) {

@@ -37,6 +37,7 @@ public final class YardView extends Region implements AutoCloseable {
         return thread;
     });
     private PanelState known;
+    private boolean stale;
 
     /**
      * A yard.
@@ -99,7 +100,19 @@ public final class YardView extends Region implements AutoCloseable {
         return state == null || !state.scenario().equals(now) ? Optional.empty() : state.refusal();
     }
 
+    /** Draws with the next frame, once for all that changes until then. */
     private void show() {
+        stale = true;
+        requestLayout();
+    }
+
+    /** Whether the newest scenario is drawn with all that is known of it. */
+    boolean drawn() {
+        return !stale && known != null && known.scenario().equals(scenario.getValue());
+    }
+
+    private void draw() {
+        stale = false;
         Scenario now = scenario.getValue();
         if (now == null) {
             return;
@@ -140,6 +153,9 @@ public final class YardView extends Region implements AutoCloseable {
             double high = Math.round(Math.max(180, Math.min(0.4 * h, 0.8 * w)));
             side.resizeRelocate(0, 0, w, h - high);
             panels.resizeRelocate(0, h - high, w, high);
+        }
+        if (stale) {
+            draw();
         }
     }
 

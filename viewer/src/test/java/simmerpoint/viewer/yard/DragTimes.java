@@ -1,6 +1,8 @@
 package simmerpoint.viewer.yard;
 
 import java.io.PrintStream;
+import java.lang.management.ManagementFactory;
+import java.lang.management.ThreadMXBean;
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import java.util.Locale;
@@ -9,10 +11,12 @@ import simmerpoint.viewer.FxThread;
 
 /**
  * Times a scripted drag of the pan, frame by frame: the pan is pulled back by 1 mm, and the clock runs until the side view and
- * the panels are drawn with the light caught anew at the new place. Also, alone, the work on the FX thread. The command is in
+ * the panels are drawn with the light caught anew at the new place. Also, apart from other programs' load, the time of a processor that the FX
+ * thread takes for it. The command is in
  * DEVELOPERS.md.
  */
 public final class DragTimes {
+    private static final ThreadMXBean THREADS = ManagementFactory.getThreadMXBean();
     private static final int WARM = 60;
     private static final int FRAMES = 100;
 
@@ -28,25 +32,21 @@ public final class DragTimes {
             for (int k = -WARM; k < FRAMES; k++) {
                 String place = String.format(Locale.ROOT, "%.1f cm", Math.abs(k) * 0.1);
                 long start = System.nanoTime();
-                double busy = FxThread.get(() -> {
-                    long begin = System.nanoTime();
-                    window.desk.change(Map.of("stand.pull-back", place));
-                    return (System.nanoTime() - begin) * 1e-6;
-                });
-                while (!FxThread.get(() -> window.yard.known().current()
-                        && window.yard
-                                .known()
-                                .scenario()
-                                .equals(window.desk.readProperty().get().scenario()))) {
-                    Thread.onSpinWait();
+                long begin = FxThread.get(THREADS::getCurrentThreadCpuTime);
+                FxThread.run(() -> window.desk.change(Map.of("stand.pull-back", place)));
+                while (!FxThread.get(window.yard::drawn)) {
+                    Thread.yield();
                 }
+                double millis = (System.nanoTime() - start) * 1e-6;
+                FxThread.settle();
+                long busy = FxThread.get(THREADS::getCurrentThreadCpuTime) - begin;
                 if (k >= 0) {
-                    whole[k] = (System.nanoTime() - start) * 1e-6;
-                    fx[k] = busy;
+                    whole[k] = millis;
+                    fx[k] = busy * 1e-6;
                 }
             }
             tell(out, "key changed, caught anew, drawn", whole);
-            tell(out, "of it on the FX thread before the light", fx);
+            tell(out, "of a processor's time on the FX thread, painting included", fx);
         }
         System.exit(0);
     }

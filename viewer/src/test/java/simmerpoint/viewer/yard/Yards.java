@@ -58,13 +58,7 @@ final class Yards implements AutoCloseable {
 
     /** Until the drawing knows the scenario in force. */
     void await() {
-        FxThread.until(
-                "the panels are told",
-                () -> yard.known() != null
-                        && (yard.known().refusal().isPresent() || yard.known().current())
-                        && yard.known()
-                                .scenario()
-                                .equals(desk.readProperty().get().scenario()));
+        FxThread.until("the yard is drawn", yard::drawn);
         FxThread.settle();
     }
 
