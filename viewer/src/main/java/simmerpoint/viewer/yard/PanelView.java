@@ -49,6 +49,7 @@ final class PanelView extends Region {
         setId("yard-panels");
         getStyleClass().add("yard-panels");
         heading.getStyleClass().add("yard-heading");
+        heading.setWrapText(true);
         words.getStyleClass().add("yard-words");
         words.setWrapText(true);
         words.setId("yard-panel-words");
