@@ -13,7 +13,7 @@ final class Rounds {
     static void next(Scene scene, List<String> parts) {
         int here = -1;
         for (Node node = scene.getFocusOwner(); node != null && here < 0; node = node.getParent()) {
-            here = parts.indexOf(node.getId());
+            here = node.getId() == null ? -1 : parts.indexOf(node.getId());
         }
         for (int step = 1; step <= parts.size(); step++) {
             Node part = scene.lookup("#" + parts.get((here + step) % parts.size()));
