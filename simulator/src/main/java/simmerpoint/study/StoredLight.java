@@ -7,6 +7,7 @@ import simmerpoint.geometry.Pose;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.setup.Setup;
 import simmerpoint.target.CatchPlan;
+import simmerpoint.target.PanelSums;
 import simmerpoint.target.RayCatch;
 import simmerpoint.tracing.OneDraw;
 import simmerpoint.tracing.ReflectedRays;
@@ -94,5 +95,35 @@ public final class StoredLight {
         }
         double seconds = (System.nanoTime() - start) * 1e-9;
         return TraceStudy.result(casting, scenario, options, plan.figures(replicates), true, seconds);
+    }
+
+    /**
+     * What every panel sends in {@code scenario}, which this light must {@linkplain #serves serve}, and how much of that
+     * lands. Works on the caller's thread.
+     *
+     * @throws ImpossibleSetupException if the target would stand in the mirror
+     */
+    public PanelWatts panelsFor(Scenario scenario) {
+        if (!serves(scenario)) {
+            throw new IllegalArgumentException("this light comes from other mirrors or another sun");
+        }
+        Setup setup = scenario.setup();
+        Casting.refuseInMirror(casting.surface(), setup, scenario.target());
+        CatchPlan plan = CatchPlan.forWatts(scenario.target(), setup, scenario.sun(), scenario.mirror());
+        Pose pose = homeInDish.in(setup.dishInTarget());
+        PanelSums sums = new PanelSums(casting.surface().panels());
+        for (List<ReflectedRays> replicate : batches) {
+            RayCatch catcher = plan.new Replicate().rayCatcher(sums);
+            replicate.forEach(rays -> catcher.take(rays, pose));
+        }
+        return new PanelWatts(scenario, sums, rays());
+    }
+
+    /**
+     * At most {@code most} of the stored rays, chosen by where they left the mirror and not by where they go: near the
+     * upright plane through the axis, evenly from the lower edge to the upper one.
+     */
+    public LightSample sample(int most) {
+        return LightSample.of(batches.get(0), homeInDish, casting.surface().radius(), most);
     }
 }

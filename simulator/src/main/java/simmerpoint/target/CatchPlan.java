@@ -1,6 +1,7 @@
 package simmerpoint.target;
 
 import java.util.List;
+import java.util.Optional;
 import simmerpoint.dish.Mirror;
 import simmerpoint.geometry.Direction;
 import simmerpoint.pan.Pan;
@@ -55,7 +56,17 @@ public final class CatchPlan {
 
         /** A catcher of stored rays that adds to this replicate. */
         public RayCatch rayCatcher() {
-            return new RayCatch(target, sun.vec(), sunlight.shape().largestAngle(), mirror.reflectedShare(), tally);
+            return rayCatcher(Optional.empty());
+        }
+
+        /** A catcher of stored rays that adds to this replicate and to what each panel has sent and landed. */
+        public RayCatch rayCatcher(PanelSums panels) {
+            return rayCatcher(Optional.of(panels));
+        }
+
+        private RayCatch rayCatcher(Optional<PanelSums> panels) {
+            return new RayCatch(
+                    target, sun.vec(), sunlight.shape().largestAngle(), mirror.reflectedShare(), tally, panels);
         }
 
         Tally tally() {

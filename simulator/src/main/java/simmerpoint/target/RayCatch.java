@@ -1,5 +1,6 @@
 package simmerpoint.target;
 
+import java.util.Optional;
 import simmerpoint.geometry.Pose;
 import simmerpoint.geometry.Vec;
 import simmerpoint.pan.Pan;
@@ -28,6 +29,7 @@ public final class RayCatch {
     private final double[] y = new double[LightCaster.BATCH];
     private final double[] off = new double[LightCaster.BATCH];
     private final int[] list = new int[LightCaster.BATCH + 1];
+    private final Optional<PanelSums> panels;
 
     /**
      * Catches for one replicate.
@@ -37,9 +39,17 @@ public final class RayCatch {
      * @param largestSunAngle no sunlight comes from farther off that direction, rad
      * @param reflectedShare share of unshaded light that leaves the mirrors as a beam
      * @param tally receives the counts
+     * @param panels receives them panel by panel, if wanted
      */
-    RayCatch(Target target, Vec sunInTarget, double largestSunAngle, double reflectedShare, Tally tally) {
+    RayCatch(
+            Target target,
+            Vec sunInTarget,
+            double largestSunAngle,
+            double reflectedShare,
+            Tally tally,
+            Optional<PanelSums> panels) {
         this.tally = tally;
+        this.panels = panels;
         this.reflectedShare = reflectedShare;
         radius = target.radiusMetres();
         double height = target instanceof Pan pan ? pan.heightMetres() : 0;
@@ -63,8 +73,10 @@ public final class RayCatch {
     public void take(ReflectedRays rays, Pose pose) {
         seen.turn(rays, pose);
         countMirrors(rays, pose);
+        panels.ifPresent(sums -> sums.countMirrors(rays, lit));
         land(rays.count());
         meetBody(cross(rays.count()));
+        panels.ifPresent(sums -> sums.countCaught(rays, lit));
     }
 
     private void countMirrors(ReflectedRays rays, Pose pose) {
@@ -163,6 +175,9 @@ public final class RayCatch {
             int i = list[k];
             int met = bare ? Cylinder.NOTHING : meet(i);
             tally.hit(body, met, seen.dx[i], seen.dy[i], seen.dz[i], 1, lit[i]);
+            if (met == Cylinder.NOTHING) {
+                lit[i] = 0;
+            }
         }
     }
 

@@ -57,13 +57,14 @@ final class Tally {
             moments[3] += watts * x * y;
             moments[4] += watts * y * y;
         }
-        if (maps) {
-            map(x, y, radius, inside, watts);
-        }
+        map(x, y, radius, inside, watts);
     }
 
-    /** Light that reaches the plane of underside or disc from the dish's side, into the maps alone. */
+    /** Light that reaches the plane of underside or disc from the dish's side, into the maps alone, if there are any. */
     void map(double x, double y, double radius, boolean inside, double watts) {
+        if (!maps) {
+            return;
+        }
         crossing.add(radius, watts);
         int cell = grids.plane().cellAt(x, y);
         if (cell >= 0) {

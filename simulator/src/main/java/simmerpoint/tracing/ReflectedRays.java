@@ -20,6 +20,7 @@ public final class ReflectedRays {
     private final float[] sy;
     private final float[] sz;
     private final float[] watts;
+    private final int[] panel;
 
     private ReflectedRays(int n) {
         count = n;
@@ -33,6 +34,7 @@ public final class ReflectedRays {
         sy = new float[n];
         sz = new float[n];
         watts = new float[n];
+        panel = new int[n];
     }
 
     /** The rays of {@code light} that met a mirror, leaving as {@code out} says. */
@@ -63,6 +65,7 @@ public final class ReflectedRays {
         sy[k] = (float) light.sy[i];
         sz[k] = (float) light.sz[i];
         watts[k] = (float) light.watts[i];
+        panel[k] = light.panel[i];
     }
 
     /** Number of rays. */
@@ -73,6 +76,21 @@ public final class ReflectedRays {
     /** Watts of sunlight on the mirror point of ray {@code i} if it were the whole sample. */
     public double watts(int i) {
         return watts[i];
+    }
+
+    /** Number of the panel that ray {@code i} comes from. */
+    public int panel(int i) {
+        return panel[i];
+    }
+
+    /** Mirror point of ray {@code i}, m. */
+    public Vec point(int i) {
+        return new Vec(px[i], py[i], pz[i]);
+    }
+
+    /** Direction in which ray {@code i} left the mirror, unit. */
+    public Vec direction(int i) {
+        return new Vec(dx[i], dy[i], dz[i]);
     }
 
     /** Direction from mirror point {@code i} to the sun, unit. */

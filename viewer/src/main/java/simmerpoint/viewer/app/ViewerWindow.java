@@ -5,6 +5,7 @@ import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import javafx.application.Platform;
+import javafx.beans.binding.Bindings;
 import javafx.scene.Node;
 import javafx.scene.Scene;
 import javafx.scene.input.KeyCode;
@@ -24,6 +25,8 @@ import simmerpoint.viewer.desk.RecentFiles;
 import simmerpoint.viewer.editing.EditorPane;
 import simmerpoint.viewer.live.Live;
 import simmerpoint.viewer.pan.PanPane;
+import simmerpoint.viewer.yard.DeskEdits;
+import simmerpoint.viewer.yard.YardView;
 
 /**
  * Everything in the window, joined: the desk's scenario goes to the live answers, those go to the parts that show them,
@@ -43,6 +46,7 @@ final class ViewerWindow implements AutoCloseable {
     private final Workbench workbench = new Workbench();
     private final FileActions files;
     private final EditorPane editor;
+    private final YardView yard;
     private final Scene scene;
 
     ViewerWindow(Desk desk, RecentFiles recent, Look look, Asks asks, Arguments.Size size, TraceOptions asked) {
@@ -56,6 +60,15 @@ final class ViewerWindow implements AutoCloseable {
         workbench.setHead(strip, notice);
         workbench.setEditor(editor);
         workbench.setWrongCount(editor.wrongCount());
+        yard = new YardView(
+                Bindings.createObjectBinding(() -> desk.readProperty().get().scenario(), desk.readProperty()),
+                live.stateProperty(),
+                look.unitsProperty(),
+                look.themeProperty(),
+                new DeskEdits(desk),
+                asked,
+                Platform::runLater);
+        workbench.setYard(yard);
         TakeAway takeAway = new TakeAway(asks, background, Platform::runLater, notice::tell);
         beside = new BesideModel(desk, live.stateProperty(), asked, Platform::runLater);
         pan(takeAway);
@@ -154,9 +167,14 @@ final class ViewerWindow implements AutoCloseable {
         return files;
     }
 
+    YardView yard() {
+        return yard;
+    }
+
     /** Stops all work behind the window. */
     @Override
     public void close() {
+        yard.close();
         live.close();
         beside.close();
         background.shutdownNow();

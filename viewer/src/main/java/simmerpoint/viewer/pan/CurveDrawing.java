@@ -187,7 +187,8 @@ final class CurveDrawing {
         g.setStroke(pen.shade(Shade.LINE));
         double foot = frame.top() + frame.height();
         double unit = words.unit();
-        double step = Scales.roundBelow((frame.high() - frame.low()) / unit / Math.max(2, Math.min(8, frame.width() / 48)));
+        double step =
+                Scales.roundBelow((frame.high() - frame.low()) / unit / Math.max(2, Math.min(8, frame.width() / 48)));
         for (long k = (long) Math.ceil(frame.low() / unit / step - 1e-9); k * step * unit <= frame.high() + 1e-9; k++) {
             double x = frame.x(k * step * unit);
             g.strokeLine(x, foot, x, foot + 5);
@@ -231,7 +232,8 @@ final class CurveDrawing {
         state.pull().line().filter(line -> state.pull().fits()).ifPresent(line -> {
             double watts = state.traced()
                     .map(e -> e.value())
-                    .orElseGet(() -> line.at(state.pull().presentMetres()).absorbed().value());
+                    .orElseGet(() ->
+                            line.at(state.pull().presentMetres()).absorbed().value());
             knob(x, frame.y(watts / Scales.mostWatts(line.result())));
         });
         g.setFill(pen.shade(Shade.HANDLE));

@@ -50,12 +50,11 @@ record MapFrame(FluxMap map, Facing facing, double left, double top, double widt
 
     /** Where a place lies from above, px. */
     double y(Place place) {
-        double down =
-                switch (facing) {
-                    case FIRST_DOWN -> firstShare(place);
-                    case FIRST_UP -> 1 - firstShare(place);
-                    case FIRST_RIGHT -> 1 - secondShare(place);
-                };
+        double down = switch (facing) {
+            case FIRST_DOWN -> firstShare(place);
+            case FIRST_UP -> 1 - firstShare(place);
+            case FIRST_RIGHT -> 1 - secondShare(place);
+        };
         return top + height * down;
     }
 

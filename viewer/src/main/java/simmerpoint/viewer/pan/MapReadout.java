@@ -54,7 +54,8 @@ final class MapReadout {
 
     /** For instance "4.1 cm up the wall, away from the sun, right: 2.1 ± 0.2 kW/m²". */
     String wall(FluxMap wall, Place place) {
-        double angle = Math.IEEEremainder(place.first() / result.scenario().target().radiusMetres(), 2 * Math.PI);
+        double angle =
+                Math.IEEEremainder(place.first() / result.scenario().target().radiusMetres(), 2 * Math.PI);
         List<String> sides = new ArrayList<>();
         if (Math.abs(angle) < 3 * EIGHTH) {
             sides.add(words.towardsPlusX());

@@ -58,9 +58,11 @@ abstract class MapView extends Drawn {
     }
 
     private void tell() {
-        String said = state.flatMap(s -> s.reading().map(place -> words(s, place))).orElse("");
+        String said =
+                state.flatMap(s -> s.reading().map(place -> words(s, place))).orElse("");
         readout.set(said);
-        setAccessibleText(meaning + ". " + (said.isEmpty() ? state.map(this::summary).orElse("") : said));
+        setAccessibleText(
+                meaning + ". " + (said.isEmpty() ? state.map(this::summary).orElse("") : said));
     }
 
     private void read(Optional<Place> place) {
@@ -80,15 +82,14 @@ abstract class MapView extends Drawn {
 
     private void key(KeyEvent e) {
         int far = e.isShiftDown() ? LARGE_STEP : 1;
-        boolean used =
-                switch (e.getCode()) {
-                    case LEFT -> step(-far, 0);
-                    case RIGHT -> step(far, 0);
-                    case UP -> step(0, -far);
-                    case DOWN -> step(0, far);
-                    case ESCAPE -> stop();
-                    default -> false;
-                };
+        boolean used = switch (e.getCode()) {
+            case LEFT -> step(-far, 0);
+            case RIGHT -> step(far, 0);
+            case UP -> step(0, -far);
+            case DOWN -> step(0, far);
+            case ESCAPE -> stop();
+            default -> false;
+        };
         if (used) {
             e.consume();
         }
@@ -116,8 +117,7 @@ abstract class MapView extends Drawn {
             paint(pen, state.get(), width, height);
         } else {
             pen.g().setFill(pen.shade(Shade.QUIET));
-            pen.words(
-                    "Light is traced \u2026", width / 2, height / 2, TextAlignment.CENTER, Pen.font(13), width);
+            pen.words("Light is traced \u2026", width / 2, height / 2, TextAlignment.CENTER, Pen.font(13), width);
         }
     }
 }

@@ -115,16 +115,28 @@ public final class PanPane extends VBox {
         HBox.setHgrow(between, Priority.ALWAYS);
         SaveMenu save = new SaveMenu("pan-save", "Save what is seen of the pan", takeAway);
         save.setMinWidth(Region.USE_PREF_SIZE);
-        save.add("The map as a picture", FileKind.PICTURE, "light", () -> settled().map(r -> {
-            UnitSystem system = units.getValue();
-            return () -> PngReport.bytes(r, system);
-        }));
+        save.add(
+                "The map as a picture",
+                FileKind.PICTURE,
+                "light",
+                () -> settled().map(r -> {
+                    UnitSystem system = units.getValue();
+                    return () -> PngReport.bytes(r, system);
+                }));
         save.add("The map as a table", FileKind.TABLE, "light", () -> settled().map(r -> () -> CsvReport.bytes(r)));
-        save.add("The curves as a picture", FileKind.PICTURE, "moves", () -> studied().map(r -> {
-            UnitSystem system = units.getValue();
-            return () -> PanPicture.bytes(r, system);
-        }));
-        save.add("The curves as a table", FileKind.TABLE, "moves", () -> studied().map(r -> () -> PanCsv.bytes(r)));
+        save.add(
+                "The curves as a picture",
+                FileKind.PICTURE,
+                "moves",
+                () -> studied().map(r -> {
+                    UnitSystem system = units.getValue();
+                    return () -> PanPicture.bytes(r, system);
+                }));
+        save.add(
+                "The curves as a table",
+                FileKind.TABLE,
+                "moves",
+                () -> studied().map(r -> () -> PanCsv.bytes(r)));
         tools.setAlignment(Pos.CENTER_RIGHT);
         HBox head = new HBox(6, choice, between, tools, save);
         head.setAlignment(Pos.CENTER_LEFT);

@@ -66,8 +66,7 @@ final class PlaneKey {
         g.setLineWidth(1);
     }
 
-    private void circle(
-            double x, double gap, double room, String name, Optional<Estimate> radius, double... dashes) {
+    private void circle(double x, double gap, double room, String name, Optional<Estimate> radius, double... dashes) {
         line(
                 x,
                 gap,

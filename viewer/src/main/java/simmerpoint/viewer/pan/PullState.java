@@ -46,14 +46,13 @@ record PullState(
         Optional<CurveLine> old = before.flatMap(PullState::line);
         Optional<PanResult> newest = studies.pan();
         boolean hasPan = scenario.kitchen().isPresent();
-        boolean oldStays = old.isPresent() && fits(old.get().result(), scenario) && (held || inside(old.get(), scenario));
+        boolean oldStays =
+                old.isPresent() && fits(old.get().result(), scenario) && (held || inside(old.get(), scenario));
         Optional<CurveLine> line = !hasPan
                 ? Optional.empty()
                 : oldStays || newest.isEmpty()
                         ? old
-                        : fits(newest.get(), scenario) || old.isEmpty()
-                                ? Optional.of(lineOf(old, newest.get()))
-                                : old;
+                        : fits(newest.get(), scenario) || old.isEmpty() ? Optional.of(lineOf(old, newest.get())) : old;
         boolean fits = line.isPresent() && fits(line.get().result(), scenario);
         double present = scenario.stand().pullBackMetres();
         double reach = REACH * scenario.dish().focalLengthMetres();

@@ -5,7 +5,6 @@ import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.text.TextAlignment;
 import simmerpoint.answer.Figures;
 import simmerpoint.answer.TargetWords;
-import simmerpoint.report.Scales;
 import simmerpoint.sampling.Estimate;
 import simmerpoint.target.FluxMap;
 import simmerpoint.viewer.theme.Shade;
@@ -53,8 +52,8 @@ final class WallDrawing {
         if (!(wall.largest() > 0)) {
             return "no focused light falls on it";
         }
-        return own.map(top -> "its own colours, up to "
-                        + new Figures(state.units()).plainFlux(new Estimate(top, 0.05 * top)))
+        return own.map(top ->
+                        "its own colours, up to " + new Figures(state.units()).plainFlux(new Estimate(top, 0.05 * top)))
                 .orElse("the same colours");
     }
 
@@ -77,8 +76,7 @@ final class WallDrawing {
                 continue;
             }
             g.setFill(pen.shade(Shade.WORD));
-            TextAlignment where =
-                    k == -2 ? TextAlignment.LEFT : k == 2 ? TextAlignment.RIGHT : TextAlignment.CENTER;
+            TextAlignment where = k == -2 ? TextAlignment.LEFT : k == 2 ? TextAlignment.RIGHT : TextAlignment.CENTER;
             double at = k == -2 ? frame.left() : k == 2 ? frame.left() + frame.width() : x;
             pen.words(names[Math.floorMod(k, 4)], at, foot + 15, where, Pen.font(11), (part < LEAST_FOR_ALL ? 2 : 1.3) * part);
         }

@@ -12,9 +12,9 @@ import org.junit.jupiter.api.Test;
 import simmerpoint.units.UnitSystem;
 import simmerpoint.viewer.FxThread;
 import simmerpoint.viewer.Looking;
+import simmerpoint.viewer.ScriptedAsks;
 import simmerpoint.viewer.app.Painter;
 import simmerpoint.viewer.asking.TakeAway;
-import simmerpoint.viewer.ScriptedAsks;
 import simmerpoint.viewer.theme.Theme;
 
 /** The pane in the sizes it gets in the window; {@code -Dpan.keep=FOLDER} keeps the pictures. */
@@ -46,7 +46,9 @@ class PanLookTest {
                     WritableImage image = shot(pane, theme, size[0], size[1]);
                     keep("pan-" + size[0] + "x" + size[1] + "-" + theme.name(), image);
                     // What is scrolled out of sight is not cut.
-                    return Looking.cut(pane).stream().filter(word -> !word.startsWith("outside")).toList();
+                    return Looking.cut(pane).stream()
+                            .filter(word -> !word.startsWith("outside"))
+                            .toList();
                 });
                 assertEquals(List.of(), cut, size[0] + "x" + size[1] + " " + units);
             }

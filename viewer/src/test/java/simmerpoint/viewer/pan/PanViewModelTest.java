@@ -36,7 +36,9 @@ class PanViewModelTest {
                 .orElseThrow();
         assertEquals(50_000, held.top(12_345));
         assertEquals(12_345, ScaleChoice.FOLLOWS.top(12_345));
-        assertEquals(ScaleChoice.ALL.size(), ScaleChoice.ALL.stream().map(ScaleChoice::words).distinct().count());
+        assertEquals(
+                ScaleChoice.ALL.size(),
+                ScaleChoice.ALL.stream().map(ScaleChoice::words).distinct().count());
     }
 
     @Test
@@ -159,7 +161,8 @@ class PanViewModelTest {
         control.step(-1, false);
         assertEquals(Optional.of("0.80 in"), scene.desk.state().typed("stand.pull-back"));
         control.pullTo(99);
-        assertTrue(scene.scenario().stand().pullBackMetres() <= control.stateProperty().get().highMetres() + 0.001);
+        assertTrue(scene.scenario().stand().pullBackMetres()
+                <= control.stateProperty().get().highMetres() + 0.001);
     }
 
     @Test
@@ -203,8 +206,8 @@ class PanViewModelTest {
         PanResult study = PanScenes.study(base);
         PullState first = PullState.next(Optional.empty(), base, PanScenes.studied(study), false);
         Scenario raised = base.withStand(new Stand(0, 0, 0.05, 0));
-        StudyState working = new StudyState(
-                Optional.of(raised), Optional.of(study), Optional.empty(), true, 0.42, Optional.empty());
+        StudyState working =
+                new StudyState(Optional.of(raised), Optional.of(study), Optional.empty(), true, 0.42, Optional.empty());
         PullState now = PullState.next(Optional.of(first), raised, working, false);
         CurveState seen = new CurveState(now, Optional.empty(), Optional.empty(), UnitSystem.METRIC);
         assertEquals("An earlier curve; the new one is being computed.", seen.sentence());

@@ -44,7 +44,9 @@ class PanWindowTest {
     @BeforeEach
     void open() {
         FxThread.run(() -> {
-            scene.desk.readProperty().addListener((value, before, now) -> scene.live.set(PanScenes.answer(now.scenario())));
+            scene.desk
+                    .readProperty()
+                    .addListener((value, before, now) -> scene.live.set(PanScenes.answer(now.scenario())));
             pane = new PanPane(
                     scene.desk,
                     scene.live,
@@ -203,11 +205,14 @@ class PanWindowTest {
     void theScaleCanBeHeldAndMapAndCurveCanBeSaved() throws Exception {
         ChoiceBox<?> choice = find("pan-scale", ChoiceBox.class);
         FxThread.run(() -> choice.getSelectionModel().select(5));
-        assertEquals("up to 20\u00a0kW/m\u00b2", FxThread.get(() -> choice.getValue() instanceof ScaleChoice c ? c.words() : ""));
+        assertEquals(
+                "up to 20\u00a0kW/m\u00b2",
+                FxThread.get(() -> choice.getValue() instanceof ScaleChoice c ? c.words() : ""));
         MenuButton save = find("pan-save", MenuButton.class);
         asks.file = Optional.of(folder.resolve("moves.csv"));
         FxThread.run(() -> save.getItems().get(3).fire());
-        assertTrue(Files.readString(folder.resolve("moves.csv"), StandardCharsets.UTF_8).contains("pull-back,"));
+        assertTrue(Files.readString(folder.resolve("moves.csv"), StandardCharsets.UTF_8)
+                .contains("pull-back,"));
         asks.file = Optional.of(folder.resolve("light.png"));
         FxThread.run(() -> save.getItems().get(0).fire());
         byte[] png = Files.readAllBytes(folder.resolve("light.png"));

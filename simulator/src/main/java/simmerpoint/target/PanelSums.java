@@ -1,0 +1,64 @@
+package simmerpoint.target;
+
+import simmerpoint.tracing.ReflectedRays;
+
+/**
+ * What every panel has sent and landed so far, summed over stored rays: watts as if each ray were the whole sample, to be
+ * divided by the number of rays. For one thread.
+ */
+public final class PanelSums {
+    private final double[] incident;
+    private final double[] reflected;
+    private final double[] caught;
+    private final int[] rays;
+
+    /** Nothing yet, for so many panels. */
+    public PanelSums(int panels) {
+        incident = new double[panels];
+        reflected = new double[panels];
+        caught = new double[panels];
+        rays = new int[panels];
+    }
+
+    /** Adds sunlight on the mirrors and what of it left them, {@code lit} ray by ray: 0 where the target shades. */
+    void countMirrors(ReflectedRays batch, double[] lit) {
+        for (int i = 0; i < batch.count(); i++) {
+            int k = batch.panel(i);
+            incident[k] += batch.watts(i);
+            reflected[k] += lit[i];
+            rays[k] += lit[i] > 0 ? 1 : 0;
+        }
+    }
+
+    /** Adds what was caught, ray by ray: 0 where it went past. */
+    void countCaught(ReflectedRays batch, double[] landed) {
+        for (int i = 0; i < batch.count(); i++) {
+            caught[batch.panel(i)] += landed[i];
+        }
+    }
+
+    /** Number of panels. */
+    public int panels() {
+        return rays.length;
+    }
+
+    /** Sunlight towards panel {@code k}. */
+    public double incident(int k) {
+        return incident[k];
+    }
+
+    /** What left it as a beam. */
+    public double reflected(int k) {
+        return reflected[k];
+    }
+
+    /** What of that the target caught. */
+    public double caught(int k) {
+        return caught[k];
+    }
+
+    /** Rays that left it. */
+    public int rays(int k) {
+        return rays[k];
+    }
+}

@@ -1,0 +1,110 @@
+package simmerpoint.study;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.function.IntToDoubleFunction;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+import simmerpoint.sampling.Estimate;
+import simmerpoint.scenario.ExampleScenario;
+import simmerpoint.scenario.Scenario;
+import simmerpoint.scenario.ScenarioException;
+import simmerpoint.scenario.ScenarioReader;
+import simmerpoint.target.Ledger;
+
+class PanelWattsTest {
+    private static final TraceOptions OPTIONS =
+            TraceOptions.defaults().withRays(1 << 16).withThreads(2);
+
+    private static Scenario example(Map<String, String> changes) throws ScenarioException {
+        return ScenarioReader.parse("example", ExampleScenario.text(), Path.of(""), changes)
+                .scenario();
+    }
+
+    private static double sum(PanelWatts watts, IntToDoubleFunction line) {
+        return IntStream.range(0, watts.panels()).mapToDouble(line).sum();
+    }
+
+    /** The same rays as the ledger's, so the sums differ by rounding only; and 5 standard errors from the trace itself. */
+    @Test
+    void panelsAddUpToTheLedger() throws ScenarioException {
+        StoredLight stored = StoredLight.cast(example(Map.of()), OPTIONS, Progress.NONE);
+        for (Map<String, String> moved : List.of(
+                Map.<String, String>of(),
+                Map.of("stand.pull-back", "9 cm", "stand.side", "2 cm"),
+                Map.of("pan.diameter", "18 cm", "pan.height", "25 cm", "stand.raise", "4 cm"))) {
+            Scenario scenario = example(moved);
+            PanelWatts panels = stored.panelsFor(scenario);
+            Ledger same = stored.catchFor(scenario, Progress.NONE).ledger();
+            Ledger traced = TraceStudy.run(scenario, OPTIONS, Progress.NONE).ledger();
+            check(sum(panels, panels::incident), same.incident(), traced.incident());
+            check(sum(panels, panels::reflected), same.reflected(), traced.reflected());
+            check(sum(panels, panels::caught), same.caught(), traced.caught());
+        }
+    }
+
+    private static void check(double sum, Estimate same, Estimate traced) {
+        assertEquals(same.value(), sum, 1e-9 * same.value());
+        double error = Math.hypot(same.standardError(), traced.standardError());
+        assertEquals(traced.value(), sum, 5 * error + 1e-9 * sum);
+    }
+
+    /**
+     * A pan far to the right catches nothing of any panel; one square to the axis, twice as wide as the images of sharp, true
+     * panels, catches all.
+     */
+    @Test
+    void sharesGoFromNothingToAll() throws ScenarioException {
+        Map<String, String> sharp = Map.of(
+                "mirror.slope-error", "0.1 mrad",
+                "mirror.beam-spread", "0 mrad",
+                "mirror.wide-share", "0",
+                "mirror.panel-tilt", "0 mrad",
+                "pan.diameter", "40 cm",
+                "sun.elevation", "90°",
+                "aim.turn.up", "0°");
+        StoredLight stored = StoredLight.cast(example(sharp), OPTIONS.withRays(1 << 14), Progress.NONE);
+        PanelWatts all = stored.panelsFor(example(sharp));
+        Map<String, String> aside = new java.util.HashMap<>(sharp);
+        aside.put("stand.side", "3 m");
+        PanelWatts none = stored.panelsFor(example(aside));
+        for (int k = 0; k < all.panels(); k++) {
+            assertEquals(0, none.caught(k), 0);
+            if (all.reflected(k) > 0) {
+                assertTrue(all.share(k).value() > 1 - 1e-6, k + ": " + all.share(k));
+            }
+        }
+    }
+
+    /** Of a disc cut from a paraboloid all panels of a ring are alike; 100,000 of them are told one by one. */
+    @Test
+    void manyPanelsAreToldOneByOne() throws ScenarioException {
+        Map<String, String> fine =
+                Map.of("dish.surface.sectors", "500", "dish.surface.rings", "200", "mirror.panel-tilt", "0 mrad");
+        StoredLight stored = StoredLight.cast(example(fine), OPTIONS, Progress.NONE);
+        PanelWatts panels = stored.panelsFor(example(fine));
+        assertEquals(100_000, panels.panels());
+        Ledger ledger = stored.catchFor(example(fine), Progress.NONE).ledger();
+        assertEquals(
+                ledger.caught().value(),
+                sum(panels, panels::caught),
+                1e-9 * ledger.caught().value());
+    }
+
+    /** A few rays, each where a mirror is; a caught one ends at the pan, and a pan out of reach catches none. */
+    @Test
+    void aSampleOfRaysIsDrawnFromTheLight() throws ScenarioException {
+        StoredLight stored = StoredLight.cast(example(Map.of()), OPTIONS.withRays(1 << 14), Progress.NONE);
+        LightSample sample = stored.sample(24);
+        assertTrue(sample.count() > 15 && sample.count() <= 24, "rays: " + sample.count());
+        List<LightPath> paths = sample.paths(example(Map.of()));
+        assertTrue(paths.stream().anyMatch(p -> p.fate() == LightPath.Fate.SHADED));
+        assertTrue(paths.stream().filter(p -> p.fate() == LightPath.Fate.CAUGHT).count() > sample.count() / 2);
+        assertTrue(sample.paths(example(Map.of("stand.side", "3 m"))).stream()
+                .allMatch(p -> p.fate() == LightPath.Fate.MISSED));
+    }
+}

@@ -1,0 +1,126 @@
+package simmerpoint.viewer.live;
+
+import java.util.Optional;
+import java.util.concurrent.Executor;
+import java.util.function.Consumer;
+import simmerpoint.scenario.Scenario;
+import simmerpoint.study.LightSample;
+import simmerpoint.study.PanelWatts;
+import simmerpoint.study.Progress;
+import simmerpoint.study.StoredLight;
+import simmerpoint.study.TraceOptions;
+
+/**
+ * Tells what each panel does, and where a few rays go, for the newest scenario: at once from stored light where only the pan
+ * has moved, else from few rays and then from many. Works on one thread of its own, like {@link LiveEngine}.
+ */
+public final class PanelEngine implements AutoCloseable {
+    /** Rays behind the first figures of another dish or another aim. */
+    public static final long COARSE_RAYS = 1L << 13;
+
+    /** Least rays behind the last ones. */
+    public static final long LEAST_RAYS = 1L << 16;
+
+    /** Most rays behind the last ones. */
+    public static final long MOST_RAYS = 1L << 18;
+
+    /** Rays to be drawn. */
+    public static final int DRAWN = 26;
+
+    private static final long RAYS_PER_PANEL = 64;
+    private static final String HIDDEN =
+            "Panels of this dish hide each other, so their shares are not told one by one.";
+
+    private final TraceOptions asked;
+    private final Lane lane = new Lane("panels", 0);
+    private final Mailbox<PanelState> out;
+    private Optional<StoredLight> stored = Optional.empty();
+    private Optional<PanelWatts> newest = Optional.empty();
+    private LightSample sample = LightSample.NONE;
+
+    /**
+     * An engine at rest.
+     *
+     * @param asked seed and threads
+     * @param delivery where the listener is called
+     * @param listener gets every state
+     */
+    public PanelEngine(TraceOptions asked, Executor delivery, Consumer<PanelState> listener) {
+        this.asked = asked;
+        out = new Mailbox<>(delivery, listener);
+    }
+
+    /** Asks about {@code scenario} instead of any earlier one. Returns at once. */
+    public void show(Scenario scenario) {
+        lane.put(new Run(scenario));
+    }
+
+    @Override
+    public void close() {
+        lane.close();
+    }
+
+    /** One scenario on its way; lives on the lane's thread. */
+    private final class Run implements Lane.Job {
+        private final Scenario scenario;
+        private boolean refused;
+
+        Run(Scenario scenario) {
+            this.scenario = scenario;
+        }
+
+        @Override
+        public void first() {
+            guarded(() -> {
+                if (stored.isEmpty() || !stored.get().serves(scenario)) {
+                    cast(COARSE_RAYS, Progress.NONE);
+                }
+                tell();
+            });
+        }
+
+        @Override
+        public void rest() {
+            if (refused || stored.isEmpty()) {
+                return;
+            }
+            long wanted = Math.max(
+                    LEAST_RAYS,
+                    Math.min(
+                            MOST_RAYS,
+                            RAYS_PER_PANEL * newest.map(PanelWatts::panels).orElse(0)));
+            if (stored.get().rays() < wanted) {
+                guarded(() -> {
+                    cast(wanted, (share, detail) -> lane.goOn());
+                    tell();
+                });
+            }
+        }
+
+        private void cast(long rays, Progress progress) {
+            TraceOptions options = asked.withRays(rays).withPrecision(0);
+            StoredLight light = StoredLight.cast(scenario, options, progress);
+            stored = Optional.of(light).filter(s -> s.serves(scenario));
+            sample = light.sample(DRAWN);
+        }
+
+        private void tell() {
+            if (stored.isEmpty()) {
+                newest = Optional.empty();
+                refuse(HIDDEN);
+                return;
+            }
+            newest = Optional.of(stored.get().panelsFor(scenario));
+            out.put(new PanelState(scenario, newest, sample, Optional.empty()));
+        }
+
+        private void guarded(Runnable work) {
+            Refusals.of(work).ifPresent(this::refuse);
+        }
+
+        private void refuse(String why) {
+            refused = true;
+            out.put(new PanelState(scenario, newest, sample, Optional.of(why)));
+        }
+    }
+}

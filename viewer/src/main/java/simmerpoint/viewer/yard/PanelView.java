@@ -1,0 +1,165 @@
+package simmerpoint.viewer.yard;
+
+import java.util.Optional;
+import java.util.concurrent.Executor;
+import javafx.scene.AccessibleAttribute;
+import javafx.scene.AccessibleRole;
+import javafx.scene.canvas.Canvas;
+import javafx.scene.control.Label;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
+import javafx.scene.layout.Pane;
+import javafx.scene.layout.Region;
+import simmerpoint.scenario.Scenario;
+import simmerpoint.study.PanelWatts;
+import simmerpoint.viewer.theme.Theme;
+
+/**
+ * The dish seen from the sun's side, each panel coloured by the share of its light that reaches the target. Pointing at a
+ * panel, or going through them by arrow keys, tells its figures.
+ */
+final class PanelView extends Region {
+    private static final double WORDS = 34;
+
+    private final Canvas canvas = new Canvas();
+    private final Pane holder = new Pane(canvas) {
+        @Override
+        public Object queryAccessibleAttribute(AccessibleAttribute attribute, Object... parameters) {
+            return attribute == AccessibleAttribute.TEXT
+                    ? heading.getText() + " " + words.getText()
+                    : super.queryAccessibleAttribute(attribute, parameters);
+        }
+    };
+    private final Label heading = new Label("How much of each panel\u2019s light lands");
+    private final Label words = new Label();
+    private final PanelPainter painter = new PanelPainter();
+    private final Executor background;
+    private final Executor delivery;
+    private Optional<PanelRaster> raster = Optional.empty();
+    private Optional<PanelWatts> watts = Optional.empty();
+    private Optional<String> note = Optional.empty();
+    private Scenario scenario;
+    private Scenario rastering;
+    private Theme theme = Theme.LIGHT;
+    private int chosen = -1;
+
+    PanelView(Executor background, Executor delivery) {
+        this.background = background;
+        this.delivery = delivery;
+        setId("yard-panels");
+        getStyleClass().add("yard-panels");
+        heading.getStyleClass().add("yard-heading");
+        heading.setWrapText(true);
+        words.getStyleClass().add("yard-words");
+        words.setWrapText(true);
+        words.setId("yard-panel-words");
+        holder.getStyleClass().add("yard-panel-picture");
+        holder.setId("yard-panel-picture");
+        holder.setFocusTraversable(true);
+        holder.setAccessibleRole(AccessibleRole.IMAGE_VIEW);
+        holder.setOnMouseMoved(e -> choose(at(e.getX(), e.getY())));
+        holder.setOnMouseExited(e -> choose(-1));
+        holder.setOnMousePressed(e -> holder.requestFocus());
+        holder.addEventHandler(KeyEvent.KEY_PRESSED, this::key);
+        getChildren().addAll(heading, holder, words);
+    }
+
+    private void key(KeyEvent e) {
+        int step = e.getCode() == KeyCode.RIGHT || e.getCode() == KeyCode.DOWN
+                ? 1
+                : e.getCode() == KeyCode.LEFT || e.getCode() == KeyCode.UP ? -1 : 0;
+        int panels = watts.map(PanelWatts::panels).orElse(0);
+        if (step != 0 && panels > 0 && !e.isShortcutDown()) {
+            choose(Math.floorMod(Math.max(-1, chosen) + step * (e.isShiftDown() ? 10 : 1), panels));
+            e.consume();
+        }
+    }
+
+    /** The panel under a point of the picture. */
+    private int at(double x, double y) {
+        double[] square = PanelPainter.square(canvas.getWidth(), canvas.getHeight());
+        return raster.map(r -> r.panelAt((x - square[0]) / square[2], (y - square[1]) / square[2]))
+                .orElse(-1);
+    }
+
+    private void choose(int panel) {
+        if (panel != chosen) {
+            chosen = panel;
+            say();
+        }
+    }
+
+    /** Shows a scenario with the newest there is to know of its panels; {@code note} stands in for it. */
+    void show(Scenario now, Optional<PanelWatts> known, Optional<String> instead, Theme dressed) {
+        boolean recolour = !known.equals(watts) || dressed != theme;
+        scenario = now;
+        watts = known;
+        note = instead;
+        theme = dressed;
+        if (raster.filter(r -> r.dish().equals(now.dish())).isEmpty()) {
+            rasterise();
+        } else if (recolour) {
+            colour();
+        }
+        paint();
+        say();
+    }
+
+    /** Another dish: its raster is worked out behind, and shown if nothing newer is wanted by then. */
+    private void rasterise() {
+        if (rastering != null && rastering.dish().equals(scenario.dish())) {
+            return;
+        }
+        rastering = scenario;
+        Scenario wanted = scenario;
+        background.execute(() -> {
+            if (rastering != wanted) {
+                return;
+            }
+            PanelRaster made = PanelRaster.of(wanted.dish());
+            delivery.execute(() -> {
+                if (rastering == wanted) {
+                    rastering = null;
+                    raster = Optional.of(made);
+                    colour();
+                    paint();
+                }
+            });
+        });
+    }
+
+    private PanelScene scene() {
+        Optional<PanelWatts> fitting = watts.filter(w -> w.scenario().dish().equals(scenario.dish()));
+        return new PanelScene(scenario, fitting, ShadowOutline.of(scenario), chosen);
+    }
+
+    private void colour() {
+        raster.ifPresent(r -> painter.colour(scene(), r, theme));
+    }
+
+    private void paint() {
+        if (scenario != null && canvas.getWidth() > 0 && canvas.getHeight() > 0) {
+            painter.paint(canvas.getGraphicsContext2D(), scene(), raster, theme, canvas.getWidth(), canvas.getHeight());
+        }
+    }
+
+    private void say() {
+        words.setText(scenario == null ? "" : note.orElseGet(() -> scene().words()));
+    }
+
+    @Override
+    protected void layoutChildren() {
+        double width = getWidth() - 16;
+        double head = heading.prefHeight(width);
+        heading.resizeRelocate(8, 6, width, head);
+        double foot = Math.max(WORDS, words.prefHeight(width));
+        double high = Math.max(0, getHeight() - head - 6 - foot - 6);
+        holder.resizeRelocate(2, head + 6, getWidth() - 4, high);
+        words.resizeRelocate(8, getHeight() - foot - 6, width, foot);
+        if (canvas.getWidth() != getWidth() - 4 || canvas.getHeight() != high) {
+            canvas.setWidth(Math.max(0, getWidth() - 4));
+            canvas.setHeight(high);
+            paint();
+        }
+    }
+}

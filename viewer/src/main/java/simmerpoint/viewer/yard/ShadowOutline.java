@@ -1,0 +1,41 @@
+package simmerpoint.viewer.yard;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.apache.commons.math3.geometry.euclidean.twod.Vector2D;
+import org.apache.commons.math3.geometry.euclidean.twod.hull.MonotoneChain;
+import simmerpoint.geometry.Vec;
+import simmerpoint.scenario.Scenario;
+import simmerpoint.setup.Setup;
+import simmerpoint.setup.TargetOutline;
+
+/** Where the target's shadow lies on the dish, seen along the axis. */
+final class ShadowOutline {
+    private static final double SAME = 1e-9;
+    private static final int STEPS = 3;
+
+    private ShadowOutline() {}
+
+    /** Corners (x, y) of the convex outline, dish frame, m: the target's edges cast along the sun's rays onto the paraboloid. */
+    static List<double[]> of(Scenario scenario) {
+        Setup setup = scenario.setup();
+        Vec sun = setup.sunInDish().vec();
+        double f = scenario.dish().focalLengthMetres();
+        List<Vector2D> points = new ArrayList<>();
+        for (Vec edge : TargetOutline.of(scenario.target(), setup).points()) {
+            Vec p = setup.dish().fromParent(edge);
+            double x = p.x();
+            double y = p.y();
+            for (int k = 0; k < STEPS; k++) {
+                double height = (x * x + y * y) / (4 * f);
+                double back = (p.z() - height) / sun.z();
+                x = p.x() - back * sun.x();
+                y = p.y() - back * sun.y();
+            }
+            points.add(new Vector2D(x, y));
+        }
+        List<double[]> hull = new ArrayList<>();
+        new MonotoneChain(false, SAME).findHullVertices(points).forEach(p -> hull.add(p.toArray()));
+        return hull;
+    }
+}

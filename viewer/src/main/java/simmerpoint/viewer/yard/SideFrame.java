@@ -1,0 +1,69 @@
+package simmerpoint.viewer.yard;
+
+import simmerpoint.pan.Pan;
+import simmerpoint.setup.SideView.Place;
+
+/**
+ * Where places of the yard come on the sheet.
+ *
+ * @param left x of {@code first}, px
+ * @param ground y of the ground, px
+ * @param first level place at {@code left}, m
+ * @param perMetre px per metre
+ */
+record SideFrame(double left, double ground, double first, double perMetre) {
+    private static final double LEFT = 58;
+    private static final double RIGHT = 64;
+    private static final double TOP = 34;
+    private static final double BELOW = 64;
+
+    /** A frame in which everything of a scene is seen. */
+    static SideFrame around(SideScene scene, double width, double height) {
+        double half = scene.scenario().target().radiusMetres();
+        double high = scene.scenario().target() instanceof Pan pan ? pan.heightMetres() : 0;
+        double[] box = {Double.MAX_VALUE, -Double.MAX_VALUE, 0, -Double.MAX_VALUE};
+        scene.panels().forEach(p -> p.edge().forEach(e -> include(box, e, 0)));
+        scene.profile().forEach(p -> include(box, p, 0));
+        scene.rays().forEach(ray -> include(box, ray.from(), 0));
+        include(box, scene.pan(), half);
+        include(box, new Place(scene.pan().towardsSunMetres(), scene.pan().heightMetres() + high), half);
+        include(box, scene.sun(), 0.02);
+        include(box, scene.focus(), 0);
+        include(box, scene.mount(), scene.legs());
+        double across = Math.max(1e-3, box[1] - box[0]);
+        double tall = Math.max(1e-3, box[3] - box[2]);
+        double perMetre = Math.max(1, Math.min((width - LEFT - RIGHT) / across, (height - TOP - BELOW) / tall));
+        double spareAcross = width - LEFT - RIGHT - across * perMetre;
+        double spareTall = height - TOP - BELOW - tall * perMetre;
+        double ground = TOP + spareTall * 0.6 + box[3] * perMetre;
+        return new SideFrame(LEFT + spareAcross / 2, ground, box[0], perMetre);
+    }
+
+    private static void include(double[] box, Place place, double half) {
+        box[0] = Math.min(box[0], place.towardsSunMetres() - half);
+        box[1] = Math.max(box[1], place.towardsSunMetres() + half);
+        box[2] = Math.min(box[2], place.heightMetres());
+        box[3] = Math.max(box[3], place.heightMetres());
+    }
+
+    double x(double towardsSun) {
+        return left + (towardsSun - first) * perMetre;
+    }
+
+    double y(double height) {
+        return ground - height * perMetre;
+    }
+
+    double x(Place place) {
+        return x(place.towardsSunMetres());
+    }
+
+    double y(Place place) {
+        return y(place.heightMetres());
+    }
+
+    /** The place at a point of the sheet. */
+    Place at(double x, double y) {
+        return new Place(first + (x - left) / perMetre, (ground - y) / perMetre);
+    }
+}

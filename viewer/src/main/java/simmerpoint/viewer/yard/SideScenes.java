@@ -1,0 +1,175 @@
+package simmerpoint.viewer.yard;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import simmerpoint.answer.Figures;
+import simmerpoint.answer.TargetWords;
+import simmerpoint.dish.Cut;
+import simmerpoint.dish.DishPlan;
+import simmerpoint.dish.PanelOutline;
+import simmerpoint.dish.PanelOutlines;
+import simmerpoint.geometry.Vec;
+import simmerpoint.pan.Pan;
+import simmerpoint.scenario.Scenario;
+import simmerpoint.setup.Setup;
+import simmerpoint.setup.SideView.Place;
+import simmerpoint.setup.StandGeometry;
+import simmerpoint.setup.TargetOutline;
+import simmerpoint.study.LightPath;
+import simmerpoint.study.LightSample;
+import simmerpoint.units.UnitSystem;
+
+/** Makes {@link SideScene}s; keeps the outlines of the last dish. */
+final class SideScenes {
+    /** More panels than this are too small to be drawn one by one. */
+    static final int MOST_PANELS = 3000;
+
+    private static final int PROFILE = 40;
+    private static final double SUN_AT = 1.75;
+    private static final double RAYS_FROM = 1.25;
+    private static final Vec LIGHT = new Vec(0.6, 0.5, -0.62);
+
+    private DishPlan known;
+    private List<PanelOutline> outlines = List.of();
+
+    /**
+     * A scene.
+     *
+     * @param scenario what it shows
+     * @param sample rays of its dish
+     * @param refusal why it cannot be, if it cannot
+     * @param system units of what is said in words
+     */
+    SideScene of(Scenario scenario, LightSample sample, Optional<String> refusal, UnitSystem system) {
+        YardPlace yard = new YardPlace(scenario);
+        Setup setup = scenario.setup();
+        double f = scenario.dish().focalLengthMetres();
+        StandGeometry geometry = StandGeometry.of(
+                scenario.dish(),
+                scenario.sun().elevationRadians(),
+                scenario.aim().mountMetres(),
+                scenario.ground().tripodHeightMetres(),
+                scenario.stand());
+        List<Place> profile = profile(scenario, setup, yard);
+        Place lowest = profile.stream()
+                .min(Comparator.comparingDouble(Place::heightMetres))
+                .orElseThrow();
+        Place pan = yard.of(setup.target().origin());
+        return new SideScene(
+                scenario,
+                geometry,
+                panels(scenario, setup, yard),
+                profile,
+                yard.of(setup.dish().toParent(Vec.ZERO)),
+                yard.of(setup.dish().toParent(new Vec(0, 0, f))),
+                yard.mount(),
+                scenario.ground().tripodHeightMetres() * Math.tan(StandGeometry.USUAL_LEAN),
+                pan,
+                disc(scenario, setup, yard),
+                profile.get(profile.size() - 1),
+                lowest,
+                yard.of(setup.sun().vec().times(SUN_AT * f)),
+                rays(scenario, sample, yard),
+                panTrouble(scenario, pan, refusal),
+                dishTrouble(scenario, lowest, geometry, system));
+    }
+
+    private static List<Place> profile(Scenario scenario, Setup setup, YardPlace yard) {
+        List<Place> points = new ArrayList<>();
+        double f = scenario.dish().focalLengthMetres();
+        for (int k = -PROFILE; k <= PROFILE; k++) {
+            double r = scenario.dish().radiusMetres() * k / PROFILE;
+            points.add(yard.of(setup.dish().toParent(new Vec(r, 0, r * r / (4 * f)))));
+        }
+        return points;
+    }
+
+    private List<SideScene.Panel> panels(Scenario scenario, Setup setup, YardPlace yard) {
+        if (!scenario.dish().equals(known)) {
+            known = scenario.dish();
+            outlines = near(known);
+        }
+        List<SideScene.Panel> panels = new ArrayList<>();
+        for (PanelOutline outline : outlines) {
+            List<Place> edge = outline.edge().stream()
+                    .map(v -> yard.of(setup.dish().toParent(v)))
+                    .toList();
+            panels.add(new SideScene.Panel(edge, normal(outline.edge()).dot(LIGHT)));
+        }
+        return panels;
+    }
+
+    /** The half of the mirror that is seen from the side, the farther panels first. */
+    private static List<PanelOutline> near(DishPlan dish) {
+        if (dish.cut() instanceof Cut.Smooth) {
+            return List.of();
+        }
+        boolean mesh = dish.cut() instanceof Cut.FromFile;
+        List<PanelOutline> near = new ArrayList<>(PanelOutlines.of(dish));
+        near.removeIf(p -> !mesh && nearness(p) < 0);
+        near.sort(Comparator.comparingDouble(SideScenes::nearness));
+        return near.size() > MOST_PANELS ? List.of() : near;
+    }
+
+    private static double nearness(PanelOutline panel) {
+        return panel.edge().stream().mapToDouble(Vec::y).average().orElse(0);
+    }
+
+    /** Unit normal by the sum of vector products of neighbouring corners (Newell's rule). */
+    private static Vec normal(List<Vec> edge) {
+        Vec sum = Vec.ZERO;
+        for (int i = 0; i < edge.size(); i++) {
+            sum = sum.plus(edge.get(i).cross(edge.get((i + 1) % edge.size())));
+        }
+        double length = sum.length();
+        return length > 0 ? sum.times(1 / length) : Vec.ZERO;
+    }
+
+    private static List<Place> disc(Scenario scenario, Setup setup, YardPlace yard) {
+        if (scenario.target() instanceof Pan) {
+            return List.of();
+        }
+        return TargetOutline.of(scenario.target(), setup).underside().stream()
+                .map(yard::of)
+                .toList();
+    }
+
+    private static List<SideScene.Ray> rays(Scenario scenario, LightSample sample, YardPlace yard) {
+        double start = RAYS_FROM * scenario.dish().focalLengthMetres();
+        double top = scenario.setup().target().origin().z()
+                + (scenario.target() instanceof Pan pan ? pan.heightMetres() : 0);
+        double level = Math.max(start, top + 0.25 * start);
+        List<SideScene.Ray> rays = new ArrayList<>();
+        for (LightPath path : sample.paths(scenario)) {
+            double back = (level - path.mirror().z()) / path.towardsSun().z();
+            Place from = yard.of(path.mirror().plus(path.towardsSun().times(back)));
+            boolean shaded = path.fate() == LightPath.Fate.SHADED;
+            Place mirror = yard.of(shaded ? path.end() : path.mirror());
+            rays.add(new SideScene.Ray(from, mirror, yard.of(path.end()), path.fate()));
+        }
+        return rays;
+    }
+
+    private static Optional<String> panTrouble(Scenario scenario, Place pan, Optional<String> refusal) {
+        if (refusal.isPresent()) {
+            return refusal;
+        }
+        String noun = TargetWords.of(scenario.target()).noun();
+        return pan.heightMetres() > 0
+                ? Optional.empty()
+                : Optional.of("The " + noun + " would stand in the ground: raise it, or raise the tripod.");
+    }
+
+    private static Optional<String> dishTrouble(
+            Scenario scenario, Place lowest, StandGeometry geometry, UnitSystem system) {
+        Figures figures = new Figures(system);
+        if (lowest.heightMetres() <= 0) {
+            double least = scenario.ground().tripodHeightMetres() - lowest.heightMetres();
+            return Optional.of("The dish would reach " + figures.length(Math.max(0.001, -lowest.heightMetres()), 2)
+                    + " into the ground: it needs a tripod at least " + figures.length(least, 3) + " high.");
+        }
+        return Optional.empty();
+    }
+}

@@ -1,0 +1,199 @@
+package simmerpoint.viewer.yard;
+
+import java.util.EnumMap;
+import java.util.Map;
+import java.util.Optional;
+import javafx.geometry.Point2D;
+import javafx.scene.AccessibleRole;
+import javafx.scene.Cursor;
+import javafx.scene.Node;
+import javafx.scene.canvas.Canvas;
+import javafx.scene.control.Tooltip;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
+import javafx.scene.input.MouseButton;
+import javafx.scene.input.MouseEvent;
+import javafx.scene.layout.Region;
+import simmerpoint.pan.Pan;
+import simmerpoint.units.UnitSystem;
+import simmerpoint.viewer.theme.Shade;
+import simmerpoint.viewer.theme.Theme;
+
+/**
+ * The side view: the drawing, and over it the handles. While a hand moves something the frame stays as it is, so that the
+ * thing stays under the hand.
+ */
+final class SideSheet extends Region {
+    private final Canvas canvas = new Canvas();
+    private final Canvas said = new Canvas();
+    private final Map<Handle, Grip> grips = new EnumMap<>(Handle.class);
+    private final Region pan = new Region();
+    private final Hand hand;
+    private SideScene scene;
+    private SideFrame frame;
+    private UnitSystem system = UnitSystem.METRIC;
+    private Theme theme = Theme.LIGHT;
+    private Optional<Handle> near = Optional.empty();
+
+    SideSheet(Hand hand) {
+        this.hand = hand;
+        setId("yard-side");
+        setAccessibleRole(AccessibleRole.PARENT);
+        canvas.setMouseTransparent(true);
+        said.setMouseTransparent(true);
+        pan.setId("yard-pan");
+        pan.setCursor(Cursor.OPEN_HAND);
+        Tooltip.install(pan, new Tooltip(Handle.PULL_BACK.title() + ": " + Handle.PULL_BACK.meaning() + "."));
+        getChildren().addAll(canvas, pan);
+        for (Handle handle : Handle.values()) {
+            Grip grip = new Grip(handle);
+            grips.put(handle, grip);
+            getChildren().add(grip);
+            movable(grip, handle);
+            grip.addEventHandler(KeyEvent.KEY_PRESSED, e -> key(handle, e));
+            grip.focusedProperty().addListener((value, before, now) -> near(handle, now));
+        }
+        movable(pan, Handle.PULL_BACK);
+        getChildren().add(said);
+    }
+
+    private void movable(Node node, Handle handle) {
+        node.setOnMousePressed(e -> press(handle, e));
+        node.setOnMouseDragged(this::drag);
+        node.setOnMouseReleased(e -> release());
+        node.hoverProperty().addListener((value, before, now) -> near(handle, now));
+    }
+
+    private void near(Handle handle, boolean is) {
+        if (is || near.equals(Optional.of(handle))) {
+            near = is ? Optional.of(handle) : Optional.empty();
+            caption();
+        }
+    }
+
+    private Point2D here(MouseEvent e) {
+        return sceneToLocal(e.getSceneX(), e.getSceneY());
+    }
+
+    private void press(Handle handle, MouseEvent e) {
+        if (e.getButton() == MouseButton.PRIMARY && scene != null) {
+            grips.get(handle).requestFocus();
+            Point2D p = here(e);
+            hand.take(handle, scene.scenario(), frame.at(p.getX(), p.getY()), system);
+            e.consume();
+        }
+    }
+
+    private void drag(MouseEvent e) {
+        Point2D p = here(e);
+        hand.move(frame.at(p.getX(), p.getY()), !e.isAltDown());
+        e.consume();
+    }
+
+    private void release() {
+        if (hand.holds()) {
+            hand.letGo();
+            refit();
+        }
+    }
+
+    private void key(Handle handle, KeyEvent e) {
+        if (e.getCode() == KeyCode.ESCAPE && hand.holds()) {
+            hand.cancel();
+            refit();
+            e.consume();
+            return;
+        }
+        int way = Hand.way(handle, e.getCode());
+        if (way != 0 && !e.isShortcutDown() && scene != null && !hand.holds()) {
+            hand.step(handle, scene.scenario(), way, e.isShiftDown(), system);
+            e.consume();
+        }
+    }
+
+    /** Shows a scene. */
+    void show(SideScene now, UnitSystem units, Theme dressed) {
+        scene = now;
+        system = units;
+        theme = dressed;
+        if (frame == null || !hand.holds()) {
+            fit();
+        }
+        paint();
+    }
+
+    private void fit() {
+        if (scene != null && getWidth() > 0 && getHeight() > 0) {
+            frame = SideFrame.around(scene, getWidth(), getHeight());
+        }
+    }
+
+    private void refit() {
+        fit();
+        paint();
+    }
+
+    private void paint() {
+        if (frame == null || scene == null || canvas.getWidth() <= 0) {
+            return;
+        }
+        SidePainter.paint(
+                canvas.getGraphicsContext2D(), scene, frame, system, theme, canvas.getWidth(), canvas.getHeight());
+        place();
+        caption();
+    }
+
+    private void place() {
+        for (Grip grip : grips.values()) {
+            Point2D p = Grips.place(grip.handle(), scene, frame, getWidth(), getHeight());
+            grip.resizeRelocate(p.getX() - Grip.SIZE / 2, p.getY() - Grip.SIZE / 2, Grip.SIZE, Grip.SIZE);
+            grip.point(Grips.turn(grip.handle(), scene));
+            grip.tell(Moves.words(grip.handle(), scene.scenario(), system));
+        }
+        double half = Math.max(12, scene.scenario().target().radiusMetres() * frame.perMetre());
+        double high = scene.scenario().target() instanceof Pan p ? p.heightMetres() * frame.perMetre() : 0;
+        double tall = Math.max(24, high);
+        double middle = frame.y(scene.pan()) - high / 2;
+        pan.resizeRelocate(frame.x(scene.pan()) - half, middle - tall / 2, 2 * half, tall);
+    }
+
+    /** The value of what is near the hand or the keyboard's. */
+    private void caption() {
+        said.getGraphicsContext2D().clearRect(0, 0, said.getWidth(), said.getHeight());
+        Optional<Handle> shown = hand.held().or(() -> near);
+        if (shown.isPresent() && scene != null && frame != null) {
+            Point2D p = Grips.place(shown.get(), scene, frame, getWidth(), getHeight());
+            boolean below = p.getY() < 50;
+            Captions.paint(
+                    new Pen(said.getGraphicsContext2D(), theme),
+                    Moves.words(shown.get(), scene.scenario(), system),
+                    p.getX(),
+                    below ? p.getY() + 20 : p.getY() - 46,
+                    getWidth(),
+                    getHeight(),
+                    Shade.HANDLE);
+        }
+    }
+
+    /** Middle of a handle in the coordinates of the scene. */
+    Point2D handle(Handle handle) {
+        Grip grip = grips.get(handle);
+        return grip.localToScene(Grip.SIZE / 2, Grip.SIZE / 2);
+    }
+
+    /** Pixels per metre as drawn now. */
+    double perMetre() {
+        return frame.perMetre();
+    }
+
+    @Override
+    protected void layoutChildren() {
+        if (canvas.getWidth() != getWidth() || canvas.getHeight() != getHeight()) {
+            for (Canvas sheet : new Canvas[] {canvas, said}) {
+                sheet.setWidth(getWidth());
+                sheet.setHeight(getHeight());
+            }
+            refit();
+        }
+    }
+}

@@ -1,0 +1,115 @@
+package simmerpoint.viewer.yard;
+
+import java.nio.file.Path;
+import java.util.Map;
+import javafx.application.Platform;
+import javafx.beans.binding.Bindings;
+import javafx.beans.property.SimpleObjectProperty;
+import javafx.geometry.Point2D;
+import javafx.scene.Scene;
+import javafx.scene.input.MouseButton;
+import javafx.scene.robot.Robot;
+import javafx.stage.Stage;
+import simmerpoint.scenario.ExampleScenario;
+import simmerpoint.scenario.Scenario;
+import simmerpoint.scenario.ScenarioException;
+import simmerpoint.scenario.ScenarioReader;
+import simmerpoint.study.TraceOptions;
+import simmerpoint.units.UnitSystem;
+import simmerpoint.viewer.FxThread;
+import simmerpoint.viewer.desk.Desk;
+import simmerpoint.viewer.live.Live;
+import simmerpoint.viewer.theme.Theme;
+
+/** A yard in a window without a screen, for tests. */
+final class Yards implements AutoCloseable {
+    final Desk desk;
+    final Live live = new Live(TraceOptions.defaults().withRays(1 << 13), Platform::runLater);
+    final SimpleObjectProperty<UnitSystem> units = new SimpleObjectProperty<>(UnitSystem.METRIC);
+    final SimpleObjectProperty<Theme> theme = new SimpleObjectProperty<>(Theme.LIGHT);
+    final YardView yard;
+    private final Stage stage;
+
+    private Yards(Desk desk, double width, double height) {
+        this.desk = desk;
+        yard = new YardView(
+                Bindings.createObjectBinding(() -> desk.readProperty().get().scenario(), desk.readProperty()),
+                live.stateProperty(),
+                units,
+                theme,
+                new DeskEdits(desk),
+                TraceOptions.defaults(),
+                Platform::runLater);
+        stage = new Stage();
+        stage.setScene(new Scene(yard, width, height));
+        theme.get().dress(stage.getScene());
+        theme.addListener((value, before, now) -> now.dress(stage.getScene()));
+        desk.readProperty().addListener((value, before, now) -> live.show(now.scenario()));
+        live.show(desk.readProperty().get().scenario());
+        stage.show();
+        stage.requestFocus();
+    }
+
+    static Yards open(double width, double height) {
+        Yards yards = FxThread.get(() -> new Yards(new Desk(), width, height));
+        yards.await();
+        return yards;
+    }
+
+    /** Until the drawing knows the scenario in force. */
+    void await() {
+        FxThread.until("the yard is drawn", yard::drawn);
+        FxThread.settle();
+    }
+
+    /** Middle of a handle on the screen. */
+    Point2D onScreen(Handle handle) {
+        return FxThread.get(() -> onScreen(yard.handleInScene(handle)));
+    }
+
+    Point2D onScreen(Point2D inScene) {
+        return new Point2D(
+                inScene.getX() + stage.getScene().getX() + stage.getX(),
+                inScene.getY() + stage.getScene().getY() + stage.getY());
+    }
+
+    /** Takes hold at a point of the screen and moves by (dx, dy) px in so many steps, without letting go. */
+    void pull(Point2D from, double dx, double dy, int steps) {
+        Robot robot = FxThread.get(Robot::new);
+        FxThread.run(() -> robot.mouseMove(from));
+        FxThread.settle();
+        FxThread.run(() -> robot.mousePress(MouseButton.PRIMARY));
+        for (int k = 1; k <= steps; k++) {
+            double share = (double) k / steps;
+            FxThread.run(() -> robot.mouseMove(from.getX() + share * dx, from.getY() + share * dy));
+            FxThread.settle();
+        }
+    }
+
+    void letGo() {
+        FxThread.run(() -> new Robot().mouseRelease(MouseButton.PRIMARY));
+        FxThread.settle();
+    }
+
+    Scenario scenario() {
+        return FxThread.get(() -> desk.readProperty().get().scenario());
+    }
+
+    Stage stage() {
+        return stage;
+    }
+
+    @Override
+    public void close() {
+        FxThread.run(() -> {
+            stage.close();
+            yard.close();
+            live.close();
+        });
+    }
+
+    static Scenario example(Map<String, String> changes) throws ScenarioException {
+        return ScenarioReader.parse("example", ExampleScenario.text(), Path.of(""), changes)
+                .scenario();
+    }
+}
