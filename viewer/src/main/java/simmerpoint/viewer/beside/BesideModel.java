@@ -69,9 +69,10 @@ public final class BesideModel implements AutoCloseable {
     private void show(Optional<Kept> kept) {
         LiveState now = live.getValue();
         Optional<TraceResult> old = state.get().keptResult();
-        state.set(kept.isEmpty()
-                ? BesideState.NOTHING_KEPT
-                : new BesideState(kept, old, Optional.of(Kept.of(desk)), Optional.ofNullable(now), pair));
+        state.set(
+                kept.isEmpty()
+                        ? BesideState.NOTHING_KEPT
+                        : new BesideState(kept, old, Optional.of(Kept.of(desk)), Optional.ofNullable(now), pair));
     }
 
     /** Whether what lies on the desk can be kept: its light has been traced. */

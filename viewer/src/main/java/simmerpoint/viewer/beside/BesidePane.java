@@ -103,7 +103,11 @@ public final class BesidePane extends VBox {
                 6,
                 title,
                 between,
-                button("go-back", "Go back to the kept one", "The kept design comes back to be changed; undo takes that back", model::goBack),
+                button(
+                        "go-back",
+                        "Go back to the kept one",
+                        "The kept design comes back to be changed; undo takes that back",
+                        model::goBack),
                 button("swap", "Swap", "The kept design is at hand, the one at hand is kept", model::swap),
                 button("drop", "Drop", "Nothing is kept any more", model::drop),
                 save);
@@ -122,7 +126,11 @@ public final class BesidePane extends VBox {
     }
 
     private Optional<Callable<byte[]>> bytes(Function<Comparison, byte[]> maker) {
-        return model.stateProperty().get().figures().map(PairFigures::comparison).map(c -> () -> maker.apply(c));
+        return model.stateProperty()
+                .get()
+                .figures()
+                .map(PairFigures::comparison)
+                .map(c -> () -> maker.apply(c));
     }
 
     private Node middle() {

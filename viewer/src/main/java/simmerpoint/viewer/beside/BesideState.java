@@ -26,8 +26,8 @@ public record BesideState(
         Optional<LiveState> live,
         PairState pair) {
     /** Nothing is kept. */
-    static final BesideState NOTHING_KEPT =
-            new BesideState(Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), PairState.NOTHING_YET);
+    static final BesideState NOTHING_KEPT = new BesideState(
+            Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), PairState.NOTHING_YET);
 
     /** Whether there is a kept design. */
     public boolean isKept() {
@@ -46,7 +46,9 @@ public record BesideState(
     /** The kept design's light. */
     Optional<TraceResult> keptResult() {
         boolean mine = kept.isPresent()
-                && pair.kept().filter(p -> p.trace().scenario().equals(scenario(kept))).isPresent();
+                && pair.kept()
+                        .filter(p -> p.trace().scenario().equals(scenario(kept)))
+                        .isPresent();
         return mine ? pair.kept().map(PairedTrace::trace) : keptAlone;
     }
 
@@ -70,7 +72,10 @@ public record BesideState(
     Optional<PairFigures> figures() {
         return paired()
                 ? Optional.of(new PairFigures(
-                        kept.orElseThrow(), now.orElseThrow(), pair.kept().orElseThrow(), pair.now().orElseThrow()))
+                        kept.orElseThrow(),
+                        now.orElseThrow(),
+                        pair.kept().orElseThrow(),
+                        pair.now().orElseThrow()))
                 : Optional.empty();
     }
 
@@ -100,15 +105,14 @@ public record BesideState(
     private String waiting() {
         return pair.refusal()
                 .or(() -> live.flatMap(LiveState::refusal))
-                .orElse(pair.working()
-                        ? "Both are traced with the same samples \u2026"
-                        : "Both will be traced with the same samples in a pause.");
+                .orElse(
+                        pair.working()
+                                ? "Both are traced with the same samples \u2026"
+                                : "Both will be traced with the same samples in a pause.");
     }
 
     /** The keys in which both differ. */
     List<PairFigures.Row> differing() {
-        return kept.isPresent() && now.isPresent()
-                ? PairFigures.differing(kept.get(), now.get())
-                : List.of();
+        return kept.isPresent() && now.isPresent() ? PairFigures.differing(kept.get(), now.get()) : List.of();
     }
 }

@@ -43,7 +43,8 @@ record Kept(ReadScenario read, Path folder) {
         Set<String> dropped = new LinkedHashSet<>();
         for (String path : now.keySet()) {
             if (!wanted.containsKey(path)) {
-                boolean section = wanted.keySet().stream().anyMatch(other -> section(other).equals(section(path)));
+                boolean section = wanted.keySet().stream()
+                        .anyMatch(other -> section(other).equals(section(path)));
                 dropped.add(section ? path : section(path));
             }
         }

@@ -55,7 +55,8 @@ final class PairFigures {
 
     /** As the comparison of the command line has it, the better first. */
     Comparison comparison() {
-        boolean keptFirst = kept.watts().absorbed().value() >= now.watts().absorbed().value();
+        boolean keptFirst =
+                kept.watts().absorbed().value() >= now.watts().absorbed().value();
         PairedTrace best = keptFirst ? kept : now;
         ComparedRow one = row(keptVariant, 0, kept, best);
         ComparedRow two = row(nowVariant, 1, now, best);
@@ -143,8 +144,8 @@ final class PairFigures {
             return "";
         }
         return differing.stream()
-                .map(row -> row.name().substring(row.name().lastIndexOf('.') + 1) + " "
-                        + (ofKept ? row.kept() : row.now()))
+                .map(row ->
+                        row.name().substring(row.name().lastIndexOf('.') + 1) + " " + (ofKept ? row.kept() : row.now()))
                 .collect(Collectors.joining(", "));
     }
 

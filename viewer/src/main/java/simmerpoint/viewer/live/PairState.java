@@ -14,11 +14,7 @@ import simmerpoint.study.PairedTrace;
  * @param refusal why there is none, in one sentence
  */
 public record PairState(
-        Optional<PairedTrace> kept,
-        Optional<PairedTrace> now,
-        boolean working,
-        double done,
-        Optional<String> refusal) {
+        Optional<PairedTrace> kept, Optional<PairedTrace> now, boolean working, double done, Optional<String> refusal) {
     /** Before anything was asked. */
     public static final PairState NOTHING_YET =
             new PairState(Optional.empty(), Optional.empty(), false, 0, Optional.empty());

@@ -78,7 +78,13 @@ final class WallDrawing {
             g.setFill(pen.shade(Shade.WORD));
             TextAlignment where = k == -2 ? TextAlignment.LEFT : k == 2 ? TextAlignment.RIGHT : TextAlignment.CENTER;
             double at = k == -2 ? frame.left() : k == 2 ? frame.left() + frame.width() : x;
-            pen.words(names[Math.floorMod(k, 4)], at, foot + 15, where, Pen.font(11), (part < LEAST_FOR_ALL ? 2 : 1.3) * part);
+            pen.words(
+                    names[Math.floorMod(k, 4)],
+                    at,
+                    foot + 15,
+                    where,
+                    Pen.font(11),
+                    (part < LEAST_FOR_ALL ? 2 : 1.3) * part);
         }
     }
 }

@@ -31,8 +31,8 @@ class BesideModelTest {
 
     private PairFigures figures() {
         Kept now = Kept.of(desk);
-        List<PairedTrace> pair = PairedStudy.traces(
-                List.of(kept.read().scenario(), now.read().scenario()), FEW, Progress.NONE);
+        List<PairedTrace> pair =
+                PairedStudy.traces(List.of(kept.read().scenario(), now.read().scenario()), FEW, Progress.NONE);
         return new PairFigures(kept, now, pair.get(0), pair.get(1));
     }
 
@@ -57,8 +57,10 @@ class BesideModelTest {
     @Test
     void aDifferenceBelowTwoOfItsErrorsIsNotSeen() {
         desk.change(Map.of("title", "The same"));
-        assertEquals("no difference seen", figures().rows(UnitSystem.METRIC).get(0).difference());
-        assertEquals("no difference seen", figures().rows(UnitSystem.INCH).get(1).difference());
+        assertEquals(
+                "no difference seen", figures().rows(UnitSystem.METRIC).get(0).difference());
+        assertEquals(
+                "no difference seen", figures().rows(UnitSystem.INCH).get(1).difference());
         assertTrue(figures().sentence(UnitSystem.METRIC).contains("no difference is seen to"));
     }
 

@@ -70,8 +70,10 @@ class BesideWindowTest {
             desk.readProperty().addListener((value, before, now) -> live.show(now.scenario()));
             live.show(desk.readProperty().get().scenario());
         });
-        FxThread.until("light is there", () -> live.stateProperty().get() != null
-                && live.stateProperty().get().settled());
+        FxThread.until(
+                "light is there",
+                () -> live.stateProperty().get() != null
+                        && live.stateProperty().get().settled());
         FxThread.settle();
     }
 
@@ -89,7 +91,8 @@ class BesideWindowTest {
         Point2D middle = FxThread.get(() -> {
             Node node = root.lookup("#" + id);
             return node.localToScreen(
-                    node.getLayoutBounds().getWidth() / 2, node.getLayoutBounds().getHeight() / 2);
+                    node.getLayoutBounds().getWidth() / 2,
+                    node.getLayoutBounds().getHeight() / 2);
         });
         FxThread.run(() -> {
             robot.mouseMove(middle);
@@ -110,8 +113,10 @@ class BesideWindowTest {
         click("keep");
         assertTrue(FxThread.get(() -> model.stateProperty().get().isKept()));
         FxThread.run(() -> desk.change(Map.of("stand.pull-back", "12 cm")));
-        FxThread.until("both are compared", () -> model.stateProperty().get().paired()
-                && !model.stateProperty().get().differing().isEmpty());
+        FxThread.until(
+                "both are compared",
+                () -> model.stateProperty().get().paired()
+                        && !model.stateProperty().get().differing().isEmpty());
         FxThread.settle();
     }
 
@@ -125,13 +130,17 @@ class BesideWindowTest {
                 units.set(system);
                 root.getScene().snapshot(null);
                 // What is scrolled out of sight is not cut.
-                return Looking.cut(root).stream().filter(word -> !word.startsWith("outside")).toList();
+                return Looking.cut(root).stream()
+                        .filter(word -> !word.startsWith("outside"))
+                        .toList();
             });
             assertEquals(List.of(), cut);
         }
         asks.file = Optional.of(folder.resolve("both.csv"));
-        FxThread.run(() -> ((MenuButton) root.lookup("#beside-save")).getItems().get(1).fire());
-        assertTrue(Files.readString(folder.resolve("both.csv"), StandardCharsets.UTF_8).contains(PairFigures.KEPT));
+        FxThread.run(() ->
+                ((MenuButton) root.lookup("#beside-save")).getItems().get(1).fire());
+        assertTrue(Files.readString(folder.resolve("both.csv"), StandardCharsets.UTF_8)
+                .contains(PairFigures.KEPT));
     }
 
     @Test
@@ -139,8 +148,10 @@ class BesideWindowTest {
         keepAndPull();
         click("go-back");
         assertEquals(0, pullBack());
-        FxThread.until("the same pair is seen to be the same", () -> model.stateProperty().get().paired()
-                && model.stateProperty().get().differing().isEmpty());
+        FxThread.until(
+                "the same pair is seen to be the same",
+                () -> model.stateProperty().get().paired()
+                        && model.stateProperty().get().differing().isEmpty());
         assertTrue(sentence().startsWith("Both are the same."), sentence());
         FxThread.run(desk::undo);
         assertEquals(0.12, pullBack(), 1e-12);
@@ -153,9 +164,17 @@ class BesideWindowTest {
         assertEquals(0, pullBack());
         assertEquals(
                 0.12,
-                FxThread.get(() -> model.stateProperty().get().kept().orElseThrow().read().scenario().stand().pullBackMetres()),
+                FxThread.get(() -> model.stateProperty()
+                        .get()
+                        .kept()
+                        .orElseThrow()
+                        .read()
+                        .scenario()
+                        .stand()
+                        .pullBackMetres()),
                 1e-12);
-        FxThread.until("the pair has changed places", () -> model.stateProperty().get().paired());
+        FxThread.until(
+                "the pair has changed places", () -> model.stateProperty().get().paired());
         assertTrue(sentence().startsWith("Best is the one at hand with "), sentence());
         click("drop");
         assertFalse(FxThread.get(() -> model.stateProperty().get().isKept()));
