@@ -277,6 +277,10 @@ class ViewerWindowTest {
 
     @Test
     void noWordIsCutShortInEitherUnitsOrColours() {
+        FxThread.until("the studies are done", () -> {
+            var studies = window.live().studiesProperty().get();
+            return studies.pan().isPresent() && studies.aim().isPresent() && !studies.working();
+        });
         for (UnitSystem system : UnitSystem.values()) {
             click(system == UnitSystem.INCH ? "units-inch" : "units-metric");
             click("dark");
