@@ -161,6 +161,50 @@ class ViewerWindowTest {
         assertTrue(get(() -> window.desk().unsaved().isEmpty()));
     }
 
+    /** Takes hold of the drawn pan and pulls it away from the dish: the saved file must trace to the watts that are shown. */
+    @Test
+    @Tag("usual-rays")
+    void aDragOfTheDrawnPanEndsInTheWattsOfTheSavedFile() throws Exception {
+        FxThread.until("the yard is drawn", () -> window.yard().pixelsPerMetre() > 0);
+        FxThread.settle();
+        String before = watts();
+        Node handle = find("yard-pan", Node.class);
+        Robot robot = get(Robot::new);
+        Bounds from = get(() -> handle.localToScreen(handle.getBoundsInLocal()));
+        double reach = 0.08 * get(() -> window.yard().pixelsPerMetre());
+        FxThread.run(() -> robot.mouseMove(from.getCenterX(), from.getCenterY()));
+        FxThread.settle();
+        FxThread.run(() -> robot.mousePress(MouseButton.PRIMARY));
+        for (int k = 1; k <= 12; k++) {
+            double way = reach * k / 12;
+            // The axis of the dish rises at 50 degrees to the right.
+            FxThread.run(() -> robot.mouseMove(
+                    from.getCenterX() + way * Math.cos(Math.toRadians(50)),
+                    from.getCenterY() - way * Math.sin(Math.toRadians(50))));
+            FxThread.settle();
+        }
+        FxThread.run(() -> robot.mouseRelease(MouseButton.PRIMARY));
+        awaitAnswer();
+        double pulled =
+                get(() -> window.desk().readProperty().get().scenario().stand().pullBackMetres());
+        assertEquals(0.08, pulled, 0.01);
+        assertFalse(before.equals(watts()), "the watts stay " + before);
+        Path file = folder.resolve("dragged.yaml");
+        asks.file = Optional.of(file);
+        FxThread.run(() -> window.files().save());
+        TraceResult traced =
+                TraceStudy.run(ScenarioReader.read(file).scenario(), TraceOptions.defaults(), Progress.NONE);
+        assertEquals(Glance.of(traced, UnitSystem.METRIC).watts(), watts());
+        TraceResult shown =
+                get(() -> window.live().stateProperty().get().result().orElseThrow());
+        assertEquals(traced.ledger(), shown.ledger());
+        assertEquals(traced.spot(), shown.spot());
+        // The whole drag is one step back.
+        FxThread.run(() -> window.desk().undo());
+        awaitAnswer();
+        assertEquals(before, watts());
+    }
+
     @Test
     void theUnsavedIsAskedAboutBeforeAnotherIsOpened() {
         pullBack("3 cm");
@@ -233,11 +277,17 @@ class ViewerWindowTest {
 
     @Test
     void noWordIsCutShortInEitherUnitsOrColours() {
+        FxThread.until("the studies are done", () -> {
+            var studies = window.live().studiesProperty().get();
+            return studies.pan().isPresent() && studies.aim().isPresent() && !studies.working();
+        });
         for (UnitSystem system : UnitSystem.values()) {
             click(system == UnitSystem.INCH ? "units-inch" : "units-metric");
             click("dark");
             assertEquals(List.of(), get(() -> Looking.cut(window.workbench())), system.toString());
         }
+        press(KeyCode.F2);
+        assertEquals(List.of(), get(() -> Looking.cut(window.workbench())), "with the drawer open");
         assertEquals(UnitSystem.INCH, get(() -> window.look().unitsProperty().get()));
     }
 }
