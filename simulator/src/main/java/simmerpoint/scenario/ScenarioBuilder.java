@@ -10,7 +10,6 @@ import simmerpoint.dish.Material;
 import simmerpoint.dish.MaterialCatalogue;
 import simmerpoint.dish.MeshException;
 import simmerpoint.dish.Mirror;
-import simmerpoint.dish.ObjReader;
 import simmerpoint.dish.RingSpacing;
 import simmerpoint.pan.Plane;
 import simmerpoint.pan.Target;
@@ -88,7 +87,7 @@ final class ScenarioBuilder {
     private Cut mesh() {
         try {
             Path file = folder.resolve(v.text("dish.surface.file"));
-            return new Cut.FromFile(ObjReader.read(file, metresPer(v.text("dish.surface.unit"))));
+            return new Cut.FromFile(LastMesh.read(file, metresPer(v.text("dish.surface.unit"))));
         } catch (MeshException e) {
             problems.add(v.line("dish.surface.file"), "dish.surface.file", e.getMessage());
             return null;

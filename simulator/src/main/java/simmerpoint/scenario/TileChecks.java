@@ -9,15 +9,19 @@ import simmerpoint.geometry.Direction;
 final class TileChecks {
     private static final String KEY = "dish.surface.tile";
 
+    /** The last dish whose tiles fit: whoever changes other keys again and again need not wait for thousands of tiles. */
+    private static volatile DishPlan lastLaidOut;
+
     private TileChecks() {}
 
     static void check(DishPlan dish, Values values, Problems problems) {
         boolean tiles = dish.cut() instanceof Cut.SquareTiles || dish.cut() instanceof Cut.HexagonTiles;
-        if (!tiles) {
+        if (!tiles || dish.equals(lastLaidOut)) {
             return;
         }
         try {
             MirrorSurfaces.of(dish, Direction.Z);
+            lastLaidOut = dish;
         } catch (IllegalArgumentException e) {
             String where = dish.hubMetres() > 0
                     ? "between the hub, " + values.get("dish.hub").typed() + " wide, and the rim of the dish, "

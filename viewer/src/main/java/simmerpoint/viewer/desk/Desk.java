@@ -188,16 +188,20 @@ public final class Desk {
     /** Saves to another file, replacing what is there; names of other files are made to count from its folder. */
     public void saveAs(Path path) throws OutputException {
         Path whole = path.toAbsolutePath().normalize();
-        AtomicFile.check(whole);
         Path before = folder;
         Path after = OpenedFile.folderOf(whole);
-        if (!before.toAbsolutePath().normalize().equals(after)) {
+        boolean moves = !before.toAbsolutePath().normalize().equals(after);
+        DeskState now = chronicle.now();
+        String text = moves ? NamedFiles.moved(now, before, after).text() : now.text();
+        AtomicFile.write(whole, text.getBytes(StandardCharsets.UTF_8));
+        if (moves) {
             chronicle.rewrite(past -> NamedFiles.moved(past, before, after));
             folder = after;
         }
         name = path.toString();
         file.set(Optional.of(whole));
-        write(whole);
+        saved = text;
+        tell();
     }
 
     private void write(Path path) throws OutputException {

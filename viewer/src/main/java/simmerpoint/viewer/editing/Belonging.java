@@ -1,5 +1,6 @@
 package simmerpoint.viewer.editing;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -11,6 +12,9 @@ import simmerpoint.viewer.desk.DeskState;
 /** Which keys have a meaning for the cut, sun, sky and vessel that are chosen. What is typed or wrong is always shown. */
 final class Belonging {
     private static final Set<String> KITCHEN = Set.of("pan", "air", "heat-levels");
+
+    private static final List<String> OF_RIBS =
+            List.of("workmanship.rib-cut", "workmanship.rib-set", "workmanship.sag");
 
     private Belonging() {}
 
@@ -47,21 +51,31 @@ final class Belonging {
         return !disc && ofDisc ? Optional.of("only with a bare disc instead of the pan") : Optional.empty();
     }
 
-    /** What the surface itself says cannot be said a second time. */
+    /** What a surface does not have cannot be said of it. */
     private static Optional<String> surface(Key key, DeskState state) {
         String cut = Chosen.word(state, "dish.surface.cut");
-        return forbidden(cut).contains(key.path())
-                ? Optional.of(cut.equals("smooth") ? "not with a smooth dish" : "the file with the panels says it")
-                : Optional.empty();
+        if (!forbidden(cut).contains(key.path())) {
+            return Optional.empty();
+        }
+        if (OF_RIBS.contains(key.path())) {
+            return Optional.of("only with ribs, as of flat-rings and bent-strips");
+        }
+        return Optional.of(cut.equals("smooth") ? "not with a smooth dish" : "the file with the panels says it");
     }
 
     /** Keys that must not be given beside a cut. */
     static List<String> forbidden(String cut) {
-        return switch (cut) {
-            case "smooth" -> List.of("dish.gap", "mirror.panel-tilt");
-            case "from-file" -> List.of("dish.gap", "dish.hub");
-            default -> List.of();
-        };
+        List<String> keys = new ArrayList<>();
+        if (cut.equals("smooth")) {
+            keys.addAll(List.of("dish.gap", "mirror.panel-tilt", "workmanship.panel-edge"));
+        }
+        if (cut.equals("from-file")) {
+            keys.addAll(List.of("dish.gap", "dish.hub", "workmanship.panel-edge"));
+        }
+        if (!cut.equals("flat-rings") && !cut.equals("bent-strips")) {
+            keys.addAll(OF_RIBS);
+        }
+        return keys;
     }
 
     private static Optional<String> outdoors(Key key, DeskState state) {

@@ -145,9 +145,11 @@ final class KeyRow extends VBox {
     /** The default, with where it comes from if that is another key. */
     private String otherwise(Key key) {
         String figure = model.otherwiseProperty().get();
-        boolean taken = !key.defaultIsValue() && !figure.equals(key.defaultText());
-        String shown = model.quantity().isPresent() ? unbroken(figure) : figure;
-        return taken ? shown + ", " + key.defaultText() : shown;
+        if (key.defaultIsValue()) {
+            return key.range() == null ? figure : unbroken(figure);
+        }
+        boolean taken = !figure.equals(key.defaultText());
+        return taken ? unbroken(figure) + ", " + key.defaultText() : figure;
     }
 
     /** Number and unit stay on one line. */

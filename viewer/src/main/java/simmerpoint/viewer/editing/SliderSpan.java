@@ -33,6 +33,12 @@ record SliderSpan(double low, double high) {
         span("mirror.wide-spread", "0 mrad", "60 mrad");
         span("mirror.dust", "0", "0.3");
         span("mirror.panel-tilt", "0 mrad", "20 mrad");
+        span("workmanship.rib-cut", "0 mm", "5 mm");
+        span("workmanship.rib-set", "0°", "2°");
+        span("workmanship.panel-edge", "0 mm", "5 mm");
+        span("workmanship.sag", "0 mm", "10 mm");
+        span("workmanship.bubble-height", "0 mm", "2 mm");
+        span("workmanship.bubble-width", "5 mm", "100 mm");
         span("sun.elevation", "5°", "90°");
         span("sun.beam", "200 W/m²", "1050 W/m²");
         span("sky.beam", "200 W/m²", "1050 W/m²");

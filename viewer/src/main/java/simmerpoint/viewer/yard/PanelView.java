@@ -30,7 +30,7 @@ final class PanelView extends Region {
                     : super.queryAccessibleAttribute(attribute, parameters);
         }
     };
-    private final Label heading = new Label("How much of each panel\u2019s light lands");
+    private final Label heading = new Label("What lands of each panel");
     private final Label words = new Label();
     private final PanelPainter painter = new PanelPainter();
     private final Executor background;

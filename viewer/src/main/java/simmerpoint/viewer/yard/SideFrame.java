@@ -12,9 +12,9 @@ import simmerpoint.setup.SideView.Place;
  * @param perMetre px per metre
  */
 record SideFrame(double left, double ground, double first, double perMetre) {
-    private static final double LEFT = 58;
-    private static final double RIGHT = 64;
-    private static final double TOP = 34;
+    private static final double LEFT = 42;
+    private static final double RIGHT = 40;
+    private static final double TOP = 36;
     private static final double BELOW = 64;
 
     /** A frame in which everything of a scene is seen. */

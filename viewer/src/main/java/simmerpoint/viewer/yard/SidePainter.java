@@ -15,6 +15,7 @@ import simmerpoint.viewer.theme.Theme;
 /** Paints a {@link SideScene}. */
 final class SidePainter {
     private static final double SUN = 13;
+    private static final double LABEL = 54;
     private static final double[] MISSED = {5, 4};
     private static final double INCH = 0.0254;
 
@@ -202,12 +203,12 @@ final class SidePainter {
         double y = frame.y(scene.sun());
         pen.g.setFill(pen.colour(Shade.SUN));
         pen.g.fillOval(x - SUN, y - SUN, 2 * SUN, 2 * SUN);
-        boolean right = x + 120 > width;
+        double middle = Math.max(LABEL, Math.min(width - LABEL, x));
         pen.words(
                 Shade.WORD,
-                right ? TextAlignment.RIGHT : TextAlignment.LEFT,
-                right ? x - 24 : x + 24,
-                y,
+                TextAlignment.CENTER,
+                middle,
+                y - SUN - 10,
                 "sun " + Figures.fixed(Math.toDegrees(scene.scenario().sun().elevationRadians()), 1) + "° high");
     }
 

@@ -28,6 +28,7 @@ final class SideScenes {
 
     private static final int PROFILE = 40;
     private static final double SUN_AT = 1.75;
+    private static final double SUN_BEYOND = 0.8;
     private static final double RAYS_FROM = 1.25;
     private static final Vec LIGHT = new Vec(0.6, 0.5, -0.62);
 
@@ -70,7 +71,7 @@ final class SideScenes {
                 disc(scenario, setup, yard),
                 profile.get(profile.size() - 1),
                 lowest,
-                yard.of(setup.sun().vec().times(SUN_AT * f)),
+                yard.of(setup.sun().vec().times(Math.max(SUN_AT * f, top(scenario, setup) + SUN_BEYOND * f))),
                 rays(scenario, sample, yard),
                 panTrouble(scenario, pan, refusal),
                 dishTrouble(scenario, lowest, geometry, system));
@@ -136,10 +137,14 @@ final class SideScenes {
                 .toList();
     }
 
+    /** How far out along the axis the target reaches, about, m. */
+    private static double top(Scenario scenario, Setup setup) {
+        return setup.target().origin().z() + (scenario.target() instanceof Pan pan ? pan.heightMetres() : 0);
+    }
+
     private static List<SideScene.Ray> rays(Scenario scenario, LightSample sample, YardPlace yard) {
         double start = RAYS_FROM * scenario.dish().focalLengthMetres();
-        double top = scenario.setup().target().origin().z()
-                + (scenario.target() instanceof Pan pan ? pan.heightMetres() : 0);
+        double top = top(scenario, scenario.setup());
         double level = Math.max(start, top + 0.25 * start);
         List<SideScene.Ray> rays = new ArrayList<>();
         for (LightPath path : sample.paths(scenario)) {

@@ -146,7 +146,7 @@ public final class YardView extends Region implements AutoCloseable {
         double w = getWidth();
         double h = getHeight();
         if (w >= BESIDE_FROM * h) {
-            double wide = Math.round(Math.max(200, Math.min(0.37 * w, 0.95 * h)));
+            double wide = Math.round(Math.max(200, Math.min(0.35 * w, 0.95 * h)));
             side.resizeRelocate(0, 0, w - wide, h);
             panels.resizeRelocate(w - wide, 0, wide, h);
         } else {

@@ -35,6 +35,19 @@ class ChoosingTest {
         choosing.choose(key("dish.surface.cut"), word);
     }
 
+    /** What a maker says of ribs and panels must not stand beside a cut that has none. */
+    @Test
+    void everyCutWorksWithWorkmanshipGiven() {
+        desk.change(Map.of("workmanship.rib-cut", "1 mm", "workmanship.sag", "1 mm", "workmanship.panel-edge", "1 mm"));
+        desk.change(Map.of("dish.gap", "1 mm", "workmanship.rib-set", "0.2°", "workmanship.bubbled", "5 %"));
+        for (String word : List.of("hexagon-tiles", "smooth", "flat-rings")) {
+            cut(word);
+            scenario();
+            assertEquals(Optional.of("5 %"), desk.state().typed("workmanship.bubbled"));
+        }
+        assertEquals(Optional.empty(), desk.state().typed("workmanship.sag"));
+    }
+
     /** The example has panel-tilt, which a smooth dish cannot have. */
     @Test
     void everyCutWorksAtOnceAndTheOldOneComesBackAsItWas() {

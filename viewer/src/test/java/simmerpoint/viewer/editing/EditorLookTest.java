@@ -32,7 +32,7 @@ import simmerpoint.viewer.theme.Theme;
 class EditorLookTest {
     private static final double WIDTH = 380;
     private static final double SCROLL_BAR = 14;
-    private static final double HEIGHT = 5600;
+    private static final double HEIGHT = 7200;
     private static final int COLUMNS = 4;
 
     @ParameterizedTest

@@ -110,6 +110,8 @@ class YardViewTest {
         press(KeyCode.UP);
         assertEquals(0.005, window.scenario().stand().raiseMetres(), 1e-9);
         FxThread.run(() -> window.units.set(UnitSystem.INCH));
+        Node slide = node("yard-slide");
+        FxThread.until("inches are told", () -> !slide.getAccessibleText().contains("cm"));
         focus("yard-slide");
         press(KeyCode.LEFT);
         assertEquals(0.25 * 0.0254, window.scenario().stand().slideMetres(), 1e-9);

@@ -1,0 +1,47 @@
+package simmerpoint.scenario;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotSame;
+import static org.junit.jupiter.api.Assertions.assertSame;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.attribute.FileTime;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import simmerpoint.dish.Mesh;
+import simmerpoint.dish.MeshException;
+
+class LastMeshTest {
+    private static final Path SCENARIO = Path.of("../scenarios/triangle-dish.yaml");
+
+    @TempDir
+    Path folder;
+
+    /** Equal dishes have their light in common, which needs the very same mesh. */
+    @Test
+    void otherKeysLeaveTheDishEqual() throws Exception {
+        Scenario before = ScenarioReader.read(SCENARIO).scenario();
+        Scenario after =
+                ScenarioReader.read(SCENARIO, Map.of("stand.raise", "3 cm")).scenario();
+        assertEquals(before.dish(), after.dish());
+    }
+
+    @Test
+    void aChangedFileIsReadAnew() throws Exception {
+        Path file = Files.writeString(folder.resolve("a.obj"), "v 0 0 0\nv 1 0 0.1\nv 0 1 0.1\nf 1 2 3\n");
+        Mesh first = LastMesh.read(file, 1);
+        assertSame(first, LastMesh.read(file, 1));
+        assertEquals(0.001, LastMesh.read(file, 0.001).vertices()[3]);
+        Mesh again = LastMesh.read(file, 1);
+        Files.writeString(file, "v 0 0 0\nv 2 0 0.1\nv 0 1 0.1\nf 1 2 3\n");
+        Files.setLastModifiedTime(file, FileTime.fromMillis(1_000_000_000_000L));
+        Mesh changed = LastMesh.read(file, 1);
+        assertNotSame(again, changed);
+        assertEquals(2, changed.vertices()[3]);
+        Files.delete(file);
+        assertThrows(MeshException.class, () -> LastMesh.read(file, 1));
+    }
+}
