@@ -17,6 +17,9 @@ import simmerpoint.study.TraceOptions;
 import simmerpoint.viewer.answer.AnswerStrip;
 import simmerpoint.viewer.asking.Asks;
 import simmerpoint.viewer.asking.TakeAway;
+import simmerpoint.viewer.beside.BesideModel;
+import simmerpoint.viewer.beside.BesidePane;
+import simmerpoint.viewer.beside.KeepButton;
 import simmerpoint.viewer.desk.Desk;
 import simmerpoint.viewer.desk.RecentFiles;
 import simmerpoint.viewer.editing.EditorPane;
@@ -33,6 +36,7 @@ final class ViewerWindow implements AutoCloseable {
     private final Desk desk;
     private final Look look;
     private final Live live;
+    private final BesideModel beside;
     private final ExecutorService background = Executors.newSingleThreadExecutor(work -> {
         Thread thread = new Thread(work, "files");
         thread.setDaemon(true);
@@ -66,13 +70,8 @@ final class ViewerWindow implements AutoCloseable {
                 Platform::runLater);
         workbench.setYard(yard);
         TakeAway takeAway = new TakeAway(asks, background, Platform::runLater, notice::tell);
-        workbench.setPan(new PanPane(
-                desk,
-                live.stateProperty(),
-                live.studiesProperty(),
-                look.unitsProperty(),
-                look.themeProperty(),
-                takeAway));
+        beside = new BesideModel(desk, live.stateProperty(), asked, Platform::runLater);
+        pan(takeAway);
         Node menu = new TakeAwayMenu(live, desk, look, takeAway, this::picture);
         workbench.setShelf(new Shelf(desk, files, recent, look, menu));
         look.themeProperty().addListener((value, before, now) -> now.dress(scene));
@@ -80,6 +79,24 @@ final class ViewerWindow implements AutoCloseable {
         keys();
         desk.readProperty().addListener((value, before, now) -> show(now));
         show(desk.readProperty().get());
+    }
+
+    private void pan(TakeAway takeAway) {
+        PanPane pan = new PanPane(
+                desk,
+                live.stateProperty(),
+                live.studiesProperty(),
+                look.unitsProperty(),
+                look.themeProperty(),
+                takeAway);
+        pan.setTools(new KeepButton(beside, live.stateProperty()));
+        workbench.setPan(pan);
+        BesidePane both = new BesidePane(beside, look.unitsProperty(), look.themeProperty(), takeAway);
+        beside.stateProperty().addListener((value, before, now) -> {
+            if (before.isKept() != now.isKept()) {
+                workbench.setBeside(now.isKept() ? both : null);
+            }
+        });
     }
 
     private void show(ReadScenario read) {
@@ -159,6 +176,7 @@ final class ViewerWindow implements AutoCloseable {
     public void close() {
         yard.close();
         live.close();
+        beside.close();
         background.shutdownNow();
     }
 }

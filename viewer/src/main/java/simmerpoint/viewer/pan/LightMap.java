@@ -27,7 +27,7 @@ public final class LightMap extends StackPane {
      * @param units of lengths
      */
     public void show(TraceResult result, boolean earlier, double top, UnitSystem units) {
-        view.show(Optional.of(new MapState(result, earlier, top, ScaleChoice.FOLLOWS, units, Optional.empty())));
+        view.show(Optional.of(new MapState(result, earlier, top, ScaleChoice.FOLLOWS, units, false, Optional.empty())));
     }
 
     /** Changes the colours around the map. */

@@ -13,6 +13,7 @@ import simmerpoint.units.UnitSystem;
  * @param top flux at the upper end of the colours, W/m²
  * @param choice whether that follows the light
  * @param units of lengths
+ * @param key whether marks are explained beside the map, where there is room
  * @param reading the place that is read; empty if none
  */
 record MapState(
@@ -21,6 +22,7 @@ record MapState(
         double top,
         ScaleChoice choice,
         UnitSystem units,
+        boolean key,
         Optional<Place> reading) {
     /** The light in the plane of underside or disc. */
     FluxMap plane() {
@@ -28,6 +30,6 @@ record MapState(
     }
 
     MapState read(Optional<Place> place) {
-        return new MapState(result, earlier, top, choice, units, place);
+        return new MapState(result, earlier, top, choice, units, key, place);
     }
 }

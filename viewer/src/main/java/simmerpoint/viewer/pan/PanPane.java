@@ -34,6 +34,7 @@ import simmerpoint.viewer.theme.Theme;
 /** The pan from below: the light on it, and what it gets as it is pulled back. */
 public final class PanPane extends VBox {
     private static final double BRIEF_BELOW = 230;
+    private static final double CHOICE_WIDTH = 128;
 
     private final ObservableValue<LiveState> live;
     private final ObservableValue<StudyState> studies;
@@ -108,10 +109,8 @@ public final class PanPane extends VBox {
         choice.setConverter(words());
         choice.valueProperty().bindBidirectional(scale);
         choice.setAccessibleText("What the colours reach up to");
-        Label colours = new Label("Colours");
-        colours.setLabelFor(choice);
-        colours.setMinWidth(Region.USE_PREF_SIZE);
-        choice.setMinWidth(Region.USE_PREF_SIZE);
+        choice.setMinWidth(CHOICE_WIDTH);
+        choice.setPrefWidth(CHOICE_WIDTH);
         Region between = new Region();
         HBox.setHgrow(between, Priority.ALWAYS);
         SaveMenu save = new SaveMenu("pan-save", "Save what is seen of the pan", takeAway);
@@ -139,7 +138,7 @@ public final class PanPane extends VBox {
                 "moves",
                 () -> studied().map(r -> () -> PanCsv.bytes(r)));
         tools.setAlignment(Pos.CENTER_RIGHT);
-        HBox head = new HBox(6, colours, choice, between, tools, save);
+        HBox head = new HBox(6, choice, between, tools, save);
         head.setAlignment(Pos.CENTER_LEFT);
         head.getStyleClass().add("pan-head");
         return head;
@@ -220,6 +219,7 @@ public final class PanPane extends VBox {
                 scale.get().top(Scales.fluxTop(r)),
                 scale.get(),
                 units.getValue(),
+                true,
                 Optional.empty())));
         showEvenness();
         showReadout();

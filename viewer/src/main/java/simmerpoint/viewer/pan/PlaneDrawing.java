@@ -43,8 +43,9 @@ final class PlaneDrawing {
     static MapFrame frame(MapState state, double width, double height) {
         double side = Math.min(height - 2 * LINE - 2, width - BAR_ROOM);
         double withKey = Math.min(side, width - BAR_ROOM - KEY_LEAST);
-        double used = withKey >= SMALLEST_WITH_KEY ? withKey : side;
-        double key = withKey >= SMALLEST_WITH_KEY ? Math.min(KEY_MOST, width - BAR_ROOM - used) : 0;
+        boolean hasKey = state.key() && withKey >= SMALLEST_WITH_KEY;
+        double used = hasKey ? withKey : side;
+        double key = hasKey ? Math.min(KEY_MOST, width - BAR_ROOM - used) : 0;
         double left = Math.max(0, (width - BAR_ROOM - used - key) / 2);
         return MapFrame.in(
                 state.plane(),
@@ -61,7 +62,7 @@ final class PlaneDrawing {
         drawing.sides(width);
         drawing.bar();
         double left = drawing.frame.left() + drawing.frame.width() + BAR_ROOM;
-        if (width - left >= KEY_LEAST - 4) {
+        if (state.key() && width - left >= KEY_LEAST - 4) {
             new PlaneKey(pen, state).paint(left, drawing.frame.top(), width - left, drawing.frame.height());
         }
     }

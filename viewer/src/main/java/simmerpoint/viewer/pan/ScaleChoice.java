@@ -35,10 +35,10 @@ record ScaleChoice(Optional<Double> held) {
         return held.orElse(brightest);
     }
 
-    /** "to fit the light", "up to 50 kW/m²". */
+    /** "colours to fit", "up to 50 kW/m²". */
     String words() {
         return held.map(top -> "up to " + Scales.text(top / 1000) + "\u00a0kW/m\u00b2")
-                .orElse("to fit the light");
+                .orElse("colours to fit");
     }
 
     /**

@@ -12,7 +12,7 @@ import simmerpoint.viewer.theme.Shade;
 /** The pan's wall unrolled, seen from outside, its side away from the sun in the middle. */
 final class WallDrawing {
     private static final double LINE = 17;
-    private static final double LEAST_FOR_ALL = 58;
+    private static final double LEAST_FOR_ALL = 76;
 
     private WallDrawing() {}
 
@@ -35,7 +35,9 @@ final class WallDrawing {
         Optional<Double> own = state.choice().ownTop(wall, state.top());
         g.setFill(pen.shade(Shade.WORD));
         String head = "Wall, unrolled, from outside; " + colours(state, wall, own);
-        pen.words(head, frame.left(), frame.top() - 5, TextAlignment.LEFT, Pen.font(12), width - frame.left());
+        boolean narrow = Pen.width(head, Pen.font(12)) > width - frame.left();
+        double left = narrow ? 0 : frame.left();
+        pen.words(head, left, frame.top() - 5, TextAlignment.LEFT, Pen.font(12), width - left);
         g.setGlobalAlpha(state.earlier() ? 0.55 : 1);
         g.drawImage(FluxImage.of(frame, own.orElse(state.top())), frame.left(), frame.top());
         g.setGlobalAlpha(1);
@@ -76,7 +78,13 @@ final class WallDrawing {
             g.setFill(pen.shade(Shade.WORD));
             TextAlignment where = k == -2 ? TextAlignment.LEFT : k == 2 ? TextAlignment.RIGHT : TextAlignment.CENTER;
             double at = k == -2 ? frame.left() : k == 2 ? frame.left() + frame.width() : x;
-            pen.words(names[Math.floorMod(k, 4)], at, foot + 15, where, Pen.font(11), 1.3 * part);
+            pen.words(
+                    names[Math.floorMod(k, 4)],
+                    at,
+                    foot + 15,
+                    where,
+                    Pen.font(11),
+                    (part < LEAST_FOR_ALL ? 2 : 1.3) * part);
         }
     }
 }

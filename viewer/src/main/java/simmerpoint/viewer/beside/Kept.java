@@ -1,0 +1,74 @@
+package simmerpoint.viewer.beside;
+
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.Map;
+import java.util.Set;
+import simmerpoint.answer.Words;
+import simmerpoint.scenario.Key;
+import simmerpoint.scenario.Keys;
+import simmerpoint.scenario.ReadScenario;
+import simmerpoint.scenario.ScenarioWriter;
+import simmerpoint.scenario.Variant;
+import simmerpoint.viewer.desk.Desk;
+import simmerpoint.viewer.desk.Edit;
+import simmerpoint.viewer.desk.NamedFiles;
+
+/**
+ * A design as it was when it was kept.
+ *
+ * @param read what it says
+ * @param folder where other files that it names are looked for
+ */
+record Kept(ReadScenario read, Path folder) {
+    /** What lies on the desk. */
+    static Kept of(Desk desk) {
+        return new Kept(desk.readProperty().get(), desk.folder());
+    }
+
+    /** Its title; empty if it has none. */
+    String title() {
+        return Words.oneLine(read.scenario().title());
+    }
+
+    /** The same for comparing, under a name. */
+    Variant variant(String name) {
+        return new Variant(name, folder, name, Map.of(), read);
+    }
+
+    /** What makes this design of one that lies in {@code there} and says {@code now}; the text's comments stay. */
+    Edit from(Map<String, String> now, Path there) {
+        Map<String, String> wanted = values(there);
+        Set<String> dropped = new LinkedHashSet<>();
+        for (String path : now.keySet()) {
+            if (!wanted.containsKey(path)) {
+                boolean section = wanted.keySet().stream()
+                        .anyMatch(other -> section(other).equals(section(path)));
+                dropped.add(section ? path : section(path));
+            }
+        }
+        Map<String, String> typed = new LinkedHashMap<>(wanted);
+        typed.entrySet().removeIf(e -> e.getValue().equals(now.get(e.getKey())));
+        return new Edit(typed, dropped);
+    }
+
+    private static String section(String path) {
+        int dot = path.lastIndexOf('.');
+        return dot < 0 ? path : path.substring(0, dot);
+    }
+
+    /** Its values as typed; files are named as from another folder. */
+    private Map<String, String> values(Path there) {
+        Map<String, String> values = new LinkedHashMap<>(ScenarioWriter.values(read.sourceText()));
+        for (Key key : Keys.all()) {
+            String name = values.get(key.path());
+            if (key.kind() == Key.Kind.FILE && name != null && !there.equals(folder)) {
+                values.put(
+                        key.path(),
+                        NamedFiles.from(there, folder.toAbsolutePath().resolve(name)));
+            }
+        }
+        return values;
+    }
+}

@@ -1,0 +1,162 @@
+package simmerpoint.viewer.beside;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import simmerpoint.answer.CompareAnswer;
+import simmerpoint.answer.Figures;
+import simmerpoint.answer.HeatWords;
+import simmerpoint.answer.Words;
+import simmerpoint.heat.BoilAnswer;
+import simmerpoint.heat.Cooking;
+import simmerpoint.pan.Pan;
+import simmerpoint.sampling.Estimate;
+import simmerpoint.scenario.DifferingKey;
+import simmerpoint.scenario.Variant;
+import simmerpoint.study.ComparedRow;
+import simmerpoint.study.Comparison;
+import simmerpoint.study.PairedTrace;
+import simmerpoint.study.PanLights;
+import simmerpoint.study.TraceResult;
+import simmerpoint.units.UnitSystem;
+
+/** Two designs traced with the same samples, in figures and in the words of the comparison. */
+final class PairFigures {
+    /** What the two are called in sentences. */
+    static final String KEPT = "the kept design";
+
+    static final String NOW = "the one at hand";
+
+    private static final int MOST_IN_A_NAME = 2;
+    private static final String UNSEEN = "no difference seen";
+
+    private final Variant keptVariant;
+    private final Variant nowVariant;
+    private final PairedTrace kept;
+    private final PairedTrace now;
+
+    PairFigures(Kept kept, Kept now, PairedTrace keptTrace, PairedTrace nowTrace) {
+        keptVariant = kept.variant(KEPT);
+        nowVariant = now.variant(NOW);
+        this.kept = keptTrace;
+        this.now = nowTrace;
+    }
+
+    /**
+     * One figure of both.
+     *
+     * @param name of the figure
+     * @param kept of the kept design
+     * @param now of the one at hand
+     * @param difference between them, in words; empty where figures say it all
+     */
+    record Row(String name, String kept, String now, String difference) {}
+
+    /** As the comparison of the command line has it, the better first. */
+    Comparison comparison() {
+        boolean keptFirst =
+                kept.watts().absorbed().value() >= now.watts().absorbed().value();
+        PairedTrace best = keptFirst ? kept : now;
+        ComparedRow one = row(keptVariant, 0, kept, best);
+        ComparedRow two = row(nowVariant, 1, now, best);
+        TraceResult trace = now.trace();
+        return new Comparison(
+                keptFirst ? List.of(one, two) : List.of(two, one), trace.seed(), trace.replicates(), true, trace.run());
+    }
+
+    private static ComparedRow row(Variant variant, int place, PairedTrace pair, PairedTrace best) {
+        TraceResult trace = pair.trace();
+        double wall = trace.maps().wall().map(map -> map.largest()).orElse(0.0);
+        Estimate peak = trace.spot().peakFlux();
+        return new ComparedRow(
+                variant,
+                place,
+                trace.ledger(),
+                pair.watts().absorbedBeyond(best.watts()),
+                peak,
+                Math.max(peak.value(), wall),
+                boil(trace),
+                trace.panels(),
+                Optional.empty());
+    }
+
+    private static Optional<BoilAnswer> boil(TraceResult trace) {
+        return trace.scenario().kitchen().map(kitchen -> {
+            Cooking cooking = new Cooking(kitchen.vessel(), kitchen.contents(), kitchen.around());
+            return cooking.boil(PanLights.absorbed(trace, kitchen));
+        });
+    }
+
+    /** Which is best and by how much. */
+    String sentence(UnitSystem units) {
+        return CompareAnswer.first(comparison(), units);
+    }
+
+    /** The figures of both below each other. */
+    List<Row> rows(UnitSystem units) {
+        Figures figures = new Figures(units);
+        List<Row> rows = new ArrayList<>();
+        boolean pan = now.trace().scenario().target() instanceof Pan;
+        Estimate watts = now.watts().absorbedBeyond(kept.watts());
+        rows.add(new Row(
+                pan ? "into the pan" : "on the disc",
+                figures.watts(kept.watts().absorbed()),
+                figures.watts(now.watts().absorbed()),
+                difference(seen(comparison()), watts.value(), figures.watts(size(watts)), "more", "less")));
+        Estimate keptPeak = kept.trace().spot().peakFlux();
+        Estimate nowPeak = now.trace().spot().peakFlux();
+        Estimate peak = new Estimate(
+                nowPeak.value() - keptPeak.value(), Math.hypot(nowPeak.standardError(), keptPeak.standardError()));
+        boolean peakSeen = Math.abs(peak.value()) > ComparedRow.SEEN_ERRORS * peak.standardError();
+        rows.add(new Row(
+                "hottest spot",
+                figures.flux(keptPeak),
+                figures.flux(nowPeak),
+                difference(peakSeen, peak.value(), figures.flux(size(peak)), "stronger", "weaker")));
+        Optional<BoilAnswer> keptBoil = boil(kept.trace());
+        Optional<BoilAnswer> nowBoil = boil(now.trace());
+        if (keptBoil.isPresent() || nowBoil.isPresent()) {
+            rows.add(new Row("the water", water(keptBoil, units), water(nowBoil, units), ""));
+        }
+        return rows;
+    }
+
+    private static boolean seen(Comparison comparison) {
+        return comparison.top().size() < 2;
+    }
+
+    private static Estimate size(Estimate e) {
+        return new Estimate(Math.abs(e.value()), e.standardError());
+    }
+
+    private static String difference(boolean seen, double value, String size, String more, String less) {
+        return seen ? size + " " + (value > 0 ? more : less) : UNSEEN;
+    }
+
+    private static String water(Optional<BoilAnswer> answer, UnitSystem units) {
+        return answer.map(a -> new HeatWords(units).boil(a)).orElse(DifferingKey.NOTHING);
+    }
+
+    /** At most two of the keys in which they differ, for a name: "slope-error 5 mrad, pull-back 0 cm". */
+    static String changed(List<Row> differing, boolean ofKept) {
+        if (differing.isEmpty() || differing.size() > MOST_IN_A_NAME) {
+            return "";
+        }
+        return differing.stream()
+                .map(row ->
+                        row.name().substring(row.name().lastIndexOf('.') + 1) + " " + (ofKept ? row.kept() : row.now()))
+                .collect(Collectors.joining(", "));
+    }
+
+    /** The keys in which they differ, each as typed or by default. */
+    static List<Row> differing(Kept kept, Kept now) {
+        return DifferingKey.of(List.of(kept.variant(KEPT), now.variant(NOW))).stream()
+                .map(key -> new Row(
+                        key.key().path(),
+                        Words.oneLine(key.values().get(0)),
+                        Words.oneLine(key.values().get(1)),
+                        ""))
+                .toList();
+    }
+}

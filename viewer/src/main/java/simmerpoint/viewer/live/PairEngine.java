@@ -1,0 +1,85 @@
+package simmerpoint.viewer.live;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Executor;
+import java.util.function.Consumer;
+import simmerpoint.scenario.Scenario;
+import simmerpoint.study.PairedStudy;
+import simmerpoint.study.PairedTrace;
+import simmerpoint.study.TraceOptions;
+
+/** Traces two scenarios with the same samples, so that their difference is surer than either; the newest pair wins. */
+public final class PairEngine implements AutoCloseable {
+    private static final long PAUSE_MILLIS = 200;
+
+    private final TraceOptions asked;
+    private final Lane lane = new Lane("pairs", PAUSE_MILLIS);
+    private final Mailbox<PairState> out;
+    private volatile PairState state = PairState.NOTHING_YET;
+
+    /** An engine at rest, see {@link LiveEngine#LiveEngine}. */
+    public PairEngine(TraceOptions asked, Executor delivery, Consumer<PairState> listener) {
+        this.asked = asked.withPrecision(0);
+        out = new Mailbox<>(delivery, listener);
+    }
+
+    /** Asks for these two instead of any earlier ones. Returns at once. */
+    public void pair(Scenario kept, Scenario now) {
+        lane.put(new Run(kept, now));
+    }
+
+    /** Breaks off whatever is under way. */
+    public void stop() {
+        lane.clear();
+    }
+
+    @Override
+    public void close() {
+        lane.close();
+    }
+
+    /** One pair; lives on the lane's thread. */
+    private final class Run implements Lane.Job {
+        private final Scenario kept;
+        private final Scenario now;
+
+        Run(Scenario kept, Scenario now) {
+            this.kept = kept;
+            this.now = now;
+        }
+
+        @Override
+        public void first() {
+            // There is no short answer.
+        }
+
+        @Override
+        public void rest() {
+            tell(state.at(0));
+            boolean finished = false;
+            try {
+                Optional<String> refusal = Refusals.of(this::trace);
+                tell(state.atRest(refusal));
+                finished = true;
+            } finally {
+                if (!finished) {
+                    tell(state.atRest(Optional.empty()));
+                }
+            }
+        }
+
+        private void trace() {
+            List<PairedTrace> pair = PairedStudy.traces(List.of(kept, now), asked, (done, detail) -> {
+                tell(state.at(done));
+                return lane.goOn();
+            });
+            state = new PairState(Optional.of(pair.get(0)), Optional.of(pair.get(1)), true, 1, Optional.empty());
+        }
+
+        private void tell(PairState next) {
+            state = next;
+            out.put(next);
+        }
+    }
+}

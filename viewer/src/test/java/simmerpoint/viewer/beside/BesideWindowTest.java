@@ -1,0 +1,182 @@
+package simmerpoint.viewer.beside;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import javafx.application.Platform;
+import javafx.beans.property.SimpleObjectProperty;
+import javafx.geometry.Point2D;
+import javafx.scene.Node;
+import javafx.scene.Scene;
+import javafx.scene.control.Label;
+import javafx.scene.control.MenuButton;
+import javafx.scene.input.MouseButton;
+import javafx.scene.layout.VBox;
+import javafx.scene.robot.Robot;
+import javafx.stage.Stage;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import simmerpoint.study.TraceOptions;
+import simmerpoint.units.UnitSystem;
+import simmerpoint.viewer.FxThread;
+import simmerpoint.viewer.Looking;
+import simmerpoint.viewer.ScriptedAsks;
+import simmerpoint.viewer.asking.TakeAway;
+import simmerpoint.viewer.desk.Desk;
+import simmerpoint.viewer.live.Live;
+import simmerpoint.viewer.theme.Theme;
+
+/** Keep, compare, swap, go back and drop in a window, with the answers traced in the background as they are. */
+class BesideWindowTest {
+    private static final TraceOptions FEW = TraceOptions.defaults().withRays(1 << 13);
+
+    @TempDir
+    Path folder;
+
+    private final ScriptedAsks asks = new ScriptedAsks();
+    private final SimpleObjectProperty<UnitSystem> units = new SimpleObjectProperty<>(UnitSystem.METRIC);
+    private final SimpleObjectProperty<Theme> theme = new SimpleObjectProperty<>(Theme.LIGHT);
+    private Desk desk;
+    private Live live;
+    private BesideModel model;
+    private VBox root;
+    private Stage stage;
+
+    @BeforeEach
+    void open() {
+        FxThread.run(() -> {
+            desk = new Desk();
+            live = new Live(FEW, Platform::runLater);
+            model = new BesideModel(desk, live.stateProperty(), FEW, Platform::runLater);
+            TakeAway takeAway = new TakeAway(asks, Runnable::run, Runnable::run, text -> {});
+            BesidePane pane = new BesidePane(model, units, theme, takeAway);
+            VBox.setVgrow(pane, javafx.scene.layout.Priority.ALWAYS);
+            root = new VBox(new KeepButton(model, live.stateProperty()), pane);
+            Scene scene = new Scene(root, 984, 260);
+            Theme.LIGHT.dress(scene);
+            stage = new Stage();
+            stage.setScene(scene);
+            stage.show();
+            stage.requestFocus();
+            desk.readProperty().addListener((value, before, now) -> live.show(now.scenario()));
+            live.show(desk.readProperty().get().scenario());
+        });
+        FxThread.until(
+                "light is there",
+                () -> live.stateProperty().get() != null
+                        && live.stateProperty().get().settled());
+        FxThread.settle();
+    }
+
+    @AfterEach
+    void close() {
+        FxThread.run(() -> {
+            stage.close();
+            model.close();
+            live.close();
+        });
+    }
+
+    private void click(String id) {
+        Robot robot = FxThread.get(Robot::new);
+        Point2D middle = FxThread.get(() -> {
+            Node node = root.lookup("#" + id);
+            return node.localToScreen(
+                    node.getLayoutBounds().getWidth() / 2,
+                    node.getLayoutBounds().getHeight() / 2);
+        });
+        FxThread.run(() -> {
+            robot.mouseMove(middle);
+            robot.mouseClick(MouseButton.PRIMARY);
+        });
+        FxThread.settle();
+    }
+
+    private double pullBack() {
+        return FxThread.get(() -> desk.readProperty().get().scenario().stand().pullBackMetres());
+    }
+
+    private String sentence() {
+        return FxThread.get(() -> ((Label) root.lookup("#beside-sentence")).getText());
+    }
+
+    private void keepAndPull() {
+        click("keep");
+        assertTrue(FxThread.get(() -> model.stateProperty().get().isKept()));
+        FxThread.run(() -> desk.change(Map.of("stand.pull-back", "12 cm")));
+        FxThread.until(
+                "both are compared",
+                () -> model.stateProperty().get().paired()
+                        && !model.stateProperty().get().differing().isEmpty());
+        FxThread.settle();
+    }
+
+    @Test
+    void whatIsKeptIsHeldAgainstWhatBecomesOfIt() throws Exception {
+        keepAndPull();
+        assertTrue(sentence().startsWith("Best is the kept design with "), sentence());
+        assertTrue(sentence().contains("; the one at hand costs "), sentence());
+        for (UnitSystem system : UnitSystem.values()) {
+            List<String> cut = FxThread.get(() -> {
+                units.set(system);
+                root.getScene().snapshot(null);
+                // What is scrolled out of sight is not cut.
+                return Looking.cut(root).stream()
+                        .filter(word -> !word.startsWith("outside"))
+                        .toList();
+            });
+            assertEquals(List.of(), cut);
+        }
+        asks.file = Optional.of(folder.resolve("both.csv"));
+        FxThread.run(() ->
+                ((MenuButton) root.lookup("#beside-save")).getItems().get(1).fire());
+        assertTrue(Files.readString(folder.resolve("both.csv"), StandardCharsets.UTF_8)
+                .contains(PairFigures.KEPT));
+    }
+
+    @Test
+    void goingBackIsAChangeThatCanBeUndone() {
+        keepAndPull();
+        click("go-back");
+        assertEquals(0, pullBack());
+        FxThread.until(
+                "the same pair is seen to be the same",
+                () -> model.stateProperty().get().paired()
+                        && model.stateProperty().get().differing().isEmpty());
+        assertTrue(sentence().startsWith("Both are the same."), sentence());
+        FxThread.run(desk::undo);
+        assertEquals(0.12, pullBack(), 1e-12);
+    }
+
+    @Test
+    void swapChangesPlacesAndDropLetsGo() {
+        keepAndPull();
+        click("swap");
+        assertEquals(0, pullBack());
+        assertEquals(
+                0.12,
+                FxThread.get(() -> model.stateProperty()
+                        .get()
+                        .kept()
+                        .orElseThrow()
+                        .read()
+                        .scenario()
+                        .stand()
+                        .pullBackMetres()),
+                1e-12);
+        FxThread.until(
+                "the pair has changed places", () -> model.stateProperty().get().paired());
+        assertTrue(sentence().startsWith("Best is the one at hand with "), sentence());
+        click("drop");
+        assertFalse(FxThread.get(() -> model.stateProperty().get().isKept()));
+    }
+}
