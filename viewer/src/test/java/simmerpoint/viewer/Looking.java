@@ -6,6 +6,7 @@ import javafx.geometry.Bounds;
 import javafx.scene.Node;
 import javafx.scene.Parent;
 import javafx.scene.control.Labeled;
+import javafx.scene.control.ScrollPane;
 import javafx.scene.text.Text;
 
 /** Looks a window over. */
@@ -54,9 +55,13 @@ public final class Looking {
     private static boolean outside(Parent root, Text text) {
         Bounds bounds = root.sceneToLocal(text.localToScene(text.getLayoutBounds()));
         Bounds room = root.getLayoutBounds();
-        return bounds.getMinX() < room.getMinX() - 1
-                || bounds.getMaxX() > room.getMaxX() + 1
-                || bounds.getMinY() < room.getMinY() - 1
-                || bounds.getMaxY() > room.getMaxY() + 1;
+        boolean beside = bounds.getMinX() < room.getMinX() - 1 || bounds.getMaxX() > room.getMaxX() + 1;
+        boolean above = bounds.getMinY() < room.getMinY() - 1 || bounds.getMaxY() > room.getMaxY() + 1;
+        return beside || (above && !scrolls(text));
+    }
+
+    /** Whether it can be scrolled up and down into view. */
+    private static boolean scrolls(Node node) {
+        return node != null && (node instanceof ScrollPane || scrolls(node.getParent()));
     }
 }

@@ -74,7 +74,7 @@ final class SideScenes {
                 yard.of(setup.sun().vec().times(Math.max(SUN_AT * f, top(scenario, setup) + SUN_BEYOND * f))),
                 rays(scenario, sample, yard),
                 panTrouble(scenario, pan, refusal),
-                dishTrouble(scenario, lowest, geometry, system));
+                dishTrouble(scenario, lowest, system));
     }
 
     private static List<Place> profile(Scenario scenario, Setup setup, YardPlace yard) {
@@ -167,8 +167,7 @@ final class SideScenes {
                 : Optional.of("The " + noun + " would stand in the ground: raise it, or raise the tripod.");
     }
 
-    private static Optional<String> dishTrouble(
-            Scenario scenario, Place lowest, StandGeometry geometry, UnitSystem system) {
+    private static Optional<String> dishTrouble(Scenario scenario, Place lowest, UnitSystem system) {
         Figures figures = new Figures(system);
         if (lowest.heightMetres() <= 0) {
             double least = scenario.ground().tripodHeightMetres() - lowest.heightMetres();
