@@ -10,6 +10,7 @@ import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.Pane;
 import javafx.scene.layout.Region;
+import simmerpoint.dish.DishPlan;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.study.PanelWatts;
 import simmerpoint.viewer.theme.Theme;
@@ -39,7 +40,7 @@ final class PanelView extends Region {
     private Optional<PanelWatts> watts = Optional.empty();
     private Optional<String> note = Optional.empty();
     private Scenario scenario;
-    private Scenario rastering;
+    private volatile DishPlan rastering;
     private Theme theme = Theme.LIGHT;
     private int chosen = -1;
 
@@ -75,6 +76,11 @@ final class PanelView extends Region {
         }
     }
 
+    /** Of which dish the panels are drawn. */
+    Optional<DishPlan> drawnDish() {
+        return raster.map(PanelRaster::dish);
+    }
+
     /** The panel under a point of the picture. */
     private int at(double x, double y) {
         double[] square = PanelPainter.square(canvas.getWidth(), canvas.getHeight());
@@ -107,25 +113,29 @@ final class PanelView extends Region {
 
     /** Another dish: its raster is worked out behind, and shown if nothing newer is wanted by then. */
     private void rasterise() {
-        if (rastering != null && rastering.dish().equals(scenario.dish())) {
+        DishPlan wanted = scenario.dish();
+        if (wanted.equals(rastering)) {
             return;
         }
-        rastering = scenario;
-        Scenario wanted = scenario;
+        rastering = wanted;
         background.execute(() -> {
-            if (!wanted.equals(rastering)) {
-                return;
+            if (wanted.equals(rastering)) {
+                PanelRaster made = PanelRaster.of(wanted);
+                delivery.execute(() -> rasterised(made));
             }
-            PanelRaster made = PanelRaster.of(wanted.dish());
-            delivery.execute(() -> {
-                if (wanted.equals(rastering)) {
-                    rastering = null;
-                    raster = Optional.of(made);
-                    colour();
-                    paint();
-                }
-            });
         });
+    }
+
+    /** A raster is there; it is of no use if by now another dish is shown. */
+    private void rasterised(PanelRaster made) {
+        if (made.dish().equals(rastering)) {
+            rastering = null;
+        }
+        if (made.dish().equals(scenario.dish())) {
+            raster = Optional.of(made);
+            colour();
+            paint();
+        }
     }
 
     private PanelScene scene() {
