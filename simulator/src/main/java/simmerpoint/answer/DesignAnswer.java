@@ -9,6 +9,7 @@ import simmerpoint.sampling.Estimate;
 import simmerpoint.study.AimTolerance;
 import simmerpoint.study.DesignChoice;
 import simmerpoint.study.DesignResult;
+import simmerpoint.study.DesignWish;
 import simmerpoint.study.DishSketch;
 import simmerpoint.study.PanelLayout;
 import simmerpoint.units.UnitSystem;
@@ -62,10 +63,14 @@ public final class DesignAnswer {
     }
 
     private String wanted() {
-        return result.wish()
-                        .level()
+        return wanted(result.wish());
+    }
+
+    /** What was wanted: "boil, which takes 460 W" or "500 W". */
+    static String wanted(DesignWish wish) {
+        return wish.level()
                         .map(level -> LevelWords.of(level) + ", which takes ")
-                        .orElse("") + Figures.rounded(result.wish().watts(), 3) + Figures.NBSP + "W";
+                        .orElse("") + Figures.rounded(wish.watts(), 3) + Figures.NBSP + "W";
     }
 
     private String target() {
@@ -103,7 +108,7 @@ public final class DesignAnswer {
         PanelLayout layout = sketch.layout();
         return List.of(
                 Integer.toString(layout.panels()),
-                layout.bent() ? layout.sectors() + " strips" : layout.sectors() + "\u00d7" + layout.rings(),
+                cut(layout),
                 figures.length(sketch.diameterCentimetres() * CENTIMETRE, 3),
                 figures.length(sketch.focalCentimetres() * CENTIMETRE, 3),
                 figures.plainWatts(choice.watts()),
@@ -156,10 +161,13 @@ public final class DesignAnswer {
         return new Item.Table(List.of("watts", "fewest panels", "smallest dish"), rows);
     }
 
+    /** A layout in short: "16\u00d74" sectors and rings, or "24 strips". */
+    public static String cut(PanelLayout layout) {
+        return layout.bent() ? layout.sectors() + " strips" : layout.sectors() + "\u00d7" + layout.rings();
+    }
+
     private String inShort(DishSketch sketch) {
-        PanelLayout layout = sketch.layout();
-        String cut = layout.bent() ? layout.sectors() + " strips" : layout.sectors() + "\u00d7" + layout.rings();
-        return cut + ", " + figures.length(sketch.diameterCentimetres() * CENTIMETRE, 3) + ", f "
+        return cut(sketch.layout()) + ", " + figures.length(sketch.diameterCentimetres() * CENTIMETRE, 3) + ", f "
                 + figures.length(sketch.focalCentimetres() * CENTIMETRE, 3);
     }
 

@@ -33,20 +33,13 @@ final class DesignLimitWords {
     }
 
     private String first() {
-        String wanted = "Wanted: " + wanted() + ". ";
+        String wanted = "Wanted: " + DesignAnswer.wanted(result.wish()) + ". ";
         if (result.bound().isEmpty()) {
             return wanted + "No dish at all can be built within the limits.";
         }
         DesignChoice most = result.bound().get();
         return wanted + "At most " + figures.watts(most.watts()) + " can be had within the limits, from "
                 + DesignAnswer.dish(most.sketch(), figures) + ".";
-    }
-
-    private String wanted() {
-        return result.wish()
-                        .level()
-                        .map(level -> LevelWords.of(level) + ", which takes ")
-                        .orElse("") + Figures.rounded(result.wish().watts(), 3) + Figures.NBSP + "W";
     }
 
     private static String name(DesignLimits.Limit limit) {

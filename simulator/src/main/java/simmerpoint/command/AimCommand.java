@@ -1,21 +1,17 @@
 package simmerpoint.command;
 
-import java.nio.file.Path;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 import simmerpoint.answer.AimAnswer;
 import simmerpoint.report.AimCsv;
 import simmerpoint.report.AimJson;
 import simmerpoint.report.AimPicture;
 import simmerpoint.scenario.ReadScenario;
 import simmerpoint.scenario.Scenario;
-import simmerpoint.scenario.ScenarioReader;
 import simmerpoint.study.AimPlan;
 import simmerpoint.study.AimResult;
 import simmerpoint.study.AimStudy;
 import simmerpoint.study.AimTolerance;
-import simmerpoint.study.ImpossibleSetupException;
 
 /** How exactly and how often to aim. */
 @Command(
@@ -24,13 +20,7 @@ import simmerpoint.study.ImpossibleSetupException;
         versionProvider = RootCommand.Versions.class,
         description = "How often to aim again, what aiming ahead of the sun buys, and how exactly to aim.",
         sortOptions = false)
-final class AimCommand extends StudyCommand {
-    @Parameters(
-            arity = "0..1",
-            paramLabel = "FILE",
-            description = "The scenario (default: the example that is built in).")
-    private Path file;
-
+final class AimCommand extends ScenarioCommand {
     @Option(
             names = "--loss",
             paramLabel = "PERCENT",
@@ -53,10 +43,11 @@ final class AimCommand extends StudyCommand {
     @Override
     public Integer call() throws Exception {
         outputs.check(file);
-        ReadScenario read = file == null ? ScenarioReader.builtIn() : ScenarioReader.read(file);
+        ReadScenario read = read();
         Scenario scenario = read.atOneMoment();
         tellOddities(read);
-        AimResult result = study(scenario);
+        AimResult result =
+                study(name(), progress -> AimStudy.run(scenario, new AimPlan(loss, stick), rays.options(), progress));
         outputs.write(
                 () -> AimJson.bytes(result),
                 () -> AimCsv.bytes(result),
@@ -64,14 +55,5 @@ final class AimCommand extends StudyCommand {
                 terminal);
         say(AimAnswer.of(result, units));
         return 0;
-    }
-
-    private AimResult study(Scenario scenario) throws WrongUse {
-        try (ProgressLine progress = progress()) {
-            return AimStudy.run(scenario, new AimPlan(loss, stick), rays.options(), progress);
-        } catch (ImpossibleSetupException e) {
-            String name = file == null ? "the built-in example" : file.toString();
-            throw new WrongUse(name + ": " + e.getMessage() + ".");
-        }
     }
 }

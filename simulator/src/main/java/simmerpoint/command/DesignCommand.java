@@ -20,6 +20,7 @@ import simmerpoint.report.DesignPicture;
 import simmerpoint.report.OutputException;
 import simmerpoint.scenario.ReadScenario;
 import simmerpoint.scenario.Scenario;
+import simmerpoint.scenario.ScenarioException;
 import simmerpoint.scenario.ScenarioReader;
 import simmerpoint.scenario.ScenarioVariants;
 import simmerpoint.study.DesignChoice;
@@ -69,11 +70,10 @@ final class DesignCommand extends StudyCommand {
         Path base = file.getParent() == null ? Path.of("") : file.getParent();
         ScenarioVariants variants = new ScenarioVariants(file.toString(), read.sourceText(), base);
         DesignLimits limits = design.limits(scenario);
-        DesignResult result;
-        try (ProgressLine progress = progress()) {
-            TraceOptions options = rays.options();
-            result = DesignStudy.run(variants, wish(scenario, options), limits, options, progress);
-        }
+        TraceOptions options = rays.options();
+        DesignWish wish = wish(scenario, options);
+        DesignResult result =
+                study(file.toString(), progress -> DesignStudy.run(variants, wish, limits, options, progress));
         outputs.write(
                 () -> DesignJson.bytes(result),
                 () -> DesignCsv.bytes(result),
@@ -103,7 +103,7 @@ final class DesignCommand extends StudyCommand {
         }
     }
 
-    private DesignWish wish(Scenario scenario, TraceOptions options) throws WrongUse {
+    private DesignWish wish(Scenario scenario, TraceOptions options) throws WrongUse, ScenarioException {
         if (design.watts != null) {
             return new DesignWish(design.watts, Optional.empty());
         }
@@ -111,7 +111,7 @@ final class DesignCommand extends StudyCommand {
             throw new WrongUse(file + ": a bare disc (plane) has no heat level; say how many watts: --watts 400W.");
         }
         HeatLevel level = design.level == null ? HeatLevel.BOIL : design.level;
-        double watts = DesignStudy.wattsFor(level, scenario, options);
+        double watts = study(file.toString(), progress -> DesignStudy.wattsFor(level, scenario, options, progress));
         if (!Double.isFinite(watts)) {
             throw new WrongUse(file + ": no light brings this pan so far; close its lid or keep the wind off it.");
         }

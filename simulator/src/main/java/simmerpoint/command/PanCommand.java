@@ -1,16 +1,12 @@
 package simmerpoint.command;
 
-import java.nio.file.Path;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Parameters;
 import simmerpoint.answer.PanAnswer;
 import simmerpoint.report.PanCsv;
 import simmerpoint.report.PanJson;
 import simmerpoint.report.PanPicture;
 import simmerpoint.scenario.ReadScenario;
 import simmerpoint.scenario.Scenario;
-import simmerpoint.scenario.ScenarioReader;
-import simmerpoint.study.ImpossibleSetupException;
 import simmerpoint.study.PanResult;
 import simmerpoint.study.PanStudy;
 
@@ -21,13 +17,7 @@ import simmerpoint.study.PanStudy;
         versionProvider = RootCommand.Versions.class,
         description = "Where to put the pan for a boil, for a simmer; how long to boil; how it fries.",
         sortOptions = false)
-final class PanCommand extends StudyCommand {
-    @Parameters(
-            arity = "0..1",
-            paramLabel = "FILE",
-            description = "The scenario (default: the example that is built in).")
-    private Path file;
-
+final class PanCommand extends ScenarioCommand {
     PanCommand(Terminal terminal) {
         super(terminal);
     }
@@ -35,7 +25,7 @@ final class PanCommand extends StudyCommand {
     @Override
     public Integer call() throws Exception {
         outputs.check(file);
-        ReadScenario read = file == null ? ScenarioReader.builtIn() : ScenarioReader.read(file);
+        ReadScenario read = read();
         Scenario scenario = read.atOneMoment();
         if (scenario.kitchen().isEmpty()) {
             throw new WrongUse(
@@ -43,7 +33,7 @@ final class PanCommand extends StudyCommand {
                             + "Write pan: instead, or use trace.");
         }
         tellOddities(read);
-        PanResult result = study(scenario);
+        PanResult result = study(name(), progress -> PanStudy.run(scenario, rays.options(), progress));
         outputs.write(
                 () -> PanJson.bytes(result),
                 () -> PanCsv.bytes(result),
@@ -51,17 +41,5 @@ final class PanCommand extends StudyCommand {
                 terminal);
         say(PanAnswer.of(result, units));
         return 0;
-    }
-
-    private String name() {
-        return file == null ? "the built-in example" : file.toString();
-    }
-
-    private PanResult study(Scenario scenario) throws WrongUse {
-        try (ProgressLine progress = progress()) {
-            return PanStudy.run(scenario, rays.options(), progress);
-        } catch (ImpossibleSetupException e) {
-            throw new WrongUse(name() + ": " + e.getMessage() + ".");
-        }
     }
 }

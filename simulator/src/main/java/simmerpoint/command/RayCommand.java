@@ -5,6 +5,9 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import simmerpoint.scenario.ReadScenario;
+import simmerpoint.scenario.ScenarioException;
+import simmerpoint.study.ImpossibleSetupException;
+import simmerpoint.study.Progress;
 import simmerpoint.units.UnitSystem;
 
 /** What all commands that trace have in common: how many rays, in which units to answer, how to wait. */
@@ -46,5 +49,19 @@ abstract class RayCommand implements Callable<Integer> {
     /** A line of progress that is silent where nobody would see it or wants it. */
     ProgressLine progress() {
         return new ProgressLine(terminal, quiet || noProgress || !terminal.errIsConsole());
+    }
+
+    /** Work that shows its progress. */
+    interface Work<T> {
+        T run(Progress progress) throws ScenarioException;
+    }
+
+    /** Works, showing progress; what cannot stand as asked is a mistake in the scenario called {@code name}. */
+    <T> T study(String name, Work<T> work) throws WrongUse, ScenarioException {
+        try (ProgressLine line = progress()) {
+            return work.run(line);
+        } catch (ImpossibleSetupException e) {
+            throw new WrongUse(name + ": " + e.getMessage() + ".");
+        }
     }
 }

@@ -13,7 +13,6 @@ import simmerpoint.report.CookerReport;
 import simmerpoint.scenario.ReadScenario;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.scenario.ScenarioReader;
-import simmerpoint.study.ImpossibleSetupException;
 import simmerpoint.study.WholeStudy;
 
 /** Everything about one cooker on one page. */
@@ -48,8 +47,11 @@ final class ReportCommand extends RayCommand {
         ReadScenario read = ScenarioReader.read(file);
         Scenario scenario = read.atOneMoment();
         tellOddities(read);
-        byte[] bytes =
-                CookerReport.bytes(read, study(scenario), file.getFileName().toString(), units);
+        byte[] bytes = CookerReport.bytes(
+                read,
+                study(String.valueOf(file), progress -> WholeStudy.run(scenario, rays.options(), progress)),
+                file.getFileName().toString(),
+                units);
         if (toTerminal) {
             terminal.out().write(bytes, 0, bytes.length);
             terminal.out().flush();
@@ -80,14 +82,6 @@ final class ReportCommand extends RayCommand {
             return CookerReport.isOurs(new String(in.readNBytes(TOP_BYTES), StandardCharsets.UTF_8));
         } catch (IOException e) {
             throw new WrongUse(page + " is there already and cannot be read; name another with --html.");
-        }
-    }
-
-    private WholeStudy.Result study(Scenario scenario) throws WrongUse {
-        try (ProgressLine progress = progress()) {
-            return WholeStudy.run(scenario, rays.options(), progress);
-        } catch (ImpossibleSetupException e) {
-            throw new WrongUse(file + ": " + e.getMessage() + ".");
         }
     }
 }

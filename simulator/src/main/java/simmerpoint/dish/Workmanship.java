@@ -20,9 +20,6 @@ public record Workmanship(
         double bubbleHeightMetres,
         double bubbleWidthMetres,
         double bubbledShare) {
-    /** Nothing is ever off. */
-    public static final Workmanship PERFECT = new Workmanship(0, 0, 0, 0, 0, 0.03, 0);
-
     /** Checks every figure. */
     public Workmanship {
         DishPlan.check(ribCutMetres >= 0 && ribCutMetres < 1, "rib cut", ribCutMetres, "0 to 1 m");

@@ -164,10 +164,7 @@ public final class DesignPicture {
     private void label(DesignChoice choice, double x, double y) {
         labelX = x;
         labelY = y;
-        String cut = choice.sketch().layout().bent()
-                ? choice.sketch().layout().sectors() + " strips"
-                : choice.sketch().layout().sectors() + "\u00d7"
-                        + choice.sketch().layout().rings();
+        String cut = DesignAnswer.cut(choice.sketch().layout());
         String aim = choice.tolerance()
                 .drift()
                 .map(e -> ", aim \u00b1" + Figures.rounded(Math.toDegrees(e.value()), 2) + "\u00b0")

@@ -44,6 +44,12 @@ final class Casting {
         threads = Math.min(options.threads(), REPLICATES);
     }
 
+    /** Refuses a scenario whose target would stand in the mirror. */
+    static void refuseInMirror(Scenario scenario) {
+        Setup setup = scenario.setup();
+        refuseInMirror(MirrorSurfaces.of(scenario.dish(), setup.sunInDish()), setup, scenario.target());
+    }
+
     /** Refuses a target that would stand in the mirror. */
     static void refuseInMirror(MirrorSurface surface, Setup setup, Target target) {
         double room = Clearance.aboveMirror(surface, setup, target);

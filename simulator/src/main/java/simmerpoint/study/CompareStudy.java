@@ -8,15 +8,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
-import simmerpoint.dish.MirrorSurface;
-import simmerpoint.dish.MirrorSurfaces;
 import simmerpoint.heat.Absorbed;
 import simmerpoint.heat.BoilAnswer;
 import simmerpoint.heat.Cooking;
 import simmerpoint.sampling.Estimate;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.scenario.Variant;
-import simmerpoint.setup.Setup;
 
 /**
  * Holds cookers against each other: the same seed and equally many rays for all, light cast once for those that share
@@ -61,19 +58,13 @@ public final class CompareStudy {
         for (Variant variant : variants) {
             Scenario scenario = variant.scenario();
             try {
-                refuseImpossible(scenario);
-                refuseImpossible(scenario.withAim(AimPath.deadOn(scenario.aim())));
+                Casting.refuseInMirror(scenario);
+                Casting.refuseInMirror(scenario.withAim(AimPath.deadOn(scenario.aim())));
             } catch (ImpossibleSetupException e) {
                 return Optional.of(new Impossible(variant, e.getMessage()));
             }
         }
         return Optional.empty();
-    }
-
-    private static void refuseImpossible(Scenario scenario) {
-        Setup setup = scenario.setup();
-        MirrorSurface surface = MirrorSurfaces.of(scenario.dish(), setup.sunInDish());
-        Casting.refuseInMirror(surface, setup, scenario.target());
     }
 
     /**

@@ -84,10 +84,11 @@ public final class DesignStudy {
      * Watts at which a heat level begins for the pan of {@code scenario}, the light shared between its faces as it is now.
      *
      * @return W; infinite if no light gets there
+     * @throws ImpossibleSetupException if the pan cannot stand as asked
      */
-    public static double wattsFor(HeatLevel level, Scenario scenario, TraceOptions options) {
+    public static double wattsFor(HeatLevel level, Scenario scenario, TraceOptions options, Progress progress) {
         Kitchen kitchen = scenario.kitchen().orElseThrow();
-        PairedWatts now = PairedStudy.watts(List.of(scenario), options.withRays(SEARCH_RAYS), Progress.NONE)
+        PairedWatts now = PairedStudy.watts(List.of(scenario), options.withRays(SEARCH_RAYS), progress)
                 .get(0);
         Absorbed pattern = PanLights.absorbed(now.faces(), scenario, kitchen);
         return levels(kitchen).beginsLikely(level, pattern);

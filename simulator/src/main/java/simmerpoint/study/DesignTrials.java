@@ -6,14 +6,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import simmerpoint.dish.MirrorSurface;
-import simmerpoint.dish.MirrorSurfaces;
 import simmerpoint.dish.PanelSize;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.scenario.ScenarioException;
 import simmerpoint.scenario.ScenarioVariants;
-import simmerpoint.setup.Clearance;
-import simmerpoint.setup.Setup;
 import simmerpoint.setup.StandGeometry;
 
 /**
@@ -46,10 +42,7 @@ final class DesignTrials {
 
     private Optional<Scenario> build(DishSketch sketch) {
         try {
-            Scenario scenario = base.with(sketch.keys());
-            Setup setup = scenario.setup();
-            MirrorSurface surface = MirrorSurfaces.of(scenario.dish(), setup.sunInDish());
-            return Optional.of(scenario).filter(s -> Clearance.aboveMirror(surface, setup, s.target()) > 0);
+            return Optional.of(base.with(sketch.keys())).filter(Casting::hasRoom);
         } catch (ScenarioException | IllegalArgumentException e) {
             return Optional.empty();
         }

@@ -92,6 +92,19 @@ class DesignCommandTest {
         assertTrue(text.contains("height of the pan binds"), text);
     }
 
+    @Test
+    void aPanInTheMirrorIsTheScenariosMistake() throws IOException {
+        Files.writeString(file, ExampleScenario.text().replace("pull-back: 0 cm", "pull-back: -75 cm"));
+        for (List<String> wish : List.of(List.of("--level=boil"), List.of("--watts=400W"))) {
+            List<String> options = new ArrayList<>(wish);
+            options.addAll(List.of("--quiet", "--sectors=12..12", "--rings=2..2", "--rays=8192"));
+            int code = run(options);
+            String said = err.toString(StandardCharsets.UTF_8);
+            assertFalse(said.contains("went wrong"), said);
+            assertEquals(wish.get(0).startsWith("--level") ? 2 : 0, code, said);
+        }
+    }
+
     @ParameterizedTest
     @CsvSource(
             delimiter = '|',
