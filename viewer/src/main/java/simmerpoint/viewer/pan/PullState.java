@@ -70,7 +70,7 @@ record PullState(
     }
 
     private static CurveLine lineOf(Optional<CurveLine> old, PanResult result) {
-        return old.filter(line -> line.result() == result).orElseGet(() -> CurveLine.of(result));
+        return old.filter(line -> line.result().equals(result)).orElseGet(() -> CurveLine.of(result));
     }
 
     /** Whether a study is that of {@code scenario} but for the pull-back. */
@@ -94,9 +94,10 @@ record PullState(
     private static boolean inside(CurveLine line, Scenario scenario) {
         double margin = MARGIN * (line.high() - line.low());
         double present = scenario.stand().pullBackMetres();
-        return present >= line.low() + margin && present <= line.high() - margin
-                || line.move().reaches(present - line.move().presentMetres())
-                        && line.move().presentMetres() == present;
+        boolean within = present >= line.low() + margin && present <= line.high() - margin;
+        boolean where = line.move().reaches(present - line.move().presentMetres())
+                && line.move().presentMetres() == present;
+        return within || where;
     }
 
     /** What the pan gets where it stands, by the curve; empty where there is none. */

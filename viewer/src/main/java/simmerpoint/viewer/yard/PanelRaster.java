@@ -142,11 +142,11 @@ final class PanelRaster {
             if (drawn || edge[dot]) {
                 int rgb = edge[dot] ? edges : colours[p];
                 covered++;
-                red += rgb >> 16 & 0xFF;
-                green += rgb >> 8 & 0xFF;
+                red += (rgb >> 16) & 0xFF;
+                green += (rgb >> 8) & 0xFF;
                 blue += rgb & 0xFF;
             }
         }
-        return covered * 255 / 4 << 24 | red / 4 << 16 | green / 4 << 8 | blue / 4;
+        return ((covered * 255 / 4) << 24) | ((red / 4) << 16) | ((green / 4) << 8) | (blue / 4);
     }
 }

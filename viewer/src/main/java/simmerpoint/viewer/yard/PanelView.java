@@ -113,12 +113,12 @@ final class PanelView extends Region {
         rastering = scenario;
         Scenario wanted = scenario;
         background.execute(() -> {
-            if (rastering != wanted) {
+            if (!wanted.equals(rastering)) {
                 return;
             }
             PanelRaster made = PanelRaster.of(wanted.dish());
             delivery.execute(() -> {
-                if (rastering == wanted) {
+                if (wanted.equals(rastering)) {
                     rastering = null;
                     raster = Optional.of(made);
                     colour();
