@@ -14,7 +14,8 @@ class MapFrameTest {
     private static FluxMap map() {
         double[] flux = new double[12];
         for (int k = 0; k < 12; k++) {
-            flux[k] = 10.0 * (k % 4) + k / 4;
+            int row = k / 4;
+            flux[k] = 10.0 * (k % 4) + row;
         }
         return new FluxMap(4, 3, 0.01, 0.02, -0.02, -0.03, flux, new double[12]);
     }

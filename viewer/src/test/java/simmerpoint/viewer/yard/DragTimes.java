@@ -35,7 +35,7 @@ public final class DragTimes {
                 long begin = FxThread.get(THREADS::getCurrentThreadCpuTime);
                 FxThread.run(() -> window.desk.change(Map.of("stand.pull-back", place)));
                 while (!FxThread.get(window.yard::drawn)) {
-                    Thread.yield();
+                    Thread.onSpinWait();
                 }
                 double millis = (System.nanoTime() - start) * 1e-6;
                 FxThread.settle();
