@@ -30,8 +30,8 @@ public final class AnswerStrip extends VBox {
     private static final double FOOT_THREE_LINES = 54;
     private static final double TWO_LINES_FROM = 1240;
     private static final double WATTS_WIDTH = 250;
-    private static final double LEVEL_WIDTH = 120;
-    private static final double AIMING_WIDTH = 170;
+    private static final double LEVEL_WIDTH = 138;
+    private static final double AIMING_WIDTH = 150;
     private static final double LOSS_SHARE = 0.37;
 
     private final Label watts = label("watts", "watts");

@@ -208,7 +208,7 @@ public final class BesidePane extends VBox {
 
     private Label cell(String text, String style) {
         Label cell = new Label(text);
-        cell.setMaxWidth(getWidth() < ROOMY ? NARROW_CELL : WIDE_CELL);
+        cell.setMaxWidth(getWidth() < ROOMY && !style.equals("difference") ? NARROW_CELL : WIDE_CELL);
         cell.setWrapText(true);
         cell.setMinHeight(Region.USE_PREF_SIZE);
         cell.getStyleClass().add(style);

@@ -12,7 +12,7 @@ package simmerpoint.viewer.pan;
  */
 record CurveFrame(double low, double high, double left, double top, double width, double height) {
     /** Room beside the curves for figures, px; the slider above leaves the same. */
-    static final double SIDE = 58;
+    static final double SIDE = 72;
 
     private static final double HEAD = 20;
     private static final double FOOT = 36;

@@ -23,6 +23,10 @@ final class PlaneDrawing {
     private static final double KEY_MOST = 190;
     private static final double SMALLEST_WITH_KEY = 120;
     private static final double WORDS = 12;
+
+    /** How far words over the map may reach beyond it. */
+    private static final double BESIDE = 5;
+
     private static final int MARKS = 6;
 
     private final Pen pen;
@@ -127,11 +131,25 @@ final class PlaneDrawing {
         g.setFill(pen.shade(Shade.WORD));
         String up = words.isPan() ? words.towardsMinusX() : words.towardsPlusX();
         String down = words.isPan() ? words.towardsPlusX() : words.towardsMinusX();
+        up("\u2191 " + up);
         double middle = frame.left() + frame.width() / 2;
-        double room = Math.min(frame.width() + 16, 2 * Math.min(middle, width - middle));
-        pen.words("\u2191 " + up, middle, frame.top() - 5, TextAlignment.CENTER, Pen.font(WORDS), room);
         double foot = frame.top() + frame.height() + 13;
+        double room = 2 * Math.min(middle, width - middle);
         pen.words("\u2193 " + down, middle, foot, TextAlignment.CENTER, Pen.font(WORDS), room);
+    }
+
+    /** Over the middle; words wider than a small map end with it, since the unit of the colour bar stands to the right. */
+    private void up(String text) {
+        double free = frame.width() + 2 * BESIDE;
+        boolean wide = Pen.width(text, Pen.font(WORDS)) > free;
+        double right = frame.left() + frame.width() + BESIDE;
+        pen.words(
+                text,
+                wide ? right : frame.left() + frame.width() / 2,
+                frame.top() - 5,
+                wide ? TextAlignment.RIGHT : TextAlignment.CENTER,
+                Pen.font(WORDS),
+                wide ? right : free);
     }
 
     private void bar() {

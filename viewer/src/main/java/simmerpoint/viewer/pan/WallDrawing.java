@@ -66,13 +66,15 @@ final class WallDrawing {
         double between = part - Pen.width("right", Pen.font(11)) / 2 - 6;
         boolean narrow = Pen.width(words.towardsMinusX(), Pen.font(11)) > between;
         String[] names = {words.towardsPlusX(), "right", narrow ? "sun side" : words.towardsMinusX(), "left"};
+        double ends = 2 * Pen.width(names[2], Pen.font(11)) + Pen.width(names[0], Pen.font(11)) + 12;
+        boolean middleOnly = ends > frame.width();
         for (int k = -2; k <= 2; k++) {
             double x = frame.x(new Place(k * quarter, 0));
             if (!(x >= frame.left() - 2 && x <= frame.left() + frame.width() + 2)) {
                 continue;
             }
             g.strokeLine(x, foot, x, foot + 4);
-            if (k % 2 != 0 && part < LEAST_FOR_ALL) {
+            if ((k % 2 != 0 && part < LEAST_FOR_ALL) || (k != 0 && middleOnly)) {
                 continue;
             }
             g.setFill(pen.shade(Shade.WORD));
@@ -84,7 +86,7 @@ final class WallDrawing {
                     foot + 15,
                     where,
                     Pen.font(11),
-                    (part < LEAST_FOR_ALL ? 2 : 1.3) * part);
+                    (middleOnly ? 4 : part < LEAST_FOR_ALL ? 2 : 1.3) * part);
         }
     }
 }

@@ -26,6 +26,8 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInfo;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import simmerpoint.answer.Glance;
 import simmerpoint.report.JsonReport;
 import simmerpoint.scenario.ScenarioReader;
@@ -275,12 +277,14 @@ class ViewerWindowTest {
         assertFalse(get(() -> window.workbench().drawerOpenProperty().get()));
     }
 
-    @Test
-    void noWordIsCutShortInEitherUnitsOrColours() {
-        FxThread.until("the studies are done", () -> {
-            var studies = window.live().studiesProperty().get();
-            return studies.pan().isPresent() && studies.aim().isPresent() && !studies.working();
-        });
+    /** Scenarios with many and long words, in the smallest window. */
+    @ParameterizedTest
+    @ValueSource(strings = {"school-yard", "beekeeper-wax", "lake-hut-evening"})
+    void noWordIsCutShortInEitherUnitsOrColours(String name) {
+        FxThread.run(() -> window.files().open(Path.of("..", "scenarios", name + ".yaml")));
+        FxThread.until(
+                name + " lies open", () -> window.desk().fileProperty().get().isPresent());
+        awaitStudies();
         for (UnitSystem system : UnitSystem.values()) {
             click(system == UnitSystem.INCH ? "units-inch" : "units-metric");
             click("dark");
@@ -289,5 +293,15 @@ class ViewerWindowTest {
         press(KeyCode.F2);
         assertEquals(List.of(), get(() -> Looking.cut(window.workbench())), "with the drawer open");
         assertEquals(UnitSystem.INCH, get(() -> window.look().unitsProperty().get()));
+    }
+
+    private void awaitStudies() {
+        FxThread.until("the studies are done", () -> {
+            var studies = window.live().studiesProperty().get();
+            var wanted = window.desk().readProperty().get().scenario();
+            return !studies.working()
+                    && studies.panOf(wanted).isPresent()
+                    && studies.aimOf(wanted).isPresent();
+        });
     }
 }
