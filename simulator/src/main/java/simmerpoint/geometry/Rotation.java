@@ -74,6 +74,17 @@ public final class Rotation {
         return new double[] {m.a11, m.a12, m.a13, m.a21, m.a22, m.a23, m.a31, m.a32, m.a33};
     }
 
+    /** How far apart this and {@code other} can take the end of a unit vector, an upper bound (Frobenius norm of the difference). */
+    public double differs(Rotation other) {
+        double[] a = rows();
+        double[] b = other.rows();
+        double squares = 0;
+        for (int k = 0; k < a.length; k++) {
+            squares += (a[k] - b[k]) * (a[k] - b[k]);
+        }
+        return Math.sqrt(squares);
+    }
+
     /** Whether all nine entries are the same to the last bit. */
     @Override
     public boolean equals(Object other) {

@@ -2,7 +2,6 @@ package simmerpoint.study;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.IntStream;
 import simmerpoint.geometry.Pose;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.setup.Setup;
@@ -81,20 +80,19 @@ public final class StoredLight {
         Casting.refuseInMirror(casting.surface(), setup, scenario.target());
         CatchPlan plan =
                 new CatchPlan(scenario.target(), setup, scenario.sun(), scenario.mirror(), options.peakDiscRadius());
-        List<CatchPlan.Replicate> replicates = IntStream.range(0, Casting.REPLICATES)
-                .mapToObj(r -> plan.new Replicate())
-                .toList();
+        CatchPlan.Replicate[] replicates = new CatchPlan.Replicate[Casting.REPLICATES];
         Pose pose = homeInDish.in(setup.dishInTarget());
         try (ReplicateWorkers workers = casting.workers(progress)) {
             workers.run(0, 1, (r, watch) -> {
-                RayCatch catcher = replicates.get(r).rayCatcher();
+                replicates[r] = plan.new Replicate();
+                RayCatch catcher = replicates[r].rayCatcher();
                 catcher.begin(raysEach, gap[r]);
                 batches.get(r).forEach(rays -> catcher.take(rays, pose));
                 watch.step(1, 1);
             });
         }
         double seconds = (System.nanoTime() - start) * 1e-9;
-        return TraceStudy.result(casting, scenario, options, plan.figures(replicates), true, seconds);
+        return TraceStudy.result(casting, scenario, options, plan.figures(List.of(replicates)), true, seconds);
     }
 
     /**

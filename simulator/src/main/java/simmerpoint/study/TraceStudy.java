@@ -2,12 +2,14 @@ package simmerpoint.study;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.concurrent.CompletableFuture;
 import java.util.stream.IntStream;
 import simmerpoint.sampling.Estimate;
 import simmerpoint.scenario.Kitchen;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.target.CatchPlan;
 import simmerpoint.target.Figures;
+import simmerpoint.target.FluxMaps;
 import simmerpoint.target.TargetCatch;
 
 /**
@@ -106,6 +108,9 @@ public final class TraceStudy {
             Figures figures,
             boolean precisionReached,
             double seconds) {
+        CompletableFuture<FluxMaps> maps = casting.threads() > 1
+                ? CompletableFuture.supplyAsync(figures::maps)
+                : CompletableFuture.completedFuture(figures.maps());
         return new TraceResult(
                 scenario,
                 casting.surface().outlineArea(),
@@ -113,7 +118,7 @@ public final class TraceStudy {
                 casting.surface().panels(),
                 figures.ledger(absorbedShare(scenario, figures)),
                 figures.spot(),
-                figures.maps(),
+                maps.join(),
                 figures.faces(),
                 options.seed(),
                 Casting.REPLICATES,

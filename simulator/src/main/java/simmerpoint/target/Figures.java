@@ -2,8 +2,6 @@ package simmerpoint.target;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import simmerpoint.dish.Mirror;
 import simmerpoint.pan.Target;
@@ -101,6 +99,7 @@ public final class Figures {
         double area = Math.PI * target.radiusMetres() * target.radiusMetres();
         TargetGrids grids = tallies.get(0).grids;
         PeakSearch.Peak peak = new PeakSearch(grids).find(tallies);
+        SpotRadii radii = new SpotRadii(tallies, reflectedShare);
         return new Spot(
                 ratio(Tally::caught, t -> t.lit * reflectedShare),
                 mean(t -> t.underside).times(1 / (area * beam)),
@@ -111,28 +110,10 @@ public final class Figures {
                 peak.y(),
                 ratio(t -> t.moments[0], t -> t.underside),
                 ratio(t -> t.moments[1], t -> t.underside),
-                radiusHolding(0.50),
-                radiusHolding(0.90),
-                radiusHolding(0.95),
+                radii.holding(0.50),
+                radii.holding(0.90),
+                radii.holding(0.95),
                 ellipse());
-    }
-
-    private Optional<Estimate> radiusHolding(double share) {
-        RadialSums all = new RadialSums(target.radiusMetres());
-        tallies.forEach(t -> all.add(t.crossing, 1));
-        double reflected = sum(t -> t.lit * mirror.reflectedShare());
-        OptionalDouble whole = all.radiusHolding(share * reflected);
-        if (whole.isEmpty() || reflected == 0) {
-            return Optional.empty();
-        }
-        return Optional.of(Replicates.jackknife(tallies.size(), whole.getAsDouble(), r -> {
-            Tally t = tallies.get(r);
-            RadialSums rest = new RadialSums(target.radiusMetres());
-            rest.add(all, 1);
-            rest.add(t.crossing, -1);
-            double left = share * (reflected - t.lit * mirror.reflectedShare());
-            return rest.radiusHolding(left).orElse(whole.getAsDouble());
-        }));
     }
 
     private Optional<SpotEllipse> ellipse() {
@@ -174,14 +155,10 @@ public final class Figures {
     /** The flux maps; not of a catch for watts alone. */
     public FluxMaps maps() {
         TargetGrids grids = tallies.get(0).grids;
-        FluxMap caught = map(grids.plane(), t -> t.caughtMap);
-        FluxMap crossing = MapSums.of(grids.plane(), tallies, t -> t.caughtMap, t -> t.besideMap);
-        Optional<FluxMap> wall = Optional.ofNullable(grids.wall()).map(g -> map(g, t -> t.wallMap));
-        Optional<FluxMap> lid = Optional.ofNullable(grids.lid()).map(g -> map(g, t -> t.lidMap));
+        FluxMap caught = MapSums.of(grids.plane(), tallies, t -> t.planeMap);
+        FluxMap crossing = MapSums.ofCrossing(grids.plane(), tallies);
+        Optional<FluxMap> wall = Optional.ofNullable(grids.wall()).map(g -> MapSums.of(g, tallies, t -> t.wallMap));
+        Optional<FluxMap> lid = Optional.ofNullable(grids.lid()).map(g -> MapSums.of(g, tallies, t -> t.lidMap));
         return new FluxMaps(crossing, caught, wall, lid);
-    }
-
-    private FluxMap map(Grid grid, Function<Tally, double[]> cells) {
-        return MapSums.of(grid, tallies, cells, cells);
     }
 }

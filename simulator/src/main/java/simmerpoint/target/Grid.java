@@ -73,6 +73,14 @@ record Grid(
         return i >= 0 && j >= 0 && i < columns && j < rows ? ((int) j) * columns + ((int) i) : -1;
     }
 
+    /** Number of the cell at a place, or twice {@code cells()} beyond the grid, without a branch to be guessed. */
+    int cellOrBeyond(float first, float second) {
+        int i = (int) ((first - (float) firstMin) * (float) perWidth + 1) - 1;
+        int j = (int) ((second - (float) secondMin) * (float) perHeight + 1) - 1;
+        int beyond = (i | j | (columns - 1 - i) | (rows - 1 - j)) >> 31;
+        return ((j * columns + i) & ~beyond) | (2 * cells() & beyond);
+    }
+
     double first(int i) {
         return firstMin + (i + 0.5) * cellWidth;
     }

@@ -7,25 +7,26 @@ import java.util.function.Function;
 final class MapSums {
     private MapSums() {}
 
-    /**
-     * The map of the sum of two maps, or of one if both are the same.
-     *
-     * @param grid of all of them
-     * @param tallies the replicates
-     * @param first picks a replicate's map
-     * @param second picks another one to be added to it
-     */
-    static FluxMap of(
-            Grid grid, List<Tally> tallies, Function<Tally, double[]> first, Function<Tally, double[]> second) {
+    /** The map of one kind of cells. */
+    static FluxMap of(Grid grid, List<Tally> tallies, Function<Tally, double[]> cells) {
+        return of(grid, tallies, cells, 0);
+    }
+
+    /** The map of all that crosses the plane: what lands there and what passes beside it. */
+    static FluxMap ofCrossing(Grid plane, List<Tally> tallies) {
+        return of(plane, tallies, t -> t.planeMap, plane.cells());
+    }
+
+    /** Each cell of the grid with the one {@code beside} cells later, if that is not the same. */
+    private static FluxMap of(Grid grid, List<Tally> tallies, Function<Tally, double[]> cells, int beside) {
         int n = tallies.size();
         double[] sum = new double[grid.cells()];
         double[] squares = new double[grid.cells()];
         for (Tally t : tallies) {
-            double[] a = first.apply(t);
-            double[] b = second.apply(t);
+            double[] map = cells.apply(t);
             double perCell = 1 / (t.rays * grid.cellArea());
             for (int c = 0; c < sum.length; c++) {
-                double flux = perCell * (a == b ? a[c] : a[c] + b[c]);
+                double flux = perCell * (beside == 0 ? map[c] : map[c] + map[c + beside]);
                 sum[c] += flux;
                 squares[c] += flux * flux;
             }

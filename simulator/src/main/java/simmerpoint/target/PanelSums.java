@@ -20,20 +20,20 @@ public final class PanelSums {
         rays = new int[panels];
     }
 
-    /** Adds sunlight on the mirrors and what of it left them, {@code lit} ray by ray: 0 where the target shades. */
-    void countMirrors(ReflectedRays batch, double[] lit) {
+    /** Adds sunlight on the mirrors and {@code share} of {@code lit} ray by ray, which is 0 where the target shades. */
+    void countMirrors(ReflectedRays batch, float[] lit, double share) {
         for (int i = 0; i < batch.count(); i++) {
             int k = batch.panel(i);
             incident[k] += batch.watts(i);
-            reflected[k] += lit[i];
+            reflected[k] += lit[i] * share;
             rays[k] += lit[i] > 0 ? 1 : 0;
         }
     }
 
-    /** Adds what was caught, ray by ray: 0 where it went past. */
-    void countCaught(ReflectedRays batch, double[] landed) {
+    /** Adds {@code share} of {@code landed} ray by ray, which is 0 where light went past. */
+    void countCaught(ReflectedRays batch, float[] landed, double share) {
         for (int i = 0; i < batch.count(); i++) {
-            caught[batch.panel(i)] += landed[i];
+            caught[batch.panel(i)] += landed[i] * share;
         }
     }
 

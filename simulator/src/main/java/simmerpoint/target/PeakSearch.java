@@ -1,7 +1,6 @@
 package simmerpoint.target;
 
 import java.util.List;
-import java.util.function.Function;
 import simmerpoint.sampling.Estimate;
 import simmerpoint.sampling.Replicates;
 
@@ -38,7 +37,7 @@ final class PeakSearch {
 
     Peak find(List<Tally> tallies) {
         int half = tallies.size() / 2;
-        double[] first = sum(tallies.subList(0, half), t -> t.caughtMap);
+        double[] first = caughtSum(tallies.subList(0, half));
         double[] prefix = rowPrefix(first);
         double most = -1;
         int bestI = grid.columns() / 2;
@@ -46,7 +45,9 @@ final class PeakSearch {
         double room = grids.radius() - grids.peakDiscRadius() + 1e-9 * grids.radius();
         for (int j = reach + 1; j < grid.rows() - reach; j++) {
             for (int i = reach + 1; i < grid.columns() - reach; i++) {
-                if (Math.hypot(corner(i, grid.firstMin()), corner(j, grid.secondMin())) <= room) {
+                double x = corner(i, grid.firstMin());
+                double y = corner(j, grid.secondMin());
+                if (x * x + y * y <= room * room) {
                     double light = inDisc(prefix, i, j);
                     if (light > most) {
                         most = light;
@@ -60,7 +61,7 @@ final class PeakSearch {
         int i = bestI;
         int j = bestJ;
         double perArea = 1 / (cellsInDisc * grid.cellArea() * tallies.get(0).rays);
-        Estimate flux = Replicates.mean(second.size(), r -> perArea * inOneDisc(second.get(r).caughtMap, i, j));
+        Estimate flux = Replicates.mean(second.size(), r -> perArea * inOneDisc(second.get(r).planeMap, i, j));
         return new Peak(corner(i, grid.firstMin()), corner(j, grid.secondMin()), flux);
     }
 
@@ -69,12 +70,12 @@ final class PeakSearch {
         return min + i * grid.cellWidth();
     }
 
-    private static double[] sum(List<Tally> tallies, Function<Tally, double[]> map) {
-        double[] sum = new double[map.apply(tallies.get(0)).length];
+    private double[] caughtSum(List<Tally> tallies) {
+        double[] sum = new double[grid.cells()];
         for (Tally t : tallies) {
-            double[] m = map.apply(t);
+            double[] map = t.planeMap;
             for (int c = 0; c < sum.length; c++) {
-                sum[c] += m[c];
+                sum[c] += map[c];
             }
         }
         return sum;

@@ -32,6 +32,19 @@ final class RadialSums {
         }
     }
 
+    /** The same for {@code share} of {@code n} amounts at a stroke. */
+    void add(float[] radius, float[] amount, double share, int n) {
+        float perRadius = (float) perMetre;
+        for (int i = 0; i < n; i++) {
+            float x = radius[i] * perRadius;
+            if (x < NEAR) {
+                sums[(int) x] += amount[i] * share;
+            } else {
+                add(radius[i], amount[i] * share);
+            }
+        }
+    }
+
     private double border(int bin) {
         double x = bin <= NEAR ? bin : NEAR * Math.exp((bin - NEAR) * LOG_STEP);
         return x / perMetre;
@@ -48,6 +61,14 @@ final class RadialSums {
             sum += sums[k];
         }
         return OptionalDouble.empty();
+    }
+
+    /** Fresh sums: these and {@code factor} times another's. */
+    RadialSums plus(RadialSums other, double factor) {
+        RadialSums out = new RadialSums(PER_RADIUS / perMetre);
+        out.add(this, 1);
+        out.add(other, factor);
+        return out;
     }
 
     /** Adds {@code factor} times another's sums. */

@@ -17,17 +17,27 @@ import simmerpoint.tracing.ReflectedRays;
  * and worked off afterwards (measured: two thirds of the time).
  */
 public final class RayCatch {
+    /** Keeps the square of a direction's height off zero; nothing beside any other. */
+    private static final float NOT_ZERO = 1e-30f;
+
     private final Tally tally;
     private final Cylinder body;
-    private final double radius;
+    private final float radius;
     private final boolean bare;
     private final double reflectedShare;
     private final Shadow shadow;
     private final ReflectedRays.Seen seen = new ReflectedRays.Seen(LightCaster.BATCH);
-    private final double[] lit = new double[LightCaster.BATCH];
-    private final double[] x = new double[LightCaster.BATCH];
-    private final double[] y = new double[LightCaster.BATCH];
-    private final double[] off = new double[LightCaster.BATCH];
+    /** Sunlight on unshaded mirror points; what of it leaves them is told to the tally. */
+    private final float[] lit = new float[LightCaster.BATCH];
+
+    private final float[] nearness = new float[LightCaster.BATCH];
+    private final float[] x = new float[LightCaster.BATCH];
+    private final float[] y = new float[LightCaster.BATCH];
+    private final float[] off = new float[LightCaster.BATCH];
+    private final float[] reach = new float[LightCaster.BATCH];
+    private final float[] toWall = new float[LightCaster.BATCH];
+    private final int[] beside = new int[LightCaster.BATCH];
+    private final float[] through = new float[LightCaster.BATCH];
     private final int[] list = new int[LightCaster.BATCH + 1];
     private final Optional<PanelSums> panels;
 
@@ -51,10 +61,10 @@ public final class RayCatch {
         this.tally = tally;
         this.panels = panels;
         this.reflectedShare = reflectedShare;
-        radius = target.radiusMetres();
+        radius = (float) target.radiusMetres();
         double height = target instanceof Pan pan ? pan.heightMetres() : 0;
         bare = !(target instanceof Pan);
-        body = new Cylinder(radius, height, bare);
+        body = new Cylinder(target.radiusMetres(), height, bare);
         shadow = new Shadow(target, sunInTarget, largestSunAngle);
     }
 
@@ -71,84 +81,122 @@ public final class RayCatch {
      * @param pose of their frame in the target's
      */
     public void take(ReflectedRays rays, Pose pose) {
-        seen.turn(rays, pose);
-        countMirrors(rays, pose);
-        panels.ifPresent(sums -> sums.countMirrors(rays, lit));
+        seen.from(rays, pose);
+        countMirrors(rays);
+        panels.ifPresent(sums -> sums.countMirrors(rays, lit, reflectedShare));
         land(rays.count());
-        meetBody(cross(rays.count()));
-        panels.ifPresent(sums -> sums.countCaught(rays, lit));
+        turnToWall(rays.count());
+        int listed = cross(rays.count());
+        if (tally.hasMaps()) {
+            tally.map(x, y, off, beside, through, reflectedShare, rays.count());
+        }
+        meetBody(listed);
+        panels.ifPresent(sums -> sums.countCaught(rays, lit, reflectedShare));
     }
 
-    private void countMirrors(ReflectedRays rays, Pose pose) {
-        double incident = 0;
+    private void countMirrors(ReflectedRays rays) {
+        rays.copyWatts(lit);
         double shaded = 0;
-        for (int i = 0; i < rays.count(); i++) {
-            double watts = rays.watts(i);
-            incident += watts;
-            lit[i] = watts * reflectedShare;
-        }
         if (shadow.isCast()) {
             int candidates = nearShadow(rays.count());
             for (int k = 0; k < candidates; k++) {
-                shaded += shade(rays, pose, list[k]);
+                shaded += shade(rays, list[k]);
             }
         }
-        tally.incident += incident;
+        tally.incident += rays.incident();
         tally.shaded += shaded;
-        tally.lit += incident - shaded;
+        tally.lit += rays.incident() - shaded;
     }
 
     /** Lists the mirror points that the shadow may cover. */
     private int nearShadow(int n) {
+        shadow.nearness(seen.px, seen.py, seen.pz, n, nearness);
         int k = 0;
         for (int i = 0; i < n; i++) {
             list[k] = i;
-            k += shadow.mayCover(seen.px[i], seen.py[i], seen.pz[i]) ? 1 : 0;
+            k += 1 + below(nearness[i]);
         }
         return k;
     }
 
     /** Watts of ray {@code i} if the body keeps the sun off its mirror point, which then reflects nothing; else 0. */
-    private double shade(ReflectedRays rays, Pose pose, int i) {
-        Vec sun = pose.rotation().apply(rays.towardsSun(i));
-        if (body.meet(seen.px[i], seen.py[i], seen.pz[i], sun.x(), sun.y(), sun.z()) == Cylinder.NOTHING) {
+    private double shade(ReflectedRays rays, int i) {
+        seen.lookAtSun(rays, i);
+        int met = body.meet(seen.px[i], seen.py[i], seen.pz[i], seen.sunX, seen.sunY, seen.sunZ);
+        if (met == Cylinder.NOTHING) {
             return 0;
         }
         lit[i] = 0;
         return rays.watts(i);
     }
 
-    /** Where the lines of the rays cross the target's plane. */
+    /** Where the lines of the rays cross the target's plane; far away, but somewhere, for those that run along it. */
     private void land(int n) {
+        float[] pz = seen.pz;
+        float[] dz = seen.dz;
         for (int i = 0; i < n; i++) {
-            x[i] = seen.px[i] - seen.pz[i] / seen.dz[i] * seen.dx[i];
+            reach[i] = -pz[i] * dz[i] / (dz[i] * dz[i] + NOT_ZERO);
         }
+        along(seen.px, seen.dx, x, n);
+        along(seen.py, seen.dy, y, n);
         for (int i = 0; i < n; i++) {
-            y[i] = seen.py[i] - seen.pz[i] / seen.dz[i] * seen.dy[i];
-        }
-        for (int i = 0; i < n; i++) {
-            off[i] = Math.sqrt(x[i] * x[i] + y[i] * y[i]);
+            off[i] = (float) Math.sqrt(x[i] * x[i] + y[i] * y[i]);
         }
     }
 
-    /** Counts what crosses the plane from below, and lists all rays that the underside does not catch. */
+    private void along(float[] from, float[] direction, float[] to, int n) {
+        for (int i = 0; i < n; i++) {
+            to[i] = from[i] + reach[i] * direction[i];
+        }
+    }
+
+    /** All bits set where {@code a} is below zero, else none: a comparison without a branch to be guessed. */
+    private static int below(float a) {
+        return Float.floatToRawIntBits(a) >> 31;
+    }
+
+    private static float masked(float a, int mask) {
+        return Float.intBitsToFloat(Float.floatToRawIntBits(a) & mask);
+    }
+
+    /** For each ray: below zero if it may still meet the wall after it has crossed the plane beside the underside. */
+    private void turnToWall(int n) {
+        float[] dx = seen.dx;
+        float[] dy = seen.dy;
+        float radius2 = radius * radius;
+        for (int i = 0; i < n; i++) {
+            float inward = x[i] * dx[i] + y[i] * dy[i];
+            float across2 = inward * inward - (dx[i] * dx[i] + dy[i] * dy[i]) * (off[i] * off[i] - radius2);
+            toWall[i] = bare ? 1 : Math.max(inward, -across2);
+        }
+    }
+
+    /** Sorts out what crosses the plane from below, counts what the underside or disc catches, lists what may meet more. */
     private int cross(int n) {
+        float[] pz = seen.pz;
+        float[] dz = seen.dz;
         int k = 0;
         double slant = 0;
         double underside = 0;
+        double missed = 0;
         double mx = 0;
         double my = 0;
         double mxx = 0;
         double mxy = 0;
         double myy = 0;
         for (int i = 0; i < n; i++) {
-            boolean crosses = seen.dz[i] > 0 && seen.pz[i] < 0;
-            boolean caught = crosses && off[i] <= radius;
+            int crosses = below(pz[i]) & below(0 - dz[i]);
+            beside[i] = below(radius - off[i]);
+            int caught = crosses & ~beside[i];
+            int past = crosses & beside[i] & ~below(toWall[i]);
+            through[i] = masked(lit[i], crosses);
             list[k] = i;
-            k += caught ? 0 : 1;
-            double w = caught ? lit[i] : 0;
+            k += 1 + (caught | past);
+            missed += masked(lit[i], past);
+            lit[i] = masked(lit[i], ~past);
+            double w = masked(lit[i], caught);
             underside += w;
-            slant += w * seen.dz[i];
+            slant += w * dz[i];
             double wx = w * x[i];
             double wy = w * y[i];
             mx += wx;
@@ -156,17 +204,15 @@ public final class RayCatch {
             mxx += wx * x[i];
             mxy += wx * y[i];
             myy += wy * y[i];
-            if (crosses) {
-                tally.map(x[i], y[i], off[i], caught, lit[i]);
-            }
         }
-        tally.underside += underside;
-        tally.undersideSlant += slant;
-        tally.moments[0] += mx;
-        tally.moments[1] += my;
-        tally.moments[2] += mxx;
-        tally.moments[3] += mxy;
-        tally.moments[4] += myy;
+        tally.missed += missed * reflectedShare;
+        tally.underside += underside * reflectedShare;
+        tally.undersideSlant += slant * reflectedShare;
+        tally.moments[0] += mx * reflectedShare;
+        tally.moments[1] += my * reflectedShare;
+        tally.moments[2] += mxx * reflectedShare;
+        tally.moments[3] += mxy * reflectedShare;
+        tally.moments[4] += myy * reflectedShare;
         return k;
     }
 
@@ -174,7 +220,7 @@ public final class RayCatch {
         for (int k = 0; k < listed; k++) {
             int i = list[k];
             int met = bare ? Cylinder.NOTHING : meet(i);
-            tally.hit(body, met, seen.dx[i], seen.dy[i], seen.dz[i], 1, lit[i]);
+            tally.hit(body, met, seen.dx[i], seen.dy[i], seen.dz[i], 1, lit[i] * reflectedShare);
             if (met == Cylinder.NOTHING) {
                 lit[i] = 0;
             }

@@ -9,6 +9,9 @@ import simmerpoint.pan.Target;
  * the sun. Errs on the side of "may".
  */
 final class Shadow {
+    /** More than what single precision can lose of a squared distance, as a share of it. */
+    private static final float SINGLE_PRECISION = 1e-5f;
+
     private final boolean isCast;
     private final double middle;
     private final double sx;
@@ -31,6 +34,23 @@ final class Shadow {
     /** Whether there is one; if not, nothing else here means anything. */
     boolean isCast() {
         return isCast;
+    }
+
+    /** For each of {@code n} mirror points, target frame: not negative if the shadow may cover it. */
+    void nearness(float[] px, float[] py, float[] pz, int n, float[] out) {
+        float up = (float) middle;
+        float ax = (float) sx;
+        float ay = (float) sy;
+        float az = (float) sz;
+        float wide = (float) radius;
+        float spread = (float) perMetre;
+        for (int i = 0; i < n; i++) {
+            float z = pz[i] - up;
+            float along = px[i] * ax + py[i] * ay + z * az;
+            float far2 = px[i] * px[i] + py[i] * py[i] + z * z;
+            float reach = wide + Math.abs(along) * spread;
+            out[i] = reach * reach + far2 * SINGLE_PRECISION - (far2 - along * along);
+        }
     }
 
     /** Of the mirror point (x, y, pz), target frame. */

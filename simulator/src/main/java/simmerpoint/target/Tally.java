@@ -28,8 +28,12 @@ final class Tally {
     /** Null where no maps are wanted, as the maps are then empty. */
     final RadialSums crossing;
 
-    final double[] caughtMap;
-    final double[] besideMap;
+    /**
+     * Cells of the plane: first all of them with what lands on underside or disc, then all of them again with what passes
+     * beside it, then a spare one for what is in neither. One array, so that no branch has to choose.
+     */
+    final double[] planeMap;
+
     final double[] wallMap;
     final double[] lidMap;
 
@@ -37,8 +41,7 @@ final class Tally {
         this.grids = grids;
         maps = grids.plane() != null;
         crossing = maps ? new RadialSums(grids.radius()) : null;
-        caughtMap = new double[maps ? grids.plane().cells() : 0];
-        besideMap = new double[maps ? grids.plane().cells() : 0];
+        planeMap = new double[maps ? 2 * grids.plane().cells() + 1 : 0];
         wallMap = new double[grids.wall() == null ? 0 : grids.wall().cells()];
         lidMap = new double[grids.lid() == null ? 0 : grids.lid().cells()];
     }
@@ -68,8 +71,29 @@ final class Tally {
         crossing.add(radius, watts);
         int cell = grids.plane().cellAt(x, y);
         if (cell >= 0) {
-            (inside ? caughtMap : besideMap)[cell] += watts;
+            planeMap[inside ? cell : cell + grids.plane().cells()] += watts;
         }
+    }
+
+    /**
+     * The same for {@code n} rays at a stroke; there must be maps.
+     *
+     * @param beside all bits set for what lands beside the target, else none
+     * @param watts of each ray, 0 where it does not cross
+     * @param share of them that counts
+     */
+    void map(float[] x, float[] y, float[] radius, int[] beside, float[] watts, double share, int n) {
+        Grid plane = grids.plane();
+        int cells = plane.cells();
+        for (int i = 0; i < n; i++) {
+            int cell = plane.cellOrBeyond(x[i], y[i]) + (cells & beside[i]);
+            planeMap[Math.min(2 * cells, cell)] += watts[i] * share;
+        }
+        crossing.add(radius, watts, share, n);
+    }
+
+    boolean hasMaps() {
+        return maps;
     }
 
     /**

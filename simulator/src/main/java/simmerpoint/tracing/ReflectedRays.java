@@ -1,6 +1,7 @@
 package simmerpoint.tracing;
 
 import simmerpoint.geometry.Pose;
+import simmerpoint.geometry.Rotation;
 import simmerpoint.geometry.Vec;
 
 /**
@@ -10,6 +11,7 @@ import simmerpoint.geometry.Vec;
  */
 public final class ReflectedRays {
     private final int count;
+    private double incident;
     private final float[] px;
     private final float[] py;
     private final float[] pz;
@@ -65,6 +67,7 @@ public final class ReflectedRays {
         sy[k] = (float) light.sy[i];
         sz[k] = (float) light.sz[i];
         watts[k] = (float) light.watts[i];
+        incident += watts[k];
         panel[k] = light.panel[i];
     }
 
@@ -98,29 +101,57 @@ public final class ReflectedRays {
         return new Vec(sx[i], sy[i], sz[i]);
     }
 
-    /** Mirror points and directions of a batch in another frame; owned by one thread. */
+    /** Sunlight on all mirror points, W, each ray as if it were the whole sample. */
+    public double incident() {
+        return incident;
+    }
+
+    /** Copies the watts of all rays into {@code out}. */
+    public void copyWatts(float[] out) {
+        System.arraycopy(watts, 0, out, 0, count);
+    }
+
+    /**
+     * Mirror points and directions of a batch in another frame, in single precision as they are kept: it lets the loops
+     * take eight rays at a stroke (measured: a fifth of the time). Owned by one thread; not to be written to.
+     */
     public static final class Seen {
+        /** A frame that is turned by less than this is only shifted: no point of a dish moves by a nanometre. */
+        private static final double UNTURNED = 1e-10;
+
         /** Mirror point, m. */
-        public final double[] px;
+        public final float[] px;
         /** Mirror point. */
-        public final double[] py;
+        public final float[] py;
         /** Mirror point. */
-        public final double[] pz;
+        public final float[] pz;
         /** Direction after the reflection, unit. */
-        public final double[] dx;
+        public float[] dx;
         /** Direction after the reflection. */
-        public final double[] dy;
+        public float[] dy;
         /** Direction after the reflection. */
-        public final double[] dz;
+        public float[] dz;
+
+        /** Direction to the sun last {@linkplain #lookAtSun looked at}, unit. */
+        public double sunX;
+        /** Direction to the sun. */
+        public double sunY;
+        /** Direction to the sun. */
+        public double sunZ;
+
+        private final double[] m = new double[9];
+        private final float[] turnedX;
+        private final float[] turnedY;
+        private final float[] turnedZ;
 
         /** Room for batches of up to {@code n} rays. */
         public Seen(int n) {
-            px = new double[n];
-            py = new double[n];
-            pz = new double[n];
-            dx = new double[n];
-            dy = new double[n];
-            dz = new double[n];
+            px = new float[n];
+            py = new float[n];
+            pz = new float[n];
+            turnedX = new float[n];
+            turnedY = new float[n];
+            turnedZ = new float[n];
         }
 
         /**
@@ -129,21 +160,51 @@ public final class ReflectedRays {
          * @param rays at most as many as there is room for
          * @param pose of their frame in the other one
          */
-        public void turn(ReflectedRays rays, Pose pose) {
-            double[] m = pose.rotation().rows();
+        public void from(ReflectedRays rays, Pose pose) {
             Vec o = pose.origin();
-            row(px, rays.count, m, 0, rays.px, rays.py, rays.pz, o.x());
-            row(py, rays.count, m, 3, rays.px, rays.py, rays.pz, o.y());
-            row(pz, rays.count, m, 6, rays.px, rays.py, rays.pz, o.z());
-            row(dx, rays.count, m, 0, rays.dx, rays.dy, rays.dz, 0);
-            row(dy, rays.count, m, 3, rays.dx, rays.dy, rays.dz, 0);
-            row(dz, rays.count, m, 6, rays.dx, rays.dy, rays.dz, 0);
+            System.arraycopy(pose.rotation().rows(), 0, m, 0, m.length);
+            if (pose.rotation().differs(Rotation.NONE) < UNTURNED) {
+                shift(px, rays.count, rays.px, o.x());
+                shift(py, rays.count, rays.py, o.y());
+                shift(pz, rays.count, rays.pz, o.z());
+                dx = rays.dx;
+                dy = rays.dy;
+                dz = rays.dz;
+            } else {
+                row(px, rays.count, m, 0, rays.px, rays.py, rays.pz, o.x());
+                row(py, rays.count, m, 3, rays.px, rays.py, rays.pz, o.y());
+                row(pz, rays.count, m, 6, rays.px, rays.py, rays.pz, o.z());
+                row(turnedX, rays.count, m, 0, rays.dx, rays.dy, rays.dz, 0);
+                row(turnedY, rays.count, m, 3, rays.dx, rays.dy, rays.dz, 0);
+                row(turnedZ, rays.count, m, 6, rays.dx, rays.dy, rays.dz, 0);
+                dx = turnedX;
+                dy = turnedY;
+                dz = turnedZ;
+            }
         }
 
-        private static void row(double[] out, int n, double[] m, int at, float[] x, float[] y, float[] z, double o) {
-            double a = m[at];
-            double b = m[at + 1];
-            double c = m[at + 2];
+        /** Sees the sun from mirror point {@code i} of the rays last seen. */
+        public void lookAtSun(ReflectedRays rays, int i) {
+            double x = rays.sx[i];
+            double y = rays.sy[i];
+            double z = rays.sz[i];
+            sunX = m[0] * x + m[1] * y + m[2] * z;
+            sunY = m[3] * x + m[4] * y + m[5] * z;
+            sunZ = m[6] * x + m[7] * y + m[8] * z;
+        }
+
+        private static void shift(float[] out, int n, float[] x, double by) {
+            float o = (float) by;
+            for (int i = 0; i < n; i++) {
+                out[i] = x[i] + o;
+            }
+        }
+
+        private static void row(float[] out, int n, double[] m, int at, float[] x, float[] y, float[] z, double by) {
+            float a = (float) m[at];
+            float b = (float) m[at + 1];
+            float c = (float) m[at + 2];
+            float o = (float) by;
             for (int i = 0; i < n; i++) {
                 out[i] = a * x[i] + b * y[i] + c * z[i] + o;
             }

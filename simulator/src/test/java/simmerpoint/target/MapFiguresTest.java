@@ -30,7 +30,7 @@ class MapFiguresTest {
         for (int c = 0; c < grid.cells(); c++) {
             double x = grid.first(c % grid.columns());
             double y = grid.second(c / grid.columns());
-            tally.caughtMap[c] = flux.applyAsDouble(x, y) * grid.cellArea();
+            tally.planeMap[c] = flux.applyAsDouble(x, y) * grid.cellArea();
         }
         return tally;
     }

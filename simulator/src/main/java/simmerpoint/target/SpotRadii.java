@@ -1,0 +1,41 @@
+package simmerpoint.target;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import simmerpoint.sampling.Estimate;
+import simmerpoint.sampling.Replicates;
+
+/** Radii about the target's middle within which given shares of the reflected light cross its plane, with errors. */
+final class SpotRadii {
+    private final int n;
+    private final double reflected;
+    private final double[] reflectedWithout;
+    private final RadialSums all;
+    private final RadialSums[] allWithout;
+
+    /** From the replicates of one catch; {@code reflectedShare} of the unshaded light leaves the mirrors as a beam. */
+    SpotRadii(List<Tally> tallies, double reflectedShare) {
+        n = tallies.size();
+        double lit = tallies.stream().mapToDouble(t -> t.lit).sum();
+        reflected = lit * reflectedShare;
+        reflectedWithout = tallies.stream()
+                .mapToDouble(t -> (lit - t.lit) * reflectedShare)
+                .toArray();
+        all = new RadialSums(tallies.get(0).grids.radius());
+        tallies.forEach(t -> all.add(t.crossing, 1));
+        allWithout = tallies.stream().map(t -> all.plus(t.crossing, -1)).toArray(RadialSums[]::new);
+    }
+
+    /** Radius that holds {@code share} of the reflected light, m; empty if so much never crosses the plane. */
+    Optional<Estimate> holding(double share) {
+        OptionalDouble whole = all.radiusHolding(share * reflected);
+        if (whole.isEmpty() || reflected == 0) {
+            return Optional.empty();
+        }
+        return Optional.of(Replicates.jackknife(
+                n,
+                whole.getAsDouble(),
+                r -> allWithout[r].radiusHolding(share * reflectedWithout[r]).orElse(whole.getAsDouble())));
+    }
+}
