@@ -43,6 +43,7 @@ public final class StoredLight {
             }
             batches.get(r).add(ReflectedRays.of(light, draws[r].of(light)));
         });
+        batches.replaceAll(small -> ReflectedRays.joined(small, RayCatch.MOST));
     }
 
     /**

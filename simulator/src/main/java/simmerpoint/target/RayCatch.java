@@ -5,7 +5,6 @@ import simmerpoint.geometry.Pose;
 import simmerpoint.geometry.Vec;
 import simmerpoint.pan.Pan;
 import simmerpoint.pan.Target;
-import simmerpoint.tracing.LightCaster;
 import simmerpoint.tracing.ReflectedRays;
 
 /**
@@ -17,6 +16,9 @@ import simmerpoint.tracing.ReflectedRays;
  * and worked off afterwards (measured: two thirds of the time).
  */
 public final class RayCatch {
+    /** Rays of one batch at most: what is worked out of them stays in the nearest memory. */
+    public static final int MOST = 512;
+
     /** Keeps the square of a direction's height off zero; nothing beside any other. */
     private static final float NOT_ZERO = 1e-30f;
 
@@ -26,19 +28,20 @@ public final class RayCatch {
     private final boolean bare;
     private final double reflectedShare;
     private final Shadow shadow;
-    private final ReflectedRays.Seen seen = new ReflectedRays.Seen(LightCaster.BATCH);
+    private final ReflectedRays.Seen seen = new ReflectedRays.Seen(MOST);
     /** Sunlight on unshaded mirror points; what of it leaves them is told to the tally. */
-    private final float[] lit = new float[LightCaster.BATCH];
+    private final float[] lit = new float[MOST];
 
-    private final float[] nearness = new float[LightCaster.BATCH];
-    private final float[] x = new float[LightCaster.BATCH];
-    private final float[] y = new float[LightCaster.BATCH];
-    private final float[] off = new float[LightCaster.BATCH];
-    private final float[] reach = new float[LightCaster.BATCH];
-    private final float[] toWall = new float[LightCaster.BATCH];
-    private final int[] beside = new int[LightCaster.BATCH];
-    private final float[] through = new float[LightCaster.BATCH];
-    private final int[] list = new int[LightCaster.BATCH + 1];
+    private final float[] nearness = new float[MOST];
+    private final float[] x = new float[MOST];
+    private final float[] y = new float[MOST];
+    private final float[] off = new float[MOST];
+    private final float[] reach = new float[MOST];
+    private final float[] toWall = new float[MOST];
+    private final int[] beside = new int[MOST];
+    private final float[] landed = new float[MOST];
+    private final float[] through = new float[MOST];
+    private final int[] list = new int[MOST + 1];
     private final Optional<PanelSums> panels;
 
     /**
@@ -77,7 +80,7 @@ public final class RayCatch {
     /**
      * Catches a batch.
      *
-     * @param rays at most as many as a caster's batch
+     * @param rays at most {@link #MOST}
      * @param pose of their frame in the target's
      */
     public void take(ReflectedRays rays, Pose pose) {
@@ -86,7 +89,8 @@ public final class RayCatch {
         panels.ifPresent(sums -> sums.countMirrors(rays, lit, reflectedShare));
         land(rays.count());
         turnToWall(rays.count());
-        int listed = cross(rays.count());
+        int listed = sort(rays.count());
+        countLanded(rays.count());
         if (tally.hasMaps()) {
             tally.map(x, y, off, beside, through, reflectedShare, rays.count());
         }
@@ -171,30 +175,39 @@ public final class RayCatch {
         }
     }
 
-    /** Sorts out what crosses the plane from below, counts what the underside or disc catches, lists what may meet more. */
-    private int cross(int n) {
+    /** Sorts out what crosses the plane from below, what lands there, what goes past, and lists what may meet more. */
+    private int sort(int n) {
         float[] pz = seen.pz;
         float[] dz = seen.dz;
         int k = 0;
-        double slant = 0;
-        double underside = 0;
         double missed = 0;
-        double mx = 0;
-        double my = 0;
-        double mxx = 0;
-        double mxy = 0;
-        double myy = 0;
         for (int i = 0; i < n; i++) {
             int crosses = below(pz[i]) & below(0 - dz[i]);
             beside[i] = below(radius - off[i]);
             int caught = crosses & ~beside[i];
             int past = crosses & beside[i] & ~below(toWall[i]);
             through[i] = masked(lit[i], crosses);
+            landed[i] = masked(lit[i], caught);
             list[k] = i;
             k += 1 + (caught | past);
             missed += masked(lit[i], past);
             lit[i] = masked(lit[i], ~past);
-            double w = masked(lit[i], caught);
+        }
+        tally.missed += missed * reflectedShare;
+        return k;
+    }
+
+    private void countLanded(int n) {
+        double slant = 0;
+        double underside = 0;
+        double mx = 0;
+        double my = 0;
+        double mxx = 0;
+        double mxy = 0;
+        double myy = 0;
+        float[] dz = seen.dz;
+        for (int i = 0; i < n; i++) {
+            double w = landed[i];
             underside += w;
             slant += w * dz[i];
             double wx = w * x[i];
@@ -205,7 +218,6 @@ public final class RayCatch {
             mxy += wx * y[i];
             myy += wy * y[i];
         }
-        tally.missed += missed * reflectedShare;
         tally.underside += underside * reflectedShare;
         tally.undersideSlant += slant * reflectedShare;
         tally.moments[0] += mx * reflectedShare;
@@ -213,7 +225,6 @@ public final class RayCatch {
         tally.moments[2] += mxx * reflectedShare;
         tally.moments[3] += mxy * reflectedShare;
         tally.moments[4] += myy * reflectedShare;
-        return k;
     }
 
     private void meetBody(int listed) {

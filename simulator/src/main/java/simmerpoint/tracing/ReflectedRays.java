@@ -1,5 +1,7 @@
 package simmerpoint.tracing;
 
+import java.util.ArrayList;
+import java.util.List;
 import simmerpoint.geometry.Pose;
 import simmerpoint.geometry.Rotation;
 import simmerpoint.geometry.Vec;
@@ -23,6 +25,7 @@ public final class ReflectedRays {
     private final float[] sz;
     private final float[] watts;
     private final int[] panel;
+    private final float[][] floats;
 
     private ReflectedRays(int n) {
         count = n;
@@ -37,6 +40,7 @@ public final class ReflectedRays {
         sz = new float[n];
         watts = new float[n];
         panel = new int[n];
+        floats = new float[][] {px, py, pz, dx, dy, dz, sx, sy, sz, watts};
     }
 
     /** The rays of {@code light} that met a mirror, leaving as {@code out} says. */
@@ -53,6 +57,38 @@ public final class ReflectedRays {
             }
         }
         return kept;
+    }
+
+    /** The same rays in batches of up to {@code most}: few large ones are walked through faster than many small. */
+    public static List<ReflectedRays> joined(List<ReflectedRays> small, int most) {
+        List<ReflectedRays> large = new ArrayList<>();
+        int from = 0;
+        while (from < small.size()) {
+            int to = from;
+            int rays = 0;
+            while (to < small.size() && (to == from || rays + small.get(to).count <= most)) {
+                rays += small.get(to).count;
+                to++;
+            }
+            large.add(join(small.subList(from, to)));
+            from = to;
+        }
+        return large;
+    }
+
+    private static ReflectedRays join(List<ReflectedRays> parts) {
+        ReflectedRays all =
+                new ReflectedRays(parts.stream().mapToInt(ReflectedRays::count).sum());
+        int at = 0;
+        for (ReflectedRays part : parts) {
+            for (int a = 0; a < part.floats.length; a++) {
+                System.arraycopy(part.floats[a], 0, all.floats[a], at, part.count);
+            }
+            System.arraycopy(part.panel, 0, all.panel, at, part.count);
+            all.incident += part.incident;
+            at += part.count;
+        }
+        return all;
     }
 
     private void keep(int k, LightBatch light, Outgoing out, int i) {
