@@ -64,7 +64,8 @@ public final class LightBatch {
     /** Tilt across it per unit of radius, rad; two lines. */
     public final double[] tiltAcross;
 
-    LightBatch(int n) {
+    /** Room for {@code n} rays. */
+    public LightBatch(int n) {
         capacity = n;
         px = new double[n];
         py = new double[n];

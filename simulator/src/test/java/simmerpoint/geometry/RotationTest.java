@@ -127,6 +127,17 @@ class RotationTest {
         assertNotEquals(Rotation.fromZTo(to), Rotation.fromZTo(Direction.of(new Vec(0.1, -0.2, 1.0000001))));
     }
 
+    /** About z by α every level vector's end moves by 2 sin(α/2), and the bound is √2 times that. */
+    @Test
+    void tellsHowFarTwoTurnsDiffer() {
+        Rotation a = Rotation.fromZTo(Direction.of(new Vec(0.1, -0.2, 1)));
+        assertEquals(0, a.differs(a), 0);
+        for (double angle : new double[] {1e-9, 1e-3, 1}) {
+            double far = a.after(Rotation.aboutZ(angle)).differs(a);
+            assertEquals(Math.sqrt(2) * 2 * Math.sin(angle / 2), far, 1e-15 + 1e-7 * far);
+        }
+    }
+
     @Test
     void directionsHaveLengthOne() {
         assertThrows(IllegalArgumentException.class, () -> new Direction(new Vec(0, 0, 1.00001)));
