@@ -50,8 +50,17 @@ public final class CatchPlan {
 
         /** A catcher of batches of {@code batch} rays that adds to this replicate. */
         public TargetCatch catcher(LightCaster caster, int batch) {
-            return new TargetCatch(
-                    target, sun.vec(), sunlight.shape().largestAngle(), mirror.reflectedShare(), caster, batch, tally);
+            return catcher(caster, batch, Optional.empty());
+        }
+
+        /** A catcher of batches that adds to this replicate and to what each panel has sent and landed. */
+        public TargetCatch catcher(LightCaster caster, int batch, PanelSums panels) {
+            return catcher(caster, batch, Optional.of(panels));
+        }
+
+        private TargetCatch catcher(LightCaster caster, int batch, Optional<PanelSums> panels) {
+            double sunAngle = sunlight.shape().largestAngle();
+            return new TargetCatch(target, sun.vec(), sunAngle, mirror.reflectedShare(), caster, batch, tally, panels);
         }
 
         /** A catcher of stored rays that adds to this replicate. */

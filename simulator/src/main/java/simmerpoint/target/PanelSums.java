@@ -1,9 +1,10 @@
 package simmerpoint.target;
 
+import simmerpoint.tracing.LightBatch;
 import simmerpoint.tracing.ReflectedRays;
 
 /**
- * What every panel has sent and landed so far, summed over stored rays: watts as if each ray were the whole sample, to be
+ * What every panel has sent and landed so far, summed over rays: watts as if each ray were the whole sample, to be
  * divided by the number of rays. For one thread.
  */
 public final class PanelSums {
@@ -34,6 +35,29 @@ public final class PanelSums {
     void countCaught(ReflectedRays batch, float[] landed, double share) {
         for (int i = 0; i < batch.count(); i++) {
             caught[batch.panel(i)] += landed[i] * share;
+        }
+    }
+
+    /** Adds a batch of sunlight: what of it left the mirrors and what of that landed, ray by ray. */
+    void count(LightBatch batch, double[] lit, double[] landed) {
+        for (int i = 0; i < batch.capacity; i++) {
+            int k = batch.panel[i];
+            if (k >= 0) {
+                incident[k] += batch.watts[i];
+                reflected[k] += lit[i];
+                caught[k] += landed[i];
+                rays[k] += lit[i] > 0 ? 1 : 0;
+            }
+        }
+    }
+
+    /** Adds what {@code other} has counted. */
+    public void add(PanelSums other) {
+        for (int k = 0; k < rays.length; k++) {
+            incident[k] += other.incident[k];
+            reflected[k] += other.reflected[k];
+            caught[k] += other.caught[k];
+            rays[k] += other.rays[k];
         }
     }
 

@@ -1,5 +1,7 @@
 package simmerpoint.target;
 
+import java.util.Arrays;
+import java.util.Optional;
 import simmerpoint.geometry.Vec;
 import simmerpoint.pan.Pan;
 import simmerpoint.pan.Target;
@@ -31,6 +33,8 @@ public final class TargetCatch {
     private final boolean sharp;
     private final double reflectedShare;
     private final Shadow shadow;
+    private final Optional<PanelSums> panels;
+    private final double[] landed;
 
     /**
      * Catches for one replicate.
@@ -42,6 +46,7 @@ public final class TargetCatch {
      * @param caster where the light comes from
      * @param batch rays per batch
      * @param tally receives the counts
+     * @param panels receives them panel by panel, if wanted
      */
     TargetCatch(
             Target target,
@@ -50,8 +55,11 @@ public final class TargetCatch {
             double reflectedShare,
             LightCaster caster,
             int batch,
-            Tally tally) {
+            Tally tally,
+            Optional<PanelSums> panels) {
         this.tally = tally;
+        this.panels = panels;
+        landed = new double[panels.isPresent() ? batch : 0];
         this.reflectedShare = reflectedShare;
         radius = target.radiusMetres();
         double height = target instanceof Pan pan ? pan.heightMetres() : 0;
@@ -71,7 +79,7 @@ public final class TargetCatch {
     public void catchLight(LightBatch light) {
         countMirrors(light);
         if (sharp) {
-            java.util.Arrays.fill(beside.weight, 1);
+            Arrays.fill(beside.weight, 1);
         } else {
             share.judge(light);
             drawInside(light);
@@ -82,6 +90,10 @@ public final class TargetCatch {
         beside.land(light, sharp);
         count(light, beside);
         tally.rays += light.capacity;
+        panels.ifPresent(sums -> {
+            sums.count(light, lit, landed);
+            Arrays.fill(landed, 0);
+        });
     }
 
     /** Counts the light up to its reflection; what is reflected of each ray goes into {@link #lit}. */
@@ -179,6 +191,13 @@ public final class TargetCatch {
         tally.cross(landing.x[i], landing.y[i], landing.radius[i], caught, watts);
         if (caught) {
             tally.undersideSlant += watts * landing.out.dz[i] * landing.perLength[i];
+            land(i, watts);
+        }
+    }
+
+    private void land(int i, double watts) {
+        if (panels.isPresent()) {
+            landed[i] += watts;
         }
     }
 
@@ -196,5 +215,8 @@ public final class TargetCatch {
             cross(landing, i, met == Cylinder.UNDERSIDE, watts);
         }
         tally.hit(body, met, dx, dy, dz, landing.perLength[i], watts);
+        if (met == Cylinder.WALL || met == Cylinder.LID) {
+            land(i, watts);
+        }
     }
 }

@@ -5,6 +5,7 @@ import java.util.concurrent.Executor;
 import java.util.function.Consumer;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.study.LightSample;
+import simmerpoint.study.PanelStudy;
 import simmerpoint.study.PanelWatts;
 import simmerpoint.study.Progress;
 import simmerpoint.study.StoredLight;
@@ -12,7 +13,7 @@ import simmerpoint.study.TraceOptions;
 
 /**
  * Tells what each panel does, and where a few rays go, for the newest scenario: at once from stored light where only the pan
- * has moved, else from few rays and then from many. Works on one thread of its own, like {@link LiveEngine}.
+ * has moved, else from few rays and then from many. Dishes whose panels hide each other are traced anew each time. Works on one thread of its own, like {@link LiveEngine}.
  */
 public final class PanelEngine implements AutoCloseable {
     /** Rays behind the first figures of another dish or another aim. */
@@ -28,8 +29,6 @@ public final class PanelEngine implements AutoCloseable {
     public static final int DRAWN = 26;
 
     private static final long RAYS_PER_PANEL = 64;
-    private static final String HIDDEN =
-            "Panels of this dish hide each other, so their shares are not told one by one.";
 
     private final TraceOptions asked;
     private final Lane lane = new Lane("panels", 0);
@@ -64,6 +63,7 @@ public final class PanelEngine implements AutoCloseable {
     private final class Run implements Lane.Job {
         private final Scenario scenario;
         private boolean refused;
+        private long raysSoFar;
 
         Run(Scenario scenario) {
             this.scenario = scenario;
@@ -74,43 +74,37 @@ public final class PanelEngine implements AutoCloseable {
             guarded(() -> {
                 if (stored.isEmpty() || !stored.get().serves(scenario)) {
                     cast(COARSE_RAYS, Progress.NONE);
+                } else {
+                    raysSoFar = stored.get().rays();
+                    tell(stored.get().panelsFor(scenario));
                 }
-                tell();
             });
         }
 
         @Override
         public void rest() {
-            if (refused || stored.isEmpty()) {
-                return;
-            }
             long wanted = Math.max(
                     LEAST_RAYS,
                     Math.min(
                             MOST_RAYS,
                             RAYS_PER_PANEL * newest.map(PanelWatts::panels).orElse(0)));
-            if (stored.get().rays() < wanted) {
-                guarded(() -> {
-                    cast(wanted, (share, detail) -> lane.goOn());
-                    tell();
-                });
+            if (!refused && raysSoFar < wanted) {
+                guarded(() -> cast(wanted, (share, detail) -> lane.goOn()));
             }
         }
 
         private void cast(long rays, Progress progress) {
             TraceOptions options = asked.withRays(rays).withPrecision(0);
             StoredLight light = StoredLight.cast(scenario, options, progress);
-            stored = Optional.of(light).filter(s -> s.serves(scenario));
+            boolean serves = light.serves(scenario);
+            stored = serves ? Optional.of(light) : Optional.empty();
             sample = light.sample(DRAWN);
+            raysSoFar = light.rays();
+            tell(serves ? light.panelsFor(scenario) : PanelStudy.run(scenario, options, progress));
         }
 
-        private void tell() {
-            if (stored.isEmpty()) {
-                newest = Optional.empty();
-                refuse(HIDDEN);
-                return;
-            }
-            newest = Optional.of(stored.get().panelsFor(scenario));
+        private void tell(PanelWatts panels) {
+            newest = Optional.of(panels);
             out.put(new PanelState(scenario, newest, sample, Optional.empty()));
         }
 

@@ -9,8 +9,7 @@ import simmerpoint.study.PanelWatts;
  * What is known of single panels and rays.
  *
  * @param scenario what was asked for last
- * @param panels the newest figures panel by panel; they may still be those of an earlier scenario; empty before the first,
- *     and where panels hide each other
+ * @param panels the newest figures panel by panel; they may still be those of an earlier scenario; empty before the first
  * @param sample a few traced rays
  * @param refusal why nothing is known of this scenario, in one sentence; empty if something is
  */

@@ -5,10 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
-import java.util.function.Predicate;
 import org.junit.jupiter.api.Test;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.scenario.ScenarioReader;
@@ -23,29 +21,6 @@ class LiveEngineTest {
 
     private final Scenario example = ScenarioReader.builtIn().scenario();
 
-    /** Collects every state, delivered on the engine's own thread. */
-    private static final class Log {
-        private final List<LiveState> states = new ArrayList<>();
-
-        synchronized void add(LiveState state) {
-            states.add(state);
-            notifyAll();
-        }
-
-        synchronized LiveState await(Predicate<LiveState> wanted) throws InterruptedException {
-            long end = System.nanoTime() + TimeUnit.SECONDS.toNanos(60);
-            while (states.stream().noneMatch(wanted)) {
-                assertTrue(System.nanoTime() < end, "no such state came");
-                wait(100);
-            }
-            return states.stream().filter(wanted).findFirst().orElseThrow();
-        }
-
-        synchronized List<LiveState> all() {
-            return List.copyOf(states);
-        }
-    }
-
     private static Scenario pulledBack(Scenario scenario, double metres) {
         return scenario.withStand(new Stand(metres, 0, 0, 0));
     }
@@ -58,7 +33,7 @@ class LiveEngineTest {
 
     @Test
     void theLastResultIsTheOneTheCommandLineGives() throws InterruptedException {
-        Log log = new Log();
+        StateLog<LiveState> log = new StateLog<>();
         try (LiveEngine engine = new LiveEngine(USUAL, Runnable::run, log::add)) {
             engine.show(example);
             LiveState last = log.await(LiveState::settled);
@@ -70,7 +45,7 @@ class LiveEngineTest {
 
     @Test
     void aCoarseAnswerComesFirstAndFinerOnesFollow() throws InterruptedException {
-        Log log = new Log();
+        StateLog<LiveState> log = new StateLog<>();
         try (LiveEngine engine = new LiveEngine(USUAL, Runnable::run, log::add)) {
             engine.show(example);
             log.await(LiveState::settled);
@@ -89,7 +64,7 @@ class LiveEngineTest {
 
     @Test
     void movingThePanCatchesStoredLightAndThenTracesAnew() throws InterruptedException {
-        Log log = new Log();
+        StateLog<LiveState> log = new StateLog<>();
         try (LiveEngine engine = new LiveEngine(USUAL, Runnable::run, log::add)) {
             engine.show(example);
             log.await(LiveState::settled);
@@ -115,7 +90,7 @@ class LiveEngineTest {
 
     @Test
     void aNewerScenarioBreaksTheOlderOffAndIsTheLastToSettle() throws InterruptedException {
-        Log log = new Log();
+        StateLog<LiveState> log = new StateLog<>();
         long start = System.nanoTime();
         try (LiveEngine engine = new LiveEngine(USUAL.withRays(1L << 34), Runnable::run, log::add)) {
             engine.show(example);
@@ -136,7 +111,7 @@ class LiveEngineTest {
 
     @Test
     void somethingIsSeenHoweverFastScenariosCome() throws InterruptedException {
-        Log log = new Log();
+        StateLog<LiveState> log = new StateLog<>();
         try (LiveEngine engine = new LiveEngine(USUAL, Runnable::run, log::add)) {
             for (int k = 1; k <= 60; k++) {
                 engine.show(pulledBack(example, k * 0.001));
@@ -155,7 +130,7 @@ class LiveEngineTest {
 
     @Test
     void aPanInTheMirrorIsRefusedInASentenceAndTheOldAnswerStays() throws InterruptedException {
-        Log log = new Log();
+        StateLog<LiveState> log = new StateLog<>();
         try (LiveEngine engine = new LiveEngine(USUAL, Runnable::run, log::add)) {
             engine.show(example);
             log.await(LiveState::settled);

@@ -1,0 +1,39 @@
+package simmerpoint.study;
+
+import java.util.stream.IntStream;
+import simmerpoint.scenario.Scenario;
+import simmerpoint.target.CatchPlan;
+import simmerpoint.target.PanelSums;
+import simmerpoint.target.TargetCatch;
+
+/**
+ * Traces what each panel sends and how much of it lands, for any dish: also where panels hide each other, which {@link
+ * StoredLight} cannot serve.
+ */
+public final class PanelStudy {
+    private PanelStudy() {}
+
+    /**
+     * Traces {@code scenario} with the rays, threads and seed of {@code options}.
+     *
+     * @throws ImpossibleSetupException if the things named cannot stand as asked
+     * @throws java.util.concurrent.CancellationException if {@code progress} says stop
+     */
+    public static PanelWatts run(Scenario scenario, TraceOptions options, Progress progress) {
+        Casting casting = new Casting(scenario, options);
+        CatchPlan plan = CatchPlan.forWatts(scenario.target(), casting.setup(), scenario.sun(), scenario.mirror());
+        int bits = Casting.bitsFor(options.rays());
+        PanelSums[] sums = IntStream.range(0, Casting.REPLICATES)
+                .mapToObj(r -> new PanelSums(casting.surface().panels()))
+                .toArray(PanelSums[]::new);
+        TargetCatch[] catchers = IntStream.range(0, Casting.REPLICATES)
+                .mapToObj(r -> plan.new Replicate().catcher(casting.caster(), Casting.batchSize(bits), sums[r]))
+                .toArray(TargetCatch[]::new);
+        casting.castAll(bits, progress, (r, light) -> catchers[r].catchLight(light));
+        PanelSums all = new PanelSums(casting.surface().panels());
+        for (PanelSums one : sums) {
+            all.add(one);
+        }
+        return new PanelWatts(scenario, all, (long) Casting.REPLICATES << bits);
+    }
+}
