@@ -173,7 +173,10 @@ public record Figures(UnitSystem system) {
         return length(metres, 3);
     }
 
-    /** A length (m) to so many digits that count, but none finer than 0.1 mm or 0.01 in. */
+    /**
+     * A length (m) to so many digits that count, but neither finer than 0.1 mm or 0.01 in nor coarser than 1 cm or 1 in:
+     * who measures with a folding rule reads "130 cm" as 130 and not as 125.
+     */
     public String length(double metres, int significant) {
         if (!Double.isFinite(metres)) {
             return UNKNOWN;
@@ -181,7 +184,8 @@ public record Figures(UnitSystem system) {
         String unit = unitFor(metres, 0);
         double x = metres / size(unit);
         int finest = unit.equals("in") || unit.equals("cm") ? 2 : unit.equals("m") ? 3 : 1;
-        int decimals = Math.min(finest, significant - 1 - exponent(x));
+        int coarsest = unit.equals("m") ? 2 : 0;
+        int decimals = Math.max(coarsest, Math.min(finest, significant - 1 - exponent(x)));
         String text = fixed(x, decimals);
         if (text.contains(".")) {
             text = text.replaceAll("0+$", "").replaceAll("\\.$", "");

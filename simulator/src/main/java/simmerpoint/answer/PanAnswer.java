@@ -53,8 +53,8 @@ public final class PanAnswer {
                                 "Watts come from " + Figures.count(result.run().rays())
                                         + " rays where the pan stands and a quarter of them for each move, caught at "
                                         + result.moves().get(0).positions().size()
-                                        + " positions; hottest places from a sixteenth of them at some positions, joined by smooth "
-                                        + "curves, so they are good to a tenth or so where the light is spread wide. Seed "
+                                        + " positions; hottest places are looked for at some of these and joined by smooth curves, "
+                                        + "good to a tenth or better. Seed "
                                         + result.base().seed() + "."),
                         new Item.Sentence(
                                 "Ranges of minutes, degrees and positions are where four in five pans like this one fall, "

@@ -4,52 +4,76 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeSet;
 import java.util.function.ToDoubleFunction;
+import simmerpoint.sampling.Estimate;
 import simmerpoint.scenario.Scenario;
+import simmerpoint.target.FaceSums;
 import simmerpoint.target.FluxMap;
 
 /**
- * What only a full catch with its maps tells, traced with fewer rays at some of a move's positions and joined by smooth
- * curves: hottest place, evenness, light on the pan's middle, and at what slant and height light lands. The positions
- * crowd about the one nearest to the focus, where the hot spot changes fastest.
+ * What only a full catch with its maps tells, at some of a move's positions and joined by smooth curves: hottest place,
+ * evenness, light on the pan's middle, and at what slant and height light lands. The positions crowd about the one nearest
+ * to the focus, where the hot spot changes fastest. All come from the same stored rays, so what one position has more than
+ * another is known better than either; the hot spot is brought to the base's, which comes from a trace of its own.
  */
 final class HotSpots {
     /** Steps from the position nearest to the focus. */
-    private static final int[] STEPS = {-20, -8, -3, 0, 3, 8, 20};
+    private static final int[] STEPS = {-20, -14, -9, -6, -4, -2, 0, 2, 4, 6, 9, 14, 20};
 
     /** The same for a slide, which hardly changes the hot spot but walks it to the pan's edge and off it. */
-    private static final int[] SLIDE_STEPS = {-15, -10, -5, 0, 5, 10, 15};
+    private static final int[] SLIDE_STEPS = {-18, -15, -12, -9, -6, -3, 0, 3, 6, 9, 12, 15, 18};
 
     private final double[] offsets;
-    private final List<TraceResult> traced;
+    private final List<Seen> seen;
+    private final double peakFactor;
 
-    private HotSpots(double[] offsets, List<TraceResult> traced) {
+    /** What is kept of one position; the maps are too large to keep. */
+    private record Seen(
+            Estimate peak, double wallPeak, double evenness, double middleFlux, FaceSums faces, double wallWatts) {
+        static Seen of(TraceResult t) {
+            return new Seen(
+                    t.spot().peakFlux(),
+                    HotSpots.wallPeak(t),
+                    t.spot().evenness().value(),
+                    HotSpots.middleFlux(t),
+                    t.faces(),
+                    t.ledger().wall().value());
+        }
+    }
+
+    private HotSpots(double[] offsets, List<Seen> seen, double peakFactor) {
         this.offsets = offsets;
-        this.traced = traced;
+        this.seen = seen;
+        this.peakFactor = peakFactor;
     }
 
     /**
-     * Traces them.
+     * Catches stored light at some positions.
      *
      * @param base the scenario as it stands, already traced
+     * @param light of the same dish under the same sun
      * @param move along what
      * @param grid the move's positions, one of them 0
-     * @param options with how many rays each
      * @param progress told of it
      */
-    static HotSpots trace(
-            TraceResult base, MoveStudy.Move move, double[] grid, TraceOptions options, Progress progress) {
+    static HotSpots caught(TraceResult base, StoredLight light, MoveStudy.Move move, double[] grid, Progress progress) {
         double[] offsets = chosen(base.scenario(), move, grid);
-        List<TraceResult> traced = new ArrayList<>();
+        List<Seen> seen = new ArrayList<>();
+        double peakFactor = 1;
         for (int k = 0; k < offsets.length; k++) {
             Part part = new Part(progress, (double) k / offsets.length, (k + 1.0) / offsets.length);
-            traced.add(offsets[k] == 0 ? base : PanStudy.traceAt(base.scenario(), move, offsets[k], options, part));
+            TraceResult there = light.catchFor(PanStudy.moved(base.scenario(), move, offsets[k]), part);
+            if (offsets[k] == 0 && there.spot().peakFlux().value() > 0) {
+                peakFactor =
+                        base.spot().peakFlux().value() / there.spot().peakFlux().value();
+            }
+            seen.add(Seen.of(there));
         }
-        return new HotSpots(offsets, traced);
+        return new HotSpots(offsets, seen, peakFactor);
     }
 
     /** Every given position, already traced. */
     static HotSpots of(double[] offsets, List<TraceResult> traced) {
-        return new HotSpots(offsets, traced);
+        return new HotSpots(offsets, traced.stream().map(Seen::of).toList(), 1);
     }
 
     private static double[] chosen(Scenario scenario, MoveStudy.Move move, double[] grid) {
@@ -69,15 +93,15 @@ final class HotSpots {
     }
 
     SmoothCurve peak() {
-        return curve(t -> t.spot().peakFlux().value());
+        return curve(t -> peakFactor * t.peak().value());
     }
 
     SmoothCurve peakError() {
-        return curve(t -> t.spot().peakFlux().standardError());
+        return curve(t -> t.peak().standardError());
     }
 
     SmoothCurve wallPeak() {
-        return curve(HotSpots::wallPeak);
+        return curve(Seen::wallPeak);
     }
 
     /** The hottest square of three cells by three on the wall, less one standard error, since a largest cell is biased high. */
@@ -108,12 +132,12 @@ final class HotSpots {
     }
 
     SmoothCurve evenness() {
-        return curve(t -> t.spot().evenness().value());
+        return curve(Seen::evenness);
     }
 
     /** Light on the inner half of the underside's radius, mean, W/m². */
     SmoothCurve middleFlux() {
-        return curve(HotSpots::middleFlux);
+        return curve(Seen::middleFlux);
     }
 
     static double middleFlux(TraceResult result) {
@@ -137,7 +161,7 @@ final class HotSpots {
     }
 
     SmoothCurve wallCosine() {
-        return curve(t -> t.ledger().wall().value() > 0 ? t.faces().wallCosine() : Double.NaN);
+        return curve(t -> t.wallWatts() > 0 ? t.faces().wallCosine() : Double.NaN);
     }
 
     SmoothCurve lidCosine() {
@@ -146,16 +170,16 @@ final class HotSpots {
 
     /** Share of the wall's light below a height given as a share of the wall's. */
     SmoothCurve wallShareBelow(double line) {
-        return curve(t -> t.ledger().wall().value() > 0 ? t.faces().wallShareBelow(line) : Double.NaN);
+        return curve(t -> t.wallWatts() > 0 ? t.faces().wallShareBelow(line) : Double.NaN);
     }
 
     /** Through the positions where the figure exists; level at 1 if there are none. */
-    private SmoothCurve curve(ToDoubleFunction<TraceResult> figure) {
+    private SmoothCurve curve(ToDoubleFunction<Seen> figure) {
         int n = 0;
         double[] x = new double[offsets.length];
         double[] y = new double[offsets.length];
         for (int k = 0; k < offsets.length; k++) {
-            double value = figure.applyAsDouble(traced.get(k));
+            double value = figure.applyAsDouble(seen.get(k));
             if (Double.isFinite(value)) {
                 x[n] = offsets[k];
                 y[n] = value;

@@ -19,8 +19,8 @@ import simmerpoint.target.Ledger;
 
 /**
  * Where the pan stands for what: the scenario traced as it is, then each of the three moves. A move's watts come from one
- * cast of light, a quarter of the rays, caught at all its positions; what needs maps (hottest spot, evenness, slant of the light) from traces with
- * a sixteenth of the rays at some of them, joined by smooth curves. Dishes whose panels hide each other are traced
+ * cast of light, a quarter of the rays, caught at all its positions; what needs maps (hottest spot, evenness, slant of the
+ * light) from twice the rays, stored and caught anew at some of them, joined by smooth curves. Dishes whose panels hide each other are traced
  * position by position, at fewer positions.
  */
 public final class PanStudy {
@@ -30,7 +30,9 @@ public final class PanStudy {
     private static final int FEWER_POSITIONS = 13;
     private static final long FEWER = 16;
     private static final long MAP_RAYS = 1 << 12;
+    private static final long MOST_STORED = 1 << 18;
     private static final double BASE_SHARE = 0.2;
+    private static final double LIGHT_SHARE = 0.25;
     private static final double LAST_SHARE = 0.9;
     private static final long MOVE_RAYS = 4;
     private static final List<MoveStudy.Move> MOVES =
@@ -44,6 +46,7 @@ public final class PanStudy {
     private final TraceOptions fewer;
     private final Casting casting;
     private final HeatLevels levels;
+    private final Optional<StoredLight> light;
 
     private PanStudy(Scenario scenario, TraceOptions asked, Progress progress) {
         this.scenario = scenario;
@@ -55,6 +58,12 @@ public final class PanStudy {
         options = asked.withPrecision(0).withRays(base.run().rays());
         forMove = options.withRays(Math.max(MAP_RAYS, options.rays() / MOVE_RAYS));
         fewer = options.withRays(Math.max(MAP_RAYS, options.rays() / FEWER));
+        light = casting.caster().hiding().possible()
+                ? Optional.empty()
+                : Optional.of(StoredLight.cast(
+                        scenario,
+                        options.withRays(Math.max(MAP_RAYS, Math.min(MOST_STORED, 2 * options.rays()))),
+                        new Part(progress, BASE_SHARE, LIGHT_SHARE)));
     }
 
     /**
@@ -79,9 +88,9 @@ public final class PanStudy {
     private PanResult run(Progress progress) {
         long start = System.nanoTime();
         List<PanMove> moves = new ArrayList<>();
-        double share = (LAST_SHARE - BASE_SHARE) / MOVES.size();
+        double share = (LAST_SHARE - LIGHT_SHARE) / MOVES.size();
         for (MoveStudy.Move move : MOVES) {
-            double from = BASE_SHARE + share * moves.size();
+            double from = LIGHT_SHARE + share * moves.size();
             moves.add(study(move, new Part(progress, from, from + share)));
         }
         Optional<SimmerPlace> simmer =
@@ -108,7 +117,7 @@ public final class PanStudy {
 
     private PanMove study(MoveStudy.Move move, Progress progress) {
         double[] clear = MoveRange.clear(scenario, casting.surface(), move);
-        if (casting.caster().hiding().possible()) {
+        if (light.isEmpty()) {
             double[] grid = MoveRange.grid(clear, FEWER_POSITIONS - 1);
             return positionByPosition(move, grid, progress);
         }
@@ -119,7 +128,7 @@ public final class PanStudy {
                 MoveStudy.run(scenario, move, grid[0], to, POSITIONS, forMove, new Part(progress, 0, 0.5));
         MoveStudy.Curve onGrid = new MoveStudy.Curve(
                 move, grid, curve.shaded(), curve.underside(), curve.wall(), curve.lid(), curve.caught());
-        return move(move, onGrid, HotSpots.trace(base, move, grid, fewer, new Part(progress, 0.5, 1)));
+        return move(move, onGrid, HotSpots.caught(base, light.get(), move, grid, new Part(progress, 0.5, 1)));
     }
 
     private PanMove positionByPosition(MoveStudy.Move move, double[] grid, Progress progress) {

@@ -89,4 +89,14 @@ class FiguresTest {
         assertTrue(Math.abs(Double.parseDouble(parts[0]) - value) <= 0.5 * error + 0.005, parts[0] + " for " + value);
         assertTrue(Math.abs(Double.parseDouble(parts[2]) - error) <= 0.18 * error + 0.005, parts[2] + " for " + error);
     }
+
+    /** 125 cm told as 130 cm would be 5 cm off, by which a pan may cook otherwise. */
+    @Test
+    void noLengthIsRoundedCoarserThanACentimetre() {
+        assertEquals("125 cm", plain(METRIC.length(1.2534, 2)));
+        assertEquals("55 cm", plain(METRIC.length(0.5519, 2)));
+        assertEquals("5.3 cm", plain(METRIC.length(0.0531, 2)));
+        assertEquals("2.53 m", plain(METRIC.length(2.534, 2)));
+        assertEquals("125 in", plain(INCH.length(3.175, 2)));
+    }
 }

@@ -26,6 +26,8 @@ public final class StudyEngine implements AutoCloseable {
     private final TraceOptions asked;
     private final Lane lane;
     private final Mailbox<StudyState> out;
+    private final Remembered<PanResult> pans = new Remembered<>();
+    private final Remembered<AimResult> aims = new Remembered<>();
     private volatile StudyState state = StudyState.NOTHING_YET;
 
     /** An engine at rest, see {@link LiveEngine#LiveEngine}. */
@@ -64,12 +66,19 @@ public final class StudyEngine implements AutoCloseable {
 
         @Override
         public void first() {
-            // There is no short answer; the long ones say themselves that they are under way.
+            Optional<PanResult> pan = pans.of(scenario);
+            Optional<AimResult> aim = aims.of(scenario);
+            if (aim.isPresent() && pan.isPresent() == scenario.kitchen().isPresent()) {
+                tell(new StudyState(Optional.of(scenario), pan, aim, false, 1, Optional.empty()));
+            }
         }
 
         @Override
         public void rest() {
             StudyState before = state;
+            if (before.scenario().filter(scenario::equals).isPresent() && !before.working() && before.done() >= 1) {
+                return;
+            }
             tell(new StudyState(Optional.of(scenario), before.pan(), before.aim(), true, 0, Optional.empty()));
             boolean finished = false;
             try {
@@ -89,13 +98,15 @@ public final class StudyEngine implements AutoCloseable {
         }
 
         private void studyPan(double from, double to) {
-            PanResult result = state.panOf(scenario).orElseGet(() -> PanStudy.run(scenario, asked, telling(from, to)));
+            PanResult result = pans.of(scenario).orElseGet(() -> PanStudy.run(scenario, asked, telling(from, to)));
+            pans.put(scenario, result);
             tell(state.withPan(Optional.of(result)).at(to));
         }
 
         private void studyAim(double from, double to) {
-            AimResult result = state.aimOf(scenario)
-                    .orElseGet(() -> AimStudy.run(scenario, AimPlan.USUAL, asked, telling(from, to)));
+            AimResult result =
+                    aims.of(scenario).orElseGet(() -> AimStudy.run(scenario, AimPlan.USUAL, asked, telling(from, to)));
+            aims.put(scenario, result);
             tell(state.withAim(Optional.of(result)).at(to));
         }
 

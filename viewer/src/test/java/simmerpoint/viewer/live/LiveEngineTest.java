@@ -144,4 +144,23 @@ class LiveEngineTest {
             log.await(s -> s.run() == 3 && s.settled() && s.refusal().isEmpty());
         }
     }
+
+    /** Undo: the answer that was there comes back whole and at once, without a coarse one before it. */
+    @Test
+    void whatWasSettledBeforeIsSettledAtOnce() throws InterruptedException {
+        StateLog<LiveState> log = new StateLog<>();
+        Scenario wider = pulledBack(example, 0.05);
+        try (LiveEngine engine = new LiveEngine(USUAL, Runnable::run, log::add)) {
+            engine.show(example);
+            TraceResult before = log.await(LiveState::settled).result().orElseThrow();
+            engine.show(wider);
+            log.await(s -> s.settled() && s.scenario().equals(wider));
+            int seen = log.all().size();
+            engine.show(example);
+            log.await(s -> log.all().size() > seen);
+            LiveState back = log.all().get(seen);
+            assertTrue(back.settled() && back.current());
+            assertSame(before, back.result().orElseThrow());
+        }
+    }
 }

@@ -1,6 +1,7 @@
 package simmerpoint.viewer.live;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.concurrent.LinkedBlockingQueue;
@@ -80,6 +81,23 @@ class LiveTest {
             live.show(disc);
             until(() -> live.studiesProperty().get().aimOf(disc).isPresent());
             assertTrue(live.studiesProperty().get().pan().isEmpty());
+        }
+    }
+
+    @Test
+    void studiesOfAnEarlierScenarioComeBackAtOnce() throws InterruptedException {
+        Scenario example = ScenarioReader.builtIn().scenario();
+        Scenario newer = example.withStand(new Stand(0.03, 0, 0, 0));
+        try (Live live = new Live(QUICK, deliveries::add)) {
+            live.show(example);
+            until(() -> live.studiesProperty().get().aimOf(example).isPresent());
+            PanResult pan = live.studiesProperty().get().panOf(example).orElseThrow();
+            live.show(newer);
+            until(() -> live.studiesProperty().get().panOf(newer).isPresent());
+            live.show(example);
+            until(() -> live.studiesProperty().get().panOf(example).isPresent());
+            assertSame(pan, live.studiesProperty().get().panOf(example).orElseThrow());
+            assertTrue(live.studiesProperty().get().aimOf(example).isPresent());
         }
     }
 }
