@@ -75,17 +75,23 @@ final class AimAgainSection {
         return words.isPan() ? "takes up" : "catches";
     }
 
-    /** When to aim again, without reasons. */
+    /** When to aim again and for what loss, without reasons; for a dish that is aimed off, that it must be turned first. */
     static String brief(AimResult result) {
         String spell = SkyWords.minutes(result.deadOnSpell().minutes());
-        return result.minutes().isPresent()
-                ? "Aim again every " + spell
+        boolean again = result.minutes().isPresent();
+        if (AimOffWords.isOff(result)) {
+            return "Aimed off now: aim anew, then " + (again ? "every " : "not for ") + spell;
+        }
+        return again
+                ? "Aim again every " + spell + " or lose "
+                        + SkyWords.loss(result.plan().lossShare())
                 : "For " + spell + " the dish need not be aimed again";
     }
 
     private String again() {
         AimSpell spell = result.deadOnSpell();
-        return brief(result) + ": by then " + loss() + " of the "
+        return off() + (AimOffWords.isOff(result) ? "Aimed dead on, aim" : "Aim") + " again every "
+                + SkyWords.minutes(spell.minutes()) + ": by then " + loss() + " of the "
                 + figures.plainWatts(result.deadOnWatts()) + " that the " + words.noun() + " " + gets()
                 + " when the dish is aimed dead on are lost. What it gets on average over that time is "
                 + figures.plainWatts(spell.mean()) + ", " + ofDeadOn(spell.mean()) + " of dead on.";
@@ -94,12 +100,18 @@ final class AimAgainSection {
     private String never() {
         AimSpell spell = result.deadOnSpell();
         boolean toTheHorizon = spell.minutes() * result.way().radiansPerMinute() < AimTolerance.RANGE * (1 - 1e-6);
-        return "For " + SkyWords.minutes(spell.minutes())
+        return off() + "For " + SkyWords.minutes(spell.minutes())
                 + (toTheHorizon ? ", until the sun is down," : ", as long as is looked at,")
                 + " the dish need not be aimed again: of the "
                 + figures.plainWatts(result.deadOnWatts()) + " that the " + words.noun() + " " + gets()
                 + " when it is aimed dead on, less than " + loss() + " are lost. The average over that time is "
                 + figures.plainWatts(spell.mean()) + ".";
+    }
+
+    private String off() {
+        return AimOffWords.sentence(result, figures)
+                .map(text -> text + " Aim it anew first. ")
+                .orElse("");
     }
 
     private String ofDeadOn(Estimate watts) {

@@ -2,7 +2,9 @@ package simmerpoint.answer;
 
 import java.util.ArrayList;
 import java.util.List;
+import simmerpoint.heat.Frying;
 import simmerpoint.heat.FryingLevel;
+import simmerpoint.heat.FryingTable;
 import simmerpoint.sampling.Estimate;
 import simmerpoint.setup.Stand;
 import simmerpoint.study.MoveStudy.Move;
@@ -12,6 +14,15 @@ import simmerpoint.units.UnitSystem;
 
 /** What the pan gets where it stands: watts, boil or simmer, minutes; then frying, kept apart. */
 final class PanHereSection {
+    /**
+     * What the lowest flame gives, W/m²: 100 W ({@link simmerpoint.heat.HobWords#LOW_FLAME}) into a pan of 24 cm, as in
+     * {@link FryingTable}. A small ring on full gives such a pan 13 kW/m².
+     */
+    private static final double LOWEST_FLAME = simmerpoint.heat.HobWords.LOW_FLAME.low() / (Math.PI * 0.12 * 0.12);
+
+    /** So little light is none, W/m². */
+    private static final double NOTHING = 10;
+
     private final PanResult result;
     private final PanPosition here;
     private final Figures figures;
@@ -34,6 +45,9 @@ final class PanHereSection {
         List<Item> items = new ArrayList<>();
         items.add(new Item.Sentence(figures.plainWatts(here.absorbed()) + " go into the pan where it stands, " + place()
                 + ": " + HeatWords.does(here.level()) + ". " + heat.boil() + heat.steam()));
+        new HeightWords(result.base().scenario().ground(), figures)
+                .outOfReach(result.base().scenario().standGeometry().panHeightMetres())
+                .ifPresent(words -> items.add(new Item.Caution("The pan stands " + words + ".")));
         items.add(new Item.Sentence(heat.levelSentence() + " Reckoned with " + heat.weather() + ". "
                 + HobWords.sentence(here.absorbed().value())));
         items.add(new Item.Sentence(hotSpot()));
@@ -71,18 +85,37 @@ final class PanHereSection {
         }
         return "The hottest spot of the underside gets " + figures.plainFlux(here.peakFlux()) + ", "
                 + Figures.rounded(here.peakToMean(), 2)
-                + " times its average: where that stands far above 1, thick food "
-                + "scorches before the rest is hot. " + figures.percent(here.wallShare())
+                + " times its average: "
+                + (scorches()
+                        ? "where that stands far above 1, thick food scorches before the rest is hot. "
+                        : "too weak to scorch food. ")
+                + figures.percent(here.wallShare())
                 + " of the focused light that reaches the pan climbs its wall.";
+    }
+
+    /** Food scorches where frying begins, if the pan as a whole gets hot. */
+    private boolean scorches() {
+        return here.peakFlux().value() >= FryingTable.USUAL.fryFlux() && !isBelowLowFlame();
+    }
+
+    /** Whether a pan of this size gets less than the lowest flame of a hob gives one of a usual size. */
+    private boolean isBelowLowFlame() {
+        double area = result.kitchen().vessel().levelArea();
+        return here.absorbed().value() / area < LOWEST_FLAME;
     }
 
     private String frying() {
         Estimate middle = new Estimate(here.middleFlux(), 0.03 * here.middleFlux());
-        String how = here.frying().level() == FryingLevel.NO_FRYING
+        if (isBelowLowFlame()) {
+            return "Frying is another question, but this pan gets less than the lowest flame of a hob gives a pan of its "
+                    + "size: too little to fry, wherever the light falls.";
+        }
+        boolean burns = scorches() || here.frying().spread() != Frying.Spread.HOT_SPOT;
+        String how = here.frying().level() == FryingLevel.NO_FRYING || !burns
                 ? ""
                 : " It heats " + HeatWords.does(here.frying().spread()) + ".";
         return "Frying is another question: it reads the heat per area in the middle, not the watts. The middle of this pan "
-                + "takes up " + figures.plainFlux(middle) + ", "
+                + "takes up " + (here.middleFlux() < NOTHING ? "next to nothing" : figures.plainFlux(middle)) + ", "
                 + HeatWords.does(here.frying().level()) + "." + how;
     }
 }
