@@ -18,7 +18,7 @@ import simmerpoint.units.UnitSystem;
  */
 final class FiveCentimetres {
     private static final double STEP = 0.05;
-    private static final double NOTHING = 0.005;
+    private static final double NOTHING = 0.01;
 
     private final PanResult result;
     private final PanPosition here;
@@ -54,7 +54,7 @@ final class FiveCentimetres {
                 + fryingChange(there) + "). " + verdict(move, there);
     }
 
-    /** What that does to the watts; half a per cent is nothing a cook would notice. */
+    /** What that does to the watts; one per cent is nothing a cook would notice. */
     private String left(PanPosition there) {
         String before = figures.plainWatts(here.absorbed());
         String after = figures.plainWatts(there.absorbed());
@@ -64,7 +64,7 @@ final class FiveCentimetres {
         }
         return gained < -NOTHING
                 ? "leaves " + after + " of " + before
-                : "costs no heat, " + after + " go in instead of " + before;
+                : (gained < 0 ? "costs next to no heat, " : "costs no heat, ") + after + " go in instead of " + before;
     }
 
     private String fluxChange(PanPosition there) {

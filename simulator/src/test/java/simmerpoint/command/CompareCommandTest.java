@@ -73,7 +73,8 @@ class CompareCommandTest extends CommandRuns {
     }
 
     @Test
-    void anOddityIsToldOnceAndOfHowMany() {
+    void anOddityIsToldOnceAndOfHowMany() throws IOException {
+        file = write("tall.yaml", DISH + "stand: {highest-pan: 2 m}\n");
         assertEquals(0, run("compare", file, "--vary", "stand.pull-back=0 cm,30 cm,31 cm", "--rays", "4k"));
         assertEquals(1, err().lines().count(), err());
         assertTrue(

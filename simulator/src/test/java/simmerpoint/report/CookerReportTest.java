@@ -109,7 +109,7 @@ class CookerReportTest {
                 all(key, "dd").stream().map(CookerReportTest::words).toList();
         assertEquals(4, values.size());
         assertTrue(values.get(0).matches("\\d+ W"), values.toString());
-        assertTrue(values.get(1).matches("\\d+ to \\d+ min|\\d+ min or never"), values.toString());
+        assertTrue(values.get(1).matches("\\d+ to \\d+ min(, then simmers)?|\\d+ min or never"), values.toString());
         assertTrue(values.get(3).matches("\\d+ cm"), values.toString());
         Element first = all(all(tree, "section").get(0), "p").get(0);
         assertTrue(words(first).matches("\\d+ W go into the pan\\..*"), words(first));
