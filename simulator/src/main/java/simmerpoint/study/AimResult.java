@@ -9,50 +9,81 @@ import simmerpoint.scenario.Scenario;
  * How exactly a dish must be aimed, and how often. All watts are taken up by the pan, of focused and direct light; of a
  * bare disc they are caught.
  *
- * @param scenario as it was asked
- * @param plan what was asked
- * @param deadOn traced with neither turn nor drift
- * @param asAimed traced as the scenario aims it, by the same rays
- * @param tolerance how far off it may be
+ * @param times when to aim again, and why
  * @param curves drift up, drift sideways, turn up, turn sideways
  * @param maps drift, turn
- * @param way of the sun after the aiming
- * @param minutes until the loss is reached after a dead-on aiming; empty if it is not within {@code deadOnSpell}
- * @param deadOnSpell from a dead-on aiming until the loss is reached, or as long as the way is looked at
- * @param longSpell the same for as long as aiming ahead lasts; without a lead for twice the time
- * @param lead aiming ahead, for the time at neither end of which more than the loss is lost; empty where no loss is reached or no lead makes sense
- * @param options as asked
  * @param run what the work took
  */
-public record AimResult(
-        Scenario scenario,
-        AimPlan plan,
-        PairedTrace deadOn,
-        PairedWatts asAimed,
-        AimTolerance tolerance,
-        List<AimCurve> curves,
-        List<AimMap> maps,
-        SunWay way,
-        Optional<Estimate> minutes,
-        AimSpell deadOnSpell,
-        AimSpell longSpell,
-        Optional<AimLead> lead,
-        TraceOptions options,
-        RunInfo run) {
+public record AimResult(AimTimes times, List<AimCurve> curves, List<AimMap> maps, RunInfo run) {
     /** Keeps its own lists. */
     public AimResult {
         curves = List.copyOf(curves);
         maps = List.copyOf(maps);
     }
 
-    /** How many times longer than a dead-on aiming one ahead of the sun lasts; 0 without a lead. */
-    public double stretch() {
-        return lead.map(l -> l.spell().minutes() / deadOnSpell.minutes()).orElse(0.0);
+    /** {@link AimTimes#scenario}. */
+    public Scenario scenario() {
+        return times.scenario();
     }
 
-    /** Watts of the dead-on aim. */
+    /** {@link AimTimes#plan}. */
+    public AimPlan plan() {
+        return times.plan();
+    }
+
+    /** {@link AimTimes#deadOn}. */
+    public PairedTrace deadOn() {
+        return times.deadOn();
+    }
+
+    /** {@link AimTimes#asAimed}. */
+    public PairedWatts asAimed() {
+        return times.asAimed();
+    }
+
+    /** {@link AimTimes#tolerance}. */
+    public AimTolerance tolerance() {
+        return times.tolerance();
+    }
+
+    /** {@link AimTimes#way}. */
+    public SunWay way() {
+        return times.way();
+    }
+
+    /** {@link AimTimes#minutes}. */
+    public Optional<Estimate> minutes() {
+        return times.minutes();
+    }
+
+    /** {@link AimTimes#deadOnSpell}. */
+    public AimSpell deadOnSpell() {
+        return times.deadOnSpell();
+    }
+
+    /** {@link AimTimes#longSpell}. */
+    public AimSpell longSpell() {
+        return times.longSpell();
+    }
+
+    /** {@link AimTimes#lead}. */
+    public Optional<AimLead> lead() {
+        return times.lead();
+    }
+
+    /** {@link AimTimes#options}. */
+    public TraceOptions options() {
+        return times.options();
+    }
+
+    /** {@link AimTimes#stretch}. */
+    public double stretch() {
+        return times.stretch();
+    }
+
+    /** {@link AimTimes#deadOnWatts}. */
     public Estimate deadOnWatts() {
-        return deadOn.watts().absorbed();
+        return times.deadOnWatts();
     }
 
     /** The best place of the two turn curves, if it is surely better than dead on: by over 1 % and 3 standard errors. */

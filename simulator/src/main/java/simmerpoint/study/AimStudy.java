@@ -15,9 +15,10 @@ public final class AimStudy {
     private static final long FOR_CURVES = 8;
     private static final long FOR_MAPS = 32;
 
-    private static final double TRACED = 0.2;
-    private static final double TOLERATED = 0.4;
-    private static final double SPELT = 0.55;
+    private static final double TRACED = 0.36;
+    private static final double TOLERATED = 0.73;
+
+    private static final double TIMED = 0.55;
     private static final double DRAWN = 0.65;
 
     private AimStudy() {}
@@ -30,6 +31,12 @@ public final class AimStudy {
      * @throws java.util.concurrent.CancellationException if {@code progress} says stop
      */
     public static AimResult run(Scenario scenario, AimPlan plan, TraceOptions asked, Progress progress) {
+        AimTimes times = times(scenario, plan, asked, new Part(progress, 0, TIMED));
+        return drawn(times, new Part(progress, TIMED, 1));
+    }
+
+    /** When to aim again, and how far off one may be: the quick part of {@link #run}, which throws the same. */
+    public static AimTimes times(Scenario scenario, AimPlan plan, TraceOptions asked, Progress progress) {
         long start = System.nanoTime();
         Scenario straight = scenario.withAim(AimPath.deadOn(scenario.aim()));
         TraceOptions options = withEnoughRays(straight, asked, new Part(progress, 0, TRACED / 2));
@@ -49,34 +56,46 @@ public final class AimStudy {
         PairedWatts again =
                 PairedStudy.watts(List.of(straight), forSpells, Progress.NONE).get(0);
         AimSpells.Found spells =
-                new AimSpells(again, way, plan.lossShare()).find(forSpells, new Part(progress, TOLERATED, SPELT));
-        AimSheets sheets = new AimSheets(tolerance);
-        TraceOptions forCurves = fewer(options, FOR_CURVES);
-        TraceOptions forMaps = fewer(options, FOR_MAPS);
-        List<AimCurve> curves = sheets.curves(forCurves, new Part(progress, SPELT, DRAWN));
-        AimSheets.Maps maps = sheets.maps(forMaps, new Part(progress, DRAWN, 1));
-        return new AimResult(
+                new AimSpells(again, way, plan.lossShare()).find(forSpells, new Part(progress, TOLERATED, 1));
+        return new AimTimes(
                 scenario,
                 plan,
                 deadOn,
                 traced.get(1).watts(),
                 tolerance,
-                curves,
-                maps.maps(),
                 way,
                 spells.minutes(),
                 spells.single(),
                 spells.twice(),
                 spells.lead(),
                 options,
+                (System.nanoTime() - start) * 1e-9);
+    }
+
+    /**
+     * The slow part of {@link #run}: curves and maps around what the quick part found.
+     *
+     * @throws java.util.concurrent.CancellationException if {@code progress} says stop
+     */
+    public static AimResult drawn(AimTimes times, Progress progress) {
+        long start = System.nanoTime();
+        AimSheets sheets = new AimSheets(times.tolerance());
+        TraceOptions forCurves = fewer(times.options(), FOR_CURVES);
+        TraceOptions forMaps = fewer(times.options(), FOR_MAPS);
+        List<AimCurve> curves = sheets.curves(forCurves, new Part(progress, 0, (DRAWN - TIMED) / (1 - TIMED)));
+        AimSheets.Maps maps = sheets.maps(forMaps, new Part(progress, (DRAWN - TIMED) / (1 - TIMED), 1));
+        return new AimResult(
+                times,
+                curves,
+                maps.maps(),
                 new AimResult.RunInfo(
-                        deadOn.trace().run().rays(),
+                        times.deadOn().trace().run().rays(),
                         forCurves.rays(),
                         forMaps.rays(),
                         maps.aims(),
                         maps.casts(),
-                        options.threads(),
-                        (System.nanoTime() - start) * 1e-9));
+                        times.options().threads(),
+                        times.seconds() + (System.nanoTime() - start) * 1e-9));
     }
 
     /** With a wanted precision, so many rays as the dead-on aim needs for it. */
