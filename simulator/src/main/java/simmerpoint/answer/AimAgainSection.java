@@ -7,6 +7,7 @@ import simmerpoint.setup.Aim;
 import simmerpoint.study.AimLead;
 import simmerpoint.study.AimResult;
 import simmerpoint.study.AimSpell;
+import simmerpoint.study.AimTimes;
 import simmerpoint.study.AimTolerance;
 import simmerpoint.study.SunWay;
 import simmerpoint.sun.SunMoment;
@@ -76,21 +77,21 @@ final class AimAgainSection {
     }
 
     /** When to aim again and for what loss, without reasons; for a dish that is aimed off, that it must be turned first. */
-    static String brief(AimResult result) {
-        String spell = SkyWords.minutes(result.deadOnSpell().minutes());
-        boolean again = result.minutes().isPresent();
-        if (AimOffWords.isOff(result)) {
+    static String brief(AimTimes times) {
+        String spell = SkyWords.minutes(times.deadOnSpell().minutes());
+        boolean again = times.minutes().isPresent();
+        if (AimOffWords.isOff(times)) {
             return "Aimed off now: aim anew, then " + (again ? "every " : "not for ") + spell;
         }
         return again
                 ? "Aim again every " + spell + " or lose "
-                        + SkyWords.loss(result.plan().lossShare())
+                        + SkyWords.loss(times.plan().lossShare())
                 : "For " + spell + " the dish need not be aimed again";
     }
 
     private String again() {
         AimSpell spell = result.deadOnSpell();
-        return off() + (AimOffWords.isOff(result) ? "Aimed dead on, aim" : "Aim") + " again every "
+        return off() + (AimOffWords.isOff(result.times()) ? "Aimed dead on, aim" : "Aim") + " again every "
                 + SkyWords.minutes(spell.minutes()) + ": by then " + loss() + " of the "
                 + figures.plainWatts(result.deadOnWatts()) + " that the " + words.noun() + " " + gets()
                 + " when the dish is aimed dead on are lost. What it gets on average over that time is "
@@ -109,7 +110,7 @@ final class AimAgainSection {
     }
 
     private String off() {
-        return AimOffWords.sentence(result, figures)
+        return AimOffWords.sentence(result.times(), figures)
                 .map(text -> text + " Aim it anew first. ")
                 .orElse("");
     }

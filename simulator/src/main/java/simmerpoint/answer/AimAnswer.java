@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import simmerpoint.sampling.Estimate;
 import simmerpoint.study.AimResult;
+import simmerpoint.study.AimTimes;
 import simmerpoint.study.HottestLight;
 import simmerpoint.study.PairedTrace;
 import simmerpoint.units.UnitSystem;
@@ -33,8 +34,13 @@ public final class AimAnswer {
     }
 
     /** When to aim again in a few words, for a place where one line is seen all the time. */
+    public static String glance(AimTimes times) {
+        return AimAgainSection.brief(times);
+    }
+
+    /** The same of a whole answer. */
     public static String glance(AimResult result) {
-        return AimAgainSection.brief(result);
+        return glance(result.times());
     }
 
     private static List<Item> cautions(AimResult result) {

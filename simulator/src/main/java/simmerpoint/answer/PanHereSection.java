@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import simmerpoint.heat.Frying;
 import simmerpoint.heat.FryingLevel;
-import simmerpoint.heat.FryingTable;
 import simmerpoint.sampling.Estimate;
 import simmerpoint.setup.Stand;
 import simmerpoint.study.MoveStudy.Move;
@@ -14,12 +13,6 @@ import simmerpoint.units.UnitSystem;
 
 /** What the pan gets where it stands: watts, boil or simmer, minutes; then frying, kept apart. */
 final class PanHereSection {
-    /**
-     * What the lowest flame gives, W/m²: 100 W ({@link simmerpoint.heat.HobWords#LOW_FLAME}) into a pan of 24 cm, as in
-     * {@link FryingTable}. A small ring on full gives such a pan 13 kW/m².
-     */
-    private static final double LOWEST_FLAME = simmerpoint.heat.HobWords.LOW_FLAME.low() / (Math.PI * 0.12 * 0.12);
-
     /** So little light is none, W/m². */
     private static final double NOTHING = 10;
 
@@ -93,27 +86,23 @@ final class PanHereSection {
                 + " of the focused light that reaches the pan climbs its wall.";
     }
 
-    /** Food scorches where frying begins, if the pan as a whole gets hot. */
     private boolean scorches() {
-        return here.peakFlux().value() >= FryingTable.USUAL.fryFlux() && !isBelowLowFlame();
+        return FryingWords.scorches(here.peakFlux().value(), here.absorbed().value(), area());
     }
 
-    /** Whether a pan of this size gets less than the lowest flame of a hob gives one of a usual size. */
-    private boolean isBelowLowFlame() {
-        double area = result.kitchen().vessel().levelArea();
-        return here.absorbed().value() / area < LOWEST_FLAME;
+    private double area() {
+        return result.kitchen().vessel().levelArea();
     }
 
     private String frying() {
         Estimate middle = new Estimate(here.middleFlux(), 0.03 * here.middleFlux());
-        if (isBelowLowFlame()) {
+        if (FryingWords.isBelowLowFlame(here.absorbed().value(), area())) {
             return "Frying is another question, but this pan gets less than the lowest flame of a hob gives a pan of its "
                     + "size: too little to fry, wherever the light falls.";
         }
-        boolean burns = scorches() || here.frying().spread() != Frying.Spread.HOT_SPOT;
-        String how = here.frying().level() == FryingLevel.NO_FRYING || !burns
+        String how = here.frying().level() == FryingLevel.NO_FRYING
                 ? ""
-                : " It heats " + HeatWords.does(here.frying().spread()) + ".";
+                : " It heats " + FryingWords.heats(here.frying().spread(), scorches()) + ".";
         return "Frying is another question: it reads the heat per area in the middle, not the watts. The middle of this pan "
                 + "takes up " + (here.middleFlux() < NOTHING ? "next to nothing" : figures.plainFlux(middle)) + ", "
                 + HeatWords.does(here.frying().level()) + "." + how;

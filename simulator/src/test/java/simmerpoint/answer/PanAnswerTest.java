@@ -140,6 +140,8 @@ class PanAnswerTest {
         assertTrue(text.contains("too little to fry, wherever the light falls"), text);
         assertTrue(text.contains("too weak to scorch food"), text);
         assertFalse(text.contains("burns food"), text);
+        assertEquals("in one place more than elsewhere, too weakly to burn food", FryingWords.heats(weak.base()));
+        assertTrue(FryingWords.heats(tea.base()).contains("which burns food in one place"));
     }
 
     @Test
