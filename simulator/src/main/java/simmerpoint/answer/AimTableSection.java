@@ -118,8 +118,9 @@ final class AimTableSection {
         if (!off) {
             return Optional.empty();
         }
-        return Optional.of("As the scenario has it (" + AimOffWords.how(result.times(), figures) + ") the " + words.noun()
-                + " gets " + figures.plainWatts(result.asAimed().absorbed()) + ", "
-                + AimOffWords.compared(result.times(), figures) + ".");
+        return Optional.of(
+                "As the scenario has it (" + AimOffWords.how(result.times(), figures) + ") the " + words.noun()
+                        + " gets " + figures.plainWatts(result.asAimed().absorbed()) + ", "
+                        + AimOffWords.compared(result.times(), figures) + ".");
     }
 }

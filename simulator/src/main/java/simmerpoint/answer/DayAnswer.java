@@ -29,8 +29,9 @@ public final class DayAnswer {
             List<DayHour> hours = result.hours().isEmpty() ? result.curve() : result.hours();
             List<Item> byHour = new ArrayList<>(List.of(table(hours, new HeatWords(system)), explained()));
             if (hours.stream().flatMap(hour -> hour.light().stream()).anyMatch(DayAnswer::boilsGently)) {
-                byHour.add(new Item.Sentence("Where the heat level is simmer beside a boiling time, the water comes to the boil "
-                        + "then and goes on so gently that it only simmers."));
+                byHour.add(new Item.Sentence(
+                        "Where the heat level is simmer beside a boiling time, the water comes to the boil "
+                                + "then and goes on so gently that it only simmers."));
             }
             sections.add(new Section("Hour by hour", byHour));
             sections.add(StandSection.of(result, figures, aimHint));

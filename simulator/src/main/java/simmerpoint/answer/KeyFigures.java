@@ -39,7 +39,6 @@ public final class KeyFigures {
     }
 
     private static double height(Scenario scenario) {
-        return scenario.standGeometry()
-                .panHeightMetres();
+        return scenario.standGeometry().panHeightMetres();
     }
 }

@@ -57,7 +57,10 @@ final class MoveSection {
      */
     private int decimals() {
         boolean whole = shown().stream()
-                .allMatch(p -> lengths.number(p.offsetMetres(), FINEST).stripTrailingZeros().scale() <= 0);
+                .allMatch(p -> lengths.number(p.offsetMetres(), FINEST)
+                                .stripTrailingZeros()
+                                .scale()
+                        <= 0);
         int decimals = whole ? 0 : 1;
         while (decimals < FINEST && !inOrder(decimals)) {
             decimals++;
@@ -80,9 +83,7 @@ final class MoveSection {
 
     private void levels() {
         List<LevelStretch> stretches = move.stretches();
-        add(
-                "from " + place(move.fromMetres()),
-                LevelWords.of(stretches.get(0).level()));
+        add("from " + place(move.fromMetres()), LevelWords.of(stretches.get(0).level()));
         for (int k = 1; k < stretches.size(); k++) {
             LevelBorder border = move.borders().get(k - 1);
             add("from " + place(border.offsetMetres()), LevelWords.of(border.after()) + spread(border));

@@ -2,7 +2,6 @@ package simmerpoint.answer;
 
 import java.util.ArrayList;
 import java.util.List;
-import simmerpoint.heat.Frying;
 import simmerpoint.heat.FryingLevel;
 import simmerpoint.sampling.Estimate;
 import simmerpoint.setup.Stand;

@@ -44,8 +44,8 @@ final class PanReach {
         return result.moves().stream()
                 .flatMap(move -> hottest(move).stream())
                 .max(Comparator.comparingDouble(Place::watts))
-                .orElseGet(() -> new Place(
-                        result.hottestMove(), result.hottestMove().hottest()));
+                .orElseGet(() ->
+                        new Place(result.hottestMove(), result.hottestMove().hottest()));
     }
 
     /** Heights go evenly along a move. */

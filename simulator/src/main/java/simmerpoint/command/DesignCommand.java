@@ -119,8 +119,8 @@ final class DesignCommand extends StudyCommand {
         }
         Path parent = folder.toAbsolutePath().getParent();
         if (parent == null || !Files.isDirectory(parent)) {
-            throw new WrongUse("--write: there is no folder " + folder.getParent() + " to make " + folder.getFileName()
-                    + " in.");
+            throw new WrongUse(
+                    "--write: there is no folder " + folder.getParent() + " to make " + folder.getFileName() + " in.");
         }
     }
 
@@ -155,8 +155,9 @@ final class DesignCommand extends StudyCommand {
     /** The names of the files that were written. */
     private List<String> write(DesignResult result, ScenarioVariants variants) throws OutputException {
         List<String> written = new ArrayList<>();
-        for (Map.Entry<String, DesignChoice> each :
-                folder == null ? Set.<Map.Entry<String, DesignChoice>>of() : Chosen.of(result).entrySet()) {
+        for (Map.Entry<String, DesignChoice> each : folder == null
+                ? Set.<Map.Entry<String, DesignChoice>>of()
+                : Chosen.of(result).entrySet()) {
             makeFolder();
             String text = variants.textWith(each.getValue().sketch().keys());
             AtomicFile.write(folder.resolve(each.getKey()), text.getBytes(StandardCharsets.UTF_8));

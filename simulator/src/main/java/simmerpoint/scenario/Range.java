@@ -59,7 +59,8 @@ public record Range(double low, boolean lowAllowed, double high, boolean highAll
      */
     public String words(Dimension dimension, String typed) {
         Optional<TypedQuantity> like = TypedQuantity.of(typed, dimension)
-                .filter(q -> dimension != Dimension.LENGTH || !q.in(UnitSystem.METRIC).equals(q));
+                .filter(q -> dimension != Dimension.LENGTH
+                        || !q.in(UnitSystem.METRIC).equals(q));
         return like.map(q -> (lowAllowed ? "" : "above ") + end(q, low, RoundingMode.CEILING) + " to "
                         + (highAllowed ? "" : "below ") + end(q, high, RoundingMode.FLOOR))
                 .orElse(words);

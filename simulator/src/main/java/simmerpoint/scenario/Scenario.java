@@ -70,8 +70,7 @@ public record Scenario(
 
     /** The well-aimed dish and its pan stood on the ground. */
     public StandGeometry standGeometry() {
-        return StandGeometry.of(
-                dish, sun.elevationRadians(), aim.mountMetres(), ground.tripodHeightMetres(), stand);
+        return StandGeometry.of(dish, sun.elevationRadians(), aim.mountMetres(), ground.tripodHeightMetres(), stand);
     }
 
     /** The same with the target's middle elsewhere. */

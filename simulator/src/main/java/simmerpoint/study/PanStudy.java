@@ -99,9 +99,8 @@ public final class PanStudy {
             double from = LIGHT_SHARE + share * moves.size();
             moves.add(study(move, new Part(progress, from, from + share)));
         }
-        Optional<SimmerPlace> simmer =
-                SimmerSearch.best(SimmerSearch.inReach(SimmerSearch.places(moves), scenario))
-                        .map(p -> traced(p, new Part(progress, LAST_SHARE, 1)));
+        Optional<SimmerPlace> simmer = SimmerSearch.best(SimmerSearch.inReach(SimmerSearch.places(moves), scenario))
+                .map(p -> traced(p, new Part(progress, LAST_SHARE, 1)));
         return new PanResult(
                 base,
                 position(base, 0),

@@ -18,14 +18,17 @@ import simmerpoint.units.UnitSystem;
 
 class AimAnswerTest {
     private static AimResult study(double turnUp, double driftUp) {
-        Aim aim = new Aim(
-                Math.toRadians(turnUp), 0, Math.toRadians(driftUp), 0, 0, 0.05, Aim.PanCarrier.STAND);
+        Aim aim = new Aim(Math.toRadians(turnUp), 0, Math.toRadians(driftUp), 0, 0, 0.05, Aim.PanCarrier.STAND);
         TraceOptions few = TraceOptions.defaults().withRays(1 << 12).withSeed(5).withThreads(2);
         return AimStudy.run(PanScenes.rings(50, 850).withAim(aim), AimPlan.USUAL, few, Progress.NONE);
     }
 
     private static String first(AimResult result) {
-        Item item = AimAnswer.of(result, UnitSystem.METRIC).sections().get(0).items().get(0);
+        Item item = AimAnswer.of(result, UnitSystem.METRIC)
+                .sections()
+                .get(0)
+                .items()
+                .get(0);
         return ((Item.Sentence) item).text().replace('\u00a0', ' ');
     }
 
@@ -45,11 +48,14 @@ class AimAnswerTest {
     @CsvSource({"7, 0, points 7° too high", "0, 7, the sun has drifted 7° up"})
     void aDishThatIsAimedOffIsToBeAimedAnewFirst(double turnUp, double driftUp, String how) {
         AimResult off = study(turnUp, driftUp);
-        assertTrue(first(off).startsWith("It is aimed off now (" + how + ", pan on its own stand): the pan gets "), first(off));
+        assertTrue(
+                first(off).startsWith("It is aimed off now (" + how + ", pan on its own stand): the pan gets "),
+                first(off));
         assertTrue(
                 first(off)
-                        .matches(".* [0-9]+ % less than dead on\\. Aim it anew first\\. Aimed dead on, aim again every [0-9.]+ "
-                                + "min: by then 10 % .*"),
+                        .matches(
+                                ".* [0-9]+ % less than dead on\\. Aim it anew first\\. Aimed dead on, aim again every [0-9.]+ "
+                                        + "min: by then 10 % .*"),
                 first(off));
         assertTrue(glance(off).matches("Aimed off now: aim anew, then every [0-9.]+ min"), glance(off));
     }

@@ -76,9 +76,11 @@ class PanAnswerTest {
         int seen = 0;
         for (PanResult result : new PanResult[] {tea, tiny, huge}) {
             for (int k = 0; k < result.moves().size(); k++) {
-                List<Item> items = PanAnswer.of(result, system).sections().get(3 + k).items();
+                List<Item> items =
+                        PanAnswer.of(result, system).sections().get(3 + k).items();
                 List<Item.Figure> from = items.stream()
-                        .filter(item -> item instanceof Item.Figure f && f.label().startsWith("from "))
+                        .filter(item ->
+                                item instanceof Item.Figure f && f.label().startsWith("from "))
                         .map(Item.Figure.class::cast)
                         .toList();
                 for (List<String> row : ((Item.Table) items.get(items.size() - 1)).rows()) {
@@ -109,25 +111,39 @@ class PanAnswerTest {
         assertFalse(metric(narrow).contains("to cook at"), metric(narrow));
         PanResult low = PanScenes.study(in(scenario, new Ground(0.6, 0.1, 0.2)));
         assertTrue(
-                metric(low).matches("(?s).*\\. But there it stands too high to cook at, above 20 cm \\([0-9]+ cm above the "
-                        + "ground\\), and no place for a simmer along these moves is in reach\\..*"),
+                metric(low)
+                        .matches(
+                                "(?s).*\\. But there it stands too high to cook at, above 20 cm \\([0-9]+ cm above the "
+                                        + "ground\\), and no place for a simmer along these moves is in reach\\..*"),
                 metric(low));
         assertTrue(metric(low).contains("The pan stands too high to cook at, above 20 cm ("), metric(low));
     }
 
     private static Scenario in(Scenario s, Ground ground) {
         return new Scenario(
-                s.title(), s.dish(), s.mirror(), s.sun(), s.aim(), s.target(), s.stand(), s.kitchen(), s.outdoors(), ground);
+                s.title(),
+                s.dish(),
+                s.mirror(),
+                s.sun(),
+                s.aim(),
+                s.target(),
+                s.stand(),
+                s.kitchen(),
+                s.outdoors(),
+                ground);
     }
 
     @Test
     void aMoveThatCostsNothingIsSaidToCostNothing() {
         assertTrue(
-                metric(tea).matches("(?s).*Sliding the dish back by 5 cm \\(2 in\\) brings more heat, [0-9]+ W instead of.*"),
+                metric(tea)
+                        .matches(
+                                "(?s).*Sliding the dish back by 5 cm \\(2 in\\) brings more heat, [0-9]+ W instead of.*"),
                 metric(tea));
         String text = metric(PanScenes.study(ScenarioReader.builtIn().scenario()));
         assertTrue(
-                text.matches("(?s).*Sliding the dish back by 5 cm \\(2 in\\) costs (next to )?no heat, [0-9]+ W go in instead of.*"),
+                text.matches(
+                        "(?s).*Sliding the dish back by 5 cm \\(2 in\\) costs (next to )?no heat, [0-9]+ W go in instead of.*"),
                 text);
     }
 

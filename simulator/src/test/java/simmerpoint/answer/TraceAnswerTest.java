@@ -102,7 +102,8 @@ class TraceAnswerTest {
         String minutes = glance.water().orElseThrow().minutes().replace('\u00a0', ' ');
         assertTrue(minutes.matches("comes to the boil in \\d+ to \\d+ min and then simmers"), minutes);
         assertTrue(text(result).contains(minutes), text(result));
-        assertTrue(text(result).contains("(heat level: simmer, a few bubbles with less steam than a boil)"), text(result));
+        assertTrue(
+                text(result).contains("(heat level: simmer, a few bubbles with less steam than a boil)"), text(result));
     }
 
     @Test

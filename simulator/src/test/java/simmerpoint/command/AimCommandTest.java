@@ -24,10 +24,7 @@ class AimCommandTest extends CommandRuns {
         Path png = folder.resolve("a.png");
         Path csv = folder.resolve("a.csv");
         Path json = folder.resolve("a.json");
-        assertEquals(
-                0,
-                run("aim", FEW, "--png=" + png, "--csv=" + csv, "--json=" + json),
-                err());
+        assertEquals(0, run("aim", FEW, "--png=" + png, "--csv=" + csv, "--json=" + json), err());
         assertTrue(said().contains("Aim again every"), said());
         assertTrue(said().contains("does not name place and time"), said());
         assertTrue(said().contains("Or aim ahead"), said());

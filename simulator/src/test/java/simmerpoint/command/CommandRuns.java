@@ -25,7 +25,7 @@ abstract class CommandRuns {
         return run(TraceStudy::run, false, args);
     }
 
-    /** The same with another tracer behind {@code trace}, and with or without someone who watches. */
+    /** The same with another tracer behind the main command, and with or without someone who watches. */
     int run(Tracer tracer, boolean console, String... args) {
         out.reset();
         err.reset();

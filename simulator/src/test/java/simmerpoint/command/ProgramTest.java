@@ -102,8 +102,9 @@ class ProgramTest extends CommandRuns {
     void aWrongScenarioIsOneSentenceAndTwo() throws IOException {
         Path file = Files.writeString(folder.resolve("bad.yaml"), "title: no such thing as a mirror\nmirorr: {}\n");
         assertEquals(2, run("trace", file.toString()));
-        assertComplaint("bad.yaml, line 2, mirorr: this key is not known here; did you mean mirror? (and 1 problem more; "
-                + "simmerpoint check tells all)");
+        assertComplaint(
+                "bad.yaml, line 2, mirorr: this key is not known here; did you mean mirror? (and 1 problem more; "
+                        + "simmerpoint check tells all)");
     }
 
     @Test
