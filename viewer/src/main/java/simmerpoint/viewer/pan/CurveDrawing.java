@@ -21,7 +21,6 @@ final class CurveDrawing {
     private static final Color FLUX_ON_DARK = Color.rgb(0x8F, 0xBF, 0xFF);
     private static final double MARK_ROOM = 46;
     private static final double SAMPLE_ROOM = 50;
-    private static final double UPRIGHT = 13;
 
     private final Pen pen;
     private final GraphicsContext g;
@@ -56,6 +55,7 @@ final class CurveDrawing {
         double mostFlux = Scales.mostFlux(line.result());
         curve(line, p -> p.hottestFlux() / mostFlux, colour(Scales.fluxColour()), DASHES);
         curve(line, p -> p.absorbed().value() / mostWatts, colour(Scales.wattsColour()));
+        names(line);
         recommended(line, mostWatts);
         g.restore();
         axes(mostWatts, mostFlux);
@@ -65,41 +65,35 @@ final class CurveDrawing {
         return Color.rgb(c.getRed(), c.getGreen(), c.getBlue());
     }
 
+    private double[] ends(CurveLine line, LevelStretch stretch) {
+        return new double[] {
+            frame.x(line.move().presentMetres() + stretch.fromMetres()),
+            frame.x(line.move().presentMetres() + stretch.toMetres())
+        };
+    }
+
     private void band(CurveLine line, LevelStretch stretch) {
-        double from = frame.x(line.move().presentMetres() + stretch.fromMetres());
-        double to = frame.x(line.move().presentMetres() + stretch.toMetres());
+        double[] ends = ends(line, stretch);
         g.setFill(colour(LevelColours.of(stretch.level())));
-        g.fillRect(from, frame.top(), to - from, frame.height());
+        g.fillRect(ends[0], frame.top(), ends[1] - ends[0], frame.height());
         if (stretch.after().isPresent()) {
             g.setStroke(Color.rgb(0x55, 0x55, 0x55));
-            g.strokeLine(to, frame.top(), to, frame.top() + frame.height());
-        }
-        g.setFill(colour(LevelColours.textOn(stretch.level())));
-        name(LevelWords.of(stretch.level()), (from + to) / 2, to - from);
-    }
-
-    /** The level's name across its band, or along a narrow one; none in a band narrower than a letter is high. */
-    private void name(String word, double middle, double room) {
-        double wide = Pen.width(word, Pen.bold(11.5));
-        if (room > Pen.width(word, Pen.bold(10)) + 6) {
-            double at = clear(middle, room, wide / 2 + 8);
-            pen.words(word, at, frame.top() + 14, TextAlignment.CENTER, Pen.bold(11.5), room - 5);
-        } else if (room > UPRIGHT && frame.height() > 2 * UPRIGHT + Pen.width(word, Pen.bold(11))) {
-            g.save();
-            g.translate(middle, frame.top() + 5);
-            g.rotate(-90);
-            pen.words(word, 0, 4, TextAlignment.RIGHT, Pen.bold(11), frame.height());
-            g.restore();
+            g.strokeLine(ends[1], frame.top(), ends[1], frame.top() + frame.height());
         }
     }
 
-    /** Beside the mark of the pan's place, if that would stand in the word and there is room beside it. */
-    private double clear(double middle, double room, double half) {
+    private void names(CurveLine line) {
         double mark = frame.x(state.pull().presentMetres());
-        if (Math.abs(mark - middle) >= half || room < 4 * half) {
-            return middle;
+        BandNames names = new BandNames(g, frame.top(), frame.height(), mark);
+        for (LevelStretch stretch : line.move().stretches()) {
+            double[] ends = ends(line, stretch);
+            names.paint(
+                    LevelWords.of(stretch.level()),
+                    Math.max(frame.left(), ends[0]),
+                    Math.min(frame.left() + frame.width(), ends[1]),
+                    colour(LevelColours.of(stretch.level())),
+                    colour(LevelColours.textOn(stretch.level())));
         }
-        return mark >= middle ? mark - half : mark + half;
     }
 
     private void curve(CurveLine line, ToDoubleFunction<PanPosition> share, Color colour, double... dashes) {
@@ -129,10 +123,11 @@ final class CurveDrawing {
         line.result()
                 .simmer()
                 .filter(place -> place.move() == MoveStudy.Move.PULL_BACK)
-                .ifPresent(place -> PlaneKey.diamond(
+                .ifPresent(place -> Flag.paint(
                         g,
                         frame.x(line.move().presentMetres() + place.position().offsetMetres()),
-                        frame.y(place.position().absorbed().value() / mostWatts)));
+                        frame.y(place.position().absorbed().value() / mostWatts),
+                        frame.top()));
     }
 
     private void box() {
@@ -199,7 +194,7 @@ final class CurveDrawing {
         double y = foot + 31;
         String in = "\u2190 " + PullWords.in();
         String out = PullWords.out() + " \u2192";
-        String where = words.unitName() + " from the focus";
+        String where = "pull-back, " + words.unitName();
         double side = Math.max(Pen.width(in, Pen.font(11)), Pen.width(out, Pen.font(11)));
         double middle = width - 2 * side - 24;
         boolean fits = Pen.width(where, Pen.font(11)) <= middle;

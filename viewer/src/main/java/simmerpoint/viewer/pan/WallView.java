@@ -30,7 +30,7 @@ final class WallView extends MapView {
     @Override
     String summary(MapState shown) {
         return wall(shown)
-                .map(wall -> WallDrawing.colours(shown, wall, shown.choice().ownTop(wall, shown.top())) + ".")
+                .map(wall -> WallDrawing.colours(shown, wall) + ".")
                 .orElse("");
     }
 
