@@ -32,8 +32,8 @@ public final class Scales {
 
     /** The flux on a wall's hottest place in words: "2.6 kW/m²"; "1 W/m²" stands for anything below. */
     public static String wallFlux(FluxMap wall, Figures figures) {
-        double peak = Math.max(1, WallPeak.of(wall));
-        return figures.plainFlux(new Estimate(peak, 0.05 * peak));
+        double peak = WallPeak.of(wall);
+        return peak < 1 ? "1" + Figures.NBSP + "W/m\u00b2" : figures.plainFlux(new Estimate(peak, 0.05 * peak));
     }
 
     /** Upper end of the watts' scale over moves of the pan, W. */

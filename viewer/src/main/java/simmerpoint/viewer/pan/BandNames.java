@@ -17,6 +17,7 @@ final class BandNames {
     private final double top;
     private final double height;
     private final double mark;
+    private final double[] flag;
 
     /**
      * Names inside a drawing.
@@ -25,17 +26,19 @@ final class BandNames {
      * @param top of the bands, px
      * @param height of the bands, px
      * @param mark where the pan stands, px
+     * @param flag left and right side and upper edge of a flag, px; empty without one
      */
-    BandNames(GraphicsContext g, double top, double height, double mark) {
+    BandNames(GraphicsContext g, double top, double height, double mark, double... flag) {
         this.g = g;
         this.top = top;
         this.height = height;
         this.mark = mark;
+        this.flag = flag;
     }
 
     /** Paints a name on the band from one x to another: across, or along a narrow band; none where there is no room. */
     void paint(String word, double from, double to, Color ground, Color ink) {
-        double[] free = free(from, to, mark);
+        double[] free = clear(from, to, top + 18);
         double room = free[1] - free[0];
         for (double size : new double[] {11.5, 10}) {
             double wide = Pen.width(word, Pen.bold(size)) + 2 * BESIDE;
@@ -44,7 +47,9 @@ final class BandNames {
                 return;
             }
         }
-        if (room >= UPRIGHT && height > 2 * UPRIGHT + Pen.width(word, Pen.bold(11))) {
+        free = clear(from, to, top + 8 + Pen.width(word, Pen.bold(11)));
+        room = free[1] - free[0];
+        if (room >= UPRIGHT && height >= Pen.width(word, Pen.bold(11)) + 8) {
             g.save();
             g.translate(near((from + to) / 2, free, UPRIGHT / 2), top + 5);
             g.rotate(-90);
@@ -53,22 +58,25 @@ final class BandNames {
         }
     }
 
-    /** The larger part of a band that the mark leaves. */
-    static double[] free(double from, double to, double mark) {
-        if (mark + MARK <= from || mark - MARK >= to) {
+    /** What mark and flag leave of a band for words that end at {@code foot}. */
+    private double[] clear(double from, double to, double foot) {
+        double[] free = free(from, to, mark - MARK, mark + MARK);
+        return flag.length == 0 || foot < flag[2] ? free : free(free[0], free[1], flag[0], flag[1]);
+    }
+
+    /** The larger part of a stretch that something from {@code left} to {@code right} leaves. */
+    static double[] free(double from, double to, double left, double right) {
+        if (right <= from || left >= to) {
             return new double[] {from, to};
         }
-        double before = mark - MARK - from;
-        double after = to - mark - MARK;
-        return before >= after ? new double[] {from, mark - MARK} : new double[] {mark + MARK, to};
+        return left - from >= to - right ? new double[] {from, left} : new double[] {right, to};
     }
 
     private static double near(double wanted, double[] free, double half) {
         return Math.max(free[0] + half, Math.min(free[1] - half, wanted));
     }
 
-    private void write(
-            String word, double x, double y, TextAlignment alignment, double size, Color ground, Color ink) {
+    private void write(String word, double x, double y, TextAlignment alignment, double size, Color ground, Color ink) {
         Font font = Pen.bold(size);
         g.setFont(font);
         g.setTextAlign(alignment);

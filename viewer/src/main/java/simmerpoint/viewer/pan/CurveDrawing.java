@@ -1,5 +1,6 @@
 package simmerpoint.viewer.pan;
 
+import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.paint.Color;
@@ -55,8 +56,9 @@ final class CurveDrawing {
         double mostFlux = Scales.mostFlux(line.result());
         curve(line, p -> p.hottestFlux() / mostFlux, colour(Scales.fluxColour()), DASHES);
         curve(line, p -> p.absorbed().value() / mostWatts, colour(Scales.wattsColour()));
-        names(line);
-        recommended(line, mostWatts);
+        Optional<double[]> flag = recommended(line, mostWatts);
+        names(line, flag.map(p -> Flag.room(p[0], p[1], frame.top())).orElse(new double[0]));
+        flag.ifPresent(p -> Flag.paint(g, p[0], p[1], frame.top()));
         g.restore();
         axes(mostWatts, mostFlux);
     }
@@ -82,9 +84,9 @@ final class CurveDrawing {
         }
     }
 
-    private void names(CurveLine line) {
+    private void names(CurveLine line, double... flag) {
         double mark = frame.x(state.pull().presentMetres());
-        BandNames names = new BandNames(g, frame.top(), frame.height(), mark);
+        BandNames names = new BandNames(g, frame.top(), frame.height(), mark, flag);
         for (LevelStretch stretch : line.move().stretches()) {
             double[] ends = ends(line, stretch);
             names.paint(
@@ -118,16 +120,15 @@ final class CurveDrawing {
         g.setLineWidth(1);
     }
 
-    /** The place recommended for a simmer, if it lies on this way. */
-    private void recommended(CurveLine line, double mostWatts) {
-        line.result()
+    /** The place recommended for a simmer, if it lies on this way: x and y, px. */
+    private Optional<double[]> recommended(CurveLine line, double mostWatts) {
+        return line.result()
                 .simmer()
                 .filter(place -> place.move() == MoveStudy.Move.PULL_BACK)
-                .ifPresent(place -> Flag.paint(
-                        g,
-                        frame.x(line.move().presentMetres() + place.position().offsetMetres()),
-                        frame.y(place.position().absorbed().value() / mostWatts),
-                        frame.top()));
+                .map(place -> new double[] {
+                    frame.x(line.move().presentMetres() + place.position().offsetMetres()),
+                    frame.y(place.position().absorbed().value() / mostWatts)
+                });
     }
 
     private void box() {
@@ -195,11 +196,12 @@ final class CurveDrawing {
         String in = "\u2190 " + PullWords.in();
         String out = PullWords.out() + " \u2192";
         String where = "pull-back, " + words.unitName();
-        double side = Math.max(Pen.width(in, Pen.font(11)), Pen.width(out, Pen.font(11)));
-        double middle = width - 2 * side - 24;
-        boolean fits = Pen.width(where, Pen.font(11)) <= middle;
+        double from = 4 + Pen.width(in, Pen.font(11)) + 6;
+        double to = width - 4 - Pen.width(out, Pen.font(11)) - 6;
+        double half = Pen.width(where, Pen.font(11)) / 2;
+        double middle = Math.max(from + half, Math.min(to - half, width / 2));
         pen.words(in, 4, y, TextAlignment.LEFT, Pen.font(11), width / 2 - 16);
-        pen.words(fits ? where : words.unitName(), width / 2, y, TextAlignment.CENTER, Pen.font(11), width);
+        pen.words(where, middle, y, TextAlignment.CENTER, Pen.font(11), to - from);
         pen.words(out, width - 4, y, TextAlignment.RIGHT, Pen.font(11), width / 2 - 16);
     }
 

@@ -18,7 +18,7 @@ import simmerpoint.units.UnitSystem;
 record CurveState(PullState pull, Optional<Estimate> traced, Optional<Double> pointed, UnitSystem units) {
     /** As long as that usually gets. */
     static final String LONGEST = "At \u221210.00 cm: 1000 W, keep warm; hottest spot about 54.8 kW/m\u00b2."
-            + " Recommended for a simmer: raise the pan by 18 cm (7.1 in).";
+            + " The flag marks the place recommended for a simmer.";
 
     /** What is said below the curves, in one sentence. */
     String sentence() {
@@ -53,8 +53,9 @@ record CurveState(PullState pull, Optional<Estimate> traced, Optional<Double> po
         PullWords words = new PullWords(units);
         String there = words.snapped(from) == words.snapped(pull.presentMetres())
                 ? ""
-                : " at a pull-back of " + words.shown(from);
-        return " Recommended for a simmer"
-                + there + ": " + new MoveWords(units).instruction(place.move(), place.position().offsetMetres()) + ".";
+                : ", at a pull-back of " + words.shown(from) + ",";
+        return " For a simmer" + there + " "
+                + new MoveWords(units)
+                        .instruction(place.move(), place.position().offsetMetres()) + ".";
     }
 }

@@ -7,8 +7,14 @@ import javafx.scene.paint.Color;
 final class Flag {
     private static final double POLE = 20;
     private static final double CLOTH = 11;
+    private static final double RIM = 4;
 
     private Flag() {}
+
+    /** What it covers when planted at a point: left, right, upper edge. */
+    static double[] room(double x, double y, double top) {
+        return new double[] {x - RIM, x + CLOTH + RIM, (y - POLE >= top ? y - POLE : y) - RIM};
+    }
 
     /** Plants it at a point; where there is no height above it, it hangs down. */
     static void paint(GraphicsContext g, double x, double y, double top) {

@@ -20,7 +20,8 @@ final class SteadyLabel extends Label {
         }
         Text text = new Text(longest);
         text.setFont(getFont());
-        text.setWrappingWidth(Math.max(1, width - getInsets().getLeft() - getInsets().getRight()));
+        text.setWrappingWidth(
+                Math.max(1, width - getInsets().getLeft() - getInsets().getRight()));
         double room = text.getLayoutBounds().getHeight();
         return Math.max(own, Math.ceil(room + getInsets().getTop() + getInsets().getBottom()));
     }

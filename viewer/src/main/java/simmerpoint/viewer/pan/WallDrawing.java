@@ -72,7 +72,7 @@ final class WallDrawing {
         String most = Scales.wallFlux(wall, figures);
         return WallPeak.of(wall) >= direct(state)
                 ? "its own colours, up to " + most
-                : "at most " + most + "; colours up to bare sun";
+                : "at most " + most + "; colours up to direct sun";
     }
 
     private static void sides(Pen pen, MapState state, MapFrame frame) {
@@ -82,10 +82,9 @@ final class WallDrawing {
         double foot = frame.top() + frame.height();
         double part = frame.width() / 4;
         String[] names = {words.towardsPlusX(), "right", words.towardsMinusX(), "left"};
-        boolean small = !apart(names, part, 11);
-        boolean narrow = !apart(names, part, SMALL);
-        Font font = Pen.font(small && !narrow ? SMALL : 11);
-        double ends = 2 * Pen.width(names[2], font) + Pen.width(names[0], font) + 12;
+        Font font = Pen.font(apart(names, part, 11) ? 11 : SMALL);
+        boolean narrow = !apart(names, part, font.getSize());
+        double ends = 2 * Pen.width(names[2], font) + Pen.width(names[0], font) + 8;
         boolean middleOnly = ends > frame.width();
         for (int k = -2; k <= 2; k++) {
             double x = frame.x(new Place(k * quarter, 0));
@@ -100,12 +99,7 @@ final class WallDrawing {
             TextAlignment where = k == -2 ? TextAlignment.LEFT : k == 2 ? TextAlignment.RIGHT : TextAlignment.CENTER;
             double at = k == -2 ? frame.left() : k == 2 ? frame.left() + frame.width() : x;
             pen.words(
-                    names[Math.floorMod(k, 4)],
-                    at,
-                    foot + 15,
-                    where,
-                    font,
-                    (middleOnly ? 4 : narrow ? 2 : 1.3) * part);
+                    names[Math.floorMod(k, 4)], at, foot + 15, where, font, (middleOnly ? 4 : narrow ? 2 : 1.3) * part);
         }
     }
 
