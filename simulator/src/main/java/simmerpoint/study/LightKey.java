@@ -49,6 +49,11 @@ record LightKey(DishPlan dish, Mirror mirror, List<Double> sun, double jitter, O
                 stood);
     }
 
+    /** The key of a dish whose panels are known not to hide each other, wherever it stands. */
+    LightKey wherever() {
+        return new LightKey(dish, mirror, sun, jitter, Optional.empty());
+    }
+
     private static List<Double> sun(Scenario scenario, Setup setup) {
         Vec towards = setup.sunInDish().vec();
         SunShape shape = scenario.sun().shape();

@@ -27,7 +27,7 @@ public final class StoredLight {
 
     private StoredLight(Scenario scenario, TraceOptions options, Progress progress) {
         this.options = options;
-        key = LightKey.of(scenario);
+        key = LightKey.of(scenario).wherever();
         casting = new Casting(scenario, options);
         homeInDish = casting.setup().dishInTarget().inverse();
         int bits = Casting.bitsFor(options.rays());
@@ -58,7 +58,8 @@ public final class StoredLight {
 
     /** Whether {@code scenario} has the same mirrors under the same sun, none of them hidden by another. */
     public boolean serves(Scenario scenario) {
-        return !casting.caster().hiding().possible() && key.equals(LightKey.of(scenario));
+        return !casting.caster().hiding().possible()
+                && key.equals(LightKey.of(scenario).wherever());
     }
 
     /** Rays behind each figure. */

@@ -1,14 +1,18 @@
 package simmerpoint.study;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.function.IntToDoubleFunction;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import simmerpoint.sampling.Estimate;
 import simmerpoint.scenario.ExampleScenario;
 import simmerpoint.scenario.Scenario;
@@ -108,11 +112,23 @@ class PanelWattsTest {
                 .allMatch(p -> p.fate() == LightPath.Fate.MISSED));
     }
 
+    /** The dish of triangles with one corner lifted by 20 cm, whose panels hide others. */
+    private static Scenario spiked(Path folder) throws ScenarioException, IOException {
+        Path scenarios = Path.of("../scenarios");
+        String flat = Files.readString(scenarios.resolve("triangle-dish.obj"));
+        String corner = "v 0.0000 -415.6922 74.4828";
+        assertTrue(flat.contains(corner));
+        Files.writeString(folder.resolve("triangle-dish.obj"), flat.replace(corner, "v 0.0000 -415.6922 274.4828"));
+        Path copy = Files.copy(scenarios.resolve("triangle-dish.yaml"), folder.resolve("spiked.yaml"));
+        return ScenarioReader.read(copy, Map.of()).scenario();
+    }
+
     /** The same rays as the trace's, dish by dish, so the sums differ by rounding only: also where panels hide each other. */
     @Test
-    void tracedPanelsAddUpToTheLedger() throws ScenarioException {
-        Scenario mesh = ScenarioReader.read(Path.of("../scenarios/triangle-dish.yaml"), Map.of())
-                .scenario();
+    void tracedPanelsAddUpToTheLedger(@TempDir Path folder) throws ScenarioException, IOException {
+        Scenario mesh = spiked(folder);
+        assertFalse(
+                StoredLight.cast(mesh, OPTIONS.withRays(1 << 12), Progress.NONE).serves(mesh));
         Map<String, String> low = Map.of("pan.diameter", "18 cm", "pan.height", "25 cm", "stand.raise", "4 cm");
         for (Scenario scenario : List.of(mesh, example(Map.of()), example(low))) {
             PanelWatts panels = PanelStudy.run(scenario, OPTIONS, Progress.NONE);

@@ -65,6 +65,28 @@ class StoredLightTest {
         }
     }
 
+    /** A dish from a file whose panels cannot hide each other: its light serves wherever the pan stands. */
+    @Test
+    void servesAMeshWithoutFolds() throws ScenarioException {
+        Path file = Path.of("../scenarios/triangle-dish.yaml");
+        Scenario mesh = ScenarioReader.read(file, Map.of()).scenario();
+        StoredLight stored = StoredLight.cast(mesh, OPTIONS, Progress.NONE);
+        Scenario moved =
+                ScenarioReader.read(file, Map.of("stand.pull-back", "6 cm")).scenario();
+        assertTrue(stored.serves(moved));
+        Estimate again = stored.catchFor(moved, Progress.NONE).ledger().caught();
+        Estimate traced = TraceStudy.run(moved, OPTIONS, Progress.NONE).ledger().caught();
+        double error = Math.hypot(again.standardError(), traced.standardError());
+        assertEquals(traced.value(), again.value(), 5 * error, again + " against " + traced);
+        assertEquals(
+                PanStudy.POSITIONS,
+                PanStudy.run(mesh, OPTIONS, Progress.NONE)
+                        .moves()
+                        .get(0)
+                        .positions()
+                        .size());
+    }
+
     @Test
     void knowsWhatItCannotServe() throws ScenarioException {
         StoredLight stored = StoredLight.cast(example(Map.of()), OPTIONS.withRays(1 << 10), Progress.NONE);

@@ -3,10 +3,13 @@ package simmerpoint.viewer.live;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.scenario.ScenarioException;
 import simmerpoint.scenario.ScenarioReader;
@@ -52,9 +55,16 @@ class PanelEngineTest {
         follow(ScenarioReader.builtIn().scenario());
     }
 
+    /** The dish of triangles with one corner lifted by 20 cm. */
     @Test
-    void tellsWhatPanelsDoThatHideEachOther() throws InterruptedException, ScenarioException {
-        follow(ScenarioReader.read(Path.of("../scenarios/triangle-dish.yaml"), Map.of())
-                .scenario());
+    void tellsWhatPanelsDoThatHideEachOther(@TempDir Path folder)
+            throws InterruptedException, ScenarioException, IOException {
+        Path scenarios = Path.of("../scenarios");
+        String flat = Files.readString(scenarios.resolve("triangle-dish.obj"));
+        Files.writeString(
+                folder.resolve("triangle-dish.obj"),
+                flat.replace("v 0.0000 -415.6922 74.4828", "v 0.0000 -415.6922 274.4828"));
+        Path copy = Files.copy(scenarios.resolve("triangle-dish.yaml"), folder.resolve("spiked.yaml"));
+        follow(ScenarioReader.read(copy, Map.of()).scenario());
     }
 }
