@@ -99,7 +99,8 @@ final class FluxDrawing {
     }
 
     private String about(FluxMap map) {
-        return figures.plainFlux(new Estimate(map.largest(), 0.05 * map.largest()));
+        double surely = FluxSheet.surely(map);
+        return figures.plainFlux(new Estimate(surely, 0.05 * surely));
     }
 
     private String raster(FluxMap cells, FluxPicture.Look way) {
@@ -192,7 +193,7 @@ final class FluxDrawing {
     }
 
     private String within(Optional<Estimate> radius) {
-        return radius.map(r -> ": within " + figures.length(r.value())).orElse(": never");
+        return radius.map(r -> ": within " + figures.length(r.value())).orElse(": less gets this far");
     }
 
     private void sample(String style, double y, String text) {
@@ -202,12 +203,11 @@ final class FluxDrawing {
     }
 
     private void wall(FluxMap cells, double y) {
-        String most = cells.largest() > 0 ? "up to about " + about(cells) : "no focused light falls on it";
-        sheet.text("heading", "start", LEFT, y - 8, 0, "Wall, unrolled: " + most);
+        sheet.text("heading", "start", LEFT, y - 8, 0, "Wall, unrolled: " + Scales.wallWords(cells, figures));
         sheet.image(raster(cells, FluxPicture.Look.FIRST_RIGHT), LEFT, y, WALL_WIDTH, wallHeight);
         double foot = y + wallHeight + 14;
-        sheet.text("start", LEFT, foot, "sun’s side");
-        sheet.text("middle", LEFT + WALL_WIDTH / 2, foot, "dish’s side");
-        sheet.text("end", LEFT + WALL_WIDTH, foot, "sun’s side");
+        sheet.text("start", LEFT, foot, words.towardsMinusX());
+        sheet.text("middle", LEFT + WALL_WIDTH / 2, foot, words.towardsPlusX());
+        sheet.text("end", LEFT + WALL_WIDTH, foot, words.towardsMinusX());
     }
 }

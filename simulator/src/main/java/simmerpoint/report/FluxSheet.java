@@ -6,7 +6,6 @@ import java.util.Optional;
 import simmerpoint.answer.Figures;
 import simmerpoint.answer.TargetWords;
 import simmerpoint.answer.Words;
-import simmerpoint.sampling.Estimate;
 import simmerpoint.study.TraceResult;
 import simmerpoint.target.FluxMap;
 import simmerpoint.units.UnitSystem;
@@ -160,10 +159,7 @@ final class FluxSheet {
         brush.line(
                 "Wall, unrolled, seen from outside; same colours; " + figures.length(wall.rows() * wall.cellHeight())
                         + " high; "
-                        + (wall.largest() > 0
-                                ? "up to about "
-                                        + figures.plainFlux(new Estimate(wall.largest(), 0.05 * wall.largest()))
-                                : "no focused light falls on it"),
+                        + Scales.wallWords(wall, figures),
                 Brush.bold(18),
                 12,
                 MARGIN,

@@ -62,7 +62,7 @@ final class Legend {
     private void circle(double x, double room, float[] dash, String name, Optional<Estimate> radius) {
         line(x, dash);
         String value = radius.map(r -> "within " + figures.length(r) + " of the middle")
-                .orElse("never reached");
+                .orElse("less than that gets to this level");
         if (radius.isPresent() && radius.get().value() > reach()) {
             text(x, room, name, value, "(beyond the picture)");
         } else {

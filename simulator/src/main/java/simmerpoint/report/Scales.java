@@ -4,9 +4,11 @@ import java.awt.Color;
 import java.util.List;
 import java.util.Optional;
 import simmerpoint.answer.Figures;
+import simmerpoint.sampling.Estimate;
 import simmerpoint.study.PanResult;
 import simmerpoint.study.TraceResult;
 import simmerpoint.target.FluxMap;
+import simmerpoint.target.WallPeak;
 
 /** Ends, marks and colours of the scales in pictures, for whoever draws the same on a screen. */
 public final class Scales {
@@ -17,15 +19,21 @@ public final class Scales {
         return FluxSheet.top(result);
     }
 
-    /** The largest flux of one map less one standard error, W/m²; 0 for a dark one. */
-    public static double fluxTop(FluxMap map) {
-        return FluxSheet.surely(map);
-    }
-
     /** The pan's wall unrolled with its side away from the sun in the middle; empty for a bare disc. */
     public static Optional<FluxMap> wall(TraceResult result) {
         double radius = result.scenario().target().radiusMetres();
         return result.maps().wall().map(map -> FluxSheet.awayInTheMiddle(map, radius));
+    }
+
+    /** How much falls on a wall: "up to about 2.6 kW/m²", the same wherever it is told. */
+    public static String wallWords(FluxMap wall, Figures figures) {
+        return wall.largest() > 0 ? "up to about " + wallFlux(wall, figures) : "no focused light falls on it";
+    }
+
+    /** The flux on a wall's hottest place in words: "2.6 kW/m²"; "1 W/m²" stands for anything below. */
+    public static String wallFlux(FluxMap wall, Figures figures) {
+        double peak = WallPeak.of(wall);
+        return peak < 1 ? "1" + Figures.NBSP + "W/m\u00b2" : figures.plainFlux(new Estimate(peak, 0.05 * peak));
     }
 
     /** Upper end of the watts' scale over moves of the pan, W. */

@@ -1,5 +1,6 @@
 package simmerpoint.viewer.pan;
 
+import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.paint.Color;
@@ -21,7 +22,6 @@ final class CurveDrawing {
     private static final Color FLUX_ON_DARK = Color.rgb(0x8F, 0xBF, 0xFF);
     private static final double MARK_ROOM = 46;
     private static final double SAMPLE_ROOM = 50;
-    private static final double UPRIGHT = 13;
 
     private final Pen pen;
     private final GraphicsContext g;
@@ -56,7 +56,9 @@ final class CurveDrawing {
         double mostFlux = Scales.mostFlux(line.result());
         curve(line, p -> p.hottestFlux() / mostFlux, colour(Scales.fluxColour()), DASHES);
         curve(line, p -> p.absorbed().value() / mostWatts, colour(Scales.wattsColour()));
-        recommended(line, mostWatts);
+        Optional<double[]> flag = recommended(line, mostWatts);
+        names(line, flag.map(p -> Flag.room(p[0], p[1], frame.top())).orElse(new double[0]));
+        flag.ifPresent(p -> Flag.paint(g, p[0], p[1], frame.top()));
         g.restore();
         axes(mostWatts, mostFlux);
     }
@@ -65,41 +67,35 @@ final class CurveDrawing {
         return Color.rgb(c.getRed(), c.getGreen(), c.getBlue());
     }
 
+    private double[] ends(CurveLine line, LevelStretch stretch) {
+        return new double[] {
+            frame.x(line.move().presentMetres() + stretch.fromMetres()),
+            frame.x(line.move().presentMetres() + stretch.toMetres())
+        };
+    }
+
     private void band(CurveLine line, LevelStretch stretch) {
-        double from = frame.x(line.move().presentMetres() + stretch.fromMetres());
-        double to = frame.x(line.move().presentMetres() + stretch.toMetres());
+        double[] ends = ends(line, stretch);
         g.setFill(colour(LevelColours.of(stretch.level())));
-        g.fillRect(from, frame.top(), to - from, frame.height());
+        g.fillRect(ends[0], frame.top(), ends[1] - ends[0], frame.height());
         if (stretch.after().isPresent()) {
             g.setStroke(Color.rgb(0x55, 0x55, 0x55));
-            g.strokeLine(to, frame.top(), to, frame.top() + frame.height());
-        }
-        g.setFill(colour(LevelColours.textOn(stretch.level())));
-        name(LevelWords.of(stretch.level()), (from + to) / 2, to - from);
-    }
-
-    /** The level's name across its band, or along a narrow one; none in a band narrower than a letter is high. */
-    private void name(String word, double middle, double room) {
-        double wide = Pen.width(word, Pen.bold(11.5));
-        if (room > Pen.width(word, Pen.bold(10)) + 6) {
-            double at = clear(middle, room, wide / 2 + 8);
-            pen.words(word, at, frame.top() + 14, TextAlignment.CENTER, Pen.bold(11.5), room - 5);
-        } else if (room > UPRIGHT && frame.height() > 2 * UPRIGHT + Pen.width(word, Pen.bold(11))) {
-            g.save();
-            g.translate(middle, frame.top() + 5);
-            g.rotate(-90);
-            pen.words(word, 0, 4, TextAlignment.RIGHT, Pen.bold(11), frame.height());
-            g.restore();
+            g.strokeLine(ends[1], frame.top(), ends[1], frame.top() + frame.height());
         }
     }
 
-    /** Beside the mark of the pan's place, if that would stand in the word and there is room beside it. */
-    private double clear(double middle, double room, double half) {
+    private void names(CurveLine line, double... flag) {
         double mark = frame.x(state.pull().presentMetres());
-        if (Math.abs(mark - middle) >= half || room < 4 * half) {
-            return middle;
+        BandNames names = new BandNames(g, frame.top(), frame.height(), mark, flag);
+        for (LevelStretch stretch : line.move().stretches()) {
+            double[] ends = ends(line, stretch);
+            names.paint(
+                    LevelWords.of(stretch.level()),
+                    Math.max(frame.left(), ends[0]),
+                    Math.min(frame.left() + frame.width(), ends[1]),
+                    colour(LevelColours.of(stretch.level())),
+                    colour(LevelColours.textOn(stretch.level())));
         }
-        return mark >= middle ? mark - half : mark + half;
     }
 
     private void curve(CurveLine line, ToDoubleFunction<PanPosition> share, Color colour, double... dashes) {
@@ -124,15 +120,15 @@ final class CurveDrawing {
         g.setLineWidth(1);
     }
 
-    /** The place recommended for a simmer, if it lies on this way. */
-    private void recommended(CurveLine line, double mostWatts) {
-        line.result()
+    /** The place recommended for a simmer, if it lies on this way: x and y, px. */
+    private Optional<double[]> recommended(CurveLine line, double mostWatts) {
+        return line.result()
                 .simmer()
                 .filter(place -> place.move() == MoveStudy.Move.PULL_BACK)
-                .ifPresent(place -> PlaneKey.diamond(
-                        g,
-                        frame.x(line.move().presentMetres() + place.position().offsetMetres()),
-                        frame.y(place.position().absorbed().value() / mostWatts)));
+                .map(place -> new double[] {
+                    frame.x(line.move().presentMetres() + place.position().offsetMetres()),
+                    frame.y(place.position().absorbed().value() / mostWatts)
+                });
     }
 
     private void box() {
@@ -199,12 +195,13 @@ final class CurveDrawing {
         double y = foot + 31;
         String in = "\u2190 " + PullWords.in();
         String out = PullWords.out() + " \u2192";
-        String where = words.unitName() + " from the focus";
-        double side = Math.max(Pen.width(in, Pen.font(11)), Pen.width(out, Pen.font(11)));
-        double middle = width - 2 * side - 24;
-        boolean fits = Pen.width(where, Pen.font(11)) <= middle;
+        String where = "pull-back, " + words.unitName();
+        double from = 4 + Pen.width(in, Pen.font(11)) + 6;
+        double to = width - 4 - Pen.width(out, Pen.font(11)) - 6;
+        double half = Pen.width(where, Pen.font(11)) / 2;
+        double middle = Math.max(from + half, Math.min(to - half, width / 2));
         pen.words(in, 4, y, TextAlignment.LEFT, Pen.font(11), width / 2 - 16);
-        pen.words(fits ? where : words.unitName(), width / 2, y, TextAlignment.CENTER, Pen.font(11), width);
+        pen.words(where, middle, y, TextAlignment.CENTER, Pen.font(11), to - from);
         pen.words(out, width - 4, y, TextAlignment.RIGHT, Pen.font(11), width / 2 - 16);
     }
 

@@ -1,8 +1,10 @@
 package simmerpoint.viewer.pan;
 
 import java.util.Optional;
+import simmerpoint.answer.MoveWords;
 import simmerpoint.sampling.Estimate;
 import simmerpoint.study.MoveStudy;
+import simmerpoint.study.SimmerPlace;
 import simmerpoint.units.UnitSystem;
 
 /**
@@ -14,6 +16,10 @@ import simmerpoint.units.UnitSystem;
  * @param units of lengths
  */
 record CurveState(PullState pull, Optional<Estimate> traced, Optional<Double> pointed, UnitSystem units) {
+    /** As long as that usually gets. */
+    static final String LONGEST = "At \u221210.00 cm: 1000 W, keep warm; hottest spot about 54.8 kW/m\u00b2."
+            + " The flag marks the place recommended for a simmer.";
+
     /** What is said below the curves, in one sentence. */
     String sentence() {
         PullWords words = new PullWords(units);
@@ -32,11 +38,24 @@ record CurveState(PullState pull, Optional<Estimate> traced, Optional<Double> po
         return words.sentence(at, pull.line().get().at(at)) + recommended();
     }
 
+    /** The place recommended for a simmer: a flag, or a sentence where it does not lie on this curve. */
     private String recommended() {
-        boolean here = pull.line()
-                .flatMap(line -> line.result().simmer())
-                .filter(place -> place.move() == MoveStudy.Move.PULL_BACK)
-                .isPresent();
-        return here ? " The diamond is recommended for a simmer." : "";
+        return pull.line()
+                .flatMap(line -> line.result().simmer().map(place -> recommended(line, place)))
+                .orElse("");
+    }
+
+    private String recommended(CurveLine line, SimmerPlace place) {
+        if (place.move() == MoveStudy.Move.PULL_BACK) {
+            return " The flag marks the place recommended for a simmer.";
+        }
+        double from = line.move().presentMetres();
+        PullWords words = new PullWords(units);
+        String there = words.snapped(from) == words.snapped(pull.presentMetres())
+                ? ""
+                : ", at a pull-back of " + words.shown(from) + ",";
+        return " For a simmer" + there + " "
+                + new MoveWords(units)
+                        .instruction(place.move(), place.position().offsetMetres()) + ".";
     }
 }

@@ -12,7 +12,7 @@ import simmerpoint.viewer.theme.Shade;
 
 /**
  * A flux map that can be read: under the mouse, or with the arrow keys cell by cell (with Shift ten cells), Escape stops
- * reading.
+ * reading. What is read goes with the mouse, and with the keyboard's focus.
  */
 abstract class MapView extends Drawn {
     private static final int LARGE_STEP = 10;
@@ -31,6 +31,11 @@ abstract class MapView extends Drawn {
         addEventHandler(MouseEvent.MOUSE_MOVED, e -> point(e.getX(), e.getY()));
         addEventHandler(MouseEvent.MOUSE_EXITED, e -> read(Optional.empty()));
         addEventHandler(MouseEvent.MOUSE_PRESSED, e -> requestFocus());
+        focusedProperty().addListener((value, before, now) -> {
+            if (!now && !isHover()) {
+                read(Optional.empty());
+            }
+        });
         addEventHandler(KeyEvent.KEY_PRESSED, this::key);
     }
 

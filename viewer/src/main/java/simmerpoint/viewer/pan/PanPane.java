@@ -47,7 +47,7 @@ public final class PanPane extends VBox {
     private final LightPart light = new LightPart(plane, wall, evenness, readout);
     private final PullRow row;
     private final CurveView curve;
-    private final Label sentence = label("pull-sentence");
+    private final Label sentence = label("pull-sentence", new SteadyLabel(CurveState.LONGEST));
     private final ProgressBar progress = new ProgressBar(0);
     private final HBox tools = new HBox(6);
     private final ObjectProperty<ScaleChoice> scale = new SimpleObjectProperty<>(this, "scale", ScaleChoice.FOLLOWS);
@@ -94,7 +94,10 @@ public final class PanPane extends VBox {
     }
 
     private static Label label(String id) {
-        Label label = new Label();
+        return label(id, new Label());
+    }
+
+    private static Label label(String id, Label label) {
         label.setId(id);
         label.setWrapText(true);
         label.setAlignment(Pos.TOP_LEFT);

@@ -40,8 +40,8 @@ final class PlaneKey {
         Spot spot = state.result().spot();
         double across = 2 * state.result().scenario().target().radiusMetres();
         line(x, gap, room, words.noun() + ", " + figures.length(across) + " across");
-        circle(x, gap, room, "50\u00a0% of light", spot.radius50(), PlaneDrawing.DASHED);
-        circle(x, gap, room, "90\u00a0% of light", spot.radius90(), PlaneDrawing.DOTTED);
+        circle(x, gap, room, "50\u00a0%", spot.radius50(), PlaneDrawing.DASHED);
+        circle(x, gap, room, "90\u00a0%", spot.radius90(), PlaneDrawing.DOTTED);
         if (state.result().ledger().caught().value() > 0) {
             sample(x, () -> pen.cross(x + 10, y - 4, 6));
             text(x, gap, room, "hottest spot " + figures.flux(spot.peakFlux()));
@@ -66,15 +66,14 @@ final class PlaneKey {
         g.setLineWidth(1);
     }
 
-    private void circle(double x, double gap, double room, String name, Optional<Estimate> radius, double... dashes) {
-        line(
-                x,
-                gap,
-                room,
-                name + " "
-                        + radius.map(r -> "within " + figures.length(r.value(), 2) + " of the middle")
-                                .orElse("never reached"),
-                dashes);
+    private void circle(double x, double gap, double room, String share, Optional<Estimate> radius, double... dashes) {
+        line(x, gap, room, circle(share, radius, figures), dashes);
+    }
+
+    /** What a circle means; there is none for more light than comes to the level of underside or disc. */
+    static String circle(String share, Optional<Estimate> radius, Figures figures) {
+        return radius.map(r -> share + " of light within " + figures.length(r.value(), 2) + " of the middle")
+                .orElse("less than " + share + " of light gets to this level");
     }
 
     private void line(double x, double gap, double room, String text, double... dashes) {

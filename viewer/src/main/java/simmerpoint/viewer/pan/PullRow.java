@@ -8,6 +8,8 @@ import javafx.scene.control.Slider;
 import javafx.scene.input.MouseEvent;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
 
 /** The slider that pulls the pan back, above its curve and as wide; a button that plays; the pull-back in figures. */
 final class PullRow extends HBox {
@@ -26,11 +28,17 @@ final class PullRow extends HBox {
         play();
         slider();
         figure.setId("pull-figure");
-        figure.setMinWidth(CurveFrame.SIDE - THUMB);
-        figure.setPrefWidth(CurveFrame.SIDE - THUMB);
-        figure.setAlignment(Pos.CENTER_RIGHT);
         figure.getStyleClass().add("pull-figure");
-        getChildren().setAll(play, slider, figure);
+        Label name = new Label("pull-back");
+        name.setId("pull-name");
+        name.setLabelFor(slider);
+        name.getStyleClass().add("pull-name");
+        name.setMinWidth(Region.USE_PREF_SIZE);
+        VBox words = new VBox(name, figure);
+        words.setAlignment(Pos.CENTER_RIGHT);
+        words.setMinWidth(CurveFrame.SIDE - THUMB);
+        words.setPrefWidth(CurveFrame.SIDE - THUMB);
+        getChildren().setAll(play, slider, words);
     }
 
     private void play() {

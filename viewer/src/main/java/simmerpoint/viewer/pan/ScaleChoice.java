@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import simmerpoint.report.Scales;
 import simmerpoint.target.FluxMap;
+import simmerpoint.target.WallPeak;
 
 /**
  * What the colours of the maps mean: up to the brightest place, whatever that is, or up to a flux that stays.
@@ -43,12 +44,15 @@ record ScaleChoice(Optional<Double> held) {
 
     /**
      * The upper end of a wall's colours of its own, W/m²; empty if it shares those of the underside: a scale that is held is
-     * held for both, and a dark wall shows nothing anyway.
+     * held for both, and a dark wall shows nothing anyway. It never ends below the sun's own light, so that a wall on which
+     * a few stray rays fall does not look ablaze.
+     *
+     * @param wall its light
+     * @param top upper end of the underside's colours, W/m²
+     * @param direct flux of the sun's own light, square to it, W/m²
      */
-    Optional<Double> ownTop(FluxMap wall, double top) {
-        double brightest = Scales.fluxTop(wall);
-        return held.isEmpty() && brightest > 0 && brightest < MUCH_DARKER * top
-                ? Optional.of(brightest)
-                : Optional.empty();
+    Optional<Double> ownTop(FluxMap wall, double top, double direct) {
+        double own = Math.max(WallPeak.of(wall), direct);
+        return held.isEmpty() && wall.largest() > 0 && own < MUCH_DARKER * top ? Optional.of(own) : Optional.empty();
     }
 }

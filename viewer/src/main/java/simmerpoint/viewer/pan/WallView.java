@@ -29,9 +29,7 @@ final class WallView extends MapView {
 
     @Override
     String summary(MapState shown) {
-        return wall(shown)
-                .map(wall -> WallDrawing.colours(shown, wall, shown.choice().ownTop(wall, shown.top())) + ".")
-                .orElse("");
+        return wall(shown).map(wall -> WallDrawing.colours(shown, wall) + ".").orElse("");
     }
 
     @Override

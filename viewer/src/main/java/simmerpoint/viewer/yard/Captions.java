@@ -2,8 +2,6 @@ package simmerpoint.viewer.yard;
 
 import java.util.ArrayList;
 import java.util.List;
-import javafx.scene.text.Font;
-import javafx.scene.text.Text;
 import javafx.scene.text.TextAlignment;
 import simmerpoint.viewer.theme.Shade;
 
@@ -18,7 +16,7 @@ final class Captions {
     /** Paints {@code text} with its middle at x and its top at y, moved inwards where it would reach out. */
     static void paint(Pen pen, String text, double x, double y, double width, double height, Shade shade) {
         List<String> lines = lines(text, Math.min(MOST, width - 40));
-        double wide = lines.stream().mapToDouble(Captions::width).max().orElse(0) + 2 * PAD;
+        double wide = lines.stream().mapToDouble(Pen::strongWidth).max().orElse(0) + 2 * PAD;
         double high = lines.size() * LINE + PAD;
         double left = Math.max(4, Math.min(width - wide - 4, x - wide / 2));
         double top = Math.max(4, Math.min(height - high - 4, y));
@@ -37,7 +35,7 @@ final class Captions {
         String line = "";
         for (String word : text.split(" ")) {
             String longer = line.isEmpty() ? word : line + " " + word;
-            if (!line.isEmpty() && width(longer) > most) {
+            if (!line.isEmpty() && Pen.strongWidth(longer) > most) {
                 lines.add(line);
                 line = word;
             } else {
@@ -46,11 +44,5 @@ final class Captions {
         }
         lines.add(line);
         return lines;
-    }
-
-    private static double width(String line) {
-        Text text = new Text(line);
-        text.setFont(Font.font(null, javafx.scene.text.FontWeight.BOLD, Pen.LETTERS));
-        return text.getLayoutBounds().getWidth();
     }
 }

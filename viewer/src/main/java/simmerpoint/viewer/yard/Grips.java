@@ -12,12 +12,12 @@ final class Grips {
 
     /** Middle of a handle on a sheet of that size, px. */
     static Point2D place(Handle handle, SideScene scene, SideFrame frame, double width, double height) {
-        Point2D p = free(handle, scene, frame);
+        Point2D p = free(handle, scene, frame, width);
         return new Point2D(
                 Math.max(HALF, Math.min(width - HALF, p.getX())), Math.max(HALF, Math.min(height - HALF, p.getY())));
     }
 
-    private static Point2D free(Handle handle, SideScene scene, SideFrame frame) {
+    private static Point2D free(Handle handle, SideScene scene, SideFrame frame, double width) {
         double halfWide = scene.scenario().target().radiusMetres() * frame.perMetre();
         double halfHigh = scene.scenario().target() instanceof Pan pan ? pan.heightMetres() / 2 * frame.perMetre() : 0;
         double panX = frame.x(scene.pan());
@@ -33,7 +33,7 @@ final class Grips {
             case RAISE -> new Point2D(panX - halfWide - OUT, panY);
             case SLIDE -> new Point2D(frame.x(scene.mount()), frame.ground() + 18);
             case TURN -> beyond(scene, frame);
-            case SUN -> new Point2D(frame.x(scene.sun()), frame.y(scene.sun()));
+            case SUN -> frame.sun(scene, width);
         };
     }
 

@@ -15,7 +15,7 @@ public enum Handle {
     /** The dish along the ground. */
     SLIDE("stand.slide", Dimension.LENGTH, "Slide", "Slide the dish along the ground; the pan stays where it is"),
     /** The dish about its mount. */
-    TURN("aim.turn.up", Dimension.ANGLE, "Dish turned up", "Point the dish off the sun, upwards or downwards"),
+    TURN("aim.turn.up", Dimension.ANGLE, "Turn", "Point the dish off the sun, upwards or downwards"),
     /** The sun along its way. */
     SUN("sun.elevation", Dimension.ANGLE, "Sun\u2019s height", "Move the sun up or down; the dish follows it");
 

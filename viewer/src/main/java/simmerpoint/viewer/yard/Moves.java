@@ -103,15 +103,32 @@ final class Moves {
         return Map.of(handle.key(), typed(handle, value, system));
     }
 
-    /** The value for people: "pull-back 3 cm". */
+    /** The value for people: "Pull-back 3 cm", "Lowered 2 cm", "Dish turned down 6.3°". */
     static String words(Handle handle, Scenario scenario, UnitSystem system) {
         double value = value(handle, scenario);
-        String figure =
-                handle.isLength() ? new Figures(system).length(value) : Figures.fixed(Math.toDegrees(value), 1) + "°";
-        if (handle.isLength() && value == 0) {
-            figure = system == UnitSystem.INCH ? "0" + Figures.NBSP + "in" : "0" + Figures.NBSP + "cm";
+        InForce words = new InForce(system);
+        String moved = switch (handle) {
+            case PULL_BACK -> pullBack(value, system);
+            case RAISE -> words.raised(value);
+            case SLIDE -> words.slid(value);
+            case TURN -> InForce.turned(value).isEmpty() ? "Dish not turned" : "Dish " + InForce.turned(value);
+            case SUN -> handle.title() + " " + Figures.fixed(Math.toDegrees(value), 1) + "°" + clock(scenario);
+        };
+        return moved.isEmpty()
+                ? handle.title() + " 0" + Figures.NBSP + (system == UnitSystem.INCH ? "in" : "cm")
+                : moved.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + moved.substring(1);
+    }
+
+    /** With its sign, since slider and curve have it too. */
+    private static String pullBack(double value, UnitSystem system) {
+        if (new InForce(system).pulled(value).isEmpty()) {
+            return "";
         }
-        String time = handle == Handle.SUN && SunTime.rules(scenario) ? " at " + SunTime.now(scenario) : "";
-        return handle.title() + " " + figure + time;
+        String figure = Handle.PULL_BACK.title() + " " + new Figures(system).length(value);
+        return value < 0 ? figure + ", towards the dish" : figure;
+    }
+
+    private static String clock(Scenario scenario) {
+        return SunTime.rules(scenario) ? " at " + SunTime.now(scenario) : "";
     }
 }

@@ -66,6 +66,9 @@ final class PanelPainter {
             g.setImageSmoothing(true);
             g.drawImage(image, square[0], square[1], square[2], square[2]);
             shadow(pen, scene, raster.get(), square);
+            raster.get()
+                    .outline(scene.chosen())
+                    .ifPresent(o -> new PanelMark(pen, raster.get(), square).paint(o, width, height - LEGEND));
         }
         legend(pen, width, height);
     }

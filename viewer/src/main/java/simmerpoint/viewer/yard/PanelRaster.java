@@ -2,6 +2,7 @@ package simmerpoint.viewer.yard;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import simmerpoint.dish.DishPlan;
 import simmerpoint.dish.PanelOutline;
 import simmerpoint.dish.PanelOutlines;
@@ -26,9 +27,11 @@ final class PanelRaster {
     private final double reach;
     private final int[] panel = new int[DOTS * DOTS];
     private final boolean[] edge = new boolean[DOTS * DOTS];
+    private final List<PanelOutline> outlines;
 
     private PanelRaster(DishPlan dish, List<PanelOutline> outlines) {
         this.dish = dish;
+        this.outlines = List.copyOf(outlines);
         reach = 1.01
                 * outlines.stream()
                         .flatMap(o -> o.edge().stream())
@@ -62,6 +65,13 @@ final class PanelRaster {
         int i = (int) Math.floor(across * DOTS);
         int j = (int) Math.floor(down * DOTS);
         return i < 0 || j < 0 || i >= DOTS || j >= DOTS ? NONE : panel[j * DOTS + i];
+    }
+
+    /** The outline of a panel by its number; empty where there is no such panel. */
+    Optional<PanelOutline> outline(int number) {
+        return number < 0
+                ? Optional.empty()
+                : outlines.stream().filter(o -> o.panel() == number).findFirst();
     }
 
     private double column(Vec v) {

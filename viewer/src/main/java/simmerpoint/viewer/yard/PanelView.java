@@ -10,6 +10,7 @@ import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.Pane;
 import javafx.scene.layout.Region;
+import javafx.scene.text.Text;
 import simmerpoint.dish.DishPlan;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.study.PanelWatts;
@@ -20,8 +21,6 @@ import simmerpoint.viewer.theme.Theme;
  * panel, or going through them by arrow keys, tells its figures.
  */
 final class PanelView extends Region {
-    private static final double WORDS = 34;
-
     private final Canvas canvas = new Canvas();
     private final Pane holder = new Pane(canvas) {
         @Override
@@ -61,11 +60,21 @@ final class PanelView extends Region {
         holder.setOnMouseMoved(e -> choose(at(e.getX(), e.getY())));
         holder.setOnMouseExited(e -> choose(-1));
         holder.setOnMousePressed(e -> holder.requestFocus());
+        holder.focusedProperty().addListener((value, before, now) -> {
+            if (!now && !holder.isHover()) {
+                choose(-1);
+            }
+        });
         holder.addEventHandler(KeyEvent.KEY_PRESSED, this::key);
         getChildren().addAll(heading, holder, words);
     }
 
     private void key(KeyEvent e) {
+        if (e.getCode() == KeyCode.ESCAPE && chosen >= 0) {
+            choose(-1);
+            e.consume();
+            return;
+        }
         int step = e.getCode() == KeyCode.RIGHT || e.getCode() == KeyCode.DOWN
                 ? 1
                 : e.getCode() == KeyCode.LEFT || e.getCode() == KeyCode.UP ? -1 : 0;
@@ -91,6 +100,7 @@ final class PanelView extends Region {
     private void choose(int panel) {
         if (panel != chosen) {
             chosen = panel;
+            paint();
             say();
         }
     }
@@ -98,6 +108,9 @@ final class PanelView extends Region {
     /** Shows a scenario with the newest there is to know of its panels; {@code note} stands in for it. */
     void show(Scenario now, Optional<PanelWatts> known, Optional<String> instead, Theme dressed) {
         boolean recolour = !known.equals(watts) || dressed != theme;
+        if (scenario != null && !scenario.dish().equals(now.dish())) {
+            chosen = -1;
+        }
         scenario = now;
         watts = known;
         note = instead;
@@ -157,12 +170,20 @@ final class PanelView extends Region {
         words.setText(scenario == null ? "" : note.orElseGet(() -> scene().words()));
     }
 
+    /** Height of the longest words, so that the picture stays while one panel after the other is read. */
+    private double room(double width) {
+        Text longest = new Text(PanelScene.LONGEST);
+        longest.setFont(words.getFont());
+        longest.setWrappingWidth(Math.max(1, width));
+        return Math.ceil(longest.getLayoutBounds().getHeight());
+    }
+
     @Override
     protected void layoutChildren() {
         double width = getWidth() - 16;
         double head = heading.prefHeight(width);
         heading.resizeRelocate(8, 6, width, head);
-        double foot = Math.max(WORDS, words.prefHeight(width));
+        double foot = Math.max(room(width), words.prefHeight(width));
         double high = Math.max(0, getHeight() - head - 6 - foot - 6);
         holder.resizeRelocate(2, head + 6, getWidth() - 4, high);
         words.resizeRelocate(8, getHeight() - foot - 6, width, foot);

@@ -7,6 +7,7 @@ import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.paint.Color;
 import javafx.scene.text.Font;
 import javafx.scene.text.FontWeight;
+import javafx.scene.text.Text;
 import javafx.scene.text.TextAlignment;
 import simmerpoint.setup.SideView.Place;
 import simmerpoint.viewer.theme.Shade;
@@ -88,6 +89,22 @@ final class Pen {
     /** Words that must be seen. */
     void strongWords(Shade shade, TextAlignment alignment, double x, double y, String text) {
         words(shade, alignment, x, y, text, BOLD);
+    }
+
+    /** How wide such words are. */
+    static double strongWidth(String text) {
+        return width(text, BOLD);
+    }
+
+    /** How wide plain words are. */
+    static double plainWidth(String text) {
+        return width(text, PLAIN);
+    }
+
+    private static double width(String text, Font font) {
+        Text measured = new Text(text);
+        measured.setFont(font);
+        return measured.getLayoutBounds().getWidth();
     }
 
     private void words(Shade shade, TextAlignment alignment, double x, double y, String text, Font font) {

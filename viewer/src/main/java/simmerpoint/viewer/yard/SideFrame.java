@@ -1,5 +1,6 @@
 package simmerpoint.viewer.yard;
 
+import javafx.geometry.Point2D;
 import simmerpoint.pan.Pan;
 import simmerpoint.setup.SideView.Place;
 
@@ -16,20 +17,15 @@ record SideFrame(double left, double ground, double first, double perMetre) {
     private static final double RIGHT = 40;
     private static final double TOP = 36;
     private static final double BELOW = 64;
+    private static final double EDGE = 8;
+    private static final double SUN_TOP = 34;
+    private static final double SUN_SIDE = 18;
 
     /** A frame in which everything of a scene is seen. */
     static SideFrame around(SideScene scene, double width, double height) {
-        double half = scene.scenario().target().radiusMetres();
-        double high = scene.scenario().target() instanceof Pan pan ? pan.heightMetres() : 0;
-        double[] box = {Double.MAX_VALUE, -Double.MAX_VALUE, 0, -Double.MAX_VALUE};
-        scene.panels().forEach(p -> p.edge().forEach(e -> include(box, e, 0)));
-        scene.profile().forEach(p -> include(box, p, 0));
+        double[] box = things(scene);
         scene.rays().forEach(ray -> include(box, ray.from(), 0));
-        include(box, scene.pan(), half);
-        include(box, new Place(scene.pan().towardsSunMetres(), scene.pan().heightMetres() + high), half);
         include(box, scene.sun(), 0.02);
-        include(box, scene.focus(), 0);
-        include(box, scene.mount(), scene.legs());
         double across = Math.max(1e-3, box[1] - box[0]);
         double tall = Math.max(1e-3, box[3] - box[2]);
         double perMetre = Math.max(1, Math.min((width - LEFT - RIGHT) / across, (height - TOP - BELOW) / tall));
@@ -37,6 +33,44 @@ record SideFrame(double left, double ground, double first, double perMetre) {
         double spareTall = height - TOP - BELOW - tall * perMetre;
         double ground = TOP + spareTall * 0.6 + box[3] * perMetre;
         return new SideFrame(LEFT + spareAcross / 2, ground, box[0], perMetre);
+    }
+
+    /** Left, right, lowest and highest place of dish, pan and tripod, m. */
+    private static double[] things(SideScene scene) {
+        double half = scene.scenario().target().radiusMetres();
+        double high = scene.scenario().target() instanceof Pan pan ? pan.heightMetres() : 0;
+        double[] box = {Double.MAX_VALUE, -Double.MAX_VALUE, 0, -Double.MAX_VALUE};
+        scene.panels().forEach(p -> p.edge().forEach(e -> include(box, e, 0)));
+        scene.profile().forEach(p -> include(box, p, 0));
+        include(box, scene.pan(), half);
+        include(box, new Place(scene.pan().towardsSunMetres(), scene.pan().heightMetres() + high), half);
+        include(box, scene.focus(), 0);
+        include(box, scene.mount(), scene.legs());
+        return box;
+    }
+
+    /** Whether dish, pan and tripod can be seen; sun and rays come from beyond the sheet anyway. */
+    boolean holds(SideScene scene, double width, double height) {
+        double[] box = things(scene);
+        boolean across = x(box[0]) >= EDGE && x(box[1]) <= width - EDGE;
+        boolean upright = y(box[3]) >= EDGE && y(box[2]) <= height - EDGE && ground <= height - BELOW + EDGE;
+        return across && upright;
+    }
+
+    /** Where the sun is drawn: out along the way to it, but on a sheet of that width. */
+    Point2D sun(SideScene scene, double width) {
+        double fromX = x(scene.focus());
+        double fromY = y(scene.focus());
+        double x = x(scene.sun());
+        double y = y(scene.sun());
+        double share = 1;
+        if (y < SUN_TOP && fromY > SUN_TOP) {
+            share = Math.min(share, (fromY - SUN_TOP) / (fromY - y));
+        }
+        if (x > width - SUN_SIDE && fromX < width - SUN_SIDE) {
+            share = Math.min(share, (width - SUN_SIDE - fromX) / (x - fromX));
+        }
+        return new Point2D(fromX + share * (x - fromX), fromY + share * (y - fromY));
     }
 
     private static void include(double[] box, Place place, double half) {

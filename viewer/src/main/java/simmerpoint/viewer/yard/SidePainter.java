@@ -1,5 +1,6 @@
 package simmerpoint.viewer.yard;
 
+import javafx.geometry.Point2D;
 import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.paint.Color;
 import javafx.scene.text.TextAlignment;
@@ -16,7 +17,9 @@ import simmerpoint.viewer.theme.Theme;
 final class SidePainter {
     private static final double SUN = 13;
     private static final double LABEL = 54;
-    private static final double[] MISSED = {5, 4};
+    static final double[] MISSED = {5, 4};
+    static final double[] HOLDS = {2, 5};
+    static final double[] AXIS = {9, 3, 2, 3};
     private static final double INCH = 0.0254;
 
     private final Pen pen;
@@ -53,7 +56,7 @@ final class SidePainter {
             Theme theme,
             double width,
             double height) {
-        g.clearRect(0, 0, width, height);
+        g.clearRect(0, 0, width, height + RayKey.height(scene.scenario().target(), width));
         SidePainter painter = new SidePainter(g, scene, frame, system, theme, width, height);
         painter.ground();
         painter.stands();
@@ -65,6 +68,7 @@ final class SidePainter {
         painter.sun();
         painter.lengths();
         painter.scaleBar();
+        RayKey.paint(painter.pen, scene.scenario().target(), width, height);
         painter.trouble();
     }
 
@@ -85,10 +89,10 @@ final class SidePainter {
         pen.line(x, y, x, frame.ground());
         pen.line(x, y, frame.x(scene.vertex()), frame.y(scene.vertex()));
         if (scene.scenario().aim().panCarriedBy() == Aim.PanCarrier.STAND) {
-            pen.stroke(Shade.SOLID, 2, 2, 5);
+            pen.stroke(Shade.SOLID, 2, HOLDS);
             pen.line(frame.x(scene.pan()), frame.y(scene.pan()), frame.x(scene.pan()), frame.ground());
         } else {
-            pen.stroke(Shade.SOLID, 2, 2, 5);
+            pen.stroke(Shade.SOLID, 2, HOLDS);
             pen.line(frame.x(scene.pan()), frame.y(scene.pan()), frame.x(scene.upperRim()), frame.y(scene.upperRim()));
         }
     }
@@ -135,7 +139,7 @@ final class SidePainter {
         double y1 = frame.y(scene.vertex());
         double x2 = frame.x(scene.focus());
         double y2 = frame.y(scene.focus());
-        pen.stroke(Shade.LINE, 1, 9, 3, 2, 3);
+        pen.stroke(Shade.LINE, 1, AXIS);
         pen.line(x1, y1, x2, y2);
     }
 
@@ -199,8 +203,9 @@ final class SidePainter {
     }
 
     private void sun() {
-        double x = frame.x(scene.sun());
-        double y = frame.y(scene.sun());
+        Point2D at = frame.sun(scene, width);
+        double x = at.getX();
+        double y = at.getY();
         pen.g.setFill(pen.colour(Shade.SUN));
         pen.g.fillOval(x - SUN, y - SUN, 2 * SUN, 2 * SUN);
         double middle = Math.max(LABEL, Math.min(width - LABEL, x));
@@ -236,7 +241,10 @@ final class SidePainter {
     }
 
     private double rightOf() {
-        return scene.rays().stream().mapToDouble(r -> frame.x(r.from())).max().orElse(frame.x(scene.sun()));
+        return scene.rays().stream()
+                .mapToDouble(r -> frame.x(r.from()))
+                .max()
+                .orElseGet(() -> frame.sun(scene, width).getX());
     }
 
     private void extension(double x1, double y1, double x2, double y2) {
@@ -276,14 +284,19 @@ final class SidePainter {
         double most = Math.min(110, width / 4) / frame.perMetre();
         double unit = system == UnitSystem.INCH ? INCH : 1;
         double round = below(most / unit) * unit;
-        double x = 14;
+        double bar = round * frame.perMetre();
+        double left = Math.min(frame.x(scene.mount()), frame.x(scene.pan()));
+        double right = Math.max(frame.x(scene.mount()), frame.x(scene.pan()));
+        String words = figures.length(round);
+        boolean atLeft = left >= width - right;
+        double x = atLeft ? 14 : width - 14 - 7 - Pen.plainWidth(words) - bar;
         double y = height - 12;
-        double end = x + round * frame.perMetre();
+        double end = x + bar;
         pen.stroke(Shade.WORD, 2);
         pen.line(x, y, end, y);
         pen.line(x, y - 4, x, y + 1);
         pen.line(end, y - 4, end, y + 1);
-        pen.words(Shade.WORD, TextAlignment.LEFT, end + 7, y - 2, figures.length(round));
+        pen.words(Shade.WORD, TextAlignment.LEFT, end + 7, y - 2, words);
     }
 
     /** The largest of 1, 2, 5 times a power of ten that is not above x. */

@@ -8,6 +8,7 @@ import javafx.scene.AccessibleRole;
 import javafx.scene.Cursor;
 import javafx.scene.Node;
 import javafx.scene.canvas.Canvas;
+import javafx.scene.control.Label;
 import javafx.scene.control.Tooltip;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
@@ -21,19 +22,28 @@ import simmerpoint.viewer.theme.Theme;
 
 /**
  * The side view: the drawing, and over it the handles. While a hand moves something the frame stays as it is, so that the
- * thing stays under the hand.
+ * thing stays under the hand; and afterwards too while everything is still seen and not much too small.
  */
 final class SideSheet extends Region {
+    /** A drawing that could be so much larger is fitted anew. */
+    private static final double MUCH_LARGER = 1.3;
+
+    private static final double BESIDE_SUN = 90;
+    private static final double SUN_WORDS = 68;
+    private static final double LEAST_WORDS = 110;
+
     private final Canvas canvas = new Canvas();
     private final Canvas said = new Canvas();
     private final Map<Handle, Grip> grips = new EnumMap<>(Handle.class);
     private final Region pan = new Region();
+    private final Label inForce = new Label();
     private final Hand hand;
     private SideScene scene;
     private SideFrame frame;
     private UnitSystem system = UnitSystem.METRIC;
     private Theme theme = Theme.LIGHT;
     private Optional<Handle> near = Optional.empty();
+    private boolean resting;
 
     SideSheet(Hand hand) {
         this.hand = hand;
@@ -54,7 +64,11 @@ final class SideSheet extends Region {
             grip.focusedProperty().addListener((value, before, now) -> near(handle, now));
         }
         movable(pan, Handle.PULL_BACK);
-        getChildren().add(said);
+        inForce.setId("yard-in-force");
+        inForce.getStyleClass().add("yard-in-force");
+        inForce.setWrapText(true);
+        inForce.setMouseTransparent(true);
+        getChildren().addAll(inForce, said);
     }
 
     private void movable(Node node, Handle handle) {
@@ -69,6 +83,17 @@ final class SideSheet extends Region {
             near = is ? Optional.of(handle) : Optional.empty();
             caption();
         }
+        if (resting && !hand.holds() && !pointed()) {
+            resting = false;
+            if (scene != null && !fits()) {
+                refit();
+            }
+        }
+    }
+
+    /** Whether the mouse is on anything that can be moved. */
+    private boolean pointed() {
+        return pan.isHover() || grips.values().stream().anyMatch(Node::isHover);
     }
 
     private Point2D here(MouseEvent e) {
@@ -93,14 +118,23 @@ final class SideSheet extends Region {
     private void release() {
         if (hand.holds()) {
             hand.letGo();
-            refit();
+            rest();
         }
+    }
+
+    /** Nothing slips away from under the mouse that has just let go of it. */
+    private void rest() {
+        resting = pointed();
+        if (!resting && !fits()) {
+            fit();
+        }
+        paint();
     }
 
     private void key(Handle handle, KeyEvent e) {
         if (e.getCode() == KeyCode.ESCAPE && hand.holds()) {
             hand.cancel();
-            refit();
+            rest();
             e.consume();
             return;
         }
@@ -113,18 +147,33 @@ final class SideSheet extends Region {
 
     /** Shows a scene. */
     void show(SideScene now, UnitSystem units, Theme dressed) {
+        boolean other = scene == null
+                || !scene.scenario().dish().equals(now.scenario().dish())
+                || scene.rays().isEmpty() != now.rays().isEmpty();
         scene = now;
         system = units;
         theme = dressed;
-        if (frame == null || !hand.holds()) {
+        boolean still = hand.holds() || resting;
+        if (frame == null || (!still && (other || !fits()))) {
             fit();
         }
         paint();
     }
 
+    /** Height of the drawing above the words that explain its lines. */
+    private double high() {
+        return getHeight() - RayKey.height(scene.scenario().target(), getWidth());
+    }
+
+    private boolean fits() {
+        return frame != null
+                && frame.holds(scene, getWidth(), high())
+                && SideFrame.around(scene, getWidth(), high()).perMetre() < MUCH_LARGER * frame.perMetre();
+    }
+
     private void fit() {
         if (scene != null && getWidth() > 0 && getHeight() > 0) {
-            frame = SideFrame.around(scene, getWidth(), getHeight());
+            frame = SideFrame.around(scene, getWidth(), high());
         }
     }
 
@@ -137,15 +186,25 @@ final class SideSheet extends Region {
         if (frame == null || scene == null || canvas.getWidth() <= 0) {
             return;
         }
-        SidePainter.paint(
-                canvas.getGraphicsContext2D(), scene, frame, system, theme, canvas.getWidth(), canvas.getHeight());
+        SidePainter.paint(canvas.getGraphicsContext2D(), scene, frame, system, theme, canvas.getWidth(), high());
+        tellInForce();
         place();
         caption();
     }
 
+    /** In the upper left corner, beside the words at the sun. */
+    private void tellInForce() {
+        inForce.setText(new InForce(system).words(scene.scenario()));
+        inForce.setVisible(!inForce.getText().isEmpty());
+        Point2D sun = frame.sun(scene, getWidth());
+        double room = sun.getY() < BESIDE_SUN ? sun.getX() - SUN_WORDS : getWidth() - 16;
+        double wide = Math.max(LEAST_WORDS, Math.min(room, Math.ceil(inForce.prefWidth(-1))));
+        inForce.resizeRelocate(8, 4, wide, inForce.prefHeight(wide));
+    }
+
     private void place() {
         for (Grip grip : grips.values()) {
-            Point2D p = Grips.place(grip.handle(), scene, frame, getWidth(), getHeight());
+            Point2D p = Grips.place(grip.handle(), scene, frame, getWidth(), high());
             grip.resizeRelocate(p.getX() - Grip.SIZE / 2, p.getY() - Grip.SIZE / 2, Grip.SIZE, Grip.SIZE);
             grip.point(Grips.turn(grip.handle(), scene));
             grip.tell(Moves.words(grip.handle(), scene.scenario(), system));
@@ -162,8 +221,8 @@ final class SideSheet extends Region {
         said.getGraphicsContext2D().clearRect(0, 0, said.getWidth(), said.getHeight());
         Optional<Handle> shown = hand.held().or(() -> near);
         if (shown.isPresent() && scene != null && frame != null) {
-            Point2D p = Grips.place(shown.get(), scene, frame, getWidth(), getHeight());
-            boolean below = p.getY() < 50;
+            Point2D p = Grips.place(shown.get(), scene, frame, getWidth(), high());
+            boolean below = p.getY() < 50 || shown.get() == Handle.SUN;
             Captions.paint(
                     new Pen(said.getGraphicsContext2D(), theme),
                     Moves.words(shown.get(), scene.scenario(), system),

@@ -1,5 +1,6 @@
 package simmerpoint.viewer.pan;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotSame;
@@ -17,8 +18,10 @@ import simmerpoint.scenario.Scenario;
 import simmerpoint.scenario.ScenarioException;
 import simmerpoint.scenario.ScenarioReader;
 import simmerpoint.setup.Stand;
+import simmerpoint.study.MoveStudy;
 import simmerpoint.study.PanPosition;
 import simmerpoint.study.PanResult;
+import simmerpoint.study.SimmerPlace;
 import simmerpoint.study.TraceResult;
 import simmerpoint.target.FluxMap;
 import simmerpoint.units.UnitSystem;
@@ -43,12 +46,61 @@ class PanViewModelTest {
 
     @Test
     void onlyAMuchDarkerWallHasColoursOfItsOwnAndNeverOnAHeldScale() {
-        FluxMap dim = new FluxMap(1, 1, 0.01, 0.01, 0, 0, new double[] {1000}, new double[] {100});
-        assertEquals(Optional.of(900.0), ScaleChoice.FOLLOWS.ownTop(dim, 20_000));
-        assertEquals(Optional.empty(), ScaleChoice.FOLLOWS.ownTop(dim, 2_000));
-        assertEquals(Optional.empty(), new ScaleChoice(Optional.of(20_000.0)).ownTop(dim, 20_000));
-        FluxMap dark = new FluxMap(1, 1, 0.01, 0.01, 0, 0, new double[1], new double[1]);
-        assertEquals(Optional.empty(), ScaleChoice.FOLLOWS.ownTop(dark, 20_000));
+        double[] errors = new double[9];
+        double[] flux = new double[9];
+        java.util.Arrays.fill(flux, 1000);
+        FluxMap dim = new FluxMap(3, 3, 0.01, 0.01, 0, 0, flux, errors);
+        assertEquals(Optional.of(1000.0), ScaleChoice.FOLLOWS.ownTop(dim, 20_000, 900));
+        assertEquals(Optional.empty(), ScaleChoice.FOLLOWS.ownTop(dim, 2_000, 100));
+        assertEquals(Optional.empty(), new ScaleChoice(Optional.of(20_000.0)).ownTop(dim, 20_000, 900));
+        FluxMap dark = new FluxMap(3, 3, 0.01, 0.01, 0, 0, new double[9], errors);
+        assertEquals(Optional.empty(), ScaleChoice.FOLLOWS.ownTop(dark, 20_000, 900));
+    }
+
+    /** A few stray rays on a wall are not stretched over all the colours: these reach the sun's own light at least. */
+    @Test
+    void aHardlyLitWallDoesNotLookAblaze() {
+        FluxMap stray = new FluxMap(3, 3, 0.01, 0.01, 0, 0, new double[] {0, 0, 0, 0, 0.03, 0, 0, 0, 0}, new double[9]);
+        assertEquals(Optional.of(850.0), ScaleChoice.FOLLOWS.ownTop(stray, 20_000, 850));
+        assertEquals("up to about 1\u00a0W/m\u00b2", Scales.wallWords(stray, new Figures(UnitSystem.METRIC)));
+    }
+
+    @Test
+    void aCircleThatIsNotThereSaysWhy() {
+        Figures figures = new Figures(UnitSystem.METRIC);
+        assertEquals("less than 90 % of light gets to this level", PlaneKey.circle("90 %", Optional.empty(), figures));
+        assertEquals(
+                "90 % of light within 12\u00a0cm of the middle",
+                PlaneKey.circle("90 %", Optional.of(Estimate.exact(0.12)), figures));
+    }
+
+    /** Either the drawing has a flag and the words explain it, or the words say where else the pan should go. */
+    @Test
+    void thePlaceForASimmerIsToldWhereverItLies() {
+        Scenario base = scene.scenario();
+        PanResult study = PanScenes.study(base);
+        SimmerPlace found = study.simmer().orElseThrow();
+        for (MoveStudy.Move move : new MoveStudy.Move[] {MoveStudy.Move.PULL_BACK, MoveStudy.Move.RAISE}) {
+            PanResult there = new PanResult(
+                    study.base(),
+                    study.here(),
+                    study.moves(),
+                    Optional.of(new SimmerPlace(move, found.stretch(), found.position())),
+                    study.directWatts(),
+                    study.run());
+            PullState state = PullState.next(Optional.empty(), base, PanScenes.studied(there), false);
+            String said = new CurveState(state, Optional.empty(), Optional.empty(), UnitSystem.METRIC).sentence();
+            boolean along = move == MoveStudy.Move.PULL_BACK;
+            assertEquals(along, said.contains("The flag marks the place recommended for a simmer."), said);
+            assertEquals(!along, said.matches(".* For a simmer (raise|lower) the pan by .*"), said);
+        }
+    }
+
+    @Test
+    void namesOfLevelsKeepClearOfTheMark() {
+        assertArrayEquals(new double[] {40, 100}, BandNames.free(10, 100, 24, 40));
+        assertArrayEquals(new double[] {10, 72}, BandNames.free(10, 100, 72, 88));
+        assertArrayEquals(new double[] {10, 100}, BandNames.free(10, 100, 192, 208));
     }
 
     @Test

@@ -199,6 +199,11 @@ class PanWindowTest {
         assertTrue(map.getAccessibleText().contains(readout.getText()));
         type(KeyCode.ESCAPE);
         assertEquals("", readout.getText());
+        type(KeyCode.DOWN);
+        assertFalse(readout.getText().isEmpty());
+        FxThread.run(() -> pane.lookup("#play").requestFocus());
+        assertEquals("", readout.getText(), "it goes with the focus");
+        assertTrue(find("pan-evenness", Label.class).isVisible());
     }
 
     @Test

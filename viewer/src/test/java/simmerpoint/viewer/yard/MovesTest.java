@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import simmerpoint.geometry.Vec;
@@ -86,6 +87,25 @@ class MovesTest {
             Scenario read = Yards.example(Moves.change(handle, example, value, system));
             assertEquals(value, Moves.value(handle, read), 1e-7);
         }
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "TURN | aim.turn.up | -6.3° | Dish turned down 6.3°",
+                "TURN | aim.turn.up | 2° | Dish turned up 2°",
+                "TURN | aim.turn.up | 0° | Dish not turned",
+                "RAISE | stand.raise | -3 cm | Lowered 3 cm",
+                "RAISE | stand.raise | 0 cm | Raise 0 cm",
+                "SLIDE | stand.slide | -2.5 cm | Slid forward 2.5 cm",
+                "PULL_BACK | stand.pull-back | 4 cm | Pull-back 4 cm",
+                "PULL_BACK | stand.pull-back | -4 cm | Pull-back \u22124 cm, towards the dish"
+            })
+    void whereThingsStandIsSaidInWordsNotSigns(Handle handle, String key, String value, String words)
+            throws ScenarioException {
+        String said = Moves.words(handle, Yards.example(Map.of(key, value)), UnitSystem.METRIC);
+        assertEquals(words, said.replace('\u00a0', ' '));
     }
 
     @Test

@@ -2,20 +2,25 @@ package simmerpoint.viewer.yard;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
-import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import javafx.geometry.Point2D;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
+import javafx.scene.image.WritableImage;
 import javafx.scene.input.KeyCode;
+import javafx.scene.paint.Color;
 import javafx.scene.robot.Robot;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.units.UnitSystem;
 import simmerpoint.viewer.FxThread;
+import simmerpoint.viewer.theme.Shade;
+import simmerpoint.viewer.theme.Theme;
 
 /** Real mouse and keys, without a screen. */
 class YardViewTest {
@@ -143,6 +148,83 @@ class YardViewTest {
         press(KeyCode.RIGHT);
         Label words = (Label) node("yard-panel-words");
         assertTrue(words.getText().startsWith("Panel 2: sends"), words.getText());
-        assertNotNull(words.getText());
+        press(KeyCode.ESCAPE);
+        assertTrue(words.getText().contains("of the light from all panels"), words.getText());
+        press(KeyCode.RIGHT);
+        assertTrue(words.getText().startsWith("Panel 1: "), words.getText());
+        focus("yard-raise");
+        assertTrue(words.getText().contains("of the light from all panels"), "it goes with the focus");
+    }
+
+    /** The outline and the number are in a colour that no panel has; the same picture without them has none of it. */
+    @ParameterizedTest
+    @EnumSource(Theme.class)
+    void aPanelPointedAtIsOutlined(Theme theme) {
+        FxThread.run(() -> window.theme.set(theme));
+        FxThread.settle();
+        window.await();
+        Node picture = node("yard-panel-picture");
+        focus("yard-panel-picture");
+        assertEquals(0, inHandleColour(picture, theme));
+        press(KeyCode.RIGHT);
+        press(KeyCode.RIGHT);
+        int marked = inHandleColour(picture, theme);
+        assertTrue(marked > 100, marked + " px");
+        press(KeyCode.ESCAPE);
+        assertEquals(0, inHandleColour(picture, theme));
+    }
+
+    private static int inHandleColour(Node picture, Theme theme) {
+        int wanted = argb(Shade.HANDLE.in(theme));
+        return FxThread.get(() -> {
+            WritableImage image = picture.snapshot(null, null);
+            int found = 0;
+            for (int y = 0; y < image.getHeight(); y++) {
+                for (int x = 0; x < image.getWidth(); x++) {
+                    found += image.getPixelReader().getArgb(x, y) == wanted ? 1 : 0;
+                }
+            }
+            return found;
+        });
+    }
+
+    private static int argb(Color c) {
+        return 0xFF000000
+                | (int) Math.round(255 * c.getRed()) << 16
+                | (int) Math.round(255 * c.getGreen()) << 8
+                | (int) Math.round(255 * c.getBlue());
+    }
+
+    /** Half a metre's pull would fit the picture anew if it were fitted at once; a second grab at the same place must hold. */
+    @Test
+    void whatWasLetGoOfStaysUnderTheMouse() {
+        Point2D from = window.onScreen(Handle.PULL_BACK);
+        double scale = perMetre();
+        window.pull(from, 50, -60, 6);
+        window.letGo();
+        window.await();
+        Point2D after = window.onScreen(Handle.PULL_BACK);
+        assertEquals(scale, perMetre(), 0);
+        assertTrue(after.distance(from.add(50, -60)) < 12, from + " to " + after);
+        double first = window.scenario().stand().pullBackMetres();
+        window.pull(from.add(50, -60), 8, -10, 2);
+        window.letGo();
+        assertTrue(window.scenario().stand().pullBackMetres() > first + 0.005, "grabbed again");
+    }
+
+    @Test
+    void whatIsInForceIsToldInTheYard() {
+        Label told = (Label) node("yard-in-force");
+        assertEquals("Dish turned up 0.5\u00b0", told.getText());
+        FxThread.run(() -> window.desk.change(java.util.Map.of("aim.turn.up", "0\u00b0")));
+        window.await();
+        assertFalse(told.isVisible(), told.getText());
+        FxThread.run(() -> window.desk.change(java.util.Map.of(
+                "stand.raise", "-3 cm", "stand.slide", "2 cm", "aim.turn.up", "-6.3\u00b0", "stand.side", "-1 cm")));
+        window.await();
+        assertEquals(
+                "Pan lowered 3\u00a0cm, 1\u00a0cm to the left; dish slid back 2\u00a0cm, turned down 6.3\u00b0",
+                told.getText());
+        assertTrue(told.isVisible());
     }
 }
