@@ -94,8 +94,8 @@ public record StripText(
                 || (studies.scenario().filter(state.scenario()::equals).isPresent()
                         && !studies.working()
                         && studies.done() >= 1);
-        return studies.aimOf(state.scenario())
-                .map(aim -> AimAnswer.glance(aim) + ".")
+        return studies.timesOf(state.scenario())
+                .map(times -> AimAnswer.glance(times) + ".")
                 .orElse(over ? "" : "Aiming: being worked out\u2026");
     }
 

@@ -7,6 +7,7 @@ import simmerpoint.scenario.Scenario;
 import simmerpoint.study.AimPlan;
 import simmerpoint.study.AimResult;
 import simmerpoint.study.AimStudy;
+import simmerpoint.study.AimTimes;
 import simmerpoint.study.PanResult;
 import simmerpoint.study.PanStudy;
 import simmerpoint.study.Progress;
@@ -20,7 +21,7 @@ public final class StudyEngine implements AutoCloseable {
     /** Without a change for so long somebody pauses, ms. */
     static final long PAUSE_MILLIS = 250;
 
-    /** The curve over the pan's places is looked at while the rest goes on. */
+    private static final double TIMES_SHARE = 0.25;
     private static final double PAN_SHARE = 0.5;
 
     private final TraceOptions asked;
@@ -68,9 +69,14 @@ public final class StudyEngine implements AutoCloseable {
         public void first() {
             Optional<PanResult> pan = pans.of(scenario);
             Optional<AimResult> aim = aims.of(scenario);
-            if (aim.isPresent() && pan.isPresent() == scenario.kitchen().isPresent()) {
-                tell(new StudyState(Optional.of(scenario), pan, aim, false, 1, Optional.empty()));
+            if (aim.isPresent() && pan.isPresent() == hasPan()) {
+                Optional<AimTimes> times = aim.map(AimResult::times);
+                tell(new StudyState(Optional.of(scenario), pan, times, aim, false, 1, Optional.empty()));
             }
+        }
+
+        private boolean hasPan() {
+            return scenario.kitchen().isPresent();
         }
 
         @Override
@@ -79,16 +85,14 @@ public final class StudyEngine implements AutoCloseable {
             if (before.scenario().filter(scenario::equals).isPresent() && !before.working() && before.done() >= 1) {
                 return;
             }
-            tell(new StudyState(Optional.of(scenario), before.pan(), before.aim(), true, 0, Optional.empty()));
+            tell(new StudyState(
+                    Optional.of(scenario), before.pan(), before.times(), before.aim(), true, 0, Optional.empty()));
             boolean finished = false;
             try {
-                boolean pan = scenario.kitchen().isPresent();
-                Optional<String> refusal = pan ? Refusals.of(() -> studyPan(0, PAN_SHARE)) : Optional.empty();
-                if (!pan) {
-                    tell(state.withPan(Optional.empty()));
-                }
-                Optional<String> second = Refusals.of(() -> studyAim(pan ? PAN_SHARE : 0, 1));
-                tell(state.atRest(1, refusal.or(() -> second)));
+                Optional<String> times = Refusals.of(this::studyTimes);
+                Optional<String> pan = Refusals.of(this::studyPan);
+                Optional<String> aim = times.or(() -> Refusals.of(this::studyAim));
+                tell(state.atRest(1, pan.or(() -> aim)));
                 finished = true;
             } finally {
                 if (!finished) {
@@ -97,17 +101,30 @@ public final class StudyEngine implements AutoCloseable {
             }
         }
 
-        private void studyPan(double from, double to) {
-            PanResult result = pans.of(scenario).orElseGet(() -> PanStudy.run(scenario, asked, telling(from, to)));
-            pans.put(scenario, result);
-            tell(state.withPan(Optional.of(result)).at(to));
+        /** What is in sight all the time comes first. */
+        private void studyTimes() {
+            AimTimes times = aims.of(scenario)
+                    .map(AimResult::times)
+                    .orElseGet(() -> AimStudy.times(scenario, AimPlan.USUAL, asked, telling(0, TIMES_SHARE)));
+            tell(state.withTimes(Optional.of(times)).at(TIMES_SHARE));
         }
 
-        private void studyAim(double from, double to) {
-            AimResult result =
-                    aims.of(scenario).orElseGet(() -> AimStudy.run(scenario, AimPlan.USUAL, asked, telling(from, to)));
+        private void studyPan() {
+            if (!hasPan()) {
+                tell(state.withPan(Optional.empty()));
+                return;
+            }
+            PanResult result =
+                    pans.of(scenario).orElseGet(() -> PanStudy.run(scenario, asked, telling(TIMES_SHARE, PAN_SHARE)));
+            pans.put(scenario, result);
+            tell(state.withPan(Optional.of(result)).at(PAN_SHARE));
+        }
+
+        private void studyAim() {
+            AimResult result = aims.of(scenario)
+                    .orElseGet(() -> AimStudy.drawn(state.times().orElseThrow(), telling(PAN_SHARE, 1)));
             aims.put(scenario, result);
-            tell(state.withAim(Optional.of(result)).at(to));
+            tell(state.withAim(Optional.of(result)).at(1));
         }
 
         private Progress telling(double from, double to) {

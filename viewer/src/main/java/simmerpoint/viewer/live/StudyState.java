@@ -3,6 +3,7 @@ package simmerpoint.viewer.live;
 import java.util.Optional;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.study.AimResult;
+import simmerpoint.study.AimTimes;
 import simmerpoint.study.PanResult;
 
 /**
@@ -10,7 +11,8 @@ import simmerpoint.study.PanResult;
  *
  * @param scenario what they are asked for; empty before the first
  * @param pan the newest study of where the pan stands for what; may be that of an earlier scenario
- * @param aim the newest study of how exactly and how often to aim; may be that of an earlier scenario
+ * @param times when to aim again, the quick part of the study of aiming; may be that of an earlier scenario
+ * @param aim the newest whole study of how exactly and how often to aim; may be that of an earlier scenario
  * @param working whether something is being worked on
  * @param done share of that work that is done, 0 to 1
  * @param refusal why one of them is missing, in one sentence
@@ -18,17 +20,23 @@ import simmerpoint.study.PanResult;
 public record StudyState(
         Optional<Scenario> scenario,
         Optional<PanResult> pan,
+        Optional<AimTimes> times,
         Optional<AimResult> aim,
         boolean working,
         double done,
         Optional<String> refusal) {
     /** Before anything was asked. */
-    public static final StudyState NOTHING_YET =
-            new StudyState(Optional.empty(), Optional.empty(), Optional.empty(), false, 0, Optional.empty());
+    public static final StudyState NOTHING_YET = new StudyState(
+            Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), false, 0, Optional.empty());
 
     /** The study of the pan's places, if it is that of {@code wanted}. */
     public Optional<PanResult> panOf(Scenario wanted) {
         return pan.filter(p -> p.base().scenario().equals(wanted));
+    }
+
+    /** When to aim again, if that is said of {@code wanted}. */
+    public Optional<AimTimes> timesOf(Scenario wanted) {
+        return times.filter(t -> t.scenario().equals(wanted));
     }
 
     /** The study of aiming, if it is that of {@code wanted}. */
@@ -37,18 +45,22 @@ public record StudyState(
     }
 
     StudyState withPan(Optional<PanResult> newPan) {
-        return new StudyState(scenario, newPan, aim, working, done, refusal);
+        return new StudyState(scenario, newPan, times, aim, working, done, refusal);
+    }
+
+    StudyState withTimes(Optional<AimTimes> newTimes) {
+        return new StudyState(scenario, pan, newTimes, aim, working, done, refusal);
     }
 
     StudyState withAim(Optional<AimResult> newAim) {
-        return new StudyState(scenario, pan, newAim, working, done, refusal);
+        return new StudyState(scenario, pan, times, newAim, working, done, refusal);
     }
 
     StudyState at(double share) {
-        return new StudyState(scenario, pan, aim, true, share, refusal);
+        return new StudyState(scenario, pan, times, aim, true, share, refusal);
     }
 
     StudyState atRest(double share, Optional<String> why) {
-        return new StudyState(scenario, pan, aim, false, share, why);
+        return new StudyState(scenario, pan, times, aim, false, share, why);
     }
 }

@@ -60,6 +60,8 @@ class LiveTest {
         Scenario example = ScenarioReader.builtIn().scenario();
         try (Live live = new Live(QUICK, deliveries::add)) {
             live.show(example);
+            until(() -> live.studiesProperty().get().timesOf(example).isPresent());
+            assertTrue(live.studiesProperty().get().aimOf(example).isEmpty(), "what is read at once comes first");
             until(() -> live.studiesProperty().get().aimOf(example).isPresent());
             AimResult expected = AimStudy.run(example, AimPlan.USUAL, QUICK, Progress.NONE);
             AimResult actual = live.studiesProperty().get().aimOf(example).orElseThrow();

@@ -49,6 +49,7 @@ final class PanScenes {
                 Optional.of(result.base().scenario()),
                 Optional.of(result),
                 Optional.empty(),
+                Optional.empty(),
                 false,
                 1,
                 Optional.empty());

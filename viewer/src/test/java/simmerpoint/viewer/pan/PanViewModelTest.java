@@ -258,8 +258,14 @@ class PanViewModelTest {
         PanResult study = PanScenes.study(base);
         PullState first = PullState.next(Optional.empty(), base, PanScenes.studied(study), false);
         Scenario raised = base.withStand(new Stand(0, 0, 0.05, 0));
-        StudyState working =
-                new StudyState(Optional.of(raised), Optional.of(study), Optional.empty(), true, 0.42, Optional.empty());
+        StudyState working = new StudyState(
+                Optional.of(raised),
+                Optional.of(study),
+                Optional.empty(),
+                Optional.empty(),
+                true,
+                0.42,
+                Optional.empty());
         PullState now = PullState.next(Optional.of(first), raised, working, false);
         CurveState seen = new CurveState(now, Optional.empty(), Optional.empty(), UnitSystem.METRIC);
         assertEquals("An earlier curve; the new one is being computed.", seen.sentence());
