@@ -7,6 +7,7 @@ import simmerpoint.setup.Aim;
 import simmerpoint.study.AimLead;
 import simmerpoint.study.AimResult;
 import simmerpoint.study.AimSpell;
+import simmerpoint.study.AimTimes;
 import simmerpoint.study.AimTolerance;
 import simmerpoint.study.SunWay;
 import simmerpoint.sun.SunMoment;
@@ -75,17 +76,23 @@ final class AimAgainSection {
         return words.isPan() ? "takes up" : "catches";
     }
 
-    /** When to aim again, without reasons. */
-    static String brief(AimResult result) {
-        String spell = SkyWords.minutes(result.deadOnSpell().minutes());
-        return result.minutes().isPresent()
-                ? "Aim again every " + spell
+    /** When to aim again and for what loss, without reasons; for a dish that is aimed off, that it must be turned first. */
+    static String brief(AimTimes times) {
+        String spell = SkyWords.minutes(times.deadOnSpell().minutes());
+        boolean again = times.minutes().isPresent();
+        if (AimOffWords.isOff(times)) {
+            return "Aimed off now: aim anew, then " + (again ? "every " : "not for ") + spell;
+        }
+        return again
+                ? "Aim again every " + spell + " or lose "
+                        + SkyWords.loss(times.plan().lossShare())
                 : "For " + spell + " the dish need not be aimed again";
     }
 
     private String again() {
         AimSpell spell = result.deadOnSpell();
-        return brief(result) + ": by then " + loss() + " of the "
+        return off() + (AimOffWords.isOff(result.times()) ? "Aimed dead on, aim" : "Aim") + " again every "
+                + SkyWords.minutes(spell.minutes()) + ": by then " + loss() + " of the "
                 + figures.plainWatts(result.deadOnWatts()) + " that the " + words.noun() + " " + gets()
                 + " when the dish is aimed dead on are lost. What it gets on average over that time is "
                 + figures.plainWatts(spell.mean()) + ", " + ofDeadOn(spell.mean()) + " of dead on.";
@@ -94,12 +101,18 @@ final class AimAgainSection {
     private String never() {
         AimSpell spell = result.deadOnSpell();
         boolean toTheHorizon = spell.minutes() * result.way().radiansPerMinute() < AimTolerance.RANGE * (1 - 1e-6);
-        return "For " + SkyWords.minutes(spell.minutes())
+        return off() + "For " + SkyWords.minutes(spell.minutes())
                 + (toTheHorizon ? ", until the sun is down," : ", as long as is looked at,")
                 + " the dish need not be aimed again: of the "
                 + figures.plainWatts(result.deadOnWatts()) + " that the " + words.noun() + " " + gets()
                 + " when it is aimed dead on, less than " + loss() + " are lost. The average over that time is "
                 + figures.plainWatts(spell.mean()) + ".";
+    }
+
+    private String off() {
+        return AimOffWords.sentence(result.times(), figures)
+                .map(text -> text + " Aim it anew first. ")
+                .orElse("");
     }
 
     private String ofDeadOn(Estimate watts) {

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import simmerpoint.sampling.Estimate;
 import simmerpoint.study.AimResult;
+import simmerpoint.study.AimTimes;
+import simmerpoint.study.HottestLight;
 import simmerpoint.study.PairedTrace;
 import simmerpoint.units.UnitSystem;
 
@@ -32,14 +34,18 @@ public final class AimAnswer {
     }
 
     /** When to aim again in a few words, for a place where one line is seen all the time. */
+    public static String glance(AimTimes times) {
+        return AimAgainSection.brief(times);
+    }
+
+    /** The same of a whole answer. */
     public static String glance(AimResult result) {
-        return AimAgainSection.brief(result);
+        return glance(result.times());
     }
 
     private static List<Item> cautions(AimResult result) {
         PairedTrace deadOn = result.deadOn();
         Estimate peak = deadOn.trace().spot().peakFlux();
-        double wall = deadOn.trace().maps().wall().map(map -> map.largest()).orElse(0.0);
         String noun = TargetWords.of(result.scenario().target()).noun();
         List<Item> items = new ArrayList<>();
         items.add(new Item.Caution(
@@ -47,7 +53,7 @@ public final class AimAnswer {
                         + "into the mirror to see whether it is aimed."));
         items.add(new Item.Caution("While the dish turns or waits for the sun, light lands beside the " + noun
                 + ": on handles, stand, and whatever is behind. Keep all that burns away from there."));
-        CautionWords.sentences(Math.max(peak.value() + 2 * peak.standardError(), wall), noun)
+        CautionWords.sentences(Math.max(peak.value() + 2 * peak.standardError(), HottestLight.of(deadOn.trace())), noun)
                 .forEach(text -> items.add(new Item.Caution(text)));
         return items;
     }

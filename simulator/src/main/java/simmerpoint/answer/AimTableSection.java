@@ -118,22 +118,9 @@ final class AimTableSection {
         if (!off) {
             return Optional.empty();
         }
-        Estimate gained = result.asAimed().absorbedBeyond(result.deadOn().watts());
-        String than =
-                figures.percent(Math.abs(gained.value()) / result.deadOnWatts().value());
-        String compared = Math.abs(gained.value()) < 2 * gained.standardError()
-                ? "no less and no more than can be told from dead on"
-                : than + (gained.value() < 0 ? " less" : " more") + " than dead on";
-        Aim alone = new Aim(
-                aim.turnUpRadians(),
-                aim.turnSideRadians(),
-                aim.driftUpRadians(),
-                aim.driftSideRadians(),
-                0,
-                0,
-                aim.panCarriedBy());
-        String how = new AimWords(alone, result.scenario().stand(), words, figures).aiming();
-        return Optional.of("As the scenario has it (" + how + ") the " + words.noun() + " gets "
-                + figures.plainWatts(result.asAimed().absorbed()) + ", " + compared + ".");
+        return Optional.of(
+                "As the scenario has it (" + AimOffWords.how(result.times(), figures) + ") the " + words.noun()
+                        + " gets " + figures.plainWatts(result.asAimed().absorbed()) + ", "
+                        + AimOffWords.compared(result.times(), figures) + ".");
     }
 }

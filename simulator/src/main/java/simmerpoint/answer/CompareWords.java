@@ -56,10 +56,9 @@ public final class CompareWords {
         return Figures.rounded(Math.toDegrees(radians.value()), 2);
     }
 
-    /** Minutes: whole from 10 on. */
+    /** Minutes without their unit, as {@link SkyWords#minutes} has them. */
     static String minutes(double seconds) {
-        double minutes = seconds / 60;
-        return Figures.fixed(minutes, minutes < 9.95 ? 1 : 0);
+        return SkyWords.minutes(seconds / 60).replace(Figures.NBSP + "min", "");
     }
 
     /** "a", "a and b", "a, b and c", "a, b, c and 4 more". */

@@ -21,6 +21,9 @@ final class CookSection {
     /** A peak less sure than this share of itself is not told as a fact. */
     private static final double VAGUE = 0.25;
 
+    /** So little light is none, W. */
+    private static final double NOTHING = 0.05;
+
     private final TraceResult result;
     private final Figures figures;
     private final TargetWords words;
@@ -42,9 +45,8 @@ final class CookSection {
 
     private Section build() {
         List<Item> items = new ArrayList<>();
-        if (!(ledger.caught().value() > 0)) {
-            items.add(new Item.Sentence(
-                    "No light from the mirrors reaches the " + words.noun() + "." + direct() + takenUp()));
+        if (!(ledger.caught().value() > NOTHING)) {
+            items.add(new Item.Sentence("No light from the mirrors reaches the " + words.noun() + "." + takenUp()));
         } else {
             items.add(new Item.Sentence(watts()));
             heat().ifPresent(text -> items.add(new Item.Sentence(text)));
@@ -62,10 +64,14 @@ final class CookSection {
         if (!(result.scenario().target() instanceof Pan pan)) {
             return figures.plainWatts(ledger.caught()) + " of focused sunlight land on the disc.";
         }
-        return figures.plainWatts(ledger.caught()) + " of focused sunlight reach the pan." + direct() + " Its outside ("
-                + Words.oneLine(pan.finish().name()) + otherFinishes(pan) + ") takes up "
-                + figures.plainWatts(ledger.absorbed())
-                + " in all. " + HobWords.sentence(ledger.absorbed().value())
+        return figures.plainWatts(ledger.absorbed()) + " go into the pan. Its outside ("
+                + Words.oneLine(pan.finish().name()) + otherFinishes(pan) + ") takes them up from "
+                + figures.plainWatts(ledger.caught()) + " of focused sunlight that reach it"
+                + (ledger.directOnPan().value() > 0
+                        ? " and " + figures.plainWatts(ledger.directOnPan())
+                                + " that come straight from the sun onto lid and wall. "
+                        : ". ")
+                + HobWords.sentence(ledger.absorbed().value())
                 + " This is an estimate of the heat that goes in, before air, wind and steam carry some of it off.";
     }
 
@@ -94,31 +100,28 @@ final class CookSection {
         return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
     }
 
-    private String direct() {
-        return ledger.directOnPan().value() > 0
-                ? " " + figures.plainWatts(ledger.directOnPan()) + " more come straight from the sun onto lid and wall."
-                : "";
-    }
-
     /** Where the pan stands, from the focus and over the ground. */
     private String place() {
         Scenario scenario = result.scenario();
         double height = scenario.ground().tripodHeightMetres();
-        StandGeometry geometry = StandGeometry.of(
-                scenario.dish(),
-                scenario.sun().elevationRadians(),
-                scenario.aim().mountMetres(),
-                height,
-                scenario.stand());
+        StandGeometry geometry = scenario.standGeometry();
         String where = scenario.stand().equals(Stand.AT_FOCUS) ? "at the focus" : "away from the focus as asked";
+        HeightWords heights = new HeightWords(scenario.ground(), figures);
+        String reach = heights.beyond(geometry.panHeightMetres())
+                .map(words -> " It stands " + words + ".")
+                .orElse("");
         return "The middle of its underside stands " + where + ", " + figures.length(geometry.panHeightMetres(), 2)
                 + " above the ground and " + figures.length(geometry.distanceMetres(), 2)
                 + " from the tripod towards the sun, if the dish turns about a point " + figures.length(height, 2)
-                + " up." + hint;
+                + " up." + reach + hint;
     }
 
     private String takenUp() {
-        return words.isPan() ? " It takes up " + figures.plainWatts(ledger.absorbed()) + " in all." : "";
+        return ledger.directOnPan().value() > 0
+                ? " " + figures.plainWatts(ledger.absorbed()) + " go into it all the same, taken up from "
+                        + figures.plainWatts(ledger.directOnPan())
+                        + " that come straight from the sun onto lid and wall."
+                : "";
     }
 
     private String landing() {

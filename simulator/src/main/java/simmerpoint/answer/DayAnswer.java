@@ -13,17 +13,36 @@ public final class DayAnswer {
 
     /** The answer for {@code result}, in the units of {@code system}. */
     public static Answer of(DayResult result, UnitSystem system) {
+        return of(result, system, "the command aim tells.");
+    }
+
+    /** The same for a reader who has the answer about aiming beside it, not a command line. */
+    public static Answer withoutHint(DayResult result, UnitSystem system) {
+        return of(result, system, "the part on how to aim tells.");
+    }
+
+    private static Answer of(DayResult result, UnitSystem system, String aimHint) {
         Figures figures = new Figures(system);
         List<Section> sections = new ArrayList<>();
         sections.add(DayCookSection.of(result, figures));
         if (!result.curve().isEmpty()) {
             List<DayHour> hours = result.hours().isEmpty() ? result.curve() : result.hours();
-            sections.add(new Section("Hour by hour", List.of(table(hours, new HeatWords(system)), explained())));
-            sections.add(StandSection.of(result, figures));
+            List<Item> byHour = new ArrayList<>(List.of(table(hours, new HeatWords(system)), explained()));
+            if (hours.stream().flatMap(hour -> hour.light().stream()).anyMatch(DayAnswer::boilsGently)) {
+                byHour.add(new Item.Sentence(
+                        "Where the heat level is simmer beside a boiling time, the water comes to the boil "
+                                + "then and goes on so gently that it only simmers."));
+            }
+            sections.add(new Section("Hour by hour", byHour));
+            sections.add(StandSection.of(result, figures, aimHint));
             sections.add(new Section(CareAnswer.HEADING, CareAnswer.items(hottest(result), "pan")));
             sections.add(sure(result));
         }
         return new Answer(Words.oneLine(result.scenario().title()), sections);
+    }
+
+    private static boolean boilsGently(HourLight light) {
+        return HeatWords.endsGently(light.boil(), light.level().likely());
     }
 
     private static Item table(List<DayHour> hours, HeatWords words) {
@@ -56,7 +75,7 @@ public final class DayAnswer {
                         + " stays as it is at that time.");
     }
 
-    /** The largest flux on the pan that any hour may have, W/m². */
+    /** The largest flux on or beside the pan that any hour may have, W/m². */
     static double hottest(DayResult result) {
         return result.curve().stream()
                 .flatMap(h -> h.light().stream())
@@ -67,7 +86,8 @@ public final class DayAnswer {
 
     /** Two standard errors above the likely flux: cautions lean to the safe side. */
     static double surelyHottest(HourLight light) {
-        return light.hottest().value() + 2 * light.hottest().standardError();
+        double peak = light.hottest().value() + 2 * light.hottest().standardError();
+        return peak > light.hottestFlux() ? peak : light.hottestFlux();
     }
 
     private static Section sure(DayResult result) {

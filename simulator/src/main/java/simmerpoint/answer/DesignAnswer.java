@@ -127,8 +127,7 @@ public final class DesignAnswer {
             return "over " + Figures.rounded(Math.toDegrees(AimTolerance.RANGE), 2) + "\u00b0";
         }
         double degrees = Math.toDegrees(drift.get().value());
-        return Figures.rounded(degrees, 2) + "\u00b0, " + Figures.rounded(degrees / SUN_DEGREES_PER_MINUTE, 2)
-                + Figures.NBSP + "min";
+        return Figures.rounded(degrees, 2) + "\u00b0, " + SkyWords.minutes(degrees / SUN_DEGREES_PER_MINUTE);
     }
 
     private Item explained() {

@@ -18,6 +18,7 @@ import simmerpoint.units.UnitSystem;
  */
 final class FiveCentimetres {
     private static final double STEP = 0.05;
+    private static final double NOTHING = 0.01;
 
     private final PanResult result;
     private final PanPosition here;
@@ -48,11 +49,28 @@ final class FiveCentimetres {
                 ? "Builders say that 5\u00a0cm (2\u00a0in) between pan and dish make the difference between frying and a low "
                         + "heat. Here, pulling the pan back by that much "
                 : "Sliding the dish back by 5\u00a0cm (2\u00a0in) ";
-        return start + "leaves " + figures.plainWatts(there.absorbed()) + " of " + figures.plainWatts(here.absorbed())
-                + " ("
-                + heatChange(there) + "), and the hottest spot of the underside has " + flux(there) + " instead of "
-                + flux(here) + " ("
+        return start + left(there) + " ("
+                + heatChange(there) + "), and the hottest spot of the underside " + fluxChange(there) + " ("
                 + fryingChange(there) + "). " + verdict(move, there);
+    }
+
+    /** What that does to the watts; one per cent is nothing a cook would notice. */
+    private String left(PanPosition there) {
+        String before = figures.plainWatts(here.absorbed());
+        String after = figures.plainWatts(there.absorbed());
+        double gained = there.absorbed().value() / here.absorbed().value() - 1;
+        if (gained > NOTHING) {
+            return "brings more heat, " + after + " instead of " + before;
+        }
+        return gained < -NOTHING
+                ? "leaves " + after + " of " + before
+                : (gained < 0 ? "costs next to no heat, " : "costs no heat, ") + after + " go in instead of " + before;
+    }
+
+    private String fluxChange(PanPosition there) {
+        return flux(there).equals(flux(here))
+                ? "still has " + flux(here)
+                : "has " + flux(there) + " instead of " + flux(here);
     }
 
     private String flux(PanPosition position) {

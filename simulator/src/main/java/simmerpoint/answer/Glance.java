@@ -4,6 +4,7 @@ import java.util.Optional;
 import simmerpoint.heat.HeatLevel;
 import simmerpoint.pan.Pan;
 import simmerpoint.sampling.Estimate;
+import simmerpoint.study.HottestLight;
 import simmerpoint.study.PanLights;
 import simmerpoint.study.TraceResult;
 import simmerpoint.units.UnitSystem;
@@ -53,6 +54,6 @@ public record Glance(
                 heat.map(HeatSentences::level),
                 heat.map(HeatSentences::glance),
                 LargestLoss.of(result).brief(figures),
-                CautionWords.oneLine(TraceAnswer.hottest(result)));
+                CautionWords.oneLine(HottestLight.of(result)));
     }
 }

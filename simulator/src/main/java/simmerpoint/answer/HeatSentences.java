@@ -40,7 +40,7 @@ final class HeatSentences {
     /** The same words one by one. */
     Glance.Water glance() {
         return new Glance.Water(
-                words.boil(cooking.boil(absorbed)),
+                words.boil(cooking.boil(absorbed), level()),
                 words.water(kitchen.contents().waterKilograms()),
                 levelSentence(),
                 weather());
@@ -50,20 +50,26 @@ final class HeatSentences {
     String boil() {
         BoilAnswer answer = cooking.boil(absorbed);
         return "Its " + words.water(kitchen.contents().waterKilograms()) + " ("
-                + words.temperature(kitchen.contents().startCelsius()) + " at the start) " + words.boil(answer) + ".";
+                + words.temperature(kitchen.contents().startCelsius()) + " at the start) "
+                + words.boil(answer, level()) + ".";
     }
 
     /** How long its water takes, as a figure with its name. */
     Item.Figure boilFigure() {
         String water = words.water(kitchen.contents().waterKilograms());
-        return new Item.Figure("until its " + water + " boils", words.untilItBoils(cooking.boil(absorbed)));
+        BoilAnswer answer = cooking.boil(absorbed);
+        String then = HeatWords.endsGently(answer, level()) ? ", then simmers" : "";
+        return new Item.Figure("until its " + water + " boils", words.untilItBoils(answer) + then);
     }
 
     /** Level in words, and how sure it is. */
     String levelSentence() {
         LevelAnswer answer = levels.levelWithSpread(absorbed);
+        String gently = HeatWords.endsGently(cooking.boil(absorbed), answer.likely())
+                ? ", a few bubbles with less steam than a boil"
+                : "";
         String text = "In the end " + HeatWords.does(answer.likely()) + " (heat level: "
-                + LevelWords.of(answer.likely()) + ")";
+                + LevelWords.of(answer.likely()) + gently + ")";
         if (answer.lowest() == answer.highest()) {
             return text + ".";
         }

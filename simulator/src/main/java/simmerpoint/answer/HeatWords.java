@@ -126,6 +126,18 @@ public final class HeatWords {
         return Math.round(seconds / MINUTE);
     }
 
+    /** The same where it then ends up at {@code level}: "comes to the boil in 46 to 74 min and then simmers". */
+    String boil(BoilAnswer answer, HeatLevel level) {
+        return endsGently(answer, level)
+                ? "comes to the boil in " + minutes(((BoilAnswer.Boils) answer).seconds()) + " and then simmers"
+                : boil(answer);
+    }
+
+    /** Whether water that boils makes so little steam that it counts as a simmer. */
+    static boolean endsGently(BoilAnswer answer, HeatLevel level) {
+        return level == HeatLevel.SIMMER && answer instanceof BoilAnswer.Boils;
+    }
+
     /** What water does on its way: "boils in 28 to 33 min", "never boils: settles at 83 °C (78 to 88 °C)". */
     public String boil(BoilAnswer answer) {
         if (answer instanceof BoilAnswer.Boils boils) {

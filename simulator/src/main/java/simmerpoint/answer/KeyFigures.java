@@ -5,7 +5,6 @@ import java.util.List;
 import simmerpoint.heat.Absorbed;
 import simmerpoint.scenario.Kitchen;
 import simmerpoint.scenario.Scenario;
-import simmerpoint.setup.StandGeometry;
 import simmerpoint.study.PanLights;
 import simmerpoint.study.TraceResult;
 import simmerpoint.units.UnitSystem;
@@ -40,12 +39,6 @@ public final class KeyFigures {
     }
 
     private static double height(Scenario scenario) {
-        return StandGeometry.of(
-                        scenario.dish(),
-                        scenario.sun().elevationRadians(),
-                        scenario.aim().mountMetres(),
-                        scenario.ground().tripodHeightMetres(),
-                        scenario.stand())
-                .panHeightMetres();
+        return scenario.standGeometry().panHeightMetres();
     }
 }

@@ -2,6 +2,7 @@ package simmerpoint.answer;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import simmerpoint.sampling.Estimate;
 import simmerpoint.study.LevelBorder;
 import simmerpoint.study.LevelStretch;
@@ -12,16 +13,19 @@ import simmerpoint.units.UnitSystem;
 /** One move: where the heat level changes, and what the pan gets at some positions. */
 final class MoveSection {
     private static final int ROWS = 10;
+    private static final int FINEST = 3;
 
     private final PanMove move;
     private final Figures figures;
     private final MoveWords lengths;
+    private final int decimals;
     private final List<Item> items = new ArrayList<>();
 
     private MoveSection(PanMove move, UnitSystem system) {
         this.move = move;
         figures = new Figures(system);
         lengths = new MoveWords(system);
+        decimals = decimals();
     }
 
     static Section of(PanMove move, UnitSystem system) {
@@ -32,26 +36,59 @@ final class MoveSection {
         items.add(new Item.Sentence("Lengths are counted from where the pan stands: above 0 "
                 + MoveWords.positive(move.move()) + ", below 0 " + MoveWords.negative(move.move()) + "."));
         levels();
-        List<List<String>> rows = new ArrayList<>();
-        List<PanPosition> positions = move.positions();
-        int stride = Math.max(1, (positions.size() - 1) / ROWS);
-        for (int k = 0; k < positions.size(); k += stride) {
-            rows.add(row(positions.get(k)));
-        }
+        List<List<String>> rows = shown().stream().map(this::row).toList();
         items.add(new Item.Table(List.of("at", "heat in", "level", "hottest", "wall gets"), rows));
         return new Section(MoveWords.heading(move.move()), items);
     }
 
+    /** The positions in the table. */
+    private List<PanPosition> shown() {
+        List<PanPosition> positions = move.positions();
+        int stride = Math.max(1, (positions.size() - 1) / ROWS);
+        return IntStream.range(0, positions.size())
+                .filter(k -> k % stride == 0)
+                .mapToObj(positions::get)
+                .toList();
+    }
+
+    /**
+     * So many that no border is shown on the wrong side of a position in the table, nor at the same place; none where the
+     * table goes by whole units.
+     */
+    private int decimals() {
+        boolean whole = shown().stream()
+                .allMatch(p -> lengths.number(p.offsetMetres(), FINEST)
+                                .stripTrailingZeros()
+                                .scale()
+                        <= 0);
+        int decimals = whole ? 0 : 1;
+        while (decimals < FINEST && !inOrder(decimals)) {
+            decimals++;
+        }
+        return decimals;
+    }
+
+    private boolean inOrder(int decimals) {
+        return move.borders().stream()
+                .mapToDouble(LevelBorder::offsetMetres)
+                .allMatch(border -> shown().stream()
+                        .mapToDouble(PanPosition::offsetMetres)
+                        .allMatch(at -> at >= border
+                                || lengths.number(at, decimals).compareTo(lengths.number(border, decimals)) < 0));
+    }
+
+    private String place(double offset) {
+        return lengths.alone(offset, decimals);
+    }
+
     private void levels() {
         List<LevelStretch> stretches = move.stretches();
-        add(
-                "from " + lengths.alone(move.fromMetres()),
-                LevelWords.of(stretches.get(0).level()));
+        add("from " + place(move.fromMetres()), LevelWords.of(stretches.get(0).level()));
         for (int k = 1; k < stretches.size(); k++) {
             LevelBorder border = move.borders().get(k - 1);
-            add("from " + lengths.alone(border.offsetMetres()), LevelWords.of(border.after()) + spread(border));
+            add("from " + place(border.offsetMetres()), LevelWords.of(border.after()) + spread(border));
         }
-        add("to " + lengths.alone(move.toMetres()), "not looked at farther");
+        add("to " + place(move.toMetres()), "not looked at farther");
     }
 
     private String spread(LevelBorder border) {
@@ -70,7 +107,7 @@ final class MoveSection {
     private List<String> row(PanPosition p) {
         double hottest = p.hottestFlux();
         return List.of(
-                lengths.alone(p.offsetMetres()),
+                place(p.offsetMetres()),
                 figures.plainWatts(p.absorbed()),
                 LevelWords.of(p.level()),
                 figures.plainFlux(new Estimate(hottest, 0.1 * hottest)),

@@ -1,5 +1,6 @@
 package simmerpoint.answer;
 
+import java.math.BigDecimal;
 import java.util.Locale;
 import simmerpoint.study.MoveStudy.Move;
 import simmerpoint.units.UnitSystem;
@@ -25,12 +26,28 @@ public final class MoveWords {
         return length(first, metres);
     }
 
+    /** The same with so many decimals. */
+    String alone(double metres, int decimals) {
+        return Figures.fixed(metres / unit(first), decimals) + Figures.NBSP + name(first);
+    }
+
+    /** The number that {@link #alone(double, int)} shows. */
+    BigDecimal number(double metres, int decimals) {
+        return new BigDecimal(Figures.fixed(metres / unit(first), decimals).replace('\u2212', '-'));
+    }
+
     /** Centimetres to the millimetre, inches to the tenth. */
     private static String length(Figures figures, double metres) {
-        double unit = figures.system() == UnitSystem.INCH ? 0.0254 : 0.01;
-        String name = figures.system() == UnitSystem.INCH ? "in" : "cm";
-        double x = metres / unit;
-        return Figures.fixed(x, Math.abs(x) < 9.95 ? 1 : 0) + Figures.NBSP + name;
+        double x = metres / unit(figures);
+        return Figures.fixed(x, Math.abs(x) < 9.95 ? 1 : 0) + Figures.NBSP + name(figures);
+    }
+
+    private static double unit(Figures figures) {
+        return figures.system() == UnitSystem.INCH ? 0.0254 : 0.01;
+    }
+
+    private static String name(Figures figures) {
+        return figures.system() == UnitSystem.INCH ? "in" : "cm";
     }
 
     /** The move as the file's key names it. */

@@ -2,6 +2,7 @@ package simmerpoint.answer;
 
 import java.util.ArrayList;
 import java.util.List;
+import simmerpoint.study.HottestLight;
 import simmerpoint.study.PanMove;
 import simmerpoint.study.PanPosition;
 import simmerpoint.study.PanResult;
@@ -34,9 +35,9 @@ public final class PanAnswer {
                 "Moving the pan moves the light too: cover the mirror first, then move, then uncover it from the side.");
     }
 
-    /** The largest flux on the pan at any position, W/m². */
+    /** The largest flux on the pan at any position, or beside it where it stands, W/m². */
     static double hottest(PanResult result) {
-        double hottest = result.here().hottestFlux();
+        double hottest = Math.max(HottestLight.of(result.base()), result.here().hottestFlux());
         for (PanMove move : result.moves()) {
             for (PanPosition position : move.positions()) {
                 hottest = Math.max(hottest, position.hottestFlux());

@@ -12,6 +12,9 @@ import simmerpoint.units.UnitSystem;
 
 /** What the pan gets where it stands: watts, boil or simmer, minutes; then frying, kept apart. */
 final class PanHereSection {
+    /** So little light is none, W/m². */
+    private static final double NOTHING = 10;
+
     private final PanResult result;
     private final PanPosition here;
     private final Figures figures;
@@ -34,6 +37,9 @@ final class PanHereSection {
         List<Item> items = new ArrayList<>();
         items.add(new Item.Sentence(figures.plainWatts(here.absorbed()) + " go into the pan where it stands, " + place()
                 + ": " + HeatWords.does(here.level()) + ". " + heat.boil() + heat.steam()));
+        new HeightWords(result.base().scenario().ground(), figures)
+                .outOfReach(result.base().scenario().standGeometry().panHeightMetres())
+                .ifPresent(words -> items.add(new Item.Caution("The pan stands " + words + ".")));
         items.add(new Item.Sentence(heat.levelSentence() + " Reckoned with " + heat.weather() + ". "
                 + HobWords.sentence(here.absorbed().value())));
         items.add(new Item.Sentence(hotSpot()));
@@ -71,18 +77,33 @@ final class PanHereSection {
         }
         return "The hottest spot of the underside gets " + figures.plainFlux(here.peakFlux()) + ", "
                 + Figures.rounded(here.peakToMean(), 2)
-                + " times its average: where that stands far above 1, thick food "
-                + "scorches before the rest is hot. " + figures.percent(here.wallShare())
+                + " times its average: "
+                + (scorches()
+                        ? "where that stands far above 1, thick food scorches before the rest is hot. "
+                        : "too weak to scorch food. ")
+                + figures.percent(here.wallShare())
                 + " of the focused light that reaches the pan climbs its wall.";
+    }
+
+    private boolean scorches() {
+        return FryingWords.scorches(here.peakFlux().value(), here.absorbed().value(), area());
+    }
+
+    private double area() {
+        return result.kitchen().vessel().levelArea();
     }
 
     private String frying() {
         Estimate middle = new Estimate(here.middleFlux(), 0.03 * here.middleFlux());
+        if (FryingWords.isBelowLowFlame(here.absorbed().value(), area())) {
+            return "Frying is another question, but this pan gets less than the lowest flame of a hob gives a pan of its "
+                    + "size: too little to fry, wherever the light falls.";
+        }
         String how = here.frying().level() == FryingLevel.NO_FRYING
                 ? ""
-                : " It heats " + HeatWords.does(here.frying().spread()) + ".";
+                : " It heats " + FryingWords.heats(here.frying().spread(), scorches()) + ".";
         return "Frying is another question: it reads the heat per area in the middle, not the watts. The middle of this pan "
-                + "takes up " + figures.plainFlux(middle) + ", "
+                + "takes up " + (here.middleFlux() < NOTHING ? "next to nothing" : figures.plainFlux(middle)) + ", "
                 + HeatWords.does(here.frying().level()) + "." + how;
     }
 }

@@ -22,12 +22,16 @@ final class PanPlaceSection {
     private final PanPosition here;
     private final Figures figures;
     private final MoveWords lengths;
+    private final HeightWords heights;
+    private final PanReach reach;
 
     private PanPlaceSection(PanResult result, UnitSystem system) {
         this.result = result;
         here = result.here();
         figures = new Figures(system);
         lengths = new MoveWords(system);
+        heights = new HeightWords(result.base().scenario().ground(), figures);
+        reach = new PanReach(result);
     }
 
     static Section of(PanResult result, UnitSystem system) {
@@ -53,7 +57,11 @@ final class PanPlaceSection {
                 + figures.plainFlux(new Estimate(there.hottestFlux(), 0.05 * there.hottestFlux())) + " ("
                 + figures.plainFlux(new Estimate(here.hottestFlux(), 0.02 * here.hottestFlux()))
                 + " where it stands). In the file: stand: {"
-                + MoveWords.key(place.move()) + ": " + fileLength(place) + "}.";
+                + MoveWords.key(place.move()) + ": " + fileLength(place) + "}."
+                + heights.outOfReach(reach.height(place.move(), there.offsetMetres()))
+                        .map(words -> " But there it stands " + words
+                                + ", and no place for a simmer along these moves is in reach.")
+                        .orElse("");
         return List.of(gentlest, fineness(place));
     }
 
@@ -106,8 +114,9 @@ final class PanPlaceSection {
     }
 
     private String mostHeat() {
-        PanMove move = result.hottestMove();
-        PanPosition best = move.hottest();
+        PanReach.Place place = reach.hottest();
+        PanMove move = place.along();
+        PanPosition best = place.position();
         if (best.absorbed().value() < WORTH * here.absorbed().value()) {
             return "For most heat leave the pan where it stands: no single move brings more than "
                     + figures.percent(WORTH - 1) + " above that.";
@@ -115,6 +124,9 @@ final class PanPlaceSection {
         return "For most heat " + lengths.instruction(move.move(), best.offsetMetres()) + ": "
                 + figures.plainWatts(best.absorbed()) + " instead of " + figures.plainWatts(here.absorbed())
                 + ", of which "
-                + figures.percent(best.wallShare()) + " of the focused light climbs the wall.";
+                + figures.percent(best.wallShare()) + " of the focused light climbs the wall."
+                + heights.outOfReach(reach.height(move.move(), best.offsetMetres()))
+                        .map(words -> " There it stands " + words + ".")
+                        .orElse("");
     }
 }

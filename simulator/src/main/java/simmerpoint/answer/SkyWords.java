@@ -9,6 +9,7 @@ import simmerpoint.study.AimWay;
 /** Angles and directions on the sky in words. */
 public final class SkyWords {
     private static final double ASIDE = 0.15;
+    private static final double ROUGH_MINUTES = 4.95;
 
     private SkyWords() {}
 
@@ -75,8 +76,13 @@ public final class SkyWords {
                 + "%";
     }
 
-    /** "8.5 min", "13 min", "2 h 10 min". */
+    /**
+     * How long the sun takes: "3.8 min", "13 min", "2 h 10 min". Whole minutes from 5 on: the quickest searches know an
+     * angle to 4 %, so a tenth of a minute more or less is chance.
+     */
     public static String minutes(double minutes) {
-        return minutes < 9.95 ? Figures.fixed(minutes, 1) + Figures.NBSP + "min" : HeatWords.time(60 * minutes);
+        return minutes < ROUGH_MINUTES
+                ? Figures.fixed(minutes, 1) + Figures.NBSP + "min"
+                : HeatWords.time(60 * minutes);
     }
 }

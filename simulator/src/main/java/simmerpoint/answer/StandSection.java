@@ -20,15 +20,19 @@ final class StandSection {
     private final List<DayHour> hours;
     private final boolean carried;
 
-    private StandSection(DayResult result, Figures figures) {
+    private final String aimHint;
+
+    private StandSection(DayResult result, Figures figures, String aimHint) {
         this.result = result;
+        this.aimHint = aimHint;
         this.figures = figures;
         hours = result.hours().isEmpty() ? result.curve() : result.hours();
         carried = result.scenario().aim().panCarriedBy() == Aim.PanCarrier.DISH;
     }
 
-    static Section of(DayResult result, Figures figures) {
-        StandSection section = new StandSection(result, figures);
+    /** The section; {@code aimHint} ends a sentence that says who tells what other times between two aimings cost. */
+    static Section of(DayResult result, Figures figures, String aimHint) {
+        StandSection section = new StandSection(result, figures, aimHint);
         List<Item> items = new ArrayList<>();
         section.warnings().forEach(text -> items.add(new Item.Caution(text)));
         items.add(section.table());
@@ -75,8 +79,8 @@ final class StandSection {
                 "The dish's axis is tilted up from level as far as the sun stands high; the mirror's height above ground "
                         + "is that of its lowest point, without frame. ";
         String often =
-                "Aim again when the spot has walked a quarter of the pan's radius; how much heat other intervals "
-                        + "cost is not worked out here. ";
+                "Aim again when the spot has walked a quarter of the pan's radius; how much heat other intervals cost, "
+                        + aimHint + " ";
         if (carried) {
             return tilt + often + "The dish carries the pan, so nothing else is moved.";
         }
@@ -105,16 +109,15 @@ final class StandSection {
     }
 
     private void heights(List<String> warnings) {
+        HeightWords words = new HeightWords(ground(), figures);
         String high = DayWords.when(hours, h -> h.stand().panHeightMetres() > ground().highestPanMetres());
         if (!high.isEmpty()) {
-            warnings.add("The pan stands too high to cook at, above " + figures.length(ground().highestPanMetres(), 2)
-                    + ", at " + high + " (up to "
+            warnings.add("The pan stands " + words.tooHigh() + ", at " + high + " (up to "
                     + figures.length(worst(h -> h.stand().panHeightMetres()), 2) + ").");
         }
         String low = DayWords.when(hours, h -> h.stand().panHeightMetres() < ground().lowestPanMetres());
         if (!low.isEmpty()) {
-            warnings.add("The pan stands too low to cook at, below " + figures.length(ground().lowestPanMetres(), 2)
-                    + ", at " + low + " (down to "
+            warnings.add("The pan stands " + words.tooLow() + ", at " + low + " (down to "
                     + figures.length(-worst(h -> -h.stand().panHeightMetres()), 2) + ").");
         }
     }

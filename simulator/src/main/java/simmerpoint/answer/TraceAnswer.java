@@ -1,6 +1,7 @@
 package simmerpoint.answer;
 
 import java.util.List;
+import simmerpoint.study.HottestLight;
 import simmerpoint.study.TraceResult;
 import simmerpoint.units.UnitSystem;
 
@@ -25,15 +26,9 @@ public final class TraceAnswer {
                 Words.oneLine(result.scenario().title()),
                 List.of(
                         CookSection.of(result, figures, words, hint),
-                        new Section(CareAnswer.HEADING, CareAnswer.items(hottest(result), words.noun())),
+                        new Section(CareAnswer.HEADING, CareAnswer.items(HottestLight.of(result), words.noun())),
                         LedgerSection.of(result, figures, words),
                         SpotSection.of(result, figures, words),
                         CertaintySection.of(result, figures, words)));
-    }
-
-    /** The largest flux on underside, disc or wall, W/m². */
-    static double hottest(TraceResult result) {
-        double wall = result.maps().wall().map(map -> map.largest()).orElse(0.0);
-        return Math.max(result.spot().peakFlux().value(), wall);
     }
 }

@@ -10,6 +10,7 @@ import simmerpoint.answer.ScenarioAnswer;
 import simmerpoint.report.TextReport;
 import simmerpoint.report.Wrapping;
 import simmerpoint.scenario.ReadScenario;
+import simmerpoint.scenario.ScenarioException;
 import simmerpoint.scenario.ScenarioReader;
 import simmerpoint.units.UnitSystem;
 
@@ -18,7 +19,7 @@ import simmerpoint.units.UnitSystem;
         name = "check",
         mixinStandardHelpOptions = true,
         versionProvider = RootCommand.Versions.class,
-        description = "Read a scenario, say what was understood, trace nothing.",
+        description = "Read a scenario, say what was understood or all that is wrong with it, trace nothing.",
         sortOptions = false)
 final class CheckCommand implements Callable<Integer> {
     private final Terminal terminal;
@@ -41,8 +42,16 @@ final class CheckCommand implements Callable<Integer> {
     }
 
     @Override
-    public Integer call() throws Exception {
-        ReadScenario read = ScenarioReader.read(file);
+    public Integer call() {
+        try {
+            return tell(ScenarioReader.read(file));
+        } catch (ScenarioException e) {
+            e.sentences().forEach(sentence -> new Complaints(terminal).about(sentence, Complaints.WRONG));
+            return Complaints.WRONG;
+        }
+    }
+
+    private int tell(ReadScenario read) {
         int width = show.columns(terminal);
         TextReport.lines(ScenarioAnswer.of(read, units), width, terminal.ascii())
                 .forEach(terminal::say);

@@ -22,9 +22,20 @@ final class Complaints {
         return code;
     }
 
+    /** Where else something is wrong with a scenario, in a word. */
+    private static String more(int problems) {
+        return problems == 0
+                ? ""
+                : " (and " + problems + (problems == 1 ? " problem more" : " problems more")
+                        + "; simmerpoint check tells all)";
+    }
+
     /** About a command that failed. */
     int aboutRun(Exception e) {
-        if (e instanceof ScenarioException || e instanceof WrongUse) {
+        if (e instanceof ScenarioException wrong) {
+            return about(e.getMessage() + more(wrong.problems().size() - 1), WRONG);
+        }
+        if (e instanceof WrongUse) {
             return about(e.getMessage(), WRONG);
         }
         if (e instanceof OutputException) {

@@ -1,12 +1,15 @@
 package simmerpoint.command;
 
+import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -53,7 +56,7 @@ final class DesignCommand extends StudyCommand {
             names = "--write",
             paramLabel = "FOLDER",
             description = "Write the scenarios found there: fewest-panels.yaml, smallest-dish.yaml, easiest-aim.yaml. "
-                    + "Files that exist are not replaced.")
+                    + "The folder is made if it is not there; files that exist are not replaced.")
     private Path folder;
 
     DesignCommand(Terminal terminal) {
@@ -79,8 +82,11 @@ final class DesignCommand extends StudyCommand {
                 () -> DesignCsv.bytes(result),
                 () -> DesignPicture.bytes(result, units),
                 terminal);
-        write(result, variants);
+        List<String> written = write(result, variants);
         say(DesignAnswer.of(result, units));
+        if (folder != null) {
+            tellWritten(written);
+        }
         return 0;
     }
 
@@ -92,14 +98,29 @@ final class DesignCommand extends StudyCommand {
             throw new WrongUse("--precision does not go with a search: dishes are compared by equally many rays; "
                     + "use --rays.");
         }
-        if (folder != null && !Files.isDirectory(folder)) {
-            throw new WrongUse("--write: there is no folder " + folder + ".");
+        if (folder != null) {
+            refuseFolder();
         }
         for (String name : folder == null ? List.<String>of() : Chosen.NAMES) {
             if (Files.exists(folder.resolve(name))) {
                 throw new WrongUse("--write: " + folder.resolve(name) + " exists already; move it away or name another "
                         + "folder.");
             }
+        }
+    }
+
+    /** One that is there, or can be made in a folder that is. */
+    private void refuseFolder() throws WrongUse {
+        if (Files.isDirectory(folder)) {
+            return;
+        }
+        if (Files.exists(folder)) {
+            throw new WrongUse("--write: " + folder + " is a file; name a folder.");
+        }
+        Path parent = folder.toAbsolutePath().getParent();
+        if (parent == null || !Files.isDirectory(parent)) {
+            throw new WrongUse(
+                    "--write: there is no folder " + folder.getParent() + " to make " + folder.getFileName() + " in.");
         }
     }
 
@@ -131,13 +152,32 @@ final class DesignCommand extends StudyCommand {
         }
     }
 
-    private void write(DesignResult result, ScenarioVariants variants) throws OutputException {
-        if (folder == null) {
-            return;
-        }
-        for (Map.Entry<String, DesignChoice> each : Chosen.of(result).entrySet()) {
+    /** The names of the files that were written. */
+    private List<String> write(DesignResult result, ScenarioVariants variants) throws OutputException {
+        List<String> written = new ArrayList<>();
+        for (Map.Entry<String, DesignChoice> each : folder == null
+                ? Set.<Map.Entry<String, DesignChoice>>of()
+                : Chosen.of(result).entrySet()) {
+            makeFolder();
             String text = variants.textWith(each.getValue().sketch().keys());
             AtomicFile.write(folder.resolve(each.getKey()), text.getBytes(StandardCharsets.UTF_8));
+            written.add(folder.resolve(each.getKey()).toString());
         }
+        return written;
+    }
+
+    private void makeFolder() throws OutputException {
+        try {
+            Files.createDirectories(folder);
+        } catch (IOException e) {
+            throw new OutputException("the folder " + folder + " cannot be made", e);
+        }
+    }
+
+    private void tellWritten(List<String> written) {
+        if (written.isEmpty()) {
+            tellBeside("Nothing is written to " + folder + ": no dish does it.");
+        }
+        written.forEach(file -> tellBeside(file + " is written."));
     }
 }

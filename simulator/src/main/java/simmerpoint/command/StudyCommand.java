@@ -16,6 +16,15 @@ abstract class StudyCommand extends RayCommand {
         super(terminal);
     }
 
+    /** Says one more line, where nothing but people reads it. */
+    void tellBeside(String line) {
+        if (outputs.takesStandardOutput()) {
+            terminal.complain(line);
+        } else {
+            terminal.say(line);
+        }
+    }
+
     /** Says the answer, unless a file takes standard output. */
     void say(Answer answer) {
         if (!outputs.takesStandardOutput()) {

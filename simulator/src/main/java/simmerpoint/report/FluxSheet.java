@@ -172,7 +172,10 @@ final class FluxSheet {
     private void caption(Graphics2D g, Brush brush) {
         double y = captionTop();
         g.setColor(Brush.INK);
-        String first = figures.watts(result.ledger().caught()) + " of focused light caught by the " + words.noun()
+        String reach = figures.watts(result.ledger().caught()) + " of focused sunlight ";
+        String first = (words.isPan()
+                        ? figures.plainWatts(result.ledger().absorbed()) + " go into the pan; " + reach + "reach it"
+                        : reach + "land on the disc")
                 + "; sun " + figures.degrees(result.scenario().sun().elevationRadians()) + " high, beam "
                 + Figures.rounded(result.scenario().sun().beamWattsPerSquareMetre(), 3) + "\u00a0W/m\u00b2";
         brush.line(first, Brush.font(20), 13, MARGIN, y, INNER);

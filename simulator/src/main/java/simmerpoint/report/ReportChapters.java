@@ -89,7 +89,7 @@ final class ReportChapters {
 
     HtmlChapter day(DayResult day) {
         String date = DayWords.date(day.plan().date());
-        HtmlChapter chapter = HtmlChapter.of("day", "On " + date, DayAnswer.of(day, system));
+        HtmlChapter chapter = HtmlChapter.of("day", "On " + date, DayAnswer.withoutHint(day, system));
         return day.curve().isEmpty() ? chapter : chapter.with(1, new DayDrawing(day).figure());
     }
 

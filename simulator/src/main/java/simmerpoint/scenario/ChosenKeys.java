@@ -72,7 +72,7 @@ final class ChosenKeys {
             section = parent;
         }
         if (!problems.isSpoilt(section)) {
-            problems.add(
+            problems.addMissing(
                     values.line(section),
                     key.path(),
                     "this key is missing; write for instance " + key.name() + ": " + key.example());
@@ -84,7 +84,7 @@ final class ChosenKeys {
             String example = section.equals("dish")
                     ? "a scenario needs it, with diameter, focal-length and surface"
                     : "write for instance surface: {cut: flat-rings, sectors: 24, rings: 6}";
-            problems.add(values.line(section), section, "this section is missing; " + example);
+            problems.addMissing(values.line(section), section, "this section is missing; " + example);
         }
     }
 

@@ -11,6 +11,11 @@ public record Ground(double tripodHeightMetres, double lowestPanMetres, double h
     /** A mount at 60 cm; cooking from knee height, 40 cm, to breast height, 130 cm (common practice). */
     public static final Ground USUAL = new Ground(0.6, 0.4, 1.3);
 
+    /** Whether one can cook at a pan whose underside stands so high, m. */
+    public boolean allows(double panHeightMetres) {
+        return panHeightMetres >= lowestPanMetres && panHeightMetres <= highestPanMetres;
+    }
+
     /** Checks the heights. */
     public Ground {
         if (!(tripodHeightMetres > 0 && tripodHeightMetres < 100)) {

@@ -16,8 +16,17 @@ final class Problems {
     }
 
     void add(int line, String key, String text) {
-        found.add(new Problem(line, key, text));
-        spoilt.add(key);
+        add(new Problem(line, key, text));
+    }
+
+    /** Tells that something is not there. */
+    void addMissing(int line, String key, String text) {
+        add(new Problem(line, key, text, true));
+    }
+
+    private void add(Problem problem) {
+        found.add(problem);
+        spoilt.add(problem.key());
     }
 
     /** Remembers that a problem with this key was told, so that it is not also called missing. */

@@ -1,8 +1,14 @@
 package simmerpoint.scenario;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
+import java.util.Optional;
 import simmerpoint.units.Dimension;
 import simmerpoint.units.QuantityException;
 import simmerpoint.units.QuantityParser;
+import simmerpoint.units.TypedQuantity;
+import simmerpoint.units.UnitSystem;
 
 /**
  * Which values a key takes. Made from the same words that messages show, so the two cannot differ.
@@ -14,6 +20,11 @@ import simmerpoint.units.QuantityParser;
  * @param words for instance "above 0° to 90°"
  */
 public record Range(double low, boolean lowAllowed, double high, boolean highAllowed, String words) {
+    private static final int END_DIGITS = 4;
+
+    /** A number that went through radians and back is good to so many digits. */
+    private static final MathContext TRUSTED = new MathContext(12);
+
     /** From {@code low} to {@code high}, both allowed. */
     static Range between(Dimension dimension, String low, String high) {
         return new Range(si(dimension, low), true, si(dimension, high), true, low + " to " + high);
@@ -40,6 +51,28 @@ public record Range(double low, boolean lowAllowed, double high, boolean highAll
         } catch (QuantityException e) {
             throw new IllegalArgumentException(e.getMessage(), e);
         }
+    }
+
+    /**
+     * The same words in the unit that somebody typed: "0 % to 100 %" for who typed "500 %". Metric lengths are all told as
+     * in {@link #words}. Ends are rounded to four digits, inwards, so that what is told is allowed.
+     */
+    public String words(Dimension dimension, String typed) {
+        Optional<TypedQuantity> like = TypedQuantity.of(typed, dimension)
+                .filter(q -> dimension != Dimension.LENGTH
+                        || !q.in(UnitSystem.METRIC).equals(q));
+        return like.map(q -> (lowAllowed ? "" : "above ") + end(q, low, RoundingMode.CEILING) + " to "
+                        + (highAllowed ? "" : "below ") + end(q, high, RoundingMode.FLOOR))
+                .orElse(words);
+    }
+
+    private static String end(TypedQuantity like, double si, RoundingMode inwards) {
+        BigDecimal number = BigDecimal.valueOf(like.numberOf(si))
+                .round(TRUSTED)
+                .round(new MathContext(END_DIGITS, inwards))
+                .stripTrailingZeros();
+        return like.withNumber(number.doubleValue(), Math.max(0, number.scale()))
+                .text();
     }
 
     /** Whether the SI value lies inside; NaN does not. */

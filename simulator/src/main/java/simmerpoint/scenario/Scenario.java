@@ -9,6 +9,7 @@ import simmerpoint.pan.Target;
 import simmerpoint.setup.Aim;
 import simmerpoint.setup.Setup;
 import simmerpoint.setup.Stand;
+import simmerpoint.setup.StandGeometry;
 import simmerpoint.sun.Sunlight;
 
 /**
@@ -65,6 +66,11 @@ public record Scenario(
     /** Sun, dish and target stood in one frame. */
     public Setup setup() {
         return Setup.of(dish.focalLengthMetres(), sun, aim, target, stand);
+    }
+
+    /** The well-aimed dish and its pan stood on the ground. */
+    public StandGeometry standGeometry() {
+        return StandGeometry.of(dish, sun.elevationRadians(), aim.mountMetres(), ground.tripodHeightMetres(), stand);
     }
 
     /** The same with the target's middle elsewhere. */

@@ -22,8 +22,11 @@ public final class ScenarioException extends Exception {
         this.problems = inOrder(problems);
     }
 
+    /** By line, what is missing last: a misspelt word may be what seems to be missing. */
     private static List<Problem> inOrder(List<Problem> problems) {
-        return problems.stream().sorted(Comparator.comparingInt(Problem::line)).toList();
+        return problems.stream()
+                .sorted(Comparator.comparing(Problem::missing).thenComparingInt(Problem::line))
+                .toList();
     }
 
     /** Name of the file as the user knows it. */
@@ -31,12 +34,12 @@ public final class ScenarioException extends Exception {
         return file;
     }
 
-    /** All that was found wrong, by line. */
+    /** All that was found wrong: what stands in the file by line, then what is missing. */
     public List<Problem> problems() {
         return problems;
     }
 
-    /** Every problem as a sentence with file, line and key, by line. */
+    /** Every problem as a sentence with file, line and key, in the same order. */
     public List<String> sentences() {
         return problems.stream().map(problem -> problem.sentence(file)).toList();
     }

@@ -57,7 +57,8 @@ public final class ScenarioReader {
         problems.throwIfAny();
         Optional<ScenarioException> timeless =
                 light.timeless().map(problem -> new ScenarioException(name, List.of(problem)));
-        return new ReadScenario(scenario, text, Warnings.of(scenario), timeless, Defaults.of(values));
+        List<String> warnings = Warnings.of(scenario, timeless.isPresent());
+        return new ReadScenario(scenario, text, warnings, timeless, Defaults.of(values));
     }
 
     /** The scenario built into the program, the same as {@link ExampleScenario#text()}. */

@@ -40,7 +40,7 @@ final class ValueReader {
             return value;
         }
         throw new QuantityException(Spaces.shown(typed) + " is out of range; allowed is "
-                + key.range().words() + hint(key, typed, value));
+                + key.range().words(key.dimension(), typed) + hint(key, typed, value));
     }
 
     private static String hint(Key key, String typed, double value) {

@@ -28,10 +28,14 @@ final class Warnings {
         this.scenario = scenario;
     }
 
-    static List<String> of(Scenario scenario) {
+    /** All of them; without a moment the height of the sun, and so of the pan, is not known. */
+    static List<String> of(Scenario scenario, boolean timeless) {
         Warnings warnings = new Warnings(scenario);
         warnings.dish();
         warnings.place();
+        if (!timeless && scenario.kitchen().isPresent()) {
+            warnings.height();
+        }
         warnings.sun();
         warnings.mirror();
         warnings.said.addAll(OddDish.of(scenario.dish()));
@@ -71,6 +75,24 @@ final class Warnings {
             said.add("stand: the underside of the pan dips " + METRIC.length(rim - middle + lean)
                     + " below the rim of the dish; turning the dish under it will be awkward");
         }
+    }
+
+    private void height() {
+        double height = scenario.standGeometry().panHeightMetres();
+        double lowest = scenario.ground().lowestPanMetres();
+        double highest = scenario.ground().highestPanMetres();
+        if (height > highest) {
+            said.add("stand: the pan stands too high to cook at, above " + centimetres(highest) + " ("
+                    + centimetres(height) + " above the ground)");
+        }
+        if (height < lowest) {
+            said.add("stand: the pan stands too low to cook at, below " + centimetres(lowest) + " ("
+                    + centimetres(height) + " above the ground)");
+        }
+    }
+
+    private static String centimetres(double metres) {
+        return Math.round(100 * metres) + " cm";
     }
 
     private void sun() {

@@ -53,7 +53,7 @@ final class WorkmanshipKeys {
                         "bubbled",
                         "0 %",
                         "10 %",
-                        Range.between(SHARE, "0", "1"),
+                        Range.between(SHARE, "0 %", "100 %"),
                         "Share of the film that lies on bubbles."));
     }
 

@@ -150,9 +150,7 @@ public final class CompareStudy {
 
     private static Traced traced(PairedTrace pair) {
         TraceResult trace = pair.trace();
-        double wall = trace.maps().wall().map(map -> map.largest()).orElse(0.0);
-        Estimate peak = trace.spot().peakFlux();
-        return new Traced(pair.watts(), peak, Math.max(peak.value(), wall), boil(trace));
+        return new Traced(pair.watts(), trace.spot().peakFlux(), HottestLight.of(trace), boil(trace));
     }
 
     /** What the pan's water does with its light if that stays as it is. */

@@ -15,7 +15,7 @@ import simmerpoint.target.Ledger;
  * @param difference watts taken up beyond those of the best, at most 0 but for rounding, with the standard error of the
  *     difference from replicates that share their samples
  * @param peakFlux hottest spot of underside or disc, W/m²
- * @param hottestFlux the hottest of all faces, for cautions, W/m²
+ * @param hottestFlux the hottest of all light, for cautions, see {@link HottestLight}, W/m²
  * @param boil whether and when the pan's water boils; empty for a bare disc
  * @param panels how many panels the dish has; 1 for a smooth dish
  * @param drift how far the sun may drift from a dead-on aim before {@link AimTolerance#USUAL_LOSS} of the watts are lost, rad;

@@ -22,6 +22,7 @@ import simmerpoint.target.Ledger;
  * @param lowBeamBoilSeconds time to boil at the lowest beam, likely losses; empty if it never does
  * @param highBeamBoilSeconds time to boil at the highest beam, likely losses; empty if it never does
  * @param hottest flux of the hottest spot of the underside, W/m²
+ * @param hottestFlux the hottest of all light, for cautions, see {@link HottestLight}, W/m²
  * @param begins watts at which each level begins for light that is shared between the faces as
  *     here, likely losses; infinite where such light never gets there; none if only the likely level was asked for
  * @param limits what keeps it from more, the greatest share first
@@ -36,6 +37,7 @@ public record HourLight(
         OptionalDouble lowBeamBoilSeconds,
         OptionalDouble highBeamBoilSeconds,
         Estimate hottest,
+        double hottestFlux,
         Map<HeatLevel, Double> begins,
         List<LightLimit> limits) {
     /** Copies the map and the list. */

@@ -103,6 +103,7 @@ final class HourStudy {
                 full ? cooking.likelyBoilSeconds(low) : OptionalDouble.empty(),
                 full ? cooking.likelyBoilSeconds(high) : OptionalDouble.empty(),
                 traced.spot().peakFlux(),
+                HottestLight.of(traced),
                 full ? begins(absorbed) : Map.of(),
                 limits(traced.ledger(), likely));
     }

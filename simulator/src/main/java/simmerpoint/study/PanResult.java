@@ -16,8 +16,8 @@ import simmerpoint.scenario.Kitchen;
  * @param base the scenario as it stands, traced
  * @param here the pan as it stands, from that trace
  * @param moves pull-back, slide, raise, in that order
- * @param simmer the recommended place for a simmer: the one with the least hot spot, traced anew there; empty if it
- *     simmers nowhere
+ * @param simmer the recommended place for a simmer: the one with the least hot spot, of those at a height to cook at if
+ *     there are any, traced anew there; empty if it simmers nowhere
  * @param directWatts taken up of the sun's own light on lid and wall, W
  * @param run what differs from run to run
  */

@@ -80,6 +80,12 @@ public final class PanStudy {
         return scenario.withStand(move.from(scenario.stand(), offset));
     }
 
+    /** Whether one can cook at the pan once it is moved. */
+    static boolean isInReach(Scenario scenario, MoveStudy.Move move, double offset) {
+        return scenario.ground()
+                .allows(moved(scenario, move, offset).standGeometry().panHeightMetres());
+    }
+
     static TraceResult traceAt(
             Scenario scenario, MoveStudy.Move move, double offset, TraceOptions options, Progress progress) {
         return TraceStudy.run(moved(scenario, move, offset), options, progress);
@@ -93,8 +99,8 @@ public final class PanStudy {
             double from = LIGHT_SHARE + share * moves.size();
             moves.add(study(move, new Part(progress, from, from + share)));
         }
-        Optional<SimmerPlace> simmer =
-                SimmerSearch.best(SimmerSearch.places(moves)).map(p -> traced(p, new Part(progress, LAST_SHARE, 1)));
+        Optional<SimmerPlace> simmer = SimmerSearch.best(SimmerSearch.inReach(SimmerSearch.places(moves), scenario))
+                .map(p -> traced(p, new Part(progress, LAST_SHARE, 1)));
         return new PanResult(
                 base,
                 position(base, 0),

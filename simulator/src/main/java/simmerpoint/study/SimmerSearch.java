@@ -4,6 +4,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import simmerpoint.heat.HeatLevel;
+import simmerpoint.scenario.Scenario;
 
 /** Chooses where a pan simmers most gently. */
 final class SimmerSearch {
@@ -22,6 +23,14 @@ final class SimmerSearch {
                         .filter(s -> s.level() == HeatLevel.SIMMER && s.toMetres() - s.fromMetres() >= LEAST_WIDTH)
                         .map(s -> new SimmerPlace(m.move(), s, m.at(s.middleMetres()))))
                 .toList();
+    }
+
+    /** Those at a height at which one can cook, if there are any; else all. */
+    static List<SimmerPlace> inReach(List<SimmerPlace> places, Scenario scenario) {
+        List<SimmerPlace> inReach = places.stream()
+                .filter(p -> PanStudy.isInReach(scenario, p.move(), p.position().offsetMetres()))
+                .toList();
+        return inReach.isEmpty() ? places : inReach;
     }
 
     /** The one with the weakest hot spot on underside or wall; of those nearly alike, the one that need be set least finely. */

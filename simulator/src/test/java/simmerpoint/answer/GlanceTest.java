@@ -32,7 +32,7 @@ class GlanceTest {
         TraceResult result = TraceStudy.run(ScenarioReader.builtIn().scenario(), FEW, Progress.NONE);
         Glance glance = Glance.of(result, system);
         String whole = allWords(result, system);
-        assertTrue(whole.contains("takes up " + glance.watts() + " in all"), whole);
+        assertTrue(whole.contains(glance.watts() + " " + glance.meaning() + ". Its outside "), whole);
         assertTrue(whole.contains(glance.certainty()), whole);
         Glance.Water water = glance.water().orElseThrow();
         assertTrue(whole.contains(water.minutes()) && whole.contains(water.amount()), whole);

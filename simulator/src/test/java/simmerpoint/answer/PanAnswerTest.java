@@ -4,8 +4,15 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import simmerpoint.scenario.Ground;
+import simmerpoint.scenario.Scenario;
+import simmerpoint.scenario.ScenarioReader;
+import simmerpoint.study.MoveStudy;
 import simmerpoint.study.PanResult;
 import simmerpoint.study.PanScenes;
 import simmerpoint.units.UnitSystem;
@@ -60,6 +67,97 @@ class PanAnswerTest {
     void theHabitOfFiveCentimetresIsContradictedWithAReason() {
         assertTrue(metric(tea).contains("So the habit does not hold: 5.0 cm widen the light"), metric(tea));
         assertTrue(metric(tea).contains("A slide does not soften the hot spot"), metric(tea));
+    }
+
+    /** A border of a level stands on the right side of every place in the table beside it, as both are shown. */
+    @ParameterizedTest
+    @EnumSource(UnitSystem.class)
+    void bordersAndTableAgree(UnitSystem system) {
+        int seen = 0;
+        for (PanResult result : new PanResult[] {tea, tiny, huge}) {
+            for (int k = 0; k < result.moves().size(); k++) {
+                List<Item> items =
+                        PanAnswer.of(result, system).sections().get(3 + k).items();
+                List<Item.Figure> from = items.stream()
+                        .filter(item ->
+                                item instanceof Item.Figure f && f.label().startsWith("from "))
+                        .map(Item.Figure.class::cast)
+                        .toList();
+                for (List<String> row : ((Item.Table) items.get(items.size() - 1)).rows()) {
+                    String level = "";
+                    for (Item.Figure figure : from) {
+                        if (number(figure.label().substring(5)) <= number(row.get(0))) {
+                            level = figure.value().replaceAll(";.*", "");
+                        }
+                    }
+                    assertEquals(row.get(2), level, row + " of " + from);
+                    seen++;
+                }
+            }
+        }
+        assertEquals(3 * 3 * 11, seen);
+    }
+
+    private static double number(String length) {
+        return Double.parseDouble(length.replaceAll("\u00a0.*", "").replace('\u2212', '-'));
+    }
+
+    @Test
+    void theSimmerKeepsToHeightsAtWhichOneCanCook() {
+        Scenario scenario = tea.base().scenario();
+        double height = scenario.standGeometry().panHeightMetres();
+        PanResult narrow = PanScenes.study(in(scenario, new Ground(0.6, height - 0.01, height + 0.01)));
+        assertEquals(MoveStudy.Move.SLIDE, narrow.simmer().orElseThrow().move());
+        assertFalse(metric(narrow).contains("to cook at"), metric(narrow));
+        PanResult low = PanScenes.study(in(scenario, new Ground(0.6, 0.1, 0.2)));
+        assertTrue(
+                metric(low)
+                        .matches(
+                                "(?s).*\\. But there it stands too high to cook at, above 20 cm \\([0-9]+ cm above the "
+                                        + "ground\\), and no place for a simmer along these moves is in reach\\..*"),
+                metric(low));
+        assertTrue(metric(low).contains("The pan stands too high to cook at, above 20 cm ("), metric(low));
+    }
+
+    private static Scenario in(Scenario s, Ground ground) {
+        return new Scenario(
+                s.title(),
+                s.dish(),
+                s.mirror(),
+                s.sun(),
+                s.aim(),
+                s.target(),
+                s.stand(),
+                s.kitchen(),
+                s.outdoors(),
+                ground);
+    }
+
+    @Test
+    void aMoveThatCostsNothingIsSaidToCostNothing() {
+        assertTrue(
+                metric(tea)
+                        .matches(
+                                "(?s).*Sliding the dish back by 5 cm \\(2 in\\) brings more heat, [0-9]+ W instead of.*"),
+                metric(tea));
+        String text = metric(PanScenes.study(ScenarioReader.builtIn().scenario()));
+        assertTrue(
+                text.matches(
+                        "(?s).*Sliding the dish back by 5 cm \\(2 in\\) costs (next to )?no heat, [0-9]+ W go in instead of.*"),
+                text);
+    }
+
+    /** 42 W are less than half of the 100 W that keep a small lidded pot simmering: nothing is fried, and nothing scorches. */
+    @Test
+    void tooWeakAPanNeitherFriesNorScorches() {
+        PanResult weak = PanScenes.study(PanScenes.smooth(0.3, 0.3, 600));
+        assertTrue(weak.here().absorbed().value() < 60, weak.here().absorbed().toString());
+        String text = metric(weak);
+        assertTrue(text.contains("too little to fry, wherever the light falls"), text);
+        assertTrue(text.contains("too weak to scorch food"), text);
+        assertFalse(text.contains("burns food"), text);
+        assertEquals("in one place more than elsewhere, too weakly to burn food", FryingWords.heats(weak.base()));
+        assertTrue(FryingWords.heats(tea.base()).contains("which burns food in one place"));
     }
 
     @Test

@@ -4,10 +4,18 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import simmerpoint.heat.HeatLevel;
 import simmerpoint.report.SampleResults;
+import simmerpoint.scenario.ExampleScenario;
+import simmerpoint.scenario.Scenario;
+import simmerpoint.scenario.ScenarioReader;
+import simmerpoint.study.Progress;
+import simmerpoint.study.TraceOptions;
 import simmerpoint.study.TraceResult;
+import simmerpoint.study.TraceStudy;
 import simmerpoint.units.UnitSystem;
 
 class TraceAnswerTest {
@@ -22,8 +30,8 @@ class TraceAnswerTest {
     @Test
     void theFirstSentenceIsInWatts() {
         String first = items(SampleResults.tight(), 0).get(0).toString().replace('\u00a0', ' ');
-        assertTrue(first.contains("651 W of focused sunlight reach the pan"), first);
-        assertTrue(first.contains("(black enamel) takes up 615 W in all"), first);
+        assertTrue(first.contains("615 W go into the pan. Its outside (black enamel) takes them up from "), first);
+        assertTrue(first.contains("from 651 W of focused sunlight that reach it"), first);
         assertTrue(first.contains("about what a small gas ring gives a pot"), first);
     }
 
@@ -55,6 +63,47 @@ class TraceAnswerTest {
         String text = text(SampleResults.dark());
         assertTrue(text.contains("No light from the mirrors reaches the pan"), text);
         assertFalse(text.contains("NaN") || text.contains("Infinity"), text);
+    }
+
+    /** The dish turned 6.3° up (that is far more than its tolerance) throws its light beside the pan: it burns there. */
+    @Test
+    void lightThatMissesThePanIsCautionedOf() throws Exception {
+        for (String turn : List.of("6.3°", "12°")) {
+            Scenario off = ScenarioReader.parse(
+                            "off", ExampleScenario.text().replace("up: 0.5°", "up: " + turn), Path.of(""))
+                    .scenario();
+            TraceResult result = TraceStudy.run(off, TraceOptions.defaults().withRays(1 << 14), Progress.NONE);
+            double underside = result.spot().peakFlux().value();
+            assertTrue(!(underside > 8_000), turn + ": " + underside);
+            assertTrue(text(result).contains("dry leaves, dry grass and paper can catch fire"), text(result));
+            assertTrue(text(result).contains("Skin burns within seconds"), text(result));
+            assertTrue(Glance.of(result, UnitSystem.METRIC).safety().contains("can catch fire"), turn);
+        }
+    }
+
+    @Test
+    void aPanTooHighToCookAtIsSaidSo() throws Exception {
+        Scenario high = ScenarioReader.parse(
+                        "high", ExampleScenario.text().replace("raise: 0 cm", "raise: 12 cm"), Path.of(""))
+                .scenario();
+        TraceResult result = TraceStudy.run(high, TraceOptions.defaults().withRays(1 << 12), Progress.NONE);
+        assertTrue(text(result).contains("It stands too high to cook at, above 130 cm."), text(result));
+    }
+
+    /** Water that boils with less steam than a boil takes is a simmer: time and level say so in one breath. */
+    @Test
+    void aBoilTooGentleToCountIsExplained() throws Exception {
+        Scenario gentle = ScenarioReader.parse(
+                        "gentle", ExampleScenario.text().replace("raise: 0 cm", "raise: 12 cm"), Path.of(""))
+                .scenario();
+        TraceResult result = TraceStudy.run(gentle, TraceOptions.defaults().withRays(1 << 14), Progress.NONE);
+        Glance glance = Glance.of(result, UnitSystem.METRIC);
+        assertEquals(HeatLevel.SIMMER, glance.level().orElseThrow());
+        String minutes = glance.water().orElseThrow().minutes().replace('\u00a0', ' ');
+        assertTrue(minutes.matches("comes to the boil in \\d+ to \\d+ min and then simmers"), minutes);
+        assertTrue(text(result).contains(minutes), text(result));
+        assertTrue(
+                text(result).contains("(heat level: simmer, a few bubbles with less steam than a boil)"), text(result));
     }
 
     @Test

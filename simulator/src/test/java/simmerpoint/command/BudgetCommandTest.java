@@ -4,51 +4,15 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.ObjectMapper;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.PrintStream;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
-class BudgetCommandTest {
+class BudgetCommandTest extends CommandRuns {
     private static final String DISH =
             "dish: {diameter: 1.2 m, focal-length: 0.8 m, hub: 6 cm, surface: {cut: flat-rings, sectors: 24, rings: 6}}\n";
-
-    @TempDir
-    Path folder;
-
-    private final ByteArrayOutputStream out = new ByteArrayOutputStream();
-    private final ByteArrayOutputStream err = new ByteArrayOutputStream();
-
-    private String write(String name, String text) throws IOException {
-        return Files.writeString(folder.resolve(name), text).toString();
-    }
-
-    private int run(String... args) {
-        out.reset();
-        err.reset();
-        PrintStream o = new PrintStream(out, true, StandardCharsets.UTF_8);
-        PrintStream e = new PrintStream(err, true, StandardCharsets.UTF_8);
-        Tracer none = (scenario, options, progress) -> {
-            throw new IllegalStateException("not asked to trace");
-        };
-        return new Program(new Terminal(o, e, false, false, 0), none).run(args);
-    }
-
-    private String out() {
-        return out.toString(StandardCharsets.UTF_8);
-    }
-
-    private void assertComplaint(String words) {
-        String text = err.toString(StandardCharsets.UTF_8);
-        assertTrue(text.startsWith("simmerpoint: ") && text.lines().count() == 1, text);
-        assertTrue(text.contains(words), text);
-        assertEquals("", out());
-    }
 
     @Test
     void theExampleIsAskedWithoutAFile() {
@@ -77,7 +41,7 @@ class BudgetCommandTest {
                         csv.toString(),
                         "--png",
                         png.toString()));
-        assertTrue(out().replaceAll("\\s+", " ").contains(" into the disc; yours bring "), out());
+        assertTrue(said().contains(" into the disc; yours bring "), out());
         assertEquals(
                 "caught",
                 new ObjectMapper().readTree(json.toFile()).get("power").asText());

@@ -4,28 +4,19 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.ObjectMapper;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.PrintStream;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-class CompareCommandTest {
+class CompareCommandTest extends CommandRuns {
     private static final String DISH = "dish: {diameter: 1.2 m, focal-length: 0.8 m, hub: 6 cm, "
             + "surface: {cut: flat-rings, sectors: 24, rings: 6}}\n";
 
-    @TempDir
-    Path folder;
-
-    private final ByteArrayOutputStream out = new ByteArrayOutputStream();
-    private final ByteArrayOutputStream err = new ByteArrayOutputStream();
     private String file;
     private String other;
 
@@ -33,35 +24,6 @@ class CompareCommandTest {
     void scenarios() throws IOException {
         file = write("one.yaml", "title: First\n" + DISH);
         other = write("two.yaml", "title: Second\n" + DISH + "mirror: {material: kitchen foil on card}\n");
-    }
-
-    private String write(String name, String text) throws IOException {
-        return Files.writeString(folder.resolve(name), text).toString();
-    }
-
-    private int run(String... args) {
-        out.reset();
-        err.reset();
-        PrintStream o = new PrintStream(out, true, StandardCharsets.UTF_8);
-        PrintStream e = new PrintStream(err, true, StandardCharsets.UTF_8);
-        Tracer none = (scenario, options, progress) -> {
-            throw new IllegalStateException("not asked to trace");
-        };
-        return new Program(new Terminal(o, e, false, false, 0), none).run(args);
-    }
-
-    private String out() {
-        return out.toString(StandardCharsets.UTF_8);
-    }
-
-    private String err() {
-        return err.toString(StandardCharsets.UTF_8);
-    }
-
-    private void assertComplaint(String words) {
-        assertTrue(err().startsWith("simmerpoint: ") && err().lines().count() == 1, err());
-        assertTrue(err().contains(words), err());
-        assertEquals("", out());
     }
 
     @Test
@@ -111,7 +73,8 @@ class CompareCommandTest {
     }
 
     @Test
-    void anOddityIsToldOnceAndOfHowMany() {
+    void anOddityIsToldOnceAndOfHowMany() throws IOException {
+        file = write("tall.yaml", DISH + "stand: {highest-pan: 2 m}\n");
         assertEquals(0, run("compare", file, "--vary", "stand.pull-back=0 cm,30 cm,31 cm", "--rays", "4k"));
         assertEquals(1, err().lines().count(), err());
         assertTrue(

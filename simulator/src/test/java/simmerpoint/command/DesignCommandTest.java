@@ -4,10 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.PrintStream;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -15,15 +12,13 @@ import java.util.List;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import simmerpoint.scenario.ExampleScenario;
 import simmerpoint.scenario.ScenarioException;
 import simmerpoint.scenario.ScenarioReader;
-import simmerpoint.study.TraceStudy;
 
-class DesignCommandTest {
+class DesignCommandTest extends CommandRuns {
     private static final List<String> SMALL = List.of(
             "--rays=8192",
             "--watts=400W",
@@ -32,11 +27,6 @@ class DesignCommandTest {
             "--diameter=90cm..1.1m",
             "--focal-length=75cm..85cm");
 
-    @TempDir
-    Path folder;
-
-    private final ByteArrayOutputStream out = new ByteArrayOutputStream();
-    private final ByteArrayOutputStream err = new ByteArrayOutputStream();
     private Path file;
 
     @BeforeEach
@@ -45,13 +35,9 @@ class DesignCommandTest {
     }
 
     private int run(List<String> options) {
-        out.reset();
-        err.reset();
         List<String> all = new ArrayList<>(List.of("design", file.toString()));
         all.addAll(options);
-        PrintStream o = new PrintStream(out, true, StandardCharsets.UTF_8);
-        PrintStream e = new PrintStream(err, true, StandardCharsets.UTF_8);
-        return new Program(new Terminal(o, e, false, false, 0), TraceStudy::run).run(all.toArray(String[]::new));
+        return run(all.toArray(String[]::new));
     }
 
     private List<String> with(String... more) {
@@ -62,16 +48,16 @@ class DesignCommandTest {
 
     @Test
     void answersAndWritesFilesThatParse() throws IOException, ScenarioException {
-        Path found = Files.createDirectory(folder.resolve("found"));
+        Path found = folder.resolve("found");
         List<String> options = with(
                 "--png=" + folder.resolve("d.png"),
                 "--csv=" + folder.resolve("d.csv"),
                 "--json=" + folder.resolve("d.json"),
                 "--write=" + found);
-        assertEquals(0, run(options), err.toString(StandardCharsets.UTF_8));
-        String text = out.toString(StandardCharsets.UTF_8);
+        assertEquals(0, run(options), err());
+        String text = out().substring(0, out().indexOf("fewest-panels.yaml is written."));
         assertTrue(text.contains("Fewest panels: a dish of"), text);
-        assertTrue(text.lines().allMatch(line -> line.length() <= 80), text);
+        assertTrue(text.lines().allMatch(line -> line.length() <= 80 || line.startsWith(found.toString())), text);
         assertEquals(1300, ImageIO.read(folder.resolve("d.png").toFile()).getWidth());
         assertTrue(Files.readString(folder.resolve("d.csv")).contains("flat-rings,12,2"));
         assertTrue(Files.readString(folder.resolve("d.json")).contains("\"absorbed_power_W_se\""));
@@ -80,15 +66,16 @@ class DesignCommandTest {
                     ScenarioReader.read(found.resolve(name)).scenario().dish().diameterMetres();
             assertTrue(across >= 0.9 && across <= 1.1, name);
             assertTrue(Files.readString(found.resolve(name)).contains("#"), "comments are kept");
+            assertTrue(out().contains("\n" + found.resolve(name) + " is written.\n"), out());
         }
         assertEquals(2, run(options), "nothing is replaced");
-        assertTrue(err.toString(StandardCharsets.UTF_8).contains("exists already"));
+        assertTrue(err().contains("exists already"));
     }
 
     @Test
     void saysWhatBinds() {
         assertEquals(0, run(with("--pan-height=20cm")));
-        String text = out.toString(StandardCharsets.UTF_8).replaceAll("\\s+", " ");
+        String text = said();
         assertTrue(text.contains("height of the pan binds"), text);
     }
 
@@ -99,7 +86,7 @@ class DesignCommandTest {
             List<String> options = new ArrayList<>(wish);
             options.addAll(List.of("--quiet", "--sectors=12..12", "--rings=2..2", "--rays=8192"));
             int code = run(options);
-            String said = err.toString(StandardCharsets.UTF_8);
+            String said = err();
             assertFalse(said.contains("went wrong"), said);
             assertEquals(wish.get(0).startsWith("--level") ? 2 : 0, code, said);
         }
@@ -117,14 +104,15 @@ class DesignCommandTest {
                 "--panels=10..20|only bounds from above",
                 "--sheet=50|is not the size of a sheet",
                 "--cut=round|flat-rings, bent-strips, both",
-                "--write=nowhere|there is no folder",
+                "--write=nowhere/found|there is no folder nowhere to make found in",
+                "--write=pom.xml|pom.xml is a file",
                 "--precision=1%|use --rays",
                 "--level=boil|give one of them"
             })
     void refusesInOneSentence(String option, String words) {
         List<String> options = option.contains("biol") ? List.of(option) : List.of("--watts=400W", option);
         assertEquals(2, run(options));
-        String said = err.toString(StandardCharsets.UTF_8);
+        String said = err();
         assertTrue(said.contains(words), said);
         assertEquals(1, said.lines().count(), said);
         assertFalse(said.contains("Exception"), said);

@@ -7,16 +7,12 @@ import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.ObjectMapper;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.PrintStream;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.concurrent.CancellationException;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -25,24 +21,12 @@ import simmerpoint.scenario.ExampleScenario;
 import simmerpoint.study.ImpossibleSetupException;
 import simmerpoint.study.TraceOptions;
 
-class ProgramTest {
-    @TempDir
-    Path folder;
-
-    private final ByteArrayOutputStream out = new ByteArrayOutputStream();
-    private final ByteArrayOutputStream err = new ByteArrayOutputStream();
+class ProgramTest extends CommandRuns {
     private TraceOptions asked;
 
-    private int run(Tracer tracer, boolean console, String... args) {
-        out.reset();
-        err.reset();
+    @Override
+    int run(String... args) {
         asked = null;
-        PrintStream o = new PrintStream(out, true, StandardCharsets.UTF_8);
-        PrintStream e = new PrintStream(err, true, StandardCharsets.UTF_8);
-        return new Program(new Terminal(o, e, console, false, 0), tracer).run(args);
-    }
-
-    private int run(String... args) {
         return run(
                 (scenario, options, progress) -> {
                     asked = options;
@@ -52,26 +36,16 @@ class ProgramTest {
                 args);
     }
 
-    private String out() {
-        return out.toString(StandardCharsets.UTF_8);
-    }
-
-    private String err() {
-        return err.toString(StandardCharsets.UTF_8);
-    }
-
-    private void assertComplaint(String words) {
-        assertTrue(err().startsWith("simmerpoint: "), err());
-        assertEquals(1, err().lines().count(), err());
-        assertTrue(err().contains(words), err());
-        assertEquals("", out());
+    @Override
+    void assertComplaint(String words) {
+        super.assertComplaint(words);
         assertNull(asked, "traced all the same");
     }
 
     @Test
     void withoutArgumentsTheExampleIsTraced() {
         assertEquals(0, run());
-        assertTrue(out().contains("651 W of focused sunlight reach the pan"), out());
+        assertTrue(out().contains("615 W go into the pan."), out());
         assertEquals("", err());
         assertEquals(TraceOptions.DEFAULT_RAYS, asked.rays());
         assertEquals(TraceOptions.DEFAULT_SEED, asked.seed());
@@ -128,9 +102,18 @@ class ProgramTest {
     void aWrongScenarioIsOneSentenceAndTwo() throws IOException {
         Path file = Files.writeString(folder.resolve("bad.yaml"), "title: no such thing as a mirror\nmirorr: {}\n");
         assertEquals(2, run("trace", file.toString()));
-        assertComplaint("bad.yaml");
-        assertEquals(2, run("check", file.toString()));
-        assertComplaint("bad.yaml");
+        assertComplaint(
+                "bad.yaml, line 2, mirorr: this key is not known here; did you mean mirror? (and 1 problem more; "
+                        + "simmerpoint check tells all)");
+    }
+
+    @Test
+    void checkTellsEveryProblemOfAScenarioOnALineOfItsOwn() throws IOException {
+        String file = write("bad.yaml", "title: x\ndish:\n  diameter: 1.2 m\n  focal-lenght: 0.8 m\n");
+        assertEquals(2, run("check", file));
+        assertEquals(2, err().lines().count(), err());
+        assertTrue(err().lines().allMatch(line -> line.startsWith("simmerpoint: " + file + ", line ")), err());
+        assertTrue(err().lines().findFirst().orElseThrow().contains("did you mean focal-length?"), err());
     }
 
     @ParameterizedTest
@@ -292,7 +275,7 @@ class ProgramTest {
         assertEquals(0, run("example"));
         assertEquals(ExampleScenario.text(), out());
         Path file = folder.resolve("mine.yaml");
-        Files.write(file, out.toByteArray());
+        Files.write(file, bytes());
         assertEquals(0, run("check", file.toString()));
         assertTrue(out().contains("mine.yaml can be traced."), out());
         assertEquals(0, run("trace", file.toString(), "--units", "inch"));

@@ -5,10 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.PrintStream;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -16,20 +13,14 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
-class ReportCommandTest {
+class ReportCommandTest extends CommandRuns {
     private static final String DISH =
             "dish: {diameter: 1.2 m, focal-length: 0.8 m, hub: 6 cm, surface: {cut: flat-rings, sectors: 12, rings: 3}}\n";
 
     /** A name that no file of the project has: the page goes into the current folder if no other is named. */
     private static final String NAME = "page-of-a-test-4711";
 
-    @TempDir
-    Path folder;
-
-    private final ByteArrayOutputStream out = new ByteArrayOutputStream();
-    private final ByteArrayOutputStream err = new ByteArrayOutputStream();
     private final Path usual = Path.of(NAME + ".html");
     private String file;
 
@@ -41,32 +32,6 @@ class ReportCommandTest {
     @AfterEach
     void sweep() throws IOException {
         Files.deleteIfExists(usual);
-    }
-
-    private String write(String name, String text) throws IOException {
-        return Files.writeString(folder.resolve(name), text).toString();
-    }
-
-    private int run(String... args) {
-        out.reset();
-        err.reset();
-        PrintStream o = new PrintStream(out, true, StandardCharsets.UTF_8);
-        PrintStream e = new PrintStream(err, true, StandardCharsets.UTF_8);
-        Tracer none = (scenario, options, progress) -> {
-            throw new IllegalStateException("not asked to trace");
-        };
-        return new Program(new Terminal(o, e, false, false, 0), none).run(args);
-    }
-
-    private String out() {
-        return out.toString(StandardCharsets.UTF_8);
-    }
-
-    private void assertComplaint(String words) {
-        String text = err.toString(StandardCharsets.UTF_8);
-        assertTrue(text.startsWith("simmerpoint: ") && text.lines().count() == 1, text);
-        assertTrue(text.contains(words), text);
-        assertEquals("", out());
     }
 
     @Test
@@ -88,7 +53,7 @@ class ReportCommandTest {
         Path page = folder.resolve("mine.html");
         assertEquals(0, run("report", file, "--html", page.toString(), "--rays", "1024", "--threads", "1"));
         assertEquals(0, run("report", file, "--html", "-", "--rays", "1024", "--threads", "2"));
-        assertArrayEquals(Files.readAllBytes(page), out.toByteArray());
+        assertArrayEquals(Files.readAllBytes(page), bytes());
     }
 
     @Test

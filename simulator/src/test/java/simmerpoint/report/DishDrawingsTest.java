@@ -101,7 +101,7 @@ class DishDrawingsTest {
         assertEquals(11, pan[3] / perCentimetre, 0.1);
         double ground = rectangle(side, "ground")[1];
         assertEquals(121.3, (ground - pan[1] - pan[3]) / perCentimetre, 0.1);
-        assertTrue(side.contains(">120 cm<"), "two digits, as in the answer");
+        assertTrue(side.contains(">121 cm<"), "to the centimetre, as in the answer");
         assertTrue(side.contains(">60 cm<") && side.contains("focal length 80 cm") && side.contains("sun 50° high"));
         // The section from rim to rim: the chord of 120 cm leans by 90° − 50°.
         assertEquals(120 * Math.sin(Math.toRadians(50)), spread(points(side, "profile"), 0) / perCentimetre, 2);

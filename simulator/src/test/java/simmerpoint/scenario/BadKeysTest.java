@@ -94,6 +94,17 @@ class BadKeysTest {
     }
 
     @Test
+    void aMisspeltWordIsToldBeforeWhatIsMissing() {
+        ScenarioException e = refused("title: x\ndish:\n  diameter: 1.2 m\n  focal-lenght: 0.8 m\n");
+        assertEquals(
+                List.of(
+                        "t.yaml, line 4, dish.focal-lenght: this key is not known here; did you mean focal-length?",
+                        "t.yaml, line 2, dish.surface: this section is missing; write for instance surface: {cut: flat-rings, "
+                                + "sectors: 24, rings: 6}"),
+                e.sentences());
+    }
+
+    @Test
     void everyProblemOfAFileIsTold() {
         String text = GOOD.replace("1.2 m", "1,2 m").replace("hub", "hbu").replace("50°", "-5°");
         ScenarioException e = refused(text);

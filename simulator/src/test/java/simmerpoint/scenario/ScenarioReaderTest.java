@@ -204,7 +204,9 @@ class ScenarioReaderTest {
                 "pan: {diameter: 80 cm}|pan.diameter: the pan is 80 cm wide",
                 "pan: {height: 40 cm}|pan.height",
                 "sun: {elevation: 10°, beam: 850 W/m²}|sun.beam: 850 W/m² is more than even very clear air",
-                "sun: {elevation: 89°, beam: 1200 W/m²}|sun.beam",
+                "sun: {elevation: 89°, beam: 1200 W/m²} + stand: {highest-pan: 1.5 m}|sun.beam",
+                "stand: {highest-pan: 110 cm}|stand: the pan stands too high to cook at, above 110 cm (121 cm above the ground)",
+                "stand: {lowest-pan: 125 cm}|stand: the pan stands too low to cook at, below 125 cm (121 cm above the ground)",
                 "mirror: {wide-share: 0.1, wide-spread: 0 mrad}|mirror.wide-spread",
                 "plane: {disc: 5 mm}|the sun's image alone is 7.4 mm wide"
             })

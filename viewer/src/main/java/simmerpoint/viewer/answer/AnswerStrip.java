@@ -45,13 +45,25 @@ public final class AnswerStrip extends VBox {
     private final ProgressBar progress = new ProgressBar(0);
     private final ObservableValue<LiveState> state;
     private final ObservableValue<StudyState> studies;
+    private final ObservableValue<Integer> wrong;
     private final ObservableValue<UnitSystem> units;
 
-    /** Follows all three. */
+    /**
+     * Follows all four.
+     *
+     * @param state the newest answer
+     * @param studies the slower studies
+     * @param wrong how many values are wrong now
+     * @param units of the figures
+     */
     public AnswerStrip(
-            ObservableValue<LiveState> state, ObservableValue<StudyState> studies, ObservableValue<UnitSystem> units) {
+            ObservableValue<LiveState> state,
+            ObservableValue<StudyState> studies,
+            ObservableValue<Integer> wrong,
+            ObservableValue<UnitSystem> units) {
         this.state = state;
         this.studies = studies;
+        this.wrong = wrong;
         this.units = units;
         getStyleClass().add("answer-strip");
         setId("answer-strip");
@@ -61,6 +73,7 @@ public final class AnswerStrip extends VBox {
         getChildren().addAll(first(), second());
         state.addListener((value, before, now) -> show());
         studies.addListener((value, before, now) -> show());
+        wrong.addListener((value, before, now) -> show());
         units.addListener((value, before, now) -> show());
         show();
     }
@@ -127,7 +140,7 @@ public final class AnswerStrip extends VBox {
     }
 
     private void show() {
-        StripText text = StripText.of(state.getValue(), studies.getValue(), units.getValue());
+        StripText text = StripText.of(state.getValue(), studies.getValue(), wrong.getValue(), units.getValue());
         watts.setText(text.watts());
         meaning.setText(text.meaning());
         certainty.setText(text.certainty());

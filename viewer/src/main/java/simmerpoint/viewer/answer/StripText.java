@@ -42,8 +42,15 @@ public record StripText(
         boolean working) {
     private static final String DASH = "\u2013";
 
-    /** What there is to say in the units of {@code system}; {@code state} may be null before the first. */
-    public static StripText of(LiveState state, StudyState studies, UnitSystem system) {
+    /**
+     * What there is to say.
+     *
+     * @param state the newest answer; may be null before the first
+     * @param studies the slower studies
+     * @param wrong how many values are wrong now, so that the answer is to what stood there before
+     * @param system units of the figures
+     */
+    public static StripText of(LiveState state, StudyState studies, int wrong, UnitSystem system) {
         if (state == null || state.result().isEmpty()) {
             Optional<String> refusal = state == null ? Optional.empty() : state.refusal();
             return new StripText(
@@ -71,10 +78,15 @@ public record StripText(
                 aiming(state, studies),
                 glance.largestLoss(),
                 glance.safety(),
-                state.refusal(),
-                !state.current(),
+                wrong > 0 ? Optional.of(notForWhatIsTyped(wrong)) : state.refusal(),
+                wrong > 0 || !state.current(),
                 state.done(),
                 !state.settled());
+    }
+
+    private static String notForWhatIsTyped(int wrong) {
+        return "These figures are still for what stood there before: "
+                + (wrong == 1 ? "1 value is wrong." : wrong + " values are wrong.");
     }
 
     private static String aiming(LiveState state, StudyState studies) {

@@ -160,7 +160,7 @@ final class FileActions {
             return true;
         }
         Optional<Integer> answer =
-                asks.which("Save before going on?", loss.get(), List.of("Save", "Do not save", "Go back"));
+                asks.which("Save the changes first?", loss.get(), List.of("Save", "Do not save", "Go back"));
         if (answer.equals(Optional.of(0))) {
             return save();
         }

@@ -1,15 +1,23 @@
 package simmerpoint.viewer.app;
 
+import javafx.animation.PauseTransition;
 import javafx.geometry.Pos;
 import javafx.scene.AccessibleRole;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
+import javafx.util.Duration;
 
-/** A sentence on what just happened, until it is waved away or another takes its place. */
+/**
+ * A sentence on what just happened, until it is waved away or another takes its place; that all went well is only told for
+ * a while.
+ */
 final class Notice extends HBox {
+    private static final Duration WHILE = Duration.seconds(8);
+
     private final Label sentence = new Label();
+    private final PauseTransition passing = new PauseTransition(WHILE);
 
     Notice() {
         getStyleClass().add("notice");
@@ -26,7 +34,13 @@ final class Notice extends HBox {
         away.setOnAction(e -> tell(""));
         getChildren().addAll(sentence, away);
         setAccessibleRole(AccessibleRole.TEXT);
+        passing.setOnFinished(e -> tell(""));
         tell("");
+    }
+
+    /** Whether it only says that all went well. */
+    private static boolean isGood(String text) {
+        return text.startsWith("Saved: ") || text.startsWith("Written: ");
     }
 
     /** Shows {@code text}; nothing if it is empty. */
@@ -35,5 +49,9 @@ final class Notice extends HBox {
         setAccessibleText(text);
         setVisible(!text.isEmpty());
         setManaged(!text.isEmpty());
+        passing.stop();
+        if (isGood(text)) {
+            passing.playFromStart();
+        }
     }
 }

@@ -127,6 +127,12 @@ final class Shelf extends HBox {
             units.set(system);
             button.setSelected(true);
         });
+        // Arrow keys choose without pressing.
+        button.selectedProperty().addListener((value, before, now) -> {
+            if (now) {
+                units.set(system);
+            }
+        });
         units.addListener((value, before, now) -> button.setSelected(now == system));
         return button;
     }

@@ -56,7 +56,8 @@ final class ViewerWindow implements AutoCloseable {
         editor = new EditorPane(desk, look.unitsProperty(), asks);
         files = new FileActions(desk, recent, asks, background, Platform::runLater, notice::tell, editor::flush);
         scene = new Scene(workbench, size.width(), size.height());
-        AnswerStrip strip = new AnswerStrip(live.stateProperty(), live.studiesProperty(), look.unitsProperty());
+        AnswerStrip strip = new AnswerStrip(
+                live.stateProperty(), live.studiesProperty(), editor.wrongCount(), look.unitsProperty());
         workbench.setHead(strip, notice);
         workbench.setEditor(editor);
         workbench.setWrongCount(editor.wrongCount());

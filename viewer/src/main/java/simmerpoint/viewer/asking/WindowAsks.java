@@ -1,6 +1,7 @@
 package simmerpoint.viewer.asking;
 
 import java.io.File;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -31,7 +32,17 @@ public final class WindowAsks implements Asks {
     public Optional<Path> fileToWrite(String question, FileKind kind, String proposedName) {
         FileChooser chooser = chooser(question, kind);
         chooser.setInitialFileName(proposedName);
-        return remembered(chooser.showSaveDialog(owner.get()));
+        return remembered(chooser.showSaveDialog(owner.get())).map(file -> withExtension(file, kind));
+    }
+
+    /**
+     * The file with its kind's extension where it was named without any, since a double click would not open it otherwise; not
+     * if that would write over another file unasked.
+     */
+    static Path withExtension(Path file, FileKind kind) {
+        String name = file.getFileName().toString();
+        Path longer = file.resolveSibling(name + "." + kind.extension());
+        return name.contains(".") || Files.exists(longer) ? file : longer;
     }
 
     private FileChooser chooser(String question, FileKind kind) {

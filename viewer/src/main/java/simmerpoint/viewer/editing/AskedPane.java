@@ -124,7 +124,7 @@ final class AskedPane extends TitledPane {
     }
 
     /**
-     * Shows the rows that have a meaning, or those that answer the words looked for.
+     * Shows the rows that have a meaning, or those that answer the words looked for and those where something wrong stands.
      *
      * @param words looked for; none shows all that have a meaning
      * @param explain whether explanations are shown
@@ -148,7 +148,7 @@ final class AskedPane extends TitledPane {
         for (KeyRow row : rows) {
             boolean shown = wanted.isEmpty()
                     ? Belonging.whyNot(row.model().key(), desk.state()).isEmpty()
-                    : row.answers(wanted);
+                    : row.answers(wanted) || !row.model().wrongProperty().get().isEmpty();
             row.setVisible(shown);
             row.setManaged(shown);
             row.setExplained(explained || !wanted.isEmpty());

@@ -146,7 +146,7 @@ final class KeyModel {
                         .orElse(number);
     }
 
-    /** Someone typed a text; a bare number gets the unit that stood there, nothing at all means the default. */
+    /** Someone typed a text; a bare number gets a unit, nothing at all means the default. */
     void enter(String text) {
         if (text.equals(shown.get())) {
             return;
@@ -158,13 +158,22 @@ final class KeyModel {
         desk.change(Map.of(key.path(), withUnit(text)));
     }
 
-    /** The text as it goes into the file. */
+    /** The text as it goes into the file: a bare number with the unit that stood there, or centimetres for a large one. */
     String withUnit(String text) {
         String unit = unit();
         if (unit.isEmpty() || !BARE_NUMBER.matcher(text).matches()) {
             return text;
         }
-        return text.strip() + (unit.equals("°") ? "" : " ") + unit;
+        String number = text.strip();
+        return number + (unit.equals("°") ? "" : " ") + (unit.equals("m") && isRatherCentimetres(number) ? "cm" : unit);
+    }
+
+    /** Whether so many cm are nearer than so many m to what holds: 90 where 1.2 m stood. */
+    private boolean isRatherCentimetres(String number) {
+        Optional<TypedQuantity> asCentimetres = measured(number + " cm");
+        double stood = quantity.orElseGet(this::usual).si();
+        double cm = asCentimetres.map(TypedQuantity::si).orElse(0.0);
+        return stood > 0 && cm > 0 && Math.abs(Math.log(cm / stood)) < Math.abs(Math.log(100 * cm / stood));
     }
 
     /** The default shall hold again. */

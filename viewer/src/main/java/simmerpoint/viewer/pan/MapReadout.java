@@ -3,11 +3,9 @@ package simmerpoint.viewer.pan;
 import java.util.ArrayList;
 import java.util.List;
 import simmerpoint.answer.Figures;
-import simmerpoint.answer.HeatWords;
+import simmerpoint.answer.FryingWords;
 import simmerpoint.answer.MoveWords;
 import simmerpoint.answer.TargetWords;
-import simmerpoint.heat.Frying;
-import simmerpoint.heat.FryingTable;
 import simmerpoint.pan.Pan;
 import simmerpoint.sampling.Estimate;
 import simmerpoint.study.TraceResult;
@@ -90,8 +88,6 @@ final class MapReadout {
             return briefEvenness();
         }
         String figure = "evenness " + figures.number(evenness) + ", 0 is even";
-        double spread = Math.max(0, evenness.value());
-        Frying.Spread how = Frying.read(0, spread, 1, FryingTable.USUAL).spread();
-        return "It heats " + HeatWords.does(how) + " (" + figure + ").";
+        return "It heats " + FryingWords.heats(result) + " (" + figure + ").";
     }
 }

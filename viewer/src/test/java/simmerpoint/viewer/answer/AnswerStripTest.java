@@ -39,7 +39,7 @@ class AnswerStripTest {
     @EnumSource(UnitSystem.class)
     void saysTheWordsOfTheAnswer(UnitSystem system) {
         Glance glance = Glance.of(result, system);
-        StripText text = StripText.of(settled, StudyState.NOTHING_YET, system);
+        StripText text = StripText.of(settled, StudyState.NOTHING_YET, 0, system);
         assertEquals(glance.watts(), text.watts());
         assertEquals(glance.largestLoss(), text.loss());
         assertEquals(glance.safety(), text.safety());
@@ -55,6 +55,7 @@ class AnswerStripTest {
         StripText text = StripText.of(
                 new LiveState(2, moved, Optional.of(result), 0, true, Optional.of("Not so.")),
                 StudyState.NOTHING_YET,
+                0,
                 UnitSystem.METRIC);
         assertTrue(text.earlier());
         assertEquals(Optional.of("Not so."), text.refusal());
@@ -63,7 +64,7 @@ class AnswerStripTest {
 
     @Test
     void beforeTheFirstAnswerItSaysThatLightIsTraced() {
-        StripText text = StripText.of(null, StudyState.NOTHING_YET, UnitSystem.METRIC);
+        StripText text = StripText.of(null, StudyState.NOTHING_YET, 0, UnitSystem.METRIC);
         assertTrue(text.working() && text.water().startsWith("Tracing"));
     }
 
@@ -95,10 +96,12 @@ class AnswerStripTest {
             TraceResult traced = TraceStudy.run(scenario, TraceOptions.defaults(), Progress.NONE);
             LiveState state = new LiveState(1, scenario, Optional.of(traced), 1, true, Optional.empty());
             for (UnitSystem system : UnitSystem.values()) {
+                int wrong = system == UnitSystem.INCH ? 12 : 0;
                 List<String> cut = FxThread.get(() -> {
                     AnswerStrip strip = new AnswerStrip(
                             new SimpleObjectProperty<>(state),
                             new SimpleObjectProperty<>(StudyState.NOTHING_YET),
+                            new SimpleObjectProperty<>(wrong),
                             new SimpleObjectProperty<>(system));
                     Scene scene = new Scene(strip, 1024, 160);
                     Theme.LIGHT.dress(scene);
@@ -114,9 +117,11 @@ class AnswerStripTest {
     void followsWhatItIsGiven() {
         FxThread.run(() -> {
             SimpleObjectProperty<LiveState> state = new SimpleObjectProperty<>();
+            SimpleObjectProperty<Integer> wrong = new SimpleObjectProperty<>(0);
             AnswerStrip strip = new AnswerStrip(
                     state,
                     new SimpleObjectProperty<>(StudyState.NOTHING_YET),
+                    wrong,
                     new SimpleObjectProperty<>(UnitSystem.METRIC));
             new Scene(strip);
             Label watts = (Label) strip.lookup("#answer-watts");
@@ -124,6 +129,11 @@ class AnswerStripTest {
             state.set(settled);
             assertEquals(Glance.of(result, UnitSystem.METRIC).watts(), watts.getText());
             assertTrue(strip.getAccessibleText().startsWith(watts.getText()));
+            assertFalse(strip.getStyleClass().contains("stale"));
+            wrong.set(1);
+            assertTrue(strip.getStyleClass().contains("stale"));
+            assertTrue(((Label) strip.lookup("#answer-water")).getText().endsWith("1 value is wrong."));
+            wrong.set(0);
             assertFalse(strip.getStyleClass().contains("stale"));
         });
     }

@@ -16,6 +16,7 @@ import javafx.geometry.Bounds;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.control.MenuButton;
+import javafx.scene.control.ToggleButton;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.MouseButton;
 import javafx.scene.robot.Robot;
@@ -275,6 +276,18 @@ class ViewerWindowTest {
         assertFalse(first == second, "the keyboard stays in " + first);
         press(KeyCode.F2);
         assertFalse(get(() -> window.workbench().drawerOpenProperty().get()));
+    }
+
+    /** Arrow keys choose among the two switches without pressing them. */
+    @Test
+    void arrowKeysSwitchTheUnits() {
+        FxThread.run(() -> window.scene().lookup("#units-metric").requestFocus());
+        press(KeyCode.RIGHT);
+        assertEquals(UnitSystem.INCH, get(() -> window.look().unitsProperty().get()));
+        press(KeyCode.LEFT);
+        assertEquals(UnitSystem.METRIC, get(() -> window.look().unitsProperty().get()));
+        click("units-metric");
+        assertTrue(get(() -> ((ToggleButton) window.scene().lookup("#units-metric")).isSelected()));
     }
 
     /** Scenarios with many and long words, in the smallest window. */

@@ -2,6 +2,9 @@ package simmerpoint.viewer.asking;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicReference;
@@ -12,6 +15,8 @@ import javafx.scene.layout.Region;
 import javafx.scene.robot.Robot;
 import javafx.stage.Stage;
 import javafx.stage.Window;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import simmerpoint.viewer.FxThread;
@@ -50,5 +55,16 @@ class WindowAsksTest {
         return Window.getWindows().stream()
                 .filter(w -> w instanceof Stage s && s.getOwner() == stage)
                 .findFirst();
+    }
+
+    @Test
+    void aFileNamedWithoutAnEndingGetsIt(@TempDir Path folder) throws IOException {
+        assertEquals(folder.resolve("sheet.html"), WindowAsks.withExtension(folder.resolve("sheet"), FileKind.PAGE));
+        assertEquals(folder.resolve("sheet.txt"), WindowAsks.withExtension(folder.resolve("sheet.txt"), FileKind.PAGE));
+        Files.createFile(folder.resolve("map.png"));
+        assertEquals(
+                folder.resolve("map"),
+                WindowAsks.withExtension(folder.resolve("map"), FileKind.PICTURE),
+                "nobody was asked whether that file may be written over");
     }
 }

@@ -55,6 +55,21 @@ class KeyModelTest {
         assertEquals("42", desk.titleProperty().get());
     }
 
+    /** Who types 90 where 1.20 m stood means centimetres: 90 m would be 75 times as wide. */
+    @Test
+    void aLargeBareNumberIsInCentimetres() {
+        KeyModel model = model("dish.diameter");
+        model.enter("90");
+        assertEquals("90 cm", model.shownProperty().get());
+        model.enter("2");
+        assertEquals(Optional.of("2 cm"), desk.state().typed("dish.diameter"));
+        model.enter("1.1 m");
+        model.enter("2");
+        assertEquals(Optional.of("2 m"), desk.state().typed("dish.diameter"));
+        model.enter("150");
+        assertEquals(Optional.of("150 cm"), desk.state().typed("dish.diameter"));
+    }
+
     @Test
     void aWrongValueStaysAsTypedWithItsSentence() {
         KeyModel model = model("dish.hub");

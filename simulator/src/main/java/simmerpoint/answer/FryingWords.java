@@ -1,0 +1,51 @@
+package simmerpoint.answer;
+
+import simmerpoint.heat.Frying;
+import simmerpoint.heat.FryingTable;
+import simmerpoint.heat.HobWords;
+import simmerpoint.pan.Pan;
+import simmerpoint.study.TraceResult;
+
+/** How evenly a pan heats, and whether its hot spot is strong enough to burn food. */
+public final class FryingWords {
+    /**
+     * What the lowest flame gives, W/m²: 100 W ({@link HobWords#LOW_FLAME}) into a pan of 24 cm, as in {@link FryingTable}. A
+     * small ring on full gives such a pan 13 kW/m².
+     */
+    private static final double LOWEST_FLAME = HobWords.LOW_FLAME.low() / (Math.PI * 0.12 * 0.12);
+
+    private FryingWords() {}
+
+    /** How the pan of {@code result} heats, after "It heats"; {@code result} must be of a pan with light on it. */
+    public static String heats(TraceResult result) {
+        Pan pan = (Pan) result.scenario().target();
+        double evenness = Math.max(0, result.spot().evenness().value());
+        double area = Math.PI * pan.radiusMetres() * pan.radiusMetres();
+        boolean scorches = scorches(
+                result.spot().peakFlux().value(), result.ledger().absorbed().value(), area);
+        return heats(Frying.read(0, evenness, area, FryingTable.USUAL).spread(), scorches);
+    }
+
+    /** The same for a spread that was read before. */
+    static String heats(Frying.Spread spread, boolean scorches) {
+        return spread == Frying.Spread.HOT_SPOT && !scorches
+                ? "in one place more than elsewhere, too weakly to burn food"
+                : HeatWords.does(spread);
+    }
+
+    /**
+     * Whether food scorches on the hottest spot: where frying begins, if the pan as a whole gets hot.
+     *
+     * @param peakFlux on the hottest spot, W/m²
+     * @param watts taken up by the whole pan, W
+     * @param area of its underside, m²
+     */
+    static boolean scorches(double peakFlux, double watts, double area) {
+        return peakFlux >= FryingTable.USUAL.fryFlux() && !isBelowLowFlame(watts, area);
+    }
+
+    /** Whether a pan gets less than the lowest flame of a hob gives one of its size. */
+    static boolean isBelowLowFlame(double watts, double area) {
+        return watts / area < LOWEST_FLAME;
+    }
+}

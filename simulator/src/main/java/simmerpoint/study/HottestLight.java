@@ -1,0 +1,60 @@
+package simmerpoint.study;
+
+import simmerpoint.target.FluxMap;
+import simmerpoint.target.FluxMaps;
+
+/**
+ * The hottest light of a traced dish, for cautions: on the target, and in the plane of its underside beside it, since light
+ * that misses the pan burns as well.
+ */
+public final class HottestLight {
+    /** Light beyond the map is told of from this share of all thrown light on. */
+    private static final double LEAST_BEYOND = 0.1;
+
+    /** Nobody knows where light beyond the map meets: half of it is taken to fall within this radius, m. Our own choice. */
+    private static final double NARROW = 0.05;
+
+    private HottestLight() {}
+
+    /** Its flux, W/m²; 0 if no light is thrown at all. */
+    public static double of(TraceResult result) {
+        FluxMaps maps = result.maps();
+        double hottest = Math.max(surely(maps.crossing()), beyond(result));
+        hottest = Math.max(hottest, maps.wall().map(FluxMap::largest).orElse(0.0));
+        hottest = Math.max(hottest, maps.lid().map(HottestLight::surely).orElse(0.0));
+        double peak = result.spot().peakFlux().value();
+        return peak > hottest ? peak : hottest;
+    }
+
+    /** The hottest square of three cells by three, less one standard error, since a largest cell is biased high. */
+    private static double surely(FluxMap map) {
+        double most = 0;
+        for (int j = 1; j + 1 < map.rows(); j++) {
+            for (int i = 1; i + 1 < map.columns(); i++) {
+                most = Math.max(most, square(map, i, j));
+            }
+        }
+        return most;
+    }
+
+    private static double square(FluxMap map, int i, int j) {
+        double sum = 0;
+        double variance = 0;
+        for (int row = j - 1; row <= j + 1; row++) {
+            for (int column = i - 1; column <= i + 1; column++) {
+                int cell = row * map.columns() + column;
+                sum += map.flux()[cell];
+                variance += map.standardError()[cell] * map.standardError()[cell];
+            }
+        }
+        return (sum - Math.sqrt(variance)) / 9;
+    }
+
+    /** Light that crosses the plane beyond the map, or not at all. */
+    private static double beyond(TraceResult result) {
+        double thrown =
+                result.ledger().caught().value() + result.ledger().missed().value();
+        double watts = thrown - result.maps().crossing().power();
+        return watts > LEAST_BEYOND * thrown ? watts / 2 / (Math.PI * NARROW * NARROW) : 0;
+    }
+}
