@@ -8,7 +8,6 @@ import simmerpoint.sampling.Estimate;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.target.FaceSums;
 import simmerpoint.target.FluxMap;
-import simmerpoint.target.WallPeak;
 
 /**
  * What only a full catch with its maps tells, at some of a move's positions and joined by smooth curves: hottest place,
@@ -105,9 +104,31 @@ final class HotSpots {
         return curve(Seen::wallPeak);
     }
 
-    /** Flux on the wall's hottest place, W/m²; 0 for a bare disc. */
+    /** The hottest square of three cells by three on the wall, less one standard error, since a largest cell is biased high. */
     static double wallPeak(TraceResult result) {
-        return result.maps().wall().map(WallPeak::of).orElse(0.0);
+        double most = 0;
+        if (result.maps().wall().isPresent()) {
+            FluxMap map = result.maps().wall().get();
+            for (int j = 1; j + 1 < map.rows(); j++) {
+                for (int i = 0; i < map.columns(); i++) {
+                    most = Math.max(most, square(map, i, j));
+                }
+            }
+        }
+        return most;
+    }
+
+    private static double square(FluxMap map, int i, int j) {
+        double sum = 0;
+        double variance = 0;
+        for (int dj = -1; dj <= 1; dj++) {
+            for (int di = -1; di <= 1; di++) {
+                int cell = (j + dj) * map.columns() + Math.floorMod(i + di, map.columns());
+                sum += map.flux()[cell];
+                variance += map.standardError()[cell] * map.standardError()[cell];
+            }
+        }
+        return (sum - Math.sqrt(variance)) / 9;
     }
 
     SmoothCurve evenness() {
