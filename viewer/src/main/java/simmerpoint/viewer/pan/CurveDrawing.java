@@ -1,6 +1,10 @@
 package simmerpoint.viewer.pan;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
 import java.util.function.ToDoubleFunction;
+import javafx.geometry.Point2D;
 import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.paint.Color;
 import javafx.scene.shape.StrokeLineCap;
@@ -21,7 +25,7 @@ final class CurveDrawing {
     private static final Color FLUX_ON_DARK = Color.rgb(0x8F, 0xBF, 0xFF);
     private static final double MARK_ROOM = 46;
     private static final double SAMPLE_ROOM = 50;
-    private static final double UPRIGHT = 13;
+    private static final double MARK = 7;
 
     private final Pen pen;
     private final GraphicsContext g;
@@ -54,9 +58,16 @@ final class CurveDrawing {
         line.move().stretches().forEach(stretch -> band(line, stretch));
         double mostWatts = Scales.mostWatts(line.result());
         double mostFlux = Scales.mostFlux(line.result());
-        curve(line, p -> p.hottestFlux() / mostFlux, colour(Scales.fluxColour()), DASHES);
-        curve(line, p -> p.absorbed().value() / mostWatts, colour(Scales.wattsColour()));
-        recommended(line, mostWatts);
+        BandNames.Curve flux = curve(line, p -> p.hottestFlux() / mostFlux);
+        BandNames.Curve watts = curve(line, p -> p.absorbed().value() / mostWatts);
+        stroke(flux, colour(Scales.fluxColour()), DASHES);
+        stroke(watts, colour(Scales.wattsColour()));
+        List<BandNames.Obstacle> drawn = new ArrayList<>(List.of(flux, watts));
+        Optional<Point2D> diamond = recommended(line, mostWatts);
+        diamond.ifPresent(p -> drawn.add(BandNames.Obstacle.mark(p.getX(), p.getY(), MARK)));
+        BandNames names = new BandNames(pen, frame, frame.x(state.pull().presentMetres()), drawn);
+        line.move().stretches().forEach(stretch -> name(line, stretch, names));
+        diamond.ifPresent(p -> PlaneKey.diamond(g, p.getX(), p.getY()));
         g.restore();
         axes(mostWatts, mostFlux);
     }
@@ -74,35 +85,19 @@ final class CurveDrawing {
             g.setStroke(Color.rgb(0x55, 0x55, 0x55));
             g.strokeLine(to, frame.top(), to, frame.top() + frame.height());
         }
-        g.setFill(colour(LevelColours.textOn(stretch.level())));
-        name(LevelWords.of(stretch.level()), (from + to) / 2, to - from);
     }
 
-    /** The level's name across its band, or along a narrow one; none in a band narrower than a letter is high. */
-    private void name(String word, double middle, double room) {
-        double wide = Pen.width(word, Pen.bold(11.5));
-        if (room > Pen.width(word, Pen.bold(10)) + 6) {
-            double at = clear(middle, room, wide / 2 + 8);
-            pen.words(word, at, frame.top() + 14, TextAlignment.CENTER, Pen.bold(11.5), room - 5);
-        } else if (room > UPRIGHT && frame.height() > 2 * UPRIGHT + Pen.width(word, Pen.bold(11))) {
-            g.save();
-            g.translate(middle, frame.top() + 5);
-            g.rotate(-90);
-            pen.words(word, 0, 4, TextAlignment.RIGHT, Pen.bold(11), frame.height());
-            g.restore();
-        }
+    private void name(CurveLine line, LevelStretch stretch, BandNames names) {
+        names.write(
+                LevelWords.of(stretch.level()),
+                frame.x(line.move().presentMetres() + stretch.fromMetres()),
+                frame.x(line.move().presentMetres() + stretch.toMetres()),
+                colour(LevelColours.of(stretch.level())),
+                colour(LevelColours.textOn(stretch.level())));
     }
 
-    /** Beside the mark of the pan's place, if that would stand in the word and there is room beside it. */
-    private double clear(double middle, double room, double half) {
-        double mark = frame.x(state.pull().presentMetres());
-        if (Math.abs(mark - middle) >= half || room < 4 * half) {
-            return middle;
-        }
-        return mark >= middle ? mark - half : mark + half;
-    }
 
-    private void curve(CurveLine line, ToDoubleFunction<PanPosition> share, Color colour, double... dashes) {
+    private BandNames.Curve curve(CurveLine line, ToDoubleFunction<PanPosition> share) {
         int n = line.positions().size();
         double[] xs = new double[n];
         double[] ys = new double[n];
@@ -111,26 +106,29 @@ final class CurveDrawing {
             xs[k] = frame.x(line.move().presentMetres() + position.offsetMetres());
             ys[k] = frame.y(share.applyAsDouble(position));
         }
+        return new BandNames.Curve(xs, ys);
+    }
+
+    private void stroke(BandNames.Curve curve, Color colour, double... dashes) {
         g.setLineJoin(StrokeLineJoin.ROUND);
         g.setLineCap(StrokeLineCap.BUTT);
         g.setStroke(Color.color(1, 1, 1, 0.85));
         g.setLineWidth(5);
-        g.strokePolyline(xs, ys, n);
+        g.strokePolyline(curve.xs(), curve.ys(), curve.xs().length);
         g.setStroke(colour);
         g.setLineWidth(2.2);
         g.setLineDashes(dashes);
-        g.strokePolyline(xs, ys, n);
+        g.strokePolyline(curve.xs(), curve.ys(), curve.xs().length);
         g.setLineDashes();
         g.setLineWidth(1);
     }
 
-    /** The place recommended for a simmer, if it lies on this way. */
-    private void recommended(CurveLine line, double mostWatts) {
-        line.result()
+    /** Where the recommended place lies among the curves, px; empty if it does not lie on this way. */
+    private Optional<Point2D> recommended(CurveLine line, double mostWatts) {
+        return line.result()
                 .simmer()
                 .filter(place -> place.move() == MoveStudy.Move.PULL_BACK)
-                .ifPresent(place -> PlaneKey.diamond(
-                        g,
+                .map(place -> new Point2D(
                         frame.x(line.move().presentMetres() + place.position().offsetMetres()),
                         frame.y(place.position().absorbed().value() / mostWatts)));
     }
