@@ -28,6 +28,7 @@ final class Differences extends Region {
 
     Differences() {
         setId("beside-table");
+        show(List.of(), List.of());
     }
 
     /** Shows {@code measured} figures and below them, less strong, {@code keys}. */

@@ -118,7 +118,7 @@ final class BandNames {
     }
 
     /** The top of a box as high as that: at the upper end if no curve runs there, else at the lower, else anywhere free. */
-    private double place(double left, double right, double high) {
+    double place(double left, double right, double high) {
         double first = frame.top() + EDGE;
         double last = frame.top() + frame.height() - EDGE - high;
         if (isFree(left, first, right, high)) {
