@@ -3,11 +3,15 @@ package simmerpoint.viewer.app;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayDeque;
+import java.util.Collections;
 import java.util.Deque;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import simmerpoint.scenario.Keys;
 import simmerpoint.units.UnitSystem;
 import simmerpoint.viewer.theme.Theme;
 
@@ -17,18 +21,22 @@ import simmerpoint.viewer.theme.Theme;
  * @param scenario the file to open; empty for the example that is built in
  * @param shot where to paint the window to instead of opening it
  * @param size of the window; empty for the usual one
- * @param theme its colours
- * @param units its units
+ * @param theme its colours; empty for those of the last time
+ * @param units its units; empty for those of the last time
  * @param drawer whether the drawer with everything that can be changed is pulled open
+ * @param keep whether the scenario as it is opened is kept beside the changed one
+ * @param changes values typed in the window once it is open, by full key
  * @param help whether only to say what can be said
  */
 record Arguments(
         Optional<Path> scenario,
         Optional<Path> shot,
         Optional<Size> size,
-        Theme theme,
-        UnitSystem units,
+        Optional<Theme> theme,
+        Optional<UnitSystem> units,
         boolean drawer,
+        boolean keep,
+        Map<String, String> changes,
         boolean help) {
     /** What can be said, in lines. */
     static final List<String> USAGE = List.of(
@@ -36,13 +44,15 @@ record Arguments(
             "Opens a window on a scenario (default: the example that is built in).",
             "  --scenario FILE       the same as FILE",
             "  --size WIDTHxHEIGHT   size of the window, from 1024x700 to 7680x4320",
-            "  --theme light|dark    its colours (default: light)",
-            "  --units metric|inch   its units (default: metric)",
+            "  --theme light|dark    its colours (default: those of the last time, at first light)",
+            "  --units metric|inch   its units (default: those of the last time, at first metric)",
             "  --drawer              with the drawer pulled open",
+            "  --change KEY=VALUE    with a value typed, as often as wanted: --change \"stand.pull-back=8 cm\"",
+            "  --keep                keep the scenario as it is opened, to see it beside the changed one",
             "  --shot FILE           paint the window to a PNG file and end",
             "  --help                this");
 
-    private static final List<String> FLAGS = List.of("--drawer", "--help");
+    private static final List<String> FLAGS = List.of("--drawer", "--keep", "--help");
     private static final Pattern SIZE = Pattern.compile("([0-9]{1,5})[xX\u00d7]([0-9]{1,5})");
     private static final int WIDEST = 7680;
     private static final int HIGHEST = 4320;
@@ -65,9 +75,11 @@ record Arguments(
         private Path scenario;
         private Path shot;
         private Size size;
-        private Theme theme = Theme.LIGHT;
-        private UnitSystem units = UnitSystem.METRIC;
+        private Theme theme;
+        private UnitSystem units;
         private boolean drawer;
+        private boolean keep;
+        private final Map<String, String> changes = new LinkedHashMap<>();
         private boolean help;
 
         Reader(List<String> words) {
@@ -82,9 +94,11 @@ record Arguments(
                     Optional.ofNullable(scenario),
                     Optional.ofNullable(shot),
                     Optional.ofNullable(size),
-                    theme,
-                    units,
+                    Optional.ofNullable(theme),
+                    Optional.ofNullable(units),
                     drawer,
+                    keep,
+                    Collections.unmodifiableMap(changes),
                     help);
         }
 
@@ -104,6 +118,8 @@ record Arguments(
                 case "--theme" -> theme = theme(value(name));
                 case "--units" -> units = units(value(name));
                 case "--drawer" -> drawer = true;
+                case "--change" -> change(value(name));
+                case "--keep" -> keep = true;
                 case "--help", "-h" -> help = true;
                 default -> {
                     if (name.startsWith("-")) {
@@ -126,6 +142,21 @@ record Arguments(
                 throw new WrongArguments("only one scenario can be opened; found " + scenario + " and " + name + ".");
             }
             scenario = path(name);
+        }
+
+        private void change(String text) throws WrongArguments {
+            int equals = text.indexOf('=');
+            if (equals < 1) {
+                throw new WrongArguments("--change: \"" + text + "\" is not KEY=VALUE; write for instance "
+                        + "\"stand.pull-back=8 cm\".");
+            }
+            String key = text.substring(0, equals).strip();
+            if (Keys.find(key).isEmpty()) {
+                String near =
+                        Keys.nearest(key).map(n -> " Did you mean " + n + "?").orElse("");
+                throw new WrongArguments("--change: there is no key \"" + key + "\"." + near);
+            }
+            changes.put(key, text.substring(equals + 1).strip());
         }
 
         private static Path path(String name) throws WrongArguments {
@@ -153,20 +184,14 @@ record Arguments(
         }
 
         private static Theme theme(String text) throws WrongArguments {
-            return switch (text) {
-                case "light" -> Theme.LIGHT;
-                case "dark" -> Theme.DARK;
-                default -> throw new WrongArguments("--theme: \"" + text + "\" is not a theme: light or dark.");
-            };
+            return RememberedLook.theme(text)
+                    .orElseThrow(() -> new WrongArguments("--theme: \"" + text + "\" is not a theme: light or dark."));
         }
 
         private static UnitSystem units(String text) throws WrongArguments {
-            return switch (text) {
-                case "metric" -> UnitSystem.METRIC;
-                case "inch" -> UnitSystem.INCH;
-                default ->
-                    throw new WrongArguments("--units: \"" + text + "\" is not a system of units: metric or inch.");
-            };
+            return RememberedLook.units(text)
+                    .orElseThrow(() ->
+                            new WrongArguments("--units: \"" + text + "\" is not a system of units: metric or inch."));
         }
     }
 }

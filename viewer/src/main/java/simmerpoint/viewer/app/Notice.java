@@ -5,6 +5,7 @@ import javafx.geometry.Pos;
 import javafx.scene.AccessibleRole;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
+import javafx.scene.control.Tooltip;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.util.Duration;
@@ -31,6 +32,7 @@ final class Notice extends HBox {
         Button away = new Button("OK");
         away.setMinWidth(USE_PREF_SIZE);
         away.setAccessibleText("Wave this away");
+        away.setTooltip(new Tooltip("Wave this away"));
         away.setOnAction(e -> tell(""));
         getChildren().addAll(sentence, away);
         setAccessibleRole(AccessibleRole.TEXT);

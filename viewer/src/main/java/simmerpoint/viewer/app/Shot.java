@@ -14,13 +14,15 @@ final class Shot extends AnimationTimer {
     private static final int FRAMES = 8;
 
     private final ViewerWindow window;
+    private final Opening opening;
     private final Path file;
     private final IntConsumer end;
     private int frames;
 
     /** Calls {@code end} with the exit code, 0 or 1, on another thread. */
-    Shot(ViewerWindow window, Path file, IntConsumer end) {
+    Shot(ViewerWindow window, Opening opening, Path file, IntConsumer end) {
         this.window = window;
+        this.opening = opening;
         this.file = file;
         this.end = end;
     }
@@ -40,13 +42,14 @@ final class Shot extends AnimationTimer {
 
     private boolean atRest() {
         LiveState state = window.live().stateProperty().get();
-        if (state == null || !state.settled()) {
+        if (!opening.isDone() || state == null || !state.settled()) {
             return false;
         }
         StudyState studies = window.live().studiesProperty().get();
         boolean studied =
                 studies.scenario().filter(s -> s.equals(state.scenario())).isPresent() && !studies.working();
-        return state.refusal().isPresent() || studied;
+        return state.refusal().isPresent()
+                || (studied && window.beside().stateProperty().get().settled());
     }
 
     private void write() {

@@ -6,6 +6,7 @@ import java.util.function.Supplier;
 import javafx.scene.control.MenuButton;
 import javafx.scene.control.MenuItem;
 import javafx.scene.control.SeparatorMenuItem;
+import javafx.scene.control.Tooltip;
 import simmerpoint.answer.TraceAnswer;
 import simmerpoint.report.AimCsv;
 import simmerpoint.report.AimJson;
@@ -45,6 +46,7 @@ final class TakeAwayMenu extends MenuButton {
         this.look = look;
         this.takeAway = takeAway;
         setId("take-away");
+        setTooltip(new Tooltip("Answers, tables and pictures as files"));
         answers();
         aiming();
         getItems().add(new SeparatorMenuItem());

@@ -15,6 +15,7 @@ import simmerpoint.viewer.desk.RecentFiles;
 public final class ViewerApp extends Application {
     private static final Arguments.Size USUAL = new Arguments.Size(1280, 800);
     private static final String RECENT = "recent-scenarios.txt";
+    private static final String LOOK = "look.txt";
 
     /** What was asked for before JavaFX was there; JavaFX makes the application itself and takes only words. */
     private static volatile Start asked;
@@ -39,21 +40,25 @@ public final class ViewerApp extends Application {
         RecentFiles recent = shot
                 ? RecentFiles.forgotten()
                 : RecentFiles.in(ConfigFolder.usual().resolve(RECENT));
+        RememberedLook remembered = shot
+                ? RememberedLook.forgotten()
+                : RememberedLook.in(ConfigFolder.usual().resolve(LOOK));
         if (!shot) {
             arguments.scenario().ifPresent(recent::add);
         }
         ViewerWindow all = new ViewerWindow(
                 new Desk(asked.opened()),
                 recent,
-                new Look(arguments.units(), arguments.theme()),
+                remembered.look(arguments.units(), arguments.theme()),
                 new WindowAsks(() -> stage),
                 arguments.size().orElse(USUAL),
                 TraceOptions.defaults());
         window = Optional.of(all);
-        all.workbench().drawerOpenProperty().set(arguments.drawer());
+        Opening opening = new Opening(all, arguments);
+        opening.begin();
         if (shot) {
             Platform.setImplicitExit(false);
-            new Shot(all, arguments.shot().get(), this::end).start();
+            new Shot(all, opening, arguments.shot().get(), this::end).start();
         } else {
             show(stage, all);
         }

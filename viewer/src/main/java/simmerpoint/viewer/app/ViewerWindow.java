@@ -168,6 +168,14 @@ final class ViewerWindow implements AutoCloseable {
         return files;
     }
 
+    BesideModel beside() {
+        return beside;
+    }
+
+    EditorPane editor() {
+        return editor;
+    }
+
     YardView yard() {
         return yard;
     }

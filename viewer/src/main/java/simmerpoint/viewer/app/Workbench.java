@@ -16,7 +16,8 @@ import javafx.scene.layout.VBox;
  * Where the parts of the window stand: the answer across the top; under it the yard, two thirds wide, and the pan from
  * below; at the left edge a drawer with everything that can be changed; at the foot a second design beside the first,
  * when there is one, and the shelf. A part that is not there takes no room. With little width yard and pan stand one above the
- * other.
+ * other; if a second design leaves too little height for both, the pan from below gives way, since the second design shows
+ * the same light.
  */
 public final class Workbench extends BorderPane {
     /** The narrowest window in which nothing is cut off, px. */
@@ -29,6 +30,10 @@ public final class Workbench extends BorderPane {
     private static final double YARD_SHARE_STACKED = 0.54;
     private static final double STACKED_BELOW = 820;
     private static final double WORK_SHARE = 0.58;
+    private static final double LOW = 330;
+
+    /** What the line over the map needs, px. */
+    private static final double PAN_LEAST = 350;
 
     private final StackPane yard = slot("yard", "The yard: sun, dish and pan to scale");
     private final StackPane pan = slot("pan", "The pan from below");
@@ -41,11 +46,13 @@ public final class Workbench extends BorderPane {
     /** With nothing in it. */
     public Workbench() {
         getStyleClass().add("workbench");
+        pan.setMinWidth(PAN_LEAST);
         stack.setOrientation(Orientation.VERTICAL);
         HBox.setHgrow(stack, Priority.ALWAYS);
         setTop(head);
         setCenter(new HBox(drawer, stack));
         work.widthProperty().addListener((value, before, now) -> turn(now.doubleValue()));
+        work.heightProperty().addListener((value, before, now) -> giveWay());
         turn(LEAST_WIDTH);
     }
 
@@ -63,6 +70,18 @@ public final class Workbench extends BorderPane {
         Orientation wanted = width < STACKED_BELOW ? Orientation.VERTICAL : Orientation.HORIZONTAL;
         if (wanted != work.getOrientation() || work.getDividers().isEmpty()) {
             work.setOrientation(wanted);
+            share();
+        }
+        giveWay();
+    }
+
+    private void giveWay() {
+        boolean stacked = work.getOrientation() == Orientation.VERTICAL;
+        boolean low = stacked && stack.getItems().contains(beside) && work.getHeight() < LOW;
+        if (low) {
+            work.getItems().remove(pan);
+        } else if (!pan.getChildren().isEmpty() && !work.getItems().contains(pan)) {
+            work.getItems().add(pan);
             share();
         }
     }

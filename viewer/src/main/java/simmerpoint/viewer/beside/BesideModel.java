@@ -2,10 +2,12 @@ package simmerpoint.viewer.beside;
 
 import java.util.Optional;
 import java.util.concurrent.Executor;
+import java.util.function.Supplier;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.value.ObservableValue;
 import simmerpoint.scenario.Scenario;
+import simmerpoint.study.Comparison;
 import simmerpoint.study.TraceOptions;
 import simmerpoint.study.TraceResult;
 import simmerpoint.viewer.desk.Desk;
@@ -20,6 +22,7 @@ import simmerpoint.viewer.live.PairState;
 public final class BesideModel implements AutoCloseable {
     private final Desk desk;
     private final ObservableValue<LiveState> live;
+    private final TraceOptions asked;
     private final PairEngine engine;
     private final ReadOnlyObjectWrapper<BesideState> state =
             new ReadOnlyObjectWrapper<>(this, "state", BesideState.NOTHING_KEPT);
@@ -36,6 +39,7 @@ public final class BesideModel implements AutoCloseable {
     public BesideModel(Desk desk, ObservableValue<LiveState> live, TraceOptions asked, Executor delivery) {
         this.desk = desk;
         this.live = live;
+        this.asked = asked;
         engine = new PairEngine(asked, delivery, this::arrived);
         live.addListener((value, before, now) -> follow());
         desk.readProperty().addListener((value, before, now) -> follow());
@@ -117,6 +121,14 @@ public final class BesideModel implements AutoCloseable {
 
     private void lay(Kept kept) {
         desk.apply(kept.from(desk.state().given(), desk.folder()));
+    }
+
+    /**
+     * What makes the whole comparison that the command line makes of such a pair, away from this thread: it traces both anew
+     * and how far each may be off the sun. Empty while the two are not paired.
+     */
+    Optional<Supplier<Comparison>> comparison() {
+        return state.get().figures().map(figures -> () -> figures.comparison(asked));
     }
 
     @Override

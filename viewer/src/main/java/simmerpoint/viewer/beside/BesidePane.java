@@ -4,8 +4,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.function.Function;
-import javafx.application.Platform;
 import javafx.beans.value.ObservableValue;
+import javafx.css.PseudoClass;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -13,8 +13,6 @@ import javafx.scene.control.Label;
 import javafx.scene.control.ProgressBar;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.Tooltip;
-import javafx.scene.layout.ColumnConstraints;
-import javafx.scene.layout.GridPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
@@ -32,10 +30,10 @@ import simmerpoint.viewer.theme.Theme;
 
 /** The kept design to the left, the one at hand to the right, what differs between them in the middle. */
 public final class BesidePane extends VBox {
-    private static final int COLUMNS = 4;
-    private static final double ROOMY = 1300;
-    private static final double NARROW_CELL = 112;
-    private static final double WIDE_CELL = 300;
+    private static final PseudoClass ROOMY = PseudoClass.getPseudoClass("roomy");
+    private static final double ROOMY_WIDTH = 1200;
+    private static final double ROOMY_HEIGHT = 240;
+    private static final double PROGRESS_WIDTH = 90;
 
     private final BesideModel model;
     private final ObservableValue<UnitSystem> units;
@@ -46,7 +44,8 @@ public final class BesidePane extends VBox {
     private final Label sentence = label("beside-sentence", "lead");
     private final Label readout = label("beside-readout", "quiet");
     private final ProgressBar progress = new ProgressBar(0);
-    private final GridPane table = new GridPane();
+    private final Differences table = new Differences();
+    private List<PairFigures.Row> figures = List.of();
 
     /** Follows the model. */
     public BesidePane(
@@ -56,7 +55,7 @@ public final class BesidePane extends VBox {
         getStyleClass().add("beside-pane");
         getStylesheets().add(BesidePane.class.getResource("beside.css").toExternalForm());
         setMinSize(0, 0);
-        ThreeParts parts = new ThreeParts(titled(keptName, keptMap), middle(), titled(nowName, nowMap));
+        ThreeParts parts = new ThreeParts(keptName, keptMap, middle(), nowName, nowMap);
         VBox.setVgrow(parts, Priority.ALWAYS);
         getChildren().addAll(head(takeAway), parts);
         model.stateProperty().addListener((value, before, now) -> show());
@@ -77,20 +76,17 @@ public final class BesidePane extends VBox {
         return label;
     }
 
-    private static Node titled(Label head, LightMap map) {
-        VBox box = new VBox(head, map);
-        box.setMinSize(0, 0);
-        box.setAlignment(Pos.TOP_CENTER);
-        VBox.setVgrow(map, Priority.ALWAYS);
-        return box;
-    }
-
     private Node head(TakeAway takeAway) {
-        Label title = new Label("Side by side, one scale of colours");
-        title.getStyleClass().add("title");
+        Label title = label("beside-title", "title");
+        title.setText("Both on one colour scale");
         title.setMinWidth(0);
-        Region between = new Region();
-        HBox.setHgrow(between, Priority.ALWAYS);
+        HBox.setHgrow(title, Priority.ALWAYS);
+        title.setMaxWidth(Double.MAX_VALUE);
+        progress.setId("beside-progress");
+        progress.setMinWidth(0);
+        progress.setPrefWidth(PROGRESS_WIDTH);
+        progress.setPrefHeight(4);
+        progress.setAccessibleText("How far the pair has come");
         SaveMenu save = new SaveMenu("beside-save", "Save what differs between the two", takeAway);
         save.setMinWidth(Region.USE_PREF_SIZE);
         save.add("Both as a picture", FileKind.PICTURE, "compare", () -> {
@@ -102,10 +98,10 @@ public final class BesidePane extends VBox {
         HBox head = new HBox(
                 6,
                 title,
-                between,
+                progress,
                 button(
                         "go-back",
-                        "Go back to the kept one",
+                        "Back to the kept one",
                         "The kept design comes back to be changed; undo takes that back",
                         model::goBack),
                 button("swap", "Swap", "The kept design is at hand, the one at hand is kept", model::swap),
@@ -126,41 +122,30 @@ public final class BesidePane extends VBox {
     }
 
     private Optional<Callable<byte[]>> bytes(Function<Comparison, byte[]> maker) {
-        return model.stateProperty()
-                .get()
-                .figures()
-                .map(PairFigures::comparison)
-                .map(c -> () -> maker.apply(c));
+        return model.comparison().map(whole -> () -> maker.apply(whole.get()));
     }
 
     private Node middle() {
-        table.setId("beside-table");
-        table.setHgap(10);
-        table.setVgap(3);
-        for (int k = 0; k < COLUMNS; k++) {
-            ColumnConstraints column = new ColumnConstraints();
-            boolean last = k == COLUMNS - 1;
-            column.setMinWidth(last ? 0 : Region.USE_PREF_SIZE);
-            column.setHgrow(last ? Priority.ALWAYS : Priority.NEVER);
-            table.getColumnConstraints().add(column);
-        }
-        widthProperty().addListener((value, before, now) -> {
-            if (before.doubleValue() < ROOMY != now.doubleValue() < ROOMY) {
-                Platform.runLater(this::show);
-            }
-        });
-        progress.setMaxWidth(Double.MAX_VALUE);
-        progress.setMinHeight(4);
-        progress.setPrefHeight(4);
-        progress.setAccessibleText("How far the pair has come");
-        VBox inside = new VBox(6, sentence, progress, table, readout);
+        VBox inside = new VBox(6, sentence, table);
         inside.getStyleClass().add("beside-words");
         ScrollPane scroll = new ScrollPane(inside);
         scroll.setId("beside-scroll");
         scroll.setFitToWidth(true);
         scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
         scroll.setMinSize(0, 0);
-        return scroll;
+        VBox.setVgrow(scroll, Priority.ALWAYS);
+        // What is read stands below, so that nothing above moves when it comes and goes.
+        readout.managedProperty().bind(readout.textProperty().isNotEmpty());
+        widthProperty().addListener((value, before, now) -> spread());
+        heightProperty().addListener((value, before, now) -> spread());
+        VBox middle = new VBox(4, scroll, readout);
+        middle.setMinSize(0, 0);
+        return middle;
+    }
+
+    /** Larger letters where there is room for them. */
+    private void spread() {
+        pseudoClassStateChanged(ROOMY, getWidth() >= ROOMY_WIDTH && getHeight() >= ROOMY_HEIGHT);
     }
 
     private void wear(Theme theme) {
@@ -176,43 +161,15 @@ public final class BesidePane extends VBox {
         UnitSystem system = units.getValue();
         state.keptResult().ifPresent(r -> keptMap.show(r, false, state.top(), system));
         state.nowResult().ifPresent(r -> nowMap.show(r, state.nowEarlier(), state.top(), system));
-        keptName.setText(state.name(true));
-        nowName.setText(state.name(false));
+        keptName.setText(state.name(true, system));
+        nowName.setText(state.name(false, system));
         sentence.setText(state.sentence(system));
         progress.setProgress(state.pair().done());
         progress.setVisible(state.pair().working() && !state.paired());
-        fill(state, system);
-    }
-
-    private void fill(BesideState state, UnitSystem system) {
-        table.getChildren().clear();
-        int row = 0;
-        List<PairFigures.Row> figures = state.figures().map(f -> f.rows(system)).orElse(List.of());
-        table.addRow(row++, cell("", "quiet"), cell("kept", "which"), cell("at hand", "which"), cell("", "quiet"));
-        for (PairFigures.Row figure : figures) {
-            add(row++, figure, "");
-        }
-        for (PairFigures.Row key : state.differing()) {
-            add(row++, key, "quiet");
-        }
-    }
-
-    private void add(int row, PairFigures.Row figure, String style) {
-        table.addRow(
-                row,
-                cell(figure.name(), "quiet"),
-                cell(figure.kept(), style),
-                cell(figure.now(), style),
-                cell(figure.difference(), "difference"));
-    }
-
-    private Label cell(String text, String style) {
-        Label cell = new Label(text);
-        cell.setMaxWidth(getWidth() < ROOMY && !style.equals("difference") ? NARROW_CELL : WIDE_CELL);
-        cell.setWrapText(true);
-        cell.setMinHeight(Region.USE_PREF_SIZE);
-        cell.getStyleClass().add(style);
-        return cell;
+        figures = state.figures()
+                .map(f -> f.rows(system))
+                .orElseGet(() -> figures.stream().map(PairFigures.Row::unknown).toList());
+        table.show(figures, state.differing(system));
     }
 
     private void read() {

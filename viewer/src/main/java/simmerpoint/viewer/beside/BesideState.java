@@ -39,6 +39,11 @@ public record BesideState(
         return kept.isPresent() && now.isPresent() && pair.isOf(scenario(kept), scenario(now));
     }
 
+    /** Whether no more will come of these two: nothing is kept, they are paired, or they cannot be. */
+    public boolean settled() {
+        return !isKept() || paired() || (!pair.working() && pair.refusal().isPresent());
+    }
+
     private static Scenario scenario(Optional<Kept> design) {
         return design.orElseThrow().read().scenario();
     }
@@ -80,7 +85,7 @@ public record BesideState(
     }
 
     /** What to call the kept design or the one at hand: its title if they differ in that, else what is changed. */
-    String name(boolean ofKept) {
+    String name(boolean ofKept, UnitSystem units) {
         String which = ofKept ? "Kept" : "At hand";
         if (kept.isEmpty() || now.isEmpty()) {
             return which;
@@ -90,7 +95,7 @@ public record BesideState(
         if (!title.equals(other)) {
             return title.isEmpty() ? which : which + ": " + title;
         }
-        String changed = PairFigures.changed(differing(), ofKept);
+        String changed = PairFigures.changed(differing(units), ofKept);
         return changed.isEmpty() ? which : which + ": " + changed;
     }
 
@@ -111,7 +116,12 @@ public record BesideState(
                                 : "Both will be traced with the same samples in a pause.");
     }
 
-    /** The keys in which both differ. */
+    /** The keys in which both differ, lengths and the like in those units. */
+    List<PairFigures.Row> differing(UnitSystem units) {
+        return differing().stream().map(row -> row.in(units)).toList();
+    }
+
+    /** The keys in which both differ, as typed. */
     List<PairFigures.Row> differing() {
         return kept.isPresent() && now.isPresent() ? PairFigures.differing(kept.get(), now.get()) : List.of();
     }

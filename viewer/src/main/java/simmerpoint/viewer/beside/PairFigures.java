@@ -13,12 +13,18 @@ import simmerpoint.heat.Cooking;
 import simmerpoint.pan.Pan;
 import simmerpoint.sampling.Estimate;
 import simmerpoint.scenario.DifferingKey;
+import simmerpoint.scenario.Key;
+import simmerpoint.scenario.Keys;
 import simmerpoint.scenario.Variant;
+import simmerpoint.study.CompareStudy;
 import simmerpoint.study.ComparedRow;
 import simmerpoint.study.Comparison;
 import simmerpoint.study.PairedTrace;
 import simmerpoint.study.PanLights;
+import simmerpoint.study.Progress;
+import simmerpoint.study.TraceOptions;
 import simmerpoint.study.TraceResult;
+import simmerpoint.units.TypedQuantity;
 import simmerpoint.units.UnitSystem;
 
 /** Two designs traced with the same samples, in figures and in the words of the comparison. */
@@ -29,6 +35,7 @@ final class PairFigures {
     static final String NOW = "the one at hand";
 
     private static final int MOST_IN_A_NAME = 2;
+    private static final String UNKNOWN = "\u2026";
     private static final String UNSEEN = "no difference seen";
 
     private final Variant keptVariant;
@@ -51,9 +58,39 @@ final class PairFigures {
      * @param now of the one at hand
      * @param difference between them, in words; empty where figures say it all
      */
-    record Row(String name, String kept, String now, String difference) {}
+    record Row(String name, String kept, String now, String difference) {
+        /** The same of a key, with what was typed in the other system of units changed to this one. */
+        Row in(UnitSystem units) {
+            return Keys.find(name)
+                    .filter(key -> key.kind() == Key.Kind.QUANTITY)
+                    .map(key -> new Row(name, in(units, key, kept), in(units, key, now), difference))
+                    .orElse(this);
+        }
 
-    /** As the comparison of the command line has it, the better first. */
+        /** The same while it is not known, so that a table keeps its lines. */
+        Row unknown() {
+            return new Row(name, UNKNOWN, UNKNOWN, "");
+        }
+
+        private static String in(UnitSystem units, Key key, String typed) {
+            return TypedQuantity.of(typed, key.dimension())
+                    .map(quantity -> quantity.in(units).text().replace(" ", Figures.NBSP))
+                    .orElse(typed);
+        }
+    }
+
+    /**
+     * Both compared as the command line does it, with how far each may be off the sun; without that if one of them could not
+     * stand aimed dead on.
+     */
+    Comparison comparison(TraceOptions asked) {
+        List<Variant> both = List.of(keptVariant, nowVariant);
+        return CompareStudy.firstImpossible(both).isPresent()
+                ? comparison()
+                : CompareStudy.run(both, asked.withPrecision(0), Progress.NONE);
+    }
+
+    /** As that, of what is traced already, the better first. */
     Comparison comparison() {
         boolean keptFirst =
                 kept.watts().absorbed().value() >= now.watts().absorbed().value();
@@ -117,7 +154,7 @@ final class PairFigures {
         Optional<BoilAnswer> keptBoil = boil(kept.trace());
         Optional<BoilAnswer> nowBoil = boil(now.trace());
         if (keptBoil.isPresent() || nowBoil.isPresent()) {
-            rows.add(new Row("the water", water(keptBoil, units), water(nowBoil, units), ""));
+            rows.add(new Row("boils in", water(keptBoil, units), water(nowBoil, units), ""));
         }
         return rows;
     }
@@ -135,7 +172,17 @@ final class PairFigures {
     }
 
     private static String water(Optional<BoilAnswer> answer, UnitSystem units) {
-        return answer.map(a -> new HeatWords(units).boil(a)).orElse(DifferingKey.NOTHING);
+        return answer.map(a -> water(a, units)).orElse(DifferingKey.NOTHING);
+    }
+
+    private static String water(BoilAnswer answer, UnitSystem units) {
+        if (answer instanceof BoilAnswer.Boils boils) {
+            return HeatWords.minutes(boils.seconds());
+        }
+        if (answer instanceof BoilAnswer.MayBoil may) {
+            return HeatWords.time(may.soonestSeconds()) + " or never";
+        }
+        return new HeatWords(units).boil(answer);
     }
 
     /** At most two of the keys in which they differ, for a name: "slope-error 5 mrad, pull-back 0 cm". */

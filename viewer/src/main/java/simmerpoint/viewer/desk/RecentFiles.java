@@ -1,18 +1,10 @@
 package simmerpoint.viewer.desk;
 
-import java.io.IOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
-import simmerpoint.report.AtomicFile;
-import simmerpoint.report.OutputException;
 
 /**
  * The files opened or saved last, newest first, kept as lines of a small text file. If that cannot be read or written they
@@ -67,30 +59,24 @@ public final class RecentFiles {
     }
 
     private void load(Path path) {
-        try (Stream<String> lines = Files.lines(path, StandardCharsets.UTF_8)) {
-            List<Path> found = new ArrayList<>();
-            lines.filter(line -> !line.isBlank()).limit(MOST).forEach(line -> found.add(Path.of(line)));
-            files.setAll(found.stream().filter(Path::isAbsolute).distinct().toList());
-        } catch (IOException | java.io.UncheckedIOException | InvalidPathException e) {
+        try {
+            files.setAll(NextStart.lines(path).stream()
+                    .limit(MOST)
+                    .map(Path::of)
+                    .filter(Path::isAbsolute)
+                    .distinct()
+                    .toList());
+        } catch (InvalidPathException e) {
             files.clear();
         }
     }
 
     private void keep() {
-        if (store.isEmpty()) {
-            return;
-        }
-        StringBuilder lines = new StringBuilder();
-        files.stream()
-                .map(Path::toString)
-                .filter(RecentFiles::isOneLine)
-                .forEach(file -> lines.append(file).append('\n'));
-        try {
-            Files.createDirectories(store.get().toAbsolutePath().getParent());
-            AtomicFile.write(store.get(), lines.toString().getBytes(StandardCharsets.UTF_8));
-        } catch (IOException | OutputException e) {
-            // Nothing is lost but a convenience of the next start.
-            return;
-        }
+        store.ifPresent(path -> NextStart.keep(
+                path,
+                files.stream()
+                        .map(Path::toString)
+                        .filter(RecentFiles::isOneLine)
+                        .toList()));
     }
 }

@@ -18,6 +18,7 @@ import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.TextField;
 import javafx.scene.control.TitledPane;
+import javafx.scene.control.Tooltip;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.BorderPane;
@@ -111,11 +112,13 @@ public final class EditorPane extends BorderPane {
 
     private Node head() {
         find.setId("find-key");
+        find.setTooltip(new Tooltip("Find a key by its name or a word of its explanation (Ctrl+F)"));
         find.setPromptText("Find: wind, tile, turn …");
         find.setAccessibleText("Find a key by its name or a word of its explanation");
         find.textProperty().addListener((value, before, now) -> show());
         find.setOnAction(e -> firstFound().ifPresent(row -> row.control().requestFocus()));
         explain.setId("explain");
+        explain.setTooltip(new Tooltip("Under each key: what it means, what is allowed, what holds if it is left out"));
         explain.setSelected(true);
         explain.selectedProperty().addListener((value, before, now) -> show());
         explain.setMinWidth(USE_PREF_SIZE);

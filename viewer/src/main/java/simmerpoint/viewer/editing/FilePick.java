@@ -1,6 +1,7 @@
 package simmerpoint.viewer.editing;
 
 import javafx.scene.control.Button;
+import javafx.scene.control.Tooltip;
 import simmerpoint.viewer.asking.Asks;
 import simmerpoint.viewer.asking.FileKind;
 import simmerpoint.viewer.desk.NamedFiles;
@@ -11,6 +12,7 @@ final class FilePick extends Button {
         super("Choose…");
         setId("pick-" + model.key().path());
         setAccessibleText("Choose the file: " + KeyWords.spoken(model.key()));
+        setTooltip(new Tooltip("Choose the file"));
         setMinWidth(USE_PREF_SIZE);
         setOnAction(e -> asks.fileToOpen(model.key().sentence(), kind(model))
                 .ifPresent(file -> model.enter(NamedFiles.from(model.desk().folder(), file))));

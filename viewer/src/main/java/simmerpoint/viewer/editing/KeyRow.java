@@ -24,11 +24,13 @@ final class KeyRow extends VBox {
     private static final String BACK = "M6 1 L1.5 5 L6 9 V6.4 C9.5 6.2 11.3 7.6 12 10.5 C12.6 6.2 10.3 3.7 6 3.6 Z";
     private static final double LABEL_WIDTH = 104;
     private static final double FIELD_WIDTH = 104;
+    private static final double CAPTION_WIDTH = 340;
     private static final int LONG_WORD = 20;
 
     private final KeyModel model;
     private final Control control;
     private final Label meaning = new Label();
+    private final Tooltip caption = new Tooltip();
     private final String haystack;
 
     KeyRow(KeyModel model, Choosing choosing, Asks asks, ObservableValue<UnitSystem> units) {
@@ -64,7 +66,10 @@ final class KeyRow extends VBox {
         label.getStyleClass().add("key-label");
         label.setWrapText(true);
         label.setMinHeight(USE_PREF_SIZE);
-        label.setTooltip(new Tooltip(key.path()));
+        caption.setWrapText(true);
+        caption.setMaxWidth(CAPTION_WIDTH);
+        label.setTooltip(caption);
+        control.setTooltip(caption);
         boolean above = key.kind() == Key.Kind.TEXT
                 || key.kind() == Key.Kind.FILE
                 || key.words().stream().anyMatch(word -> word.length() > LONG_WORD);
@@ -84,7 +89,10 @@ final class KeyRow extends VBox {
         if (key.kind() == Key.Kind.FILE) {
             line.getChildren().add(new FilePick(model, asks));
         }
-        slider.ifPresent(s -> s.disableProperty().bind(control.disableProperty()));
+        slider.ifPresent(s -> {
+            s.disableProperty().bind(control.disableProperty());
+            s.setTooltip(caption);
+        });
         Node rest = slider.map(Node.class::cast).orElseGet(HBox::new);
         HBox.setHgrow(rest, wide ? Priority.NEVER : Priority.ALWAYS);
         line.getChildren().addAll(rest, back());
@@ -117,6 +125,7 @@ final class KeyRow extends VBox {
         String why = model.whyNotProperty().get();
         String words = why.isEmpty() ? explained() : "Has no meaning now: " + why + ".";
         meaning.setText(words);
+        tell();
         String wrong = model.wrongProperty().get();
         control.setAccessibleText(KeyWords.spoken(model.key()));
         control.setAccessibleHelp((wrong.isEmpty() ? "" : "Wrong: " + wrong + ". ") + words);
@@ -198,5 +207,12 @@ final class KeyRow extends VBox {
     /** Whether explanations are shown. */
     void setExplained(boolean explained) {
         meaning.setVisible(explained);
+        tell();
+    }
+
+    /** On hover: the key as it is written in the file, and what it means unless that stands there already. */
+    private void tell() {
+        String path = model.key().path();
+        caption.setText(meaning.isVisible() ? path : path + "\n" + meaning.getText());
     }
 }

@@ -12,7 +12,7 @@ import javafx.util.Duration;
  * is left; all that is typed in one stay is undone in one step, and Escape takes it back.
  */
 final class TypedField extends TextField {
-    private static final PseudoClass WRONG = PseudoClass.getPseudoClass("wrong");
+    static final PseudoClass WRONG = PseudoClass.getPseudoClass("wrong");
     private static final Duration PAUSE = Duration.millis(450);
 
     private final KeyModel model;

@@ -27,6 +27,9 @@ final class WordChoice extends ComboBox<String> {
         setMaxWidth(Double.MAX_VALUE);
         setVisibleRowCount(Math.min(MOST_ROWS, key.words().size()));
         setCellFactory(list -> new Row(key));
+        model.wrongProperty()
+                .addListener((value, before, now) -> pseudoClassStateChanged(TypedField.WRONG, !now.isEmpty()));
+        pseudoClassStateChanged(TypedField.WRONG, !model.wrongProperty().get().isEmpty());
         promptTextProperty().bind(model.otherwiseProperty());
         model.shownProperty().addListener((value, before, now) -> follow());
         valueProperty().addListener((value, before, now) -> chosen(now));

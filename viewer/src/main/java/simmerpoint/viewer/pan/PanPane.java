@@ -11,6 +11,7 @@ import javafx.scene.control.ChoiceBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.ProgressBar;
 import javafx.scene.control.ScrollPane;
+import javafx.scene.control.Tooltip;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
@@ -112,6 +113,7 @@ public final class PanPane extends VBox {
         choice.setConverter(words());
         choice.valueProperty().bindBidirectional(scale);
         choice.setAccessibleText("What the colours reach up to");
+        choice.setTooltip(new Tooltip("What the colours reach up to: the brightest place, or always the same flux"));
         choice.setMinWidth(CHOICE_WIDTH);
         choice.setPrefWidth(CHOICE_WIDTH);
         Region between = new Region();

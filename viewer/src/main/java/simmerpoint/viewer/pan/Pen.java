@@ -5,6 +5,7 @@ import java.util.List;
 import javafx.geometry.VPos;
 import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.paint.Color;
+import javafx.scene.shape.StrokeLineJoin;
 import javafx.scene.text.Font;
 import javafx.scene.text.FontWeight;
 import javafx.scene.text.Text;
@@ -53,16 +54,44 @@ final class Pen {
 
     /** Words with their baseline at y, smaller if there is too little room, and cut if that does not help. */
     void words(String words, double x, double y, TextAlignment where, Font font, double room) {
-        Font fitting = font;
-        double wide = width(words, font);
-        if (wide > room) {
-            double size = Math.max(LEAST_SIZE, font.getSize() * room / wide);
-            fitting = Font.font(font.getFamily(), FontWeight.findByName(font.getStyle()), size);
-        }
-        g.setFont(fitting);
+        Font fitting = fitting(words, font, room);
+        write(fitting, where);
+        g.fillText(shortened(words, fitting, room), x, y);
+    }
+
+    /** The same on a rim of the ground's colour, so that lines behind do not run through the letters. */
+    void rimmed(
+            String words,
+            double x,
+            double y,
+            TextAlignment where,
+            Font font,
+            double room,
+            Color ground,
+            Color letters) {
+        write(fitting(words, font, room), where);
+        g.setStroke(ground);
+        g.setLineWidth(SEAM + 1);
+        g.setLineJoin(StrokeLineJoin.ROUND);
+        g.strokeText(words, x, y);
+        g.setLineWidth(1);
+        g.setFill(letters);
+        words(words, x, y, where, font, room);
+    }
+
+    private void write(Font font, TextAlignment where) {
+        g.setFont(font);
         g.setTextAlign(where);
         g.setTextBaseline(VPos.BASELINE);
-        g.fillText(shortened(words, fitting, room), x, y);
+    }
+
+    private static Font fitting(String words, Font font, double room) {
+        double wide = width(words, font);
+        if (wide <= room) {
+            return font;
+        }
+        double size = Math.max(LEAST_SIZE, font.getSize() * room / wide);
+        return Font.font(font.getFamily(), FontWeight.findByName(font.getStyle()), size);
     }
 
     private static String shortened(String words, Font font, double room) {

@@ -132,10 +132,22 @@ final class PlaneDrawing {
         String up = words.isPan() ? words.towardsMinusX() : words.towardsPlusX();
         String down = words.isPan() ? words.towardsPlusX() : words.towardsMinusX();
         up("\u2191 " + up);
+        down("\u2193 " + down, width);
+    }
+
+    /** Under the middle, or from the left edge if they are too wide for that. */
+    private void down(String text, double width) {
         double middle = frame.left() + frame.width() / 2;
         double foot = frame.top() + frame.height() + 13;
         double room = 2 * Math.min(middle, width - middle);
-        pen.words("\u2193 " + down, middle, foot, TextAlignment.CENTER, Pen.font(WORDS), room);
+        boolean wide = Pen.width(text, Pen.font(WORDS)) > room;
+        pen.words(
+                text,
+                wide ? 0 : middle,
+                foot,
+                wide ? TextAlignment.LEFT : TextAlignment.CENTER,
+                Pen.font(WORDS),
+                wide ? width : room);
     }
 
     /** Over the middle; words wider than a small map end with it, since the unit of the colour bar stands to the right. */

@@ -1,5 +1,6 @@
 package simmerpoint.viewer.pan;
 
+import java.util.List;
 import java.util.Optional;
 import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.paint.Color;
@@ -43,15 +44,13 @@ final class PlaneKey {
         circle(x, gap, room, "50\u00a0%", spot.radius50(), PlaneDrawing.DASHED);
         circle(x, gap, room, "90\u00a0%", spot.radius90(), PlaneDrawing.DOTTED);
         if (state.result().ledger().caught().value() > 0) {
-            sample(x, () -> pen.cross(x + 10, y - 4, 6));
-            text(x, gap, room, "hottest spot " + figures.flux(spot.peakFlux()));
-            sample(x, () -> diamond(g, x + 10, y - 4));
-            text(x, gap, room, "centre of the light");
+            entry(x, gap, room, "hottest spot " + figures.flux(spot.peakFlux()), () -> pen.cross(x + 10, y - 4, 6));
+            entry(x, gap, room, "centre of the light", () -> diamond(g, x + 10, y - 4));
         }
         if (words.isPan()) {
-            text(x - SAMPLE, gap, room, "As if seen from above through the pan");
+            text(x - SAMPLE, gap, room, "As if seen from above through the pan", () -> {});
         } else {
-            text(x - SAMPLE, gap, room, "Seen from the dish");
+            text(x - SAMPLE, gap, room, "Seen from the dish", () -> {});
         }
     }
 
@@ -77,7 +76,7 @@ final class PlaneKey {
     }
 
     private void line(double x, double gap, double room, String text, double... dashes) {
-        sample(x, () -> {
+        entry(x, gap, room, text, () -> {
             g.setLineDashes(dashes);
             g.setStroke(Color.WHITE);
             g.setLineWidth(1.8);
@@ -85,27 +84,30 @@ final class PlaneKey {
             g.setLineDashes();
             g.setLineWidth(1);
         });
-        text(x, gap, room, text);
     }
 
-    private void sample(double x, Runnable mark) {
-        if (y + 4 > foot) {
+    /** A mark and what it means; none if it would not find room as a whole. */
+    private void entry(double x, double gap, double room, String text, Runnable mark) {
+        text(x, gap, room, text, () -> {
+            int rgb = FluxColours.rgb(0.3);
+            g.setFill(Color.rgb(rgb >> 16 & 0xFF, rgb >> 8 & 0xFF, rgb & 0xFF));
+            g.fillRect(x, y - 11, 20, 14);
+            mark.run();
+        });
+    }
+
+    /** Words as a whole, as long as there is height for them; what comes after words that were left out is left out too. */
+    private void text(double x, double gap, double room, String text, Runnable before) {
+        Font font = Pen.font(11);
+        List<String> lines = Pen.broken(text, font, room - SAMPLE);
+        if (y + STEP * (lines.size() - 1) + 2 > foot) {
+            foot = y;
             return;
         }
-        int rgb = FluxColours.rgb(0.3);
-        g.setFill(Color.rgb(rgb >> 16 & 0xFF, rgb >> 8 & 0xFF, rgb & 0xFF));
-        g.fillRect(x, y - 11, 20, 14);
-        mark.run();
-    }
-
-    /** As many lines as there is height for. */
-    private void text(double x, double gap, double room, String text) {
-        Font font = Pen.font(11);
+        before.run();
         g.setFill(pen.shade(Shade.QUIET));
-        for (String line : Pen.broken(text, font, room - SAMPLE)) {
-            if (y + 2 <= foot) {
-                pen.words(line, x + SAMPLE, y, TextAlignment.LEFT, font, room - SAMPLE);
-            }
+        for (String line : lines) {
+            pen.words(line, x + SAMPLE, y, TextAlignment.LEFT, font, room - SAMPLE);
             y += STEP;
         }
         y += gap;

@@ -5,6 +5,7 @@ import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.Slider;
+import javafx.scene.control.Tooltip;
 import javafx.scene.input.MouseEvent;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
@@ -46,6 +47,7 @@ final class PullRow extends HBox {
         play.getStyleClass().add("play");
         play.setMinWidth(CurveFrame.SIDE - THUMB);
         play.setPrefWidth(CurveFrame.SIDE - THUMB);
+        play.setTooltip(new Tooltip("Move the pan back and forth"));
         play.setAccessibleText("Play: move the pan back and forth");
         AnimationTimer timer = new AnimationTimer() {
             @Override
@@ -72,6 +74,7 @@ final class PullRow extends HBox {
 
     private void slider() {
         slider.setId("pull-back");
+        slider.setTooltip(new Tooltip("Pull the pan out along the axis, away from the dish"));
         slider.setAccessibleText("Pull-back of the pan");
         HBox.setHgrow(slider, Priority.ALWAYS);
         slider.setMinWidth(40);

@@ -5,6 +5,7 @@ import java.util.concurrent.Callable;
 import java.util.function.Supplier;
 import javafx.scene.control.MenuButton;
 import javafx.scene.control.MenuItem;
+import javafx.scene.control.Tooltip;
 import simmerpoint.viewer.asking.FileKind;
 import simmerpoint.viewer.asking.TakeAway;
 
@@ -18,6 +19,7 @@ public final class SaveMenu extends MenuButton {
         this.takeAway = takeAway;
         setId(id);
         setAccessibleText(meaning);
+        setTooltip(new Tooltip(meaning));
         setOnShowing(e -> getItems()
                 .forEach(item -> item.setDisable(item.getUserData() instanceof Supplier<?> there
                         && there.get().equals(Optional.empty()))));

@@ -7,15 +7,27 @@ import simmerpoint.viewer.theme.Shade;
 
 /** Words on a small sheet of their own, broken into lines and kept inside the picture. */
 final class Captions {
-    private static final double MOST = 250;
+    /** Widest words, px. */
+    static final double MOST = 250;
+
     private static final double LINE = 16;
     private static final double PAD = 7;
 
     private Captions() {}
 
+    /** How high the sheet of {@code text} is when its words are that wide at most, in a picture of that width, px. */
+    static double height(String text, double most, double width) {
+        return lines(text, Math.min(most, width - 40)).size() * LINE + PAD;
+    }
+
     /** Paints {@code text} with its middle at x and its top at y, moved inwards where it would reach out. */
     static void paint(Pen pen, String text, double x, double y, double width, double height, Shade shade) {
-        List<String> lines = lines(text, Math.min(MOST, width - 40));
+        paint(pen, text, MOST, x, y, width, height, shade);
+    }
+
+    /** The same with words of that width at most. */
+    static void paint(Pen pen, String text, double most, double x, double y, double width, double height, Shade shade) {
+        List<String> lines = lines(text, Math.min(most, width - 40));
         double wide = lines.stream().mapToDouble(Pen::strongWidth).max().orElse(0) + 2 * PAD;
         double high = lines.size() * LINE + PAD;
         double left = Math.max(4, Math.min(width - wide - 4, x - wide / 2));

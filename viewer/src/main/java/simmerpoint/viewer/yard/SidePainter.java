@@ -1,5 +1,7 @@
 package simmerpoint.viewer.yard;
 
+import java.util.Optional;
+import java.util.stream.Stream;
 import javafx.geometry.Point2D;
 import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.paint.Color;
@@ -20,6 +22,17 @@ final class SidePainter {
     static final double[] MISSED = {5, 4};
     static final double[] HOLDS = {2, 5};
     static final double[] AXIS = {9, 3, 2, 3};
+    private static final double BAR = 110;
+    private static final double BAR_BESIDE_WORDS = 60;
+
+    /** How far down from the ground lengths and their words reach, px. */
+    private static final double MEASURED = 56;
+
+    private static final double LEAST_BAR = 22;
+
+    /** Left of the bar, what is written beside it, and half of the length's own words, px. */
+    private static final double BAR_WORDS = 100;
+
     private static final double INCH = 0.0254;
 
     private final Pen pen;
@@ -225,12 +238,16 @@ final class SidePainter {
         double mountY = frame.y(scene.mount());
         double left = Math.max(14, Math.min(mountX - scene.legs() * frame.perMetre(), leftOf()) - 14);
         extension(left, mountY, mountX, mountY);
-        pen.upright(left, ground, mountY, length(scene.scenario().ground().tripodHeightMetres()), TextAlignment.LEFT);
+        // Away from the tripod's legs, if there is room.
+        TextAlignment side = left > LABEL ? TextAlignment.RIGHT : TextAlignment.LEFT;
+        pen.upright(left, ground, mountY, length(scene.scenario().ground().tripodHeightMetres()), side);
         double right = Math.min(width - 14, Math.max(panX + 60, rightOf() + 14));
         if (panY < ground - 6) {
             double half = scene.scenario().target().radiusMetres() * frame.perMetre();
             extension(panX + half, panY, right, panY);
-            pen.upright(right, ground, panY, length(scene.geometry().panHeightMetres()), TextAlignment.RIGHT);
+            // Away from the dish, if there is room.
+            TextAlignment beyond = width - right > LABEL ? TextAlignment.LEFT : TextAlignment.RIGHT;
+            pen.upright(right, ground, panY, length(scene.geometry().panHeightMetres()), beyond);
         }
         between(mountX, panX);
         clearance();
@@ -255,7 +272,7 @@ final class SidePainter {
     /** From the tripod's middle to under the pan. */
     private void between(double mountX, double panX) {
         if (Math.abs(panX - mountX) > 24) {
-            double y = frame.ground() + 40;
+            double y = frame.ground() + 36;
             extension(mountX, frame.ground() + 30, mountX, y);
             extension(panX, frame.ground(), panX, y);
             pen.across(
@@ -281,7 +298,7 @@ final class SidePainter {
     }
 
     private void scaleBar() {
-        double most = Math.min(110, width / 4) / frame.perMetre();
+        double most = barRoom() / frame.perMetre();
         double unit = system == UnitSystem.INCH ? INCH : 1;
         double round = below(most / unit) * unit;
         double bar = round * frame.perMetre();
@@ -299,6 +316,13 @@ final class SidePainter {
         pen.words(Shade.WORD, TextAlignment.LEFT, end + 7, y - 2, words);
     }
 
+    /** Most pixels for the bar: what is written beside it ends before the length between tripod and pan. */
+    private double barRoom() {
+        double usual = Math.min(wrong().isPresent() ? BAR_BESIDE_WORDS : BAR, width / 4);
+        double free = (frame.x(scene.mount()) + frame.x(scene.pan())) / 2 - BAR_WORDS;
+        return free >= LEAST_BAR ? Math.min(usual, free) : usual;
+    }
+
     /** The largest of 1, 2, 5 times a power of ten that is not above x. */
     static double below(double x) {
         double power = Math.pow(10, Math.floor(Math.log10(x)));
@@ -306,12 +330,23 @@ final class SidePainter {
         return (mantissa >= 5 ? 5 : mantissa >= 2 ? 2 : 1) * power;
     }
 
-    private void trouble() {
-        scene.panTrouble().ifPresent(text -> said(text, frame.x(scene.pan()), frame.y(scene.pan()) + 20));
-        scene.dishTrouble().ifPresent(text -> said(text, frame.x(scene.lowest()) + 160, frame.ground() + 6));
+    private Optional<String> wrong() {
+        return Stream.of(scene.panTrouble(), scene.dishTrouble())
+                .flatMap(Optional::stream)
+                .reduce((pan, dish) -> pan + " " + dish);
     }
 
-    private void said(String text, double x, double y) {
-        Captions.paint(pen, text, x, y, width, height, Shade.WRONG);
+    /** Under everything that is measured, or else in the corner beside the sun, where nothing stands. */
+    private void trouble() {
+        wrong().ifPresent(text -> {
+            double below = frame.ground() + MEASURED;
+            double high = Captions.height(text, Captions.MOST, width);
+            if (below + high <= height - 3) {
+                Captions.paint(pen, text, Captions.MOST, width, below, width, height, Shade.WRONG);
+            } else {
+                double room = Math.max(2 * LABEL, Math.min(Captions.MOST, frame.x(scene.sun()) - LABEL - 30));
+                Captions.paint(pen, text, room, 0, 4, width, height, Shade.WRONG);
+            }
+        });
     }
 }

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -21,8 +22,10 @@ class ArgumentsTest {
         assertTrue(none.scenario().isEmpty()
                 && none.shot().isEmpty()
                 && none.size().isEmpty());
-        assertEquals(Theme.LIGHT, none.theme());
-        assertEquals(UnitSystem.METRIC, none.units());
+        assertEquals(Optional.empty(), none.theme());
+        assertEquals(Optional.empty(), none.units());
+        assertFalse(none.keep());
+        assertEquals(Map.of(), none.changes());
         assertFalse(none.help());
     }
 
@@ -37,12 +40,18 @@ class ArgumentsTest {
                 "--theme=dark",
                 "--units",
                 "inch",
-                "--drawer"));
+                "--drawer",
+                "--keep",
+                "--change",
+                "stand.pull-back= 8 cm",
+                "--change=mirror.material=household mirror"));
         assertEquals(Optional.of(Path.of("a.png")), all.shot());
         assertEquals(Optional.of(Path.of("b.yaml")), all.scenario());
         assertEquals(Optional.of(new Arguments.Size(1024, 700)), all.size());
-        assertEquals(Theme.DARK, all.theme());
-        assertEquals(UnitSystem.INCH, all.units());
+        assertEquals(Optional.of(Theme.DARK), all.theme());
+        assertEquals(Optional.of(UnitSystem.INCH), all.units());
+        assertTrue(all.keep());
+        assertEquals(Map.of("stand.pull-back", "8 cm", "mirror.material", "household mirror"), all.changes());
         assertTrue(all.drawer());
         assertEquals(
                 Optional.of(Path.of("c.yaml")),
@@ -60,6 +69,9 @@ class ArgumentsTest {
                 "--size 99999x9999 | to 7680x4320",
                 "--size big | 1280x800",
                 "--shot | --shot wants a value",
+                "--change dish.hub | is not KEY=VALUE",
+                "--change stand.pulback=1cm | Did you mean stand.pull-back?",
+                "--keep=no | --keep takes no value",
                 "--drawer=yes | --drawer takes no value",
                 "a.yaml b.yaml | only one scenario"
             })

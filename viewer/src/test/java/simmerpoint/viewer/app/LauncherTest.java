@@ -60,11 +60,32 @@ class LauncherTest {
     void theWindowIsPaintedToAFile() throws Exception {
         assertEquals(
                 0,
-                run("--shot", "window.png", "--size", "1100x720", "--theme", "dark"),
+                run(
+                        "--shot=window.png",
+                        "--size=1100x720",
+                        "--theme=dark",
+                        "--drawer",
+                        "--keep",
+                        "--change=stand.pull-back=8 cm"),
                 said("err").toString());
         BufferedImage image = ImageIO.read(folder.resolve("window.png").toFile());
         assertEquals(1100, image.getWidth());
         assertEquals(720, image.getHeight());
+        // In the middle of the kept design's map it is hot: the side-by-side part was waited for.
+        assertTrue(hasWarmPixel(image, 440, 520, 620, 660), "there is no second design");
         assertTrue((image.getRGB(1, 719) & 0xFF) < 0x60, "dark is not dark");
+    }
+
+    /** Whether there is orange in it: colours of strong light. */
+    private static boolean hasWarmPixel(BufferedImage image, int left, int top, int right, int bottom) {
+        for (int x = left; x < right; x++) {
+            for (int y = top; y < bottom; y++) {
+                int rgb = image.getRGB(x, y);
+                if ((rgb >> 16 & 0xFF) > 0xD0 && (rgb >> 8 & 0xFF) < 0xB0 && (rgb & 0xFF) < 0x80) {
+                    return true;
+                }
+            }
+        }
+        return false;
     }
 }

@@ -14,8 +14,15 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import javafx.geometry.Bounds;
 import javafx.scene.Node;
+import javafx.scene.control.ButtonBase;
+import javafx.scene.control.ChoiceBox;
+import javafx.scene.control.ComboBoxBase;
+import javafx.scene.control.Control;
 import javafx.scene.control.Label;
 import javafx.scene.control.MenuButton;
+import javafx.scene.control.RadioButton;
+import javafx.scene.control.Slider;
+import javafx.scene.control.TextField;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.MouseButton;
@@ -306,6 +313,49 @@ class ViewerWindowTest {
         press(KeyCode.F2);
         assertEquals(List.of(), get(() -> Looking.cut(window.workbench())), "with the drawer open");
         assertEquals(UnitSystem.INCH, get(() -> window.look().unitsProperty().get()));
+    }
+
+    /** The smallest window with all that can be in it: the drawer, a kept design and one that differs, as the command line asks. */
+    @Test
+    void aDesignKeptAtTheStartStandsBesideTheChangedOne() throws Exception {
+        Arguments arguments = Arguments.parse(List.of("--keep", "--drawer", "--change", "stand.pull-back=8 cm"));
+        Opening opening = get(() -> {
+            Opening begun = new Opening(window, arguments);
+            begun.begin();
+            return begun;
+        });
+        FxThread.until("it is kept", opening::isDone);
+        awaitAnswer();
+        FxThread.until(
+                "they are paired", () -> window.beside().stateProperty().get().settled());
+        awaitStudies();
+        var pair = get(() -> window.beside().stateProperty().get()).pair();
+        assertEquals(0, pair.kept().orElseThrow().trace().scenario().stand().pullBackMetres());
+        assertEquals(0.08, pair.now().orElseThrow().trace().scenario().stand().pullBackMetres(), 1e-12);
+        assertTrue(get(() -> window.workbench().drawerOpenProperty().get()));
+        for (UnitSystem system : UnitSystem.values()) {
+            FxThread.run(() -> window.look().unitsProperty().set(system));
+            FxThread.settle();
+            assertEquals(List.of(), get(() -> Looking.cut(window.workbench())), system.toString());
+        }
+        assertEquals(List.of(), get(this::withoutCaption));
+        press(KeyCode.F2);
+        assertEquals(List.of(), get(() -> Looking.cut(window.workbench())), "without the drawer");
+    }
+
+    /** What can be pressed or moved and says nothing when it is pointed at. */
+    private List<String> withoutCaption() {
+        return Looking.all(window.workbench()).stream()
+                .filter(node -> node instanceof ButtonBase && !(node instanceof RadioButton)
+                        || node instanceof ChoiceBox
+                        || node instanceof ComboBoxBase
+                        || node instanceof Slider
+                        || node instanceof TextField)
+                .map(Control.class::cast)
+                .filter(control -> control.getTooltip() == null
+                        || control.getTooltip().getText().isBlank())
+                .map(Control::toString)
+                .toList();
     }
 
     private void awaitStudies() {

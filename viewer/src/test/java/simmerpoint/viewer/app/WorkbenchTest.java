@@ -1,6 +1,8 @@
 package simmerpoint.viewer.app;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotNull;
+import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import javafx.scene.Scene;
@@ -77,6 +79,33 @@ class WorkbenchTest {
             scene.snapshot(null);
             assertEquals(yard.getWidth(), pan.getWidth());
             assertTrue(yard.getHeight() > 200 && pan.getHeight() > 200, yard.getHeight() + ", " + pan.getHeight());
+            workbench.drawerOpenProperty().set(false);
+            scene.snapshot(null);
+            scene.snapshot(null);
+            assertEquals(yard.getHeight(), pan.getHeight());
+        });
+    }
+
+    @Test
+    void inALowAndNarrowWindowThePanGivesWayToTheSecondDesign() {
+        FxThread.run(() -> {
+            Workbench workbench = new Workbench();
+            Region yard = new Region();
+            Region pan = new Region();
+            workbench.setYard(yard);
+            workbench.setPan(pan);
+            workbench.drawerOpenProperty().set(true);
+            Scene scene = new Scene(workbench, Workbench.LEAST_WIDTH, Workbench.LEAST_HEIGHT - 180);
+            workbench.setBeside(new Region());
+            scene.snapshot(null);
+            scene.snapshot(null);
+            assertNull(scene.lookup("#pan-slot"));
+            assertTrue(yard.getHeight() > 200, "the yard has " + yard.getHeight());
+            workbench.setBeside(null);
+            scene.snapshot(null);
+            scene.snapshot(null);
+            assertNotNull(scene.lookup("#pan-slot"));
+            workbench.setBeside(new Region());
             workbench.drawerOpenProperty().set(false);
             scene.snapshot(null);
             scene.snapshot(null);

@@ -75,6 +75,15 @@ class BesideModelTest {
         assertEquals("3.5 in", keys.get(1).now());
         assertEquals("0 cm", keys.get(1).kept());
         assertEquals("hub 70 mm, pull-back 3.5 in", PairFigures.changed(keys, false));
+        // 1 in is 25.4 mm by definition.
+        List<PairFigures.Row> inches =
+                keys.stream().map(row -> row.in(UnitSystem.INCH)).toList();
+        assertEquals("2.756\u00a0in", inches.get(0).now());
+        assertEquals("3.5\u00a0in", inches.get(1).now());
+        List<PairFigures.Row> metric =
+                keys.stream().map(row -> row.in(UnitSystem.METRIC)).toList();
+        assertEquals("70\u00a0mm", metric.get(0).now());
+        assertEquals("88.9\u00a0mm", metric.get(1).now());
     }
 
     @Test
@@ -117,7 +126,8 @@ class BesideModelTest {
                 simmerpoint.viewer.live.PairState.NOTHING_YET);
         assertFalse(state.paired());
         assertTrue(state.sentence(UnitSystem.METRIC).startsWith("Both will be traced"));
-        assertEquals("Kept", state.name(true));
+        assertEquals("Kept", state.name(true, UnitSystem.METRIC));
+        assertFalse(state.settled());
         Variant variant = kept.variant("x");
         assertEquals(kept.read().scenario(), variant.scenario());
     }

@@ -12,6 +12,7 @@ import java.util.Map;
 import java.util.Optional;
 import javafx.application.Platform;
 import javafx.beans.property.SimpleObjectProperty;
+import javafx.geometry.Bounds;
 import javafx.geometry.Point2D;
 import javafx.scene.Node;
 import javafx.scene.Scene;
@@ -25,6 +26,7 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import simmerpoint.study.ComparedRow;
 import simmerpoint.study.TraceOptions;
 import simmerpoint.units.UnitSystem;
 import simmerpoint.viewer.FxThread;
@@ -139,8 +141,57 @@ class BesideWindowTest {
         asks.file = Optional.of(folder.resolve("both.csv"));
         FxThread.run(() ->
                 ((MenuButton) root.lookup("#beside-save")).getItems().get(1).fire());
-        assertTrue(Files.readString(folder.resolve("both.csv"), StandardCharsets.UTF_8)
-                .contains(PairFigures.KEPT));
+        List<String> lines = Files.readAllLines(folder.resolve("both.csv"), StandardCharsets.UTF_8).stream()
+                .filter(line -> !line.startsWith("#"))
+                .toList();
+        assertEquals(3, lines.size());
+        assertTrue(lines.get(1).startsWith("1," + PairFigures.KEPT), lines.get(1));
+        // All that the command line's comparison has, the drift in the last columns too.
+        assertTrue(lines.get(0).endsWith(",drift_deg,drift_se_deg,drift_min"), lines.get(0));
+        for (String line : lines.subList(1, 3)) {
+            String[] cells = line.split(",", -1);
+            assertTrue(Double.parseDouble(cells[cells.length - 1]) > 0, line);
+        }
+        PairFigures figures =
+                FxThread.get(() -> model.stateProperty().get().figures().orElseThrow());
+        ComparedRow whole = figures.comparison(FEW).best();
+        assertEquals(figures.comparison().best().absorbed(), whole.absorbed());
+        assertEquals(
+                figures.comparison().rows().get(1).difference(),
+                figures.comparison(FEW).rows().get(1).difference());
+    }
+
+    /** As wide as beside an open drawer in the smallest window, where four columns do not fit. */
+    @Test
+    void inLittleWidthNothingIsCutAndTheMapsAreEquallyLarge() {
+        keepAndPull();
+        FxThread.run(() -> stage.setWidth(607));
+        FxThread.settle();
+        for (UnitSystem system : UnitSystem.values()) {
+            FxThread.run(() -> units.set(system));
+            FxThread.settle();
+            List<String> cut = FxThread.get(() -> Looking.cut(root));
+            assertEquals(
+                    List.of(),
+                    cut.stream().filter(word -> !word.startsWith("outside")).toList());
+            Bounds left = FxThread.get(() -> root.lookup("#kept-map").getLayoutBounds());
+            Bounds right = FxThread.get(() -> root.lookup("#now-map").getLayoutBounds());
+            assertEquals(left, right);
+        }
+    }
+
+    @Test
+    void whileThePairIsTracedTheTableKeepsItsLines() {
+        keepAndPull();
+        double before = FxThread.get(
+                () -> root.lookup("#beside-table").getLayoutBounds().getHeight());
+        double after = FxThread.get(() -> {
+            desk.change(Map.of("stand.pull-back", "11 cm"));
+            root.applyCss();
+            root.layout();
+            return root.lookup("#beside-table").getLayoutBounds().getHeight();
+        });
+        assertEquals(before, after);
     }
 
     @Test

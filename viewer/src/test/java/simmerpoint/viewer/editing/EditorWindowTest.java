@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.Set;
 import javafx.geometry.Bounds;
 import javafx.scene.Node;
+import javafx.scene.control.Control;
 import javafx.scene.control.Labeled;
 import javafx.scene.control.Slider;
 import javafx.scene.control.TextField;
@@ -89,6 +90,18 @@ class EditorWindowTest {
         for (KeyCode key : keys) {
             press(key);
         }
+    }
+
+    @Test
+    void pointedAtAKeySaysHowItIsWrittenAndWhatIsNotReadBelowIt() throws Exception {
+        open(new Desk());
+        goTo(HUB);
+        String meaning = Keys.find(HUB).orElseThrow().sentence();
+        Control hub = (Control) control(HUB);
+        assertEquals(HUB, FxThread.get(() -> hub.getTooltip().getText()));
+        click(shown.pane().lookup("#explain"));
+        String caption = FxThread.get(() -> hub.getTooltip().getText());
+        assertTrue(caption.startsWith(HUB + "\n" + meaning), caption);
     }
 
     @Test

@@ -1,0 +1,74 @@
+package simmerpoint.viewer.app;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import simmerpoint.units.UnitSystem;
+import simmerpoint.viewer.theme.Theme;
+
+class RememberedLookTest {
+    @TempDir
+    Path folder;
+
+    private static Look plain(RememberedLook remembered) {
+        return remembered.look(Optional.empty(), Optional.empty());
+    }
+
+    private static void assertLook(UnitSystem units, Theme theme, Look look) {
+        assertEquals(units, look.unitsProperty().get());
+        assertEquals(theme, look.themeProperty().get());
+    }
+
+    @Test
+    void whatIsChosenHoldsTheNextTime() {
+        Path store = folder.resolve("deep/er/look");
+        Look first = plain(RememberedLook.in(store));
+        assertLook(UnitSystem.METRIC, Theme.LIGHT, first);
+        assertFalse(Files.exists(store), "nothing was chosen");
+        first.unitsProperty().set(UnitSystem.INCH);
+        assertLook(UnitSystem.INCH, Theme.LIGHT, plain(RememberedLook.in(store)));
+        first.themeProperty().set(Theme.DARK);
+        first.unitsProperty().set(UnitSystem.METRIC);
+        assertLook(UnitSystem.METRIC, Theme.DARK, plain(RememberedLook.in(store)));
+    }
+
+    @Test
+    void theCommandLineWinsForOnceAndIsNotRemembered() {
+        Path store = folder.resolve("look");
+        plain(RememberedLook.in(store)).themeProperty().set(Theme.DARK);
+        Look told = RememberedLook.in(store).look(Optional.of(UnitSystem.INCH), Optional.of(Theme.LIGHT));
+        assertLook(UnitSystem.INCH, Theme.LIGHT, told);
+        assertLook(UnitSystem.METRIC, Theme.DARK, plain(RememberedLook.in(store)));
+        // What is then chosen in the window is remembered, and only that.
+        told.unitsProperty().set(UnitSystem.METRIC);
+        assertLook(UnitSystem.METRIC, Theme.DARK, plain(RememberedLook.in(store)));
+        told.unitsProperty().set(UnitSystem.INCH);
+        assertLook(UnitSystem.INCH, Theme.DARK, plain(RememberedLook.in(store)));
+    }
+
+    @Test
+    void aBrokenFileIsQuietlyPassedOver() throws Exception {
+        Path store = folder.resolve("look");
+        Files.write(store, new byte[] {(byte) 0xFF, 0, 1, (byte) 0xFE});
+        assertLook(UnitSystem.METRIC, Theme.LIGHT, plain(RememberedLook.in(store)));
+        Files.writeString(store, "units: furlongs\ntheme: dark\n");
+        assertLook(UnitSystem.METRIC, Theme.DARK, plain(RememberedLook.in(store)));
+        assertLook(UnitSystem.METRIC, Theme.LIGHT, plain(RememberedLook.in(folder)));
+    }
+
+    @Test
+    void whereNothingCanBeKeptItIsForgotten() throws Exception {
+        Path file = Files.writeString(folder.resolve("file"), "");
+        Look look = plain(RememberedLook.in(file.resolve("look")));
+        look.themeProperty().set(Theme.DARK);
+        assertEquals(Theme.DARK, look.themeProperty().get());
+        Look forgotten = plain(RememberedLook.forgotten());
+        forgotten.unitsProperty().set(UnitSystem.INCH);
+        assertLook(UnitSystem.METRIC, Theme.LIGHT, plain(RememberedLook.forgotten()));
+    }
+}
