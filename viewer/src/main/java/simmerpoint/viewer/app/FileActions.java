@@ -82,9 +82,14 @@ final class FileActions {
 
     private void refuse(Path file, ScenarioException e) {
         recent.remove(file);
+        tell.accept(notOpened(e));
+    }
+
+    /** That a file was not opened, and why. */
+    static String notOpened(ScenarioException e) {
         int more = e.problems().size() - 1;
         String rest = more == 0 ? "" : " (and " + more + (more == 1 ? " problem more)" : " problems more)");
-        tell.accept("Not opened. " + e.getMessage() + rest);
+        return "Not opened. " + e.getMessage() + rest;
     }
 
     /** Saves where the scenario came from, asking where that is not known or has changed; whether it is saved. */

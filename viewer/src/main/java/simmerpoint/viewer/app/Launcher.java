@@ -10,7 +10,7 @@ import simmerpoint.viewer.desk.OpenedFile;
 
 /**
  * Where the program with the window starts; no {@link Application} itself, so that one jar can hold everything. Ends with
- * 2 for a wrong command line or scenario and with 1 for a failure while running. The one class that prints.
+ * 2 for a wrong command line, or a scenario that cannot be painted, and with 1 for a failure while running. The one class that prints.
  */
 public final class Launcher {
     private static final int WRONG = 2;
@@ -34,14 +34,28 @@ public final class Launcher {
             }
             if (arguments.shot().isPresent()) {
                 AtomicFile.check(arguments.shot().get());
+                return ViewerApp.open(arguments, opened(arguments));
             }
-            OpenedFile opened = arguments.scenario().isPresent()
-                    ? OpenedFile.read(arguments.scenario().get())
-                    : OpenedFile.example();
-            return ViewerApp.open(arguments, opened);
+            return openWindow(arguments);
         } catch (WrongArguments | ScenarioException | OutputException e) {
             complain(e.getMessage());
             return WRONG;
+        }
+    }
+
+    private static OpenedFile opened(Arguments arguments) throws ScenarioException {
+        return arguments.scenario().isPresent()
+                ? OpenedFile.read(arguments.scenario().get())
+                : OpenedFile.example();
+    }
+
+    /** Who waits for a window gets one: with the example in it and the complaint over it, if the file cannot be used. */
+    private static int openWindow(Arguments arguments) {
+        try {
+            return ViewerApp.open(arguments, opened(arguments));
+        } catch (ScenarioException e) {
+            complain(e.getMessage());
+            return ViewerApp.openExample(arguments, FileActions.notOpened(e));
         }
     }
 

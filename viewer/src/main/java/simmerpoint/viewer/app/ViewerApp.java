@@ -22,13 +22,22 @@ public final class ViewerApp extends Application {
 
     private static volatile int exitCode;
 
-    private record Start(Arguments arguments, OpenedFile opened) {}
+    private record Start(Arguments arguments, OpenedFile opened, Optional<String> complaint) {}
 
     private Optional<ViewerWindow> window = Optional.empty();
 
     /** Runs the program to its end and returns its exit code. */
     static int open(Arguments arguments, OpenedFile opened) {
-        asked = new Start(arguments, opened);
+        return open(new Start(arguments, opened, Optional.empty()));
+    }
+
+    /** The same with the example, saying why it is not what was asked for. */
+    static int openExample(Arguments arguments, String complaint) {
+        return open(new Start(arguments, OpenedFile.example(), Optional.of(complaint)));
+    }
+
+    private static int open(Start start) {
+        asked = start;
         launch(ViewerApp.class);
         return exitCode;
     }
@@ -44,7 +53,7 @@ public final class ViewerApp extends Application {
                 ? RememberedLook.forgotten()
                 : RememberedLook.in(ConfigFolder.usual().resolve(LOOK));
         if (!shot) {
-            arguments.scenario().ifPresent(recent::add);
+            arguments.scenario().filter(file -> asked.complaint().isEmpty()).ifPresent(recent::add);
         }
         ViewerWindow all = new ViewerWindow(
                 new Desk(asked.opened()),
@@ -55,7 +64,7 @@ public final class ViewerApp extends Application {
                 TraceOptions.defaults());
         window = Optional.of(all);
         Opening opening = new Opening(all, arguments);
-        opening.begin();
+        asked.complaint().ifPresentOrElse(all::tell, opening::begin);
         if (shot) {
             Platform.setImplicitExit(false);
             new Shot(all, opening, arguments.shot().get(), this::end).start();

@@ -144,6 +144,11 @@ final class ViewerWindow implements AutoCloseable {
         return Painter.png(image.join());
     }
 
+    /** Shows a sentence across the top. */
+    void tell(String sentence) {
+        notice.tell(sentence);
+    }
+
     Scene scene() {
         return scene;
     }

@@ -1,6 +1,7 @@
 package simmerpoint.viewer.app;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.awt.image.BufferedImage;
@@ -22,17 +23,21 @@ class LauncherTest {
     @TempDir
     Path folder;
 
-    private int run(String... arguments) throws Exception {
+    private Process start(String... arguments) throws Exception {
         List<String> command = new ArrayList<>();
         command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
         command.addAll(HEADLESS);
         command.addAll(List.of("-cp", System.getProperty("java.class.path"), Launcher.class.getName()));
         command.addAll(List.of(arguments));
-        Process process = new ProcessBuilder(command)
+        return new ProcessBuilder(command)
                 .directory(folder.toFile())
                 .redirectOutput(folder.resolve("out").toFile())
                 .redirectError(folder.resolve("err").toFile())
                 .start();
+    }
+
+    private int run(String... arguments) throws Exception {
+        Process process = start(arguments);
         assertTrue(process.waitFor(100, TimeUnit.SECONDS), "the program does not end");
         return process.exitValue();
     }
@@ -49,11 +54,31 @@ class LauncherTest {
     }
 
     @Test
-    void aScenarioThatCannotBeUsedEndsWithTwoAndOneSentence() throws Exception {
+    void aScenarioThatCannotBePaintedEndsWithTwoAndOneSentence() throws Exception {
         Files.writeString(folder.resolve("bad.yaml"), "dish: {diametr: 1 m}\n");
-        assertEquals(2, run("bad.yaml"));
+        assertEquals(2, run("--shot", "window.png", "bad.yaml"));
         assertEquals(1, said("err").size(), said("err").toString());
         assertTrue(said("err").get(0).contains("bad.yaml, line 1"), said("err").get(0));
+        assertFalse(Files.exists(folder.resolve("window.png")));
+    }
+
+    /** The sentence is printed, and the window opens all the same: the program goes on until it is closed. */
+    @Test
+    void aScenarioThatCannotBeOpenedIsToldInTheWindow() throws Exception {
+        Process process = start("no-such-file.yaml");
+        try {
+            long end = System.nanoTime() + TimeUnit.SECONDS.toNanos(60);
+            while (said("err").stream().noneMatch(line -> line.startsWith("simmerpoint-viewer: no-such-file.yaml"))) {
+                assertTrue(
+                        process.isAlive() && System.nanoTime() < end,
+                        said("err").toString());
+                Thread.sleep(50);
+            }
+            assertFalse(
+                    process.waitFor(1500, TimeUnit.MILLISECONDS), said("err").toString());
+        } finally {
+            process.destroyForcibly().waitFor();
+        }
     }
 
     @Test
