@@ -152,7 +152,8 @@ record Arguments(
             }
             String key = text.substring(0, equals).strip();
             if (Keys.find(key).isEmpty()) {
-                String near = Keys.nearest(key).map(n -> " Did you mean " + n + "?").orElse("");
+                String near =
+                        Keys.nearest(key).map(n -> " Did you mean " + n + "?").orElse("");
                 throw new WrongArguments("--change: there is no key \"" + key + "\"." + near);
             }
             changes.put(key, text.substring(equals + 1).strip());
@@ -184,14 +185,13 @@ record Arguments(
 
         private static Theme theme(String text) throws WrongArguments {
             return RememberedLook.theme(text)
-                    .orElseThrow(() ->
-                            new WrongArguments("--theme: \"" + text + "\" is not a theme: light or dark."));
+                    .orElseThrow(() -> new WrongArguments("--theme: \"" + text + "\" is not a theme: light or dark."));
         }
 
         private static UnitSystem units(String text) throws WrongArguments {
             return RememberedLook.units(text)
-                    .orElseThrow(() -> new WrongArguments(
-                            "--units: \"" + text + "\" is not a system of units: metric or inch."));
+                    .orElseThrow(() ->
+                            new WrongArguments("--units: \"" + text + "\" is not a system of units: metric or inch."));
         }
     }
 }

@@ -44,7 +44,10 @@ final class Differences extends Region {
 
     private static Label[] labels(PairFigures.Row row, String style) {
         return new Label[] {
-            cell(row.name(), "quiet"), cell(row.kept(), style), cell(row.now(), style), cell(row.difference(), "difference")
+            cell(row.name(), "quiet"),
+            cell(row.kept(), style),
+            cell(row.now(), style),
+            cell(row.difference(), "difference")
         };
     }
 

@@ -19,7 +19,6 @@ final class BandNames {
     /** Between the middle of the mark and a word, px. */
     private static final double MARK = 8;
 
-
     private final Pen pen;
     private final CurveFrame frame;
     private final double mark;

@@ -96,7 +96,6 @@ final class CurveDrawing {
                 colour(LevelColours.textOn(stretch.level())));
     }
 
-
     private BandNames.Curve curve(CurveLine line, ToDoubleFunction<PanPosition> share) {
         int n = line.positions().size();
         double[] xs = new double[n];

@@ -61,7 +61,14 @@ final class Pen {
 
     /** The same on a rim of the ground's colour, so that lines behind do not run through the letters. */
     void rimmed(
-            String words, double x, double y, TextAlignment where, Font font, double room, Color ground, Color letters) {
+            String words,
+            double x,
+            double y,
+            TextAlignment where,
+            Font font,
+            double room,
+            Color ground,
+            Color letters) {
         write(fitting(words, font, room), where);
         g.setStroke(ground);
         g.setLineWidth(SEAM + 1);

@@ -28,8 +28,7 @@ final class Captions {
     }
 
     /** The same with words of that width at most. */
-    static void paint(
-            Pen pen, String text, double most, double x, double y, double width, double height, Shade shade) {
+    static void paint(Pen pen, String text, double most, double x, double y, double width, double height, Shade shade) {
         List<String> lines = lines(text, Math.min(most, width - 40));
         double wide = lines.stream().mapToDouble(Captions::width).max().orElse(0) + 2 * PAD;
         double high = lines.size() * LINE + PAD;

@@ -152,7 +152,8 @@ class BesideWindowTest {
             String[] cells = line.split(",", -1);
             assertTrue(Double.parseDouble(cells[cells.length - 1]) > 0, line);
         }
-        PairFigures figures = FxThread.get(() -> model.stateProperty().get().figures().orElseThrow());
+        PairFigures figures =
+                FxThread.get(() -> model.stateProperty().get().figures().orElseThrow());
         ComparedRow whole = figures.comparison(FEW).best();
         assertEquals(figures.comparison().best().absorbed(), whole.absorbed());
         assertEquals(
@@ -182,7 +183,8 @@ class BesideWindowTest {
     @Test
     void whileThePairIsTracedTheTableKeepsItsLines() {
         keepAndPull();
-        double before = FxThread.get(() -> root.lookup("#beside-table").getLayoutBounds().getHeight());
+        double before = FxThread.get(
+                () -> root.lookup("#beside-table").getLayoutBounds().getHeight());
         double after = FxThread.get(() -> {
             desk.change(Map.of("stand.pull-back", "11 cm"));
             root.applyCss();

@@ -19,8 +19,14 @@ import simmerpoint.viewer.theme.Theme;
 class DifferencesTest {
     private static final List<PairFigures.Row> FIGURES = List.of(
             row("into the pan", "1,698.63 \u00b1 0.09 W", "615.77 \u00b1 0.12 W", "82.86 \u00b1 0.10 W", " less"),
-            row("hottest spot", "56.7 \u00b1 0.7 kW/m\u00b2", "48.4 \u00b1 1.6 kW/m\u00b2", "8.4 \u00b1 1.7 kW/m\u00b2", " stronger"),
-            new PairFigures.Row("boils in", "22 to 25 min", "never boils: settles at 83 \u00b0C (78 to 88 \u00b0C)", ""));
+            row(
+                    "hottest spot",
+                    "56.7 \u00b1 0.7 kW/m\u00b2",
+                    "48.4 \u00b1 1.6 kW/m\u00b2",
+                    "8.4 \u00b1 1.7 kW/m\u00b2",
+                    " stronger"),
+            new PairFigures.Row(
+                    "boils in", "22 to 25 min", "never boils: settles at 83 \u00b0C (78 to 88 \u00b0C)", ""));
     private static final List<PairFigures.Row> KEYS = List.of(
             new PairFigures.Row("mirror.slope-error", "5 mrad", "6 mrad", ""),
             new PairFigures.Row("mirror.material", "polished aluminium sheet", "household mirror", ""));
@@ -74,7 +80,8 @@ class DifferencesTest {
         all.stream()
                 .filter(other -> other != label
                         && box(other)
-                                .intersects(box.getMinX() + 1, box.getMinY() + 1, box.getWidth() - 2, box.getHeight() - 2))
+                                .intersects(
+                                        box.getMinX() + 1, box.getMinY() + 1, box.getWidth() - 2, box.getHeight() - 2))
                 .forEach(other -> found.add(label.getText() + " on " + other.getText()));
     }
 
