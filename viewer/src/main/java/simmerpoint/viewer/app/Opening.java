@@ -1,6 +1,7 @@
 package simmerpoint.viewer.app;
 
 import javafx.beans.value.ChangeListener;
+import javafx.beans.value.ObservableValue;
 import simmerpoint.viewer.live.LiveState;
 
 /** What the command line wants done in the window once it is open: keep the design as it came, type values. */
@@ -23,8 +24,7 @@ final class Opening {
         }
         window.live().stateProperty().addListener(new ChangeListener<LiveState>() {
             @Override
-            public void changed(
-                    javafx.beans.value.ObservableValue<? extends LiveState> value, LiveState before, LiveState now) {
+            public void changed(ObservableValue<? extends LiveState> value, LiveState before, LiveState now) {
                 boolean never = now != null && now.refusal().isPresent();
                 if (never || window.beside().canKeep()) {
                     value.removeListener(this);

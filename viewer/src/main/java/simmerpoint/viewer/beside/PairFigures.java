@@ -182,7 +182,7 @@ final class PairFigures {
         if (answer instanceof BoilAnswer.MayBoil may) {
             return HeatWords.time(may.soonestSeconds()) + " or never";
         }
-        return new HeatWords(units).boil(answer);
+        return "never: " + new HeatWords(units).temperature(((BoilAnswer.Never) answer).settlesCelsius());
     }
 
     /** At most two of the keys in which they differ, for a name: "slope-error 5 mrad, pull-back 0 cm". */

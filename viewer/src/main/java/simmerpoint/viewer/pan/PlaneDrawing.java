@@ -19,7 +19,7 @@ final class PlaneDrawing {
     private static final double LINE = 17;
     private static final double BAR_ROOM = 58;
     private static final double BAR = 14;
-    private static final double KEY_LEAST = 104;
+    private static final double KEY_LEAST = 130;
     private static final double KEY_MOST = 190;
     private static final double SMALLEST_WITH_KEY = 120;
     private static final double WORDS = 12;

@@ -346,7 +346,7 @@ class ViewerWindowTest {
     /** What can be pressed or moved and says nothing when it is pointed at. */
     private List<String> withoutCaption() {
         return Looking.all(window.workbench()).stream()
-                .filter(node -> node instanceof ButtonBase && !(node instanceof RadioButton)
+                .filter(node -> (node instanceof ButtonBase && !(node instanceof RadioButton))
                         || node instanceof ChoiceBox
                         || node instanceof ComboBoxBase
                         || node instanceof Slider
