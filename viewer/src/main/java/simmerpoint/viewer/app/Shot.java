@@ -6,7 +6,6 @@ import javafx.animation.AnimationTimer;
 import simmerpoint.report.AtomicFile;
 import simmerpoint.report.OutputException;
 import simmerpoint.viewer.live.LiveState;
-import simmerpoint.viewer.live.StudyState;
 
 /** Paints the window into a file once everything in it has come to rest. */
 final class Shot extends AnimationTimer {
@@ -45,9 +44,7 @@ final class Shot extends AnimationTimer {
         if (!opening.isDone() || state == null || !state.settled()) {
             return false;
         }
-        StudyState studies = window.live().studiesProperty().get();
-        boolean studied =
-                studies.scenario().filter(s -> s.equals(state.scenario())).isPresent() && !studies.working();
+        boolean studied = window.live().studiesProperty().get().shows(state.scenario());
         return state.refusal().isPresent()
                 || (studied && window.beside().stateProperty().get().settled());
     }

@@ -44,6 +44,14 @@ public record StudyState(
         return aim.filter(a -> a.scenario().equals(wanted));
     }
 
+    /** Whether all that is seen of them in the window is there for {@code wanted}, or will not come. */
+    public boolean shows(Scenario wanted) {
+        boolean mine = scenario.filter(wanted::equals).isPresent();
+        boolean seen = timesOf(wanted).isPresent()
+                && (panOf(wanted).isPresent() || wanted.kitchen().isEmpty());
+        return mine && (seen || !working);
+    }
+
     StudyState withPan(Optional<PanResult> newPan) {
         return new StudyState(scenario, newPan, times, aim, working, done, refusal);
     }

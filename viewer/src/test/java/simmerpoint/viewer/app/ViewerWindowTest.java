@@ -362,9 +362,7 @@ class ViewerWindowTest {
         FxThread.until("the studies are done", () -> {
             var studies = window.live().studiesProperty().get();
             var wanted = window.desk().readProperty().get().scenario();
-            return !studies.working()
-                    && studies.panOf(wanted).isPresent()
-                    && studies.aimOf(wanted).isPresent();
+            return studies.timesOf(wanted).isPresent() && studies.panOf(wanted).isPresent();
         });
     }
 }

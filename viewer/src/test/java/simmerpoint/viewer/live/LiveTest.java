@@ -21,7 +21,7 @@ import simmerpoint.study.Progress;
 import simmerpoint.study.TraceOptions;
 
 class LiveTest {
-    private static final TraceOptions QUICK = TraceOptions.defaults().withRays(1 << 14);
+    private static final TraceOptions QUICK = TraceOptions.defaults().withRays(1 << 10);
 
     private final LinkedBlockingQueue<Runnable> deliveries = new LinkedBlockingQueue<>();
 
