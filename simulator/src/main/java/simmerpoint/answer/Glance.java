@@ -1,5 +1,7 @@
 package simmerpoint.answer;
 
+import java.util.EnumMap;
+import java.util.Map;
 import java.util.Optional;
 import simmerpoint.heat.HeatLevel;
 import simmerpoint.pan.Pan;
@@ -39,14 +41,31 @@ public record Glance(
      */
     public record Water(String minutes, String amount, String levelSentence, String weather) {}
 
-    /** What is kept in sight of {@code result}, in the units of {@code system}. */
+    /** What is kept in sight of {@code result}, in the units of {@code system}. Takes some 20 ms. */
     public static Glance of(TraceResult result, UnitSystem system) {
+        return of(result, heat(result, system), system);
+    }
+
+    /** The same in all units, in little more time. */
+    public static Map<UnitSystem, Glance> inAllUnits(TraceResult result) {
+        Optional<HeatSentences> heat = heat(result, UnitSystem.METRIC);
+        Map<UnitSystem, Glance> all = new EnumMap<>(UnitSystem.class);
+        for (UnitSystem system : UnitSystem.values()) {
+            all.put(system, of(result, heat.map(h -> h.in(system)), system));
+        }
+        return all;
+    }
+
+    private static Optional<HeatSentences> heat(TraceResult result, UnitSystem system) {
+        return result.scenario()
+                .kitchen()
+                .map(kitchen -> new HeatSentences(kitchen, PanLights.absorbed(result, kitchen), system));
+    }
+
+    private static Glance of(TraceResult result, Optional<HeatSentences> heat, UnitSystem system) {
         Figures figures = new Figures(system);
         boolean pan = result.scenario().target() instanceof Pan;
         Estimate watts = pan ? result.ledger().absorbed() : result.ledger().caught();
-        Optional<HeatSentences> heat = result.scenario()
-                .kitchen()
-                .map(kitchen -> new HeatSentences(kitchen, PanLights.absorbed(result, kitchen), system));
         return new Glance(
                 figures.plainWatts(watts),
                 pan ? "go into the pan" : "of focused sunlight land on the disc",

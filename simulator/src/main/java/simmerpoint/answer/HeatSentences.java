@@ -1,5 +1,7 @@
 package simmerpoint.answer;
 
+import java.util.concurrent.atomic.AtomicReference;
+import java.util.function.Supplier;
 import simmerpoint.heat.Absorbed;
 import simmerpoint.heat.BoilAnswer;
 import simmerpoint.heat.Cooking;
@@ -22,6 +24,7 @@ final class HeatSentences {
     private final HeatLevels levels;
     private final HeatWords words;
     private final UnitSystem system;
+    private final Supplier<BoilAnswer> boil;
 
     HeatSentences(Kitchen kitchen, Absorbed absorbed, UnitSystem system) {
         this.kitchen = kitchen;
@@ -30,6 +33,33 @@ final class HeatSentences {
         cooking = new Cooking(kitchen.vessel(), kitchen.contents(), kitchen.around());
         levels = new HeatLevels(cooking, kitchen.levels());
         words = new HeatWords(system);
+        boil = once(() -> cooking.boil(absorbed));
+    }
+
+    private HeatSentences(HeatSentences other, UnitSystem system) {
+        kitchen = other.kitchen;
+        absorbed = other.absorbed;
+        cooking = other.cooking;
+        levels = other.levels;
+        boil = other.boil;
+        this.system = system;
+        words = new HeatWords(system);
+    }
+
+    /** The same in other units, without working it out again. */
+    HeatSentences in(UnitSystem other) {
+        return new HeatSentences(this, other);
+    }
+
+    /** Boiling times of all pans take most of the work, and several sentences ask for them. */
+    private static <T> Supplier<T> once(Supplier<T> work) {
+        AtomicReference<T> found = new AtomicReference<>();
+        return () -> {
+            if (found.get() == null) {
+                found.set(work.get());
+            }
+            return found.get();
+        };
     }
 
     /** "the water boils" for the likely losses. */
@@ -40,7 +70,7 @@ final class HeatSentences {
     /** The same words one by one. */
     Glance.Water glance() {
         return new Glance.Water(
-                words.boil(cooking.boil(absorbed), level()),
+                words.boil(boil.get(), level()),
                 words.water(kitchen.contents().waterKilograms()),
                 levelSentence(),
                 weather());
@@ -48,7 +78,7 @@ final class HeatSentences {
 
     /** How the water comes to the boil, or that it does not. */
     String boil() {
-        BoilAnswer answer = cooking.boil(absorbed);
+        BoilAnswer answer = boil.get();
         return "Its " + words.water(kitchen.contents().waterKilograms()) + " ("
                 + words.temperature(kitchen.contents().startCelsius()) + " at the start) "
                 + words.boil(answer, level()) + ".";
@@ -57,7 +87,7 @@ final class HeatSentences {
     /** How long its water takes, as a figure with its name. */
     Item.Figure boilFigure() {
         String water = words.water(kitchen.contents().waterKilograms());
-        BoilAnswer answer = cooking.boil(absorbed);
+        BoilAnswer answer = boil.get();
         String then = HeatWords.endsGently(answer, level()) ? ", then simmers" : "";
         return new Item.Figure("until its " + water + " boils", words.untilItBoils(answer) + then);
     }
@@ -65,9 +95,8 @@ final class HeatSentences {
     /** Level in words, and how sure it is. */
     String levelSentence() {
         LevelAnswer answer = levels.levelWithSpread(absorbed);
-        String gently = HeatWords.endsGently(cooking.boil(absorbed), answer.likely())
-                ? ", a few bubbles with less steam than a boil"
-                : "";
+        String gently =
+                HeatWords.endsGently(boil.get(), answer.likely()) ? ", a few bubbles with less steam than a boil" : "";
         String text = "In the end " + HeatWords.does(answer.likely()) + " (heat level: "
                 + LevelWords.of(answer.likely()) + gently + ")";
         if (answer.lowest() == answer.highest()) {

@@ -68,7 +68,7 @@ public record StripText(
                     refusal.isEmpty());
         }
         TraceResult result = state.result().get();
-        Glance glance = Glance.of(result, system);
+        Glance glance = state.glances().get(system);
         return new StripText(
                 glance.watts(),
                 glance.meaning(),

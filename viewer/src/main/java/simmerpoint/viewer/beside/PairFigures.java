@@ -9,7 +9,6 @@ import simmerpoint.answer.Figures;
 import simmerpoint.answer.HeatWords;
 import simmerpoint.answer.Words;
 import simmerpoint.heat.BoilAnswer;
-import simmerpoint.heat.Cooking;
 import simmerpoint.pan.Pan;
 import simmerpoint.sampling.Estimate;
 import simmerpoint.scenario.DifferingKey;
@@ -20,7 +19,6 @@ import simmerpoint.study.CompareStudy;
 import simmerpoint.study.ComparedRow;
 import simmerpoint.study.Comparison;
 import simmerpoint.study.PairedTrace;
-import simmerpoint.study.PanLights;
 import simmerpoint.study.Progress;
 import simmerpoint.study.TraceOptions;
 import simmerpoint.study.TraceResult;
@@ -40,14 +38,21 @@ final class PairFigures {
 
     private final Variant keptVariant;
     private final Variant nowVariant;
+    private final Traced keptTraced;
+    private final Traced nowTraced;
     private final PairedTrace kept;
     private final PairedTrace now;
 
-    PairFigures(Kept kept, Kept now, PairedTrace keptTrace, PairedTrace nowTrace) {
+    /** A design's light and when its water boils, if it has any. */
+    record Traced(PairedTrace pair, Optional<BoilAnswer> boil) {}
+
+    PairFigures(Kept kept, Kept now, Traced keptTraced, Traced nowTraced) {
         keptVariant = kept.variant(KEPT);
         nowVariant = now.variant(NOW);
-        this.kept = keptTrace;
-        this.now = nowTrace;
+        this.keptTraced = keptTraced;
+        this.nowTraced = nowTraced;
+        this.kept = keptTraced.pair();
+        this.now = nowTraced.pair();
     }
 
     /**
@@ -95,14 +100,15 @@ final class PairFigures {
         boolean keptFirst =
                 kept.watts().absorbed().value() >= now.watts().absorbed().value();
         PairedTrace best = keptFirst ? kept : now;
-        ComparedRow one = row(keptVariant, 0, kept, best);
-        ComparedRow two = row(nowVariant, 1, now, best);
+        ComparedRow one = row(keptVariant, 0, keptTraced, best);
+        ComparedRow two = row(nowVariant, 1, nowTraced, best);
         TraceResult trace = now.trace();
         return new Comparison(
                 keptFirst ? List.of(one, two) : List.of(two, one), trace.seed(), trace.replicates(), true, trace.run());
     }
 
-    private static ComparedRow row(Variant variant, int place, PairedTrace pair, PairedTrace best) {
+    private static ComparedRow row(Variant variant, int place, Traced traced, PairedTrace best) {
+        PairedTrace pair = traced.pair();
         TraceResult trace = pair.trace();
         double wall = trace.maps().wall().map(map -> map.largest()).orElse(0.0);
         Estimate peak = trace.spot().peakFlux();
@@ -113,16 +119,9 @@ final class PairFigures {
                 pair.watts().absorbedBeyond(best.watts()),
                 peak,
                 Math.max(peak.value(), wall),
-                boil(trace),
+                traced.boil(),
                 trace.panels(),
                 Optional.empty());
-    }
-
-    private static Optional<BoilAnswer> boil(TraceResult trace) {
-        return trace.scenario().kitchen().map(kitchen -> {
-            Cooking cooking = new Cooking(kitchen.vessel(), kitchen.contents(), kitchen.around());
-            return cooking.boil(PanLights.absorbed(trace, kitchen));
-        });
     }
 
     /** Which is best and by how much. */
@@ -151,8 +150,8 @@ final class PairFigures {
                 figures.flux(keptPeak),
                 figures.flux(nowPeak),
                 difference(peakSeen, peak.value(), figures.flux(size(peak)), "stronger", "weaker")));
-        Optional<BoilAnswer> keptBoil = boil(kept.trace());
-        Optional<BoilAnswer> nowBoil = boil(now.trace());
+        Optional<BoilAnswer> keptBoil = keptTraced.boil();
+        Optional<BoilAnswer> nowBoil = nowTraced.boil();
         if (keptBoil.isPresent() || nowBoil.isPresent()) {
             rows.add(new Row("boils in", water(keptBoil, units), water(nowBoil, units), ""));
         }

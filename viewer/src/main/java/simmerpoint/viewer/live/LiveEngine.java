@@ -1,15 +1,18 @@
 package simmerpoint.viewer.live;
 
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Executor;
 import java.util.function.Consumer;
 import java.util.stream.LongStream;
+import simmerpoint.answer.Glance;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.study.Progress;
 import simmerpoint.study.StoredLight;
 import simmerpoint.study.TraceOptions;
 import simmerpoint.study.TraceResult;
 import simmerpoint.study.TraceStudy;
+import simmerpoint.units.UnitSystem;
 
 /**
  * Answers the newest scenario: at once from stored light where only the pan has moved, else from few rays; then from more
@@ -32,6 +35,7 @@ public final class LiveEngine implements AutoCloseable {
     private Optional<StoredLight> stored = Optional.empty();
     private final Remembered<TraceResult> settled = new Remembered<>();
     private Optional<TraceResult> newest = Optional.empty();
+    private Map<UnitSystem, Glance> glances = Map.of();
     private int warmUps = 15;
     private long runs;
 
@@ -175,6 +179,7 @@ public final class LiveEngine implements AutoCloseable {
 
         private void found(TraceResult result, boolean settled) {
             newest = Optional.of(result);
+            glances = Glance.inAllUnits(result);
             tell(settled, Optional.empty());
         }
 
@@ -184,7 +189,7 @@ public final class LiveEngine implements AutoCloseable {
         }
 
         private void tell(boolean settled, Optional<String> refusal) {
-            out.put(new LiveState(number, scenario, newest, settled ? 1 : done, settled, refusal));
+            out.put(new LiveState(number, scenario, newest, glances, settled ? 1 : done, settled, refusal));
         }
     }
 }

@@ -1,8 +1,11 @@
 package simmerpoint.viewer.live;
 
+import java.util.Map;
 import java.util.Optional;
+import simmerpoint.answer.Glance;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.study.TraceResult;
+import simmerpoint.units.UnitSystem;
 
 /**
  * How far the answer to the newest scenario has come.
@@ -11,6 +14,7 @@ import simmerpoint.study.TraceResult;
  * @param scenario what is asked for
  * @param result the newest result there is; it may still be that of an earlier scenario, and is missing only before the
  *     first
+ * @param glances what the result says at a glance, in all units; empty without one
  * @param done share of the work that is done, 0 to 1
  * @param settled whether nothing finer will come: the result is then what the command line gives, or the scenario is
  *     refused
@@ -20,9 +24,26 @@ public record LiveState(
         long run,
         Scenario scenario,
         Optional<TraceResult> result,
+        Map<UnitSystem, Glance> glances,
         double done,
         boolean settled,
         Optional<String> refusal) {
+    /** Keeps the glances as they are. */
+    public LiveState {
+        glances = Map.copyOf(glances);
+    }
+
+    /** With glances worked out here and now. */
+    public LiveState(
+            long run,
+            Scenario scenario,
+            Optional<TraceResult> result,
+            double done,
+            boolean settled,
+            Optional<String> refusal) {
+        this(run, scenario, result, result.map(Glance::inAllUnits).orElse(Map.of()), done, settled, refusal);
+    }
+
     /** Whether the result is that of the scenario asked for. */
     public boolean current() {
         return result.isPresent() && result.get().scenario().equals(scenario);

@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.concurrent.Executor;
 import java.util.function.Consumer;
 import simmerpoint.scenario.Scenario;
+import simmerpoint.study.CompareStudy;
 import simmerpoint.study.PairedStudy;
 import simmerpoint.study.PairedTrace;
 import simmerpoint.study.TraceOptions;
@@ -74,7 +75,14 @@ public final class PairEngine implements AutoCloseable {
                 tell(state.at(done));
                 return lane.goOn();
             });
-            state = new PairState(Optional.of(pair.get(0)), Optional.of(pair.get(1)), true, 1, Optional.empty());
+            state = new PairState(
+                    Optional.of(pair.get(0)),
+                    Optional.of(pair.get(1)),
+                    CompareStudy.boil(pair.get(0).trace()),
+                    CompareStudy.boil(pair.get(1).trace()),
+                    true,
+                    1,
+                    Optional.empty());
         }
 
         private void tell(PairState next) {
