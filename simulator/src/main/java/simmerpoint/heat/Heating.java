@@ -69,7 +69,7 @@ public final class Heating {
 
     private void warm(Absorbed absorbed, double end) {
         add(now, y, absorbed, 0);
-        HeatingIntegrator integrator = new HeatingIntegrator();
+        HeatingIntegrator integrator = HeatingIntegrator.exact();
         StopAt dryness = new StopAt(HeatingEquations.WATER, dryKilograms);
         integrator.stopAt(dryness);
         StopAt boiling = new StopAt(HeatingEquations.CELSIUS, kettle.boilingCelsius());

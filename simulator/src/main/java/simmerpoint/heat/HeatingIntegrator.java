@@ -1,5 +1,6 @@
 package simmerpoint.heat;
 
+import java.util.Arrays;
 import org.apache.commons.math3.ode.events.EventHandler;
 import org.apache.commons.math3.ode.nonstiff.DormandPrince54Integrator;
 import org.apache.commons.math3.ode.sampling.StepHandler;
@@ -14,11 +15,33 @@ final class HeatingIntegrator {
     private static final double EVENT_CHECK_SECONDS = 600;
     private static final double EVENT_ACCURACY_SECONDS = 1e-7;
     private static final int EVENT_STEPS = 200;
-    private static final double[] ABSOLUTE = {1e-8, 1e-10, 1e-2, 1e-2, 1e-2, 1e-2, 1e-2};
-    private static final double[] RELATIVE = {1e-9, 1e-9, 1e-9, 1e-9, 1e-9, 1e-9, 1e-9};
 
-    private final DormandPrince54Integrator integrator =
-            new DormandPrince54Integrator(LEAST_STEP_SECONDS, MOST_STEP_SECONDS, ABSOLUTE, RELATIVE);
+    /** Errors allowed in a step: K, kg, then J. */
+    private static final double[] ABSOLUTE = {1e-8, 1e-10, 1e-2, 1e-2, 1e-2, 1e-2, 1e-2};
+
+    private static final double RELATIVE = 1e-9;
+
+    /** So much more is allowed where only a time is asked for: it is then good to some 2e-5 of itself (measured). */
+    private static final double FOR_TIMES = 1000;
+
+    private final DormandPrince54Integrator integrator;
+
+    private HeatingIntegrator(double factor) {
+        double[] absolute = Arrays.stream(ABSOLUTE).map(a -> a * factor).toArray();
+        double[] relative = new double[ABSOLUTE.length];
+        Arrays.fill(relative, RELATIVE * factor);
+        integrator = new DormandPrince54Integrator(LEAST_STEP_SECONDS, MOST_STEP_SECONDS, absolute, relative);
+    }
+
+    /** For courses whose sums must close. */
+    static HeatingIntegrator exact() {
+        return new HeatingIntegrator(1);
+    }
+
+    /** For how long something takes, in less than half the work. */
+    static HeatingIntegrator forTimes() {
+        return new HeatingIntegrator(FOR_TIMES);
+    }
 
     void stopAt(EventHandler event) {
         integrator.addEventHandler(event, EVENT_CHECK_SECONDS, EVENT_ACCURACY_SECONDS, EVENT_STEPS);

@@ -28,7 +28,7 @@ final class Warming {
         y[HeatingEquations.CELSIUS] = fromCelsius;
         y[HeatingEquations.WATER] = kettle.waterKilograms();
         StopAt arrival = new StopAt(HeatingEquations.CELSIUS, toCelsius);
-        HeatingIntegrator integrator = new HeatingIntegrator();
+        HeatingIntegrator integrator = HeatingIntegrator.forTimes();
         integrator.stopAt(arrival);
         integrator.stopAt(new StopAt(HeatingEquations.WATER, HeatingIntegrator.DRY_SHARE * kettle.waterKilograms()));
         double seconds = integrator.run(new HeatingEquations(kettle, absorbed), 0, y, LONGEST_SECONDS);
