@@ -3,8 +3,13 @@ package simmerpoint.answer;
 import java.util.Optional;
 import simmerpoint.scenario.Ground;
 
-/** Whether one can cook at a pan that stands so high: the same words for an hour of a day and for a place to move it to. */
-record HeightWords(Ground ground, Figures figures) {
+/**
+ * Whether one can cook at a pan that stands so high: the same words for an hour of a day and for a place to move it to.
+ *
+ * @param ground between which heights one likes to cook
+ * @param figures writes heights
+ */
+public record HeightWords(Ground ground, Figures figures) {
     /** "too high to cook at, above 130 cm". */
     String tooHigh() {
         return "too high to cook at, above " + figures.length(ground.highestPanMetres(), 2);
@@ -24,7 +29,7 @@ record HeightWords(Ground ground, Figures figures) {
     }
 
     /** The same with the height in brackets. */
-    Optional<String> outOfReach(double panHeightMetres) {
+    public Optional<String> outOfReach(double panHeightMetres) {
         return beyond(panHeightMetres)
                 .map(words -> words + " (" + figures.length(panHeightMetres, 2) + " above the ground)");
     }
