@@ -198,6 +198,9 @@ final class CurveDrawing {
         String where = "pull-back, " + words.unitName();
         double from = 4 + Pen.width(in, Pen.font(11)) + 6;
         double to = width - 4 - Pen.width(out, Pen.font(11)) - 6;
+        if (Pen.width(where, Pen.font(11)) > to - from) {
+            where = words.unitName();
+        }
         double half = Pen.width(where, Pen.font(11)) / 2;
         double middle = Math.max(from + half, Math.min(to - half, width / 2));
         pen.words(in, 4, y, TextAlignment.LEFT, Pen.font(11), width / 2 - 16);

@@ -2,6 +2,7 @@ package simmerpoint.viewer.pan;
 
 import java.util.Optional;
 import simmerpoint.answer.MoveWords;
+import simmerpoint.heat.HeatLevel;
 import simmerpoint.sampling.Estimate;
 import simmerpoint.study.MoveStudy;
 import simmerpoint.study.SimmerPlace;
@@ -48,6 +49,9 @@ record CurveState(PullState pull, Optional<Estimate> traced, Optional<Double> po
     private String recommended(CurveLine line, SimmerPlace place) {
         if (place.move() == MoveStudy.Move.PULL_BACK) {
             return " The flag marks the place recommended for a simmer.";
+        }
+        if (line.at(pull.presentMetres()).level() == HeatLevel.SIMMER) {
+            return "";
         }
         double from = line.move().presentMetres();
         PullWords words = new PullWords(units);

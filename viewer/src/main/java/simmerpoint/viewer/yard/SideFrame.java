@@ -21,17 +21,17 @@ record SideFrame(double left, double ground, double first, double perMetre) {
     private static final double SUN_TOP = 34;
     private static final double SUN_SIDE = 18;
 
-    /** A frame in which everything of a scene is seen. */
-    static SideFrame around(SideScene scene, double width, double height) {
+    /** A frame in which everything of a scene is seen, {@code above} px kept free along the upper edge for words. */
+    static SideFrame around(SideScene scene, double width, double height, double above) {
         double[] box = things(scene);
         scene.rays().forEach(ray -> include(box, ray.from(), 0));
         include(box, scene.sun(), 0.02);
         double across = Math.max(1e-3, box[1] - box[0]);
         double tall = Math.max(1e-3, box[3] - box[2]);
-        double perMetre = Math.max(1, Math.min((width - LEFT - RIGHT) / across, (height - TOP - BELOW) / tall));
+        double perMetre = Math.max(1, Math.min((width - LEFT - RIGHT) / across, (height - TOP - above - BELOW) / tall));
         double spareAcross = width - LEFT - RIGHT - across * perMetre;
-        double spareTall = height - TOP - BELOW - tall * perMetre;
-        double ground = TOP + spareTall * 0.6 + box[3] * perMetre;
+        double spareTall = height - TOP - above - BELOW - tall * perMetre;
+        double ground = TOP + above + spareTall * 0.6 + box[3] * perMetre;
         return new SideFrame(LEFT + spareAcross / 2, ground, box[0], perMetre);
     }
 

@@ -30,6 +30,7 @@ final class SideSheet extends Region {
 
     private static final double BESIDE_SUN = 90;
     private static final double SUN_WORDS = 68;
+    private static final double LINE = 17;
     private static final double LEAST_WORDS = 110;
 
     private final Canvas canvas = new Canvas();
@@ -165,15 +166,21 @@ final class SideSheet extends Region {
         return getHeight() - RayKey.height(scene.scenario().target(), getWidth());
     }
 
+    /** Room for the words in the upper left corner, if they take more than half of the width: they must cover no handle. */
+    private double above() {
+        String words = new InForce(system).words(scene.scenario());
+        return Pen.plainWidth(words) > getWidth() / 2 ? 2 * LINE : 0;
+    }
+
     private boolean fits() {
         return frame != null
                 && frame.holds(scene, getWidth(), high())
-                && SideFrame.around(scene, getWidth(), high()).perMetre() < MUCH_LARGER * frame.perMetre();
+                && SideFrame.around(scene, getWidth(), high(), above()).perMetre() < MUCH_LARGER * frame.perMetre();
     }
 
     private void fit() {
         if (scene != null && getWidth() > 0 && getHeight() > 0) {
-            frame = SideFrame.around(scene, getWidth(), high());
+            frame = SideFrame.around(scene, getWidth(), high(), above());
         }
     }
 
