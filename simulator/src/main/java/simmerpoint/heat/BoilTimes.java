@@ -11,8 +11,14 @@ final class BoilTimes {
 
     private BoilTimes() {}
 
-    static BoilAnswer answer(Function<LossFactors, OptionalDouble> seconds, Range settles) {
-        OptionalDouble likely = seconds.apply(LossFactors.LIKELY);
+    /**
+     * The answer.
+     *
+     * @param likely time to boil for the likely losses, s
+     * @param seconds the same for any losses; may be less exact
+     * @param settles where it settles, °C
+     */
+    static BoilAnswer answer(OptionalDouble likely, Function<LossFactors, OptionalDouble> seconds, Range settles) {
         double[] times = LossSpread.all().parallelStream()
                 .mapToDouble(f -> seconds.apply(f).orElse(Double.POSITIVE_INFINITY))
                 .sorted()

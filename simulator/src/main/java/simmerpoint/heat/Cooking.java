@@ -69,9 +69,10 @@ public final class Cooking {
     public BoilAnswer boil(Absorbed absorbed) {
         double start = contents.startCelsius();
         return BoilTimes.answer(
+                likelyBoilSeconds(absorbed),
                 f -> {
                     Kettle kettle = kettle(f);
-                    return Warming.seconds(kettle, absorbed, start, kettle.boilingCelsius());
+                    return Warming.secondsForSpread(kettle, absorbed, start, kettle.boilingCelsius());
                 },
                 settles(absorbed));
     }

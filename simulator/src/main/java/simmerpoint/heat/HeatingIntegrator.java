@@ -21,8 +21,8 @@ final class HeatingIntegrator {
 
     private static final double RELATIVE = 1e-9;
 
-    /** So much more is allowed where only a time is asked for: it is then good to some 2e-5 of itself (measured). */
-    private static final double FOR_TIMES = 1000;
+    /** So much more is allowed where only the spread of a time is asked for: it is then good to some 2e-5 of itself (measured). */
+    private static final double FOR_SPREAD = 1000;
 
     private final DormandPrince54Integrator integrator;
 
@@ -38,9 +38,9 @@ final class HeatingIntegrator {
         return new HeatingIntegrator(1);
     }
 
-    /** For how long something takes, in less than half the work. */
-    static HeatingIntegrator forTimes() {
-        return new HeatingIntegrator(FOR_TIMES);
+    /** For the spread of times over many pans, in less than half the work. */
+    static HeatingIntegrator forSpread() {
+        return new HeatingIntegrator(FOR_SPREAD);
     }
 
     void stopAt(EventHandler event) {

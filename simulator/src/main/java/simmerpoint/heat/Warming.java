@@ -16,6 +16,16 @@ final class Warming {
      * day. Neither may lie above local boiling.
      */
     static OptionalDouble seconds(Kettle kettle, Absorbed absorbed, double fromCelsius, double toCelsius) {
+        return seconds(HeatingIntegrator.exact(), kettle, absorbed, fromCelsius, toCelsius);
+    }
+
+    /** The same, good to some 2e-5 of itself: for the spread of many pans. */
+    static OptionalDouble secondsForSpread(Kettle kettle, Absorbed absorbed, double fromCelsius, double toCelsius) {
+        return seconds(HeatingIntegrator.forSpread(), kettle, absorbed, fromCelsius, toCelsius);
+    }
+
+    private static OptionalDouble seconds(
+            HeatingIntegrator integrator, Kettle kettle, Absorbed absorbed, double fromCelsius, double toCelsius) {
         double way = toCelsius - fromCelsius;
         if (Math.abs(way) < NEAR_KELVIN) {
             return OptionalDouble.of(0);
@@ -28,7 +38,6 @@ final class Warming {
         y[HeatingEquations.CELSIUS] = fromCelsius;
         y[HeatingEquations.WATER] = kettle.waterKilograms();
         StopAt arrival = new StopAt(HeatingEquations.CELSIUS, toCelsius);
-        HeatingIntegrator integrator = HeatingIntegrator.forTimes();
         integrator.stopAt(arrival);
         integrator.stopAt(new StopAt(HeatingEquations.WATER, HeatingIntegrator.DRY_SHARE * kettle.waterKilograms()));
         double seconds = integrator.run(new HeatingEquations(kettle, absorbed), 0, y, LONGEST_SECONDS);
