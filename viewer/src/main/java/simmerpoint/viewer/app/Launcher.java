@@ -55,7 +55,7 @@ public final class Launcher {
             return ViewerApp.open(arguments, opened(arguments));
         } catch (ScenarioException e) {
             complain(e.getMessage());
-            return ViewerApp.openExample(arguments, FileActions.notOpened(e));
+            return ViewerApp.openExample(arguments, FileActions.notOpened(e) + ". The example lies open instead.");
         }
     }
 

@@ -3,6 +3,8 @@ package simmerpoint.viewer.yard;
 import java.util.ArrayList;
 import java.util.List;
 import simmerpoint.answer.Figures;
+import simmerpoint.answer.HeightWords;
+import simmerpoint.pan.Pan;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.setup.Aim;
 import simmerpoint.setup.Stand;
@@ -12,6 +14,17 @@ import simmerpoint.units.UnitSystem;
 record InForce(UnitSystem system) {
     private static final double NONE = 5e-5;
     private static final double LEAST_DEGREES = 0.05;
+
+    /** The same as {@link #words(Scenario)}, and whether one can cook at a pan whose underside stands so high, m. */
+    String words(Scenario scenario, double panHeightMetres) {
+        String moved = words(scenario);
+        String reach = new HeightWords(scenario.ground(), new Figures(system))
+                .outOfReach(panHeightMetres)
+                .filter(beyond -> scenario.target() instanceof Pan && panHeightMetres > 0)
+                .map(beyond -> "The pan stands " + beyond + ".")
+                .orElse("");
+        return moved.isEmpty() || reach.isEmpty() ? moved + reach : moved + ". " + reach;
+    }
 
     /** For instance "Pan raised 3 cm; dish slid back 2 cm, turned down 6.3°"; empty if all is 0. */
     String words(Scenario scenario) {

@@ -22,6 +22,9 @@ final class SidePainter {
     static final double[] MISSED = {5, 4};
     static final double[] HOLDS = {2, 5};
     static final double[] AXIS = {9, 3, 2, 3};
+    /** Below the words in the upper left corner, px. */
+    private static final double BELOW_CORNER = 42;
+
     private static final double BAR = 110;
     private static final double BAR_BESIDE_WORDS = 60;
 
@@ -345,7 +348,7 @@ final class SidePainter {
                 Captions.paint(pen, text, Captions.MOST, width, below, width, height, Shade.WRONG);
             } else {
                 double room = Math.max(2 * LABEL, Math.min(Captions.MOST, frame.x(scene.sun()) - LABEL - 30));
-                Captions.paint(pen, text, room, 0, 4, width, height, Shade.WRONG);
+                Captions.paint(pen, text, room, 0, BELOW_CORNER, width, height, Shade.WRONG);
             }
         });
     }

@@ -5,7 +5,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import simmerpoint.answer.Figures;
-import simmerpoint.answer.HeightWords;
 import simmerpoint.answer.TargetWords;
 import simmerpoint.dish.Cut;
 import simmerpoint.dish.DishPlan;
@@ -74,7 +73,7 @@ final class SideScenes {
                 lowest,
                 yard.of(setup.sun().vec().times(Math.max(SUN_AT * f, top(scenario, setup) + SUN_BEYOND * f))),
                 rays(scenario, sample, yard),
-                panTrouble(scenario, pan, refusal, system),
+                panTrouble(scenario, pan, refusal),
                 dishTrouble(scenario, lowest, system));
     }
 
@@ -158,19 +157,14 @@ final class SideScenes {
         return rays;
     }
 
-    private static Optional<String> panTrouble(
-            Scenario scenario, Place pan, Optional<String> refusal, UnitSystem system) {
+    private static Optional<String> panTrouble(Scenario scenario, Place pan, Optional<String> refusal) {
         if (refusal.isPresent()) {
             return refusal;
         }
         String noun = TargetWords.of(scenario.target()).noun();
-        if (!(pan.heightMetres() > 0)) {
-            return Optional.of("The " + noun + " would stand in the ground: raise it, or raise the tripod.");
-        }
-        return new HeightWords(scenario.ground(), new Figures(system))
-                .outOfReach(pan.heightMetres())
-                .filter(words -> scenario.target() instanceof Pan)
-                .map(words -> "The pan stands " + words + ".");
+        return pan.heightMetres() > 0
+                ? Optional.empty()
+                : Optional.of("The " + noun + " would stand in the ground: raise it, or raise the tripod.");
     }
 
     private static Optional<String> dishTrouble(Scenario scenario, Place lowest, UnitSystem system) {
