@@ -85,8 +85,8 @@ public record StripText(
     }
 
     private static String notForWhatIsTyped(int wrong) {
-        return "These figures are still for what stood there before: "
-                + (wrong == 1 ? "1 value is wrong." : wrong + " values are wrong.");
+        return (wrong == 1 ? "1 value is wrong" : wrong + " values are wrong")
+                + ": these figures go by what stood there before.";
     }
 
     private static String aiming(LiveState state, StudyState studies) {

@@ -1,5 +1,6 @@
 package simmerpoint.viewer.app;
 
+import javafx.application.Platform;
 import javafx.beans.property.BooleanProperty;
 import javafx.beans.value.ObservableValue;
 import javafx.geometry.Orientation;
@@ -53,6 +54,8 @@ public final class Workbench extends BorderPane {
         setCenter(new HBox(drawer, stack));
         work.widthProperty().addListener((value, before, now) -> turn(now.doubleValue()));
         work.heightProperty().addListener((value, before, now) -> giveWay());
+        // The drawer takes its width from both parts, and not from the yard alone.
+        drawer.openProperty().addListener((value, before, now) -> Platform.runLater(this::share));
         turn(LEAST_WIDTH);
     }
 

@@ -148,7 +148,8 @@ final class AskedPane extends TitledPane {
         for (KeyRow row : rows) {
             boolean shown = wanted.isEmpty()
                     ? Belonging.whyNot(row.model().key(), desk.state()).isEmpty()
-                    : row.answers(wanted) || !row.model().wrongProperty().get().isEmpty();
+                    : row.answers(wanted)
+                            || desk.state().wrongAt(row.model().key().path()).isPresent();
             row.setVisible(shown);
             row.setManaged(shown);
             row.setExplained(explained || !wanted.isEmpty());

@@ -48,6 +48,11 @@ record PullState(
         boolean hasPan = scenario.kitchen().isPresent();
         boolean oldStays =
                 old.isPresent() && fits(old.get().result(), scenario) && (held || inside(old.get(), scenario));
+        if (!held
+                && old.isPresent()
+                && newest.filter(n -> reachesElsewhere(n, scenario, old.get())).isPresent()) {
+            oldStays = false;
+        }
         Optional<CurveLine> line = !hasPan
                 ? Optional.empty()
                 : oldStays || newest.isEmpty()
@@ -67,6 +72,18 @@ record PullState(
                 present,
                 Math.min(low, present),
                 Math.max(high, present));
+    }
+
+    /** Whether a study of this very scenario looks at another stretch than the curve that is shown. */
+    private static boolean reachesElsewhere(PanResult study, Scenario scenario, CurveLine shown) {
+        if (!study.base().scenario().equals(scenario)) {
+            return false;
+        }
+        double margin = MARGIN * (shown.high() - shown.low());
+        return study.moves().stream()
+                .filter(m -> m.move() == MoveStudy.Move.PULL_BACK)
+                .anyMatch(m -> Math.abs(m.presentMetres() + m.fromMetres() - shown.low()) > margin
+                        || Math.abs(m.presentMetres() + m.toMetres() - shown.high()) > margin);
     }
 
     private static CurveLine lineOf(Optional<CurveLine> old, PanResult result) {

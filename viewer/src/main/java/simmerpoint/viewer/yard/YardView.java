@@ -23,6 +23,9 @@ import simmerpoint.viewer.theme.Theme;
 public final class YardView extends Region implements AutoCloseable {
     private static final double BESIDE_FROM = 1.2;
 
+    /** With less height the parts stand beside each other, however narrow, px. */
+    private static final double TWO_HIGH = 460;
+
     private final ObservableValue<Scenario> scenario;
     private final ObservableValue<LiveState> live;
     private final ObservableValue<UnitSystem> units;
@@ -145,7 +148,7 @@ public final class YardView extends Region implements AutoCloseable {
     protected void layoutChildren() {
         double w = getWidth();
         double h = getHeight();
-        if (w >= BESIDE_FROM * h) {
+        if (w >= BESIDE_FROM * h || h < TWO_HIGH) {
             double wide = Math.round(Math.max(200, Math.min(0.35 * w, 0.95 * h)));
             side.resizeRelocate(0, 0, w - wide, h);
             panels.resizeRelocate(w - wide, 0, wide, h);
