@@ -21,7 +21,10 @@ import simmerpoint.setup.Stand;
 import simmerpoint.study.MoveStudy;
 import simmerpoint.study.PanPosition;
 import simmerpoint.study.PanResult;
+import simmerpoint.study.PanStudy;
+import simmerpoint.study.Progress;
 import simmerpoint.study.SimmerPlace;
+import simmerpoint.study.TraceOptions;
 import simmerpoint.study.TraceResult;
 import simmerpoint.target.FluxMap;
 import simmerpoint.units.UnitSystem;
@@ -270,5 +273,19 @@ class PanViewModelTest {
         CurveState seen = new CurveState(now, Optional.empty(), Optional.empty(), UnitSystem.METRIC);
         assertEquals("An earlier curve; the new one is being computed.", seen.sentence());
         assertNotSame(Optional.empty(), now.line());
+    }
+
+    /** Back at a place that has a study of its own, which looks at another stretch: the flag must be that one's. */
+    @Test
+    void theCurveOfThisVeryPlaceReplacesOneThatLooksElsewhere() {
+        Scenario base = scene.scenario();
+        Scenario pulled = base.withStand(new Stand(0.3, 0, 0, 0));
+        PanResult far = PanStudy.run(pulled, TraceOptions.defaults().withRays(1 << 12), Progress.NONE);
+        PanResult here = PanScenes.study(base);
+        PullState first = PullState.next(Optional.empty(), pulled, PanScenes.studied(far), false);
+        PullState held = PullState.next(Optional.of(first), base, PanScenes.studied(here), true);
+        assertSame(far, held.line().orElseThrow().result());
+        PullState back = PullState.next(Optional.of(first), base, PanScenes.studied(here), false);
+        assertSame(here, back.line().orElseThrow().result());
     }
 }
