@@ -41,7 +41,7 @@ public record Glance(
      */
     public record Water(String minutes, String amount, String levelSentence, String weather) {}
 
-    /** What is kept in sight of {@code result}, in the units of {@code system}. Takes some 20 ms. */
+    /** What is kept in sight of {@code result}, in the units of {@code system}. Takes some 10 ms. */
     public static Glance of(TraceResult result, UnitSystem system) {
         return of(result, heat(result, system), system);
     }

@@ -154,7 +154,7 @@ public final class CompareStudy {
     }
 
     /** What the pan's water does with its light if that stays as it is. */
-    /** Whether and when the water of a traced pan boils; empty for a bare disc. Takes some 20 ms. */
+    /** Whether and when the water of a traced pan boils; empty for a bare disc. Takes some 10 ms. */
     public static Optional<BoilAnswer> boil(TraceResult trace) {
         return trace.scenario().kitchen().map(kitchen -> {
             Absorbed absorbed = PanLights.absorbed(trace, kitchen);

@@ -8,6 +8,7 @@ import simmerpoint.sampling.Estimate;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.target.FaceSums;
 import simmerpoint.target.FluxMap;
+import simmerpoint.target.HottestPatch;
 
 /**
  * What only a full catch with its maps tells, at some of a move's positions and joined by smooth curves: hottest place,
@@ -21,6 +22,8 @@ final class HotSpots {
 
     /** The same for a slide, which hardly changes the hot spot but walks it to the pan's edge and off it. */
     private static final int[] SLIDE_STEPS = {-18, -15, -12, -9, -6, -3, 0, 3, 6, 9, 12, 15, 18};
+
+    private static final int SQUARE = 3;
 
     private final double[] offsets;
     private final List<Seen> seen;
@@ -104,31 +107,12 @@ final class HotSpots {
         return curve(Seen::wallPeak);
     }
 
-    /** The hottest square of three cells by three on the wall, less one standard error, since a largest cell is biased high. */
+    /** The hottest square of three cells by three on the wall, less one standard error. */
     static double wallPeak(TraceResult result) {
-        double most = 0;
-        if (result.maps().wall().isPresent()) {
-            FluxMap map = result.maps().wall().get();
-            for (int j = 1; j + 1 < map.rows(); j++) {
-                for (int i = 0; i < map.columns(); i++) {
-                    most = Math.max(most, square(map, i, j));
-                }
-            }
-        }
-        return most;
-    }
-
-    private static double square(FluxMap map, int i, int j) {
-        double sum = 0;
-        double variance = 0;
-        for (int dj = -1; dj <= 1; dj++) {
-            for (int di = -1; di <= 1; di++) {
-                int cell = (j + dj) * map.columns() + Math.floorMod(i + di, map.columns());
-                sum += map.flux()[cell];
-                variance += map.standardError()[cell] * map.standardError()[cell];
-            }
-        }
-        return (sum - Math.sqrt(variance)) / 9;
+        return result.maps()
+                .wall()
+                .map(wall -> HottestPatch.of(wall, SQUARE, SQUARE, true))
+                .orElse(0.0);
     }
 
     SmoothCurve evenness() {

@@ -2,6 +2,7 @@ package simmerpoint.study;
 
 import simmerpoint.target.FluxMap;
 import simmerpoint.target.FluxMaps;
+import simmerpoint.target.HottestPatch;
 
 /**
  * The hottest light of a traced dish, for cautions: on the target, and in the plane of its underside beside it, since light
@@ -13,6 +14,8 @@ public final class HottestLight {
 
     /** Nobody knows where light beyond the map meets: half of it is taken to fall within this radius, m. Our own choice. */
     private static final double NARROW = 0.05;
+
+    private static final int SQUARE = 3;
 
     private HottestLight() {}
 
@@ -26,28 +29,9 @@ public final class HottestLight {
         return peak > hottest ? peak : hottest;
     }
 
-    /** The hottest square of three cells by three, less one standard error, since a largest cell is biased high. */
+    /** The hottest square of three cells by three, less one standard error. */
     private static double surely(FluxMap map) {
-        double most = 0;
-        for (int j = 1; j + 1 < map.rows(); j++) {
-            for (int i = 1; i + 1 < map.columns(); i++) {
-                most = Math.max(most, square(map, i, j));
-            }
-        }
-        return most;
-    }
-
-    private static double square(FluxMap map, int i, int j) {
-        double sum = 0;
-        double variance = 0;
-        for (int row = j - 1; row <= j + 1; row++) {
-            for (int column = i - 1; column <= i + 1; column++) {
-                int cell = row * map.columns() + column;
-                sum += map.flux()[cell];
-                variance += map.standardError()[cell] * map.standardError()[cell];
-            }
-        }
-        return (sum - Math.sqrt(variance)) / 9;
+        return HottestPatch.of(map, SQUARE, SQUARE, false);
     }
 
     /** Light that crosses the plane beyond the map, or not at all. */

@@ -12,23 +12,6 @@ public final class WallPeak {
 
     /** Mean flux of the hottest three cells of an unrolled wall less its standard error, W/m²; 0 for a dark wall. */
     public static double of(FluxMap wall) {
-        double most = 0;
-        for (int j = 0; j < wall.rows(); j++) {
-            for (int i = 0; i < wall.columns(); i++) {
-                most = Math.max(most, from(wall, i, j));
-            }
-        }
-        return most;
-    }
-
-    private static double from(FluxMap wall, int i, int j) {
-        double sum = 0;
-        double variance = 0;
-        for (int k = 0; k < CELLS; k++) {
-            int cell = j * wall.columns() + (i + k) % wall.columns();
-            sum += wall.flux()[cell];
-            variance += wall.standardError()[cell] * wall.standardError()[cell];
-        }
-        return (sum - Math.sqrt(variance)) / CELLS;
+        return HottestPatch.of(wall, CELLS, 1, true);
     }
 }

@@ -46,13 +46,11 @@ record PullState(
         Optional<CurveLine> old = before.flatMap(PullState::line);
         Optional<PanResult> newest = studies.pan();
         boolean hasPan = scenario.kitchen().isPresent();
-        boolean oldStays =
-                old.isPresent() && fits(old.get().result(), scenario) && (held || inside(old.get(), scenario));
-        if (!held
-                && old.isPresent()
-                && newest.filter(n -> reachesElsewhere(n, scenario, old.get())).isPresent()) {
-            oldStays = false;
-        }
+        boolean elsewhere = old.isPresent()
+                && newest.filter(n -> reachesElsewhere(n, scenario, old.get())).isPresent();
+        boolean oldStays = old.isPresent()
+                && fits(old.get().result(), scenario)
+                && (held || (inside(old.get(), scenario) && !elsewhere));
         Optional<CurveLine> line = !hasPan
                 ? Optional.empty()
                 : oldStays || newest.isEmpty()

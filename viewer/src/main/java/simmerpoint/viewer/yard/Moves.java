@@ -106,12 +106,12 @@ final class Moves {
     /** The value for people: "Pull-back 3 cm", "Lowered 2 cm", "Dish turned down 6.3°". */
     static String words(Handle handle, Scenario scenario, UnitSystem system) {
         double value = value(handle, scenario);
-        InForce words = new InForce(system);
+        OffPlace words = new OffPlace(system);
         String moved = switch (handle) {
             case PULL_BACK -> pullBack(value, system);
             case RAISE -> words.raised(value);
             case SLIDE -> words.slid(value);
-            case TURN -> InForce.turned(value).isEmpty() ? "Dish not turned" : "Dish " + InForce.turned(value);
+            case TURN -> OffPlace.turned(value).isEmpty() ? "Dish not turned" : "Dish " + OffPlace.turned(value);
             case SUN -> handle.title() + " " + Figures.fixed(Math.toDegrees(value), 1) + "°" + clock(scenario);
         };
         return moved.isEmpty()
@@ -121,7 +121,7 @@ final class Moves {
 
     /** With its sign, since slider and curve have it too. */
     private static String pullBack(double value, UnitSystem system) {
-        if (new InForce(system).pulled(value).isEmpty()) {
+        if (new OffPlace(system).pulled(value).isEmpty()) {
             return "";
         }
         String figure = Handle.PULL_BACK.title() + " " + new Figures(system).length(value);

@@ -168,7 +168,7 @@ final class SideSheet extends Region {
 
     /** Room for the words in the upper left corner, if they take more than half of the width: they must cover no handle. */
     private double above() {
-        String words = new InForce(system).words(scene.scenario(), scene.pan().heightMetres());
+        String words = new OffPlace(system).words(scene.scenario(), scene.pan().heightMetres());
         return Pen.plainWidth(words) > getWidth() / 2 ? 2 * LINE : 0;
     }
 
@@ -201,7 +201,7 @@ final class SideSheet extends Region {
 
     /** In the upper left corner, beside the words at the sun. */
     private void tellInForce() {
-        inForce.setText(new InForce(system).words(scene.scenario(), scene.pan().heightMetres()));
+        inForce.setText(new OffPlace(system).words(scene.scenario(), scene.pan().heightMetres()));
         inForce.setVisible(!inForce.getText().isEmpty());
         Point2D sun = frame.sun(scene, getWidth());
         double room = sun.getY() < BESIDE_SUN ? sun.getX() - SUN_WORDS : getWidth() - 16;

@@ -9,13 +9,13 @@ import simmerpoint.setup.Aim;
 import simmerpoint.setup.Stand;
 import simmerpoint.units.UnitSystem;
 
-class InForceTest {
+class OffPlaceTest {
     private static final double FOCUS_HEIGHT = 1.25;
 
     private final Scenario example = ScenarioReader.builtIn().scenario().withAim(Aim.PERFECT);
 
     private String words(double raisedMetres) {
-        return new InForce(UnitSystem.METRIC)
+        return new OffPlace(UnitSystem.METRIC)
                 .words(example.withStand(new Stand(0, 0, raisedMetres, 0)), FOCUS_HEIGHT + raisedMetres)
                 .replace('\u00a0', ' ');
     }
@@ -38,6 +38,6 @@ class InForceTest {
         Scenario moved = example.withStand(new Stand(-0.04, 0.02, 0, -0.01));
         assertEquals(
                 "Pan 4 cm nearer the dish, 1 cm to the left; dish slid back 2 cm",
-                new InForce(UnitSystem.METRIC).words(moved, FOCUS_HEIGHT).replace('\u00a0', ' '));
+                new OffPlace(UnitSystem.METRIC).words(moved, FOCUS_HEIGHT).replace('\u00a0', ' '));
     }
 }

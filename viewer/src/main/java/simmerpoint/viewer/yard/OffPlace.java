@@ -11,7 +11,7 @@ import simmerpoint.setup.Stand;
 import simmerpoint.units.UnitSystem;
 
 /** How far pan, dish and sun are from where they would be at best, in a builder's words and without what is 0. */
-record InForce(UnitSystem system) {
+record OffPlace(UnitSystem system) {
     private static final double NONE = 5e-5;
     private static final double LEAST_DEGREES = 0.05;
 

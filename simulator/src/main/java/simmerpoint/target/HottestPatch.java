@@ -1,0 +1,41 @@
+package simmerpoint.target;
+
+/**
+ * The hottest patch of neighbouring cells of a map: their mean less its standard error, since a maximum over noisy places is
+ * biased high, the more the smaller the places.
+ */
+public final class HottestPatch {
+    private HottestPatch() {}
+
+    /**
+     * Mean flux of the hottest patch less its standard error, W/m²; 0 for a dark map or one smaller than a patch.
+     *
+     * @param map where to look
+     * @param columns of a patch
+     * @param rows of a patch
+     * @param allRound whether the map's columns go round, as those of a wall do, so that a patch may lie over its ends
+     */
+    public static double of(FluxMap map, int columns, int rows, boolean allRound) {
+        double most = 0;
+        int starts = allRound ? map.columns() : map.columns() - columns + 1;
+        for (int j = 0; j + rows <= map.rows(); j++) {
+            for (int i = 0; i < starts; i++) {
+                most = Math.max(most, from(map, i, j, columns, rows));
+            }
+        }
+        return most;
+    }
+
+    private static double from(FluxMap map, int left, int low, int columns, int rows) {
+        double sum = 0;
+        double variance = 0;
+        for (int j = low; j < low + rows; j++) {
+            for (int i = left; i < left + columns; i++) {
+                int cell = j * map.columns() + i % map.columns();
+                sum += map.flux()[cell];
+                variance += map.standardError()[cell] * map.standardError()[cell];
+            }
+        }
+        return (sum - Math.sqrt(variance)) / (columns * rows);
+    }
+}
