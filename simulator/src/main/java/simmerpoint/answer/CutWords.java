@@ -4,6 +4,7 @@ import simmerpoint.dish.Cut;
 import simmerpoint.dish.MirrorSurface;
 import simmerpoint.dish.MirrorSurfaces;
 import simmerpoint.dish.PanelSize;
+import simmerpoint.quantities.OneLine;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.setup.Setup;
 
@@ -37,7 +38,7 @@ record CutWords(Scenario scenario, Figures figures) {
         }
         if (cut instanceof Cut.FromFile mesh) {
             return Figures.count(panels) + (panels == 1 ? " flat panel" : " flat panels") + " from "
-                    + Words.oneLine(mesh.mesh().name());
+                    + OneLine.of(mesh.mesh().name());
         }
         return "smooth, not cut";
     }

@@ -9,6 +9,7 @@ import java.security.NoSuchAlgorithmException;
 import java.util.Base64;
 import java.util.List;
 import java.util.function.Consumer;
+import simmerpoint.quantities.Version;
 
 /**
  * The frame of a page that stands alone: it asks for nothing from anywhere, runs no script, and says so in a rule that

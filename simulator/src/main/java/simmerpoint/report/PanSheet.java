@@ -4,7 +4,8 @@ import java.awt.Graphics2D;
 import java.awt.Rectangle;
 import java.util.function.ToDoubleFunction;
 import simmerpoint.answer.Figures;
-import simmerpoint.answer.Words;
+import simmerpoint.quantities.OneLine;
+import simmerpoint.quantities.Version;
 import simmerpoint.study.PanMove;
 import simmerpoint.study.PanPosition;
 import simmerpoint.study.PanResult;
@@ -62,7 +63,7 @@ final class PanSheet {
 
     void paint(Graphics2D g) {
         Brush brush = new Brush(g);
-        String title = Words.oneLine(result.base().scenario().title());
+        String title = OneLine.of(result.base().scenario().title());
         g.setColor(Brush.INK);
         brush.line(title.isEmpty() ? "Where the pan stands" : title, Brush.bold(30), 13, MARGIN, 52, INNER);
         g.setColor(Brush.GREY);

@@ -12,6 +12,7 @@ import simmerpoint.answer.PanAnswer;
 import simmerpoint.answer.ScenarioAnswer;
 import simmerpoint.answer.Section;
 import simmerpoint.answer.TraceAnswer;
+import simmerpoint.quantities.Version;
 import simmerpoint.scenario.ReadScenario;
 import simmerpoint.study.AimResult;
 import simmerpoint.study.BudgetResult;

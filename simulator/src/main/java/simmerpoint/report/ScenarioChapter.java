@@ -1,8 +1,8 @@
 package simmerpoint.report;
 
 import java.util.List;
-import simmerpoint.answer.Words;
 import simmerpoint.dish.Cut;
+import simmerpoint.quantities.OneLine;
 import simmerpoint.scenario.ReadScenario;
 
 /** The scenario's own text, to be copied into a file, and what was odd in it. */
@@ -17,14 +17,14 @@ final class ScenarioChapter {
         pen.leaf(
                         "p",
                         "Everything on this page follows from this text. Copied into a file, for instance "
-                                + HtmlText.cut(Words.oneLine(fileName), 80)
+                                + HtmlText.cut(OneLine.of(fileName), 80)
                                 + ", it can be changed and worked out anew.")
                 .line();
         if (read.scenario().dish().cut() instanceof Cut.FromFile mesh) {
             pen.leaf(
                             "p",
                             "Its panels were drawn elsewhere: the file "
-                                    + HtmlText.cut(Words.oneLine(mesh.mesh().name()), 80)
+                                    + HtmlText.cut(OneLine.of(mesh.mesh().name()), 80)
                                     + " belongs to it and is not part of this page.")
                     .line();
         }
@@ -35,7 +35,7 @@ final class ScenarioChapter {
         if (!read.warnings().isEmpty()) {
             pen.leaf("h3", "What is odd in it").line().open("ul").line();
             read.warnings()
-                    .forEach(warning -> pen.leaf("li", Words.oneLine(warning)).line());
+                    .forEach(warning -> pen.leaf("li", OneLine.of(warning)).line());
             pen.close("ul").line();
         }
     }

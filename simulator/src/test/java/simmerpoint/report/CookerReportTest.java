@@ -28,6 +28,7 @@ import simmerpoint.answer.DayAnswer;
 import simmerpoint.answer.Item;
 import simmerpoint.answer.PanAnswer;
 import simmerpoint.answer.Section;
+import simmerpoint.quantities.Version;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.scenario.ScenarioReader;
 import simmerpoint.study.DayPlan;
