@@ -2,17 +2,17 @@ package simmerpoint.answer;
 
 import simmerpoint.heat.Frying;
 import simmerpoint.heat.FryingTable;
-import simmerpoint.heat.HobWords;
+import simmerpoint.heat.HobRing;
 import simmerpoint.pan.Pan;
 import simmerpoint.study.TraceResult;
 
 /** How evenly a pan heats, and whether its hot spot is strong enough to burn food. */
 public final class FryingWords {
     /**
-     * What the lowest flame gives, W/m²: 100 W ({@link HobWords#LOW_FLAME}) into a pan of 24 cm, as in {@link FryingTable}. A
+     * What the lowest flame gives, W/m²: 100 W ({@link HobRing#LOW_FLAME}) into a pan of 24 cm, as in {@link FryingTable}. A
      * small ring on full gives such a pan 13 kW/m².
      */
-    private static final double LOWEST_FLAME = HobWords.LOW_FLAME.low() / (Math.PI * 0.12 * 0.12);
+    private static final double LOWEST_FLAME = HobRing.LOW_FLAME.low() / (Math.PI * 0.12 * 0.12);
 
     private FryingWords() {}
 
@@ -23,7 +23,7 @@ public final class FryingWords {
         double area = Math.PI * pan.radiusMetres() * pan.radiusMetres();
         boolean scorches = scorches(
                 result.spot().peakFlux().value(), result.ledger().absorbed().value(), area);
-        return heats(Frying.read(0, evenness, area, FryingTable.USUAL).spread(), scorches);
+        return heats(Frying.read(0, evenness, FryingTable.USUAL).spread(), scorches);
     }
 
     /** The same for a spread that was read before. */

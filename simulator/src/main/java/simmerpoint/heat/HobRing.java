@@ -5,7 +5,7 @@ import java.util.List;
 /**
  * A household gas ring and what it puts into a lidded pan on full.
  *
- * @param name in a cook's words
+ * @param name its size: small, medium, large
  * @param lowWatts lower end of what gets into the pan, W
  * @param highWatts upper end, W
  */
@@ -17,10 +17,14 @@ public record HobRing(String name, double lowWatts, double highWatts) {
                     + " product derived here";
 
     /** Small, medium and large. */
-    public static final List<HobRing> ALL = List.of(
-            new HobRing("a small gas ring", 570, 600),
-            new HobRing("a medium gas ring", 800, 850),
-            new HobRing("a large gas ring", 1030, 1090));
+    public static final List<HobRing> ALL =
+            List.of(new HobRing("small", 570, 600), new HobRing("medium", 800, 850), new HobRing("large", 1030, 1090));
+
+    /**
+     * What a low flame puts into a pan, W: it keeps a lidded pan of 1 to 5 litres at a simmer, losses of 1.3 to 3 W/K times
+     * 80 K (derived here, not measured).
+     */
+    public static final Range LOW_FLAME = new Range(100, 160, 250);
 
     /** Checks the order. */
     public HobRing {

@@ -2,6 +2,8 @@ package simmerpoint.scenario;
 
 import java.util.Map;
 import simmerpoint.heat.Contents;
+import simmerpoint.heat.Cooking;
+import simmerpoint.heat.HeatLevels;
 import simmerpoint.heat.LevelTable;
 import simmerpoint.heat.Surroundings;
 import simmerpoint.heat.Vessel;
@@ -35,6 +37,16 @@ public record Kitchen(Vessel vessel, Contents contents, Surroundings around, Lev
         Vessel vessel = Vessel.of(pan, steel, usualKilograms(pan, steel, true), true);
         Contents water = new Contents(usualWater(vessel), 20);
         return new Kitchen(vessel, water, Surroundings.outdoors(20, 1, 0), LevelTable.USUAL);
+    }
+
+    /** The balance of this pan, water and weather. */
+    public Cooking cooking() {
+        return new Cooking(vessel, contents, around);
+    }
+
+    /** The heat levels of this pan, water and weather. */
+    public HeatLevels heatLevels() {
+        return new HeatLevels(cooking(), levels);
     }
 
     /** Mass of a usual pan of that size and material, kg; its lid counts if it is on. */

@@ -47,8 +47,8 @@ final class HourStudy {
         outdoors = scenario.outdoors().orElseThrow(() -> new IllegalArgumentException("a day needs a place"));
         kitchen = scenario.kitchen()
                 .orElseThrow(() -> new IllegalArgumentException("a day needs a pan, not a bare disc"));
-        cooking = new Cooking(kitchen.vessel(), kitchen.contents(), kitchen.around());
-        levels = new HeatLevels(cooking, kitchen.levels());
+        cooking = kitchen.cooking();
+        levels = kitchen.heatLevels();
     }
 
     /** Rays traced so far. */
@@ -90,7 +90,8 @@ final class HourStudy {
                 scenario.withSun(new Sunlight(elevation, likely, scenario.sun().shape()));
         TraceResult traced = TraceStudy.run(then, options, progress);
         rays += traced.run().rays();
-        Absorbed absorbed = PanLights.absorbed(traced.faces(), then, kitchen);
+        HeatResult heat = traced.heat().orElseThrow();
+        Absorbed absorbed = heat.absorbed();
         Absorbed low = absorbed.times(beam.lowWattsPerSquareMetre() / likely);
         Absorbed high = absorbed.times(beam.highWattsPerSquareMetre() / likely);
         return new HourLight(

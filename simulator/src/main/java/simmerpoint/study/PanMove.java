@@ -97,7 +97,7 @@ public final class PanMove {
                 caught > 0 ? light.undersideWatts(offset) / caught : 0,
                 middle,
                 evenness,
-                Frying.read(middle, evenness, area, FryingTable.USUAL));
+                Frying.read(middle, evenness, FryingTable.USUAL));
     }
 
     /** The place where the pan takes up most. */

@@ -15,9 +15,8 @@ class FryingTest {
     @ParameterizedTest
     @CsvSource({"60, NO_FRYING", "250, GENTLE", "585, FRY", "825, SEAR", "1060, SEAR"})
     void hobsFryAsCooksKnow(double wattsIntoPan, FryingLevel level) {
-        Frying frying = Frying.read(wattsIntoPan / AREA, 0.2, AREA, FryingTable.USUAL);
+        Frying frying = Frying.read(wattsIntoPan / AREA, 0.2, FryingTable.USUAL);
         assertEquals(level, frying.level());
-        assertEquals(wattsIntoPan, frying.hobWattsOnThisPan(), 1e-9);
         assertEquals(Frying.Spread.EVEN, frying.spread());
     }
 
@@ -29,8 +28,8 @@ class FryingTest {
     void boilingReadsTheWattsAndFryingTheFlux() {
         HeatLevels levels = new HeatLevels(Pans.tea(2, true), LevelTable.USUAL);
         assertEquals(levels.level(Absorbed.onUnderside(400)), levels.level(Absorbed.onUnderside(390)));
-        Frying near = Frying.read(24_000, 1.1, AREA, FryingTable.USUAL);
-        Frying back = Frying.read(12_000, 0.5, AREA, FryingTable.USUAL);
+        Frying near = Frying.read(24_000, 1.1, FryingTable.USUAL);
+        Frying back = Frying.read(12_000, 0.5, FryingTable.USUAL);
         assertNotEquals(near.level(), back.level());
         assertEquals(Frying.Spread.HOT_SPOT, near.spread());
         assertEquals(Frying.Spread.PATCHY, back.spread());
@@ -38,30 +37,8 @@ class FryingTest {
 
     @Test
     void nonsenseIsRefused() {
-        assertThrows(IllegalArgumentException.class, () -> Frying.read(Double.NaN, 0, AREA, FryingTable.USUAL));
+        assertThrows(IllegalArgumentException.class, () -> Frying.read(Double.NaN, 0, FryingTable.USUAL));
         assertThrows(IllegalArgumentException.class, () -> new FryingTable(4000, 3000, 18_000, 0.3, 0.7));
-    }
-
-    /** Small 0.57 to 0.60, medium 0.80 to 0.85, large 1.03 to 1.09 kW into the pan (ENARGAS 2020 ratings, derived). */
-    @ParameterizedTest
-    @CsvSource({
-        "20, far less than the lowest flame of a gas ring",
-        "80, less than a low flame that keeps a lidded pan at a simmer",
-        "160, about a low flame that keeps a lidded pan at a simmer",
-        "300, about half of a small gas ring on full",
-        "380, about two thirds of a small gas ring on full",
-        "400, a little below a small gas ring on full",
-        "500, a little below a small gas ring on full",
-        "585, about a small gas ring on full",
-        "700, between a small gas ring and a medium gas ring on full",
-        "825, about a medium gas ring on full",
-        "950, between a medium gas ring and a large gas ring on full",
-        "1060, about a large gas ring on full",
-        "1400, more than a large gas ring on full",
-        "2120, about 2.0 times a large gas ring on full"
-    })
-    void wattsAreSaidAsACookWould(double watts, String words) {
-        assertEquals(words, HobWords.compare(watts));
     }
 
     /** Kilocalories an hour by 49 to 52 %, rounded to 10 W: the ring figures themselves. */
@@ -73,6 +50,5 @@ class FryingTest {
             assertEquals(0.49 * rating, HobRing.ALL.get(k).lowWatts(), 6);
             assertEquals(0.52 * rating, HobRing.ALL.get(k).highWatts(), 6);
         }
-        assertThrows(IllegalArgumentException.class, () -> HobWords.compare(Double.NaN));
     }
 }
