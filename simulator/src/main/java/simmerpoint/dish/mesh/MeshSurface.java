@@ -1,6 +1,9 @@
-package simmerpoint.dish;
+package simmerpoint.dish.mesh;
 
 import java.util.Optional;
+import simmerpoint.dish.MirrorPoints;
+import simmerpoint.dish.MirrorSurface;
+import simmerpoint.dish.PanelTriangles;
 import simmerpoint.geometry.Direction;
 import simmerpoint.geometry.TriangleTree;
 import simmerpoint.geometry.Vec;
@@ -10,7 +13,7 @@ import simmerpoint.geometry.Vec;
  * the convex outline of all corners in plan. Where panels do not fill it, a sixteenth of the places is kept to measure the
  * gaps: they count as gap if a ray from the sun's centre through them meets no panel.
  */
-final class MeshSurface implements MirrorSurface {
+public final class MeshSurface implements MirrorSurface {
     private static final double GAP_SHARE = 1.0 / 16;
     private static final double FULL = 1e-9;
 
@@ -32,7 +35,8 @@ final class MeshSurface implements MirrorSurface {
     private final int panels;
     private final boolean mayHide;
 
-    MeshSurface(Mesh mesh, Direction sunInDish) {
+    /** The surface of {@code mesh} under a sun whose centre stands in that direction of the dish frame. */
+    public MeshSurface(Mesh mesh, Direction sunInDish) {
         triangles = new MeshTriangles(mesh);
         hull = new PlanHull(triangles);
         tree = new TriangleTree(triangles.corners, triangles.owner);

@@ -1,4 +1,6 @@
-package simmerpoint.dish;
+package simmerpoint.dish.mirror;
+
+import simmerpoint.units.RangeCheck;
 
 /**
  * What covers the panels and how well it was put on.
@@ -25,14 +27,14 @@ public record Mirror(
         double panelTiltRadians) {
     /** Checks every figure. */
     public Mirror {
-        DishPlan.check(reflectance >= 0 && reflectance <= 1, "reflectance", reflectance, "0 to 1");
-        DishPlan.check(scattered >= 0 && scattered <= 1, "scattered", scattered, "0 to 1");
-        DishPlan.check(slopeErrorRadians >= 0 && slopeErrorRadians <= 0.2, "slope error", slopeErrorRadians, ANGLE);
-        DishPlan.check(beamSpreadRadians >= 0 && beamSpreadRadians <= 0.2, "beam spread", beamSpreadRadians, ANGLE);
-        DishPlan.check(wideShare >= 0 && wideShare <= 1, "wide share", wideShare, "0 to 1");
-        DishPlan.check(wideSpreadRadians >= 0 && wideSpreadRadians <= 0.2, "wide spread", wideSpreadRadians, ANGLE);
-        DishPlan.check(dust >= 0 && dust < 1, "dust", dust, "0 to below 1");
-        DishPlan.check(panelTiltRadians >= 0 && panelTiltRadians <= 0.2, "panel tilt", panelTiltRadians, ANGLE);
+        RangeCheck.require(reflectance >= 0 && reflectance <= 1, "reflectance", reflectance, "0 to 1");
+        RangeCheck.require(scattered >= 0 && scattered <= 1, "scattered", scattered, "0 to 1");
+        RangeCheck.require(slopeErrorRadians >= 0 && slopeErrorRadians <= 0.2, "slope error", slopeErrorRadians, ANGLE);
+        RangeCheck.require(beamSpreadRadians >= 0 && beamSpreadRadians <= 0.2, "beam spread", beamSpreadRadians, ANGLE);
+        RangeCheck.require(wideShare >= 0 && wideShare <= 1, "wide share", wideShare, "0 to 1");
+        RangeCheck.require(wideSpreadRadians >= 0 && wideSpreadRadians <= 0.2, "wide spread", wideSpreadRadians, ANGLE);
+        RangeCheck.require(dust >= 0 && dust < 1, "dust", dust, "0 to below 1");
+        RangeCheck.require(panelTiltRadians >= 0 && panelTiltRadians <= 0.2, "panel tilt", panelTiltRadians, ANGLE);
     }
 
     private static final String ANGLE = "0 to 0.2 rad";

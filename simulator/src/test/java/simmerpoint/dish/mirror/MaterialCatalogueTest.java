@@ -1,4 +1,4 @@
-package simmerpoint.dish;
+package simmerpoint.dish.mirror;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;

@@ -1,4 +1,4 @@
-package simmerpoint.dish;
+package simmerpoint.dish.mesh;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
@@ -7,6 +7,13 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import simmerpoint.dish.Cut;
+import simmerpoint.dish.DishPlan;
+import simmerpoint.dish.MirrorPoints;
+import simmerpoint.dish.MirrorSurface;
+import simmerpoint.dish.MirrorSurfaces;
+import simmerpoint.dish.RingSpacing;
+import simmerpoint.dish.SurfaceSamples;
 import simmerpoint.geometry.Direction;
 import simmerpoint.geometry.Vec;
 
@@ -26,7 +33,7 @@ class MeshSurfaceTest {
     /** Sum of the areas of places in gaps, and its standard error from the places as independent draws. */
     private static void gapIs(double wanted, MirrorSurface surface, long seed) {
         int n = 200_000;
-        MirrorPoints p = SurfaceTest.places(surface, n, seed);
+        MirrorPoints p = SurfaceSamples.places(surface, n, seed);
         double sum = 0;
         double squares = 0;
         for (int i = 0; i < n; i++) {
@@ -76,7 +83,7 @@ class MeshSurfaceTest {
         assertEquals(0.2, surface.apertureArea(), 1e-12);
         assertEquals(0.28, surface.outlineArea(), 1e-12);
         int n = 60_000;
-        MirrorPoints p = SurfaceTest.places(surface, n, 76_004);
+        MirrorPoints p = SurfaceSamples.places(surface, n, 76_004);
         Vec normal = Direction.of(new Vec(-0.3, 0.2, 1)).vec();
         int inCorner = 0;
         int on = 0;
@@ -85,7 +92,7 @@ class MeshSurfaceTest {
                 on++;
                 assertTrue(Polygons.contains(LETTER_L, p.x[i], p.y[i]), "place " + i);
                 assertEquals(0.3 * p.x[i] - 0.2 * p.y[i], p.z[i], 1e-14);
-                assertEquals(0, normal.minus(SurfaceTest.normal(p, i)).length(), 1e-14);
+                assertEquals(0, normal.minus(SurfaceSamples.normal(p, i)).length(), 1e-14);
                 inCorner += p.x[i] < 0.2 && p.y[i] < 0.2 ? 1 : 0;
             }
         }
@@ -99,7 +106,7 @@ class MeshSurfaceTest {
     void normalsFaceTheSkyHoweverThePolygonRuns() {
         double[][] backwards = {{0, 0}, {0, 1}, {1, 0}};
         MirrorSurface surface = new MeshSurface(Polygons.inPlane(backwards, 0.5, 0), Direction.Z);
-        MirrorPoints p = SurfaceTest.places(surface, 100, 76_006);
+        MirrorPoints p = SurfaceSamples.places(surface, 100, 76_006);
         for (int i = 0; i < 100; i++) {
             assertTrue(p.nz[i] > 0 && p.nx[i] < 0);
         }

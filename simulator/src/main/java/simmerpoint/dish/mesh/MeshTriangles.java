@@ -1,4 +1,4 @@
-package simmerpoint.dish;
+package simmerpoint.dish.mesh;
 
 /** The polygons of a mesh as triangles that face +z, each with its normal and plan area. */
 final class MeshTriangles {

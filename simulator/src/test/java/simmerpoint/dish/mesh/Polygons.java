@@ -1,13 +1,13 @@
-package simmerpoint.dish;
+package simmerpoint.dish.mesh;
 
 import java.util.stream.IntStream;
 
 /** Meshes of one polygon for tests, and plane geometry the long way. */
-final class Polygons {
+public final class Polygons {
     private Polygons() {}
 
     /** The polygon with corners (x, y), y first squeezed into the plane z = a x + b y. */
-    static Mesh inPlane(double[][] corners, double a, double b) {
+    public static Mesh inPlane(double[][] corners, double a, double b) {
         double[] vertices = new double[3 * corners.length];
         for (int i = 0; i < corners.length; i++) {
             vertices[3 * i] = corners[i][0];
@@ -19,7 +19,7 @@ final class Polygons {
     }
 
     /** Signed area by the shoelace rule. */
-    static double area(double[][] corners) {
+    public static double area(double[][] corners) {
         double sum = 0;
         for (int i = 0; i < corners.length; i++) {
             double[] p = corners[i];
@@ -30,7 +30,7 @@ final class Polygons {
     }
 
     /** Whether (x, y) is inside, by counting the edges that a ray towards +x crosses. */
-    static boolean contains(double[][] corners, double x, double y) {
+    public static boolean contains(double[][] corners, double x, double y) {
         boolean inside = false;
         for (int i = 0, j = corners.length - 1; i < corners.length; j = i++) {
             double[] p = corners[i];

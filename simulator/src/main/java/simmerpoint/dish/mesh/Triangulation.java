@@ -1,4 +1,4 @@
-package simmerpoint.dish;
+package simmerpoint.dish.mesh;
 
 import java.util.Arrays;
 
@@ -10,13 +10,13 @@ import java.util.Arrays;
  * polygon's to rounding. The work grows with the cube of the corners at worst.
  */
 public final class Triangulation {
-    private final Outline outline;
+    private final PolygonOutline outline;
     private final int[] before;
     private final int[] after;
     private final int[] triangles;
     private int length;
 
-    private Triangulation(Outline outline) {
+    private Triangulation(PolygonOutline outline) {
         this.outline = outline;
         int n = outline.size();
         before = new int[n];
@@ -34,7 +34,7 @@ public final class Triangulation {
      * @return vertex numbers of the mesh, three for each triangle, running the same way round as the polygon
      */
     public static int[] of(Mesh mesh, int polygon) {
-        Outline outline = new Outline(mesh, polygon);
+        PolygonOutline outline = new PolygonOutline(mesh, polygon);
         Triangulation work = new Triangulation(outline);
         if (outline.isConvex()) {
             work.fan();
@@ -49,7 +49,7 @@ public final class Triangulation {
 
     /** Whether a polygon has no dents; corners where it runs straight on are none. */
     public static boolean isConvex(Mesh mesh, int polygon) {
-        return new Outline(mesh, polygon).isConvex();
+        return new PolygonOutline(mesh, polygon).isConvex();
     }
 
     private void fan() {

@@ -1,4 +1,4 @@
-package simmerpoint.dish;
+package simmerpoint.dish.mirror;
 
 import java.util.List;
 import java.util.Map;

@@ -1,4 +1,4 @@
-package simmerpoint.dish;
+package simmerpoint.dish.mesh;
 
 /** The focal length that drawn panels have, whatever their dish is said to have. */
 public final class MeshFocus {

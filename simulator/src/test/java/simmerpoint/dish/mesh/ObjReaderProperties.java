@@ -1,4 +1,4 @@
-package simmerpoint.dish;
+package simmerpoint.dish.mesh;
 
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -29,7 +29,7 @@ class ObjReaderProperties {
             Files.writeString(file, GOOD.substring(0, from) + typed + GOOD.substring(end));
             Mesh mesh = ObjReader.read(file, 1);
             for (int k = 0; k < mesh.polygons(); k++) {
-                Outline outline = new Outline(mesh, k);
+                PolygonOutline outline = new PolygonOutline(mesh, k);
                 assertTrue(outline.normalZ() > 0 && outline.area() > 0);
             }
         } catch (MeshException e) {

@@ -1,11 +1,11 @@
-package simmerpoint.dish;
+package simmerpoint.dish.mesh;
 
 /**
  * The outline of one polygon of a mesh, about the mean of its corners, in space and flattened. Flattening drops the
  * coordinate in which the polygon is thinnest and keeps it counter-clockwise: straight lines, order along them and ratios
  * of areas stay as they are.
  */
-final class Outline {
+final class PolygonOutline {
     private final double[] x;
     private final double[] y;
     private final double[] z;
@@ -19,7 +19,7 @@ final class Outline {
     private double[] v;
 
     /** Takes polygon {@code k} of {@code mesh}. */
-    Outline(Mesh mesh, int k) {
+    PolygonOutline(Mesh mesh, int k) {
         int first = mesh.firstCorner()[k];
         int n = mesh.firstCorner()[k + 1] - first;
         x = new double[n];

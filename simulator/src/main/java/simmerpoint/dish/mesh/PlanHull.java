@@ -1,9 +1,10 @@
-package simmerpoint.dish;
+package simmerpoint.dish.mesh;
 
 import java.util.ArrayList;
 import java.util.List;
 import org.apache.commons.math3.geometry.euclidean.twod.Vector2D;
 import org.apache.commons.math3.geometry.euclidean.twod.hull.MonotoneChain;
+import simmerpoint.dish.MirrorPoints;
 
 /** Convex outline in plan, and points drawn evenly from it. */
 final class PlanHull {

@@ -1,4 +1,4 @@
-package simmerpoint.dish;
+package simmerpoint.dish.mesh;
 
 import java.io.IOException;
 import java.nio.file.Path;

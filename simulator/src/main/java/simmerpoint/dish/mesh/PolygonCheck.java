@@ -1,4 +1,4 @@
-package simmerpoint.dish;
+package simmerpoint.dish.mesh;
 
 import java.nio.file.Path;
 import java.util.Locale;
@@ -34,7 +34,7 @@ final class PolygonCheck {
     /** Checks polygon {@code k} and turns it, changing {@code mesh.corners()}. */
     void checkAndTurn(int k) throws MeshException {
         checkNumbers(k);
-        Outline outline = new Outline(mesh, k);
+        PolygonOutline outline = new PolygonOutline(mesh, k);
         checkPoints(k, outline);
         double radius = outline.radius();
         if (!(outline.area() > NO_AREA * radius * radius)) {
@@ -67,7 +67,7 @@ final class PolygonCheck {
         }
     }
 
-    private void checkPoints(int k, Outline outline) throws MeshException {
+    private void checkPoints(int k, PolygonOutline outline) throws MeshException {
         for (int i = 0; i < outline.size(); i++) {
             for (int j = i + 1; j < outline.size(); j++) {
                 if (outline.samePoint(i, j)) {
@@ -80,7 +80,7 @@ final class PolygonCheck {
         }
     }
 
-    private void checkPlane(int k, Outline outline, double allowed) throws MeshException {
+    private void checkPlane(int k, PolygonOutline outline, double allowed) throws MeshException {
         int worst = 0;
         for (int i = 1; i < outline.size(); i++) {
             worst = outline.offPlane(i) > outline.offPlane(worst) ? i : worst;

@@ -1,4 +1,4 @@
-package simmerpoint.dish;
+package simmerpoint.dish.mesh;
 
 /**
  * Flat convex or concave polygons of a mesh in the dish frame, checked by whoever read them: every polygon has at least
