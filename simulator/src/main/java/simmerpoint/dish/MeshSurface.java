@@ -121,7 +121,7 @@ final class MeshSurface implements MirrorSurface {
     }
 
     @Override
-    public Optional<PanelTriangles> hidingPanels() {
+    public Optional<PanelTriangles> blockingPanels() {
         return mayHide ? Optional.of(new PanelTriangles(triangles.corners, triangles.owner)) : Optional.empty();
     }
 
