@@ -125,7 +125,7 @@ public final class MeshSurface implements MirrorSurface {
     }
 
     @Override
-    public Optional<PanelTriangles> hidingPanels() {
+    public Optional<PanelTriangles> blockingPanels() {
         return mayHide ? Optional.of(new PanelTriangles(triangles.corners, triangles.owner)) : Optional.empty();
     }
 

@@ -128,9 +128,10 @@ class MeshSurfaceTest {
         MirrorSurface wanted = MirrorSurfaces.of(
                 new DishPlan(1.2, 0.8, 0.3, 0, new Cut.FlatRings(12, 1, RingSpacing.EQUAL_WIDTH)), Direction.Z);
         assertEquals(wanted.apertureArea(), surface.apertureArea(), 1e-12);
-        assertTrue(surface.hidingPanels().isEmpty());
-        assertFalse(new MeshSurface(bowl(0.05), Direction.Z).hidingPanels().isEmpty(), "one panel lifted");
-        assertFalse(new MeshSurface(bowl, Direction.offZ(1.2, 0)).hidingPanels().isEmpty(), "sun far off the axis");
+        assertTrue(surface.blockingPanels().isEmpty());
+        assertFalse(new MeshSurface(bowl(0.05), Direction.Z).blockingPanels().isEmpty(), "one panel lifted");
+        assertFalse(
+                new MeshSurface(bowl, Direction.offZ(1.2, 0)).blockingPanels().isEmpty(), "sun far off the axis");
     }
 
     /** Twelve trapezoids round a hub; the first one lifted. */
