@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import simmerpoint.heat.Absorbed;
+import simmerpoint.heat.AbsorbedLight;
 import simmerpoint.pan.Pan;
 import simmerpoint.sampling.Estimate;
 import simmerpoint.scenario.Kitchen;
@@ -90,7 +90,7 @@ final class CookSection {
     /** What the pan's water does with these watts; empty for a bare disc. */
     private Optional<String> heat() {
         return result.scenario().kitchen().map(kitchen -> {
-            Absorbed absorbed = PanLights.absorbed(result, kitchen);
+            AbsorbedLight absorbed = PanLights.absorbed(result, kitchen);
             HeatSentences heat = new HeatSentences(kitchen, absorbed, figures.system());
             return heat.boil() + " " + heat.levelSentence() + " (" + capital(heat.weather()) + ".)";
         });

@@ -2,14 +2,14 @@ package simmerpoint.answer;
 
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Supplier;
-import simmerpoint.heat.Absorbed;
-import simmerpoint.heat.BoilAnswer;
-import simmerpoint.heat.Cooking;
+import simmerpoint.heat.AbsorbedLight;
+import simmerpoint.heat.BoilingOutcome;
+import simmerpoint.heat.CookingModel;
 import simmerpoint.heat.HeatLevel;
-import simmerpoint.heat.HeatLevels;
-import simmerpoint.heat.LevelAnswer;
-import simmerpoint.heat.Range;
-import simmerpoint.heat.SteamAnswer;
+import simmerpoint.heat.HeatLevelModel;
+import simmerpoint.heat.HeatLevelRange;
+import simmerpoint.heat.LikelyRange;
+import simmerpoint.heat.SteamRates;
 import simmerpoint.heat.Surroundings;
 import simmerpoint.scenario.Kitchen;
 import simmerpoint.units.UnitSystem;
@@ -19,19 +19,19 @@ final class HeatSentences {
     private static final double KILOMETRES_PER_MILE = 1.609344;
 
     private final Kitchen kitchen;
-    private final Absorbed absorbed;
-    private final Cooking cooking;
-    private final HeatLevels levels;
+    private final AbsorbedLight absorbed;
+    private final CookingModel cooking;
+    private final HeatLevelModel levels;
     private final HeatWords words;
     private final UnitSystem system;
-    private final Supplier<BoilAnswer> boil;
+    private final Supplier<BoilingOutcome> boil;
 
-    HeatSentences(Kitchen kitchen, Absorbed absorbed, UnitSystem system) {
+    HeatSentences(Kitchen kitchen, AbsorbedLight absorbed, UnitSystem system) {
         this.kitchen = kitchen;
         this.absorbed = absorbed;
         this.system = system;
-        cooking = new Cooking(kitchen.vessel(), kitchen.contents(), kitchen.around());
-        levels = new HeatLevels(cooking, kitchen.levels());
+        cooking = new CookingModel(kitchen.vessel(), kitchen.contents(), kitchen.around());
+        levels = new HeatLevelModel(cooking, kitchen.levels());
         words = new HeatWords(system);
         boil = once(() -> cooking.boil(absorbed));
     }
@@ -78,7 +78,7 @@ final class HeatSentences {
 
     /** How the water comes to the boil, or that it does not. */
     String boil() {
-        BoilAnswer answer = boil.get();
+        BoilingOutcome answer = boil.get();
         return "Its " + words.water(kitchen.contents().waterKilograms()) + " ("
                 + words.temperature(kitchen.contents().startCelsius()) + " at the start) "
                 + words.boil(answer, level()) + ".";
@@ -87,14 +87,14 @@ final class HeatSentences {
     /** How long its water takes, as a figure with its name. */
     Item.Figure boilFigure() {
         String water = words.water(kitchen.contents().waterKilograms());
-        BoilAnswer answer = boil.get();
+        BoilingOutcome answer = boil.get();
         String then = HeatWords.endsGently(answer, level()) ? ", then simmers" : "";
         return new Item.Figure("until its " + water + " boils", words.untilItBoils(answer) + then);
     }
 
     /** Level in words, and how sure it is. */
     String levelSentence() {
-        LevelAnswer answer = levels.levelWithSpread(absorbed);
+        HeatLevelRange answer = levels.levelWithSpread(absorbed);
         String gently =
                 HeatWords.endsGently(boil.get(), answer.likely()) ? ", a few bubbles with less steam than a boil" : "";
         String text = "In the end " + HeatWords.does(answer.likely()) + " (heat level: "
@@ -119,7 +119,7 @@ final class HeatSentences {
 
     /** Steam it makes when it boils; empty if it does not. */
     String steam() {
-        SteamAnswer steam = cooking.steam(absorbed);
+        SteamRates steam = cooking.steam(absorbed);
         if (level().compareTo(HeatLevel.BOIL) < 0) {
             return "";
         }
@@ -137,7 +137,7 @@ final class HeatSentences {
     /** How long it stays hot without the sun. */
     String afterwards() {
         double hold = Math.min(kitchen.levels().holdCelsius(), cooking.boilingCelsius());
-        Range settles = cooking.settles(absorbed);
+        LikelyRange settles = cooking.settles(absorbed);
         if (settles.likely() <= hold) {
             return "It never gets to " + words.temperature(hold) + ", the usual line for keeping food hot.";
         }

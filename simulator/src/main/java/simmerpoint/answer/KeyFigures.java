@@ -2,7 +2,7 @@ package simmerpoint.answer;
 
 import java.util.ArrayList;
 import java.util.List;
-import simmerpoint.heat.Absorbed;
+import simmerpoint.heat.AbsorbedLight;
 import simmerpoint.scenario.Kitchen;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.study.PanLights;
@@ -27,7 +27,7 @@ public final class KeyFigures {
             return all;
         }
         Kitchen kitchen = result.scenario().kitchen().get();
-        Absorbed absorbed = PanLights.absorbed(result.faces(), result.scenario(), kitchen)
+        AbsorbedLight absorbed = PanLights.absorbed(result.faces(), result.scenario(), kitchen)
                 .scaledTo(result.ledger().absorbed().value());
         HeatSentences heat = new HeatSentences(kitchen, absorbed, system);
         all.add(new Item.Figure(

@@ -6,11 +6,11 @@ import java.util.Locale;
 import simmerpoint.answer.LevelWords;
 import simmerpoint.answer.MoveWords;
 import simmerpoint.answer.Words;
-import simmerpoint.heat.BoilAnswer;
-import simmerpoint.heat.Cooking;
+import simmerpoint.heat.BoilingOutcome;
+import simmerpoint.heat.CookingModel;
 import simmerpoint.heat.HeatLevel;
-import simmerpoint.heat.LevelAnswer;
-import simmerpoint.heat.Range;
+import simmerpoint.heat.HeatLevelRange;
+import simmerpoint.heat.LikelyRange;
 import simmerpoint.setup.Stand;
 import simmerpoint.study.LevelBorder;
 import simmerpoint.study.PanMove;
@@ -67,16 +67,16 @@ public final class PanJson {
 
     private static void here(JsonObject json, PanResult result) throws IOException {
         PanPosition here = result.here();
-        Cooking cooking = result.cooking();
+        CookingModel cooking = result.cooking();
         position(json, here);
-        LevelAnswer level = result.levels().levelWithSpread(here.absorbedByFace());
+        HeatLevelRange level = result.levels().levelWithSpread(here.absorbedByFace());
         json.text("heat_level_low", LevelWords.of(level.lowest()));
         json.text("heat_level_high", LevelWords.of(level.highest()));
         json.number("water_kg", result.kitchen().contents().waterKilograms());
         json.number("start_C", result.kitchen().contents().startCelsius());
         json.number("boiling_C", cooking.boilingCelsius());
         range(json, "settles_C", cooking.settles(here.absorbedByFace()));
-        BoilAnswer boil = cooking.boil(here.absorbedByFace());
+        BoilingOutcome boil = cooking.boil(here.absorbedByFace());
         json.object("boil", answer -> boil(answer, boil));
         range(json, "steam_kg_h", cooking.steam(here.absorbedByFace()).all());
         json.object("level_begins_W", begins -> {
@@ -86,7 +86,7 @@ public final class PanJson {
         });
     }
 
-    private static void range(JsonObject json, String name, Range range) throws IOException {
+    private static void range(JsonObject json, String name, LikelyRange range) throws IOException {
         json.object(name, ends -> {
             ends.number("low", range.low());
             ends.number("likely", range.likely());
@@ -95,11 +95,11 @@ public final class PanJson {
     }
 
     /** Whether and when it boils, and where it settles. */
-    static void boil(JsonObject json, BoilAnswer answer) throws IOException {
-        if (answer instanceof BoilAnswer.Boils boils) {
+    static void boil(JsonObject json, BoilingOutcome answer) throws IOException {
+        if (answer instanceof BoilingOutcome.Boils boils) {
             json.text("answer", "boils");
             range(json, "seconds", boils.seconds());
-        } else if (answer instanceof BoilAnswer.MayBoil may) {
+        } else if (answer instanceof BoilingOutcome.MayBoil may) {
             json.text("answer", "may boil");
             json.number("share", may.share());
             json.number("soonest_seconds", may.soonestSeconds());

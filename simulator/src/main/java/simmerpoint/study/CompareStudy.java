@@ -8,9 +8,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
-import simmerpoint.heat.Absorbed;
-import simmerpoint.heat.BoilAnswer;
-import simmerpoint.heat.Cooking;
+import simmerpoint.heat.AbsorbedLight;
+import simmerpoint.heat.BoilingOutcome;
+import simmerpoint.heat.CookingModel;
 import simmerpoint.sampling.Estimate;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.scenario.Variant;
@@ -76,7 +76,7 @@ public final class CompareStudy {
     public record Impossible(Variant variant, String reason) {}
 
     /** One cooker's traced figures, without its maps. */
-    private record Traced(PairedWatts watts, Estimate peakFlux, double hottestFlux, Optional<BoilAnswer> boil) {}
+    private record Traced(PairedWatts watts, Estimate peakFlux, double hottestFlux, Optional<BoilingOutcome> boil) {}
 
     private Comparison run() {
         long start = System.nanoTime();
@@ -155,10 +155,10 @@ public final class CompareStudy {
 
     /** What the pan's water does with its light if that stays as it is. */
     /** Whether and when the water of a traced pan boils; empty for a bare disc. Takes some 10 ms. */
-    public static Optional<BoilAnswer> boil(TraceResult trace) {
+    public static Optional<BoilingOutcome> boil(TraceResult trace) {
         return trace.scenario().kitchen().map(kitchen -> {
-            Absorbed absorbed = PanLights.absorbed(trace, kitchen);
-            return new Cooking(kitchen.vessel(), kitchen.contents(), kitchen.around()).boil(absorbed);
+            AbsorbedLight absorbed = PanLights.absorbed(trace, kitchen);
+            return new CookingModel(kitchen.vessel(), kitchen.contents(), kitchen.around()).boil(absorbed);
         });
     }
 

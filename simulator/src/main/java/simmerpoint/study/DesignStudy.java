@@ -6,10 +6,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import simmerpoint.dish.PanelSize;
-import simmerpoint.heat.Absorbed;
-import simmerpoint.heat.Cooking;
+import simmerpoint.heat.AbsorbedLight;
+import simmerpoint.heat.CookingModel;
 import simmerpoint.heat.HeatLevel;
-import simmerpoint.heat.HeatLevels;
+import simmerpoint.heat.HeatLevelModel;
 import simmerpoint.sampling.Estimate;
 import simmerpoint.scenario.Kitchen;
 import simmerpoint.scenario.Scenario;
@@ -90,12 +90,13 @@ public final class DesignStudy {
         Kitchen kitchen = scenario.kitchen().orElseThrow();
         PairedWatts now = PairedStudy.watts(List.of(scenario), options.withRays(SEARCH_RAYS), progress)
                 .get(0);
-        Absorbed pattern = PanLights.absorbed(now.faces(), scenario, kitchen);
+        AbsorbedLight pattern = PanLights.absorbed(now.faces(), scenario, kitchen);
         return levels(kitchen).beginsLikely(level, pattern);
     }
 
-    private static HeatLevels levels(Kitchen kitchen) {
-        return new HeatLevels(new Cooking(kitchen.vessel(), kitchen.contents(), kitchen.around()), kitchen.levels());
+    private static HeatLevelModel levels(Kitchen kitchen) {
+        return new HeatLevelModel(
+                new CookingModel(kitchen.vessel(), kitchen.contents(), kitchen.around()), kitchen.levels());
     }
 
     private DesignResult run() {
@@ -189,7 +190,7 @@ public final class DesignStudy {
             return enough;
         }
         Kitchen kitchen = traced.scenario().kitchen().orElseThrow();
-        Absorbed absorbed = PanLights.absorbed(traced.faces(), traced.scenario(), kitchen);
+        AbsorbedLight absorbed = PanLights.absorbed(traced.faces(), traced.scenario(), kitchen);
         double missing = -levels(kitchen).spareWatts(wish.level().get(), absorbed);
         return missing <= SURE * watts.standardError();
     }

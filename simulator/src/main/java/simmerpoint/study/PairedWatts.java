@@ -4,7 +4,7 @@ import java.util.function.IntToDoubleFunction;
 import simmerpoint.sampling.Estimate;
 import simmerpoint.sampling.Replicates;
 import simmerpoint.scenario.Scenario;
-import simmerpoint.target.FaceSums;
+import simmerpoint.target.CaughtByFace;
 import simmerpoint.target.Ledger;
 
 /**
@@ -26,7 +26,7 @@ public record PairedWatts(
         double apertureArea,
         int panels,
         Ledger ledger,
-        FaceSums faces,
+        CaughtByFace faces,
         double[] caughtByReplicate) {
     /** Watts caught by the whole target. */
     public Estimate caught() {

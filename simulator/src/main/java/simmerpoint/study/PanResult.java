@@ -3,11 +3,11 @@ package simmerpoint.study;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import simmerpoint.heat.Absorbed;
-import simmerpoint.heat.Cooking;
+import simmerpoint.heat.AbsorbedLight;
+import simmerpoint.heat.CookingModel;
 import simmerpoint.heat.HeatLevel;
-import simmerpoint.heat.HeatLevels;
-import simmerpoint.heat.Range;
+import simmerpoint.heat.HeatLevelModel;
+import simmerpoint.heat.LikelyRange;
 import simmerpoint.scenario.Kitchen;
 
 /**
@@ -49,14 +49,14 @@ public record PanResult(
     }
 
     /** The balance of this pan. */
-    public Cooking cooking() {
+    public CookingModel cooking() {
         Kitchen kitchen = kitchen();
-        return new Cooking(kitchen.vessel(), kitchen.contents(), kitchen.around());
+        return new CookingModel(kitchen.vessel(), kitchen.contents(), kitchen.around());
     }
 
     /** Its heat levels. */
-    public HeatLevels levels() {
-        return new HeatLevels(cooking(), kitchen().levels());
+    public HeatLevelModel levels() {
+        return new HeatLevelModel(cooking(), kitchen().levels());
     }
 
     /** The move whose hottest place takes up most. */
@@ -67,7 +67,7 @@ public record PanResult(
     }
 
     /** Watts at which a level begins for light that falls as it does where the pan stands. */
-    public Range begins(HeatLevel level) {
+    public LikelyRange begins(HeatLevel level) {
         return levels().begins(level, here.absorbedByFace());
     }
 
@@ -76,8 +76,8 @@ public record PanResult(
      * and those at which it boils. Empty if that is more than all of it or nothing at all.
      */
     public Optional<Double> openShareForSimmer() {
-        Absorbed pattern = here.absorbedByFace();
-        HeatLevels levels = levels();
+        AbsorbedLight pattern = here.absorbedByFace();
+        HeatLevelModel levels = levels();
         double wanted =
                 (levels.beginsLikely(HeatLevel.SIMMER, pattern) + levels.beginsLikely(HeatLevel.BOIL, pattern)) / 2;
         double open = (wanted - directWatts) / (here.absorbed().value() - directWatts);

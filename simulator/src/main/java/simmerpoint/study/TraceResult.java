@@ -1,7 +1,7 @@
 package simmerpoint.study;
 
 import simmerpoint.scenario.Scenario;
-import simmerpoint.target.FaceSums;
+import simmerpoint.target.CaughtByFace;
 import simmerpoint.target.FluxMaps;
 import simmerpoint.target.Ledger;
 import simmerpoint.target.Spot;
@@ -30,7 +30,7 @@ public record TraceResult(
         Ledger ledger,
         Spot spot,
         FluxMaps maps,
-        FaceSums faces,
+        CaughtByFace faces,
         long seed,
         int replicates,
         boolean precisionReached,

@@ -7,10 +7,10 @@ import java.util.stream.IntStream;
 import simmerpoint.sampling.Estimate;
 import simmerpoint.scenario.Kitchen;
 import simmerpoint.scenario.Scenario;
-import simmerpoint.target.CatchPlan;
-import simmerpoint.target.Figures;
 import simmerpoint.target.FluxMaps;
-import simmerpoint.target.TargetCatch;
+import simmerpoint.target.LightCatcher;
+import simmerpoint.target.TallyStatistics;
+import simmerpoint.target.TargetScene;
 
 /**
  * Traces one scenario: the main job. A wanted precision is looked at after fixed numbers of rays only, 65,536 and every
@@ -22,16 +22,16 @@ public final class TraceStudy {
     private final Scenario scenario;
     private final TraceOptions options;
     private final Casting casting;
-    private final CatchPlan plan;
-    private final List<CatchPlan.Replicate> replicates;
-    private final List<TargetCatch> catchers;
+    private final TargetScene plan;
+    private final List<TargetScene.Replicate> replicates;
+    private final List<LightCatcher> catchers;
     private final int firstBits;
 
     private TraceStudy(Scenario scenario, TraceOptions options) {
         this.scenario = scenario;
         this.options = options;
         casting = new Casting(scenario, options);
-        plan = new CatchPlan(
+        plan = new TargetScene(
                 scenario.target(), casting.setup(), scenario.sun(), scenario.mirror(), options.peakDiscRadius());
         firstBits = options.precision() > 0 ? FIRST_LOOK_BITS : Casting.bitsFor(options.rays());
         replicates = IntStream.range(0, Casting.REPLICATES)
@@ -105,7 +105,7 @@ public final class TraceStudy {
             Casting casting,
             Scenario scenario,
             TraceOptions options,
-            Figures figures,
+            TallyStatistics figures,
             boolean precisionReached,
             double seconds) {
         CompletableFuture<FluxMaps> maps = casting.threads() > 1
@@ -127,7 +127,7 @@ public final class TraceStudy {
     }
 
     /** Share of caught and direct light that the pan takes up; a bare disc takes all. */
-    static double absorbedShare(Scenario scenario, Figures figures) {
+    static double absorbedShare(Scenario scenario, TallyStatistics figures) {
         double light = figures.caught().value() + figures.direct();
         if (scenario.kitchen().isEmpty() || !(light > 0)) {
             return 1;

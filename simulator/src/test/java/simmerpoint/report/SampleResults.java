@@ -4,8 +4,8 @@ import java.util.Optional;
 import java.util.function.DoubleBinaryOperator;
 import simmerpoint.dish.Cut;
 import simmerpoint.dish.DishPlan;
-import simmerpoint.dish.Mirror;
 import simmerpoint.dish.RingSpacing;
+import simmerpoint.dish.mirror.Mirror;
 import simmerpoint.pan.Finish;
 import simmerpoint.pan.Pan;
 import simmerpoint.pan.Plane;
@@ -17,7 +17,7 @@ import simmerpoint.setup.Stand;
 import simmerpoint.study.TraceResult;
 import simmerpoint.sun.SunShape;
 import simmerpoint.sun.Sunlight;
-import simmerpoint.target.FaceSums;
+import simmerpoint.target.CaughtByFace;
 import simmerpoint.target.FluxMap;
 import simmerpoint.target.FluxMaps;
 import simmerpoint.target.Ledger;
@@ -216,7 +216,7 @@ public final class SampleResults {
                 ledger,
                 spot(maps, caught / reflected, underside),
                 maps,
-                new FaceSums(underside, 0.9, new double[] {wall}, 0.5, 0, 1),
+                new CaughtByFace(underside, 0.9, new double[] {wall}, 0.5, 0, 1),
                 1,
                 32,
                 true,

@@ -1,7 +1,7 @@
 package simmerpoint.viewer.live;
 
 import java.util.Optional;
-import simmerpoint.heat.BoilAnswer;
+import simmerpoint.heat.BoilingOutcome;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.study.PairedTrace;
 
@@ -19,8 +19,8 @@ import simmerpoint.study.PairedTrace;
 public record PairState(
         Optional<PairedTrace> kept,
         Optional<PairedTrace> now,
-        Optional<BoilAnswer> keptBoil,
-        Optional<BoilAnswer> nowBoil,
+        Optional<BoilingOutcome> keptBoil,
+        Optional<BoilingOutcome> nowBoil,
         boolean working,
         double done,
         Optional<String> refusal) {
