@@ -1,10 +1,10 @@
 package simmerpoint.answer;
 
-import simmerpoint.heat.BoilAnswer;
-import simmerpoint.heat.CloudAnswer;
+import simmerpoint.heat.BoilingOutcome;
+import simmerpoint.heat.CloudEffect;
 import simmerpoint.heat.HeatLevel;
-import simmerpoint.heat.LevelAnswer;
-import simmerpoint.heat.SteamAnswer;
+import simmerpoint.heat.HeatLevelRange;
+import simmerpoint.heat.SteamRates;
 import simmerpoint.heat.Surroundings;
 import simmerpoint.scenario.Kitchen;
 import simmerpoint.study.HeatResult;
@@ -42,7 +42,7 @@ final class HeatSentences {
 
     /** How the water comes to the boil, or that it does not. */
     String boil() {
-        BoilAnswer answer = result.boil();
+        BoilingOutcome answer = result.boil();
         return "Its " + words.water(kitchen.contents().waterKilograms()) + " ("
                 + words.temperature(kitchen.contents().startCelsius()) + " at the start) "
                 + words.boil(answer, level()) + ".";
@@ -51,14 +51,14 @@ final class HeatSentences {
     /** How long its water takes, as a figure with its name. */
     Item.Figure boilFigure() {
         String water = words.water(kitchen.contents().waterKilograms());
-        BoilAnswer answer = result.boil();
+        BoilingOutcome answer = result.boil();
         String then = HeatWords.endsGently(answer, level()) ? ", then simmers" : "";
         return new Item.Figure("until its " + water + " boils", words.untilItBoils(answer) + then);
     }
 
     /** Level in words, and how sure it is. */
     String levelSentence() {
-        LevelAnswer answer = result.levelRange();
+        HeatLevelRange answer = result.levelRange();
         String gently = HeatWords.endsGently(result.boil(), answer.likely())
                 ? ", a few bubbles with less steam than a boil"
                 : "";
@@ -84,7 +84,7 @@ final class HeatSentences {
 
     /** Steam it makes when it boils; empty if it does not. */
     String steam() {
-        SteamAnswer steam = result.steam();
+        SteamRates steam = result.steam();
         if (level().compareTo(HeatLevel.BOIL) < 0) {
             return "";
         }
@@ -94,7 +94,7 @@ final class HeatSentences {
 
     /** What a cloud of five minutes does. */
     String cloud() {
-        CloudAnswer cloud = result.cloud();
+        CloudEffect cloud = result.cloud();
         return "A cloud of five minutes cools it by " + words.difference(cloud.dropKelvin()) + "; after that it takes "
                 + HeatWords.minutes(cloud.recoverySeconds()) + " to be as hot as before.";
     }

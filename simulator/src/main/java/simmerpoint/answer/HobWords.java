@@ -1,11 +1,11 @@
 package simmerpoint.answer;
 
-import simmerpoint.heat.HobRing;
+import simmerpoint.heat.GasBurner;
 
 /**
  * What watts going into a pan mean to someone who cooks on a gas hob.
  *
- * <p>The rings and the low flame are those of {@link HobRing}. Rings differ by maker and country, so that the bands are
+ * <p>The rings and the low flame are those of {@link GasBurner}. Rings differ by maker and country, so that the bands are
  * widened by 5 % on either side before a dish is said to be outside them.
  */
 final class HobWords {
@@ -32,7 +32,7 @@ final class HobWords {
 
     private static String ring(double watts) {
         String below = "";
-        for (HobRing ring : HobRing.ALL) {
+        for (GasBurner ring : GasBurner.ALL) {
             if (watts < ring.lowWatts() * (1 - SLACK)) {
                 return below.isEmpty()
                         ? "That is less than a small gas ring gives a pot (about 570\u00a0to\u00a0600\u00a0W) and more than a "

@@ -6,10 +6,10 @@ import java.util.Locale;
 import simmerpoint.answer.LevelWords;
 import simmerpoint.answer.MoveWords;
 import simmerpoint.answer.Words;
-import simmerpoint.heat.BoilAnswer;
+import simmerpoint.heat.BoilingOutcome;
 import simmerpoint.heat.HeatLevel;
-import simmerpoint.heat.LevelAnswer;
-import simmerpoint.heat.Range;
+import simmerpoint.heat.HeatLevelRange;
+import simmerpoint.heat.LikelyRange;
 import simmerpoint.setup.Stand;
 import simmerpoint.study.HeatResult;
 import simmerpoint.study.LevelBorder;
@@ -69,7 +69,7 @@ public final class PanJson {
         PanPosition here = result.here();
         HeatResult heat = result.heat();
         position(json, here);
-        LevelAnswer level = heat.levelRange();
+        HeatLevelRange level = heat.levelRange();
         json.text("heat_level_low", LevelWords.of(level.lowest()));
         json.text("heat_level_high", LevelWords.of(level.highest()));
         json.number("water_kg", result.kitchen().contents().waterKilograms());
@@ -85,7 +85,7 @@ public final class PanJson {
         });
     }
 
-    private static void range(JsonObject json, String name, Range range) throws IOException {
+    private static void range(JsonObject json, String name, LikelyRange range) throws IOException {
         json.object(name, ends -> {
             ends.number("low", range.low());
             ends.number("likely", range.likely());
@@ -94,11 +94,11 @@ public final class PanJson {
     }
 
     /** Whether and when it boils, and where it settles. */
-    static void boil(JsonObject json, BoilAnswer answer) throws IOException {
-        if (answer instanceof BoilAnswer.Boils boils) {
+    static void boil(JsonObject json, BoilingOutcome answer) throws IOException {
+        if (answer instanceof BoilingOutcome.Boils boils) {
             json.text("answer", "boils");
             range(json, "seconds", boils.seconds());
-        } else if (answer instanceof BoilAnswer.MayBoil may) {
+        } else if (answer instanceof BoilingOutcome.MayBoil may) {
             json.text("answer", "may boil");
             json.number("share", may.share());
             json.number("soonest_seconds", may.soonestSeconds());

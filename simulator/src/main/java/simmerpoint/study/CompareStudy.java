@@ -8,7 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
-import simmerpoint.heat.BoilAnswer;
+import simmerpoint.heat.BoilingOutcome;
 import simmerpoint.sampling.Estimate;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.scenario.Variant;
@@ -91,7 +91,7 @@ public final class CompareStudy {
     }
 
     /** One cooker's traced figures, without its maps. */
-    private record Traced(PairedWatts watts, Estimate peakFlux, double hottestFlux, Optional<BoilAnswer> boil) {
+    private record Traced(PairedWatts watts, Estimate peakFlux, double hottestFlux, Optional<BoilingOutcome> boil) {
         static Traced of(PairedTrace pair) {
             TraceResult trace = pair.trace();
             return new Traced(

@@ -3,18 +3,18 @@ package simmerpoint.study;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Supplier;
-import simmerpoint.heat.Absorbed;
-import simmerpoint.heat.BoilAnswer;
-import simmerpoint.heat.CloudAnswer;
-import simmerpoint.heat.Cooking;
+import simmerpoint.heat.AbsorbedLight;
+import simmerpoint.heat.BoilingOutcome;
+import simmerpoint.heat.CloudEffect;
+import simmerpoint.heat.CookingModel;
 import simmerpoint.heat.HeatLevel;
-import simmerpoint.heat.HeatLevels;
-import simmerpoint.heat.LevelAnswer;
-import simmerpoint.heat.Range;
-import simmerpoint.heat.SteamAnswer;
+import simmerpoint.heat.HeatLevelModel;
+import simmerpoint.heat.HeatLevelRange;
+import simmerpoint.heat.LikelyRange;
+import simmerpoint.heat.SteamRates;
 import simmerpoint.scenario.Kitchen;
 import simmerpoint.scenario.Scenario;
-import simmerpoint.target.FaceSums;
+import simmerpoint.target.CaughtByFace;
 
 /**
  * What a pan's water does with its light if that stays as it is. Every figure is computed when it is first asked for and then
@@ -25,18 +25,18 @@ public final class HeatResult {
     public static final double CLOUD_SECONDS = 300;
 
     private final Kitchen kitchen;
-    private final Absorbed absorbed;
-    private final Supplier<Cooking> cooking;
-    private final Supplier<HeatLevels> levels;
-    private final Supplier<LevelAnswer> levelRange;
-    private final Supplier<BoilAnswer> boil;
-    private final Supplier<Range> settles;
-    private final Supplier<SteamAnswer> steam;
-    private final Supplier<CloudAnswer> cloud;
-    private final Supplier<Range> hold;
+    private final AbsorbedLight absorbed;
+    private final Supplier<CookingModel> cooking;
+    private final Supplier<HeatLevelModel> levels;
+    private final Supplier<HeatLevelRange> levelRange;
+    private final Supplier<BoilingOutcome> boil;
+    private final Supplier<LikelyRange> settles;
+    private final Supplier<SteamRates> steam;
+    private final Supplier<CloudEffect> cloud;
+    private final Supplier<LikelyRange> hold;
 
     /** For the pan and weather of {@code kitchen} and what the pan takes up, face by face. */
-    public HeatResult(Kitchen kitchen, Absorbed absorbed) {
+    public HeatResult(Kitchen kitchen, AbsorbedLight absorbed) {
         this.kitchen = kitchen;
         this.absorbed = absorbed;
         cooking = once(kitchen::cooking);
@@ -50,7 +50,7 @@ public final class HeatResult {
     }
 
     /** For the traced light on the faces of the pan of {@code scenario}; empty for a bare disc. */
-    static Optional<HeatResult> of(Scenario scenario, FaceSums faces) {
+    static Optional<HeatResult> of(Scenario scenario, CaughtByFace faces) {
         return scenario.kitchen().map(kitchen -> new HeatResult(kitchen, PanLights.absorbed(faces, scenario, kitchen)));
     }
 
@@ -71,7 +71,7 @@ public final class HeatResult {
     }
 
     /** What the pan takes up. */
-    public Absorbed absorbed() {
+    public AbsorbedLight absorbed() {
         return absorbed;
     }
 
@@ -86,27 +86,27 @@ public final class HeatResult {
     }
 
     /** Heat level with its spread. */
-    public LevelAnswer levelRange() {
+    public HeatLevelRange levelRange() {
         return levelRange.get();
     }
 
     /** Whether and when the water boils. */
-    public BoilAnswer boil() {
+    public BoilingOutcome boil() {
         return boil.get();
     }
 
     /** Temperature the water settles at, °C. */
-    public Range settlesCelsius() {
+    public LikelyRange settlesCelsius() {
         return settles.get();
     }
 
     /** Steam once it has settled. */
-    public SteamAnswer steam() {
+    public SteamRates steam() {
         return steam.get();
     }
 
     /** What a cloud of {@link #CLOUD_SECONDS} that takes all light does once the water has settled. */
-    public CloudAnswer cloud() {
+    public CloudEffect cloud() {
         return cloud.get();
     }
 
@@ -116,17 +116,17 @@ public final class HeatResult {
     }
 
     /** How long settled water stays above {@link #holdCelsius} without the sun, s; 0 if it never gets there. */
-    public Range holdSeconds() {
+    public LikelyRange holdSeconds() {
         return hold.get();
     }
 
-    /** Watts to spare at the border where {@code level} begins, see {@link HeatLevels#spareWatts}. */
+    /** Watts to spare at the border where {@code level} begins, see {@link HeatLevelModel#spareWatts}. */
     public double spareWatts(HeatLevel level) {
         return levels.get().spareWatts(level, absorbed);
     }
 
     /** Absorbed watts at which {@code level} begins for light shared between the faces as this is. */
-    public Range begins(HeatLevel level) {
+    public LikelyRange begins(HeatLevel level) {
         return levels.get().begins(level, absorbed);
     }
 

@@ -5,14 +5,14 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
-import simmerpoint.heat.Frying;
-import simmerpoint.heat.FryingTable;
-import simmerpoint.heat.HeatLevels;
-import simmerpoint.heat.Vessel;
+import simmerpoint.heat.FryingAssessment;
+import simmerpoint.heat.FryingThresholds;
+import simmerpoint.heat.HeatLevelModel;
+import simmerpoint.heat.ThermalPan;
 import simmerpoint.sampling.Estimate;
 import simmerpoint.scenario.Kitchen;
 import simmerpoint.scenario.Scenario;
-import simmerpoint.target.FaceSums;
+import simmerpoint.target.CaughtByFace;
 import simmerpoint.target.Ledger;
 
 /**
@@ -43,7 +43,7 @@ public final class PanStudy {
     private final TraceOptions forMove;
     private final TraceOptions fewer;
     private final Casting casting;
-    private final HeatLevels levels;
+    private final HeatLevelModel levels;
     private final Optional<StoredLight> light;
 
     private PanStudy(Scenario scenario, TraceOptions asked, Progress progress) {
@@ -166,8 +166,8 @@ public final class PanStudy {
 
     /** The pan as traced in one place, with the same figures that the trace itself answers. */
     private PanPosition position(TraceResult result, double offset) {
-        Vessel vessel = kitchen.vessel();
-        FaceSums faces = result.faces();
+        ThermalPan vessel = kitchen.vessel();
+        CaughtByFace faces = result.faces();
         HeatResult heat = result.heat().orElseThrow();
         double caught = result.ledger().caught().value();
         double middle = HotSpots.middleFlux(result) * vessel.underside().absorbedShare(faces.undersideCosine());
@@ -184,6 +184,6 @@ public final class PanStudy {
                 caught > 0 ? result.ledger().underside().value() / caught : 0,
                 middle,
                 evenness,
-                Frying.read(middle, evenness, FryingTable.USUAL));
+                FryingAssessment.read(middle, evenness, FryingThresholds.USUAL));
     }
 }

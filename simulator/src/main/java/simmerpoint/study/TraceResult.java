@@ -2,7 +2,7 @@ package simmerpoint.study;
 
 import java.util.Optional;
 import simmerpoint.scenario.Scenario;
-import simmerpoint.target.FaceSums;
+import simmerpoint.target.CaughtByFace;
 import simmerpoint.target.FluxMaps;
 import simmerpoint.target.Ledger;
 import simmerpoint.target.Spot;
@@ -32,7 +32,7 @@ public record TraceResult(
         Ledger ledger,
         Spot spot,
         FluxMaps maps,
-        FaceSums faces,
+        CaughtByFace faces,
         Optional<HeatResult> heat,
         long seed,
         int replicates,

@@ -4,8 +4,8 @@ import java.util.Optional;
 import java.util.function.DoubleBinaryOperator;
 import simmerpoint.dish.Cut;
 import simmerpoint.dish.DishPlan;
-import simmerpoint.dish.Mirror;
 import simmerpoint.dish.RingSpacing;
+import simmerpoint.dish.mirror.Mirror;
 import simmerpoint.pan.Finish;
 import simmerpoint.pan.Pan;
 import simmerpoint.pan.Plane;
@@ -19,7 +19,7 @@ import simmerpoint.study.PanLights;
 import simmerpoint.study.TraceResult;
 import simmerpoint.sun.SunShape;
 import simmerpoint.sun.Sunlight;
-import simmerpoint.target.FaceSums;
+import simmerpoint.target.CaughtByFace;
 import simmerpoint.target.FluxMap;
 import simmerpoint.target.FluxMaps;
 import simmerpoint.target.Ledger;
@@ -212,7 +212,7 @@ public final class SampleResults {
                 estimate(caught),
                 Estimate.exact(direct),
                 estimate(absorbed));
-        FaceSums faces = new FaceSums(underside, 0.9, new double[] {wall}, 0.5, 0, 1);
+        CaughtByFace faces = new CaughtByFace(underside, 0.9, new double[] {wall}, 0.5, 0, 1);
         return new TraceResult(
                 scenario,
                 outlineArea,

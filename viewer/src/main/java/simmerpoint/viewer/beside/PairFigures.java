@@ -8,7 +8,7 @@ import simmerpoint.answer.CompareAnswer;
 import simmerpoint.answer.Figures;
 import simmerpoint.answer.HeatWords;
 import simmerpoint.answer.Words;
-import simmerpoint.heat.BoilAnswer;
+import simmerpoint.heat.BoilingOutcome;
 import simmerpoint.pan.Pan;
 import simmerpoint.sampling.Estimate;
 import simmerpoint.scenario.DifferingKey;
@@ -119,8 +119,8 @@ final class PairFigures {
                 figures.flux(keptPeak),
                 figures.flux(nowPeak),
                 difference(peakSeen, peak.value(), figures.flux(size(peak)), "stronger", "weaker")));
-        Optional<BoilAnswer> keptBoil = kept.trace().heat().map(HeatResult::boil);
-        Optional<BoilAnswer> nowBoil = now.trace().heat().map(HeatResult::boil);
+        Optional<BoilingOutcome> keptBoil = kept.trace().heat().map(HeatResult::boil);
+        Optional<BoilingOutcome> nowBoil = now.trace().heat().map(HeatResult::boil);
         if (keptBoil.isPresent() || nowBoil.isPresent()) {
             rows.add(new Row("boils in", water(keptBoil, units), water(nowBoil, units), ""));
         }
@@ -139,18 +139,18 @@ final class PairFigures {
         return seen ? size + " " + (value > 0 ? more : less) : UNSEEN;
     }
 
-    private static String water(Optional<BoilAnswer> answer, UnitSystem units) {
+    private static String water(Optional<BoilingOutcome> answer, UnitSystem units) {
         return answer.map(a -> water(a, units)).orElse(DifferingKey.NOTHING);
     }
 
-    private static String water(BoilAnswer answer, UnitSystem units) {
-        if (answer instanceof BoilAnswer.Boils boils) {
+    private static String water(BoilingOutcome answer, UnitSystem units) {
+        if (answer instanceof BoilingOutcome.Boils boils) {
             return HeatWords.minutes(boils.seconds());
         }
-        if (answer instanceof BoilAnswer.MayBoil may) {
+        if (answer instanceof BoilingOutcome.MayBoil may) {
             return HeatWords.time(may.soonestSeconds()) + " or never";
         }
-        return "never: " + new HeatWords(units).temperature(((BoilAnswer.Never) answer).settlesCelsius());
+        return "never: " + new HeatWords(units).temperature(((BoilingOutcome.Never) answer).settlesCelsius());
     }
 
     /** At most two of the keys in which they differ, for a name: "slope-error 5 mrad, pull-back 0 cm". */
