@@ -12,7 +12,7 @@ import java.util.function.Predicate;
 import java.util.function.ToDoubleFunction;
 import java.util.function.ToLongFunction;
 import java.util.stream.Stream;
-import simmerpoint.heat.Range;
+import simmerpoint.heat.LikelyRange;
 import simmerpoint.quantities.Quantity.Type;
 import simmerpoint.sampling.Estimate;
 
@@ -48,13 +48,14 @@ public record Fields<R>(List<Field<R>> all) {
     }
 
     /** Three figures: {@code boil_*_s} are {@code boil_low_s}, {@code boil_likely_s}, {@code boil_high_s}. */
-    public Fields<R> range(String key, String label, Function<R, Range> value) {
-        return number(key.replace("*", "low"), label + ": one pan in ten falls below", value, Range::low)
-                .number(key.replace("*", "likely"), label + ": with the likely losses", value, Range::likely)
-                .number(key.replace("*", "high"), label + ": one pan in ten falls above", value, Range::high);
+    public Fields<R> range(String key, String label, Function<R, LikelyRange> value) {
+        return number(key.replace("*", "low"), label + ": one pan in ten falls below", value, LikelyRange::low)
+                .number(key.replace("*", "likely"), label + ": with the likely losses", value, LikelyRange::likely)
+                .number(key.replace("*", "high"), label + ": one pan in ten falls above", value, LikelyRange::high);
     }
 
-    private Fields<R> number(String key, String label, Function<R, Range> range, Function<Range, Double> end) {
+    private Fields<R> number(
+            String key, String label, Function<R, LikelyRange> range, Function<LikelyRange, Double> end) {
         return value(key, label, Type.NUMBER, true, Field.chain(range, end));
     }
 

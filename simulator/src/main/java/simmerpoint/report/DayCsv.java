@@ -4,7 +4,7 @@ import java.nio.charset.StandardCharsets;
 import java.time.format.DateTimeFormatter;
 import java.util.Locale;
 import simmerpoint.answer.LevelWords;
-import simmerpoint.heat.BoilAnswer;
+import simmerpoint.heat.BoilingOutcome;
 import simmerpoint.quantities.OneLine;
 import simmerpoint.quantities.StableNumber;
 import simmerpoint.quantities.Version;
@@ -99,11 +99,11 @@ public final class DayCsv {
     }
 
     /** Time to boil with the likely losses, s; NaN if it never does. */
-    static double boilSeconds(BoilAnswer boil) {
-        if (boil instanceof BoilAnswer.Boils boils) {
+    static double boilSeconds(BoilingOutcome boil) {
+        if (boil instanceof BoilingOutcome.Boils boils) {
             return boils.seconds().likely();
         }
-        return boil instanceof BoilAnswer.MayBoil may ? may.likelySeconds().orElse(Double.NaN) : Double.NaN;
+        return boil instanceof BoilingOutcome.MayBoil may ? may.likelySeconds().orElse(Double.NaN) : Double.NaN;
     }
 
     private void cells(double... figures) {
