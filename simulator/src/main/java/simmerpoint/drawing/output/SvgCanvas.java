@@ -173,7 +173,9 @@ public final class SvgCanvas extends Canvas {
                         "viewBox",
                         x + " " + y + " " + width + " " + height,
                         "preserveAspectRatio",
-                        "none")
+                        "none",
+                        "aria-hidden",
+                        "true")
                 .line();
         drawing.run();
         writer.close("svg").line();
