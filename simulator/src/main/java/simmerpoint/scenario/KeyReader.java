@@ -4,8 +4,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import simmerpoint.units.InputText;
 import simmerpoint.units.QuantityException;
-import simmerpoint.units.Spaces;
 
 /** Walks the nodes of a file along {@link Keys} and finds unknown, misplaced, wrong and missing keys. */
 final class KeyReader {
@@ -57,7 +57,7 @@ final class KeyReader {
         }
         try {
             Object si = ValueReader.read(key, scalar.text());
-            values.put(key, new Value(si, Spaces.shown(scalar.text()), scalar.line(), true));
+            values.put(key, new Value(si, InputText.shown(scalar.text()), scalar.line(), true));
         } catch (QuantityException e) {
             problems.add(scalar.line(), key.path(), e.getMessage());
         }
@@ -73,13 +73,13 @@ final class KeyReader {
         String found = nothing
                 ? "there is nothing under it"
                 : entry.node() instanceof Node.Scalar scalar
-                        ? Spaces.shown(scalar.text()) + " stands here, but a section is needed"
+                        ? InputText.shown(scalar.text()) + " stands here, but a section is needed"
                         : "a list stands here, but a section is needed";
         problems.add(entry.keyLine(), path, found + "; its keys are " + names(path));
     }
 
     private void unknown(String section, String name, int line) {
-        String path = Spaces.shown(section.isEmpty() ? name : section + "." + name);
+        String path = InputText.shown(section.isEmpty() ? name : section + "." + name);
         Optional<String> elsewhere = elsewhere(name);
         Optional<String> near = elsewhere.isPresent() ? Optional.empty() : Nearest.of(name, Keys.namesIn(section));
         String advice = elsewhere

@@ -3,7 +3,7 @@ package simmerpoint.scenario;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import simmerpoint.units.Spaces;
+import simmerpoint.units.InputText;
 
 /** Puts values that were given beside the file (key by full path) into its nodes. */
 final class Overrides {
@@ -49,7 +49,7 @@ final class Overrides {
     }
 
     private static boolean sameWord(String a, String b) {
-        return Spaces.normalised(a).equalsIgnoreCase(Spaces.normalised(b));
+        return InputText.normalised(a).equalsIgnoreCase(InputText.normalised(b));
     }
 
     /** The file's own figures of a mirror are those of the material they stand beside, not of another. */
@@ -65,7 +65,7 @@ final class Overrides {
     private static void refuseUnknown(String path, Problems problems) throws ScenarioException {
         Optional<String> wrong = unknown(path);
         if (wrong.isPresent()) {
-            throw problems.refuse(0, Spaces.shown(path), wrong.get());
+            throw problems.refuse(0, InputText.shown(path), wrong.get());
         }
     }
 

@@ -3,7 +3,7 @@ package simmerpoint.scenario;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import simmerpoint.units.Spaces;
+import simmerpoint.units.InputText;
 
 /** Keys of a file that no longer belong when another cut, kind or mirror material is chosen beside it. */
 final class Strangers {
@@ -26,7 +26,7 @@ final class Strangers {
         if (chooser == null || key.onlyFor().isEmpty() || !overrides.containsKey(chooser)) {
             return false;
         }
-        String chosen = Spaces.normalised(overrides.get(chooser));
+        String chosen = InputText.normalised(overrides.get(chooser));
         Optional<String> word = Keys.find(chooser).orElseThrow().words().stream()
                 .filter(w -> w.equalsIgnoreCase(chosen))
                 .findFirst();

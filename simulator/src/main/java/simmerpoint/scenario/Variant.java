@@ -5,7 +5,7 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.stream.Collectors;
-import simmerpoint.units.Spaces;
+import simmerpoint.units.InputText;
 
 /**
  * One of several scenarios that are held against each other.
@@ -35,7 +35,7 @@ public record Variant(String file, Path folder, String source, Map<String, Strin
 
     static String assignments(Map<String, String> varied) {
         return varied.entrySet().stream()
-                .map(e -> e.getKey() + "=" + Spaces.shown(e.getValue()))
+                .map(e -> e.getKey() + "=" + InputText.shown(e.getValue()))
                 .collect(Collectors.joining(", "));
     }
 }
