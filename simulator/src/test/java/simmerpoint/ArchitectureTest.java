@@ -40,6 +40,7 @@ class ArchitectureTest {
             List.of("safety", "trial", "workshop"),
             List.of("quantities"),
             List.of("answer"),
+            List.of("drawing"),
             List.of("report"),
             List.of("command"));
 
