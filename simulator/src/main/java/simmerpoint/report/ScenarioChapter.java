@@ -2,7 +2,6 @@ package simmerpoint.report;
 
 import java.util.List;
 import simmerpoint.answer.Words;
-import simmerpoint.dish.Cut;
 import simmerpoint.scenario.ReadScenario;
 
 /** The scenario's own text, to be copied into a file, and what was odd in it. */
@@ -20,14 +19,16 @@ final class ScenarioChapter {
                                 + HtmlText.cut(Words.oneLine(fileName), 80)
                                 + ", it can be changed and worked out anew.")
                 .line();
-        if (read.scenario().dish().cut() instanceof Cut.FromFile mesh) {
-            pen.leaf(
-                            "p",
-                            "Its panels were drawn elsewhere: the file "
-                                    + HtmlText.cut(Words.oneLine(mesh.mesh().name()), 80)
-                                    + " belongs to it and is not part of this page.")
-                    .line();
-        }
+        read.scenario()
+                .dish()
+                .cut()
+                .fileName()
+                .ifPresent(name -> pen.leaf(
+                                "p",
+                                "Its panels were drawn elsewhere: the file "
+                                        + HtmlText.cut(Words.oneLine(name), 80)
+                                        + " belongs to it and is not part of this page.")
+                        .line());
         pen.open("pre", "tabindex", "0", "aria-label", "Text of the scenario")
                 .leaf("code", read.sourceText())
                 .close("pre")
