@@ -85,7 +85,7 @@ class ScenarioReaderTest {
         for (Path file : files) {
             Scenario s = ScenarioReader.read(file).scenario();
             titles += seen.add(s.title()) ? 1 : 0;
-            seen.add(s.dish().cut().getClass());
+            seen.add(s.dish().cut().kind());
         }
         assertEquals(5, titles);
         assertEquals(10, seen.size());
@@ -114,8 +114,8 @@ class ScenarioReaderTest {
                 "cut: flat-rings, sectors: 16, rings: 3, spacing: equal-length|FlatRings[sectors=16, rings=3, spacing=EQUAL_LENGTH]",
                 "cut: flat-rings, sectors: 16, rings: 3, spacing: equal-depth-step|FlatRings[sectors=16, rings=3, spacing=EQUAL_DEPTH_STEP]",
                 "cut: bent-strips, sectors: 32|BentStrips[sectors=32]",
-                "cut: square-tiles, tile: 2 in|SquareTiles[tileMetres=0.0508]",
-                "cut: hexagon-tiles, tile: 50 mm|HexagonTiles[tileMetres=0.05]",
+                "cut: square-tiles, tile: 2 in|Tiles[shape=SQUARE, tileMetres=0.0508]",
+                "cut: hexagon-tiles, tile: 50 mm|Tiles[shape=HEXAGON, tileMetres=0.05]",
                 "cut: smooth|Smooth[]"
             })
     void readsEveryCut(String surface, String cut) throws Exception {
