@@ -39,6 +39,7 @@ class ArchitectureTest {
             List.of("study"),
             List.of("safety", "trial", "workshop"),
             List.of("answer"),
+            List.of("drawing"),
             List.of("report"),
             List.of("command"));
 

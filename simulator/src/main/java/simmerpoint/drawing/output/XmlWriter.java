@@ -1,4 +1,4 @@
-package simmerpoint.report;
+package simmerpoint.drawing.output;
 
 import java.util.ArrayDeque;
 import java.util.Deque;
@@ -7,12 +7,12 @@ import java.util.Deque;
  * Writes elements of HTML and SVG, well formed in the sense of XML too: every element is closed, every text and attribute
  * escaped.
  */
-final class HtmlPen {
+public final class XmlWriter {
     private final StringBuilder out = new StringBuilder(1 << 16);
     private final Deque<String> open = new ArrayDeque<>();
 
     /** Opens an element; {@code attributes} are names and values in turn, an attribute whose value is null is left out. */
-    HtmlPen open(String tag, String... attributes) {
+    public XmlWriter open(String tag, String... attributes) {
         out.append('<').append(tag);
         attributes(attributes);
         out.append('>');
@@ -21,7 +21,7 @@ final class HtmlPen {
     }
 
     /** Closes the element opened last, which must be a {@code tag}. */
-    HtmlPen close(String tag) {
+    public XmlWriter close(String tag) {
         String last = open.isEmpty() ? "nothing" : open.pop();
         if (!last.equals(tag)) {
             throw new IllegalStateException("</" + tag + "> closes " + last);
@@ -31,13 +31,13 @@ final class HtmlPen {
     }
 
     /** A line break in the page's source, where it means nothing. */
-    HtmlPen line() {
+    public XmlWriter line() {
         out.append('\n');
         return this;
     }
 
     /** An element without content, of those that HTML knows as such, or of SVG. */
-    HtmlPen empty(String tag, String... attributes) {
+    public XmlWriter empty(String tag, String... attributes) {
         out.append('<').append(tag);
         attributes(attributes);
         out.append("/>");
@@ -45,24 +45,24 @@ final class HtmlPen {
     }
 
     /** Text in the open element. */
-    HtmlPen text(String text) {
-        out.append(HtmlText.escaped(text));
+    public XmlWriter text(String text) {
+        out.append(XmlText.escaped(text));
         return this;
     }
 
     /** An element that holds text only. */
-    HtmlPen leaf(String tag, String text, String... attributes) {
+    public XmlWriter leaf(String tag, String text, String... attributes) {
         return open(tag, attributes).text(text).close(tag);
     }
 
-    /** What another pen has written. */
-    HtmlPen put(HtmlPen other) {
+    /** What another writer has written. */
+    public XmlWriter put(XmlWriter other) {
         out.append(other.written());
         return this;
     }
 
     /** A style sheet of our own, as it is: without the signs that would end it or start an entity. */
-    HtmlPen style(String sheet) {
+    public XmlWriter style(String sheet) {
         if (sheet.contains("<") || sheet.contains("&")) {
             throw new IllegalArgumentException("a style sheet with < or &");
         }
@@ -76,14 +76,14 @@ final class HtmlPen {
                 out.append(' ')
                         .append(attributes[k])
                         .append("=\"")
-                        .append(HtmlText.escaped(attributes[k + 1]))
+                        .append(XmlText.escaped(attributes[k + 1]))
                         .append('"');
             }
         }
     }
 
     /** Everything written; all elements must be closed. */
-    String written() {
+    public String written() {
         if (!open.isEmpty()) {
             throw new IllegalStateException(open.peek() + " is not closed");
         }

@@ -1,20 +1,20 @@
-package simmerpoint.report;
+package simmerpoint.drawing.output;
 
 /** Text from outside made fit to stand in a page: whatever it says, it stays text. */
-final class HtmlText {
+public final class XmlText {
     private static final int REPLACEMENT = 0xFFFD;
     private static final int FIRST_PRINTABLE = 0x20;
     private static final int DELETE = 0x7F;
     private static final int LAST_CONTROL = 0x9F;
 
-    private HtmlText() {}
+    private XmlText() {}
 
     /**
      * {@code text} for the inside of an element or of an attribute in double quotes. The five signs that mean something in
      * HTML are written as references; what may not stand in a page at all (control characters, halves of a surrogate
      * pair, code points that are no characters) becomes the replacement character.
      */
-    static String escaped(String text) {
+    public static String escaped(String text) {
         StringBuilder out = new StringBuilder(text.length() + 16);
         text.codePoints().forEach(codePoint -> append(codePoint, out));
         return out.toString();
@@ -42,7 +42,7 @@ final class HtmlText {
     }
 
     /** {@code text} cut with dots to at most {@code most} code points. */
-    static String cut(String text, int most) {
+    public static String cut(String text, int most) {
         if (text.codePointCount(0, text.length()) <= most) {
             return text;
         }
