@@ -86,11 +86,11 @@ final class SharedLight {
             if (views[r] == null) {
                 views[r] = light.new FrameTransform();
             }
-            return views[r].from(fromFirst);
+            return views[r].apply(fromFirst);
         }
 
         TallyStatistics figures() {
-            return plan.figures(replicates);
+            return plan.statistics(replicates);
         }
 
         PairedWatts watts(TallyStatistics figures) {
@@ -100,7 +100,7 @@ final class SharedLight {
                     casting.surface().apertureArea(),
                     casting.surface().panels(),
                     figures.ledger(TraceStudy.absorbedShare(scenario, figures)),
-                    figures.faces(),
+                    figures.caughtByFace(),
                     figures.caughtByReplicate());
         }
     }

@@ -81,7 +81,7 @@ public final class TraceStudy {
             int bits = FIRST_LOOK_BITS + block;
             double from = block == 0 ? 0 : Math.pow(2, bits - 1.0 - most);
             traceBlock(workers, block, from, Math.pow(2, (double) bits - most));
-            Estimate caught = plan.figures(replicates).caught();
+            Estimate caught = plan.statistics(replicates).caught();
             if (caught.relativeError() <= options.precision()) {
                 return true;
             }
@@ -97,7 +97,7 @@ public final class TraceStudy {
     }
 
     private TraceResult result(boolean reached, double seconds) {
-        return result(casting, scenario, options, plan.figures(replicates), reached, seconds);
+        return result(casting, scenario, options, plan.statistics(replicates), reached, seconds);
     }
 
     /** Everything that the figures of a catch say. */
@@ -119,7 +119,7 @@ public final class TraceStudy {
                 figures.ledger(absorbedShare(scenario, figures)),
                 figures.spot(),
                 maps.join(),
-                figures.faces(),
+                figures.caughtByFace(),
                 options.seed(),
                 Casting.REPLICATES,
                 precisionReached,
@@ -128,11 +128,11 @@ public final class TraceStudy {
 
     /** Share of caught and direct light that the pan takes up; a bare disc takes all. */
     static double absorbedShare(Scenario scenario, TallyStatistics figures) {
-        double light = figures.caught().value() + figures.direct();
+        double light = figures.caught().value() + figures.directWatts();
         if (scenario.kitchen().isEmpty() || !(light > 0)) {
             return 1;
         }
         Kitchen kitchen = scenario.kitchen().get();
-        return PanLights.absorbed(figures.faces(), scenario, kitchen).total() / light;
+        return PanLights.absorbed(figures.caughtByFace(), scenario, kitchen).total() / light;
     }
 }
