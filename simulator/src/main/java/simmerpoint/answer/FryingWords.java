@@ -1,18 +1,18 @@
 package simmerpoint.answer;
 
-import simmerpoint.heat.BurnerComparison;
 import simmerpoint.heat.FryingAssessment;
 import simmerpoint.heat.FryingThresholds;
+import simmerpoint.heat.GasBurner;
 import simmerpoint.pan.Pan;
 import simmerpoint.study.TraceResult;
 
 /** How evenly a pan heats, and whether its hot spot is strong enough to burn food. */
 public final class FryingWords {
     /**
-     * What the lowest flame gives, W/m²: 100 W ({@link BurnerComparison#LOW_FLAME}) into a pan of 24 cm, as in {@link FryingThresholds}. A
+     * What the lowest flame gives, W/m²: 100 W ({@link GasBurner#LOW_FLAME}) into a pan of 24 cm, as in {@link FryingThresholds}. A
      * small ring on full gives such a pan 13 kW/m².
      */
-    private static final double LOWEST_FLAME = BurnerComparison.LOW_FLAME.low() / (Math.PI * 0.12 * 0.12);
+    private static final double LOWEST_FLAME = GasBurner.LOW_FLAME.low() / (Math.PI * 0.12 * 0.12);
 
     private FryingWords() {}
 
@@ -23,8 +23,7 @@ public final class FryingWords {
         double area = Math.PI * pan.radiusMetres() * pan.radiusMetres();
         boolean scorches = scorches(
                 result.spot().peakFlux().value(), result.ledger().absorbed().value(), area);
-        return heats(
-                FryingAssessment.read(0, evenness, area, FryingThresholds.USUAL).spread(), scorches);
+        return heats(FryingAssessment.read(0, evenness, FryingThresholds.USUAL).spread(), scorches);
     }
 
     /** The same for a spread that was read before. */

@@ -26,7 +26,7 @@ final class PanHereSection {
         here = result.here();
         figures = new Figures(system);
         lengths = new MoveWords(system);
-        heat = new HeatSentences(result.kitchen(), here.absorbedByFace(), system);
+        heat = new HeatSentences(result.heat(), system);
     }
 
     static Section of(PanResult result, UnitSystem system) {

@@ -87,7 +87,7 @@ final class PanPlaceSection {
         boolean cool = result.moves().stream()
                 .flatMap(m -> m.stretches().stream())
                 .allMatch(s -> s.level().compareTo(HeatLevel.SIMMER) < 0);
-        LikelyRange begins = result.begins(HeatLevel.SIMMER);
+        LikelyRange begins = result.heat().begins(HeatLevel.SIMMER);
         if (cool) {
             PanPosition best = result.hottestMove().hottest();
             return "It never simmers: at the best place along the three moves "

@@ -5,10 +5,8 @@ package simmerpoint.heat;
  *
  * @param level by the flux
  * @param spread by the evenness
- * @param hobWattsOnThisPan watts that a hob would have to put into this pan for the same mean flux, W: for
- *     {@link BurnerComparison#compare}
  */
-public record FryingAssessment(FryingLevel level, Spread spread, double hobWattsOnThisPan) {
+public record FryingAssessment(FryingLevel level, Spread spread) {
     /** How evenly a pan heats. */
     public enum Spread {
         /** As a thick pan on a hob. */
@@ -25,23 +23,16 @@ public record FryingAssessment(FryingLevel level, Spread spread, double hobWatts
      * @param meanFluxWattsPerSquareMetre flux that the middle of the pan takes up (absorptance counted), mean over the
      *     inner half of the underside's radius, W/m²
      * @param evenness standard deviation ÷ mean of flux over the underside, at least 0
-     * @param undersideAreaSquareMetres of this pan, m²
      * @param table the borders
      */
-    public static FryingAssessment read(
-            double meanFluxWattsPerSquareMetre,
-            double evenness,
-            double undersideAreaSquareMetres,
-            FryingThresholds table) {
+    public static FryingAssessment read(double meanFluxWattsPerSquareMetre, double evenness, FryingThresholds table) {
         ArgumentChecks.notNegative("flux", meanFluxWattsPerSquareMetre, "W/m²");
         ArgumentChecks.notNegative("evenness", evenness, "of 1");
-        ArgumentChecks.positive("area of the underside", undersideAreaSquareMetres, "m²");
         return new FryingAssessment(
                 level(meanFluxWattsPerSquareMetre, table),
                 evenness <= table.evenBelow()
                         ? Spread.EVEN
-                        : evenness <= table.patchyBelow() ? Spread.PATCHY : Spread.HOT_SPOT,
-                meanFluxWattsPerSquareMetre * undersideAreaSquareMetres);
+                        : evenness <= table.patchyBelow() ? Spread.PATCHY : Spread.HOT_SPOT);
     }
 
     private static FryingLevel level(double flux, FryingThresholds table) {

@@ -7,11 +7,11 @@ import simmerpoint.answer.LevelWords;
 import simmerpoint.answer.MoveWords;
 import simmerpoint.answer.Words;
 import simmerpoint.heat.BoilingOutcome;
-import simmerpoint.heat.CookingModel;
 import simmerpoint.heat.HeatLevel;
 import simmerpoint.heat.HeatLevelRange;
 import simmerpoint.heat.LikelyRange;
 import simmerpoint.setup.Stand;
+import simmerpoint.study.HeatResult;
 import simmerpoint.study.LevelBorder;
 import simmerpoint.study.PanMove;
 import simmerpoint.study.PanPosition;
@@ -67,21 +67,20 @@ public final class PanJson {
 
     private static void here(JsonObject json, PanResult result) throws IOException {
         PanPosition here = result.here();
-        CookingModel cooking = result.cooking();
+        HeatResult heat = result.heat();
         position(json, here);
-        HeatLevelRange level = result.levels().levelWithSpread(here.absorbedByFace());
+        HeatLevelRange level = heat.levelRange();
         json.text("heat_level_low", LevelWords.of(level.lowest()));
         json.text("heat_level_high", LevelWords.of(level.highest()));
         json.number("water_kg", result.kitchen().contents().waterKilograms());
         json.number("start_C", result.kitchen().contents().startCelsius());
-        json.number("boiling_C", cooking.boilingCelsius());
-        range(json, "settles_C", cooking.settles(here.absorbedByFace()));
-        BoilingOutcome boil = cooking.boil(here.absorbedByFace());
-        json.object("boil", answer -> boil(answer, boil));
-        range(json, "steam_kg_h", cooking.steam(here.absorbedByFace()).all());
+        json.number("boiling_C", heat.boilingCelsius());
+        range(json, "settles_C", heat.settlesCelsius());
+        json.object("boil", answer -> boil(answer, heat.boil()));
+        range(json, "steam_kg_h", heat.steam().all());
         json.object("level_begins_W", begins -> {
             for (HeatLevel each : Arrays.asList(HeatLevel.values()).subList(1, HeatLevel.values().length)) {
-                range(begins, each.name().toLowerCase(Locale.ROOT), result.begins(each));
+                range(begins, each.name().toLowerCase(Locale.ROOT), heat.begins(each));
             }
         });
     }

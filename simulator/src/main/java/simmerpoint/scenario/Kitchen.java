@@ -1,6 +1,8 @@
 package simmerpoint.scenario;
 
 import java.util.Map;
+import simmerpoint.heat.CookingModel;
+import simmerpoint.heat.HeatLevelModel;
 import simmerpoint.heat.HeatLevelThresholds;
 import simmerpoint.heat.PanContents;
 import simmerpoint.heat.PanMaterial;
@@ -35,6 +37,16 @@ public record Kitchen(ThermalPan vessel, PanContents contents, Surroundings arou
         ThermalPan vessel = ThermalPan.of(pan, steel, usualKilograms(pan, steel, true), true);
         PanContents water = new PanContents(usualWater(vessel), 20);
         return new Kitchen(vessel, water, Surroundings.outdoors(20, 1, 0), HeatLevelThresholds.USUAL);
+    }
+
+    /** The balance of this pan, water and weather. */
+    public CookingModel cooking() {
+        return new CookingModel(vessel, contents, around);
+    }
+
+    /** The heat levels of this pan, water and weather. */
+    public HeatLevelModel heatLevels() {
+        return new HeatLevelModel(cooking(), levels);
     }
 
     /** Mass of a usual pan of that size and material, kg; its lid counts if it is on. */

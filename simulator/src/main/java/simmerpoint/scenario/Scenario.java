@@ -3,7 +3,7 @@ package simmerpoint.scenario;
 import java.util.Optional;
 import simmerpoint.dish.BuildErrors;
 import simmerpoint.dish.DishPlan;
-import simmerpoint.dish.Mirror;
+import simmerpoint.dish.mirror.Mirror;
 import simmerpoint.pan.Pan;
 import simmerpoint.pan.Target;
 import simmerpoint.setup.Aim;

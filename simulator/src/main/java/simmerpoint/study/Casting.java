@@ -2,10 +2,10 @@ package simmerpoint.study;
 
 import java.util.Locale;
 import java.util.stream.IntStream;
-import simmerpoint.dish.Mirror;
 import simmerpoint.dish.MirrorSurface;
 import simmerpoint.dish.MirrorSurfaces;
 import simmerpoint.dish.PanelTilts;
+import simmerpoint.dish.mirror.Mirror;
 import simmerpoint.pan.Target;
 import simmerpoint.sampling.ScrambledSobol;
 import simmerpoint.scenario.Scenario;

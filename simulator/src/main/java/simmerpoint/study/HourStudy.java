@@ -47,8 +47,8 @@ final class HourStudy {
         outdoors = scenario.outdoors().orElseThrow(() -> new IllegalArgumentException("a day needs a place"));
         kitchen = scenario.kitchen()
                 .orElseThrow(() -> new IllegalArgumentException("a day needs a pan, not a bare disc"));
-        cooking = new CookingModel(kitchen.vessel(), kitchen.contents(), kitchen.around());
-        levels = new HeatLevelModel(cooking, kitchen.levels());
+        cooking = kitchen.cooking();
+        levels = kitchen.heatLevels();
     }
 
     /** Rays traced so far. */
@@ -90,7 +90,8 @@ final class HourStudy {
                 scenario.withSun(new Sunlight(elevation, likely, scenario.sun().shape()));
         TraceResult traced = TraceStudy.run(then, options, progress);
         rays += traced.run().rays();
-        AbsorbedLight absorbed = PanLights.absorbed(traced.faces(), then, kitchen);
+        HeatResult heat = traced.heat().orElseThrow();
+        AbsorbedLight absorbed = heat.absorbed();
         AbsorbedLight low = absorbed.times(beam.lowWattsPerSquareMetre() / likely);
         AbsorbedLight high = absorbed.times(beam.highWattsPerSquareMetre() / likely);
         return new HourLight(

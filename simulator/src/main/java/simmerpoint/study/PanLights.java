@@ -48,10 +48,4 @@ public final class PanLights {
     public static AbsorbedLight absorbed(CaughtByFace faces, Scenario scenario, Kitchen kitchen) {
         return all(faces, scenario, kitchen).absorbedBy(kitchen.vessel());
     }
-
-    /** What the pan takes up in a traced scenario, whose kitchen this is: face by face, in all what its ledger says. */
-    public static AbsorbedLight absorbed(TraceResult result, Kitchen kitchen) {
-        return absorbed(result.faces(), result.scenario(), kitchen)
-                .scaledTo(result.ledger().absorbed().value());
-    }
 }

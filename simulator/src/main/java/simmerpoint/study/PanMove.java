@@ -97,7 +97,7 @@ public final class PanMove {
                 caught > 0 ? light.undersideWatts(offset) / caught : 0,
                 middle,
                 evenness,
-                FryingAssessment.read(middle, evenness, area, FryingThresholds.USUAL));
+                FryingAssessment.read(middle, evenness, FryingThresholds.USUAL));
     }
 
     /** The place where the pan takes up most. */

@@ -5,8 +5,6 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
-import simmerpoint.heat.AbsorbedLight;
-import simmerpoint.heat.CookingModel;
 import simmerpoint.heat.FryingAssessment;
 import simmerpoint.heat.FryingThresholds;
 import simmerpoint.heat.HeatLevelModel;
@@ -52,8 +50,7 @@ public final class PanStudy {
         this.scenario = scenario;
         kitchen = scenario.kitchen()
                 .orElseThrow(() -> new IllegalArgumentException("only a pan can be asked for its place"));
-        levels = new HeatLevelModel(
-                new CookingModel(kitchen.vessel(), kitchen.contents(), kitchen.around()), kitchen.levels());
+        levels = kitchen.heatLevels();
         casting = new Casting(scenario, asked);
         base = TraceStudy.run(scenario, asked, new Part(progress, 0, BASE_SHARE));
         options = asked.withPrecision(0).withRays(base.run().rays());
@@ -171,15 +168,15 @@ public final class PanStudy {
     private PanPosition position(TraceResult result, double offset) {
         ThermalPan vessel = kitchen.vessel();
         CaughtByFace faces = result.faces();
-        AbsorbedLight absorbed = PanLights.absorbed(faces, scenario, kitchen);
+        HeatResult heat = result.heat().orElseThrow();
         double caught = result.ledger().caught().value();
         double middle = HotSpots.middleFlux(result) * vessel.underside().absorbedShare(faces.undersideCosine());
         double evenness = Math.max(0, result.spot().evenness().value());
         return new PanPosition(
                 offset,
                 result.ledger().absorbed(),
-                absorbed,
-                levels.level(absorbed),
+                heat.absorbed(),
+                heat.level(),
                 result.spot().peakFlux(),
                 HotSpots.wallPeak(result),
                 result.ledger().underside().value() / vessel.levelArea(),
@@ -187,6 +184,6 @@ public final class PanStudy {
                 caught > 0 ? result.ledger().underside().value() / caught : 0,
                 middle,
                 evenness,
-                FryingAssessment.read(middle, evenness, vessel.levelArea(), FryingThresholds.USUAL));
+                FryingAssessment.read(middle, evenness, FryingThresholds.USUAL));
     }
 }

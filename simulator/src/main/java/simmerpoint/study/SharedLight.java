@@ -2,6 +2,7 @@ package simmerpoint.study;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import simmerpoint.geometry.Pose;
 import simmerpoint.scenario.Scenario;
@@ -94,13 +95,14 @@ final class SharedLight {
         }
 
         PairedWatts watts(TallyStatistics figures) {
+            Optional<HeatResult> heat = HeatResult.of(scenario, figures.caughtByFace());
             return new PairedWatts(
                     scenario,
                     casting.surface().outlineArea(),
                     casting.surface().apertureArea(),
                     casting.surface().panels(),
-                    figures.ledger(TraceStudy.absorbedShare(scenario, figures)),
-                    figures.caughtByFace(),
+                    TraceStudy.ledger(figures, heat),
+                    heat,
                     figures.caughtByReplicate());
         }
     }

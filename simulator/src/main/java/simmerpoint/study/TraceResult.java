@@ -1,5 +1,6 @@
 package simmerpoint.study;
 
+import java.util.Optional;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.target.CaughtByFace;
 import simmerpoint.target.FluxMaps;
@@ -17,6 +18,7 @@ import simmerpoint.target.Spot;
  * @param spot the spot figures
  * @param maps the flux maps
  * @param faces caught light by face
+ * @param heat what that light does to the pan's water; empty for a bare disc
  * @param seed of the random scrambles and of the build errors
  * @param replicates number of independent replicates behind every standard error
  * @param precisionReached whether the asked precision was reached before the bound on rays; true if none was asked
@@ -31,6 +33,7 @@ public record TraceResult(
         Spot spot,
         FluxMaps maps,
         CaughtByFace faces,
+        Optional<HeatResult> heat,
         long seed,
         int replicates,
         boolean precisionReached,

@@ -2,12 +2,14 @@ package simmerpoint.study;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.stream.IntStream;
 import simmerpoint.sampling.Estimate;
-import simmerpoint.scenario.Kitchen;
 import simmerpoint.scenario.Scenario;
+import simmerpoint.target.CaughtByFace;
 import simmerpoint.target.FluxMaps;
+import simmerpoint.target.Ledger;
 import simmerpoint.target.LightCatcher;
 import simmerpoint.target.TallyStatistics;
 import simmerpoint.target.TargetScene;
@@ -111,28 +113,28 @@ public final class TraceStudy {
         CompletableFuture<FluxMaps> maps = casting.threads() > 1
                 ? CompletableFuture.supplyAsync(figures::maps)
                 : CompletableFuture.completedFuture(figures.maps());
+        CaughtByFace faces = figures.caughtByFace();
+        Optional<HeatResult> heat = HeatResult.of(scenario, faces);
         return new TraceResult(
                 scenario,
                 casting.surface().outlineArea(),
                 casting.surface().apertureArea(),
                 casting.surface().panels(),
-                figures.ledger(absorbedShare(scenario, figures)),
+                ledger(figures, heat),
                 figures.spot(),
                 maps.join(),
-                figures.caughtByFace(),
+                faces,
+                heat,
                 options.seed(),
                 Casting.REPLICATES,
                 precisionReached,
                 new TraceResult.RunInfo(figures.rays(), casting.threads(), seconds));
     }
 
-    /** Share of caught and direct light that the pan takes up; a bare disc takes all. */
-    static double absorbedShare(Scenario scenario, TallyStatistics figures) {
+    /** The ledger with what the pan takes up of caught and direct light; a bare disc takes all. */
+    static Ledger ledger(TallyStatistics figures, Optional<HeatResult> heat) {
         double light = figures.caught().value() + figures.directWatts();
-        if (scenario.kitchen().isEmpty() || !(light > 0)) {
-            return 1;
-        }
-        Kitchen kitchen = scenario.kitchen().get();
-        return PanLights.absorbed(figures.caughtByFace(), scenario, kitchen).total() / light;
+        double absorbed = heat.map(h -> h.absorbed().total()).orElse(light);
+        return figures.ledger(light > 0 ? absorbed / light : 1);
     }
 }

@@ -3,7 +3,7 @@ package simmerpoint.target;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
-import simmerpoint.dish.Mirror;
+import simmerpoint.dish.mirror.Mirror;
 import simmerpoint.pan.Target;
 import simmerpoint.sampling.Estimate;
 import simmerpoint.sampling.Replicates;

@@ -2,7 +2,7 @@ package simmerpoint.target;
 
 import java.util.List;
 import java.util.Optional;
-import simmerpoint.dish.Mirror;
+import simmerpoint.dish.mirror.Mirror;
 import simmerpoint.geometry.Direction;
 import simmerpoint.pan.Pan;
 import simmerpoint.pan.Target;

@@ -1,10 +1,10 @@
 package simmerpoint.tracing;
 
 import java.util.Arrays;
-import simmerpoint.dish.Mirror;
 import simmerpoint.dish.MirrorPoints;
 import simmerpoint.dish.MirrorSurface;
 import simmerpoint.dish.PanelTilts;
+import simmerpoint.dish.mirror.Mirror;
 import simmerpoint.geometry.Direction;
 import simmerpoint.geometry.Pose;
 import simmerpoint.geometry.Rotation;

@@ -1,6 +1,6 @@
 package simmerpoint.tracing;
 
-import simmerpoint.dish.Mirror;
+import simmerpoint.dish.mirror.Mirror;
 
 /**
  * Random errors of a mirror as one Gaussian tilt of its normal. A tilt turns the reflected ray by twice itself in the

@@ -14,7 +14,7 @@ import java.util.concurrent.CancellationException;
 import org.junit.jupiter.api.Test;
 import simmerpoint.dish.Cut;
 import simmerpoint.dish.DishPlan;
-import simmerpoint.dish.Mirror;
+import simmerpoint.dish.mirror.Mirror;
 import simmerpoint.pan.Plane;
 import simmerpoint.sampling.Estimate;
 import simmerpoint.scenario.Ground;

@@ -1,8 +1,8 @@
 package simmerpoint.viewer.editing;
 
 import java.util.Optional;
-import simmerpoint.dish.Material;
-import simmerpoint.dish.MaterialCatalogue;
+import simmerpoint.dish.mirror.Material;
+import simmerpoint.dish.mirror.MaterialCatalogue;
 import simmerpoint.heat.PanMaterial;
 import simmerpoint.pan.CatalogueFinish;
 import simmerpoint.pan.FinishCatalogue;
