@@ -1,4 +1,4 @@
-package simmerpoint.report;
+package simmerpoint.drawing;
 
 /**
  * Colours for flux: from near black over blue, violet, red and orange to pale yellow. Lightness rises all the way, so
