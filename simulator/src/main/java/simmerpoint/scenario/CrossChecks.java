@@ -9,13 +9,13 @@ final class CrossChecks {
     private static final double MOST_PANELS = 2_000_000;
     private static final QuantityWriter METRIC = new QuantityWriter(UnitSystem.METRIC);
 
-    private final Values v;
+    private final ScenarioValues v;
     private final Problems problems;
     private final double diameter;
     private final double hub;
     private final String cut;
 
-    private CrossChecks(Values values, Problems problems) {
+    private CrossChecks(ScenarioValues values, Problems problems) {
         this.v = values;
         this.problems = problems;
         this.diameter = values.number("dish.diameter");
@@ -24,7 +24,7 @@ final class CrossChecks {
     }
 
     /** Checks all; {@code elevation} is where the sun stands, rad. */
-    static void check(Values values, double elevation, Problems problems) {
+    static void check(ScenarioValues values, double elevation, Problems problems) {
         CrossChecks checks = new CrossChecks(values, problems);
         checks.dish();
         checks.gap();
@@ -150,7 +150,7 @@ final class CrossChecks {
     }
 
     private String typed(String path) {
-        return v.get(path).typed();
+        return v.shown(path);
     }
 
     private void tell(String path, String text) {

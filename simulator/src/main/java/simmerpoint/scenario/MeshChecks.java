@@ -14,7 +14,7 @@ final class MeshChecks {
 
     private MeshChecks() {}
 
-    static void check(DishPlan dish, Values values, Problems problems) {
+    static void check(DishPlan dish, ScenarioValues values, Problems problems) {
         if (!(dish.cut() instanceof Cut.FromFile fromFile)) {
             return;
         }

@@ -26,15 +26,13 @@ import simmerpoint.sun.UniformDisc;
 
 /** Makes the SI values of a scenario out of checked keys, and reads the files they name. */
 final class ScenarioBuilder {
-    private final Values v;
+    private final ScenarioValues v;
     private final DayLight light;
-    private final Path folder;
     private final Problems problems;
 
-    ScenarioBuilder(Values values, DayLight light, Path folder, Problems problems) {
+    ScenarioBuilder(ScenarioValues values, DayLight light, Problems problems) {
         this.v = values;
         this.light = light;
-        this.folder = folder;
         this.problems = problems;
     }
 
@@ -86,7 +84,7 @@ final class ScenarioBuilder {
 
     private Cut mesh() {
         try {
-            Path file = folder.resolve(v.text("dish.surface.file"));
+            Path file = v.folder().resolve(v.text("dish.surface.file"));
             return new Cut.FromFile(LastMesh.read(file, metresPer(v.text("dish.surface.unit"))));
         } catch (MeshException e) {
             problems.add(v.line("dish.surface.file"), "dish.surface.file", e.getMessage());
@@ -129,7 +127,7 @@ final class ScenarioBuilder {
 
     private SunShape sunTable() {
         try {
-            return MeasuredSun.read(folder.resolve(v.text("sun.shape.file")));
+            return MeasuredSun.read(v.folder().resolve(v.text("sun.shape.file")));
         } catch (SunTableException e) {
             problems.add(v.line("sun.shape.file"), "sun.shape.file", e.getMessage());
             return null;

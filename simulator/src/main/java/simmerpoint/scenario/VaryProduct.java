@@ -67,12 +67,11 @@ final class VaryProduct {
     private static Map<String, String> belonging(Map<String, String> combination) {
         Map<String, String> out = new LinkedHashMap<>(combination);
         out.keySet().removeIf(path -> {
-            Key key = Keys.find(path).orElseThrow();
-            Optional<String> chosen = word(combination, Keys.CHOOSERS.get(key.section()));
-            boolean stranger = chosen.isPresent()
-                    && !key.onlyFor().isEmpty()
-                    && !key.onlyFor().contains(chosen.get());
-            return stranger || isVoid(path, combination);
+            Key key = Keys.get(path);
+            boolean applies = word(combination, Keys.CHOOSERS.get(key.section()))
+                    .map(key::isFor)
+                    .orElse(true);
+            return !applies || isVoid(path, combination);
         });
         return out;
     }
@@ -94,7 +93,7 @@ final class VaryProduct {
         Map<String, String> out = new LinkedHashMap<>(combination);
         VOID.keySet().stream()
                 .filter(path -> isVoid(path, combination))
-                .forEach(path -> out.put(path, Keys.find(path).orElseThrow().defaultText()));
+                .forEach(path -> out.put(path, Keys.get(path).defaultText()));
         return out;
     }
 }

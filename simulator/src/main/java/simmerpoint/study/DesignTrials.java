@@ -9,7 +9,7 @@ import java.util.Optional;
 import simmerpoint.dish.PanelSize;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.scenario.ScenarioException;
-import simmerpoint.scenario.ScenarioVariants;
+import simmerpoint.scenario.ScenarioValues;
 import simmerpoint.setup.StandGeometry;
 
 /**
@@ -17,14 +17,14 @@ import simmerpoint.setup.StandGeometry;
  * that cannot be built, stood or kept within the limits on sheet and pan height has none.
  */
 final class DesignTrials {
-    private final ScenarioVariants base;
+    private final ScenarioValues base;
     private final TraceOptions options;
     private final Progress asked;
     private final Map<DishSketch, Optional<Scenario>> built = new HashMap<>();
     private final Map<DishSketch, Double> watts = new HashMap<>();
 
     /** With the rays of {@code options}; {@code asked} is asked whether to go on. */
-    DesignTrials(ScenarioVariants base, TraceOptions options, Progress asked) {
+    DesignTrials(ScenarioValues base, TraceOptions options, Progress asked) {
         this.base = base;
         this.options = options;
         this.asked = asked;
@@ -42,7 +42,7 @@ final class DesignTrials {
 
     private Optional<Scenario> build(DishSketch sketch) {
         try {
-            return Optional.of(base.with(sketch.keys())).filter(Casting::hasRoom);
+            return Optional.of(base.with(sketch.keys()).check().atOneMoment()).filter(Casting::hasRoom);
         } catch (ScenarioException | IllegalArgumentException e) {
             return Optional.empty();
         }
