@@ -1,5 +1,6 @@
 package simmerpoint;
 
+import static com.tngtech.archunit.base.DescribedPredicate.describe;
 import static com.tngtech.archunit.base.DescribedPredicate.not;
 import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAnyPackage;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
@@ -7,6 +8,8 @@ import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.library.GeneralCodingRules.ACCESS_STANDARD_STREAMS;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import com.tngtech.archunit.base.DescribedPredicate;
+import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.core.importer.ImportOption;
@@ -18,6 +21,8 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import simmerpoint.heat.LossModel;
+import simmerpoint.heat.PotModel;
 
 /** Holds the arrows between the packages: each knows only those on its left. */
 class ArchitectureTest {
@@ -34,6 +39,7 @@ class ArchitectureTest {
             List.of("study"),
             List.of("safety", "trial", "workshop"),
             List.of("answer"),
+            List.of("drawing"),
             List.of("report"),
             List.of("command"));
 
@@ -68,6 +74,22 @@ class ArchitectureTest {
                 .dependOnClassesThat(
                         resideInAnyPackage("simmerpoint..").and(not(resideInAnyPackage(patterns(known.stream())))))
                 .allowEmptyShould(true)
+                .check(OURS);
+    }
+
+    /** Heat is worked out in {@code study}; what is right of it reads the values: records, enums and sealed interfaces. */
+    @Test
+    void nothingRightOfStudySolvesTheHeatBalance() {
+        DescribedPredicate<JavaClass> value = describe(
+                "values",
+                type -> (type.isRecord() || type.isEnum() || type.isInterface())
+                        && !type.isAssignableTo(LossModel.class)
+                        && !type.isEquivalentTo(PotModel.class));
+        noClasses()
+                .that()
+                .resideInAnyPackage(patterns(Stream.of("answer", "quantities", "drawing", "report", "command")))
+                .should()
+                .dependOnClassesThat(resideInAnyPackage(pattern("heat")).and(not(value)))
                 .check(OURS);
     }
 

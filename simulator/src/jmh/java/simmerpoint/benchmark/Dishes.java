@@ -2,8 +2,8 @@ package simmerpoint.benchmark;
 
 import simmerpoint.dish.Cut;
 import simmerpoint.dish.DishPlan;
-import simmerpoint.dish.Mirror;
 import simmerpoint.dish.RingSpacing;
+import simmerpoint.dish.mirror.Mirror;
 import simmerpoint.pan.Finish;
 import simmerpoint.pan.Pan;
 import simmerpoint.pan.Plane;
@@ -12,7 +12,7 @@ import simmerpoint.scenario.Scenario;
 import simmerpoint.setup.Aim;
 import simmerpoint.setup.Stand;
 import simmerpoint.sun.Sunlight;
-import simmerpoint.sun.UniformDisc;
+import simmerpoint.sun.UniformDiscSun;
 
 /** Dishes to measure the speed on: 1.2 m across, focal length 0.8 m, flat panels, slope error 5 mrad. */
 public enum Dishes {
@@ -38,7 +38,7 @@ public enum Dishes {
                 name(),
                 new DishPlan(1.2, 0.8, 0.06, 0, cut),
                 mirror,
-                new Sunlight(Math.toRadians(elevationDegrees), 1000, new UniformDisc(4.65e-3)),
+                new Sunlight(Math.toRadians(elevationDegrees), 1000, new UniformDiscSun(4.65e-3)),
                 Aim.PERFECT,
                 target,
                 Stand.AT_FOCUS);

@@ -5,7 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import simmerpoint.dish.Cut;
-import simmerpoint.heat.BoilAnswer;
+import simmerpoint.heat.BoilingOutcome;
 import simmerpoint.scenario.DifferingKey;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.scenario.Variant;
@@ -137,7 +137,7 @@ public final class CompareAnswer {
     }
 
     private String boil(ComparedRow row) {
-        BoilAnswer answer = row.boil().orElseThrow();
+        BoilingOutcome answer = row.boil().orElseThrow();
         return heat.boil(answer);
     }
 

@@ -4,14 +4,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import simmerpoint.heat.Absorbed;
 import simmerpoint.pan.Pan;
 import simmerpoint.sampling.Estimate;
 import simmerpoint.scenario.Kitchen;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.setup.Stand;
 import simmerpoint.setup.StandGeometry;
-import simmerpoint.study.PanLights;
 import simmerpoint.study.TraceResult;
 import simmerpoint.target.Ledger;
 import simmerpoint.target.Spot;
@@ -89,9 +87,8 @@ final class CookSection {
 
     /** What the pan's water does with these watts; empty for a bare disc. */
     private Optional<String> heat() {
-        return result.scenario().kitchen().map(kitchen -> {
-            Absorbed absorbed = PanLights.absorbed(result, kitchen);
-            HeatSentences heat = new HeatSentences(kitchen, absorbed, figures.system());
+        return result.heat().map(found -> {
+            HeatSentences heat = new HeatSentences(found, figures.system());
             return heat.boil() + " " + heat.levelSentence() + " (" + capital(heat.weather()) + ".)";
         });
     }

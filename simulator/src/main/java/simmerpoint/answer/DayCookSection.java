@@ -5,8 +5,8 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import simmerpoint.heat.Contents;
 import simmerpoint.heat.HeatLevel;
+import simmerpoint.heat.PanContents;
 import simmerpoint.study.CookingSpell;
 import simmerpoint.study.DayHour;
 import simmerpoint.study.DayResult;
@@ -96,7 +96,7 @@ final class DayCookSection {
     }
 
     private String water(DayHour noon) {
-        Contents water = result.scenario().kitchen().orElseThrow().contents();
+        PanContents water = result.scenario().kitchen().orElseThrow().contents();
         HeatWords words = new HeatWords(figures.system());
         String boil = DayWords.boil(noon.light().orElseThrow(), words);
         String what = words.water(water.waterKilograms()) + " from " + words.temperature(water.startCelsius());

@@ -8,8 +8,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.function.Predicate;
-import simmerpoint.heat.BoilAnswer;
-import simmerpoint.heat.LevelAnswer;
+import simmerpoint.heat.BoilingOutcome;
+import simmerpoint.heat.HeatLevelRange;
 import simmerpoint.study.DayHour;
 import simmerpoint.study.HourLight;
 import simmerpoint.study.LightLimit;
@@ -49,32 +49,32 @@ public final class DayWords {
 
     /** When the water boils, with both doubts: "28 to 33 min", "45 min or never", "never (62 to 70 °C)". */
     static String boil(HourLight light, HeatWords words) {
-        if (light.boil() instanceof BoilAnswer.Never never) {
+        if (light.boil() instanceof BoilingOutcome.Never never) {
             return boil(never, words);
         }
-        if (light.boil() instanceof BoilAnswer.Boils boils
+        if (light.boil() instanceof BoilingOutcome.Boils boils
                 && light.lowBeamBoilSeconds().isPresent()) {
             double low = least(boils.seconds().low(), light.highBeamBoilSeconds());
             double high =
                     Math.max(boils.seconds().high(), light.lowBeamBoilSeconds().getAsDouble());
             return minutes(low, high);
         }
-        double soonest = light.boil() instanceof BoilAnswer.Boils boils
+        double soonest = light.boil() instanceof BoilingOutcome.Boils boils
                 ? boils.seconds().low()
-                : ((BoilAnswer.MayBoil) light.boil()).soonestSeconds();
+                : ((BoilingOutcome.MayBoil) light.boil()).soonestSeconds();
         double low = least(soonest, light.highBeamBoilSeconds());
         return minutes(low, low) + " or never";
     }
 
     /** The same for light that is what it is: "28 to 33 min", "45 min or never", "never (62 to 70 °C)". */
-    static String boil(BoilAnswer boil, HeatWords words) {
-        if (boil instanceof BoilAnswer.Never never) {
+    static String boil(BoilingOutcome boil, HeatWords words) {
+        if (boil instanceof BoilingOutcome.Never never) {
             return "never (" + words.span(never.settlesCelsius()) + ")";
         }
-        if (boil instanceof BoilAnswer.Boils boils) {
+        if (boil instanceof BoilingOutcome.Boils boils) {
             return minutes(boils.seconds().low(), boils.seconds().high());
         }
-        double soonest = ((BoilAnswer.MayBoil) boil).soonestSeconds();
+        double soonest = ((BoilingOutcome.MayBoil) boil).soonestSeconds();
         return minutes(soonest, soonest) + " or never";
     }
 
@@ -83,7 +83,7 @@ public final class DayWords {
     }
 
     /** "boil", or "boil (from simmer to fast boil, by what is not known of sky and pan)". */
-    static String level(LevelAnswer level) {
+    static String level(HeatLevelRange level) {
         String likely = LevelWords.of(level.likely());
         if (level.lowest() == level.highest()) {
             return likely;

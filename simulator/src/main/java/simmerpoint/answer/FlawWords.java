@@ -2,7 +2,7 @@ package simmerpoint.answer;
 
 import simmerpoint.dish.BuildErrors;
 import simmerpoint.dish.Cut;
-import simmerpoint.dish.Mirror;
+import simmerpoint.dish.mirror.Mirror;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.setup.Aim;
 import simmerpoint.study.Flaw;

@@ -1,18 +1,18 @@
 package simmerpoint.answer;
 
-import simmerpoint.heat.Frying;
-import simmerpoint.heat.FryingTable;
-import simmerpoint.heat.HobWords;
+import simmerpoint.heat.FryingAssessment;
+import simmerpoint.heat.FryingThresholds;
+import simmerpoint.heat.GasBurner;
 import simmerpoint.pan.Pan;
 import simmerpoint.study.TraceResult;
 
 /** How evenly a pan heats, and whether its hot spot is strong enough to burn food. */
 public final class FryingWords {
     /**
-     * What the lowest flame gives, W/m²: 100 W ({@link HobWords#LOW_FLAME}) into a pan of 24 cm, as in {@link FryingTable}. A
+     * What the lowest flame gives, W/m²: 100 W ({@link GasBurner#LOW_FLAME}) into a pan of 24 cm, as in {@link FryingThresholds}. A
      * small ring on full gives such a pan 13 kW/m².
      */
-    private static final double LOWEST_FLAME = HobWords.LOW_FLAME.low() / (Math.PI * 0.12 * 0.12);
+    private static final double LOWEST_FLAME = GasBurner.LOW_FLAME.low() / (Math.PI * 0.12 * 0.12);
 
     private FryingWords() {}
 
@@ -23,12 +23,12 @@ public final class FryingWords {
         double area = Math.PI * pan.radiusMetres() * pan.radiusMetres();
         boolean scorches = scorches(
                 result.spot().peakFlux().value(), result.ledger().absorbed().value(), area);
-        return heats(Frying.read(0, evenness, area, FryingTable.USUAL).spread(), scorches);
+        return heats(FryingAssessment.read(0, evenness, FryingThresholds.USUAL).spread(), scorches);
     }
 
     /** The same for a spread that was read before. */
-    static String heats(Frying.Spread spread, boolean scorches) {
-        return spread == Frying.Spread.HOT_SPOT && !scorches
+    static String heats(FryingAssessment.Spread spread, boolean scorches) {
+        return spread == FryingAssessment.Spread.HOT_SPOT && !scorches
                 ? "in one place more than elsewhere, too weakly to burn food"
                 : HeatWords.does(spread);
     }
@@ -41,7 +41,7 @@ public final class FryingWords {
      * @param area of its underside, m²
      */
     static boolean scorches(double peakFlux, double watts, double area) {
-        return peakFlux >= FryingTable.USUAL.fryFlux() && !isBelowLowFlame(watts, area);
+        return peakFlux >= FryingThresholds.USUAL.fryFlux() && !isBelowLowFlame(watts, area);
     }
 
     /** Whether a pan gets less than the lowest flame of a hob gives one of its size. */

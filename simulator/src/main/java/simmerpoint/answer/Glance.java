@@ -7,7 +7,6 @@ import simmerpoint.heat.HeatLevel;
 import simmerpoint.pan.Pan;
 import simmerpoint.sampling.Estimate;
 import simmerpoint.study.HottestLight;
-import simmerpoint.study.PanLights;
 import simmerpoint.study.TraceResult;
 import simmerpoint.units.UnitSystem;
 
@@ -43,27 +42,8 @@ public record Glance(
 
     /** What is kept in sight of {@code result}, in the units of {@code system}. Takes some 10 ms. */
     public static Glance of(TraceResult result, UnitSystem system) {
-        return of(result, heat(result, system), system);
-    }
-
-    /** The same in all units, in little more time. */
-    public static Map<UnitSystem, Glance> inAllUnits(TraceResult result) {
-        Optional<HeatSentences> heat = heat(result, UnitSystem.METRIC);
-        Map<UnitSystem, Glance> all = new EnumMap<>(UnitSystem.class);
-        for (UnitSystem system : UnitSystem.values()) {
-            all.put(system, of(result, heat.map(h -> h.in(system)), system));
-        }
-        return all;
-    }
-
-    private static Optional<HeatSentences> heat(TraceResult result, UnitSystem system) {
-        return result.scenario()
-                .kitchen()
-                .map(kitchen -> new HeatSentences(kitchen, PanLights.absorbed(result, kitchen), system));
-    }
-
-    private static Glance of(TraceResult result, Optional<HeatSentences> heat, UnitSystem system) {
         Figures figures = new Figures(system);
+        Optional<HeatSentences> heat = result.heat().map(found -> new HeatSentences(found, system));
         boolean pan = result.scenario().target() instanceof Pan;
         Estimate watts = pan ? result.ledger().absorbed() : result.ledger().caught();
         return new Glance(
@@ -74,5 +54,14 @@ public record Glance(
                 heat.map(HeatSentences::glance),
                 LargestLoss.of(result).brief(figures),
                 CautionWords.oneLine(HottestLight.of(result)));
+    }
+
+    /** The same in all units, in little more time. */
+    public static Map<UnitSystem, Glance> inAllUnits(TraceResult result) {
+        Map<UnitSystem, Glance> all = new EnumMap<>(UnitSystem.class);
+        for (UnitSystem system : UnitSystem.values()) {
+            all.put(system, of(result, system));
+        }
+        return all;
     }
 }

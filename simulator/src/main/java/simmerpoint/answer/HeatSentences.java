@@ -1,76 +1,40 @@
 package simmerpoint.answer;
 
-import java.util.concurrent.atomic.AtomicReference;
-import java.util.function.Supplier;
-import simmerpoint.heat.Absorbed;
-import simmerpoint.heat.BoilAnswer;
-import simmerpoint.heat.Cooking;
+import simmerpoint.heat.BoilingOutcome;
+import simmerpoint.heat.CloudEffect;
 import simmerpoint.heat.HeatLevel;
-import simmerpoint.heat.HeatLevels;
-import simmerpoint.heat.LevelAnswer;
-import simmerpoint.heat.Range;
-import simmerpoint.heat.SteamAnswer;
+import simmerpoint.heat.HeatLevelRange;
+import simmerpoint.heat.SteamRates;
 import simmerpoint.heat.Surroundings;
 import simmerpoint.scenario.Kitchen;
+import simmerpoint.study.HeatResult;
 import simmerpoint.units.UnitSystem;
 
 /** What one pan's water does with given light, in sentences: the same in every answer. */
 final class HeatSentences {
     private static final double KILOMETRES_PER_MILE = 1.609344;
 
+    private final HeatResult result;
     private final Kitchen kitchen;
-    private final Absorbed absorbed;
-    private final Cooking cooking;
-    private final HeatLevels levels;
     private final HeatWords words;
     private final UnitSystem system;
-    private final Supplier<BoilAnswer> boil;
 
-    HeatSentences(Kitchen kitchen, Absorbed absorbed, UnitSystem system) {
-        this.kitchen = kitchen;
-        this.absorbed = absorbed;
-        this.system = system;
-        cooking = new Cooking(kitchen.vessel(), kitchen.contents(), kitchen.around());
-        levels = new HeatLevels(cooking, kitchen.levels());
-        words = new HeatWords(system);
-        boil = once(() -> cooking.boil(absorbed));
-    }
-
-    private HeatSentences(HeatSentences other, UnitSystem system) {
-        kitchen = other.kitchen;
-        absorbed = other.absorbed;
-        cooking = other.cooking;
-        levels = other.levels;
-        boil = other.boil;
+    HeatSentences(HeatResult result, UnitSystem system) {
+        this.result = result;
+        kitchen = result.kitchen();
         this.system = system;
         words = new HeatWords(system);
-    }
-
-    /** The same in other units, without working it out again. */
-    HeatSentences in(UnitSystem other) {
-        return new HeatSentences(this, other);
-    }
-
-    /** Boiling times of all pans take most of the work, and several sentences ask for them. */
-    private static <T> Supplier<T> once(Supplier<T> work) {
-        AtomicReference<T> found = new AtomicReference<>();
-        return () -> {
-            if (found.get() == null) {
-                found.set(work.get());
-            }
-            return found.get();
-        };
     }
 
     /** "the water boils" for the likely losses. */
     HeatLevel level() {
-        return levels.level(absorbed);
+        return result.level();
     }
 
     /** The same words one by one. */
     Glance.Water glance() {
         return new Glance.Water(
-                words.boil(boil.get(), level()),
+                words.boil(result.boil(), level()),
                 words.water(kitchen.contents().waterKilograms()),
                 levelSentence(),
                 weather());
@@ -78,7 +42,7 @@ final class HeatSentences {
 
     /** How the water comes to the boil, or that it does not. */
     String boil() {
-        BoilAnswer answer = boil.get();
+        BoilingOutcome answer = result.boil();
         return "Its " + words.water(kitchen.contents().waterKilograms()) + " ("
                 + words.temperature(kitchen.contents().startCelsius()) + " at the start) "
                 + words.boil(answer, level()) + ".";
@@ -87,16 +51,17 @@ final class HeatSentences {
     /** How long its water takes, as a figure with its name. */
     Item.Figure boilFigure() {
         String water = words.water(kitchen.contents().waterKilograms());
-        BoilAnswer answer = boil.get();
+        BoilingOutcome answer = result.boil();
         String then = HeatWords.endsGently(answer, level()) ? ", then simmers" : "";
         return new Item.Figure("until its " + water + " boils", words.untilItBoils(answer) + then);
     }
 
     /** Level in words, and how sure it is. */
     String levelSentence() {
-        LevelAnswer answer = levels.levelWithSpread(absorbed);
-        String gently =
-                HeatWords.endsGently(boil.get(), answer.likely()) ? ", a few bubbles with less steam than a boil" : "";
+        HeatLevelRange answer = result.levelRange();
+        String gently = HeatWords.endsGently(result.boil(), answer.likely())
+                ? ", a few bubbles with less steam than a boil"
+                : "";
         String text = "In the end " + HeatWords.does(answer.likely()) + " (heat level: "
                 + LevelWords.of(answer.likely()) + gently + ")";
         if (answer.lowest() == answer.highest()) {
@@ -114,12 +79,12 @@ final class HeatSentences {
                 : Figures.rounded(around.windMetresPerSecond(), 2) + Figures.NBSP + "m/s";
         String breeze = around.windMetresPerSecond() > 0 ? "wind " + wind : "no wind";
         return (kitchen.vessel().lidOn() ? "lid on" : "lid off") + ", air " + words.temperature(around.airCelsius())
-                + ", " + breeze + ", boiling point " + words.temperature(cooking.boilingCelsius());
+                + ", " + breeze + ", boiling point " + words.temperature(result.boilingCelsius());
     }
 
     /** Steam it makes when it boils; empty if it does not. */
     String steam() {
-        SteamAnswer steam = cooking.steam(absorbed);
+        SteamRates steam = result.steam();
         if (level().compareTo(HeatLevel.BOIL) < 0) {
             return "";
         }
@@ -129,20 +94,19 @@ final class HeatSentences {
 
     /** What a cloud of five minutes does. */
     String cloud() {
-        var cloud = cooking.cloud(absorbed, 0, 300);
+        CloudEffect cloud = result.cloud();
         return "A cloud of five minutes cools it by " + words.difference(cloud.dropKelvin()) + "; after that it takes "
                 + HeatWords.minutes(cloud.recoverySeconds()) + " to be as hot as before.";
     }
 
     /** How long it stays hot without the sun. */
     String afterwards() {
-        double hold = Math.min(kitchen.levels().holdCelsius(), cooking.boilingCelsius());
-        Range settles = cooking.settles(absorbed);
-        if (settles.likely() <= hold) {
+        double hold = result.holdCelsius();
+        if (result.settlesCelsius().likely() <= hold) {
             return "It never gets to " + words.temperature(hold) + ", the usual line for keeping food hot.";
         }
         return "Once the sun is gone, its food stays above " + words.temperature(hold) + " for "
-                + HeatWords.minutes(cooking.staysAbove(settles.likely(), hold))
+                + HeatWords.minutes(result.holdSeconds())
                 + ". An estimate for the bare pan in the same wind; what your local food rules say comes first.";
     }
 }

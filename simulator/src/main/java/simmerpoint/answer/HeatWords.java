@@ -1,10 +1,10 @@
 package simmerpoint.answer;
 
-import simmerpoint.heat.BoilAnswer;
-import simmerpoint.heat.Frying;
+import simmerpoint.heat.BoilingOutcome;
+import simmerpoint.heat.FryingAssessment;
 import simmerpoint.heat.FryingLevel;
 import simmerpoint.heat.HeatLevel;
-import simmerpoint.heat.Range;
+import simmerpoint.heat.LikelyRange;
 import simmerpoint.units.UnitSystem;
 
 /** What heat does to a pan, in a cook's words. Every range is the middle four fifths of pans like this one. */
@@ -43,7 +43,7 @@ public final class HeatWords {
     }
 
     /** How evenly a pan fries. */
-    public static String does(Frying.Spread spread) {
+    public static String does(FryingAssessment.Spread spread) {
         return switch (spread) {
             case EVEN -> "evenly, as a thick pan on a hob";
             case PATCHY -> "in patches, so that food has to be stirred or turned about";
@@ -57,7 +57,7 @@ public final class HeatWords {
     }
 
     /** "83 °C (78 to 88 °C)", or "83 °C" where the range is too narrow to be told. */
-    public String temperature(Range celsius) {
+    public String temperature(LikelyRange celsius) {
         String low = degrees(celsius.low());
         String high = degrees(celsius.high());
         String likely = temperature(celsius.likely());
@@ -65,7 +65,7 @@ public final class HeatWords {
     }
 
     /** "62 to 70 °C". */
-    String span(Range celsius) {
+    String span(LikelyRange celsius) {
         String low = degrees(celsius.low());
         String high = degrees(celsius.high());
         return (low.equals(high) ? low : low + "\u00a0to\u00a0" + high) + unit();
@@ -80,7 +80,7 @@ public final class HeatWords {
     }
 
     /** A difference of temperature. */
-    public String difference(Range kelvin) {
+    public String difference(LikelyRange kelvin) {
         double scale = system == UnitSystem.INCH ? 1.8 : 1;
         String low = Figures.fixed(kelvin.low() * scale, 0);
         String high = Figures.fixed(kelvin.high() * scale, 0);
@@ -95,7 +95,7 @@ public final class HeatWords {
     }
 
     /** "28 to 33 min", "about 30 min", "2 h 10 min to 3 h". */
-    public static String minutes(Range seconds) {
+    public static String minutes(LikelyRange seconds) {
         long low = whole(seconds.low());
         long high = whole(seconds.high());
         if (high < 1) {
@@ -127,39 +127,39 @@ public final class HeatWords {
     }
 
     /** The same where it then ends up at {@code level}: "comes to the boil in 46 to 74 min and then simmers". */
-    String boil(BoilAnswer answer, HeatLevel level) {
+    String boil(BoilingOutcome answer, HeatLevel level) {
         return endsGently(answer, level)
-                ? "comes to the boil in " + minutes(((BoilAnswer.Boils) answer).seconds()) + " and then simmers"
+                ? "comes to the boil in " + minutes(((BoilingOutcome.Boils) answer).seconds()) + " and then simmers"
                 : boil(answer);
     }
 
     /** Whether water that boils makes so little steam that it counts as a simmer. */
-    static boolean endsGently(BoilAnswer answer, HeatLevel level) {
-        return level == HeatLevel.SIMMER && answer instanceof BoilAnswer.Boils;
+    static boolean endsGently(BoilingOutcome answer, HeatLevel level) {
+        return level == HeatLevel.SIMMER && answer instanceof BoilingOutcome.Boils;
     }
 
     /** What water does on its way: "boils in 28 to 33 min", "never boils: settles at 83 °C (78 to 88 °C)". */
-    public String boil(BoilAnswer answer) {
-        if (answer instanceof BoilAnswer.Boils boils) {
+    public String boil(BoilingOutcome answer) {
+        if (answer instanceof BoilingOutcome.Boils boils) {
             return "boils in " + minutes(boils.seconds());
         }
-        if (answer instanceof BoilAnswer.MayBoil may) {
+        if (answer instanceof BoilingOutcome.MayBoil may) {
             String soonest = time(may.soonestSeconds());
             return "may or may not boil: with little wind it boils in " + soonest
                     + " or somewhat later, with more it settles at "
                     + temperature(may.settlesCelsius().low());
         }
-        return "never boils: settles at " + temperature(((BoilAnswer.Never) answer).settlesCelsius());
+        return "never boils: settles at " + temperature(((BoilingOutcome.Never) answer).settlesCelsius());
     }
 
     /** The same as a figure: "28 to 33 min", "45 min or never", "never (62 to 70 °C)". */
-    String untilItBoils(BoilAnswer answer) {
-        if (answer instanceof BoilAnswer.Boils boils) {
+    String untilItBoils(BoilingOutcome answer) {
+        if (answer instanceof BoilingOutcome.Boils boils) {
             return minutes(boils.seconds());
         }
-        if (answer instanceof BoilAnswer.MayBoil may) {
+        if (answer instanceof BoilingOutcome.MayBoil may) {
             return time(may.soonestSeconds()) + " or never";
         }
-        return "never (" + span(((BoilAnswer.Never) answer).settlesCelsius()) + ")";
+        return "never (" + span(((BoilingOutcome.Never) answer).settlesCelsius()) + ")";
     }
 }

@@ -2,10 +2,7 @@ package simmerpoint.answer;
 
 import java.util.ArrayList;
 import java.util.List;
-import simmerpoint.heat.Absorbed;
-import simmerpoint.scenario.Kitchen;
 import simmerpoint.scenario.Scenario;
-import simmerpoint.study.PanLights;
 import simmerpoint.study.TraceResult;
 import simmerpoint.units.UnitSystem;
 
@@ -17,7 +14,7 @@ public final class KeyFigures {
     public static List<Item.Figure> of(TraceResult result, UnitSystem system) {
         Figures figures = new Figures(system);
         List<Item.Figure> all = new ArrayList<>();
-        if (result.scenario().kitchen().isEmpty()) {
+        if (result.heat().isEmpty()) {
             all.add(new Item.Figure(
                     "caught by the disc", figures.plainWatts(result.ledger().caught())));
             if (result.ledger().caught().value() > 0) {
@@ -26,10 +23,7 @@ public final class KeyFigures {
             }
             return all;
         }
-        Kitchen kitchen = result.scenario().kitchen().get();
-        Absorbed absorbed = PanLights.absorbed(result.faces(), result.scenario(), kitchen)
-                .scaledTo(result.ledger().absorbed().value());
-        HeatSentences heat = new HeatSentences(kitchen, absorbed, system);
+        HeatSentences heat = new HeatSentences(result.heat().get(), system);
         all.add(new Item.Figure(
                 "taken up by the pan", figures.plainWatts(result.ledger().absorbed())));
         all.add(heat.boilFigure());
@@ -39,6 +33,6 @@ public final class KeyFigures {
     }
 
     private static double height(Scenario scenario) {
-        return scenario.standGeometry().panHeightMetres();
+        return scenario.panHeightMetres();
     }
 }

@@ -1,9 +1,9 @@
 package simmerpoint.answer;
 
 import java.util.List;
-import simmerpoint.heat.LevelTable;
+import simmerpoint.heat.HeatLevelThresholds;
 import simmerpoint.heat.Surroundings;
-import simmerpoint.heat.Vessel;
+import simmerpoint.heat.ThermalPan;
 import simmerpoint.scenario.Ground;
 import simmerpoint.scenario.Kitchen;
 import simmerpoint.units.UnitSystem;
@@ -28,7 +28,7 @@ record KitchenWords(Kitchen kitchen, UnitSystem system) {
     }
 
     private String vessel() {
-        Vessel vessel = kitchen.vessel();
+        ThermalPan vessel = kitchen.vessel();
         return vessel.material().name() + ", "
                 + (inch() ? figure(vessel.massKilograms() / POUND, "lb") : figure(vessel.massKilograms(), "kg"))
                 + (vessel.lidOn() ? " with its lid, lid on" : ", lid off") + "; takes up "
@@ -55,7 +55,7 @@ record KitchenWords(Kitchen kitchen, UnitSystem system) {
     }
 
     private String levels() {
-        LevelTable levels = kitchen.levels();
+        HeatLevelThresholds levels = kitchen.levels();
         double simmer = kitchen.around().boilingCelsius() - levels.simmerKelvinBelowBoiling();
         return "keep warm from " + celsius(levels.holdCelsius()) + ", simmer from " + celsius(simmer)
                 + ", boil from " + figure(levels.boilSteam(), "kg/(h\u00b7m\u00b2)") + " of steam, fast boil from "

@@ -4,7 +4,7 @@ import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
 import simmerpoint.scenario.Outdoors;
-import simmerpoint.sun.Place;
+import simmerpoint.sun.Site;
 import simmerpoint.units.UnitSystem;
 
 /** Place, time and sky of a scenario in a line each. */
@@ -22,7 +22,7 @@ final class OutdoorWords {
         return List.of(place, new Item.Figure("time", outdoors.when().format(CLOCK) + ", sun and beam as then"), sky);
     }
 
-    private static String place(Place place, UnitSystem system) {
+    private static String place(Site place, UnitSystem system) {
         return compass(place.latitudeRadians(), "N", "S") + ", " + compass(place.longitudeRadians(), "E", "W") + ", "
                 + altitude(place.altitudeMetres(), system) + " above the sea, clock of " + place.zone();
     }

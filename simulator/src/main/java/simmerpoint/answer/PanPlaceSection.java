@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import simmerpoint.heat.HeatLevel;
-import simmerpoint.heat.Range;
+import simmerpoint.heat.LikelyRange;
 import simmerpoint.sampling.Estimate;
 import simmerpoint.study.LevelStretch;
 import simmerpoint.study.PanMove;
@@ -87,7 +87,7 @@ final class PanPlaceSection {
         boolean cool = result.moves().stream()
                 .flatMap(m -> m.stretches().stream())
                 .allMatch(s -> s.level().compareTo(HeatLevel.SIMMER) < 0);
-        Range begins = result.begins(HeatLevel.SIMMER);
+        LikelyRange begins = result.heat().begins(HeatLevel.SIMMER);
         if (cool) {
             PanPosition best = result.hottestMove().hottest();
             return "It never simmers: at the best place along the three moves "
@@ -99,7 +99,7 @@ final class PanPlaceSection {
         return "No place along the three moves gives a simmer that could be set by hand: cover part of the mirror instead.";
     }
 
-    private static String range(Range watts) {
+    private static String range(LikelyRange watts) {
         return Figures.rounded(watts.low(), 2) + "\u00a0to\u00a0" + Figures.rounded(watts.high(), 2) + "\u00a0W";
     }
 

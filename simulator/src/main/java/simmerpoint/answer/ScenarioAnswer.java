@@ -3,7 +3,7 @@ package simmerpoint.answer;
 import java.util.ArrayList;
 import java.util.List;
 import simmerpoint.dish.DishPlan;
-import simmerpoint.dish.Mirror;
+import simmerpoint.dish.mirror.Mirror;
 import simmerpoint.pan.Pan;
 import simmerpoint.pan.Plane;
 import simmerpoint.scenario.ReadScenario;

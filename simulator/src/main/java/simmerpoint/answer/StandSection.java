@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.function.ToDoubleFunction;
 import simmerpoint.scenario.Ground;
 import simmerpoint.setup.Aim;
-import simmerpoint.setup.FocusWalk;
+import simmerpoint.setup.FocusTravel;
 import simmerpoint.setup.StandGeometry;
 import simmerpoint.study.DayHour;
 import simmerpoint.study.DayResult;
@@ -51,7 +51,7 @@ final class StandSection {
 
     private List<String> row(DayHour hour) {
         StandGeometry stand = hour.stand();
-        FocusWalk walk = hour.walk();
+        FocusTravel walk = hour.walk();
         List<String> row = new ArrayList<>(List.of(
                 DayWords.clock(hour.time()),
                 DayWords.elevation(hour),
@@ -84,7 +84,7 @@ final class StandSection {
         if (carried) {
             return tilt + often + "The dish carries the pan, so nothing else is moved.";
         }
-        FocusWalk walk = hours.get(0).walk();
+        FocusTravel walk = hours.get(0).walk();
         return tilt + often + "The pan has its own stand: at each new aiming the focus walks off it by "
                 + figures.length(walk.focusMetres(), 2)
                 + ", the distance from mount to focus times the sun's angle. Then move tripod or pan over the ground as "

@@ -3,6 +3,7 @@ package simmerpoint.dish;
 import java.util.Collections;
 import java.util.EnumMap;
 import java.util.Map;
+import simmerpoint.dish.mirror.Mirror;
 
 /**
  * What {@link Workmanship} does to a dish: root mean squares over its mirrors, along the ribs and across them. Tilt is

@@ -1,5 +1,8 @@
 package simmerpoint.dish;
 
+import simmerpoint.dish.mesh.Mesh;
+import simmerpoint.units.RangeCheck;
+
 /** How the paraboloid is cut into panels. */
 public sealed interface Cut {
     /**
@@ -12,8 +15,8 @@ public sealed interface Cut {
     record FlatRings(int sectors, int rings, RingSpacing spacing) implements Cut {
         /** Checks both counts. */
         public FlatRings {
-            DishPlan.check(sectors >= 3, "sectors", sectors, "3 or more");
-            DishPlan.check(rings >= 1, "rings", rings, "1 or more");
+            RangeCheck.require(sectors >= 3, "sectors", sectors, "3 or more");
+            RangeCheck.require(rings >= 1, "rings", rings, "1 or more");
         }
     }
 
@@ -26,7 +29,7 @@ public sealed interface Cut {
     record BentStrips(int sectors) implements Cut {
         /** Checks the count. */
         public BentStrips {
-            DishPlan.check(sectors >= 3, "sectors", sectors, "3 or more");
+            RangeCheck.require(sectors >= 3, "sectors", sectors, "3 or more");
         }
     }
 
@@ -38,7 +41,7 @@ public sealed interface Cut {
     record SquareTiles(double tileMetres) implements Cut {
         /** Checks the side. */
         public SquareTiles {
-            DishPlan.check(tileMetres > 0, "tile", tileMetres, "above 0 m");
+            RangeCheck.require(tileMetres > 0, "tile", tileMetres, "above 0 m");
         }
     }
 
@@ -50,7 +53,7 @@ public sealed interface Cut {
     record HexagonTiles(double tileMetres) implements Cut {
         /** Checks the width. */
         public HexagonTiles {
-            DishPlan.check(tileMetres > 0, "tile", tileMetres, "above 0 m");
+            RangeCheck.require(tileMetres > 0, "tile", tileMetres, "above 0 m");
         }
     }
 

@@ -1,5 +1,7 @@
 package simmerpoint.dish;
 
+import simmerpoint.units.RangeCheck;
+
 /**
  * What the builder sets out to build: a paraboloid z = r²/4f of the given focal length, and how it is cut.
  *
@@ -12,18 +14,14 @@ package simmerpoint.dish;
 public record DishPlan(double diameterMetres, double focalLengthMetres, double hubMetres, double gapMetres, Cut cut) {
     /** Checks every length; {@code cut} is not null. */
     public DishPlan {
-        check(diameterMetres > 0 && diameterMetres < 1e4, "diameter", diameterMetres, "above 0 m");
-        check(focalLengthMetres > 0 && focalLengthMetres < 1e4, "focal length", focalLengthMetres, "above 0 m");
-        check(hubMetres >= 0 && hubMetres < diameterMetres, "hub", hubMetres, "0 m to below the diameter");
-        check(gapMetres >= 0 && gapMetres < diameterMetres / 2, "gap", gapMetres, "0 m to below the radius");
+        RangeCheck.require(diameterMetres > 0 && diameterMetres < 1e4, "diameter", diameterMetres, "above 0 m");
+        RangeCheck.require(
+                focalLengthMetres > 0 && focalLengthMetres < 1e4, "focal length", focalLengthMetres, "above 0 m");
+        RangeCheck.require(hubMetres >= 0 && hubMetres < diameterMetres, "hub", hubMetres, "0 m to below the diameter");
+        RangeCheck.require(
+                gapMetres >= 0 && gapMetres < diameterMetres / 2, "gap", gapMetres, "0 m to below the radius");
         if (cut == null) {
             throw new IllegalArgumentException("a dish needs a cut");
-        }
-    }
-
-    static void check(boolean good, String name, double value, String allowed) {
-        if (!good) {
-            throw new IllegalArgumentException(name + " " + value + " is outside " + allowed);
         }
     }
 

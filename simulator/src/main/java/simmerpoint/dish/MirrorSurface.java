@@ -41,7 +41,7 @@ public interface MirrorSurface {
      * surfaces that cannot. A surface that is part of a convex bowl cannot: light from a point of the bowl to a point
      * above it stays above it (derived here: the region above a convex surface is convex).
      */
-    default Optional<PanelTriangles> hidingPanels() {
+    default Optional<PanelTriangles> blockingPanels() {
         return Optional.empty();
     }
 }

@@ -1,5 +1,6 @@
 package simmerpoint.dish;
 
+import simmerpoint.dish.mesh.MeshSurface;
 import simmerpoint.geometry.Direction;
 
 /** Lays out the surface of a plan. */

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.function.IntFunction;
+import simmerpoint.dish.mesh.Mesh;
 import simmerpoint.geometry.Vec;
 
 /**

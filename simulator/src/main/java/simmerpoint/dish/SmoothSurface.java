@@ -1,6 +1,6 @@
 package simmerpoint.dish;
 
-import simmerpoint.sampling.UnitCircle;
+import simmerpoint.sampling.FastSinCos;
 
 /** The uncut paraboloid z = r²/4f between hub and rim circles; the whole of it counts as panel 0. */
 final class SmoothSurface implements MirrorSurface {
@@ -47,7 +47,7 @@ final class SmoothSurface implements MirrorSurface {
         double hub2 = plan.hubMetres() * plan.hubMetres() / 4;
         double perFocal = 1 / (2 * plan.focalLengthMetres());
         double planArea = outlineArea();
-        UnitCircle.fill(u, 1, n, out.x, out.y);
+        FastSinCos.fill(u, 1, n, out.x, out.y);
         for (int i = 0; i < n; i++) {
             double r = rim * Math.sqrt(v[i]);
             double x = r * out.x[i];

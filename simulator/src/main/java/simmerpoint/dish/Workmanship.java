@@ -1,5 +1,7 @@
 package simmerpoint.dish;
 
+import simmerpoint.units.RangeCheck;
+
 /**
  * How truly a dish is built, as a maker would say it: every "±" is read as two standard deviations (common practice), so
  * that one in twenty may be worse. What it does to the light is {@link BuildErrors}.
@@ -22,13 +24,13 @@ public record Workmanship(
         double bubbledShare) {
     /** Checks every figure. */
     public Workmanship {
-        DishPlan.check(ribCutMetres >= 0 && ribCutMetres < 1, "rib cut", ribCutMetres, "0 to 1 m");
-        DishPlan.check(ribSetRadians >= 0 && ribSetRadians < 1, "rib set", ribSetRadians, "0 to 1 rad");
-        DishPlan.check(panelEdgeMetres >= 0 && panelEdgeMetres < 1, "panel edge", panelEdgeMetres, "0 to 1 m");
-        DishPlan.check(sagMetres >= 0 && sagMetres < 1, "sag", sagMetres, "0 to 1 m");
-        DishPlan.check(bubbleHeightMetres >= 0 && bubbleHeightMetres < 1, "bubble", bubbleHeightMetres, "0 to 1 m");
-        DishPlan.check(bubbleWidthMetres > 0 && bubbleWidthMetres < 1, "bubble", bubbleWidthMetres, "above 0 m");
-        DishPlan.check(bubbledShare >= 0 && bubbledShare <= 1, "bubbled share", bubbledShare, "0 to 1");
+        RangeCheck.require(ribCutMetres >= 0 && ribCutMetres < 1, "rib cut", ribCutMetres, "0 to 1 m");
+        RangeCheck.require(ribSetRadians >= 0 && ribSetRadians < 1, "rib set", ribSetRadians, "0 to 1 rad");
+        RangeCheck.require(panelEdgeMetres >= 0 && panelEdgeMetres < 1, "panel edge", panelEdgeMetres, "0 to 1 m");
+        RangeCheck.require(sagMetres >= 0 && sagMetres < 1, "sag", sagMetres, "0 to 1 m");
+        RangeCheck.require(bubbleHeightMetres >= 0 && bubbleHeightMetres < 1, "bubble", bubbleHeightMetres, "0 to 1 m");
+        RangeCheck.require(bubbleWidthMetres > 0 && bubbleWidthMetres < 1, "bubble", bubbleWidthMetres, "above 0 m");
+        RangeCheck.require(bubbledShare >= 0 && bubbledShare <= 1, "bubbled share", bubbledShare, "0 to 1");
     }
 
     /** Whether any tolerance needs ribs to speak of. */

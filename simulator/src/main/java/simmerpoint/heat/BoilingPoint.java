@@ -2,7 +2,7 @@ package simmerpoint.heat;
 
 /**
  * Where water boils. Air pressure by the standard atmosphere of ISO 2533:1975 up to 11 km, p = 101 325 Pa · (1 − 0.0065
- * h/288.15)^5.25588, then the saturation line of {@link Water}. The day's weather moves the pressure by some 2 % and so
+ * h/288.15)^5.25588, then the saturation line of {@link SaturatedWater}. The day's weather moves the pressure by some 2 % and so
  * the boiling point by 0.5 K; salt and sugar raise it by less than 1 K in food.
  */
 public final class BoilingPoint {
@@ -17,8 +17,8 @@ public final class BoilingPoint {
      * @param altitudeMetres −1000 to 11 000 m
      */
     public static double pressurePascals(double altitudeMetres) {
-        Checks.within("altitude", altitudeMetres, -1000, 11_000, "m");
-        return Constants.STANDARD_PRESSURE * Math.pow(1 - LAPSE_PER_KELVIN * altitudeMetres, EXPONENT);
+        ArgumentChecks.within("altitude", altitudeMetres, -1000, 11_000, "m");
+        return PhysicalConstants.STANDARD_PRESSURE * Math.pow(1 - LAPSE_PER_KELVIN * altitudeMetres, EXPONENT);
     }
 
     /**
@@ -27,7 +27,7 @@ public final class BoilingPoint {
      * @param altitudeMetres −1000 to 11 000 m
      */
     public static double celsius(double altitudeMetres) {
-        return Water.saturationKelvin(pressurePascals(altitudeMetres)) - Constants.ZERO_CELSIUS;
+        return SaturatedWater.saturationKelvin(pressurePascals(altitudeMetres)) - PhysicalConstants.ZERO_CELSIUS;
     }
 
     /**
@@ -36,8 +36,8 @@ public final class BoilingPoint {
      * @param boilingCelsius 65 to 103 °C
      */
     public static double altitudeMetres(double boilingCelsius) {
-        Checks.within("boiling point", boilingCelsius, 65, 103, "°C");
-        double pressure = Water.saturationPascals(Constants.kelvin(boilingCelsius));
-        return (1 - Math.pow(pressure / Constants.STANDARD_PRESSURE, 1 / EXPONENT)) / LAPSE_PER_KELVIN;
+        ArgumentChecks.within("boiling point", boilingCelsius, 65, 103, "°C");
+        double pressure = SaturatedWater.saturationPascals(PhysicalConstants.kelvin(boilingCelsius));
+        return (1 - Math.pow(pressure / PhysicalConstants.STANDARD_PRESSURE, 1 / EXPONENT)) / LAPSE_PER_KELVIN;
     }
 }

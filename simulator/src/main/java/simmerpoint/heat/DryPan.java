@@ -4,7 +4,7 @@ import org.apache.commons.math3.analysis.solvers.BrentSolver;
 
 /**
  * A pan without water: dry, or with a film of oil, lid off. Its plate is one body of one temperature; underside and inside
- * lose to air and surroundings, the wall is a fin on the plate. The correlations are those of {@link Face}. Left out: hot
+ * lose to air and surroundings, the wall is a fin on the plate. The correlations are those of {@link PanFace}. Left out: hot
  * spots on the plate (a thin steel pan under a tight spot can be hundreds of K hotter in the middle), food, and the view
  * of the inside of the wall, so the plate's temperature is good to some 50 K and its spread says so.
  */
@@ -19,7 +19,7 @@ public final class DryPan {
     private static final int MOST_STEPS = 200;
     private static final int QUADRATURE_STEPS = 200;
 
-    private final Vessel vessel;
+    private final ThermalPan vessel;
     private final Surroundings around;
     private final double insideEmissivity;
     private final double heatCapacity;
@@ -32,9 +32,9 @@ public final class DryPan {
      * @param insideEmissivity infrared emissivity of the inside, 0 to 1: {@link #OILED_INSIDE}, or 0.2 for bare bright metal
      * @param oilKilograms oil in it, at least 0
      */
-    public DryPan(Vessel vessel, Surroundings around, double insideEmissivity, double oilKilograms) {
-        Checks.within("emissivity", insideEmissivity, 0, 1, "of 1");
-        Checks.notNegative("oil", oilKilograms, "kg");
+    public DryPan(ThermalPan vessel, Surroundings around, double insideEmissivity, double oilKilograms) {
+        ArgumentChecks.within("emissivity", insideEmissivity, 0, 1, "of 1");
+        ArgumentChecks.notNegative("oil", oilKilograms, "kg");
         this.vessel = vessel.withLidOn(false);
         this.around = around;
         this.insideEmissivity = insideEmissivity;
@@ -42,18 +42,18 @@ public final class DryPan {
     }
 
     /** Temperature the plate settles at, °C. */
-    public Range settles(Absorbed absorbed) {
+    public LikelyRange settles(AbsorbedLight absorbed) {
         return LossSpread.range(f -> settles(absorbed, f));
     }
 
-    private double settles(Absorbed absorbed, LossFactors factors) {
+    private double settles(AbsorbedLight absorbed, LossFactors factors) {
         Plate plate = new Plate(absorbed, factors);
         double low = Math.min(around.airKelvin(), around.overheadKelvin()) - 1;
         if (plate.surplus(HOTTEST_KELVIN) >= 0) {
-            return HOTTEST_KELVIN - Constants.ZERO_CELSIUS;
+            return HOTTEST_KELVIN - PhysicalConstants.ZERO_CELSIUS;
         }
         double kelvin = new BrentSolver(0, 1e-7).solve(MOST_STEPS, plate::surplus, low, HOTTEST_KELVIN);
-        return kelvin - Constants.ZERO_CELSIUS;
+        return kelvin - PhysicalConstants.ZERO_CELSIUS;
     }
 
     /**
@@ -62,9 +62,9 @@ public final class DryPan {
      *
      * @param toCelsius 0 to 600 °C
      */
-    public Range secondsTo(double toCelsius, Absorbed absorbed) {
-        Checks.within("temperature", toCelsius, 0, 600, "°C");
-        return LossSpread.range(f -> secondsTo(Constants.kelvin(toCelsius), new Plate(absorbed, f)));
+    public LikelyRange secondsTo(double toCelsius, AbsorbedLight absorbed) {
+        ArgumentChecks.within("temperature", toCelsius, 0, 600, "°C");
+        return LossSpread.range(f -> secondsTo(PhysicalConstants.kelvin(toCelsius), new Plate(absorbed, f)));
     }
 
     private double secondsTo(double goal, Plate plate) {
@@ -86,20 +86,20 @@ public final class DryPan {
 
     /** The balance of the plate with given light and losses. */
     private final class Plate {
-        private final Absorbed absorbed;
-        private final Face underside;
-        private final Face inside;
-        private final DryWall wall;
+        private final AbsorbedLight absorbed;
+        private final PanFace underside;
+        private final PanFace inside;
+        private final DryWallFin wall;
 
-        Plate(Absorbed absorbed, LossFactors factors) {
+        Plate(AbsorbedLight absorbed, LossFactors factors) {
             this.absorbed = absorbed;
             double factor = factors.dry();
             double height = vessel.pan().heightMetres();
-            underside =
-                    Face.level(Face.Kind.UNDERSIDE, vessel, vessel.underside().emissivity(), around, factor);
-            inside = Face.level(Face.Kind.LID, vessel, insideEmissivity, around, factor);
-            wall = new DryWall(
-                    Face.wall(vessel, height, vessel.dryWall().emissivity(), around, factor),
+            underside = PanFace.level(
+                    PanFace.Kind.UNDERSIDE, vessel, vessel.underside().emissivity(), around, factor);
+            inside = PanFace.level(PanFace.Kind.LID, vessel, insideEmissivity, around, factor);
+            wall = new DryWallFin(
+                    PanFace.wall(vessel, height, vessel.dryWall().emissivity(), around, factor),
                     height,
                     vessel.material().conductivity() * vessel.sheetThickness());
         }

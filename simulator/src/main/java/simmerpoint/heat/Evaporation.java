@@ -19,7 +19,7 @@ final class Evaporation {
     private final double pressureRatio;
 
     Evaporation(double pascals) {
-        pressureRatio = pascals / Constants.STANDARD_PRESSURE;
+        pressureRatio = pascals / PhysicalConstants.STANDARD_PRESSURE;
     }
 
     /**

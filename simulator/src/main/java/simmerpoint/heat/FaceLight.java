@@ -12,8 +12,8 @@ public record FaceLight(double watts, double cosIncidence) {
 
     /** Checks both. */
     public FaceLight {
-        Checks.notNegative("light", watts, "W");
-        Checks.within("cosine of incidence", cosIncidence, 0, 1, "of 1");
+        ArgumentChecks.notNegative("light", watts, "W");
+        ArgumentChecks.within("cosine of incidence", cosIncidence, 0, 1, "of 1");
     }
 
     /** Both lights together, with their mean cosine. */

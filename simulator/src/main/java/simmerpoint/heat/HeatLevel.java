@@ -1,6 +1,6 @@
 package simmerpoint.heat;
 
-/** What the water of a pan does, from coolest to hottest. The borders stand in {@link LevelTable}. */
+/** What the water of a pan does, from coolest to hottest. The borders stand in {@link HeatLevelThresholds}. */
 public enum HeatLevel {
     /** Settles too cool to hold food. */
     TOO_COOL,

@@ -21,10 +21,10 @@ final class HeatingEquations implements FirstOrderDifferentialEquations {
 
     private static final double BEYOND_KELVIN = 5;
 
-    private final Kettle kettle;
-    private final Absorbed absorbed;
+    private final PotModel kettle;
+    private final AbsorbedLight absorbed;
 
-    HeatingEquations(Kettle kettle, Absorbed absorbed) {
+    HeatingEquations(PotModel kettle, AbsorbedLight absorbed) {
         this.kettle = kettle;
         this.absorbed = absorbed;
     }
@@ -38,13 +38,13 @@ final class HeatingEquations implements FirstOrderDifferentialEquations {
     public void computeDerivatives(double seconds, double[] y, double[] rate) {
         double celsius = Math.max(COLDEST_CELSIUS, Math.min(kettle.boilingCelsius() + BEYOND_KELVIN, y[CELSIUS]));
         Losses losses = kettle.losses().at(celsius, absorbed);
-        double steamRate = Kettle.steamRate(losses.steamWatts(), celsius);
+        double steamRate = PotModel.steamRate(losses.steamWatts(), celsius);
         rate[CELSIUS] = (absorbed.total() - losses.total()) / kettle.heatCapacity(y[WATER]);
         rate[WATER] = -steamRate;
         rate[LIGHT] = absorbed.total();
         rate[CONVECTION] = losses.convectionWatts();
         rate[RADIATION] = losses.radiationWatts();
         rate[STEAM] = losses.steamWatts();
-        rate[CARRIED] = steamRate * Constants.WATER_SPECIFIC_HEAT * celsius;
+        rate[CARRIED] = steamRate * PhysicalConstants.WATER_SPECIFIC_HEAT * celsius;
     }
 }

@@ -9,12 +9,12 @@ package simmerpoint.heat;
 public record LinearLoss(double wattsPerKelvin, double airCelsius) implements LossModel {
     /** Checks both. */
     public LinearLoss {
-        Checks.notNegative("loss", wattsPerKelvin, "W/K");
-        Checks.within("air temperature", airCelsius, -60, 200, "°C");
+        ArgumentChecks.notNegative("loss", wattsPerKelvin, "W/K");
+        ArgumentChecks.within("air temperature", airCelsius, -60, 200, "°C");
     }
 
     @Override
-    public Losses at(double waterCelsius, Absorbed absorbed) {
+    public Losses at(double waterCelsius, AbsorbedLight absorbed) {
         return new Losses(wattsPerKelvin * (waterCelsius - airCelsius), 0, 0);
     }
 }

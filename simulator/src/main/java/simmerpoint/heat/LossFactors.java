@@ -12,7 +12,7 @@ public record LossFactors(double dry, double evaporation) {
 
     /** Checks both. */
     public LossFactors {
-        Checks.positive("factor of dry losses", dry, "");
-        Checks.positive("factor of evaporation", evaporation, "");
+        ArgumentChecks.positive("factor of dry losses", dry, "");
+        ArgumentChecks.positive("factor of evaporation", evaporation, "");
     }
 }

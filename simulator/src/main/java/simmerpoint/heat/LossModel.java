@@ -8,5 +8,5 @@ public interface LossModel {
      * @param waterCelsius temperature of water and wetted pan
      * @param absorbed light on each face; heat that a hot dry wall or lid throws off again counts as loss
      */
-    Losses at(double waterCelsius, Absorbed absorbed);
+    Losses at(double waterCelsius, AbsorbedLight absorbed);
 }

@@ -39,9 +39,9 @@ public final class LossSpread {
     }
 
     /** The range of an answer over the set. */
-    public static Range range(ToDoubleFunction<LossFactors> answer) {
+    public static LikelyRange range(ToDoubleFunction<LossFactors> answer) {
         double[] values = ALL.parallelStream().mapToDouble(answer).toArray();
-        return Range.ofSample(answer.applyAsDouble(LossFactors.LIKELY), values);
+        return LikelyRange.ofSample(answer.applyAsDouble(LossFactors.LIKELY), values);
     }
 
     private static List<LossFactors> draw() {

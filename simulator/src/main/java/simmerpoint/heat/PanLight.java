@@ -25,9 +25,9 @@ public record PanLight(FaceLight underside, FaceLight wetWall, FaceLight dryWall
      * @param elevationRadians 0 to π/2
      */
     public static PanLight direct(
-            Vessel vessel, double waterKilograms, double beamWattsPerSquareMetre, double elevationRadians) {
-        Checks.notNegative("beam irradiance", beamWattsPerSquareMetre, "W/m²");
-        Checks.within("elevation", elevationRadians, 0, Math.PI / 2, "rad");
+            ThermalPan vessel, double waterKilograms, double beamWattsPerSquareMetre, double elevationRadians) {
+        ArgumentChecks.notNegative("beam irradiance", beamWattsPerSquareMetre, "W/m²");
+        ArgumentChecks.within("elevation", elevationRadians, 0, Math.PI / 2, "rad");
         double up = Math.sin(elevationRadians);
         double level = Math.cos(elevationRadians);
         double wallPerMetre = beamWattsPerSquareMetre * vessel.pan().diameterMetres() * level;
@@ -53,15 +53,15 @@ public record PanLight(FaceLight underside, FaceLight wetWall, FaceLight dryWall
      * What the pan's skins take up of it. A face's light is judged at its mean cosine, which is up to 3 % more than ray
      * by ray, since the law bends down towards grazing light.
      */
-    public Absorbed absorbedBy(Vessel vessel) {
-        return new Absorbed(
+    public AbsorbedLight absorbedBy(ThermalPan vessel) {
+        return new AbsorbedLight(
                 taken(underside, vessel.underside()),
                 taken(wetWall, vessel.wetWall()),
                 taken(dryWall, vessel.dryWall()),
                 vessel.lidOn() ? taken(lid, vessel.lid()) : OPEN_TOP_SHARE * lid.watts());
     }
 
-    private static double taken(FaceLight light, Skin skin) {
+    private static double taken(FaceLight light, SurfaceOptics skin) {
         return light.watts() * skin.absorbedShare(light.cosIncidence());
     }
 }

@@ -2,7 +2,7 @@ package simmerpoint.heat;
 
 /**
  * Losses of a pan with water: underside and wetted wall at the water's temperature, the wall above the water line as
- * {@link DryWall}, and the lid or the open water above. The water line is where it stands at the start: half of the water
+ * {@link DryWallFin}, and the lid or the open water above. The water line is where it stands at the start: half of the water
  * gone would change the dry losses by a few percent.
  *
  * <p>Left out: the resistance between sheet and water (a few K at 20 kW/m²), heat through handles and stand, warm air that
@@ -10,10 +10,10 @@ package simmerpoint.heat;
  * such a sum is known ({@link LossSpread}).
  */
 public final class PanLosses implements LossModel {
-    private final Face underside;
-    private final Face wetWall;
-    private final DryWall dryWall;
-    private final Top top;
+    private final PanFace underside;
+    private final PanFace wetWall;
+    private final DryWallFin dryWall;
+    private final TopLosses top;
 
     /**
      * For one pan, filling and weather.
@@ -23,23 +23,24 @@ public final class PanLosses implements LossModel {
      * @param around air and sky
      * @param factors how far this pan differs from the correlations
      */
-    public PanLosses(Vessel vessel, double waterKilograms, Surroundings around, LossFactors factors) {
-        Checks.within("water", waterKilograms, 0, vessel.brimfulKilograms(), "kg");
+    public PanLosses(ThermalPan vessel, double waterKilograms, Surroundings around, LossFactors factors) {
+        ArgumentChecks.within("water", waterKilograms, 0, vessel.brimfulKilograms(), "kg");
         double wet = vessel.waterLineMetres(waterKilograms);
         double dry = vessel.pan().heightMetres() - wet;
         double factor = factors.dry();
-        underside = Face.level(Face.Kind.UNDERSIDE, vessel, vessel.underside().emissivity(), around, factor);
-        wetWall = Face.wall(vessel, wet, vessel.wetWall().emissivity(), around, factor);
-        dryWall = new DryWall(
-                Face.wall(vessel, dry, vessel.dryWall().emissivity(), around, factor),
+        underside =
+                PanFace.level(PanFace.Kind.UNDERSIDE, vessel, vessel.underside().emissivity(), around, factor);
+        wetWall = PanFace.wall(vessel, wet, vessel.wetWall().emissivity(), around, factor);
+        dryWall = new DryWallFin(
+                PanFace.wall(vessel, dry, vessel.dryWall().emissivity(), around, factor),
                 dry,
                 vessel.material().conductivity() * vessel.sheetThickness());
-        top = vessel.lidOn() ? new LidTop(vessel, around, factors) : new OpenTop(vessel, around, factors);
+        top = vessel.lidOn() ? new LidLosses(vessel, around, factors) : new OpenWaterLosses(vessel, around, factors);
     }
 
     @Override
-    public Losses at(double waterCelsius, Absorbed absorbed) {
-        double kelvin = Constants.kelvin(waterCelsius);
+    public Losses at(double waterCelsius, AbsorbedLight absorbed) {
+        double kelvin = PhysicalConstants.kelvin(waterCelsius);
         return underside
                 .at(kelvin)
                 .plus(wetWall.at(kelvin))

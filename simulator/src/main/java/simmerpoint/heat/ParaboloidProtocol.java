@@ -18,11 +18,11 @@ public record ParaboloidProtocol(
         double heatCapacity, double panArea, double apertureArea, double lossFactor, double opticalFactor) {
     /** Checks what is divided by. */
     public ParaboloidProtocol {
-        Checks.positive("heat capacity", heatCapacity, "J/K");
-        Checks.positive("pan area", panArea, "m²");
-        Checks.positive("aperture area", apertureArea, "m²");
-        Checks.positive("loss factor", lossFactor, "W/(m² K)");
-        Checks.positive("optical factor", opticalFactor, "of 1");
+        ArgumentChecks.positive("heat capacity", heatCapacity, "J/K");
+        ArgumentChecks.positive("pan area", panArea, "m²");
+        ArgumentChecks.positive("aperture area", apertureArea, "m²");
+        ArgumentChecks.positive("loss factor", lossFactor, "W/(m² K)");
+        ArgumentChecks.positive("optical factor", opticalFactor, "of 1");
     }
 
     /**
@@ -34,7 +34,7 @@ public record ParaboloidProtocol(
     public record Reading(double seconds, double kelvinAboveAir) {
         /** Checks the difference. */
         public Reading {
-            Checks.positive("water − air", kelvinAboveAir, "K");
+            ArgumentChecks.positive("water − air", kelvinAboveAir, "K");
         }
     }
 
@@ -50,9 +50,9 @@ public record ParaboloidProtocol(
 
     /** Loss factor from a time constant, W/(m² K): heat capacity ÷ (pan area · time constant). */
     public static double lossFactor(double heatCapacity, double panArea, double timeConstantSeconds) {
-        return Checks.positive("heat capacity", heatCapacity, "J/K")
-                / (Checks.positive("pan area", panArea, "m²")
-                        * Checks.positive("time constant", timeConstantSeconds, "s"));
+        return ArgumentChecks.positive("heat capacity", heatCapacity, "J/K")
+                / (ArgumentChecks.positive("pan area", panArea, "m²")
+                        * ArgumentChecks.positive("time constant", timeConstantSeconds, "s"));
     }
 
     /**
@@ -76,8 +76,8 @@ public record ParaboloidProtocol(
             double endAboveAir,
             double irradiance,
             double seconds) {
-        Checks.positive("irradiance", irradiance, "W/m²");
-        Checks.positive("heating time", seconds, "s");
+        ArgumentChecks.positive("irradiance", irradiance, "W/m²");
+        ArgumentChecks.positive("heating time", seconds, "s");
         double decay = Math.exp(-seconds / timeConstantSeconds);
         double bracket = (endAboveAir - startAboveAir * decay) / irradiance;
         return lossFactor * panArea / apertureArea * bracket / -Math.expm1(-seconds / timeConstantSeconds);
@@ -96,8 +96,8 @@ public record ParaboloidProtocol(
      * @return s; infinite if it never boils
      */
     public double secondsToBoil(double kelvinToBoiling, double irradiance) {
-        Checks.positive("boiling − air", kelvinToBoiling, "K");
-        Checks.positive("irradiance", irradiance, "W/m²");
+        ArgumentChecks.positive("boiling − air", kelvinToBoiling, "K");
+        ArgumentChecks.positive("irradiance", irradiance, "W/m²");
         double share = lossFactor * panArea * kelvinToBoiling / (opticalFactor * apertureArea * irradiance);
         return share < 1 ? -timeConstantSeconds() * Math.log1p(-share) : Double.POSITIVE_INFINITY;
     }

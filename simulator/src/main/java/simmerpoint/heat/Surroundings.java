@@ -18,10 +18,10 @@ public record Surroundings(
         boolean openSky) {
     /** Checks all figures. */
     public Surroundings {
-        Checks.within("air temperature", airCelsius, -30, 60, "°C");
-        Checks.within("wind", windMetresPerSecond, 0, 20, "m/s");
-        Checks.within("altitude", altitudeMetres, -500, 9000, "m");
-        Checks.within("relative humidity", relativeHumidity, 0, 1, "of 1");
+        ArgumentChecks.within("air temperature", airCelsius, -30, 60, "°C");
+        ArgumentChecks.within("wind", windMetresPerSecond, 0, 20, "m/s");
+        ArgumentChecks.within("altitude", altitudeMetres, -500, 9000, "m");
+        ArgumentChecks.within("relative humidity", relativeHumidity, 0, 1, "of 1");
     }
 
     /** Half humid air under an open sky. */
@@ -31,7 +31,7 @@ public record Surroundings(
 
     /** Air temperature, K. */
     public double airKelvin() {
-        return Constants.kelvin(airCelsius);
+        return PhysicalConstants.kelvin(airCelsius);
     }
 
     /** Air pressure by {@link BoilingPoint#pressurePascals}, Pa. */
@@ -46,7 +46,7 @@ public record Surroundings(
 
     /** Pressure of the vapour in the air, Pa. */
     public double vapourPascals() {
-        return relativeHumidity * Water.saturationPascals(airKelvin());
+        return relativeHumidity * SaturatedWater.saturationPascals(airKelvin());
     }
 
     /**

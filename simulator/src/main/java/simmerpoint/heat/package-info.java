@@ -7,6 +7,6 @@
  * of temperatures is always K. Powers are W, energies J, times s, masses kg.
  *
  * <p>A pan's loss is known to a third at best. So every answer is worked out for a small fixed set of pans whose losses
- * differ as real ones do ({@link simmerpoint.heat.LossSpread}), and given as a {@link simmerpoint.heat.Range}.
+ * differ as real ones do ({@link simmerpoint.heat.LossSpread}), and given as a {@link simmerpoint.heat.LikelyRange}.
  */
 package simmerpoint.heat;

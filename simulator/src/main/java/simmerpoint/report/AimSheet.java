@@ -39,9 +39,12 @@ final class AimSheet {
     private static final int WAY_STEPS = 24;
     private static final double HEADROOM = 1.12;
 
-    private static final Color FIRST = MovePanel.WATTS;
-    private static final Color OTHER = MovePanel.FLUX;
+    private static final Color FIRST = new Color(0x111111);
+    private static final Color OTHER = new Color(0x0B4F9E);
     private static final Color THIRD = new Color(0xB34A00);
+    private static final BasicStroke SOLID = new BasicStroke(3.2f, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND);
+    private static final BasicStroke DASHED =
+            new BasicStroke(2.6f, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 1, new float[] {10, 7}, 0);
     private static final BasicStroke DOTTED =
             new BasicStroke(3f, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND, 1, new float[] {1, 7}, 0);
 
@@ -97,10 +100,10 @@ final class AimSheet {
                     SkyWords.minutes(result.deadOnSpell().minutes()));
         }
         AimSpell alone = result.longSpell().minutes() >= end ? result.longSpell() : result.deadOnSpell();
-        plot.line(points(alone), FIRST, MovePanel.SOLID);
-        result.lead().ifPresent(lead -> plot.line(points(lead.spell()), OTHER, MovePanel.DASHED));
+        plot.line(points(alone), FIRST, SOLID);
+        result.lead().ifPresent(lead -> plot.line(points(lead.spell()), OTHER, DASHED));
         int y = TIME_TOP + TIME_HEIGHT + 86;
-        sample(g, brush, LEFT, y, FIRST, MovePanel.SOLID, "aimed dead on, then left alone", 380);
+        sample(g, brush, LEFT, y, FIRST, SOLID, "aimed dead on, then left alone", 380);
         result.lead()
                 .ifPresent(lead -> sample(
                         g,
@@ -108,7 +111,7 @@ final class AimSheet {
                         LEFT + 440,
                         y,
                         OTHER,
-                        MovePanel.DASHED,
+                        DASHED,
                         "aimed " + SkyWords.angle(lead.radians()) + " ahead of the sun, then left alone",
                         560));
     }
@@ -137,11 +140,11 @@ final class AimSheet {
                     .map(p ->
                             new double[] {Math.toDegrees(p.radians()), p.watts().value()})
                     .toList();
-            plot.line(points, curve.side() ? THIRD : FIRST, curve.side() ? DOTTED : MovePanel.SOLID);
+            plot.line(points, curve.side() ? THIRD : FIRST, curve.side() ? DOTTED : SOLID);
         }
         int y = CURVE_TOP + CURVE_HEIGHT + 84;
         String up = turn ? "up (dish too high) and down" : "up (sun higher) and down";
-        sample(g, brush, left, y, FIRST, MovePanel.SOLID, up, 236);
+        sample(g, brush, left, y, FIRST, SOLID, up, 236);
         sample(g, brush, left + 310, y, THIRD, DOTTED, "right and left", 170);
     }
 

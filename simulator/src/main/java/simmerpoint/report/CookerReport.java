@@ -8,6 +8,8 @@ import simmerpoint.answer.CareAnswer;
 import simmerpoint.answer.Item;
 import simmerpoint.answer.KeyFigures;
 import simmerpoint.answer.Words;
+import simmerpoint.drawing.output.XmlText;
+import simmerpoint.drawing.output.XmlWriter;
 import simmerpoint.scenario.ReadScenario;
 import simmerpoint.study.WholeStudy;
 import simmerpoint.units.UnitSystem;
@@ -55,7 +57,7 @@ public final class CookerReport {
         List<HtmlChapter> chapters = chapters();
         return HtmlPage.bytes(title, pen -> {
             pen.open("header").line();
-            pen.leaf("h1", HtmlText.cut(title, LONGEST_HEADING), "dir", "auto").line();
+            pen.leaf("h1", XmlText.cut(title, LONGEST_HEADING), "dir", "auto").line();
             pen.leaf(
                             "p",
                             "A hand-built solar cooker, worked out before it is built: what it gives, how it stands, what it"
@@ -72,7 +74,7 @@ public final class CookerReport {
         });
     }
 
-    private void keyFigures(HtmlPen pen) {
+    private void keyFigures(XmlWriter pen) {
         pen.open("dl", "class", "key").line();
         for (Item.Figure figure : KeyFigures.of(result.trace(), system)) {
             pen.open("div")

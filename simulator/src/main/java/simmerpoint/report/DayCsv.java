@@ -5,7 +5,7 @@ import java.time.format.DateTimeFormatter;
 import java.util.Locale;
 import simmerpoint.answer.LevelWords;
 import simmerpoint.answer.Words;
-import simmerpoint.heat.BoilAnswer;
+import simmerpoint.heat.BoilingOutcome;
 import simmerpoint.study.DayHour;
 import simmerpoint.study.DayResult;
 import simmerpoint.study.HourLight;
@@ -97,11 +97,11 @@ public final class DayCsv {
     }
 
     /** Time to boil with the likely losses, s; NaN if it never does. */
-    static double boilSeconds(BoilAnswer boil) {
-        if (boil instanceof BoilAnswer.Boils boils) {
+    static double boilSeconds(BoilingOutcome boil) {
+        if (boil instanceof BoilingOutcome.Boils boils) {
             return boils.seconds().likely();
         }
-        return boil instanceof BoilAnswer.MayBoil may ? may.likelySeconds().orElse(Double.NaN) : Double.NaN;
+        return boil instanceof BoilingOutcome.MayBoil may ? may.likelySeconds().orElse(Double.NaN) : Double.NaN;
     }
 
     private void cells(double... figures) {

@@ -8,8 +8,8 @@ import java.util.Locale;
 import java.util.Optional;
 import simmerpoint.answer.LevelWords;
 import simmerpoint.answer.Words;
-import simmerpoint.heat.BoilAnswer;
-import simmerpoint.heat.Range;
+import simmerpoint.heat.BoilingOutcome;
+import simmerpoint.heat.LikelyRange;
 import simmerpoint.setup.StandGeometry;
 import simmerpoint.study.CookingSpell;
 import simmerpoint.study.DayHour;
@@ -17,7 +17,7 @@ import simmerpoint.study.DayResult;
 import simmerpoint.study.HourLight;
 import simmerpoint.study.LightLimit;
 import simmerpoint.study.YearResult;
-import simmerpoint.sun.Place;
+import simmerpoint.sun.Site;
 
 /**
  * A day or a year as one JSON object in UTF-8. Times are local, ISO 8601 with their offset. Figures that come from rays
@@ -71,7 +71,7 @@ public final class DayJson {
         });
     }
 
-    private static void place(JsonObject json, Place place) throws IOException {
+    private static void place(JsonObject json, Site place) throws IOException {
         json.object("place", p -> {
             p.number("latitude_deg", tidy(place.latitudeRadians()));
             p.number("longitude_deg", tidy(place.longitudeRadians()));
@@ -158,26 +158,26 @@ public final class DayJson {
 
     /** Spread of the losses at the likely beam, and the likely losses at the lowest and highest beam. */
     private static void boil(JsonObject json, HourLight light) throws IOException {
-        BoilAnswer boil = light.boil();
-        Optional<Range> seconds =
-                boil instanceof BoilAnswer.Boils boils ? Optional.of(boils.seconds()) : Optional.empty();
-        double likely = boil instanceof BoilAnswer.MayBoil may
+        BoilingOutcome boil = light.boil();
+        Optional<LikelyRange> seconds =
+                boil instanceof BoilingOutcome.Boils boils ? Optional.of(boils.seconds()) : Optional.empty();
+        double likely = boil instanceof BoilingOutcome.MayBoil may
                 ? may.likelySeconds().orElse(Double.NaN)
-                : seconds.map(Range::likely).orElse(Double.NaN);
-        double soonest = boil instanceof BoilAnswer.MayBoil may
+                : seconds.map(LikelyRange::likely).orElse(Double.NaN);
+        double soonest = boil instanceof BoilingOutcome.MayBoil may
                 ? may.soonestSeconds()
-                : seconds.map(Range::low).orElse(Double.NaN);
+                : seconds.map(LikelyRange::low).orElse(Double.NaN);
         json.number("boil_min", likely / 60);
         json.number("boil_low_min", soonest / 60);
-        json.number("boil_high_min", seconds.map(Range::high).orElse(Double.NaN) / 60);
+        json.number("boil_high_min", seconds.map(LikelyRange::high).orElse(Double.NaN) / 60);
         json.number("boil_low_beam_min", light.lowBeamBoilSeconds().orElse(Double.NaN) / 60);
         json.number("boil_high_beam_min", light.highBeamBoilSeconds().orElse(Double.NaN) / 60);
-        Optional<Range> settles = boil instanceof BoilAnswer.Never never
+        Optional<LikelyRange> settles = boil instanceof BoilingOutcome.Never never
                 ? Optional.of(never.settlesCelsius())
-                : boil instanceof BoilAnswer.MayBoil may ? Optional.of(may.settlesCelsius()) : Optional.empty();
-        json.number("settles_C", settles.map(Range::likely).orElse(Double.NaN));
-        json.number("settles_low_C", settles.map(Range::low).orElse(Double.NaN));
-        json.number("settles_high_C", settles.map(Range::high).orElse(Double.NaN));
+                : boil instanceof BoilingOutcome.MayBoil may ? Optional.of(may.settlesCelsius()) : Optional.empty();
+        json.number("settles_C", settles.map(LikelyRange::likely).orElse(Double.NaN));
+        json.number("settles_low_C", settles.map(LikelyRange::low).orElse(Double.NaN));
+        json.number("settles_high_C", settles.map(LikelyRange::high).orElse(Double.NaN));
     }
 
     private static void stand(JsonObject json, DayHour hour) throws IOException {

@@ -15,6 +15,7 @@ import simmerpoint.answer.DesignAnswer;
 import simmerpoint.answer.Figures;
 import simmerpoint.answer.Item;
 import simmerpoint.answer.Words;
+import simmerpoint.drawing.chart.Ticks;
 import simmerpoint.study.DesignChoice;
 import simmerpoint.study.DesignResult;
 import simmerpoint.study.DishSketch;
@@ -111,13 +112,13 @@ public final class DesignPicture {
     }
 
     private void axes() {
-        for (double panels : NiceSteps.upTo(mostPanels, 10)) {
+        for (double panels : Ticks.upTo(mostPanels, 10)) {
             g.setColor(new Color(0xE4E6EA));
             g.draw(new Line2D.Double(x(panels), TOP, x(panels), BOTTOM));
             g.setColor(Brush.INK);
             brush.centred(Figures.fixed(panels, 0), Brush.font(17), x(panels), BOTTOM + 26, 70);
         }
-        double step = NiceSteps.below((shown(most) - shown(least)) / 6);
+        double step = Ticks.below((shown(most) - shown(least)) / 6);
         for (double at = Math.ceil(shown(least) / step) * step; at <= shown(most); at += step) {
             double centimetres = system == UnitSystem.METRIC ? at : at / INCHES_PER_CENTIMETRE;
             g.setColor(new Color(0xE4E6EA));

@@ -6,12 +6,12 @@ import java.util.Locale;
 import simmerpoint.answer.LevelWords;
 import simmerpoint.answer.MoveWords;
 import simmerpoint.answer.Words;
-import simmerpoint.heat.BoilAnswer;
-import simmerpoint.heat.Cooking;
+import simmerpoint.heat.BoilingOutcome;
 import simmerpoint.heat.HeatLevel;
-import simmerpoint.heat.LevelAnswer;
-import simmerpoint.heat.Range;
+import simmerpoint.heat.HeatLevelRange;
+import simmerpoint.heat.LikelyRange;
 import simmerpoint.setup.Stand;
+import simmerpoint.study.HeatResult;
 import simmerpoint.study.LevelBorder;
 import simmerpoint.study.PanMove;
 import simmerpoint.study.PanPosition;
@@ -67,26 +67,25 @@ public final class PanJson {
 
     private static void here(JsonObject json, PanResult result) throws IOException {
         PanPosition here = result.here();
-        Cooking cooking = result.cooking();
+        HeatResult heat = result.heat();
         position(json, here);
-        LevelAnswer level = result.levels().levelWithSpread(here.absorbedByFace());
+        HeatLevelRange level = heat.levelRange();
         json.text("heat_level_low", LevelWords.of(level.lowest()));
         json.text("heat_level_high", LevelWords.of(level.highest()));
         json.number("water_kg", result.kitchen().contents().waterKilograms());
         json.number("start_C", result.kitchen().contents().startCelsius());
-        json.number("boiling_C", cooking.boilingCelsius());
-        range(json, "settles_C", cooking.settles(here.absorbedByFace()));
-        BoilAnswer boil = cooking.boil(here.absorbedByFace());
-        json.object("boil", answer -> boil(answer, boil));
-        range(json, "steam_kg_h", cooking.steam(here.absorbedByFace()).all());
+        json.number("boiling_C", heat.boilingCelsius());
+        range(json, "settles_C", heat.settlesCelsius());
+        json.object("boil", answer -> boil(answer, heat.boil()));
+        range(json, "steam_kg_h", heat.steam().all());
         json.object("level_begins_W", begins -> {
             for (HeatLevel each : Arrays.asList(HeatLevel.values()).subList(1, HeatLevel.values().length)) {
-                range(begins, each.name().toLowerCase(Locale.ROOT), result.begins(each));
+                range(begins, each.name().toLowerCase(Locale.ROOT), heat.begins(each));
             }
         });
     }
 
-    private static void range(JsonObject json, String name, Range range) throws IOException {
+    private static void range(JsonObject json, String name, LikelyRange range) throws IOException {
         json.object(name, ends -> {
             ends.number("low", range.low());
             ends.number("likely", range.likely());
@@ -95,11 +94,11 @@ public final class PanJson {
     }
 
     /** Whether and when it boils, and where it settles. */
-    static void boil(JsonObject json, BoilAnswer answer) throws IOException {
-        if (answer instanceof BoilAnswer.Boils boils) {
+    static void boil(JsonObject json, BoilingOutcome answer) throws IOException {
+        if (answer instanceof BoilingOutcome.Boils boils) {
             json.text("answer", "boils");
             range(json, "seconds", boils.seconds());
-        } else if (answer instanceof BoilAnswer.MayBoil may) {
+        } else if (answer instanceof BoilingOutcome.MayBoil may) {
             json.text("answer", "may boil");
             json.number("share", may.share());
             json.number("soonest_seconds", may.soonestSeconds());

@@ -3,6 +3,8 @@ package simmerpoint.report;
 import java.util.List;
 import simmerpoint.answer.Words;
 import simmerpoint.dish.Cut;
+import simmerpoint.drawing.output.XmlText;
+import simmerpoint.drawing.output.XmlWriter;
 import simmerpoint.scenario.ReadScenario;
 
 /** The scenario's own text, to be copied into a file, and what was odd in it. */
@@ -13,18 +15,18 @@ final class ScenarioChapter {
         return HtmlChapter.of("scenario", "The scenario", List.of()).with(0, pen -> write(read, fileName, pen));
     }
 
-    private static void write(ReadScenario read, String fileName, HtmlPen pen) {
+    private static void write(ReadScenario read, String fileName, XmlWriter pen) {
         pen.leaf(
                         "p",
                         "Everything on this page follows from this text. Copied into a file, for instance "
-                                + HtmlText.cut(Words.oneLine(fileName), 80)
+                                + XmlText.cut(Words.oneLine(fileName), 80)
                                 + ", it can be changed and worked out anew.")
                 .line();
         if (read.scenario().dish().cut() instanceof Cut.FromFile mesh) {
             pen.leaf(
                             "p",
                             "Its panels were drawn elsewhere: the file "
-                                    + HtmlText.cut(Words.oneLine(mesh.mesh().name()), 80)
+                                    + XmlText.cut(Words.oneLine(mesh.mesh().name()), 80)
                                     + " belongs to it and is not part of this page.")
                     .line();
         }

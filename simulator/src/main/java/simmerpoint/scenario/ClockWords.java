@@ -9,8 +9,8 @@ import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import simmerpoint.sun.SunMoment;
+import simmerpoint.units.InputText;
 import simmerpoint.units.QuantityException;
-import simmerpoint.units.Spaces;
 
 /** Reads dates (year first, since 3/4 is two days of the year) and times of day (24 hours). */
 final class ClockWords {
@@ -20,11 +20,11 @@ final class ClockWords {
     private ClockWords() {}
 
     static LocalDate date(String typed) throws QuantityException {
-        String text = Spaces.normalised(typed);
+        String text = InputText.normalised(typed);
         Matcher m = DATE.matcher(text);
         if (!m.matches()) {
             throw new QuantityException(
-                    Spaces.shown(text) + " is not a date; write year, month and day, for instance 2026-06-21");
+                    InputText.shown(text) + " is not a date; write year, month and day, for instance 2026-06-21");
         }
         int year = Integer.parseInt(m.group(1));
         int month = Integer.parseInt(m.group(2));
@@ -46,13 +46,13 @@ final class ClockWords {
     }
 
     static LocalTime time(String typed) throws QuantityException {
-        String text = Spaces.normalised(typed);
+        String text = InputText.normalised(typed);
         Matcher m = TIME.matcher(text);
         int hour = m.matches() ? Integer.parseInt(m.group(1)) : 99;
         int minute = m.matches() ? Integer.parseInt(m.group(2)) : 99;
         int second = m.matches() && m.group(3) != null ? Integer.parseInt(m.group(3)) : 0;
         if (hour > 23 || minute > 59 || second > 59) {
-            throw new QuantityException(Spaces.shown(text)
+            throw new QuantityException(InputText.shown(text)
                     + " is not a time of day; write hours and minutes from 00:00 to 23:59, for instance 09:30");
         }
         return LocalTime.of(hour, minute, second);

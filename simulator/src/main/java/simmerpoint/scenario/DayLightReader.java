@@ -4,13 +4,13 @@ import java.time.LocalDateTime;
 import java.time.ZonedDateTime;
 import java.time.zone.ZoneOffsetTransition;
 import java.util.Optional;
+import simmerpoint.sun.AirType;
+import simmerpoint.sun.BeamRangeModel;
 import simmerpoint.sun.ClearSky;
-import simmerpoint.sun.Place;
-import simmerpoint.sun.Setting;
-import simmerpoint.sun.SkySpread;
+import simmerpoint.sun.EsraSky;
+import simmerpoint.sun.LinkeTurbidity;
+import simmerpoint.sun.Site;
 import simmerpoint.sun.SunMoment;
-import simmerpoint.sun.TurbidSky;
-import simmerpoint.sun.Turbidity;
 import simmerpoint.units.QuantityWriter;
 import simmerpoint.units.UnitSystem;
 
@@ -46,7 +46,7 @@ final class DayLightReader {
             needsPlace("sky");
             return asGiven(Optional.empty(), Optional.empty());
         }
-        Place place = new Place(
+        Site place = new Site(
                 v.number("place.latitude"),
                 v.number("place.longitude"),
                 v.number("place.altitude"),
@@ -72,12 +72,12 @@ final class DayLightReader {
     }
 
     /** A place for days and years; a single moment then needs sun.elevation. */
-    private DayLight untimed(Place place) throws ScenarioException {
+    private DayLight untimed(Site place) throws ScenarioException {
         if (v.text("sky.kind").equals(OutdoorKeys.MEASURED)) {
             tell("sky.beam", "when was it measured? add when: {date: 2026-06-21, time: 09:30}");
         }
         problems.throwIfAny();
-        Outdoors outdoors = new Outdoors(place, Outdoors.standIn(place), SkySpread.around(clear()), false);
+        Outdoors outdoors = new Outdoors(place, Outdoors.standIn(place), BeamRangeModel.around(clear()), false);
         Problem timeless = new Problem(
                 v.line("place"),
                 "place",
@@ -86,7 +86,7 @@ final class DayLightReader {
         return asGiven(Optional.of(outdoors), v.has(ELEVATION) ? Optional.empty() : Optional.of(timeless));
     }
 
-    private DayLight timed(Place place) throws ScenarioException {
+    private DayLight timed(Site place) throws ScenarioException {
         refuseDoubledSun();
         Optional<ZonedDateTime> when = instant(place);
         problems.throwIfAny();
@@ -95,7 +95,7 @@ final class DayLightReader {
             tell("when.time", SunDownWords.of(moment));
             throw problems.refusal();
         }
-        SkySpread sky = sky(moment);
+        BeamRangeModel sky = sky(moment);
         problems.throwIfAny();
         Outdoors outdoors = new Outdoors(place, moment.time(), sky);
         return new DayLight(
@@ -115,7 +115,7 @@ final class DayLightReader {
     }
 
     /** The instant meant; of an hour that the clock shows twice, the first. */
-    private Optional<ZonedDateTime> instant(Place place) {
+    private Optional<ZonedDateTime> instant(Site place) {
         LocalDateTime local = v.date("when.date").atTime(v.time("when.time"));
         ZoneOffsetTransition change = place.zone().getRules().getTransition(local);
         if (change != null && change.isGap()) {
@@ -130,36 +130,36 @@ final class DayLightReader {
         return Optional.of(local.atZone(place.zone()));
     }
 
-    private SkySpread sky(SunMoment moment) {
+    private BeamRangeModel sky(SunMoment moment) {
         if (v.text("sky.kind").equals(OutdoorKeys.MEASURED)) {
             return measured("sky.beam", moment);
         }
-        return v.has(BEAM) ? measured(BEAM, moment) : SkySpread.around(clear());
+        return v.has(BEAM) ? measured(BEAM, moment) : BeamRangeModel.around(clear());
     }
 
     private ClearSky clear() {
         if (v.has("sky.turbidity")) {
-            return new TurbidSky(Turbidity.constant(v.number("sky.turbidity")));
+            return new EsraSky(LinkeTurbidity.constant(v.number("sky.turbidity")));
         }
         String word = v.text("sky.setting");
-        for (Setting setting : Setting.values()) {
+        for (AirType setting : AirType.values()) {
             if (setting.word().equals(word)) {
-                return TurbidSky.of(setting);
+                return EsraSky.of(setting);
             }
         }
         throw new IllegalStateException("setting " + word);
     }
 
-    private SkySpread measured(String key, SunMoment moment) {
+    private BeamRangeModel measured(String key, SunMoment moment) {
         try {
-            return SkySpread.none(TurbidSky.matching(v.number(key), moment));
+            return BeamRangeModel.none(EsraSky.matching(v.number(key), moment));
         } catch (IllegalArgumentException e) {
             tell(
                     key,
                     "no air without clouds gives a beam of " + v.shown(key) + " while the sun stands "
                             + METRIC.degrees(moment.position().elevationRadians())
                             + " high, as it does then and there; check beam, date and time");
-            return SkySpread.none(clear());
+            return BeamRangeModel.none(clear());
         }
     }
 

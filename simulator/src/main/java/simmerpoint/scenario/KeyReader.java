@@ -2,7 +2,7 @@ package simmerpoint.scenario;
 
 import java.util.Map;
 import java.util.Optional;
-import simmerpoint.units.Spaces;
+import simmerpoint.units.InputText;
 
 /** Walks the nodes of a file along {@link Keys} and finds unknown, misplaced and wrong keys. */
 final class KeyReader {
@@ -55,7 +55,7 @@ final class KeyReader {
         String found = nothing
                 ? "there is nothing under it"
                 : entry.node() instanceof Node.Scalar scalar
-                        ? Spaces.shown(scalar.text()) + " stands here, but a section is needed"
+                        ? InputText.shown(scalar.text()) + " stands here, but a section is needed"
                         : "a list stands here, but a section is needed";
         values.problems().add(entry.keyLine(), path, found + "; its keys are " + names(path));
     }
@@ -67,7 +67,7 @@ final class KeyReader {
         String advice = elsewhere
                 .or(() -> near.map(n -> "did you mean " + n + "?"))
                 .orElse("known " + (section.isEmpty() ? "at the top" : "in " + section) + " are " + names(section));
-        values.problems().add(line, Spaces.shown(path), "this key is not known here; " + advice);
+        values.problems().add(line, InputText.shown(path), "this key is not known here; " + advice);
         near.ifPresent(n -> values.problems().spoilt(section.isEmpty() ? n : section + "." + n));
     }
 

@@ -1,11 +1,13 @@
 package simmerpoint.scenario;
 
 import java.util.Map;
-import simmerpoint.heat.Contents;
-import simmerpoint.heat.LevelTable;
+import simmerpoint.heat.CookingModel;
+import simmerpoint.heat.HeatLevelModel;
+import simmerpoint.heat.HeatLevelThresholds;
+import simmerpoint.heat.PanContents;
+import simmerpoint.heat.PanMaterial;
 import simmerpoint.heat.Surroundings;
-import simmerpoint.heat.Vessel;
-import simmerpoint.heat.VesselMaterial;
+import simmerpoint.heat.ThermalPan;
 import simmerpoint.pan.Pan;
 
 /**
@@ -16,7 +18,7 @@ import simmerpoint.pan.Pan;
  * @param around air, wind, altitude, humidity, sky
  * @param levels borders of the heat levels
  */
-public record Kitchen(Vessel vessel, Contents contents, Surroundings around, LevelTable levels) {
+public record Kitchen(ThermalPan vessel, PanContents contents, Surroundings around, HeatLevelThresholds levels) {
     /** Mass of a usual pan per m² of its outside by material, kg/m²: 1 mm of steel (common practice). */
     private static final double USUAL_SHEET = 8;
 
@@ -31,21 +33,31 @@ public record Kitchen(Vessel vessel, Contents contents, Surroundings around, Lev
      * 20 °C with a breath of wind (1 m/s), near sea level.
      */
     public static Kitchen usual(Pan pan) {
-        VesselMaterial steel = VesselMaterial.find("stainless steel").orElseThrow();
-        Vessel vessel = Vessel.of(pan, steel, usualKilograms(pan, steel, true), true);
-        Contents water = new Contents(usualWater(vessel), 20);
-        return new Kitchen(vessel, water, Surroundings.outdoors(20, 1, 0), LevelTable.USUAL);
+        PanMaterial steel = PanMaterial.find("stainless steel").orElseThrow();
+        ThermalPan vessel = ThermalPan.of(pan, steel, usualKilograms(pan, steel, true), true);
+        PanContents water = new PanContents(usualWater(vessel), 20);
+        return new Kitchen(vessel, water, Surroundings.outdoors(20, 1, 0), HeatLevelThresholds.USUAL);
+    }
+
+    /** The balance of this pan, water and weather. */
+    public CookingModel cooking() {
+        return new CookingModel(vessel, contents, around);
+    }
+
+    /** The heat levels of this pan, water and weather. */
+    public HeatLevelModel heatLevels() {
+        return new HeatLevelModel(cooking(), levels);
     }
 
     /** Mass of a usual pan of that size and material, kg; its lid counts if it is on. */
-    static double usualKilograms(Pan pan, VesselMaterial material, boolean lidOn) {
+    static double usualKilograms(Pan pan, PanMaterial material, boolean lidOn) {
         double r = pan.radiusMetres();
         double outside = (lidOn ? 2 : 1) * Math.PI * r * r + 2 * Math.PI * r * pan.heightMetres();
         return SHEETS.getOrDefault(material.name(), USUAL_SHEET) * outside;
     }
 
     /** Water to two fifths of the pan's height, kg. */
-    static double usualWater(Vessel vessel) {
+    static double usualWater(ThermalPan vessel) {
         return USUAL_FILLING * vessel.brimfulKilograms();
     }
 }

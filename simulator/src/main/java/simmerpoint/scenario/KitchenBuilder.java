@@ -1,12 +1,12 @@
 package simmerpoint.scenario;
 
 import java.math.BigDecimal;
-import simmerpoint.heat.Contents;
-import simmerpoint.heat.LevelTable;
-import simmerpoint.heat.Skin;
+import simmerpoint.heat.HeatLevelThresholds;
+import simmerpoint.heat.PanContents;
+import simmerpoint.heat.PanMaterial;
+import simmerpoint.heat.SurfaceOptics;
 import simmerpoint.heat.Surroundings;
-import simmerpoint.heat.Vessel;
-import simmerpoint.heat.VesselMaterial;
+import simmerpoint.heat.ThermalPan;
 import simmerpoint.pan.Finish;
 import simmerpoint.pan.FinishCatalogue;
 import simmerpoint.pan.Pan;
@@ -18,9 +18,9 @@ final class KitchenBuilder {
     private KitchenBuilder() {}
 
     static Kitchen kitchen(ScenarioValues v) {
-        Vessel vessel = vessel(v);
-        Contents contents = new Contents(water(v, vessel), celsius(v, "pan.water-temperature"));
-        LevelTable levels = new LevelTable(
+        ThermalPan vessel = vessel(v);
+        PanContents contents = new PanContents(water(v, vessel), celsius(v, "pan.water-temperature"));
+        HeatLevelThresholds levels = new HeatLevelThresholds(
                 celsius(v, "heat-levels.hold"),
                 v.number("heat-levels.simmer-below-boiling"),
                 v.number("heat-levels.boil-steam"),
@@ -32,12 +32,12 @@ final class KitchenBuilder {
         return new Pan(v.number("pan.diameter"), v.number("pan.height"), finish(v, "pan.finish"));
     }
 
-    static Vessel vessel(ScenarioValues v) {
+    static ThermalPan vessel(ScenarioValues v) {
         Pan pan = pan(v);
-        VesselMaterial material = VesselMaterial.find(v.text("pan.material")).orElseThrow();
+        PanMaterial material = PanMaterial.find(v.text("pan.material")).orElseThrow();
         boolean lidOn = v.isOn("pan.lid");
-        Skin wall = skin(v, "pan.wall-finish");
-        return new Vessel(
+        SurfaceOptics wall = skin(v, "pan.wall-finish");
+        return new ThermalPan(
                 pan,
                 material,
                 v.number("pan.mass", Kitchen.usualKilograms(pan, material, lidOn)),
@@ -48,7 +48,7 @@ final class KitchenBuilder {
                 lidOn);
     }
 
-    static double water(ScenarioValues v, Vessel vessel) {
+    static double water(ScenarioValues v, ThermalPan vessel) {
         return v.number("pan.water", Kitchen.usualWater(vessel));
     }
 
@@ -69,8 +69,8 @@ final class KitchenBuilder {
                 .doubleValue();
     }
 
-    private static Skin skin(ScenarioValues v, String path) {
-        return Skin.of(finish(v, v.has(path) ? path : "pan.finish"));
+    private static SurfaceOptics skin(ScenarioValues v, String path) {
+        return SurfaceOptics.of(finish(v, v.has(path) ? path : "pan.finish"));
     }
 
     private static Finish finish(ScenarioValues v, String path) {

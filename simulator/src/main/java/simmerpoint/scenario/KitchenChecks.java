@@ -2,7 +2,7 @@ package simmerpoint.scenario;
 
 import java.util.List;
 import java.util.Locale;
-import simmerpoint.heat.Vessel;
+import simmerpoint.heat.ThermalPan;
 
 /** What must hold between the keys of {@code pan}, {@code air} and {@code heat-levels}. */
 final class KitchenChecks {
@@ -37,7 +37,7 @@ final class KitchenChecks {
     }
 
     private void water() {
-        Vessel vessel = KitchenBuilder.vessel(v);
+        ThermalPan vessel = KitchenBuilder.vessel(v);
         double brimful = vessel.brimfulKilograms();
         if (!(KitchenBuilder.water(v, vessel) <= brimful)) {
             tell(

@@ -4,9 +4,9 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.FileTime;
-import simmerpoint.dish.Mesh;
-import simmerpoint.dish.MeshException;
-import simmerpoint.dish.ObjReader;
+import simmerpoint.dish.mesh.Mesh;
+import simmerpoint.dish.mesh.MeshException;
+import simmerpoint.dish.mesh.ObjReader;
 
 /**
  * Reads mesh files and remembers the last one, so that whoever reads a scenario again and again while its other keys change

@@ -2,7 +2,7 @@ package simmerpoint.scenario;
 
 import simmerpoint.dish.Cut;
 import simmerpoint.dish.DishPlan;
-import simmerpoint.dish.Mesh;
+import simmerpoint.dish.mesh.Mesh;
 import simmerpoint.units.QuantityWriter;
 import simmerpoint.units.UnitSystem;
 

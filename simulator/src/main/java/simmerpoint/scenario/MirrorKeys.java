@@ -6,8 +6,8 @@ import static simmerpoint.units.Dimension.SHARE;
 
 import java.util.ArrayList;
 import java.util.List;
-import simmerpoint.dish.Material;
-import simmerpoint.dish.MaterialCatalogue;
+import simmerpoint.dish.mirror.Material;
+import simmerpoint.dish.mirror.MaterialCatalogue;
 
 /** The keys of {@code mirror}. */
 final class MirrorKeys {

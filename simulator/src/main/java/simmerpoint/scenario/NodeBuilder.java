@@ -6,7 +6,7 @@ import org.yaml.snakeyaml.events.MappingStartEvent;
 import org.yaml.snakeyaml.events.NodeEvent;
 import org.yaml.snakeyaml.events.ScalarEvent;
 import org.yaml.snakeyaml.parser.ParserImpl;
-import simmerpoint.units.Spaces;
+import simmerpoint.units.InputText;
 
 /** Builds nodes from the parser's events and refuses what no scenario needs. */
 final class NodeBuilder {
@@ -84,7 +84,7 @@ final class NodeBuilder {
     }
 
     private static String shownPath(String path) {
-        return Spaces.shown(path);
+        return InputText.shown(path);
     }
 
     /** Whether {@code {disc: 1,5 m}} was typed, which YAML takes for {@code disc: 1} and a key {@code 5 m}. */
@@ -104,8 +104,8 @@ final class NodeBuilder {
         problems.add(
                 line,
                 key,
-                Spaces.shown(whole + "," + rest) + " has a comma; decimals take a point; write "
-                        + Spaces.shown(whole + "." + rest));
+                InputText.shown(whole + "," + rest) + " has a comma; decimals take a point; write "
+                        + InputText.shown(whole + "." + rest));
         problems.spoilt(key);
     }
 

@@ -7,7 +7,7 @@ import java.util.TreeMap;
 import simmerpoint.pan.Pan;
 import simmerpoint.setup.Aim;
 import simmerpoint.setup.Stand;
-import simmerpoint.sun.ClearestBeam;
+import simmerpoint.sun.MaximumBeam;
 import simmerpoint.units.QuantityWriter;
 import simmerpoint.units.UnitSystem;
 
@@ -105,7 +105,7 @@ final class OddValues {
             return;
         }
         double elevation = scenario.sun().elevationRadians();
-        double most = Math.min(STRONGEST_USUAL, ClearestBeam.wattsPerSquareMetre(elevation, altitude()));
+        double most = Math.min(STRONGEST_USUAL, MaximumBeam.wattsPerSquareMetre(elevation, altitude()));
         double beam = scenario.sun().beamWattsPerSquareMetre();
         if (beam > most) {
             said.add("sun.beam: " + Math.round(beam)

@@ -7,7 +7,7 @@ import static simmerpoint.units.Dimension.NUMBER;
 
 import java.util.Arrays;
 import java.util.List;
-import simmerpoint.sun.Setting;
+import simmerpoint.sun.AirType;
 
 /** The keys of {@code place}, {@code when} and {@code sky}. */
 final class OutdoorKeys {
@@ -50,7 +50,7 @@ final class OutdoorKeys {
                         "09:30",
                         "Time by the clock of the place; where the clock shows it twice, the first is meant."),
                 sky.word("kind", CLEAR, KINDS, "Whether the sunlight is taken from usual clear air or was measured."),
-                sky.onlyFor(CLEAR).word("setting", Setting.RURAL.word(), settings(), "What sort of air the place has."),
+                sky.onlyFor(CLEAR).word("setting", AirType.RURAL.word(), settings(), "What sort of air the place has."),
                 sky.onlyFor(CLEAR)
                         .quantity(
                                 NUMBER,
@@ -70,6 +70,6 @@ final class OutdoorKeys {
     }
 
     private static List<String> settings() {
-        return Arrays.stream(Setting.values()).map(Setting::word).toList();
+        return Arrays.stream(AirType.values()).map(AirType::word).toList();
     }
 }

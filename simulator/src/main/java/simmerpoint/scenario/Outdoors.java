@@ -3,8 +3,8 @@ package simmerpoint.scenario;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.ZonedDateTime;
-import simmerpoint.sun.Place;
-import simmerpoint.sun.SkySpread;
+import simmerpoint.sun.BeamRangeModel;
+import simmerpoint.sun.Site;
 
 /**
  * Where and when, and what the sky lets through.
@@ -14,16 +14,16 @@ import simmerpoint.sun.SkySpread;
  * @param sky the sky chosen, and how far models of it differ
  * @param timed whether the scenario names its instant; only then its sun is that of {@code when}
  */
-public record Outdoors(Place place, ZonedDateTime when, SkySpread sky, boolean timed) {
+public record Outdoors(Site place, ZonedDateTime when, BeamRangeModel sky, boolean timed) {
     private static final LocalDate MIDDLING_DAY = LocalDate.of(2026, 3, 21);
 
     /** With an instant that the scenario names. */
-    public Outdoors(Place place, ZonedDateTime when, SkySpread sky) {
+    public Outdoors(Site place, ZonedDateTime when, BeamRangeModel sky) {
         this(place, when, sky, true);
     }
 
     /** Noon by the clock of an equinox: a middling day everywhere, for whoever needs a date and was given none. */
-    public static ZonedDateTime standIn(Place place) {
+    public static ZonedDateTime standIn(Site place) {
         return MIDDLING_DAY.atTime(LocalTime.NOON).atZone(place.zone());
     }
 }

@@ -3,7 +3,7 @@ package simmerpoint.scenario;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import simmerpoint.units.Spaces;
+import simmerpoint.units.InputText;
 
 /** Sets values of a scenario and takes out the keys that another cut, kind or mirror material makes inapplicable. */
 final class Overrides {
@@ -33,7 +33,7 @@ final class Overrides {
         for (String path : typed.keySet()) {
             Optional<String> wrong = UnknownKeys.whyUnknown(path);
             if (wrong.isPresent()) {
-                throw values.problems().refuse(0, Spaces.shown(path), wrong.get());
+                throw values.problems().refuse(0, InputText.shown(path), wrong.get());
             }
         }
     }
@@ -46,7 +46,7 @@ final class Overrides {
     }
 
     private static boolean isSameWord(String a, String b) {
-        return Spaces.normalised(a).equalsIgnoreCase(Spaces.normalised(b));
+        return InputText.normalised(a).equalsIgnoreCase(InputText.normalised(b));
     }
 
     private void removeInapplicable(String chooser) {

@@ -6,7 +6,7 @@ import static simmerpoint.units.Dimension.TEMPERATURE;
 import static simmerpoint.units.Dimension.WATER;
 
 import java.util.List;
-import simmerpoint.heat.VesselMaterial;
+import simmerpoint.heat.PanMaterial;
 import simmerpoint.pan.FinishCatalogue;
 
 /** The keys of {@code pan}. */
@@ -58,6 +58,6 @@ final class PanKeys {
     }
 
     private static List<String> materials() {
-        return VesselMaterial.all().stream().map(VesselMaterial::name).toList();
+        return PanMaterial.all().stream().map(PanMaterial::name).toList();
     }
 }

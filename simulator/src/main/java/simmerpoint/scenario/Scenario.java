@@ -3,7 +3,7 @@ package simmerpoint.scenario;
 import java.util.Optional;
 import simmerpoint.dish.BuildErrors;
 import simmerpoint.dish.DishPlan;
-import simmerpoint.dish.Mirror;
+import simmerpoint.dish.mirror.Mirror;
 import simmerpoint.pan.Pan;
 import simmerpoint.pan.Target;
 import simmerpoint.setup.Aim;
@@ -71,6 +71,12 @@ public record Scenario(
     /** The well-aimed dish and its pan stood on the ground. */
     public StandGeometry standGeometry() {
         return StandGeometry.of(dish, sun.elevationRadians(), aim.mountMetres(), ground.tripodHeightMetres(), stand);
+    }
+
+    /** Height of the pan's underside above the ground, m. */
+    public double panHeightMetres() {
+        return StandGeometry.panHeight(
+                dish, sun.elevationRadians(), aim.mountMetres(), ground.tripodHeightMetres(), stand);
     }
 
     /** The same with the target's middle elsewhere. */

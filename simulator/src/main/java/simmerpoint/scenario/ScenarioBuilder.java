@@ -6,23 +6,23 @@ import java.util.Optional;
 import simmerpoint.dish.BuildErrors;
 import simmerpoint.dish.Cut;
 import simmerpoint.dish.DishPlan;
-import simmerpoint.dish.Material;
-import simmerpoint.dish.MaterialCatalogue;
-import simmerpoint.dish.MeshException;
-import simmerpoint.dish.Mirror;
 import simmerpoint.dish.RingSpacing;
+import simmerpoint.dish.mesh.MeshException;
+import simmerpoint.dish.mirror.Material;
+import simmerpoint.dish.mirror.MaterialCatalogue;
+import simmerpoint.dish.mirror.Mirror;
 import simmerpoint.pan.Plane;
 import simmerpoint.pan.Target;
 import simmerpoint.setup.Aim;
 import simmerpoint.setup.Stand;
 import simmerpoint.sun.CircumsolarSun;
 import simmerpoint.sun.GaussianSun;
-import simmerpoint.sun.LimbDarkened;
+import simmerpoint.sun.LimbDarkenedSun;
 import simmerpoint.sun.MeasuredSun;
+import simmerpoint.sun.MeasuredSunException;
 import simmerpoint.sun.SunShape;
-import simmerpoint.sun.SunTableException;
 import simmerpoint.sun.Sunlight;
-import simmerpoint.sun.UniformDisc;
+import simmerpoint.sun.UniformDiscSun;
 
 /** Makes the SI values of a scenario out of checked keys, and reads the files they name. */
 final class ScenarioBuilder {
@@ -117,18 +117,18 @@ final class ScenarioBuilder {
 
     private SunShape sunShapeOfKind() {
         return switch (v.text("sun.shape.kind")) {
-            case SunAndAimKeys.LIMB_DARKENED -> new LimbDarkened(v.number("sun.shape.half-angle"));
+            case SunAndAimKeys.LIMB_DARKENED -> new LimbDarkenedSun(v.number("sun.shape.half-angle"));
             case SunAndAimKeys.GAUSSIAN -> new GaussianSun(v.number("sun.shape.sigma"));
             case SunAndAimKeys.CIRCUMSOLAR -> new CircumsolarSun(v.number("sun.shape.ratio"));
             case SunAndAimKeys.TABLE -> sunTable();
-            default -> new UniformDisc(v.number("sun.shape.half-angle"));
+            default -> new UniformDiscSun(v.number("sun.shape.half-angle"));
         };
     }
 
     private SunShape sunTable() {
         try {
             return MeasuredSun.read(v.folder().resolve(v.text("sun.shape.file")));
-        } catch (SunTableException e) {
+        } catch (MeasuredSunException e) {
             problems.add(v.line("sun.shape.file"), "sun.shape.file", e.getMessage());
             return null;
         } catch (InvalidPathException e) {

@@ -13,7 +13,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
-import simmerpoint.units.Spaces;
+import simmerpoint.units.InputText;
 
 /**
  * The values of all keys of one scenario: those of the file or set since, and the defaults for the rest. Immutable; setting a
@@ -168,7 +168,7 @@ public final class ScenarioValues {
 
     /** What was typed at a key or holds by default, for messages. */
     String shown(String path) {
-        return Spaces.shown(get(path).typed());
+        return InputText.shown(get(path).typed());
     }
 
     double number(String path) {

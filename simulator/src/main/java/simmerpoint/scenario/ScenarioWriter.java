@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.yaml.snakeyaml.error.YAMLException;
-import simmerpoint.units.Spaces;
+import simmerpoint.units.InputText;
 
 /**
  * Changes keys in the text of a scenario file. Comments, order and layout of everything else stay as they are: a value is
@@ -79,7 +79,7 @@ final class ScenarioWriter {
 
     private static Map<String, String> normalised(Map<String, String> values) {
         Map<String, String> normalised = new LinkedHashMap<>();
-        values.forEach((path, typed) -> normalised.put(path, Spaces.normalised(typed)));
+        values.forEach((path, typed) -> normalised.put(path, InputText.normalised(typed)));
         return normalised;
     }
 

@@ -5,10 +5,10 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import simmerpoint.units.Dimension;
-import simmerpoint.units.EarthAngle;
+import simmerpoint.units.GeographicAngleParser;
+import simmerpoint.units.InputText;
 import simmerpoint.units.QuantityException;
 import simmerpoint.units.QuantityParser;
-import simmerpoint.units.Spaces;
 
 /** Turns what was typed into the value that its key asks for, or says what is wrong with it. */
 final class ValueReader {
@@ -23,10 +23,10 @@ final class ValueReader {
         return switch (key.kind()) {
             case QUANTITY -> inRange(key, typed, QuantityParser.parse(typed, key.dimension(), key.example()));
             case COUNT -> (int) inRange(key, typed, QuantityParser.parseCount(typed, key.example()));
-            case WORD -> word(key, Spaces.normalised(typed));
+            case WORD -> word(key, InputText.normalised(typed));
             case SWITCH -> onOrOff(typed);
-            case LATITUDE -> inRange(key, typed, EarthAngle.latitude(typed, key.example()));
-            case LONGITUDE -> inRange(key, typed, EarthAngle.longitude(typed, key.example()));
+            case LATITUDE -> inRange(key, typed, GeographicAngleParser.latitude(typed, key.example()));
+            case LONGITUDE -> inRange(key, typed, GeographicAngleParser.longitude(typed, key.example()));
             case DATE -> ClockWords.date(typed);
             case TIME -> ClockWords.time(typed);
             case ZONE -> ZoneWords.zone(typed);
@@ -39,13 +39,13 @@ final class ValueReader {
         if (key.range().contains(value)) {
             return value;
         }
-        throw new QuantityException(Spaces.shown(typed) + " is out of range; allowed is "
+        throw new QuantityException(InputText.shown(typed) + " is out of range; allowed is "
                 + key.range().words(key.dimension(), typed) + hint(key, typed, value));
     }
 
     private static String hint(Key key, String typed, double value) {
         if (key.dimension() == Dimension.SHARE && value > 1 && value <= 100 && !typed.contains("%")) {
-            return "; did you mean " + Spaces.shown(typed) + " %?";
+            return "; did you mean " + InputText.shown(typed) + " %?";
         }
         if (key.path().equals("sun.elevation") && value <= 0) {
             return "; the sun must stand above the horizon";
@@ -62,7 +62,7 @@ final class ValueReader {
         if (exact.isPresent()) {
             return exact.get();
         }
-        throw new QuantityException(Spaces.shown(typed) + " is not known here; " + advice(key.words(), typed));
+        throw new QuantityException(InputText.shown(typed) + " is not known here; " + advice(key.words(), typed));
     }
 
     /** The nearest word, or those that hold what was typed, or all of them. */
@@ -77,23 +77,23 @@ final class ValueReader {
     }
 
     private static Boolean onOrOff(String typed) throws QuantityException {
-        String word = Spaces.normalised(typed).toLowerCase(Locale.ROOT);
+        String word = InputText.normalised(typed).toLowerCase(Locale.ROOT);
         if (!ON.contains(word) && !OFF.contains(word)) {
-            throw new QuantityException(Spaces.shown(typed) + " is neither on nor off; write on, off, yes or no");
+            throw new QuantityException(InputText.shown(typed) + " is neither on nor off; write on, off, yes or no");
         }
         return ON.contains(word);
     }
 
     private static String line(String typed, int longest) throws QuantityException {
-        String text = Spaces.normalised(typed);
+        String text = InputText.normalised(typed);
         if (text.isEmpty()) {
             throw new QuantityException("there is nothing here; one line of text is needed");
         }
         if (text.length() > longest) {
-            throw new QuantityException(Spaces.shown(text) + " is longer than " + longest + " characters");
+            throw new QuantityException(InputText.shown(text) + " is longer than " + longest + " characters");
         }
         if (text.codePoints().anyMatch(c -> Character.getType(c) == Character.CONTROL)) {
-            throw new QuantityException(Spaces.shown(text) + " holds a character that cannot be printed; remove it");
+            throw new QuantityException(InputText.shown(text) + " holds a character that cannot be printed; remove it");
         }
         return text;
     }

@@ -4,7 +4,7 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.stream.Collectors;
-import simmerpoint.units.Spaces;
+import simmerpoint.units.InputText;
 
 /**
  * One of several scenarios that are held against each other.
@@ -33,7 +33,7 @@ public record Variant(String file, String source, Map<String, String> varied, Re
 
     static String assignments(Map<String, String> varied) {
         return varied.entrySet().stream()
-                .map(e -> e.getKey() + "=" + Spaces.shown(e.getValue()))
+                .map(e -> e.getKey() + "=" + InputText.shown(e.getValue()))
                 .collect(Collectors.joining(", "));
     }
 }

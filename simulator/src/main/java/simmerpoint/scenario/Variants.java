@@ -6,7 +6,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import simmerpoint.units.Spaces;
+import simmerpoint.units.InputText;
 
 /** Reads the scenarios that are to be compared: every file with every combination of the varied values. */
 public final class Variants {
@@ -91,7 +91,7 @@ public final class Variants {
             return List.of("");
         }
         List<String> titles = bases.stream()
-                .map(base -> Spaces.normalised(base.scenario().title()))
+                .map(base -> InputText.normalised(base.scenario().title()))
                 .toList();
         if (!titles.contains("") && new HashSet<>(titles).size() == titles.size()) {
             return titles;

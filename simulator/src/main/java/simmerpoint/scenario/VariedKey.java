@@ -3,8 +3,8 @@ package simmerpoint.scenario;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import simmerpoint.units.InputText;
 import simmerpoint.units.QuantityException;
-import simmerpoint.units.Spaces;
 
 /**
  * A key of the scenario file and the values it is to take one after the other.
@@ -31,7 +31,7 @@ public record VariedKey(String path, List<String> values) {
      */
     public static VariedKey parse(String typed) throws ScenarioException {
         int equals = typed.indexOf('=');
-        String path = Spaces.normalised(equals < 0 ? typed : typed.substring(0, equals));
+        String path = InputText.normalised(equals < 0 ? typed : typed.substring(0, equals));
         if (path.isEmpty()) {
             throw refused("", "a key is missing; write for instance " + OPTION + " dish.surface.sectors=12,24");
         }
@@ -49,7 +49,7 @@ public record VariedKey(String path, List<String> values) {
     }
 
     static ScenarioException refused(String path, String text) {
-        return new ScenarioException(OPTION, List.of(new Problem(0, Spaces.shown(path), text)));
+        return new ScenarioException(OPTION, List.of(new Problem(0, InputText.shown(path), text)));
     }
 
     /** What stands between the commas, without quotes, backslashes before commas and spaces around. */
@@ -69,7 +69,7 @@ public record VariedKey(String path, List<String> values) {
             } else if (c == open) {
                 open = NONE;
             } else if (c == ',' && open == NONE) {
-                parts.add(Spaces.normalised(part.toString()));
+                parts.add(InputText.normalised(part.toString()));
                 part.setLength(0);
             } else {
                 part.append(c);
@@ -78,7 +78,7 @@ public record VariedKey(String path, List<String> values) {
         if (open != NONE) {
             throw refused(path, "a quotation mark is opened and not closed");
         }
-        parts.add(Spaces.normalised(part.toString()));
+        parts.add(InputText.normalised(part.toString()));
         return parts;
     }
 
@@ -96,8 +96,8 @@ public record VariedKey(String path, List<String> values) {
             }
             if (seen.contains(si)) {
                 String before = values.get(seen.indexOf(si));
-                String same = before.equals(value) ? "" : " (" + Spaces.shown(before) + " is the same)";
-                throw refused(key.path(), Spaces.shown(value) + " is given twice" + same);
+                String same = before.equals(value) ? "" : " (" + InputText.shown(before) + " is the same)";
+                throw refused(key.path(), InputText.shown(value) + " is given twice" + same);
             }
             seen.add(si);
         }

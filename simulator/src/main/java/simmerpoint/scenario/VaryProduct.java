@@ -8,7 +8,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import simmerpoint.units.Spaces;
+import simmerpoint.units.InputText;
 
 /**
  * Every combination of the values of varied keys. Where a key that chooses others ({@link Keys#CHOOSERS}: cut, kind) is
@@ -85,7 +85,7 @@ final class VaryProduct {
     private static Optional<String> word(Map<String, String> combination, String path) {
         return Optional.ofNullable(path)
                 .map(combination::get)
-                .map(typed -> Spaces.normalised(typed).toLowerCase(Locale.ROOT));
+                .map(typed -> InputText.normalised(typed).toLowerCase(Locale.ROOT));
     }
 
     /** The combination, and nothing where a varied cut has no room for what the file may say. */

@@ -7,8 +7,8 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import simmerpoint.units.InputText;
 import simmerpoint.units.QuantityException;
-import simmerpoint.units.Spaces;
 
 /** Reads the zone of a clock: a name of the time zone database, or hours from UTC. */
 final class ZoneWords {
@@ -29,7 +29,7 @@ final class ZoneWords {
     private ZoneWords() {}
 
     static ZoneId zone(String typed) throws QuantityException {
-        String text = Spaces.normalised(typed);
+        String text = InputText.normalised(typed);
         Matcher offset = OFFSET.matcher(text);
         if (offset.matches()) {
             return fromUtc(text, offset);
@@ -38,15 +38,15 @@ final class ZoneWords {
             return ZoneId.of("UTC");
         }
         if (text.toLowerCase(Locale.ROOT).startsWith("etc/gmt")) {
-            throw new QuantityException(
-                    Spaces.shown(text) + " counts its hours the other way round; write hours from UTC such as UTC+1");
+            throw new QuantityException(InputText.shown(text)
+                    + " counts its hours the other way round; write hours from UTC such as UTC+1");
         }
         String name = text.replace(' ', '_');
         return NAMES.stream()
                 .filter(n -> n.equalsIgnoreCase(name))
                 .findFirst()
                 .map(ZoneId::of)
-                .orElseThrow(() -> new QuantityException(Spaces.shown(text) + " is no zone known here; "
+                .orElseThrow(() -> new QuantityException(InputText.shown(text) + " is no zone known here; "
                         + nearest(name).map(n -> "did you mean " + n + "?").orElse(ADVICE)));
     }
 
@@ -56,7 +56,7 @@ final class ZoneWords {
         int sum = offset.group(1).equals("+") ? minutes + odd : -minutes - odd;
         if (odd > 59 || sum < 60 * LATEST || sum > 60 * EARLIEST) {
             throw new QuantityException(
-                    Spaces.shown(text) + " is out of range; clocks go from UTC-12 to UTC+14, for instance UTC+5:30");
+                    InputText.shown(text) + " is out of range; clocks go from UTC-12 to UTC+14, for instance UTC+5:30");
         }
         return sum == 0 ? ZoneId.of("UTC") : ZoneId.ofOffset("UTC", ZoneOffset.ofTotalSeconds(60 * sum));
     }

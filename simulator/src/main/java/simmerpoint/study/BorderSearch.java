@@ -7,10 +7,10 @@ import java.util.OptionalDouble;
 import java.util.function.DoubleFunction;
 import java.util.function.DoubleUnaryOperator;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
-import simmerpoint.heat.Absorbed;
+import simmerpoint.heat.AbsorbedLight;
 import simmerpoint.heat.HeatLevel;
-import simmerpoint.heat.HeatLevels;
-import simmerpoint.heat.Range;
+import simmerpoint.heat.HeatLevelModel;
+import simmerpoint.heat.LikelyRange;
 
 /**
  * Finds where the heat level changes along a move: roots of the watts to spare at each level's border, on the smooth curve
@@ -22,10 +22,10 @@ final class BorderSearch {
     private static final int MOST_STEPS = 200;
 
     private final double[] offsets;
-    private final DoubleFunction<Absorbed> light;
-    private final HeatLevels levels;
+    private final DoubleFunction<AbsorbedLight> light;
+    private final HeatLevelModel levels;
 
-    BorderSearch(double[] offsets, DoubleFunction<Absorbed> light, HeatLevels levels) {
+    BorderSearch(double[] offsets, DoubleFunction<AbsorbedLight> light, HeatLevelModel levels) {
         this.offsets = offsets;
         this.light = light;
         this.levels = levels;
@@ -55,7 +55,7 @@ final class BorderSearch {
     }
 
     private LevelBorder border(HeatLevel below, HeatLevel level, double place, boolean rising) {
-        Range begins = levels.begins(level, light.apply(place));
+        LikelyRange begins = levels.begins(level, light.apply(place));
         int cooler = rising ? -1 : 1;
         double coolEnd = placeOf(begins.low(), place, cooler).orElse(cooler * Double.POSITIVE_INFINITY);
         double hotEnd = placeOf(begins.high(), place, -cooler).orElse(-cooler * Double.POSITIVE_INFINITY);

@@ -2,10 +2,10 @@ package simmerpoint.study;
 
 import java.util.Locale;
 import java.util.stream.IntStream;
-import simmerpoint.dish.Mirror;
 import simmerpoint.dish.MirrorSurface;
 import simmerpoint.dish.MirrorSurfaces;
 import simmerpoint.dish.PanelTilts;
+import simmerpoint.dish.mirror.Mirror;
 import simmerpoint.pan.Target;
 import simmerpoint.sampling.ScrambledSobol;
 import simmerpoint.scenario.Scenario;
@@ -91,7 +91,7 @@ final class Casting {
     /** Casts one block of every replicate; the work goes from share {@code from} to {@code to} of all work. */
     void castBlock(ReplicateWorkers workers, int firstBits, int number, double from, double to, Taker taker) {
         workers.run(from, to, (r, watch) -> {
-            LightCaster.Beam beam = caster.new Beam(samples[r], samples[r].block(firstBits, number));
+            LightCaster.BatchCaster beam = caster.new BatchCaster(samples[r], samples[r].block(firstBits, number));
             long batches = beam.batches();
             for (long k = 0; k < batches; k++) {
                 taker.take(r, beam.cast(k));

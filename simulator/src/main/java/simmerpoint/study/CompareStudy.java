@@ -8,9 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
-import simmerpoint.heat.Absorbed;
-import simmerpoint.heat.BoilAnswer;
-import simmerpoint.heat.Cooking;
+import simmerpoint.heat.BoilingOutcome;
 import simmerpoint.sampling.Estimate;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.scenario.Variant;
@@ -75,8 +73,34 @@ public final class CompareStudy {
      */
     public record Impossible(Variant variant, String reason) {}
 
+    /**
+     * Compares what is traced already, without how far each may drift.
+     *
+     * @param traced one for each variant, all with the same samples
+     */
+    public static Comparison ofTraces(List<Variant> variants, List<PairedTrace> traced) {
+        List<Traced> kept = traced.stream().map(Traced::of).toList();
+        TraceResult first = traced.get(0).trace();
+        List<Optional<Estimate>> drifts = Collections.nCopies(variants.size(), Optional.empty());
+        return new Comparison(
+                rows(variants, kept.toArray(Traced[]::new), drifts),
+                first.seed(),
+                first.replicates(),
+                true,
+                first.run());
+    }
+
     /** One cooker's traced figures, without its maps. */
-    private record Traced(PairedWatts watts, Estimate peakFlux, double hottestFlux, Optional<BoilAnswer> boil) {}
+    private record Traced(PairedWatts watts, Estimate peakFlux, double hottestFlux, Optional<BoilingOutcome> boil) {
+        static Traced of(PairedTrace pair) {
+            TraceResult trace = pair.trace();
+            return new Traced(
+                    pair.watts(),
+                    trace.spot().peakFlux(),
+                    HottestLight.of(trace),
+                    trace.heat().map(HeatResult::boil));
+        }
+    }
 
     private Comparison run() {
         long start = System.nanoTime();
@@ -97,7 +121,8 @@ public final class CompareStudy {
         long cast = (long) Casting.REPLICATES << Casting.bitsFor(rays);
         TraceResult.RunInfo info =
                 new TraceResult.RunInfo(cast, Math.min(options.threads(), Casting.REPLICATES), seconds);
-        return new Comparison(rows(traced, drifts), options.seed(), Casting.REPLICATES, precise(traced), info);
+        return new Comparison(
+                rows(variants, traced, drifts), options.seed(), Casting.REPLICATES, precise(traced), info);
     }
 
     private boolean precise(Traced[] traced) {
@@ -144,22 +169,8 @@ public final class CompareStudy {
     private Traced[] trace(TraceOptions with, Progress part) {
         Traced[] out = new Traced[variants.size()];
         this.<PairedTrace>inChunks(
-                (scenarios, p) -> PairedStudy.traces(scenarios, with, p), part, (k, pair) -> out[k] = traced(pair));
+                (scenarios, p) -> PairedStudy.traces(scenarios, with, p), part, (k, pair) -> out[k] = Traced.of(pair));
         return out;
-    }
-
-    private static Traced traced(PairedTrace pair) {
-        TraceResult trace = pair.trace();
-        return new Traced(pair.watts(), trace.spot().peakFlux(), HottestLight.of(trace), boil(trace));
-    }
-
-    /** What the pan's water does with its light if that stays as it is. */
-    /** Whether and when the water of a traced pan boils; empty for a bare disc. Takes some 10 ms. */
-    public static Optional<BoilAnswer> boil(TraceResult trace) {
-        return trace.scenario().kitchen().map(kitchen -> {
-            Absorbed absorbed = PanLights.absorbed(trace, kitchen);
-            return new Cooking(kitchen.vessel(), kitchen.contents(), kitchen.around()).boil(absorbed);
-        });
     }
 
     private List<Optional<Estimate>> drifts(Progress part) {
@@ -170,7 +181,7 @@ public final class CompareStudy {
         return out;
     }
 
-    private List<ComparedRow> rows(Traced[] traced, List<Optional<Estimate>> drifts) {
+    private static List<ComparedRow> rows(List<Variant> variants, Traced[] traced, List<Optional<Estimate>> drifts) {
         List<Integer> ranked = IntStream.range(0, traced.length)
                 .boxed()
                 .sorted(Comparator.comparingDouble(

@@ -1,7 +1,7 @@
 package simmerpoint.study;
 
 import java.util.Optional;
-import simmerpoint.heat.BoilAnswer;
+import simmerpoint.heat.BoilingOutcome;
 import simmerpoint.sampling.Estimate;
 import simmerpoint.scenario.Variant;
 import simmerpoint.target.Ledger;
@@ -28,7 +28,7 @@ public record ComparedRow(
         Estimate difference,
         Estimate peakFlux,
         double hottestFlux,
-        Optional<BoilAnswer> boil,
+        Optional<BoilingOutcome> boil,
         int panels,
         Optional<Estimate> drift) {
     /** A difference below this many of its standard errors is not seen. By chance alone two are passed once in 16 times. */

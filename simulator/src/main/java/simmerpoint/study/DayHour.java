@@ -2,7 +2,7 @@ package simmerpoint.study;
 
 import java.time.ZonedDateTime;
 import java.util.Optional;
-import simmerpoint.setup.FocusWalk;
+import simmerpoint.setup.FocusTravel;
 import simmerpoint.setup.StandGeometry;
 import simmerpoint.sun.BeamRange;
 import simmerpoint.sun.SunMoment;
@@ -21,7 +21,7 @@ public record DayHour(
         SunMoment moment,
         BeamRange beam,
         StandGeometry stand,
-        FocusWalk walk,
+        FocusTravel walk,
         Optional<HourLight> light,
         String hindrance) {
     /** When, by the clock of the place. */

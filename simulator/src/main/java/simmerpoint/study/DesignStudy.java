@@ -6,12 +6,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import simmerpoint.dish.PanelSize;
-import simmerpoint.heat.Absorbed;
-import simmerpoint.heat.Cooking;
 import simmerpoint.heat.HeatLevel;
-import simmerpoint.heat.HeatLevels;
 import simmerpoint.sampling.Estimate;
-import simmerpoint.scenario.Kitchen;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.scenario.ScenarioException;
 import simmerpoint.scenario.ScenarioValues;
@@ -87,15 +83,9 @@ public final class DesignStudy {
      * @throws ImpossibleSetupException if the pan cannot stand as asked
      */
     public static double wattsFor(HeatLevel level, Scenario scenario, TraceOptions options, Progress progress) {
-        Kitchen kitchen = scenario.kitchen().orElseThrow();
         PairedWatts now = PairedStudy.watts(List.of(scenario), options.withRays(SEARCH_RAYS), progress)
                 .get(0);
-        Absorbed pattern = PanLights.absorbed(now.faces(), scenario, kitchen);
-        return levels(kitchen).beginsLikely(level, pattern);
-    }
-
-    private static HeatLevels levels(Kitchen kitchen) {
-        return new HeatLevels(new Cooking(kitchen.vessel(), kitchen.contents(), kitchen.around()), kitchen.levels());
+        return now.heat().orElseThrow().beginsLikely(level);
     }
 
     private DesignResult run() {
@@ -188,9 +178,7 @@ public final class DesignStudy {
         if (!enough || wish.level().isEmpty()) {
             return enough;
         }
-        Kitchen kitchen = traced.scenario().kitchen().orElseThrow();
-        Absorbed absorbed = PanLights.absorbed(traced.faces(), traced.scenario(), kitchen);
-        double missing = -levels(kitchen).spareWatts(wish.level().get(), absorbed);
+        double missing = -traced.heat().orElseThrow().spareWatts(wish.level().get());
         return missing <= SURE * watts.standardError();
     }
 
@@ -207,7 +195,7 @@ public final class DesignStudy {
                     traced.get(k).watts().absorbed(),
                     traced.get(k).trace().spot().peakFlux(),
                     PanelSize.of(scenarios.get(k).dish()),
-                    DesignTrials.panHeight(scenarios.get(k)),
+                    scenarios.get(k).panHeightMetres(),
                     tolerances.get(k)));
         }
         return out;

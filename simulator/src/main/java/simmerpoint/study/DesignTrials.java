@@ -10,7 +10,6 @@ import simmerpoint.dish.PanelSize;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.scenario.ScenarioException;
 import simmerpoint.scenario.ScenarioValues;
-import simmerpoint.setup.StandGeometry;
 
 /**
  * Watts of dishes that are tried, each traced once with the same few rays, so that they can be compared in pairs. A dish
@@ -51,7 +50,9 @@ final class DesignTrials {
     /** Whether the dish can be built and keeps to the limits on sheet and pan height. */
     boolean allowed(DishSketch sketch, DesignLimits limits) {
         Optional<Scenario> scenario = scenario(sketch);
-        return scenario.isPresent() && fitsSheet(scenario.get(), limits) && panHeight(scenario.get()) <= most(limits);
+        return scenario.isPresent()
+                && fitsSheet(scenario.get(), limits)
+                && scenario.get().panHeightMetres() <= most(limits);
     }
 
     private static double most(DesignLimits limits) {
@@ -65,17 +66,6 @@ final class DesignTrials {
         Optional<PanelSize> size = PanelSize.of(scenario.dish());
         return size.isPresent()
                 && limits.sheet().get().holds(size.get().rimMetres(), size.get().ribMetres());
-    }
-
-    /** Height of the pan's underside above the ground, m. */
-    static double panHeight(Scenario scenario) {
-        return StandGeometry.of(
-                        scenario.dish(),
-                        scenario.sun().elevationRadians(),
-                        scenario.aim().mountMetres(),
-                        scenario.ground().tripodHeightMetres(),
-                        scenario.stand())
-                .panHeightMetres();
     }
 
     /** Watts of one dish; 0 if it is not {@linkplain #allowed allowed}. */

@@ -5,7 +5,7 @@ import java.util.function.UnaryOperator;
 import simmerpoint.dish.BuildErrors;
 import simmerpoint.dish.Cut;
 import simmerpoint.dish.DishPlan;
-import simmerpoint.dish.Mirror;
+import simmerpoint.dish.mirror.Mirror;
 import simmerpoint.pan.Pan;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.setup.Aim;

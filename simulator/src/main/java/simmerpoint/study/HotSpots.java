@@ -6,7 +6,7 @@ import java.util.TreeSet;
 import java.util.function.ToDoubleFunction;
 import simmerpoint.sampling.Estimate;
 import simmerpoint.scenario.Scenario;
-import simmerpoint.target.FaceSums;
+import simmerpoint.target.CaughtByFace;
 import simmerpoint.target.FluxMap;
 import simmerpoint.target.HottestPatch;
 
@@ -31,7 +31,7 @@ final class HotSpots {
 
     /** What is kept of one position; the maps are too large to keep. */
     private record Seen(
-            Estimate peak, double wallPeak, double evenness, double middleFlux, FaceSums faces, double wallWatts) {
+            Estimate peak, double wallPeak, double evenness, double middleFlux, CaughtByFace faces, double wallWatts) {
         static Seen of(TraceResult t) {
             return new Seen(
                     t.spot().peakFlux(),

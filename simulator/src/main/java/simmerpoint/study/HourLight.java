@@ -3,9 +3,9 @@ package simmerpoint.study;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
-import simmerpoint.heat.BoilAnswer;
+import simmerpoint.heat.BoilingOutcome;
 import simmerpoint.heat.HeatLevel;
-import simmerpoint.heat.LevelAnswer;
+import simmerpoint.heat.HeatLevelRange;
 import simmerpoint.sampling.Estimate;
 import simmerpoint.target.Ledger;
 
@@ -31,9 +31,9 @@ public record HourLight(
         Ledger ledger,
         double lowWatts,
         double highWatts,
-        LevelAnswer level,
+        HeatLevelRange level,
         double simmerSpareWatts,
-        BoilAnswer boil,
+        BoilingOutcome boil,
         OptionalDouble lowBeamBoilSeconds,
         OptionalDouble highBeamBoilSeconds,
         Estimate hottest,

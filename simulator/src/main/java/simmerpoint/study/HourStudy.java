@@ -9,18 +9,18 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import simmerpoint.heat.Absorbed;
-import simmerpoint.heat.BoilAnswer;
-import simmerpoint.heat.Cooking;
-import simmerpoint.heat.CookingPower;
+import simmerpoint.heat.AbsorbedLight;
+import simmerpoint.heat.BoilingOutcome;
+import simmerpoint.heat.CookingModel;
 import simmerpoint.heat.HeatLevel;
-import simmerpoint.heat.HeatLevels;
-import simmerpoint.heat.LevelAnswer;
-import simmerpoint.heat.Range;
+import simmerpoint.heat.HeatLevelModel;
+import simmerpoint.heat.HeatLevelRange;
+import simmerpoint.heat.LikelyRange;
+import simmerpoint.heat.StandardCookingPower;
 import simmerpoint.scenario.Kitchen;
 import simmerpoint.scenario.Outdoors;
 import simmerpoint.scenario.Scenario;
-import simmerpoint.setup.FocusWalk;
+import simmerpoint.setup.FocusTravel;
 import simmerpoint.setup.StandGeometry;
 import simmerpoint.sun.BeamRange;
 import simmerpoint.sun.SunMoment;
@@ -33,8 +33,8 @@ final class HourStudy {
     private final Scenario scenario;
     private final Outdoors outdoors;
     private final Kitchen kitchen;
-    private final Cooking cooking;
-    private final HeatLevels levels;
+    private final CookingModel cooking;
+    private final HeatLevelModel levels;
     private final TraceOptions options;
     private final boolean full;
     private long rays;
@@ -47,8 +47,8 @@ final class HourStudy {
         outdoors = scenario.outdoors().orElseThrow(() -> new IllegalArgumentException("a day needs a place"));
         kitchen = scenario.kitchen()
                 .orElseThrow(() -> new IllegalArgumentException("a day needs a pan, not a bare disc"));
-        cooking = new Cooking(kitchen.vessel(), kitchen.contents(), kitchen.around());
-        levels = new HeatLevels(cooking, kitchen.levels());
+        cooking = kitchen.cooking();
+        levels = kitchen.heatLevels();
     }
 
     /** Rays traced so far. */
@@ -66,7 +66,7 @@ final class HourStudy {
                 scenario.aim().mountMetres(),
                 scenario.ground().tripodHeightMetres(),
                 scenario.stand());
-        FocusWalk walk = FocusWalk.of(
+        FocusTravel walk = FocusTravel.of(
                 scenario.dish(),
                 scenario.aim(),
                 scenario.target(),
@@ -90,9 +90,10 @@ final class HourStudy {
                 scenario.withSun(new Sunlight(elevation, likely, scenario.sun().shape()));
         TraceResult traced = TraceStudy.run(then, options, progress);
         rays += traced.run().rays();
-        Absorbed absorbed = PanLights.absorbed(traced.faces(), then, kitchen);
-        Absorbed low = absorbed.times(beam.lowWattsPerSquareMetre() / likely);
-        Absorbed high = absorbed.times(beam.highWattsPerSquareMetre() / likely);
+        HeatResult heat = traced.heat().orElseThrow();
+        AbsorbedLight absorbed = heat.absorbed();
+        AbsorbedLight low = absorbed.times(beam.lowWattsPerSquareMetre() / likely);
+        AbsorbedLight high = absorbed.times(beam.highWattsPerSquareMetre() / likely);
         return new HourLight(
                 traced.ledger(),
                 low.total(),
@@ -108,20 +109,20 @@ final class HourStudy {
                 limits(traced.ledger(), likely));
     }
 
-    private LevelAnswer level(Absorbed low, Absorbed likely, Absorbed high) {
+    private HeatLevelRange level(AbsorbedLight low, AbsorbedLight likely, AbsorbedLight high) {
         HeatLevel dim = levels.level(low);
         HeatLevel bright = levels.level(high);
         if (!full) {
-            return new LevelAnswer(dim, levels.level(likely), bright);
+            return new HeatLevelRange(dim, levels.level(likely), bright);
         }
-        LevelAnswer spread = levels.levelWithSpread(likely);
-        return new LevelAnswer(
+        HeatLevelRange spread = levels.levelWithSpread(likely);
+        return new HeatLevelRange(
                 Collections.min(List.of(dim, spread.lowest())),
                 spread.likely(),
                 Collections.max(List.of(bright, spread.highest())));
     }
 
-    private Map<HeatLevel, Double> begins(Absorbed pattern) {
+    private Map<HeatLevel, Double> begins(AbsorbedLight pattern) {
         Map<HeatLevel, Double> begins = new EnumMap<>(HeatLevel.class);
         for (HeatLevel level : HeatLevel.values()) {
             begins.put(level, levels.beginsLikely(level, pattern));
@@ -129,19 +130,20 @@ final class HourStudy {
         return begins;
     }
 
-    private BoilAnswer boil(Absorbed absorbed) {
+    private BoilingOutcome boil(AbsorbedLight absorbed) {
         if (full) {
             return cooking.boil(absorbed);
         }
         OptionalDouble seconds = cooking.likelyBoilSeconds(absorbed);
         return seconds.isPresent()
-                ? new BoilAnswer.Boils(Range.exact(seconds.getAsDouble()))
-                : new BoilAnswer.Never(Range.exact(cooking.settles(absorbed).likely()));
+                ? new BoilingOutcome.Boils(LikelyRange.exact(seconds.getAsDouble()))
+                : new BoilingOutcome.Never(
+                        LikelyRange.exact(cooking.settles(absorbed).likely()));
     }
 
     private static List<LightLimit> limits(Ledger ledger, double beam) {
         List<LightLimit> limits = new ArrayList<>();
-        add(limits, LightLimit.Kind.WEAK_BEAM, 1 - beam / CookingPower.STANDARD_IRRADIANCE);
+        add(limits, LightLimit.Kind.WEAK_BEAM, 1 - beam / StandardCookingPower.STANDARD_IRRADIANCE);
         add(
                 limits,
                 LightLimit.Kind.MISSES,

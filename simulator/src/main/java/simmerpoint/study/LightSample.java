@@ -8,7 +8,7 @@ import simmerpoint.geometry.Vec;
 import simmerpoint.pan.Pan;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.setup.Setup;
-import simmerpoint.target.RayEnd;
+import simmerpoint.target.TargetIntersection;
 import simmerpoint.tracing.ReflectedRays;
 
 /** A few traced rays, errors of the mirror included, to be drawn again and again while the pan moves. Immutable. */
@@ -61,13 +61,13 @@ public final class LightSample {
     /** Where they go in {@code scenario}, whose dish and sun are those of the stored light. */
     public List<LightPath> paths(Scenario scenario) {
         Setup setup = scenario.setup();
-        RayEnd end = new RayEnd(scenario.target());
+        TargetIntersection end = new TargetIntersection(scenario.target());
         boolean shades = scenario.target() instanceof Pan pan && pan.castsShadow();
         Vec focus = new Vec(0, 0, scenario.dish().focalLengthMetres());
         return rays.stream().map(ray -> path(ray, setup, end, shades, focus)).toList();
     }
 
-    private static LightPath path(Ray ray, Setup setup, RayEnd end, boolean shades, Vec focus) {
+    private static LightPath path(Ray ray, Setup setup, TargetIntersection end, boolean shades, Vec focus) {
         Vec point = setup.dish().toParent(ray.point);
         Vec sun = setup.dish().rotation().apply(ray.sun);
         Vec away = setup.dish().rotation().apply(ray.away);
@@ -85,7 +85,7 @@ public final class LightSample {
         return new LightPath(sun, point, point.plus(away.times(length)), fate);
     }
 
-    private static OptionalDouble reach(RayEnd end, Setup setup, Vec from, Vec direction) {
+    private static OptionalDouble reach(TargetIntersection end, Setup setup, Vec from, Vec direction) {
         return end.reach(
                 setup.target().fromParent(from),
                 setup.target().rotation().inverse().apply(direction));

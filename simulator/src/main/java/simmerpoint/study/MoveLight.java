@@ -1,17 +1,17 @@
 package simmerpoint.study;
 
 import java.util.List;
-import simmerpoint.heat.Absorbed;
+import simmerpoint.heat.AbsorbedLight;
 import simmerpoint.heat.FaceLight;
 import simmerpoint.heat.PanLight;
-import simmerpoint.heat.Vessel;
+import simmerpoint.heat.ThermalPan;
 import simmerpoint.sampling.Estimate;
 import simmerpoint.scenario.Kitchen;
 import simmerpoint.scenario.Scenario;
 
 /** The light on the pan at any place of one move, by smooth curves through the traced positions. */
 final class MoveLight {
-    private final Vessel vessel;
+    private final ThermalPan vessel;
     private final PanLight direct;
     private final SmoothCurve underside;
     private final SmoothCurve wall;
@@ -73,12 +73,12 @@ final class MoveLight {
     }
 
     /** What the pan takes up of focused and direct light. */
-    Absorbed absorbed(double offset) {
+    AbsorbedLight absorbed(double offset) {
         return focused(offset).plus(direct).absorbedBy(vessel);
     }
 
     /** What it takes up of the direct light alone. */
-    Absorbed absorbedDirect() {
+    AbsorbedLight absorbedDirect() {
         return direct.absorbedBy(vessel);
     }
 

@@ -10,7 +10,7 @@ import simmerpoint.sampling.Replicates;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.setup.Setup;
 import simmerpoint.setup.Stand;
-import simmerpoint.target.PanWalk;
+import simmerpoint.target.PositionSweep;
 
 /** How the caught watts change as the target is moved along one of its moves: all positions from one cast of light. */
 public final class MoveStudy {
@@ -105,9 +105,9 @@ public final class MoveStudy {
                     "panels of this dish can hide each other: trace it position by position");
         }
         Vec step = stepInTarget(first, move, spacing);
-        List<PanWalk> walks = new ArrayList<>();
+        List<PositionSweep> walks = new ArrayList<>();
         for (int r = 0; r < Casting.REPLICATES; r++) {
-            walks.add(new PanWalk(
+            walks.add(new PositionSweep(
                     first.target(),
                     step,
                     count,
@@ -123,21 +123,22 @@ public final class MoveStudy {
         return new Curve(
                 move,
                 offsets,
-                estimates(walks, count, PanWalk::shadedWatts),
-                estimates(walks, count, PanWalk::undersideWatts),
-                estimates(walks, count, PanWalk::wallWatts),
-                estimates(walks, count, PanWalk::lidWatts),
+                estimates(walks, count, PositionSweep::shadedWatts),
+                estimates(walks, count, PositionSweep::undersideWatts),
+                estimates(walks, count, PositionSweep::wallWatts),
+                estimates(walks, count, PositionSweep::lidWatts),
                 estimates(walks, count, MoveStudy::caught));
     }
 
-    private static double[] caught(PanWalk walk) {
+    private static double[] caught(PositionSweep walk) {
         double[] a = walk.undersideWatts();
         double[] b = walk.wallWatts();
         double[] c = walk.lidWatts();
         return IntStream.range(0, a.length).mapToDouble(k -> a[k] + b[k] + c[k]).toArray();
     }
 
-    private static List<Estimate> estimates(List<PanWalk> walks, int count, Function<PanWalk, double[]> watts) {
+    private static List<Estimate> estimates(
+            List<PositionSweep> walks, int count, Function<PositionSweep, double[]> watts) {
         List<double[]> all = walks.stream().map(watts).toList();
         return IntStream.range(0, count)
                 .mapToObj(k -> Replicates.mean(all.size(), r -> all.get(r)[k]))

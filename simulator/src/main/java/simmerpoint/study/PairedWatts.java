@@ -1,10 +1,10 @@
 package simmerpoint.study;
 
+import java.util.Optional;
 import java.util.function.IntToDoubleFunction;
 import simmerpoint.sampling.Estimate;
 import simmerpoint.sampling.Replicates;
 import simmerpoint.scenario.Scenario;
-import simmerpoint.target.FaceSums;
 import simmerpoint.target.Ledger;
 
 /**
@@ -17,7 +17,7 @@ import simmerpoint.target.Ledger;
  * @param apertureArea area of the mirrors alone projected along the axis, m²
  * @param panels number of panels
  * @param ledger where the light went
- * @param faces caught light by face
+ * @param heat what that light does to the pan's water; empty for a bare disc
  * @param caughtByReplicate caught watts of each replicate
  */
 public record PairedWatts(
@@ -26,7 +26,7 @@ public record PairedWatts(
         double apertureArea,
         int panels,
         Ledger ledger,
-        FaceSums faces,
+        Optional<HeatResult> heat,
         double[] caughtByReplicate) {
     /** Watts caught by the whole target. */
     public Estimate caught() {

@@ -1,20 +1,20 @@
 package simmerpoint.study;
 
-import simmerpoint.heat.Absorbed;
+import simmerpoint.heat.AbsorbedLight;
 import simmerpoint.heat.FaceLight;
 import simmerpoint.heat.PanLight;
-import simmerpoint.heat.Vessel;
+import simmerpoint.heat.ThermalPan;
 import simmerpoint.scenario.Kitchen;
 import simmerpoint.scenario.Scenario;
-import simmerpoint.target.FaceSums;
+import simmerpoint.target.CaughtByFace;
 
 /** Traced light on a pan's faces, in the terms of the heat balance. */
 public final class PanLights {
     private PanLights() {}
 
     /** Focused light on the faces, the wall's parted at the water line. */
-    public static PanLight focused(FaceSums faces, Kitchen kitchen) {
-        Vessel vessel = kitchen.vessel();
+    public static PanLight focused(CaughtByFace faces, Kitchen kitchen) {
+        ThermalPan vessel = kitchen.vessel();
         double line = vessel.waterLineMetres(kitchen.contents().waterKilograms())
                 / vessel.pan().heightMetres();
         double wall = 0;
@@ -30,7 +30,7 @@ public final class PanLights {
     }
 
     /** Focused light and the sun itself on lid and wall. */
-    public static PanLight all(FaceSums faces, Scenario scenario, Kitchen kitchen) {
+    public static PanLight all(CaughtByFace faces, Scenario scenario, Kitchen kitchen) {
         return focused(faces, kitchen).plus(direct(scenario, kitchen));
     }
 
@@ -45,13 +45,7 @@ public final class PanLights {
     }
 
     /** What the pan takes up of all light on it. */
-    public static Absorbed absorbed(FaceSums faces, Scenario scenario, Kitchen kitchen) {
+    public static AbsorbedLight absorbed(CaughtByFace faces, Scenario scenario, Kitchen kitchen) {
         return all(faces, scenario, kitchen).absorbedBy(kitchen.vessel());
-    }
-
-    /** What the pan takes up in a traced scenario, whose kitchen this is: face by face, in all what its ledger says. */
-    public static Absorbed absorbed(TraceResult result, Kitchen kitchen) {
-        return absorbed(result.faces(), result.scenario(), kitchen)
-                .scaledTo(result.ledger().absorbed().value());
     }
 }

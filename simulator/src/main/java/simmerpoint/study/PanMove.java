@@ -2,10 +2,10 @@ package simmerpoint.study;
 
 import java.util.Arrays;
 import java.util.List;
-import simmerpoint.heat.Absorbed;
-import simmerpoint.heat.Frying;
-import simmerpoint.heat.FryingTable;
-import simmerpoint.heat.HeatLevels;
+import simmerpoint.heat.AbsorbedLight;
+import simmerpoint.heat.FryingAssessment;
+import simmerpoint.heat.FryingThresholds;
+import simmerpoint.heat.HeatLevelModel;
 import simmerpoint.sampling.Estimate;
 
 /** One move of the pan: what it gets at every place along it, and where its heat level changes. */
@@ -16,7 +16,7 @@ public final class PanMove {
     private final double presentMetres;
     private final double[] offsets;
     private final MoveLight light;
-    private final HeatLevels levels;
+    private final HeatLevelModel levels;
     private final double area;
     private final List<PanPosition> positions;
     private final List<LevelBorder> borders;
@@ -26,7 +26,7 @@ public final class PanMove {
             double presentMetres,
             double[] offsets,
             MoveLight light,
-            HeatLevels levels,
+            HeatLevelModel levels,
             double undersideArea) {
         this.move = move;
         this.presentMetres = presentMetres;
@@ -80,7 +80,7 @@ public final class PanMove {
 
     /** The pan at any place in between, by the smooth curves through the traced positions. */
     public PanPosition at(double offset) {
-        Absorbed absorbed = light.absorbed(offset);
+        AbsorbedLight absorbed = light.absorbed(offset);
         double mean = light.undersideWatts(offset) / area;
         double caught = light.undersideWatts(offset) + light.wallWatts(offset) + light.lidWatts(offset);
         double middle = light.middleFlux(offset);
@@ -97,7 +97,7 @@ public final class PanMove {
                 caught > 0 ? light.undersideWatts(offset) / caught : 0,
                 middle,
                 evenness,
-                Frying.read(middle, evenness, area, FryingTable.USUAL));
+                FryingAssessment.read(middle, evenness, FryingThresholds.USUAL));
     }
 
     /** The place where the pan takes up most. */

@@ -1,7 +1,7 @@
 package simmerpoint.study;
 
-import simmerpoint.heat.Absorbed;
-import simmerpoint.heat.Frying;
+import simmerpoint.heat.AbsorbedLight;
+import simmerpoint.heat.FryingAssessment;
 import simmerpoint.heat.HeatLevel;
 import simmerpoint.sampling.Estimate;
 
@@ -24,7 +24,7 @@ import simmerpoint.sampling.Estimate;
 public record PanPosition(
         double offsetMetres,
         Estimate absorbed,
-        Absorbed absorbedByFace,
+        AbsorbedLight absorbedByFace,
         HeatLevel level,
         Estimate peakFlux,
         double wallPeakFlux,
@@ -33,7 +33,7 @@ public record PanPosition(
         double undersideShare,
         double middleFlux,
         double evenness,
-        Frying frying) {
+        FryingAssessment frying) {
     /** Light on the hottest place of underside and wall, W/m². */
     public double hottestFlux() {
         return Math.max(peakFlux.value(), wallPeakFlux);

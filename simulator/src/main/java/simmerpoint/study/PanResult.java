@@ -3,11 +3,7 @@ package simmerpoint.study;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import simmerpoint.heat.Absorbed;
-import simmerpoint.heat.Cooking;
 import simmerpoint.heat.HeatLevel;
-import simmerpoint.heat.HeatLevels;
-import simmerpoint.heat.Range;
 import simmerpoint.scenario.Kitchen;
 
 /**
@@ -48,15 +44,9 @@ public record PanResult(
         return base.scenario().kitchen().orElseThrow();
     }
 
-    /** The balance of this pan. */
-    public Cooking cooking() {
-        Kitchen kitchen = kitchen();
-        return new Cooking(kitchen.vessel(), kitchen.contents(), kitchen.around());
-    }
-
-    /** Its heat levels. */
-    public HeatLevels levels() {
-        return new HeatLevels(cooking(), kitchen().levels());
+    /** What its water does where it stands. */
+    public HeatResult heat() {
+        return base.heat().orElseThrow();
     }
 
     /** The move whose hottest place takes up most. */
@@ -66,20 +56,12 @@ public record PanResult(
                 .orElseThrow();
     }
 
-    /** Watts at which a level begins for light that falls as it does where the pan stands. */
-    public Range begins(HeatLevel level) {
-        return levels().begins(level, here.absorbedByFace());
-    }
-
     /**
      * Share of the mirror to leave open for a simmer where the pan stands: half way between the watts at which it begins
      * and those at which it boils. Empty if that is more than all of it or nothing at all.
      */
     public Optional<Double> openShareForSimmer() {
-        Absorbed pattern = here.absorbedByFace();
-        HeatLevels levels = levels();
-        double wanted =
-                (levels.beginsLikely(HeatLevel.SIMMER, pattern) + levels.beginsLikely(HeatLevel.BOIL, pattern)) / 2;
+        double wanted = (heat().beginsLikely(HeatLevel.SIMMER) + heat().beginsLikely(HeatLevel.BOIL)) / 2;
         double open = (wanted - directWatts) / (here.absorbed().value() - directWatts);
         return open > 0 && open < 1 ? Optional.of(open) : Optional.empty();
     }

@@ -5,16 +5,14 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
-import simmerpoint.heat.Absorbed;
-import simmerpoint.heat.Cooking;
-import simmerpoint.heat.Frying;
-import simmerpoint.heat.FryingTable;
-import simmerpoint.heat.HeatLevels;
-import simmerpoint.heat.Vessel;
+import simmerpoint.heat.FryingAssessment;
+import simmerpoint.heat.FryingThresholds;
+import simmerpoint.heat.HeatLevelModel;
+import simmerpoint.heat.ThermalPan;
 import simmerpoint.sampling.Estimate;
 import simmerpoint.scenario.Kitchen;
 import simmerpoint.scenario.Scenario;
-import simmerpoint.target.FaceSums;
+import simmerpoint.target.CaughtByFace;
 import simmerpoint.target.Ledger;
 
 /**
@@ -45,14 +43,14 @@ public final class PanStudy {
     private final TraceOptions forMove;
     private final TraceOptions fewer;
     private final Casting casting;
-    private final HeatLevels levels;
+    private final HeatLevelModel levels;
     private final Optional<StoredLight> light;
 
     private PanStudy(Scenario scenario, TraceOptions asked, Progress progress) {
         this.scenario = scenario;
         kitchen = scenario.kitchen()
                 .orElseThrow(() -> new IllegalArgumentException("only a pan can be asked for its place"));
-        levels = new HeatLevels(new Cooking(kitchen.vessel(), kitchen.contents(), kitchen.around()), kitchen.levels());
+        levels = kitchen.heatLevels();
         casting = new Casting(scenario, asked);
         base = TraceStudy.run(scenario, asked, new Part(progress, 0, BASE_SHARE));
         options = asked.withPrecision(0).withRays(base.run().rays());
@@ -82,8 +80,7 @@ public final class PanStudy {
 
     /** Whether one can cook at the pan once it is moved. */
     static boolean isInReach(Scenario scenario, MoveStudy.Move move, double offset) {
-        return scenario.ground()
-                .allows(moved(scenario, move, offset).standGeometry().panHeightMetres());
+        return scenario.ground().allows(moved(scenario, move, offset).panHeightMetres());
     }
 
     static TraceResult traceAt(
@@ -168,17 +165,17 @@ public final class PanStudy {
 
     /** The pan as traced in one place, with the same figures that the trace itself answers. */
     private PanPosition position(TraceResult result, double offset) {
-        Vessel vessel = kitchen.vessel();
-        FaceSums faces = result.faces();
-        Absorbed absorbed = PanLights.absorbed(faces, scenario, kitchen);
+        ThermalPan vessel = kitchen.vessel();
+        CaughtByFace faces = result.faces();
+        HeatResult heat = result.heat().orElseThrow();
         double caught = result.ledger().caught().value();
         double middle = HotSpots.middleFlux(result) * vessel.underside().absorbedShare(faces.undersideCosine());
         double evenness = Math.max(0, result.spot().evenness().value());
         return new PanPosition(
                 offset,
                 result.ledger().absorbed(),
-                absorbed,
-                levels.level(absorbed),
+                heat.absorbed(),
+                heat.level(),
                 result.spot().peakFlux(),
                 HotSpots.wallPeak(result),
                 result.ledger().underside().value() / vessel.levelArea(),
@@ -186,6 +183,6 @@ public final class PanStudy {
                 caught > 0 ? result.ledger().underside().value() / caught : 0,
                 middle,
                 evenness,
-                Frying.read(middle, evenness, vessel.levelArea(), FryingTable.USUAL));
+                FryingAssessment.read(middle, evenness, FryingThresholds.USUAL));
     }
 }

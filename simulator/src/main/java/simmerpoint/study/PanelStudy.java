@@ -2,9 +2,9 @@ package simmerpoint.study;
 
 import java.util.stream.IntStream;
 import simmerpoint.scenario.Scenario;
-import simmerpoint.target.CatchPlan;
-import simmerpoint.target.PanelSums;
-import simmerpoint.target.TargetCatch;
+import simmerpoint.target.LightCatcher;
+import simmerpoint.target.PanelTally;
+import simmerpoint.target.TargetScene;
 
 /**
  * Traces what each panel sends and how much of it lands, for any dish: also where panels hide each other, which {@link
@@ -21,17 +21,17 @@ public final class PanelStudy {
      */
     public static PanelWatts run(Scenario scenario, TraceOptions options, Progress progress) {
         Casting casting = new Casting(scenario, options);
-        CatchPlan plan = CatchPlan.forWatts(scenario.target(), casting.setup(), scenario.sun(), scenario.mirror());
+        TargetScene plan = TargetScene.forWatts(scenario.target(), casting.setup(), scenario.sun(), scenario.mirror());
         int bits = Casting.bitsFor(options.rays());
-        PanelSums[] sums = IntStream.range(0, Casting.REPLICATES)
-                .mapToObj(r -> new PanelSums(casting.surface().panels()))
-                .toArray(PanelSums[]::new);
-        TargetCatch[] catchers = IntStream.range(0, Casting.REPLICATES)
+        PanelTally[] sums = IntStream.range(0, Casting.REPLICATES)
+                .mapToObj(r -> new PanelTally(casting.surface().panels()))
+                .toArray(PanelTally[]::new);
+        LightCatcher[] catchers = IntStream.range(0, Casting.REPLICATES)
                 .mapToObj(r -> plan.new Replicate().catcher(casting.caster(), Casting.batchSize(bits), sums[r]))
-                .toArray(TargetCatch[]::new);
+                .toArray(LightCatcher[]::new);
         casting.castAll(bits, progress, (r, light) -> catchers[r].catchLight(light));
-        PanelSums all = new PanelSums(casting.surface().panels());
-        for (PanelSums one : sums) {
+        PanelTally all = new PanelTally(casting.surface().panels());
+        for (PanelTally one : sums) {
             all.add(one);
         }
         return new PanelWatts(scenario, all, (long) Casting.REPLICATES << bits);

@@ -2,15 +2,15 @@ package simmerpoint.study;
 
 import simmerpoint.sampling.Estimate;
 import simmerpoint.scenario.Scenario;
-import simmerpoint.target.PanelSums;
+import simmerpoint.target.PanelTally;
 
 /** What every panel of a dish sends and how much of it lands, from stored light; panels by their number. */
 public final class PanelWatts {
     private final Scenario scenario;
-    private final PanelSums sums;
+    private final PanelTally sums;
     private final double perRay;
 
-    PanelWatts(Scenario scenario, PanelSums sums, long rays) {
+    PanelWatts(Scenario scenario, PanelTally sums, long rays) {
         this.scenario = scenario;
         this.sums = sums;
         perRay = 1.0 / rays;

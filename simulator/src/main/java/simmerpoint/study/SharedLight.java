@@ -2,13 +2,14 @@ package simmerpoint.study;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import simmerpoint.geometry.Pose;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.setup.Setup;
-import simmerpoint.target.CatchPlan;
-import simmerpoint.target.Figures;
-import simmerpoint.target.TargetCatch;
+import simmerpoint.target.LightCatcher;
+import simmerpoint.target.TallyStatistics;
+import simmerpoint.target.TargetScene;
 import simmerpoint.tracing.LightBatch;
 
 /** Scenarios with one {@link LightKey}: their light is cast once, for the first, and seen by all the others. */
@@ -44,7 +45,7 @@ final class SharedLight {
 
     PairedTrace trace(int member) {
         Member m = members.get(member);
-        Figures figures = m.figures();
+        TallyStatistics figures = m.figures();
         TraceResult trace = TraceStudy.result(casting, m.scenario, options, figures, true, seconds);
         return new PairedTrace(trace, m.watts(figures));
     }
@@ -52,10 +53,10 @@ final class SharedLight {
     /** One scenario's target in the shared light. */
     private final class Member {
         private final Scenario scenario;
-        private final CatchPlan plan;
-        private final List<CatchPlan.Replicate> replicates;
-        private final List<TargetCatch> catchers;
-        private final LightBatch.View[] views = new LightBatch.View[Casting.REPLICATES];
+        private final TargetScene plan;
+        private final List<TargetScene.Replicate> replicates;
+        private final List<LightCatcher> catchers;
+        private final LightBatch.FrameTransform[] views = new LightBatch.FrameTransform[Casting.REPLICATES];
         private final Pose fromFirst;
         private final boolean sameFrame;
 
@@ -66,9 +67,9 @@ final class SharedLight {
             sameFrame = members.isEmpty() || setup.equals(casting.setup());
             fromFirst = casting.setup().dishInTarget().inverse().in(setup.dishInTarget());
             plan = maps
-                    ? new CatchPlan(
+                    ? new TargetScene(
                             scenario.target(), setup, scenario.sun(), scenario.mirror(), options.peakDiscRadius())
-                    : CatchPlan.forWatts(scenario.target(), setup, scenario.sun(), scenario.mirror());
+                    : TargetScene.forWatts(scenario.target(), setup, scenario.sun(), scenario.mirror());
             replicates = IntStream.range(0, Casting.REPLICATES)
                     .mapToObj(r -> plan.new Replicate())
                     .toList();
@@ -84,23 +85,24 @@ final class SharedLight {
         /** A replicate's beam fills one and the same batch again and again. */
         private LightBatch seen(int r, LightBatch light) {
             if (views[r] == null) {
-                views[r] = light.new View();
+                views[r] = light.new FrameTransform();
             }
             return views[r].from(fromFirst);
         }
 
-        Figures figures() {
+        TallyStatistics figures() {
             return plan.figures(replicates);
         }
 
-        PairedWatts watts(Figures figures) {
+        PairedWatts watts(TallyStatistics figures) {
+            Optional<HeatResult> heat = HeatResult.of(scenario, figures.faces());
             return new PairedWatts(
                     scenario,
                     casting.surface().outlineArea(),
                     casting.surface().apertureArea(),
                     casting.surface().panels(),
-                    figures.ledger(TraceStudy.absorbedShare(scenario, figures)),
-                    figures.faces(),
+                    TraceStudy.ledger(figures, heat),
+                    heat,
                     figures.caughtByReplicate());
         }
     }

@@ -5,10 +5,10 @@ import java.util.List;
 import simmerpoint.geometry.Pose;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.setup.Setup;
-import simmerpoint.target.CatchPlan;
-import simmerpoint.target.PanelSums;
-import simmerpoint.target.RayCatch;
-import simmerpoint.tracing.OneDraw;
+import simmerpoint.target.PanelTally;
+import simmerpoint.target.StoredRayCatcher;
+import simmerpoint.target.TargetScene;
+import simmerpoint.tracing.ErrorSampler;
 import simmerpoint.tracing.ReflectedRays;
 
 /**
@@ -32,10 +32,10 @@ public final class StoredLight {
         homeInDish = casting.setup().dishInTarget().inverse();
         int bits = Casting.bitsFor(options.rays());
         raysEach = 1L << bits;
-        OneDraw[] draws = new OneDraw[Casting.REPLICATES];
+        ErrorSampler[] draws = new ErrorSampler[Casting.REPLICATES];
         for (int r = 0; r < Casting.REPLICATES; r++) {
             batches.add(new ArrayList<>());
-            draws[r] = new OneDraw(Casting.batchSize(bits));
+            draws[r] = new ErrorSampler(Casting.batchSize(bits));
         }
         casting.castAll(bits, progress, (r, light) -> {
             for (int i = 0; i < light.capacity; i++) {
@@ -43,7 +43,7 @@ public final class StoredLight {
             }
             batches.get(r).add(ReflectedRays.of(light, draws[r].of(light)));
         });
-        batches.replaceAll(small -> ReflectedRays.joined(small, RayCatch.MOST));
+        batches.replaceAll(small -> ReflectedRays.joined(small, StoredRayCatcher.MOST));
     }
 
     /**
@@ -80,14 +80,14 @@ public final class StoredLight {
         long start = System.nanoTime();
         Setup setup = scenario.setup();
         Casting.refuseInMirror(casting.surface(), setup, scenario.target());
-        CatchPlan plan =
-                new CatchPlan(scenario.target(), setup, scenario.sun(), scenario.mirror(), options.peakDiscRadius());
-        CatchPlan.Replicate[] replicates = new CatchPlan.Replicate[Casting.REPLICATES];
+        TargetScene plan =
+                new TargetScene(scenario.target(), setup, scenario.sun(), scenario.mirror(), options.peakDiscRadius());
+        TargetScene.Replicate[] replicates = new TargetScene.Replicate[Casting.REPLICATES];
         Pose pose = homeInDish.in(setup.dishInTarget());
         try (ReplicateWorkers workers = casting.workers(progress)) {
             workers.run(0, 1, (r, watch) -> {
                 replicates[r] = plan.new Replicate();
-                RayCatch catcher = replicates[r].rayCatcher();
+                StoredRayCatcher catcher = replicates[r].rayCatcher();
                 catcher.begin(raysEach, gap[r]);
                 batches.get(r).forEach(rays -> catcher.take(rays, pose));
                 watch.step(1, 1);
@@ -109,11 +109,11 @@ public final class StoredLight {
         }
         Setup setup = scenario.setup();
         Casting.refuseInMirror(casting.surface(), setup, scenario.target());
-        CatchPlan plan = CatchPlan.forWatts(scenario.target(), setup, scenario.sun(), scenario.mirror());
+        TargetScene plan = TargetScene.forWatts(scenario.target(), setup, scenario.sun(), scenario.mirror());
         Pose pose = homeInDish.in(setup.dishInTarget());
-        PanelSums sums = new PanelSums(casting.surface().panels());
+        PanelTally sums = new PanelTally(casting.surface().panels());
         for (List<ReflectedRays> replicate : batches) {
-            RayCatch catcher = plan.new Replicate().rayCatcher(sums);
+            StoredRayCatcher catcher = plan.new Replicate().rayCatcher(sums);
             replicate.forEach(rays -> catcher.take(rays, pose));
         }
         return new PanelWatts(scenario, sums, rays());

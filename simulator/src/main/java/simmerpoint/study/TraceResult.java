@@ -1,7 +1,8 @@
 package simmerpoint.study;
 
+import java.util.Optional;
 import simmerpoint.scenario.Scenario;
-import simmerpoint.target.FaceSums;
+import simmerpoint.target.CaughtByFace;
 import simmerpoint.target.FluxMaps;
 import simmerpoint.target.Ledger;
 import simmerpoint.target.Spot;
@@ -17,6 +18,7 @@ import simmerpoint.target.Spot;
  * @param spot the spot figures
  * @param maps the flux maps
  * @param faces caught light by face
+ * @param heat what that light does to the pan's water; empty for a bare disc
  * @param seed of the random scrambles and of the build errors
  * @param replicates number of independent replicates behind every standard error
  * @param precisionReached whether the asked precision was reached before the bound on rays; true if none was asked
@@ -30,7 +32,8 @@ public record TraceResult(
         Ledger ledger,
         Spot spot,
         FluxMaps maps,
-        FaceSums faces,
+        CaughtByFace faces,
+        Optional<HeatResult> heat,
         long seed,
         int replicates,
         boolean precisionReached,

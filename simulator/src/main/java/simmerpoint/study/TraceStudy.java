@@ -2,15 +2,17 @@ package simmerpoint.study;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.stream.IntStream;
 import simmerpoint.sampling.Estimate;
-import simmerpoint.scenario.Kitchen;
 import simmerpoint.scenario.Scenario;
-import simmerpoint.target.CatchPlan;
-import simmerpoint.target.Figures;
+import simmerpoint.target.CaughtByFace;
 import simmerpoint.target.FluxMaps;
-import simmerpoint.target.TargetCatch;
+import simmerpoint.target.Ledger;
+import simmerpoint.target.LightCatcher;
+import simmerpoint.target.TallyStatistics;
+import simmerpoint.target.TargetScene;
 
 /**
  * Traces one scenario: the main job. A wanted precision is looked at after fixed numbers of rays only, 65,536 and every
@@ -22,16 +24,16 @@ public final class TraceStudy {
     private final Scenario scenario;
     private final TraceOptions options;
     private final Casting casting;
-    private final CatchPlan plan;
-    private final List<CatchPlan.Replicate> replicates;
-    private final List<TargetCatch> catchers;
+    private final TargetScene plan;
+    private final List<TargetScene.Replicate> replicates;
+    private final List<LightCatcher> catchers;
     private final int firstBits;
 
     private TraceStudy(Scenario scenario, TraceOptions options) {
         this.scenario = scenario;
         this.options = options;
         casting = new Casting(scenario, options);
-        plan = new CatchPlan(
+        plan = new TargetScene(
                 scenario.target(), casting.setup(), scenario.sun(), scenario.mirror(), options.peakDiscRadius());
         firstBits = options.precision() > 0 ? FIRST_LOOK_BITS : Casting.bitsFor(options.rays());
         replicates = IntStream.range(0, Casting.REPLICATES)
@@ -105,34 +107,34 @@ public final class TraceStudy {
             Casting casting,
             Scenario scenario,
             TraceOptions options,
-            Figures figures,
+            TallyStatistics figures,
             boolean precisionReached,
             double seconds) {
         CompletableFuture<FluxMaps> maps = casting.threads() > 1
                 ? CompletableFuture.supplyAsync(figures::maps)
                 : CompletableFuture.completedFuture(figures.maps());
+        CaughtByFace faces = figures.faces();
+        Optional<HeatResult> heat = HeatResult.of(scenario, faces);
         return new TraceResult(
                 scenario,
                 casting.surface().outlineArea(),
                 casting.surface().apertureArea(),
                 casting.surface().panels(),
-                figures.ledger(absorbedShare(scenario, figures)),
+                ledger(figures, heat),
                 figures.spot(),
                 maps.join(),
-                figures.faces(),
+                faces,
+                heat,
                 options.seed(),
                 Casting.REPLICATES,
                 precisionReached,
                 new TraceResult.RunInfo(figures.rays(), casting.threads(), seconds));
     }
 
-    /** Share of caught and direct light that the pan takes up; a bare disc takes all. */
-    static double absorbedShare(Scenario scenario, Figures figures) {
+    /** The ledger with what the pan takes up of caught and direct light; a bare disc takes all. */
+    static Ledger ledger(TallyStatistics figures, Optional<HeatResult> heat) {
         double light = figures.caught().value() + figures.direct();
-        if (scenario.kitchen().isEmpty() || !(light > 0)) {
-            return 1;
-        }
-        Kitchen kitchen = scenario.kitchen().get();
-        return PanLights.absorbed(figures.faces(), scenario, kitchen).total() / light;
+        double absorbed = heat.map(h -> h.absorbed().total()).orElse(light);
+        return figures.ledger(light > 0 ? absorbed / light : 1);
     }
 }

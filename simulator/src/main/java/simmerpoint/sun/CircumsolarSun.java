@@ -39,7 +39,7 @@ public final class CircumsolarSun implements SunShape {
     private final double ratio;
     private final double gamma;
     private final double edgeRadiance;
-    private final CellIntegral disc;
+    private final PiecewiseIntegral disc;
     private final double ringLight;
     private final double light;
 
@@ -69,8 +69,8 @@ public final class CircumsolarSun implements SunShape {
 
     @Override
     public String describe() {
-        return "circumsolar, ratio " + Checks.fourDigits(ratio) + " asked for, " + Checks.fourDigits(resultingRatio())
-                + " resulting";
+        return "circumsolar, ratio " + SunShapeChecks.fourDigits(ratio) + " asked for, "
+                + SunShapeChecks.fourDigits(resultingRatio()) + " resulting";
     }
 
     @Override
@@ -83,7 +83,7 @@ public final class CircumsolarSun implements SunShape {
 
     @Override
     public double density(double angle) {
-        return relativeRadiance(angle) * Weight.at(angle) / light;
+        return relativeRadiance(angle) * AngularWeight.at(angle) / light;
     }
 
     @Override
@@ -96,7 +96,7 @@ public final class CircumsolarSun implements SunShape {
 
     @Override
     public double inverse(double u) {
-        double sum = Checks.share(u) * light;
+        double sum = SunShapeChecks.share(u) * light;
         if (sum <= disc.total()) {
             return disc.inverse(sum);
         }
@@ -130,13 +130,14 @@ public final class CircumsolarSun implements SunShape {
     }
 
     /** Integral of radiance · θ^(moment − 2) · sin θ cos θ over the disc. */
-    private static CellIntegral overDisc(int moment) {
+    private static PiecewiseIntegral overDisc(int moment) {
         double[] borders = new double[CELLS + 1];
         for (int i = 1; i < CELLS; i++) {
             borders[i] = DISC_RADIANS * i / CELLS;
         }
         borders[CELLS] = DISC_RADIANS;
-        return new CellIntegral(borders, (cell, x) -> discRadiance(x) * Weight.at(x) * (moment == 2 ? 1 : x * x));
+        return new PiecewiseIntegral(
+                borders, (cell, x) -> discRadiance(x) * AngularWeight.at(x) * (moment == 2 ? 1 : x * x));
     }
 
     /**
@@ -149,7 +150,7 @@ public final class CircumsolarSun implements SunShape {
         double scale = edgeRadiance * DISC_RADIANS * DISC_RADIANS;
         for (int k = 0; k < RING_TERMS; k++) {
             double n = power + 2 * k;
-            sum += Weight.SERIES[k] * scale * (n == 0 ? logX : Math.expm1(n * logX) / n);
+            sum += AngularWeight.SERIES[k] * scale * (n == 0 ? logX : Math.expm1(n * logX) / n);
             scale *= DISC_RADIANS * DISC_RADIANS;
         }
         return sum;
@@ -160,7 +161,7 @@ public final class CircumsolarSun implements SunShape {
         double y = sum / (edgeRadiance * DISC_RADIANS * DISC_RADIANS);
         double start = Math.exp(n == 0 ? y : Math.log1p(n * y) / n);
         double end = RING_RADIANS / DISC_RADIANS;
-        double x = RisingRoot.find(
+        double x = MonotoneRootFinder.find(
                 z -> ringUpTo(z, n), z -> light * DISC_RADIANS * density(z * DISC_RADIANS), sum, 1, end, start);
         return x * DISC_RADIANS;
     }

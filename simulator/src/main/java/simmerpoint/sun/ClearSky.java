@@ -14,6 +14,6 @@ public interface ClearSky {
 
     /** Up to this height above the sea, m, the model was made for; above it only its ratios to others mean anything. */
     default double highestAltitudeMetres() {
-        return Place.HIGHEST_ALTITUDE;
+        return Site.HIGHEST_ALTITUDE;
     }
 }

@@ -20,7 +20,7 @@ final class Ephemeris {
     }
 
     /** Position seen at {@code place} through {@code air}; {@code clockLag} as of {@link #clockLag}, s. */
-    static SunPosition position(Place place, ZonedDateTime time, StandardAir air, double clockLag) {
+    static SunPosition position(Site place, ZonedDateTime time, StandardAtmosphere air, double clockLag) {
         SPA.SpaTimeDependent sky = SPA.calculateSpaTimeDependentParts(time, clockLag);
         double latitude = Math.toDegrees(place.latitudeRadians());
         double longitude = Math.toDegrees(place.longitudeRadians());

@@ -2,7 +2,7 @@ package simmerpoint.sun;
 
 /**
  * The same beam whenever the sun is up: for a figure that somebody wants to calculate with. For a beam measured once,
- * from which the rest of the day shall follow, use {@link TurbidSky#matching}.
+ * from which the rest of the day shall follow, use {@link EsraSky#matching}.
  *
  * @param wattsPerSquareMetre direct normal irradiance, W/m², above 0, less than 1500
  */

@@ -17,12 +17,12 @@ public record GaussianSun(double sigma) implements SunShape {
 
     /** Checks sigma. */
     public GaussianSun {
-        Checks.aboveZero("sigma", sigma, 0.1);
+        SunShapeChecks.aboveZero("sigma", sigma, 0.1);
     }
 
     @Override
     public String describe() {
-        return "gaussian, sigma " + Checks.mrad(sigma);
+        return "gaussian, sigma " + SunShapeChecks.mrad(sigma);
     }
 
     @Override
@@ -42,7 +42,7 @@ public record GaussianSun(double sigma) implements SunShape {
 
     @Override
     public double inverse(double u) {
-        if (Checks.share(u) == 1) {
+        if (SunShapeChecks.share(u) == 1) {
             return largestAngle();
         }
         return Math.asin(Math.min(CUT * sigma, sigma * Math.sqrt(-2 * Math.log1p(u * MINUS_SHARE))));
@@ -55,7 +55,7 @@ public record GaussianSun(double sigma) implements SunShape {
 
     @Override
     public double sigmaPerAxis() {
-        return Moments.sigmaPerAxis(CUT * sigma, mu -> Math.exp(-0.5 * CUT * CUT * (1 - mu) * (1 + mu)));
+        return RmsAngle.sigmaPerAxis(CUT * sigma, mu -> Math.exp(-0.5 * CUT * CUT * (1 - mu) * (1 + mu)));
     }
 
     /** sin²θ / 2σ². */

@@ -11,7 +11,7 @@ import java.util.Objects;
  */
 public final class MeasuredSun implements SunShape {
     /** Widest angle a row may have, rad. */
-    public static final double WIDEST_ANGLE_RADIANS = Checks.WIDEST;
+    public static final double WIDEST_ANGLE_RADIANS = SunShapeChecks.WIDEST;
 
     /** Fewest rows that make a sun. */
     public static final int FEWEST_ROWS = 3;
@@ -22,13 +22,13 @@ public final class MeasuredSun implements SunShape {
     private final String name;
     private final double[] angles;
     private final double[] radiances;
-    private final CellIntegral integral;
+    private final PiecewiseIntegral integral;
 
     private MeasuredSun(String name, double[] angles, double[] radiances) {
         this.name = name;
         this.angles = angles;
         this.radiances = radiances;
-        this.integral = new CellIntegral(angles, (cell, x) -> radiance(cell, x) * Weight.at(x));
+        this.integral = new PiecewiseIntegral(angles, (cell, x) -> radiance(cell, x) * AngularWeight.at(x));
     }
 
     /**
@@ -71,15 +71,15 @@ public final class MeasuredSun implements SunShape {
      * mrad; {@code #} starts a comment; numbers have decimal points.
      *
      * @param csv the file, at most 1 MB of UTF-8
-     * @throws SunTableException with one sentence for its writer if the file is not like that
+     * @throws MeasuredSunException with one sentence for its writer if the file is not like that
      */
-    public static MeasuredSun read(Path csv) throws SunTableException {
-        return new SunTable(csv).read();
+    public static MeasuredSun read(Path csv) throws MeasuredSunException {
+        return new MeasuredSunReader(csv).read();
     }
 
     @Override
     public String describe() {
-        return "table " + name + ", " + angles.length + " rows to " + Checks.mrad(largestAngle());
+        return "table " + name + ", " + angles.length + " rows to " + SunShapeChecks.mrad(largestAngle());
     }
 
     @Override
@@ -89,7 +89,7 @@ public final class MeasuredSun implements SunShape {
 
     @Override
     public double density(double angle) {
-        return relativeRadiance(angle) * Weight.at(angle) / integral.total();
+        return relativeRadiance(angle) * AngularWeight.at(angle) / integral.total();
     }
 
     @Override
@@ -99,7 +99,7 @@ public final class MeasuredSun implements SunShape {
 
     @Override
     public double inverse(double u) {
-        return Checks.share(u) == 1 ? largestAngle() : integral.inverse(u * integral.total());
+        return SunShapeChecks.share(u) == 1 ? largestAngle() : integral.inverse(u * integral.total());
     }
 
     /** The angle of the last row, rad. */
@@ -110,7 +110,8 @@ public final class MeasuredSun implements SunShape {
 
     @Override
     public double sigmaPerAxis() {
-        CellIntegral turning = new CellIntegral(angles, (cell, x) -> radiance(cell, x) * Weight.at(x) * x * x);
+        PiecewiseIntegral turning =
+                new PiecewiseIntegral(angles, (cell, x) -> radiance(cell, x) * AngularWeight.at(x) * x * x);
         return Math.sqrt(0.5 * turning.total() / integral.total());
     }
 

@@ -19,7 +19,7 @@ import net.e175.klaus.solarpositioning.SPA;
  * @param sunset when it sets, perhaps after midnight by the clock; empty if it stays up or never rises
  */
 public record SunDay(
-        Place place,
+        Site place,
         LocalDate date,
         Kind kind,
         Optional<ZonedDateTime> sunrise,
@@ -41,7 +41,7 @@ public record SunDay(
     }
 
     /** The day of {@code date} at {@code place}. Sunrise and sunset to the second, for a level horizon. */
-    public static SunDay of(Place place, LocalDate date) {
+    public static SunDay of(Site place, LocalDate date) {
         ZonedDateTime noon = solarNoon(place, date);
         ZonedDateTime before = noon.minusSeconds(HALF_DAY_SECONDS);
         ZonedDateTime after = noon.plusSeconds(HALF_DAY_SECONDS);
@@ -62,7 +62,7 @@ public record SunDay(
         return Kind.RISES_AND_SETS;
     }
 
-    private static ZonedDateTime solarNoon(Place place, LocalDate date) {
+    private static ZonedDateTime solarNoon(Site place, LocalDate date) {
         ZonedDateTime midday = date.atTime(12, 0).atZone(place.zone());
         return SPA.calculateSunriseTransitSet(
                         midday,
@@ -72,12 +72,12 @@ public record SunDay(
                 .transit();
     }
 
-    private static boolean isOver(Place place, ZonedDateTime time) {
+    private static boolean isOver(Site place, ZonedDateTime time) {
         return SunMoment.at(place, time).position().geometricElevationRadians() >= HORIZON;
     }
 
     /** The one change within half a day after {@code from}, halving down to a second; half a day takes 16 halvings. */
-    private static ZonedDateTime crossing(Place place, ZonedDateTime from) {
+    private static ZonedDateTime crossing(Site place, ZonedDateTime from) {
         boolean upFirst = isOver(place, from);
         long low = 0;
         long high = HALF_DAY_SECONDS;

@@ -10,7 +10,7 @@ import java.time.ZonedDateTime;
  * @param time when, by the clock of the place
  * @param position the sun in the sky of the place
  */
-public record SunMoment(Place place, ZonedDateTime time, SunPosition position) {
+public record SunMoment(Site place, ZonedDateTime time, SunPosition position) {
     /** First year for which positions are given. */
     public static final int FIRST_YEAR = 1900;
 
@@ -29,8 +29,8 @@ public record SunMoment(Place place, ZonedDateTime time, SunPosition position) {
     /**
      * The sun at {@code place} at {@code time} (in any zone), seen through the standard atmosphere of that altitude.
      */
-    public static SunMoment at(Place place, ZonedDateTime time) {
-        StandardAir air = StandardAir.at(place.altitudeMetres());
+    public static SunMoment at(Site place, ZonedDateTime time) {
+        StandardAtmosphere air = StandardAtmosphere.at(place.altitudeMetres());
         return new SunMoment(place, time, Ephemeris.position(place, time, air, Ephemeris.clockLag(time)));
     }
 

@@ -11,8 +11,8 @@ final class SpotRadii {
     private final int n;
     private final double reflected;
     private final double[] reflectedWithout;
-    private final RadialSums all;
-    private final RadialSums[] allWithout;
+    private final RadialHistogram all;
+    private final RadialHistogram[] allWithout;
 
     /** From the replicates of one catch; {@code reflectedShare} of the unshaded light leaves the mirrors as a beam. */
     SpotRadii(List<Tally> tallies, double reflectedShare) {
@@ -22,9 +22,9 @@ final class SpotRadii {
         reflectedWithout = tallies.stream()
                 .mapToDouble(t -> (lit - t.lit) * reflectedShare)
                 .toArray();
-        all = new RadialSums(tallies.get(0).grids.radius());
+        all = new RadialHistogram(tallies.get(0).grids.radius());
         tallies.forEach(t -> all.add(t.crossing, 1));
-        allWithout = tallies.stream().map(t -> all.plus(t.crossing, -1)).toArray(RadialSums[]::new);
+        allWithout = tallies.stream().map(t -> all.plus(t.crossing, -1)).toArray(RadialHistogram[]::new);
     }
 
     /** Radius that holds {@code share} of the reflected light, m; empty if so much never crosses the plane. */

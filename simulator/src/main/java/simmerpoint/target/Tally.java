@@ -26,7 +26,7 @@ final class Tally {
     double lidSlant;
 
     /** Null where no maps are wanted, as the maps are then empty. */
-    final RadialSums crossing;
+    final RadialHistogram crossing;
 
     /**
      * Cells of the plane: first all of them with what lands on underside or disc, then all of them again with what passes
@@ -40,7 +40,7 @@ final class Tally {
     Tally(TargetGrids grids) {
         this.grids = grids;
         maps = grids.plane() != null;
-        crossing = maps ? new RadialSums(grids.radius()) : null;
+        crossing = maps ? new RadialHistogram(grids.radius()) : null;
         planeMap = new double[maps ? 2 * grids.plane().cells() + 1 : 0];
         wallMap = new double[grids.wall() == null ? 0 : grids.wall().cells()];
         lidMap = new double[grids.lid() == null ? 0 : grids.lid().cells()];

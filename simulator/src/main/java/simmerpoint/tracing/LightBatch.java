@@ -9,7 +9,7 @@ import simmerpoint.geometry.Vec;
  * <p>The mirror's random errors (slope error, beam spread, jitter) are a two-dimensional Gaussian tilt of the normal,
  * kept as two lines through its middle, square to each other. At signed radius ρ along line l (0 or 1) the tilt is
  * τ = ρ·(tiltIn, tiltAcross)[l·capacity + i], in the plane of incidence and across it, and ρ follows {@link
- * simmerpoint.sampling.RadiusLaw}. With n the normal, s the direction to the sun, c = n × s, the ray leaves along
+ * simmerpoint.sampling.FastSignedRayleigh}. With n the normal, s the direction to the sun, c = n × s, the ray leaves along
  *
  * <pre>A·n + B·s + C·c   (not of length 1)
  * A = 2cos i + 2τ_in(1 − 2cos²i)/sin i − 2τ_in²·cos i
@@ -116,7 +116,7 @@ public final class LightBatch {
      * The same rays seen from other targets. One view serves one batch object, however often that is filled anew, and
      * holds good until it is.
      */
-    public final class View {
+    public final class FrameTransform {
         private final LightBatch seen = new LightBatch(LightBatch.this);
 
         /**
@@ -137,8 +137,8 @@ public final class LightBatch {
     /** {@code n} vectors of one frame, turned by the matrix with rows {@code m} and moved by {@code o}, into another. */
     static void turn(
             int n, double[] m, Vec o, double[] x, double[] y, double[] z, double[] tx, double[] ty, double[] tz) {
-        Lanes.combine(tx, n, m[0], x, m[1], y, m[2], z, o.x());
-        Lanes.combine(ty, n, m[3], x, m[4], y, m[5], z, o.y());
-        Lanes.combine(tz, n, m[6], x, m[7], y, m[8], z, o.z());
+        ArrayKernels.combine(tx, n, m[0], x, m[1], y, m[2], z, o.x());
+        ArrayKernels.combine(ty, n, m[3], x, m[4], y, m[5], z, o.y());
+        ArrayKernels.combine(tz, n, m[6], x, m[7], y, m[8], z, o.z());
     }
 }

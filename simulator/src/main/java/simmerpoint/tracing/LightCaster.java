@@ -1,23 +1,23 @@
 package simmerpoint.tracing;
 
 import java.util.Arrays;
-import simmerpoint.dish.Mirror;
 import simmerpoint.dish.MirrorPoints;
 import simmerpoint.dish.MirrorSurface;
 import simmerpoint.dish.PanelTilts;
+import simmerpoint.dish.mirror.Mirror;
 import simmerpoint.geometry.Direction;
 import simmerpoint.geometry.Pose;
 import simmerpoint.geometry.Rotation;
 import simmerpoint.geometry.Vec;
+import simmerpoint.sampling.FastSinCos;
 import simmerpoint.sampling.ScrambledSobol;
-import simmerpoint.sampling.SobolRun;
-import simmerpoint.sampling.UnitCircle;
+import simmerpoint.sampling.SobolBatches;
 import simmerpoint.setup.Setup;
 import simmerpoint.sun.Sunlight;
 
 /**
  * Casts sunlight onto a dish and reflects it once: quasi-random points in, {@link LightBatch}es out. Immutable; each
- * thread casts through its own {@link Beam}. One bounce only: light that runs into another panel after its reflection
+ * thread casts through its own {@link BatchCaster}. One bounce only: light that runs into another panel after its reflection
  * is lost.
  *
  * <p>Coordinates of a point, in this order: place on the outline (2), direction of the mirror error, angle from the
@@ -35,9 +35,9 @@ public final class LightCaster {
 
     private final MirrorSurface surface;
     private final PanelTilts tilts;
-    private final ErrorSpread spread;
-    private final SunTable sunTable;
-    private final Hiding hiding;
+    private final MirrorErrorModel spread;
+    private final SunAngleTable sunTable;
+    private final Blocking hiding;
     private final double beam;
     private final double[] turn;
     private final Vec origin;
@@ -59,8 +59,8 @@ public final class LightCaster {
             MirrorSurface surface, Mirror mirror, PanelTilts tilts, Sunlight sunlight, Setup setup, double jitter) {
         this.surface = surface;
         this.tilts = tilts;
-        spread = ErrorSpread.of(mirror, jitter);
-        sunTable = new SunTable(sunlight.shape());
+        spread = MirrorErrorModel.of(mirror, jitter);
+        sunTable = new SunAngleTable(sunlight.shape());
         beam = sunlight.beamWattsPerSquareMetre();
         Pose dish = setup.dishInTarget();
         turn = dish.rotation().rows();
@@ -69,7 +69,7 @@ public final class LightCaster {
         sunX = toSun.apply(Direction.X.vec());
         sunY = toSun.apply(Direction.Y.vec());
         sunZ = toSun.apply(Direction.Z.vec());
-        hiding = Hiding.of(surface, dish);
+        hiding = Blocking.of(surface, dish);
     }
 
     /** Coordinates each ray needs. */
@@ -88,13 +88,13 @@ public final class LightCaster {
     }
 
     /** Tells whether light is stopped by another panel; shared by those who catch it. */
-    public Hiding hiding() {
+    public Blocking hiding() {
         return hiding;
     }
 
     /** Casts the points of one block, batch by batch. For one thread. */
-    public final class Beam {
-        private final SobolRun points;
+    public final class BatchCaster {
+        private final SobolBatches points;
         private final int n;
         private final double[] u;
         private final double[] v;
@@ -103,7 +103,7 @@ public final class LightCaster {
         private final double[] sin;
         private final MirrorPoints mirror;
         private final LightBatch light;
-        private final Hiding.Test hidden = hiding.test();
+        private final Blocking.Test hidden = hiding.test();
 
         /**
          * Rays of one block.
@@ -111,8 +111,8 @@ public final class LightCaster {
          * @param sobol with {@link #dimensions()} coordinates
          * @param block of it
          */
-        public Beam(ScrambledSobol sobol, ScrambledSobol.Block block) {
-            points = new SobolRun(sobol, block, BATCH);
+        public BatchCaster(ScrambledSobol sobol, ScrambledSobol.Block block) {
+            points = new SobolBatches(sobol, block, BATCH);
             n = points.length();
             u = new double[n];
             v = new double[n];
@@ -175,32 +175,32 @@ public final class LightCaster {
             points.fill(3, k, u);
             points.fill(4, k, v);
             sunTable.fill(u, n, w);
-            UnitCircle.fill(v, 1, n, cos, sin);
-            Lanes.product(u, n, 1, w, cos);
-            Lanes.product(v, n, 1, w, sin);
+            FastSinCos.fill(v, 1, n, cos, sin);
+            ArrayKernels.product(u, n, 1, w, cos);
+            ArrayKernels.product(v, n, 1, w, sin);
             for (int i = 0; i < n; i++) {
                 w[i] = Math.sqrt(1 - w[i] * w[i]);
             }
-            Lanes.combine(light.sx, n, sunX.x(), u, sunY.x(), v, sunZ.x(), w, 0);
-            Lanes.combine(light.sy, n, sunX.y(), u, sunY.y(), v, sunZ.y(), w, 0);
-            Lanes.combine(light.sz, n, sunX.z(), u, sunY.z(), v, sunZ.z(), w, 0);
+            ArrayKernels.combine(light.sx, n, sunX.x(), u, sunY.x(), v, sunZ.x(), w, 0);
+            ArrayKernels.combine(light.sy, n, sunX.y(), u, sunY.y(), v, sunZ.y(), w, 0);
+            ArrayKernels.combine(light.sz, n, sunX.z(), u, sunY.z(), v, sunZ.z(), w, 0);
         }
 
         /** Normals into the target frame, and the cosine of incidence. */
         private void turnNormals() {
             turn(mirror.nx, mirror.ny, mirror.nz, Vec.ZERO, light.nx, light.ny, light.nz);
-            Lanes.dot(light.cosine, n, light.nx, light.sx, light.ny, light.sy, light.nz, light.sz);
+            ArrayKernels.dot(light.cosine, n, light.nx, light.sx, light.ny, light.sy, light.nz, light.sz);
         }
 
         /** The axes of incidence and the two lines of errors. */
         private void layErrors(long k) {
             LightBatch l = light;
-            Lanes.difference(l.cx, n, l.ny, l.sz, l.nz, l.sy);
-            Lanes.difference(l.cy, n, l.nz, l.sx, l.nx, l.sz);
-            Lanes.difference(l.cz, n, l.nx, l.sy, l.ny, l.sx);
-            Lanes.inverseLength(l.perSine, n, l.cx, l.cy, l.cz, LEAST_SINE2);
+            ArrayKernels.difference(l.cx, n, l.ny, l.sz, l.nz, l.sy);
+            ArrayKernels.difference(l.cy, n, l.nz, l.sx, l.nx, l.sz);
+            ArrayKernels.difference(l.cz, n, l.nx, l.sy, l.ny, l.sx);
+            ArrayKernels.inverseLength(l.perSine, n, l.cx, l.cy, l.cz, LEAST_SINE2);
             points.fill(2, k, u);
-            UnitCircle.fill(u, 0.25, n, cos, sin);
+            FastSinCos.fill(u, 0.25, n, cos, sin);
             quarterSpreads(k);
             double slope2 = spread.slope2();
             for (int i = 0; i < n; i++) {

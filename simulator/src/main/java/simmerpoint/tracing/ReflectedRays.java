@@ -44,7 +44,7 @@ public final class ReflectedRays {
     }
 
     /** The rays of {@code light} that met a mirror, leaving as {@code out} says. */
-    public static ReflectedRays of(LightBatch light, Outgoing out) {
+    public static ReflectedRays of(LightBatch light, ReflectedDirections out) {
         int n = 0;
         for (int panel : light.panel) {
             n += panel >= 0 ? 1 : 0;
@@ -91,7 +91,7 @@ public final class ReflectedRays {
         return all;
     }
 
-    private void keep(int k, LightBatch light, Outgoing out, int i) {
+    private void keep(int k, LightBatch light, ReflectedDirections out, int i) {
         px[k] = (float) light.px[i];
         py[k] = (float) light.py[i];
         pz[k] = (float) light.pz[i];
@@ -151,7 +151,7 @@ public final class ReflectedRays {
      * Mirror points and directions of a batch in another frame, in single precision as they are kept: it lets the loops
      * take eight rays at a stroke (measured: a fifth of the time). Owned by one thread; not to be written to.
      */
-    public static final class Seen {
+    public static final class TransformedRays {
         /** A frame that is turned by less than this is only shifted: no point of a dish moves by a nanometre. */
         private static final double UNTURNED = 1e-10;
 
@@ -181,7 +181,7 @@ public final class ReflectedRays {
         private final float[] turnedZ;
 
         /** Room for batches of up to {@code n} rays. */
-        public Seen(int n) {
+        public TransformedRays(int n) {
             px = new float[n];
             py = new float[n];
             pz = new float[n];

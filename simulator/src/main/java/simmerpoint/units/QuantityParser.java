@@ -38,7 +38,7 @@ public final class QuantityParser {
      * @throws QuantityException if it is anything else
      */
     public static double parse(String text, Dimension dimension, String example) throws QuantityException {
-        String trimmed = Spaces.normalised(text);
+        String trimmed = InputText.normalised(text);
         Matcher matcher = NUMBER.matcher(trimmed);
         boolean number = matcher.lookingAt();
         String rest = number ? trimmed.substring(matcher.end()) : "";
@@ -53,19 +53,20 @@ public final class QuantityParser {
     public static int parseCount(String text, String example) throws QuantityException {
         double value = parse(text, Dimension.COUNT, example);
         if (!(value == Math.rint(value) && Math.abs(value) <= Integer.MAX_VALUE)) {
-            throw new QuantityException(Spaces.shown(text) + " is not a whole number; write for instance " + example);
+            throw new QuantityException(
+                    InputText.shown(text) + " is not a whole number; write for instance " + example);
         }
         return (int) value;
     }
 
     /** Why the text is no quantity of the dimension. */
     private static String refusal(String text, boolean number, String rest, Dimension dimension, String advice) {
-        String shown = Spaces.shown(text);
+        String shown = InputText.shown(text);
         if (text.isEmpty()) {
             return "there is nothing here; " + dimension.words() + " is needed" + advice;
         }
         Optional<String> decimal =
-                text.length() <= LONGEST_NUMBER ? Fractions.decimal(text, dimension) : Optional.empty();
+                text.length() <= LONGEST_NUMBER ? FractionConverter.decimal(text, dimension) : Optional.empty();
         if (decimal.isPresent()) {
             return shown + " has a fraction or two units; one decimal number with one unit is read; write "
                     + decimal.get();
@@ -107,13 +108,14 @@ public final class QuantityParser {
         String guess = UnitTable.findIgnoringCase(dimension, symbol)
                 .map(u -> "; did you mean " + u.symbol() + "?")
                 .orElse(advice);
-        return shown + " is not " + dimension.words() + ": " + Spaces.shown(symbol) + " is no unit known here" + guess;
+        return shown + " is not " + dimension.words() + ": " + InputText.shown(symbol) + " is no unit known here"
+                + guess;
     }
 
     private static BigDecimal number(String text, Matcher m) throws QuantityException {
         if (m.end() > LONGEST_NUMBER) {
             throw new QuantityException(
-                    Spaces.shown(text) + " has more than " + LONGEST_NUMBER + " characters before its unit");
+                    InputText.shown(text) + " has more than " + LONGEST_NUMBER + " characters before its unit");
         }
         int exponent = m.group(4) == null ? 0 : exponent(text, m.group(4));
         BigDecimal size = new BigDecimal(m.group(2).endsWith(".") ? m.group(2) + "0" : m.group(2));
@@ -124,7 +126,7 @@ public final class QuantityParser {
     private static int exponent(String text, String digits) throws QuantityException {
         String significant = digits.replaceFirst("^0+(?=.)", "");
         if (significant.length() > 3 || Integer.parseInt(significant) > LARGEST_EXPONENT) {
-            throw new QuantityException(Spaces.shown(text) + " is too large or too small a number");
+            throw new QuantityException(InputText.shown(text) + " is too large or too small a number");
         }
         return Integer.parseInt(significant);
     }
@@ -135,7 +137,7 @@ public final class QuantityParser {
 
     private static double finite(String text, double value) throws QuantityException {
         if (!Double.isFinite(value)) {
-            throw new QuantityException(Spaces.shown(text) + " is too large a number");
+            throw new QuantityException(InputText.shown(text) + " is too large a number");
         }
         return value;
     }

@@ -20,7 +20,7 @@ public record QuantityWriter(UnitSystem system) {
         Scale scale = lengthScale(metres);
         double number = metres / scale.size;
         int decimals = system == UnitSystem.INCH ? (Math.abs(number) < 10 ? 2 : 1) : scale.decimals;
-        return Digits.decimals(number, decimals, 2) + " " + scale.symbol;
+        return DecimalFormatter.decimals(number, decimals, 2) + " " + scale.symbol;
     }
 
     /** A length in m with its standard error, both in the same unit. */
@@ -40,7 +40,7 @@ public record QuantityWriter(UnitSystem system) {
 
     private static String exact(double si, Dimension dimension, String symbol) {
         Unit unit = UnitTable.find(dimension, symbol).orElseThrow(() -> new IllegalArgumentException(symbol));
-        return Digits.exact(unit.fromSi(si)) + (symbol.equals("°") ? "" : " ") + symbol;
+        return DecimalFormatter.exact(unit.fromSi(si)) + (symbol.equals("°") ? "" : " ") + symbol;
     }
 
     /** An area given in m², for instance "1.12 m²" or "12.1 ft²". */
@@ -52,12 +52,12 @@ public record QuantityWriter(UnitSystem system) {
 
     /** An angle given in rad, in degrees, for instance "0.25°". */
     public String degrees(double radians) {
-        return Double.isFinite(radians) ? Digits.decimals(Math.toDegrees(radians), 1, 2) + "°" : UNKNOWN;
+        return Double.isFinite(radians) ? DecimalFormatter.decimals(Math.toDegrees(radians), 1, 2) + "°" : UNKNOWN;
     }
 
     /** An angle given in rad, in mrad, for instance "4.65 mrad". */
     public String milliradians(double radians) {
-        return Double.isFinite(radians) ? Digits.decimals(radians * KILO, 2, 2) + " mrad" : UNKNOWN;
+        return Double.isFinite(radians) ? DecimalFormatter.decimals(radians * KILO, 2, 2) + " mrad" : UNKNOWN;
     }
 
     /** An angle given in rad: in mrad below 50 mrad, in degrees from there. */
@@ -67,7 +67,7 @@ public record QuantityWriter(UnitSystem system) {
 
     /** A share as per cent, for instance "85 %". */
     public String share(double share) {
-        return Double.isFinite(share) ? Digits.decimals(share * 100, 1, 2) + " %" : UNKNOWN;
+        return Double.isFinite(share) ? DecimalFormatter.decimals(share * 100, 1, 2) + " %" : UNKNOWN;
     }
 
     /** A share with its standard error, as per cent. */
@@ -117,7 +117,7 @@ public record QuantityWriter(UnitSystem system) {
     }
 
     private static String threeDigits(double number) {
-        return Digits.decimals(number, Math.max(0, 2 - Digits.exponent(number)), 3);
+        return DecimalFormatter.decimals(number, Math.max(0, 2 - DecimalFormatter.exponent(number)), 3);
     }
 
     private static String estimate(Estimate estimate, Scale scale) {
@@ -132,8 +132,8 @@ public record QuantityWriter(UnitSystem system) {
         if (error == 0) {
             return threeDigits(value) + " " + scale.symbol;
         }
-        int place = Digits.lastPlace(value, error);
-        return Digits.atPlace(value, place) + " " + scale.symbol + " ± " + Digits.atPlace(error, place) + " "
-                + scale.symbol;
+        int place = DecimalFormatter.lastPlace(value, error);
+        return DecimalFormatter.atPlace(value, place) + " " + scale.symbol + " ± "
+                + DecimalFormatter.atPlace(error, place) + " " + scale.symbol;
     }
 }

@@ -85,7 +85,7 @@ public record TypedQuantity(double si, Dimension dimension, String unit, String 
     public static Optional<TypedQuantity> of(String typed, Dimension dimension) {
         try {
             double si = QuantityParser.parse(typed, dimension);
-            Matcher matcher = UNIT.matcher(Spaces.normalised(typed));
+            Matcher matcher = UNIT.matcher(InputText.normalised(typed));
             return matcher.matches()
                     ? Optional.of(
                             new TypedQuantity(si, dimension, matcher.group(1).strip(), typed))
@@ -110,7 +110,7 @@ public record TypedQuantity(double si, Dimension dimension, String unit, String 
 
     private static TypedQuantity made(BigDecimal number, Dimension dimension, String unit) {
         boolean close = unit.isEmpty() || unit.equals("°");
-        String text = Digits.stripped(number) + (close ? "" : " ") + unit;
+        String text = DecimalFormatter.stripped(number) + (close ? "" : " ") + unit;
         return new TypedQuantity(unitOf(dimension, unit).toSi(number), dimension, unit, text);
     }
 

@@ -6,8 +6,8 @@ import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import simmerpoint.heat.BoilAnswer;
-import simmerpoint.heat.Range;
+import simmerpoint.heat.BoilingOutcome;
+import simmerpoint.heat.LikelyRange;
 import simmerpoint.units.UnitSystem;
 
 class HeatWordsTest {
@@ -27,16 +27,16 @@ class HeatWordsTest {
         "7800, 9000, 86400, 2 h 10 min to a day or longer",
     })
     void minutes(double low, double likely, double high, String words) {
-        String text = plain(HeatWords.minutes(new Range(low, likely, high)));
+        String text = plain(HeatWords.minutes(new LikelyRange(low, likely, high)));
         assertEquals(words.replace("1 h to", "60 min to"), text);
     }
 
     @Test
     void temperaturesInBothSystems() {
-        assertEquals("83 °C (78 to 88 °C)", plain(METRIC.temperature(new Range(78, 83, 88))));
-        assertEquals("181 °F (172 to 190 °F)", plain(INCH.temperature(new Range(78, 83, 88))));
-        assertEquals("100 °C", plain(METRIC.temperature(Range.exact(99.97))));
-        assertEquals("9 to 18 °F", plain(INCH.difference(new Range(5, 7, 10))));
+        assertEquals("83 °C (78 to 88 °C)", plain(METRIC.temperature(new LikelyRange(78, 83, 88))));
+        assertEquals("181 °F (172 to 190 °F)", plain(INCH.temperature(new LikelyRange(78, 83, 88))));
+        assertEquals("100 °C", plain(METRIC.temperature(LikelyRange.exact(99.97))));
+        assertEquals("9 to 18 °F", plain(INCH.difference(new LikelyRange(5, 7, 10))));
     }
 
     /** A US quart is 0.946 352 946 l exactly (231 cubic inches ÷ 4). */
@@ -48,10 +48,13 @@ class HeatWordsTest {
 
     @Test
     void boilingOrNot() {
-        Range settles = new Range(78, 83, 88);
-        assertEquals("boils in 28 to 33 min", plain(METRIC.boil(new BoilAnswer.Boils(new Range(1680, 1800, 1980)))));
-        assertEquals("never boils: settles at 83 °C (78 to 88 °C)", plain(METRIC.boil(new BoilAnswer.Never(settles))));
-        String may = plain(METRIC.boil(new BoilAnswer.MayBoil(0.5, OptionalDouble.empty(), 3600, settles)));
+        LikelyRange settles = new LikelyRange(78, 83, 88);
+        assertEquals(
+                "boils in 28 to 33 min",
+                plain(METRIC.boil(new BoilingOutcome.Boils(new LikelyRange(1680, 1800, 1980)))));
+        assertEquals(
+                "never boils: settles at 83 °C (78 to 88 °C)", plain(METRIC.boil(new BoilingOutcome.Never(settles))));
+        String may = plain(METRIC.boil(new BoilingOutcome.MayBoil(0.5, OptionalDouble.empty(), 3600, settles)));
         assertEquals(
                 "may or may not boil: with little wind it boils in 60 min or somewhat later, with more it settles at 78 °C",
                 may);

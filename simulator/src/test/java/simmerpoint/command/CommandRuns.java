@@ -3,10 +3,7 @@ package simmerpoint.command;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.PrintStream;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.io.TempDir;
@@ -17,8 +14,7 @@ abstract class CommandRuns {
     @TempDir
     Path folder;
 
-    private final ByteArrayOutputStream out = new ByteArrayOutputStream();
-    private final ByteArrayOutputStream err = new ByteArrayOutputStream();
+    private ProgramRun last;
 
     /** Runs the program as a user would, with nobody watching its progress; its exit code. */
     int run(String... args) {
@@ -27,21 +23,18 @@ abstract class CommandRuns {
 
     /** The same with another tracer behind the main command, and with or without someone who watches. */
     int run(Tracer tracer, boolean console, String... args) {
-        out.reset();
-        err.reset();
-        PrintStream o = new PrintStream(out, true, StandardCharsets.UTF_8);
-        PrintStream e = new PrintStream(err, true, StandardCharsets.UTF_8);
-        return new Program(new Terminal(o, e, console, false, 0), tracer).run(args);
+        last = ProgramRun.of(tracer, console, args);
+        return last.code();
     }
 
     /** What the last run wrote to standard output. */
     String out() {
-        return out.toString(StandardCharsets.UTF_8);
+        return last.text();
     }
 
     /** The same as bytes. */
     byte[] bytes() {
-        return out.toByteArray();
+        return last.out();
     }
 
     /** The same with every stretch of white space, line breaks too, as one space. */
@@ -51,7 +44,7 @@ abstract class CommandRuns {
 
     /** What the last run wrote to standard error. */
     String err() {
-        return err.toString(StandardCharsets.UTF_8);
+        return last.err();
     }
 
     /** The last run said one line, with these words, on standard error and nothing else. */

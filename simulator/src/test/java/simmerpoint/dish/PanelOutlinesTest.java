@@ -9,6 +9,8 @@ import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import simmerpoint.dish.mesh.Mesh;
+import simmerpoint.dish.mesh.Polygons;
 import simmerpoint.geometry.Direction;
 import simmerpoint.geometry.Vec;
 
@@ -51,7 +53,7 @@ class PanelOutlinesTest {
         MirrorSurface surface = MirrorSurfaces.of(plan, Direction.Z);
         Map<Integer, PanelOutline> outlines = byNumber(PanelOutlines.of(plan));
         int n = 20_000;
-        MirrorPoints p = SurfaceTest.places(surface, n, 11);
+        MirrorPoints p = SurfaceSamples.places(surface, n, 11);
         int strays = 0;
         for (int i = 0; i < n; i++) {
             if (p.panel[i] >= 0) {

@@ -40,19 +40,19 @@ class PerfectedSurfaceTest {
     @ParameterizedTest
     @MethodSource("cuts")
     void bentPanelsAreTheParaboloidWithinTheirOwnOutlines(Cut cut) {
-        MirrorPoints flat = SurfaceTest.places(surface(cut), PLACES, 81_001);
+        MirrorPoints flat = SurfaceSamples.places(surface(cut), PLACES, 81_001);
         MirrorSurface better = surface(cut, true, false);
-        MirrorPoints bent = SurfaceTest.places(better, PLACES, 81_001);
+        MirrorPoints bent = SurfaceSamples.places(better, PLACES, 81_001);
         assertArrayEquals(flat.x, bent.x);
         assertArrayEquals(flat.y, bent.y);
         assertArrayEquals(flat.panel, bent.panel);
         assertEquals(surface(cut).apertureArea(), better.apertureArea());
         assertEquals(surface(cut).panels(), better.panels());
         for (int i = 0; i < PLACES; i++) {
-            Vec n = SurfaceTest.normal(bent, i);
+            Vec n = SurfaceSamples.normal(bent, i);
             assertEquals(1, n.length(), 1e-14);
             Vec out = n.times(2 * n.z()).minus(Direction.Z.vec());
-            Vec toFocus = new Vec(0, 0, F).minus(SurfaceTest.place(bent, i));
+            Vec toFocus = new Vec(0, 0, F).minus(SurfaceSamples.place(bent, i));
             assertEquals(0, out.cross(toFocus).length(), 1e-12);
             assertEquals(better.outlineArea(), bent.area[i] * bent.nz[i], 1e-12);
             assertEquals(bent.z[i], better.heightAt(bent.x[i], bent.y[i]), 1e-14);
@@ -62,9 +62,9 @@ class PerfectedSurfaceTest {
     @ParameterizedTest
     @MethodSource("cuts")
     void filledDishesAreMirrorAllOver(Cut cut) {
-        MirrorPoints holes = SurfaceTest.places(surface(cut), PLACES, 81_002);
+        MirrorPoints holes = SurfaceSamples.places(surface(cut), PLACES, 81_002);
         MirrorSurface better = surface(cut, false, true);
-        MirrorPoints filled = SurfaceTest.places(better, PLACES, 81_002);
+        MirrorPoints filled = SurfaceSamples.places(better, PLACES, 81_002);
         assertTrue(IntStream.of(holes.panel).anyMatch(k -> k < 0));
         assertEquals(better.outlineArea(), better.apertureArea());
         for (int i = 0; i < PLACES; i++) {
@@ -80,12 +80,12 @@ class PerfectedSurfaceTest {
     @Test
     void aFilledSlitTakesTheNormalOfItsPanel() {
         Cut cut = new Cut.FlatRings(12, 3, RingSpacing.EQUAL_WIDTH);
-        MirrorPoints holes = SurfaceTest.places(surface(cut), PLACES, 81_003);
-        MirrorPoints filled = SurfaceTest.places(surface(cut, false, true), PLACES, 81_003);
+        MirrorPoints holes = SurfaceSamples.places(surface(cut), PLACES, 81_003);
+        MirrorPoints filled = SurfaceSamples.places(surface(cut, false, true), PLACES, 81_003);
         Vec[] normals = new Vec[36];
         for (int i = 0; i < PLACES; i++) {
             if (holes.panel[i] >= 0) {
-                normals[holes.panel[i]] = SurfaceTest.normal(holes, i);
+                normals[holes.panel[i]] = SurfaceSamples.normal(holes, i);
             }
         }
         int slits = 0;
@@ -93,7 +93,7 @@ class PerfectedSurfaceTest {
             boolean hub = filled.nz[i] == 1;
             if (holes.panel[i] < 0 && !hub) {
                 slits++;
-                Vec difference = SurfaceTest.normal(filled, i).minus(normals[filled.panel[i]]);
+                Vec difference = SurfaceSamples.normal(filled, i).minus(normals[filled.panel[i]]);
                 assertEquals(0, difference.length(), 1e-14);
             }
         }

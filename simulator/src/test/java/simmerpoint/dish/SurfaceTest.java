@@ -6,11 +6,11 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import simmerpoint.dish.mesh.Polygons;
 import simmerpoint.geometry.Direction;
 import simmerpoint.geometry.Vec;
 
@@ -27,40 +27,9 @@ class SurfaceTest {
         return new Cut.FlatRings(sectors, rings, RingSpacing.EQUAL_WIDTH);
     }
 
-    /** Places from pairs of a literal seed. */
-    static MirrorPoints places(MirrorSurface surface, int n, long seed) {
-        SplittableRandom random = new SplittableRandom(seed);
-        double[] u = random.doubles(n).sorted().toArray();
-        double[] v = random.doubles(n).toArray();
-        MirrorPoints points = new MirrorPoints(n);
-        surface.fill(u, v, n, points);
-        return points;
-    }
-
-    static Vec place(MirrorPoints p, int i) {
-        return new Vec(p.x[i], p.y[i], p.z[i]);
-    }
-
-    static Vec normal(MirrorPoints p, int i) {
-        return new Vec(p.nx[i], p.ny[i], p.nz[i]);
-    }
-
     /** Light that came from +z after an ideal mirror: law of reflection. */
     private static Vec reflected(Vec n) {
         return n.times(2 * n.z()).minus(Direction.Z.vec());
-    }
-
-    /** Area of the mirrors by counting, within 4 standard errors (1 in 16,000). */
-    static void apertureByCounting(MirrorSurface surface, long seed) {
-        int n = 100_000;
-        MirrorPoints p = places(surface, n, seed);
-        double hits = 0;
-        for (int i = 0; i < n; i++) {
-            hits += p.panel[i] >= 0 ? 1 : 0;
-        }
-        double share = hits / n;
-        double error = surface.outlineArea() * Math.sqrt(share * (1 - share) / n);
-        assertEquals(surface.apertureArea(), surface.outlineArea() * share, 4 * error + 1e-12);
     }
 
     /** Areas that go with the places add up to the curved area: 1.22736 m², textbook, evaluated elsewhere. */
@@ -89,11 +58,11 @@ class SurfaceTest {
     @Test
     void smoothDishSendsAxialLightThroughTheFocus() {
         MirrorSurface smooth = surface(0.06, 0, new Cut.Smooth());
-        MirrorPoints p = places(smooth, 2000, 74_001);
+        MirrorPoints p = SurfaceSamples.places(smooth, 2000, 74_001);
         for (int i = 0; i < 2000; i++) {
             if (p.panel[i] >= 0) {
-                Vec point = place(p, i);
-                Vec out = reflected(normal(p, i));
+                Vec point = SurfaceSamples.place(p, i);
+                Vec out = reflected(SurfaceSamples.normal(p, i));
                 Vec toFocus = new Vec(0, 0, F).minus(point);
                 assertEquals(0, out.cross(toFocus).length(), 1e-12);
                 assertEquals(p.z[i], smooth.heightAt(p.x[i], p.y[i]), 1e-14);
@@ -101,7 +70,7 @@ class SurfaceTest {
                 assertTrue(Math.hypot(p.x[i], p.y[i]) < 0.03);
             }
         }
-        apertureByCounting(smooth, 74_002);
+        SurfaceSamples.apertureByCounting(smooth, 74_002);
     }
 
     /** Derived: polygon over circle is (n/2π)·sin(2π/n); values evaluated elsewhere. */
@@ -140,13 +109,17 @@ class SurfaceTest {
     void stripsSendAxialLightToALine(int n) {
         double beta = Math.PI / n;
         double lineHeight = F * Math.cos(beta) * Math.cos(beta);
-        MirrorPoints p = places(surface(0, 0, new Cut.BentStrips(n)), 500, 74_003);
+        MirrorPoints p = SurfaceSamples.places(surface(0, 0, new Cut.BentStrips(n)), 500, 74_003);
         for (int i = 0; i < 500; i++) {
             double turn = (2 * p.panel[i] + 1) * beta;
             double y = p.y[i] * Math.cos(turn) - p.x[i] * Math.sin(turn);
             Vec target = new Vec(-y * Math.sin(turn), y * Math.cos(turn), lineHeight);
             assertEquals(
-                    0, reflected(normal(p, i)).cross(target.minus(place(p, i))).length(), 1e-12);
+                    0,
+                    reflected(SurfaceSamples.normal(p, i))
+                            .cross(target.minus(SurfaceSamples.place(p, i)))
+                            .length(),
+                    1e-12);
         }
     }
 
@@ -225,7 +198,7 @@ class SurfaceTest {
         }
         assertEquals(sum, s.apertureArea(), 1e-12);
         assertEquals(sectors * rings, s.panels());
-        apertureByCounting(s, 74_004);
+        SurfaceSamples.apertureByCounting(s, 74_004);
     }
 
     /** Every place lies in the plane of its panel, within its trimmed outline, and carries the panel's normal. */
@@ -233,15 +206,15 @@ class SurfaceTest {
     @CsvSource({"24, 6, 0.06, 0.004", "5, 2, 0.2, 0.03", "3, 1, 0, 0"})
     void placesLieOnTheirFlatPanels(int sectors, int rings, double hub, double gap) {
         MirrorSurface surface = surface(hub, gap, rings(sectors, rings));
-        MirrorPoints p = places(surface, 3000, 74_005);
+        MirrorPoints p = SurfaceSamples.places(surface, 3000, 74_005);
         for (int i = 0; i < 3000; i++) {
             if (p.panel[i] >= 0) {
                 List<Vec> panel = panel(sectors, rings, hub, p.panel[i]);
                 Vec across = panel.get(2).minus(panel.get(1));
                 Vec n = Direction.of(panel.get(1).minus(panel.get(0)).cross(across))
                         .vec();
-                assertEquals(0, n.minus(normal(p, i)).length(), 1e-12);
-                assertEquals(0, place(p, i).minus(panel.get(1)).dot(n), 1e-12);
+                assertEquals(0, n.minus(SurfaceSamples.normal(p, i)).length(), 1e-12);
+                assertEquals(0, SurfaceSamples.place(p, i).minus(panel.get(1)).dot(n), 1e-12);
                 assertEquals(p.z[i], surface.heightAt(p.x[i], p.y[i]), 1e-12);
                 double[][] plan = trimmed(sectors, rings, hub, gap, p.panel[i]).stream()
                         .map(v -> new double[] {v.x(), v.y()})
@@ -262,7 +235,7 @@ class SurfaceTest {
         double hub = 0.1;
         MirrorSurface strips = surface(hub, gap, new Cut.BentStrips(n));
         Parabola along = new Parabola(F * Math.cos(beta) * Math.cos(beta));
-        MirrorPoints p = places(strips, 4000, 74_006);
+        MirrorPoints p = SurfaceSamples.places(strips, 4000, 74_006);
         int judged = 0;
         for (int i = 0; i < 4000; i++) {
             int k = Math.floorMod((int) Math.floor(Math.atan2(p.y[i], p.x[i]) / (2 * beta)), n);
@@ -280,18 +253,28 @@ class SurfaceTest {
             }
         }
         assertTrue(judged > 2000, "judged only " + judged);
-        apertureByCounting(strips, 74_007);
+        SurfaceSamples.apertureByCounting(strips, 74_007);
     }
 
     /** Same pairs of numbers, same places, whatever the cut, so that cuts can be compared. */
     @Test
     void cutsShareTheirPlaces() {
-        MirrorPoints smooth = places(surface(0.06, 0, new Cut.Smooth()), 500, 74_008);
-        MirrorPoints strips = places(surface(0.06, 0, new Cut.BentStrips(48)), 500, 74_008);
-        MirrorPoints flat = places(surface(0.06, 0, rings(48, 12)), 500, 74_008);
+        MirrorPoints smooth = SurfaceSamples.places(surface(0.06, 0, new Cut.Smooth()), 500, 74_008);
+        MirrorPoints strips = SurfaceSamples.places(surface(0.06, 0, new Cut.BentStrips(48)), 500, 74_008);
+        MirrorPoints flat = SurfaceSamples.places(surface(0.06, 0, rings(48, 12)), 500, 74_008);
         for (int i = 0; i < 500; i++) {
-            assertEquals(0, place(strips, i).minus(place(flat, i)).length(), 2e-3);
-            assertEquals(0, place(strips, i).minus(place(smooth, i)).length(), 5e-3);
+            assertEquals(
+                    0,
+                    SurfaceSamples.place(strips, i)
+                            .minus(SurfaceSamples.place(flat, i))
+                            .length(),
+                    2e-3);
+            assertEquals(
+                    0,
+                    SurfaceSamples.place(strips, i)
+                            .minus(SurfaceSamples.place(smooth, i))
+                            .length(),
+                    5e-3);
         }
     }
 

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import simmerpoint.dish.mesh.Polygons;
 import simmerpoint.geometry.Direction;
 import simmerpoint.geometry.Rotation;
 import simmerpoint.geometry.Vec;
@@ -149,7 +150,7 @@ class TileSurfaceTest {
         assertEquals(laid.planes.size(), surface.panels());
         assertEquals(sum, surface.apertureArea(), 1e-12);
         assertEquals(Math.PI * diameter * diameter / 4, surface.outlineArea(), 1e-12);
-        SurfaceTest.apertureByCounting(surface, 75_001);
+        SurfaceSamples.apertureByCounting(surface, 75_001);
     }
 
     /** A place is on tile k if, and only if, it lies in the outline of tile k; then in its plane with its normal. */
@@ -159,7 +160,7 @@ class TileSurfaceTest {
         Laid laid = Laid.of(kind, diameter, focal, hub, gap, tile);
         MirrorSurface surface = MirrorSurfaces.of(laid.plan, Direction.Z);
         List<double[][]> plans = laid.planes.stream().map(laid::plan).toList();
-        MirrorPoints p = SurfaceTest.places(surface, 2000, 75_002);
+        MirrorPoints p = SurfaceSamples.places(surface, 2000, 75_002);
         for (int i = 0; i < 2000; i++) {
             int wanted = MirrorPoints.GAP;
             for (int k = 0; k < plans.size(); k++) {
@@ -169,8 +170,8 @@ class TileSurfaceTest {
             if (wanted >= 0) {
                 TangentPlane plane = laid.planes.get(wanted);
                 Vec n = normal(plane);
-                assertEquals(0, n.minus(SurfaceTest.normal(p, i)).length(), 1e-14);
-                assertEquals(0, SurfaceTest.place(p, i).minus(middle(plane)).dot(n), 1e-14);
+                assertEquals(0, n.minus(SurfaceSamples.normal(p, i)).length(), 1e-14);
+                assertEquals(0, SurfaceSamples.place(p, i).minus(middle(plane)).dot(n), 1e-14);
                 assertEquals(p.z[i], surface.heightAt(p.x[i], p.y[i]), 1e-14);
             }
         }

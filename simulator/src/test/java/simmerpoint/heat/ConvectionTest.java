@@ -16,7 +16,7 @@ class ConvectionTest {
     /** Within the 2 to 3 % that Sutherland's law promises. */
     @Test
     void airIsThatOfTheTable() {
-        Air air = Air.at(333.15, 101_325);
+        AirFilm air = AirFilm.at(333.15, 101_325);
         assertEquals(CONDUCTIVITY, air.conductivity(), 0.03 * CONDUCTIVITY);
         assertEquals(VISCOSITY, air.viscosity(), 0.02 * VISCOSITY);
         assertEquals(DIFFUSIVITY, air.diffusivity(), 0.03 * DIFFUSIVITY);
@@ -26,8 +26,8 @@ class ConvectionTest {
     /** Thin air at 3000 m: viscosity and diffusivity as 1/density, conductivity unchanged (kinetic theory). */
     @Test
     void thinAirSpreadsFaster() {
-        Air low = Air.at(333.15, 101_325);
-        Air high = Air.at(333.15, 101_325 / 2.0);
+        AirFilm low = AirFilm.at(333.15, 101_325);
+        AirFilm high = AirFilm.at(333.15, 101_325 / 2.0);
         assertEquals(low.conductivity(), high.conductivity(), 1e-15);
         assertEquals(2, high.viscosity() / low.viscosity(), 1e-12);
         assertEquals(2, high.diffusivity() / low.diffusivity(), 1e-12);
@@ -36,7 +36,7 @@ class ConvectionTest {
     /** Worked outside this project from Churchill and Chu 1975: wall 0.12 m high, 100 °C in air of 20 °C. */
     @Test
     void wallInStillAir() {
-        Air film = new Air(333.15, CONDUCTIVITY, VISCOSITY, DIFFUSIVITY);
+        AirFilm film = new AirFilm(333.15, CONDUCTIVITY, VISCOSITY, DIFFUSIVITY);
         double rayleigh = film.rayleigh(80, 0.12);
         assertEquals(7.97850e6, rayleigh, 1e-4 * 7.97850e6);
         assertEquals(28.0544, Convection.wallLayered(rayleigh, PRANDTL), 1e-3);
@@ -48,7 +48,7 @@ class ConvectionTest {
     /** Worked outside this project from Churchill and Bernstein 1977: diameter 0.2 m, 2 m/s. */
     @Test
     void wallInWind() {
-        Air film = new Air(333.15, CONDUCTIVITY, VISCOSITY, DIFFUSIVITY);
+        AirFilm film = new AirFilm(333.15, CONDUCTIVITY, VISCOSITY, DIFFUSIVITY);
         double reynolds = film.reynolds(2, 0.2);
         assertEquals(21_097, reynolds, 1);
         double nusselt = Convection.windAcross(reynolds, PRANDTL);
@@ -62,7 +62,8 @@ class ConvectionTest {
      */
     @Test
     void lidInWindIsNearThePlateRules() {
-        Face lid = Face.level(Face.Kind.LID, Pans.teaPan(true), 0.9, new Surroundings(20, 2, 0, 0.5, false), 1);
+        PanFace lid =
+                PanFace.level(PanFace.Kind.LID, Pans.teaPan(true), 0.9, new Surroundings(20, 2, 0, 0.5, false), 1);
         double h = lid.airCoefficient(373.15);
         assertTrue(h > 8 && h < 14, "lid in wind " + h + " W/(m² K)");
     }
@@ -87,7 +88,7 @@ class ConvectionTest {
     /** Stefan and Boltzmann: emissivity 0.9 from 100 to 20 °C, 612.547 W/m² (derived). */
     @Test
     void radiationIsExact() {
-        Face lid = Face.level(Face.Kind.LID, Pans.teaPan(true), 0.9, Pans.KITCHEN, 1);
+        PanFace lid = PanFace.level(PanFace.Kind.LID, Pans.teaPan(true), 0.9, Pans.KITCHEN, 1);
         assertEquals(612.547, lid.at(373.15).radiationWatts() / lid.area(), 1e-4 * 612.547);
         assertEquals(7.65684, lid.radiationCoefficient(373.15), 1e-3);
     }
@@ -95,9 +96,9 @@ class ConvectionTest {
     /** A black wall loses 14 to 15 W/(m² K) in still air and 16 to 21 in 2 m/s: sums of the lines above (derived). */
     @Test
     void blackWallLosesWhatTheSumSays() {
-        Vessel vessel = Pans.teaPan(true);
-        Face still = Face.wall(vessel, 0.11, 0.9, Pans.KITCHEN, 1);
-        Face windy = Face.wall(vessel, 0.11, 0.9, new Surroundings(20, 2, 0, 0.5, false), 1);
+        ThermalPan vessel = Pans.teaPan(true);
+        PanFace still = PanFace.wall(vessel, 0.11, 0.9, Pans.KITCHEN, 1);
+        PanFace windy = PanFace.wall(vessel, 0.11, 0.9, new Surroundings(20, 2, 0, 0.5, false), 1);
         assertEquals(14.5, still.at(373.15).dry() / still.area() / 80, 0.5);
         assertEquals(18.5, windy.at(373.15).dry() / windy.area() / 80, 2.5);
     }

@@ -9,12 +9,9 @@ import simmerpoint.pan.Pan;
 class DryPanTest {
     private static final Surroundings STILL = new Surroundings(20, 0, 0, 0.5, false);
 
-    private static Vessel skillet(double height) {
-        return Vessel.of(
-                new Pan(0.24, height, Pans.BLACK),
-                VesselMaterial.find("cast iron").orElseThrow(),
-                2,
-                false);
+    private static ThermalPan skillet(double height) {
+        return ThermalPan.of(
+                new Pan(0.24, height, Pans.BLACK), PanMaterial.find("cast iron").orElseThrow(), 2, false);
     }
 
     /**
@@ -26,7 +23,7 @@ class DryPanTest {
         double area = Math.PI * 0.0144;
         double radiationOnly =
                 Math.pow(400 / (area * 5.670374e-8 * (0.87 + 0.85)) + Math.pow(293.15, 4), 0.25) - 273.15;
-        Range celsius = new DryPan(skillet(1e-3), STILL, 0.85, 0).settles(Absorbed.onUnderside(400));
+        LikelyRange celsius = new DryPan(skillet(1e-3), STILL, 0.85, 0).settles(AbsorbedLight.onUnderside(400));
         assertTrue(celsius.likely() < radiationOnly && celsius.likely() > 200, celsius + " < " + radiationOnly);
         assertTrue(celsius.low() < celsius.likely() - 10 && celsius.high() > celsius.likely() + 10, celsius.toString());
     }
@@ -37,14 +34,14 @@ class DryPanTest {
         assertEquals(
                 20,
                 new DryPan(skillet(0.04), STILL, 0.85, 0)
-                        .settles(Absorbed.NOTHING)
+                        .settles(AbsorbedLight.NOTHING)
                         .likely(),
                 1e-3);
     }
 
     @Test
     void wallWindAndOilCoolOrSlowIt() {
-        Absorbed sun = Absorbed.onUnderside(400);
+        AbsorbedLight sun = AbsorbedLight.onUnderside(400);
         DryPan pan = new DryPan(skillet(0.04), STILL, 0.85, 0);
         double plain = pan.settles(sun).likely();
         double windy = new DryPan(skillet(0.04), new Surroundings(20, 3, 0, 0.5, false), 0.85, 0)
@@ -69,7 +66,7 @@ class DryPanTest {
         double high = 2000;
         for (int k = 0; k < 40; k++) {
             double middle = (low + high) / 2;
-            if (pan.settles(Absorbed.onUnderside(middle)).likely() < celsius) {
+            if (pan.settles(AbsorbedLight.onUnderside(middle)).likely() < celsius) {
                 low = middle;
             } else {
                 high = middle;
@@ -83,7 +80,7 @@ class DryPanTest {
         DryPan pan = new DryPan(skillet(0.04), STILL, 0.85, 0);
         assertEquals(
                 Double.POSITIVE_INFINITY,
-                pan.secondsTo(180, Absorbed.onUnderside(60)).low());
-        assertEquals(0, pan.secondsTo(10, Absorbed.onUnderside(60)).high());
+                pan.secondsTo(180, AbsorbedLight.onUnderside(60)).low());
+        assertEquals(0, pan.secondsTo(10, AbsorbedLight.onUnderside(60)).high());
     }
 }

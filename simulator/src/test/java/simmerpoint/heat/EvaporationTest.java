@@ -10,8 +10,8 @@ import simmerpoint.pan.Pan;
 
 class EvaporationTest {
     private static Losses open(double celsius, double diameter, Surroundings around) {
-        Vessel vessel = Vessel.of(new Pan(diameter, 0.1, Pans.BLACK), Pans.STEEL, 1, false);
-        return new OpenTop(vessel, around, LossFactors.LIKELY).at(celsius + 273.15, 0);
+        ThermalPan vessel = ThermalPan.of(new Pan(diameter, 0.1, Pans.BLACK), Pans.STEEL, 1, false);
+        return new OpenWaterLosses(vessel, around, LossFactors.LIKELY).at(celsius + 273.15, 0);
     }
 
     /** Dunkle's form of 1961 worked outside this project: air 20 °C, half humid, still. */
@@ -41,8 +41,8 @@ class EvaporationTest {
     /** With a lid that mug lost 7.5 times less (wall included in both); ours for the top alone must save at least that. */
     @Test
     void lidStopsMostOfIt() {
-        Vessel vessel = Vessel.of(new Pan(0.075, 0.1, Pans.BLACK), Pans.STEEL, 0.3, true);
-        double covered = new LidTop(vessel, Pans.KITCHEN, LossFactors.LIKELY)
+        ThermalPan vessel = ThermalPan.of(new Pan(0.075, 0.1, Pans.BLACK), Pans.STEEL, 0.3, true);
+        double covered = new LidLosses(vessel, Pans.KITCHEN, LossFactors.LIKELY)
                 .at(365.15, 0)
                 .total();
         double bare = open(92, 0.075, Pans.KITCHEN).total();
@@ -51,7 +51,7 @@ class EvaporationTest {
 
     @Test
     void lidIsBetweenWaterAndAirAndNearTheWater() {
-        LidTop lid = new LidTop(Pans.teaPan(true), Pans.KITCHEN, LossFactors.LIKELY);
+        LidLosses lid = new LidLosses(Pans.teaPan(true), Pans.KITCHEN, LossFactors.LIKELY);
         double at95 = lid.lidKelvin(368.15, 0) - 273.15;
         assertTrue(at95 > 80 && at95 < 95, "lid at " + at95 + " °C");
         assertTrue(lid.lidKelvin(368.15, 40) - 273.15 > at95, "sunlight does not warm the lid");
@@ -60,7 +60,7 @@ class EvaporationTest {
     /** In the sun over cold water the lid is warmer than the water; it passes heat down and loses the rest. */
     @Test
     void sunOnTheLidWarmsColdWater() {
-        LidTop lid = new LidTop(Pans.teaPan(true), Pans.KITCHEN, LossFactors.LIKELY);
+        LidLosses lid = new LidLosses(Pans.teaPan(true), Pans.KITCHEN, LossFactors.LIKELY);
         double celsius = lid.lidKelvin(283.15, 40) - 273.15;
         assertTrue(celsius > 20, "lid at " + celsius + " °C");
         double lost = lid.at(283.15, 40).total();

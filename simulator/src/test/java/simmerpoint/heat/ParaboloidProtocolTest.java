@@ -26,21 +26,22 @@ class ParaboloidProtocolTest {
     void simulatedTestGivesItsCoefficientsBack() {
         double panArea = 0.08;
         double aperture = 1.13;
-        Kettle kettle = new Kettle(new LinearLoss(20 * panArea, 25), 720, 2, 100);
-        Course cooling = Heating.course(kettle, 90, List.of(new Spell(7200, Absorbed.NOTHING)), 300);
+        PotModel kettle = new PotModel(new LinearLoss(20 * panArea, 25), 720, 2, 100);
+        TemperatureHistory cooling =
+                HeatingSimulation.course(kettle, 90, List.of(new LightInterval(7200, AbsorbedLight.NOTHING)), 300);
         double constant = ParaboloidProtocol.timeConstant(cooling.points().stream()
                 .map(p -> new Reading(p.seconds(), p.celsius() - 25))
                 .toList());
         double loss = ParaboloidProtocol.lossFactor(CAPACITY, panArea, constant);
         assertEquals(20, loss, 1e-6 * 20);
 
-        Absorbed light = Absorbed.onUnderside(0.6 * aperture * 800);
-        Course heating = Heating.course(kettle, 30, List.of(new Spell(1000, light)), 100);
+        AbsorbedLight light = AbsorbedLight.onUnderside(0.6 * aperture * 800);
+        TemperatureHistory heating = HeatingSimulation.course(kettle, 30, List.of(new LightInterval(1000, light)), 100);
         double optical = ParaboloidProtocol.opticalFactor(
                 loss, panArea, aperture, constant, 5, heating.last().celsius() - 25, 800, 1000);
         assertEquals(0.6, optical, 1e-6);
 
-        double seconds = Warming.seconds(kettle, light, 25, 100).orElseThrow();
+        double seconds = WarmingTime.seconds(kettle, light, 25, 100).orElseThrow();
         ParaboloidProtocol found = new ParaboloidProtocol(CAPACITY, panArea, aperture, loss, optical);
         assertEquals(seconds, found.secondsToBoil(75, 800), 1e-5 * seconds);
     }

@@ -25,7 +25,7 @@ import simmerpoint.study.DayStudy;
 import simmerpoint.study.Progress;
 import simmerpoint.study.YearResult;
 import simmerpoint.study.YearStudy;
-import simmerpoint.sun.Place;
+import simmerpoint.sun.Site;
 import simmerpoint.units.UnitSystem;
 
 class DayReportsTest {
@@ -35,7 +35,7 @@ class DayReportsTest {
     private static DayResult night;
     private static YearResult year;
 
-    private static DayResult on(Place place, LocalDate date) {
+    private static DayResult on(Site place, LocalDate date) {
         return DayStudy.run(
                 Cookers.usual(place, Cookers.COUNTRY), DayPlan.hourly(date), Cookers.quick(), Progress.NONE);
     }

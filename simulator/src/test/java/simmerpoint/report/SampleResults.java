@@ -4,8 +4,8 @@ import java.util.Optional;
 import java.util.function.DoubleBinaryOperator;
 import simmerpoint.dish.Cut;
 import simmerpoint.dish.DishPlan;
-import simmerpoint.dish.Mirror;
 import simmerpoint.dish.RingSpacing;
+import simmerpoint.dish.mirror.Mirror;
 import simmerpoint.pan.Finish;
 import simmerpoint.pan.Pan;
 import simmerpoint.pan.Plane;
@@ -14,10 +14,12 @@ import simmerpoint.sampling.Estimate;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.setup.Aim;
 import simmerpoint.setup.Stand;
+import simmerpoint.study.HeatResult;
+import simmerpoint.study.PanLights;
 import simmerpoint.study.TraceResult;
 import simmerpoint.sun.SunShape;
 import simmerpoint.sun.Sunlight;
-import simmerpoint.target.FaceSums;
+import simmerpoint.target.CaughtByFace;
 import simmerpoint.target.FluxMap;
 import simmerpoint.target.FluxMaps;
 import simmerpoint.target.Ledger;
@@ -88,6 +90,7 @@ public final class SampleResults {
                 r.spot(),
                 r.maps(),
                 r.faces(),
+                r.heat(),
                 r.seed(),
                 r.replicates(),
                 false,
@@ -106,6 +109,7 @@ public final class SampleResults {
                 r.spot(),
                 r.maps(),
                 r.faces(),
+                r.heat(),
                 r.seed(),
                 r.replicates(),
                 true,
@@ -208,6 +212,7 @@ public final class SampleResults {
                 estimate(caught),
                 Estimate.exact(direct),
                 estimate(absorbed));
+        CaughtByFace faces = new CaughtByFace(underside, 0.9, new double[] {wall}, 0.5, 0, 1);
         return new TraceResult(
                 scenario,
                 outlineArea,
@@ -216,7 +221,11 @@ public final class SampleResults {
                 ledger,
                 spot(maps, caught / reflected, underside),
                 maps,
-                new FaceSums(underside, 0.9, new double[] {wall}, 0.5, 0, 1),
+                faces,
+                scenario.kitchen()
+                        .map(kitchen -> new HeatResult(
+                                kitchen,
+                                PanLights.absorbed(faces, scenario, kitchen).scaledTo(absorbed))),
                 1,
                 32,
                 true,

@@ -19,7 +19,7 @@ class ScrambledSobolTest {
     /** All points of a block, one row per coordinate. */
     private static double[][] points(ScrambledSobol sobol, int firstBits, int number, int run) {
         ScrambledSobol.Block block = sobol.block(firstBits, number);
-        SobolRun runs = new SobolRun(sobol, block, run);
+        SobolBatches runs = new SobolBatches(sobol, block, run);
         double[][] points = new double[sobol.dimensions()][(int) block.size()];
         double[] some = new double[runs.length()];
         for (int k = 0; k < runs.runs(); k++) {
@@ -214,7 +214,7 @@ class ScrambledSobolTest {
         ScrambledSobol sobol = new ScrambledSobol(2, 1, 0);
         assertThrows(IllegalArgumentException.class, () -> sobol.block(44, 0));
         assertThrows(IllegalArgumentException.class, () -> sobol.block(6, -1));
-        assertThrows(IllegalArgumentException.class, () -> new SobolRun(sobol, sobol.block(6, 0), 48));
+        assertThrows(IllegalArgumentException.class, () -> new SobolBatches(sobol, sobol.block(6, 0), 48));
     }
 
     private static void assertUniform(String what, int[] counts) {

@@ -9,11 +9,11 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import simmerpoint.heat.Contents;
-import simmerpoint.heat.LevelTable;
-import simmerpoint.heat.Skin;
+import simmerpoint.heat.HeatLevelThresholds;
+import simmerpoint.heat.PanContents;
+import simmerpoint.heat.SurfaceOptics;
 import simmerpoint.heat.Surroundings;
-import simmerpoint.heat.Vessel;
+import simmerpoint.heat.ThermalPan;
 import simmerpoint.pan.FinishCatalogue;
 import simmerpoint.pan.Pan;
 
@@ -29,8 +29,8 @@ class KitchenReadingTest {
         return read(sections).scenario().kitchen().orElseThrow();
     }
 
-    private static Skin skin(String finish) {
-        return Skin.of(FinishCatalogue.find(finish).orElseThrow());
+    private static SurfaceOptics skin(String finish) {
+        return SurfaceOptics.of(FinishCatalogue.find(finish).orElseThrow());
     }
 
     @Test
@@ -47,10 +47,10 @@ class KitchenReadingTest {
         Kitchen k = kitchen(
                 "pan:\n  material: Cast Iron\n  mass: 4.2 kg\n  water: 3 l\n  water-temperature: 59 °F\n"
                         + "  lid: no\n  finish: black paint\n  lid-finish: polished stainless steel\n  wall-finish: white enamel\n");
-        Vessel v = k.vessel();
+        ThermalPan v = k.vessel();
         assertEquals("cast iron", v.material().name());
         assertEquals(4.2, v.massKilograms());
-        assertEquals(new Contents(3, 15), k.contents());
+        assertEquals(new PanContents(3, 15), k.contents());
         assertEquals(false, v.lidOn());
         assertEquals("black paint", v.pan().finish().name());
         assertEquals(skin("black paint"), v.underside());
@@ -90,7 +90,7 @@ class KitchenReadingTest {
                 .scenario();
         Kitchen k = s.kitchen().orElseThrow();
         assertEquals(new Surroundings(-5, 2.5, 1500, 0.8, false), k.around());
-        assertEquals(new LevelTable(65, 5, 5, 15), k.levels());
+        assertEquals(new HeatLevelThresholds(65, 5, 5, 15), k.levels());
         assertEquals(new Ground(0.6096, 0.5, 1.4), s.ground());
     }
 

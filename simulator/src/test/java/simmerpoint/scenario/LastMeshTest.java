@@ -11,8 +11,8 @@ import java.nio.file.attribute.FileTime;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import simmerpoint.dish.Mesh;
-import simmerpoint.dish.MeshException;
+import simmerpoint.dish.mesh.Mesh;
+import simmerpoint.dish.mesh.MeshException;
 
 class LastMeshTest {
     private static final Path SCENARIO = Path.of("../scenarios/triangle-dish.yaml");

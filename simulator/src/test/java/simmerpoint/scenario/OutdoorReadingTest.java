@@ -14,12 +14,12 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import simmerpoint.sun.Place;
-import simmerpoint.sun.Setting;
-import simmerpoint.sun.SkySpread;
+import simmerpoint.sun.AirType;
+import simmerpoint.sun.BeamRangeModel;
+import simmerpoint.sun.EsraSky;
+import simmerpoint.sun.LinkeTurbidity;
+import simmerpoint.sun.Site;
 import simmerpoint.sun.SunMoment;
-import simmerpoint.sun.TurbidSky;
-import simmerpoint.sun.Turbidity;
 import simmerpoint.units.Dimension;
 import simmerpoint.units.QuantityException;
 import simmerpoint.units.QuantityParser;
@@ -29,7 +29,7 @@ class OutdoorReadingTest {
     private static final String DISH = "dish: {diameter: 1.2 m, focal-length: 0.8 m, surface: {cut: smooth}}\n";
     private static final String PLACE = "place: {latitude: 47.3° N, longitude: 8.5° E, altitude: 420 m, zone: UTC+1}\n";
     private static final String WHEN = "when: {date: 2026-06-21, time: 09:30}\n";
-    private static final Place HILL = new Place(angle("47.3°"), angle("8.5°"), 420, ZoneId.of("UTC+1"));
+    private static final Site HILL = new Site(angle("47.3°"), angle("8.5°"), 420, ZoneId.of("UTC+1"));
 
     private static double angle(String text) {
         try {
@@ -72,11 +72,11 @@ class OutdoorReadingTest {
         assertTrue(o.timed());
         assertEquals(moment().position().elevationRadians(), s.sun().elevationRadians());
         assertEquals(
-                TurbidSky.of(Setting.RURAL).beamWattsPerSquareMetre(moment()),
+                EsraSky.of(AirType.RURAL).beamWattsPerSquareMetre(moment()),
                 s.sun().beamWattsPerSquareMetre());
         assertEquals("GaussianSun", s.sun().shape().getClass().getSimpleName());
         assertEquals(
-                SkySpread.around(TurbidSky.of(Setting.RURAL)).at(moment()),
+                BeamRangeModel.around(EsraSky.of(AirType.RURAL)).at(moment()),
                 o.sky().at(moment()));
         assertTrue(o.sky().at(moment()).lowWattsPerSquareMetre() < s.sun().beamWattsPerSquareMetre());
     }
@@ -84,16 +84,16 @@ class OutdoorReadingTest {
     @ParameterizedTest
     @CsvSource({"mountains", "rural", "city", "industrial"})
     void everySettingIsRead(String word) throws Exception {
-        Setting setting = Setting.valueOf(word.toUpperCase(java.util.Locale.ROOT));
+        AirType setting = AirType.valueOf(word.toUpperCase(java.util.Locale.ROOT));
         assertEquals(
-                TurbidSky.of(setting).beamWattsPerSquareMetre(moment()),
+                EsraSky.of(setting).beamWattsPerSquareMetre(moment()),
                 scenario(PLACE + WHEN + "sky: {setting: " + word + "}\n").sun().beamWattsPerSquareMetre());
     }
 
     @Test
     void turbidityIsRead() throws Exception {
         assertEquals(
-                new TurbidSky(Turbidity.constant(3.2)).beamWattsPerSquareMetre(moment()),
+                new EsraSky(LinkeTurbidity.constant(3.2)).beamWattsPerSquareMetre(moment()),
                 scenario(PLACE + WHEN + "sky: {kind: clear, turbidity: 3.2}\n")
                         .sun()
                         .beamWattsPerSquareMetre());
@@ -104,7 +104,7 @@ class OutdoorReadingTest {
     void aMeasuredBeamHoldsThenAndSetsTheHazeOfTheDay(String section) throws Exception {
         Scenario s = scenario(PLACE + WHEN + section + "\n");
         assertEquals(700, s.sun().beamWattsPerSquareMetre(), 1e-9);
-        SkySpread sky = s.outdoors().orElseThrow().sky();
+        BeamRangeModel sky = s.outdoors().orElseThrow().sky();
         SunMoment noon = SunMoment.at(HILL, moment().time().plusHours(3));
         double later = sky.at(noon).likelyWattsPerSquareMetre();
         assertTrue(later > 730 && later < 900, "beam at noon " + later);

@@ -11,7 +11,7 @@ import simmerpoint.geometry.Vec;
 import simmerpoint.pan.Finish;
 import simmerpoint.pan.Pan;
 import simmerpoint.sun.Sunlight;
-import simmerpoint.sun.UniformDisc;
+import simmerpoint.sun.UniformDiscSun;
 
 /**
  * The set-up seen from the ground: east, north, up, azimuth from north over east. What is written here is how things
@@ -22,7 +22,7 @@ class SetupProperties {
     private static final Vec UP = new Vec(0, 0, 1);
 
     private static Setup setup(double elevation, Aim aim, Stand stand) {
-        return Setup.of(0.8, new Sunlight(elevation, 850, UniformDisc.MEAN_SUN), aim, PAN, stand);
+        return Setup.of(0.8, new Sunlight(elevation, 850, UniformDiscSun.MEAN_SUN), aim, PAN, stand);
     }
 
     /** Towards the sun, on the ground. */

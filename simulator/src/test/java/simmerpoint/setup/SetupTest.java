@@ -19,13 +19,13 @@ import simmerpoint.pan.Pan;
 import simmerpoint.pan.Plane;
 import simmerpoint.pan.Target;
 import simmerpoint.sun.Sunlight;
-import simmerpoint.sun.UniformDisc;
+import simmerpoint.sun.UniformDiscSun;
 
 class SetupTest {
     private static final Pan PAN = new Pan(0.24, 0.11, new Finish("black", 0.9));
 
     private static Setup setup(double elevationDegrees, Aim aim, Target target, Stand stand) {
-        Sunlight sun = new Sunlight(Math.toRadians(elevationDegrees), 850, UniformDisc.MEAN_SUN);
+        Sunlight sun = new Sunlight(Math.toRadians(elevationDegrees), 850, UniformDiscSun.MEAN_SUN);
         return Setup.of(0.8, sun, aim, target, stand);
     }
 

@@ -12,7 +12,7 @@ import simmerpoint.pan.Finish;
 import simmerpoint.pan.Pan;
 import simmerpoint.pan.Plane;
 import simmerpoint.sun.Sunlight;
-import simmerpoint.sun.UniformDisc;
+import simmerpoint.sun.UniformDiscSun;
 
 /** The side view against {@link StandGeometry}, which is derived apart, and the target's outline against plain geometry. */
 class SideViewTest {
@@ -20,7 +20,7 @@ class SideViewTest {
     private static final Pan PAN = new Pan(0.24, 0.11, new Finish("black", 0.9));
 
     private static Setup setup(double elevation) {
-        return Setup.of(0.8, new Sunlight(elevation, 900, new UniformDisc(4.65e-3)), Aim.PERFECT, PAN, STAND);
+        return Setup.of(0.8, new Sunlight(elevation, 900, new UniformDiscSun(4.65e-3)), Aim.PERFECT, PAN, STAND);
     }
 
     @ParameterizedTest
@@ -66,7 +66,8 @@ class SideViewTest {
     @ValueSource(doubles = {0, 0.3})
     void aBareDiscHasNoLid(double lean) {
         Plane plane = new Plane(0.2, lean);
-        Setup setup = Setup.of(0.8, new Sunlight(1, 900, new UniformDisc(4.65e-3)), Aim.PERFECT, plane, Stand.AT_FOCUS);
+        Setup setup =
+                Setup.of(0.8, new Sunlight(1, 900, new UniformDiscSun(4.65e-3)), Aim.PERFECT, plane, Stand.AT_FOCUS);
         TargetOutline outline = TargetOutline.of(plane, setup);
         assertTrue(outline.lid().isEmpty());
         outline.points()

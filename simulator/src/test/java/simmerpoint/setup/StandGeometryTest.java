@@ -15,7 +15,7 @@ import simmerpoint.geometry.Vec;
 import simmerpoint.pan.Plane;
 import simmerpoint.sun.SunMotion;
 import simmerpoint.sun.Sunlight;
-import simmerpoint.sun.UniformDisc;
+import simmerpoint.sun.UniformDiscSun;
 
 /** Closed forms are elementary geometry of the side view, derived here. */
 class StandGeometryTest {
@@ -52,7 +52,7 @@ class StandGeometryTest {
         Stand stand = new Stand(0.11, -0.07, 0.05, 0.03);
         double a = Math.toRadians(degrees);
         Setup setup =
-                Setup.of(0.8, new Sunlight(a, 900, new UniformDisc(4.65e-3)), Aim.PERFECT, new Plane(0.2, 0), stand);
+                Setup.of(0.8, new Sunlight(a, 900, new UniformDiscSun(4.65e-3)), Aim.PERFECT, new Plane(0.2, 0), stand);
         Vec fromMount = setup.target().origin().plus(new Vec(0, 0, 0.1));
         Direction up = Direction.of(new Vec(Math.cos(a), 0, Math.sin(a)));
         Direction towardsSun = Direction.of(new Vec(-Math.sin(a), 0, Math.cos(a)));
@@ -93,14 +93,14 @@ class StandGeometryTest {
         Aim onStand = new Aim(0, 0, 0, 0, 0, 0.1, Aim.PanCarrier.STAND);
         SunMotion motion = new SunMotion(2.4e-3, 3.2e-3);
         double a = Math.toRadians(30);
-        FocusWalk walk = FocusWalk.of(DISH, onStand, new Plane(0.24, 0), 0.2, a, motion);
+        FocusTravel walk = FocusTravel.of(DISH, onStand, new Plane(0.24, 0), 0.2, a, motion);
         assertEquals(9.375, walk.minutes(), 1e-9);
         assertEquals(0.03375, walk.focusMetres(), 1e-12);
         double place = 1.1 * 37.5e-3;
         assertEquals(place * Math.hypot(0.6 * 0.5, 0.8), walk.levelMetres(), 1e-12);
         assertEquals(place * 0.6 * Math.sqrt(3) / 2, walk.riseMetres(), 1e-12);
         Aim onDish = new Aim(0, 0, 0, 0, 0, 0.1, Aim.PanCarrier.DISH);
-        FocusWalk carried = FocusWalk.of(DISH, onDish, new Plane(0.24, 0), 0.2, a, motion);
+        FocusTravel carried = FocusTravel.of(DISH, onDish, new Plane(0.24, 0), 0.2, a, motion);
         assertEquals(9.375, carried.minutes(), 1e-9);
         assertEquals(0, carried.focusMetres() + carried.levelMetres() + carried.riseMetres(), 0);
     }

@@ -14,7 +14,7 @@ import java.util.concurrent.CancellationException;
 import org.junit.jupiter.api.Test;
 import simmerpoint.dish.Cut;
 import simmerpoint.dish.DishPlan;
-import simmerpoint.dish.Mirror;
+import simmerpoint.dish.mirror.Mirror;
 import simmerpoint.pan.Plane;
 import simmerpoint.sampling.Estimate;
 import simmerpoint.scenario.Ground;
@@ -22,10 +22,10 @@ import simmerpoint.scenario.Outdoors;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.setup.Aim;
 import simmerpoint.setup.Stand;
-import simmerpoint.sun.Place;
+import simmerpoint.sun.Site;
 import simmerpoint.sun.SunMoment;
 import simmerpoint.sun.Sunlight;
-import simmerpoint.sun.UniformDisc;
+import simmerpoint.sun.UniformDiscSun;
 
 class AimStudyTest {
     private static final TraceOptions FEW =
@@ -37,7 +37,7 @@ class AimStudyTest {
                 "Round",
                 new DishPlan(1.2, 0.8, 0.06, 0, new Cut.Smooth()),
                 Mirror.plain(0.85, 5e-3),
-                new Sunlight(Math.toRadians(50), 850, new UniformDisc(4.65e-3)),
+                new Sunlight(Math.toRadians(50), 850, new UniformDiscSun(4.65e-3)),
                 new Aim(0, 0, 0, 0, 0, 0.05, carrier),
                 new Plane(0.16, 0),
                 Stand.AT_FOCUS);
@@ -188,10 +188,11 @@ class AimStudyTest {
         assertEquals(one.curves(), two.curves());
     }
 
-    private static SunWay way(Place place, String time) {
+    private static SunWay way(Site place, String time) {
         ZonedDateTime when = ZonedDateTime.parse(time);
         double elevation = SunMoment.at(place, when).position().elevationRadians();
-        Scenario scenario = round(Aim.PanCarrier.STAND).withSun(new Sunlight(elevation, 850, new UniformDisc(4.65e-3)));
+        Scenario scenario =
+                round(Aim.PanCarrier.STAND).withSun(new Sunlight(elevation, 850, new UniformDiscSun(4.65e-3)));
         Scenario outdoors = new Scenario(
                 "",
                 scenario.dish(),
@@ -213,7 +214,7 @@ class AimStudyTest {
      */
     @Test
     void theRealSunWalksItsDailyArc() {
-        Place place = Place.ofDegrees(47.3, 9.4, 600, ZoneId.of("UTC"));
+        Site place = Site.ofDegrees(47.3, 9.4, 600, ZoneId.of("UTC"));
         SunWay way = way(place, "2026-06-21T10:30:00Z");
         for (double minutes : new double[] {1, 10, 45}) {
             double arc = 2 * Math.asin(Math.cos(Math.toRadians(23.44)) * Math.sin(Math.toRadians(7.5 * minutes / 60)));
@@ -224,7 +225,7 @@ class AimStudyTest {
     /** In the north at solar noon the sun goes to the right; before it up and to the right, after it down. */
     @Test
     void theRealSunGoesWhereItGoes() {
-        Place place = Place.ofDegrees(47.3, 0, 0, ZoneId.of("UTC"));
+        Site place = Site.ofDegrees(47.3, 0, 0, ZoneId.of("UTC"));
         SunWay.Drift noon = way(place, "2026-03-21T12:07:00Z").after(10);
         assertEquals(Math.toRadians(2.5), noon.sideRadians(), 2e-4);
         assertEquals(0, noon.upRadians(), 2e-3);
@@ -237,7 +238,7 @@ class AimStudyTest {
     /** At the equator on an equinox morning the sun climbs straight up 15° an hour; it sets 6 h after noon. */
     @Test
     void theRealWayEndsAtTheHorizon() {
-        Place place = Place.ofDegrees(0, 0, 0, ZoneId.of("UTC"));
+        Site place = Site.ofDegrees(0, 0, 0, ZoneId.of("UTC"));
         SunWay evening = way(place, "2026-03-20T17:07:00Z");
         assertEquals(60, evening.minutesToFollow(), 6);
         SunWay morning = way(place, "2026-03-20T09:07:00Z");

@@ -7,11 +7,11 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.function.DoubleFunction;
 import org.junit.jupiter.api.Test;
-import simmerpoint.heat.Absorbed;
-import simmerpoint.heat.Cooking;
+import simmerpoint.heat.AbsorbedLight;
+import simmerpoint.heat.CookingModel;
 import simmerpoint.heat.HeatLevel;
-import simmerpoint.heat.HeatLevels;
-import simmerpoint.heat.Range;
+import simmerpoint.heat.HeatLevelModel;
+import simmerpoint.heat.LikelyRange;
 import simmerpoint.pan.Finish;
 import simmerpoint.pan.Pan;
 import simmerpoint.scenario.Kitchen;
@@ -21,13 +21,13 @@ class BorderSearchTest {
     private static final double WIDTH = 0.15;
     private static final double MOST = 900;
 
-    private static Absorbed hill(double x) {
-        return Absorbed.onUnderside(MOST * Math.exp(-x * x / (WIDTH * WIDTH)));
+    private static AbsorbedLight hill(double x) {
+        return AbsorbedLight.onUnderside(MOST * Math.exp(-x * x / (WIDTH * WIDTH)));
     }
 
-    private static HeatLevels levels() {
+    private static HeatLevelModel levels() {
         Kitchen k = Kitchen.usual(new Pan(0.24, 0.11, new Finish("black", 0.9)));
-        return new HeatLevels(new Cooking(k.vessel(), k.contents(), k.around()), k.levels());
+        return new HeatLevelModel(new CookingModel(k.vessel(), k.contents(), k.around()), k.levels());
     }
 
     private static double[] grid() {
@@ -42,16 +42,16 @@ class BorderSearchTest {
 
     @Test
     void bordersLieWhereTheWattsAreThoseAtWhichTheLevelBegins() {
-        HeatLevels levels = levels();
+        HeatLevelModel levels = levels();
         List<LevelBorder> borders = new BorderSearch(grid(), BorderSearchTest::hill, levels).borders();
         List<HeatLevel> down = List.of(HeatLevel.FAST_BOIL, HeatLevel.BOIL, HeatLevel.SIMMER, HeatLevel.KEEP_WARM);
         List<HeatLevel> reached = down.stream()
-                .filter(l -> levels.beginsLikely(l, Absorbed.onUnderside(1)) < MOST)
+                .filter(l -> levels.beginsLikely(l, AbsorbedLight.onUnderside(1)) < MOST)
                 .toList();
         assertEquals(2 * reached.size(), borders.size());
         for (int k = 0; k < reached.size(); k++) {
             LevelBorder border = borders.get(reached.size() + k);
-            Range watts = levels.begins(reached.get(k), Absorbed.onUnderside(1));
+            LikelyRange watts = levels.begins(reached.get(k), AbsorbedLight.onUnderside(1));
             assertEquals(reached.get(k), border.before());
             assertEquals(place(watts.likely()), border.offsetMetres(), 1e-5);
             assertEquals(place(watts.low()), border.highMetres(), 1e-5);
@@ -66,10 +66,10 @@ class BorderSearchTest {
 
     @Test
     void anEndThatIsNowhereIsInfinite() {
-        HeatLevels levels = levels();
-        Range boil = levels.begins(HeatLevel.BOIL, Absorbed.onUnderside(1));
+        HeatLevelModel levels = levels();
+        LikelyRange boil = levels.begins(HeatLevel.BOIL, AbsorbedLight.onUnderside(1));
         double most = 0.5 * (boil.likely() + boil.high());
-        DoubleFunction<Absorbed> low = x -> hill(x).times(most / MOST);
+        DoubleFunction<AbsorbedLight> low = x -> hill(x).times(most / MOST);
         LevelBorder boils = new BorderSearch(grid(), low, levels)
                 .borders().stream()
                         .filter(b -> b.after() == HeatLevel.BOIL)
@@ -81,6 +81,6 @@ class BorderSearchTest {
 
     @Test
     void levelLightHasNoBorders() {
-        assertEquals(List.of(), new BorderSearch(grid(), x -> Absorbed.onUnderside(300), levels()).borders());
+        assertEquals(List.of(), new BorderSearch(grid(), x -> AbsorbedLight.onUnderside(300), levels()).borders());
     }
 }

@@ -10,7 +10,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CancellationException;
 import org.junit.jupiter.api.Test;
-import simmerpoint.heat.BoilAnswer;
+import simmerpoint.heat.BoilingOutcome;
 import simmerpoint.sampling.Estimate;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.scenario.ScenarioException;
@@ -47,7 +47,7 @@ class CompareStudyTest {
             assertEquals(absorbed, row.absorbed().value(), 1e-9 * absorbed);
             assertEquals(alone.panels(), row.panels());
             assertEquals(alone.spot().peakFlux().value(), row.peakFlux().value(), 1);
-            if (row.boil().orElseThrow() instanceof BoilAnswer.Boils boils) {
+            if (row.boil().orElseThrow() instanceof BoilingOutcome.Boils boils) {
                 assertTrue(boils.seconds().likely() > 600, "boils in " + boils.seconds());
             }
         }

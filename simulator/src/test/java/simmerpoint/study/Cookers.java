@@ -6,8 +6,8 @@ import java.time.ZonedDateTime;
 import java.util.Optional;
 import simmerpoint.dish.Cut;
 import simmerpoint.dish.DishPlan;
-import simmerpoint.dish.Mirror;
 import simmerpoint.dish.RingSpacing;
+import simmerpoint.dish.mirror.Mirror;
 import simmerpoint.pan.Finish;
 import simmerpoint.pan.Pan;
 import simmerpoint.scenario.Ground;
@@ -16,28 +16,28 @@ import simmerpoint.scenario.Outdoors;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.setup.Aim;
 import simmerpoint.setup.Stand;
-import simmerpoint.sun.Place;
-import simmerpoint.sun.Setting;
-import simmerpoint.sun.SkySpread;
+import simmerpoint.sun.AirType;
+import simmerpoint.sun.BeamRangeModel;
+import simmerpoint.sun.EsraSky;
+import simmerpoint.sun.Site;
 import simmerpoint.sun.Sunlight;
-import simmerpoint.sun.TurbidSky;
-import simmerpoint.sun.UniformDisc;
+import simmerpoint.sun.UniformDiscSun;
 
 /** Cookers and places for the tests of days. */
 public final class Cookers {
     /** A hillside in the middle of Europe. */
-    public static final Place HILLSIDE = Place.ofDegrees(47.3, 9.4, 600, ZoneId.of("Europe/Berlin"));
+    public static final Site HILLSIDE = Site.ofDegrees(47.3, 9.4, 600, ZoneId.of("Europe/Berlin"));
 
     /** North of the polar circle. */
-    public static final Place FAR_NORTH = Place.ofDegrees(69.6, 18.9, 20, ZoneId.of("Europe/Oslo"));
+    public static final Site FAR_NORTH = Site.ofDegrees(69.6, 18.9, 20, ZoneId.of("Europe/Oslo"));
 
     /** A clear sky of the open country, with its range. */
-    public static final SkySpread COUNTRY = SkySpread.around(TurbidSky.of(Setting.RURAL));
+    public static final BeamRangeModel COUNTRY = BeamRangeModel.around(EsraSky.of(AirType.RURAL));
 
     private Cookers() {}
 
     /** A dish of flat panels, 1.2 m across and of 0.8 m focal length, under a level pan of 24 x 11 cm. */
-    public static Scenario usual(Place place, SkySpread sky) {
+    public static Scenario usual(Site place, BeamRangeModel sky) {
         Pan pan = new Pan(0.24, 0.11, new Finish("black", 1));
         DishPlan dish = new DishPlan(1.2, 0.8, 0.06, 0, new Cut.FlatRings(24, 6, RingSpacing.EQUAL_WIDTH));
         ZonedDateTime when = LocalDate.of(2026, 6, 21).atTime(12, 0).atZone(place.zone());
@@ -45,7 +45,7 @@ public final class Cookers {
                 "Any cooker",
                 dish,
                 Mirror.plain(0.85, 5e-3),
-                new Sunlight(Math.toRadians(50), 850, new UniformDisc(4.65e-3)),
+                new Sunlight(Math.toRadians(50), 850, new UniformDiscSun(4.65e-3)),
                 Aim.PERFECT,
                 pan,
                 Stand.AT_FOCUS,

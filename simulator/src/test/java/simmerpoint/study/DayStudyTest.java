@@ -13,13 +13,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.CancellationException;
 import org.junit.jupiter.api.Test;
-import simmerpoint.heat.BoilAnswer;
+import simmerpoint.heat.BoilingOutcome;
 import simmerpoint.heat.HeatLevel;
 import simmerpoint.sampling.Estimate;
 import simmerpoint.scenario.Scenario;
+import simmerpoint.sun.BeamRangeModel;
 import simmerpoint.sun.FixedBeam;
-import simmerpoint.sun.Place;
-import simmerpoint.sun.SkySpread;
+import simmerpoint.sun.Site;
 import simmerpoint.sun.SunDay;
 
 class DayStudyTest {
@@ -31,7 +31,7 @@ class DayStudyTest {
 
     /** The first and the last instant of a day kept to suns of at least {@code degrees}, in a beam of 1000 W/m². */
     private static List<DayHour> atElevation(double degrees) {
-        Scenario scenario = Cookers.usual(Cookers.HILLSIDE, SkySpread.none(new FixedBeam(1000)));
+        Scenario scenario = Cookers.usual(Cookers.HILLSIDE, BeamRangeModel.none(new FixedBeam(1000)));
         DayPlan plan = new DayPlan(MIDSUMMER, Duration.ofHours(3), Math.toRadians(degrees));
         TraceOptions options =
                 TraceOptions.defaults().withRays(1L << 19).withSeed(71).withThreads(2);
@@ -120,7 +120,7 @@ class DayStudyTest {
                 && spell.to().isAfter(day.day().solarNoon()));
         assertTrue(spell.from().isAfter(day.curve().get(0).time()), "from " + spell.from());
         HourLight noon = day.noon().orElseThrow().light().orElseThrow();
-        assertTrue(noon.boil() instanceof BoilAnswer.Boils, noon.boil().toString());
+        assertTrue(noon.boil() instanceof BoilingOutcome.Boils, noon.boil().toString());
         for (DayHour hour : day.curve()) {
             boolean inside = !hour.time().isBefore(spell.from()) && !hour.time().isAfter(spell.to());
             assertEquals(
@@ -168,7 +168,7 @@ class DayStudyTest {
     /** Where the clock is far from the sun, the sun's day runs past midnight and stays in one piece. */
     @Test
     void aClockFarFromTheSunKeepsTheDayInOnePiece() {
-        Place odd = Place.ofDegrees(10, 9.4, 0, ZoneId.of("UTC+12"));
+        Site odd = Site.ofDegrees(10, 9.4, 0, ZoneId.of("UTC+12"));
         DayResult day = day(Cookers.usual(odd, Cookers.COUNTRY), MIDSUMMER);
         assertEquals(1, day.spells().size());
         assertTrue(day.spells().get(0).hours() > 5);

@@ -2,15 +2,15 @@ package simmerpoint.study;
 
 import simmerpoint.dish.Cut;
 import simmerpoint.dish.DishPlan;
-import simmerpoint.dish.Mirror;
 import simmerpoint.dish.RingSpacing;
+import simmerpoint.dish.mirror.Mirror;
 import simmerpoint.pan.Finish;
 import simmerpoint.pan.Pan;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.setup.Aim;
 import simmerpoint.setup.Stand;
 import simmerpoint.sun.Sunlight;
-import simmerpoint.sun.UniformDisc;
+import simmerpoint.sun.UniformDiscSun;
 
 /** Cookers whose pans are moved in tests. */
 public final class PanScenes {
@@ -41,7 +41,7 @@ public final class PanScenes {
                 "Tea kitchen",
                 dish,
                 mirror,
-                new Sunlight(Math.toRadians(elevationDegrees), beam, new UniformDisc(4.65e-3)),
+                new Sunlight(Math.toRadians(elevationDegrees), beam, new UniformDiscSun(4.65e-3)),
                 Aim.PERFECT,
                 new Pan(2 * radius, height, new Finish("black", 0.9)),
                 Stand.AT_FOCUS);

@@ -84,8 +84,9 @@ class PanStudyTest {
                 List<HeatLevel> all = List.of(HeatLevel.values());
                 assertEquals(1, Math.abs(all.indexOf(b.before()) - all.indexOf(b.after())));
                 HeatLevel upper = b.before().compareTo(b.after()) > 0 ? b.before() : b.after();
-                double spare =
-                        tea.levels().spareWatts(upper, move.at(b.offsetMetres()).absorbedByFace());
+                double spare = tea.kitchen()
+                        .heatLevels()
+                        .spareWatts(upper, move.at(b.offsetMetres()).absorbedByFace());
                 assertEquals(0, spare, 0.05, "watts to spare at the border");
                 assertTrue(b.lowMetres() <= b.offsetMetres() && b.offsetMetres() <= b.highMetres());
                 assertTrue(
@@ -194,7 +195,7 @@ class PanStudyTest {
         Scenario there = PanStudy.moved(
                 tea.base().scenario(), place.move(), place.position().offsetMetres());
         TraceResult traced = TraceStudy.run(there, PanScenes.options().withSeed(9), Progress.NONE);
-        assertEquals(HeatLevel.SIMMER, tea.levels().level(PanLights.absorbed(traced.faces(), there, tea.kitchen())));
+        assertEquals(HeatLevel.SIMMER, traced.heat().orElseThrow().level());
     }
 
     /** Light in proportion to the open mirror: with that share of it the pan is between simmer and boil. */
@@ -203,7 +204,8 @@ class PanStudyTest {
         double open = tea.openShareForSimmer().orElseThrow();
         double watts = tea.directWatts() + open * (tea.here().absorbed().value() - tea.directWatts());
         assertEquals(
-                HeatLevel.SIMMER, tea.levels().level(tea.here().absorbedByFace().scaledTo(watts)));
+                HeatLevel.SIMMER,
+                tea.kitchen().heatLevels().level(tea.here().absorbedByFace().scaledTo(watts)));
     }
 
     @Test

@@ -130,8 +130,8 @@ class ComparedSkiesTest {
     @Test
     void allModelsLieInThePrintedSpread() {
         List<ClearSky> skies = List.of(
-                TurbidSky.of(Setting.RURAL),
-                TurbidSky.of(Setting.CITY),
+                EsraSky.of(AirType.RURAL),
+                EsraSky.of(AirType.CITY),
                 new MeinelSky(),
                 AshraeSky.edition1985(),
                 AshraeSky.edition2005(),

@@ -14,11 +14,11 @@ import simmerpoint.geometry.Vec;
  * Energy 76 (2004) 577-589 and NREL/TP-560-34302.
  */
 class EphemerisTest {
-    static final Place GOLDEN = Place.ofDegrees(39.742476, -105.1786, 1830.14, ZoneId.of("UTC-7"));
+    static final Site GOLDEN = Site.ofDegrees(39.742476, -105.1786, 1830.14, ZoneId.of("UTC-7"));
     static final ZonedDateTime EXAMPLE = ZonedDateTime.of(2003, 10, 17, 12, 30, 30, 0, ZoneOffset.ofHours(-7));
 
     private static SunPosition example() {
-        return Ephemeris.position(GOLDEN, EXAMPLE, new StandardAir(82_000, 284.15), 67);
+        return Ephemeris.position(GOLDEN, EXAMPLE, new StandardAtmosphere(82_000, 284.15), 67);
     }
 
     /**
@@ -64,10 +64,10 @@ class EphemerisTest {
     /** Standard atmosphere, ISO 2533:1975: pressures at 0, 1000, 3000 and 5000 m, Pa, as its tables give them. */
     @Test
     void standardAirIsThatOfTheStandard() {
-        assertEquals(101325, StandardAir.at(0).pressurePascals(), 1e-9);
-        assertEquals(89874.6, StandardAir.at(1000).pressurePascals(), 1);
-        assertEquals(70108.5, StandardAir.at(3000).pressurePascals(), 1);
-        assertEquals(54019.9, StandardAir.at(5000).pressurePascals(), 1);
-        assertEquals(255.65, StandardAir.at(5000).temperatureKelvin(), 1e-9);
+        assertEquals(101325, StandardAtmosphere.at(0).pressurePascals(), 1e-9);
+        assertEquals(89874.6, StandardAtmosphere.at(1000).pressurePascals(), 1);
+        assertEquals(70108.5, StandardAtmosphere.at(3000).pressurePascals(), 1);
+        assertEquals(54019.9, StandardAtmosphere.at(5000).pressurePascals(), 1);
+        assertEquals(255.65, StandardAtmosphere.at(5000).temperatureKelvin(), 1e-9);
     }
 }

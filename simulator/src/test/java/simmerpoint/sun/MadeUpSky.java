@@ -15,7 +15,7 @@ final class MadeUpSky {
     }
 
     static SunMoment moment(double latitude, double elevation, double altitudeMetres, LocalDate date, double distance) {
-        Place place = Place.ofDegrees(latitude, 0, altitudeMetres, UTC);
+        Site place = Site.ofDegrees(latitude, 0, altitudeMetres, UTC);
         double h = Math.toRadians(elevation);
         return new SunMoment(place, date.atTime(12, 0).atZone(UTC), new SunPosition(h, h, Math.PI, distance));
     }

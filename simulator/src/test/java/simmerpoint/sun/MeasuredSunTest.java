@@ -42,7 +42,7 @@ class MeasuredSunTest extends SunShapeContract {
     @Test
     void flatTableIsAUniformDisc() {
         SunShape flat = MeasuredSun.of("flat", new double[] {0, 1e-3, 4.65e-3}, new double[] {7, 7, 7});
-        UniformDisc disc = new UniformDisc(4.65e-3);
+        UniformDiscSun disc = new UniformDiscSun(4.65e-3);
         assertEquals(disc.sigmaPerAxis(), flat.sigmaPerAxis(), 1e-15);
         for (int i = 0; i <= 100; i++) {
             assertEquals(disc.inverse(i / 100.0), flat.inverse(i / 100.0), 1e-15);

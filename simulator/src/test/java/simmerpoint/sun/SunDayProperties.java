@@ -21,7 +21,7 @@ class SunDayProperties {
             @ForAll @DoubleRange(min = -90, max = 90) double latitude,
             @ForAll @DoubleRange(min = -180, max = 180) double longitude,
             @ForAll @IntRange(min = 0, max = 40_000) int daysSince1950) {
-        Place place = Place.ofDegrees(latitude, longitude, 0, nearestZone(longitude));
+        Site place = Site.ofDegrees(latitude, longitude, 0, nearestZone(longitude));
         LocalDate date = LocalDate.of(1950, 1, 1).plusDays(daysSince1950);
         SunDay day = SunDay.of(place, date);
         assertEquals(date, day.solarNoon().toLocalDate());
@@ -38,7 +38,7 @@ class SunDayProperties {
     }
 
     /** The sun climbs by no more than the Earth turns, and the time is good to a second. */
-    private static void isOnTheHorizon(Place place, ZonedDateTime time) {
+    private static void isOnTheHorizon(Site place, ZonedDateTime time) {
         double elevation = SunMoment.at(place, time).position().geometricElevationRadians();
         assertEquals(SunDay.HORIZON, elevation, 1.01 * SUN_WALKS_PER_SECOND);
     }
@@ -48,7 +48,7 @@ class SunDayProperties {
     void noHourIsHigherThanNoon(
             @ForAll @DoubleRange(min = -65, max = 65) double latitude,
             @ForAll @IntRange(min = 0, max = 40_000) int daysSince1950) {
-        Place place = Place.ofDegrees(latitude, 8, 0, ZoneOffset.UTC);
+        Site place = Site.ofDegrees(latitude, 8, 0, ZoneOffset.UTC);
         SunDay day = SunDay.of(place, LocalDate.of(1950, 1, 1).plusDays(daysSince1950));
         double noon = SunMoment.at(place, day.solarNoon()).position().elevationRadians();
         for (int hour = -11; hour <= 11; hour++) {

@@ -16,7 +16,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import simmerpoint.sun.SunDay.Kind;
 
 class SunDayTest {
-    private static final Place FAR_NORTH = Place.ofDegrees(69.65, 18.95, 0, ZoneId.of("Europe/Oslo"));
+    private static final Site FAR_NORTH = Site.ofDegrees(69.65, 18.95, 0, ZoneId.of("Europe/Oslo"));
 
     private static double hours(ZonedDateTime time) {
         return time.toLocalTime().toNanoOfDay() / 3.6e12;
@@ -44,7 +44,7 @@ class SunDayTest {
         "55, -3, Europe/London, 2026-12-21"
     })
     void agreesWithAnotherAlgorithm(double latitude, double longitude, String zone, LocalDate date) {
-        SunDay day = SunDay.of(Place.ofDegrees(latitude, longitude, 0, ZoneId.of(zone)), date);
+        SunDay day = SunDay.of(Site.ofDegrees(latitude, longitude, 0, ZoneId.of(zone)), date);
         ZonedDateTime midday = date.atTime(12, 0).atZone(ZoneId.of(zone));
         SunriseResult.RegularDay other =
                 (SunriseResult.RegularDay) SPA.calculateSunriseTransitSet(midday, latitude, longitude, 70);
@@ -59,7 +59,7 @@ class SunDayTest {
     /** Duffie and Beckman, chapter 1 (from memory): Madison, 3 February, 10:30 by the clock is 10:19 by the sun. */
     @Test
     void solarNoonIsTheTextbooks() {
-        Place madison = Place.ofDegrees(43.1, -89.4, 270, ZoneId.of("UTC-6"));
+        Site madison = Site.ofDegrees(43.1, -89.4, 270, ZoneId.of("UTC-6"));
         ZonedDateTime noon = SunDay.of(madison, LocalDate.of(2026, 2, 3)).solarNoon();
         assertEquals(12 + 11.0 / 60, hours(noon), 0.5 / 60);
     }
@@ -73,7 +73,7 @@ class SunDayTest {
     @CsvSource({"47, 8", "-34, 151", "10, 77", "-5, -60", "65, 25"})
     void noonIsInTheMeridian(double latitude, double longitude) {
         ZoneId zone = ZoneId.of("UTC");
-        Place place = Place.ofDegrees(latitude, longitude, 0, zone);
+        Site place = Site.ofDegrees(latitude, longitude, 0, zone);
         for (int month = 1; month <= 12; month++) {
             SunDay day = SunDay.of(place, LocalDate.of(2026, month, 15));
             SunPosition noon = SunMoment.at(place, day.solarNoon()).position();
@@ -85,8 +85,8 @@ class SunDayTest {
     }
 
     /** Declination from the elevation at the north pole at the same instant. */
-    private static double declination(Place place, ZonedDateTime time) {
-        Place pole = new Place(Math.PI / 2, 0, 0, place.zone());
+    private static double declination(Site place, ZonedDateTime time) {
+        Site pole = new Site(Math.PI / 2, 0, 0, place.zone());
         return SunMoment.at(pole, time).position().geometricElevationRadians();
     }
 
@@ -96,7 +96,7 @@ class SunDayTest {
      */
     @Test
     void morningMirrorsAfternoonAtSolstice() {
-        Place place = Place.ofDegrees(47, 8, 0, ZoneId.of("UTC"));
+        Site place = Site.ofDegrees(47, 8, 0, ZoneId.of("UTC"));
         ZonedDateTime noon = SunDay.of(place, LocalDate.of(2026, 6, 21)).solarNoon();
         for (int hours = 1; hours <= 6; hours++) {
             SunPosition before = SunMoment.at(place, noon.minusHours(hours)).position();
@@ -112,7 +112,7 @@ class SunDayTest {
      */
     @Test
     void equinoxDayIsTwelveHoursAndRefraction() {
-        Place place = Place.ofDegrees(0, 0, 0, ZoneId.of("UTC"));
+        Site place = Site.ofDegrees(0, 0, 0, ZoneId.of("UTC"));
         SunDay day = SunDay.of(place, LocalDate.of(2026, 3, 20));
         double length = seconds(day.sunrise().orElseThrow(), day.sunset().orElseThrow());
         assertEquals(12 * 3600 + 400, length, 10);

@@ -20,7 +20,7 @@ class SunMomentTest {
     @ParameterizedTest
     @ValueSource(doubles = {-65, -34, -5, 0, 12, 47, 70})
     void agreesWithShortFormulasAllYear(double latitude) {
-        Place place = Place.ofDegrees(latitude, 33, 0, UTC);
+        Site place = Site.ofDegrees(latitude, 33, 0, UTC);
         for (int month = 1; month <= 12; month++) {
             for (int hour = 0; hour < 24; hour += 5) {
                 ZonedDateTime time = ZonedDateTime.of(2026, month, 1 + 7 * month % 28, hour, 7, 0, 0, UTC);
@@ -73,7 +73,7 @@ class SunMomentTest {
     @ParameterizedTest
     @CsvSource({"2026-02-13, -150, 66.5, -40.0", "2026-07-01, 390, 79.6, 112.0"})
     void meetsTextbookExamples(LocalDate date, int minutesFromNoon, double zenith, double azimuthFromSouth) {
-        Place place = Place.ofDegrees(43, -89.4, 0, ZoneId.of("UTC-6"));
+        Site place = Site.ofDegrees(43, -89.4, 0, ZoneId.of("UTC-6"));
         ZonedDateTime time = SunDay.of(place, date).solarNoon().plusMinutes(minutesFromNoon);
         SunPosition position = SunMoment.at(place, time).position();
         assertEquals(90 - zenith, Math.toDegrees(position.geometricElevationRadians()), 0.8);
@@ -86,7 +86,7 @@ class SunMomentTest {
      */
     @Test
     void distanceSwingsWithTheYear() {
-        Place place = Place.ofDegrees(0, 0, 0, UTC);
+        Site place = Site.ofDegrees(0, 0, 0, UTC);
         double near = SunMoment.at(place, ZonedDateTime.of(2026, 1, 4, 0, 0, 0, 0, UTC))
                 .position()
                 .distanceAstronomicalUnits();
@@ -100,7 +100,7 @@ class SunMomentTest {
     /** Refraction lifts a sun on the true horizon by about half a degree (29' to 34', almanacs), one at 45° by 1'. */
     @Test
     void airLiftsALowSun() {
-        Place place = Place.ofDegrees(47, 8, 0, UTC);
+        Site place = Site.ofDegrees(47, 8, 0, UTC);
         SunDay day = SunDay.of(place, LocalDate.of(2026, 4, 10));
         SunPosition low =
                 SunMoment.at(place, day.sunrise().orElseThrow().plusMinutes(5)).position();
@@ -112,7 +112,7 @@ class SunMomentTest {
 
     @Test
     void clockOfThePlaceIsUsed() {
-        Place place = Place.ofDegrees(47, 8, 0, ZoneId.of("Europe/Zurich"));
+        Site place = Site.ofDegrees(47, 8, 0, ZoneId.of("Europe/Zurich"));
         SunMoment moment = SunMoment.at(place, ZonedDateTime.of(2026, 6, 30, 23, 30, 0, 0, UTC));
         assertEquals(LocalDate.of(2026, 7, 1), moment.date());
         assertTrue(!moment.position().isUp());
@@ -121,7 +121,7 @@ class SunMomentTest {
     @ParameterizedTest
     @ValueSource(ints = {1899, 2200, -5})
     void refusesFarYears(int year) {
-        Place place = Place.ofDegrees(47, 8, 0, UTC);
+        Site place = Site.ofDegrees(47, 8, 0, UTC);
         ZonedDateTime time = ZonedDateTime.of(year, 6, 1, 0, 0, 0, 0, UTC);
         String message = assertThrows(IllegalArgumentException.class, () -> SunMoment.at(place, time))
                 .getMessage();
@@ -132,7 +132,7 @@ class SunMomentTest {
     @CsvSource({"90.1, 0, 0, latitude", "NaN, 0, 0, latitude", "0, 181, 0, longitude", "0, 0, 9001, altitude"})
     void refusesPlacesOffTheEarth(double latitude, double longitude, double altitude, String word) {
         String message = assertThrows(
-                        IllegalArgumentException.class, () -> Place.ofDegrees(latitude, longitude, altitude, UTC))
+                        IllegalArgumentException.class, () -> Site.ofDegrees(latitude, longitude, altitude, UTC))
                 .getMessage();
         assertTrue(message.startsWith(word), message);
     }

@@ -19,7 +19,7 @@ class SunMotionTest {
     private static final ZoneId UTC = ZoneId.of("UTC");
 
     private static SunMoment noon(double latitude, LocalDate date) {
-        Place place = Place.ofDegrees(latitude, 8, 0, UTC);
+        Site place = Site.ofDegrees(latitude, 8, 0, UTC);
         return SunMoment.at(place, SunDay.of(place, date).solarNoon());
     }
 
@@ -78,7 +78,7 @@ class SunMotionTest {
     @ParameterizedTest
     @CsvSource({"47, 7", "47, 12", "47, 15", "-34, 9", "5, 10"})
     void ratesAreThoseOfTheDishFrame(double latitude, int hour) {
-        Place place = Place.ofDegrees(latitude, 0, 0, UTC);
+        Site place = Site.ofDegrees(latitude, 0, 0, UTC);
         ZonedDateTime time = ZonedDateTime.of(2026, 5, 10, hour, 0, 0, 0, UTC);
         SunMoment moment = SunMoment.at(place, time);
         Vec z = moment.position().towardsSun().vec();
@@ -108,7 +108,7 @@ class SunMotionTest {
     /** Where the library drops refraction below the horizon there is a step of half a degree; the speed knows none. */
     @Test
     void speedIsSmoothAboutSunrise() {
-        Place place = Place.ofDegrees(47, 8, 0, UTC);
+        Site place = Site.ofDegrees(47, 8, 0, UTC);
         ZonedDateTime sunrise =
                 SunDay.of(place, LocalDate.of(2026, 3, 20)).sunrise().orElseThrow();
         for (int minutes = -15; minutes <= 15; minutes++) {

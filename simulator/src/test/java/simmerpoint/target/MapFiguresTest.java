@@ -127,7 +127,7 @@ class MapFiguresTest {
     /** An even disc of light: the share s of it lies within √s of its radius; to a four-hundredth of the target. */
     @Test
     void radiiOfAnEvenDisc() {
-        RadialSums sums = new RadialSums(RADIUS);
+        RadialHistogram sums = new RadialHistogram(RADIUS);
         int n = 200_000;
         for (int i = 0; i < n; i++) {
             sums.add(0.25 * Math.sqrt((i + 0.5) / n), 1.0 / n);
@@ -142,19 +142,19 @@ class MapFiguresTest {
     @Test
     void farLightIsFoundToOneInAHundred() {
         for (double r : new double[] {0.41, 1, 5, 20, 39}) {
-            RadialSums sums = new RadialSums(RADIUS);
+            RadialHistogram sums = new RadialHistogram(RADIUS);
             sums.add(r, 3);
             assertEquals(r, sums.radiusHolding(1.5).orElseThrow(), 0.01 * r);
         }
-        RadialSums beyond = new RadialSums(RADIUS);
+        RadialHistogram beyond = new RadialHistogram(RADIUS);
         beyond.add(45, 3);
         assertTrue(beyond.radiusHolding(1).isEmpty());
     }
 
     @Test
     void radialSumsAddAndTakeAway() {
-        RadialSums a = new RadialSums(RADIUS);
-        RadialSums b = new RadialSums(RADIUS);
+        RadialHistogram a = new RadialHistogram(RADIUS);
+        RadialHistogram b = new RadialHistogram(RADIUS);
         a.add(0.05, 2);
         b.add(0.05, 2);
         b.add(0.2, 6);
@@ -216,12 +216,12 @@ class MapFiguresTest {
     /** A wall with its light in the lowest fifth. */
     @Test
     void wallShareBelowAHeight() {
-        FaceSums faces = new FaceSums(0, 1, new double[] {6, 0, 2, 0, 0}, 1, 0, 1);
+        CaughtByFace faces = new CaughtByFace(0, 1, new double[] {6, 0, 2, 0, 0}, 1, 0, 1);
         assertEquals(0.375, faces.wallShareBelow(0.1), 1e-12);
         assertEquals(0.75, faces.wallShareBelow(0.3), 1e-12);
         assertEquals(0.875, faces.wallShareBelow(0.5), 1e-12);
         assertEquals(1, faces.wallShareBelow(7), 1e-12);
-        assertEquals(0, new FaceSums(0, 1, new double[3], 1, 0, 1).wallShareBelow(0.5));
+        assertEquals(0, new CaughtByFace(0, 1, new double[3], 1, 0, 1).wallShareBelow(0.5));
     }
 
     /** Moments of a Gaussian with axes 3 and 1 turned by 0.4 rad: rotation of a covariance, textbook. */

@@ -6,8 +6,8 @@ import net.jqwik.api.Combinators;
 import net.jqwik.api.RandomDistribution;
 import simmerpoint.dish.Cut;
 import simmerpoint.dish.DishPlan;
-import simmerpoint.dish.Mirror;
 import simmerpoint.dish.RingSpacing;
+import simmerpoint.dish.mirror.Mirror;
 import simmerpoint.geometry.Vec;
 import simmerpoint.pan.Finish;
 import simmerpoint.pan.Pan;
@@ -16,9 +16,9 @@ import simmerpoint.pan.Target;
 import simmerpoint.setup.Aim;
 import simmerpoint.setup.Stand;
 import simmerpoint.sun.GaussianSun;
-import simmerpoint.sun.LimbDarkened;
+import simmerpoint.sun.LimbDarkenedSun;
 import simmerpoint.sun.SunShape;
-import simmerpoint.sun.UniformDisc;
+import simmerpoint.sun.UniformDiscSun;
 
 /** Scenes over wide ranges: every cut, pans and discs clear of the mirror, off-axis light, every flaw of a mirror. */
 final class AnyScenes {
@@ -94,7 +94,8 @@ final class AnyScenes {
     }
 
     private static Arbitrary<SunShape> shapes() {
-        return Arbitraries.of(new UniformDisc(4.65e-3), new LimbDarkened(4.65e-3), new GaussianSun(3e-3), Scene.POINT);
+        return Arbitraries.of(
+                new UniformDiscSun(4.65e-3), new LimbDarkenedSun(4.65e-3), new GaussianSun(3e-3), Scene.POINT);
     }
 
     private static Arbitrary<Aim> aims(double focal) {

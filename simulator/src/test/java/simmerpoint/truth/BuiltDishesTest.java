@@ -6,10 +6,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import org.junit.jupiter.api.Test;
 import simmerpoint.dish.Cut;
 import simmerpoint.dish.DishPlan;
-import simmerpoint.dish.Mirror;
 import simmerpoint.dish.Parabola;
 import simmerpoint.dish.RingSpacing;
-import simmerpoint.heat.Cooking;
+import simmerpoint.dish.mirror.Mirror;
+import simmerpoint.heat.CookingModel;
 import simmerpoint.pan.Finish;
 import simmerpoint.pan.Pan;
 import simmerpoint.scenario.Kitchen;
@@ -22,7 +22,7 @@ import simmerpoint.study.TraceOptions;
 import simmerpoint.study.TraceResult;
 import simmerpoint.study.TraceStudy;
 import simmerpoint.sun.Sunlight;
-import simmerpoint.sun.UniformDisc;
+import simmerpoint.sun.UniformDiscSun;
 
 /** Dishes that people have built, in the band of what they measured or say of them. */
 class BuiltDishesTest {
@@ -31,7 +31,7 @@ class BuiltDishesTest {
     private static final double TOTAL = 665;
 
     private static Scenario scenario(DishPlan dish, Mirror mirror, double beam, Aim aim, Pan pan) {
-        Sunlight sun = new Sunlight(Math.toRadians(55), beam, new UniformDisc(4.65e-3));
+        Sunlight sun = new Sunlight(Math.toRadians(55), beam, new UniformDiscSun(4.65e-3));
         return new Scenario("", dish, mirror, sun, aim, pan, Stand.AT_FOCUS);
     }
 
@@ -42,7 +42,7 @@ class BuiltDishesTest {
     /** Mean watts that the pan's water gains between 20 °C and boiling. */
     private static double intoWater(Scenario scenario, TraceResult result) {
         Kitchen kitchen = scenario.kitchen().orElseThrow();
-        Cooking cooking = new Cooking(kitchen.vessel(), kitchen.contents(), kitchen.around());
+        CookingModel cooking = new CookingModel(kitchen.vessel(), kitchen.contents(), kitchen.around());
         double seconds = cooking.likelyBoilSeconds(PanLights.absorbed(result.faces(), scenario, kitchen))
                 .orElseThrow();
         double kelvin = cooking.boilingCelsius() - kitchen.contents().startCelsius();

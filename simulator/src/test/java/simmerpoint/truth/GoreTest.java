@@ -6,10 +6,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import simmerpoint.dish.Mirror;
+import simmerpoint.dish.mirror.Mirror;
 import simmerpoint.sampling.Estimate;
 import simmerpoint.study.TraceResult;
-import simmerpoint.sun.UniformDisc;
+import simmerpoint.sun.UniformDiscSun;
 import simmerpoint.target.Spot;
 
 /** Strips bent along parabolic ribs: each is a parabolic cylinder of focal length f·cos²(π/n) (derived here). */
@@ -88,7 +88,7 @@ class GoreTest {
     @ParameterizedTest
     @CsvSource({"8", "12", "16"})
     void wideSunKeepsThatOrder(int n) {
-        Scene scene = strips(n, 0.05).with(new UniformDisc(Scene.SUN)).with(Mirror.plain(1, 5e-3));
+        Scene scene = strips(n, 0.05).with(new UniformDiscSun(Scene.SUN)).with(Mirror.plain(1, 5e-3));
         Estimate atRibs = scene.trace(1L << 17, 54).ledger().caught();
         Estimate atStrips = scene.pullBack(focalOfStrip(n) - 0.5)
                 .trace(1L << 17, 54)

@@ -6,10 +6,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import simmerpoint.dish.Mirror;
+import simmerpoint.dish.mirror.Mirror;
 import simmerpoint.sampling.Estimate;
 import simmerpoint.study.TraceResult;
-import simmerpoint.sun.LimbDarkened;
+import simmerpoint.sun.LimbDarkenedSun;
 
 /** What is known in closed form of a perfect paraboloid; sun half-angle 4.65 mrad unless said otherwise. */
 class IdealParaboloidTest {
@@ -106,7 +106,7 @@ class IdealParaboloidTest {
     @Test
     void focusOfALimbDarkenedSunIsBrighter() {
         Estimate seen = smooth(0.5, 0.2 * 0.5 * SUN)
-                .with(new LimbDarkened(SUN))
+                .with(new LimbDarkenedSun(SUN))
                 .trace(RAYS, 7)
                 .spot()
                 .meanConcentration();

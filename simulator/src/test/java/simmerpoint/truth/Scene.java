@@ -2,9 +2,9 @@ package simmerpoint.truth;
 
 import simmerpoint.dish.Cut;
 import simmerpoint.dish.DishPlan;
-import simmerpoint.dish.Mesh;
-import simmerpoint.dish.Mirror;
 import simmerpoint.dish.RingSpacing;
+import simmerpoint.dish.mesh.Mesh;
+import simmerpoint.dish.mirror.Mirror;
 import simmerpoint.pan.Finish;
 import simmerpoint.pan.Pan;
 import simmerpoint.pan.Plane;
@@ -18,7 +18,7 @@ import simmerpoint.study.TraceResult;
 import simmerpoint.study.TraceStudy;
 import simmerpoint.sun.SunShape;
 import simmerpoint.sun.Sunlight;
-import simmerpoint.sun.UniformDisc;
+import simmerpoint.sun.UniformDiscSun;
 
 /**
  * A scenario under test, changed one thing at a time; every method returns a changed copy. It starts with a perfect
@@ -37,10 +37,10 @@ record Scene(
     static final double SUN = 4.65e-3;
 
     /** A sun so small that its light is parallel for every purpose here. */
-    static final SunShape POINT = new UniformDisc(1e-7);
+    static final SunShape POINT = new UniformDiscSun(1e-7);
 
     static Scene of(DishPlan dish, Target target) {
-        SunShape sun = new UniformDisc(SUN);
+        SunShape sun = new UniformDiscSun(SUN);
         return new Scene(dish, Mirror.plain(1, 0), Math.PI / 2, 1000, sun, Aim.PERFECT, target, Stand.AT_FOCUS);
     }
 

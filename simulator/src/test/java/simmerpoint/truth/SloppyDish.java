@@ -1,7 +1,7 @@
 package simmerpoint.truth;
 
 import java.util.Random;
-import simmerpoint.dish.Mesh;
+import simmerpoint.dish.mesh.Mesh;
 
 /** Flat-ring dishes really built with a maker's errors, as fine meshes: an independent way to what workmanship does. */
 final class SloppyDish {

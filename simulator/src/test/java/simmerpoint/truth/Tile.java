@@ -1,7 +1,7 @@
 package simmerpoint.truth;
 
 import java.util.List;
-import simmerpoint.dish.Mesh;
+import simmerpoint.dish.mesh.Mesh;
 import simmerpoint.geometry.Vec;
 
 /** Small flat mirrors as corner lists and meshes, dish frame, m. */

@@ -13,10 +13,10 @@ import org.junit.jupiter.params.provider.CsvSource;
 import simmerpoint.dish.BuildErrors;
 import simmerpoint.dish.Cut;
 import simmerpoint.dish.DishPlan;
-import simmerpoint.dish.Mesh;
-import simmerpoint.dish.Mirror;
 import simmerpoint.dish.RingSpacing;
 import simmerpoint.dish.Workmanship;
+import simmerpoint.dish.mesh.Mesh;
+import simmerpoint.dish.mirror.Mirror;
 import simmerpoint.pan.Plane;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.setup.Aim;
@@ -25,7 +25,7 @@ import simmerpoint.study.PairedStudy;
 import simmerpoint.study.Progress;
 import simmerpoint.study.TraceOptions;
 import simmerpoint.sun.Sunlight;
-import simmerpoint.sun.UniformDisc;
+import simmerpoint.sun.UniformDiscSun;
 
 /**
  * A maker's tolerances, translated by formulas into slope error and tilt, against dishes really built with such errors and
@@ -38,7 +38,7 @@ class WorkmanshipTest {
             new DishPlan(1.2, FOCAL, 0.12, 0, new Cut.FlatRings(24, 6, RingSpacing.EQUAL_WIDTH));
 
     private static Scenario scenario(DishPlan dish) {
-        Sunlight sun = new Sunlight(Math.toRadians(60), 1000, new UniformDisc(0.00465));
+        Sunlight sun = new Sunlight(Math.toRadians(60), 1000, new UniformDiscSun(0.00465));
         Plane disc = new Plane(0.20, 0);
         return new Scenario("", dish, Mirror.plain(1, 0.003), sun, Aim.PERFECT, disc, Stand.AT_FOCUS);
     }

@@ -79,8 +79,8 @@ public record BesideState(
                 ? Optional.of(new PairFigures(
                         kept.orElseThrow(),
                         now.orElseThrow(),
-                        new PairFigures.Traced(pair.kept().orElseThrow(), pair.keptBoil()),
-                        new PairFigures.Traced(pair.now().orElseThrow(), pair.nowBoil())))
+                        pair.kept().orElseThrow(),
+                        pair.now().orElseThrow()))
                 : Optional.empty();
     }
 

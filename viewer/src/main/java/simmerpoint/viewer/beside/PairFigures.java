@@ -8,7 +8,7 @@ import simmerpoint.answer.CompareAnswer;
 import simmerpoint.answer.Figures;
 import simmerpoint.answer.HeatWords;
 import simmerpoint.answer.Words;
-import simmerpoint.heat.BoilAnswer;
+import simmerpoint.heat.BoilingOutcome;
 import simmerpoint.pan.Pan;
 import simmerpoint.sampling.Estimate;
 import simmerpoint.scenario.DifferingKey;
@@ -18,10 +18,10 @@ import simmerpoint.scenario.Variant;
 import simmerpoint.study.CompareStudy;
 import simmerpoint.study.ComparedRow;
 import simmerpoint.study.Comparison;
+import simmerpoint.study.HeatResult;
 import simmerpoint.study.PairedTrace;
 import simmerpoint.study.Progress;
 import simmerpoint.study.TraceOptions;
-import simmerpoint.study.TraceResult;
 import simmerpoint.units.TypedQuantity;
 import simmerpoint.units.UnitSystem;
 
@@ -38,21 +38,14 @@ final class PairFigures {
 
     private final Variant keptVariant;
     private final Variant nowVariant;
-    private final Traced keptTraced;
-    private final Traced nowTraced;
     private final PairedTrace kept;
     private final PairedTrace now;
 
-    /** A design's light and when its water boils, if it has any. */
-    record Traced(PairedTrace pair, Optional<BoilAnswer> boil) {}
-
-    PairFigures(Kept kept, Kept now, Traced keptTraced, Traced nowTraced) {
+    PairFigures(Kept kept, Kept now, PairedTrace keptTraced, PairedTrace nowTraced) {
         keptVariant = kept.variant(KEPT);
         nowVariant = now.variant(NOW);
-        this.keptTraced = keptTraced;
-        this.nowTraced = nowTraced;
-        this.kept = keptTraced.pair();
-        this.now = nowTraced.pair();
+        this.kept = keptTraced;
+        this.now = nowTraced;
     }
 
     /**
@@ -97,31 +90,7 @@ final class PairFigures {
 
     /** As that, of what is traced already, the better first. */
     Comparison comparison() {
-        boolean keptFirst =
-                kept.watts().absorbed().value() >= now.watts().absorbed().value();
-        PairedTrace best = keptFirst ? kept : now;
-        ComparedRow one = row(keptVariant, 0, keptTraced, best);
-        ComparedRow two = row(nowVariant, 1, nowTraced, best);
-        TraceResult trace = now.trace();
-        return new Comparison(
-                keptFirst ? List.of(one, two) : List.of(two, one), trace.seed(), trace.replicates(), true, trace.run());
-    }
-
-    private static ComparedRow row(Variant variant, int place, Traced traced, PairedTrace best) {
-        PairedTrace pair = traced.pair();
-        TraceResult trace = pair.trace();
-        double wall = trace.maps().wall().map(map -> map.largest()).orElse(0.0);
-        Estimate peak = trace.spot().peakFlux();
-        return new ComparedRow(
-                variant,
-                place,
-                trace.ledger(),
-                pair.watts().absorbedBeyond(best.watts()),
-                peak,
-                Math.max(peak.value(), wall),
-                traced.boil(),
-                trace.panels(),
-                Optional.empty());
+        return CompareStudy.ofTraces(List.of(keptVariant, nowVariant), List.of(kept, now));
     }
 
     /** Which is best and by how much. */
@@ -150,8 +119,8 @@ final class PairFigures {
                 figures.flux(keptPeak),
                 figures.flux(nowPeak),
                 difference(peakSeen, peak.value(), figures.flux(size(peak)), "stronger", "weaker")));
-        Optional<BoilAnswer> keptBoil = keptTraced.boil();
-        Optional<BoilAnswer> nowBoil = nowTraced.boil();
+        Optional<BoilingOutcome> keptBoil = kept.trace().heat().map(HeatResult::boil);
+        Optional<BoilingOutcome> nowBoil = now.trace().heat().map(HeatResult::boil);
         if (keptBoil.isPresent() || nowBoil.isPresent()) {
             rows.add(new Row("boils in", water(keptBoil, units), water(nowBoil, units), ""));
         }
@@ -170,18 +139,18 @@ final class PairFigures {
         return seen ? size + " " + (value > 0 ? more : less) : UNSEEN;
     }
 
-    private static String water(Optional<BoilAnswer> answer, UnitSystem units) {
+    private static String water(Optional<BoilingOutcome> answer, UnitSystem units) {
         return answer.map(a -> water(a, units)).orElse(DifferingKey.NOTHING);
     }
 
-    private static String water(BoilAnswer answer, UnitSystem units) {
-        if (answer instanceof BoilAnswer.Boils boils) {
+    private static String water(BoilingOutcome answer, UnitSystem units) {
+        if (answer instanceof BoilingOutcome.Boils boils) {
             return HeatWords.minutes(boils.seconds());
         }
-        if (answer instanceof BoilAnswer.MayBoil may) {
+        if (answer instanceof BoilingOutcome.MayBoil may) {
             return HeatWords.time(may.soonestSeconds()) + " or never";
         }
-        return "never: " + new HeatWords(units).temperature(((BoilAnswer.Never) answer).settlesCelsius());
+        return "never: " + new HeatWords(units).temperature(((BoilingOutcome.Never) answer).settlesCelsius());
     }
 
     /** At most two of the keys in which they differ, for a name: "slope-error 5 mrad, pull-back 0 cm". */

@@ -1,9 +1,9 @@
 package simmerpoint.viewer.editing;
 
 import java.util.Optional;
-import simmerpoint.dish.Material;
-import simmerpoint.dish.MaterialCatalogue;
-import simmerpoint.heat.VesselMaterial;
+import simmerpoint.dish.mirror.Material;
+import simmerpoint.dish.mirror.MaterialCatalogue;
+import simmerpoint.heat.PanMaterial;
 import simmerpoint.pan.CatalogueFinish;
 import simmerpoint.pan.FinishCatalogue;
 import simmerpoint.scenario.Key;
@@ -30,7 +30,7 @@ record Catalogued(String figures, String source) {
                     .map(Catalogued::finish)
                     .findFirst();
         } else if (key.path().equals("pan.material")) {
-            row = VesselMaterial.find(word).map(Catalogued::vessel);
+            row = PanMaterial.find(word).map(Catalogued::vessel);
         }
         return row.or(() -> KeyWords.meaning(key, word).map(meaning -> new Catalogued(meaning, "")));
     }
@@ -48,7 +48,7 @@ record Catalogued(String figures, String source) {
                 row.source());
     }
 
-    private static Catalogued vessel(VesselMaterial material) {
+    private static Catalogued vessel(PanMaterial material) {
         return new Catalogued(
                 Math.round(material.specificHeat()) + " J/(kg·K), conducts " + Math.round(material.conductivity())
                         + " W/(m·K)",

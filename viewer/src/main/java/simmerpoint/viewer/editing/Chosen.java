@@ -3,7 +3,7 @@ package simmerpoint.viewer.editing;
 import java.util.Optional;
 import simmerpoint.scenario.Key;
 import simmerpoint.scenario.Keys;
-import simmerpoint.units.Spaces;
+import simmerpoint.units.InputText;
 import simmerpoint.viewer.desk.DeskState;
 
 /** Which word holds at a key of choice: as typed, or the default. */
@@ -12,8 +12,8 @@ final class Chosen {
 
     /** The word; empty if what was typed is none, or a default is taken from elsewhere. */
     static Optional<String> word(DeskState state, Key key) {
-        String typed =
-                Spaces.normalised(state.typed(key.path()).orElse(key.defaultText() == null ? "" : key.defaultText()));
+        String typed = InputText.normalised(
+                state.typed(key.path()).orElse(key.defaultText() == null ? "" : key.defaultText()));
         return key.words().stream().filter(word -> word.equalsIgnoreCase(typed)).findFirst();
     }
 

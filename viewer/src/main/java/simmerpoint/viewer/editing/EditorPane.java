@@ -25,7 +25,7 @@ import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.VBox;
 import simmerpoint.scenario.Key;
 import simmerpoint.scenario.Keys;
-import simmerpoint.units.Spaces;
+import simmerpoint.units.InputText;
 import simmerpoint.units.UnitSystem;
 import simmerpoint.viewer.asking.Asks;
 import simmerpoint.viewer.desk.Desk;
@@ -171,7 +171,7 @@ public final class EditorPane extends BorderPane {
     }
 
     private void show() {
-        String text = Spaces.normalised(find.getText()).toLowerCase(Locale.ROOT);
+        String text = InputText.normalised(find.getText()).toLowerCase(Locale.ROOT);
         List<String> wanted = text.isEmpty() ? List.of() : Arrays.asList(text.split(" "));
         boolean any = false;
         for (AskedPane group : groups) {

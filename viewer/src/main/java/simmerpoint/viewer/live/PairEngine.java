@@ -5,7 +5,7 @@ import java.util.Optional;
 import java.util.concurrent.Executor;
 import java.util.function.Consumer;
 import simmerpoint.scenario.Scenario;
-import simmerpoint.study.CompareStudy;
+import simmerpoint.study.HeatResult;
 import simmerpoint.study.PairedStudy;
 import simmerpoint.study.PairedTrace;
 import simmerpoint.study.TraceOptions;
@@ -70,19 +70,14 @@ public final class PairEngine implements AutoCloseable {
             }
         }
 
+        /** Boiling times are computed here, since they take too long for the FX thread. */
         private void trace() {
             List<PairedTrace> pair = PairedStudy.traces(List.of(kept, now), asked, (done, detail) -> {
                 tell(state.at(done));
                 return lane.goOn();
             });
-            state = new PairState(
-                    Optional.of(pair.get(0)),
-                    Optional.of(pair.get(1)),
-                    CompareStudy.boil(pair.get(0).trace()),
-                    CompareStudy.boil(pair.get(1).trace()),
-                    true,
-                    1,
-                    Optional.empty());
+            pair.forEach(traced -> traced.trace().heat().ifPresent(HeatResult::boil));
+            state = new PairState(Optional.of(pair.get(0)), Optional.of(pair.get(1)), true, 1, Optional.empty());
         }
 
         private void tell(PairState next) {

@@ -1,7 +1,6 @@
 package simmerpoint.viewer.live;
 
 import java.util.Optional;
-import simmerpoint.heat.BoilAnswer;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.study.PairedTrace;
 
@@ -10,23 +9,15 @@ import simmerpoint.study.PairedTrace;
  *
  * @param kept the one; both traced with the same samples; empty before the first pair
  * @param now the other
- * @param keptBoil whether and when the water of the one boils; empty for a bare disc
- * @param nowBoil the same of the other
  * @param working whether a pair is being traced
  * @param done share of that work that is done, 0 to 1
  * @param refusal why there is none, in one sentence
  */
 public record PairState(
-        Optional<PairedTrace> kept,
-        Optional<PairedTrace> now,
-        Optional<BoilAnswer> keptBoil,
-        Optional<BoilAnswer> nowBoil,
-        boolean working,
-        double done,
-        Optional<String> refusal) {
+        Optional<PairedTrace> kept, Optional<PairedTrace> now, boolean working, double done, Optional<String> refusal) {
     /** Before anything was asked. */
-    public static final PairState NOTHING_YET = new PairState(
-            Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), false, 0, Optional.empty());
+    public static final PairState NOTHING_YET =
+            new PairState(Optional.empty(), Optional.empty(), false, 0, Optional.empty());
 
     /** Whether it is the pair of these two. */
     public boolean isOf(Scenario first, Scenario second) {
@@ -35,10 +26,10 @@ public record PairState(
     }
 
     PairState at(double share) {
-        return new PairState(kept, now, keptBoil, nowBoil, true, share, Optional.empty());
+        return new PairState(kept, now, true, share, Optional.empty());
     }
 
     PairState atRest(Optional<String> why) {
-        return new PairState(kept, now, keptBoil, nowBoil, false, why.isEmpty() ? 1 : 0, why);
+        return new PairState(kept, now, false, why.isEmpty() ? 1 : 0, why);
     }
 }

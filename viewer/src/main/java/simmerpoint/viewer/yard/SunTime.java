@@ -4,7 +4,7 @@ import java.time.ZonedDateTime;
 import java.time.format.DateTimeFormatter;
 import simmerpoint.scenario.Outdoors;
 import simmerpoint.scenario.Scenario;
-import simmerpoint.sun.Place;
+import simmerpoint.sun.Site;
 import simmerpoint.sun.SunMoment;
 
 /** The time of day at which the sun of a scenario's place and day stands at a given height. */
@@ -35,7 +35,7 @@ final class SunTime {
      */
     static String of(Scenario scenario, double elevation) {
         Outdoors outdoors = scenario.outdoors().orElseThrow();
-        Place place = outdoors.place();
+        Site place = outdoors.place();
         ZonedDateTime midnight =
                 outdoors.when().toLocalDate().atStartOfDay(outdoors.when().getZone());
         int noon = 0;
@@ -56,7 +56,7 @@ final class SunTime {
         return midnight.plusMinutes(high).format(CLOCK);
     }
 
-    private static double height(Place place, ZonedDateTime midnight, int minute) {
+    private static double height(Site place, ZonedDateTime midnight, int minute) {
         return SunMoment.at(place, midnight.plusMinutes(minute)).position().elevationRadians();
     }
 }

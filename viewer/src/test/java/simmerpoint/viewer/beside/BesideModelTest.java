@@ -33,11 +33,7 @@ class BesideModelTest {
         Kept now = Kept.of(desk);
         List<PairedTrace> pair =
                 PairedStudy.traces(List.of(kept.read().scenario(), now.read().scenario()), FEW, Progress.NONE);
-        return new PairFigures(kept, now, traced(pair.get(0)), traced(pair.get(1)));
-    }
-
-    private static PairFigures.Traced traced(PairedTrace pair) {
-        return new PairFigures.Traced(pair, CompareStudy.boil(pair.trace()));
+        return new PairFigures(kept, now, pair.get(0), pair.get(1));
     }
 
     @Test

@@ -1,0 +1,52 @@
+package simmerpoint.heat;
+
+/**
+ * Sunlight that each face of the pan has taken up, direct light included, W; each at least 0.
+ *
+ * @param undersideWatts by the underside
+ * @param wetWallWatts by the wall below the water line
+ * @param dryWallWatts by the wall above the water line
+ * @param lidWatts by the lid, or, with the lid off, by the water and what is under it
+ */
+public record AbsorbedLight(double undersideWatts, double wetWallWatts, double dryWallWatts, double lidWatts) {
+    /** No sun. */
+    public static final AbsorbedLight NOTHING = new AbsorbedLight(0, 0, 0, 0);
+
+    /** Checks all four. */
+    public AbsorbedLight {
+        ArgumentChecks.notNegative("absorbed by the underside", undersideWatts, "W");
+        ArgumentChecks.notNegative("absorbed by the wall below the water line", wetWallWatts, "W");
+        ArgumentChecks.notNegative("absorbed by the wall above the water line", dryWallWatts, "W");
+        ArgumentChecks.notNegative("absorbed by the lid", lidWatts, "W");
+    }
+
+    /** All of it on the underside. */
+    public static AbsorbedLight onUnderside(double watts) {
+        return new AbsorbedLight(watts, 0, 0, 0);
+    }
+
+    /** All faces together, W. */
+    public double total() {
+        return undersideWatts + wetWallWatts + dryWallWatts + lidWatts;
+    }
+
+    /** The same light, weaker or stronger. */
+    public AbsorbedLight times(double factor) {
+        return new AbsorbedLight(
+                factor * undersideWatts, factor * wetWallWatts, factor * dryWallWatts, factor * lidWatts);
+    }
+
+    /** The same light made so strong that its sum is {@code watts}; all on the underside if there is none yet. */
+    public AbsorbedLight scaledTo(double watts) {
+        return total() > 0 ? times(watts / total()) : onUnderside(watts);
+    }
+
+    /** Both together. */
+    public AbsorbedLight plus(AbsorbedLight other) {
+        return new AbsorbedLight(
+                undersideWatts + other.undersideWatts,
+                wetWallWatts + other.wetWallWatts,
+                dryWallWatts + other.dryWallWatts,
+                lidWatts + other.lidWatts);
+    }
+}

@@ -1,0 +1,38 @@
+package simmerpoint.heat;
+
+import java.util.Arrays;
+import java.util.OptionalDouble;
+import java.util.function.Function;
+
+/** Gathers the boiling times of the set of pans of {@link LossSpread} into one answer. */
+final class BoilingTimes {
+    /** So many pans of the set lie beyond either end of a {@link LikelyRange}. */
+    private static final double TENTH = 0.1;
+
+    private BoilingTimes() {}
+
+    /**
+     * The answer.
+     *
+     * @param likely time to boil for the likely losses, s
+     * @param seconds the same for any losses; may be less exact
+     * @param settles where it settles, °C
+     */
+    static BoilingOutcome answer(
+            OptionalDouble likely, Function<LossFactors, OptionalDouble> seconds, LikelyRange settles) {
+        double[] times = LossSpread.all().parallelStream()
+                .mapToDouble(f -> seconds.apply(f).orElse(Double.POSITIVE_INFINITY))
+                .sorted()
+                .toArray();
+        double share = Arrays.stream(times).filter(Double::isFinite).count() / (double) times.length;
+        if (likely.isPresent() && share > 1 - TENTH) {
+            return new BoilingOutcome.Boils(LikelyRange.ofSample(likely.getAsDouble(), times));
+        }
+        if (likely.isEmpty() && share < TENTH) {
+            return new BoilingOutcome.Never(settles);
+        }
+        double tenth = times[(int) Math.floor(TENTH * (times.length - 1))];
+        double soonest = Double.isFinite(tenth) ? tenth : Math.min(times[0], likely.orElse(Double.POSITIVE_INFINITY));
+        return new BoilingOutcome.MayBoil(share, likely, Math.min(soonest, likely.orElse(soonest)), settles);
+    }
+}

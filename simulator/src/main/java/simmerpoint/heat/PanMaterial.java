@@ -1,0 +1,38 @@
+package simmerpoint.heat;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What a pan is made of. The table vessel-materials.tsv holds stainless steel, steel, aluminium, cast iron, copper and
+ * glass, each with its source.
+ *
+ * @param name as in the table
+ * @param specificHeat J/(kg K), above 0
+ * @param density kg/m³, above 0
+ * @param conductivity W/(m K), above 0
+ * @param source who says so, and how sure it is
+ */
+public record PanMaterial(String name, double specificHeat, double density, double conductivity, String source) {
+    private static final List<PanMaterial> ALL = ResourceTable.rows("vessel-materials.tsv").stream()
+            .map(row -> new PanMaterial(
+                    row[0], Double.parseDouble(row[1]), Double.parseDouble(row[2]), Double.parseDouble(row[3]), row[4]))
+            .toList();
+
+    /** Checks the figures. */
+    public PanMaterial {
+        ArgumentChecks.positive("specific heat", specificHeat, "J/(kg K)");
+        ArgumentChecks.positive("density", density, "kg/m³");
+        ArgumentChecks.positive("conductivity", conductivity, "W/(m K)");
+    }
+
+    /** Every material of the table, in its order. */
+    public static List<PanMaterial> all() {
+        return ALL;
+    }
+
+    /** The material of that name, capital letters or not. */
+    public static Optional<PanMaterial> find(String name) {
+        return ALL.stream().filter(m -> m.name.equalsIgnoreCase(name.strip())).findFirst();
+    }
+}

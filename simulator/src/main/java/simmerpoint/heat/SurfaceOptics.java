@@ -1,0 +1,39 @@
+package simmerpoint.heat;
+
+import java.util.Map;
+import java.util.stream.Collectors;
+import simmerpoint.pan.Finish;
+
+/**
+ * One face of a pan as the heat balance sees it.
+ *
+ * @param absorptance share of sunlight taken up at steep incidence, 0 to 1
+ * @param emissivity infrared emissivity near 100 °C, 0 to 1
+ */
+public record SurfaceOptics(double absorptance, double emissivity) {
+    /** What a finish counts for that the table does not know: paints, enamels and soot are all within 0.85 to 0.97. */
+    public static final double USUAL_EMISSIVITY = 0.9;
+
+    private static final Map<String, Double> EMISSIVITIES = ResourceTable.rows("finish-emissivities.tsv").stream()
+            .collect(Collectors.toUnmodifiableMap(row -> row[0], row -> Double.parseDouble(row[1])));
+
+    /** Checks both shares. */
+    public SurfaceOptics {
+        ArgumentChecks.within("absorptance", absorptance, 0, 1, "of 1");
+        ArgumentChecks.within("emissivity", emissivity, 0, 1, "of 1");
+    }
+
+    /** The skin of a finish: its absorptance, and the emissivity of the table finish-emissivities.tsv. */
+    public static SurfaceOptics of(Finish finish) {
+        return new SurfaceOptics(finish.absorptance(), EMISSIVITIES.getOrDefault(finish.name(), USUAL_EMISSIVITY));
+    }
+
+    /**
+     * Share of light taken up at an angle: {@link GrazingAbsorptance} times the absorptance.
+     *
+     * @param cosIncidence cosine of the angle between ray and the face's normal, 0 to 1
+     */
+    public double absorbedShare(double cosIncidence) {
+        return absorptance * GrazingAbsorptance.relativeAbsorptance(cosIncidence);
+    }
+}

@@ -1,0 +1,52 @@
+package simmerpoint.sun;
+
+import java.util.function.DoubleUnaryOperator;
+
+/** Finds where a function that never falls reaches a value: Newton's steps, halving wherever they leave the bracket. */
+final class MonotoneRootFinder {
+    private static final int MOST_STEPS = 200;
+
+    /** After so short a step, against x and against the bracket, Newton's next error is its square: below rounding. */
+    private static final double LAST_STEP = 1e-8;
+
+    private MonotoneRootFinder() {}
+
+    /**
+     * The x between {@code low} and {@code high} where {@code f} is {@code target}, to about 1e-14 of the target or the
+     * last digit of x.
+     *
+     * @param f never falls between low and high, at most target at low and at least target at high
+     * @param slope its derivative; may be 0 or infinite in places
+     * @param start first guess
+     */
+    static double find(
+            DoubleUnaryOperator f, DoubleUnaryOperator slope, double target, double low, double high, double start) {
+        double width = high - low;
+        double x = start >= low && start <= high ? start : 0.5 * (low + high);
+        for (int i = 0; i < MOST_STEPS; i++) {
+            double miss = f.applyAsDouble(x) - target;
+            if (Math.abs(miss) <= 1e-14 * Math.abs(target)) {
+                return x;
+            }
+            if (miss > 0) {
+                high = x;
+            } else {
+                low = x;
+            }
+            double next = x - miss / slope.applyAsDouble(x);
+            if (!(next > low && next < high)) {
+                next = 0.5 * (low + high);
+                if (next <= low || next >= high) {
+                    return x;
+                }
+                x = next;
+                continue;
+            }
+            if (Math.abs(next - x) <= LAST_STEP * Math.min(x, width) || next == x) {
+                return next;
+            }
+            x = next;
+        }
+        return x;
+    }
+}

@@ -1,0 +1,165 @@
+package simmerpoint.target;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.ToDoubleFunction;
+import simmerpoint.dish.mirror.Mirror;
+import simmerpoint.pan.Target;
+import simmerpoint.sampling.Estimate;
+import simmerpoint.sampling.Replicates;
+
+/** Turns the tallies of independent replicates into ledger, spot figures and flux maps with standard errors. */
+public final class TallyStatistics {
+    private final List<Tally> tallies;
+    private final Mirror mirror;
+    private final Target target;
+    private final double beam;
+    private final double direct;
+    private final double perRay;
+
+    TallyStatistics(List<Tally> tallies, Mirror mirror, Target target, double beam, double direct) {
+        this.tallies = tallies;
+        this.mirror = mirror;
+        this.target = target;
+        this.beam = beam;
+        this.direct = direct;
+        perRay = 1.0 / tallies.get(0).rays;
+    }
+
+    private Estimate mean(ToDoubleFunction<Tally> value) {
+        return Replicates.mean(tallies.size(), r -> value.applyAsDouble(tallies.get(r)) * perRay);
+    }
+
+    private double sum(ToDoubleFunction<Tally> value) {
+        return tallies.stream().mapToDouble(value).sum();
+    }
+
+    /** Sunlight straight from the sun onto lid and wall, W. */
+    public double direct() {
+        return direct;
+    }
+
+    /** Rays of all replicates together. */
+    public long rays() {
+        return tallies.stream().mapToLong(t -> t.rays).sum();
+    }
+
+    /** Caught watts of each replicate: what two scenarios cast with one seed are compared by. */
+    public double[] caughtByReplicate() {
+        return tallies.stream().mapToDouble(t -> t.caught() * perRay).toArray();
+    }
+
+    /** Caught watts: the figure whose standard error a wanted precision is held against. */
+    public Estimate caught() {
+        return mean(Tally::caught);
+    }
+
+    /**
+     * Where the light went.
+     *
+     * @param absorbedShare share of caught and direct light that the target takes up, 0 to 1
+     */
+    public Ledger ledger(double absorbedShare) {
+        Estimate lit = mean(t -> t.lit);
+        Estimate caught = caught();
+        return new Ledger(
+                mean(t -> t.gap + t.incident),
+                mean(t -> t.gap),
+                mean(t -> t.incident),
+                mean(t -> t.shaded),
+                lit.times(mirror.lostShare()),
+                lit.times(mirror.scatteredShare()),
+                lit.times(mirror.reflectedShare()),
+                mean(t -> t.missed),
+                mean(t -> t.underside),
+                mean(t -> t.wall),
+                mean(t -> t.lid),
+                caught,
+                Estimate.exact(direct),
+                new Estimate(absorbedShare * (caught.value() + direct), absorbedShare * caught.standardError()));
+    }
+
+    /** Ratio of two sums over all replicates, with its jackknife error; 0 where the lower sum is 0. */
+    private Estimate ratio(ToDoubleFunction<Tally> upper, ToDoubleFunction<Tally> lower) {
+        double a = sum(upper);
+        double b = sum(lower);
+        return Replicates.jackknife(tallies.size(), quotient(a, b), r -> {
+            Tally t = tallies.get(r);
+            return quotient(a - upper.applyAsDouble(t), b - lower.applyAsDouble(t));
+        });
+    }
+
+    private static double quotient(double a, double b) {
+        return b > 0 ? a / b : 0;
+    }
+
+    /** The spot figures; not of a catch for watts alone. */
+    public Spot spot() {
+        double reflectedShare = mirror.reflectedShare();
+        double area = Math.PI * target.radiusMetres() * target.radiusMetres();
+        TargetGrids grids = tallies.get(0).grids;
+        PeakSearch.Peak peak = new PeakSearch(grids).find(tallies);
+        SpotRadii radii = new SpotRadii(tallies, reflectedShare);
+        return new Spot(
+                ratio(Tally::caught, t -> t.lit * reflectedShare),
+                mean(t -> t.underside).times(1 / (area * beam)),
+                Evenness.of(tallies),
+                peak.flux(),
+                grids.peakDiscRadius(),
+                peak.x(),
+                peak.y(),
+                ratio(t -> t.moments[0], t -> t.underside),
+                ratio(t -> t.moments[1], t -> t.underside),
+                radii.holding(0.50),
+                radii.holding(0.90),
+                radii.holding(0.95),
+                ellipse());
+    }
+
+    private Optional<SpotEllipse> ellipse() {
+        double light = sum(t -> t.underside);
+        if (!(light > 0)) {
+            return Optional.empty();
+        }
+        double[] m = new double[5];
+        for (int k = 0; k < m.length; k++) {
+            int moment = k;
+            m[k] = sum(t -> t.moments[moment]) / light;
+        }
+        return Optional.of(SpotEllipse.ofMoments(m[2] - m[0] * m[0], m[3] - m[0] * m[1], m[4] - m[1] * m[1]));
+    }
+
+    /** Caught light by face. */
+    public CaughtByFace faces() {
+        Grid wall = tallies.get(0).grids.wall();
+        double[] bands = new double[wall == null ? 0 : wall.rows()];
+        for (Tally t : tallies) {
+            for (int c = 0; c < t.wallMap.length; c++) {
+                bands[c / wall.columns()] += t.wallMap[c] * perRay / tallies.size();
+            }
+        }
+        return new CaughtByFace(
+                mean(t -> t.underside).value(),
+                cosine(t -> t.undersideSlant, t -> t.underside),
+                bands,
+                cosine(t -> t.wallSlant, t -> t.wall),
+                mean(t -> t.lid).value(),
+                cosine(t -> t.lidSlant, t -> t.lid));
+    }
+
+    private double cosine(ToDoubleFunction<Tally> slant, ToDoubleFunction<Tally> watts) {
+        double light = sum(watts);
+        return light > 0 ? Math.max(0, Math.min(1, sum(slant) / light)) : 1;
+    }
+
+    /** The flux maps; not of a catch for watts alone. */
+    public FluxMaps maps() {
+        TargetGrids grids = tallies.get(0).grids;
+        FluxMap caught = FluxMapBuilder.of(grids.plane(), tallies, t -> t.planeMap);
+        FluxMap crossing = FluxMapBuilder.ofCrossing(grids.plane(), tallies);
+        Optional<FluxMap> wall =
+                Optional.ofNullable(grids.wall()).map(g -> FluxMapBuilder.of(g, tallies, t -> t.wallMap));
+        Optional<FluxMap> lid = Optional.ofNullable(grids.lid()).map(g -> FluxMapBuilder.of(g, tallies, t -> t.lidMap));
+        return new FluxMaps(crossing, caught, wall, lid);
+    }
+}

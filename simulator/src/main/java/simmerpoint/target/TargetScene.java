@@ -1,0 +1,96 @@
+package simmerpoint.target;
+
+import java.util.List;
+import java.util.Optional;
+import simmerpoint.dish.mirror.Mirror;
+import simmerpoint.geometry.Direction;
+import simmerpoint.pan.Pan;
+import simmerpoint.pan.Target;
+import simmerpoint.setup.Setup;
+import simmerpoint.sun.Sunlight;
+import simmerpoint.tracing.LightCaster;
+
+/** What every replicate of one trace shares on the target's side. Immutable. */
+public final class TargetScene {
+    private final Target target;
+    private final Direction sun;
+    private final Sunlight sunlight;
+    private final Mirror mirror;
+    private final TargetGrids grids;
+
+    /**
+     * For one target.
+     *
+     * @param target the pan or disc
+     * @param setup where it stands
+     * @param sunlight the sun
+     * @param mirror what covers the dish
+     * @param peakDiscRadius asked radius of the peak disc, m; kept between a fiftieth of the target's radius and all of it
+     */
+    public TargetScene(Target target, Setup setup, Sunlight sunlight, Mirror mirror, double peakDiscRadius) {
+        this(target, setup, sunlight, mirror, TargetGrids.of(target, peakDiscRadius));
+    }
+
+    private TargetScene(Target target, Setup setup, Sunlight sunlight, Mirror mirror, TargetGrids grids) {
+        this.target = target;
+        this.sunlight = sunlight;
+        this.mirror = mirror;
+        sun = setup.sunInTarget();
+        this.grids = grids;
+    }
+
+    /** For watts by face alone: {@link TallyStatistics} then has neither maps nor spot. */
+    public static TargetScene forWatts(Target target, Setup setup, Sunlight sunlight, Mirror mirror) {
+        return new TargetScene(target, setup, sunlight, mirror, TargetGrids.forWatts(target));
+    }
+
+    /** What one replicate has caught so far. For one thread at a time. */
+    public final class Replicate {
+        private final Tally tally = new Tally(grids);
+
+        /** A catcher of batches of {@code batch} rays that adds to this replicate. */
+        public LightCatcher catcher(LightCaster caster, int batch) {
+            return catcher(caster, batch, Optional.empty());
+        }
+
+        /** A catcher of batches that adds to this replicate and to what each panel has sent and landed. */
+        public LightCatcher catcher(LightCaster caster, int batch, PanelTally panels) {
+            return catcher(caster, batch, Optional.of(panels));
+        }
+
+        private LightCatcher catcher(LightCaster caster, int batch, Optional<PanelTally> panels) {
+            double sunAngle = sunlight.shape().largestAngle();
+            return new LightCatcher(target, sun.vec(), sunAngle, mirror.reflectedShare(), caster, batch, tally, panels);
+        }
+
+        /** A catcher of stored rays that adds to this replicate. */
+        public StoredRayCatcher rayCatcher() {
+            return rayCatcher(Optional.empty());
+        }
+
+        /** A catcher of stored rays that adds to this replicate and to what each panel has sent and landed. */
+        public StoredRayCatcher rayCatcher(PanelTally panels) {
+            return rayCatcher(Optional.of(panels));
+        }
+
+        private StoredRayCatcher rayCatcher(Optional<PanelTally> panels) {
+            return new StoredRayCatcher(
+                    target, sun.vec(), sunlight.shape().largestAngle(), mirror.reflectedShare(), tally, panels);
+        }
+
+        Tally tally() {
+            return tally;
+        }
+    }
+
+    /** The figures behind all replicates together, each of which has traced equally many rays. */
+    public TallyStatistics figures(List<Replicate> replicates) {
+        double direct = target instanceof Pan pan ? sunlight.beamWattsPerSquareMetre() * Setup.silhouette(pan, sun) : 0;
+        return new TallyStatistics(
+                replicates.stream().map(Replicate::tally).toList(),
+                mirror,
+                target,
+                sunlight.beamWattsPerSquareMetre(),
+                direct);
+    }
+}

@@ -1,0 +1,105 @@
+package simmerpoint.heat;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import org.junit.jupiter.api.Test;
+import simmerpoint.pan.Finish;
+import simmerpoint.pan.Pan;
+
+class ThermalPanTest {
+    @Test
+    void everyMaterialHasItsFiguresAndASource() {
+        assertEquals(6, PanMaterial.all().size());
+        for (PanMaterial material : PanMaterial.all()) {
+            assertTrue(material.source().length() > 20, material.name());
+            assertEquals(
+                    material,
+                    PanMaterial.find(material.name().toUpperCase(java.util.Locale.ROOT))
+                            .orElseThrow());
+        }
+        assertTrue(PanMaterial.find("clay").isEmpty());
+    }
+
+    /** Dulong and Petit: a metal stores close to 24.9 J/(K mol), so specific heat × molar mass is nearly the same. */
+    @Test
+    void metalsStoreWhatDulongAndPetitSay() {
+        assertEquals(24.9, PanMaterial.find("aluminium").orElseThrow().specificHeat() * 0.02698, 1.3);
+        assertEquals(24.9, PanMaterial.find("copper").orElseThrow().specificHeat() * 0.06355, 1.3);
+        assertEquals(24.9, PanMaterial.find("steel").orElseThrow().specificHeat() * 0.05585, 1.3);
+    }
+
+    @Test
+    void skinTakesTheEmissivityOfItsFinish() {
+        assertEquals(new SurfaceOptics(0.93, 0.87), SurfaceOptics.of(new Finish("black enamel", 0.93)));
+        assertEquals(new SurfaceOptics(0.38, 0.17), SurfaceOptics.of(new Finish("polished stainless steel", 0.38)));
+        assertEquals(
+                SurfaceOptics.USUAL_EMISSIVITY,
+                SurfaceOptics.of(new Finish("soot", 0.97)).emissivity());
+    }
+
+    /** Derived: 2 kg stand 44.2 mm high in a pan 24 cm wide, which holds 4.98 kg. */
+    @Test
+    void waterStandsAsHighAsItsVolumeSays() {
+        ThermalPan vessel = Pans.teaPan(true);
+        assertEquals(0.04421, vessel.waterLineMetres(2), 1e-5);
+        assertEquals(4.976, vessel.brimfulKilograms(), 1e-3);
+        assertTrue(new PanContents(4.9, 20).fitsIn(vessel));
+        assertFalse(new PanContents(5.1, 20).fitsIn(vessel));
+    }
+
+    /** Derived: 1.4 kg of steel over two discs and a wall, 0.1734 m², are 1.03 mm thick. */
+    @Test
+    void sheetIsAsThickAsItsMassSays() {
+        assertEquals(1.03e-3, Pans.teaPan(true).sheetThickness(), 5e-6);
+        assertEquals(630, Pans.teaPan(true).heatCapacity(), 1e-9);
+    }
+
+    /** The sun's shadow of a level cylinder: π R² sin + 2 R H cos (derived). */
+    @Test
+    void directSunAddsUpToTheShadow() {
+        ThermalPan vessel = Pans.teaPan(true);
+        for (double degrees : new double[] {0, 20, 50, 90}) {
+            double e = Math.toRadians(degrees);
+            PanLight light = PanLight.direct(vessel, 2, 850, e);
+            double shadow = Math.PI * 0.0144 * Math.sin(e) + 0.24 * 0.11 * Math.cos(e);
+            double sum = light.wetWall().watts()
+                    + light.dryWall().watts()
+                    + light.lid().watts();
+            assertEquals(850 * shadow, sum, 1e-9);
+        }
+    }
+
+    @Test
+    void faceTakesUpLessOfSlantingLight() {
+        ThermalPan vessel = Pans.teaPan(true);
+        PanLight light = new PanLight(
+                new FaceLight(300, 0.9), new FaceLight(40, 0.3), new FaceLight(20, 0.3), new FaceLight(30, 0.7));
+        AbsorbedLight absorbed = light.absorbedBy(vessel);
+        assertEquals(300 * 0.93 * GrazingAbsorptance.relativeAbsorptance(0.9), absorbed.undersideWatts(), 1e-9);
+        assertEquals(2, absorbed.wetWallWatts() / absorbed.dryWallWatts(), 1e-9);
+        assertTrue(absorbed.dryWallWatts() < 0.93 * 20 * 0.9);
+        assertEquals(
+                30 * PanLight.OPEN_TOP_SHARE,
+                light.absorbedBy(Pans.teaPan(false)).lidWatts(),
+                1e-9);
+        FaceLight sum = light.wetWall().plus(light.underside());
+        assertEquals(340, sum.watts(), 1e-9);
+        assertEquals((300 * 0.9 + 40 * 0.3) / 340, sum.cosIncidence(), 1e-12);
+    }
+
+    @Test
+    void nonsenseIsRefused() {
+        Pan pan = new Pan(0.24, 0.11, Pans.BLACK);
+        assertThrows(IllegalArgumentException.class, () -> ThermalPan.of(pan, Pans.STEEL, Double.NaN, true));
+        assertThrows(IllegalArgumentException.class, () -> new PanContents(0, 20));
+        assertThrows(IllegalArgumentException.class, () -> new PanContents(1, Double.NaN));
+        assertThrows(IllegalArgumentException.class, () -> new Surroundings(20, -1, 0, 0.5, true));
+        assertThrows(IllegalArgumentException.class, () -> new Surroundings(20, 1, 0, 50, true));
+        assertThrows(IllegalArgumentException.class, () -> new AbsorbedLight(-1, 0, 0, 0));
+        assertThrows(IllegalArgumentException.class, () -> new AbsorbedLight(0, 0, Double.NaN, 0));
+        assertThrows(IllegalArgumentException.class, () -> new SurfaceOptics(1.2, 0.9));
+    }
+}

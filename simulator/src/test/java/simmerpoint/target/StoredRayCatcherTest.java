@@ -1,0 +1,171 @@
+package simmerpoint.target;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.Random;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.FloatRange;
+import org.junit.jupiter.api.Test;
+import simmerpoint.geometry.Direction;
+import simmerpoint.geometry.Pose;
+import simmerpoint.geometry.Rotation;
+import simmerpoint.geometry.Vec;
+import simmerpoint.pan.Finish;
+import simmerpoint.pan.Pan;
+import simmerpoint.pan.Plane;
+import simmerpoint.pan.Target;
+import simmerpoint.tracing.LightBatch;
+import simmerpoint.tracing.ReflectedDirections;
+import simmerpoint.tracing.ReflectedRays;
+
+/** The quick catch against the plain one, ray by ray and in double precision: they may differ by rounding only. */
+class StoredRayCatcherTest {
+    private static final double SHARE = 0.83;
+    private static final double SUN_ANGLE = 5e-3;
+    private static final Vec SUN = Direction.of(new Vec(-0.4, 0.1, 1)).vec();
+    private static final Pan PAN = new Pan(0.24, 0.11, new Finish("own figures", 0.9));
+    private static final Grid PLANE = TargetGrids.of(PAN, 0.01).plane();
+
+    /** Mirror points under, beside and above the pan, directions everywhere, some exactly level, suns about {@link #SUN}. */
+    private static ReflectedRays rays(Random random, int n) {
+        LightBatch light = new LightBatch(n);
+        ReflectedDirections out = new ReflectedDirections(n);
+        for (int i = 0; i < n; i++) {
+            light.panel[i] = i % 7 == 0 ? -1 : i % 5;
+            light.watts[i] = random.nextDouble();
+            light.px[i] = random.nextGaussian() * 0.3;
+            light.py[i] = random.nextGaussian() * 0.3;
+            light.pz[i] = random.nextGaussian() * 0.3 - 0.4;
+            Vec sun = Direction.of(SUN.plus(new Vec(random.nextGaussian() * 1e-3, random.nextGaussian() * 1e-3, 0)))
+                    .vec();
+            light.sx[i] = sun.x();
+            light.sy[i] = sun.y();
+            light.sz[i] = sun.z();
+            out.dx[i] = random.nextGaussian() * 0.2 - light.px[i];
+            out.dy[i] = random.nextGaussian() * 0.2 - light.py[i];
+            out.dz[i] = i % 11 == 0 ? 0 : random.nextGaussian() * 0.3 - light.pz[i];
+        }
+        return ReflectedRays.of(light, out);
+    }
+
+    /** What the rays do, told the long way. */
+    private static Tally plainly(Target target, List<ReflectedRays> batches, Pose pose) {
+        Tally tally = new Tally(TargetGrids.of(target, 0.01));
+        boolean bare = !(target instanceof Pan);
+        double radius = target.radiusMetres();
+        Cylinder body = new Cylinder(radius, target instanceof Pan pan ? pan.heightMetres() : 0, bare);
+        for (ReflectedRays rays : batches) {
+            for (int i = 0; i < rays.count(); i++) {
+                Vec p = pose.toParent(rays.point(i));
+                Vec s = pose.rotation().apply(rays.towardsSun(i));
+                Vec d = pose.rotation().apply(rays.direction(i));
+                tally.incident += rays.watts(i);
+                boolean shaded = !bare && body.meet(p.x(), p.y(), p.z(), s.x(), s.y(), s.z()) != Cylinder.NOTHING;
+                double lit = shaded ? 0 : rays.watts(i);
+                tally.shaded += rays.watts(i) - lit;
+                tally.lit += lit;
+                int met = body.meet(p.x(), p.y(), p.z(), d.x(), d.y(), d.z());
+                if (body.crossed) {
+                    double t = -p.z() / d.z();
+                    double x = p.x() + t * d.x();
+                    double y = p.y() + t * d.y();
+                    tally.cross(x, y, Math.hypot(x, y), met == Cylinder.UNDERSIDE, lit * SHARE);
+                    tally.undersideSlant += met == Cylinder.UNDERSIDE ? lit * SHARE * d.z() : 0;
+                }
+                tally.hit(body, met, d.x(), d.y(), d.z(), 1, lit * SHARE);
+            }
+        }
+        return tally;
+    }
+
+    private static void check(Target target, Pose pose) {
+        List<ReflectedRays> small = new Random(5)
+                .ints(40, 1, 129)
+                .mapToObj(n -> rays(new Random(n), n))
+                .toList();
+        List<ReflectedRays> batches = ReflectedRays.joined(small, StoredRayCatcher.MOST);
+        assertEquals(
+                small.stream().mapToInt(ReflectedRays::count).sum(),
+                batches.stream().mapToInt(ReflectedRays::count).sum());
+        assertTrue(batches.size() < small.size() / 2);
+        Tally expected = plainly(target, batches, pose);
+        Tally tally = new Tally(TargetGrids.of(target, 0.01));
+        StoredRayCatcher quick =
+                new StoredRayCatcher(target, pose.rotation().apply(SUN), SUN_ANGLE, SHARE, tally, Optional.empty());
+        batches.forEach(b -> quick.take(b, pose));
+        double rounding = 1e-5;
+        assertEquals(expected.incident, tally.incident, rounding);
+        assertEquals(expected.shaded, tally.shaded, rounding);
+        assertEquals(expected.lit, tally.lit, rounding);
+        assertEquals(expected.missed, tally.missed, rounding);
+        assertEquals(expected.underside, tally.underside, rounding);
+        assertEquals(expected.wall, tally.wall, rounding);
+        assertEquals(expected.lid, tally.lid, rounding);
+        assertEquals(expected.undersideSlant, tally.undersideSlant, rounding);
+        assertEquals(expected.wallSlant, tally.wallSlant, rounding);
+        assertEquals(expected.lidSlant, tally.lidSlant, rounding);
+        for (int k = 0; k < 5; k++) {
+            assertEquals(expected.moments[k], tally.moments[k], rounding);
+        }
+        same(expected.planeMap, tally.planeMap, 2 * expected.grids.plane().cells());
+        same(expected.wallMap, tally.wallMap, expected.wallMap.length);
+        same(expected.lidMap, tally.lidMap, expected.lidMap.length);
+        same(expected.crossing.sums, tally.crossing.sums, expected.crossing.sums.length);
+        assertTrue(expected.underside > 10 && expected.missed > 10, "something of everything");
+        if (target instanceof Pan) {
+            assertTrue(expected.shaded > 10 && expected.wall > 10 && expected.lid > 0.5, "something of everything");
+        }
+    }
+
+    /** A ray on a border may fall into the next cell by rounding: of thousands, two at most. */
+    private static void same(double[] expected, double[] found, int length) {
+        double moved = 0;
+        for (int c = 0; c < length; c++) {
+            moved += Math.abs(expected[c] - found[c]);
+        }
+        assertTrue(moved < 4, "moved: " + moved);
+    }
+
+    @Test
+    void panThatOnlyMoved() {
+        check(PAN, new Pose(Rotation.NONE, new Vec(0.03, -0.02, 0.05)));
+    }
+
+    @Test
+    void panThatTurned() {
+        check(PAN, new Pose(Rotation.fromZTo(Direction.of(new Vec(0.1, 0.05, 1))), new Vec(0.03, -0.02, 0.05)));
+    }
+
+    @Test
+    void bareDisc() {
+        check(new Plane(0.2, 0), new Pose(Rotation.NONE, new Vec(0, 0.01, 0)));
+        check(new Plane(0.2, 0), new Pose(Rotation.aboutZ(0.7), new Vec(0, 0.01, 0)));
+    }
+
+    @Property(seed = "42")
+    void theCellIsTheSameEitherWay(
+            @ForAll @FloatRange(min = -0.4f, max = 0.4f) float x,
+            @ForAll @FloatRange(min = -0.4f, max = 0.4f) float y) {
+        int cell = PLANE.cellAt(x, y);
+        int quick = PLANE.cellOrBeyond(x, y);
+        boolean border = nearBorder(x) || nearBorder(y);
+        assertTrue(border || quick == (cell < 0 ? 2 * PLANE.cells() : cell), x + ", " + y + ": " + cell + ", " + quick);
+    }
+
+    private static boolean nearBorder(double x) {
+        double cells = (x - PLANE.firstMin()) * PLANE.perWidth();
+        return Math.abs(cells - Math.rint(cells)) < 1e-4;
+    }
+
+    @Test
+    void farAwayIsBeyond() {
+        for (float far : new float[] {1e9f, -1e9f, 1e30f, -1e30f, Float.POSITIVE_INFINITY, Float.NaN}) {
+            assertEquals(2 * PLANE.cells(), PLANE.cellOrBeyond(far, 0));
+            assertEquals(2 * PLANE.cells(), PLANE.cellOrBeyond(0, far));
+        }
+    }
+}
