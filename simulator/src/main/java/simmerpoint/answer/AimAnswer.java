@@ -64,7 +64,7 @@ public final class AimAnswer {
                 "\u00b1 is one standard error from sampling; differences come from the same rays and are surer than "
                         + "the figures themselves. Beam and the sun\u2019s height stay those of the aiming, the sky is "
                         + "clear, nothing but the sun moves; how well a hand aims is not in here."));
-        if (result.scenario().builtMirror().panelTiltRadians() > 0) {
+        if (result.scenario().built().mirror().panelTiltRadians() > 0) {
             items.add(new Item.Sentence("Panels glued askew fall otherwise in every dish built with the same care: "
                     + "another seed is another such dish."));
         }

@@ -200,7 +200,7 @@ public final class BudgetAnswer {
                 "\u00b1 is one standard error from sampling. Everything is traced with the same rays, so that "
                         + "differences are far surer than the watts themselves. It says nothing of mirrors, wind or sky that "
                         + "differ from the scenario."));
-        if (result.scenario().builtMirror().panelTiltRadians() > 0) {
+        if (result.scenario().built().mirror().panelTiltRadians() > 0) {
             items.add(new Item.Sentence(CertaintySection.LUCK_OF_TILT));
         }
         items.add(new Item.Sentence(Figures.count(result.run().traces()) + " traces of "

@@ -28,7 +28,7 @@ final class CertaintySection {
                 "± is one standard error from sampling: two times in three the figure for exactly this "
                         + "dish lies within it." + sure
                         + " It says nothing of mirrors, wind or sky that differ from the scenario."));
-        if (result.scenario().builtMirror().panelTiltRadians() > 0) {
+        if (result.scenario().built().mirror().panelTiltRadians() > 0) {
             items.add(new Item.Sentence(LUCK_OF_TILT));
         }
         items.add(new Item.Sentence(Figures.count(result.run().rays()) + " rays in " + result.replicates()

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import simmerpoint.dish.Cut;
+import simmerpoint.dish.CutTrait;
 import simmerpoint.heat.BoilingOutcome;
 import simmerpoint.scenario.DifferingKey;
 import simmerpoint.scenario.Scenario;
@@ -112,7 +112,7 @@ public final class CompareAnswer {
     /** Which of those that are as good as the best is the least work. */
     private Optional<String> fewestPanels() {
         List<ComparedRow> cut = comparison.top().stream()
-                .filter(row -> !(row.variant().scenario().dish().cut() instanceof Cut.Smooth))
+                .filter(row -> row.variant().scenario().dish().cut().has(CutTrait.PANELS))
                 .toList();
         if (cut.size() < 2) {
             return Optional.empty();
@@ -214,6 +214,6 @@ public final class CompareAnswer {
     }
 
     private static boolean isAskew(Scenario scenario) {
-        return scenario.builtMirror().panelTiltRadians() > 0;
+        return scenario.built().mirror().panelTiltRadians() > 0;
     }
 }

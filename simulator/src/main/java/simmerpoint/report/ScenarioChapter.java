@@ -2,7 +2,6 @@ package simmerpoint.report;
 
 import java.util.List;
 import simmerpoint.answer.Words;
-import simmerpoint.dish.Cut;
 import simmerpoint.drawing.output.XmlText;
 import simmerpoint.drawing.output.XmlWriter;
 import simmerpoint.scenario.ReadScenario;
@@ -22,14 +21,16 @@ final class ScenarioChapter {
                                 + XmlText.cut(Words.oneLine(fileName), 80)
                                 + ", it can be changed and worked out anew.")
                 .line();
-        if (read.scenario().dish().cut() instanceof Cut.FromFile mesh) {
-            pen.leaf(
-                            "p",
-                            "Its panels were drawn elsewhere: the file "
-                                    + XmlText.cut(Words.oneLine(mesh.mesh().name()), 80)
-                                    + " belongs to it and is not part of this page.")
-                    .line();
-        }
+        read.scenario()
+                .dish()
+                .cut()
+                .fileName()
+                .ifPresent(name -> pen.leaf(
+                                "p",
+                                "Its panels were drawn elsewhere: the file "
+                                        + XmlText.cut(Words.oneLine(name), 80)
+                                        + " belongs to it and is not part of this page.")
+                        .line());
         pen.open("pre", "tabindex", "0", "aria-label", "Text of the scenario")
                 .leaf("code", read.sourceText())
                 .close("pre")

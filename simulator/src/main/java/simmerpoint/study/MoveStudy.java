@@ -111,7 +111,7 @@ public final class MoveStudy {
                     first.target(),
                     step,
                     count,
-                    first.mirror().reflectedShare(),
+                    first.built().mirror().reflectedShare(),
                     Casting.batchSize(Casting.bitsFor(options.rays()))));
         }
         casting.castAll(

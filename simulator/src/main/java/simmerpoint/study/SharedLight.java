@@ -68,8 +68,8 @@ final class SharedLight {
             fromFirst = casting.setup().dishInTarget().inverse().in(setup.dishInTarget());
             plan = maps
                     ? new TargetScene(
-                            scenario.target(), setup, scenario.sun(), scenario.mirror(), options.peakDiscRadius())
-                    : TargetScene.forWatts(scenario.target(), setup, scenario.sun(), scenario.mirror());
+                            scenario.target(), setup, scenario.sun(), scenario.built(), options.peakDiscRadius())
+                    : TargetScene.forWatts(scenario.target(), setup, scenario.sun(), scenario.built());
             replicates = IntStream.range(0, Casting.REPLICATES)
                     .mapToObj(r -> plan.new Replicate())
                     .toList();

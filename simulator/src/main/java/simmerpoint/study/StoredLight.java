@@ -81,7 +81,7 @@ public final class StoredLight {
         Setup setup = scenario.setup();
         Casting.refuseInMirror(casting.surface(), setup, scenario.target());
         TargetScene plan =
-                new TargetScene(scenario.target(), setup, scenario.sun(), scenario.mirror(), options.peakDiscRadius());
+                new TargetScene(scenario.target(), setup, scenario.sun(), scenario.built(), options.peakDiscRadius());
         TargetScene.Replicate[] replicates = new TargetScene.Replicate[Casting.REPLICATES];
         Pose pose = homeInDish.in(setup.dishInTarget());
         try (ReplicateWorkers workers = casting.workers(progress)) {
@@ -109,7 +109,7 @@ public final class StoredLight {
         }
         Setup setup = scenario.setup();
         Casting.refuseInMirror(casting.surface(), setup, scenario.target());
-        TargetScene plan = TargetScene.forWatts(scenario.target(), setup, scenario.sun(), scenario.mirror());
+        TargetScene plan = TargetScene.forWatts(scenario.target(), setup, scenario.sun(), scenario.built());
         Pose pose = homeInDish.in(setup.dishInTarget());
         PanelTally sums = new PanelTally(casting.surface().panels());
         for (List<ReflectedRays> replicate : batches) {

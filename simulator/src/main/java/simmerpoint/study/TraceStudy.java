@@ -34,7 +34,7 @@ public final class TraceStudy {
         this.options = options;
         casting = new Casting(scenario, options);
         plan = new TargetScene(
-                scenario.target(), casting.setup(), scenario.sun(), scenario.mirror(), options.peakDiscRadius());
+                scenario.target(), casting.setup(), scenario.sun(), scenario.built(), options.peakDiscRadius());
         firstBits = options.precision() > 0 ? FIRST_LOOK_BITS : Casting.bitsFor(options.rays());
         replicates = IntStream.range(0, Casting.REPLICATES)
                 .mapToObj(r -> plan.new Replicate())

@@ -2,6 +2,7 @@ package simmerpoint.target;
 
 import java.util.List;
 import java.util.Optional;
+import simmerpoint.dish.built.BuiltDish;
 import simmerpoint.dish.mirror.Mirror;
 import simmerpoint.geometry.Direction;
 import simmerpoint.pan.Pan;
@@ -24,11 +25,11 @@ public final class TargetScene {
      * @param target the pan or disc
      * @param setup where it stands
      * @param sunlight the sun
-     * @param mirror what covers the dish
+     * @param dish as it was built: its mirrors keep part of the light
      * @param peakDiscRadius asked radius of the peak disc, m; kept between a fiftieth of the target's radius and all of it
      */
-    public TargetScene(Target target, Setup setup, Sunlight sunlight, Mirror mirror, double peakDiscRadius) {
-        this(target, setup, sunlight, mirror, TargetGrids.of(target, peakDiscRadius));
+    public TargetScene(Target target, Setup setup, Sunlight sunlight, BuiltDish dish, double peakDiscRadius) {
+        this(target, setup, sunlight, dish.mirror(), TargetGrids.of(target, peakDiscRadius));
     }
 
     private TargetScene(Target target, Setup setup, Sunlight sunlight, Mirror mirror, TargetGrids grids) {
@@ -40,8 +41,8 @@ public final class TargetScene {
     }
 
     /** For watts by face alone: {@link TallyStatistics} then has neither maps nor spot. */
-    public static TargetScene forWatts(Target target, Setup setup, Sunlight sunlight, Mirror mirror) {
-        return new TargetScene(target, setup, sunlight, mirror, TargetGrids.forWatts(target));
+    public static TargetScene forWatts(Target target, Setup setup, Sunlight sunlight, BuiltDish dish) {
+        return new TargetScene(target, setup, sunlight, dish.mirror(), TargetGrids.forWatts(target));
     }
 
     /** What one replicate has caught so far. For one thread at a time. */

@@ -3,8 +3,8 @@ package simmerpoint.tracing;
 import java.util.Arrays;
 import simmerpoint.dish.MirrorPoints;
 import simmerpoint.dish.MirrorSurface;
-import simmerpoint.dish.PanelTilts;
-import simmerpoint.dish.mirror.Mirror;
+import simmerpoint.dish.built.BuiltDish;
+import simmerpoint.dish.built.PanelTilts;
 import simmerpoint.geometry.Direction;
 import simmerpoint.geometry.Pose;
 import simmerpoint.geometry.Rotation;
@@ -48,28 +48,31 @@ public final class LightCaster {
     /**
      * Light for one setup.
      *
-     * @param surface the dish
-     * @param mirror what covers it
-     * @param tilts how its panels sit
+     * @param dish as it was built
+     * @param seed of the tilts of its panels
      * @param sunlight the sun
      * @param setup where everything stands
      * @param jitter standard deviation per axis of the sun's direction seen from a shaking dish, rad
      */
-    public LightCaster(
-            MirrorSurface surface, Mirror mirror, PanelTilts tilts, Sunlight sunlight, Setup setup, double jitter) {
-        this.surface = surface;
-        this.tilts = tilts;
-        spread = MirrorErrorModel.of(mirror, jitter);
+    public LightCaster(BuiltDish dish, long seed, Sunlight sunlight, Setup setup, double jitter) {
+        surface = dish.surface(setup.sunInDish());
+        tilts = dish.panelTilts(surface.panels(), seed);
+        spread = MirrorErrorModel.of(dish.mirror(), jitter);
         sunTable = new SunAngleTable(sunlight.shape());
         beam = sunlight.beamWattsPerSquareMetre();
-        Pose dish = setup.dishInTarget();
-        turn = dish.rotation().rows();
-        origin = dish.origin();
-        Rotation toSun = dish.rotation().after(Rotation.fromZTo(setup.sunInDish()));
+        Pose pose = setup.dishInTarget();
+        turn = pose.rotation().rows();
+        origin = pose.origin();
+        Rotation toSun = pose.rotation().after(Rotation.fromZTo(setup.sunInDish()));
         sunX = toSun.apply(Direction.X.vec());
         sunY = toSun.apply(Direction.Y.vec());
         sunZ = toSun.apply(Direction.Z.vec());
-        hiding = Blocking.of(surface, dish);
+        hiding = Blocking.of(surface, pose);
+    }
+
+    /** The surface of the dish. */
+    public MirrorSurface surface() {
+        return surface;
     }
 
     /** Coordinates each ray needs. */

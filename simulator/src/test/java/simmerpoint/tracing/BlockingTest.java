@@ -7,11 +7,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import simmerpoint.dish.Cut;
 import simmerpoint.dish.DishPlan;
-import simmerpoint.dish.MirrorSurface;
-import simmerpoint.dish.MirrorSurfaces;
-import simmerpoint.dish.PanelTilts;
+import simmerpoint.dish.built.BuildErrors;
+import simmerpoint.dish.cut.BentStrips;
+import simmerpoint.dish.cut.FromFile;
 import simmerpoint.dish.mesh.Mesh;
 import simmerpoint.dish.mirror.Mirror;
 import simmerpoint.geometry.Pose;
@@ -44,11 +43,9 @@ class BlockingTest {
     }
 
     private static LightCaster caster(Setup setup) {
-        DishPlan plan = new DishPlan(1.5, 1, 0, 0, new Cut.FromFile(TWO));
-        MirrorSurface surface = MirrorSurfaces.of(plan, setup.sunInDish());
+        DishPlan plan = new DishPlan(1.5, 1, 0, 0, new FromFile(TWO));
         Sunlight sun = new Sunlight(0.9, 1000, UniformDiscSun.MEAN_SUN);
-        PanelTilts straight = PanelTilts.draw(2, 0, 1);
-        return new LightCaster(surface, Mirror.plain(1, 0.01), straight, sun, setup, 0);
+        return new LightCaster(BuildErrors.NONE.build(plan, Mirror.plain(1, 0.01)), 1, sun, setup, 0);
     }
 
     /** Whether the ray from a ground point meets the floating panel; all in the dish frame. */
@@ -124,8 +121,8 @@ class BlockingTest {
     @Test
     void aBowlHidesNothing() {
         Setup setup = setup(0, 0);
-        DishPlan plan = new DishPlan(1.2, 1, 0, 0, new Cut.BentStrips(12));
-        Blocking hiding = Blocking.of(MirrorSurfaces.of(plan, setup.sunInDish()), setup.dishInTarget());
+        DishPlan plan = new DishPlan(1.2, 1, 0, 0, new BentStrips(12));
+        Blocking hiding = Blocking.of(plan.surface(setup.sunInDish()), setup.dishInTarget());
         assertFalse(hiding.possible());
         assertFalse(hiding.test().stops(new LightBatch(1), 0, 0, 0, 1, 10));
     }
