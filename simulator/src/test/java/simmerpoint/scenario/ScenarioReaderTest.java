@@ -155,8 +155,8 @@ class ScenarioReaderTest {
 
     @ParameterizedTest
     @CsvSource({
-        "uniform-disc, UniformDisc",
-        "limb-darkened, LimbDarkened",
+        "uniform-disc, UniformDiscSun",
+        "limb-darkened, LimbDarkenedSun",
         "gaussian, GaussianSun",
         "circumsolar, CircumsolarSun"
     })
