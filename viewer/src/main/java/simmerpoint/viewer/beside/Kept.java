@@ -5,7 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.Map;
 import java.util.Set;
-import simmerpoint.answer.Words;
+import simmerpoint.quantities.OneLine;
 import simmerpoint.scenario.ReadScenario;
 import simmerpoint.scenario.Variant;
 import simmerpoint.viewer.desk.Desk;
@@ -24,7 +24,7 @@ record Kept(ReadScenario read) {
 
     /** Its title; empty if it has none. */
     String title() {
-        return Words.oneLine(read.scenario().title());
+        return OneLine.of(read.scenario().title());
     }
 
     /** The same for comparing, under a name. */
