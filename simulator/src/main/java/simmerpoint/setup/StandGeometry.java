@@ -60,16 +60,27 @@ public record StandGeometry(
         }
         double up = Math.sin(elevationRadians);
         double level = Math.cos(elevationRadians);
-        double along = dish.focalLengthMetres() + mountBehindMetres + stand.pullBackMetres();
         double clearance = mountHeightMetres + mountBehindMetres * up + lowest(dish, elevationRadians);
         return new StandGeometry(
                 elevationRadians,
-                mountHeightMetres + along * up + stand.raiseMetres(),
-                along * level + stand.slideMetres(),
+                panHeight(dish, elevationRadians, mountBehindMetres, mountHeightMetres, stand),
+                fromMount(dish, mountBehindMetres, stand) * level + stand.slideMetres(),
                 stand.sideMetres(),
                 clearance,
                 mountHeightMetres - clearance,
                 legLean(dish, elevationRadians, mountBehindMetres, mountHeightMetres));
+    }
+
+    /** Height of the pan's underside alone, m; the parameters are those of {@link #of}. */
+    public static double panHeight(
+            DishPlan dish, double elevationRadians, double mountBehindMetres, double mountHeightMetres, Stand stand) {
+        double up = Math.sin(elevationRadians);
+        return mountHeightMetres + fromMount(dish, mountBehindMetres, stand) * up + stand.raiseMetres();
+    }
+
+    /** Distance of the pan from the mount along the axis, m. */
+    private static double fromMount(DishPlan dish, double mountBehindMetres, Stand stand) {
+        return dish.focalLengthMetres() + mountBehindMetres + stand.pullBackMetres();
     }
 
     /** Level distance between the centres of pan and tripod, m. */
