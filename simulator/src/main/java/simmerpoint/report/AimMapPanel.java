@@ -11,6 +11,7 @@ import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
 import java.awt.image.BufferedImage;
 import java.util.List;
+import simmerpoint.drawing.FluxColours;
 import simmerpoint.drawing.chart.Ticks;
 import simmerpoint.study.AimMap;
 

@@ -3,6 +3,7 @@ package simmerpoint.report;
 import java.awt.Graphics2D;
 import java.awt.Rectangle;
 import simmerpoint.answer.Figures;
+import simmerpoint.drawing.FluxColours;
 import simmerpoint.drawing.chart.Ticks;
 
 /** The scale of colours in kW/m². */

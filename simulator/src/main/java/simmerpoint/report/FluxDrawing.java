@@ -5,6 +5,7 @@ import java.util.Base64;
 import java.util.Optional;
 import simmerpoint.answer.Figures;
 import simmerpoint.answer.TargetWords;
+import simmerpoint.drawing.FluxColours;
 import simmerpoint.drawing.chart.Ticks;
 import simmerpoint.sampling.Estimate;
 import simmerpoint.study.TraceResult;

@@ -2,6 +2,7 @@ package simmerpoint.report;
 
 import java.awt.Graphics2D;
 import java.awt.Rectangle;
+import simmerpoint.drawing.FluxColours;
 import simmerpoint.drawing.chart.Ticks;
 
 /** A scale of colours in watts or any other plain unit, from 0. */

@@ -1,6 +1,7 @@
 package simmerpoint.scenario;
 
 import java.util.List;
+import simmerpoint.dish.CutTrait;
 
 /** What must hold between the keys of {@code mirror} and the dish. */
 final class MirrorChecks {
@@ -8,9 +9,8 @@ final class MirrorChecks {
 
     private MirrorChecks() {}
 
-    static void check(Values values, Problems problems) {
-        boolean smooth = values.text("dish.surface.cut").equals(DishKeys.SMOOTH);
-        if (smooth && values.number("mirror.panel-tilt") > 0) {
+    static void check(ScenarioValues values, Problems problems) {
+        if (!DishKeys.cutKind(values).has(CutTrait.PANELS) && values.number("mirror.panel-tilt") > 0) {
             problems.add(
                     values.line("mirror.panel-tilt"),
                     "mirror.panel-tilt",
@@ -21,8 +21,8 @@ final class MirrorChecks {
         }
     }
 
-    private static void missing(String path, Values values, Problems problems) {
-        Key key = Keys.find(path).orElseThrow();
+    private static void missing(String path, ScenarioValues values, Problems problems) {
+        Key key = Keys.get(path);
         problems.add(
                 values.line("mirror.material"),
                 path,

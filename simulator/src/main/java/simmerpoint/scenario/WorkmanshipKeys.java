@@ -5,7 +5,7 @@ import static simmerpoint.units.Dimension.LENGTH;
 import static simmerpoint.units.Dimension.SHARE;
 
 import java.util.List;
-import simmerpoint.dish.Workmanship;
+import simmerpoint.dish.built.Workmanship;
 
 /** The keys of {@code workmanship}: a maker's tolerances. */
 final class WorkmanshipKeys {
@@ -57,7 +57,7 @@ final class WorkmanshipKeys {
                         "Share of the film that lies on bubbles."));
     }
 
-    static Workmanship read(Values v) {
+    static Workmanship read(ScenarioValues v) {
         return new Workmanship(
                 v.number("workmanship.rib-cut"),
                 v.number("workmanship.rib-set"),

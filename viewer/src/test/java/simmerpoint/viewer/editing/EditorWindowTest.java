@@ -263,7 +263,7 @@ class EditorWindowTest {
         open(new Desk());
         FxThread.run(() -> shown.units().set(UnitSystem.INCH));
         assertEquals("47.24 in", ((TextField) control(DIAMETER)).getText());
-        assertEquals(ExampleScenario.text(), shown.desk().state().text());
+        assertEquals(ExampleScenario.text(), shown.desk().state().values().sourceText());
         FxThread.run(() -> shown.units().set(UnitSystem.METRIC));
         assertEquals("1.20 m", ((TextField) control(DIAMETER)).getText());
     }
@@ -315,7 +315,7 @@ class EditorWindowTest {
         assertEquals(Optional.empty(), desk.state().problems().stream().findFirst());
         assertEquals(
                 215,
-                ((simmerpoint.dish.Cut.FromFile)
+                ((simmerpoint.dish.cut.FromFile)
                                 desk.readProperty().get().scenario().dish().cut())
                         .mesh()
                         .polygons());
