@@ -2,6 +2,7 @@ package simmerpoint.answer;
 
 import java.util.ArrayList;
 import java.util.List;
+import simmerpoint.quantities.OneLine;
 import simmerpoint.sampling.Estimate;
 import simmerpoint.study.AimResult;
 import simmerpoint.study.AimTimes;
@@ -25,7 +26,7 @@ public final class AimAnswer {
 
     private static Answer of(AimResult result, UnitSystem system, String panHint) {
         return new Answer(
-                Words.oneLine(result.scenario().title()),
+                OneLine.of(result.scenario().title()),
                 List.of(
                         AimAgainSection.of(result, system, panHint),
                         AimTableSection.of(result, system),

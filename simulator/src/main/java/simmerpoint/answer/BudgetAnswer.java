@@ -2,6 +2,7 @@ package simmerpoint.answer;
 
 import java.util.ArrayList;
 import java.util.List;
+import simmerpoint.quantities.OneLine;
 import simmerpoint.sampling.Estimate;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.study.BudgetResult;
@@ -28,7 +29,7 @@ public final class BudgetAnswer {
     public static Answer of(BudgetResult result, UnitSystem system) {
         BudgetAnswer answer = new BudgetAnswer(result, new Figures(system));
         return new Answer(
-                Words.oneLine(result.scenario().title()),
+                OneLine.of(result.scenario().title()),
                 List.of(
                         new Section("What the flaws cost", answer.costs()),
                         new Section("One step more or less", answer.steps()),

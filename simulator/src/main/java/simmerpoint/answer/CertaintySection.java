@@ -2,6 +2,7 @@ package simmerpoint.answer;
 
 import java.util.ArrayList;
 import java.util.List;
+import simmerpoint.quantities.OneLine;
 import simmerpoint.study.TraceResult;
 
 /** How sure the figures are, and what they came from. */
@@ -38,7 +39,7 @@ final class CertaintySection {
                 + area(result.outlineArea(), figures) + "; sun "
                 + figures.degrees(result.scenario().sun().elevationRadians()) + " high, beam "
                 + Figures.rounded(result.scenario().sun().beamWattsPerSquareMetre(), 3) + "\u00a0W/m², "
-                + Words.oneLine(result.scenario().sun().shape().describe()) + "."));
+                + OneLine.of(result.scenario().sun().shape().describe()) + "."));
         return new Section(CareAnswer.HOW_SURE, items);
     }
 

@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Optional;
 import simmerpoint.dish.CutTrait;
 import simmerpoint.heat.BoilingOutcome;
+import simmerpoint.quantities.OneLine;
+import simmerpoint.quantities.VariantNames;
 import simmerpoint.scenario.DifferingKey;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.scenario.Variant;
@@ -53,7 +55,7 @@ public final class CompareAnswer {
     /** The title of the one file that is varied; empty for several. */
     public static String title(Comparison comparison) {
         Variant first = comparison.best().variant();
-        return first.source().isEmpty() ? Words.oneLine(first.scenario().title()) : "";
+        return first.source().isEmpty() ? OneLine.of(first.scenario().title()) : "";
     }
 
     /** The sentence that answers in watts. */
@@ -164,7 +166,7 @@ public final class CompareAnswer {
                 .toList());
         List<Item> items = new ArrayList<>();
         for (DifferingKey key : keys.subList(0, Math.min(MOST_KEYS, keys.size()))) {
-            List<String> values = key.different().stream().map(Words::oneLine).toList();
+            List<String> values = key.different().stream().map(OneLine::of).toList();
             items.add(new Item.Figure(key.key().path(), CompareWords.enumerated(values, MOST_VALUES)));
         }
         if (keys.isEmpty()) {

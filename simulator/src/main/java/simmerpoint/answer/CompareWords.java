@@ -8,7 +8,7 @@ import simmerpoint.sampling.Estimate;
 import simmerpoint.study.ComparedRow;
 import simmerpoint.study.Comparison;
 
-/** Words for compared cookers that table, sentences and picture share. */
+/** OneLine for compared cookers that table, sentences and picture share. */
 public final class CompareWords {
     private final boolean anyPan;
     private final boolean anyDisc;

@@ -3,6 +3,7 @@ package simmerpoint.answer;
 import simmerpoint.dish.CutTrait;
 import simmerpoint.dish.DishPlan;
 import simmerpoint.dish.MirrorSurface;
+import simmerpoint.quantities.OneLine;
 import simmerpoint.scenario.Scenario;
 
 /** How a dish is cut, with the number and size of its panels and how much of the outline they cover. */
@@ -12,7 +13,7 @@ record CutWords(Scenario scenario, Figures figures) {
         MirrorSurface surface = dish.surface(scenario.setup().sunInDish());
         double share = surface.apertureArea() / surface.outlineArea();
         String panels = dish.cut().description(dish, Figures.count(surface.panels()), figures::length);
-        return Words.oneLine(panels) + (dish.cut().has(CutTrait.PANELS) ? "; they cover " : "; its mirror covers ")
+        return OneLine.of(panels) + (dish.cut().has(CutTrait.PANELS) ? "; they cover " : "; its mirror covers ")
                 + figures.percent(Math.min(1, share)) + " of the outline";
     }
 }

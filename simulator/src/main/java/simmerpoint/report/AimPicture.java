@@ -7,12 +7,13 @@ import simmerpoint.answer.Figures;
 import simmerpoint.answer.Item;
 import simmerpoint.answer.SkyWords;
 import simmerpoint.answer.TargetWords;
-import simmerpoint.answer.Words;
 import simmerpoint.drawing.Row;
 import simmerpoint.drawing.Sheet;
 import simmerpoint.drawing.chart.AimCharts;
 import simmerpoint.drawing.chart.AimMaps;
 import simmerpoint.drawing.output.PngFile;
+import simmerpoint.quantities.OneLine;
+import simmerpoint.quantities.Version;
 import simmerpoint.study.AimResult;
 import simmerpoint.units.UnitSystem;
 
@@ -35,7 +36,7 @@ public final class AimPicture {
     }
 
     private static Sheet sheet(AimResult result, UnitSystem system) {
-        String title = Words.oneLine(result.scenario().title());
+        String title = OneLine.of(result.scenario().title());
         var items = AimAnswer.of(result, system).sections().get(0).items();
         AimCharts charts = new AimCharts(result);
         String noun = TargetWords.of(result.scenario().target()).noun();

@@ -2,10 +2,10 @@ package simmerpoint.report;
 
 import java.awt.image.BufferedImage;
 import simmerpoint.answer.BudgetAnswer;
-import simmerpoint.answer.Words;
 import simmerpoint.drawing.Sheet;
 import simmerpoint.drawing.chart.BudgetChart;
 import simmerpoint.drawing.output.PngFile;
+import simmerpoint.quantities.OneLine;
 import simmerpoint.study.BudgetResult;
 import simmerpoint.units.UnitSystem;
 
@@ -27,7 +27,7 @@ public final class BudgetPicture {
     }
 
     private static Sheet sheet(BudgetResult result, UnitSystem system) {
-        String title = Words.oneLine(result.scenario().title());
+        String title = OneLine.of(result.scenario().title());
         return new Sheet(title.isEmpty() ? "What the flaws cost" : title)
                 .subtitle(BudgetAnswer.first(result, system))
                 .gap(14)

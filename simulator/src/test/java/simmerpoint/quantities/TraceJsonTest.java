@@ -1,4 +1,4 @@
-package simmerpoint.report;
+package simmerpoint.quantities;
 
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
@@ -16,10 +16,11 @@ import net.jqwik.api.Property;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import simmerpoint.report.SampleResults;
 import simmerpoint.study.TraceResult;
 
 /** Read back by a general library. */
-class JsonReportTest {
+class TraceJsonTest {
     private static final List<String> TRACED = List.of(
             "outline_power_W",
             "gap_power_W",
@@ -44,7 +45,7 @@ class JsonReportTest {
             "radius_95_m");
 
     private static JsonNode read(TraceResult result) throws IOException {
-        return new ObjectMapper().readTree(JsonReport.bytes(result));
+        return new ObjectMapper().readTree(TraceQuantities.DOCUMENT.json(result));
     }
 
     @Test
@@ -111,10 +112,14 @@ class JsonReportTest {
         one.remove("run");
         two.remove("run");
         assertEquals(one.toString(), two.toString());
-        String text = new String(JsonReport.bytes(SampleResults.onThreads(1, 0.5)), StandardCharsets.UTF_8);
-        String other = new String(JsonReport.bytes(SampleResults.onThreads(16, 0.07)), StandardCharsets.UTF_8);
+        String text =
+                new String(TraceQuantities.DOCUMENT.json(SampleResults.onThreads(1, 0.5)), StandardCharsets.UTF_8);
+        String other =
+                new String(TraceQuantities.DOCUMENT.json(SampleResults.onThreads(16, 0.07)), StandardCharsets.UTF_8);
         assertEquals(text.substring(0, text.indexOf("\"run\"")), other.substring(0, other.indexOf("\"run\"")));
-        assertArrayEquals(JsonReport.bytes(SampleResults.tight()), JsonReport.bytes(SampleResults.tight()));
+        assertArrayEquals(
+                TraceQuantities.DOCUMENT.json(SampleResults.tight()),
+                TraceQuantities.DOCUMENT.json(SampleResults.tight()));
     }
 
     @Test

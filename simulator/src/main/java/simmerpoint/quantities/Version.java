@@ -1,4 +1,4 @@
-package simmerpoint.report;
+package simmerpoint.quantities;
 
 import java.io.IOException;
 import java.io.InputStream;

@@ -1,16 +1,16 @@
-package simmerpoint.answer;
+package simmerpoint.quantities;
 
 /** Text from outside made fit to be shown. */
-public final class Words {
-    private Words() {}
+public final class OneLine {
+    private OneLine() {}
 
     /**
      * {@code text} on one line: control characters (which could steer a terminal), invisible characters that reorder
      * text, and line breaks become single spaces.
      */
-    public static String oneLine(String text) {
+    public static String of(String text) {
         StringBuilder out = new StringBuilder();
-        text.codePoints().map(Words::visible).forEach(out::appendCodePoint);
+        text.codePoints().map(OneLine::visible).forEach(out::appendCodePoint);
         return out.toString().strip().replaceAll(" {2,}", " ");
     }
 

@@ -1,4 +1,4 @@
-package simmerpoint.answer;
+package simmerpoint.quantities;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -45,7 +45,7 @@ public final class VariantNames {
     }
 
     /** The values alone, to stand under {@link #head}: "24, household mirror". */
-    String cell(Variant variant) {
+    public String cell(Variant variant) {
         return joined(variant, List.copyOf(told(variant).values()));
     }
 
@@ -54,20 +54,20 @@ public final class VariantNames {
         Map<String, String> told = new LinkedHashMap<>();
         variant.varied().forEach((path, value) -> {
             if (shortNames.containsKey(path)) {
-                told.put(path, Words.oneLine(value));
+                told.put(path, OneLine.of(value));
             }
         });
         return told;
     }
 
     private static String joined(Variant variant, List<String> parts) {
-        String source = Words.oneLine(variant.source());
+        String source = OneLine.of(variant.source());
         String values = String.join(", ", parts);
         return source.isEmpty() || values.isEmpty() ? source + values : source + ": " + values;
     }
 
     /** What the values are: "sectors, material", "cooker". */
-    String head() {
+    public String head() {
         return severalFiles || shortNames.isEmpty() ? "cooker" : String.join(",\n", shortNames.values());
     }
 }

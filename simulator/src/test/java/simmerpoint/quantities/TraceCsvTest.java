@@ -1,4 +1,4 @@
-package simmerpoint.report;
+package simmerpoint.quantities;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -8,11 +8,12 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
+import simmerpoint.report.SampleResults;
 import simmerpoint.study.TraceResult;
 
-class CsvReportTest {
+class TraceCsvTest {
     private static List<String> lines(TraceResult result) {
-        return new String(CsvReport.bytes(result), StandardCharsets.UTF_8)
+        return new String(TraceQuantities.DOCUMENT.csv(result), StandardCharsets.UTF_8)
                 .lines()
                 .toList();
     }
@@ -44,9 +45,9 @@ class CsvReportTest {
                 * result.maps().wall().orElseThrow().cellHeight();
         Map<String, Double> sums = power(result);
         double underside = result.ledger().underside().value();
-        assertEquals(underside, sums.get("underside") * 1000 * cell, 2e-6 * underside);
+        assertEquals(underside, sums.get("underside") * cell, 2e-6 * underside);
         double wall = result.ledger().wall().value();
-        assertEquals(wall, sums.get("wall") * 1000 * wallCell, 2e-6 * wall);
+        assertEquals(wall, sums.get("wall") * wallCell, 2e-6 * wall);
         assertEquals(0, sums.get("lid"));
     }
 
@@ -56,9 +57,9 @@ class CsvReportTest {
                 .filter(l -> l.startsWith("plane,"))
                 .toList();
         assertEquals(120 * 120, rows.size());
-        assertTrue(rows.get(0).startsWith("plane,-202.3,-202.3,"), rows.get(0));
-        assertTrue(rows.get(1).startsWith("plane,-198.9,-202.3,"), rows.get(1));
-        assertTrue(rows.get(120).startsWith("plane,-202.3,-198.9,"), rows.get(120));
+        assertTrue(rows.get(0).startsWith("plane,-0.2023,-0.2023,"), rows.get(0));
+        assertTrue(rows.get(1).startsWith("plane,-0.1989,-0.2023,"), rows.get(1));
+        assertTrue(rows.get(120).startsWith("plane,-0.2023,-0.1989,"), rows.get(120));
     }
 
     @Test
