@@ -152,14 +152,14 @@ final class DayLightReader {
 
     private BeamRangeModel measured(String key, SunMoment moment) {
         try {
-            return BeamRangeModel.none(EsraSky.matching(v.number(key), moment));
+            return BeamRangeModel.exact(EsraSky.matching(v.number(key), moment));
         } catch (IllegalArgumentException e) {
             tell(
                     key,
                     "no air without clouds gives a beam of " + v.shown(key) + " while the sun stands "
                             + METRIC.degrees(moment.position().elevationRadians())
                             + " high, as it does then and there; check beam, date and time");
-            return BeamRangeModel.none(clear());
+            return BeamRangeModel.exact(clear());
         }
     }
 
