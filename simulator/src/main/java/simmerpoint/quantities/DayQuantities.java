@@ -181,7 +181,7 @@ public final class DayQuantities {
                 .group(
                         "place",
                         "where the cooker stands",
-                        result -> result.day().place(),
+                        result -> result.day().site(),
                         PLACE)
                 .text(
                         "sky",
@@ -191,6 +191,6 @@ public final class DayQuantities {
     }
 
     private static List<String> zone(DayResult result) {
-        return List.of("zone: " + result.day().place().zone());
+        return List.of("zone: " + result.day().site().zone());
     }
 }

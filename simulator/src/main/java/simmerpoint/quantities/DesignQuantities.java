@@ -17,11 +17,7 @@ import simmerpoint.study.DishSketch;
 public final class DesignQuantities {
     private static final Fields<DishSketch> SKETCH = Fields.<DishSketch>none()
             .whole("panels", "number of panels", dish -> dish.layout().panels())
-            .text(
-                    "cut",
-                    "how it is cut",
-                    List.of("bent-strips", "flat-rings"),
-                    dish -> dish.layout().bent() ? "bent-strips" : "flat-rings")
+            .text("cut", "how it is cut", dish -> dish.layout().cut().word())
             .whole("sectors", "number of sectors", dish -> dish.layout().sectors())
             .whole("rings", "number of rings", dish -> dish.layout().rings())
             .number("diameter_m", "diameter across the corners", dish -> dish.diameterCentimetres() / 100.0)

@@ -106,7 +106,7 @@ public final class MoveStudy {
         double spacing = (to - from) / (count - 1);
         Scenario first = scenario.withStand(move.from(scenario.stand(), from));
         Casting casting = new Casting(first, options);
-        if (casting.caster().hiding().possible()) {
+        if (casting.caster().blocking().possible()) {
             throw new IllegalArgumentException(
                     "panels of this dish can hide each other: trace it position by position");
         }

@@ -87,15 +87,15 @@ final class SharedLight {
             if (views[r] == null) {
                 views[r] = light.new FrameTransform();
             }
-            return views[r].from(fromFirst);
+            return views[r].apply(fromFirst);
         }
 
         TallyStatistics figures() {
-            return plan.figures(replicates);
+            return plan.statistics(replicates);
         }
 
         PairedWatts watts(TallyStatistics figures) {
-            Optional<HeatResult> heat = HeatResult.of(scenario, figures.faces());
+            Optional<HeatResult> heat = HeatResult.of(scenario, figures.caughtByFace());
             return new PairedWatts(
                     scenario,
                     casting.surface().outlineArea(),

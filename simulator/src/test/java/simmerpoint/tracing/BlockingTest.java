@@ -61,7 +61,7 @@ class BlockingTest {
     void theFloatingPanelHidesTheSun(double driftUp, double driftSide) {
         Setup setup = setup(driftUp, driftSide);
         LightCaster caster = caster(setup);
-        assertTrue(caster.hiding().possible());
+        assertTrue(caster.blocking().possible());
         ScrambledSobol sobol = new ScrambledSobol(caster.dimensions(), 1, 0);
         LightCaster.BatchCaster beam = caster.new BatchCaster(sobol, sobol.block(14, 0));
         Pose toDish = setup.dishInTarget().inverse();
@@ -94,7 +94,7 @@ class BlockingTest {
         ScrambledSobol sobol = new ScrambledSobol(caster.dimensions(), 2, 0);
         LightCaster.BatchCaster beam = caster.new BatchCaster(sobol, sobol.block(13, 0));
         Pose toDish = setup.dishInTarget().inverse();
-        Blocking.Test test = caster.hiding().test();
+        Blocking.Test test = caster.blocking().test();
         ReflectedDirections out = new ReflectedDirections(beam.batchSize());
         int stopped = 0;
         for (long k = 0; k < beam.batches(); k++) {
@@ -107,11 +107,11 @@ class BlockingTest {
                 if (light.panel[i] == 0) {
                     boolean wanted = underThePanel(point, inDish);
                     double there = (FLOAT - point.z()) / inDish.z();
-                    assertEquals(wanted, test.stops(light, i, d.x(), d.y(), d.z(), 1.001 * there));
-                    assertFalse(test.stops(light, i, d.x(), d.y(), d.z(), 0.999 * there), "ends before the panel");
+                    assertEquals(wanted, test.blocks(light, i, d.x(), d.y(), d.z(), 1.001 * there));
+                    assertFalse(test.blocks(light, i, d.x(), d.y(), d.z(), 0.999 * there), "ends before the panel");
                     stopped += wanted ? 1 : 0;
                 } else if (light.panel[i] == 1) {
-                    assertFalse(test.stops(light, i, d.x(), d.y(), d.z(), 10), "nothing above the panel");
+                    assertFalse(test.blocks(light, i, d.x(), d.y(), d.z(), 10), "nothing above the panel");
                 }
             }
         }
@@ -122,8 +122,8 @@ class BlockingTest {
     void aBowlHidesNothing() {
         Setup setup = setup(0, 0);
         DishPlan plan = new DishPlan(1.2, 1, 0, 0, new BentStrips(12));
-        Blocking hiding = Blocking.of(plan.surface(setup.sunInDish()), setup.dishInTarget());
-        assertFalse(hiding.possible());
-        assertFalse(hiding.test().stops(new LightBatch(1), 0, 0, 0, 1, 10));
+        Blocking blocking = Blocking.of(plan.surface(setup.sunInDish()), setup.dishInTarget());
+        assertFalse(blocking.possible());
+        assertFalse(blocking.test().blocks(new LightBatch(1), 0, 0, 0, 1, 10));
     }
 }

@@ -109,14 +109,14 @@ final class MeshSurface implements MirrorSurface {
     @Override
     public double heightAt(double x, double y) {
         TriangleTree.Query query = tree.new Query();
-        if (!query.meets(x, y, top + 1, 0, 0, -1, 0, FAR, -1)) {
+        if (!query.anyHit(x, y, top + 1, 0, 0, -1, 0, FAR, -1)) {
             return Double.NEGATIVE_INFINITY;
         }
         double low = 0;
         double high = FAR;
         for (int i = 0; i < 60; i++) {
             double middle = 0.5 * (low + high);
-            if (query.meets(x, y, top + 1, 0, 0, -1, 0, middle, -1)) {
+            if (query.anyHit(x, y, top + 1, 0, 0, -1, 0, middle, -1)) {
                 high = middle;
             } else {
                 low = middle;
@@ -174,7 +174,7 @@ final class MeshSurface implements MirrorSurface {
         out.ny[i] = 0;
         out.nz[i] = 1;
         out.panel[i] = MirrorPoints.GAP;
-        boolean mirror = query.meets(out.x[i], out.y[i], out.z[i], -sun.x(), -sun.y(), -sun.z(), -FAR, FAR, -1);
+        boolean mirror = query.anyHit(out.x[i], out.y[i], out.z[i], -sun.x(), -sun.y(), -sun.z(), -FAR, FAR, -1);
         out.area[i] = mirror ? 0 : hull.area / gapShare;
     }
 }

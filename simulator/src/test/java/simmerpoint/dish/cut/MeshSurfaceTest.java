@@ -57,7 +57,7 @@ class MeshSurfaceTest {
     /** Flat frame: under a slanting sun the hole is as large in plan, since hole and frame are in one plane. */
     @Test
     void aHoleInOnePlaneIsAsLargeUnderASlantingSun() {
-        gapIs(0.16, new MeshSurface(FRAME, Direction.offZ(0.5, -0.3)), 76_002);
+        gapIs(0.16, new MeshSurface(FRAME, Direction.tiltedFromZ(0.5, -0.3)), 76_002);
     }
 
     /** Two squares of side 1, 0.5 apart, one 0.2 above the other: a sun slanting by tan t narrows the slit by 0.2·tan t. */
@@ -130,7 +130,10 @@ class MeshSurfaceTest {
         assertTrue(surface.blockingPanels().isEmpty());
         assertFalse(new MeshSurface(bowl(0.05), Direction.Z).blockingPanels().isEmpty(), "one panel lifted");
         assertFalse(
-                new MeshSurface(bowl, Direction.offZ(1.2, 0)).blockingPanels().isEmpty(), "sun far off the axis");
+                new MeshSurface(bowl, Direction.tiltedFromZ(1.2, 0))
+                        .blockingPanels()
+                        .isEmpty(),
+                "sun far off the axis");
     }
 
     /** Twelve trapezoids round a hub; the first one lifted. */
