@@ -12,6 +12,7 @@ import java.awt.geom.Path2D;
 import java.awt.image.BufferedImage;
 import java.util.List;
 import simmerpoint.drawing.chart.Ticks;
+import simmerpoint.drawing.map.FluxColours;
 import simmerpoint.study.AimMap;
 
 /** One map of watts over two angles, with the line of the tolerance. */
@@ -33,6 +34,13 @@ final class AimMapPanel {
         this.top = top;
     }
 
+    private static Shape cross(double x, double y) {
+        Path2D path = new Path2D.Double();
+        path.append(new Line2D.Double(x - 11, y, x + 11, y), false);
+        path.append(new Line2D.Double(x, y - 11, x, y + 11), false);
+        return path;
+    }
+
     /** Colours, tolerance and axes. */
     void paint(String title, double toleranceWatts, String up, String right) {
         g.setColor(Brush.INK);
@@ -45,7 +53,7 @@ final class AimMapPanel {
         place.scale(box.width, box.height);
         Shape line = place.createTransformedShape(field.isoline(toleranceWatts));
         brush.outlined(line, null);
-        brush.outlined(SpotMarks.cross(x(0), y(0)), null);
+        brush.outlined(cross(x(0), y(0)), null);
         axes();
     }
 

@@ -1,4 +1,4 @@
-package simmerpoint.report;
+package simmerpoint.drawing.map;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
