@@ -11,8 +11,8 @@ import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
 import java.awt.image.BufferedImage;
 import java.util.List;
+import simmerpoint.drawing.FluxColours;
 import simmerpoint.drawing.chart.Ticks;
-import simmerpoint.drawing.map.FluxColours;
 import simmerpoint.study.AimMap;
 
 /** One map of watts over two angles, with the line of the tolerance. */

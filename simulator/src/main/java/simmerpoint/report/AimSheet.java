@@ -12,7 +12,8 @@ import simmerpoint.answer.Figures;
 import simmerpoint.answer.Item;
 import simmerpoint.answer.SkyWords;
 import simmerpoint.answer.TargetWords;
-import simmerpoint.answer.Words;
+import simmerpoint.quantities.OneLine;
+import simmerpoint.quantities.Version;
 import simmerpoint.study.AimCurve;
 import simmerpoint.study.AimLead;
 import simmerpoint.study.AimMap;
@@ -82,7 +83,7 @@ final class AimSheet {
 
     private void heading(Graphics2D g, Brush brush) {
         g.setColor(Brush.INK);
-        String title = Words.oneLine(result.scenario().title());
+        String title = OneLine.of(result.scenario().title());
         brush.line(title.isEmpty() ? "Aiming" : title, Brush.bold(30), 13, MARGIN, 52, INNER);
         var items = AimAnswer.of(result, system).sections().get(0).items();
         brush.paragraph(((Item.Sentence) items.get(0)).text(), Brush.font(19), MARGIN, 88, INNER);

@@ -7,9 +7,9 @@ import java.util.Set;
 import simmerpoint.answer.CareAnswer;
 import simmerpoint.answer.Item;
 import simmerpoint.answer.KeyFigures;
-import simmerpoint.answer.Words;
 import simmerpoint.drawing.output.XmlText;
 import simmerpoint.drawing.output.XmlWriter;
+import simmerpoint.quantities.OneLine;
 import simmerpoint.scenario.ReadScenario;
 import simmerpoint.study.WholeStudy;
 import simmerpoint.units.UnitSystem;
@@ -52,7 +52,7 @@ public final class CookerReport {
     }
 
     private byte[] bytes() {
-        String words = Words.oneLine(result.trace().scenario().title());
+        String words = OneLine.of(result.trace().scenario().title());
         String title = words.isEmpty() ? NAMELESS : words;
         List<HtmlChapter> chapters = chapters();
         return HtmlPage.bytes(title, pen -> {

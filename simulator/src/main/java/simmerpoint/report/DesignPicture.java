@@ -14,8 +14,8 @@ import simmerpoint.answer.Answer;
 import simmerpoint.answer.DesignAnswer;
 import simmerpoint.answer.Figures;
 import simmerpoint.answer.Item;
-import simmerpoint.answer.Words;
 import simmerpoint.drawing.chart.Ticks;
+import simmerpoint.quantities.OneLine;
 import simmerpoint.study.DesignChoice;
 import simmerpoint.study.DesignResult;
 import simmerpoint.study.DishSketch;
@@ -104,7 +104,7 @@ public final class DesignPicture {
 
     private void heading() {
         g.setColor(Brush.INK);
-        String title = Words.oneLine(result.scenario().title());
+        String title = OneLine.of(result.scenario().title());
         brush.line(title.isEmpty() ? "Dishes that do it" : title, Brush.bold(28), 14, 40, 52, WIDTH - 80.0);
         Answer answer = DesignAnswer.of(result, system);
         String first = ((Item.Sentence) answer.sections().get(0).items().get(0)).text();

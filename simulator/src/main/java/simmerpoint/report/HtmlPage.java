@@ -12,6 +12,7 @@ import java.util.function.Consumer;
 import simmerpoint.drawing.output.SvgStyles;
 import simmerpoint.drawing.output.XmlText;
 import simmerpoint.drawing.output.XmlWriter;
+import simmerpoint.quantities.Version;
 
 /**
  * The frame of a page that stands alone: it asks for nothing from anywhere, runs no script, and says so in a rule that

@@ -3,12 +3,13 @@ package simmerpoint.report;
 import java.awt.image.BufferedImage;
 import simmerpoint.answer.Figures;
 import simmerpoint.answer.MoveWords;
-import simmerpoint.answer.Words;
 import simmerpoint.drawing.Sheet;
 import simmerpoint.drawing.chart.LevelKey;
 import simmerpoint.drawing.chart.MoveChart;
 import simmerpoint.drawing.chart.MoveKey;
 import simmerpoint.drawing.output.PngFile;
+import simmerpoint.quantities.OneLine;
+import simmerpoint.quantities.Version;
 import simmerpoint.study.PanMove;
 import simmerpoint.study.PanResult;
 import simmerpoint.units.UnitSystem;
@@ -28,7 +29,7 @@ public final class PanPicture {
     }
 
     private static Sheet sheet(PanResult result, UnitSystem system) {
-        String title = Words.oneLine(result.base().scenario().title());
+        String title = OneLine.of(result.base().scenario().title());
         Sheet sheet = new Sheet(title.isEmpty() ? "Where the pan stands" : title)
                 .subtitle("What the pan takes up, how hot its hottest spot gets and what its water does, over the three"
                         + " moves")

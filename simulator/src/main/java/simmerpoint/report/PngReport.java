@@ -3,13 +3,14 @@ package simmerpoint.report;
 import java.awt.image.BufferedImage;
 import simmerpoint.answer.Figures;
 import simmerpoint.answer.TargetWords;
-import simmerpoint.answer.Words;
 import simmerpoint.drawing.Paragraph;
 import simmerpoint.drawing.Sheet;
 import simmerpoint.drawing.TextStyle;
 import simmerpoint.drawing.map.PlaneMap;
 import simmerpoint.drawing.map.WallMap;
 import simmerpoint.drawing.output.PngFile;
+import simmerpoint.quantities.OneLine;
+import simmerpoint.quantities.Version;
 import simmerpoint.study.TraceResult;
 import simmerpoint.units.UnitSystem;
 
@@ -33,7 +34,7 @@ public final class PngReport {
     }
 
     private static Sheet sheet(TraceResult result, UnitSystem system) {
-        String title = Words.oneLine(result.scenario().title());
+        String title = OneLine.of(result.scenario().title());
         Sheet sheet = new Sheet(title.isEmpty() ? "Flux map" : title)
                 .subtitle(
                         TargetWords.of(result.scenario().target()).isPan()

@@ -13,6 +13,7 @@ import simmerpoint.answer.ScenarioAnswer;
 import simmerpoint.answer.Section;
 import simmerpoint.answer.TraceAnswer;
 import simmerpoint.drawing.output.XmlWriter;
+import simmerpoint.quantities.Version;
 import simmerpoint.scenario.ReadScenario;
 import simmerpoint.study.AimResult;
 import simmerpoint.study.BudgetResult;

@@ -2,8 +2,8 @@ package simmerpoint.report;
 
 import java.awt.Graphics2D;
 import java.awt.Rectangle;
+import simmerpoint.drawing.FluxColours;
 import simmerpoint.drawing.chart.Ticks;
-import simmerpoint.drawing.map.FluxColours;
 
 /** A scale of colours in watts or any other plain unit, from 0. */
 final class WattBar {

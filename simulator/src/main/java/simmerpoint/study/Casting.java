@@ -3,9 +3,6 @@ package simmerpoint.study;
 import java.util.Locale;
 import java.util.stream.IntStream;
 import simmerpoint.dish.MirrorSurface;
-import simmerpoint.dish.MirrorSurfaces;
-import simmerpoint.dish.PanelTilts;
-import simmerpoint.dish.mirror.Mirror;
 import simmerpoint.pan.Target;
 import simmerpoint.sampling.ScrambledSobol;
 import simmerpoint.scenario.Scenario;
@@ -24,7 +21,6 @@ final class Casting {
 
     private static final int LEAST_BITS = 6;
 
-    private final MirrorSurface surface;
     private final Setup setup;
     private final LightCaster caster;
     private final ScrambledSobol[] samples;
@@ -32,12 +28,13 @@ final class Casting {
 
     Casting(Scenario scenario, TraceOptions options) {
         setup = scenario.setup();
-        Mirror mirror = scenario.builtMirror();
-        surface = MirrorSurfaces.of(scenario.builtDish(), setup.sunInDish());
-        refuseInMirror(surface, setup, scenario.target());
-        PanelTilts tilts = PanelTilts.draw(surface.panels(), mirror.panelTiltRadians(), options.seed());
         caster = new LightCaster(
-                surface, mirror, tilts, scenario.sun(), setup, scenario.aim().jitterRadians());
+                scenario.built(),
+                options.seed(),
+                scenario.sun(),
+                setup,
+                scenario.aim().jitterRadians());
+        refuseInMirror(caster.surface(), setup, scenario.target());
         samples = IntStream.range(0, REPLICATES)
                 .mapToObj(r -> new ScrambledSobol(caster.dimensions(), options.seed(), r))
                 .toArray(ScrambledSobol[]::new);
@@ -47,7 +44,7 @@ final class Casting {
     /** Refuses a scenario whose target would stand in the mirror. */
     static void refuseInMirror(Scenario scenario) {
         Setup setup = scenario.setup();
-        refuseInMirror(MirrorSurfaces.of(scenario.dish(), setup.sunInDish()), setup, scenario.target());
+        refuseInMirror(scenario.dish().surface(setup.sunInDish()), setup, scenario.target());
     }
 
     /** Refuses a target that would stand in the mirror. */
@@ -64,7 +61,7 @@ final class Casting {
     /** Whether the target stands clear of the mirror. */
     static boolean hasRoom(Scenario scenario) {
         Setup setup = scenario.setup();
-        MirrorSurface surface = MirrorSurfaces.of(scenario.dish(), setup.sunInDish());
+        MirrorSurface surface = scenario.dish().surface(setup.sunInDish());
         return Clearance.aboveMirror(surface, setup, scenario.target()) > 0;
     }
 
@@ -108,7 +105,7 @@ final class Casting {
     }
 
     MirrorSurface surface() {
-        return surface;
+        return caster.surface();
     }
 
     Setup setup() {

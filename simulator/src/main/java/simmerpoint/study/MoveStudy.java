@@ -100,7 +100,7 @@ public final class MoveStudy {
         double spacing = (to - from) / (count - 1);
         Scenario first = scenario.withStand(move.from(scenario.stand(), from));
         Casting casting = new Casting(first, options);
-        if (casting.caster().hiding().possible()) {
+        if (casting.caster().blocking().possible()) {
             throw new IllegalArgumentException(
                     "panels of this dish can hide each other: trace it position by position");
         }
@@ -111,7 +111,7 @@ public final class MoveStudy {
                     first.target(),
                     step,
                     count,
-                    first.mirror().reflectedShare(),
+                    first.built().mirror().reflectedShare(),
                     Casting.batchSize(Casting.bitsFor(options.rays()))));
         }
         casting.castAll(

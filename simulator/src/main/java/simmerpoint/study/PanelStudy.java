@@ -21,7 +21,7 @@ public final class PanelStudy {
      */
     public static PanelWatts run(Scenario scenario, TraceOptions options, Progress progress) {
         Casting casting = new Casting(scenario, options);
-        TargetScene plan = TargetScene.forWatts(scenario.target(), casting.setup(), scenario.sun(), scenario.mirror());
+        TargetScene plan = TargetScene.forWatts(scenario.target(), casting.setup(), scenario.sun(), scenario.built());
         int bits = Casting.bitsFor(options.rays());
         PanelTally[] sums = IntStream.range(0, Casting.REPLICATES)
                 .mapToObj(r -> new PanelTally(casting.surface().panels()))

@@ -29,6 +29,7 @@ import simmerpoint.answer.Item;
 import simmerpoint.answer.PanAnswer;
 import simmerpoint.answer.Section;
 import simmerpoint.drawing.output.XmlWriter;
+import simmerpoint.quantities.Version;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.scenario.ScenarioReader;
 import simmerpoint.study.DayPlan;

@@ -14,7 +14,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import simmerpoint.drawing.Box;
 import simmerpoint.drawing.Drawing;
-import simmerpoint.drawing.map.FluxColours;
+import simmerpoint.drawing.FluxColours;
 import simmerpoint.drawing.map.MapFrame;
 import simmerpoint.drawing.map.PlaneMap;
 import simmerpoint.drawing.map.WallMap;

@@ -35,7 +35,6 @@ record MoveAxis(
     static final double FOOT = 37;
 
     private static final double INCH = 0.0254;
-    private static final double UNITS_PER_MARK = 48;
     private static final double SAMPLE = 22;
     private static final double OUT = 50;
     private static final double GAP = 5;
@@ -66,8 +65,7 @@ record MoveAxis(
     /** Marks below, and what the two ways mean. */
     void lengths(Plot plot, Box whole) {
         double unit = units == UnitSystem.INCH ? INCH : 0.01;
-        int wanted = (int) Math.max(2, Math.min(10, plot.box().width() / UNITS_PER_MARK));
-        for (double mark : Ticks.between(low / unit, high / unit, wanted)) {
+        for (double mark : plot.columns(low / unit, high / unit)) {
             plot.below(mark * unit, Ticks.text(mark));
         }
         Canvas canvas = plot.canvas();

@@ -70,6 +70,12 @@ public record Plot(Canvas canvas, Box box, Scale x, Scale y) {
         }
     }
 
+    /** Marks below from one figure to a larger one, if these are the ends of the frame in any measure. */
+    public List<Double> columns(double low, double high) {
+        return Ticks.spaced(
+                low, high, box.width() / (high - low), text -> canvas.metrics().width(text, Text.SIZE, false));
+    }
+
     /** A mark below with its words. */
     public void below(double figure, String words) {
         canvas.line(Style.TICK, x.at(figure), box.bottom(), x.at(figure), box.bottom() + TICK);

@@ -2,11 +2,14 @@ package simmerpoint.drawing.chart;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.ToDoubleFunction;
 import simmerpoint.answer.Figures;
 
 /** Round marks of scales: steps of 1, 2 or 5 times a power of ten. */
 public final class Ticks {
     private static final double TINY = 1e-9;
+    private static final double LEAST_APART = 30;
+    private static final double BETWEEN = 12;
 
     private Ticks() {}
 
@@ -24,8 +27,27 @@ public final class Ticks {
 
     /** Marks from one figure to a larger one, about {@code wanted} of them, 0 among them if it lies between. */
     public static List<Double> between(double low, double high, int wanted) {
+        return between(low, high, below((high - low) / wanted));
+    }
+
+    /** Marks from one figure to a larger one as close as their text can stand beside each other, {@code perFigure} units apart. */
+    public static List<Double> spaced(double low, double high, double perFigure, ToDoubleFunction<String> width) {
+        double step = below(LEAST_APART / perFigure);
+        while (true) {
+            List<Double> marks = between(low, high, step);
+            double widest = marks.stream()
+                    .mapToDouble(m -> width.applyAsDouble(text(m)))
+                    .max()
+                    .orElse(0);
+            if (step * perFigure >= widest + BETWEEN || marks.size() < 2) {
+                return marks;
+            }
+            step = below(2.5 * step);
+        }
+    }
+
+    private static List<Double> between(double low, double high, double step) {
         List<Double> marks = new ArrayList<>();
-        double step = below((high - low) / wanted);
         double most = high + TINY * Math.max(Math.abs(high), step);
         for (long k = (long) Math.ceil(low / step - TINY); k * step <= most; k++) {
             marks.add(k * step);

@@ -1,5 +1,6 @@
 package simmerpoint.drawing.map;
 
+import simmerpoint.drawing.FluxColours;
 import simmerpoint.drawing.Raster;
 import simmerpoint.target.FluxMap;
 

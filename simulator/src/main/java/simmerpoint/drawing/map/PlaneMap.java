@@ -9,6 +9,7 @@ import simmerpoint.drawing.Drawing;
 import simmerpoint.drawing.Style;
 import simmerpoint.drawing.Text;
 import simmerpoint.drawing.TextMetrics;
+import simmerpoint.drawing.chart.ColourBar;
 import simmerpoint.sampling.Estimate;
 import simmerpoint.study.TraceResult;
 import simmerpoint.target.FluxMap;
@@ -21,6 +22,11 @@ import simmerpoint.units.UnitSystem;
  */
 public final class PlaneMap implements Drawing {
     private static final double LINE = 17;
+    private static final double GAP = 8;
+
+    /** Room for the colours from the edge of the map to the right. */
+    private static final double BAR = GAP + ColourBar.WIDTH;
+
     private static final double WIDE = 480;
     private static final double WIDE_SHARE = 0.56;
     private static final double KEY_LEAST = 130;
@@ -62,7 +68,7 @@ public final class PlaneMap implements Drawing {
     }
 
     private static double printed(double width) {
-        return width < WIDE ? width - ColourBar.ROOM : WIDE_SHARE * width;
+        return width < WIDE ? width - BAR - 2 : WIDE_SHARE * width;
     }
 
     private Facing facing() {
@@ -80,14 +86,14 @@ public final class PlaneMap implements Drawing {
     public MapFrame frame(Box box) {
         if (live.isEmpty()) {
             double side = printed(box.width());
-            return MapFrame.in(map, facing(), box.x(), box.y() + LINE, side, side);
+            return MapFrame.in(map, facing(), box.x() + 1, box.y() + LINE, side, side);
         }
-        double side = Math.min(box.height() - 2 * LINE - 2, box.width() - ColourBar.ROOM);
-        double withKey = Math.min(side, box.width() - ColourBar.ROOM - KEY_LEAST);
+        double side = Math.min(box.height() - 2 * LINE - 2, box.width() - BAR);
+        double withKey = Math.min(side, box.width() - BAR - KEY_LEAST);
         boolean hasKey = live.get().key() && withKey >= SMALLEST_WITH_KEY;
         double used = hasKey ? withKey : side;
-        double keyed = hasKey ? Math.min(KEY_MOST, box.width() - ColourBar.ROOM - used) : 0;
-        double left = Math.max(0, (box.width() - ColourBar.ROOM - used - keyed) / 2);
+        double keyed = hasKey ? Math.min(KEY_MOST, box.width() - BAR - used) : 0;
+        double left = Math.max(0, (box.width() - BAR - used - keyed) / 2);
         double down = Math.max(0, (box.height() - 2 * LINE - used) / 2);
         double inner = Math.max(8, used - 2);
         return MapFrame.in(map, facing(), box.x() + left + 2, box.y() + LINE + down, inner, inner);
@@ -104,7 +110,8 @@ public final class PlaneMap implements Drawing {
         // Words wider than a small map end with it, since the unit of the colours stands to the right.
         side(canvas, "\u2191 " + up, inner, inner.y() - 5, box.x(), inner.right() + BESIDE);
         side(canvas, "\u2193 " + down, inner, inner.bottom() + 13, box.x(), box.right());
-        ColourBar.draw(canvas, inner, top / 1000, "kW/m\u00b2");
+        Box bar = new Box(inner.right() + GAP, inner.y(), ColourBar.WIDTH, inner.height());
+        new ColourBar(top / 1000, "kW/m\u00b2").draw(canvas, bar);
         if (live.isEmpty() && box.width() < WIDE) {
             double foot = inner.bottom() + 1.5 * LINE;
             key.draw(canvas, new Box(box.x(), foot, box.width(), box.bottom() - foot));
@@ -120,7 +127,7 @@ public final class PlaneMap implements Drawing {
     }
 
     private void beside(Canvas canvas, Box inner, Box box) {
-        double left = inner.right() + ColourBar.ROOM;
+        double left = inner.right() + BAR;
         Optional<FluxMap> lid = result.maps().lid().filter(l -> live.isEmpty());
         double foot = lid.isPresent() ? inner.bottom() - LID - 2 * LINE : inner.bottom() + LINE;
         if (box.right() - left >= KEY_LEAST - 4) {

@@ -9,6 +9,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import simmerpoint.answer.Figures;
+import simmerpoint.drawing.FluxColours;
 import simmerpoint.drawing.Theme;
 import simmerpoint.drawing.output.Java2dCanvas;
 import simmerpoint.sampling.Estimate;
