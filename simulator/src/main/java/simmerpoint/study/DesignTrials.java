@@ -9,22 +9,21 @@ import java.util.Optional;
 import simmerpoint.dish.PanelSize;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.scenario.ScenarioException;
-import simmerpoint.scenario.ScenarioVariants;
-import simmerpoint.setup.StandGeometry;
+import simmerpoint.scenario.ScenarioValues;
 
 /**
  * Watts of dishes that are tried, each traced once with the same few rays, so that they can be compared in pairs. A dish
  * that cannot be built, stood or kept within the limits on sheet and pan height has none.
  */
 final class DesignTrials {
-    private final ScenarioVariants base;
+    private final ScenarioValues base;
     private final TraceOptions options;
     private final Progress asked;
     private final Map<DishSketch, Optional<Scenario>> built = new HashMap<>();
     private final Map<DishSketch, Double> watts = new HashMap<>();
 
     /** With the rays of {@code options}; {@code asked} is asked whether to go on. */
-    DesignTrials(ScenarioVariants base, TraceOptions options, Progress asked) {
+    DesignTrials(ScenarioValues base, TraceOptions options, Progress asked) {
         this.base = base;
         this.options = options;
         this.asked = asked;
@@ -42,7 +41,7 @@ final class DesignTrials {
 
     private Optional<Scenario> build(DishSketch sketch) {
         try {
-            return Optional.of(base.with(sketch.keys())).filter(Casting::hasRoom);
+            return Optional.of(base.with(sketch.keys()).check().atOneMoment()).filter(Casting::hasRoom);
         } catch (ScenarioException | IllegalArgumentException e) {
             return Optional.empty();
         }
@@ -51,7 +50,9 @@ final class DesignTrials {
     /** Whether the dish can be built and keeps to the limits on sheet and pan height. */
     boolean allowed(DishSketch sketch, DesignLimits limits) {
         Optional<Scenario> scenario = scenario(sketch);
-        return scenario.isPresent() && fitsSheet(scenario.get(), limits) && panHeight(scenario.get()) <= most(limits);
+        return scenario.isPresent()
+                && fitsSheet(scenario.get(), limits)
+                && scenario.get().panHeightMetres() <= most(limits);
     }
 
     private static double most(DesignLimits limits) {
@@ -65,17 +66,6 @@ final class DesignTrials {
         Optional<PanelSize> size = scenario.dish().largestPanel();
         return size.isPresent()
                 && limits.sheet().get().holds(size.get().rimMetres(), size.get().ribMetres());
-    }
-
-    /** Height of the pan's underside above the ground, m. */
-    static double panHeight(Scenario scenario) {
-        return StandGeometry.of(
-                        scenario.dish(),
-                        scenario.sun().elevationRadians(),
-                        scenario.aim().mountMetres(),
-                        scenario.ground().tripodHeightMetres(),
-                        scenario.stand())
-                .panHeightMetres();
     }
 
     /** Watts of one dish; 0 if it is not {@linkplain #allowed allowed}. */
