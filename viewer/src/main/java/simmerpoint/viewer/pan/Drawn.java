@@ -32,7 +32,7 @@ abstract class Drawn extends Region {
     abstract void paint(Pen pen, double width, double height);
 
     /** Changes the colours to paint with. */
-    final void wear(Theme next) {
+    final void applyTheme(Theme next) {
         theme = next;
         redraw();
     }
