@@ -61,7 +61,7 @@ public final class DesignCsv {
     private void row(double wanted, DishSketch sketch, String rest) {
         out.append(number(wanted)).append(',');
         out.append(sketch.layout().panels()).append(',');
-        out.append(sketch.layout().bent() ? "bent-strips" : "flat-rings").append(',');
+        out.append(sketch.layout().cut().word()).append(',');
         out.append(sketch.layout().sectors()).append(',');
         out.append(sketch.layout().rings()).append(',');
         out.append(sketch.diameterCentimetres()).append(',');

@@ -70,7 +70,7 @@ public final class DesignJson {
 
     private static void sketch(JsonObject json, DishSketch sketch) throws IOException {
         json.whole("panels", sketch.layout().panels());
-        json.text("cut", sketch.layout().bent() ? "bent-strips" : "flat-rings");
+        json.text("cut", sketch.layout().cut().word());
         json.whole("sectors", sketch.layout().sectors());
         json.whole("rings", sketch.layout().rings());
         json.number("diameter_m", sketch.diameterCentimetres() / 100.0);

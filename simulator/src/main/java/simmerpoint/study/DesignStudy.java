@@ -121,54 +121,47 @@ public final class DesignStudy {
                         (System.nanoTime() - start) * 1e-9));
     }
 
+    /** A dish and its trace with the rays and the seed of the check. */
+    private record Checked(DishSketch sketch, PairedTrace traced) {}
+
     private List<DesignChoice> checked(List<DesignSearch.Found> front) {
-        List<PairedTrace> good = new ArrayList<>();
-        List<DishSketch> sketches = new ArrayList<>();
+        List<Checked> good = new ArrayList<>();
         Progress here = part(FRONTS_DONE, 0.9);
         for (int k = 0; k < front.size(); k++) {
             here.report((double) k / front.size(), "checking with another seed");
-            DishSketch sketch = front.get(k).sketch();
-            int smallest = sketches.isEmpty()
+            int smallest = good.isEmpty()
                     ? Integer.MAX_VALUE
-                    : sketches.get(sketches.size() - 1).diameterCentimetres();
-            Optional<PairedTrace> traced = largeEnough(sketch);
-            if (traced.isPresent()) {
-                DishSketch sized = sized(sketch, traced.get());
-                if (sized.diameterCentimetres() < smallest) {
-                    good.add(traced.get());
-                    sketches.add(sized);
-                }
-            }
+                    : good.get(good.size() - 1).sketch().diameterCentimetres();
+            largeEnough(front.get(k).sketch())
+                    .filter(checked -> checked.sketch().diameterCentimetres() < smallest)
+                    .ifPresent(good::add);
         }
-        return choices(sketches, good, part(0.9, 1));
-    }
-
-    private static DishSketch sized(DishSketch sketch, PairedTrace traced) {
-        return new DishSketch(
-                sketch.layout(),
-                (int) Math.round(100 * traced.watts().scenario().dish().diameterMetres()),
-                (int) Math.round(100 * traced.watts().scenario().dish().focalLengthMetres()));
+        return choices(good, part(0.9, 1));
     }
 
     /** The dish traced anew; larger by a centimetre as long as it falls short by more than chance allows. */
-    private Optional<PairedTrace> largeEnough(DishSketch sketch) {
+    private Optional<Checked> largeEnough(DishSketch sketch) {
         for (int step = 0; step <= MOST_STEPS; step++) {
             int diameter = sketch.diameterCentimetres() + step;
             DishSketch larger = new DishSketch(sketch.layout(), diameter, sketch.focalCentimetres());
-            if (diameter > limits.diameter().to() || !trials.allowed(larger, limits)) {
+            Optional<Scenario> allowed =
+                    diameter > limits.diameter().to() ? Optional.empty() : trials.allowed(larger, limits);
+            if (allowed.isEmpty()) {
                 return Optional.empty();
             }
-            PairedTrace traced = traced(larger);
-            if (reaches(traced.watts())) {
-                return Optional.of(traced);
+            Checked checked = traced(larger, allowed.get());
+            if (reaches(checked.traced().watts())) {
+                return Optional.of(checked);
             }
         }
         return Optional.empty();
     }
 
-    private PairedTrace traced(DishSketch sketch) {
-        return PairedStudy.traces(List.of(trials.scenario(sketch).orElseThrow()), check, part(lastDone, lastDone))
-                .get(0);
+    private Checked traced(DishSketch sketch, Scenario withIt) {
+        return new Checked(
+                sketch,
+                PairedStudy.traces(List.of(withIt), check, part(lastDone, lastDone))
+                        .get(0));
     }
 
     private boolean reaches(PairedWatts traced) {
@@ -181,18 +174,19 @@ public final class DesignStudy {
         return missing <= SURE * watts.standardError();
     }
 
-    private List<DesignChoice> choices(List<DishSketch> sketches, List<PairedTrace> traced, Progress here) {
+    private List<DesignChoice> choices(List<Checked> dishes, Progress here) {
         List<Scenario> scenarios =
-                traced.stream().map(t -> t.watts().scenario()).toList();
+                dishes.stream().map(dish -> dish.traced().watts().scenario()).toList();
         List<AimTolerance> tolerances =
                 AimTolerance.of(scenarios, AimTolerance.USUAL_LOSS, check.withRays(options.rays() * 2), here);
         List<DesignChoice> out = new ArrayList<>();
-        for (int k = 0; k < sketches.size(); k++) {
+        for (int k = 0; k < dishes.size(); k++) {
+            PairedTrace traced = dishes.get(k).traced();
             out.add(new DesignChoice(
-                    sketches.get(k),
+                    dishes.get(k).sketch(),
                     scenarios.get(k),
-                    traced.get(k).watts().absorbed(),
-                    traced.get(k).trace().spot().peakFlux(),
+                    traced.watts().absorbed(),
+                    traced.trace().spot().peakFlux(),
                     scenarios.get(k).dish().largestPanel(),
                     scenarios.get(k).panHeightMetres(),
                     tolerances.get(k)));
@@ -201,9 +195,11 @@ public final class DesignStudy {
     }
 
     private Optional<DesignChoice> strongest() {
-        Optional<DesignSearch.Found> most = new DesignSearch(trials, limits).strongest(part(0.7, 0.8));
-        return most.map(found -> choices(List.of(found.sketch()), List.of(traced(found.sketch())), part(0.8, 0.8))
-                .get(0));
+        return new DesignSearch(trials, limits)
+                .strongest(part(0.7, 0.8))
+                .map(DesignSearch.Found::sketch)
+                .map(sketch -> traced(sketch, trials.allowed(sketch, limits).orElseThrow()))
+                .map(checked -> choices(List.of(checked), part(0.8, 0.8)).get(0));
     }
 
     private Map<DesignLimits.Limit, DishSketch> loosened() {

@@ -1,12 +1,11 @@
 package simmerpoint.study;
 
-import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.Iterator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import simmerpoint.dish.PanelSize;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.scenario.ScenarioException;
 import simmerpoint.scenario.ScenarioValues;
@@ -34,9 +33,9 @@ final class DesignTrials {
         return watts.size();
     }
 
-    /** The scenario with that dish, if it can be built and its pan does not stand in the mirror. */
-    Optional<Scenario> scenario(DishSketch sketch) {
-        return built.computeIfAbsent(sketch, this::build);
+    /** The scenario with that dish, if it can be built, its pan does not stand in the mirror and the limits allow it. */
+    Optional<Scenario> allowed(DishSketch sketch, DesignLimits limits) {
+        return built.computeIfAbsent(sketch, this::build).filter(limits::allow);
     }
 
     private Optional<Scenario> build(DishSketch sketch) {
@@ -45,27 +44,6 @@ final class DesignTrials {
         } catch (ScenarioException | IllegalArgumentException e) {
             return Optional.empty();
         }
-    }
-
-    /** Whether the dish can be built and keeps to the limits on sheet and pan height. */
-    boolean allowed(DishSketch sketch, DesignLimits limits) {
-        Optional<Scenario> scenario = scenario(sketch);
-        return scenario.isPresent()
-                && fitsSheet(scenario.get(), limits)
-                && scenario.get().panHeightMetres() <= most(limits);
-    }
-
-    private static double most(DesignLimits limits) {
-        return limits.highestPanMetres().orElse(Double.POSITIVE_INFINITY);
-    }
-
-    private static boolean fitsSheet(Scenario scenario, DesignLimits limits) {
-        if (limits.sheet().isEmpty()) {
-            return true;
-        }
-        Optional<PanelSize> size = scenario.dish().largestPanel();
-        return size.isPresent()
-                && limits.sheet().get().holds(size.get().rimMetres(), size.get().ribMetres());
     }
 
     /** Watts of one dish; 0 if it is not {@linkplain #allowed allowed}. */
@@ -77,19 +55,17 @@ final class DesignTrials {
     List<Double> wattsOf(List<DishSketch> sketches, DesignLimits limits) {
         Map<DishSketch, Scenario> missing = new LinkedHashMap<>();
         for (DishSketch sketch : sketches) {
-            if (!watts.containsKey(sketch) && allowed(sketch, limits)) {
-                missing.put(sketch, scenario(sketch).orElseThrow());
+            if (!watts.containsKey(sketch)) {
+                allowed(sketch, limits).ifPresent(scenario -> missing.put(sketch, scenario));
             }
         }
-        List<PairedWatts> traced = PairedStudy.watts(List.copyOf(missing.values()), options, asked);
-        int k = 0;
-        for (DishSketch sketch : missing.keySet()) {
-            watts.put(sketch, traced.get(k++).absorbed().value());
-        }
-        List<Double> out = new ArrayList<>();
-        for (DishSketch sketch : sketches) {
-            out.add(allowed(sketch, limits) ? watts.get(sketch) : 0.0);
-        }
-        return out;
+        Iterator<PairedWatts> traced =
+                PairedStudy.watts(List.copyOf(missing.values()), options, asked).iterator();
+        missing.keySet()
+                .forEach(sketch -> watts.put(sketch, traced.next().absorbed().value()));
+        return sketches.stream()
+                .map(sketch ->
+                        allowed(sketch, limits).map(s -> watts.get(sketch)).orElse(0.0))
+                .toList();
     }
 }
