@@ -14,7 +14,8 @@ import simmerpoint.answer.Figures;
 import simmerpoint.drawing.Box;
 import simmerpoint.drawing.chart.MoveCurve;
 import simmerpoint.drawing.chart.Scale;
-import simmerpoint.report.Scales;
+import simmerpoint.drawing.map.Place;
+import simmerpoint.drawing.map.UnrolledWall;
 import simmerpoint.sampling.Estimate;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.scenario.ScenarioException;
@@ -67,16 +68,7 @@ class PanViewModelTest {
     void aHardlyLitWallDoesNotLookAblaze() {
         FluxMap stray = new FluxMap(3, 3, 0.01, 0.01, 0, 0, new double[] {0, 0, 0, 0, 0.03, 0, 0, 0, 0}, new double[9]);
         assertEquals(Optional.of(850.0), ScaleChoice.FOLLOWS.ownTop(stray, 20_000, 850));
-        assertEquals("up to about 1\u00a0W/m\u00b2", Scales.wallWords(stray, new Figures(UnitSystem.METRIC)));
-    }
-
-    @Test
-    void aCircleThatIsNotThereSaysWhy() {
-        Figures figures = new Figures(UnitSystem.METRIC);
-        assertEquals("less than 90 % of light gets to this level", PlaneKey.circle("90 %", Optional.empty(), figures));
-        assertEquals(
-                "90 % of light within 12\u00a0cm of the middle",
-                PlaneKey.circle("90 %", Optional.of(Estimate.exact(0.12)), figures));
+        assertEquals("up to about 1\u00a0W/m\u00b2", UnrolledWall.words(stray, new Figures(UnitSystem.METRIC)));
     }
 
     /** Either the drawing has a flag and the words explain it, or the words say where else the pan should go. */
@@ -121,7 +113,7 @@ class PanViewModelTest {
     @Test
     void saysWhichSideOfTheWallIsRead() {
         TraceResult result = PanScenes.answer(scene.scenario()).result().orElseThrow();
-        FluxMap wall = Scales.wall(result).orElseThrow();
+        FluxMap wall = UnrolledWall.of(result).orElseThrow();
         MapReadout readout = new MapReadout(result, UnitSystem.METRIC);
         double quarter = Math.PI / 2 * result.scenario().target().radiusMetres();
         assertTrue(readout.wall(wall, new Place(0, 0.041)).startsWith("4.1\u00a0cm up the wall, away from the sun: "));
@@ -197,19 +189,19 @@ class PanViewModelTest {
     @Test
     void aDragIsUndoneInOneStepAndTypedInTheUnitsShown() {
         scene.answered();
-        PullControl control = new PullControl(scene.desk, scene.live, scene.studies, scene.units);
+        PullControl control = new PullControl(scene.document, scene.live, scene.studies, scene.units);
         control.take();
         control.pullTo(0.03);
         control.pullTo(0.0512);
         control.letGo();
-        assertEquals(Optional.of("5.1 cm"), scene.desk.state().typed("stand.pull-back"));
-        scene.desk.undo();
+        assertEquals(Optional.of("5.1 cm"), scene.document.state().typed("stand.pull-back"));
+        scene.document.undo();
         assertEquals(0, scene.scenario().stand().pullBackMetres());
         scene.units.set(UnitSystem.INCH);
         control.step(1, true);
-        assertEquals(Optional.of("1.00 in"), scene.desk.state().typed("stand.pull-back"));
+        assertEquals(Optional.of("1.00 in"), scene.document.state().typed("stand.pull-back"));
         control.step(-1, false);
-        assertEquals(Optional.of("0.80 in"), scene.desk.state().typed("stand.pull-back"));
+        assertEquals(Optional.of("0.80 in"), scene.document.state().typed("stand.pull-back"));
         control.pullTo(99);
         assertTrue(scene.scenario().stand().pullBackMetres()
                 <= control.stateProperty().get().highMetres() + 0.001);
@@ -218,7 +210,7 @@ class PanViewModelTest {
     @Test
     void playNeverStartsByItselfAndStopsWhenSomethingElseIsChanged() {
         scene.answered();
-        PullControl control = new PullControl(scene.desk, scene.live, scene.studies, scene.units);
+        PullControl control = new PullControl(scene.document, scene.live, scene.studies, scene.units);
         control.frame(1);
         assertEquals(0, scene.scenario().stand().pullBackMetres());
         assertFalse(control.playingProperty().get());
@@ -228,12 +220,12 @@ class PanViewModelTest {
         control.frame(10.9);
         double there = scene.scenario().stand().pullBackMetres();
         assertTrue(there > 0.01, "moved to " + there);
-        scene.desk.change(Map.of("dish.hub", "70 mm"));
+        scene.document.change(Map.of("dish.hub", "70 mm"));
         assertFalse(control.playingProperty().get());
         control.frame(12);
         assertEquals(there, scene.scenario().stand().pullBackMetres());
-        scene.desk.undo();
-        scene.desk.undo();
+        scene.document.undo();
+        scene.document.undo();
         assertEquals(0, scene.scenario().stand().pullBackMetres());
     }
 
