@@ -31,13 +31,13 @@ final class CrossChecks {
     static void check(ScenarioValues values, double elevation, Problems problems) {
         CrossChecks checks = new CrossChecks(values, problems);
         checks.dish();
+        CutKeys.check(values, problems);
         checks.gap();
         checks.panels();
         checks.pan();
         checks.place(elevation);
         checks.heights();
         MirrorChecks.check(values, problems);
-        WorkmanshipChecks.check(values, problems);
         KitchenChecks.check(values, problems);
     }
 
@@ -55,21 +55,11 @@ final class CrossChecks {
                             + " wide; it must be at least 0.15 times the diameter, here "
                             + METRIC.length(LEAST_FOCAL_SHARE * diameter));
         }
-        if (!kind.has(CutTrait.PARABOLOID) && hub > 0) {
-            tell("dish.hub", "the mesh itself says where there is no mirror; leave hub out");
-        }
     }
 
     private void gap() {
         double gap = v.number("dish.gap");
-        if (gap == 0) {
-            return;
-        }
-        if (!kind.has(CutTrait.PANELS)) {
-            tell("dish.gap", "a smooth dish has no panels with gaps between them; leave gap out");
-        } else if (!kind.has(CutTrait.SEAMS)) {
-            tell("dish.gap", "the gaps of a mesh are drawn in its file; leave gap out");
-        } else if (!(gap < cut().gapLimit(diameter, hub))) {
+        if (gap > 0 && kind.has(CutTrait.SEAMS) && !(gap < cut().gapLimit(diameter, hub))) {
             tell(
                     "dish.gap",
                     typed("dish.gap") + " leaves nothing of the panels; the narrowest side is "
