@@ -2,7 +2,7 @@ package simmerpoint.viewer.beside;
 
 import java.util.List;
 import java.util.Optional;
-import simmerpoint.report.Scales;
+import simmerpoint.drawing.map.FluxScale;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.study.PairedTrace;
 import simmerpoint.study.TraceResult;
@@ -69,8 +69,8 @@ public record BesideState(
 
     /** Upper end of one scale for both, W/m². */
     double top() {
-        double first = keptResult().map(Scales::fluxTop).orElse(0.0);
-        return Math.max(first, nowResult().map(Scales::fluxTop).orElse(0.0));
+        double first = keptResult().map(FluxScale::top).orElse(0.0);
+        return Math.max(first, nowResult().map(FluxScale::top).orElse(0.0));
     }
 
     /** The figures of the pair, if it is of these two. */

@@ -18,8 +18,8 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import javafx.util.StringConverter;
+import simmerpoint.drawing.map.FluxScale;
 import simmerpoint.report.ResultFiles;
-import simmerpoint.report.Scales;
 import simmerpoint.study.PanResult;
 import simmerpoint.study.TraceResult;
 import simmerpoint.units.UnitSystem;
@@ -211,7 +211,7 @@ public final class PanPane extends VBox {
         light.show(result.map(r -> new MapState(
                 r,
                 !now.current(),
-                scale.get().top(Scales.fluxTop(r)),
+                scale.get().top(FluxScale.top(r)),
                 scale.get(),
                 units.getValue(),
                 true,

@@ -1,13 +1,20 @@
-package simmerpoint.viewer.pan;
+package simmerpoint.drawing.map;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.awt.image.BufferedImage;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import simmerpoint.answer.Figures;
 import simmerpoint.drawing.FluxColours;
+import simmerpoint.drawing.Theme;
+import simmerpoint.drawing.output.Java2dCanvas;
+import simmerpoint.sampling.Estimate;
 import simmerpoint.target.FluxMap;
+import simmerpoint.units.UnitSystem;
 
 class MapFrameTest {
     /** 4 × 3 cells of 1 cm × 2 cm from (−2 cm, −3 cm) on, flux = 10 × column + row. */
@@ -41,13 +48,15 @@ class MapFrameTest {
     @EnumSource(Facing.class)
     void everyPixelHasTheColourOfTheCellThatIsReadThere(Facing facing) {
         MapFrame frame = MapFrame.in(map(), facing, 0, 0, 60, 60);
-        int[] pixels = FluxImage.pixels(frame, 40);
-        int width = (int) frame.width();
-        for (int y = 0; y < frame.height(); y++) {
+        int width = (int) frame.box().width();
+        int height = (int) frame.box().height();
+        BufferedImage image = new BufferedImage(width, height, BufferedImage.TYPE_INT_ARGB);
+        new Java2dCanvas(image.createGraphics(), Theme.PRINT).image(MapRaster.of(map(), facing, 40), frame.box());
+        for (int y = 0; y < height; y++) {
             for (int x = 0; x < width; x++) {
                 Place there = frame.at(x + 0.5, y + 0.5).orElseThrow();
                 double flux = map().at(frame.column(there), frame.row(there));
-                assertEquals(0xFF000000 | FluxColours.rgb(flux / 40), pixels[y * width + x]);
+                assertEquals(0xFF000000 | FluxColours.rgb(flux / 40), image.getRGB(x, y));
             }
         }
     }
@@ -56,14 +65,14 @@ class MapFrameTest {
     void keepsItsShapeAndItsOrientation() {
         MapFrame pan = MapFrame.in(map(), Facing.FIRST_DOWN, 0, 0, 300, 300);
         // 4 cm along the first axis, downwards; 6 cm along the second, to the right.
-        assertEquals(300, pan.width());
-        assertEquals(200, pan.height());
+        assertEquals(300, pan.box().width());
+        assertEquals(200, pan.box().height());
         assertTrue(pan.y(new Place(0.015, 0)) > pan.y(new Place(-0.015, 0)));
         assertTrue(pan.x(new Place(0, 0.02)) > pan.x(new Place(0, -0.02)));
         MapFrame disc = MapFrame.in(map(), Facing.FIRST_UP, 0, 0, 300, 300);
         assertTrue(disc.y(new Place(0.015, 0)) < disc.y(new Place(-0.015, 0)));
         MapFrame wall = MapFrame.in(map(), Facing.FIRST_RIGHT, 0, 0, 300, 300);
-        assertEquals(200, wall.width());
+        assertEquals(200, wall.box().width());
         assertTrue(wall.y(new Place(0, 0.02)) < wall.y(new Place(0, -0.02)));
     }
 
@@ -77,5 +86,15 @@ class MapFrameTest {
         Place corner = frame.stepped(from, 99, 99);
         assertEquals(corner, frame.stepped(corner, 1, 1));
         assertTrue(frame.at(frame.x(corner), frame.y(corner)).isPresent());
+    }
+
+    @Test
+    void aCircleThatIsNotThereSaysWhy() {
+        Figures figures = new Figures(UnitSystem.METRIC);
+        assertEquals(
+                "less than 90 % of light gets to this level", MapKey.circle("90 %", Optional.empty(), figures, 0.2));
+        assertEquals(
+                "90 % of light within 12\u00a0cm of the middle",
+                MapKey.circle("90 %", Optional.of(Estimate.exact(0.12)), figures, 0.2));
     }
 }

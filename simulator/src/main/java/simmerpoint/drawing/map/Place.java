@@ -1,4 +1,4 @@
-package simmerpoint.viewer.pan;
+package simmerpoint.drawing.map;
 
 /**
  * A place on a flux map, in the axes of {@link simmerpoint.target.FluxMaps}.
@@ -6,4 +6,4 @@ package simmerpoint.viewer.pan;
  * @param first along the map's first axis, m
  * @param second along its second, m
  */
-record Place(double first, double second) {}
+public record Place(double first, double second) {}

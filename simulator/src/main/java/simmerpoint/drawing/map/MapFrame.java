@@ -1,6 +1,7 @@
-package simmerpoint.viewer.pan;
+package simmerpoint.drawing.map;
 
 import java.util.Optional;
+import simmerpoint.drawing.Box;
 import simmerpoint.target.FluxMap;
 
 /**
@@ -8,31 +9,34 @@ import simmerpoint.target.FluxMap;
  *
  * @param map what is drawn
  * @param facing which way round
- * @param left edge, px
- * @param top edge, px
- * @param width px
- * @param height px
+ * @param box units
  */
-record MapFrame(FluxMap map, Facing facing, double left, double top, double width, double height) {
-    /** The largest frame of the map's shape in some room, at its upper left or centred; whole pixels, one at least. */
-    static MapFrame in(FluxMap map, Facing facing, double left, double top, double width, double height) {
+public record MapFrame(FluxMap map, Facing facing, Box box) {
+    /** The largest frame of the map's shape in some room, at its upper left; whole units, one at least. */
+    public static MapFrame in(FluxMap map, Facing facing, double left, double top, double width, double height) {
         double first = map.columns() * map.cellWidth();
         double second = map.rows() * map.cellHeight();
         double across = facing == Facing.FIRST_RIGHT ? first : second;
         double upright = facing == Facing.FIRST_RIGHT ? second : first;
         double scale = Math.max(0, Math.min(width / across, height / upright));
-        return new MapFrame(
-                map,
-                facing,
+        Box box = new Box(
                 Math.round(left),
                 Math.round(top),
                 Math.max(1, Math.floor(across * scale)),
                 Math.max(1, Math.floor(upright * scale)));
+        return new MapFrame(map, facing, box);
     }
 
-    /** Pixels per metre, level. */
-    double scale() {
-        return width / (facing == Facing.FIRST_RIGHT ? map.columns() * map.cellWidth() : map.rows() * map.cellHeight());
+    /** The same as far to the right as its middle is that of some room. */
+    MapFrame centred(double left, double width) {
+        double x = Math.round(left + (width - box.width()) / 2);
+        return new MapFrame(map, facing, new Box(x, box.y(), box.width(), box.height()));
+    }
+
+    /** Units per metre, level. */
+    public double scale() {
+        return box.width()
+                / (facing == Facing.FIRST_RIGHT ? map.columns() * map.cellWidth() : map.rows() * map.cellHeight());
     }
 
     private double firstShare(Place place) {
@@ -43,25 +47,25 @@ record MapFrame(FluxMap map, Facing facing, double left, double top, double widt
         return (place.second() - map.secondMin()) / (map.rows() * map.cellHeight());
     }
 
-    /** Where a place lies from left to right, px. */
-    double x(Place place) {
-        return left + width * (facing == Facing.FIRST_RIGHT ? firstShare(place) : secondShare(place));
+    /** Where a place lies from left to right. */
+    public double x(Place place) {
+        return box.x() + box.width() * (facing == Facing.FIRST_RIGHT ? firstShare(place) : secondShare(place));
     }
 
-    /** Where a place lies from above, px. */
-    double y(Place place) {
+    /** Where a place lies from above. */
+    public double y(Place place) {
         double down = switch (facing) {
             case FIRST_DOWN -> firstShare(place);
             case FIRST_UP -> 1 - firstShare(place);
             case FIRST_RIGHT -> 1 - secondShare(place);
         };
-        return top + height * down;
+        return box.y() + box.height() * down;
     }
 
     /** Which place lies at a point of the drawing; empty beside the map. */
-    Optional<Place> at(double x, double y) {
-        double right = (x - left) / width;
-        double down = (y - top) / height;
+    public Optional<Place> at(double x, double y) {
+        double right = (x - box.x()) / box.width();
+        double down = (y - box.y()) / box.height();
         if (!(right >= 0 && right < 1 && down >= 0 && down < 1)) {
             return Optional.empty();
         }
@@ -72,8 +76,8 @@ record MapFrame(FluxMap map, Facing facing, double left, double top, double widt
                 map.secondMin() + second * map.rows() * map.cellHeight()));
     }
 
-    /** The place some cells to the right and down on the screen, kept on the map. */
-    Place stepped(Place from, int right, int down) {
+    /** The place some cells to the right and down on the drawing, kept on the map. */
+    public Place stepped(Place from, int right, int down) {
         int first = facing == Facing.FIRST_RIGHT ? right : facing == Facing.FIRST_DOWN ? down : -down;
         int second = facing == Facing.FIRST_RIGHT ? -down : right;
         int i = Math.max(0, Math.min(map.columns() - 1, column(from) + first));
@@ -82,13 +86,13 @@ record MapFrame(FluxMap map, Facing facing, double left, double top, double widt
     }
 
     /** The cell's column a place is in, the nearest for one beside the map. */
-    int column(Place place) {
+    public int column(Place place) {
         int i = (int) Math.floor((place.first() - map.firstMin()) / map.cellWidth());
         return Math.max(0, Math.min(map.columns() - 1, i));
     }
 
     /** The cell's row a place is in, the nearest for one beside the map. */
-    int row(Place place) {
+    public int row(Place place) {
         int j = (int) Math.floor((place.second() - map.secondMin()) / map.cellHeight());
         return Math.max(0, Math.min(map.rows() - 1, j));
     }
