@@ -5,14 +5,11 @@ import simmerpoint.dish.CutKind;
 import simmerpoint.dish.CutTrait;
 import simmerpoint.dish.cut.Tiles;
 import simmerpoint.units.QuantityWriter;
-import simmerpoint.units.UnitSystem;
 
 /** What must hold between keys, as a builder would expect. Told with the line of the key that is easier to change. */
 final class CrossChecks {
     private static final double LEAST_FOCAL_SHARE = 0.15;
     private static final double MOST_PANELS = 2_000_000;
-    private static final QuantityWriter METRIC = new QuantityWriter(UnitSystem.METRIC);
-
     private final ScenarioValues v;
     private final Problems problems;
     private final double diameter;
@@ -53,7 +50,7 @@ final class CrossChecks {
                     "dish.focal-length",
                     typed("dish.focal-length") + " is too short for a dish " + typed("dish.diameter")
                             + " wide; it must be at least 0.15 times the diameter, here "
-                            + METRIC.length(LEAST_FOCAL_SHARE * diameter));
+                            + QuantityWriter.length(LEAST_FOCAL_SHARE * diameter));
         }
     }
 
@@ -63,7 +60,7 @@ final class CrossChecks {
             tell(
                     "dish.gap",
                     typed("dish.gap") + " leaves nothing of the panels; the narrowest side is "
-                            + METRIC.length(cut().gapLimit(diameter, hub)) + " long");
+                            + QuantityWriter.length(cut().gapLimit(diameter, hub)) + " long");
         }
     }
 
