@@ -1,6 +1,8 @@
 package simmerpoint.viewer.yard;
 
 import javafx.geometry.Point2D;
+import simmerpoint.drawing.cooker.SideFrame;
+import simmerpoint.drawing.cooker.SideScene;
 import simmerpoint.pan.Pan;
 
 /** Where the handles stand on the sheet: beside what they move, clear of each other, inside the sheet. */
@@ -33,7 +35,10 @@ final class Grips {
             case RAISE -> new Point2D(panX - halfWide - OUT, panY);
             case SLIDE -> new Point2D(frame.x(scene.mount()), frame.ground() + 18);
             case TURN -> beyond(scene, frame);
-            case SUN -> frame.sun(scene, width);
+            case SUN -> {
+                double[] sun = frame.sun(scene, width);
+                yield new Point2D(sun[0], sun[1]);
+            }
         };
     }
 

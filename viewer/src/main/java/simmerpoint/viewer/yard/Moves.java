@@ -6,6 +6,7 @@ import java.util.Map;
 import simmerpoint.answer.Figures;
 import simmerpoint.scenario.Keys;
 import simmerpoint.scenario.Range;
+import simmerpoint.drawing.cooker.YardPlace;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.setup.SideView.Place;
 import simmerpoint.setup.Stand;

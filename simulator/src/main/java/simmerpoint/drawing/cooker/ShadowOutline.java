@@ -1,4 +1,4 @@
-package simmerpoint.viewer.yard;
+package simmerpoint.drawing.cooker;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -10,14 +10,14 @@ import simmerpoint.setup.Setup;
 import simmerpoint.setup.TargetOutline;
 
 /** Where the target's shadow lies on the dish, seen along the axis. */
-final class ShadowOutline {
+public final class ShadowOutline {
     private static final double SAME = 1e-9;
     private static final int STEPS = 3;
 
     private ShadowOutline() {}
 
     /** Corners (x, y) of the convex outline, dish frame, m: the target's edges cast along the sun's rays onto the paraboloid. */
-    static List<double[]> of(Scenario scenario) {
+    public static List<double[]> of(Scenario scenario) {
         Setup setup = scenario.setup();
         Vec sun = setup.sunInDish().vec();
         double f = scenario.dish().focalLengthMetres();

@@ -1,38 +1,51 @@
-package simmerpoint.viewer.yard;
+package simmerpoint.drawing.cooker;
 
-import javafx.geometry.Point2D;
 import simmerpoint.pan.Pan;
 import simmerpoint.setup.SideView.Place;
 
 /**
- * Where places of the yard come on the sheet.
+ * Where places of a scene come on the drawing.
  *
- * @param left x of {@code first}, px
- * @param ground y of the ground, px
+ * @param left x of {@code first}, units
+ * @param ground y of the ground, units
  * @param first level place at {@code left}, m
- * @param perMetre px per metre
+ * @param perMetre units per metre
  */
-record SideFrame(double left, double ground, double first, double perMetre) {
+public record SideFrame(double left, double ground, double first, double perMetre) {
     private static final double LEFT = 42;
     private static final double RIGHT = 40;
     private static final double TOP = 36;
     private static final double BELOW = 64;
+    private static final double TALLEST = 420;
+    private static final double LEAST = 1e-3;
     private static final double EDGE = 8;
     private static final double SUN_TOP = 34;
     private static final double SUN_SIDE = 18;
 
-    /** A frame in which everything of a scene is seen, {@code above} px kept free along the upper edge for words. */
-    static SideFrame around(SideScene scene, double width, double height, double above) {
-        double[] box = things(scene);
-        scene.rays().forEach(ray -> include(box, ray.from(), 0));
-        include(box, scene.sun(), 0.02);
-        double across = Math.max(1e-3, box[1] - box[0]);
-        double tall = Math.max(1e-3, box[3] - box[2]);
+    /** A frame in which everything of a scene is seen, so many units kept free along the upper edge for words. */
+    public static SideFrame around(SideScene scene, double width, double height, double above) {
+        double[] box = everything(scene);
+        double across = Math.max(LEAST, box[1] - box[0]);
+        double tall = Math.max(LEAST, box[3] - box[2]);
         double perMetre = Math.max(1, Math.min((width - LEFT - RIGHT) / across, (height - TOP - above - BELOW) / tall));
         double spareAcross = width - LEFT - RIGHT - across * perMetre;
         double spareTall = height - TOP - above - BELOW - tall * perMetre;
         double ground = TOP + above + spareTall * 0.6 + box[3] * perMetre;
         return new SideFrame(LEFT + spareAcross / 2, ground, box[0], perMetre);
+    }
+
+    /** The height that suits a scene on a drawing of that width. */
+    static double height(SideScene scene, double width) {
+        double[] box = everything(scene);
+        double shape = (box[3] - box[2]) / Math.max(LEAST, box[1] - box[0]);
+        return Math.min(TALLEST, (width - LEFT - RIGHT) * shape) + TOP + BELOW;
+    }
+
+    private static double[] everything(SideScene scene) {
+        double[] box = things(scene);
+        scene.rays().forEach(ray -> include(box, ray.from(), 0));
+        include(box, scene.sun(), 0.02);
+        return box;
     }
 
     /** Left, right, lowest and highest place of dish, pan and tripod, m. */
@@ -49,16 +62,16 @@ record SideFrame(double left, double ground, double first, double perMetre) {
         return box;
     }
 
-    /** Whether dish, pan and tripod can be seen; sun and rays come from beyond the sheet anyway. */
-    boolean holds(SideScene scene, double width, double height) {
+    /** Whether dish, pan and tripod can be seen; sun and rays come from beyond the drawing anyway. */
+    public boolean holds(SideScene scene, double width, double height) {
         double[] box = things(scene);
         boolean across = x(box[0]) >= EDGE && x(box[1]) <= width - EDGE;
         boolean upright = y(box[3]) >= EDGE && y(box[2]) <= height - EDGE && ground <= height - BELOW + EDGE;
         return across && upright;
     }
 
-    /** Where the sun is drawn: out along the way to it, but on a sheet of that width. */
-    Point2D sun(SideScene scene, double width) {
+    /** Where the sun is drawn: out along the way to it, but on a drawing of that width: x and y. */
+    public double[] sun(SideScene scene, double width) {
         double fromX = x(scene.focus());
         double fromY = y(scene.focus());
         double x = x(scene.sun());
@@ -70,7 +83,7 @@ record SideFrame(double left, double ground, double first, double perMetre) {
         if (x > width - SUN_SIDE && fromX < width - SUN_SIDE) {
             share = Math.min(share, (width - SUN_SIDE - fromX) / (x - fromX));
         }
-        return new Point2D(fromX + share * (x - fromX), fromY + share * (y - fromY));
+        return new double[] {fromX + share * (x - fromX), fromY + share * (y - fromY)};
     }
 
     private static void include(double[] box, Place place, double half) {
@@ -80,24 +93,26 @@ record SideFrame(double left, double ground, double first, double perMetre) {
         box[3] = Math.max(box[3], place.heightMetres());
     }
 
-    double x(double towardsSun) {
+    private double x(double towardsSun) {
         return left + (towardsSun - first) * perMetre;
     }
 
-    double y(double height) {
+    private double y(double height) {
         return ground - height * perMetre;
     }
 
-    double x(Place place) {
+    /** Where a place lies from left to right. */
+    public double x(Place place) {
         return x(place.towardsSunMetres());
     }
 
-    double y(Place place) {
+    /** Where a place lies from above. */
+    public double y(Place place) {
         return y(place.heightMetres());
     }
 
-    /** The place at a point of the sheet. */
-    Place at(double x, double y) {
+    /** The place at a point of the drawing. */
+    public Place at(double x, double y) {
         return new Place(first + (x - left) / perMetre, (ground - y) / perMetre);
     }
 }
