@@ -14,8 +14,8 @@ final class FrontFigure {
         FrontDrawing front = new FrontDrawing(scenario, system);
         return HtmlFigure.drawing(
                 front,
-                "The dish from the sun’s side: " + new Figures(system).length(2 * front.radiusMetres()) + " across, the "
-                        + TargetWords.of(scenario.target()).noun() + " before it.",
+                "The dish from the sun’s side: " + new Figures(system).length(2 * front.radiusMetres())
+                        + " across, the " + TargetWords.of(scenario.target()).noun() + " before it.",
                 "From the front, along the dish’s axis, its upper edge up; to scale."
                         + (front.panelSize().isPresent() ? " The size is that of the framed panel." : "")
                         + front.undrawnPanels()

@@ -131,8 +131,7 @@ class DishDrawingsTest {
     /** Panels too small to see are not drawn one by one. */
     @Test
     void aDishOfThousandsOfPanelsIsDrawnAsOne() throws ScenarioException {
-        String front =
-                written(FrontFigure.of(scenario("{cut: square-tiles, tile: 8 mm}", ""), UnitSystem.METRIC));
+        String front = written(FrontFigure.of(scenario("{cut: square-tiles, tile: 8 mm}", ""), UnitSystem.METRIC));
         assertTrue(front.contains("panels are too small to be drawn"), front.substring(front.length() - 200));
         assertTrue(front.length() < 20_000);
     }

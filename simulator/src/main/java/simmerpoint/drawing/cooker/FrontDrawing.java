@@ -1,11 +1,8 @@
 package simmerpoint.drawing.cooker;
 
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import org.apache.commons.math3.geometry.euclidean.twod.Vector2D;
-import org.apache.commons.math3.geometry.euclidean.twod.hull.MonotoneChain;
 import simmerpoint.answer.Figures;
 import simmerpoint.answer.TargetWords;
 import simmerpoint.dish.CutTrait;
@@ -84,9 +81,14 @@ public final class FrontDrawing implements Drawing {
         double half = box.width() / 2 - MARGIN;
         FrontFrame frame = new FrontFrame(box.middleX(), box.y() + MARGIN + half, half / reach);
         mirrors(canvas, frame);
-        canvas.draw(Style.TARGET, Path.through(hull(frame), true));
+        canvas.draw(
+                Style.TARGET,
+                Path.through(ShadowOutline.hull(target.stream().map(frame::at).toList()), true));
         double[] middle = frame.at(middle(target));
-        canvas.write(Text.at(middle[0], middle[1] + 4, TargetWords.of(scenario.target()).noun())
+        canvas.write(Text.at(
+                        middle[0],
+                        middle[1] + 4,
+                        TargetWords.of(scenario.target()).noun())
                 .in(TextStyle.NOTE)
                 .middle());
         double bottom = frame.middleY() + half + 16;
@@ -133,14 +135,5 @@ public final class FrontDrawing implements Drawing {
 
     private static Vec middle(List<Vec> points) {
         return points.stream().reduce(Vec.ZERO, Vec::plus).times(1.0 / points.size());
-    }
-
-    /** Convex outline of the target on the drawing. */
-    private List<double[]> hull(FrontFrame frame) {
-        List<Vector2D> points = new ArrayList<>();
-        target.forEach(v -> points.add(new Vector2D(frame.at(v))));
-        List<double[]> hull = new ArrayList<>();
-        new MonotoneChain(false, 1e-9).findHullVertices(points).forEach(p -> hull.add(p.toArray()));
-        return hull;
     }
 }

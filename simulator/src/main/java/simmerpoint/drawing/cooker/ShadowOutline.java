@@ -21,7 +21,7 @@ public final class ShadowOutline {
         Setup setup = scenario.setup();
         Vec sun = setup.sunInDish().vec();
         double f = scenario.dish().focalLengthMetres();
-        List<Vector2D> points = new ArrayList<>();
+        List<double[]> points = new ArrayList<>();
         for (Vec edge : TargetOutline.of(scenario.target(), setup).points()) {
             Vec p = setup.dish().fromParent(edge);
             double x = p.x();
@@ -32,10 +32,15 @@ public final class ShadowOutline {
                 x = p.x() - back * sun.x();
                 y = p.y() - back * sun.y();
             }
-            points.add(new Vector2D(x, y));
+            points.add(new double[] {x, y});
         }
-        List<double[]> hull = new ArrayList<>();
-        new MonotoneChain(false, SAME).findHullVertices(points).forEach(p -> hull.add(p.toArray()));
-        return hull;
+        return hull(points);
+    }
+
+    /** Corners of the smallest convex outline about points, each x and y. */
+    static List<double[]> hull(List<double[]> points) {
+        List<Vector2D> all = points.stream().map(Vector2D::new).toList();
+        return new MonotoneChain(false, SAME)
+                .findHullVertices(all).stream().map(Vector2D::toArray).toList();
     }
 }

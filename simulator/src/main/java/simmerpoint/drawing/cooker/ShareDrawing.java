@@ -37,8 +37,7 @@ public final class ShareDrawing implements Drawing {
     /** Where the square of the dish stands in a box. */
     public static Box square(Box box) {
         double side = Math.max(20, Math.min(box.width() - 12, box.height() - LEGEND - 8));
-        return new Box(
-                box.x() + (box.width() - side) / 2, box.y() + (box.height() - LEGEND - side) / 2, side, side);
+        return new Box(box.x() + (box.width() - side) / 2, box.y() + (box.height() - LEGEND - side) / 2, side, side);
     }
 
     @Override
@@ -86,7 +85,8 @@ public final class ShareDrawing implements Drawing {
         for (int k = 0; k <= 4; k++) {
             double x = bar.x() + wide * k / 4;
             canvas.line(Style.TICK, x, bar.bottom(), x, bar.bottom() + 4);
-            canvas.write(Text.at(x, bar.bottom() + 16, 25 * k + (k == 4 ? " %" : "")).middle());
+            canvas.write(
+                    Text.at(x, bar.bottom() + 16, 25 * k + (k == 4 ? " %" : "")).middle());
         }
     }
 }

@@ -18,7 +18,6 @@ import simmerpoint.drawing.chart.Key;
 import simmerpoint.pan.Pan;
 import simmerpoint.setup.Aim;
 import simmerpoint.setup.SideView.Place;
-import simmerpoint.study.LightPath;
 import simmerpoint.units.UnitSystem;
 
 /**
@@ -26,18 +25,12 @@ import simmerpoint.units.UnitSystem;
  * its lines mean. Tripod and stand are sketched: the scenario does not describe them.
  */
 public final class SideDrawing implements Drawing {
-    private static final double SUN = 10;
-    private static final double HEAD = 6;
     private static final double EARTH = 6;
     private static final double FAINT = 0.75;
-    private static final double SAMPLE = 26;
     private static final double SIDE = 10;
 
     /** Below the words in the upper left corner of the window. */
     private static final double CORNER = 42;
-
-    /** Half of the widest words of a length or at the sun. */
-    private static final double LABEL = 54;
 
     private final SideScene scene;
     private final UnitSystem units;
@@ -50,28 +43,12 @@ public final class SideDrawing implements Drawing {
         this.units = units;
         this.held = held;
         figures = new Figures(units);
-        key = key(scene.noun());
-    }
-
-    /** What the lines mean. */
-    private static Key key(String noun) {
-        return new Key()
-                .with(
-                        SAMPLE,
-                        (canvas, x, y) -> {
-                            canvas.line(Style.SUNLIGHT, x, y - 4, x + SAMPLE, y - 4);
-                            head(canvas, Style.SUN, x + SAMPLE / 3, y - 4, -1, 0);
-                        },
-                        "sunlight")
-                .line(Style.LIGHT_PATH, "reaches the " + noun)
-                .line(Style.LOST_PATH, "goes past the " + noun)
-                .line(Style.HOLDER, "holds the " + noun)
-                .line(Style.AXIS, "the dish\u2019s axis");
+        key = SideLight.key(scene.noun());
     }
 
     /** Height of the words on the lines of a scene, at the foot of a drawing of that width. */
     public static double keyHeight(SideScene scene, double width, TextMetrics metrics) {
-        return key(scene.noun()).height(width - 2 * SIDE, metrics);
+        return SideLight.key(scene.noun()).height(width - 2 * SIDE, metrics);
     }
 
     /** A scene in a frame that holds all of it. */
@@ -93,16 +70,17 @@ public final class SideDrawing implements Drawing {
     public void draw(Canvas canvas, Box box) {
         double keyed = keyHeight(scene, box.width(), canvas.metrics());
         Box above = new Box(box.x(), box.y(), box.width(), box.height() - keyed);
-        SideFrame frame = held.orElseGet(() -> SideFrame.around(scene, above.width(), above.height(), 0));
+        SideFrame frame = held.orElseGet(() -> SideFrame.around(scene, above, 0));
         ground(canvas, frame, above);
         stands(canvas, frame);
-        canvas.fade(FAINT, () -> sunlight(canvas, frame));
+        SideLight light = new SideLight(canvas, scene, frame);
+        canvas.fade(FAINT, light::sunlight);
         dish(canvas, frame);
         axis(canvas, frame);
-        reflected(canvas, frame);
+        light.reflected();
         target(canvas, frame);
         focus(canvas, frame);
-        sun(canvas, frame, above);
+        light.sun(high(), above);
         new SideLengths(scene, frame, units, canvas, above).draw();
         key.draw(canvas, new Box(box.x() + SIDE, above.bottom(), box.width() - 2 * SIDE, keyed));
         if (held.isPresent()) {
@@ -129,28 +107,6 @@ public final class SideDrawing implements Drawing {
         double holdX = carried ? frame.x(scene.upperRim()) : panX;
         double holdY = carried ? frame.y(scene.upperRim()) : frame.ground();
         canvas.line(Style.HOLDER, panX, frame.y(scene.pan()), holdX, holdY);
-    }
-
-    private void sunlight(Canvas canvas, SideFrame frame) {
-        for (SideScene.Ray ray : scene.rays()) {
-            double x1 = frame.x(ray.from());
-            double y1 = frame.y(ray.from());
-            double dx = frame.x(ray.mirror()) - x1;
-            double dy = frame.y(ray.mirror()) - y1;
-            canvas.line(Style.SUNLIGHT, x1, y1, x1 + dx, y1 + dy);
-            head(canvas, Style.SUN, x1 + 0.3 * dx, y1 + 0.3 * dy, dx, dy);
-        }
-    }
-
-    /** The head of an arrow with its point at (x, y) that flies along (dx, dy). */
-    private static void head(Canvas canvas, Style style, double x, double y, double dx, double dy) {
-        double length = Math.hypot(dx, dy);
-        if (length > 0) {
-            double ux = HEAD * dx / length;
-            double uy = HEAD * dy / length;
-            canvas.draw(
-                    style, Path.closed(x, y, x - ux - uy / 2, y - uy + ux / 2, x - ux + uy / 2, y - uy - ux / 2));
-        }
     }
 
     /** The outside of the nearer half, and the section along the ribs that point up and down. */
@@ -197,26 +153,11 @@ public final class SideDrawing implements Drawing {
         double along = Math.hypot(dx, dy);
         String length = figures.length(scene.scenario().dish().focalLengthMetres());
         Text whole = Text.at(0, 0, "focal length " + length).in(TextStyle.NOTE).middle();
-        boolean room = canvas.metrics().width(whole) < along - 3 * Text.SIZE;
-        double share = 0.5 - Text.SIZE / 2 / along;
+        boolean room = canvas.metrics().width(whole) < along - 16;
+        double share = 0.5 - 9 / along;
         canvas.write((room ? whole : whole.words(length))
                 .moved(vertex[0] + share * dx, vertex[1] + share * dy - 3)
                 .turned(Math.toDegrees(Math.atan2(dy, dx))));
-    }
-
-    private void reflected(Canvas canvas, SideFrame frame) {
-        for (SideScene.Ray ray : scene.rays()) {
-            double x1 = frame.x(ray.mirror());
-            double y1 = frame.y(ray.mirror());
-            double x2 = frame.x(ray.end());
-            double y2 = frame.y(ray.end());
-            if (ray.fate() == LightPath.Fate.CAUGHT) {
-                canvas.line(Style.LIGHT_PATH, x1, y1, x2, y2);
-            } else if (ray.fate() == LightPath.Fate.MISSED) {
-                canvas.line(Style.LOST_PATH, x1, y1, x2, y2);
-                head(canvas, Style.LOST, x2, y2, x2 - x1, y2 - y1);
-            }
-        }
     }
 
     private void target(Canvas canvas, SideFrame frame) {
@@ -260,15 +201,9 @@ public final class SideDrawing implements Drawing {
         }
     }
 
-    private void sun(Canvas canvas, SideFrame frame, Box box) {
-        double[] at = frame.sun(scene, box.width());
-        canvas.draw(Style.SUN, new Circle(at[0], at[1], SUN));
-        double degrees = Math.toDegrees(scene.scenario().sun().elevationRadians());
-        String high = held.isPresent() ? Figures.fixed(degrees, 1) + "°" : figures.degrees(Math.toRadians(degrees));
-        double middle = Math.max(box.x() + LABEL, Math.min(box.right() - LABEL, at[0]));
-        canvas.write(Text.at(middle, at[1] - SUN - 9, "sun " + high + " high")
-                .in(TextStyle.NOTE)
-                .middle());
+    private String high() {
+        double radians = scene.scenario().sun().elevationRadians();
+        return held.isPresent() ? Figures.fixed(Math.toDegrees(radians), 1) + "°" : figures.degrees(radians);
     }
 
     /** Under everything that is measured, or else in the corner beside the sun, where nothing stands. */
@@ -278,8 +213,9 @@ public final class SideDrawing implements Drawing {
         if (below + wide.height(canvas.metrics()) <= box.bottom() - 3) {
             wide.draw(canvas, box.right(), below, box);
         } else {
-            double room = Math.max(2 * LABEL, Math.min(Callout.MOST, frame.x(scene.sun()) - LABEL - 30));
-            new Callout(words, Math.min(room, box.width() - 40), true).draw(canvas, box.x(), CORNER, box);
+            double room =
+                    Math.max(2 * SideLight.LABEL, Math.min(Callout.MOST, frame.x(scene.sun()) - SideLight.LABEL - 30));
+            new Callout(words, Math.min(room, box.width() - 40), true).draw(canvas, box.x(), box.y() + CORNER, box);
         }
     }
 }

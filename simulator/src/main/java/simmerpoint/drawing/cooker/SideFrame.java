@@ -1,5 +1,6 @@
 package simmerpoint.drawing.cooker;
 
+import simmerpoint.drawing.Box;
 import simmerpoint.pan.Pan;
 import simmerpoint.setup.SideView.Place;
 
@@ -23,15 +24,17 @@ public record SideFrame(double left, double ground, double first, double perMetr
     private static final double SUN_SIDE = 18;
 
     /** A frame in which everything of a scene is seen, so many units kept free along the upper edge for words. */
-    public static SideFrame around(SideScene scene, double width, double height, double above) {
+    public static SideFrame around(SideScene scene, Box room, double above) {
+        double width = room.width();
+        double height = room.height();
         double[] box = everything(scene);
         double across = Math.max(LEAST, box[1] - box[0]);
         double tall = Math.max(LEAST, box[3] - box[2]);
         double perMetre = Math.max(1, Math.min((width - LEFT - RIGHT) / across, (height - TOP - above - BELOW) / tall));
         double spareAcross = width - LEFT - RIGHT - across * perMetre;
         double spareTall = height - TOP - above - BELOW - tall * perMetre;
-        double ground = TOP + above + spareTall * 0.6 + box[3] * perMetre;
-        return new SideFrame(LEFT + spareAcross / 2, ground, box[0], perMetre);
+        double ground = room.y() + TOP + above + spareTall * 0.6 + box[3] * perMetre;
+        return new SideFrame(room.x() + LEFT + spareAcross / 2, ground, box[0], perMetre);
     }
 
     /** The height that suits a scene on a drawing of that width. */
@@ -63,25 +66,29 @@ public record SideFrame(double left, double ground, double first, double perMetr
     }
 
     /** Whether dish, pan and tripod can be seen; sun and rays come from beyond the drawing anyway. */
-    public boolean holds(SideScene scene, double width, double height) {
+    public boolean holds(SideScene scene, Box room) {
         double[] box = things(scene);
-        boolean across = x(box[0]) >= EDGE && x(box[1]) <= width - EDGE;
-        boolean upright = y(box[3]) >= EDGE && y(box[2]) <= height - EDGE && ground <= height - BELOW + EDGE;
+        boolean across = x(box[0]) >= room.x() + EDGE && x(box[1]) <= room.right() - EDGE;
+        boolean upright = y(box[3]) >= room.y() + EDGE
+                && y(box[2]) <= room.bottom() - EDGE
+                && ground <= room.bottom() - BELOW + EDGE;
         return across && upright;
     }
 
-    /** Where the sun is drawn: out along the way to it, but on a drawing of that width: x and y. */
-    public double[] sun(SideScene scene, double width) {
+    /** Where the sun is drawn: out along the way to it, but within a box: x and y. */
+    public double[] sun(SideScene scene, Box room) {
+        double top = room.y() + SUN_TOP;
+        double right = room.right() - SUN_SIDE;
         double fromX = x(scene.focus());
         double fromY = y(scene.focus());
         double x = x(scene.sun());
         double y = y(scene.sun());
         double share = 1;
-        if (y < SUN_TOP && fromY > SUN_TOP) {
-            share = Math.min(share, (fromY - SUN_TOP) / (fromY - y));
+        if (y < top && fromY > top) {
+            share = Math.min(share, (fromY - top) / (fromY - y));
         }
-        if (x > width - SUN_SIDE && fromX < width - SUN_SIDE) {
-            share = Math.min(share, (width - SUN_SIDE - fromX) / (x - fromX));
+        if (x > right && fromX < right) {
+            share = Math.min(share, (right - fromX) / (x - fromX));
         }
         return new double[] {fromX + share * (x - fromX), fromY + share * (y - fromY)};
     }

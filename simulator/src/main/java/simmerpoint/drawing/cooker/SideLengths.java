@@ -64,7 +64,7 @@ final class SideLengths {
             double rays = scene.rays().stream()
                     .mapToDouble(r -> frame.x(r.from()))
                     .max()
-                    .orElseGet(() -> frame.sun(scene, box.width())[0]);
+                    .orElseGet(() -> frame.sun(scene, box)[0]);
             double right = Math.min(box.right() - SIDE, Math.max(panX + 60, rays + SIDE));
             double half = scene.scenario().target().radiusMetres() * frame.perMetre();
             lines.extension(panX + half, y, right, y);

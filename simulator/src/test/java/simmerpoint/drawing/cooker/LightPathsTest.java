@@ -11,8 +11,9 @@ import simmerpoint.scenario.ScenarioReader;
 import simmerpoint.study.LightPath;
 
 class LightPathsTest {
-    private static final String DISH = "dish: {diameter: 1.2 m, focal-length: 0.8 m, hub: 6 cm, surface: {cut: smooth}}\n"
-            + "aim: {turn: {up: 0°}}\nplane: {disc: 20 cm}\n";
+    private static final String DISH =
+            "dish: {diameter: 1.2 m, focal-length: 0.8 m, hub: 6 cm, surface: {cut: smooth}}\n"
+                    + "aim: {turn: {up: 0°}}\nplane: {disc: 20 cm}\n";
 
     /** Rays of a well-aimed sun meet at the focus: the law of reflection, and the property of the parabola. */
     @Test

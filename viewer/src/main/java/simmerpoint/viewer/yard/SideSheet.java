@@ -169,26 +169,26 @@ final class SideSheet extends Region {
         paint();
     }
 
-    /** Height of the drawing above the words that explain its lines. */
-    private double high() {
-        return getHeight() - SideDrawing.keyHeight(scene, getWidth(), FxMetrics::width);
+    /** The drawing above the words that explain its lines. */
+    private Box above() {
+        return box().inside(0, 0, 0, SideDrawing.keyHeight(scene, getWidth(), FxMetrics::width));
     }
 
     /** Room for the words in the upper left corner, if they take more than half of the width: they must cover no handle. */
-    private double above() {
+    private double words() {
         String words = new OffPlace(system).words(scene.scenario(), scene.pan().heightMetres());
         return FxMetrics.width(words, Text.SIZE, false) > getWidth() / 2 ? 2 * LINE : 0;
     }
 
     private boolean fits() {
         return frame != null
-                && frame.holds(scene, getWidth(), high())
-                && SideFrame.around(scene, getWidth(), high(), above()).perMetre() < MUCH_LARGER * frame.perMetre();
+                && frame.holds(scene, above())
+                && SideFrame.around(scene, above(), words()).perMetre() < MUCH_LARGER * frame.perMetre();
     }
 
     private void fit() {
         if (scene != null && getWidth() > 0 && getHeight() > 0) {
-            frame = SideFrame.around(scene, getWidth(), high(), above());
+            frame = SideFrame.around(scene, above(), words());
         }
     }
 
@@ -221,7 +221,7 @@ final class SideSheet extends Region {
     private void tellInForce() {
         inForce.setText(new OffPlace(system).words(scene.scenario(), scene.pan().heightMetres()));
         inForce.setVisible(!inForce.getText().isEmpty());
-        double[] sun = frame.sun(scene, getWidth());
+        double[] sun = frame.sun(scene, box());
         double room = sun[1] < BESIDE_SUN ? sun[0] - SUN_WORDS : getWidth() - 16;
         double wide = Math.max(LEAST_WORDS, Math.min(room, Math.ceil(inForce.prefWidth(-1))));
         inForce.resizeRelocate(8, 4, wide, inForce.prefHeight(wide));
@@ -229,7 +229,7 @@ final class SideSheet extends Region {
 
     private void place() {
         for (Grip grip : grips.values()) {
-            Point2D p = Grips.place(grip.handle(), scene, frame, getWidth(), high());
+            Point2D p = Grips.place(grip.handle(), scene, frame, above());
             grip.resizeRelocate(p.getX() - Grip.SIZE / 2, p.getY() - Grip.SIZE / 2, Grip.SIZE, Grip.SIZE);
             grip.point(Grips.turn(grip.handle(), scene));
             grip.tell(Moves.words(grip.handle(), scene.scenario(), system));
@@ -246,7 +246,7 @@ final class SideSheet extends Region {
         FxCanvas words = cleared(said);
         Optional<Handle> shown = hand.held().or(() -> near);
         if (shown.isPresent() && scene != null && frame != null) {
-            Point2D p = Grips.place(shown.get(), scene, frame, getWidth(), high());
+            Point2D p = Grips.place(shown.get(), scene, frame, above());
             boolean below = p.getY() < 50 || shown.get() == Handle.SUN;
             Callout.ofHandle(Moves.words(shown.get(), scene.scenario(), system), getWidth())
                     .draw(words, p.getX(), below ? p.getY() + 20 : p.getY() - 46, box());
