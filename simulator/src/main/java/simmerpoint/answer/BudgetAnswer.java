@@ -4,10 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import simmerpoint.sampling.Estimate;
 import simmerpoint.scenario.Scenario;
-import simmerpoint.study.BudgetResult;
-import simmerpoint.study.Flaw;
-import simmerpoint.study.FlawCost;
-import simmerpoint.study.Significance;
+import simmerpoint.study.budget.BudgetResult;
+import simmerpoint.study.budget.Flaw;
+import simmerpoint.study.budget.FlawCost;
+import simmerpoint.study.budget.Significance;
 import simmerpoint.units.UnitSystem;
 
 /** The answer to "what do I lose by building it roughly, and what is worth mending?". */

@@ -5,7 +5,7 @@ import simmerpoint.dish.Cut;
 import simmerpoint.dish.mirror.Mirror;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.setup.Aim;
-import simmerpoint.study.Flaw;
+import simmerpoint.study.budget.Flaw;
 
 /**
  * Names of a scenario's flaws, with their size where one figure tells it.

@@ -1,8 +1,8 @@
 package simmerpoint.answer;
 
 import java.util.List;
-import simmerpoint.study.HottestLight;
-import simmerpoint.study.TraceResult;
+import simmerpoint.study.trace.MaximumFlux;
+import simmerpoint.study.trace.TraceResult;
 import simmerpoint.units.UnitSystem;
 
 /** The answer to "what does this dish give my pan?": first what a cook asks, then the optics. */
@@ -26,7 +26,7 @@ public final class TraceAnswer {
                 Words.oneLine(result.scenario().title()),
                 List.of(
                         CookSection.of(result, figures, words, hint),
-                        new Section(CareAnswer.HEADING, CareAnswer.items(HottestLight.of(result), words.noun())),
+                        new Section(CareAnswer.HEADING, CareAnswer.items(MaximumFlux.of(result), words.noun())),
                         LedgerSection.of(result, figures, words),
                         SpotSection.of(result, figures, words),
                         CertaintySection.of(result, figures, words)));

@@ -7,8 +7,8 @@ import simmerpoint.report.BudgetJson;
 import simmerpoint.report.BudgetPicture;
 import simmerpoint.scenario.ReadScenario;
 import simmerpoint.scenario.Scenario;
-import simmerpoint.study.BudgetResult;
-import simmerpoint.study.BudgetStudy;
+import simmerpoint.study.budget.BudgetResult;
+import simmerpoint.study.budget.BudgetStudy;
 
 /** What each flaw costs. */
 @Command(

@@ -26,12 +26,12 @@ import simmerpoint.scenario.Scenario;
 import simmerpoint.scenario.ScenarioException;
 import simmerpoint.scenario.ScenarioReader;
 import simmerpoint.scenario.ScenarioVariants;
-import simmerpoint.study.DesignChoice;
-import simmerpoint.study.DesignLimits;
-import simmerpoint.study.DesignResult;
-import simmerpoint.study.DesignStudy;
-import simmerpoint.study.DesignWish;
-import simmerpoint.study.TraceOptions;
+import simmerpoint.study.design.DesignChoice;
+import simmerpoint.study.design.DesignGoal;
+import simmerpoint.study.design.DesignLimits;
+import simmerpoint.study.design.DesignResult;
+import simmerpoint.study.design.DesignStudy;
+import simmerpoint.study.trace.TraceOptions;
 
 /** A dish that does what is wanted. */
 @Command(
@@ -74,9 +74,9 @@ final class DesignCommand extends StudyCommand {
         ScenarioVariants variants = new ScenarioVariants(file.toString(), read.sourceText(), base);
         DesignLimits limits = design.limits(scenario);
         TraceOptions options = rays.options();
-        DesignWish wish = wish(scenario, options);
+        DesignGoal goal = goal(scenario, options);
         DesignResult result =
-                study(file.toString(), progress -> DesignStudy.run(variants, wish, limits, options, progress));
+                study(file.toString(), progress -> DesignStudy.run(variants, goal, limits, options, progress));
         outputs.write(
                 () -> DesignJson.bytes(result),
                 () -> DesignCsv.bytes(result),
@@ -124,9 +124,9 @@ final class DesignCommand extends StudyCommand {
         }
     }
 
-    private DesignWish wish(Scenario scenario, TraceOptions options) throws WrongUse, ScenarioException {
+    private DesignGoal goal(Scenario scenario, TraceOptions options) throws WrongUse, ScenarioException {
         if (design.watts != null) {
-            return new DesignWish(design.watts, Optional.empty());
+            return new DesignGoal(design.watts, Optional.empty());
         }
         if (scenario.kitchen().isEmpty()) {
             throw new WrongUse(file + ": a bare disc (plane) has no heat level; say how many watts: --watts 400W.");
@@ -136,7 +136,7 @@ final class DesignCommand extends StudyCommand {
         if (!Double.isFinite(watts)) {
             throw new WrongUse(file + ": no light brings this pan so far; close its lid or keep the wind off it.");
         }
-        return new DesignWish(watts, Optional.of(level));
+        return new DesignGoal(watts, Optional.of(level));
     }
 
     /** The files of the chosen dishes. */
@@ -159,7 +159,7 @@ final class DesignCommand extends StudyCommand {
                 ? Set.<Map.Entry<String, DesignChoice>>of()
                 : Chosen.of(result).entrySet()) {
             makeFolder();
-            String text = variants.textWith(each.getValue().sketch().keys());
+            String text = variants.textWith(each.getValue().candidate().keys());
             AtomicFile.write(folder.resolve(each.getKey()), text.getBytes(StandardCharsets.UTF_8));
             written.add(folder.resolve(each.getKey()).toString());
         }

@@ -25,7 +25,7 @@ enum DesignCuts {
         return word;
     }
 
-    /** For {@link simmerpoint.study.DesignLimits}. */
+    /** For {@link simmerpoint.study.design.DesignLimits}. */
     List<Boolean> bent() {
         return Stream.of(false, true).filter(b -> b ? strips : rings).toList();
     }

@@ -10,7 +10,7 @@ import simmerpoint.report.CsvReport;
 import simmerpoint.report.JsonReport;
 import simmerpoint.report.OutputException;
 import simmerpoint.report.PngReport;
-import simmerpoint.study.TraceResult;
+import simmerpoint.study.trace.TraceResult;
 import simmerpoint.units.UnitSystem;
 
 /** Files to write besides the answer. */

@@ -7,8 +7,8 @@ import simmerpoint.report.PanJson;
 import simmerpoint.report.PanPicture;
 import simmerpoint.scenario.ReadScenario;
 import simmerpoint.scenario.Scenario;
-import simmerpoint.study.PanResult;
-import simmerpoint.study.PanStudy;
+import simmerpoint.study.pan.PanResult;
+import simmerpoint.study.pan.PanStudy;
 
 /** Where to put the pan for a boil, for a simmer. */
 @Command(

@@ -13,7 +13,7 @@ import simmerpoint.report.CookerReport;
 import simmerpoint.scenario.ReadScenario;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.scenario.ScenarioReader;
-import simmerpoint.study.WholeStudy;
+import simmerpoint.study.FullStudy;
 
 /** Everything about one cooker on one page. */
 @Command(
@@ -49,7 +49,7 @@ final class ReportCommand extends RayCommand {
         tellOddities(read);
         byte[] bytes = CookerReport.bytes(
                 read,
-                study(String.valueOf(file), progress -> WholeStudy.run(scenario, rays.options(), progress)),
+                study(String.valueOf(file), progress -> FullStudy.run(scenario, rays.options(), progress)),
                 file.getFileName().toString(),
                 units);
         if (toTerminal) {

@@ -4,7 +4,7 @@ import picocli.CommandLine.Command;
 import simmerpoint.answer.TraceAnswer;
 import simmerpoint.scenario.ReadScenario;
 import simmerpoint.scenario.Scenario;
-import simmerpoint.study.TraceResult;
+import simmerpoint.study.trace.TraceResult;
 
 /** The main job: from a scenario file to watts in the pan. */
 @Command(

@@ -3,10 +3,10 @@ package simmerpoint.report;
 import java.nio.charset.StandardCharsets;
 import simmerpoint.answer.Words;
 import simmerpoint.sampling.Estimate;
-import simmerpoint.study.AimCurve;
-import simmerpoint.study.AimMap;
-import simmerpoint.study.AimResult;
-import simmerpoint.study.AimSpell;
+import simmerpoint.study.aim.AimCurve;
+import simmerpoint.study.aim.AimInterval;
+import simmerpoint.study.aim.AimMap;
+import simmerpoint.study.aim.AimResult;
 
 /**
  * Watts over drift, turn and time as one table, for a spreadsheet or a script. Lines that start with # say what the columns
@@ -27,9 +27,9 @@ public final class AimCsv {
         AimCsv csv = new AimCsv(result);
         csv.head(result);
         result.curves().forEach(csv::curve);
-        csv.spell("dead on", result.deadOnSpell());
-        csv.spell("dead on; left long", result.longSpell());
-        result.lead().ifPresent(lead -> csv.spell("aimed ahead", lead.spell()));
+        csv.interval("dead on", result.deadOnInterval());
+        csv.interval("dead on; left long", result.longInterval());
+        result.lead().ifPresent(lead -> csv.interval("aimed ahead", lead.interval()));
         result.maps().forEach(csv::map);
         return csv.out.toString().getBytes(StandardCharsets.UTF_8);
     }
@@ -66,8 +66,8 @@ public final class AimCsv {
         }
     }
 
-    private void spell(String kind, AimSpell spell) {
-        for (AimSpell.Moment m : spell.moments()) {
+    private void interval(String kind, AimInterval interval) {
+        for (AimInterval.Moment m : interval.moments()) {
             row("interval", kind, m.minutes(), Double.NaN, Double.NaN, m.watts());
         }
     }

@@ -4,9 +4,9 @@ import java.util.List;
 import simmerpoint.answer.Figures;
 import simmerpoint.answer.SkyWords;
 import simmerpoint.answer.TargetWords;
-import simmerpoint.study.AimCurve;
-import simmerpoint.study.AimResult;
-import simmerpoint.study.AimSpell;
+import simmerpoint.study.aim.AimCurve;
+import simmerpoint.study.aim.AimInterval;
+import simmerpoint.study.aim.AimResult;
 import simmerpoint.units.UnitSystem;
 
 /** Aiming: watts over the time since one aiming, and over how far sun and dish are off; narrow enough for a phone. */
@@ -57,14 +57,14 @@ final class AimDrawing {
     }
 
     private void minutes(double top) {
-        AimSpell once = result.deadOnSpell();
-        AimSpell longer = result.longSpell().minutes() >= once.minutes() ? result.longSpell() : once;
+        AimInterval once = result.deadOnInterval();
+        AimInterval longer = result.longInterval().minutes() >= once.minutes() ? result.longInterval() : once;
         double end = Math.max(1e-3, longer.minutes());
         SvgChart chart = chart(top, 0, end);
         chart.upright("What the " + noun + " gets after one aiming: W");
         NiceSteps.upTo(end, MARKS).forEach(mark -> chart.below(mark, SvgChart.text(mark)));
         sheet.text("middle", (SvgChart.LEFT + SvgChart.RIGHT) / 2, top + PLOT + 31, "minutes after the aiming");
-        result.lead().ifPresent(lead -> chart.curve("flux", points(lead.spell())));
+        result.lead().ifPresent(lead -> chart.curve("flux", points(lead.interval())));
         chart.curve("watts", points(longer));
         loss(chart, 0, end);
         chart.frame();
@@ -73,8 +73,8 @@ final class AimDrawing {
         }
     }
 
-    private static List<double[]> points(AimSpell spell) {
-        return spell.moments().stream()
+    private static List<double[]> points(AimInterval interval) {
+        return interval.moments().stream()
                 .map(m -> new double[] {m.minutes(), m.watts().value()})
                 .toList();
     }

@@ -1,7 +1,7 @@
 package simmerpoint.report;
 
 import java.awt.geom.Path2D;
-import simmerpoint.study.AimMap;
+import simmerpoint.study.aim.AimMap;
 
 /** A map of aims as a smooth surface: cubic between its points (Catmull and Rom's pieces, from memory). */
 final class AimField {

@@ -8,14 +8,14 @@ import java.util.Optional;
 import simmerpoint.answer.SkyWords;
 import simmerpoint.answer.Words;
 import simmerpoint.sampling.Estimate;
-import simmerpoint.study.AimCurve;
-import simmerpoint.study.AimLead;
-import simmerpoint.study.AimMap;
-import simmerpoint.study.AimResult;
-import simmerpoint.study.AimSpell;
-import simmerpoint.study.AimTolerance;
-import simmerpoint.study.AimWay;
-import simmerpoint.study.SunWay;
+import simmerpoint.study.aim.AimCurve;
+import simmerpoint.study.aim.AimInterval;
+import simmerpoint.study.aim.AimLead;
+import simmerpoint.study.aim.AimMap;
+import simmerpoint.study.aim.AimResult;
+import simmerpoint.study.aim.AimTolerance;
+import simmerpoint.study.aim.MisaimDirection;
+import simmerpoint.study.aim.SunTrack;
 
 /**
  * How exactly and how often to aim, as one JSON object in UTF-8.
@@ -47,14 +47,14 @@ public final class AimJson {
         AimTolerance tolerance = result.tolerance();
         angle(json, "drift_tolerance_deg", tolerance.drift());
         angle(json, "turn_tolerance_deg", tolerance.turn());
-        json.list("tolerance", List.of(AimWay.values()), (each, way) -> {
+        json.list("tolerance", List.of(MisaimDirection.values()), (each, way) -> {
             each.text("way", SkyWords.key(way));
             angle(each, "angle_deg", tolerance.angle(way));
         });
         json.object("sun", sun -> sun(sun, result.way()));
         estimate(json, "aim_again_min", result.minutes());
-        json.object("dead_on_interval", spell -> spell(spell, result.deadOnSpell()));
-        json.object("long_interval", spell -> spell(spell, result.longSpell()));
+        json.object("dead_on_interval", interval -> interval(interval, result.deadOnInterval()));
+        json.object("long_interval", interval -> interval(interval, result.longInterval()));
         if (result.lead().isPresent()) {
             AimLead lead = result.lead().get();
             json.object("aimed_ahead", ahead -> lead(ahead, lead, result.plan().stickMetres()));
@@ -74,7 +74,7 @@ public final class AimJson {
         json.estimate(name, e.orElse(new Estimate(Double.NaN, Double.NaN)));
     }
 
-    private static void sun(JsonObject json, SunWay way) throws IOException {
+    private static void sun(JsonObject json, SunTrack way) throws IOException {
         json.flag("real", way.isReal());
         json.number("elevation_deg", Math.toDegrees(way.elevationRadians()));
         json.number("up_deg_min", Math.toDegrees(way.upRadiansPerMinute()));
@@ -87,14 +87,14 @@ public final class AimJson {
         json.number("lead_side_deg", Math.toDegrees(lead.sideRadians()));
         json.number("lead_deg", Math.toDegrees(lead.radians()));
         json.number("shadow_m", AimLead.shadow(stick, lead.radians()));
-        spell(json, lead.spell());
+        interval(json, lead.interval());
     }
 
-    private static void spell(JsonObject json, AimSpell spell) throws IOException {
-        json.number("minutes", spell.minutes());
-        json.estimate("mean_power_W", spell.mean());
-        json.estimate("least_power_W", spell.least());
-        json.list("moments", spell.moments(), (each, moment) -> {
+    private static void interval(JsonObject json, AimInterval interval) throws IOException {
+        json.number("minutes", interval.minutes());
+        json.estimate("mean_power_W", interval.mean());
+        json.estimate("least_power_W", interval.least());
+        json.list("moments", interval.moments(), (each, moment) -> {
             each.number("minutes", moment.minutes());
             each.estimate("power_W", moment.watts());
         });

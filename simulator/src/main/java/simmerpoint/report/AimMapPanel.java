@@ -11,7 +11,7 @@ import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
 import java.awt.image.BufferedImage;
 import java.util.List;
-import simmerpoint.study.AimMap;
+import simmerpoint.study.aim.AimMap;
 
 /** One map of watts over two angles, with the line of the tolerance. */
 final class AimMapPanel {

@@ -1,7 +1,7 @@
 package simmerpoint.report;
 
 import java.awt.image.BufferedImage;
-import simmerpoint.study.AimResult;
+import simmerpoint.study.aim.AimResult;
 import simmerpoint.units.UnitSystem;
 
 /** Aiming as a picture: watts over drift, turn and time as curves, over both axes as maps. */

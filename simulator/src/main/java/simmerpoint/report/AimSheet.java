@@ -13,12 +13,12 @@ import simmerpoint.answer.Item;
 import simmerpoint.answer.SkyWords;
 import simmerpoint.answer.TargetWords;
 import simmerpoint.answer.Words;
-import simmerpoint.study.AimCurve;
-import simmerpoint.study.AimLead;
-import simmerpoint.study.AimMap;
-import simmerpoint.study.AimResult;
-import simmerpoint.study.AimSpell;
-import simmerpoint.study.SunWay;
+import simmerpoint.study.aim.AimCurve;
+import simmerpoint.study.aim.AimInterval;
+import simmerpoint.study.aim.AimLead;
+import simmerpoint.study.aim.AimMap;
+import simmerpoint.study.aim.AimResult;
+import simmerpoint.study.aim.SunTrack;
 import simmerpoint.units.UnitSystem;
 
 /** How the picture of aiming is laid out: heading, watts over time, curves, maps with their scale, caption. */
@@ -87,18 +87,19 @@ final class AimSheet {
 
     private void time(Graphics2D g, Brush brush) {
         Rectangle box = new Rectangle(LEFT, TIME_TOP, WIDTH - LEFT - MARGIN, TIME_HEIGHT);
-        double end = Math.max(result.longSpell().minutes(), result.deadOnSpell().minutes());
+        double end = Math.max(
+                result.longInterval().minutes(), result.deadOnInterval().minutes());
         LinePlot plot = new LinePlot(g, box, 0, Math.max(end, 1e-3), top * HEADROOM);
         plot.frame("What the " + noun() + " gets after one aiming: W", "minutes after the aiming");
         if (result.minutes().isPresent()) {
             plot.level(tolerated(), SkyWords.loss(1 - result.plan().lossShare()) + " of dead on");
             plot.upright(
-                    result.deadOnSpell().minutes(),
-                    SkyWords.minutes(result.deadOnSpell().minutes()));
+                    result.deadOnInterval().minutes(),
+                    SkyWords.minutes(result.deadOnInterval().minutes()));
         }
-        AimSpell alone = result.longSpell().minutes() >= end ? result.longSpell() : result.deadOnSpell();
+        AimInterval alone = result.longInterval().minutes() >= end ? result.longInterval() : result.deadOnInterval();
         plot.line(points(alone), FIRST, MovePanel.SOLID);
-        result.lead().ifPresent(lead -> plot.line(points(lead.spell()), OTHER, MovePanel.DASHED));
+        result.lead().ifPresent(lead -> plot.line(points(lead.interval()), OTHER, MovePanel.DASHED));
         int y = TIME_TOP + TIME_HEIGHT + 86;
         sample(g, brush, LEFT, y, FIRST, MovePanel.SOLID, "aimed dead on, then left alone", 380);
         result.lead()
@@ -113,8 +114,8 @@ final class AimSheet {
                         560));
     }
 
-    private static List<double[]> points(AimSpell spell) {
-        return spell.moments().stream()
+    private static List<double[]> points(AimInterval interval) {
+        return interval.moments().stream()
                 .map(m -> new double[] {m.minutes(), m.watts().value()})
                 .toList();
     }
@@ -161,12 +162,13 @@ final class AimSheet {
         AimMapPanel left = new AimMapPanel(g, new Rectangle(LEFT, MAP_TOP, MAP_SIZE, MAP_SIZE), drift, top);
         left.paint("Sun drifted on", level(drift), "sun higher", "sun to the right (facing it)");
         List<double[]> dots = new ArrayList<>();
-        dots.add(drift(result.deadOnSpell().minutes()));
+        dots.add(drift(result.deadOnInterval().minutes()));
         left.way(
-                way(Math.max(result.longSpell().minutes(), result.deadOnSpell().minutes())),
+                way(Math.max(
+                        result.longInterval().minutes(), result.deadOnInterval().minutes())),
                 dots,
                 (result.way().isReal() ? "the sun\u2019s way; dot: " : "a sun\u2019s way; dot: ")
-                        + SkyWords.minutes(result.deadOnSpell().minutes()));
+                        + SkyWords.minutes(result.deadOnInterval().minutes()));
         AimMapPanel right = new AimMapPanel(g, new Rectangle(SECOND, MAP_TOP, MAP_SIZE, MAP_SIZE), turn, top);
         right.paint("Dish turned wrong", level(turn), "dish too high", "dish too far right");
         result.lead().ifPresent(lead -> lead(right, lead));
@@ -185,7 +187,7 @@ final class AimSheet {
     }
 
     private double[] drift(double minutes) {
-        SunWay.Drift drift = result.way().after(minutes);
+        SunTrack.Drift drift = result.way().after(minutes);
         return new double[] {drift.upRadians(), drift.sideRadians()};
     }
 

@@ -8,9 +8,9 @@ import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
 import simmerpoint.answer.Figures;
 import simmerpoint.sampling.Estimate;
-import simmerpoint.study.BudgetResult;
-import simmerpoint.study.FlawCost;
-import simmerpoint.study.Significance;
+import simmerpoint.study.budget.BudgetResult;
+import simmerpoint.study.budget.FlawCost;
+import simmerpoint.study.budget.Significance;
 
 /** Pairs of bars: what a flaw costs when it is mended alone, and when it is there alone; whiskers of two errors. */
 final class BudgetBars {

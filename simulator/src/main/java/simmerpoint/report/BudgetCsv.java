@@ -3,10 +3,10 @@ package simmerpoint.report;
 import java.nio.charset.StandardCharsets;
 import simmerpoint.answer.Words;
 import simmerpoint.sampling.Estimate;
-import simmerpoint.study.BudgetResult;
-import simmerpoint.study.FlawCost;
-import simmerpoint.study.Knob;
-import simmerpoint.study.Sensitivity;
+import simmerpoint.study.budget.BudgetResult;
+import simmerpoint.study.budget.FlawCost;
+import simmerpoint.study.budget.Parameter;
+import simmerpoint.study.budget.Sensitivity;
 
 /**
  * A budget of flaws as one long table: a row for every figure, for a spreadsheet or a script. Lines that start with # say
@@ -58,14 +58,20 @@ public final class BudgetCsv {
     }
 
     private void steps(Sensitivity s) {
-        Knob knob = s.knob();
+        Parameter parameter = s.parameter();
         for (Sensitivity.Step step : s.steps()) {
-            row("step", knob.key(), step.way(), StableNumber.of(StepSize.of(knob), DIGITS), knob, step.change());
+            row(
+                    "step",
+                    parameter.key(),
+                    step.way(),
+                    StableNumber.of(StepSize.of(parameter), DIGITS),
+                    parameter,
+                    step.change());
         }
     }
 
-    private void row(String kind, String what, String way, String step, Knob knob, Estimate watts) {
-        out.append(String.join(",", kind, what, way, step, knob.unit().sign()));
+    private void row(String kind, String what, String way, String step, Parameter parameter, Estimate watts) {
+        out.append(String.join(",", kind, what, way, step, parameter.unit().sign()));
         figures(watts);
     }
 

@@ -3,9 +3,9 @@ package simmerpoint.report;
 import simmerpoint.answer.Figures;
 import simmerpoint.answer.FlawWords;
 import simmerpoint.sampling.Estimate;
-import simmerpoint.study.BudgetResult;
-import simmerpoint.study.FlawCost;
-import simmerpoint.study.Significance;
+import simmerpoint.study.budget.BudgetResult;
+import simmerpoint.study.budget.FlawCost;
+import simmerpoint.study.budget.Significance;
 import simmerpoint.units.UnitSystem;
 
 /** What each flaw costs, as pairs of bars below the perfect and the built cooker; narrow enough for a phone. */

@@ -3,11 +3,11 @@ package simmerpoint.report;
 import java.io.IOException;
 import simmerpoint.answer.Words;
 import simmerpoint.sampling.Estimate;
-import simmerpoint.study.BudgetResult;
-import simmerpoint.study.Flaw;
-import simmerpoint.study.FlawCost;
-import simmerpoint.study.Sensitivity;
-import simmerpoint.study.Significance;
+import simmerpoint.study.budget.BudgetResult;
+import simmerpoint.study.budget.Flaw;
+import simmerpoint.study.budget.FlawCost;
+import simmerpoint.study.budget.Sensitivity;
+import simmerpoint.study.budget.Significance;
 
 /**
  * A budget of flaws as one JSON object in UTF-8: watts with their standard error as {@code name_se}, shares of the perfect
@@ -58,9 +58,9 @@ public final class BudgetJson {
     }
 
     private static void sensitivity(JsonObject json, Sensitivity s) throws IOException {
-        json.text("figure", s.knob().key());
-        json.number("step", StepSize.of(s.knob()));
-        json.text("unit", s.knob().unit().sign());
+        json.text("figure", s.parameter().key());
+        json.number("step", StepSize.of(s.parameter()));
+        json.text("unit", s.parameter().unit().sign());
         json.list("steps", s.steps(), (each, step) -> {
             each.text("way", step.way());
             each.estimate("change_W", step.change());

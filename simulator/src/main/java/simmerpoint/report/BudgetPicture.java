@@ -1,7 +1,7 @@
 package simmerpoint.report;
 
 import java.awt.image.BufferedImage;
-import simmerpoint.study.BudgetResult;
+import simmerpoint.study.budget.BudgetResult;
 import simmerpoint.units.UnitSystem;
 
 /**

@@ -6,8 +6,8 @@ import simmerpoint.answer.BudgetAnswer;
 import simmerpoint.answer.Figures;
 import simmerpoint.answer.FlawWords;
 import simmerpoint.answer.Words;
-import simmerpoint.study.BudgetResult;
-import simmerpoint.study.FlawCost;
+import simmerpoint.study.budget.BudgetResult;
+import simmerpoint.study.budget.FlawCost;
 import simmerpoint.units.UnitSystem;
 
 /** How the picture of a budget is laid out: heading, one row per flaw with its stair on the left and its bars right. */

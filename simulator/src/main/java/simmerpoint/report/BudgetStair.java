@@ -8,8 +8,8 @@ import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
 import simmerpoint.answer.Figures;
 import simmerpoint.sampling.Estimate;
-import simmerpoint.study.BudgetResult;
-import simmerpoint.study.FlawCost;
+import simmerpoint.study.budget.BudgetResult;
+import simmerpoint.study.budget.FlawCost;
 
 /** Bars from the perfect cooker's watts down to the built one's: each flaw takes off what it costs when mended alone. */
 final class BudgetStair {

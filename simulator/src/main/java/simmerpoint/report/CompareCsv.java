@@ -11,8 +11,8 @@ import simmerpoint.answer.CompareAnswer;
 import simmerpoint.answer.VariantNames;
 import simmerpoint.answer.Words;
 import simmerpoint.sampling.Estimate;
-import simmerpoint.study.ComparedRow;
-import simmerpoint.study.Comparison;
+import simmerpoint.study.compare.ComparedRow;
+import simmerpoint.study.compare.Comparison;
 
 /**
  * Compared cookers as a table, the best first, for a spreadsheet or a script. Lines that start with # say what the columns

@@ -7,9 +7,9 @@ import simmerpoint.answer.CompareAnswer;
 import simmerpoint.answer.VariantNames;
 import simmerpoint.answer.Words;
 import simmerpoint.sampling.Estimate;
-import simmerpoint.study.AimTolerance;
-import simmerpoint.study.ComparedRow;
-import simmerpoint.study.Comparison;
+import simmerpoint.study.aim.AimTolerance;
+import simmerpoint.study.compare.ComparedRow;
+import simmerpoint.study.compare.Comparison;
 
 /**
  * Compared cookers as one JSON object in UTF-8: {@code rows}, the best first, each with {@code file}, {@code title} and

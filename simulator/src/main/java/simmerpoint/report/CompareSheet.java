@@ -13,8 +13,8 @@ import simmerpoint.answer.CompareWords;
 import simmerpoint.answer.Figures;
 import simmerpoint.answer.VariantNames;
 import simmerpoint.sampling.Estimate;
-import simmerpoint.study.ComparedRow;
-import simmerpoint.study.Comparison;
+import simmerpoint.study.compare.ComparedRow;
+import simmerpoint.study.compare.Comparison;
 import simmerpoint.units.UnitSystem;
 
 /**

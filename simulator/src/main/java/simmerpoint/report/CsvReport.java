@@ -3,7 +3,7 @@ package simmerpoint.report;
 import java.nio.charset.StandardCharsets;
 import simmerpoint.answer.Words;
 import simmerpoint.pan.Pan;
-import simmerpoint.study.TraceResult;
+import simmerpoint.study.trace.TraceResult;
 import simmerpoint.target.FluxMap;
 
 /**

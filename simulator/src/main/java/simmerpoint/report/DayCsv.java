@@ -6,10 +6,10 @@ import java.util.Locale;
 import simmerpoint.answer.LevelWords;
 import simmerpoint.answer.Words;
 import simmerpoint.heat.BoilingOutcome;
-import simmerpoint.study.DayHour;
-import simmerpoint.study.DayResult;
-import simmerpoint.study.HourLight;
-import simmerpoint.study.YearResult;
+import simmerpoint.study.day.DayHour;
+import simmerpoint.study.day.DayResult;
+import simmerpoint.study.day.HourLight;
+import simmerpoint.study.day.YearResult;
 
 /**
  * A day or a year as a table: one row per instant, for a spreadsheet or a script. Lines that start with # say what the

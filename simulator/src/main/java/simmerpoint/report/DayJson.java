@@ -11,12 +11,12 @@ import simmerpoint.answer.Words;
 import simmerpoint.heat.BoilingOutcome;
 import simmerpoint.heat.LikelyRange;
 import simmerpoint.setup.StandGeometry;
-import simmerpoint.study.CookingSpell;
-import simmerpoint.study.DayHour;
-import simmerpoint.study.DayResult;
-import simmerpoint.study.HourLight;
-import simmerpoint.study.LightLimit;
-import simmerpoint.study.YearResult;
+import simmerpoint.study.day.CookingInterval;
+import simmerpoint.study.day.DayHour;
+import simmerpoint.study.day.DayResult;
+import simmerpoint.study.day.HourLight;
+import simmerpoint.study.day.LightLimit;
+import simmerpoint.study.day.YearResult;
 import simmerpoint.sun.Site;
 
 /**
@@ -94,7 +94,7 @@ public final class DayJson {
         time(json, "solar_noon", Optional.of(result.day().solarNoon()));
         time(json, "sunset", result.day().sunset());
         json.number("cooking_h", result.cookingHours());
-        json.list("cooks", result.spells(), DayJson::spell);
+        json.list("cooks", result.intervals(), DayJson::interval);
         if (result.noon().isPresent()) {
             DayHour noon = result.noon().get();
             json.object("noon", n -> hour(n, noon));
@@ -104,9 +104,9 @@ public final class DayJson {
         json.list("hours", result.hours(), DayJson::hour);
     }
 
-    private static void spell(JsonObject json, CookingSpell spell) throws IOException {
-        time(json, "from", Optional.of(spell.from()));
-        time(json, "to", Optional.of(spell.to()));
+    private static void interval(JsonObject json, CookingInterval interval) throws IOException {
+        time(json, "from", Optional.of(interval.from()));
+        time(json, "to", Optional.of(interval.to()));
     }
 
     private static void time(JsonObject json, String name, Optional<ZonedDateTime> time) throws IOException {

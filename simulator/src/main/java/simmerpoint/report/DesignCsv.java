@@ -3,9 +3,9 @@ package simmerpoint.report;
 import java.nio.charset.StandardCharsets;
 import simmerpoint.answer.Words;
 import simmerpoint.sampling.Estimate;
-import simmerpoint.study.DesignChoice;
-import simmerpoint.study.DesignResult;
-import simmerpoint.study.DishSketch;
+import simmerpoint.study.design.DesignChoice;
+import simmerpoint.study.design.DesignResult;
+import simmerpoint.study.design.DishCandidate;
 
 /** The dishes a search has found, one row each. Always in cm, W, kW/m² and degrees, with a decimal point. */
 public final class DesignCsv {
@@ -23,7 +23,7 @@ public final class DesignCsv {
     private String write(DesignResult result) {
         comment("Simmerpoint " + Version.text() + " dishes found");
         comment("title: " + Words.oneLine(result.scenario().title()));
-        comment("wanted_W: " + StableNumber.of(result.wish().watts(), DIGITS));
+        comment("wanted_W: " + StableNumber.of(result.goal().watts(), DIGITS));
         comment("seed: " + result.run().seed() + "; of the check "
                 + result.run().checkSeed());
         comment("rows with watts were traced anew with another seed; the others are as the search saw them");
@@ -31,8 +31,8 @@ public final class DesignCsv {
                 + "pan_height_cm,drift_tolerance_deg\n");
         result.front().forEach(choice -> checked(result, choice));
         for (DesignResult.Front front : result.fronts()) {
-            if (front.watts() != result.wish().watts()) {
-                front.sketches().forEach(sketch -> row(front.watts(), sketch, ",,,,,"));
+            if (front.watts() != result.goal().watts()) {
+                front.candidates().forEach(candidate -> row(front.watts(), candidate, ",,,,,"));
             }
         }
         return out.toString();
@@ -44,8 +44,8 @@ public final class DesignCsv {
 
     private void checked(DesignResult result, DesignChoice c) {
         row(
-                result.wish().watts(),
-                c.sketch(),
+                result.goal().watts(),
+                c.candidate(),
                 "," + number(c.watts().value()) + "," + number(c.watts().standardError()) + ","
                         + number(c.peakFlux().value() / 1000) + "," + number(100 * c.panHeightMetres()) + ","
                         + c.tolerance()
@@ -56,14 +56,14 @@ public final class DesignCsv {
                                 .orElse(""));
     }
 
-    private void row(double wanted, DishSketch sketch, String rest) {
+    private void row(double wanted, DishCandidate candidate, String rest) {
         out.append(number(wanted)).append(',');
-        out.append(sketch.layout().panels()).append(',');
-        out.append(sketch.layout().bent() ? "bent-strips" : "flat-rings").append(',');
-        out.append(sketch.layout().sectors()).append(',');
-        out.append(sketch.layout().rings()).append(',');
-        out.append(sketch.diameterCentimetres()).append(',');
-        out.append(sketch.focalCentimetres()).append(rest).append('\n');
+        out.append(candidate.layout().panels()).append(',');
+        out.append(candidate.layout().bent() ? "bent-strips" : "flat-rings").append(',');
+        out.append(candidate.layout().sectors()).append(',');
+        out.append(candidate.layout().rings()).append(',');
+        out.append(candidate.diameterCentimetres()).append(',');
+        out.append(candidate.focalCentimetres()).append(rest).append('\n');
     }
 
     private static String number(double x) {

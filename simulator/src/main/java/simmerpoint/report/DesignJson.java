@@ -5,10 +5,10 @@ import java.util.Map;
 import simmerpoint.answer.LevelWords;
 import simmerpoint.answer.Words;
 import simmerpoint.sampling.Estimate;
-import simmerpoint.study.DesignChoice;
-import simmerpoint.study.DesignLimits;
-import simmerpoint.study.DesignResult;
-import simmerpoint.study.DishSketch;
+import simmerpoint.study.design.DesignChoice;
+import simmerpoint.study.design.DesignLimits;
+import simmerpoint.study.design.DesignResult;
+import simmerpoint.study.design.DishCandidate;
 
 /**
  * A search for a design as one JSON object in UTF-8, the object {@code run} last: all else is the same for the same
@@ -24,15 +24,15 @@ public final class DesignJson {
             json.text("version", Version.text());
             json.whole("seed", result.run().seed());
             json.whole("check_seed", result.run().checkSeed());
-            json.number("wanted_power_W", result.wish().watts());
-            if (result.wish().level().isPresent()) {
+            json.number("wanted_power_W", result.goal().watts());
+            if (result.goal().level().isPresent()) {
                 json.text(
-                        "wanted_heat_level", LevelWords.of(result.wish().level().get()));
+                        "wanted_heat_level", LevelWords.of(result.goal().level().get()));
             }
             json.list("front", result.front(), DesignJson::choice);
             json.list("fronts", result.fronts(), (each, front) -> {
                 each.number("wanted_power_W", front.watts());
-                each.list("dishes", front.sketches(), DesignJson::sketch);
+                each.list("dishes", front.candidates(), DesignJson::candidate);
             });
             if (result.bound().isPresent()) {
                 json.object(
@@ -50,13 +50,14 @@ public final class DesignJson {
         });
     }
 
-    private static void loosened(JsonObject json, Map.Entry<DesignLimits.Limit, DishSketch> entry) throws IOException {
+    private static void loosened(JsonObject json, Map.Entry<DesignLimits.Limit, DishCandidate> entry)
+            throws IOException {
         json.text("limit", entry.getKey().name().toLowerCase(java.util.Locale.ROOT));
-        json.object("without_it", dish -> sketch(dish, entry.getValue()));
+        json.object("without_it", dish -> candidate(dish, entry.getValue()));
     }
 
     private static void choice(JsonObject json, DesignChoice choice) throws IOException {
-        sketch(json, choice.sketch());
+        candidate(json, choice.candidate());
         json.estimate("absorbed_power_W", choice.watts());
         json.estimate("peak_flux_W_m2", choice.peakFlux());
         json.number("pan_height_m", choice.panHeightMetres());
@@ -67,12 +68,12 @@ public final class DesignJson {
         json.estimate("drift_tolerance_rad", choice.tolerance().drift().orElse(new Estimate(Double.NaN, Double.NaN)));
     }
 
-    private static void sketch(JsonObject json, DishSketch sketch) throws IOException {
-        json.whole("panels", sketch.layout().panels());
-        json.text("cut", sketch.layout().bent() ? "bent-strips" : "flat-rings");
-        json.whole("sectors", sketch.layout().sectors());
-        json.whole("rings", sketch.layout().rings());
-        json.number("diameter_m", sketch.diameterCentimetres() / 100.0);
-        json.number("focal_length_m", sketch.focalCentimetres() / 100.0);
+    private static void candidate(JsonObject json, DishCandidate candidate) throws IOException {
+        json.whole("panels", candidate.layout().panels());
+        json.text("cut", candidate.layout().bent() ? "bent-strips" : "flat-rings");
+        json.whole("sectors", candidate.layout().sectors());
+        json.whole("rings", candidate.layout().rings());
+        json.number("diameter_m", candidate.diameterCentimetres() / 100.0);
+        json.number("focal_length_m", candidate.focalCentimetres() / 100.0);
     }
 }

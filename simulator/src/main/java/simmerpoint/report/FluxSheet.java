@@ -6,7 +6,7 @@ import java.util.Optional;
 import simmerpoint.answer.Figures;
 import simmerpoint.answer.TargetWords;
 import simmerpoint.answer.Words;
-import simmerpoint.study.TraceResult;
+import simmerpoint.study.trace.TraceResult;
 import simmerpoint.target.FluxMap;
 import simmerpoint.units.UnitSystem;
 

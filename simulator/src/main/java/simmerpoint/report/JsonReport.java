@@ -11,7 +11,7 @@ import java.util.Optional;
 import simmerpoint.answer.Words;
 import simmerpoint.pan.Pan;
 import simmerpoint.sampling.Estimate;
-import simmerpoint.study.TraceResult;
+import simmerpoint.study.trace.TraceResult;
 import simmerpoint.target.Ledger;
 import simmerpoint.target.Spot;
 import simmerpoint.target.SpotEllipse;

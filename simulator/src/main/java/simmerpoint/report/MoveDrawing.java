@@ -6,10 +6,10 @@ import java.util.function.ToDoubleFunction;
 import simmerpoint.answer.LevelWords;
 import simmerpoint.answer.MoveWords;
 import simmerpoint.heat.HeatLevel;
-import simmerpoint.study.LevelBorder;
-import simmerpoint.study.PanMove;
-import simmerpoint.study.PanPosition;
-import simmerpoint.study.PanResult;
+import simmerpoint.study.pan.LevelBorder;
+import simmerpoint.study.pan.PanMove;
+import simmerpoint.study.pan.PanPosition;
+import simmerpoint.study.pan.PanResult;
 import simmerpoint.units.UnitSystem;
 
 /** One move of the pan: its heat levels as bands, watts and hottest spot as curves; narrow enough for a phone. */

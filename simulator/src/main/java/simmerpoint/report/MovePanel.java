@@ -12,11 +12,11 @@ import simmerpoint.answer.Figures;
 import simmerpoint.answer.LevelWords;
 import simmerpoint.answer.MoveWords;
 import simmerpoint.heat.HeatLevel;
-import simmerpoint.study.LevelBorder;
-import simmerpoint.study.LevelStretch;
-import simmerpoint.study.PanMove;
-import simmerpoint.study.PanPosition;
-import simmerpoint.study.PanResult;
+import simmerpoint.study.pan.LevelBorder;
+import simmerpoint.study.pan.LevelStretch;
+import simmerpoint.study.pan.PanMove;
+import simmerpoint.study.pan.PanPosition;
+import simmerpoint.study.pan.PanResult;
 import simmerpoint.units.UnitSystem;
 
 /** One move: bands of heat levels, watts and hottest spot over the offset from where the pan stands. */

@@ -4,9 +4,9 @@ import java.nio.charset.StandardCharsets;
 import simmerpoint.answer.LevelWords;
 import simmerpoint.answer.MoveWords;
 import simmerpoint.answer.Words;
-import simmerpoint.study.PanMove;
-import simmerpoint.study.PanPosition;
-import simmerpoint.study.PanResult;
+import simmerpoint.study.pan.PanMove;
+import simmerpoint.study.pan.PanPosition;
+import simmerpoint.study.pan.PanResult;
 
 /** The three moves as a table: one row per move and position. Always in mm, W and kW/m², with a decimal point. */
 public final class PanCsv {

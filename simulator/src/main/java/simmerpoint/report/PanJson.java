@@ -11,12 +11,12 @@ import simmerpoint.heat.HeatLevel;
 import simmerpoint.heat.HeatLevelRange;
 import simmerpoint.heat.LikelyRange;
 import simmerpoint.setup.Stand;
-import simmerpoint.study.HeatResult;
-import simmerpoint.study.LevelBorder;
-import simmerpoint.study.PanMove;
-import simmerpoint.study.PanPosition;
-import simmerpoint.study.PanResult;
-import simmerpoint.study.SimmerPlace;
+import simmerpoint.study.pan.LevelBorder;
+import simmerpoint.study.pan.PanMove;
+import simmerpoint.study.pan.PanPosition;
+import simmerpoint.study.pan.PanResult;
+import simmerpoint.study.pan.SimmerPlace;
+import simmerpoint.study.trace.HeatResult;
 
 /**
  * Where the pan stands for what, as one JSON object in UTF-8.

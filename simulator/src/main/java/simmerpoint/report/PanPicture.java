@@ -1,7 +1,7 @@
 package simmerpoint.report;
 
 import java.awt.image.BufferedImage;
-import simmerpoint.study.PanResult;
+import simmerpoint.study.pan.PanResult;
 import simmerpoint.units.UnitSystem;
 
 /** The three moves as a picture: watts and hottest spot over each, heat levels as bands. */

@@ -5,9 +5,9 @@ import java.awt.Rectangle;
 import java.util.function.ToDoubleFunction;
 import simmerpoint.answer.Figures;
 import simmerpoint.answer.Words;
-import simmerpoint.study.PanMove;
-import simmerpoint.study.PanPosition;
-import simmerpoint.study.PanResult;
+import simmerpoint.study.pan.PanMove;
+import simmerpoint.study.pan.PanPosition;
+import simmerpoint.study.pan.PanResult;
 import simmerpoint.units.UnitSystem;
 
 /** How the picture of the three moves is laid out: heading, legend, one panel per move on the same scales, caption. */

@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import simmerpoint.answer.Figures;
 import simmerpoint.sampling.Estimate;
-import simmerpoint.study.PanResult;
-import simmerpoint.study.TraceResult;
+import simmerpoint.study.pan.PanResult;
+import simmerpoint.study.trace.TraceResult;
 import simmerpoint.target.FluxMap;
 import simmerpoint.target.WallPeak;
 

@@ -10,7 +10,7 @@ import java.awt.geom.Path2D;
 import java.util.Optional;
 import simmerpoint.answer.Figures;
 import simmerpoint.sampling.Estimate;
-import simmerpoint.study.TraceResult;
+import simmerpoint.study.trace.TraceResult;
 import simmerpoint.target.FluxMap;
 import simmerpoint.target.Spot;
 import simmerpoint.units.UnitSystem;

@@ -1,14 +1,14 @@
 package simmerpoint.report;
 
-import simmerpoint.study.Knob;
+import simmerpoint.study.budget.Parameter;
 
-/** The step of a knob in its unit, without the dust of a conversion. */
+/** The step of a parameter in its unit, without the dust of a conversion. */
 final class StepSize {
     private static final double TIDY = 1e9;
 
     private StepSize() {}
 
-    static double of(Knob knob) {
-        return Math.round(knob.step() / knob.unit().si() * TIDY) / TIDY;
+    static double of(Parameter parameter) {
+        return Math.round(parameter.step() / parameter.unit().si() * TIDY) / TIDY;
     }
 }

@@ -9,7 +9,7 @@ import java.awt.geom.Path2D;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 import simmerpoint.answer.Figures;
-import simmerpoint.study.DayHour;
+import simmerpoint.study.day.DayHour;
 
 /** One strip of a day's picture: a figure over the local clock. */
 final class TimePlot {

@@ -14,9 +14,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
-import simmerpoint.study.ComparedRow;
-import simmerpoint.study.Comparison;
-import simmerpoint.study.TraceOptions;
+import simmerpoint.study.compare.ComparedRow;
+import simmerpoint.study.compare.Comparison;
+import simmerpoint.study.trace.TraceOptions;
 import simmerpoint.units.UnitSystem;
 
 class CompareReportsTest {

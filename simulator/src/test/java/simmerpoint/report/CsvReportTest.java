@@ -8,7 +8,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
-import simmerpoint.study.TraceResult;
+import simmerpoint.study.trace.TraceResult;
 
 class CsvReportTest {
     private static List<String> lines(TraceResult result) {

@@ -12,8 +12,8 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import simmerpoint.study.PanResult;
-import simmerpoint.study.PanScenes;
+import simmerpoint.study.pan.PanResult;
+import simmerpoint.study.pan.PanScenes;
 import simmerpoint.units.UnitSystem;
 
 class PanReportsTest {

@@ -17,11 +17,11 @@ import simmerpoint.report.JsonReport;
 import simmerpoint.report.PngReport;
 import simmerpoint.report.TextReport;
 import simmerpoint.scenario.ReadScenario;
-import simmerpoint.study.AimResult;
-import simmerpoint.study.Progress;
-import simmerpoint.study.TraceOptions;
-import simmerpoint.study.TraceResult;
-import simmerpoint.study.WholeStudy;
+import simmerpoint.study.FullStudy;
+import simmerpoint.study.aim.AimResult;
+import simmerpoint.study.trace.Progress;
+import simmerpoint.study.trace.TraceOptions;
+import simmerpoint.study.trace.TraceResult;
 import simmerpoint.units.UnitSystem;
 import simmerpoint.viewer.asking.FileKind;
 import simmerpoint.viewer.asking.TakeAway;
@@ -127,7 +127,7 @@ final class TakeAwayMenu extends MenuButton {
                 .orElse("scenario.yaml");
         UnitSystem units = look.unitsProperty().get();
         takeAway.write("Write a page", FileKind.PAGE, name.replaceFirst("\\.ya?ml$", ""), () -> {
-            WholeStudy.Result all = WholeStudy.run(read.atOneMoment(), TraceOptions.defaults(), Progress.NONE);
+            FullStudy.Result all = FullStudy.run(read.atOneMoment(), TraceOptions.defaults(), Progress.NONE);
             return CookerReport.bytes(read, all, name, units);
         });
     }

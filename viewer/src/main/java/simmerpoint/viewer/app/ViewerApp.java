@@ -4,7 +4,7 @@ import java.util.Optional;
 import javafx.application.Application;
 import javafx.application.Platform;
 import javafx.stage.Stage;
-import simmerpoint.study.TraceOptions;
+import simmerpoint.study.trace.TraceOptions;
 import simmerpoint.viewer.asking.WindowAsks;
 import simmerpoint.viewer.desk.ConfigFolder;
 import simmerpoint.viewer.desk.Desk;

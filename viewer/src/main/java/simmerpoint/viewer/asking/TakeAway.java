@@ -8,7 +8,7 @@ import java.util.function.Consumer;
 import simmerpoint.report.AtomicFile;
 import simmerpoint.report.OutputException;
 import simmerpoint.scenario.ScenarioException;
-import simmerpoint.study.ImpossibleSetupException;
+import simmerpoint.study.trace.ImpossibleSetupException;
 
 /**
  * Writes what is seen into a file that is asked for: bytes are made and written away from the FX thread, and what became

@@ -20,7 +20,7 @@ import javafx.scene.layout.VBox;
 import simmerpoint.report.CompareCsv;
 import simmerpoint.report.CompareJson;
 import simmerpoint.report.ComparePicture;
-import simmerpoint.study.Comparison;
+import simmerpoint.study.compare.Comparison;
 import simmerpoint.units.UnitSystem;
 import simmerpoint.viewer.asking.FileKind;
 import simmerpoint.viewer.asking.TakeAway;

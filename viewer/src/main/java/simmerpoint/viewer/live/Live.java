@@ -4,7 +4,7 @@ import java.util.concurrent.Executor;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import simmerpoint.scenario.Scenario;
-import simmerpoint.study.TraceOptions;
+import simmerpoint.study.trace.TraceOptions;
 
 /**
  * Both lanes together, as properties to listen to: the quick answers, and in a pause the studies. Everything here is called and

@@ -4,12 +4,12 @@ import java.util.Optional;
 import java.util.concurrent.Executor;
 import java.util.function.Consumer;
 import simmerpoint.scenario.Scenario;
-import simmerpoint.study.LightSample;
-import simmerpoint.study.PanelStudy;
-import simmerpoint.study.PanelWatts;
-import simmerpoint.study.Progress;
-import simmerpoint.study.StoredLight;
-import simmerpoint.study.TraceOptions;
+import simmerpoint.study.light.PanelStudy;
+import simmerpoint.study.light.PanelWatts;
+import simmerpoint.study.light.RaySample;
+import simmerpoint.study.light.StoredLight;
+import simmerpoint.study.trace.Progress;
+import simmerpoint.study.trace.TraceOptions;
 
 /**
  * Tells what each panel does, and where a few rays go, for the newest scenario: at once from stored light where only the pan
@@ -35,7 +35,7 @@ public final class PanelEngine implements AutoCloseable {
     private final Mailbox<PanelState> out;
     private Optional<StoredLight> stored = Optional.empty();
     private Optional<PanelWatts> newest = Optional.empty();
-    private LightSample sample = LightSample.NONE;
+    private RaySample sample = RaySample.NONE;
 
     /**
      * An engine at rest.

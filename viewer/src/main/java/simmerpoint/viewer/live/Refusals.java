@@ -5,7 +5,7 @@ import java.lang.System.Logger.Level;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.CancellationException;
-import simmerpoint.study.ImpossibleSetupException;
+import simmerpoint.study.trace.ImpossibleSetupException;
 
 /** Turns work that fails into a sentence for whoever waits for it; what is behind it goes to the log. */
 final class Refusals {

@@ -10,9 +10,9 @@ import javafx.scene.text.TextAlignment;
 import simmerpoint.answer.LevelWords;
 import simmerpoint.report.LevelColours;
 import simmerpoint.report.Scales;
-import simmerpoint.study.LevelStretch;
-import simmerpoint.study.MoveStudy;
-import simmerpoint.study.PanPosition;
+import simmerpoint.study.pan.LevelStretch;
+import simmerpoint.study.pan.MoveStudy;
+import simmerpoint.study.pan.PanPosition;
 import simmerpoint.viewer.theme.Shade;
 import simmerpoint.viewer.theme.Theme;
 

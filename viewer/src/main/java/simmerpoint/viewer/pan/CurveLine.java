@@ -1,10 +1,10 @@
 package simmerpoint.viewer.pan;
 
 import java.util.stream.IntStream;
-import simmerpoint.study.MoveStudy;
-import simmerpoint.study.PanMove;
-import simmerpoint.study.PanPosition;
-import simmerpoint.study.PanResult;
+import simmerpoint.study.pan.MoveStudy;
+import simmerpoint.study.pan.PanMove;
+import simmerpoint.study.pan.PanPosition;
+import simmerpoint.study.pan.PanResult;
 
 /**
  * The curves over the pull-back, as points close enough to be drawn.

@@ -4,8 +4,8 @@ import java.util.Optional;
 import simmerpoint.answer.MoveWords;
 import simmerpoint.heat.HeatLevel;
 import simmerpoint.sampling.Estimate;
-import simmerpoint.study.MoveStudy;
-import simmerpoint.study.SimmerPlace;
+import simmerpoint.study.pan.MoveStudy;
+import simmerpoint.study.pan.SimmerPlace;
 import simmerpoint.units.UnitSystem;
 
 /**

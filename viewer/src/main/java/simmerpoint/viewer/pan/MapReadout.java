@@ -8,7 +8,7 @@ import simmerpoint.answer.MoveWords;
 import simmerpoint.answer.TargetWords;
 import simmerpoint.pan.Pan;
 import simmerpoint.sampling.Estimate;
-import simmerpoint.study.TraceResult;
+import simmerpoint.study.trace.TraceResult;
 import simmerpoint.target.FluxMap;
 import simmerpoint.units.UnitSystem;
 

@@ -1,7 +1,7 @@
 package simmerpoint.viewer.pan;
 
 import java.util.Optional;
-import simmerpoint.study.TraceResult;
+import simmerpoint.study.trace.TraceResult;
 import simmerpoint.target.FluxMap;
 import simmerpoint.units.UnitSystem;
 

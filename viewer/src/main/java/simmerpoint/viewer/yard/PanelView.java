@@ -13,7 +13,7 @@ import javafx.scene.layout.Region;
 import javafx.scene.text.Text;
 import simmerpoint.dish.DishPlan;
 import simmerpoint.scenario.Scenario;
-import simmerpoint.study.PanelWatts;
+import simmerpoint.study.light.PanelWatts;
 import simmerpoint.viewer.theme.Theme;
 
 /**

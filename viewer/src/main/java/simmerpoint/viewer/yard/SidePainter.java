@@ -10,7 +10,7 @@ import simmerpoint.answer.Figures;
 import simmerpoint.pan.Pan;
 import simmerpoint.setup.Aim;
 import simmerpoint.setup.SideView.Place;
-import simmerpoint.study.LightPath;
+import simmerpoint.study.light.RayPath;
 import simmerpoint.units.UnitSystem;
 import simmerpoint.viewer.theme.Shade;
 import simmerpoint.viewer.theme.Theme;
@@ -161,10 +161,10 @@ final class SidePainter {
 
     private void reflected() {
         for (SideScene.Ray ray : scene.rays()) {
-            if (ray.fate() == LightPath.Fate.SHADED) {
+            if (ray.fate() == RayPath.Fate.SHADED) {
                 continue;
             }
-            boolean missed = ray.fate() == LightPath.Fate.MISSED;
+            boolean missed = ray.fate() == RayPath.Fate.MISSED;
             if (missed) {
                 pen.stroke(Shade.LOST, 1.6, MISSED);
             } else {

@@ -5,7 +5,7 @@ import java.util.Optional;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.setup.SideView.Place;
 import simmerpoint.setup.StandGeometry;
-import simmerpoint.study.LightPath;
+import simmerpoint.study.light.RayPath;
 
 /**
  * Everything the side view shows, in places of the yard (see {@link YardPlace}).
@@ -60,5 +60,5 @@ record SideScene(
      * @param end where it ends
      * @param fate what becomes of it
      */
-    record Ray(Place from, Place mirror, Place end, LightPath.Fate fate) {}
+    record Ray(Place from, Place mirror, Place end, RayPath.Fate fate) {}
 }

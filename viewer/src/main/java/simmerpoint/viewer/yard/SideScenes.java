@@ -17,8 +17,8 @@ import simmerpoint.setup.Setup;
 import simmerpoint.setup.SideView.Place;
 import simmerpoint.setup.StandGeometry;
 import simmerpoint.setup.TargetOutline;
-import simmerpoint.study.LightPath;
-import simmerpoint.study.LightSample;
+import simmerpoint.study.light.RayPath;
+import simmerpoint.study.light.RaySample;
 import simmerpoint.units.UnitSystem;
 
 /** Makes {@link SideScene}s; keeps the outlines of the last dish. */
@@ -43,7 +43,7 @@ final class SideScenes {
      * @param refusal why it cannot be, if it cannot
      * @param system units of what is said in words
      */
-    SideScene of(Scenario scenario, LightSample sample, Optional<String> refusal, UnitSystem system) {
+    SideScene of(Scenario scenario, RaySample sample, Optional<String> refusal, UnitSystem system) {
         YardPlace yard = new YardPlace(scenario);
         Setup setup = scenario.setup();
         double f = scenario.dish().focalLengthMetres();
@@ -142,15 +142,15 @@ final class SideScenes {
         return setup.target().origin().z() + (scenario.target() instanceof Pan pan ? pan.heightMetres() : 0);
     }
 
-    private static List<SideScene.Ray> rays(Scenario scenario, LightSample sample, YardPlace yard) {
+    private static List<SideScene.Ray> rays(Scenario scenario, RaySample sample, YardPlace yard) {
         double start = RAYS_FROM * scenario.dish().focalLengthMetres();
         double top = top(scenario, scenario.setup());
         double level = Math.max(start, top + 0.25 * start);
         List<SideScene.Ray> rays = new ArrayList<>();
-        for (LightPath path : sample.paths(scenario)) {
+        for (RayPath path : sample.paths(scenario)) {
             double back = (level - path.mirror().z()) / path.towardsSun().z();
             Place from = yard.of(path.mirror().plus(path.towardsSun().times(back)));
-            boolean shaded = path.fate() == LightPath.Fate.SHADED;
+            boolean shaded = path.fate() == RayPath.Fate.SHADED;
             Place mirror = yard.of(shaded ? path.end() : path.mirror());
             rays.add(new SideScene.Ray(from, mirror, yard.of(path.end()), path.fate()));
         }

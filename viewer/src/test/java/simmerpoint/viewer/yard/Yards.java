@@ -14,7 +14,7 @@ import simmerpoint.scenario.ExampleScenario;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.scenario.ScenarioException;
 import simmerpoint.scenario.ScenarioReader;
-import simmerpoint.study.TraceOptions;
+import simmerpoint.study.trace.TraceOptions;
 import simmerpoint.units.UnitSystem;
 import simmerpoint.viewer.FxThread;
 import simmerpoint.viewer.desk.Desk;

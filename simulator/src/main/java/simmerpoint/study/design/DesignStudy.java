@@ -1,0 +1,230 @@
+package simmerpoint.study.design;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import simmerpoint.dish.PanelSize;
+import simmerpoint.heat.HeatLevel;
+import simmerpoint.sampling.Estimate;
+import simmerpoint.scenario.Scenario;
+import simmerpoint.scenario.ScenarioException;
+import simmerpoint.scenario.ScenarioVariants;
+import simmerpoint.study.aim.AimTolerance;
+import simmerpoint.study.paired.PairedStudy;
+import simmerpoint.study.paired.PairedTrace;
+import simmerpoint.study.paired.PairedWatts;
+import simmerpoint.study.trace.ImpossibleSetupException;
+import simmerpoint.study.trace.Progress;
+import simmerpoint.study.trace.TraceOptions;
+
+/**
+ * Looks for dishes that do what is wanted: the fewest panels and the smallest dish, the focal length that suits them best,
+ * and all that lies between. What the search finds with few rays is traced anew with many, another seed, and made a little
+ * larger where it falls short.
+ */
+public final class DesignStudy {
+    /** Rays for each dish of the search. */
+    public static final long SEARCH_RAYS = 1L << 13;
+
+    /** Watts of the other fronts, as shares of what is wanted. */
+    private static final double[] SHARES = {0.75, 1, 1.25};
+
+    private static final double FRONTS_DONE = 0.7;
+    private static final int MOST_STEPS = 8;
+    private static final double SURE = 2;
+
+    private final Scenario scenario;
+    private final DesignGoal goal;
+    private final DesignLimits limits;
+    private final TraceOptions options;
+    private final TraceOptions check;
+    private final Progress progress;
+    private final DesignTrials trials;
+    private double lastDone;
+    private String lastDetail = "";
+
+    private DesignStudy(
+            ScenarioVariants base,
+            Scenario scenario,
+            DesignGoal goal,
+            DesignLimits limits,
+            TraceOptions options,
+            Progress progress) {
+        this.scenario = scenario;
+        this.goal = goal;
+        this.limits = limits;
+        this.options = options.withPrecision(0).withRays(Math.min(SEARCH_RAYS, options.rays()));
+        check = options.withPrecision(0).withSeed(options.seed() + 1);
+        this.progress = progress;
+        trials = new DesignTrials(base, this.options, (done, detail) -> progress.report(lastDone, lastDetail));
+    }
+
+    /** Progress of one part of the work, remembered for those who only ask whether to go on. */
+    private Progress part(double from, double to) {
+        return (done, detail) -> {
+            lastDone = from + (to - from) * done;
+            lastDetail = detail;
+            return progress.report(lastDone, detail);
+        };
+    }
+
+    /**
+     * Searches.
+     *
+     * @param base the scenario and what its keys can become
+     * @throws ScenarioException if the scenario itself is not good
+     * @throws java.util.concurrent.CancellationException if {@code progress} says stop
+     */
+    public static DesignResult run(
+            ScenarioVariants base, DesignGoal goal, DesignLimits limits, TraceOptions options, Progress progress)
+            throws ScenarioException {
+        return new DesignStudy(base, base.with(Map.of()), goal, limits, options, progress).run();
+    }
+
+    /**
+     * Watts at which a heat level begins for the pan of {@code scenario}, the light shared between its faces as it is now.
+     *
+     * @return W; infinite if no light gets there
+     * @throws ImpossibleSetupException if the pan cannot stand as asked
+     */
+    public static double wattsFor(HeatLevel level, Scenario scenario, TraceOptions options, Progress progress) {
+        PairedWatts now = PairedStudy.watts(List.of(scenario), options.withRays(SEARCH_RAYS), progress)
+                .get(0);
+        return now.heat().orElseThrow().beginsLikely(level);
+    }
+
+    private DesignResult run() {
+        long start = System.nanoTime();
+        List<DesignResult.Front> fronts = new ArrayList<>();
+        List<DesignSearch.Found> wanted = List.of();
+        for (int k = 0; k < SHARES.length; k++) {
+            double watts = SHARES[k] * goal.watts();
+            Progress here = part(FRONTS_DONE * k / SHARES.length, FRONTS_DONE * (k + 1) / SHARES.length);
+            List<DesignSearch.Found> front = new DesignSearch(trials, limits).front(watts, here);
+            fronts.add(new DesignResult.Front(
+                    watts, front.stream().map(DesignSearch.Found::candidate).toList()));
+            wanted = SHARES[k] == 1 ? front : wanted;
+        }
+        List<DesignChoice> choices = checked(wanted);
+        boolean none = choices.isEmpty();
+        Optional<DesignChoice> bound = none ? strongest() : Optional.empty();
+        Map<DesignLimits.Limit, DishCandidate> loosened = none ? loosened() : Map.of();
+        return new DesignResult(
+                scenario,
+                goal,
+                limits,
+                choices,
+                fronts,
+                bound,
+                loosened,
+                new DesignResult.Run(
+                        trials.traced(),
+                        options.rays(),
+                        check.rays(),
+                        options.seed(),
+                        check.seed(),
+                        options.threads(),
+                        (System.nanoTime() - start) * 1e-9));
+    }
+
+    private List<DesignChoice> checked(List<DesignSearch.Found> front) {
+        List<PairedTrace> good = new ArrayList<>();
+        List<DishCandidate> candidates = new ArrayList<>();
+        Progress here = part(FRONTS_DONE, 0.9);
+        for (int k = 0; k < front.size(); k++) {
+            here.report((double) k / front.size(), "checking with another seed");
+            DishCandidate candidate = front.get(k).candidate();
+            int smallest = candidates.isEmpty()
+                    ? Integer.MAX_VALUE
+                    : candidates.get(candidates.size() - 1).diameterCentimetres();
+            Optional<PairedTrace> traced = largeEnough(candidate);
+            if (traced.isPresent()) {
+                DishCandidate sized = sized(candidate, traced.get());
+                if (sized.diameterCentimetres() < smallest) {
+                    good.add(traced.get());
+                    candidates.add(sized);
+                }
+            }
+        }
+        return choices(candidates, good, part(0.9, 1));
+    }
+
+    private static DishCandidate sized(DishCandidate candidate, PairedTrace traced) {
+        return new DishCandidate(
+                candidate.layout(),
+                (int) Math.round(100 * traced.watts().scenario().dish().diameterMetres()),
+                (int) Math.round(100 * traced.watts().scenario().dish().focalLengthMetres()));
+    }
+
+    /** The dish traced anew; larger by a centimetre as long as it falls short by more than chance allows. */
+    private Optional<PairedTrace> largeEnough(DishCandidate candidate) {
+        for (int step = 0; step <= MOST_STEPS; step++) {
+            int diameter = candidate.diameterCentimetres() + step;
+            DishCandidate larger = new DishCandidate(candidate.layout(), diameter, candidate.focalCentimetres());
+            if (diameter > limits.diameter().to() || !trials.allowed(larger, limits)) {
+                return Optional.empty();
+            }
+            PairedTrace traced = traced(larger);
+            if (reaches(traced.watts())) {
+                return Optional.of(traced);
+            }
+        }
+        return Optional.empty();
+    }
+
+    private PairedTrace traced(DishCandidate candidate) {
+        return PairedStudy.traces(List.of(trials.scenario(candidate).orElseThrow()), check, part(lastDone, lastDone))
+                .get(0);
+    }
+
+    private boolean reaches(PairedWatts traced) {
+        Estimate watts = traced.absorbed();
+        boolean enough = watts.value() + SURE * watts.standardError() >= goal.watts();
+        if (!enough || goal.level().isEmpty()) {
+            return enough;
+        }
+        double missing = -traced.heat().orElseThrow().spareWatts(goal.level().get());
+        return missing <= SURE * watts.standardError();
+    }
+
+    private List<DesignChoice> choices(List<DishCandidate> candidates, List<PairedTrace> traced, Progress here) {
+        List<Scenario> scenarios =
+                traced.stream().map(t -> t.watts().scenario()).toList();
+        List<AimTolerance> tolerances =
+                AimTolerance.of(scenarios, AimTolerance.USUAL_LOSS, check.withRays(options.rays() * 2), here);
+        List<DesignChoice> out = new ArrayList<>();
+        for (int k = 0; k < candidates.size(); k++) {
+            out.add(new DesignChoice(
+                    candidates.get(k),
+                    scenarios.get(k),
+                    traced.get(k).watts().absorbed(),
+                    traced.get(k).trace().spot().peakFlux(),
+                    PanelSize.of(scenarios.get(k).dish()),
+                    DesignTrials.panHeight(scenarios.get(k)),
+                    tolerances.get(k)));
+        }
+        return out;
+    }
+
+    private Optional<DesignChoice> strongest() {
+        Optional<DesignSearch.Found> most = new DesignSearch(trials, limits).strongest(part(0.7, 0.8));
+        return most.map(found -> choices(List.of(found.candidate()), List.of(traced(found.candidate())), part(0.8, 0.8))
+                .get(0));
+    }
+
+    private Map<DesignLimits.Limit, DishCandidate> loosened() {
+        Map<DesignLimits.Limit, DishCandidate> out = new EnumMap<>(DesignLimits.Limit.class);
+        double from = 0.8;
+        for (DesignLimits.Limit limit : DesignLimits.Limit.values()) {
+            from += 0.04;
+            if (limits.has(limit)) {
+                new DesignSearch(trials, limits.without(limit))
+                        .first(goal.watts(), part(from - 0.04, from))
+                        .ifPresent(found -> out.put(limit, found.candidate()));
+            }
+        }
+        return out;
+    }
+}
