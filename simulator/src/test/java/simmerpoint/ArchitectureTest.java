@@ -38,7 +38,9 @@ class ArchitectureTest {
             List.of("scenario"),
             List.of("study"),
             List.of("safety", "trial", "workshop"),
+            List.of("quantities"),
             List.of("answer"),
+            List.of("drawing"),
             List.of("report"),
             List.of("command"));
 
@@ -130,9 +132,9 @@ class ArchitectureTest {
     }
 
     @Test
-    void onlyScenarioAndReportKnowTheFileFormats() {
-        onlyIn("com.fasterxml.jackson..", "scenario", "report");
-        onlyIn("org.yaml.snakeyaml..", "scenario", "report");
+    void onlyScenarioAndQuantitiesKnowTheFileFormats() {
+        onlyIn("com.fasterxml.jackson..", "scenario", "quantities", "report");
+        onlyIn("org.yaml.snakeyaml..", "scenario");
     }
 
     /** Such numbers depend on a thread, on the clock or on the order of calls, and not on the index of the ray. */

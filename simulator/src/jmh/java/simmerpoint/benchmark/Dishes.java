@@ -2,7 +2,8 @@ package simmerpoint.benchmark;
 
 import simmerpoint.dish.Cut;
 import simmerpoint.dish.DishPlan;
-import simmerpoint.dish.RingSpacing;
+import simmerpoint.dish.cut.FlatRings;
+import simmerpoint.dish.cut.RingSpacing;
 import simmerpoint.dish.mirror.Mirror;
 import simmerpoint.pan.Finish;
 import simmerpoint.pan.Pan;
@@ -33,7 +34,7 @@ public enum Dishes {
     private final Scenario scenario;
 
     Dishes(int sectors, int rings, Mirror mirror, Target target, double elevationDegrees) {
-        Cut cut = new Cut.FlatRings(sectors, rings, RingSpacing.EQUAL_WIDTH);
+        Cut cut = new FlatRings(sectors, rings, RingSpacing.EQUAL_WIDTH);
         scenario = new Scenario(
                 name(),
                 new DishPlan(1.2, 0.8, 0.06, 0, cut),

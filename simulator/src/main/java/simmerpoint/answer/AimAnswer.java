@@ -2,6 +2,7 @@ package simmerpoint.answer;
 
 import java.util.ArrayList;
 import java.util.List;
+import simmerpoint.quantities.OneLine;
 import simmerpoint.sampling.Estimate;
 import simmerpoint.study.aim.AimResult;
 import simmerpoint.study.aim.AimTimes;
@@ -25,7 +26,7 @@ public final class AimAnswer {
 
     private static Answer of(AimResult result, UnitSystem system, String panHint) {
         return new Answer(
-                Words.oneLine(result.scenario().title()),
+                OneLine.of(result.scenario().title()),
                 List.of(
                         AimAgainSection.of(result, system, panHint),
                         AimTableSection.of(result, system),
@@ -64,7 +65,7 @@ public final class AimAnswer {
                 "\u00b1 is one standard error from sampling; differences come from the same rays and are surer than "
                         + "the figures themselves. Beam and the sun\u2019s height stay those of the aiming, the sky is "
                         + "clear, nothing but the sun moves; how well a hand aims is not in here."));
-        if (result.scenario().builtMirror().panelTiltRadians() > 0) {
+        if (result.scenario().built().mirror().panelTiltRadians() > 0) {
             items.add(new Item.Sentence("Panels glued askew fall otherwise in every dish built with the same care: "
                     + "another seed is another such dish."));
         }

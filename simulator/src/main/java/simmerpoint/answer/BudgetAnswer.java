@@ -2,6 +2,7 @@ package simmerpoint.answer;
 
 import java.util.ArrayList;
 import java.util.List;
+import simmerpoint.quantities.OneLine;
 import simmerpoint.sampling.Estimate;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.study.budget.BudgetResult;
@@ -28,7 +29,7 @@ public final class BudgetAnswer {
     public static Answer of(BudgetResult result, UnitSystem system) {
         BudgetAnswer answer = new BudgetAnswer(result, new Figures(system));
         return new Answer(
-                Words.oneLine(result.scenario().title()),
+                OneLine.of(result.scenario().title()),
                 List.of(
                         new Section("What the flaws cost", answer.costs()),
                         new Section("One step more or less", answer.steps()),
@@ -200,7 +201,7 @@ public final class BudgetAnswer {
                 "\u00b1 is one standard error from sampling. Everything is traced with the same rays, so that "
                         + "differences are far surer than the watts themselves. It says nothing of mirrors, wind or sky that "
                         + "differ from the scenario."));
-        if (result.scenario().builtMirror().panelTiltRadians() > 0) {
+        if (result.scenario().built().mirror().panelTiltRadians() > 0) {
             items.add(new Item.Sentence(CertaintySection.LUCK_OF_TILT));
         }
         items.add(new Item.Sentence(Figures.count(result.run().traces()) + " traces of "

@@ -2,6 +2,7 @@ package simmerpoint.answer;
 
 import java.util.ArrayList;
 import java.util.List;
+import simmerpoint.quantities.OneLine;
 import simmerpoint.study.trace.TraceResult;
 
 /** How sure the figures are, and what they came from. */
@@ -28,7 +29,7 @@ final class CertaintySection {
                 "± is one standard error from sampling: two times in three the figure for exactly this "
                         + "dish lies within it." + sure
                         + " It says nothing of mirrors, wind or sky that differ from the scenario."));
-        if (result.scenario().builtMirror().panelTiltRadians() > 0) {
+        if (result.scenario().built().mirror().panelTiltRadians() > 0) {
             items.add(new Item.Sentence(LUCK_OF_TILT));
         }
         items.add(new Item.Sentence(Figures.count(result.run().rays()) + " rays in " + result.replicates()
@@ -38,7 +39,7 @@ final class CertaintySection {
                 + area(result.outlineArea(), figures) + "; sun "
                 + figures.degrees(result.scenario().sun().elevationRadians()) + " high, beam "
                 + Figures.rounded(result.scenario().sun().beamWattsPerSquareMetre(), 3) + "\u00a0W/m², "
-                + Words.oneLine(result.scenario().sun().shape().describe()) + "."));
+                + OneLine.of(result.scenario().sun().shape().describe()) + "."));
         return new Section(CareAnswer.HOW_SURE, items);
     }
 

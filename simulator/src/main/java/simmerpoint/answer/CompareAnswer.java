@@ -4,8 +4,10 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import simmerpoint.dish.Cut;
+import simmerpoint.dish.CutTrait;
 import simmerpoint.heat.BoilingOutcome;
+import simmerpoint.quantities.OneLine;
+import simmerpoint.quantities.VariantNames;
 import simmerpoint.scenario.DifferingKey;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.scenario.Variant;
@@ -53,7 +55,7 @@ public final class CompareAnswer {
     /** The title of the one file that is varied; empty for several. */
     public static String title(Comparison comparison) {
         Variant first = comparison.best().variant();
-        return first.source().isEmpty() ? Words.oneLine(first.scenario().title()) : "";
+        return first.source().isEmpty() ? OneLine.of(first.scenario().title()) : "";
     }
 
     /** The sentence that answers in watts. */
@@ -112,7 +114,7 @@ public final class CompareAnswer {
     /** Which of those that are as good as the best is the least work. */
     private Optional<String> fewestPanels() {
         List<ComparedRow> cut = comparison.top().stream()
-                .filter(row -> !(row.variant().scenario().dish().cut() instanceof Cut.Smooth))
+                .filter(row -> row.variant().scenario().dish().cut().has(CutTrait.PANELS))
                 .toList();
         if (cut.size() < 2) {
             return Optional.empty();
@@ -164,7 +166,7 @@ public final class CompareAnswer {
                 .toList());
         List<Item> items = new ArrayList<>();
         for (DifferingKey key : keys.subList(0, Math.min(MOST_KEYS, keys.size()))) {
-            List<String> values = key.different().stream().map(Words::oneLine).toList();
+            List<String> values = key.different().stream().map(OneLine::of).toList();
             items.add(new Item.Figure(key.key().path(), CompareWords.enumerated(values, MOST_VALUES)));
         }
         if (keys.isEmpty()) {
@@ -214,6 +216,6 @@ public final class CompareAnswer {
     }
 
     private static boolean isAskew(Scenario scenario) {
-        return scenario.builtMirror().panelTiltRadians() > 0;
+        return scenario.built().mirror().panelTiltRadians() > 0;
     }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import simmerpoint.quantities.VariantNames;
 import simmerpoint.sampling.Estimate;
 import simmerpoint.study.aim.AimTolerance;
 import simmerpoint.study.compare.ComparedRow;

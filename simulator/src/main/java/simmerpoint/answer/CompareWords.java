@@ -2,13 +2,13 @@ package simmerpoint.answer;
 
 import java.util.List;
 import java.util.stream.Collectors;
-import simmerpoint.dish.Cut;
+import simmerpoint.dish.CutTrait;
 import simmerpoint.pan.Pan;
 import simmerpoint.sampling.Estimate;
 import simmerpoint.study.compare.ComparedRow;
 import simmerpoint.study.compare.Comparison;
 
-/** Words for compared cookers that table, sentences and picture share. */
+/** OneLine for compared cookers that table, sentences and picture share. */
 public final class CompareWords {
     private final boolean anyPan;
     private final boolean anyDisc;
@@ -48,7 +48,7 @@ public final class CompareWords {
 
     /** How many panels are to be cut. */
     String panels(ComparedRow row) {
-        return row.variant().scenario().dish().cut() instanceof Cut.Smooth ? "none" : Figures.count(row.panels());
+        return row.variant().scenario().dish().cut().has(CutTrait.PANELS) ? Figures.count(row.panels()) : "none";
     }
 
     /** An angle in degrees, to two digits that count. */

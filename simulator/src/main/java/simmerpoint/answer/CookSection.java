@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import simmerpoint.pan.Pan;
+import simmerpoint.quantities.OneLine;
 import simmerpoint.sampling.Estimate;
 import simmerpoint.scenario.Kitchen;
 import simmerpoint.scenario.Scenario;
@@ -63,7 +64,7 @@ final class CookSection {
             return figures.plainWatts(ledger.caught()) + " of focused sunlight land on the disc.";
         }
         return figures.plainWatts(ledger.absorbed()) + " go into the pan. Its outside ("
-                + Words.oneLine(pan.finish().name()) + otherFinishes(pan) + ") takes them up from "
+                + OneLine.of(pan.finish().name()) + otherFinishes(pan) + ") takes them up from "
                 + figures.plainWatts(ledger.caught()) + " of focused sunlight that reach it"
                 + (ledger.directOnPan().value() > 0
                         ? " and " + figures.plainWatts(ledger.directOnPan())

@@ -2,6 +2,7 @@ package simmerpoint.answer;
 
 import java.util.ArrayList;
 import java.util.List;
+import simmerpoint.quantities.OneLine;
 import simmerpoint.study.day.DayHour;
 import simmerpoint.study.day.DayResult;
 import simmerpoint.study.day.HourLight;
@@ -38,7 +39,7 @@ public final class DayAnswer {
             sections.add(new Section(CareAnswer.HEADING, CareAnswer.items(hottest(result), "pan")));
             sections.add(sure(result));
         }
-        return new Answer(Words.oneLine(result.scenario().title()), sections);
+        return new Answer(OneLine.of(result.scenario().title()), sections);
     }
 
     private static boolean boilsGently(HourLight light) {
@@ -96,7 +97,7 @@ public final class DayAnswer {
                 + " or better as far as sampling goes (one standard error). Clear sky, no hills or trees, dish aimed at every hour as the scenario says. Clouds"
                 + " and haze from day to day change the watts far more than the digits shown."));
         items.add(new Item.Sentence("Beam: "
-                + Words.oneLine(result.scenario().outdoors().orElseThrow().sky().describe())
+                + OneLine.of(result.scenario().outdoors().orElseThrow().sky().describe())
                         .replaceAll("\\.$", "")
                 + "."));
         items.add(new Item.Sentence(Figures.count(result.rays()) + " rays, seed " + result.seed() + "; sun up "

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import simmerpoint.dish.PanelSize;
+import simmerpoint.quantities.OneLine;
 import simmerpoint.sampling.Estimate;
 import simmerpoint.study.aim.AimTolerance;
 import simmerpoint.study.design.DesignChoice;
@@ -48,7 +49,7 @@ public final class DesignAnswer {
             sections.add(new Section("Take care", cautions));
         }
         sections.add(new Section("How sure this is", List.of(new Item.Sentence(sure()))));
-        return new Answer(Words.oneLine(result.scenario().title()), sections);
+        return new Answer(OneLine.of(result.scenario().title()), sections);
     }
 
     private String first() {

@@ -1,7 +1,6 @@
 package simmerpoint.answer;
 
-import simmerpoint.dish.BuildErrors;
-import simmerpoint.dish.Cut;
+import simmerpoint.dish.built.BuildErrors;
 import simmerpoint.dish.mirror.Mirror;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.setup.Aim;
@@ -17,7 +16,7 @@ public record FlawWords(Scenario scenario, Figures figures) {
     /** The name alone: "slope error", "flat tiles". */
     public String name(Flaw flaw) {
         return switch (flaw.key()) {
-            case "flat-panels" -> shape(scenario.dish().cut(), flaw.name());
+            case "flat-panels" -> scenario.dish().cut().shapeLossName();
             case "hub-and-gaps" -> DishWords.bare(scenario.dish());
             default -> flaw.name();
         };
@@ -33,13 +32,6 @@ public record FlawWords(Scenario scenario, Figures figures) {
     public String told(Flaw flaw) {
         String size = size(flaw);
         return name(flaw) + (size.isEmpty() ? "" : " of " + size);
-    }
-
-    private static String shape(Cut cut, String other) {
-        if (cut instanceof Cut.SquareTiles || cut instanceof Cut.HexagonTiles) {
-            return "flat tiles";
-        }
-        return cut instanceof Cut.BentStrips ? "strips straight across" : other;
     }
 
     private String size(Flaw flaw) {

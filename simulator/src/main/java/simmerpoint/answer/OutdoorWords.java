@@ -3,6 +3,7 @@ package simmerpoint.answer;
 import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
+import simmerpoint.quantities.OneLine;
 import simmerpoint.scenario.Outdoors;
 import simmerpoint.sun.Site;
 import simmerpoint.units.UnitSystem;
@@ -15,7 +16,7 @@ final class OutdoorWords {
 
     static List<Item> items(Outdoors outdoors, Figures figures) {
         Item place = new Item.Figure("place", place(outdoors.place(), figures.system()));
-        Item sky = new Item.Figure("sky", Words.oneLine(outdoors.sky().chosen().describe()));
+        Item sky = new Item.Figure("sky", OneLine.of(outdoors.sky().chosen().describe()));
         if (!outdoors.timed()) {
             return List.of(place, sky);
         }

@@ -2,6 +2,7 @@ package simmerpoint.answer;
 
 import java.util.ArrayList;
 import java.util.List;
+import simmerpoint.quantities.OneLine;
 import simmerpoint.study.pan.PanMove;
 import simmerpoint.study.pan.PanPosition;
 import simmerpoint.study.pan.PanResult;
@@ -20,7 +21,7 @@ public final class PanAnswer {
         sections.add(new Section(CareAnswer.HEADING, cautions(result)));
         result.moves().forEach(move -> sections.add(MoveSection.of(move, system)));
         sections.add(certainty(result));
-        return new Answer(Words.oneLine(result.base().scenario().title()), sections);
+        return new Answer(OneLine.of(result.base().scenario().title()), sections);
     }
 
     private static List<Item> cautions(PanResult result) {

@@ -6,6 +6,7 @@ import simmerpoint.dish.DishPlan;
 import simmerpoint.dish.mirror.Mirror;
 import simmerpoint.pan.Pan;
 import simmerpoint.pan.Plane;
+import simmerpoint.quantities.OneLine;
 import simmerpoint.scenario.ReadScenario;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.sun.Sunlight;
@@ -35,8 +36,7 @@ public final class ScenarioAnswer {
 
     private static Answer of(Scenario scenario, List<String> defaults, UnitSystem system) {
         ScenarioAnswer answer = new ScenarioAnswer(scenario, defaults, new Figures(system));
-        return new Answer(
-                Words.oneLine(scenario.title()), List.of(new Section("What the scenario says", answer.items())));
+        return new Answer(OneLine.of(scenario.title()), List.of(new Section("What the scenario says", answer.items())));
     }
 
     private List<Item> items() {
@@ -72,7 +72,7 @@ public final class ScenarioAnswer {
 
     private String mirror() {
         Mirror mirror = scenario.mirror();
-        return Words.oneLine(mirror.material()) + ": reflects " + figures.percent(mirror.reflectance())
+        return OneLine.of(mirror.material()) + ": reflects " + figures.percent(mirror.reflectance())
                 + ", scatters " + figures.percent(mirror.scattered()) + " of that, dust takes "
                 + figures.percent(mirror.dust()) + "; slope error " + milliradians(mirror.slopeErrorRadians())
                 + ", panel tilt " + milliradians(mirror.panelTiltRadians()) + ", beam spread "
@@ -95,13 +95,13 @@ public final class ScenarioAnswer {
         Sunlight sun = scenario.sun();
         return figures.degrees(sun.elevationRadians()) + " high, beam "
                 + Figures.rounded(sun.beamWattsPerSquareMetre(), 3) + Figures.NBSP + "W/m\u00b2, "
-                + Words.oneLine(sun.shape().describe());
+                + OneLine.of(sun.shape().describe());
     }
 
     private String target() {
         if (scenario.target() instanceof Pan pan) {
             return "pan " + figures.length(pan.diameterMetres()) + " across, " + figures.length(pan.heightMetres())
-                    + " high, " + Words.oneLine(pan.finish().name()) + " (takes up "
+                    + " high, " + OneLine.of(pan.finish().name()) + " (takes up "
                     + figures.percent(pan.finish().absorptance()) + ")";
         }
         Plane plane = (Plane) scenario.target();

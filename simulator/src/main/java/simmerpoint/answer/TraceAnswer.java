@@ -1,6 +1,7 @@
 package simmerpoint.answer;
 
 import java.util.List;
+import simmerpoint.quantities.OneLine;
 import simmerpoint.study.trace.MaximumFlux;
 import simmerpoint.study.trace.TraceResult;
 import simmerpoint.units.UnitSystem;
@@ -23,7 +24,7 @@ public final class TraceAnswer {
         Figures figures = new Figures(system);
         TargetWords words = TargetWords.of(result.scenario().target());
         return new Answer(
-                Words.oneLine(result.scenario().title()),
+                OneLine.of(result.scenario().title()),
                 List.of(
                         CookSection.of(result, figures, words, hint),
                         new Section(CareAnswer.HEADING, CareAnswer.items(MaximumFlux.of(result), words.noun())),

@@ -1,6 +1,6 @@
 package simmerpoint.answer;
 
-import simmerpoint.dish.BuildErrors;
+import simmerpoint.dish.built.BuildErrors;
 import simmerpoint.scenario.Scenario;
 
 /** What a maker's tolerances come to. */
@@ -11,8 +11,8 @@ record WorkmanshipWords(Scenario scenario, Figures figures) {
         return "tolerances come to slope errors of " + mrad(all.slopeAlong()) + " along the ribs and "
                 + mrad(all.slopeAcross()) + " across, panels tilted by " + mrad(all.tiltAlong()) + " along and "
                 + mrad(all.tiltAcross()) + " across" + slits(all) + "; with the mirror's own: slope error "
-                + mrad(scenario.builtMirror().slopeErrorRadians()) + ", panel tilt "
-                + mrad(scenario.builtMirror().panelTiltRadians());
+                + mrad(scenario.built().mirror().slopeErrorRadians()) + ", panel tilt "
+                + mrad(scenario.built().mirror().panelTiltRadians());
     }
 
     private String slits(BuildErrors.Part all) {

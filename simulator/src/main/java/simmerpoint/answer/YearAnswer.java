@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.TreeSet;
+import simmerpoint.quantities.OneLine;
 import simmerpoint.study.day.DayHour;
 import simmerpoint.study.day.DayResult;
 import simmerpoint.study.day.YearResult;
@@ -28,7 +29,7 @@ public final class YearAnswer {
     public static Answer of(YearResult result, UnitSystem system) {
         YearAnswer answer = new YearAnswer(result, new Figures(system));
         return new Answer(
-                Words.oneLine(result.scenario().title()),
+                OneLine.of(result.scenario().title()),
                 List.of(
                         new Section("When it cooks", answer.cook()),
                         new Section("Month by hour", answer.grid()),

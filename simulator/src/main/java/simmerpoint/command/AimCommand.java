@@ -3,9 +3,7 @@ package simmerpoint.command;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import simmerpoint.answer.AimAnswer;
-import simmerpoint.report.AimCsv;
-import simmerpoint.report.AimJson;
-import simmerpoint.report.AimPicture;
+import simmerpoint.report.ResultFiles;
 import simmerpoint.scenario.ReadScenario;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.study.aim.AimPlan;
@@ -48,11 +46,7 @@ final class AimCommand extends ScenarioCommand {
         tellOddities(read);
         AimResult result =
                 study(name(), progress -> AimStudy.run(scenario, new AimPlan(loss, stick), rays.options(), progress));
-        outputs.write(
-                () -> AimJson.bytes(result),
-                () -> AimCsv.bytes(result),
-                () -> AimPicture.bytes(result, units),
-                terminal);
+        outputs.write(ResultFiles.of(result, units), terminal);
         say(AimAnswer.of(result, units));
         return 0;
     }

@@ -2,9 +2,7 @@ package simmerpoint.command;
 
 import picocli.CommandLine.Command;
 import simmerpoint.answer.BudgetAnswer;
-import simmerpoint.report.BudgetCsv;
-import simmerpoint.report.BudgetJson;
-import simmerpoint.report.BudgetPicture;
+import simmerpoint.report.ResultFiles;
 import simmerpoint.scenario.ReadScenario;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.study.budget.BudgetResult;
@@ -29,11 +27,7 @@ final class BudgetCommand extends ScenarioCommand {
         Scenario scenario = read.atOneMoment();
         tellOddities(read);
         BudgetResult result = study(name(), progress -> BudgetStudy.run(scenario, rays.options(), progress));
-        outputs.write(
-                () -> BudgetJson.bytes(result),
-                () -> BudgetCsv.bytes(result),
-                () -> BudgetPicture.bytes(result, units),
-                terminal);
+        outputs.write(ResultFiles.of(result, units), terminal);
         say(BudgetAnswer.of(result, units));
         return 0;
     }

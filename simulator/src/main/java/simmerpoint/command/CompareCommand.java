@@ -12,10 +12,8 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import simmerpoint.answer.CompareAnswer;
-import simmerpoint.answer.VariantNames;
-import simmerpoint.report.CompareCsv;
-import simmerpoint.report.CompareJson;
-import simmerpoint.report.ComparePicture;
+import simmerpoint.quantities.VariantNames;
+import simmerpoint.report.ResultFiles;
 import simmerpoint.scenario.ScenarioException;
 import simmerpoint.scenario.Variant;
 import simmerpoint.scenario.Variants;
@@ -73,11 +71,7 @@ final class CompareCommand extends StudyCommand {
         refuseImpossible(variants);
         tellOddities(variants);
         Comparison comparison = compare(variants);
-        outputs.write(
-                () -> CompareJson.bytes(comparison),
-                () -> CompareCsv.bytes(comparison),
-                () -> ComparePicture.bytes(comparison, units),
-                terminal);
+        outputs.write(ResultFiles.of(comparison, units), terminal);
         say(CompareAnswer.of(comparison, units));
         return 0;
     }

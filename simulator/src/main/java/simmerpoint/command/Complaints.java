@@ -1,7 +1,7 @@
 package simmerpoint.command;
 
 import java.util.concurrent.CancellationException;
-import simmerpoint.answer.Words;
+import simmerpoint.quantities.OneLine;
 import simmerpoint.report.OutputException;
 import simmerpoint.scenario.ScenarioException;
 
@@ -18,7 +18,7 @@ final class Complaints {
 
     /** One line about what went wrong. */
     int about(String message, int code) {
-        terminal.complain("simmerpoint: " + Words.oneLine(message));
+        terminal.complain("simmerpoint: " + OneLine.of(message));
         return code;
     }
 

@@ -8,10 +8,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import simmerpoint.answer.DayAnswer;
 import simmerpoint.answer.YearAnswer;
-import simmerpoint.report.DayCsv;
-import simmerpoint.report.DayJson;
-import simmerpoint.report.DayPicture;
-import simmerpoint.report.YearPicture;
+import simmerpoint.report.ResultFiles;
 import simmerpoint.scenario.ReadScenario;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.scenario.ScenarioReader;
@@ -95,11 +92,7 @@ final class DayCommand extends StudyCommand {
                 new DayPlan(date(scenario), step == null ? DayPlan.USUAL_STEP : step, DayPlan.USUAL_LEAST_ELEVATION);
         DayResult result = DayStudy.run(scenario, plan, rays.options(), progress);
         progress.close();
-        outputs.write(
-                () -> DayJson.bytes(result),
-                () -> DayCsv.bytes(result),
-                () -> DayPicture.bytes(result, units),
-                terminal);
+        outputs.write(ResultFiles.of(result, units), terminal);
         say(DayAnswer.of(result, units));
     }
 
@@ -107,11 +100,7 @@ final class DayCommand extends StudyCommand {
         YearResult result =
                 YearStudy.run(scenario, date(scenario).getYear(), rays.options(YearStudy.DEFAULT_RAYS), progress);
         progress.close();
-        outputs.write(
-                () -> DayJson.bytes(result),
-                () -> DayCsv.bytes(result),
-                () -> YearPicture.bytes(result, units),
-                terminal);
+        outputs.write(ResultFiles.of(result, units), terminal);
         say(YearAnswer.of(result, units));
     }
 }

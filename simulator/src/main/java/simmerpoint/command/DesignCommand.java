@@ -17,10 +17,8 @@ import picocli.CommandLine.Parameters;
 import simmerpoint.answer.DesignAnswer;
 import simmerpoint.heat.HeatLevel;
 import simmerpoint.report.AtomicFile;
-import simmerpoint.report.DesignCsv;
-import simmerpoint.report.DesignJson;
-import simmerpoint.report.DesignPicture;
 import simmerpoint.report.OutputException;
+import simmerpoint.report.ResultFiles;
 import simmerpoint.scenario.ReadScenario;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.scenario.ScenarioException;
@@ -77,11 +75,7 @@ final class DesignCommand extends StudyCommand {
         DesignGoal goal = goal(scenario, options);
         DesignResult result =
                 study(file.toString(), progress -> DesignStudy.run(variants, goal, limits, options, progress));
-        outputs.write(
-                () -> DesignJson.bytes(result),
-                () -> DesignCsv.bytes(result),
-                () -> DesignPicture.bytes(result, units),
-                terminal);
+        outputs.write(ResultFiles.of(result, units), terminal);
         List<String> written = write(result, variants);
         say(DesignAnswer.of(result, units));
         if (folder != null) {

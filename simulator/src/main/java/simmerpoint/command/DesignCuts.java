@@ -1,5 +1,6 @@
 package simmerpoint.command;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Stream;
 import simmerpoint.dish.Cut;
@@ -32,9 +33,9 @@ enum DesignCuts {
 
     /** That of a scenario, or both where it is neither. */
     static DesignCuts of(Cut cut) {
-        if (cut instanceof Cut.FlatRings) {
-            return FLAT_RINGS;
-        }
-        return cut instanceof Cut.BentStrips ? BENT_STRIPS : BOTH;
+        return Arrays.stream(values())
+                .filter(cuts -> cuts.word.equals(cut.kind().word()))
+                .findFirst()
+                .orElse(BOTH);
     }
 }

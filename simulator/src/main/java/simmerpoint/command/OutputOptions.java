@@ -3,15 +3,10 @@ package simmerpoint.command;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.Map;
-import java.util.function.Supplier;
 import picocli.CommandLine.Option;
 import simmerpoint.report.AtomicFile;
-import simmerpoint.report.CsvReport;
-import simmerpoint.report.JsonReport;
 import simmerpoint.report.OutputException;
-import simmerpoint.report.PngReport;
-import simmerpoint.study.trace.TraceResult;
-import simmerpoint.units.UnitSystem;
+import simmerpoint.report.ResultFiles;
 
 /** Files to write besides the answer. */
 final class OutputOptions {
@@ -75,21 +70,11 @@ final class OutputOptions {
         }
     }
 
-    /** Writes what was traced. */
-    void write(TraceResult result, UnitSystem units, Terminal terminal) throws OutputException {
-        write(
-                () -> JsonReport.bytes(result),
-                () -> CsvReport.bytes(result),
-                () -> PngReport.bytes(result, units),
-                terminal);
-    }
-
     /** Makes the bytes of every file that is wanted first, then writes them. */
-    void write(Supplier<byte[]> jsonMaker, Supplier<byte[]> csvMaker, Supplier<byte[]> pngMaker, Terminal terminal)
-            throws OutputException {
-        byte[] jsonBytes = json == null ? null : jsonMaker.get();
-        byte[] csvBytes = csv == null ? null : csvMaker.get();
-        byte[] pngBytes = png == null ? null : pngMaker.get();
+    void write(ResultFiles files, Terminal terminal) throws OutputException {
+        byte[] jsonBytes = json == null ? null : files.json().get();
+        byte[] csvBytes = csv == null ? null : files.csv().get();
+        byte[] pngBytes = png == null ? null : files.png().get();
         put(json, jsonBytes, terminal);
         put(csv, csvBytes, terminal);
         put(png, pngBytes, terminal);

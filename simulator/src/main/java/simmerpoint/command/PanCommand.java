@@ -2,9 +2,7 @@ package simmerpoint.command;
 
 import picocli.CommandLine.Command;
 import simmerpoint.answer.PanAnswer;
-import simmerpoint.report.PanCsv;
-import simmerpoint.report.PanJson;
-import simmerpoint.report.PanPicture;
+import simmerpoint.report.ResultFiles;
 import simmerpoint.scenario.ReadScenario;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.study.pan.PanResult;
@@ -34,11 +32,7 @@ final class PanCommand extends ScenarioCommand {
         }
         tellOddities(read);
         PanResult result = study(name(), progress -> PanStudy.run(scenario, rays.options(), progress));
-        outputs.write(
-                () -> PanJson.bytes(result),
-                () -> PanCsv.bytes(result),
-                () -> PanPicture.bytes(result, units),
-                terminal);
+        outputs.write(ResultFiles.of(result, units), terminal);
         say(PanAnswer.of(result, units));
         return 0;
     }

@@ -1,6 +1,6 @@
 package simmerpoint.command;
 
-import simmerpoint.answer.Words;
+import simmerpoint.quantities.OneLine;
 import simmerpoint.study.trace.Progress;
 
 /** One line on standard error that says how far the work is: only for work of over half a second, erased at its end. */
@@ -35,7 +35,7 @@ final class ProgressLine implements Progress, AutoCloseable {
 
     private synchronized void show(double done, String detail) {
         int percent = (int) Math.round(100 * Math.max(0, Math.min(1, done)));
-        String line = "tracing: " + percent + " %  " + Words.oneLine(detail);
+        String line = "tracing: " + percent + " %  " + OneLine.of(detail);
         line = line.substring(0, Math.min(ROOM, line.length()));
         String text = terminal.ascii() ? simmerpoint.report.Ascii.of(line) : line;
         terminal.err().print("\r" + text + " ".repeat(Math.max(0, shown - text.length())));

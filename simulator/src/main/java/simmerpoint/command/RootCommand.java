@@ -4,7 +4,7 @@ import java.util.List;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.IVersionProvider;
-import simmerpoint.report.Version;
+import simmerpoint.quantities.Version;
 
 /** The program itself: says what there is. */
 @Command(

@@ -2,6 +2,7 @@ package simmerpoint.command;
 
 import picocli.CommandLine.Command;
 import simmerpoint.answer.TraceAnswer;
+import simmerpoint.report.ResultFiles;
 import simmerpoint.scenario.ReadScenario;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.study.trace.TraceResult;
@@ -28,7 +29,7 @@ final class TraceCommand extends ScenarioCommand {
         Scenario scenario = read.atOneMoment();
         tellOddities(read);
         TraceResult result = study(name(), progress -> tracer.trace(scenario, rays.options(), progress));
-        outputs.write(result, units, terminal);
+        outputs.write(ResultFiles.of(result, units), terminal);
         say(TraceAnswer.of(result, units));
         return 0;
     }

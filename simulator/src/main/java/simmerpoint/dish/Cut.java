@@ -1,86 +1,96 @@
 package simmerpoint.dish;
 
-import simmerpoint.dish.mesh.Mesh;
-import simmerpoint.units.RangeCheck;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.DoubleFunction;
+import simmerpoint.geometry.Direction;
 
-/** How the paraboloid is cut into panels. */
-public sealed interface Cut {
-    /**
-     * Sectors × rings of flat trapezoids, all four corners of each on the paraboloid.
-     *
-     * @param sectors number of sectors round the axis, at least 3
-     * @param rings number of rings from hub to rim, at least 1
-     * @param spacing where the rings' borders lie along the rib
-     */
-    record FlatRings(int sectors, int rings, RingSpacing spacing) implements Cut {
-        /** Checks both counts. */
-        public FlatRings {
-            RangeCheck.require(sectors >= 3, "sectors", sectors, "3 or more");
-            RangeCheck.require(rings >= 1, "rings", rings, "1 or more");
-        }
+/**
+ * How the paraboloid is cut into panels, and everything that depends on it. One class in {@code dish.cut} per cut; its
+ * {@code Cuts} lists them. A method that takes a plan takes one with this very cut.
+ */
+public interface Cut {
+    /** Its word in scenario files, the keys that belong to it and its traits. */
+    CutKind kind();
+
+    /** Whether it has a trait. */
+    default boolean has(CutTrait trait) {
+        return kind().has(trait);
     }
 
     /**
-     * Panels bent along the ribs and straight from rib to rib: each exactly a parabolic cylinder of focal length
-     * f·cos²(π/n).
+     * The surface that light meets.
      *
-     * @param sectors number of strips round the axis, at least 3
+     * @param plan the dish
+     * @param sunInDish direction to the sun's centre in the dish frame: only a mesh needs it, to find its gaps
+     * @throws IllegalArgumentException if no panel fits
      */
-    record BentStrips(int sectors) implements Cut {
-        /** Checks the count. */
-        public BentStrips {
-            RangeCheck.require(sectors >= 3, "sectors", sectors, "3 or more");
-        }
-    }
+    MirrorSurface surface(DishPlan plan, Direction sunInDish);
 
     /**
-     * Small flat square mirrors that touch the paraboloid at their centres.
+     * The edges of all panels exactly as they are traced: gaps taken off, tiles in their tangent planes, strips bent. Panel
+     * tilt and everything else that the seed decides is left out. A panel of which the gaps leave nothing has no outline.
      *
-     * @param tileMetres side of a tile, above 0
+     * @return in the order of the panels' numbers; dish frame, m
      */
-    record SquareTiles(double tileMetres) implements Cut {
-        /** Checks the side. */
-        public SquareTiles {
-            RangeCheck.require(tileMetres > 0, "tile", tileMetres, "above 0 m");
-        }
-    }
+    List<PanelOutline> outlines(DishPlan plan);
 
     /**
-     * Small flat hexagonal mirrors that touch the paraboloid at their centres.
+     * Number, kind and size of its panels: "144 flat panels, 24 sectors in 6 rings, at the rim 15.7 cm wide and …".
      *
-     * @param tileMetres width of a tile across its flats, above 0
+     * @param plan the dish
+     * @param panels their number, written for the reader
+     * @param length writes a length (m) in the reader's units
      */
-    record HexagonTiles(double tileMetres) implements Cut {
-        /** Checks the width. */
-        public HexagonTiles {
-            RangeCheck.require(tileMetres > 0, "tile", tileMetres, "above 0 m");
-        }
+    String description(DishPlan plan, String panels, DoubleFunction<String> length);
+
+    /** Name of the loss that comes from panels that do not follow the paraboloid. */
+    default String shapeLossName() {
+        return "flat panels";
     }
 
-    /** The uncut paraboloid. */
-    record Smooth() implements Cut {}
-
-    /**
-     * The panels of another cut made better than anyone could: what is lost by them is the difference. Each keeps its
-     * outline in plan and its tilt.
-     *
-     * @param panels the cut; not a mesh, whose focus and gaps nobody knows
-     * @param curved whether each panel is bent to the paraboloid itself
-     * @param filled whether hub, gaps and bare edge are mirror too, each place in the surface that a panel there has
-     */
-    record Perfected(Cut panels, boolean curved, boolean filled) implements Cut {
-        /** Refuses a mesh, and a cut that is perfected already. */
-        public Perfected {
-            if (panels == null || panels instanceof FromFile || panels instanceof Perfected) {
-                throw new IllegalArgumentException("only our own cuts can be perfected, not " + panels);
-            }
-        }
+    /** Size of its largest panel; empty where panels have no size of their own. */
+    default Optional<PanelSize> largestPanel(DishPlan plan) {
+        return Optional.empty();
     }
 
-    /**
-     * Flat polygons that somebody else drew, in the dish frame.
-     *
-     * @param mesh the polygons, m
-     */
-    record FromFile(Mesh mesh) implements Cut {}
+    /** That size as a drawing tells it, lengths (m) written by {@code length}. */
+    default Optional<String> panelSizeLabel(DishPlan plan, DoubleFunction<String> length) {
+        return largestPanel(plan).map(size -> length.apply(size.rimMetres()) + " × " + length.apply(size.ribMetres()));
+    }
+
+    /** The ribs that carry its panels; empty if it has none. */
+    default Optional<RibLayout> ribs(DishPlan plan) {
+        return Optional.empty();
+    }
+
+    /** Gap (m) at which nothing would be left of some panel, roughly; only of cuts with {@link CutTrait#SEAMS}. */
+    default double gapLimit(double diameterMetres, double hubMetres) {
+        return Double.POSITIVE_INFINITY;
+    }
+
+    /** Number of panels, roughly, for lengths (m) that need not make a good plan. */
+    default double estimatedPanels(double diameterMetres, double hubMetres, double gapMetres) {
+        return 1;
+    }
+
+    /** Whether at least one panel fits between hub and rim. */
+    default boolean fits(DishPlan plan) {
+        return true;
+    }
+
+    /** Distance of its outermost corner from the axis, m. */
+    default double reachMetres(DishPlan plan) {
+        return plan.radiusMetres();
+    }
+
+    /** Focal length that its panels really have, m; infinite or below 0 where they do not gather light. */
+    default double focalLengthMetres(DishPlan plan) {
+        return plan.focalLengthMetres();
+    }
+
+    /** Name of the file that its panels were read from. */
+    default Optional<String> fileName() {
+        return Optional.empty();
+    }
 }

@@ -1,11 +1,14 @@
 package simmerpoint.dish;
 
+import java.util.List;
+import java.util.Optional;
+import simmerpoint.geometry.Direction;
 import simmerpoint.units.RangeCheck;
 
 /**
  * What the builder sets out to build: a paraboloid z = r²/4f of the given focal length, and how it is cut.
  *
- * @param diameterMetres across the outer corners (for {@link Cut.Smooth} the rim circle), above 0
+ * @param diameterMetres across the outer corners (of a smooth dish across the rim circle), above 0
  * @param focalLengthMetres vertex to nominal focus, above 0
  * @param hubMetres diameter of the circle on which the innermost corners stand; 0 for none; below the diameter
  * @param gapMetres width of the slit between neighbouring panels, at least 0
@@ -38,5 +41,30 @@ public record DishPlan(double diameterMetres, double focalLengthMetres, double h
     /** Half the diameter, m. */
     public double radiusMetres() {
         return diameterMetres / 2;
+    }
+
+    /** The profile of its ribs. */
+    public Parabola parabola() {
+        return new Parabola(focalLengthMetres);
+    }
+
+    /** Whether light can fall through: there is a hub, a gap, or the cut leaves part of the rim bare. */
+    public boolean hasHoles() {
+        return hubMetres > 0 || gapMetres > 0 || !cut.has(CutTrait.FULL_RIM);
+    }
+
+    /** {@linkplain Cut#surface The surface} of the dish exactly as planned; light is cast on a dish as it was built. */
+    public MirrorSurface surface(Direction sunInDish) {
+        return cut.surface(this, sunInDish);
+    }
+
+    /** {@linkplain Cut#outlines The edges} of all panels. */
+    public List<PanelOutline> outlines() {
+        return cut.outlines(this);
+    }
+
+    /** Size of the largest panel, if panels have a size of their own. */
+    public Optional<PanelSize> largestPanel() {
+        return cut.largestPanel(this);
     }
 }

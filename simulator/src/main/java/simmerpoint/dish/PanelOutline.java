@@ -1,6 +1,8 @@
 package simmerpoint.dish;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import simmerpoint.geometry.Vec;
 
 /**
@@ -12,6 +14,19 @@ import simmerpoint.geometry.Vec;
  * @param hole the edge of a hole in the panel, empty for all but a smooth dish with a hub
  */
 public record PanelOutline(int panel, List<Vec> edge, List<Vec> hole) {
+    /** Outlines of panels numbered in the order of their edges; a panel without corners has none. */
+    public static List<PanelOutline> numbered(Stream<List<Vec>> edges) {
+        List<PanelOutline> all = new ArrayList<>();
+        int[] next = {0};
+        edges.forEachOrdered(edge -> {
+            int panel = next[0]++;
+            if (!edge.isEmpty()) {
+                all.add(new PanelOutline(panel, edge, List.of()));
+            }
+        });
+        return all;
+    }
+
     /** Keeps copies of the lists. */
     public PanelOutline {
         edge = List.copyOf(edge);

@@ -1,7 +1,7 @@
 package simmerpoint.geometry;
 
 /**
- * A vector of length 1. The factories make the length so; nobody who receives a direction normalises it again.
+ * A unit vector. The factories normalise; receivers need not.
  *
  * @param vec the components, of length 1 to rounding
  */
@@ -30,10 +30,10 @@ public record Direction(Vec vec) {
     }
 
     /**
-     * The direction reached from +z by going {@code angle towards +x} and {@code towards +y} along one great circle:
-     * both are parts of the angle to +z (rad), so (u, s) and their exact opposite are mirror images.
+     * The direction at the angle √(towardsX² + towardsY²) from +z (rad), tilted towards (towardsX, towardsY). Opposite
+     * arguments give directions that are mirror images about +z.
      */
-    public static Direction offZ(double towardsX, double towardsY) {
+    public static Direction tiltedFromZ(double towardsX, double towardsY) {
         double angle = Math.hypot(towardsX, towardsY);
         if (angle == 0) {
             return Z;

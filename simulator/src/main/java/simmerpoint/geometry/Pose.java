@@ -1,7 +1,7 @@
 package simmerpoint.geometry;
 
 /**
- * Where a frame stands in another one, its parent.
+ * Position and orientation of a frame in its parent frame.
  *
  * @param rotation takes directions of this frame to directions of the parent
  * @param origin of this frame, in the parent, m
@@ -17,9 +17,9 @@ public record Pose(Rotation rotation, Vec origin) {
         return rotation.inverse().apply(point.minus(origin));
     }
 
-    /** This frame's parent is {@code middle}'s frame: the pose of this frame in {@code middle}'s parent. */
-    public Pose in(Pose middle) {
-        return new Pose(middle.rotation.after(rotation), middle.toParent(origin));
+    /** The pose of this frame in the parent of {@code parent}, the frame it is given in now. */
+    public Pose in(Pose parent) {
+        return new Pose(parent.rotation.after(rotation), parent.toParent(origin));
     }
 
     /** The pose of the parent in this frame. */

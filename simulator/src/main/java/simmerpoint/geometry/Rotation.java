@@ -7,8 +7,8 @@ import org.ejml.dense.fixed.CommonOps_DDF3;
 
 /** A rotation in space: an orthogonal matrix of determinant +1. Immutable. */
 public final class Rotation {
-    /** Leaves everything as it is. */
-    public static final Rotation NONE = ofAxes(Direction.X, Direction.Y, Direction.Z);
+    /** No rotation. */
+    public static final Rotation IDENTITY = ofAxes(Direction.X, Direction.Y, Direction.Z);
 
     private final DMatrix3x3 m;
 
@@ -16,7 +16,7 @@ public final class Rotation {
         this.m = m;
     }
 
-    /** The rotation that takes the axes x, y, z to the given three, which must be right-handed and square. */
+    /** The rotation that takes the axes x, y, z to the given three, which must be right-handed and orthogonal. */
     public static Rotation ofAxes(Direction x, Direction y, Direction z) {
         if (!(x.vec().cross(y.vec()).minus(z.vec()).length() < 1e-9)) {
             throw new IllegalArgumentException("axes " + x + ", " + y + ", " + z + " are not right-handed and square");
@@ -43,14 +43,14 @@ public final class Rotation {
         return ofAxes(new Direction(new Vec(c, s, 0)), new Direction(new Vec(-s, c, 0)), Direction.Z);
     }
 
-    /** The turned vector. */
+    /** The rotated vector. */
     public Vec apply(Vec v) {
         DMatrix3 out = new DMatrix3();
         CommonOps_DDF3.mult(m, new DMatrix3(v.x(), v.y(), v.z()), out);
         return new Vec(out.a1, out.a2, out.a3);
     }
 
-    /** The turned direction. */
+    /** The rotated direction. */
     public Direction apply(Direction d) {
         return Direction.of(apply(d.vec()));
     }
@@ -62,20 +62,20 @@ public final class Rotation {
         return new Rotation(out);
     }
 
-    /** The rotation back. */
+    /** The inverse rotation. */
     public Rotation inverse() {
         DMatrix3x3 out = new DMatrix3x3();
         CommonOps_DDF3.transpose(m, out);
         return new Rotation(out);
     }
 
-    /** The nine entries row by row, as a fresh array: for loops that turn many vectors. */
+    /** The nine entries row by row, as a new array: for loops that rotate many vectors. */
     public double[] rows() {
         return new double[] {m.a11, m.a12, m.a13, m.a21, m.a22, m.a23, m.a31, m.a32, m.a33};
     }
 
-    /** How far apart this and {@code other} can take the end of a unit vector, an upper bound (Frobenius norm of the difference). */
-    public double differs(Rotation other) {
+    /** Frobenius norm of the difference: an upper bound of how far the two rotated images of a unit vector are apart. */
+    public double distanceTo(Rotation other) {
         double[] a = rows();
         double[] b = other.rows();
         double squares = 0;

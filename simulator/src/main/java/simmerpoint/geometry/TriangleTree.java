@@ -1,9 +1,9 @@
 package simmerpoint.geometry;
 
 /**
- * A hierarchy of boxes over triangles that answers whether a ray meets any of them. Built once, read by any number of
- * threads, each with its own {@link Query}. Split at the middle of the longest side of the box of the triangles'
- * middles (common practice); leaves hold up to four triangles.
+ * A bounding volume hierarchy of axis-aligned boxes over triangles, for ray intersection. Read by any number of threads,
+ * each with its own {@link Query}. Split at the centre of the longest side of the box of the triangles' centroids (common
+ * practice); leaves hold up to four triangles.
  */
 public final class TriangleTree {
     private static final int LEAF = 4;
@@ -45,7 +45,7 @@ public final class TriangleTree {
     }
 
     private void split(int node, int from, int to) {
-        measure(node, from, to);
+        computeBox(node, from, to);
         if (to - from <= LEAF) {
             first[node] = from;
             count[node] = to - from;
@@ -64,7 +64,7 @@ public final class TriangleTree {
         split(left + 1, cut, to);
     }
 
-    private void measure(int node, int from, int to) {
+    private void computeBox(int node, int from, int to) {
         for (int a = 0; a < 3; a++) {
             double min = Double.POSITIVE_INFINITY;
             double max = Double.NEGATIVE_INFINITY;
@@ -79,15 +79,15 @@ public final class TriangleTree {
         }
     }
 
-    private double middle(int i, int axis) {
+    private double centroid(int i, int axis) {
         int at = 9 * order[i] + axis;
         return (source[at] + source[at + 3] + source[at + 6]) / 3;
     }
 
     private double bound(int from, int to, int axis, boolean upper) {
-        double best = middle(from, axis);
+        double best = centroid(from, axis);
         for (int i = from + 1; i < to; i++) {
-            best = upper ? Math.max(best, middle(i, axis)) : Math.min(best, middle(i, axis));
+            best = upper ? Math.max(best, centroid(i, axis)) : Math.min(best, centroid(i, axis));
         }
         return best;
     }
@@ -108,21 +108,21 @@ public final class TriangleTree {
     private int partition(int from, int to, int axis, double middle) {
         int cut = from;
         for (int i = from; i < to; i++) {
-            if (middle(i, axis) < middle) {
-                int keep = order[i];
+            if (centroid(i, axis) < middle) {
+                int swap = order[i];
                 order[i] = order[cut];
-                order[cut++] = keep;
+                order[cut++] = swap;
             }
         }
         return cut;
     }
 
-    /** Asks rays of one tree; for one thread. */
+    /** Ray queries. Not thread-safe. */
     public final class Query {
         private final int[] stack = new int[128];
 
         /**
-         * Whether the ray meets a triangle that does not belong to {@code except}.
+         * Whether the ray hits a triangle that does not belong to {@code except}.
          *
          * @param ox start, m
          * @param oy start, m
@@ -132,9 +132,9 @@ public final class TriangleTree {
          * @param dz direction
          * @param from least distance in lengths of the direction
          * @param to largest distance in lengths of the direction
-         * @param except owner to pass over, or −1 for none
+         * @param except owner to ignore, or −1 for none
          */
-        public boolean meets(
+        public boolean anyHit(
                 double ox, double oy, double oz, double dx, double dy, double dz, double from, double to, int except) {
             double ix = 1 / dx;
             double iy = 1 / dy;
@@ -143,7 +143,7 @@ public final class TriangleTree {
             stack[top++] = 0;
             while (top > 0) {
                 int node = stack[--top];
-                if (!entersBox(node, ox, oy, oz, ix, iy, iz, from, to)) {
+                if (!hitsBox(node, ox, oy, oz, ix, iy, iz, from, to)) {
                     continue;
                 }
                 if (count[node] == 0) {
@@ -152,7 +152,7 @@ public final class TriangleTree {
                     continue;
                 }
                 for (int i = first[node]; i < first[node] + count[node]; i++) {
-                    if (owner[i] != except && crosses(9 * i, ox, oy, oz, dx, dy, dz, from, to)) {
+                    if (owner[i] != except && hitsTriangle(9 * i, ox, oy, oz, dx, dy, dz, from, to)) {
                         return true;
                     }
                 }
@@ -161,7 +161,7 @@ public final class TriangleTree {
         }
     }
 
-    private boolean entersBox(
+    private boolean hitsBox(
             int node, double ox, double oy, double oz, double ix, double iy, double iz, double from, double to) {
         int b = 6 * node;
         double x0 = (box[b] - ox) * ix;
@@ -175,7 +175,7 @@ public final class TriangleTree {
         return enter <= leave * (1 + 1e-12) + 1e-12;
     }
 
-    /** The lesser of two, minus infinity where a ray inside a flat box's plane gives 0·∞. */
+    /** The lesser of two; minus infinity where a ray in the plane of a flat box gives 0·∞. */
     private static double lesser(double a, double b) {
         double m = a < b ? a : b;
         return Double.isNaN(a) || Double.isNaN(b) ? Double.NEGATIVE_INFINITY : m;
@@ -186,8 +186,8 @@ public final class TriangleTree {
         return Double.isNaN(a) || Double.isNaN(b) ? Double.POSITIVE_INFINITY : m;
     }
 
-    /** Whether the ray crosses a triangle: T. Möller and B. Trumbore 1997, J. Graphics Tools 2(1) 21-28 (from memory). */
-    private boolean crosses(
+    /** Whether the ray hits a triangle: T. Möller and B. Trumbore 1997, J. Graphics Tools 2(1) 21-28 (from memory). */
+    private boolean hitsTriangle(
             int at, double ox, double oy, double oz, double dx, double dy, double dz, double from, double to) {
         double ax = corner[at + 3] - corner[at];
         double ay = corner[at + 4] - corner[at + 1];

@@ -1,7 +1,9 @@
 package simmerpoint.report;
 
 import java.nio.charset.StandardCharsets;
-import simmerpoint.answer.Words;
+import simmerpoint.quantities.OneLine;
+import simmerpoint.quantities.StableNumber;
+import simmerpoint.quantities.Version;
 import simmerpoint.sampling.Estimate;
 import simmerpoint.study.aim.AimCurve;
 import simmerpoint.study.aim.AimInterval;
@@ -36,7 +38,7 @@ public final class AimCsv {
 
     private void head(AimResult result) {
         comment("Simmerpoint " + Version.text() + " aim");
-        comment("title: " + Words.oneLine(result.scenario().title()));
+        comment("title: " + OneLine.of(result.scenario().title()));
         comment("seed: " + result.options().seed());
         comment("sheet: curve (along one axis) or map (both) over drift or turn; interval (over time after an aiming)");
         comment("up: sun higher or dish too high; side: to the right facing the sun");

@@ -4,6 +4,7 @@ import java.util.List;
 import simmerpoint.answer.Figures;
 import simmerpoint.answer.SkyWords;
 import simmerpoint.answer.TargetWords;
+import simmerpoint.drawing.chart.Ticks;
 import simmerpoint.study.aim.AimCurve;
 import simmerpoint.study.aim.AimInterval;
 import simmerpoint.study.aim.AimResult;
@@ -62,7 +63,7 @@ final class AimDrawing {
         double end = Math.max(1e-3, longer.minutes());
         SvgChart chart = chart(top, 0, end);
         chart.upright("What the " + noun + " gets after one aiming: W");
-        NiceSteps.upTo(end, MARKS).forEach(mark -> chart.below(mark, SvgChart.text(mark)));
+        Ticks.upTo(end, MARKS).forEach(mark -> chart.below(mark, SvgChart.text(mark)));
         sheet.text("middle", (SvgChart.LEFT + SvgChart.RIGHT) / 2, top + PLOT + 31, "minutes after the aiming");
         result.lead().ifPresent(lead -> chart.curve("flux", points(lead.interval())));
         chart.curve("watts", points(longer));
@@ -99,7 +100,7 @@ final class AimDrawing {
                 .orElse(1);
         SvgChart chart = chart(top, -reach, reach);
         chart.upright(name);
-        for (double mark : NiceSteps.upTo(reach, MARKS / 3)) {
+        for (double mark : Ticks.upTo(reach, MARKS / 3)) {
             chart.below(mark, SvgChart.text(mark) + "°");
             if (mark > 0) {
                 chart.below(-mark, "\u2212" + SvgChart.text(mark) + "°");

@@ -6,7 +6,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import simmerpoint.answer.SkyWords;
-import simmerpoint.answer.Words;
+import simmerpoint.quantities.OneLine;
+import simmerpoint.quantities.Version;
 import simmerpoint.sampling.Estimate;
 import simmerpoint.study.aim.AimCurve;
 import simmerpoint.study.aim.AimInterval;
@@ -37,7 +38,7 @@ public final class AimJson {
     }
 
     private static void write(JsonObject json, AimResult result) throws IOException {
-        json.text("title", Words.oneLine(result.scenario().title()));
+        json.text("title", OneLine.of(result.scenario().title()));
         json.text("version", Version.text());
         json.whole("seed", result.options().seed());
         json.number("loss_share", result.plan().lossShare());

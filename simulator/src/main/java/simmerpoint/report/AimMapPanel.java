@@ -11,6 +11,8 @@ import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
 import java.awt.image.BufferedImage;
 import java.util.List;
+import simmerpoint.drawing.FluxColours;
+import simmerpoint.drawing.chart.Ticks;
 import simmerpoint.study.aim.AimMap;
 
 /** One map of watts over two angles, with the line of the tolerance. */
@@ -76,7 +78,7 @@ final class AimMapPanel {
 
     private void axes() {
         g.setColor(Brush.INK);
-        for (double mark : NiceSteps.upTo(Math.toDegrees(field.last()), MARKS)) {
+        for (double mark : Ticks.upTo(Math.toDegrees(field.last()), MARKS)) {
             tick(mark);
             if (mark > 0) {
                 tick(-mark);

@@ -12,7 +12,8 @@ import simmerpoint.answer.Figures;
 import simmerpoint.answer.Item;
 import simmerpoint.answer.SkyWords;
 import simmerpoint.answer.TargetWords;
-import simmerpoint.answer.Words;
+import simmerpoint.quantities.OneLine;
+import simmerpoint.quantities.Version;
 import simmerpoint.study.aim.AimCurve;
 import simmerpoint.study.aim.AimInterval;
 import simmerpoint.study.aim.AimLead;
@@ -39,9 +40,12 @@ final class AimSheet {
     private static final int WAY_STEPS = 24;
     private static final double HEADROOM = 1.12;
 
-    private static final Color FIRST = MovePanel.WATTS;
-    private static final Color OTHER = MovePanel.FLUX;
+    private static final Color FIRST = new Color(0x111111);
+    private static final Color OTHER = new Color(0x0B4F9E);
     private static final Color THIRD = new Color(0xB34A00);
+    private static final BasicStroke SOLID = new BasicStroke(3.2f, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND);
+    private static final BasicStroke DASHED =
+            new BasicStroke(2.6f, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 1, new float[] {10, 7}, 0);
     private static final BasicStroke DOTTED =
             new BasicStroke(3f, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND, 1, new float[] {1, 7}, 0);
 
@@ -79,7 +83,7 @@ final class AimSheet {
 
     private void heading(Graphics2D g, Brush brush) {
         g.setColor(Brush.INK);
-        String title = Words.oneLine(result.scenario().title());
+        String title = OneLine.of(result.scenario().title());
         brush.line(title.isEmpty() ? "Aiming" : title, Brush.bold(30), 13, MARGIN, 52, INNER);
         var items = AimAnswer.of(result, system).sections().get(0).items();
         brush.paragraph(((Item.Sentence) items.get(0)).text(), Brush.font(19), MARGIN, 88, INNER);
@@ -98,10 +102,10 @@ final class AimSheet {
                     SkyWords.minutes(result.deadOnInterval().minutes()));
         }
         AimInterval alone = result.longInterval().minutes() >= end ? result.longInterval() : result.deadOnInterval();
-        plot.line(points(alone), FIRST, MovePanel.SOLID);
-        result.lead().ifPresent(lead -> plot.line(points(lead.interval()), OTHER, MovePanel.DASHED));
+        plot.line(points(alone), FIRST, SOLID);
+        result.lead().ifPresent(lead -> plot.line(points(lead.interval()), OTHER, DASHED));
         int y = TIME_TOP + TIME_HEIGHT + 86;
-        sample(g, brush, LEFT, y, FIRST, MovePanel.SOLID, "aimed dead on, then left alone", 380);
+        sample(g, brush, LEFT, y, FIRST, SOLID, "aimed dead on, then left alone", 380);
         result.lead()
                 .ifPresent(lead -> sample(
                         g,
@@ -109,7 +113,7 @@ final class AimSheet {
                         LEFT + 440,
                         y,
                         OTHER,
-                        MovePanel.DASHED,
+                        DASHED,
                         "aimed " + SkyWords.angle(lead.radians()) + " ahead of the sun, then left alone",
                         560));
     }
@@ -138,11 +142,11 @@ final class AimSheet {
                     .map(p ->
                             new double[] {Math.toDegrees(p.radians()), p.watts().value()})
                     .toList();
-            plot.line(points, curve.side() ? THIRD : FIRST, curve.side() ? DOTTED : MovePanel.SOLID);
+            plot.line(points, curve.side() ? THIRD : FIRST, curve.side() ? DOTTED : SOLID);
         }
         int y = CURVE_TOP + CURVE_HEIGHT + 84;
         String up = turn ? "up (dish too high) and down" : "up (sun higher) and down";
-        sample(g, brush, left, y, FIRST, MovePanel.SOLID, up, 236);
+        sample(g, brush, left, y, FIRST, SOLID, up, 236);
         sample(g, brush, left + 310, y, THIRD, DOTTED, "right and left", 170);
     }
 

@@ -1,7 +1,9 @@
 package simmerpoint.report;
 
 import java.nio.charset.StandardCharsets;
-import simmerpoint.answer.Words;
+import simmerpoint.quantities.OneLine;
+import simmerpoint.quantities.StableNumber;
+import simmerpoint.quantities.Version;
 import simmerpoint.sampling.Estimate;
 import simmerpoint.study.budget.BudgetResult;
 import simmerpoint.study.budget.FlawCost;
@@ -29,7 +31,7 @@ public final class BudgetCsv {
 
     private void head(BudgetResult result) {
         comment("Simmerpoint " + Version.text() + " budget");
-        comment("title: " + Words.oneLine(result.scenario().title()));
+        comment("title: " + OneLine.of(result.scenario().title()));
         comment("seed: " + result.run().seed() + "; watts "
                 + (result.scenario().kitchen().isPresent() ? "taken up by the pan" : "caught by the disc"));
         comment("power: perfect or as-built watts");

@@ -1,7 +1,8 @@
 package simmerpoint.report;
 
 import java.io.IOException;
-import simmerpoint.answer.Words;
+import simmerpoint.quantities.OneLine;
+import simmerpoint.quantities.Version;
 import simmerpoint.sampling.Estimate;
 import simmerpoint.study.budget.BudgetResult;
 import simmerpoint.study.budget.Flaw;
@@ -19,7 +20,7 @@ public final class BudgetJson {
     /** The bytes of the file. */
     public static byte[] bytes(BudgetResult result) {
         return JsonObject.bytes(json -> {
-            json.text("title", Words.oneLine(result.scenario().title()));
+            json.text("title", OneLine.of(result.scenario().title()));
             json.text("version", Version.text());
             json.whole("seed", result.run().seed());
             json.text("power", result.scenario().kitchen().isPresent() ? "absorbed" : "caught");

@@ -5,7 +5,7 @@ import java.awt.Rectangle;
 import simmerpoint.answer.BudgetAnswer;
 import simmerpoint.answer.Figures;
 import simmerpoint.answer.FlawWords;
-import simmerpoint.answer.Words;
+import simmerpoint.quantities.OneLine;
 import simmerpoint.study.budget.BudgetResult;
 import simmerpoint.study.budget.FlawCost;
 import simmerpoint.units.UnitSystem;
@@ -56,7 +56,7 @@ final class BudgetSheet {
     }
 
     private void heading(Graphics2D g, Brush brush) {
-        String title = Words.oneLine(result.scenario().title());
+        String title = OneLine.of(result.scenario().title());
         g.setColor(Brush.INK);
         brush.line(title.isEmpty() ? "What the flaws cost" : title, Brush.bold(30), 13, MARGIN, 52, INNER);
         g.setColor(Brush.GREY);

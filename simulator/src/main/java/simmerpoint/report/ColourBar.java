@@ -3,6 +3,8 @@ package simmerpoint.report;
 import java.awt.Graphics2D;
 import java.awt.Rectangle;
 import simmerpoint.answer.Figures;
+import simmerpoint.drawing.FluxColours;
+import simmerpoint.drawing.chart.Ticks;
 
 /** The scale of colours in kW/m². */
 final class ColourBar {
@@ -27,7 +29,7 @@ final class ColourBar {
         g.setColor(Brush.INK);
         Brush brush = new Brush(g);
         brush.line("kW/m\u00b2", Brush.bold(18), 14, box.x, box.y - 14, 110);
-        for (double mark : NiceSteps.upTo(top / 1000, MARKS)) {
+        for (double mark : Ticks.upTo(top / 1000, MARKS)) {
             double y = box.y + box.height - mark * 1000 / top * box.height;
             g.drawLine(box.x + box.width, (int) y, box.x + box.width + 7, (int) y);
             brush.line(text(mark), Brush.font(17), 10, box.x + box.width + 12, y + 6, 80);

@@ -8,8 +8,10 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import simmerpoint.answer.CompareAnswer;
-import simmerpoint.answer.VariantNames;
-import simmerpoint.answer.Words;
+import simmerpoint.quantities.OneLine;
+import simmerpoint.quantities.StableNumber;
+import simmerpoint.quantities.VariantNames;
+import simmerpoint.quantities.Version;
 import simmerpoint.sampling.Estimate;
 import simmerpoint.study.compare.ComparedRow;
 import simmerpoint.study.compare.Comparison;
@@ -83,8 +85,8 @@ public final class CompareCsv {
         List<String> cells = new ArrayList<>(List.of(
                 String.valueOf(rank),
                 names.name(row.variant()),
-                Words.oneLine(row.variant().file())));
-        keys.forEach(key -> cells.add(Words.oneLine(row.variant().varied().getOrDefault(key, ""))));
+                OneLine.of(row.variant().file())));
+        keys.forEach(key -> cells.add(OneLine.of(row.variant().varied().getOrDefault(key, ""))));
         both(cells, row.absorbed());
         both(cells, row.difference());
         cells.add(row.isSeenToDiffer() ? "yes" : "no");

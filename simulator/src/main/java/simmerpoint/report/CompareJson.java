@@ -4,8 +4,9 @@ import java.io.IOException;
 import java.util.Map;
 import java.util.Optional;
 import simmerpoint.answer.CompareAnswer;
-import simmerpoint.answer.VariantNames;
-import simmerpoint.answer.Words;
+import simmerpoint.quantities.OneLine;
+import simmerpoint.quantities.VariantNames;
+import simmerpoint.quantities.Version;
 import simmerpoint.sampling.Estimate;
 import simmerpoint.study.aim.AimTolerance;
 import simmerpoint.study.compare.ComparedRow;
@@ -46,11 +47,11 @@ public final class CompareJson {
 
     private static void row(JsonObject json, ComparedRow row, VariantNames names) throws IOException {
         json.text("name", names.name(row.variant()));
-        json.text("file", Words.oneLine(row.variant().file()));
-        json.text("title", Words.oneLine(row.variant().scenario().title()));
+        json.text("file", OneLine.of(row.variant().file()));
+        json.text("title", OneLine.of(row.variant().scenario().title()));
         json.object("varied", varied -> {
             for (Map.Entry<String, String> e : row.variant().varied().entrySet()) {
-                varied.text(e.getKey(), Words.oneLine(e.getValue()));
+                varied.text(e.getKey(), OneLine.of(e.getValue()));
             }
         });
         json.estimate("absorbed_power_W", row.absorbed());

@@ -11,7 +11,9 @@ import java.util.List;
 import simmerpoint.answer.CompareAnswer;
 import simmerpoint.answer.CompareWords;
 import simmerpoint.answer.Figures;
-import simmerpoint.answer.VariantNames;
+import simmerpoint.drawing.chart.Ticks;
+import simmerpoint.quantities.VariantNames;
+import simmerpoint.quantities.Version;
 import simmerpoint.sampling.Estimate;
 import simmerpoint.study.compare.ComparedRow;
 import simmerpoint.study.compare.Comparison;
@@ -120,7 +122,7 @@ final class CompareSheet {
 
     private void axis(Graphics2D g, Brush brush, Scale scale) {
         double bottom = TOP + rows.size() * pitch;
-        for (double mark : NiceSteps.upTo(scale.high, Math.max(2, (int) (scale.width / 120)))) {
+        for (double mark : Ticks.upTo(scale.high, Math.max(2, (int) (scale.width / 120)))) {
             double x = scale.x(mark);
             g.setColor(mark == 0 ? Brush.GREY : GRID);
             g.draw(new Line2D.Double(x, TOP, x, bottom));
@@ -130,7 +132,7 @@ final class CompareSheet {
     }
 
     private static String mark(double mark, Scale scale) {
-        double step = NiceSteps.below(scale.high / Math.max(2, (int) (scale.width / 120)));
+        double step = Ticks.below(scale.high / Math.max(2, (int) (scale.width / 120)));
         int decimals = (int) Math.max(0, Math.ceil(-Math.log10(step) - 1e-9));
         return Figures.fixed(mark, decimals);
     }

@@ -7,7 +7,9 @@ import java.util.Set;
 import simmerpoint.answer.CareAnswer;
 import simmerpoint.answer.Item;
 import simmerpoint.answer.KeyFigures;
-import simmerpoint.answer.Words;
+import simmerpoint.drawing.output.XmlText;
+import simmerpoint.drawing.output.XmlWriter;
+import simmerpoint.quantities.OneLine;
 import simmerpoint.scenario.ReadScenario;
 import simmerpoint.study.FullStudy;
 import simmerpoint.units.UnitSystem;
@@ -50,12 +52,12 @@ public final class CookerReport {
     }
 
     private byte[] bytes() {
-        String words = Words.oneLine(result.trace().scenario().title());
+        String words = OneLine.of(result.trace().scenario().title());
         String title = words.isEmpty() ? NAMELESS : words;
         List<HtmlChapter> chapters = chapters();
         return HtmlPage.bytes(title, pen -> {
             pen.open("header").line();
-            pen.leaf("h1", HtmlText.cut(title, LONGEST_HEADING), "dir", "auto").line();
+            pen.leaf("h1", XmlText.cut(title, LONGEST_HEADING), "dir", "auto").line();
             pen.leaf(
                             "p",
                             "A hand-built solar cooker, worked out before it is built: what it gives, how it stands, what it"
@@ -72,7 +74,7 @@ public final class CookerReport {
         });
     }
 
-    private void keyFigures(HtmlPen pen) {
+    private void keyFigures(XmlWriter pen) {
         pen.open("dl", "class", "key").line();
         for (Item.Figure figure : KeyFigures.of(result.trace(), system)) {
             pen.open("div")

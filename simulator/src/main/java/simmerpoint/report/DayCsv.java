@@ -4,8 +4,10 @@ import java.nio.charset.StandardCharsets;
 import java.time.format.DateTimeFormatter;
 import java.util.Locale;
 import simmerpoint.answer.LevelWords;
-import simmerpoint.answer.Words;
 import simmerpoint.heat.BoilingOutcome;
+import simmerpoint.quantities.OneLine;
+import simmerpoint.quantities.StableNumber;
+import simmerpoint.quantities.Version;
 import simmerpoint.study.day.DayHour;
 import simmerpoint.study.day.DayResult;
 import simmerpoint.study.day.HourLight;
@@ -45,7 +47,7 @@ public final class DayCsv {
 
     private void head(String title, DayResult result) {
         comment("Simmerpoint " + Version.text() + " day");
-        comment("title: " + Words.oneLine(title));
+        comment("title: " + OneLine.of(title));
         comment("seed: " + result.seed() + "; zone: " + result.day().place().zone());
         comment("beam: direct sunlight facing the sun with the range between models of a clear sky");
         comment("absorbed: taken up by the pan; _se: standard error; low and high: at the lowest and highest beam");

@@ -7,9 +7,10 @@ import java.time.temporal.ChronoUnit;
 import java.util.Locale;
 import java.util.Optional;
 import simmerpoint.answer.LevelWords;
-import simmerpoint.answer.Words;
 import simmerpoint.heat.BoilingOutcome;
 import simmerpoint.heat.LikelyRange;
+import simmerpoint.quantities.OneLine;
+import simmerpoint.quantities.Version;
 import simmerpoint.setup.StandGeometry;
 import simmerpoint.study.day.CookingInterval;
 import simmerpoint.study.day.DayHour;
@@ -34,7 +35,7 @@ public final class DayJson {
     /** The bytes of the file for a day. */
     public static byte[] bytes(DayResult result) {
         return JsonObject.bytes(json -> {
-            json.text("title", Words.oneLine(result.scenario().title()));
+            json.text("title", OneLine.of(result.scenario().title()));
             json.text("version", Version.text());
             json.whole("seed", result.seed());
             place(json, result.day().place());
@@ -51,7 +52,7 @@ public final class DayJson {
     /** The bytes of the file for a year: the same figures for each of its days. */
     public static byte[] bytes(YearResult result) {
         return JsonObject.bytes(json -> {
-            json.text("title", Words.oneLine(result.scenario().title()));
+            json.text("title", OneLine.of(result.scenario().title()));
             json.text("version", Version.text());
             json.whole("seed", result.days().get(0).seed());
             place(json, result.days().get(0).day().place());

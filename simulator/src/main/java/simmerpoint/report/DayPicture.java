@@ -11,8 +11,8 @@ import simmerpoint.answer.DayAnswer;
 import simmerpoint.answer.DayWords;
 import simmerpoint.answer.Item;
 import simmerpoint.answer.LevelWords;
-import simmerpoint.answer.Words;
 import simmerpoint.heat.HeatLevel;
+import simmerpoint.quantities.OneLine;
 import simmerpoint.study.day.DayHour;
 import simmerpoint.study.day.DayResult;
 import simmerpoint.study.day.HourLight;
@@ -76,7 +76,7 @@ public final class DayPicture {
 
     private void heading(UnitSystem system) {
         g.setColor(Brush.INK);
-        String title = Words.oneLine(result.scenario().title());
+        String title = OneLine.of(result.scenario().title());
         String date = DayWords.date(result.plan().date());
         brush.line(title.isEmpty() ? "The day, " + date : title + ", " + date, Brush.bold(28), 14, 40, 52, WIDTH - 80);
         brush.paragraph(first(DayAnswer.of(result, system)), Brush.font(19), 40, 88, WIDTH - 80.0);

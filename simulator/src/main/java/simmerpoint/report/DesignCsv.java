@@ -1,7 +1,9 @@
 package simmerpoint.report;
 
 import java.nio.charset.StandardCharsets;
-import simmerpoint.answer.Words;
+import simmerpoint.quantities.OneLine;
+import simmerpoint.quantities.StableNumber;
+import simmerpoint.quantities.Version;
 import simmerpoint.sampling.Estimate;
 import simmerpoint.study.design.DesignChoice;
 import simmerpoint.study.design.DesignResult;
@@ -22,7 +24,7 @@ public final class DesignCsv {
 
     private String write(DesignResult result) {
         comment("Simmerpoint " + Version.text() + " dishes found");
-        comment("title: " + Words.oneLine(result.scenario().title()));
+        comment("title: " + OneLine.of(result.scenario().title()));
         comment("wanted_W: " + StableNumber.of(result.goal().watts(), DIGITS));
         comment("seed: " + result.run().seed() + "; of the check "
                 + result.run().checkSeed());

@@ -3,7 +3,8 @@ package simmerpoint.report;
 import java.io.IOException;
 import java.util.Map;
 import simmerpoint.answer.LevelWords;
-import simmerpoint.answer.Words;
+import simmerpoint.quantities.OneLine;
+import simmerpoint.quantities.Version;
 import simmerpoint.sampling.Estimate;
 import simmerpoint.study.design.DesignChoice;
 import simmerpoint.study.design.DesignLimits;
@@ -20,7 +21,7 @@ public final class DesignJson {
     /** The bytes of the file for {@code result}. */
     public static byte[] bytes(DesignResult result) {
         return JsonObject.bytes(json -> {
-            json.text("title", Words.oneLine(result.scenario().title()));
+            json.text("title", OneLine.of(result.scenario().title()));
             json.text("version", Version.text());
             json.whole("seed", result.run().seed());
             json.whole("check_seed", result.run().checkSeed());

@@ -14,7 +14,8 @@ import simmerpoint.answer.Answer;
 import simmerpoint.answer.DesignAnswer;
 import simmerpoint.answer.Figures;
 import simmerpoint.answer.Item;
-import simmerpoint.answer.Words;
+import simmerpoint.drawing.chart.Ticks;
+import simmerpoint.quantities.OneLine;
 import simmerpoint.study.design.DesignChoice;
 import simmerpoint.study.design.DesignResult;
 import simmerpoint.study.design.DishCandidate;
@@ -103,7 +104,7 @@ public final class DesignPicture {
 
     private void heading() {
         g.setColor(Brush.INK);
-        String title = Words.oneLine(result.scenario().title());
+        String title = OneLine.of(result.scenario().title());
         brush.line(title.isEmpty() ? "Dishes that do it" : title, Brush.bold(28), 14, 40, 52, WIDTH - 80.0);
         Answer answer = DesignAnswer.of(result, system);
         String first = ((Item.Sentence) answer.sections().get(0).items().get(0)).text();
@@ -111,13 +112,13 @@ public final class DesignPicture {
     }
 
     private void axes() {
-        for (double panels : NiceSteps.upTo(mostPanels, 10)) {
+        for (double panels : Ticks.upTo(mostPanels, 10)) {
             g.setColor(new Color(0xE4E6EA));
             g.draw(new Line2D.Double(x(panels), TOP, x(panels), BOTTOM));
             g.setColor(Brush.INK);
             brush.centred(Figures.fixed(panels, 0), Brush.font(17), x(panels), BOTTOM + 26, 70);
         }
-        double step = NiceSteps.below((shown(most) - shown(least)) / 6);
+        double step = Ticks.below((shown(most) - shown(least)) / 6);
         for (double at = Math.ceil(shown(least) / step) * step; at <= shown(most); at += step) {
             double centimetres = system == UnitSystem.METRIC ? at : at / INCHES_PER_CENTIMETRE;
             g.setColor(new Color(0xE4E6EA));

@@ -5,6 +5,8 @@ import java.util.Base64;
 import java.util.Optional;
 import simmerpoint.answer.Figures;
 import simmerpoint.answer.TargetWords;
+import simmerpoint.drawing.FluxColours;
+import simmerpoint.drawing.chart.Ticks;
 import simmerpoint.sampling.Estimate;
 import simmerpoint.study.trace.TraceResult;
 import simmerpoint.target.FluxMap;
@@ -134,7 +136,7 @@ final class FluxDrawing {
             cross(x(spot.peakY()), y(spot.peakX()));
         }
         double unit = system == UnitSystem.INCH ? 0.0254 : 0.01;
-        double count = NiceSteps.below(0.25 * width / perMetre() / unit);
+        double count = Ticks.below(0.25 * width / perMetre() / unit);
         sheet.rectangle("plate", LEFT + 6, TOP + height - 30, Math.max(46, count * unit * perMetre() + 16), 24);
         sheet.rectangle("white", LEFT + 14, TOP + height - 12, count * unit * perMetre(), 2.5);
         sheet.text(
@@ -169,7 +171,7 @@ final class FluxDrawing {
             sheet.coloured(colour, BAR_LEFT, TOP + height - (k + 1) * step, BAR_WIDTH, step + 0.3);
         }
         sheet.text("heading", "end", SvgSheet.WIDTH - 2, TOP - 7, 0, "kW/m²");
-        for (double mark : NiceSteps.upTo(top / 1000, MARKS)) {
+        for (double mark : Ticks.upTo(top / 1000, MARKS)) {
             double y = TOP + height * (1 - mark * 1000 / top);
             sheet.line("tick", BAR_LEFT + BAR_WIDTH, y, BAR_LEFT + BAR_WIDTH + 4, y);
             sheet.text("start", BAR_LEFT + BAR_WIDTH + 7, Math.max(TOP + 8, y + 4), SvgChart.text(mark));

@@ -4,6 +4,7 @@ import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.Rectangle;
 import java.awt.image.BufferedImage;
+import simmerpoint.drawing.FluxColours;
 import simmerpoint.target.FluxMap;
 
 /** A flux map painted cell by cell into a rectangle. */

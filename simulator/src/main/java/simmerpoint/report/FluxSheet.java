@@ -5,7 +5,8 @@ import java.awt.Rectangle;
 import java.util.Optional;
 import simmerpoint.answer.Figures;
 import simmerpoint.answer.TargetWords;
-import simmerpoint.answer.Words;
+import simmerpoint.quantities.OneLine;
+import simmerpoint.quantities.Version;
 import simmerpoint.study.trace.TraceResult;
 import simmerpoint.target.FluxMap;
 import simmerpoint.units.UnitSystem;
@@ -122,7 +123,7 @@ final class FluxSheet {
     }
 
     private void heading(Graphics2D g, Brush brush) {
-        String title = Words.oneLine(result.scenario().title());
+        String title = OneLine.of(result.scenario().title());
         g.setColor(Brush.INK);
         brush.line(title.isEmpty() ? "Flux map" : title, Brush.bold(30), 13, MARGIN, 52, INNER);
         g.setColor(Brush.GREY);

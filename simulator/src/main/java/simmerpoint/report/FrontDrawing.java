@@ -8,10 +8,7 @@ import org.apache.commons.math3.geometry.euclidean.twod.Vector2D;
 import org.apache.commons.math3.geometry.euclidean.twod.hull.MonotoneChain;
 import simmerpoint.answer.Figures;
 import simmerpoint.answer.TargetWords;
-import simmerpoint.dish.Cut;
 import simmerpoint.dish.PanelOutline;
-import simmerpoint.dish.PanelOutlines;
-import simmerpoint.dish.PanelSize;
 import simmerpoint.geometry.Vec;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.setup.Setup;
@@ -40,12 +37,12 @@ final class FrontDrawing {
         this.scenario = scenario;
         this.system = system;
         figures = new Figures(system);
-        panels = PanelOutlines.of(scenario.dish());
+        panels = scenario.dish().outlines();
         Setup setup = scenario.setup();
         target = TargetOutline.of(scenario.target(), setup).points().stream()
                 .map(setup.dish()::fromParent)
                 .toList();
-        radius = radius(scenario, panels);
+        radius = scenario.dish().cut().reachMetres(scenario.dish());
         reach = Math.max(
                 radius,
                 target.stream()
@@ -54,18 +51,6 @@ final class FrontDrawing {
                         .orElse(0));
         double perMetre = (SvgSheet.WIDTH - 2 * MARGIN) / (2 * reach);
         scale = new SvgScale(SvgSheet.WIDTH / 2, MARGIN + reach * perMetre, 0, 0, perMetre);
-    }
-
-    /** Half of what the scenario calls the diameter; of a drawn mesh, the furthest corner's distance from the axis. */
-    private static double radius(Scenario scenario, List<PanelOutline> panels) {
-        if (!(scenario.dish().cut() instanceof Cut.FromFile)) {
-            return scenario.dish().radiusMetres();
-        }
-        return panels.stream()
-                .flatMap(p -> p.edge().stream())
-                .mapToDouble(v -> Math.hypot(v.x(), v.y()))
-                .max()
-                .orElse(scenario.dish().radiusMetres());
     }
 
     private double[] place(Vec v) {
@@ -137,18 +122,9 @@ final class FrontDrawing {
     }
 
     private Optional<String> size() {
-        Cut cut = scenario.dish().cut();
-        if (tooMany() || panels.size() < 2) {
-            return Optional.empty();
-        }
-        if (cut instanceof Cut.SquareTiles tiles) {
-            return Optional.of(figures.length(tiles.tileMetres()) + " square");
-        }
-        if (cut instanceof Cut.HexagonTiles tiles) {
-            return Optional.of(figures.length(tiles.tileMetres()) + " across its flats");
-        }
-        return PanelSize.of(scenario.dish())
-                .map(s -> figures.length(s.rimMetres()) + " × " + figures.length(s.ribMetres()));
+        return tooMany() || panels.size() < 2
+                ? Optional.empty()
+                : scenario.dish().cut().panelSizeLabel(scenario.dish(), figures::length);
     }
 
     /** Convex outline of the target on the sheet. */

@@ -3,16 +3,17 @@ package simmerpoint.report;
 import java.util.List;
 import java.util.Locale;
 import simmerpoint.answer.Item;
+import simmerpoint.drawing.output.XmlWriter;
 
 /** The items of an answer as paragraphs, lists of figures, ledgers and tables: the words are those of the terminal. */
 final class HtmlAnswer {
     private static final int FULL = 100;
 
-    private final HtmlPen pen;
+    private final XmlWriter pen;
     private final String name;
 
     /** Writes with {@code pen}; {@code name} tells tables apart for whoever hears them. */
-    HtmlAnswer(HtmlPen pen, String name) {
+    HtmlAnswer(XmlWriter pen, String name) {
         this.pen = pen;
         this.name = name;
     }

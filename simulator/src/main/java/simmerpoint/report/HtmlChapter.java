@@ -7,6 +7,7 @@ import simmerpoint.answer.Answer;
 import simmerpoint.answer.CareAnswer;
 import simmerpoint.answer.Item;
 import simmerpoint.answer.Section;
+import simmerpoint.drawing.output.XmlWriter;
 
 /**
  * One chapter of the page: an answer's sections with pictures between them. What it says of errors is kept
@@ -18,7 +19,7 @@ public final class HtmlChapter {
     private final List<Section> sections = new ArrayList<>();
     private final List<Item> cautions = new ArrayList<>();
     private final List<Item> errors = new ArrayList<>();
-    private final List<Consumer<HtmlPen>> parts = new ArrayList<>();
+    private final List<Consumer<XmlWriter>> parts = new ArrayList<>();
 
     private HtmlChapter(String id, String heading) {
         this.id = id;
@@ -56,7 +57,7 @@ public final class HtmlChapter {
         return with(sections, figure::write);
     }
 
-    HtmlChapter with(int sections, Consumer<HtmlPen> part) {
+    HtmlChapter with(int sections, Consumer<XmlWriter> part) {
         HtmlChapter copy = copy();
         copy.parts.add(Math.min(sections, parts.size()), part);
         return copy;
@@ -100,7 +101,7 @@ public final class HtmlChapter {
         return errors;
     }
 
-    void write(HtmlPen pen) {
+    void write(XmlWriter pen) {
         pen.open("section", "id", id, "aria-labelledby", id + "-heading").line();
         pen.leaf("h2", heading, "id", id + "-heading").line();
         parts.forEach(part -> part.accept(pen));
@@ -111,7 +112,7 @@ public final class HtmlChapter {
         pen.close("section").line();
     }
 
-    private HtmlAnswer heading(Section section, HtmlPen pen) {
+    private HtmlAnswer heading(Section section, XmlWriter pen) {
         if (!section.heading().equals(heading)) {
             pen.leaf("h3", section.heading()).line();
         }

@@ -9,6 +9,10 @@ import java.security.NoSuchAlgorithmException;
 import java.util.Base64;
 import java.util.List;
 import java.util.function.Consumer;
+import simmerpoint.drawing.output.SvgStyles;
+import simmerpoint.drawing.output.XmlText;
+import simmerpoint.drawing.output.XmlWriter;
+import simmerpoint.quantities.Version;
 
 /**
  * The frame of a page that stands alone: it asks for nothing from anywhere, runs no script, and says so in a rule that
@@ -23,9 +27,9 @@ final class HtmlPage {
     private HtmlPage() {}
 
     /** The bytes of a page with the given title and body, in UTF-8. */
-    static byte[] bytes(String title, Consumer<HtmlPen> body) {
+    static byte[] bytes(String title, Consumer<XmlWriter> body) {
         String sheet = sheet();
-        HtmlPen pen = new HtmlPen();
+        XmlWriter pen = new XmlWriter();
         pen.open("html", "lang", "en").line().open("head").line();
         pen.empty("meta", "charset", "utf-8").line();
         pen.empty("meta", "http-equiv", "Content-Security-Policy", "content", rule(sheet))
@@ -35,7 +39,7 @@ final class HtmlPage {
         pen.empty("meta", "name", "viewport", "content", "width=device-width, initial-scale=1")
                 .line();
         pen.empty("meta", "name", "color-scheme", "content", "light dark").line();
-        pen.leaf("title", HtmlText.cut(title, LONGEST_TITLE))
+        pen.leaf("title", XmlText.cut(title, LONGEST_TITLE))
                 .line()
                 .style(sheet)
                 .line()
@@ -62,7 +66,12 @@ final class HtmlPage {
         }
     }
 
-    private static String sheet() {
+    /** Colours and drawings as the drawing layer declares them, then the page's own. */
+    static String sheet() {
+        return SvgStyles.sheet() + pageSheet();
+    }
+
+    private static String pageSheet() {
         try (InputStream stream = HtmlPage.class.getResourceAsStream("page.css")) {
             if (stream == null) {
                 throw new IllegalStateException("page.css is missing from the program");
@@ -74,7 +83,7 @@ final class HtmlPage {
     }
 
     /** The list of chapters, to jump to. */
-    static void contents(List<HtmlChapter> chapters, HtmlPen pen) {
+    static void contents(List<HtmlChapter> chapters, XmlWriter pen) {
         pen.open("nav", "aria-label", "Chapters").open("ol").line();
         for (HtmlChapter chapter : chapters) {
             pen.open("li")

@@ -7,6 +7,7 @@ import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import simmerpoint.quantities.StableNumber;
 import simmerpoint.sampling.Estimate;
 
 /** Writes the fields of JSON objects in our way: figures stable on every Java, null for what does not exist. */

@@ -6,6 +6,7 @@ import java.awt.geom.Line2D;
 import java.util.Optional;
 import simmerpoint.answer.Figures;
 import simmerpoint.answer.TargetWords;
+import simmerpoint.drawing.FluxColours;
 import simmerpoint.sampling.Estimate;
 import simmerpoint.study.trace.TraceResult;
 import simmerpoint.target.FluxMap;

@@ -1,6 +1,9 @@
 package simmerpoint.report;
 
 import java.awt.Color;
+import simmerpoint.drawing.Style;
+import simmerpoint.drawing.TextStyle;
+import simmerpoint.drawing.Theme;
 import simmerpoint.heat.HeatLevel;
 
 /**
@@ -16,17 +19,11 @@ public final class LevelColours {
 
     /** The colour of a level. */
     public static Color of(HeatLevel level) {
-        return switch (level) {
-            case TOO_COOL -> new Color(0xF3F4F6);
-            case KEEP_WARM -> new Color(0xF2CC8B);
-            case SIMMER -> new Color(0xE69A4C);
-            case BOIL -> new Color(0xB4561A);
-            case FAST_BOIL -> new Color(0x7C2F17);
-        };
+        return new Color(Theme.PRINT.argb(Style.of(level).fill().orElseThrow()));
     }
 
     /** Colour of text on it. */
     public static Color textOn(HeatLevel level) {
-        return level.compareTo(HeatLevel.BOIL) < 0 ? Brush.INK : Color.WHITE;
+        return new Color(Theme.PRINT.argb(TextStyle.on(level).ink()));
     }
 }

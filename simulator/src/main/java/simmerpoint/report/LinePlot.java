@@ -9,6 +9,7 @@ import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
 import java.util.List;
 import simmerpoint.answer.Figures;
+import simmerpoint.drawing.chart.Ticks;
 
 /** A frame with round marks on both axes, and lines in it. */
 final class LinePlot {
@@ -49,12 +50,12 @@ final class LinePlot {
         g.setColor(Brush.INK);
         brush.line(title, Brush.bold(20), 12, box.x, box.y - 14, box.width);
         g.setStroke(THIN);
-        for (double mark : NiceSteps.upTo(top, Math.max(2, box.height / PIXELS_PER_ROW))) {
+        for (double mark : Ticks.upTo(top, Math.max(2, box.height / PIXELS_PER_ROW))) {
             row(mark);
         }
         double most = Math.max(-from, to);
         int wanted = Math.max(2, (int) (box.width * most / (to - from) / PIXELS_PER_COLUMN));
-        for (double mark : NiceSteps.upTo(most, wanted)) {
+        for (double mark : Ticks.upTo(most, wanted)) {
             column(mark);
             if (mark > 0) {
                 column(-mark);

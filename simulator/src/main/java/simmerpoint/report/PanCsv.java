@@ -3,7 +3,9 @@ package simmerpoint.report;
 import java.nio.charset.StandardCharsets;
 import simmerpoint.answer.LevelWords;
 import simmerpoint.answer.MoveWords;
-import simmerpoint.answer.Words;
+import simmerpoint.quantities.OneLine;
+import simmerpoint.quantities.StableNumber;
+import simmerpoint.quantities.Version;
 import simmerpoint.study.pan.PanMove;
 import simmerpoint.study.pan.PanPosition;
 import simmerpoint.study.pan.PanResult;
@@ -25,7 +27,7 @@ public final class PanCsv {
 
     private String write(PanResult result) {
         comment("Simmerpoint " + Version.text() + " moves of the pan");
-        comment("title: " + Words.oneLine(result.base().scenario().title()));
+        comment("title: " + OneLine.of(result.base().scenario().title()));
         comment("seed: " + result.base().seed());
         comment(
                 "offset_mm: from where the pan stands; stand_mm: from the focus; absorbed_W: taken up by the pan with the "

@@ -5,11 +5,12 @@ import java.util.Arrays;
 import java.util.Locale;
 import simmerpoint.answer.LevelWords;
 import simmerpoint.answer.MoveWords;
-import simmerpoint.answer.Words;
 import simmerpoint.heat.BoilingOutcome;
 import simmerpoint.heat.HeatLevel;
 import simmerpoint.heat.HeatLevelRange;
 import simmerpoint.heat.LikelyRange;
+import simmerpoint.quantities.OneLine;
+import simmerpoint.quantities.Version;
 import simmerpoint.setup.Stand;
 import simmerpoint.study.pan.LevelBorder;
 import simmerpoint.study.pan.PanMove;
@@ -38,7 +39,7 @@ public final class PanJson {
     }
 
     private static void write(JsonObject json, PanResult result) throws IOException {
-        json.text("title", Words.oneLine(result.base().scenario().title()));
+        json.text("title", OneLine.of(result.base().scenario().title()));
         json.text("version", Version.text());
         json.whole("seed", result.base().seed());
         json.object("stand", stand -> stand(stand, result.base().scenario().stand()));

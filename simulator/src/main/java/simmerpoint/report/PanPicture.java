@@ -1,21 +1,56 @@
 package simmerpoint.report;
 
 import java.awt.image.BufferedImage;
+import simmerpoint.answer.Figures;
+import simmerpoint.answer.MoveWords;
+import simmerpoint.drawing.Sheet;
+import simmerpoint.drawing.chart.LevelKey;
+import simmerpoint.drawing.chart.MoveChart;
+import simmerpoint.drawing.chart.MoveKey;
+import simmerpoint.drawing.output.PngFile;
+import simmerpoint.quantities.OneLine;
+import simmerpoint.quantities.Version;
+import simmerpoint.study.pan.PanMove;
 import simmerpoint.study.pan.PanResult;
 import simmerpoint.units.UnitSystem;
 
-/** The three moves as a picture: watts and hottest spot over each, heat levels as bands. */
+/** The three moves as a picture: watts and hottest spot over each on the same scales, heat levels as bands. */
 public final class PanPicture {
     private PanPicture() {}
 
     /** The bytes of a PNG file for {@code result}, lengths in the units of {@code system}. */
     public static byte[] bytes(PanResult result, UnitSystem system) {
-        return Sheets.png(image(result, system));
+        return PngFile.bytes(sheet(result, system));
     }
 
     /** The picture itself, 1400 pixels wide. */
     public static BufferedImage image(PanResult result, UnitSystem system) {
-        PanSheet sheet = new PanSheet(result, system);
-        return Sheets.image(PanSheet.WIDTH, sheet.height(), sheet::paint);
+        return PngFile.image(sheet(result, system));
+    }
+
+    private static Sheet sheet(PanResult result, UnitSystem system) {
+        String title = OneLine.of(result.base().scenario().title());
+        Sheet sheet = new Sheet(title.isEmpty() ? "Where the pan stands" : title)
+                .subtitle("What the pan takes up, how hot its hottest spot gets and what its water does, over the three"
+                        + " moves")
+                .gap(8)
+                .with(new MoveKey())
+                .with(new LevelKey());
+        for (PanMove move : result.moves()) {
+            sheet.heading(MoveWords.heading(move.move())).with(MoveChart.of(result, move.move(), system));
+        }
+        return sheet.gap(12)
+                .caption("Sun "
+                        + new Figures(system)
+                                .degrees(result.base().scenario().sun().elevationRadians())
+                        + " high, beam "
+                        + Figures.rounded(result.base().scenario().sun().beamWattsPerSquareMetre(), 3)
+                        + "\u00a0W/m\u00b2; seed " + result.base().seed() + ", "
+                        + Figures.count(result.run().rays())
+                        + " rays. Heat levels for the likely losses of this pan, lid and wind. An estimate. Simmerpoint "
+                        + Version.text())
+                .caption(
+                        "Focused sunlight blinds and burns: cover the mirror before moving the pan; keep eyes, face and"
+                                + " hands out of the beam.");
     }
 }

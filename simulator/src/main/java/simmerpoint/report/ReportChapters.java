@@ -12,6 +12,8 @@ import simmerpoint.answer.PanAnswer;
 import simmerpoint.answer.ScenarioAnswer;
 import simmerpoint.answer.Section;
 import simmerpoint.answer.TraceAnswer;
+import simmerpoint.drawing.output.XmlWriter;
+import simmerpoint.quantities.Version;
 import simmerpoint.scenario.ReadScenario;
 import simmerpoint.study.FullStudy;
 import simmerpoint.study.aim.AimResult;
@@ -81,7 +83,7 @@ final class ReportChapters {
     HtmlChapter pan(PanResult pan) {
         HtmlChapter chapter = HtmlChapter.of("pan", "Where to put the pan", PanAnswer.of(pan, system));
         for (int k = 0; k < pan.moves().size(); k++) {
-            HtmlFigure figure = new MoveDrawing(pan.moves().get(k), pan, system).figure();
+            HtmlFigure figure = MoveFigure.of(pan.moves().get(k), pan, system);
             chapter = chapter.inside(FIRST_MOVE + k, 0, figure);
         }
         return chapter;
@@ -126,7 +128,7 @@ final class ReportChapters {
         });
     }
 
-    private static void errors(HtmlChapter chapter, HtmlPen pen) {
+    private static void errors(HtmlChapter chapter, XmlWriter pen) {
         if (!chapter.errors().isEmpty()) {
             pen.leaf("h3", chapter.heading()).line();
             new HtmlAnswer(pen, chapter.heading()).items(chapter.errors());

@@ -5,9 +5,8 @@ import java.util.Comparator;
 import java.util.List;
 import simmerpoint.answer.Figures;
 import simmerpoint.answer.TargetWords;
-import simmerpoint.dish.Cut;
+import simmerpoint.dish.CutTrait;
 import simmerpoint.dish.PanelOutline;
-import simmerpoint.dish.PanelOutlines;
 import simmerpoint.geometry.Vec;
 import simmerpoint.pan.Pan;
 import simmerpoint.scenario.Scenario;
@@ -59,7 +58,7 @@ final class SideDrawing {
         double height = scenario.ground().tripodHeightMetres();
         view = new SideView(elevation, mount, height);
         geometry = StandGeometry.of(scenario.dish(), elevation, mount, height, scenario.stand());
-        panels = inWellAimedFrame(PanelOutlines.of(scenario.dish()));
+        panels = inWellAimedFrame(scenario.dish().outlines());
         target = TargetOutline.of(scenario.target(), setup);
         light = new LightPaths(scenario);
         noun = TargetWords.of(scenario.target()).noun();
@@ -158,10 +157,10 @@ final class SideDrawing {
     /** The outside of the nearer half, and the section along the ribs that point up and down. */
     private void dish() {
         List<PanelOutline> near = new ArrayList<>(panels);
-        boolean mesh = scenario.dish().cut() instanceof Cut.FromFile;
+        boolean mesh = !scenario.dish().cut().has(CutTrait.PARABOLOID);
         near.removeIf(p -> !mesh && nearness(p) < 0);
         near.sort(Comparator.comparingDouble(SideDrawing::nearness));
-        if (scenario.dish().cut() instanceof Cut.Smooth || near.size() > PanelShades.MOST) {
+        if (!scenario.dish().cut().has(CutTrait.PANELS) || near.size() > PanelShades.MOST) {
             sheet.path("panel shade2", SvgSheet.way(profile(), true));
         } else {
             new PanelShades(near, LIGHT, this::place).paint(sheet);

@@ -9,6 +9,7 @@ import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
 import java.util.Optional;
 import simmerpoint.answer.Figures;
+import simmerpoint.drawing.chart.Ticks;
 import simmerpoint.sampling.Estimate;
 import simmerpoint.study.trace.TraceResult;
 import simmerpoint.target.FluxMap;
@@ -105,7 +106,7 @@ final class SpotMarks {
     private void scaleBar(Brush brush) {
         double unit = figures.system() == UnitSystem.INCH ? INCH : 0.01;
         String name = figures.system() == UnitSystem.INCH ? "in" : "cm";
-        double count = NiceSteps.below(0.25 * box.width / scale() / unit);
+        double count = Ticks.below(0.25 * box.width / scale() / unit);
         double pixels = count * unit * scale();
         double left = box.x + 22;
         double bottom = box.y + box.height - 22.0;

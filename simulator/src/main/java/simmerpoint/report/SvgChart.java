@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import simmerpoint.answer.Figures;
 import simmerpoint.answer.LevelWords;
+import simmerpoint.drawing.chart.Ticks;
 import simmerpoint.heat.HeatLevel;
 
 /** A rectangle of a drawing in which figures are plotted upwards from 0. */
@@ -65,7 +66,7 @@ final class SvgChart {
     /** Grid lines and figures on the left; the name of the chart above it. */
     void upright(String name) {
         sheet.text("heading", "start", LEFT, top - 8, 0, name);
-        for (double mark : NiceSteps.upTo(most, (int) Math.max(2, (bottom - top) / UNITS_PER_MARK))) {
+        for (double mark : Ticks.upTo(most, (int) Math.max(2, (bottom - top) / UNITS_PER_MARK))) {
             sheet.line("grid", LEFT, y(mark), right, y(mark));
             sheet.text("end", LEFT - 5, y(mark) + 4, text(mark));
         }
@@ -74,7 +75,7 @@ final class SvgChart {
     /** Figures of a second scale on the right, its upper edge at {@code top2}. */
     void right(String name, double top2) {
         sheet.text("second", "end", SvgSheet.WIDTH - 2, top - 8, 0, name);
-        for (double mark : NiceSteps.upTo(top2, (int) Math.max(2, (bottom - top) / UNITS_PER_MARK))) {
+        for (double mark : Ticks.upTo(top2, (int) Math.max(2, (bottom - top) / UNITS_PER_MARK))) {
             double y = y(mark / top2 * most);
             sheet.line("tick", right, y, right + 4, y);
             sheet.text("second", "start", right + 6, y + 4, 0, text(mark));

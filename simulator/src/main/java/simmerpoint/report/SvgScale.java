@@ -2,6 +2,7 @@ package simmerpoint.report;
 
 import java.util.List;
 import simmerpoint.answer.Figures;
+import simmerpoint.drawing.chart.Ticks;
 import simmerpoint.units.UnitSystem;
 
 /**
@@ -33,7 +34,7 @@ record SvgScale(double left, double bottom, double firstMetres, double lastMetre
     void bar(SvgSheet sheet, double x, double y, UnitSystem system) {
         double unit = system == UnitSystem.INCH ? INCH : 0.01;
         String name = system == UnitSystem.INCH ? "in" : "cm";
-        double count = NiceSteps.below(BAR_SHARE * SvgSheet.WIDTH / perMetre / unit);
+        double count = Ticks.below(BAR_SHARE * SvgSheet.WIDTH / perMetre / unit);
         double length = count * unit * perMetre;
         sheet.rectangle("scale", x, y - 4, length, 4);
         sheet.path(

@@ -2,6 +2,7 @@ package simmerpoint.report;
 
 import java.util.List;
 import java.util.Locale;
+import simmerpoint.drawing.output.XmlWriter;
 
 /**
  * A drawing that scales with the page: lines, areas and text in sheet units, 360 of them across, so that text of 12 units
@@ -18,7 +19,7 @@ final class SvgSheet {
     private static final double TICK = 4;
     private static final double HEAD = 8;
 
-    private final HtmlPen pen = new HtmlPen();
+    private final XmlWriter pen = new XmlWriter();
 
     /** Begins a drawing of the given height, which {@code description} tells to whoever cannot see it. */
     SvgSheet(double height, String description) {
@@ -173,7 +174,7 @@ final class SvgSheet {
     }
 
     /** The finished drawing. */
-    HtmlPen finished() {
+    XmlWriter finished() {
         pen.close("svg");
         return pen;
     }

@@ -9,6 +9,7 @@ import java.awt.geom.Path2D;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 import simmerpoint.answer.Figures;
+import simmerpoint.drawing.chart.Ticks;
 import simmerpoint.study.day.DayHour;
 
 /** One strip of a day's picture: a figure over the local clock. */
@@ -48,7 +49,7 @@ final class TimePlot {
     /** Grid and marks. */
     void frame(boolean hoursBelow) {
         g.setStroke(new BasicStroke(1));
-        for (double mark : NiceSteps.upTo(top, Math.max(2, box.height / PIXELS_PER_MARK))) {
+        for (double mark : Ticks.upTo(top, Math.max(2, box.height / PIXELS_PER_MARK))) {
             int at = (int) Math.round(y(mark));
             g.setColor(GRID);
             g.drawLine(box.x, at, box.x + box.width, at);

@@ -6,6 +6,7 @@ import java.awt.Rectangle;
 import java.util.ArrayList;
 import java.util.List;
 import simmerpoint.answer.Figures;
+import simmerpoint.drawing.chart.Ticks;
 
 /** A level scale of watts with its grid, for bars that lie. */
 final class WattAxis {
@@ -34,7 +35,7 @@ final class WattAxis {
         Brush brush = new Brush(g);
         g.setColor(Brush.INK);
         brush.line(title, Brush.bold(19), 12, box.x, box.y - 44, box.width);
-        double step = NiceSteps.below((high - low) / Math.max(2, box.width / PIXELS_PER_MARK));
+        double step = Ticks.below((high - low) / Math.max(2, box.width / PIXELS_PER_MARK));
         List<Double> marks = new ArrayList<>();
         for (long k = (long) Math.ceil(low / step - 1e-9); k * step <= high * (1 + 1e-9); k++) {
             marks.add(k * step);

@@ -2,6 +2,8 @@ package simmerpoint.report;
 
 import java.awt.Graphics2D;
 import java.awt.Rectangle;
+import simmerpoint.drawing.FluxColours;
+import simmerpoint.drawing.chart.Ticks;
 
 /** A scale of colours in watts or any other plain unit, from 0. */
 final class WattBar {
@@ -25,7 +27,7 @@ final class WattBar {
         g.setColor(Brush.INK);
         Brush brush = new Brush(g);
         brush.line(unit, Brush.bold(18), 14, box.x, box.y - 14.0, 110);
-        for (double mark : NiceSteps.upTo(top, MARKS)) {
+        for (double mark : Ticks.upTo(top, MARKS)) {
             double y = box.getMaxY() - mark / top * box.height;
             g.drawLine(box.x + box.width, (int) y, box.x + box.width + 7, (int) y);
             brush.line(LinePlot.text(mark), Brush.font(17), 10, box.x + box.width + 12.0, y + 6, 80);

@@ -12,9 +12,9 @@ import simmerpoint.answer.Answer;
 import simmerpoint.answer.Figures;
 import simmerpoint.answer.Item;
 import simmerpoint.answer.LevelWords;
-import simmerpoint.answer.Words;
 import simmerpoint.answer.YearAnswer;
 import simmerpoint.heat.HeatLevel;
+import simmerpoint.quantities.OneLine;
 import simmerpoint.study.day.DayHour;
 import simmerpoint.study.day.DayResult;
 import simmerpoint.study.day.HourLight;
@@ -75,7 +75,7 @@ public final class YearPicture {
 
     private void heading(UnitSystem system) {
         g.setColor(Brush.INK);
-        String title = Words.oneLine(result.scenario().title());
+        String title = OneLine.of(result.scenario().title());
         brush.line(
                 (title.isEmpty() ? "The year " : title + ", ") + result.year(),
                 Brush.bold(28),

@@ -1,5 +1,10 @@
 package simmerpoint.scenario;
 
+import java.nio.file.Path;
+import simmerpoint.dish.Cut;
+import simmerpoint.dish.CutKind;
+import simmerpoint.dish.CutTrait;
+import simmerpoint.dish.cut.Tiles;
 import simmerpoint.units.QuantityWriter;
 import simmerpoint.units.UnitSystem;
 
@@ -13,14 +18,14 @@ final class CrossChecks {
     private final Problems problems;
     private final double diameter;
     private final double hub;
-    private final String cut;
+    private final CutKind kind;
 
     private CrossChecks(Values values, Problems problems) {
         this.v = values;
         this.problems = problems;
         this.diameter = values.number("dish.diameter");
         this.hub = values.number("dish.hub");
-        this.cut = values.text("dish.surface.cut");
+        this.kind = DishKeys.cutKind(values);
     }
 
     /** Checks all; {@code elevation} is where the sun stands, rad. */
@@ -51,7 +56,7 @@ final class CrossChecks {
                             + " wide; it must be at least 0.15 times the diameter, here "
                             + METRIC.length(LEAST_FOCAL_SHARE * diameter));
         }
-        if (cut.equals(DishKeys.FROM_FILE) && hub > 0) {
+        if (!kind.has(CutTrait.PARABOLOID) && hub > 0) {
             tell("dish.hub", "the mesh itself says where there is no mirror; leave hub out");
         }
     }
@@ -61,51 +66,31 @@ final class CrossChecks {
         if (gap == 0) {
             return;
         }
-        if (cut.equals(DishKeys.SMOOTH)) {
+        if (!kind.has(CutTrait.PANELS)) {
             tell("dish.gap", "a smooth dish has no panels with gaps between them; leave gap out");
-        } else if (cut.equals(DishKeys.FROM_FILE)) {
+        } else if (!kind.has(CutTrait.SEAMS)) {
             tell("dish.gap", "the gaps of a mesh are drawn in its file; leave gap out");
-        } else if (!(gap < narrowest())) {
+        } else if (!(gap < cut().gapLimit(diameter, hub))) {
             tell(
                     "dish.gap",
                     typed("dish.gap") + " leaves nothing of the panels; the narrowest side is "
-                            + METRIC.length(narrowest()) + " long");
+                            + METRIC.length(cut().gapLimit(diameter, hub)) + " long");
         }
     }
 
-    /** The shorter of a panel's outer edge and its width along the rib, or the tile; m. */
-    private double narrowest() {
-        if (cut.equals(DishKeys.SQUARE_TILES) || cut.equals(DishKeys.HEXAGON_TILES)) {
-            return diameter / 2;
-        }
-        double edge = diameter * Math.sin(Math.PI / v.count("dish.surface.sectors"));
-        double rings = cut.equals(DishKeys.FLAT_RINGS) ? v.count("dish.surface.rings") : 1;
-        boolean bySteps = rings > 1 && v.text("dish.surface.spacing").equals("equal-depth-step");
-        double outer = diameter / 2;
-        double inner = hub / 2;
-        double width = bySteps
-                ? outer - Math.sqrt(outer * outer - (outer * outer - inner * inner) / rings)
-                : (outer - inner) / rings;
-        return Math.min(edge, width);
+    private Cut cut() {
+        return kind.maker().apply(new SurfaceValues(v, Path.of(""), problems));
     }
 
     private void panels() {
-        if (cut.equals(DishKeys.FLAT_RINGS)) {
-            double count = (double) v.count("dish.surface.sectors") * v.count("dish.surface.rings");
-            refusePanels("dish.surface.sectors", count);
+        if (!kind.has(CutTrait.SEAMS)) {
+            return;
         }
-        if (cut.equals(DishKeys.SQUARE_TILES) || cut.equals(DishKeys.HEXAGON_TILES)) {
-            double tile = v.number("dish.surface.tile");
-            double pitch = tile + v.number("dish.gap");
-            double area = pitch * pitch * (cut.equals(DishKeys.HEXAGON_TILES) ? Math.sqrt(3) / 2 : 1);
-            if (!(tile < diameter)) {
-                tell(
-                        "dish.surface.tile",
-                        typed("dish.surface.tile") + " is not smaller than the dish, which is " + typed("dish.diameter")
-                                + " wide");
-            }
-            refusePanels("dish.surface.tile", Math.PI / 4 * (diameter * diameter - hub * hub) / area);
+        String key = DishKeys.path(kind.parameters().get(0));
+        if (kind.takes(Tiles.TILE) && !(v.number(key) < diameter)) {
+            tell(key, typed(key) + " is not smaller than the dish, which is " + typed("dish.diameter") + " wide");
         }
+        refusePanels(key, cut().estimatedPanels(diameter, hub, v.number("dish.gap")));
     }
 
     private void refusePanels(String key, double count) {

@@ -1,8 +1,6 @@
 package simmerpoint.scenario;
 
-import simmerpoint.dish.Cut;
 import simmerpoint.dish.DishPlan;
-import simmerpoint.dish.mesh.Mesh;
 import simmerpoint.units.QuantityWriter;
 import simmerpoint.units.UnitSystem;
 
@@ -15,10 +13,7 @@ final class MeshChecks {
     private MeshChecks() {}
 
     static void check(DishPlan dish, Values values, Problems problems) {
-        if (!(dish.cut() instanceof Cut.FromFile fromFile)) {
-            return;
-        }
-        double reach = reach(fromFile.mesh());
+        double reach = dish.cut().reachMetres(dish);
         boolean tooWide = !(reach <= dish.radiusMetres() * SLACK);
         if (tooWide || !(reach >= dish.radiusMetres() * LEAST_SHARE)) {
             problems.add(
@@ -28,14 +23,5 @@ final class MeshChecks {
                             + " from the axis, but half of dish.diameter is " + METRIC.length(dish.radiusMetres())
                             + "; check unit and diameter");
         }
-    }
-
-    /** Largest distance from the axis of a corner that a polygon uses, m. */
-    static double reach(Mesh mesh) {
-        double largest = 0;
-        for (int corner : mesh.corners()) {
-            largest = Math.max(largest, Math.hypot(mesh.vertices()[3 * corner], mesh.vertices()[3 * corner + 1]));
-        }
-        return largest;
     }
 }

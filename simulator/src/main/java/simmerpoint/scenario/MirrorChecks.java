@@ -1,6 +1,7 @@
 package simmerpoint.scenario;
 
 import java.util.List;
+import simmerpoint.dish.CutTrait;
 
 /** What must hold between the keys of {@code mirror} and the dish. */
 final class MirrorChecks {
@@ -9,8 +10,7 @@ final class MirrorChecks {
     private MirrorChecks() {}
 
     static void check(Values values, Problems problems) {
-        boolean smooth = values.text("dish.surface.cut").equals(DishKeys.SMOOTH);
-        if (smooth && values.number("mirror.panel-tilt") > 0) {
+        if (!DishKeys.cutKind(values).has(CutTrait.PANELS) && values.number("mirror.panel-tilt") > 0) {
             problems.add(
                     values.line("mirror.panel-tilt"),
                     "mirror.panel-tilt",

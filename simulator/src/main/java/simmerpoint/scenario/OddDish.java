@@ -3,13 +3,9 @@ package simmerpoint.scenario;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
-import simmerpoint.dish.Cut;
 import simmerpoint.dish.DishPlan;
 import simmerpoint.dish.MirrorSurface;
-import simmerpoint.dish.MirrorSurfaces;
 import simmerpoint.dish.PanelSize;
-import simmerpoint.dish.mesh.MeshFocus;
 import simmerpoint.geometry.Direction;
 import simmerpoint.units.QuantityWriter;
 import simmerpoint.units.UnitSystem;
@@ -32,30 +28,15 @@ final class OddDish {
     }
 
     private static Optional<String> gap(DishPlan dish) {
-        OptionalDouble narrowest = narrowest(dish);
-        if (narrowest.isEmpty() || dish.gapMetres() < WIDE_GAP * narrowest.getAsDouble()) {
-            return Optional.empty();
-        }
-        return Optional.of("dish.gap: gaps of " + METRIC.length(dish.gapMetres()) + " beside panels of "
-                + METRIC.length(narrowest.getAsDouble()) + " let much of the light through; check the unit");
-    }
-
-    /** The tile, or the shorter side of the largest panel; m. */
-    private static OptionalDouble narrowest(DishPlan dish) {
-        if (dish.cut() instanceof Cut.SquareTiles tiles) {
-            return OptionalDouble.of(tiles.tileMetres());
-        }
-        if (dish.cut() instanceof Cut.HexagonTiles tiles) {
-            return OptionalDouble.of(tiles.tileMetres());
-        }
-        Optional<PanelSize> size = PanelSize.of(dish);
-        return size.isEmpty()
-                ? OptionalDouble.empty()
-                : OptionalDouble.of(Math.min(size.get().rimMetres(), size.get().ribMetres()));
+        return dish.largestPanel()
+                .map(PanelSize::narrowestMetres)
+                .filter(narrowest -> dish.gapMetres() >= WIDE_GAP * narrowest)
+                .map(narrowest -> "dish.gap: gaps of " + METRIC.length(dish.gapMetres()) + " beside panels of "
+                        + METRIC.length(narrowest) + " let much of the light through; check the unit");
     }
 
     private static Optional<String> cover(DishPlan dish) {
-        MirrorSurface surface = MirrorSurfaces.of(dish, Direction.Z);
+        MirrorSurface surface = dish.surface(Direction.Z);
         double share = surface.apertureArea() / surface.outlineArea();
         return share < BARE
                 ? Optional.of("dish: mirrors cover only " + Math.round(100 * share)
@@ -64,10 +45,7 @@ final class OddDish {
     }
 
     private static Optional<String> focus(DishPlan dish) {
-        if (!(dish.cut() instanceof Cut.FromFile drawn)) {
-            return Optional.empty();
-        }
-        double found = MeshFocus.focalLength(drawn.mesh());
+        double found = dish.cut().focalLengthMetres(dish);
         boolean gathers = found > 0 && found < Double.POSITIVE_INFINITY;
         if (!gathers) {
             return Optional.of("dish.surface.file: the panels of the mesh do not gather light in front of them; is it"

@@ -1,8 +1,9 @@
 package simmerpoint.scenario;
 
 import java.util.Optional;
-import simmerpoint.dish.BuildErrors;
 import simmerpoint.dish.DishPlan;
+import simmerpoint.dish.built.BuildErrors;
+import simmerpoint.dish.built.BuiltDish;
 import simmerpoint.dish.mirror.Mirror;
 import simmerpoint.pan.Pan;
 import simmerpoint.pan.Target;
@@ -108,13 +109,8 @@ public record Scenario(
         return new Scenario(title, dish, mirror, sun, aim, target, stand, kitchen, outdoors, ground, other);
     }
 
-    /** The dish as built: as planned, and slits where panels are cut short. */
-    public DishPlan builtDish() {
-        return workmanship.built(dish);
-    }
-
-    /** The mirror as built: the material's errors and those of workmanship together. */
-    public Mirror builtMirror() {
-        return workmanship.built(mirror);
+    /** The dish with its mirror as this maker builds it: what light is cast on. */
+    public BuiltDish built() {
+        return workmanship.build(dish, mirror);
     }
 }

@@ -3,11 +3,9 @@ package simmerpoint.scenario;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.Optional;
-import simmerpoint.dish.BuildErrors;
 import simmerpoint.dish.Cut;
 import simmerpoint.dish.DishPlan;
-import simmerpoint.dish.RingSpacing;
-import simmerpoint.dish.mesh.MeshException;
+import simmerpoint.dish.built.BuildErrors;
 import simmerpoint.dish.mirror.Material;
 import simmerpoint.dish.mirror.MaterialCatalogue;
 import simmerpoint.dish.mirror.Mirror;
@@ -39,7 +37,7 @@ final class ScenarioBuilder {
     }
 
     Scenario build() throws ScenarioException {
-        Cut cut = cut();
+        Cut cut = DishKeys.cutKind(v).maker().apply(new SurfaceValues(v, folder, problems));
         SunShape shape = sunShape();
         problems.throwIfAny();
         DishPlan dish = new DishPlan(
@@ -62,49 +60,6 @@ final class ScenarioBuilder {
                 light.outdoors(),
                 ground(),
                 BuildErrors.of(WorkmanshipKeys.read(v), dish));
-    }
-
-    private Cut cut() {
-        return switch (v.text("dish.surface.cut")) {
-            case DishKeys.FLAT_RINGS ->
-                new Cut.FlatRings(v.count("dish.surface.sectors"), v.count("dish.surface.rings"), spacing());
-            case DishKeys.BENT_STRIPS -> new Cut.BentStrips(v.count("dish.surface.sectors"));
-            case DishKeys.SQUARE_TILES -> new Cut.SquareTiles(v.number("dish.surface.tile"));
-            case DishKeys.HEXAGON_TILES -> new Cut.HexagonTiles(v.number("dish.surface.tile"));
-            case DishKeys.SMOOTH -> new Cut.Smooth();
-            default -> mesh();
-        };
-    }
-
-    private RingSpacing spacing() {
-        return switch (v.text("dish.surface.spacing")) {
-            case "equal-depth-step" -> RingSpacing.EQUAL_DEPTH_STEP;
-            case "equal-length" -> RingSpacing.EQUAL_LENGTH;
-            default -> RingSpacing.EQUAL_WIDTH;
-        };
-    }
-
-    private Cut mesh() {
-        try {
-            Path file = folder.resolve(v.text("dish.surface.file"));
-            return new Cut.FromFile(LastMesh.read(file, metresPer(v.text("dish.surface.unit"))));
-        } catch (MeshException e) {
-            problems.add(v.line("dish.surface.file"), "dish.surface.file", e.getMessage());
-            return null;
-        } catch (InvalidPathException e) {
-            problems.add(v.line("dish.surface.file"), "dish.surface.file", FileNames.refusal());
-            return null;
-        }
-    }
-
-    private static double metresPer(String unit) {
-        return switch (unit) {
-            case "mm" -> 0.001;
-            case "cm" -> 0.01;
-            case "in" -> 0.0254;
-            case "ft" -> 0.3048;
-            default -> 1;
-        };
     }
 
     /** A shape may know a narrower range than its key; what it then says is for the user. */

@@ -1,9 +1,6 @@
 package simmerpoint.scenario;
 
-import simmerpoint.dish.Cut;
 import simmerpoint.dish.DishPlan;
-import simmerpoint.dish.MirrorSurfaces;
-import simmerpoint.geometry.Direction;
 
 /** Whether any whole tile fits into the dish: only laying them out tells. For scenarios whose keys are good otherwise. */
 final class TileChecks {
@@ -15,14 +12,12 @@ final class TileChecks {
     private TileChecks() {}
 
     static void check(DishPlan dish, Values values, Problems problems) {
-        boolean tiles = dish.cut() instanceof Cut.SquareTiles || dish.cut() instanceof Cut.HexagonTiles;
-        if (!tiles || dish.equals(lastLaidOut)) {
+        if (dish.equals(lastLaidOut)) {
             return;
         }
-        try {
-            MirrorSurfaces.of(dish, Direction.Z);
+        if (dish.cut().fits(dish)) {
             lastLaidOut = dish;
-        } catch (IllegalArgumentException e) {
+        } else {
             String where = dish.hubMetres() > 0
                     ? "between the hub, " + values.get("dish.hub").typed() + " wide, and the rim of the dish, "
                     : "into the dish, ";

@@ -17,22 +17,6 @@ import simmerpoint.units.InputText;
  * no room for, such as the panel tilt of a smooth dish.
  */
 final class VaryProduct {
-    private static final String CUT = "dish.surface.cut";
-    private static final Set<String> DRAWN = Set.of(DishKeys.FROM_FILE);
-    private static final Set<String> SEAMLESS = Set.of(DishKeys.SMOOTH, DishKeys.FROM_FILE);
-    private static final Set<String> RIBLESS =
-            Set.of(DishKeys.SMOOTH, DishKeys.FROM_FILE, DishKeys.SQUARE_TILES, DishKeys.HEXAGON_TILES);
-
-    /** Of what which cuts have none: a smooth dish no panels and gaps, a drawn one neither hub nor gaps but its own. */
-    private static final Map<String, Set<String>> VOID = Map.of(
-            "mirror.panel-tilt", Set.of(DishKeys.SMOOTH),
-            "dish.gap", SEAMLESS,
-            "dish.hub", DRAWN,
-            "workmanship.panel-edge", SEAMLESS,
-            "workmanship.rib-cut", RIBLESS,
-            "workmanship.rib-set", RIBLESS,
-            "workmanship.sag", RIBLESS);
-
     private VaryProduct() {}
 
     /** How many combinations there are at most: the plain product. */
@@ -72,15 +56,14 @@ final class VaryProduct {
             boolean stranger = chosen.isPresent()
                     && !key.onlyFor().isEmpty()
                     && !key.onlyFor().contains(chosen.get());
-            return stranger || isVoid(path, combination);
+            return stranger || inapplicable(combination).contains(path);
         });
         return out;
     }
 
-    private static boolean isVoid(String path, Map<String, String> combination) {
-        return word(combination, CUT)
-                .filter(VOID.getOrDefault(path, Set.of())::contains)
-                .isPresent();
+    /** Keys that the combination's own cut has no room for. */
+    private static List<String> inapplicable(Map<String, String> combination) {
+        return word(combination, DishKeys.CUT).map(CutKeys::inapplicable).orElse(List.of());
     }
 
     private static Optional<String> word(Map<String, String> combination, String path) {
@@ -92,8 +75,7 @@ final class VaryProduct {
     /** The combination, and nothing where a varied cut has no room for what the file may say. */
     static Map<String, String> overrides(Map<String, String> combination) {
         Map<String, String> out = new LinkedHashMap<>(combination);
-        VOID.keySet().stream()
-                .filter(path -> isVoid(path, combination))
+        inapplicable(combination)
                 .forEach(path -> out.put(path, Keys.find(path).orElseThrow().defaultText()));
         return out;
     }

@@ -1,7 +1,9 @@
 package simmerpoint.scenario;
 
 import java.util.Locale;
-import simmerpoint.dish.BuildErrors;
+import simmerpoint.dish.CutKind;
+import simmerpoint.dish.CutTrait;
+import simmerpoint.dish.built.BuildErrors;
 
 /** What must hold between a maker's tolerances and the dish they are for. */
 final class WorkmanshipChecks {
@@ -11,19 +13,17 @@ final class WorkmanshipChecks {
 
     /** Tolerances of ribs need ribs, tolerances of panels need panels. */
     static void check(Values v, Problems problems) {
-        String cut = v.text("dish.surface.cut");
-        boolean ribs = cut.equals(DishKeys.FLAT_RINGS) || cut.equals(DishKeys.BENT_STRIPS);
+        CutKind cut = DishKeys.cutKind(v);
         for (String path : WorkmanshipKeys.OF_RIBS) {
-            if (!ribs && v.number(path) > 0) {
-                problems.add(v.line(path), path, "a dish cut as " + cut + " has no ribs; leave it out");
+            if (!cut.has(CutTrait.RIBS) && v.number(path) > 0) {
+                problems.add(v.line(path), path, "a dish cut as " + cut.word() + " has no ribs; leave it out");
             }
         }
-        boolean seams = !cut.equals(DishKeys.SMOOTH) && !cut.equals(DishKeys.FROM_FILE);
-        if (!seams && v.number("workmanship.panel-edge") > 0) {
+        if (!cut.has(CutTrait.SEAMS) && v.number("workmanship.panel-edge") > 0) {
             problems.add(
                     v.line("workmanship.panel-edge"),
                     "workmanship.panel-edge",
-                    "a dish cut as " + cut + " has no panels that somebody cuts; leave it out");
+                    "a dish cut as " + cut.word() + " has no panels that somebody cuts; leave it out");
         }
     }
 

@@ -5,7 +5,7 @@ import static simmerpoint.units.Dimension.LENGTH;
 import static simmerpoint.units.Dimension.SHARE;
 
 import java.util.List;
-import simmerpoint.dish.Workmanship;
+import simmerpoint.dish.built.Workmanship;
 
 /** The keys of {@code workmanship}: a maker's tolerances. */
 final class WorkmanshipKeys {

@@ -36,13 +36,13 @@ public record Setup(Pose dish, Pose target, Direction sun) {
     public static Setup of(double focalLengthMetres, Sunlight sunlight, Aim aim, Target target, Stand stand) {
         double elevation = sunlight.elevationRadians();
         Vec mount = new Vec(0, 0, -aim.mountMetres());
-        Rotation turn = Rotation.fromZTo(Direction.offZ(aim.turnUpRadians(), aim.turnSideRadians()));
+        Rotation turn = Rotation.fromZTo(Direction.tiltedFromZ(aim.turnUpRadians(), aim.turnSideRadians()));
         Pose dish = new Pose(turn, mount.minus(turn.apply(mount)));
         Vec middle = new Vec(0, 0, focalLengthMetres).plus(move(stand, elevation));
         if (aim.panCarriedBy() == Aim.PanCarrier.DISH) {
             middle = dish.toParent(middle);
         }
-        Direction sun = Direction.offZ(aim.driftUpRadians(), aim.driftSideRadians());
+        Direction sun = Direction.tiltedFromZ(aim.driftUpRadians(), aim.driftSideRadians());
         return new Setup(dish, new Pose(leaning(lean(target, elevation)), middle), sun);
     }
 

@@ -1,8 +1,8 @@
 package simmerpoint.target;
 
 /**
- * Caught light by face, with its mean cosine of incidence (weighted with watts; 1 where there is no light): what a finish
- * that mirrors grazing light needs to know.
+ * Caught light by face, with its mean cosine of incidence (weighted with watts; 1 where there is no light), for absorptance
+ * that depends on the angle.
  *
  * @param underside W on the underside or disc
  * @param undersideCosine its mean cosine

@@ -1,8 +1,8 @@
 package simmerpoint.target;
 
 /**
- * Where a ray first meets a closed upright cylinder that stands on the plane z = 0 about the z axis, or a bare disc in
- * that plane. The answer of {@link #meet} is kept in the fields; for one thread.
+ * Intersection of rays with a closed upright cylinder that stands on the plane z = 0 about the z axis, or with a disc in
+ * that plane. The fields hold the details of the last {@link #intersect}. Not thread-safe.
  */
 final class Cylinder {
     static final int NOTHING = 0;
@@ -12,46 +12,46 @@ final class Cylinder {
 
     private final double radius2;
     private final double height;
-    private final boolean bare;
+    private final boolean isDisc;
 
-    /** Where it was met. */
+    /** Point of intersection, m. */
     double x;
 
     double y;
     double z;
-    /** Whether the ray crossed the plane z = 0 from below. */
-    boolean crossed;
-    /** How far the ray went to what it met, in lengths of its direction. */
-    double reach;
+    /** Whether the ray crosses the plane z = 0 from below. */
+    boolean crossesBase;
+    /** Distance to the intersection, in lengths of the ray's direction. */
+    double rayParameter;
 
-    /** A cylinder of {@code height}, or a disc that is seen from below only if {@code bare}. */
-    Cylinder(double radius, double height, boolean bare) {
+    /** A cylinder of {@code height}, or, if {@code isDisc}, a disc that only takes rays from below. */
+    Cylinder(double radius, double height, boolean isDisc) {
         radius2 = radius * radius;
         this.height = height;
-        this.bare = bare;
+        this.isDisc = isDisc;
     }
 
-    /** What the ray from (px, py, pz) along (dx, dy, dz), of any length, meets first. */
-    int meet(double px, double py, double pz, double dx, double dy, double dz) {
-        crossed = dz > 0 && pz < 0;
-        if (crossed) {
+    /** The first face on the ray from (px, py, pz) along (dx, dy, dz), which may have any length. */
+    int intersect(double px, double py, double pz, double dx, double dy, double dz) {
+        crossesBase = dz > 0 && pz < 0;
+        if (crossesBase) {
             double t = -pz / dz;
             x = px + t * dx;
             y = py + t * dy;
             z = 0;
-            reach = t;
+            rayParameter = t;
             if (x * x + y * y <= radius2) {
                 return UNDERSIDE;
             }
-            return bare ? NOTHING : meetWall(x, y, 0, dx, dy, dz, t);
+            return isDisc ? NOTHING : intersectWall(x, y, 0, dx, dy, dz, t);
         }
-        if (bare || pz < 0) {
+        if (isDisc || pz < 0) {
             return NOTHING;
         }
         if (pz > height) {
             return fromAbove(px, py, pz, dx, dy, dz);
         }
-        return meetWall(px, py, pz, dx, dy, dz, 0);
+        return intersectWall(px, py, pz, dx, dy, dz, 0);
     }
 
     private int fromAbove(double px, double py, double pz, double dx, double dy, double dz) {
@@ -62,14 +62,14 @@ final class Cylinder {
         x = px + t * dx;
         y = py + t * dy;
         z = height;
-        reach = t;
+        rayParameter = t;
         if (x * x + y * y <= radius2) {
             return LID;
         }
-        return meetWall(x, y, z, dx, dy, dz, t);
+        return intersectWall(x, y, z, dx, dy, dz, t);
     }
 
-    private int meetWall(double px, double py, double pz, double dx, double dy, double dz, double before) {
+    private int intersectWall(double px, double py, double pz, double dx, double dy, double dz, double before) {
         double b = px * dx + py * dy;
         if (b >= 0) {
             return NOTHING;
@@ -87,7 +87,7 @@ final class Cylinder {
         }
         x = px + t * dx;
         y = py + t * dy;
-        reach = before + t;
+        rayParameter = before + t;
         return WALL;
     }
 }

@@ -1,23 +1,18 @@
 package simmerpoint.target;
 
-/** Sums over a row of equally spaced positions, to which whole stretches are added at the cost of their two ends. */
+/** Sums at equally spaced positions, held as differences, so that adding to a whole interval changes two entries. */
 final class DifferenceArray {
     private final int count;
-    private final double[] change;
+    private final double[] differences;
 
     DifferenceArray(int count) {
         this.count = count;
-        change = new double[count + 1];
+        differences = new double[count + 1];
     }
 
     /** Adds {@code amount} to every position κ with low ≤ κ ≤ high. */
     void add(double low, double high, double amount) {
-        int from = first(low);
-        int to = last(high);
-        if (from <= to) {
-            change[from] += amount;
-            change[to + 1] -= amount;
-        }
+        addPositions(first(low), last(high), amount);
     }
 
     /** First position not below {@code low}; {@code count} if there is none. */
@@ -31,7 +26,7 @@ final class DifferenceArray {
     }
 
     /** Adds to every position in (low, high) but outside [holeLow, holeHigh]. */
-    void addBeside(double low, double high, double holeLow, double holeHigh, double amount) {
+    void addOutside(double low, double high, double holeLow, double holeHigh, double amount) {
         if (!(holeLow <= holeHigh)) {
             add(low, high, amount);
             return;
@@ -40,14 +35,14 @@ final class DifferenceArray {
         int to = last(high);
         int holeFrom = first(holeLow);
         int holeTo = last(holeHigh);
-        addSteps(from, Math.min(to, holeFrom - 1), amount);
-        addSteps(Math.max(from, Math.max(holeFrom, holeTo + 1)), to, amount);
+        addPositions(from, Math.min(to, holeFrom - 1), amount);
+        addPositions(Math.max(from, Math.max(holeFrom, holeTo + 1)), to, amount);
     }
 
-    private void addSteps(int from, int to, double amount) {
+    private void addPositions(int from, int to, double amount) {
         if (from <= to) {
-            change[from] += amount;
-            change[to + 1] -= amount;
+            differences[from] += amount;
+            differences[to + 1] -= amount;
         }
     }
 
@@ -56,7 +51,7 @@ final class DifferenceArray {
         double[] out = new double[count];
         double sum = 0;
         for (int k = 0; k < count; k++) {
-            sum += change[k];
+            sum += differences[k];
             out[k] = sum;
         }
         return out;

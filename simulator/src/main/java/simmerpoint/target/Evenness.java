@@ -16,7 +16,7 @@ import simmerpoint.sampling.Estimate;
  * sums, from memory). Leaving out one replicate at a time would give up to twice that where noise rules.
  */
 final class Evenness {
-    /** Cells worked on at a time: as many as stay close at hand for all replicates. */
+    /** Cells processed at a time, so that those of all replicates stay in the cache. */
     private static final int BLOCK = 256;
 
     private final int n;
@@ -61,7 +61,7 @@ final class Evenness {
         return new Evenness(tallies).estimate();
     }
 
-    /** Four sums at a time, since one would wait for itself. */
+    /** Four independent sums, so that additions overlap in the processor's pipeline. */
     private static double product(double[] a, double[] b, int from, int to) {
         double first = 0;
         double second = 0;

@@ -37,7 +37,7 @@ public record FluxMap(
         return flux[j * columns + i];
     }
 
-    /** Largest flux of any cell, W/m²: for colour scales only, since a largest cell is biased high. */
+    /** Largest flux of any cell, W/m². For colour scales only: it is biased high. */
     public double largest() {
         double max = 0;
         for (double f : flux) {

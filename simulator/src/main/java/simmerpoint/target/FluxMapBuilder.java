@@ -12,13 +12,13 @@ final class FluxMapBuilder {
         return of(grid, tallies, cells, 0);
     }
 
-    /** The map of all that crosses the plane: what lands there and what passes beside it. */
+    /** The map of all light that crosses the plane, on the target or outside it. */
     static FluxMap ofCrossing(Grid plane, List<Tally> tallies) {
         return of(plane, tallies, t -> t.planeMap, plane.cells());
     }
 
-    /** Each cell of the grid with the one {@code beside} cells later, if that is not the same. */
-    private static FluxMap of(Grid grid, List<Tally> tallies, Function<Tally, double[]> cells, int beside) {
+    /** Each cell of the grid; with {@code offset} above 0 the sum with the cell that much later. */
+    private static FluxMap of(Grid grid, List<Tally> tallies, Function<Tally, double[]> cells, int offset) {
         int n = tallies.size();
         double[] sum = new double[grid.cells()];
         double[] squares = new double[grid.cells()];
@@ -26,7 +26,7 @@ final class FluxMapBuilder {
             double[] map = cells.apply(t);
             double perCell = 1 / (t.rays * grid.cellArea());
             for (int c = 0; c < sum.length; c++) {
-                double flux = perCell * (beside == 0 ? map[c] : map[c] + map[c + beside]);
+                double flux = perCell * (offset == 0 ? map[c] : map[c] + map[c + offset]);
                 sum[c] += flux;
                 squares[c] += flux * flux;
             }

@@ -5,7 +5,7 @@ import java.util.Optional;
 /**
  * The flux maps of one target, all in the target frame: origin in the middle of the underside (or disc), z up for a pan
  * (for a bare disc: its normal, away from the dish), y the dish's +y, x = y × z (for a level pan: level, away from the
- * sun; for a disc square to the axis: the dish's +x). They are seen from above; whoever looks from below mirrors them.
+ * sun; for a disc square to the axis: the dish's +x). Seen from above.
  *
  * @param crossing all light that crosses the plane of the underside or disc from the dish's side, caught or not; axes
  *     x, y

@@ -9,8 +9,8 @@ package simmerpoint.target;
  * @param cellHeight m
  * @param firstMin lower border on the first axis, m
  * @param secondMin lower border on the second axis, m
- * @param perWidth 1 ÷ cellWidth
- * @param perHeight 1 ÷ cellHeight
+ * @param inverseCellWidth 1 ÷ cellWidth
+ * @param inverseCellHeight 1 ÷ cellHeight
  */
 record Grid(
         int columns,
@@ -19,10 +19,10 @@ record Grid(
         double cellHeight,
         double firstMin,
         double secondMin,
-        double perWidth,
-        double perHeight) {
+        double inverseCellWidth,
+        double inverseCellHeight) {
     /** Half the side of the plane's grid, in radii of the target. */
-    private static final double REACH = 1.5;
+    private static final double HALF_SIDE = 1.5;
 
     private static final int CELLS_PER_RADIUS = 40;
     private static final int CELLS_PER_PEAK_RADIUS = 4;
@@ -31,10 +31,10 @@ record Grid(
         this(columns, rows, cellWidth, cellHeight, firstMin, secondMin, 1 / cellWidth, 1 / cellHeight);
     }
 
-    /** A square grid of square cells about the target's middle: fine enough for target and peak disc. */
+    /** A square grid of square cells about the target's centre, fine enough for target and peak disc. */
     static Grid ofPlane(double radius, double peakDiscRadius) {
         double cell = Math.min(radius / CELLS_PER_RADIUS, peakDiscRadius / CELLS_PER_PEAK_RADIUS);
-        int half = (int) Math.ceil(REACH * radius / cell - 1e-9);
+        int half = (int) Math.ceil(HALF_SIDE * radius / cell - 1e-9);
         return new Grid(2 * half, 2 * half, cell, cell, -half * cell, -half * cell);
     }
 
@@ -66,19 +66,19 @@ record Grid(
         return cellWidth * cellHeight;
     }
 
-    /** Number of the cell at a place, or −1 beyond the grid. */
+    /** Index of the cell at a point, or −1 beyond the grid. */
     int cellAt(double first, double second) {
-        double i = (first - firstMin) * perWidth;
-        double j = (second - secondMin) * perHeight;
+        double i = (first - firstMin) * inverseCellWidth;
+        double j = (second - secondMin) * inverseCellHeight;
         return i >= 0 && j >= 0 && i < columns && j < rows ? ((int) j) * columns + ((int) i) : -1;
     }
 
-    /** Number of the cell at a place, or twice {@code cells()} beyond the grid, without a branch to be guessed. */
-    int cellOrBeyond(float first, float second) {
-        int i = (int) ((first - (float) firstMin) * (float) perWidth + 1) - 1;
-        int j = (int) ((second - (float) secondMin) * (float) perHeight + 1) - 1;
-        int beyond = (i | j | (columns - 1 - i) | (rows - 1 - j)) >> 31;
-        return ((j * columns + i) & ~beyond) | (2 * cells() & beyond);
+    /** Index of the cell at a point, or twice {@code cells()} beyond the grid; branch-free. */
+    int cellOrOutside(float first, float second) {
+        int i = (int) ((first - (float) firstMin) * (float) inverseCellWidth + 1) - 1;
+        int j = (int) ((second - (float) secondMin) * (float) inverseCellHeight + 1) - 1;
+        int outside = (i | j | (columns - 1 - i) | (rows - 1 - j)) >> 31;
+        return ((j * columns + i) & ~outside) | (2 * cells() & outside);
     }
 
     double first(int i) {

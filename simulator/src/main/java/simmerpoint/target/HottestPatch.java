@@ -1,8 +1,8 @@
 package simmerpoint.target;
 
 /**
- * The hottest patch of neighbouring cells of a map: their mean less its standard error, since a maximum over noisy places is
- * biased high, the more the smaller the places.
+ * The patch of adjacent cells with the highest mean flux less its standard error. The standard error is subtracted because
+ * a maximum over noisy values is biased high, the more so the smaller the patch.
  */
 public final class HottestPatch {
     private HottestPatch() {}
@@ -13,7 +13,7 @@ public final class HottestPatch {
      * @param map where to look
      * @param columns of a patch
      * @param rows of a patch
-     * @param allRound whether the map's columns go round, as those of a wall do, so that a patch may lie over its ends
+     * @param allRound whether the columns are periodic, as those of a wall are
      */
     public static double of(FluxMap map, int columns, int rows, boolean allRound) {
         double most = 0;

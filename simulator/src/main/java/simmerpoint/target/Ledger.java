@@ -3,23 +3,23 @@ package simmerpoint.target;
 import simmerpoint.sampling.Estimate;
 
 /**
- * Where the sunlight went, W, every line counted where it happens: outline = gap + incident; incident = shaded + mirror
+ * Power balance of the sunlight, W, each line counted separately: outline = gap + incident; incident = shaded + mirror
  * loss + scattered + reflected; reflected = missed + caught; caught = underside + wall + lid.
  *
  * @param outline through the dish's outline
  * @param gap through hub and gaps
  * @param incident towards the mirrors
- * @param shaded kept off the mirrors by the pan, before reflection
- * @param mirrorLoss gone into the mirrors and their dust
- * @param scattered left the mirrors diffusely
- * @param reflected left the mirrors as a beam
+ * @param shaded blocked by the pan before it reaches the mirrors
+ * @param mirrorLoss absorbed by the mirrors and their dust
+ * @param scattered reflected diffusely
+ * @param reflected reflected as a beam
  * @param missed reflected, but not caught
  * @param underside caught by the underside, or by the bare disc
  * @param wall caught by the wall
  * @param lid caught by the lid
  * @param caught by the whole target
  * @param directOnPan sunlight that comes straight from the sun onto lid and wall (closed form)
- * @param absorbed taken up by the pan of caught and direct light, less at grazing incidence; for a bare disc the same as
+ * @param absorbed caught and direct light absorbed by the pan, less at grazing incidence; for a bare disc the same as
  *     caught
  */
 public record Ledger(

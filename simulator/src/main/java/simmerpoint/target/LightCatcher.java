@@ -10,12 +10,13 @@ import simmerpoint.tracing.LightBatch;
 import simmerpoint.tracing.LightCaster;
 
 /**
- * Catches light with one target: takes off its shadow, lands the rays and counts all of it into a {@link Tally}. For one
- * thread and one replicate.
+ * Intersects traced batches with one target and adds the result to a {@link Tally}: shading of the mirrors, then the
+ * reflected rays. One instance per thread and replicate.
  *
- * <p>Each ray lands twice: once with an error drawn among those that bring it into the disc, once among all others, each
- * with the watts that its share of the errors carries. Both landings are judged exactly, so nothing is biased; a step
- * (hit or miss) has become a smooth share, which is what quasi-random points need.
+ * <p>Stratified sampling of the mirror error: each ray is followed twice, once with an error sampled among those that
+ * bring it into the disc, once among all others. Each sample carries the probability of its stratum as weight. Both are
+ * intersected exactly, so the estimate is unbiased. Hit or miss becomes a smooth function, which quasi-random points need
+ * for fast convergence.
  */
 public final class LightCatcher {
     private static final double[] ZERO_ONE = {0, 1};
@@ -23,25 +24,25 @@ public final class LightCatcher {
     private final Tally tally;
     private final Cylinder body;
     private final double radius;
-    private final boolean bare;
-    private final DiscHitProbability share;
+    private final boolean isDisc;
+    private final DiscHitProbability hitProbability;
     private final PlaneIntersections inside;
-    private final PlaneIntersections beside;
-    private final double[] lit;
-    private final Blocking.Test hidden;
-    private final boolean hiding;
-    private final boolean sharp;
+    private final PlaneIntersections outside;
+    private final double[] reflectedWatts;
+    private final Blocking.Test blockingTest;
+    private final boolean blockingPossible;
+    private final boolean errorFree;
     private final double reflectedShare;
     private final Shadow shadow;
     private final Optional<PanelTally> panels;
-    private final double[] landed;
+    private final double[] caughtWatts;
 
     /**
-     * Catches for one replicate.
+     * For one replicate.
      *
      * @param target the pan or disc
      * @param sunInTarget direction to the sun's centre, target frame
-     * @param largestSunAngle no sunlight comes from farther off that direction, rad
+     * @param largestSunAngle largest angle of sunlight from that direction, rad
      * @param reflectedShare share of unshaded light that leaves the mirrors as a beam
      * @param caster where the light comes from
      * @param batch rays per batch
@@ -59,44 +60,44 @@ public final class LightCatcher {
             Optional<PanelTally> panels) {
         this.tally = tally;
         this.panels = panels;
-        landed = new double[panels.isPresent() ? batch : 0];
+        caughtWatts = new double[panels.isPresent() ? batch : 0];
         this.reflectedShare = reflectedShare;
         radius = target.radiusMetres();
         double height = target instanceof Pan pan ? pan.heightMetres() : 0;
-        bare = !(target instanceof Pan);
-        body = new Cylinder(radius, height, bare);
+        isDisc = !(target instanceof Pan);
+        body = new Cylinder(radius, height, isDisc);
         shadow = new Shadow(target, sunInTarget, largestSunAngle);
-        share = new DiscHitProbability(batch, radius);
+        hitProbability = new DiscHitProbability(batch, radius);
         inside = new PlaneIntersections(batch);
-        beside = new PlaneIntersections(batch);
-        lit = new double[batch];
-        hiding = caster.hiding().possible();
-        hidden = caster.hiding().test();
-        sharp = caster.sharp();
+        outside = new PlaneIntersections(batch);
+        reflectedWatts = new double[batch];
+        blockingPossible = caster.blocking().possible();
+        blockingTest = caster.blocking().test();
+        errorFree = caster.errorFree();
     }
 
-    /** Catches a batch. */
+    /** Adds a batch to the tally. */
     public void catchLight(LightBatch light) {
         countMirrors(light);
-        if (sharp) {
-            Arrays.fill(beside.weight, 1);
+        if (errorFree) {
+            Arrays.fill(outside.weight, 1);
         } else {
-            share.judge(light);
-            drawInside(light);
-            drawBeside(light);
-            inside.land(light, false);
+            hitProbability.compute(light);
+            sampleInside(light);
+            sampleOutside(light);
+            inside.compute(light, false);
             count(light, inside);
         }
-        beside.land(light, sharp);
-        count(light, beside);
+        outside.compute(light, errorFree);
+        count(light, outside);
         tally.rays += light.capacity;
         panels.ifPresent(sums -> {
-            sums.count(light, lit, landed);
-            Arrays.fill(landed, 0);
+            sums.add(light, reflectedWatts, caughtWatts);
+            Arrays.fill(caughtWatts, 0);
         });
     }
 
-    /** Counts the light up to its reflection; what is reflected of each ray goes into {@link #lit}. */
+    /** Counts the light up to its reflection; fills {@link #reflectedWatts}. */
     private void countMirrors(LightBatch light) {
         double gap = 0;
         double incident = 0;
@@ -104,7 +105,7 @@ public final class LightCatcher {
         double unshaded = 0;
         for (int i = 0; i < light.capacity; i++) {
             double watts = light.watts[i];
-            lit[i] = 0;
+            reflectedWatts[i] = 0;
             if (light.panel[i] < 0) {
                 gap += watts;
                 continue;
@@ -115,12 +116,12 @@ public final class LightCatcher {
                 continue;
             }
             unshaded += watts;
-            lit[i] = watts * reflectedShare;
+            reflectedWatts[i] = watts * reflectedShare;
         }
         tally.gap += gap;
         tally.incident += incident;
         tally.shaded += shaded;
-        tally.lit += unshaded;
+        tally.unshaded += unshaded;
     }
 
     private boolean mayBeShaded(LightBatch light, int i) {
@@ -128,95 +129,97 @@ public final class LightCatcher {
     }
 
     private boolean isShaded(LightBatch light, int i) {
-        return body.meet(light.px[i], light.py[i], light.pz[i], light.sx[i], light.sy[i], light.sz[i])
+        return body.intersect(light.px[i], light.py[i], light.pz[i], light.sx[i], light.sy[i], light.sz[i])
                 != Cylinder.NOTHING;
     }
 
-    /** 0 if a is below b, else 1, without a branch that would be guessed wrong half the time. */
+    /** 0 if a is below b, else 1. Branch-free, since the branch would be mispredicted half the time. */
     private static int notBelow(double a, double b) {
         return 1 - (int) (Double.doubleToRawLongBits(a - b) >>> 63);
     }
 
-    /** One error per ray among those that bring it into the disc. */
-    private void drawInside(LightBatch light) {
+    /** Samples one error per ray among those that bring it into the disc. */
+    private void sampleInside(LightBatch light) {
         int n = light.capacity;
         for (int i = 0; i < n; i++) {
-            double first = share.within[i];
-            double both = first + share.within[n + i];
-            double v = light.draw[i] * both;
+            double first = hitProbability.within[i];
+            double both = first + hitProbability.within[n + i];
+            double v = light.errorSample[i] * both;
             int line = notBelow(v, first);
-            int at = i + line * n;
-            inside.at[i] = at;
-            inside.share[i] = share.below[at] + v - first * ZERO_ONE[line];
+            int entry = i + line * n;
+            inside.entry[i] = entry;
+            inside.quantile[i] = hitProbability.below[entry] + v - first * ZERO_ONE[line];
             inside.weight[i] = 0.5 * both;
         }
     }
 
-    /** One error per ray among all others. */
-    private void drawBeside(LightBatch light) {
+    /** Samples one error per ray among all others. */
+    private void sampleOutside(LightBatch light) {
         int n = light.capacity;
         for (int i = 0; i < n; i++) {
-            double first = 1 - share.within[i];
-            double both = first + 1 - share.within[n + i];
-            double v = light.draw[i] * both;
+            double first = 1 - hitProbability.within[i];
+            double both = first + 1 - hitProbability.within[n + i];
+            double v = light.errorSample[i] * both;
             int line = notBelow(v, first);
-            int at = i + line * n;
+            int entry = i + line * n;
             double y = v - first * ZERO_ONE[line];
-            int above = notBelow(y, share.below[at]);
-            beside.at[i] = at;
-            beside.share[i] = y + share.within[at] * ZERO_ONE[above];
-            beside.weight[i] = 0.5 * both;
+            int above = notBelow(y, hitProbability.below[entry]);
+            outside.entry[i] = entry;
+            outside.quantile[i] = y + hitProbability.within[entry] * ZERO_ONE[above];
+            outside.weight[i] = 0.5 * both;
         }
     }
 
-    /** Judges and counts what each landing meets. */
-    private void count(LightBatch light, PlaneIntersections landing) {
+    /** Adds the rays of one stratum to the tally. */
+    private void count(LightBatch light, PlaneIntersections plane) {
         for (int i = 0; i < light.capacity; i++) {
-            double watts = lit[i] * landing.weight[i];
+            double watts = reflectedWatts[i] * plane.weight[i];
             if (watts == 0) {
                 continue;
             }
-            boolean crosses = landing.reach[i] > 0 && light.pz[i] < 0;
-            if (crosses && !hiding && (bare || landing.radius[i] <= radius)) {
-                boolean caught = landing.radius[i] <= radius;
-                cross(landing, i, caught, watts);
+            boolean crosses = plane.rayParameter[i] > 0 && light.pz[i] < 0;
+            if (crosses && !blockingPossible && (isDisc || plane.radius[i] <= radius)) {
+                boolean caught = plane.radius[i] <= radius;
+                addCrossing(plane, i, caught, watts);
                 tally.missed += caught ? 0 : watts;
             } else {
-                meetBody(light, i, landing, watts);
+                intersectBody(light, i, plane, watts);
             }
         }
     }
 
-    private void cross(PlaneIntersections landing, int i, boolean caught, double watts) {
-        tally.cross(landing.x[i], landing.y[i], landing.radius[i], caught, watts);
+    private void addCrossing(PlaneIntersections plane, int i, boolean caught, double watts) {
+        tally.addCrossing(plane.x[i], plane.y[i], plane.radius[i], caught, watts);
         if (caught) {
-            tally.undersideSlant += watts * landing.out.dz[i] * landing.perLength[i];
-            land(i, watts);
+            tally.undersideCosineWeightedWatts += watts * plane.directions.dz[i] * plane.inverseLength[i];
+            addCaught(i, watts);
         }
     }
 
-    private void land(int i, double watts) {
+    private void addCaught(int i, double watts) {
         if (panels.isPresent()) {
-            landed[i] += watts;
+            caughtWatts[i] += watts;
         }
     }
 
-    /** The general case: wall, lid, panels in the way. */
-    private void meetBody(LightBatch light, int i, PlaneIntersections landing, double watts) {
-        double dx = landing.out.dx[i];
-        double dy = landing.out.dy[i];
-        double dz = landing.out.dz[i];
-        int met = body.meet(light.px[i], light.py[i], light.pz[i], dx, dy, dz);
-        if (hiding && (body.crossed || met != Cylinder.NOTHING) && hidden.stops(light, i, dx, dy, dz, body.reach)) {
+    /** The general case: wall, lid, blocking panels. */
+    private void intersectBody(LightBatch light, int i, PlaneIntersections plane, double watts) {
+        double dx = plane.directions.dx[i];
+        double dy = plane.directions.dy[i];
+        double dz = plane.directions.dz[i];
+        int face = body.intersect(light.px[i], light.py[i], light.pz[i], dx, dy, dz);
+        if (blockingPossible
+                && (body.crossesBase || face != Cylinder.NOTHING)
+                && blockingTest.blocks(light, i, dx, dy, dz, body.rayParameter)) {
             tally.missed += watts;
             return;
         }
-        if (body.crossed) {
-            cross(landing, i, met == Cylinder.UNDERSIDE, watts);
+        if (body.crossesBase) {
+            addCrossing(plane, i, face == Cylinder.UNDERSIDE, watts);
         }
-        tally.hit(body, met, dx, dy, dz, landing.perLength[i], watts);
-        if (met == Cylinder.WALL || met == Cylinder.LID) {
-            land(i, watts);
+        tally.addBodyHit(body, face, dx, dy, dz, plane.inverseLength[i], watts);
+        if (face == Cylinder.WALL || face == Cylinder.LID) {
+            addCaught(i, watts);
         }
     }
 }

@@ -4,8 +4,8 @@ import simmerpoint.tracing.LightBatch;
 import simmerpoint.tracing.ReflectedRays;
 
 /**
- * What every panel has sent and landed so far, summed over rays: watts as if each ray were the whole sample, to be
- * divided by the number of rays. For one thread.
+ * Incident, reflected and caught light by panel, summed over rays: watts as if each ray were the whole sample, to be
+ * divided by the number of rays. Not thread-safe.
  */
 public final class PanelTally {
     private final double[] incident;
@@ -13,7 +13,7 @@ public final class PanelTally {
     private final double[] caught;
     private final int[] rays;
 
-    /** Nothing yet, for so many panels. */
+    /** All zero, for so many panels. */
     public PanelTally(int panels) {
         incident = new double[panels];
         reflected = new double[panels];
@@ -21,37 +21,42 @@ public final class PanelTally {
         rays = new int[panels];
     }
 
-    /** Adds sunlight on the mirrors and {@code share} of {@code lit} ray by ray, which is 0 where the target shades. */
-    void countMirrors(ReflectedRays batch, float[] lit, double share) {
+    /**
+     * Adds incident and reflected light of a batch.
+     *
+     * @param unshadedWatts sunlight by ray, 0 where the target shades the mirror point
+     * @param share of it that is reflected
+     */
+    void addMirrors(ReflectedRays batch, float[] unshadedWatts, double share) {
         for (int i = 0; i < batch.count(); i++) {
             int k = batch.panel(i);
             incident[k] += batch.watts(i);
-            reflected[k] += lit[i] * share;
-            rays[k] += lit[i] > 0 ? 1 : 0;
+            reflected[k] += unshadedWatts[i] * share;
+            rays[k] += unshadedWatts[i] > 0 ? 1 : 0;
         }
     }
 
-    /** Adds {@code share} of {@code landed} ray by ray, which is 0 where light went past. */
-    void countCaught(ReflectedRays batch, float[] landed, double share) {
+    /** Adds {@code share} of the caught light of a batch; {@code caughtWatts} is 0 for rays that missed. */
+    void addCaught(ReflectedRays batch, float[] caughtWatts, double share) {
         for (int i = 0; i < batch.count(); i++) {
-            caught[batch.panel(i)] += landed[i] * share;
+            caught[batch.panel(i)] += caughtWatts[i] * share;
         }
     }
 
-    /** Adds a batch of sunlight: what of it left the mirrors and what of that landed, ray by ray. */
-    void count(LightBatch batch, double[] lit, double[] landed) {
+    /** Adds incident, reflected and caught light of a batch. */
+    void add(LightBatch batch, double[] reflectedWatts, double[] caughtWatts) {
         for (int i = 0; i < batch.capacity; i++) {
             int k = batch.panel[i];
             if (k >= 0) {
                 incident[k] += batch.watts[i];
-                reflected[k] += lit[i];
-                caught[k] += landed[i];
-                rays[k] += lit[i] > 0 ? 1 : 0;
+                reflected[k] += reflectedWatts[i];
+                caught[k] += caughtWatts[i];
+                rays[k] += reflectedWatts[i] > 0 ? 1 : 0;
             }
         }
     }
 
-    /** Adds what {@code other} has counted. */
+    /** Adds all sums of {@code other}. */
     public void add(PanelTally other) {
         for (int k = 0; k < rays.length; k++) {
             incident[k] += other.incident[k];
@@ -71,17 +76,17 @@ public final class PanelTally {
         return incident[k];
     }
 
-    /** What left it as a beam. */
+    /** Light that panel {@code k} reflected as a beam. */
     public double reflected(int k) {
         return reflected[k];
     }
 
-    /** What of that the target caught. */
+    /** Reflected light of panel {@code k} that the target caught. */
     public double caught(int k) {
         return caught[k];
     }
 
-    /** Rays that left it. */
+    /** Number of rays reflected by panel {@code k}. */
     public int rays(int k) {
         return rays[k];
     }

@@ -5,14 +5,14 @@ import simmerpoint.sampling.Estimate;
 import simmerpoint.sampling.Replicates;
 
 /**
- * The hottest place: mean flux over a small disc, placed where the first half of the replicates shows most light, its
- * flux taken from the second half. A maximum taken from the same light that found it would be biased high. The disc is made
- * of the map's cells whose middles lie in it, and lies wholly on the target.
+ * Peak flux: mean over a small disc, placed where the first half of the replicates has most light, with the value from the
+ * second half. A maximum evaluated on the sample that located it would be biased high. The disc consists of the map's cells
+ * whose centres lie in it, and lies wholly on the target.
  */
 final class PeakSearch {
     private final TargetGrids grids;
     private final Grid grid;
-    private final int reach;
+    private final int radiusInCells;
     private final int[] halfWidths;
     private final int cellsInDisc;
 
@@ -20,11 +20,11 @@ final class PeakSearch {
         this.grids = grids;
         grid = grids.plane();
         double inCells = grids.peakDiscRadius() / grid.cellWidth();
-        reach = (int) Math.floor(inCells - 0.5);
-        halfWidths = new int[2 * reach + 2];
+        radiusInCells = (int) Math.floor(inCells - 0.5);
+        halfWidths = new int[2 * radiusInCells + 2];
         int cells = 0;
         for (int j = 0; j < halfWidths.length; j++) {
-            double up = j - reach - 0.5;
+            double up = j - radiusInCells - 0.5;
             double across2 = inCells * inCells - up * up;
             halfWidths[j] = across2 > 0 ? Math.max(0, (int) Math.floor(Math.sqrt(across2) + 0.5)) : 0;
             cells += 2 * halfWidths[j];
@@ -32,7 +32,7 @@ final class PeakSearch {
         cellsInDisc = cells;
     }
 
-    /** Where the disc lies and the flux over it, W/m². */
+    /** Centre of the disc, m, and the flux over it, W/m². */
     record Peak(double x, double y, Estimate flux) {}
 
     Peak find(List<Tally> tallies) {
@@ -43,8 +43,8 @@ final class PeakSearch {
         int bestI = grid.columns() / 2;
         int bestJ = grid.rows() / 2;
         double room = grids.radius() - grids.peakDiscRadius() + 1e-9 * grids.radius();
-        for (int j = reach + 1; j < grid.rows() - reach; j++) {
-            for (int i = reach + 1; i < grid.columns() - reach; i++) {
+        for (int j = radiusInCells + 1; j < grid.rows() - radiusInCells; j++) {
+            for (int i = radiusInCells + 1; i < grid.columns() - radiusInCells; i++) {
                 double x = corner(i, grid.firstMin());
                 double y = corner(j, grid.secondMin());
                 if (x * x + y * y <= room * room) {
@@ -65,7 +65,7 @@ final class PeakSearch {
         return new Peak(corner(i, grid.firstMin()), corner(j, grid.secondMin()), flux);
     }
 
-    /** Place of the border before cell {@code i}: discs are centred on corners of cells. */
+    /** Lower border of cell {@code i}, m: discs are centred on corners of cells. */
     private double corner(int i, double min) {
         return min + i * grid.cellWidth();
     }
@@ -81,7 +81,7 @@ final class PeakSearch {
         return sum;
     }
 
-    /** Running sums along each row, with a 0 in front: (columns + 1) per row. */
+    /** Prefix sums along each row, starting with 0: (columns + 1) per row. */
     private double[] rowPrefix(double[] map) {
         int width = grid.columns() + 1;
         double[] prefix = new double[width * grid.rows()];
@@ -93,11 +93,11 @@ final class PeakSearch {
         return prefix;
     }
 
-    /** Light in one disc of a map for which no running sums are worth their while. */
+    /** Light in the disc about the corner (i, j), summed cell by cell. */
     private double inOneDisc(double[] map, int i, int j) {
         double sum = 0;
         for (int k = 0; k < halfWidths.length; k++) {
-            int row = j + k - reach - 1;
+            int row = j + k - radiusInCells - 1;
             if (row >= 0 && row < grid.rows()) {
                 int to = Math.min(grid.columns(), i + halfWidths[k]);
                 for (int column = Math.max(0, i - halfWidths[k]); column < to; column++) {
@@ -108,12 +108,12 @@ final class PeakSearch {
         return sum;
     }
 
-    /** Light in the disc about the corner (i, j), from running sums. */
+    /** Light in the disc about the corner (i, j), from prefix sums. */
     private double inDisc(double[] prefix, int i, int j) {
         int width = grid.columns() + 1;
         double sum = 0;
         for (int k = 0; k < halfWidths.length; k++) {
-            int row = j + k - reach - 1;
+            int row = j + k - radiusInCells - 1;
             int half = halfWidths[k];
             if (row >= 0 && row < grid.rows() && half > 0) {
                 int from = Math.max(0, i - half);

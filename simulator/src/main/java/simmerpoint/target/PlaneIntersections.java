@@ -4,74 +4,73 @@ import simmerpoint.sampling.FastSignedRayleigh;
 import simmerpoint.tracing.LightBatch;
 import simmerpoint.tracing.ReflectedDirections;
 
-/** Where the rays of a batch, each with one drawn error, cross the target's plane; owned by one thread. */
+/** Where the rays of a batch, each with one sampled error, cross the target's plane. Not thread-safe. */
 final class PlaneIntersections {
-    final ReflectedDirections out;
-    /** Share of the radius law below the drawn error: set by the caller, used up by {@link #land}. */
-    final double[] share;
-    /** Where the entries of the drawn error's line stand in the batch: set by the caller. */
-    final int[] at;
-    /** Where the line of the ray crosses the plane z = 0. */
+    final ReflectedDirections directions;
+    /** Quantile of the sampled error's signed radius: set by the caller, overwritten by {@link #compute}. */
+    final double[] quantile;
+    /** Index of the sampled error's line in {@link LightBatch#tiltInPlane}: set by the caller. */
+    final int[] entry;
+    /** Where the line of the ray crosses the plane z = 0, m. */
     final double[] x;
 
     final double[] y;
-    /** Distance of that place from the target's middle. */
+    /** Distance of that point from the target's centre, m. */
     final double[] radius;
     /** 1 ÷ length of the direction: the formulas of the batch give 1 + tilt². */
-    final double[] perLength;
-    /** Lengths of the direction from the mirror to there; above 0 if the ray gets there. */
-    final double[] reach;
-    /** Watts this landing carries, per watt of the ray. */
+    final double[] inverseLength;
+    /** Distance from the mirror in lengths of the direction; above 0 if the ray reaches the plane. */
+    final double[] rayParameter;
+    /** Watts of this sample per watt of the ray. */
     final double[] weight;
 
     PlaneIntersections(int batch) {
-        out = new ReflectedDirections(batch);
-        share = new double[batch];
-        at = new int[batch];
+        directions = new ReflectedDirections(batch);
+        quantile = new double[batch];
+        entry = new int[batch];
         x = new double[batch];
         y = new double[batch];
         radius = new double[batch];
-        perLength = new double[batch];
-        reach = new double[batch];
+        inverseLength = new double[batch];
+        rayParameter = new double[batch];
         weight = new double[batch];
     }
 
-    /**
-     * Gives every ray the error whose radius has the share {@link #share} of its law below it, along the line whose
-     * entries stand at {@link #at}.
-     */
-    private void tilt(LightBatch light) {
+    /** Tilts of the sampled errors, from {@link #quantile} and {@link #entry}. */
+    private void computeTilts(LightBatch light) {
         int n = light.capacity;
-        FastSignedRayleigh.inverse(share, n, radius);
+        FastSignedRayleigh.inverse(quantile, n, radius);
         for (int i = 0; i < n; i++) {
-            out.tiltIn[i] = share[i] * light.tiltIn[at[i]];
+            directions.tiltInPlane[i] = quantile[i] * light.tiltInPlane[entry[i]];
         }
         for (int i = 0; i < n; i++) {
-            out.tiltAcross[i] = share[i] * light.tiltAcross[at[i]];
+            directions.tiltAcross[i] = quantile[i] * light.tiltAcross[entry[i]];
         }
     }
 
-    /** Carries all rays to the plane, each with its drawn error or, if {@code sharp}, with none. */
-    void land(LightBatch light, boolean sharp) {
+    /** Intersects all rays with the plane, each with its sampled error or, if {@code errorFree}, with none. */
+    void compute(LightBatch light, boolean errorFree) {
         int n = light.capacity;
-        if (!sharp) {
-            tilt(light);
+        if (!errorFree) {
+            computeTilts(light);
         }
-        out.reflect(light);
+        directions.reflect(light);
         for (int i = 0; i < n; i++) {
-            reach[i] = -light.pz[i] / out.dz[i];
-        }
-        for (int i = 0; i < n; i++) {
-            x[i] = light.px[i] + reach[i] * out.dx[i];
+            rayParameter[i] = -light.pz[i] / directions.dz[i];
         }
         for (int i = 0; i < n; i++) {
-            y[i] = light.py[i] + reach[i] * out.dy[i];
+            x[i] = light.px[i] + rayParameter[i] * directions.dx[i];
+        }
+        for (int i = 0; i < n; i++) {
+            y[i] = light.py[i] + rayParameter[i] * directions.dy[i];
         }
         for (int i = 0; i < n; i++) {
             radius[i] = Math.sqrt(x[i] * x[i] + y[i] * y[i]);
         }
         for (int i = 0; i < n; i++) {
-            perLength[i] = 1 / (1 + out.tiltIn[i] * out.tiltIn[i] + out.tiltAcross[i] * out.tiltAcross[i]);
+            double in = directions.tiltInPlane[i];
+            double across = directions.tiltAcross[i];
+            inverseLength[i] = 1 / (1 + in * in + across * across);
         }
     }
 }

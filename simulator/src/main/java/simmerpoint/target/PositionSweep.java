@@ -8,12 +8,12 @@ import simmerpoint.tracing.LightBatch;
 import simmerpoint.tracing.ReflectedDirections;
 
 /**
- * What the target catches at each of a row of positions along a straight line, its shadow judged anew at each, from one
- * cast of light. Seen from the target, each ray's landing point walks straight as the target moves, so it is caught along
- * one stretch of positions, which is added at the cost of its two ends. For one thread and one replicate.
+ * What the target catches at each of several equally spaced positions on a straight line, from one cast of light. In the
+ * target frame each ray's intersection with the plane moves linearly with the position, so the ray is caught within one
+ * interval of positions; so is its mirror point shaded. One instance per thread and replicate.
  *
- * <p>The light must be cast for the target at its first position. Light from mirror points that do not lie below the
- * underside at every position is judged position by position.
+ * <p>The light must be cast for the target at its first position. Rays from mirror points that are not below the underside
+ * at every position are intersected position by position.
  */
 public final class PositionSweep {
     private final int count;
@@ -21,11 +21,11 @@ public final class PositionSweep {
     private final double reflectedShare;
     private final double radius2;
     private final double height;
-    private final boolean bare;
-    private final boolean shades;
+    private final boolean isDisc;
+    private final boolean castsShadow;
     private final Cylinder body;
-    private final ErrorSampler draws;
-    private ReflectedDirections out;
+    private final ErrorSampler errorSampler;
+    private ReflectedDirections directions;
     private final SweepInterval shadow = new SweepInterval();
     private final SweepInterval disc = new SweepInterval();
     private final SweepInterval outline = new SweepInterval();
@@ -36,7 +36,7 @@ public final class PositionSweep {
     private long rays;
 
     /**
-     * A walk.
+     * For one replicate.
      *
      * @param target the pan or disc
      * @param step from one position to the next, target frame, m
@@ -50,97 +50,97 @@ public final class PositionSweep {
         this.reflectedShare = reflectedShare;
         radius2 = target.radiusMetres() * target.radiusMetres();
         height = target instanceof Pan pan ? pan.heightMetres() : 0;
-        bare = !(target instanceof Pan);
-        shades = target instanceof Pan pan && pan.castsShadow();
-        body = new Cylinder(target.radiusMetres(), height, bare);
-        draws = new ErrorSampler(batch);
+        isDisc = !(target instanceof Pan);
+        castsShadow = target instanceof Pan pan && pan.castsShadow();
+        body = new Cylinder(target.radiusMetres(), height, isDisc);
+        errorSampler = new ErrorSampler(batch);
         shaded = new DifferenceArray(count);
         underside = new DifferenceArray(count);
         wall = new DifferenceArray(count);
         lid = new DifferenceArray(count);
     }
 
-    /** Walks a batch of light past all positions. */
+    /** Adds a batch of light at all positions. */
     public void add(LightBatch light) {
-        out = draws.of(light);
+        directions = errorSampler.sample(light);
         for (int i = 0; i < light.capacity; i++) {
             double watts = light.watts[i];
             if (light.panel[i] >= 0 && watts > 0) {
-                walk(light, i, watts);
+                sweep(light, i, watts);
             }
         }
         rays += light.capacity;
     }
 
-    private void walk(LightBatch light, int i, double watts) {
+    private void sweep(LightBatch light, int i, double watts) {
         double highest = light.pz[i] + Math.max(0, -(count - 1) * step.z());
-        if (!(highest < 0 && (bare || light.sz[i] > 0))) {
-            walkStepwise(light, i, watts);
+        if (!(highest < 0 && (isDisc || light.sz[i] > 0))) {
+            sweepStepByStep(light, i, watts);
             return;
         }
-        if (shades) {
-            spanOutline(shadow, light, i, light.sx[i], light.sy[i], light.sz[i]);
+        if (castsShadow) {
+            setToOutline(shadow, light, i, light.sx[i], light.sy[i], light.sz[i]);
             shaded.add(shadow.low, shadow.high, watts);
         } else {
             shadow.low = 1;
             shadow.high = 0;
         }
-        if (out.dz[i] > 0) {
-            walkLanding(light, i, watts * reflectedShare);
+        if (directions.dz[i] > 0) {
+            sweepReflected(light, i, watts * reflectedShare);
         }
     }
 
-    private void walkLanding(LightBatch light, int i, double reflected) {
-        double dx = out.dx[i];
-        double dy = out.dy[i];
-        double dz = out.dz[i];
-        double perZ = 1 / dz;
-        double t = -light.pz[i] * perZ;
+    private void sweepReflected(LightBatch light, int i, double reflected) {
+        double dx = directions.dx[i];
+        double dy = directions.dy[i];
+        double dz = directions.dz[i];
+        double inverseZ = 1 / dz;
+        double t = -light.pz[i] * inverseZ;
         double qx = light.px[i] + t * dx;
         double qy = light.py[i] + t * dy;
-        double wx = step.z() * dx * perZ - step.x();
-        double wy = step.z() * dy * perZ - step.y();
-        disc.inDisc(qx, qy, wx, wy, 0, 0, radius2);
-        underside.addBeside(disc.low, disc.high, shadow.low, shadow.high, reflected);
-        if (!bare) {
-            outline.inOutline(qx, qy, wx, wy, -height * dx * perZ, -height * dy * perZ, radius2);
-            wall.addBeside(outline.low, outline.high, shadow.low, shadow.high, reflected);
-            wall.addBeside(disc.low, disc.high, shadow.low, shadow.high, -reflected);
+        double wx = step.z() * dx * inverseZ - step.x();
+        double wy = step.z() * dy * inverseZ - step.y();
+        disc.setToDisc(qx, qy, wx, wy, 0, 0, radius2);
+        underside.addOutside(disc.low, disc.high, shadow.low, shadow.high, reflected);
+        if (!isDisc) {
+            outline.setToOutline(qx, qy, wx, wy, -height * dx * inverseZ, -height * dy * inverseZ, radius2);
+            wall.addOutside(outline.low, outline.high, shadow.low, shadow.high, reflected);
+            wall.addOutside(disc.low, disc.high, shadow.low, shadow.high, -reflected);
         }
     }
 
-    /** Positions at which the body's outline, seen along (dx, dy, dz) with dz above 0, covers the ray. */
-    private void spanOutline(SweepInterval span, LightBatch light, int i, double dx, double dy, double dz) {
-        double perZ = 1 / dz;
-        double t = -light.pz[i] * perZ;
-        span.inOutline(
+    /** Positions at which the body intersects the line from the mirror point along (dx, dy, dz), dz above 0. */
+    private void setToOutline(SweepInterval interval, LightBatch light, int i, double dx, double dy, double dz) {
+        double inverseZ = 1 / dz;
+        double t = -light.pz[i] * inverseZ;
+        interval.setToOutline(
                 light.px[i] + t * dx,
                 light.py[i] + t * dy,
-                step.z() * dx * perZ - step.x(),
-                step.z() * dy * perZ - step.y(),
-                -height * dx * perZ,
-                -height * dy * perZ,
+                step.z() * dx * inverseZ - step.x(),
+                step.z() * dy * inverseZ - step.y(),
+                -height * dx * inverseZ,
+                -height * dy * inverseZ,
                 radius2);
     }
 
-    private void walkStepwise(LightBatch light, int i, double watts) {
+    private void sweepStepByStep(LightBatch light, int i, double watts) {
         for (int k = 0; k < count; k++) {
             double px = light.px[i] - k * step.x();
             double py = light.py[i] - k * step.y();
             double pz = light.pz[i] - k * step.z();
-            if (shades && body.meet(px, py, pz, light.sx[i], light.sy[i], light.sz[i]) != Cylinder.NOTHING) {
+            if (castsShadow && body.intersect(px, py, pz, light.sx[i], light.sy[i], light.sz[i]) != Cylinder.NOTHING) {
                 shaded.add(k, k, watts);
                 continue;
             }
-            int met = body.meet(px, py, pz, out.dx[i], out.dy[i], out.dz[i]);
-            if (met != Cylinder.NOTHING) {
-                DifferenceArray sums = met == Cylinder.UNDERSIDE ? underside : met == Cylinder.WALL ? wall : lid;
+            int face = body.intersect(px, py, pz, directions.dx[i], directions.dy[i], directions.dz[i]);
+            if (face != Cylinder.NOTHING) {
+                DifferenceArray sums = face == Cylinder.UNDERSIDE ? underside : face == Cylinder.WALL ? wall : lid;
                 sums.add(k, k, watts * reflectedShare);
             }
         }
     }
 
-    /** Light kept off the mirrors at each position, W if this replicate were the whole sample. */
+    /** Sunlight on the mirrors that the target shades at each position, W, from this replicate alone. */
     public double[] shadedWatts() {
         return perRay(shaded);
     }

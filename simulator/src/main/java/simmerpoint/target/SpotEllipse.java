@@ -5,14 +5,14 @@ import org.ejml.dense.row.factory.DecompositionFactory_DDRM;
 import org.ejml.interfaces.decomposition.EigenDecomposition_F64;
 
 /**
- * The spot's main axes.
+ * Principal axes of the spot.
  *
  * @param longSigma standard deviation of the light along the long axis, m
  * @param shortSigma standard deviation along the short axis, m
  * @param angleRadians direction of the long axis from +x towards +y, above −π/2 to π/2
  */
 public record SpotEllipse(double longSigma, double shortSigma, double angleRadians) {
-    /** The axes of the light with these second moments about its centroid, m²: xx, xy, yy. */
+    /** From the second moments about the centroid, m²: xx, xy, yy. */
     static SpotEllipse ofMoments(double xx, double xy, double yy) {
         EigenDecomposition_F64<DMatrixRMaj> eigen = DecompositionFactory_DDRM.eig(2, true, true);
         if (!eigen.decompose(new DMatrixRMaj(new double[][] {{xx, xy}, {xy, yy}}))) {

@@ -6,7 +6,7 @@ import java.util.OptionalDouble;
 import simmerpoint.sampling.Estimate;
 import simmerpoint.sampling.Replicates;
 
-/** Radii about the target's middle within which given shares of the reflected light cross its plane, with errors. */
+/** Radii about the target's centre within which given shares of the reflected light cross its plane, with errors. */
 final class SpotRadii {
     private final int n;
     private final double reflected;
@@ -14,28 +14,28 @@ final class SpotRadii {
     private final RadialHistogram all;
     private final RadialHistogram[] allWithout;
 
-    /** From the replicates of one catch; {@code reflectedShare} of the unshaded light leaves the mirrors as a beam. */
+    /** From the tallies of all replicates; {@code reflectedShare} of the unshaded light is reflected as a beam. */
     SpotRadii(List<Tally> tallies, double reflectedShare) {
         n = tallies.size();
-        double lit = tallies.stream().mapToDouble(t -> t.lit).sum();
-        reflected = lit * reflectedShare;
+        double unshaded = tallies.stream().mapToDouble(t -> t.unshaded).sum();
+        reflected = unshaded * reflectedShare;
         reflectedWithout = tallies.stream()
-                .mapToDouble(t -> (lit - t.lit) * reflectedShare)
+                .mapToDouble(t -> (unshaded - t.unshaded) * reflectedShare)
                 .toArray();
         all = new RadialHistogram(tallies.get(0).grids.radius());
         tallies.forEach(t -> all.add(t.crossing, 1));
         allWithout = tallies.stream().map(t -> all.plus(t.crossing, -1)).toArray(RadialHistogram[]::new);
     }
 
-    /** Radius that holds {@code share} of the reflected light, m; empty if so much never crosses the plane. */
-    Optional<Estimate> holding(double share) {
-        OptionalDouble whole = all.radiusHolding(share * reflected);
+    /** Radius that contains {@code share} of the reflected light, m; empty if less than that crosses the plane. */
+    Optional<Estimate> containing(double share) {
+        OptionalDouble whole = all.radiusContaining(share * reflected);
         if (whole.isEmpty() || reflected == 0) {
             return Optional.empty();
         }
         return Optional.of(Replicates.jackknife(
                 n,
                 whole.getAsDouble(),
-                r -> allWithout[r].radiusHolding(share * reflectedWithout[r]).orElse(whole.getAsDouble())));
+                r -> allWithout[r].radiusContaining(share * reflectedWithout[r]).orElse(whole.getAsDouble())));
     }
 }

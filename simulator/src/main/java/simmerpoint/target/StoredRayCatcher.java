@@ -8,48 +8,48 @@ import simmerpoint.pan.Target;
 import simmerpoint.tracing.ReflectedRays;
 
 /**
- * Catches stored rays with a target that may stand elsewhere than when they were cast: its shadow is judged anew, each
- * ray lands once. Quicker than {@link LightCatcher} and noisier. For one thread and one replicate, and for panels that do
- * not hide each other.
+ * Intersects stored rays with a target that may stand elsewhere than when they were cast, and adds the result to a {@link
+ * Tally}. Shading is computed anew; each ray is intersected once. Faster than {@link LightCatcher} and noisier. One instance
+ * per thread and replicate; only for panels that do not block each other.
  *
- * <p>What few rays need (shadow near the pan, wall and lid) is put on lists without a branch that would be guessed wrong,
- * and worked off afterwards (measured: two thirds of the time).
+ * <p>Rays that need the general test (shadow near the pan, wall and lid) are first listed without branches, then processed
+ * (measured: two thirds of the time).
  */
 public final class StoredRayCatcher {
-    /** Rays of one batch at most: what is worked out of them stays in the nearest memory. */
-    public static final int MOST = 512;
+    /** Largest batch: its intermediate results fit into the first-level cache. */
+    public static final int MAX_BATCH = 512;
 
-    /** Keeps the square of a direction's height off zero; nothing beside any other. */
-    private static final float NOT_ZERO = 1e-30f;
+    /** Added to dz² to avoid division by zero; negligible otherwise. */
+    private static final float LEAST_DZ2 = 1e-30f;
 
     private final Tally tally;
     private final Cylinder body;
     private final float radius;
-    private final boolean bare;
+    private final boolean isDisc;
     private final double reflectedShare;
     private final Shadow shadow;
-    private final ReflectedRays.TransformedRays seen = new ReflectedRays.TransformedRays(MOST);
-    /** Sunlight on unshaded mirror points; what of it leaves them is told to the tally. */
-    private final float[] lit = new float[MOST];
+    private final ReflectedRays.TransformedRays transformed = new ReflectedRays.TransformedRays(MAX_BATCH);
+    /** Sunlight on the mirror point, 0 where shaded. Entries of rays that miss are set to 0 later. */
+    private final float[] unshadedWatts = new float[MAX_BATCH];
 
-    private final float[] nearness = new float[MOST];
-    private final float[] x = new float[MOST];
-    private final float[] y = new float[MOST];
-    private final float[] off = new float[MOST];
-    private final float[] reach = new float[MOST];
-    private final float[] toWall = new float[MOST];
-    private final int[] beside = new int[MOST];
-    private final float[] landed = new float[MOST];
-    private final float[] through = new float[MOST];
-    private final int[] list = new int[MOST + 1];
+    private final float[] shadowMargin = new float[MAX_BATCH];
+    private final float[] x = new float[MAX_BATCH];
+    private final float[] y = new float[MAX_BATCH];
+    private final float[] distance = new float[MAX_BATCH];
+    private final float[] rayParameter = new float[MAX_BATCH];
+    private final float[] wallMargin = new float[MAX_BATCH];
+    private final int[] outsideMask = new int[MAX_BATCH];
+    private final float[] caughtWatts = new float[MAX_BATCH];
+    private final float[] crossingWatts = new float[MAX_BATCH];
+    private final int[] pending = new int[MAX_BATCH + 1];
     private final Optional<PanelTally> panels;
 
     /**
-     * Catches for one replicate.
+     * For one replicate.
      *
      * @param target the pan or disc
      * @param sunInTarget direction to the sun's centre, target frame
-     * @param largestSunAngle no sunlight comes from farther off that direction, rad
+     * @param largestSunAngle largest angle of sunlight from that direction, rad
      * @param reflectedShare share of unshaded light that leaves the mirrors as a beam
      * @param tally receives the counts
      * @param panels receives them panel by panel, if wanted
@@ -66,96 +66,102 @@ public final class StoredRayCatcher {
         this.reflectedShare = reflectedShare;
         radius = (float) target.radiusMetres();
         double height = target instanceof Pan pan ? pan.heightMetres() : 0;
-        bare = !(target instanceof Pan);
-        body = new Cylinder(target.radiusMetres(), height, bare);
+        isDisc = !(target instanceof Pan);
+        body = new Cylinder(target.radiusMetres(), height, isDisc);
         shadow = new Shadow(target, sunInTarget, largestSunAngle);
     }
 
-    /** Counts light through hub and gaps, W, of {@code rays} rays in all; their reflected ones come by {@link #take}. */
-    public void begin(long rays, double gapWatts) {
+    /** Adds the light of {@code rays} rays through hub and gaps, W; the rays that met a mirror follow by {@link #add}. */
+    public void addGap(long rays, double gapWatts) {
         tally.rays += rays;
         tally.gap += gapWatts;
     }
 
     /**
-     * Catches a batch.
+     * Adds a batch to the tally.
      *
-     * @param rays at most {@link #MOST}
+     * @param rays at most {@link #MAX_BATCH}
      * @param pose of their frame in the target's
      */
-    public void take(ReflectedRays rays, Pose pose) {
-        seen.from(rays, pose);
+    public void add(ReflectedRays rays, Pose pose) {
+        transformed.transform(rays, pose);
         countMirrors(rays);
-        panels.ifPresent(sums -> sums.countMirrors(rays, lit, reflectedShare));
-        land(rays.count());
-        turnToWall(rays.count());
-        int listed = sort(rays.count());
-        countLanded(rays.count());
+        panels.ifPresent(sums -> sums.addMirrors(rays, unshadedWatts, reflectedShare));
+        intersectPlane(rays.count());
+        computeWallMargins(rays.count());
+        int listed = classify(rays.count());
+        addUnderside(rays.count());
         if (tally.hasMaps()) {
-            tally.map(x, y, off, beside, through, reflectedShare, rays.count());
+            tally.addToMaps(x, y, distance, outsideMask, crossingWatts, reflectedShare, rays.count());
         }
-        meetBody(listed);
-        panels.ifPresent(sums -> sums.countCaught(rays, lit, reflectedShare));
+        intersectBody(listed);
+        panels.ifPresent(sums -> sums.addCaught(rays, unshadedWatts, reflectedShare));
     }
 
     private void countMirrors(ReflectedRays rays) {
-        rays.copyWatts(lit);
+        rays.copyWatts(unshadedWatts);
         double shaded = 0;
         if (shadow.isCast()) {
-            int candidates = nearShadow(rays.count());
+            int candidates = listNearShadow(rays.count());
             for (int k = 0; k < candidates; k++) {
-                shaded += shade(rays, list[k]);
+                shaded += shadedWatts(rays, pending[k]);
             }
         }
-        tally.incident += rays.incident();
+        tally.incident += rays.incidentWatts();
         tally.shaded += shaded;
-        tally.lit += rays.incident() - shaded;
+        tally.unshaded += rays.incidentWatts() - shaded;
     }
 
-    /** Lists the mirror points that the shadow may cover. */
-    private int nearShadow(int n) {
-        shadow.nearness(seen.px, seen.py, seen.pz, n, nearness);
+    /** Lists the mirror points that the shadow may cover; returns their number. */
+    private int listNearShadow(int n) {
+        shadow.margins(transformed.px, transformed.py, transformed.pz, n, shadowMargin);
         int k = 0;
         for (int i = 0; i < n; i++) {
-            list[k] = i;
-            k += 1 + below(nearness[i]);
+            pending[k] = i;
+            k += 1 + negativeMask(shadowMargin[i]);
         }
         return k;
     }
 
-    /** Watts of ray {@code i} if the body keeps the sun off its mirror point, which then reflects nothing; else 0. */
-    private double shade(ReflectedRays rays, int i) {
-        seen.lookAtSun(rays, i);
-        int met = body.meet(seen.px[i], seen.py[i], seen.pz[i], seen.sunX, seen.sunY, seen.sunZ);
-        if (met == Cylinder.NOTHING) {
+    /** Watts of ray {@code i} if the body shades its mirror point, which then reflects nothing; else 0. */
+    private double shadedWatts(ReflectedRays rays, int i) {
+        transformed.loadSunDirection(rays, i);
+        int face = body.intersect(
+                transformed.px[i],
+                transformed.py[i],
+                transformed.pz[i],
+                transformed.sunX,
+                transformed.sunY,
+                transformed.sunZ);
+        if (face == Cylinder.NOTHING) {
             return 0;
         }
-        lit[i] = 0;
+        unshadedWatts[i] = 0;
         return rays.watts(i);
     }
 
-    /** Where the lines of the rays cross the target's plane; far away, but somewhere, for those that run along it. */
-    private void land(int n) {
-        float[] pz = seen.pz;
-        float[] dz = seen.dz;
+    /** Where the lines of the rays cross the target's plane; far away for rays parallel to it. */
+    private void intersectPlane(int n) {
+        float[] pz = transformed.pz;
+        float[] dz = transformed.dz;
         for (int i = 0; i < n; i++) {
-            reach[i] = -pz[i] * dz[i] / (dz[i] * dz[i] + NOT_ZERO);
+            rayParameter[i] = -pz[i] * dz[i] / (dz[i] * dz[i] + LEAST_DZ2);
         }
-        along(seen.px, seen.dx, x, n);
-        along(seen.py, seen.dy, y, n);
+        pointOnRay(transformed.px, transformed.dx, x, n);
+        pointOnRay(transformed.py, transformed.dy, y, n);
         for (int i = 0; i < n; i++) {
-            off[i] = (float) Math.sqrt(x[i] * x[i] + y[i] * y[i]);
-        }
-    }
-
-    private void along(float[] from, float[] direction, float[] to, int n) {
-        for (int i = 0; i < n; i++) {
-            to[i] = from[i] + reach[i] * direction[i];
+            distance[i] = (float) Math.sqrt(x[i] * x[i] + y[i] * y[i]);
         }
     }
 
-    /** All bits set where {@code a} is below zero, else none: a comparison without a branch to be guessed. */
-    private static int below(float a) {
+    private void pointOnRay(float[] from, float[] direction, float[] to, int n) {
+        for (int i = 0; i < n; i++) {
+            to[i] = from[i] + rayParameter[i] * direction[i];
+        }
+    }
+
+    /** All bits set where {@code a} is below zero, else none: a comparison without a branch. */
+    private static int negativeMask(float a) {
         return Float.floatToRawIntBits(a) >> 31;
     }
 
@@ -163,53 +169,56 @@ public final class StoredRayCatcher {
         return Float.intBitsToFloat(Float.floatToRawIntBits(a) & mask);
     }
 
-    /** For each ray: below zero if it may still meet the wall after it has crossed the plane beside the underside. */
-    private void turnToWall(int n) {
-        float[] dx = seen.dx;
-        float[] dy = seen.dy;
+    /** For each ray: below zero if it may meet the wall after it has crossed the plane outside the underside. */
+    private void computeWallMargins(int n) {
+        float[] dx = transformed.dx;
+        float[] dy = transformed.dy;
         float radius2 = radius * radius;
         for (int i = 0; i < n; i++) {
             float inward = x[i] * dx[i] + y[i] * dy[i];
-            float across2 = inward * inward - (dx[i] * dx[i] + dy[i] * dy[i]) * (off[i] * off[i] - radius2);
-            toWall[i] = bare ? 1 : Math.max(inward, -across2);
+            float across2 = inward * inward - (dx[i] * dx[i] + dy[i] * dy[i]) * (distance[i] * distance[i] - radius2);
+            wallMargin[i] = isDisc ? 1 : Math.max(inward, -across2);
         }
     }
 
-    /** Sorts out what crosses the plane from below, what lands there, what goes past, and lists what may meet more. */
-    private int sort(int n) {
-        float[] pz = seen.pz;
-        float[] dz = seen.dz;
+    /**
+     * Separates rays that hit the underside, rays that miss, and rays that need the general test. Lists the latter and
+     * returns their number.
+     */
+    private int classify(int n) {
+        float[] pz = transformed.pz;
+        float[] dz = transformed.dz;
         int k = 0;
         double missed = 0;
         for (int i = 0; i < n; i++) {
-            int crosses = below(pz[i]) & below(0 - dz[i]);
-            beside[i] = below(radius - off[i]);
-            int caught = crosses & ~beside[i];
-            int past = crosses & beside[i] & ~below(toWall[i]);
-            through[i] = masked(lit[i], crosses);
-            landed[i] = masked(lit[i], caught);
-            list[k] = i;
+            int crosses = negativeMask(pz[i]) & negativeMask(0 - dz[i]);
+            outsideMask[i] = negativeMask(radius - distance[i]);
+            int caught = crosses & ~outsideMask[i];
+            int past = crosses & outsideMask[i] & ~negativeMask(wallMargin[i]);
+            crossingWatts[i] = masked(unshadedWatts[i], crosses);
+            caughtWatts[i] = masked(unshadedWatts[i], caught);
+            pending[k] = i;
             k += 1 + (caught | past);
-            missed += masked(lit[i], past);
-            lit[i] = masked(lit[i], ~past);
+            missed += masked(unshadedWatts[i], past);
+            unshadedWatts[i] = masked(unshadedWatts[i], ~past);
         }
         tally.missed += missed * reflectedShare;
         return k;
     }
 
-    private void countLanded(int n) {
-        double slant = 0;
+    private void addUnderside(int n) {
+        double cosineWeightedWatts = 0;
         double underside = 0;
         double mx = 0;
         double my = 0;
         double mxx = 0;
         double mxy = 0;
         double myy = 0;
-        float[] dz = seen.dz;
+        float[] dz = transformed.dz;
         for (int i = 0; i < n; i++) {
-            double w = landed[i];
+            double w = caughtWatts[i];
             underside += w;
-            slant += w * dz[i];
+            cosineWeightedWatts += w * dz[i];
             double wx = w * x[i];
             double wy = w * y[i];
             mx += wx;
@@ -219,7 +228,7 @@ public final class StoredRayCatcher {
             myy += wy * y[i];
         }
         tally.underside += underside * reflectedShare;
-        tally.undersideSlant += slant * reflectedShare;
+        tally.undersideCosineWeightedWatts += cosineWeightedWatts * reflectedShare;
         tally.moments[0] += mx * reflectedShare;
         tally.moments[1] += my * reflectedShare;
         tally.moments[2] += mxx * reflectedShare;
@@ -227,18 +236,31 @@ public final class StoredRayCatcher {
         tally.moments[4] += myy * reflectedShare;
     }
 
-    private void meetBody(int listed) {
+    private void intersectBody(int listed) {
         for (int k = 0; k < listed; k++) {
-            int i = list[k];
-            int met = bare ? Cylinder.NOTHING : meet(i);
-            tally.hit(body, met, seen.dx[i], seen.dy[i], seen.dz[i], 1, lit[i] * reflectedShare);
-            if (met == Cylinder.NOTHING) {
-                lit[i] = 0;
+            int i = pending[k];
+            int face = isDisc ? Cylinder.NOTHING : intersect(i);
+            tally.addBodyHit(
+                    body,
+                    face,
+                    transformed.dx[i],
+                    transformed.dy[i],
+                    transformed.dz[i],
+                    1,
+                    unshadedWatts[i] * reflectedShare);
+            if (face == Cylinder.NOTHING) {
+                unshadedWatts[i] = 0;
             }
         }
     }
 
-    private int meet(int i) {
-        return body.meet(seen.px[i], seen.py[i], seen.pz[i], seen.dx[i], seen.dy[i], seen.dz[i]);
+    private int intersect(int i) {
+        return body.intersect(
+                transformed.px[i],
+                transformed.py[i],
+                transformed.pz[i],
+                transformed.dx[i],
+                transformed.dy[i],
+                transformed.dz[i]);
     }
 }

@@ -1,31 +1,31 @@
 package simmerpoint.target;
 
 /**
- * The part of a straight walk q(κ) = q + κ·w, in the plane z = 0, that lies in a disc or in the shadow-like outline of an
- * upright cylinder. Kept in {@link #low} and {@link #high}; empty if low is not below high. For one thread.
+ * The interval of κ in which the point q + κ·w of the plane z = 0 lies in a disc or in the projected outline of an upright
+ * cylinder. Held in {@link #low} and {@link #high}; empty if low is not below high. Not thread-safe.
  */
 final class SweepInterval {
     double low;
     double high;
 
-    private void none() {
+    private void clear() {
         low = Double.POSITIVE_INFINITY;
         high = Double.NEGATIVE_INFINITY;
     }
 
-    private void everything() {
+    private void setToAll() {
         low = Double.NEGATIVE_INFINITY;
         high = Double.POSITIVE_INFINITY;
     }
 
-    private void widen(double from, double to) {
+    private void include(double from, double to) {
         low = Math.min(low, from);
         high = Math.max(high, to);
     }
 
-    /** Within the disc of radius² {@code r2} about (mx, my). */
-    void inDisc(double qx, double qy, double wx, double wy, double mx, double my, double r2) {
-        none();
+    /** Sets the interval within the disc of radius² {@code r2} about (mx, my). */
+    void setToDisc(double qx, double qy, double wx, double wy, double mx, double my, double r2) {
+        clear();
         addDisc(qx - mx, qy - my, wx, wy, r2);
     }
 
@@ -35,23 +35,23 @@ final class SweepInterval {
         double c = qx * qx + qy * qy - r2;
         if (a == 0) {
             if (c <= 0) {
-                everything();
+                setToAll();
             }
             return;
         }
         double root2 = b * b - a * c;
         if (root2 > 0) {
             double root = Math.sqrt(root2);
-            widen((-b - root) / a, (root - b) / a);
+            include((-b - root) / a, (root - b) / a);
         }
     }
 
     /**
-     * Within the convex outline of the two discs of radius² {@code r2} about the origin and about (mx, my): what a
-     * cylinder covers of the plane of its underside when seen along a slanting ray.
+     * Sets the interval within the convex hull of the two discs of radius² {@code r2} about the origin and about (mx, my):
+     * the oblique projection of a cylinder onto the plane of its underside.
      */
-    void inOutline(double qx, double qy, double wx, double wy, double mx, double my, double r2) {
-        inDisc(qx, qy, wx, wy, 0, 0, r2);
+    void setToOutline(double qx, double qy, double wx, double wy, double mx, double my, double r2) {
+        setToDisc(qx, qy, wx, wy, 0, 0, r2);
         addDisc(qx - mx, qy - my, wx, wy, r2);
         double m2 = mx * mx + my * my;
         if (m2 > 0) {
@@ -81,7 +81,7 @@ final class SweepInterval {
             return;
         }
         if (from < to) {
-            widen(from, to);
+            include(from, to);
         }
     }
 }

@@ -1,8 +1,8 @@
 package simmerpoint.target;
 
 /**
- * What one replicate counted: plain sums over its rays, to be divided by their number. Watts of light before the mirror
- * for outline, gap, incident, shaded, lit; of reflected light for the rest.
+ * Sums over the rays of one replicate, to be divided by the number of rays. Watts of light before the mirror for gap,
+ * incident, shaded, unshaded; of reflected light for the rest.
  */
 final class Tally {
     final TargetGrids grids;
@@ -11,7 +11,7 @@ final class Tally {
     double gap;
     double incident;
     double shaded;
-    double lit;
+    double unshaded;
     double missed;
     double underside;
     double wall;
@@ -20,17 +20,17 @@ final class Tally {
     final double[] moments = new double[5];
 
     /** Σ watts × cosine of incidence on underside, wall and lid. */
-    double undersideSlant;
+    double undersideCosineWeightedWatts;
 
-    double wallSlant;
-    double lidSlant;
+    double wallCosineWeightedWatts;
+    double lidCosineWeightedWatts;
 
-    /** Null where no maps are wanted, as the maps are then empty. */
+    /** Null where no maps are wanted; the maps are then empty. */
     final RadialHistogram crossing;
 
     /**
-     * Cells of the plane: first all of them with what lands on underside or disc, then all of them again with what passes
-     * beside it, then a spare one for what is in neither. One array, so that no branch has to choose.
+     * Cells of the plane three times in one array, so that indexing needs no branch: all cells for light on underside or
+     * disc, all cells for light that passes outside it, one spare cell for light beyond the grid.
      */
     final double[] planeMap;
 
@@ -50,8 +50,8 @@ final class Tally {
         return underside + wall + lid;
     }
 
-    /** Light that reaches the plane of underside or disc from the dish's side. */
-    void cross(double x, double y, double radius, boolean inside, double watts) {
+    /** Adds light that crosses the plane of underside or disc from the dish's side. */
+    void addCrossing(double x, double y, double radius, boolean inside, double watts) {
         if (inside) {
             underside += watts;
             moments[0] += watts * x;
@@ -60,11 +60,10 @@ final class Tally {
             moments[3] += watts * x * y;
             moments[4] += watts * y * y;
         }
-        map(x, y, radius, inside, watts);
+        addToMaps(x, y, radius, inside, watts);
     }
 
-    /** Light that reaches the plane of underside or disc from the dish's side, into the maps alone, if there are any. */
-    void map(double x, double y, double radius, boolean inside, double watts) {
+    private void addToMaps(double x, double y, double radius, boolean inside, double watts) {
         if (!maps) {
             return;
         }
@@ -76,17 +75,17 @@ final class Tally {
     }
 
     /**
-     * The same for {@code n} rays at a stroke; there must be maps.
+     * Adds {@code n} rays that cross the plane to the maps; only if {@link #hasMaps}.
      *
-     * @param beside all bits set for what lands beside the target, else none
+     * @param outsideMask all bits set for rays that pass outside the target, else none
      * @param watts of each ray, 0 where it does not cross
-     * @param share of them that counts
+     * @param share factor on all watts
      */
-    void map(float[] x, float[] y, float[] radius, int[] beside, float[] watts, double share, int n) {
+    void addToMaps(float[] x, float[] y, float[] radius, int[] outsideMask, float[] watts, double share, int n) {
         Grid plane = grids.plane();
         int cells = plane.cells();
         for (int i = 0; i < n; i++) {
-            int cell = plane.cellOrBeyond(x[i], y[i]) + (cells & beside[i]);
+            int cell = plane.cellOrOutside(x[i], y[i]) + (cells & outsideMask[i]);
             planeMap[Math.min(2 * cells, cell)] += watts[i] * share;
         }
         crossing.add(radius, watts, share, n);
@@ -97,26 +96,25 @@ final class Tally {
     }
 
     /**
-     * Light that meets wall, lid or nothing of {@code body}; the underside is counted as it crosses its plane.
+     * Adds light to wall, lid or missed; light on the underside is added by {@link #addCrossing}.
      *
-     * @param met what the body said
-     * @param perLength 1 ÷ length of (dx, dy, dz)
+     * @param face result of {@link Cylinder#intersect}
+     * @param inverseLength 1 ÷ length of (dx, dy, dz)
      */
-    void hit(Cylinder body, int met, double dx, double dy, double dz, double perLength, double watts) {
-        if (met == Cylinder.NOTHING) {
+    void addBodyHit(Cylinder body, int face, double dx, double dy, double dz, double inverseLength, double watts) {
+        if (face == Cylinder.NOTHING) {
             missed += watts;
-        } else if (met == Cylinder.WALL) {
-            double inward = -(body.x * dx + body.y * dy) / grids.radius() * perLength;
-            hitWall(body.x, body.y, body.z, inward, watts);
-        } else if (met == Cylinder.LID) {
-            hitLid(body.x, body.y, -dz * perLength, watts);
+        } else if (face == Cylinder.WALL) {
+            double inward = -(body.x * dx + body.y * dy) / grids.radius() * inverseLength;
+            addWallHit(body.x, body.y, body.z, inward, watts);
+        } else if (face == Cylinder.LID) {
+            addLidHit(body.x, body.y, -dz * inverseLength, watts);
         }
     }
 
-    /** Light on the wall at (x, y, z), at the given cosine of incidence. */
-    void hitWall(double x, double y, double z, double cosine, double watts) {
+    void addWallHit(double x, double y, double z, double cosine, double watts) {
         wall += watts;
-        wallSlant += watts * cosine;
+        wallCosineWeightedWatts += watts * cosine;
         Grid grid = grids.wall();
         double angle = Math.atan2(y, x);
         double along = (angle < 0 ? angle + 2 * Math.PI : angle) * grids.radius();
@@ -125,10 +123,9 @@ final class Tally {
         wallMap[j * grid.columns() + i] += watts;
     }
 
-    /** Light on the lid at (x, y), at the given cosine of incidence. */
-    void hitLid(double x, double y, double cosine, double watts) {
+    private void addLidHit(double x, double y, double cosine, double watts) {
         lid += watts;
-        lidSlant += watts * cosine;
+        lidCosineWeightedWatts += watts * cosine;
         if (!maps) {
             return;
         }

@@ -8,26 +8,26 @@ import simmerpoint.pan.Target;
 import simmerpoint.sampling.Estimate;
 import simmerpoint.sampling.Replicates;
 
-/** Turns the tallies of independent replicates into ledger, spot figures and flux maps with standard errors. */
+/** Ledger, spot figures and flux maps, with standard errors, from the tallies of independent replicates. */
 public final class TallyStatistics {
     private final List<Tally> tallies;
     private final Mirror mirror;
     private final Target target;
     private final double beam;
-    private final double direct;
-    private final double perRay;
+    private final double directWatts;
+    private final double inverseRays;
 
-    TallyStatistics(List<Tally> tallies, Mirror mirror, Target target, double beam, double direct) {
+    TallyStatistics(List<Tally> tallies, Mirror mirror, Target target, double beam, double directWatts) {
         this.tallies = tallies;
         this.mirror = mirror;
         this.target = target;
         this.beam = beam;
-        this.direct = direct;
-        perRay = 1.0 / tallies.get(0).rays;
+        this.directWatts = directWatts;
+        inverseRays = 1.0 / tallies.get(0).rays;
     }
 
     private Estimate mean(ToDoubleFunction<Tally> value) {
-        return Replicates.mean(tallies.size(), r -> value.applyAsDouble(tallies.get(r)) * perRay);
+        return Replicates.mean(tallies.size(), r -> value.applyAsDouble(tallies.get(r)) * inverseRays);
     }
 
     private double sum(ToDoubleFunction<Tally> value) {
@@ -35,8 +35,8 @@ public final class TallyStatistics {
     }
 
     /** Sunlight straight from the sun onto lid and wall, W. */
-    public double direct() {
-        return direct;
+    public double directWatts() {
+        return directWatts;
     }
 
     /** Rays of all replicates together. */
@@ -44,39 +44,39 @@ public final class TallyStatistics {
         return tallies.stream().mapToLong(t -> t.rays).sum();
     }
 
-    /** Caught watts of each replicate: what two scenarios cast with one seed are compared by. */
+    /** Caught watts of each replicate, for paired comparison of scenarios with the same seed. */
     public double[] caughtByReplicate() {
-        return tallies.stream().mapToDouble(t -> t.caught() * perRay).toArray();
+        return tallies.stream().mapToDouble(t -> t.caught() * inverseRays).toArray();
     }
 
-    /** Caught watts: the figure whose standard error a wanted precision is held against. */
+    /** Caught watts. */
     public Estimate caught() {
         return mean(Tally::caught);
     }
 
     /**
-     * Where the light went.
+     * The ledger.
      *
-     * @param absorbedShare share of caught and direct light that the target takes up, 0 to 1
+     * @param absorbedShare share of caught and direct light that the target absorbs, 0 to 1
      */
     public Ledger ledger(double absorbedShare) {
-        Estimate lit = mean(t -> t.lit);
+        Estimate unshaded = mean(t -> t.unshaded);
         Estimate caught = caught();
         return new Ledger(
                 mean(t -> t.gap + t.incident),
                 mean(t -> t.gap),
                 mean(t -> t.incident),
                 mean(t -> t.shaded),
-                lit.times(mirror.lostShare()),
-                lit.times(mirror.scatteredShare()),
-                lit.times(mirror.reflectedShare()),
+                unshaded.times(mirror.lostShare()),
+                unshaded.times(mirror.scatteredShare()),
+                unshaded.times(mirror.reflectedShare()),
                 mean(t -> t.missed),
                 mean(t -> t.underside),
                 mean(t -> t.wall),
                 mean(t -> t.lid),
                 caught,
-                Estimate.exact(direct),
-                new Estimate(absorbedShare * (caught.value() + direct), absorbedShare * caught.standardError()));
+                Estimate.exact(directWatts),
+                new Estimate(absorbedShare * (caught.value() + directWatts), absorbedShare * caught.standardError()));
     }
 
     /** Ratio of two sums over all replicates, with its jackknife error; 0 where the lower sum is 0. */
@@ -93,7 +93,7 @@ public final class TallyStatistics {
         return b > 0 ? a / b : 0;
     }
 
-    /** The spot figures; not of a catch for watts alone. */
+    /** The spot figures; not available for {@link TargetScene#forWatts}. */
     public Spot spot() {
         double reflectedShare = mirror.reflectedShare();
         double area = Math.PI * target.radiusMetres() * target.radiusMetres();
@@ -101,7 +101,7 @@ public final class TallyStatistics {
         PeakSearch.Peak peak = new PeakSearch(grids).find(tallies);
         SpotRadii radii = new SpotRadii(tallies, reflectedShare);
         return new Spot(
-                ratio(Tally::caught, t -> t.lit * reflectedShare),
+                ratio(Tally::caught, t -> t.unshaded * reflectedShare),
                 mean(t -> t.underside).times(1 / (area * beam)),
                 Evenness.of(tallies),
                 peak.flux(),
@@ -110,9 +110,9 @@ public final class TallyStatistics {
                 peak.y(),
                 ratio(t -> t.moments[0], t -> t.underside),
                 ratio(t -> t.moments[1], t -> t.underside),
-                radii.holding(0.50),
-                radii.holding(0.90),
-                radii.holding(0.95),
+                radii.containing(0.50),
+                radii.containing(0.90),
+                radii.containing(0.95),
                 ellipse());
     }
 
@@ -130,29 +130,29 @@ public final class TallyStatistics {
     }
 
     /** Caught light by face. */
-    public CaughtByFace faces() {
+    public CaughtByFace caughtByFace() {
         Grid wall = tallies.get(0).grids.wall();
         double[] bands = new double[wall == null ? 0 : wall.rows()];
         for (Tally t : tallies) {
             for (int c = 0; c < t.wallMap.length; c++) {
-                bands[c / wall.columns()] += t.wallMap[c] * perRay / tallies.size();
+                bands[c / wall.columns()] += t.wallMap[c] * inverseRays / tallies.size();
             }
         }
         return new CaughtByFace(
                 mean(t -> t.underside).value(),
-                cosine(t -> t.undersideSlant, t -> t.underside),
+                cosine(t -> t.undersideCosineWeightedWatts, t -> t.underside),
                 bands,
-                cosine(t -> t.wallSlant, t -> t.wall),
+                cosine(t -> t.wallCosineWeightedWatts, t -> t.wall),
                 mean(t -> t.lid).value(),
-                cosine(t -> t.lidSlant, t -> t.lid));
+                cosine(t -> t.lidCosineWeightedWatts, t -> t.lid));
     }
 
-    private double cosine(ToDoubleFunction<Tally> slant, ToDoubleFunction<Tally> watts) {
+    private double cosine(ToDoubleFunction<Tally> cosineWeightedWatts, ToDoubleFunction<Tally> watts) {
         double light = sum(watts);
-        return light > 0 ? Math.max(0, Math.min(1, sum(slant) / light)) : 1;
+        return light > 0 ? Math.max(0, Math.min(1, sum(cosineWeightedWatts) / light)) : 1;
     }
 
-    /** The flux maps; not of a catch for watts alone. */
+    /** The flux maps; not available for {@link TargetScene#forWatts}. */
     public FluxMaps maps() {
         TargetGrids grids = tallies.get(0).grids;
         FluxMap caught = FluxMapBuilder.of(grids.plane(), tallies, t -> t.planeMap);

@@ -16,7 +16,7 @@ record TargetGrids(double radius, double peakDiscRadius, Grid plane, Grid wall, 
     /** The peak disc is never larger than the target nor smaller than this share of its radius. */
     private static final double LEAST_PEAK_SHARE = 0.02;
 
-    /** Nothing but what watts need: bands of the wall, which the water line parts. */
+    /** For watts by face alone: only bands of the wall, to separate its parts below and above the water line. */
     static TargetGrids forWatts(Target target) {
         double radius = target.radiusMetres();
         Grid wall = target instanceof Pan pan ? Grid.ofWallBands(radius, pan.heightMetres()) : null;

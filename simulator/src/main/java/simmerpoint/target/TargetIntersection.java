@@ -5,24 +5,24 @@ import simmerpoint.geometry.Vec;
 import simmerpoint.pan.Pan;
 import simmerpoint.pan.Target;
 
-/** Where single rays end on a target, for drawings. */
+/** Where single rays hit a target, for drawings. */
 public final class TargetIntersection {
     private final Cylinder body;
 
-    /** Of a pan or a bare disc. */
+    /** For a pan or a bare disc. */
     public TargetIntersection(Target target) {
         double height = target instanceof Pan pan ? pan.heightMetres() : 0;
         body = new Cylinder(target.radiusMetres(), height, !(target instanceof Pan));
     }
 
     /**
-     * How far a ray goes until the target stops it; empty if it goes past.
+     * Distance from {@code from} to the target along a ray, m; empty if the ray misses it.
      *
-     * @param from where it begins, target frame, m
+     * @param from start of the ray, target frame, m
      * @param direction unit
      */
-    public OptionalDouble reach(Vec from, Vec direction) {
-        int met = body.meet(from.x(), from.y(), from.z(), direction.x(), direction.y(), direction.z());
-        return met == Cylinder.NOTHING ? OptionalDouble.empty() : OptionalDouble.of(body.reach);
+    public OptionalDouble distance(Vec from, Vec direction) {
+        int face = body.intersect(from.x(), from.y(), from.z(), direction.x(), direction.y(), direction.z());
+        return face == Cylinder.NOTHING ? OptionalDouble.empty() : OptionalDouble.of(body.rayParameter);
     }
 }

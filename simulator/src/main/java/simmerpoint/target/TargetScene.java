@@ -2,6 +2,7 @@ package simmerpoint.target;
 
 import java.util.List;
 import java.util.Optional;
+import simmerpoint.dish.built.BuiltDish;
 import simmerpoint.dish.mirror.Mirror;
 import simmerpoint.geometry.Direction;
 import simmerpoint.pan.Pan;
@@ -10,7 +11,7 @@ import simmerpoint.setup.Setup;
 import simmerpoint.sun.Sunlight;
 import simmerpoint.tracing.LightCaster;
 
-/** What every replicate of one trace shares on the target's side. Immutable. */
+/** A target with sun and mirror as one trace sees them, shared by all replicates. Immutable. */
 public final class TargetScene {
     private final Target target;
     private final Direction sun;
@@ -24,11 +25,11 @@ public final class TargetScene {
      * @param target the pan or disc
      * @param setup where it stands
      * @param sunlight the sun
-     * @param mirror what covers the dish
+     * @param dish as it was built: its mirrors keep part of the light
      * @param peakDiscRadius asked radius of the peak disc, m; kept between a fiftieth of the target's radius and all of it
      */
-    public TargetScene(Target target, Setup setup, Sunlight sunlight, Mirror mirror, double peakDiscRadius) {
-        this(target, setup, sunlight, mirror, TargetGrids.of(target, peakDiscRadius));
+    public TargetScene(Target target, Setup setup, Sunlight sunlight, BuiltDish dish, double peakDiscRadius) {
+        this(target, setup, sunlight, dish.mirror(), TargetGrids.of(target, peakDiscRadius));
     }
 
     private TargetScene(Target target, Setup setup, Sunlight sunlight, Mirror mirror, TargetGrids grids) {
@@ -39,21 +40,21 @@ public final class TargetScene {
         this.grids = grids;
     }
 
-    /** For watts by face alone: {@link TallyStatistics} then has neither maps nor spot. */
-    public static TargetScene forWatts(Target target, Setup setup, Sunlight sunlight, Mirror mirror) {
-        return new TargetScene(target, setup, sunlight, mirror, TargetGrids.forWatts(target));
+    /** For watts by face alone; {@link TallyStatistics} then has neither maps nor spot. */
+    public static TargetScene forWatts(Target target, Setup setup, Sunlight sunlight, BuiltDish dish) {
+        return new TargetScene(target, setup, sunlight, dish.mirror(), TargetGrids.forWatts(target));
     }
 
-    /** What one replicate has caught so far. For one thread at a time. */
+    /** The tally of one replicate. Not thread-safe. */
     public final class Replicate {
         private final Tally tally = new Tally(grids);
 
-        /** A catcher of batches of {@code batch} rays that adds to this replicate. */
+        /** A catcher for batches of {@code batch} rays that adds to this replicate. */
         public LightCatcher catcher(LightCaster caster, int batch) {
             return catcher(caster, batch, Optional.empty());
         }
 
-        /** A catcher of batches that adds to this replicate and to what each panel has sent and landed. */
+        /** A catcher for batches that adds to this replicate and to the tally by panel. */
         public LightCatcher catcher(LightCaster caster, int batch, PanelTally panels) {
             return catcher(caster, batch, Optional.of(panels));
         }
@@ -63,17 +64,17 @@ public final class TargetScene {
             return new LightCatcher(target, sun.vec(), sunAngle, mirror.reflectedShare(), caster, batch, tally, panels);
         }
 
-        /** A catcher of stored rays that adds to this replicate. */
-        public StoredRayCatcher rayCatcher() {
-            return rayCatcher(Optional.empty());
+        /** A catcher for stored rays that adds to this replicate. */
+        public StoredRayCatcher storedRayCatcher() {
+            return storedRayCatcher(Optional.empty());
         }
 
-        /** A catcher of stored rays that adds to this replicate and to what each panel has sent and landed. */
-        public StoredRayCatcher rayCatcher(PanelTally panels) {
-            return rayCatcher(Optional.of(panels));
+        /** A catcher for stored rays that adds to this replicate and to the tally by panel. */
+        public StoredRayCatcher storedRayCatcher(PanelTally panels) {
+            return storedRayCatcher(Optional.of(panels));
         }
 
-        private StoredRayCatcher rayCatcher(Optional<PanelTally> panels) {
+        private StoredRayCatcher storedRayCatcher(Optional<PanelTally> panels) {
             return new StoredRayCatcher(
                     target, sun.vec(), sunlight.shape().largestAngle(), mirror.reflectedShare(), tally, panels);
         }
@@ -83,8 +84,8 @@ public final class TargetScene {
         }
     }
 
-    /** The figures behind all replicates together, each of which has traced equally many rays. */
-    public TallyStatistics figures(List<Replicate> replicates) {
+    /** Statistics over the replicates, which must have traced equally many rays. */
+    public TallyStatistics statistics(List<Replicate> replicates) {
         double direct = target instanceof Pan pan ? sunlight.beamWattsPerSquareMetre() * Setup.silhouette(pan, sun) : 0;
         return new TallyStatistics(
                 replicates.stream().map(Replicate::tally).toList(),

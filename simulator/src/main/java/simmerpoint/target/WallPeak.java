@@ -1,9 +1,9 @@
 package simmerpoint.target;
 
 /**
- * The hottest place of a wall as its map shows it: three cells side by side, less one standard error. The largest single cell
- * would be biased high, the more the fewer rays there are; a square of cells would be biased low, since light on a wall falls
- * off within a centimetre or two of its lower edge. Whatever says how hot a wall in a picture gets, says this.
+ * Peak flux of a wall: three adjacent cells of one row, less one standard error. The largest single cell would be biased
+ * high, the more so the fewer rays there are; a square of cells would be biased low, since light on a wall falls off within
+ * a centimetre or two of its lower edge. All texts and pictures use this figure.
  */
 public final class WallPeak {
     private static final int CELLS = 3;

@@ -1,8 +1,8 @@
 package simmerpoint.tracing;
 
 /**
- * Sums of products over whole arrays. Each loop has one result, since the compiler of Java 17 turns such loops, and not
- * those with several results, into vector instructions (measured: a third of the time).
+ * Sums of products over whole arrays. Each loop writes one array: the compiler of Java 17 vectorises such loops, but not
+ * loops with several results (measured: a third of the time).
  */
 final class ArrayKernels {
     private ArrayKernels() {}

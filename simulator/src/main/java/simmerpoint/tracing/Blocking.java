@@ -8,11 +8,11 @@ import simmerpoint.geometry.TriangleTree;
 import simmerpoint.geometry.Vec;
 
 /**
- * Panels that hide each other, from the sun or from the target. Whether that can happen is decided once per dish, by
- * {@link MirrorSurface#blockingPanels()}; where it can, every ray is tested against a tree of the panels.
+ * Panels that shade each other from the sun or block each other's reflected light. Whether that can happen is decided once
+ * per dish, by {@link MirrorSurface#blockingPanels()}; if so, every ray is tested against a tree of the panels.
  */
 public final class Blocking {
-    /** Rays start this share of the tree's reach away from their mirror point, so that rounding finds no false hit. */
+    /** Rays start at this ray parameter, so that rounding gives no false hit near their own mirror point. */
     private static final double CLEARANCE = 1e-9;
 
     private static final double FAR = 1e6;
@@ -25,11 +25,11 @@ public final class Blocking {
 
     static Blocking of(MirrorSurface surface, Pose dishInTarget) {
         Optional<PanelTriangles> panels = surface.blockingPanels();
-        return new Blocking(panels.map(p -> new TriangleTree(moved(p.corners(), dishInTarget), p.owners()))
+        return new Blocking(panels.map(p -> new TriangleTree(transformed(p.corners(), dishInTarget), p.owners()))
                 .orElse(null));
     }
 
-    private static double[] moved(double[] corners, Pose pose) {
+    private static double[] transformed(double[] corners, Pose pose) {
         double[] out = new double[corners.length];
         for (int i = 0; i < corners.length; i += 3) {
             Vec v = pose.toParent(new Vec(corners[i], corners[i + 1], corners[i + 2]));
@@ -40,7 +40,7 @@ public final class Blocking {
         return out;
     }
 
-    /** Whether any panel of this dish can hide another. */
+    /** Whether any panel of this dish can block another. */
     public boolean possible() {
         return tree != null;
     }
@@ -50,15 +50,15 @@ public final class Blocking {
         return new Test();
     }
 
-    /** Tests rays of one thread. */
+    /** Tests rays. Not thread-safe. */
     public final class Test {
         private final TriangleTree.Query query = tree == null ? null : tree.new Query();
 
-        /** Takes the watts from mirror points that another panel hides from the sun. */
-        void dropHidden(LightBatch light) {
+        /** Sets the watts of mirror points to 0 that another panel shades from the sun. */
+        void removeShaded(LightBatch light) {
             for (int i = 0; i < light.capacity; i++) {
                 if (light.watts[i] > 0 && light.panel[i] >= 0) {
-                    boolean hidden = query.meets(
+                    boolean shaded = query.anyHit(
                             light.px[i],
                             light.py[i],
                             light.pz[i],
@@ -68,17 +68,18 @@ public final class Blocking {
                             CLEARANCE,
                             FAR,
                             light.panel[i]);
-                    light.watts[i] = hidden ? 0 : light.watts[i];
+                    light.watts[i] = shaded ? 0 : light.watts[i];
                 }
             }
         }
 
         /**
-         * Whether another panel stops ray {@code i} within {@code reach} lengths of the direction (dx, dy, dz).
+         * Whether another panel blocks ray {@code i} along (dx, dy, dz) before the ray parameter {@code limit}.
          */
-        public boolean stops(LightBatch light, int i, double dx, double dy, double dz, double reach) {
+        public boolean blocks(LightBatch light, int i, double dx, double dy, double dz, double limit) {
             return query != null
-                    && query.meets(light.px[i], light.py[i], light.pz[i], dx, dy, dz, CLEARANCE, reach, light.panel[i]);
+                    && query.anyHit(
+                            light.px[i], light.py[i], light.pz[i], dx, dy, dz, CLEARANCE, limit, light.panel[i]);
         }
     }
 }

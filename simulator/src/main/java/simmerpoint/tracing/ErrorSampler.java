@@ -2,35 +2,35 @@ package simmerpoint.tracing;
 
 import simmerpoint.sampling.FastSignedRayleigh;
 
-/** One error for each ray of a batch, drawn from all of its law, and where the ray then goes; owned by one thread. */
+/** Samples one mirror error for each ray of a batch and reflects the ray. Not thread-safe. */
 public final class ErrorSampler {
-    private final ReflectedDirections out;
+    private final ReflectedDirections directions;
     private final int[] line;
-    private final double[] rho;
+    private final double[] radius;
     private final double[] scratch;
 
-    /** Room for {@code n} rays. */
+    /** For batches of {@code n} rays. */
     public ErrorSampler(int n) {
-        out = new ReflectedDirections(n);
+        directions = new ReflectedDirections(n);
         line = new int[n];
-        rho = new double[n];
+        radius = new double[n];
         scratch = new double[n];
     }
 
-    /** Where the rays of a batch go; the same object is filled anew every time. */
-    public ReflectedDirections of(LightBatch light) {
+    /** Reflected directions of a batch; the same object is filled every time. */
+    public ReflectedDirections sample(LightBatch light) {
         int n = light.capacity;
         for (int i = 0; i < n; i++) {
-            double v = 2 * light.draw[i];
+            double v = 2 * light.errorSample[i];
             line[i] = (int) v;
-            rho[i] = v - line[i];
+            radius[i] = v - line[i];
         }
-        FastSignedRayleigh.inverse(rho, n, scratch);
+        FastSignedRayleigh.inverse(radius, n, scratch);
         for (int i = 0; i < n; i++) {
-            out.tiltIn[i] = rho[i] * light.tiltIn[i + line[i] * n];
-            out.tiltAcross[i] = rho[i] * light.tiltAcross[i + line[i] * n];
+            directions.tiltInPlane[i] = radius[i] * light.tiltInPlane[i + line[i] * n];
+            directions.tiltAcross[i] = radius[i] * light.tiltAcross[i + line[i] * n];
         }
-        out.reflect(light);
-        return out;
+        directions.reflect(light);
+        return directions;
     }
 }

@@ -4,11 +4,11 @@ import simmerpoint.geometry.Pose;
 import simmerpoint.geometry.Vec;
 
 /**
- * A batch of sunlight on the mirrors, in the target frame, one array per component; owned by one thread.
+ * A batch of sunlight on the mirrors, in the target frame, one array per component. Not thread-safe.
  *
  * <p>The mirror's random errors (slope error, beam spread, jitter) are a two-dimensional Gaussian tilt of the normal,
- * kept as two lines through its middle, square to each other. At signed radius ρ along line l (0 or 1) the tilt is
- * τ = ρ·(tiltIn, tiltAcross)[l·capacity + i], in the plane of incidence and across it, and ρ follows {@link
+ * stored as two orthogonal lines through its centre. At signed radius ρ along line l (0 or 1) the tilt is
+ * τ = ρ·(tiltInPlane, tiltAcross)[l·capacity + i], in the plane of incidence and across it, and ρ follows {@link
  * simmerpoint.sampling.FastSignedRayleigh}. With n the normal, s the direction to the sun, c = n × s, the ray leaves along
  *
  * <pre>A·n + B·s + C·c   (not of length 1)
@@ -20,7 +20,7 @@ import simmerpoint.geometry.Vec;
  * n·cos i)/sin i + τ_across·c/sin i).
  */
 public final class LightBatch {
-    /** Room for rays; also the distance between the two lines in {@link #tiltIn} and {@link #tiltAcross}. */
+    /** Number of rays; also the offset of line 1 in {@link #tiltInPlane} and {@link #tiltAcross}. */
     public final int capacity;
     /** Mirror point, m. */
     public final double[] px;
@@ -28,7 +28,7 @@ public final class LightBatch {
     public final double[] py;
     /** Mirror point. */
     public final double[] pz;
-    /** Direction to the place on the sun the ray came from, unit. */
+    /** Direction to the point on the sun where the ray came from, unit. */
     public final double[] sx;
     /** Direction to the sun. */
     public final double[] sy;
@@ -49,22 +49,22 @@ public final class LightBatch {
     /** cos i of the angle of incidence. */
     public final double[] cosine;
     /** 1/sin i. */
-    public final double[] perSine;
+    public final double[] inverseSine;
     /**
      * Watts of sunlight on the mirror point if this ray were the whole sample (divide by the number of rays); 0 where
-     * another panel hides that point from the sun.
+     * another panel shades that point.
      */
     public final double[] watts;
-    /** A uniform number for drawing an error. */
-    public final double[] draw;
+    /** A uniform number for sampling the size of an error. */
+    public final double[] errorSample;
     /** Panel; below 0 in the hub and in gaps, see {@link simmerpoint.dish.MirrorPoints#panel}. */
     public final int[] panel;
     /** Tilt in the plane of incidence per unit of radius, rad; two lines. */
-    public final double[] tiltIn;
+    public final double[] tiltInPlane;
     /** Tilt across it per unit of radius, rad; two lines. */
     public final double[] tiltAcross;
 
-    /** Room for {@code n} rays. */
+    /** An empty batch of {@code n} rays. */
     public LightBatch(int n) {
         capacity = n;
         px = new double[n];
@@ -80,15 +80,15 @@ public final class LightBatch {
         cy = new double[n];
         cz = new double[n];
         cosine = new double[n];
-        perSine = new double[n];
+        inverseSine = new double[n];
         watts = new double[n];
-        draw = new double[n];
+        errorSample = new double[n];
         panel = new int[n];
-        tiltIn = new double[2 * n];
+        tiltInPlane = new double[2 * n];
         tiltAcross = new double[2 * n];
     }
 
-    /** Another view of a batch's rays, to be turned into another frame: it shares all that no frame changes. */
+    /** A batch for the same rays in another frame: shares the arrays that do not depend on the frame. */
     private LightBatch(LightBatch same) {
         capacity = same.capacity;
         px = new double[capacity];
@@ -104,38 +104,38 @@ public final class LightBatch {
         cy = new double[capacity];
         cz = new double[capacity];
         cosine = same.cosine;
-        perSine = same.perSine;
+        inverseSine = same.inverseSine;
         watts = same.watts;
-        draw = same.draw;
+        errorSample = same.errorSample;
         panel = same.panel;
-        tiltIn = same.tiltIn;
+        tiltInPlane = same.tiltInPlane;
         tiltAcross = same.tiltAcross;
     }
 
     /**
-     * The same rays seen from other targets. One view serves one batch object, however often that is filled anew, and
-     * holds good until it is.
+     * The same rays in another frame. One transform serves one batch object; its result is valid until the batch is filled
+     * again.
      */
     public final class FrameTransform {
-        private final LightBatch seen = new LightBatch(LightBatch.this);
+        private final LightBatch transformed = new LightBatch(LightBatch.this);
 
         /**
          * The rays in another frame.
          *
          * @param pose of this batch's frame in the other one
          */
-        public LightBatch from(Pose pose) {
+        public LightBatch apply(Pose pose) {
             double[] m = pose.rotation().rows();
-            turn(capacity, m, pose.origin(), px, py, pz, seen.px, seen.py, seen.pz);
-            turn(capacity, m, Vec.ZERO, sx, sy, sz, seen.sx, seen.sy, seen.sz);
-            turn(capacity, m, Vec.ZERO, nx, ny, nz, seen.nx, seen.ny, seen.nz);
-            turn(capacity, m, Vec.ZERO, cx, cy, cz, seen.cx, seen.cy, seen.cz);
-            return seen;
+            transform(capacity, m, pose.origin(), px, py, pz, transformed.px, transformed.py, transformed.pz);
+            transform(capacity, m, Vec.ZERO, sx, sy, sz, transformed.sx, transformed.sy, transformed.sz);
+            transform(capacity, m, Vec.ZERO, nx, ny, nz, transformed.nx, transformed.ny, transformed.nz);
+            transform(capacity, m, Vec.ZERO, cx, cy, cz, transformed.cx, transformed.cy, transformed.cz);
+            return transformed;
         }
     }
 
-    /** {@code n} vectors of one frame, turned by the matrix with rows {@code m} and moved by {@code o}, into another. */
-    static void turn(
+    /** Rotates {@code n} vectors by the matrix with rows {@code m} and adds {@code o}. */
+    static void transform(
             int n, double[] m, Vec o, double[] x, double[] y, double[] z, double[] tx, double[] ty, double[] tz) {
         ArrayKernels.combine(tx, n, m[0], x, m[1], y, m[2], z, o.x());
         ArrayKernels.combine(ty, n, m[3], x, m[4], y, m[5], z, o.y());

@@ -3,8 +3,8 @@ package simmerpoint.tracing;
 import java.util.Arrays;
 import simmerpoint.dish.MirrorPoints;
 import simmerpoint.dish.MirrorSurface;
-import simmerpoint.dish.PanelTilts;
-import simmerpoint.dish.mirror.Mirror;
+import simmerpoint.dish.built.BuiltDish;
+import simmerpoint.dish.built.PanelTilts;
 import simmerpoint.geometry.Direction;
 import simmerpoint.geometry.Pose;
 import simmerpoint.geometry.Rotation;
@@ -16,83 +16,85 @@ import simmerpoint.setup.Setup;
 import simmerpoint.sun.Sunlight;
 
 /**
- * Casts sunlight onto a dish and reflects it once: quasi-random points in, {@link LightBatch}es out. Immutable; each
- * thread casts through its own {@link BatchCaster}. One bounce only: light that runs into another panel after its reflection
- * is lost.
+ * Samples sunlight on a dish: quasi-random points in, {@link LightBatch}es out. Immutable; each thread uses its own {@link
+ * BatchCaster}. One reflection only: light that hits another panel afterwards is lost.
  *
- * <p>Coordinates of a point, in this order: place on the outline (2), direction of the mirror error, angle from the
- * sun's centre, direction round the sun's centre, size of the mirror error, and sharp or wide beam spread.
+ * <p>Coordinates of a point, in this order: position on the outline (2), direction of the mirror error, angle from the
+ * sun's centre, direction about the sun's centre, size of the mirror error, and sharp or wide beam errors.
  */
 public final class LightCaster {
-    /** Rays per batch: all arrays of a batch together stay within a core's own cache. */
+    /** Rays per batch: all arrays of a batch fit into a core's own cache. */
     public static final int BATCH = 128;
 
     /** Keeps 1/sin i finite at exactly normal incidence. */
     private static final double LEAST_SINE2 = 1e-300;
 
-    /** Keeps the tilt that stands for beam spread finite at grazing incidence, beyond 87°. */
+    /** Keeps the tilt equivalent to beam spread finite at grazing incidence, beyond 87°. */
     private static final double LEAST_COSINE2 = 0.0025;
 
     private final MirrorSurface surface;
     private final PanelTilts tilts;
-    private final MirrorErrorModel spread;
+    private final MirrorErrorModel errors;
     private final SunAngleTable sunTable;
-    private final Blocking hiding;
+    private final Blocking blocking;
     private final double beam;
-    private final double[] turn;
+    private final double[] rotation;
     private final Vec origin;
     private final Vec sunX;
     private final Vec sunY;
     private final Vec sunZ;
 
     /**
-     * Light for one setup.
+     * For one setup.
      *
-     * @param surface the dish
-     * @param mirror what covers it
-     * @param tilts how its panels sit
+     * @param dish as it was built
+     * @param seed of the tilts of its panels
      * @param sunlight the sun
      * @param setup where everything stands
      * @param jitter standard deviation per axis of the sun's direction seen from a shaking dish, rad
      */
-    public LightCaster(
-            MirrorSurface surface, Mirror mirror, PanelTilts tilts, Sunlight sunlight, Setup setup, double jitter) {
-        this.surface = surface;
-        this.tilts = tilts;
-        spread = MirrorErrorModel.of(mirror, jitter);
+    public LightCaster(BuiltDish dish, long seed, Sunlight sunlight, Setup setup, double jitter) {
+        surface = dish.surface(setup.sunInDish());
+        tilts = dish.panelTilts(surface.panels(), seed);
+        errors = MirrorErrorModel.of(dish.mirror(), jitter);
         sunTable = new SunAngleTable(sunlight.shape());
         beam = sunlight.beamWattsPerSquareMetre();
-        Pose dish = setup.dishInTarget();
-        turn = dish.rotation().rows();
-        origin = dish.origin();
-        Rotation toSun = dish.rotation().after(Rotation.fromZTo(setup.sunInDish()));
+        Pose pose = setup.dishInTarget();
+        rotation = pose.rotation().rows();
+        origin = pose.origin();
+        Rotation toSun = pose.rotation().after(Rotation.fromZTo(setup.sunInDish()));
         sunX = toSun.apply(Direction.X.vec());
         sunY = toSun.apply(Direction.Y.vec());
         sunZ = toSun.apply(Direction.Z.vec());
-        hiding = Blocking.of(surface, dish);
+        blocking = Blocking.of(surface, pose);
     }
 
-    /** Coordinates each ray needs. */
+    /** The surface of the dish. */
+    public MirrorSurface surface() {
+        return surface;
+    }
+
+    /** Number of coordinates of each sample point. */
     public int dimensions() {
-        return spread.wideShare() > 0 && spread.wideShare() < 1 ? 7 : 6;
+        return errors.wideShare() > 0 && errors.wideShare() < 1 ? 7 : 6;
     }
 
-    /** Whether the mirrors have no random error at all, so that each place on the sun gives one sharp ray. */
-    public boolean sharp() {
-        return spread.none();
+    /** Whether the mirrors have no random error. */
+    public boolean errorFree() {
+        return errors.isZero();
     }
 
     /** Largest standard deviation of the mirror's normal in the plane of incidence, rad. */
     public double largestError() {
-        return spread.largest();
+        return errors.largestStandardDeviation();
     }
 
-    /** Tells whether light is stopped by another panel; shared by those who catch it. */
-    public Blocking hiding() {
-        return hiding;
+    /** Blocking of light by other panels. */
+    public Blocking blocking() {
+        return blocking;
     }
 
-    /** Casts the points of one block, batch by batch. For one thread. */
+    /** Casts the points of one block batch by batch. Not thread-safe. */
     public final class BatchCaster {
         private final SobolBatches points;
         private final int n;
@@ -103,10 +105,10 @@ public final class LightCaster {
         private final double[] sin;
         private final MirrorPoints mirror;
         private final LightBatch light;
-        private final Blocking.Test hidden = hiding.test();
+        private final Blocking.Test blockingTest = blocking.test();
 
         /**
-         * Rays of one block.
+         * For one block.
          *
          * @param sobol with {@link #dimensions()} coordinates
          * @param block of it
@@ -133,45 +135,45 @@ public final class LightCaster {
             return n;
         }
 
-        /** Casts batch {@code k}; the same object is filled anew every time. */
+        /** Casts batch {@code k} into the same object every time. */
         public LightBatch cast(long k) {
             points.fill(0, k, u);
             points.fill(1, k, v);
             surface.fill(u, v, n, mirror);
             System.arraycopy(mirror.panel, 0, light.panel, 0, n);
-            turn(mirror.x, mirror.y, mirror.z, origin, light.px, light.py, light.pz);
-            aimAtSun(k);
-            turnNormals();
-            weigh();
+            transform(mirror.x, mirror.y, mirror.z, origin, light.px, light.py, light.pz);
+            sampleSunDirections(k);
+            transformNormals();
+            computeWatts();
             if (!tilts.none()) {
                 tilts.apply(mirror, n);
-                turnNormals();
+                transformNormals();
             }
-            layErrors(k);
-            points.fill(5, k, light.draw);
-            if (hiding.possible()) {
-                hidden.dropHidden(light);
+            computeErrorLines(k);
+            points.fill(5, k, light.errorSample);
+            if (blocking.possible()) {
+                blockingTest.removeShaded(light);
             }
             return light;
         }
 
         /**
-         * Watts on the mirror as planned. The sun's shape is drawn as a beam meter sees it, weighted by the cosine to the
-         * sun's centre (still in {@link #w}), so a ray brings beam × area × cos i ÷ that cosine.
+         * Watts on the mirror without panel tilt. The sun's shape is sampled as a beam meter sees it, weighted by the cosine
+         * to the sun's centre (still in {@link #w}), so a ray carries beam × area × cos i ÷ that cosine.
          */
-        private void weigh() {
+        private void computeWatts() {
             for (int i = 0; i < n; i++) {
                 light.watts[i] = beam * mirror.area[i] * Math.max(0, light.cosine[i]) / w[i];
             }
         }
 
-        /** Vectors of the dish frame into the target frame. */
-        private void turn(double[] x, double[] y, double[] z, Vec o, double[] tx, double[] ty, double[] tz) {
-            LightBatch.turn(n, turn, o, x, y, z, tx, ty, tz);
+        /** Transforms vectors of the dish frame to the target frame. */
+        private void transform(double[] x, double[] y, double[] z, Vec o, double[] tx, double[] ty, double[] tz) {
+            LightBatch.transform(n, rotation, o, x, y, z, tx, ty, tz);
         }
 
-        /** Where on the sun each ray comes from. */
-        private void aimAtSun(long k) {
+        /** Directions to the points on the sun. */
+        private void sampleSunDirections(long k) {
             points.fill(3, k, u);
             points.fill(4, k, v);
             sunTable.fill(u, n, w);
@@ -186,49 +188,49 @@ public final class LightCaster {
             ArrayKernels.combine(light.sz, n, sunX.z(), u, sunY.z(), v, sunZ.z(), w, 0);
         }
 
-        /** Normals into the target frame, and the cosine of incidence. */
-        private void turnNormals() {
-            turn(mirror.nx, mirror.ny, mirror.nz, Vec.ZERO, light.nx, light.ny, light.nz);
+        /** Transforms normals to the target frame and computes the cosine of incidence. */
+        private void transformNormals() {
+            transform(mirror.nx, mirror.ny, mirror.nz, Vec.ZERO, light.nx, light.ny, light.nz);
             ArrayKernels.dot(light.cosine, n, light.nx, light.sx, light.ny, light.sy, light.nz, light.sz);
         }
 
-        /** The axes of incidence and the two lines of errors. */
-        private void layErrors(long k) {
+        /** Axes across the plane of incidence and the two error lines. */
+        private void computeErrorLines(long k) {
             LightBatch l = light;
             ArrayKernels.difference(l.cx, n, l.ny, l.sz, l.nz, l.sy);
             ArrayKernels.difference(l.cy, n, l.nz, l.sx, l.nx, l.sz);
             ArrayKernels.difference(l.cz, n, l.nx, l.sy, l.ny, l.sx);
-            ArrayKernels.inverseLength(l.perSine, n, l.cx, l.cy, l.cz, LEAST_SINE2);
+            ArrayKernels.inverseLength(l.inverseSine, n, l.cx, l.cy, l.cz, LEAST_SINE2);
             points.fill(2, k, u);
             FastSinCos.fill(u, 0.25, n, cos, sin);
-            quarterSpreads(k);
-            double slope2 = spread.slope2();
+            quarterBeamVariances(k);
+            double slopeVariance = errors.slopeVariance();
             for (int i = 0; i < n; i++) {
                 double cosine2 = Math.max(l.cosine[i] * l.cosine[i], LEAST_COSINE2);
-                v[i] = Math.sqrt(slope2 + w[i] / cosine2);
+                v[i] = Math.sqrt(slopeVariance + w[i] / cosine2);
             }
             for (int i = 0; i < n; i++) {
-                w[i] = Math.sqrt(slope2 + w[i]);
+                w[i] = Math.sqrt(slopeVariance + w[i]);
             }
             for (int i = 0; i < n; i++) {
-                l.tiltIn[i] = cos[i] * w[i];
+                l.tiltInPlane[i] = cos[i] * w[i];
                 l.tiltAcross[i] = sin[i] * v[i];
-                l.tiltIn[n + i] = -sin[i] * w[i];
+                l.tiltInPlane[n + i] = -sin[i] * w[i];
                 l.tiltAcross[n + i] = cos[i] * v[i];
             }
         }
 
-        /** A quarter of each ray's spread² into {@link #w}. */
-        private void quarterSpreads(long k) {
-            double sharp2 = 0.25 * spread.sharp2();
-            double wide2 = 0.25 * spread.wide2();
+        /** A quarter of each ray's beam spread² into {@link #w}. */
+        private void quarterBeamVariances(long k) {
+            double sharpVariance = 0.25 * errors.sharpVariance();
+            double wideVariance = 0.25 * errors.wideVariance();
             if (dimensions() < 7) {
-                Arrays.fill(w, 0, n, spread.wideShare() == 1 ? wide2 : sharp2);
+                Arrays.fill(w, 0, n, errors.wideShare() == 1 ? wideVariance : sharpVariance);
                 return;
             }
             points.fill(6, k, v);
             for (int i = 0; i < n; i++) {
-                w[i] = v[i] < spread.wideShare() ? wide2 : sharp2;
+                w[i] = v[i] < errors.wideShare() ? wideVariance : sharpVariance;
             }
         }
     }

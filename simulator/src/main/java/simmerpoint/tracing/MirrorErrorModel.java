@@ -8,12 +8,12 @@ import simmerpoint.dish.mirror.Mirror;
  * b counts as a tilt of b/2 in the plane and b/(2 cos i) across: σ_in² = σ² + b²/4, σ_across² = σ² + b²/(4cos²i), to
  * first order in b (derived here from the law of reflection). The slope error σ itself is exact to all orders.
  *
- * @param slope2 σ², rad²
- * @param sharp2 beam spread² + jitter², rad², for the sharp part
- * @param wide2 wide spread² + jitter², rad², for the wide part
+ * @param slopeVariance σ², rad²
+ * @param sharpVariance beam spread² + jitter², rad², for the sharp part
+ * @param wideVariance wide spread² + jitter², rad², for the wide part
  * @param wideShare share of rays that take the wide part
  */
-record MirrorErrorModel(double slope2, double sharp2, double wide2, double wideShare) {
+record MirrorErrorModel(double slopeVariance, double sharpVariance, double wideVariance, double wideShare) {
     static MirrorErrorModel of(Mirror mirror, double jitter) {
         return new MirrorErrorModel(
                 square(mirror.slopeErrorRadians()),
@@ -27,13 +27,13 @@ record MirrorErrorModel(double slope2, double sharp2, double wide2, double wideS
     }
 
     /** Largest standard deviation of the tilt in the plane of incidence, rad. */
-    double largest() {
-        double wide = wideShare > 0 ? wide2 : 0;
-        return Math.sqrt(slope2 + Math.max(wideShare < 1 ? sharp2 : 0, wide) / 4);
+    double largestStandardDeviation() {
+        double wide = wideShare > 0 ? wideVariance : 0;
+        return Math.sqrt(slopeVariance + Math.max(wideShare < 1 ? sharpVariance : 0, wide) / 4);
     }
 
     /** Whether no ray has any random error. */
-    boolean none() {
-        return largest() == 0;
+    boolean isZero() {
+        return largestStandardDeviation() == 0;
     }
 }

@@ -1,9 +1,9 @@
 package simmerpoint.tracing;
 
-/** Directions in which the rays of a batch leave the mirrors for given tilts of the normals; owned by one thread. */
+/** Directions of the reflected rays of a batch for given tilts of the normals. Not thread-safe. */
 public final class ReflectedDirections {
     /** Tilt in the plane of incidence, rad: set by the caller. */
-    public final double[] tiltIn;
+    public final double[] tiltInPlane;
     /** Tilt across it, rad: set by the caller. */
     public final double[] tiltAcross;
     /** Direction, of any length. */
@@ -17,9 +17,9 @@ public final class ReflectedDirections {
     private final double[] b;
     private final double[] c;
 
-    /** Room for {@code n} rays, all tilts 0. */
+    /** For batches of {@code n} rays; all tilts are 0. */
     public ReflectedDirections(int n) {
-        tiltIn = new double[n];
+        tiltInPlane = new double[n];
         tiltAcross = new double[n];
         dx = new double[n];
         dy = new double[n];
@@ -33,40 +33,38 @@ public final class ReflectedDirections {
     public void reflect(LightBatch light) {
         int n = light.capacity;
         double[] cosine = light.cosine;
-        double[] perSine = light.perSine;
+        double[] inverseSine = light.inverseSine;
         for (int i = 0; i < n; i++) {
-            double t = tiltIn[i];
-            a[i] = 2 * (cosine[i] + t * ((1 - 2 * cosine[i] * cosine[i]) * perSine[i] - t * cosine[i]));
+            double t = tiltInPlane[i];
+            a[i] = 2 * (cosine[i] + t * ((1 - 2 * cosine[i] * cosine[i]) * inverseSine[i] - t * cosine[i]));
         }
         for (int i = 0; i < n; i++) {
-            double t = tiltIn[i];
-            b[i] = t * (2 * cosine[i] * perSine[i] + t) - tiltAcross[i] * tiltAcross[i] - 1;
+            double t = tiltInPlane[i];
+            b[i] = t * (2 * cosine[i] * inverseSine[i] + t) - tiltAcross[i] * tiltAcross[i] - 1;
         }
         for (int i = 0; i < n; i++) {
-            c[i] = 2 * tiltAcross[i] * (cosine[i] * perSine[i] + tiltIn[i]);
+            c[i] = 2 * tiltAcross[i] * (cosine[i] * inverseSine[i] + tiltInPlane[i]);
         }
         ArrayKernels.dot(dx, n, a, light.nx, b, light.sx, c, light.cx);
         ArrayKernels.dot(dy, n, a, light.ny, b, light.sy, c, light.cy);
         ArrayKernels.dot(dz, n, a, light.nz, b, light.sz, c, light.cz);
     }
 
-    /**
-     * The linear part: how the direction moves per unit of radius along error line {@code line} (0 or 1), at radius 0.
-     */
-    public void slope(LightBatch light, int line) {
+    /** Derivative of the direction with respect to the radius along error line {@code line} (0 or 1), at radius 0. */
+    public void differentiate(LightBatch light, int line) {
         int n = light.capacity;
         int from = line * n;
         double[] cosine = light.cosine;
-        System.arraycopy(light.tiltIn, from, tiltIn, 0, n);
+        System.arraycopy(light.tiltInPlane, from, tiltInPlane, 0, n);
         System.arraycopy(light.tiltAcross, from, tiltAcross, 0, n);
         for (int i = 0; i < n; i++) {
-            a[i] = 2 * tiltIn[i] * (1 - 2 * cosine[i] * cosine[i]) * light.perSine[i];
+            a[i] = 2 * tiltInPlane[i] * (1 - 2 * cosine[i] * cosine[i]) * light.inverseSine[i];
         }
         for (int i = 0; i < n; i++) {
-            b[i] = 2 * tiltIn[i] * cosine[i] * light.perSine[i];
+            b[i] = 2 * tiltInPlane[i] * cosine[i] * light.inverseSine[i];
         }
         for (int i = 0; i < n; i++) {
-            c[i] = 2 * tiltAcross[i] * cosine[i] * light.perSine[i];
+            c[i] = 2 * tiltAcross[i] * cosine[i] * light.inverseSine[i];
         }
         ArrayKernels.dot(dx, n, a, light.nx, b, light.sx, c, light.cx);
         ArrayKernels.dot(dy, n, a, light.ny, b, light.sy, c, light.cy);

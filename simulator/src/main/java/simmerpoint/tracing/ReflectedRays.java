@@ -7,13 +7,13 @@ import simmerpoint.geometry.Rotation;
 import simmerpoint.geometry.Vec;
 
 /**
- * A batch of rays after their reflection, one drawn error each, kept to be caught again and again by targets that stand
- * differently. Only rays that met a mirror are kept, in single precision: good to a tenth of a micrometre and of a
- * microradian, and half as much memory to walk through, which is what re-catching waits for.
+ * A batch of reflected rays with one sampled error each, stored for targets at different positions. Holds only rays that
+ * met a mirror. Single precision is good to a tenth of a micrometre and of a microradian, and halves the memory traffic,
+ * which limits the speed of catching stored rays.
  */
 public final class ReflectedRays {
     private final int count;
-    private double incident;
+    private double incidentWatts;
     private final float[] px;
     private final float[] py;
     private final float[] pz;
@@ -43,24 +43,24 @@ public final class ReflectedRays {
         floats = new float[][] {px, py, pz, dx, dy, dz, sx, sy, sz, watts};
     }
 
-    /** The rays of {@code light} that met a mirror, leaving as {@code out} says. */
-    public static ReflectedRays of(LightBatch light, ReflectedDirections out) {
+    /** The rays of {@code light} that met a mirror, with the given reflected directions. */
+    public static ReflectedRays of(LightBatch light, ReflectedDirections directions) {
         int n = 0;
         for (int panel : light.panel) {
             n += panel >= 0 ? 1 : 0;
         }
-        ReflectedRays kept = new ReflectedRays(n);
+        ReflectedRays rays = new ReflectedRays(n);
         int k = 0;
         for (int i = 0; i < light.capacity; i++) {
             if (light.panel[i] >= 0) {
-                kept.keep(k++, light, out, i);
+                rays.set(k++, light, directions, i);
             }
         }
-        return kept;
+        return rays;
     }
 
-    /** The same rays in batches of up to {@code most}: few large ones are walked through faster than many small. */
-    public static List<ReflectedRays> joined(List<ReflectedRays> small, int most) {
+    /** The same rays in batches of up to {@code most}: few large batches are processed faster than many small ones. */
+    public static List<ReflectedRays> merged(List<ReflectedRays> small, int most) {
         List<ReflectedRays> large = new ArrayList<>();
         int from = 0;
         while (from < small.size()) {
@@ -70,13 +70,13 @@ public final class ReflectedRays {
                 rays += small.get(to).count;
                 to++;
             }
-            large.add(join(small.subList(from, to)));
+            large.add(merge(small.subList(from, to)));
             from = to;
         }
         return large;
     }
 
-    private static ReflectedRays join(List<ReflectedRays> parts) {
+    private static ReflectedRays merge(List<ReflectedRays> parts) {
         ReflectedRays all =
                 new ReflectedRays(parts.stream().mapToInt(ReflectedRays::count).sum());
         int at = 0;
@@ -85,25 +85,28 @@ public final class ReflectedRays {
                 System.arraycopy(part.floats[a], 0, all.floats[a], at, part.count);
             }
             System.arraycopy(part.panel, 0, all.panel, at, part.count);
-            all.incident += part.incident;
+            all.incidentWatts += part.incidentWatts;
             at += part.count;
         }
         return all;
     }
 
-    private void keep(int k, LightBatch light, ReflectedDirections out, int i) {
+    private void set(int k, LightBatch light, ReflectedDirections directions, int i) {
         px[k] = (float) light.px[i];
         py[k] = (float) light.py[i];
         pz[k] = (float) light.pz[i];
-        double perLength = 1 / Math.sqrt(out.dx[i] * out.dx[i] + out.dy[i] * out.dy[i] + out.dz[i] * out.dz[i]);
-        dx[k] = (float) (out.dx[i] * perLength);
-        dy[k] = (float) (out.dy[i] * perLength);
-        dz[k] = (float) (out.dz[i] * perLength);
+        double x = directions.dx[i];
+        double y = directions.dy[i];
+        double z = directions.dz[i];
+        double inverseLength = 1 / Math.sqrt(x * x + y * y + z * z);
+        dx[k] = (float) (x * inverseLength);
+        dy[k] = (float) (y * inverseLength);
+        dz[k] = (float) (z * inverseLength);
         sx[k] = (float) light.sx[i];
         sy[k] = (float) light.sy[i];
         sz[k] = (float) light.sz[i];
         watts[k] = (float) light.watts[i];
-        incident += watts[k];
+        incidentWatts += watts[k];
         panel[k] = light.panel[i];
     }
 
@@ -117,7 +120,7 @@ public final class ReflectedRays {
         return watts[i];
     }
 
-    /** Number of the panel that ray {@code i} comes from. */
+    /** Index of the panel that ray {@code i} comes from. */
     public int panel(int i) {
         return panel[i];
     }
@@ -127,7 +130,7 @@ public final class ReflectedRays {
         return new Vec(px[i], py[i], pz[i]);
     }
 
-    /** Direction in which ray {@code i} left the mirror, unit. */
+    /** Direction of ray {@code i}, unit. */
     public Vec direction(int i) {
         return new Vec(dx[i], dy[i], dz[i]);
     }
@@ -138,8 +141,8 @@ public final class ReflectedRays {
     }
 
     /** Sunlight on all mirror points, W, each ray as if it were the whole sample. */
-    public double incident() {
-        return incident;
+    public double incidentWatts() {
+        return incidentWatts;
     }
 
     /** Copies the watts of all rays into {@code out}. */
@@ -148,12 +151,12 @@ public final class ReflectedRays {
     }
 
     /**
-     * Mirror points and directions of a batch in another frame, in single precision as they are kept: it lets the loops
-     * take eight rays at a stroke (measured: a fifth of the time). Owned by one thread; not to be written to.
+     * Mirror points and directions of a batch in another frame, in single precision so that loops vectorise eight rays wide
+     * (measured: a fifth of the time). Read-only for users. Not thread-safe.
      */
     public static final class TransformedRays {
-        /** A frame that is turned by less than this is only shifted: no point of a dish moves by a nanometre. */
-        private static final double UNTURNED = 1e-10;
+        /** Smaller rotations are ignored: no point of a dish moves by a nanometre. */
+        private static final double LEAST_ROTATION = 1e-10;
 
         /** Mirror point, m. */
         public final float[] px;
@@ -168,7 +171,7 @@ public final class ReflectedRays {
         /** Direction after the reflection. */
         public float[] dz;
 
-        /** Direction to the sun last {@linkplain #lookAtSun looked at}, unit. */
+        /** Direction to the sun, set by {@link #loadSunDirection}, unit. */
         public double sunX;
         /** Direction to the sun. */
         public double sunY;
@@ -176,33 +179,33 @@ public final class ReflectedRays {
         public double sunZ;
 
         private final double[] m = new double[9];
-        private final float[] turnedX;
-        private final float[] turnedY;
-        private final float[] turnedZ;
+        private final float[] rotatedDx;
+        private final float[] rotatedDy;
+        private final float[] rotatedDz;
 
-        /** Room for batches of up to {@code n} rays. */
+        /** For batches of up to {@code n} rays. */
         public TransformedRays(int n) {
             px = new float[n];
             py = new float[n];
             pz = new float[n];
-            turnedX = new float[n];
-            turnedY = new float[n];
-            turnedZ = new float[n];
+            rotatedDx = new float[n];
+            rotatedDy = new float[n];
+            rotatedDz = new float[n];
         }
 
         /**
-         * Sees {@code rays} from another frame.
+         * Transforms {@code rays} to another frame.
          *
-         * @param rays at most as many as there is room for
+         * @param rays not more than the capacity
          * @param pose of their frame in the other one
          */
-        public void from(ReflectedRays rays, Pose pose) {
+        public void transform(ReflectedRays rays, Pose pose) {
             Vec o = pose.origin();
             System.arraycopy(pose.rotation().rows(), 0, m, 0, m.length);
-            if (pose.rotation().differs(Rotation.NONE) < UNTURNED) {
-                shift(px, rays.count, rays.px, o.x());
-                shift(py, rays.count, rays.py, o.y());
-                shift(pz, rays.count, rays.pz, o.z());
+            if (pose.rotation().distanceTo(Rotation.IDENTITY) < LEAST_ROTATION) {
+                translate(px, rays.count, rays.px, o.x());
+                translate(py, rays.count, rays.py, o.y());
+                translate(pz, rays.count, rays.pz, o.z());
                 dx = rays.dx;
                 dy = rays.dy;
                 dz = rays.dz;
@@ -210,17 +213,17 @@ public final class ReflectedRays {
                 row(px, rays.count, m, 0, rays.px, rays.py, rays.pz, o.x());
                 row(py, rays.count, m, 3, rays.px, rays.py, rays.pz, o.y());
                 row(pz, rays.count, m, 6, rays.px, rays.py, rays.pz, o.z());
-                row(turnedX, rays.count, m, 0, rays.dx, rays.dy, rays.dz, 0);
-                row(turnedY, rays.count, m, 3, rays.dx, rays.dy, rays.dz, 0);
-                row(turnedZ, rays.count, m, 6, rays.dx, rays.dy, rays.dz, 0);
-                dx = turnedX;
-                dy = turnedY;
-                dz = turnedZ;
+                row(rotatedDx, rays.count, m, 0, rays.dx, rays.dy, rays.dz, 0);
+                row(rotatedDy, rays.count, m, 3, rays.dx, rays.dy, rays.dz, 0);
+                row(rotatedDz, rays.count, m, 6, rays.dx, rays.dy, rays.dz, 0);
+                dx = rotatedDx;
+                dy = rotatedDy;
+                dz = rotatedDz;
             }
         }
 
-        /** Sees the sun from mirror point {@code i} of the rays last seen. */
-        public void lookAtSun(ReflectedRays rays, int i) {
+        /** Sets {@link #sunX} to {@link #sunZ} for mirror point {@code i} of the rays last transformed. */
+        public void loadSunDirection(ReflectedRays rays, int i) {
             double x = rays.sx[i];
             double y = rays.sy[i];
             double z = rays.sz[i];
@@ -229,7 +232,7 @@ public final class ReflectedRays {
             sunZ = m[6] * x + m[7] * y + m[8] * z;
         }
 
-        private static void shift(float[] out, int n, float[] x, double by) {
+        private static void translate(float[] out, int n, float[] x, double by) {
             float o = (float) by;
             for (int i = 0; i < n; i++) {
                 out[i] = x[i] + o;

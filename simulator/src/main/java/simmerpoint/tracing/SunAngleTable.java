@@ -3,9 +3,9 @@ package simmerpoint.tracing;
 import simmerpoint.sun.SunShape;
 
 /**
- * Sine of a ray's angle from the sun's centre as a function of the square root of a uniform number, as a table with
- * straight lines between: exact for a uniform disc, and within 1/2048 of the light's share for any shape, since no step
- * holds more (largest at the edge; a Gaussian sun comes out 0.1 % too wide).
+ * Sine of a ray's angle from the sun's centre as a function of the square root of a uniform number, linearly interpolated:
+ * exact for a uniform disc, and within 1/2048 of the light for any shape, since no step holds more (largest at the edge; a
+ * Gaussian sun comes out 0.1 % too wide).
  */
 final class SunAngleTable {
     private static final int STEPS = 4096;

@@ -1,7 +1,6 @@
 /**
- * The ray loop: sampled sunlight in, reflected light out, as mirror point, incoming and outgoing direction
- * and watts, including panels that hide each other. The pan is not known here, so that light traced once can
- * be caught at any number of places. Nothing here reads a file, formats a number or checks the input of
- * users, which is trusted by now.
+ * The ray loop: sampled sunlight in, reflected light out, as mirror point, incoming and reflected direction and watts,
+ * including panels that block each other. The pan is not known here, so light cast once can be caught at any number of
+ * positions. Input is assumed to be valid.
  */
 package simmerpoint.tracing;

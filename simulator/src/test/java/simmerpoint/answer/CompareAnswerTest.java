@@ -8,6 +8,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import simmerpoint.quantities.VariantNames;
 import simmerpoint.report.SampleComparisons;
 import simmerpoint.report.TextReport;
 import simmerpoint.study.compare.Comparison;

@@ -11,7 +11,12 @@ import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 import simmerpoint.dish.Cut;
 import simmerpoint.dish.DishPlan;
-import simmerpoint.dish.RingSpacing;
+import simmerpoint.dish.cut.BentStrips;
+import simmerpoint.dish.cut.FlatRings;
+import simmerpoint.dish.cut.FromFile;
+import simmerpoint.dish.cut.RingSpacing;
+import simmerpoint.dish.cut.Smooth;
+import simmerpoint.dish.cut.Tiles;
 import simmerpoint.dish.mesh.Mesh;
 import simmerpoint.dish.mirror.Mirror;
 import simmerpoint.report.SampleResults;
@@ -25,13 +30,13 @@ class ScenarioAnswerTest {
         Mesh mesh = new Mesh(
                 "dish.obj", new double[] {0, 0, 0, 0.6, 0, 0.1, 0, 0.6, 0.1}, new int[] {0, 1, 2}, new int[] {0, 3});
         return Stream.of(
-                Arguments.of(new Cut.FlatRings(24, 6, RingSpacing.EQUAL_WIDTH), "flat panels, 24 sectors in 6 rings"),
-                Arguments.of(new Cut.FlatRings(24, 1, RingSpacing.EQUAL_WIDTH), "24 sectors in 1 ring, at the rim "),
-                Arguments.of(new Cut.BentStrips(16), "16 strips bent along the ribs"),
-                Arguments.of(new Cut.SquareTiles(0.05), "square tiles of 5 cm"),
-                Arguments.of(new Cut.HexagonTiles(0.05), "hexagon tiles of 5 cm across their flats"),
-                Arguments.of(new Cut.Smooth(), "smooth, not cut"),
-                Arguments.of(new Cut.FromFile(mesh), "1 flat panel from dish.obj"));
+                Arguments.of(new FlatRings(24, 6, RingSpacing.EQUAL_WIDTH), "flat panels, 24 sectors in 6 rings"),
+                Arguments.of(new FlatRings(24, 1, RingSpacing.EQUAL_WIDTH), "24 sectors in 1 ring, at the rim "),
+                Arguments.of(new BentStrips(16), "16 strips bent along the ribs"),
+                Arguments.of(Tiles.square(0.05), "square tiles of 5 cm"),
+                Arguments.of(Tiles.hexagon(0.05), "hexagon tiles of 5 cm across their flats"),
+                Arguments.of(new Smooth(), "smooth, not cut"),
+                Arguments.of(new FromFile(mesh), "1 flat panel from dish.obj"));
     }
 
     private static String answer(Cut cut, UnitSystem system, Scenario of) {

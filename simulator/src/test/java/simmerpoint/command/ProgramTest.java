@@ -151,7 +151,7 @@ class ProgramTest extends CommandRuns {
         Path png = folder.resolve("a.png");
         assertEquals(0, run("trace", "--json", json.toString(), "--csv", csv.toString(), "--png", png.toString()));
         assertNotNull(new ObjectMapper().readTree(json.toFile()).get("caught_power_W"));
-        assertTrue(Files.readString(csv).contains("surface,x_mm,y_mm"));
+        assertTrue(Files.readString(csv).contains("surface,x_m,y_m,flux_W_m2,flux_W_m2_se"));
         assertEquals(1400, ImageIO.read(png.toFile()).getWidth());
         assertTrue(out().contains("What the pan gets"));
     }

@@ -12,7 +12,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import simmerpoint.command.ProgramRun;
-import simmerpoint.report.Version;
+import simmerpoint.quantities.Version;
 
 /**
  * One line of {@code cases.txt}: a command line and which of its outputs are frozen.

@@ -109,14 +109,14 @@ class RotationTest {
         for (int i = 0; i < 200; i++) {
             double up = random.nextDouble(-1, 1);
             double side = random.nextDouble(-1, 1);
-            Vec d = Direction.offZ(up, side).vec();
+            Vec d = Direction.tiltedFromZ(up, side).vec();
             assertEquals(Math.hypot(up, side), Vector3D.angle(Vector3D.PLUS_K, theirs(d)), 1e-12);
             assertEquals(Math.atan2(side, up), Math.atan2(d.y(), d.x()), 1e-12);
-            Vec back = Direction.offZ(-up, -side).vec();
+            Vec back = Direction.tiltedFromZ(-up, -side).vec();
             same(new Vec(-d.x(), -d.y(), d.z()), back);
         }
-        same(Direction.Z.vec(), Direction.offZ(0, 0).vec());
-        same(new Vec(1e-9, 0, 1), Direction.offZ(1e-9, 0).vec());
+        same(Direction.Z.vec(), Direction.tiltedFromZ(0, 0).vec());
+        same(new Vec(1e-9, 0, 1), Direction.tiltedFromZ(1e-9, 0).vec());
     }
 
     @Test
@@ -131,9 +131,9 @@ class RotationTest {
     @Test
     void tellsHowFarTwoTurnsDiffer() {
         Rotation a = Rotation.fromZTo(Direction.of(new Vec(0.1, -0.2, 1)));
-        assertEquals(0, a.differs(a), 0);
+        assertEquals(0, a.distanceTo(a), 0);
         for (double angle : new double[] {1e-9, 1e-3, 1}) {
-            double far = a.after(Rotation.aboutZ(angle)).differs(a);
+            double far = a.after(Rotation.aboutZ(angle)).distanceTo(a);
             assertEquals(Math.sqrt(2) * 2 * Math.sin(angle / 2), far, 1e-15 + 1e-7 * far);
         }
     }

@@ -55,7 +55,7 @@ class TriangleTreeTest {
     }
 
     private static boolean meets(TriangleTree.Query q, Vec o, Vec d, double from, double to, int except) {
-        return q.meets(o.x(), o.y(), o.z(), d.x(), d.y(), d.z(), from, to, except);
+        return q.anyHit(o.x(), o.y(), o.z(), d.x(), d.y(), d.z(), from, to, except);
     }
 
     private static Vec any(SplittableRandom random, double reach) {

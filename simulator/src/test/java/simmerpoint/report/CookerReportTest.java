@@ -28,6 +28,8 @@ import simmerpoint.answer.DayAnswer;
 import simmerpoint.answer.Item;
 import simmerpoint.answer.PanAnswer;
 import simmerpoint.answer.Section;
+import simmerpoint.drawing.output.XmlWriter;
+import simmerpoint.quantities.Version;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.scenario.ScenarioReader;
 import simmerpoint.study.day.DayPlan;
@@ -175,7 +177,7 @@ class CookerReportTest {
     @Test
     void aPngFileIsHeldInThePage() throws Exception {
         byte[] png = Sheets.png(Sheets.image(30, 20, g -> {}));
-        HtmlPen pen = new HtmlPen();
+        XmlWriter pen = new XmlWriter();
         HtmlFigure.png(png, "what it shows", "A caption <here>").write(pen);
         Element img = all(parsed(pen.written()), "img").get(0);
         assertEquals("30", img.getAttribute("width"));

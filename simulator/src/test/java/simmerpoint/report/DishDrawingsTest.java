@@ -12,6 +12,7 @@ import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import simmerpoint.drawing.output.XmlWriter;
 import simmerpoint.geometry.Vec;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.scenario.ScenarioException;
@@ -31,7 +32,7 @@ class DishDrawingsTest {
     }
 
     private static String written(HtmlFigure figure) {
-        HtmlPen pen = new HtmlPen();
+        XmlWriter pen = new XmlWriter();
         figure.write(pen);
         return pen.written().replace('\u00a0', ' ');
     }

@@ -4,9 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.nio.charset.StandardCharsets;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.regex.Matcher;
@@ -29,15 +26,15 @@ class PageStyleTest {
     private static String sheet;
 
     @BeforeAll
-    static void read() throws IOException {
-        try (InputStream in = CookerReport.class.getResourceAsStream("page.css")) {
-            sheet = new String(in.readAllBytes(), StandardCharsets.UTF_8);
-        }
+    static void read() {
+        sheet = HtmlPage.sheet();
         Matcher block = BLOCK.matcher(sheet);
         Map<String, String> light = new HashMap<>();
-        for (String scheme : new String[] {"light", "dark", "print"}) {
+        // First the colours of drawings, then those of the page alone.
+        for (String scheme : new String[] {"light", "dark", "print", "light", "dark", "print"}) {
             assertTrue(block.find());
             Map<String, String> colours = new HashMap<>(light);
+            colours.putAll(SCHEMES.getOrDefault(scheme, Map.of()));
             Matcher colour = COLOUR.matcher(block.group(1));
             while (colour.find()) {
                 colours.put(colour.group(1), colour.group(2));
@@ -76,7 +73,7 @@ class PageStyleTest {
     @ValueSource(strings = {"light", "dark", "print"})
     void textAndLinesStandOutFromTheirGround(String scheme) {
         Map<String, String> c = SCHEMES.get(scheme);
-        for (String text : new String[] {"ink", "soft", "lake"}) {
+        for (String text : new String[] {"ink", "soft", "accent"}) {
             for (String ground : new String[] {"paper", "sheet"}) {
                 assertTrue(contrast(c.get(text), c.get(ground)) >= 4.5, scheme + ": " + text + " on " + ground);
             }
@@ -92,8 +89,9 @@ class PageStyleTest {
     void heatLevelsHaveOneColourEverywhere() {
         for (HeatLevel level : HeatLevel.values()) {
             String colour = String.format("#%06x", LevelColours.of(level).getRGB() & 0xFFFFFF);
-            assertTrue(
-                    sheet.contains("." + SvgChart.style(level) + " { fill: " + colour + "; }"), level + " " + colour);
+            String ink = "level-" + level.ordinal();
+            assertTrue(sheet.contains("--" + ink + ": " + colour + ";"), level + " " + colour);
+            assertTrue(sheet.contains("." + ink + " { fill: var(--" + ink + ");"), level.toString());
             String text = level.compareTo(HeatLevel.BOIL) < 0 ? "#1a1a1a" : "#ffffff";
             assertTrue(contrast(colour, text) >= 4.5, level.toString());
         }

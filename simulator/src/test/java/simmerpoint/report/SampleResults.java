@@ -2,9 +2,9 @@ package simmerpoint.report;
 
 import java.util.Optional;
 import java.util.function.DoubleBinaryOperator;
-import simmerpoint.dish.Cut;
 import simmerpoint.dish.DishPlan;
-import simmerpoint.dish.RingSpacing;
+import simmerpoint.dish.cut.FlatRings;
+import simmerpoint.dish.cut.RingSpacing;
 import simmerpoint.dish.mirror.Mirror;
 import simmerpoint.pan.Finish;
 import simmerpoint.pan.Pan;
@@ -123,7 +123,7 @@ public final class SampleResults {
     private static Scenario scenario(String title, Target target, double beam, double elevationDegrees) {
         return new Scenario(
                 title,
-                new DishPlan(1.2, 0.8, 0.06, 0, new Cut.FlatRings(24, 6, RingSpacing.EQUAL_WIDTH)),
+                new DishPlan(1.2, 0.8, 0.06, 0, new FlatRings(24, 6, RingSpacing.EQUAL_WIDTH)),
                 Mirror.plain(0.85, 0.005),
                 new Sunlight(Math.toRadians(elevationDegrees), beam, new PointSun()),
                 Aim.PERFECT,

@@ -56,7 +56,8 @@ class KeysTest {
             assertTrue(text.contains(key.name() + ":"), key.path() + " is not in the example");
         }
         DishKeys.CUTS.forEach(cut -> assertTrue(text.contains("cut: " + cut), cut));
-        DishKeys.SPACINGS.forEach(spacing -> assertTrue(text.contains(spacing), spacing));
+        List.of("equal-width", "equal-depth-step", "equal-length")
+                .forEach(spacing -> assertTrue(text.contains(spacing), spacing));
         SunAndAimKeys.SHAPES.forEach(kind -> assertTrue(text.contains("kind: " + kind), kind));
         OutdoorKeys.KINDS.forEach(kind -> assertTrue(text.contains("kind: " + kind), kind));
         Keys.find("sky.setting").orElseThrow().words().forEach(word -> assertTrue(text.contains(word), word));

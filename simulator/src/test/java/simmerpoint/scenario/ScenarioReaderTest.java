@@ -14,8 +14,10 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
-import simmerpoint.dish.Cut;
-import simmerpoint.dish.RingSpacing;
+import simmerpoint.dish.cut.BentStrips;
+import simmerpoint.dish.cut.FlatRings;
+import simmerpoint.dish.cut.RingSpacing;
+import simmerpoint.dish.cut.Smooth;
 import simmerpoint.dish.mirror.Mirror;
 import simmerpoint.pan.Pan;
 import simmerpoint.pan.Plane;
@@ -42,7 +44,7 @@ class ScenarioReaderTest {
         assertEquals(1.2, s.dish().diameterMetres());
         assertEquals(0.8, s.dish().focalLengthMetres());
         assertEquals(0.06, s.dish().hubMetres());
-        assertEquals(new Cut.FlatRings(24, 6, RingSpacing.EQUAL_WIDTH), s.dish().cut());
+        assertEquals(new FlatRings(24, 6, RingSpacing.EQUAL_WIDTH), s.dish().cut());
         assertEquals(
                 new Mirror("aluminised polyester film", 0.85, 0.02, 0.005, 0.001, 0.05, 0.02, 0.03, 0.004), s.mirror());
         assertEquals(Math.toRadians(50), s.sun().elevationRadians(), 1e-15);
@@ -83,7 +85,7 @@ class ScenarioReaderTest {
         for (Path file : files) {
             Scenario s = ScenarioReader.read(file).scenario();
             titles += seen.add(s.title()) ? 1 : 0;
-            seen.add(s.dish().cut().getClass());
+            seen.add(s.dish().cut().kind());
         }
         assertEquals(5, titles);
         assertEquals(10, seen.size());
@@ -112,8 +114,8 @@ class ScenarioReaderTest {
                 "cut: flat-rings, sectors: 16, rings: 3, spacing: equal-length|FlatRings[sectors=16, rings=3, spacing=EQUAL_LENGTH]",
                 "cut: flat-rings, sectors: 16, rings: 3, spacing: equal-depth-step|FlatRings[sectors=16, rings=3, spacing=EQUAL_DEPTH_STEP]",
                 "cut: bent-strips, sectors: 32|BentStrips[sectors=32]",
-                "cut: square-tiles, tile: 2 in|SquareTiles[tileMetres=0.0508]",
-                "cut: hexagon-tiles, tile: 50 mm|HexagonTiles[tileMetres=0.05]",
+                "cut: square-tiles, tile: 2 in|Tiles[shape=SQUARE, tileMetres=0.0508]",
+                "cut: hexagon-tiles, tile: 50 mm|Tiles[shape=HEXAGON, tileMetres=0.05]",
                 "cut: smooth|Smooth[]"
             })
     void readsEveryCut(String surface, String cut) throws Exception {
@@ -264,13 +266,13 @@ class ScenarioReaderTest {
     void anotherCutLeavesOutTheKeysItHasNoUseFor() throws Exception {
         String rings = SMALLEST.replace("cut: smooth", "cut: flat-rings, sectors: 24, rings: 6");
         assertEquals(
-                new Cut.BentStrips(24),
+                new BentStrips(24),
                 ScenarioReader.parse("t.yaml", rings, HERE, Map.of("dish.surface.cut", "bent-strips"))
                         .scenario()
                         .dish()
                         .cut());
         assertEquals(
-                new Cut.Smooth(),
+                new Smooth(),
                 ScenarioReader.parse("t.yaml", rings, HERE, Map.of("dish.surface.cut", "smooth"))
                         .scenario()
                         .dish()

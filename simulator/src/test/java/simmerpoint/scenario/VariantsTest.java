@@ -14,7 +14,7 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import simmerpoint.dish.Cut;
+import simmerpoint.dish.cut.Smooth;
 
 class VariantsTest {
     private static final String DISH = "dish: {diameter: 1.2 m, focal-length: 0.8 m, gap: 1 mm, "
@@ -80,7 +80,7 @@ class VariantsTest {
                         Map.of("dish.surface.cut", "bent-strips", "dish.surface.sectors", "12"),
                         Map.of("dish.surface.cut", "bent-strips", "dish.surface.sectors", "24")),
                 all.stream().map(Variant::varied).toList());
-        assertTrue(all.get(0).scenario().dish().cut() instanceof Cut.Smooth);
+        assertTrue(all.get(0).scenario().dish().cut() instanceof Smooth);
         assertEquals(0, all.get(0).scenario().mirror().panelTiltRadians(), "a smooth dish has no panels to tilt");
         assertEquals(0.004, all.get(1).scenario().mirror().panelTiltRadians(), 1e-12);
     }

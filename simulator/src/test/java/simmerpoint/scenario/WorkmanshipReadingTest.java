@@ -9,7 +9,7 @@ import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import simmerpoint.dish.BuildErrors;
+import simmerpoint.dish.built.BuildErrors;
 
 class WorkmanshipReadingTest {
     private static Scenario read(Map<String, String> keys) throws ScenarioException {
@@ -21,8 +21,8 @@ class WorkmanshipReadingTest {
     void nothingSaidIsBuiltExactly() throws ScenarioException {
         Scenario s = read(Map.of());
         assertEquals(BuildErrors.NONE, s.workmanship());
-        assertEquals(s.mirror(), s.builtMirror());
-        assertEquals(s.dish(), s.builtDish());
+        assertEquals(s.mirror(), s.built().mirror());
+        assertEquals(s.dish(), s.built().layout());
     }
 
     /** Errors add in squares; slits plainly. Bubbles by hand: 2·0.3/30·√0.1 = 6.325 mrad per axis. */
@@ -33,8 +33,9 @@ class WorkmanshipReadingTest {
                 "workmanship.bubbled", "10 %",
                 "workmanship.panel-edge", "2 mm",
                 "mirror.slope-error", "5 mrad"));
-        assertEquals(Math.hypot(0.005, 0.02 * Math.sqrt(0.1)), s.builtMirror().slopeErrorRadians(), 1e-12);
-        assertEquals(0.001 / Math.sqrt(Math.PI), s.builtDish().gapMetres(), 1e-12);
+        assertEquals(
+                Math.hypot(0.005, 0.02 * Math.sqrt(0.1)), s.built().mirror().slopeErrorRadians(), 1e-12);
+        assertEquals(0.001 / Math.sqrt(Math.PI), s.built().layout().gapMetres(), 1e-12);
         assertEquals(0.005, s.mirror().slopeErrorRadians(), 1e-12);
     }
 

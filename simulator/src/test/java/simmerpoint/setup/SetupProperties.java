@@ -104,12 +104,12 @@ class SetupProperties {
         Vec pivot = new Vec(0, 0, -mount);
         same(pivot, alone.dish().toParent(pivot));
         same(
-                Direction.offZ(up, side).vec(),
+                Direction.tiltedFromZ(up, side).vec(),
                 alone.dish().rotation().apply(Direction.Z).vec());
         same(straight.target().origin(), alone.target().origin());
         same(alone.dish().toParent(straight.target().origin()), carried.target().origin());
         same(Direction.Z.vec(), alone.sun().vec());
-        same(Direction.offZ(-up, -side).vec(), alone.sunInDish().vec());
+        same(Direction.tiltedFromZ(-up, -side).vec(), alone.sunInDish().vec());
     }
 
     /** A drift moves the sun and nothing else. */
@@ -119,7 +119,7 @@ class SetupProperties {
             @ForAll @DoubleRange(min = -0.3, max = 0.3) double side) {
         Setup straight = setup(0.7, Aim.PERFECT, Stand.AT_FOCUS);
         Setup drifted = setup(0.7, new Aim(0, 0, up, side, 0, 0.2, Aim.PanCarrier.DISH), Stand.AT_FOCUS);
-        same(Direction.offZ(up, side).vec(), drifted.sun().vec());
+        same(Direction.tiltedFromZ(up, side).vec(), drifted.sun().vec());
         same(straight.target().origin(), drifted.target().origin());
         same(Vec.ZERO, drifted.dish().origin());
         same(drifted.sun().vec(), drifted.sunInDish().vec());

@@ -10,8 +10,9 @@ import org.junit.jupiter.params.provider.CsvSource;
 import simmerpoint.dish.Cut;
 import simmerpoint.dish.DishPlan;
 import simmerpoint.dish.MirrorSurface;
-import simmerpoint.dish.MirrorSurfaces;
-import simmerpoint.dish.RingSpacing;
+import simmerpoint.dish.cut.FlatRings;
+import simmerpoint.dish.cut.RingSpacing;
+import simmerpoint.dish.cut.Smooth;
 import simmerpoint.geometry.Direction;
 import simmerpoint.geometry.Vec;
 import simmerpoint.pan.Finish;
@@ -126,7 +127,7 @@ class SetupTest {
     }
 
     private static MirrorSurface surface(Cut cut) {
-        return MirrorSurfaces.of(new DishPlan(1.2, 0.8, 0.06, 0, cut), Direction.Z);
+        return new DishPlan(1.2, 0.8, 0.06, 0, cut).surface(Direction.Z);
     }
 
     /** Level pan of radius R pulled towards the dish under the zenith: its edge is (f + p) − R²/4f above the mirror. */
@@ -134,7 +135,7 @@ class SetupTest {
     @CsvSource({"-0.5, 0.2955", "-0.79, 0.0055", "-0.7955, 0", "-0.8, -0.0045", "0.1, 0.8955"})
     void clearanceOfALevelPanUnderTheZenith(double pullBack, double wanted) {
         Setup setup = setup(90, Aim.PERFECT, PAN, new Stand(pullBack, 0, 0, 0));
-        assertEquals(wanted, Clearance.aboveMirror(surface(new Cut.Smooth()), setup, PAN), 1e-9);
+        assertEquals(wanted, Clearance.aboveMirror(surface(new Smooth()), setup, PAN), 1e-9);
     }
 
     /** A leaning disc: least over its rim in closed form, at the lower end −x where z = f + p − R·sin λ − (R·cos λ)²/4f. */
@@ -149,21 +150,21 @@ class SetupTest {
             double z = 0.2 - 0.2 * Math.cos(t) * Math.sin(0.6);
             least = Math.min(least, z - (x * x + y * y) / 3.2);
         }
-        assertEquals(least, Clearance.aboveMirror(surface(new Cut.Smooth()), setup, disc), 1e-6);
+        assertEquals(least, Clearance.aboveMirror(surface(new Smooth()), setup, disc), 1e-6);
     }
 
     /** Flat panels lie above the ribs' parabola in their middles, so there is less room, by a panel's depth at most. */
     @Test
     void clearanceCountsFromTheMirrorAsItIsCut() {
         Setup setup = setup(90, Aim.PERFECT, PAN, new Stand(-0.6, 0, 0, 0));
-        double smooth = Clearance.aboveMirror(surface(new Cut.Smooth()), setup, PAN);
-        double rings = Clearance.aboveMirror(surface(new Cut.FlatRings(24, 6, RingSpacing.EQUAL_WIDTH)), setup, PAN);
+        double smooth = Clearance.aboveMirror(surface(new Smooth()), setup, PAN);
+        double rings = Clearance.aboveMirror(surface(new FlatRings(24, 6, RingSpacing.EQUAL_WIDTH)), setup, PAN);
         assertTrue(rings <= smooth + 1e-12 && rings > smooth - 0.003, smooth + " and " + rings);
     }
 
     @Test
     void aPanBesideTheDishHasAllTheRoomThereIs() {
         Setup setup = setup(90, Aim.PERFECT, PAN, new Stand(-0.9, 0, 0, 0.8));
-        assertEquals(Double.POSITIVE_INFINITY, Clearance.aboveMirror(surface(new Cut.Smooth()), setup, PAN));
+        assertEquals(Double.POSITIVE_INFINITY, Clearance.aboveMirror(surface(new Smooth()), setup, PAN));
     }
 }

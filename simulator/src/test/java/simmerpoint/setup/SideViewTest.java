@@ -5,8 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import simmerpoint.dish.Cut;
 import simmerpoint.dish.DishPlan;
+import simmerpoint.dish.cut.Smooth;
 import simmerpoint.geometry.Vec;
 import simmerpoint.pan.Finish;
 import simmerpoint.pan.Pan;
@@ -28,7 +28,7 @@ class SideViewTest {
     void panAndRimStandWhereTheStandGeometryHasThem(double degrees) {
         double a = Math.toRadians(degrees);
         SideView view = new SideView(a, 0.1, 0.7);
-        StandGeometry g = StandGeometry.of(new DishPlan(1.2, 0.8, 0, 0, new Cut.Smooth()), a, 0.1, 0.7, STAND);
+        StandGeometry g = StandGeometry.of(new DishPlan(1.2, 0.8, 0, 0, new Smooth()), a, 0.1, 0.7, STAND);
         SideView.Place pan = view.of(setup(a).target().origin());
         assertEquals(g.panHeightMetres(), pan.heightMetres(), 1e-12);
         assertEquals(g.panDistanceMetres(), pan.towardsSunMetres(), 1e-12);

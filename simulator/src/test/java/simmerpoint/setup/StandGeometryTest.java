@@ -8,8 +8,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import simmerpoint.dish.Cut;
 import simmerpoint.dish.DishPlan;
+import simmerpoint.dish.cut.Smooth;
 import simmerpoint.geometry.Direction;
 import simmerpoint.geometry.Vec;
 import simmerpoint.pan.Plane;
@@ -19,7 +19,7 @@ import simmerpoint.sun.UniformDiscSun;
 
 /** Closed forms are elementary geometry of the side view, derived here. */
 class StandGeometryTest {
-    private static final DishPlan DISH = new DishPlan(1.2, 0.8, 0, 0, new Cut.Smooth());
+    private static final DishPlan DISH = new DishPlan(1.2, 0.8, 0, 0, new Smooth());
 
     private static StandGeometry at(double degrees, double behind, double height, Stand stand) {
         return StandGeometry.of(DISH, Math.toRadians(degrees), behind, height, stand);
@@ -78,7 +78,7 @@ class StandGeometryTest {
     /** With the mount at the vertex of a nearly flat dish a leg meets the beam once it leans further than the mirror. */
     @Test
     void aLegStandsInTheBeamOnceItLeansMoreThanTheMirror() {
-        DishPlan flat = new DishPlan(1.2, 1000, 0, 0, new Cut.Smooth());
+        DishPlan flat = new DishPlan(1.2, 1000, 0, 0, new Smooth());
         StandGeometry low = StandGeometry.of(flat, Math.toRadians(20), 0, 0.6, Stand.AT_FOCUS);
         assertEquals(20, Math.toDegrees(low.legLeanRadians()), 0.6);
         assertTrue(low.legInBeam());

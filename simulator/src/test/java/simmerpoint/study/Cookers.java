@@ -4,9 +4,9 @@ import java.time.LocalDate;
 import java.time.ZoneId;
 import java.time.ZonedDateTime;
 import java.util.Optional;
-import simmerpoint.dish.Cut;
 import simmerpoint.dish.DishPlan;
-import simmerpoint.dish.RingSpacing;
+import simmerpoint.dish.cut.FlatRings;
+import simmerpoint.dish.cut.RingSpacing;
 import simmerpoint.dish.mirror.Mirror;
 import simmerpoint.pan.Finish;
 import simmerpoint.pan.Pan;
@@ -40,7 +40,7 @@ public final class Cookers {
     /** A dish of flat panels, 1.2 m across and of 0.8 m focal length, under a level pan of 24 x 11 cm. */
     public static Scenario usual(Site place, BeamRangeModel sky) {
         Pan pan = new Pan(0.24, 0.11, new Finish("black", 1));
-        DishPlan dish = new DishPlan(1.2, 0.8, 0.06, 0, new Cut.FlatRings(24, 6, RingSpacing.EQUAL_WIDTH));
+        DishPlan dish = new DishPlan(1.2, 0.8, 0.06, 0, new FlatRings(24, 6, RingSpacing.EQUAL_WIDTH));
         ZonedDateTime when = LocalDate.of(2026, 6, 21).atTime(12, 0).atZone(place.zone());
         return new Scenario(
                 "Any cooker",

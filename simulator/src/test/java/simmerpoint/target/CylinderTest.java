@@ -41,9 +41,11 @@ class CylinderTest {
         return below ? Cylinder.UNDERSIDE : above ? Cylinder.LID : Cylinder.WALL;
     }
 
-    private static Vec any(SplittableRandom random, double reach) {
+    private static Vec any(SplittableRandom random, double rayParameter) {
         return new Vec(
-                random.nextDouble(-reach, reach), random.nextDouble(-reach, reach), random.nextDouble(-reach, reach));
+                random.nextDouble(-rayParameter, rayParameter),
+                random.nextDouble(-rayParameter, rayParameter),
+                random.nextDouble(-rayParameter, rayParameter));
     }
 
     @Test
@@ -58,14 +60,14 @@ class CylinderTest {
             double length = random.nextDouble(0.3, 3);
             int got = solid(from)
                     ? -1
-                    : body.meet(from.x(), from.y(), from.z(), length * d.x(), length * d.y(), length * d.z());
+                    : body.intersect(from.x(), from.y(), from.z(), length * d.x(), length * d.y(), length * d.z());
             double t = walk(from, d);
             int wanted = Double.isNaN(t) ? Cylinder.NOTHING : face(from.plus(d.times(t)), d);
             if (got > Cylinder.NOTHING && wanted > Cylinder.NOTHING) {
                 met[got]++;
                 assertEquals(wanted, got, "ray " + i);
-                assertEquals(t, body.reach * length, 1.01 * STEP, "reach of ray " + i);
-                Vec hit = from.plus(d.times(body.reach * length));
+                assertEquals(t, body.rayParameter * length, 1.01 * STEP, "reach of ray " + i);
+                Vec hit = from.plus(d.times(body.rayParameter * length));
                 assertEquals(0, hit.minus(new Vec(body.x, body.y, body.z)).length(), 1e-12);
                 onFace(got, body);
             } else if (got >= 0) {
@@ -107,33 +109,33 @@ class CylinderTest {
     @Test
     void aBareDiscIsSeenFromBelowOnly() {
         Cylinder disc = new Cylinder(RADIUS, 0, true);
-        assertEquals(Cylinder.UNDERSIDE, disc.meet(0.05, 0, -1, 0, 0, 1));
-        assertEquals(Cylinder.NOTHING, disc.meet(0.05, 0, 1, 0, 0, -1));
-        assertEquals(Cylinder.NOTHING, disc.meet(0.13, 0, -1, 0, 0, 1));
-        assertTrue(disc.crossed);
-        assertEquals(Cylinder.NOTHING, disc.meet(-1, 0, 0, 1, 0, 0));
+        assertEquals(Cylinder.UNDERSIDE, disc.intersect(0.05, 0, -1, 0, 0, 1));
+        assertEquals(Cylinder.NOTHING, disc.intersect(0.05, 0, 1, 0, 0, -1));
+        assertEquals(Cylinder.NOTHING, disc.intersect(0.13, 0, -1, 0, 0, 1));
+        assertTrue(disc.crossesBase);
+        assertEquals(Cylinder.NOTHING, disc.intersect(-1, 0, 0, 1, 0, 0));
     }
 
     @Test
     void crossingIsToldWhateverIsMet() {
         Cylinder body = new Cylinder(RADIUS, HEIGHT, false);
-        assertEquals(Cylinder.WALL, body.meet(-0.3, 0, -0.1, 0.2, 0, 0.15));
-        assertTrue(body.crossed);
-        assertEquals(Cylinder.NOTHING, body.meet(-0.3, 0, -0.1, -0.2, 0, 0.11));
-        assertTrue(body.crossed);
-        assertEquals(Cylinder.WALL, body.meet(-0.3, 0, 0.05, 1, 0, 0));
-        assertTrue(!body.crossed);
-        assertEquals(0.18, body.reach, 1e-12);
+        assertEquals(Cylinder.WALL, body.intersect(-0.3, 0, -0.1, 0.2, 0, 0.15));
+        assertTrue(body.crossesBase);
+        assertEquals(Cylinder.NOTHING, body.intersect(-0.3, 0, -0.1, -0.2, 0, 0.11));
+        assertTrue(body.crossesBase);
+        assertEquals(Cylinder.WALL, body.intersect(-0.3, 0, 0.05, 1, 0, 0));
+        assertTrue(!body.crossesBase);
+        assertEquals(0.18, body.rayParameter, 1e-12);
     }
 
     @Test
     void upwardAndLevelRaysInTheCorners() {
         Cylinder body = new Cylinder(RADIUS, HEIGHT, false);
-        assertEquals(Cylinder.NOTHING, body.meet(0, 0, HEIGHT + 0.1, 0, 0, 1));
-        assertEquals(Cylinder.NOTHING, body.meet(0, 0, HEIGHT + 0.1, 1, 0, 0));
-        assertEquals(Cylinder.LID, body.meet(0, 0, HEIGHT + 0.1, 0, 0, -1));
-        assertEquals(Cylinder.NOTHING, body.meet(0, 0, -0.1, 1, 0, 0));
-        assertEquals(Cylinder.NOTHING, body.meet(0, 0, -0.1, 0, 0, -1));
-        assertEquals(Cylinder.NOTHING, body.meet(0.2, 0, 0.05, 0, 1, 0), "straight past");
+        assertEquals(Cylinder.NOTHING, body.intersect(0, 0, HEIGHT + 0.1, 0, 0, 1));
+        assertEquals(Cylinder.NOTHING, body.intersect(0, 0, HEIGHT + 0.1, 1, 0, 0));
+        assertEquals(Cylinder.LID, body.intersect(0, 0, HEIGHT + 0.1, 0, 0, -1));
+        assertEquals(Cylinder.NOTHING, body.intersect(0, 0, -0.1, 1, 0, 0));
+        assertEquals(Cylinder.NOTHING, body.intersect(0, 0, -0.1, 0, 0, -1));
+        assertEquals(Cylinder.NOTHING, body.intersect(0.2, 0, 0.05, 0, 1, 0), "straight past");
     }
 }

@@ -133,9 +133,9 @@ class MapFiguresTest {
             sums.add(0.25 * Math.sqrt((i + 0.5) / n), 1.0 / n);
         }
         for (double share : new double[] {0.1, 0.5, 0.9, 0.95, 0.999}) {
-            assertEquals(0.25 * Math.sqrt(share), sums.radiusHolding(share).orElseThrow(), RADIUS / 400);
+            assertEquals(0.25 * Math.sqrt(share), sums.radiusContaining(share).orElseThrow(), RADIUS / 400);
         }
-        assertTrue(sums.radiusHolding(1.01).isEmpty());
+        assertTrue(sums.radiusContaining(1.01).isEmpty());
     }
 
     /** Far out the bins grow by one in a hundred, and beyond about 400 radii light is no longer kept. */
@@ -144,11 +144,11 @@ class MapFiguresTest {
         for (double r : new double[] {0.41, 1, 5, 20, 39}) {
             RadialHistogram sums = new RadialHistogram(RADIUS);
             sums.add(r, 3);
-            assertEquals(r, sums.radiusHolding(1.5).orElseThrow(), 0.01 * r);
+            assertEquals(r, sums.radiusContaining(1.5).orElseThrow(), 0.01 * r);
         }
         RadialHistogram beyond = new RadialHistogram(RADIUS);
         beyond.add(45, 3);
-        assertTrue(beyond.radiusHolding(1).isEmpty());
+        assertTrue(beyond.radiusContaining(1).isEmpty());
     }
 
     @Test
@@ -159,9 +159,9 @@ class MapFiguresTest {
         b.add(0.05, 2);
         b.add(0.2, 6);
         a.add(b, 0.5);
-        assertEquals(0.05, a.radiusHolding(3).orElseThrow(), RADIUS / 200);
+        assertEquals(0.05, a.radiusContaining(3).orElseThrow(), RADIUS / 200);
         a.add(b, -0.5);
-        assertTrue(a.radiusHolding(2.5).isEmpty());
+        assertTrue(a.radiusContaining(2.5).isEmpty());
     }
 
     @Test
@@ -198,8 +198,8 @@ class MapFiguresTest {
     void wallLightIsUnrolledFromPlusXOverPlusY() {
         TargetGrids grids = TargetGrids.of(new Pan(0.2, 0.11, new Finish("black", 0.9)), 0.01);
         Tally tally = new Tally(grids);
-        tally.hitWall(0, RADIUS, 0.109, 0.5, 4);
-        tally.hitWall(1e-9, -RADIUS, 0.001, 1, 8);
+        tally.addWallHit(0, RADIUS, 0.109, 0.5, 4);
+        tally.addWallHit(1e-9, -RADIUS, 0.001, 1, 8);
         Grid wall = grids.wall();
         List<Integer> lit = new ArrayList<>();
         IntStream.range(0, wall.cells()).filter(c -> tally.wallMap[c] > 0).forEach(lit::add);
@@ -210,7 +210,7 @@ class MapFiguresTest {
         assertEquals(wall.rows() - 1, lit.get(1) / wall.columns());
         assertEquals(0.25 * wall.columns(), lit.get(1) % wall.columns(), 1);
         assertEquals(12, tally.wall);
-        assertEquals(10, tally.wallSlant);
+        assertEquals(10, tally.wallCosineWeightedWatts);
     }
 
     /** A wall with its light in the lowest fifth. */

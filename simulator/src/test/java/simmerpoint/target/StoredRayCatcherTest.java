@@ -64,19 +64,19 @@ class StoredRayCatcherTest {
                 Vec s = pose.rotation().apply(rays.towardsSun(i));
                 Vec d = pose.rotation().apply(rays.direction(i));
                 tally.incident += rays.watts(i);
-                boolean shaded = !bare && body.meet(p.x(), p.y(), p.z(), s.x(), s.y(), s.z()) != Cylinder.NOTHING;
+                boolean shaded = !bare && body.intersect(p.x(), p.y(), p.z(), s.x(), s.y(), s.z()) != Cylinder.NOTHING;
                 double lit = shaded ? 0 : rays.watts(i);
                 tally.shaded += rays.watts(i) - lit;
-                tally.lit += lit;
-                int met = body.meet(p.x(), p.y(), p.z(), d.x(), d.y(), d.z());
-                if (body.crossed) {
+                tally.unshaded += lit;
+                int met = body.intersect(p.x(), p.y(), p.z(), d.x(), d.y(), d.z());
+                if (body.crossesBase) {
                     double t = -p.z() / d.z();
                     double x = p.x() + t * d.x();
                     double y = p.y() + t * d.y();
-                    tally.cross(x, y, Math.hypot(x, y), met == Cylinder.UNDERSIDE, lit * SHARE);
-                    tally.undersideSlant += met == Cylinder.UNDERSIDE ? lit * SHARE * d.z() : 0;
+                    tally.addCrossing(x, y, Math.hypot(x, y), met == Cylinder.UNDERSIDE, lit * SHARE);
+                    tally.undersideCosineWeightedWatts += met == Cylinder.UNDERSIDE ? lit * SHARE * d.z() : 0;
                 }
-                tally.hit(body, met, d.x(), d.y(), d.z(), 1, lit * SHARE);
+                tally.addBodyHit(body, met, d.x(), d.y(), d.z(), 1, lit * SHARE);
             }
         }
         return tally;
@@ -87,7 +87,7 @@ class StoredRayCatcherTest {
                 .ints(40, 1, 129)
                 .mapToObj(n -> rays(new Random(n), n))
                 .toList();
-        List<ReflectedRays> batches = ReflectedRays.joined(small, StoredRayCatcher.MOST);
+        List<ReflectedRays> batches = ReflectedRays.merged(small, StoredRayCatcher.MAX_BATCH);
         assertEquals(
                 small.stream().mapToInt(ReflectedRays::count).sum(),
                 batches.stream().mapToInt(ReflectedRays::count).sum());
@@ -96,25 +96,25 @@ class StoredRayCatcherTest {
         Tally tally = new Tally(TargetGrids.of(target, 0.01));
         StoredRayCatcher quick =
                 new StoredRayCatcher(target, pose.rotation().apply(SUN), SUN_ANGLE, SHARE, tally, Optional.empty());
-        batches.forEach(b -> quick.take(b, pose));
+        batches.forEach(b -> quick.add(b, pose));
         double rounding = 1e-5;
         assertEquals(expected.incident, tally.incident, rounding);
         assertEquals(expected.shaded, tally.shaded, rounding);
-        assertEquals(expected.lit, tally.lit, rounding);
+        assertEquals(expected.unshaded, tally.unshaded, rounding);
         assertEquals(expected.missed, tally.missed, rounding);
         assertEquals(expected.underside, tally.underside, rounding);
         assertEquals(expected.wall, tally.wall, rounding);
         assertEquals(expected.lid, tally.lid, rounding);
-        assertEquals(expected.undersideSlant, tally.undersideSlant, rounding);
-        assertEquals(expected.wallSlant, tally.wallSlant, rounding);
-        assertEquals(expected.lidSlant, tally.lidSlant, rounding);
+        assertEquals(expected.undersideCosineWeightedWatts, tally.undersideCosineWeightedWatts, rounding);
+        assertEquals(expected.wallCosineWeightedWatts, tally.wallCosineWeightedWatts, rounding);
+        assertEquals(expected.lidCosineWeightedWatts, tally.lidCosineWeightedWatts, rounding);
         for (int k = 0; k < 5; k++) {
             assertEquals(expected.moments[k], tally.moments[k], rounding);
         }
         same(expected.planeMap, tally.planeMap, 2 * expected.grids.plane().cells());
         same(expected.wallMap, tally.wallMap, expected.wallMap.length);
         same(expected.lidMap, tally.lidMap, expected.lidMap.length);
-        same(expected.crossing.sums, tally.crossing.sums, expected.crossing.sums.length);
+        same(expected.crossing.bins, tally.crossing.bins, expected.crossing.bins.length);
         assertTrue(expected.underside > 10 && expected.missed > 10, "something of everything");
         if (target instanceof Pan) {
             assertTrue(expected.shaded > 10 && expected.wall > 10 && expected.lid > 0.5, "something of everything");
@@ -132,7 +132,7 @@ class StoredRayCatcherTest {
 
     @Test
     void panThatOnlyMoved() {
-        check(PAN, new Pose(Rotation.NONE, new Vec(0.03, -0.02, 0.05)));
+        check(PAN, new Pose(Rotation.IDENTITY, new Vec(0.03, -0.02, 0.05)));
     }
 
     @Test
@@ -142,7 +142,7 @@ class StoredRayCatcherTest {
 
     @Test
     void bareDisc() {
-        check(new Plane(0.2, 0), new Pose(Rotation.NONE, new Vec(0, 0.01, 0)));
+        check(new Plane(0.2, 0), new Pose(Rotation.IDENTITY, new Vec(0, 0.01, 0)));
         check(new Plane(0.2, 0), new Pose(Rotation.aboutZ(0.7), new Vec(0, 0.01, 0)));
     }
 
@@ -151,21 +151,21 @@ class StoredRayCatcherTest {
             @ForAll @FloatRange(min = -0.4f, max = 0.4f) float x,
             @ForAll @FloatRange(min = -0.4f, max = 0.4f) float y) {
         int cell = PLANE.cellAt(x, y);
-        int quick = PLANE.cellOrBeyond(x, y);
+        int quick = PLANE.cellOrOutside(x, y);
         boolean border = nearBorder(x) || nearBorder(y);
         assertTrue(border || quick == (cell < 0 ? 2 * PLANE.cells() : cell), x + ", " + y + ": " + cell + ", " + quick);
     }
 
     private static boolean nearBorder(double x) {
-        double cells = (x - PLANE.firstMin()) * PLANE.perWidth();
+        double cells = (x - PLANE.firstMin()) * PLANE.inverseCellWidth();
         return Math.abs(cells - Math.rint(cells)) < 1e-4;
     }
 
     @Test
     void farAwayIsBeyond() {
         for (float far : new float[] {1e9f, -1e9f, 1e30f, -1e30f, Float.POSITIVE_INFINITY, Float.NaN}) {
-            assertEquals(2 * PLANE.cells(), PLANE.cellOrBeyond(far, 0));
-            assertEquals(2 * PLANE.cells(), PLANE.cellOrBeyond(0, far));
+            assertEquals(2 * PLANE.cells(), PLANE.cellOrOutside(far, 0));
+            assertEquals(2 * PLANE.cells(), PLANE.cellOrOutside(0, far));
         }
     }
 }

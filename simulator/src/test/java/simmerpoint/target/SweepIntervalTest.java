@@ -25,7 +25,7 @@ class SweepIntervalTest {
             Vec q = new Vec(between(random, 0.3), between(random, 0.3), 0);
             Vec w = i % 10 == 0 ? Vec.ZERO : new Vec(between(random, 0.02), between(random, 0.02), 0);
             Vec m = new Vec(between(random, 0.1), between(random, 0.1), 0);
-            span.inDisc(q.x(), q.y(), w.x(), w.y(), m.x(), m.y(), RADIUS * RADIUS);
+            span.setToDisc(q.x(), q.y(), w.x(), w.y(), m.x(), m.y(), RADIUS * RADIUS);
             for (double k = -20; k <= 20; k += 0.7) {
                 boolean wanted = q.plus(w.times(k)).minus(m).length() <= RADIUS;
                 inside += wanted ? 1 : 0;
@@ -51,7 +51,7 @@ class SweepIntervalTest {
             if (i % 7 == 1) {
                 w = m.times(0.05);
             }
-            span.inOutline(q.x(), q.y(), w.x(), w.y(), m.x(), m.y(), RADIUS * RADIUS);
+            span.setToOutline(q.x(), q.y(), w.x(), w.y(), m.x(), m.y(), RADIUS * RADIUS);
             for (double k = -20; k <= 20; k += 0.9) {
                 double off = nearest(q.plus(w.times(k)), m);
                 if (Math.abs(off - RADIUS) > 1e-5) {
@@ -92,7 +92,7 @@ class SweepIntervalTest {
             if (i % 2 == 0) {
                 sums.add(low, high, amount);
             } else {
-                sums.addBeside(low, high, holeLow, holeHigh, amount);
+                sums.addOutside(low, high, holeLow, holeHigh, amount);
             }
             for (int k = 0; k < count; k++) {
                 boolean hole = i % 2 == 1 && k >= holeLow && k <= holeHigh;

@@ -7,11 +7,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import simmerpoint.dish.Cut;
 import simmerpoint.dish.DishPlan;
-import simmerpoint.dish.MirrorSurface;
-import simmerpoint.dish.MirrorSurfaces;
-import simmerpoint.dish.PanelTilts;
+import simmerpoint.dish.built.BuildErrors;
+import simmerpoint.dish.cut.BentStrips;
+import simmerpoint.dish.cut.FromFile;
 import simmerpoint.dish.mesh.Mesh;
 import simmerpoint.dish.mirror.Mirror;
 import simmerpoint.geometry.Pose;
@@ -44,11 +43,9 @@ class BlockingTest {
     }
 
     private static LightCaster caster(Setup setup) {
-        DishPlan plan = new DishPlan(1.5, 1, 0, 0, new Cut.FromFile(TWO));
-        MirrorSurface surface = MirrorSurfaces.of(plan, setup.sunInDish());
+        DishPlan plan = new DishPlan(1.5, 1, 0, 0, new FromFile(TWO));
         Sunlight sun = new Sunlight(0.9, 1000, UniformDiscSun.MEAN_SUN);
-        PanelTilts straight = PanelTilts.draw(2, 0, 1);
-        return new LightCaster(surface, Mirror.plain(1, 0.01), straight, sun, setup, 0);
+        return new LightCaster(BuildErrors.NONE.build(plan, Mirror.plain(1, 0.01)), 1, sun, setup, 0);
     }
 
     /** Whether the ray from a ground point meets the floating panel; all in the dish frame. */
@@ -64,7 +61,7 @@ class BlockingTest {
     void theFloatingPanelHidesTheSun(double driftUp, double driftSide) {
         Setup setup = setup(driftUp, driftSide);
         LightCaster caster = caster(setup);
-        assertTrue(caster.hiding().possible());
+        assertTrue(caster.blocking().possible());
         ScrambledSobol sobol = new ScrambledSobol(caster.dimensions(), 1, 0);
         LightCaster.BatchCaster beam = caster.new BatchCaster(sobol, sobol.block(14, 0));
         Pose toDish = setup.dishInTarget().inverse();
@@ -97,7 +94,7 @@ class BlockingTest {
         ScrambledSobol sobol = new ScrambledSobol(caster.dimensions(), 2, 0);
         LightCaster.BatchCaster beam = caster.new BatchCaster(sobol, sobol.block(13, 0));
         Pose toDish = setup.dishInTarget().inverse();
-        Blocking.Test test = caster.hiding().test();
+        Blocking.Test test = caster.blocking().test();
         ReflectedDirections out = new ReflectedDirections(beam.batchSize());
         int stopped = 0;
         for (long k = 0; k < beam.batches(); k++) {
@@ -110,11 +107,11 @@ class BlockingTest {
                 if (light.panel[i] == 0) {
                     boolean wanted = underThePanel(point, inDish);
                     double there = (FLOAT - point.z()) / inDish.z();
-                    assertEquals(wanted, test.stops(light, i, d.x(), d.y(), d.z(), 1.001 * there));
-                    assertFalse(test.stops(light, i, d.x(), d.y(), d.z(), 0.999 * there), "ends before the panel");
+                    assertEquals(wanted, test.blocks(light, i, d.x(), d.y(), d.z(), 1.001 * there));
+                    assertFalse(test.blocks(light, i, d.x(), d.y(), d.z(), 0.999 * there), "ends before the panel");
                     stopped += wanted ? 1 : 0;
                 } else if (light.panel[i] == 1) {
-                    assertFalse(test.stops(light, i, d.x(), d.y(), d.z(), 10), "nothing above the panel");
+                    assertFalse(test.blocks(light, i, d.x(), d.y(), d.z(), 10), "nothing above the panel");
                 }
             }
         }
@@ -124,9 +121,9 @@ class BlockingTest {
     @Test
     void aBowlHidesNothing() {
         Setup setup = setup(0, 0);
-        DishPlan plan = new DishPlan(1.2, 1, 0, 0, new Cut.BentStrips(12));
-        Blocking hiding = Blocking.of(MirrorSurfaces.of(plan, setup.sunInDish()), setup.dishInTarget());
-        assertFalse(hiding.possible());
-        assertFalse(hiding.test().stops(new LightBatch(1), 0, 0, 0, 1, 10));
+        DishPlan plan = new DishPlan(1.2, 1, 0, 0, new BentStrips(12));
+        Blocking blocking = Blocking.of(plan.surface(setup.sunInDish()), setup.dishInTarget());
+        assertFalse(blocking.possible());
+        assertFalse(blocking.test().blocks(new LightBatch(1), 0, 0, 0, 1, 10));
     }
 }

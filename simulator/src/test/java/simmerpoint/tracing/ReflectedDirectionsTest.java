@@ -24,9 +24,9 @@ class ReflectedDirectionsTest {
             put(light.sx, light.sy, light.sz, i, s);
             put(light.cx, light.cy, light.cz, i, c);
             light.cosine[i] = n.dot(s);
-            light.perSine[i] = 1 / Math.sqrt(c.dot(c) + 1e-300);
+            light.inverseSine[i] = 1 / Math.sqrt(c.dot(c) + 1e-300);
             for (int line = 0; line < 2; line++) {
-                light.tiltIn[i + line * RAYS] = random.nextDouble(-0.02, 0.02);
+                light.tiltInPlane[i + line * RAYS] = random.nextDouble(-0.02, 0.02);
                 light.tiltAcross[i + line * RAYS] = random.nextDouble(-0.02, 0.02);
             }
         }
@@ -73,16 +73,17 @@ class ReflectedDirectionsTest {
         SplittableRandom random = new SplittableRandom(80_002);
         ReflectedDirections out = new ReflectedDirections(RAYS);
         for (int i = 1; i < RAYS; i++) {
-            out.tiltIn[i] = random.nextDouble(-0.3, 0.3);
+            out.tiltInPlane[i] = random.nextDouble(-0.3, 0.3);
             out.tiltAcross[i] = random.nextDouble(-0.3, 0.3);
         }
         out.reflect(light);
         for (int i = 1; i < RAYS; i++) {
-            Vec m = tilted(light, i, out.tiltIn[i], out.tiltAcross[i]);
+            Vec m = tilted(light, i, out.tiltInPlane[i], out.tiltAcross[i]);
             Vec s = sun(light, i);
             Vec wanted = m.times(2 * m.dot(s)).minus(s);
-            double length = 1 + out.tiltIn[i] * out.tiltIn[i] + out.tiltAcross[i] * out.tiltAcross[i];
-            assertEquals(0, wanted.minus(out(out, i).times(1 / length)).length(), 1e-11 * light.perSine[i], "ray " + i);
+            double length = 1 + out.tiltInPlane[i] * out.tiltInPlane[i] + out.tiltAcross[i] * out.tiltAcross[i];
+            assertEquals(
+                    0, wanted.minus(out(out, i).times(1 / length)).length(), 1e-11 * light.inverseSine[i], "ray " + i);
         }
     }
 
@@ -108,10 +109,10 @@ class ReflectedDirectionsTest {
             put(light.sx, light.sy, light.sz, i, s);
             put(light.cx, light.cy, light.cz, i, Direction.Z.vec().cross(s));
             light.cosine[i] = 0.5;
-            light.perSine[i] = 1 / Math.sin(Math.PI / 3);
+            light.inverseSine[i] = 1 / Math.sin(Math.PI / 3);
         }
         ReflectedDirections out = new ReflectedDirections(2);
-        out.tiltIn[0] = 5e-3;
+        out.tiltInPlane[0] = 5e-3;
         out.tiltAcross[1] = 5e-3;
         out.reflect(light);
         Vec straight = new Vec(-s.x(), 0, 0.5);
@@ -128,11 +129,11 @@ class ReflectedDirectionsTest {
         ReflectedDirections behind = new ReflectedDirections(RAYS);
         double step = 1e-3;
         for (int line = 0; line < 2; line++) {
-            slope.slope(light, line);
+            slope.differentiate(light, line);
             for (int i = 0; i < RAYS; i++) {
-                ahead.tiltIn[i] = step * light.tiltIn[i + line * RAYS];
+                ahead.tiltInPlane[i] = step * light.tiltInPlane[i + line * RAYS];
                 ahead.tiltAcross[i] = step * light.tiltAcross[i + line * RAYS];
-                behind.tiltIn[i] = -ahead.tiltIn[i];
+                behind.tiltInPlane[i] = -ahead.tiltInPlane[i];
                 behind.tiltAcross[i] = -ahead.tiltAcross[i];
             }
             ahead.reflect(light);

@@ -6,7 +6,12 @@ import net.jqwik.api.Combinators;
 import net.jqwik.api.RandomDistribution;
 import simmerpoint.dish.Cut;
 import simmerpoint.dish.DishPlan;
-import simmerpoint.dish.RingSpacing;
+import simmerpoint.dish.cut.BentStrips;
+import simmerpoint.dish.cut.FlatRings;
+import simmerpoint.dish.cut.FromFile;
+import simmerpoint.dish.cut.RingSpacing;
+import simmerpoint.dish.cut.Smooth;
+import simmerpoint.dish.cut.Tiles;
 import simmerpoint.dish.mirror.Mirror;
 import simmerpoint.geometry.Vec;
 import simmerpoint.pan.Finish;
@@ -57,22 +62,22 @@ final class AnyScenes {
         return diameters.flatMap(d -> Combinators.combine(
                         between(0.42, 1.5), between(0, 0.3), between(0, 0.003), cuts(d))
                 .as((ratio, hub, gap, cut) ->
-                        new DishPlan(d, ratio * d, hub * d, cut instanceof Cut.Smooth ? 0 : gap * d, cut)));
+                        new DishPlan(d, ratio * d, hub * d, cut instanceof Smooth ? 0 : gap * d, cut)));
     }
 
     private static Arbitrary<Cut> cuts(double d) {
         Arbitrary<Integer> sectors = Arbitraries.integers().between(3, 40);
         Arbitrary<Cut> rings = Combinators.combine(
                         sectors, Arbitraries.integers().between(1, 12), Arbitraries.of(RingSpacing.class))
-                .as(Cut.FlatRings::new);
+                .as(FlatRings::new);
         Arbitrary<Double> sides = between(d / 30, d / 8);
         return Arbitraries.oneOf(
                 rings,
-                sectors.map(Cut.BentStrips::new),
-                sides.map(Cut.SquareTiles::new),
-                sides.map(Cut.HexagonTiles::new),
-                Arbitraries.just(new Cut.Smooth()),
-                between(0.02, 0.2).map(w -> new Cut.FromFile(Tile.mesh(tile(d, w * d)))));
+                sectors.map(BentStrips::new),
+                sides.map(Tiles::square),
+                sides.map(Tiles::hexagon),
+                Arbitraries.just(new Smooth()),
+                between(0.02, 0.2).map(w -> new FromFile(Tile.mesh(tile(d, w * d)))));
     }
 
     private static Vec[] tile(double d, double side) {
@@ -151,14 +156,11 @@ final class AnyScenes {
     }
 
     private static Cut scaled(Cut cut, double k) {
-        if (cut instanceof Cut.SquareTiles tiles) {
-            return new Cut.SquareTiles(k * tiles.tileMetres());
+        if (cut instanceof Tiles tiles) {
+            return new Tiles(tiles.shape(), k * tiles.tileMetres());
         }
-        if (cut instanceof Cut.HexagonTiles tiles) {
-            return new Cut.HexagonTiles(k * tiles.tileMetres());
-        }
-        if (cut instanceof Cut.FromFile file) {
-            return new Cut.FromFile(Tile.scaled(file.mesh(), k));
+        if (cut instanceof FromFile file) {
+            return new FromFile(Tile.scaled(file.mesh(), k));
         }
         return cut;
     }

@@ -4,10 +4,11 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import org.junit.jupiter.api.Test;
-import simmerpoint.dish.Cut;
 import simmerpoint.dish.DishPlan;
 import simmerpoint.dish.Parabola;
-import simmerpoint.dish.RingSpacing;
+import simmerpoint.dish.cut.FlatRings;
+import simmerpoint.dish.cut.RingSpacing;
+import simmerpoint.dish.cut.Smooth;
 import simmerpoint.dish.mirror.Mirror;
 import simmerpoint.heat.CookingModel;
 import simmerpoint.pan.Finish;
@@ -71,7 +72,7 @@ class BuiltDishesTest {
      */
     @Test
     void creasedFoilHeatsAsLittleAsMeasured() {
-        DishPlan antenna = new DishPlan(DIAMETER, DIAMETER * DIAMETER / (16 * DEPTH), 0.1, 0, new Cut.Smooth());
+        DishPlan antenna = new DishPlan(DIAMETER, DIAMETER * DIAMETER / (16 * DEPTH), 0.1, 0, new Smooth());
         Pan pan = new Pan(0.162, 0.12, new Finish("black", 0.92));
         double input = TOTAL * Math.PI * DIAMETER * DIAMETER / 4;
         Scenario creased = scenario(antenna, foil(0.040), 0.8 * TOTAL, Aim.PERFECT, pan);
@@ -87,7 +88,7 @@ class BuiltDishesTest {
     }
 
     private static Scenario smallDish(double driftDegrees) {
-        DishPlan dish = new DishPlan(0.9144, 0.9144, 0.02, 0, new Cut.FlatRings(24, 4, RingSpacing.EQUAL_WIDTH));
+        DishPlan dish = new DishPlan(0.9144, 0.9144, 0.02, 0, new FlatRings(24, 4, RingSpacing.EQUAL_WIDTH));
         Mirror film = new Mirror("film", 0.90, 0.02, 5e-3, 1e-3, 0, 0, 0.02, 4e-3);
         Aim aim = new Aim(0, 0, 0, Math.toRadians(driftDegrees), 0, 0, Aim.PanCarrier.STAND);
         return scenario(dish, film, 850, aim, new Pan(0.24, 0.11, new Finish("black", 0.92)));

@@ -6,8 +6,9 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import simmerpoint.dish.Cut;
 import simmerpoint.dish.DishPlan;
+import simmerpoint.dish.cut.BentStrips;
+import simmerpoint.dish.cut.FlatRings;
 import simmerpoint.dish.mirror.Mirror;
 import simmerpoint.pan.Plane;
 import simmerpoint.sampling.Estimate;
@@ -109,11 +110,11 @@ class QuadratureAgreementTest {
         double d = dish.diameterMetres();
         double f = dish.focalLengthMetres();
         double hub = dish.hubMetres();
-        if (dish.cut() instanceof Cut.FlatRings cut) {
+        if (dish.cut() instanceof FlatRings cut) {
             return FlatPanelQuadrature.rings(d, f, hub, cut.sectors(), cut.rings())
                     .integrate(bench, Scene.SUN, 16, radii);
         }
-        if (dish.cut() instanceof Cut.BentStrips cut) {
+        if (dish.cut() instanceof BentStrips cut) {
             return new StripQuadrature(d, f, hub, cut.sectors()).integrate(bench, Scene.SUN, 8, 40, radii);
         }
         return new SmoothQuadrature(d, f, hub).integrate(bench, Scene.SUN, 12, 96, 32, radii);

@@ -1,8 +1,11 @@
 package simmerpoint.truth;
 
-import simmerpoint.dish.Cut;
 import simmerpoint.dish.DishPlan;
-import simmerpoint.dish.RingSpacing;
+import simmerpoint.dish.cut.BentStrips;
+import simmerpoint.dish.cut.FlatRings;
+import simmerpoint.dish.cut.FromFile;
+import simmerpoint.dish.cut.RingSpacing;
+import simmerpoint.dish.cut.Smooth;
 import simmerpoint.dish.mesh.Mesh;
 import simmerpoint.dish.mirror.Mirror;
 import simmerpoint.pan.Finish;
@@ -45,19 +48,19 @@ record Scene(
     }
 
     static DishPlan smooth(double diameter, double focal, double hub) {
-        return new DishPlan(diameter, focal, hub, 0, new Cut.Smooth());
+        return new DishPlan(diameter, focal, hub, 0, new Smooth());
     }
 
     static DishPlan rings(double diameter, double focal, double hub, int sectors, int rings) {
-        return new DishPlan(diameter, focal, hub, 0, new Cut.FlatRings(sectors, rings, RingSpacing.EQUAL_WIDTH));
+        return new DishPlan(diameter, focal, hub, 0, new FlatRings(sectors, rings, RingSpacing.EQUAL_WIDTH));
     }
 
     static DishPlan strips(double diameter, double focal, double hub, int sectors) {
-        return new DishPlan(diameter, focal, hub, 0, new Cut.BentStrips(sectors));
+        return new DishPlan(diameter, focal, hub, 0, new BentStrips(sectors));
     }
 
     static DishPlan mesh(double diameter, double focal, Mesh mesh) {
-        return new DishPlan(diameter, focal, 0, 0, new Cut.FromFile(mesh));
+        return new DishPlan(diameter, focal, 0, 0, new FromFile(mesh));
     }
 
     /** A bare disc square to the axis. */

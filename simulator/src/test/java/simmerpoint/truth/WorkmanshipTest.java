@@ -10,11 +10,12 @@ import org.apache.commons.math3.stat.descriptive.SummaryStatistics;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import simmerpoint.dish.BuildErrors;
-import simmerpoint.dish.Cut;
 import simmerpoint.dish.DishPlan;
-import simmerpoint.dish.RingSpacing;
-import simmerpoint.dish.Workmanship;
+import simmerpoint.dish.built.BuildErrors;
+import simmerpoint.dish.built.Workmanship;
+import simmerpoint.dish.cut.FlatRings;
+import simmerpoint.dish.cut.FromFile;
+import simmerpoint.dish.cut.RingSpacing;
 import simmerpoint.dish.mesh.Mesh;
 import simmerpoint.dish.mirror.Mirror;
 import simmerpoint.pan.Plane;
@@ -35,7 +36,7 @@ class WorkmanshipTest {
     private static final double FOCAL = 0.8;
     private static final int BUILDS = 8;
     private static final DishPlan PLAN =
-            new DishPlan(1.2, FOCAL, 0.12, 0, new Cut.FlatRings(24, 6, RingSpacing.EQUAL_WIDTH));
+            new DishPlan(1.2, FOCAL, 0.12, 0, new FlatRings(24, 6, RingSpacing.EQUAL_WIDTH));
 
     private static Scenario scenario(DishPlan dish) {
         Sunlight sun = new Sunlight(Math.toRadians(60), 1000, new UniformDiscSun(0.00465));
@@ -64,7 +65,7 @@ class WorkmanshipTest {
         TraceOptions options = TraceOptions.defaults().withRays(1 << 13);
         for (int k = 0; k < BUILDS; k++) {
             Mesh mesh = dish.build(cut / 2, set / 2, sag / 2, random);
-            built.addValue(caught(scenario(new DishPlan(1.2, FOCAL, 0, 0, new Cut.FromFile(mesh))), options));
+            built.addValue(caught(scenario(new DishPlan(1.2, FOCAL, 0, 0, new FromFile(mesh))), options));
             translated.addValue(caught(plan, options.withSeed(k + 1)));
         }
         double exact = caught(scenario(PLAN), options);
@@ -90,7 +91,7 @@ class WorkmanshipTest {
         Mesh mesh = new SloppyDish(FOCAL, 0.06, 0.6, 24, 6).build(0, 0, 0, new Random(1));
         TraceOptions options = TraceOptions.defaults().withRays(1 << 14);
         double planned = caught(scenario(PLAN), options);
-        double built = caught(scenario(new DishPlan(1.2, FOCAL, 0, 0, new Cut.FromFile(mesh))), options);
+        double built = caught(scenario(new DishPlan(1.2, FOCAL, 0, 0, new FromFile(mesh))), options);
         assertEquals(planned, built, 0.005 * planned);
     }
 
@@ -119,8 +120,8 @@ class WorkmanshipTest {
         double size = 0.24;
         Mesh mesh = bubbled(height, width, size, 120);
         double share = Math.PI / 4;
-        DishPlan square = new DishPlan(1.2, FOCAL, 0, 0, new Cut.FromFile(mesh));
-        DishPlan exact = new DishPlan(1.2, FOCAL, 0, 0, new Cut.FromFile(bubbled(0, width, size, 120)));
+        DishPlan square = new DishPlan(1.2, FOCAL, 0, 0, new FromFile(mesh));
+        DishPlan exact = new DishPlan(1.2, FOCAL, 0, 0, new FromFile(bubbled(0, width, size, 120)));
         Workmanship work = new Workmanship(0, 0, 0, 0, height, width, share);
         Plane disc = new Plane(0.04, 0);
         TraceOptions options = TraceOptions.defaults().withRays(1 << 14);

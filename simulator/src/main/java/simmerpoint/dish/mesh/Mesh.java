@@ -1,5 +1,10 @@
 package simmerpoint.dish.mesh;
 
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import simmerpoint.geometry.Vec;
+
 /**
  * Flat convex or concave polygons of a mesh in the dish frame, checked by whoever read them: every polygon has at least
  * three corners, is plane and has area. The arrays are not copied; nobody changes them.
@@ -13,5 +18,32 @@ public record Mesh(String name, double[] vertices, int[] corners, int[] firstCor
     /** Number of polygons. */
     public int polygons() {
         return firstCorner.length - 1;
+    }
+
+    /** Largest distance from the axis of a corner that a polygon uses, m. */
+    public double reach() {
+        double largest = 0;
+        for (int corner : corners) {
+            largest = Math.max(largest, Math.hypot(vertices[3 * corner], vertices[3 * corner + 1]));
+        }
+        return largest;
+    }
+
+    /** Corners of polygon {@code k}, counter-clockwise seen from +z. */
+    public List<Vec> polygonFromAbove(int k) {
+        List<Vec> points = new ArrayList<>();
+        for (int c = firstCorner[k]; c < firstCorner[k + 1]; c++) {
+            int at = 3 * corners[c];
+            points.add(new Vec(vertices[at], vertices[at + 1], vertices[at + 2]));
+        }
+        double twiceArea = 0;
+        for (int i = 0, j = points.size() - 1; i < points.size(); j = i++) {
+            twiceArea += points.get(j).x() * points.get(i).y()
+                    - points.get(i).x() * points.get(j).y();
+        }
+        if (twiceArea < 0) {
+            Collections.reverse(points);
+        }
+        return points;
     }
 }

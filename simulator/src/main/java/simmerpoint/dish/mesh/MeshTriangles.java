@@ -1,20 +1,22 @@
 package simmerpoint.dish.mesh;
 
 /** The polygons of a mesh as triangles that face +z, each with its normal and plan area. */
-final class MeshTriangles {
-    final int count;
+public final class MeshTriangles {
+    /** How many. */
+    public final int count;
     /** Nine numbers per triangle: a corner and the two sides from it. */
-    final double[] shape;
+    public final double[] shape;
     /** Three numbers per triangle: unit normal, z above 0. */
-    final double[] normal;
+    public final double[] normal;
     /** Panel per triangle. */
-    final int[] owner;
+    public final int[] owner;
     /** Nine numbers per triangle: its corners. */
-    final double[] corners;
+    public final double[] corners;
     /** Running sum of plan areas, m²; {@code count + 1} entries. */
-    final double[] planArea;
+    public final double[] planArea;
 
-    MeshTriangles(Mesh mesh) {
+    /** Of all polygons of {@code mesh}. */
+    public MeshTriangles(Mesh mesh) {
         int[][] perPolygon = new int[mesh.polygons()][];
         int n = 0;
         for (int k = 0; k < perPolygon.length; k++) {
@@ -56,7 +58,8 @@ final class MeshTriangles {
         planArea[t + 1] = planArea[t] + 0.5 * Math.abs(nz);
     }
 
-    double totalPlanArea() {
+    /** Plan area of all, m². */
+    public double totalPlanArea() {
         return planArea[count];
     }
 }

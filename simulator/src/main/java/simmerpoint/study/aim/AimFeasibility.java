@@ -1,7 +1,6 @@
 package simmerpoint.study.aim;
 
 import simmerpoint.dish.MirrorSurface;
-import simmerpoint.dish.MirrorSurfaces;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.setup.Aim;
 import simmerpoint.setup.Clearance;
@@ -14,7 +13,7 @@ final class AimFeasibility {
 
     AimFeasibility(Scenario scenario) {
         this.scenario = scenario;
-        surface = MirrorSurfaces.of(scenario.dish(), scenario.setup().sunInDish());
+        surface = scenario.dish().surface(scenario.setup().sunInDish());
     }
 
     boolean allows(Aim aim) {

@@ -2,9 +2,9 @@ package simmerpoint.study.budget;
 
 import java.util.List;
 import java.util.function.UnaryOperator;
-import simmerpoint.dish.BuildErrors;
-import simmerpoint.dish.Cut;
-import simmerpoint.dish.DishPlan;
+import simmerpoint.dish.CutTrait;
+import simmerpoint.dish.built.BuildErrors;
+import simmerpoint.dish.cut.Perfected;
 import simmerpoint.dish.mirror.Mirror;
 import simmerpoint.pan.Pan;
 import simmerpoint.scenario.Scenario;
@@ -23,8 +23,8 @@ import simmerpoint.setup.Stand;
 public final class Flaws {
     /** Every flaw, from the dish over its mirrors and the aim to the pan. */
     public static final List<Flaw> ALL = List.of(
-            new Flaw("flat-panels", "flat panels", s -> dish(s, curved(s.dish())), Flaws::isMesh),
-            new Flaw("hub-and-gaps", "hub and gaps", s -> dish(s, filled(s.dish())), Flaws::isMesh),
+            new Flaw("flat-panels", "flat panels", s -> s.withDish(Perfected.curved(s.dish())), Flaws::isMesh),
+            new Flaw("hub-and-gaps", "hub and gaps", s -> s.withDish(Perfected.filled(s.dish())), Flaws::isMesh),
             Flaw.of("slope-error", "slope error", s -> mirror(s, m -> m.withSlopeError(0))),
             Flaw.of("panel-tilt", "panel tilt", s -> mirror(s, m -> m.withPanelTilt(0))),
             Flaw.of(
@@ -56,10 +56,6 @@ public final class Flaws {
         return out;
     }
 
-    private static Scenario dish(Scenario s, DishPlan dish) {
-        return s.withDish(dish);
-    }
-
     private static Scenario mirror(Scenario s, UnaryOperator<Mirror> change) {
         return s.withMirror(change.apply(s.mirror()));
     }
@@ -73,34 +69,7 @@ public final class Flaws {
     }
 
     private static boolean isMesh(Scenario s) {
-        return s.dish().cut() instanceof Cut.FromFile;
-    }
-
-    private static DishPlan curved(DishPlan dish) {
-        Cut cut = dish.cut();
-        if (cut instanceof Cut.FromFile || cut instanceof Cut.Smooth) {
-            return dish;
-        }
-        return cut instanceof Cut.Perfected p
-                ? dish.withCut(new Cut.Perfected(p.panels(), true, p.filled()))
-                : dish.withCut(new Cut.Perfected(cut, true, false));
-    }
-
-    private static DishPlan filled(DishPlan dish) {
-        Cut cut = dish.cut();
-        if (cut instanceof Cut.FromFile || !hasHoles(dish)) {
-            return dish;
-        }
-        return cut instanceof Cut.Perfected p
-                ? dish.withCut(new Cut.Perfected(p.panels(), p.curved(), true))
-                : dish.withCut(new Cut.Perfected(cut, false, true));
-    }
-
-    /** Tiles always leave slits between them, since they lean, and a bare edge, since they do not follow the rim. */
-    private static boolean hasHoles(DishPlan dish) {
-        Cut cut = dish.cut() instanceof Cut.Perfected p ? p.panels() : dish.cut();
-        boolean tiles = cut instanceof Cut.SquareTiles || cut instanceof Cut.HexagonTiles;
-        return tiles || dish.hubMetres() > 0 || dish.gapMetres() > 0;
+        return !s.dish().cut().has(CutTrait.PARABOLOID);
     }
 
     private static Scenario withoutShadow(Scenario s) {

@@ -2,7 +2,7 @@ package simmerpoint.study.budget;
 
 import java.util.ArrayList;
 import java.util.List;
-import simmerpoint.dish.Cut;
+import simmerpoint.dish.CutTrait;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.study.pan.MoveStudy;
 
@@ -28,7 +28,7 @@ final class SensitivityParameters {
                             "panel tilt",
                             s -> s.mirror().panelTiltRadians(),
                             (s, x) -> s.withMirror(s.mirror().withPanelTilt(x)))
-                    .onlyIf(s -> !(s.dish().cut() instanceof Cut.Smooth)),
+                    .onlyIf(s -> s.dish().cut().has(CutTrait.PANELS)),
             angle(
                     "beam-spread",
                     "beam spread",
@@ -96,7 +96,7 @@ final class SensitivityParameters {
 
     /** Tiles are left out: a wider gap between them moves them all and changes their number by jumps. */
     private static boolean hasPanelsInSectors(Scenario s) {
-        return s.dish().cut() instanceof Cut.FlatRings || s.dish().cut() instanceof Cut.BentStrips;
+        return s.dish().cut().has(CutTrait.RIBS);
     }
 
     /** Moves an aim by angles on the sky, rad. */

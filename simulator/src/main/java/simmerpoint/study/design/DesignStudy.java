@@ -5,7 +5,6 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import simmerpoint.dish.PanelSize;
 import simmerpoint.heat.HeatLevel;
 import simmerpoint.sampling.Estimate;
 import simmerpoint.scenario.Scenario;
@@ -201,7 +200,7 @@ public final class DesignStudy {
                     scenarios.get(k),
                     traced.get(k).watts().absorbed(),
                     traced.get(k).trace().spot().peakFlux(),
-                    PanelSize.of(scenarios.get(k).dish()),
+                    scenarios.get(k).dish().largestPanel(),
                     DesignTrials.panHeight(scenarios.get(k)),
                     tolerances.get(k)));
         }

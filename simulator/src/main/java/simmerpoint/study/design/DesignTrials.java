@@ -67,7 +67,7 @@ final class DesignTrials {
         if (limits.sheet().isEmpty()) {
             return true;
         }
-        Optional<PanelSize> size = PanelSize.of(scenario.dish());
+        Optional<PanelSize> size = scenario.dish().largestPanel();
         return size.isPresent()
                 && limits.sheet().get().holds(size.get().rimMetres(), size.get().ribMetres());
     }

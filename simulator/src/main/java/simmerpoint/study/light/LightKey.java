@@ -4,8 +4,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
-import simmerpoint.dish.Cut;
+import simmerpoint.dish.CutTrait;
 import simmerpoint.dish.DishPlan;
+import simmerpoint.dish.built.BuiltDish;
 import simmerpoint.dish.mirror.Mirror;
 import simmerpoint.geometry.Vec;
 import simmerpoint.scenario.Scenario;
@@ -29,7 +30,8 @@ public record LightKey(DishPlan dish, Mirror mirror, List<Double> sun, double ji
 
     /** The key of {@code scenario}. */
     public static LightKey of(Scenario scenario) {
-        Mirror m = scenario.builtMirror();
+        BuiltDish built = scenario.built();
+        Mirror m = built.mirror();
         Mirror errors = new Mirror(
                 "",
                 1,
@@ -41,13 +43,13 @@ public record LightKey(DishPlan dish, Mirror mirror, List<Double> sun, double ji
                 0,
                 m.panelTiltRadians());
         Setup setup = scenario.setup();
-        Optional<Setup> stood = scenario.dish().cut() instanceof Cut.FromFile ? Optional.of(setup) : Optional.empty();
+        boolean mayBlock = !scenario.dish().cut().has(CutTrait.PARABOLOID);
         return new LightKey(
-                scenario.builtDish(),
+                built.layout(),
                 errors,
                 sun(scenario, setup),
                 scenario.aim().jitterRadians(),
-                stood);
+                mayBlock ? Optional.of(setup) : Optional.empty());
     }
 
     /** The key of a dish whose panels are known not to hide each other, wherever it stands. */

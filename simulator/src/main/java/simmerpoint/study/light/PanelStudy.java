@@ -25,7 +25,7 @@ public final class PanelStudy {
      */
     public static PanelWatts run(Scenario scenario, TraceOptions options, Progress progress) {
         ReplicateCaster casting = new ReplicateCaster(scenario, options);
-        TargetScene plan = TargetScene.forWatts(scenario.target(), casting.setup(), scenario.sun(), scenario.mirror());
+        TargetScene plan = TargetScene.forWatts(scenario.target(), casting.setup(), scenario.sun(), scenario.built());
         int bits = ReplicateCaster.bitsFor(options.rays());
         PanelTally[] sums = IntStream.range(0, ReplicateCaster.REPLICATES)
                 .mapToObj(r -> new PanelTally(casting.surface().panels()))

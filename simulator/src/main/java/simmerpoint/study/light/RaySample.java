@@ -86,7 +86,7 @@ public final class RaySample {
     }
 
     private static OptionalDouble reach(TargetIntersection end, Setup setup, Vec from, Vec direction) {
-        return end.reach(
+        return end.distance(
                 setup.target().fromParent(from),
                 setup.target().rotation().inverse().apply(direction));
     }

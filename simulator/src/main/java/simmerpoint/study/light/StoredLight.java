@@ -48,9 +48,9 @@ public final class StoredLight {
             for (int i = 0; i < light.capacity; i++) {
                 gap[r] += light.panel[i] < 0 ? light.watts[i] : 0;
             }
-            batches.get(r).add(ReflectedRays.of(light, draws[r].of(light)));
+            batches.get(r).add(ReflectedRays.of(light, draws[r].sample(light)));
         });
-        batches.replaceAll(small -> ReflectedRays.joined(small, StoredRayCatcher.MOST));
+        batches.replaceAll(small -> ReflectedRays.merged(small, StoredRayCatcher.MAX_BATCH));
     }
 
     /**
@@ -65,7 +65,7 @@ public final class StoredLight {
 
     /** Whether {@code scenario} has the same mirrors under the same sun, none of them hidden by another. */
     public boolean serves(Scenario scenario) {
-        return !casting.caster().hiding().possible()
+        return !casting.caster().blocking().possible()
                 && key.equals(LightKey.of(scenario).wherever());
     }
 
@@ -88,20 +88,20 @@ public final class StoredLight {
         Setup setup = scenario.setup();
         ReplicateCaster.refuseInMirror(casting.surface(), setup, scenario.target());
         TargetScene plan =
-                new TargetScene(scenario.target(), setup, scenario.sun(), scenario.mirror(), options.peakDiscRadius());
+                new TargetScene(scenario.target(), setup, scenario.sun(), scenario.built(), options.peakDiscRadius());
         TargetScene.Replicate[] replicates = new TargetScene.Replicate[ReplicateCaster.REPLICATES];
         Pose pose = homeInDish.in(setup.dishInTarget());
         try (ReplicateWorkers workers = casting.workers(progress)) {
             workers.run(0, 1, (r, watch) -> {
                 replicates[r] = plan.new Replicate();
-                StoredRayCatcher catcher = replicates[r].rayCatcher();
-                catcher.begin(raysEach, gap[r]);
-                batches.get(r).forEach(rays -> catcher.take(rays, pose));
+                StoredRayCatcher catcher = replicates[r].storedRayCatcher();
+                catcher.addGap(raysEach, gap[r]);
+                batches.get(r).forEach(rays -> catcher.add(rays, pose));
                 watch.step(1, 1);
             });
         }
         double seconds = (System.nanoTime() - start) * 1e-9;
-        return TraceStudy.result(casting, scenario, options, plan.figures(List.of(replicates)), true, seconds);
+        return TraceStudy.result(casting, scenario, options, plan.statistics(List.of(replicates)), true, seconds);
     }
 
     /**
@@ -116,12 +116,12 @@ public final class StoredLight {
         }
         Setup setup = scenario.setup();
         ReplicateCaster.refuseInMirror(casting.surface(), setup, scenario.target());
-        TargetScene plan = TargetScene.forWatts(scenario.target(), setup, scenario.sun(), scenario.mirror());
+        TargetScene plan = TargetScene.forWatts(scenario.target(), setup, scenario.sun(), scenario.built());
         Pose pose = homeInDish.in(setup.dishInTarget());
         PanelTally sums = new PanelTally(casting.surface().panels());
         for (List<ReflectedRays> replicate : batches) {
-            StoredRayCatcher catcher = plan.new Replicate().rayCatcher(sums);
-            replicate.forEach(rays -> catcher.take(rays, pose));
+            StoredRayCatcher catcher = plan.new Replicate().storedRayCatcher(sums);
+            replicate.forEach(rays -> catcher.add(rays, pose));
         }
         return new PanelWatts(scenario, sums, rays());
     }

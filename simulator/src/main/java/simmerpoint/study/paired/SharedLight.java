@@ -75,8 +75,8 @@ final class SharedLight {
             fromFirst = casting.setup().dishInTarget().inverse().in(setup.dishInTarget());
             plan = maps
                     ? new TargetScene(
-                            scenario.target(), setup, scenario.sun(), scenario.mirror(), options.peakDiscRadius())
-                    : TargetScene.forWatts(scenario.target(), setup, scenario.sun(), scenario.mirror());
+                            scenario.target(), setup, scenario.sun(), scenario.built(), options.peakDiscRadius())
+                    : TargetScene.forWatts(scenario.target(), setup, scenario.sun(), scenario.built());
             replicates = IntStream.range(0, ReplicateCaster.REPLICATES)
                     .mapToObj(r -> plan.new Replicate())
                     .toList();
@@ -94,15 +94,15 @@ final class SharedLight {
             if (views[r] == null) {
                 views[r] = light.new FrameTransform();
             }
-            return views[r].from(fromFirst);
+            return views[r].apply(fromFirst);
         }
 
         TallyStatistics figures() {
-            return plan.figures(replicates);
+            return plan.statistics(replicates);
         }
 
         PairedWatts watts(TallyStatistics figures) {
-            Optional<HeatResult> heat = HeatResult.of(scenario, figures.faces());
+            Optional<HeatResult> heat = HeatResult.of(scenario, figures.caughtByFace());
             return new PairedWatts(
                     scenario,
                     casting.surface().outlineArea(),

@@ -103,7 +103,7 @@ public final class MoveStudy {
         double spacing = (to - from) / (count - 1);
         Scenario first = scenario.withStand(move.from(scenario.stand(), from));
         ReplicateCaster casting = new ReplicateCaster(first, options);
-        if (casting.caster().hiding().possible()) {
+        if (casting.caster().blocking().possible()) {
             throw new IllegalArgumentException(
                     "panels of this dish can hide each other: trace it position by position");
         }
@@ -114,7 +114,7 @@ public final class MoveStudy {
                     first.target(),
                     step,
                     count,
-                    first.mirror().reflectedShare(),
+                    first.built().mirror().reflectedShare(),
                     ReplicateCaster.batchSize(ReplicateCaster.bitsFor(options.rays()))));
         }
         casting.castAll(

@@ -66,7 +66,7 @@ public final class PanStudy {
         options = asked.withPrecision(0).withRays(base.run().rays());
         forMove = options.withRays(Math.max(MAP_RAYS, options.rays() / MOVE_RAYS));
         fewer = options.withRays(Math.max(MAP_RAYS, options.rays() / FEWER));
-        light = casting.caster().hiding().possible()
+        light = casting.caster().blocking().possible()
                 ? Optional.empty()
                 : Optional.of(StoredLight.cast(
                         scenario,

@@ -3,9 +3,6 @@ package simmerpoint.study.trace;
 import java.util.Locale;
 import java.util.stream.IntStream;
 import simmerpoint.dish.MirrorSurface;
-import simmerpoint.dish.MirrorSurfaces;
-import simmerpoint.dish.PanelTilts;
-import simmerpoint.dish.mirror.Mirror;
 import simmerpoint.pan.Target;
 import simmerpoint.sampling.ScrambledSobol;
 import simmerpoint.scenario.Scenario;
@@ -24,7 +21,6 @@ public final class ReplicateCaster {
 
     private static final int LEAST_BITS = 6;
 
-    private final MirrorSurface surface;
     private final Setup setup;
     private final LightCaster caster;
     private final ScrambledSobol[] samples;
@@ -33,12 +29,13 @@ public final class ReplicateCaster {
     /** Lays out the light of {@code scenario}; refuses a target that would stand in the mirror. */
     public ReplicateCaster(Scenario scenario, TraceOptions options) {
         setup = scenario.setup();
-        Mirror mirror = scenario.builtMirror();
-        surface = MirrorSurfaces.of(scenario.builtDish(), setup.sunInDish());
-        refuseInMirror(surface, setup, scenario.target());
-        PanelTilts tilts = PanelTilts.draw(surface.panels(), mirror.panelTiltRadians(), options.seed());
         caster = new LightCaster(
-                surface, mirror, tilts, scenario.sun(), setup, scenario.aim().jitterRadians());
+                scenario.built(),
+                options.seed(),
+                scenario.sun(),
+                setup,
+                scenario.aim().jitterRadians());
+        refuseInMirror(caster.surface(), setup, scenario.target());
         samples = IntStream.range(0, REPLICATES)
                 .mapToObj(r -> new ScrambledSobol(caster.dimensions(), options.seed(), r))
                 .toArray(ScrambledSobol[]::new);
@@ -48,7 +45,7 @@ public final class ReplicateCaster {
     /** Refuses a scenario whose target would stand in the mirror. */
     public static void refuseInMirror(Scenario scenario) {
         Setup setup = scenario.setup();
-        refuseInMirror(MirrorSurfaces.of(scenario.dish(), setup.sunInDish()), setup, scenario.target());
+        refuseInMirror(scenario.dish().surface(setup.sunInDish()), setup, scenario.target());
     }
 
     /** Refuses a target that would stand in the mirror. */
@@ -65,7 +62,7 @@ public final class ReplicateCaster {
     /** Whether the target stands clear of the mirror. */
     public static boolean hasRoom(Scenario scenario) {
         Setup setup = scenario.setup();
-        MirrorSurface surface = MirrorSurfaces.of(scenario.dish(), setup.sunInDish());
+        MirrorSurface surface = scenario.dish().surface(setup.sunInDish());
         return Clearance.aboveMirror(surface, setup, scenario.target()) > 0;
     }
 
@@ -112,7 +109,7 @@ public final class ReplicateCaster {
 
     /** The mirrors. */
     public MirrorSurface surface() {
-        return surface;
+        return caster.surface();
     }
 
     /** How everything stands. */

@@ -34,7 +34,7 @@ public final class TraceStudy {
         this.options = options;
         casting = new ReplicateCaster(scenario, options);
         plan = new TargetScene(
-                scenario.target(), casting.setup(), scenario.sun(), scenario.mirror(), options.peakDiscRadius());
+                scenario.target(), casting.setup(), scenario.sun(), scenario.built(), options.peakDiscRadius());
         firstBits = options.precision() > 0 ? FIRST_LOOK_BITS : ReplicateCaster.bitsFor(options.rays());
         replicates = IntStream.range(0, ReplicateCaster.REPLICATES)
                 .mapToObj(r -> plan.new Replicate())
@@ -83,7 +83,7 @@ public final class TraceStudy {
             int bits = FIRST_LOOK_BITS + block;
             double from = block == 0 ? 0 : Math.pow(2, bits - 1.0 - most);
             traceBlock(workers, block, from, Math.pow(2, (double) bits - most));
-            Estimate caught = plan.figures(replicates).caught();
+            Estimate caught = plan.statistics(replicates).caught();
             if (caught.relativeError() <= options.precision()) {
                 return true;
             }
@@ -99,7 +99,7 @@ public final class TraceStudy {
     }
 
     private TraceResult result(boolean reached, double seconds) {
-        return result(casting, scenario, options, plan.figures(replicates), reached, seconds);
+        return result(casting, scenario, options, plan.statistics(replicates), reached, seconds);
     }
 
     /** Everything that the figures of a catch say. */
@@ -113,7 +113,7 @@ public final class TraceStudy {
         CompletableFuture<FluxMaps> maps = casting.threads() > 1
                 ? CompletableFuture.supplyAsync(figures::maps)
                 : CompletableFuture.completedFuture(figures.maps());
-        CaughtByFace faces = figures.faces();
+        CaughtByFace faces = figures.caughtByFace();
         Optional<HeatResult> heat = HeatResult.of(scenario, faces);
         return new TraceResult(
                 scenario,
@@ -133,7 +133,7 @@ public final class TraceStudy {
 
     /** The ledger with what the pan takes up of caught and direct light; a bare disc takes all. */
     public static Ledger ledger(TallyStatistics figures, Optional<HeatResult> heat) {
-        double light = figures.caught().value() + figures.direct();
+        double light = figures.caught().value() + figures.directWatts();
         double absorbed = heat.map(h -> h.absorbed().total()).orElse(light);
         return figures.ledger(light > 0 ? absorbed / light : 1);
     }

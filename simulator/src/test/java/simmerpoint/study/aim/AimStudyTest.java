@@ -12,8 +12,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CancellationException;
 import org.junit.jupiter.api.Test;
-import simmerpoint.dish.Cut;
 import simmerpoint.dish.DishPlan;
+import simmerpoint.dish.cut.Smooth;
 import simmerpoint.dish.mirror.Mirror;
 import simmerpoint.pan.Plane;
 import simmerpoint.sampling.Estimate;
@@ -41,7 +41,7 @@ class AimStudyTest {
     private static Scenario round(Aim.PanCarrier carrier) {
         return new Scenario(
                 "Round",
-                new DishPlan(1.2, 0.8, 0.06, 0, new Cut.Smooth()),
+                new DishPlan(1.2, 0.8, 0.06, 0, new Smooth()),
                 Mirror.plain(0.85, 5e-3),
                 new Sunlight(Math.toRadians(50), 850, new UniformDiscSun(4.65e-3)),
                 new Aim(0, 0, 0, 0, 0, 0.05, carrier),
@@ -53,7 +53,7 @@ class AimStudyTest {
         Scenario deep = round(carrier);
         return new Scenario(
                 "Flat",
-                new DishPlan(0.6, 1.2, 0.06, 0, new Cut.Smooth()),
+                new DishPlan(0.6, 1.2, 0.06, 0, new Smooth()),
                 deep.mirror(),
                 deep.sun(),
                 deep.aim(),

@@ -142,7 +142,7 @@ class PanelWattsTest {
         }
     }
 
-    /** Panel by panel the same as from stored light, which knows no hiding: 5 standard errors, 144 panels, 1e-4 false alarms. */
+    /** Panel by panel the same as from stored light, which knows no blocking: 5 standard errors, 144 panels, 1e-4 false alarms. */
     @Test
     void bothWaysToldTheSamePanelByPanel() throws ScenarioException {
         Scenario scenario = example(Map.of("stand.side", "4 cm"));

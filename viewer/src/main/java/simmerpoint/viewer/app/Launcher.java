@@ -2,7 +2,7 @@ package simmerpoint.viewer.app;
 
 import java.util.List;
 import javafx.application.Application;
-import simmerpoint.answer.Words;
+import simmerpoint.quantities.OneLine;
 import simmerpoint.report.AtomicFile;
 import simmerpoint.report.OutputException;
 import simmerpoint.scenario.ScenarioException;
@@ -61,6 +61,6 @@ public final class Launcher {
 
     /** One line on standard error. */
     static void complain(String sentence) {
-        System.err.println("simmerpoint-viewer: " + Words.oneLine(sentence));
+        System.err.println("simmerpoint-viewer: " + OneLine.of(sentence));
     }
 }

@@ -2,19 +2,13 @@ package simmerpoint.viewer.app;
 
 import java.nio.charset.StandardCharsets;
 import java.util.Optional;
+import java.util.concurrent.Callable;
 import java.util.function.Supplier;
-import javafx.scene.control.MenuButton;
 import javafx.scene.control.MenuItem;
 import javafx.scene.control.SeparatorMenuItem;
-import javafx.scene.control.Tooltip;
 import simmerpoint.answer.TraceAnswer;
-import simmerpoint.report.AimCsv;
-import simmerpoint.report.AimJson;
-import simmerpoint.report.AimPicture;
 import simmerpoint.report.CookerReport;
-import simmerpoint.report.CsvReport;
-import simmerpoint.report.JsonReport;
-import simmerpoint.report.PngReport;
+import simmerpoint.report.ResultFiles;
 import simmerpoint.report.TextReport;
 import simmerpoint.scenario.ReadScenario;
 import simmerpoint.study.FullStudy;
@@ -28,9 +22,10 @@ import simmerpoint.viewer.asking.TakeAway;
 import simmerpoint.viewer.desk.Desk;
 import simmerpoint.viewer.live.Live;
 import simmerpoint.viewer.live.LiveState;
+import simmerpoint.viewer.pan.SaveMenu;
 
 /** Everything about the answer that can be taken away as a file; what the command line writes, by the same code. */
-final class TakeAwayMenu extends MenuButton {
+final class TakeAwayMenu extends SaveMenu {
     private static final int COLUMNS = 80;
     private static final FileKind TEXT = new FileKind("Text", "txt");
 
@@ -40,67 +35,44 @@ final class TakeAwayMenu extends MenuButton {
     private final TakeAway takeAway;
 
     TakeAwayMenu(Live live, Desk desk, Look look, TakeAway takeAway, Supplier<byte[]> window) {
-        super("Take away");
+        super("Take away", "take-away", "Answers, tables and pictures as files", takeAway);
         this.live = live;
         this.desk = desk;
         this.look = look;
         this.takeAway = takeAway;
-        setId("take-away");
-        setTooltip(new Tooltip("Answers, tables and pictures as files"));
-        answers();
-        aiming();
+        addBytes("The answer in words", TEXT, "answer", this::words);
+        add("The answer as figures", FileKind.FIGURES, "figures", this::answer);
+        add("Light on the pan as a table", FileKind.TABLE, "light", this::answer);
+        add("Light on the pan as a picture", FileKind.PICTURE, "light", this::answer);
+        add("How to aim as figures", FileKind.FIGURES, "aim", this::aiming);
+        add("How to aim as a table", FileKind.TABLE, "aim", this::aiming);
+        add("How to aim as a picture", FileKind.PICTURE, "aim", this::aiming);
         getItems().add(new SeparatorMenuItem());
         item("Everything as a page to send to a friend\u2026", this::writePage);
         item(
                 "This window as a picture\u2026",
                 () -> takeAway.write("Write this window", FileKind.PICTURE, "window", window::get));
-        setOnShowing(e -> getItems()
-                .forEach(entry -> entry.setDisable(entry.getUserData() instanceof Supplier<?> there
-                        && there.get().equals(Optional.empty()))));
     }
 
-    private MenuItem item(String words, Runnable action) {
+    private void item(String words, Runnable action) {
         MenuItem item = new MenuItem(words);
         item.setOnAction(e -> action.run());
         getItems().add(item);
-        return item;
     }
 
-    private void answers() {
-        answer("The answer in words\u2026", TEXT, "answer", TakeAwayMenu::text);
-        answer("The answer as figures\u2026", FileKind.FIGURES, "figures", (r, units) -> JsonReport.bytes(r));
-        answer("Light on the pan as a table\u2026", FileKind.TABLE, "light", (r, units) -> CsvReport.bytes(r));
-        answer("Light on the pan as a picture\u2026", FileKind.PICTURE, "light", PngReport::bytes);
+    private Optional<Callable<byte[]>> words() {
+        UnitSystem units = look.unitsProperty().get();
+        return settled().map(result -> () -> text(result, units));
     }
 
-    private void aiming() {
-        aim("How to aim as figures\u2026", FileKind.FIGURES, (r, units) -> AimJson.bytes(r));
-        aim("How to aim as a table\u2026", FileKind.TABLE, (r, units) -> AimCsv.bytes(r));
-        aim("How to aim as a picture\u2026", FileKind.PICTURE, AimPicture::bytes);
+    private Optional<Callable<ResultFiles>> answer() {
+        UnitSystem units = look.unitsProperty().get();
+        return settled().map(result -> () -> ResultFiles.of(result, units));
     }
 
-    /** Makes a file's bytes. */
-    private interface Maker<R> {
-        byte[] bytes(R result, UnitSystem units);
-    }
-
-    private void answer(String words, FileKind kind, String name, Maker<TraceResult> maker) {
-        entry(words, kind, name, this::settled, maker);
-    }
-
-    private void aim(String words, FileKind kind, Maker<AimResult> maker) {
-        entry(words, kind, "aim", this::aimed, maker);
-    }
-
-    /** An entry that is there to press once {@code source} has something. */
-    private <R> void entry(String words, FileKind kind, String name, Supplier<Optional<R>> source, Maker<R> maker) {
-        MenuItem item = item(
-                words,
-                () -> source.get().ifPresent(result -> {
-                    UnitSystem units = look.unitsProperty().get();
-                    takeAway.write(words.replace("\u2026", ""), kind, name, () -> maker.bytes(result, units));
-                }));
-        item.setUserData(source);
+    private Optional<Callable<ResultFiles>> aiming() {
+        UnitSystem units = look.unitsProperty().get();
+        return aimed().map(result -> () -> ResultFiles.of(result, units));
     }
 
     private static byte[] text(TraceResult result, UnitSystem units) {

@@ -1,5 +1,7 @@
 package simmerpoint.viewer.asking;
 
+import simmerpoint.report.ResultFiles;
+
 /**
  * A kind of file.
  *
@@ -21,4 +23,9 @@ public record FileKind(String name, String extension) {
 
     /** A page to read and to print. */
     public static final FileKind PAGE = new FileKind("Page", "html");
+
+    /** What goes into a picture, a table or a file of figures. */
+    public byte[] bytes(ResultFiles files) {
+        return (equals(PICTURE) ? files.png() : equals(TABLE) ? files.csv() : files.json()).get();
+    }
 }

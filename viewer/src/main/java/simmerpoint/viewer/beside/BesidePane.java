@@ -3,7 +3,6 @@ package simmerpoint.viewer.beside;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import java.util.function.Function;
 import javafx.beans.value.ObservableValue;
 import javafx.css.PseudoClass;
 import javafx.geometry.Pos;
@@ -17,10 +16,7 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
-import simmerpoint.report.CompareCsv;
-import simmerpoint.report.CompareJson;
-import simmerpoint.report.ComparePicture;
-import simmerpoint.study.compare.Comparison;
+import simmerpoint.report.ResultFiles;
 import simmerpoint.units.UnitSystem;
 import simmerpoint.viewer.asking.FileKind;
 import simmerpoint.viewer.asking.TakeAway;
@@ -89,12 +85,9 @@ public final class BesidePane extends VBox {
         progress.setAccessibleText("How far the pair has come");
         SaveMenu save = new SaveMenu("beside-save", "Save what differs between the two", takeAway);
         save.setMinWidth(Region.USE_PREF_SIZE);
-        save.add("Both as a picture", FileKind.PICTURE, "compare", () -> {
-            UnitSystem system = units.getValue();
-            return bytes(c -> ComparePicture.bytes(c, system));
-        });
-        save.add("Both as a table", FileKind.TABLE, "compare", () -> bytes(CompareCsv::bytes));
-        save.add("Both as figures", FileKind.FIGURES, "compare", () -> bytes(CompareJson::bytes));
+        save.add("Both as a picture", FileKind.PICTURE, "compare", this::files);
+        save.add("Both as a table", FileKind.TABLE, "compare", this::files);
+        save.add("Both as figures", FileKind.FIGURES, "compare", this::files);
         HBox head = new HBox(
                 6,
                 title,
@@ -121,8 +114,9 @@ public final class BesidePane extends VBox {
         return button;
     }
 
-    private Optional<Callable<byte[]>> bytes(Function<Comparison, byte[]> maker) {
-        return model.comparison().map(whole -> () -> maker.apply(whole.get()));
+    private Optional<Callable<ResultFiles>> files() {
+        UnitSystem system = units.getValue();
+        return model.comparison().map(whole -> () -> ResultFiles.of(whole.get(), system));
     }
 
     private Node middle() {

@@ -5,7 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.Map;
 import java.util.Set;
-import simmerpoint.answer.Words;
+import simmerpoint.quantities.OneLine;
 import simmerpoint.scenario.Key;
 import simmerpoint.scenario.Keys;
 import simmerpoint.scenario.ReadScenario;
@@ -29,7 +29,7 @@ record Kept(ReadScenario read, Path folder) {
 
     /** Its title; empty if it has none. */
     String title() {
-        return Words.oneLine(read.scenario().title());
+        return OneLine.of(read.scenario().title());
     }
 
     /** The same for comparing, under a name. */

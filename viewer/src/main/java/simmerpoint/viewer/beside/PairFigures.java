@@ -7,9 +7,9 @@ import java.util.stream.Collectors;
 import simmerpoint.answer.CompareAnswer;
 import simmerpoint.answer.Figures;
 import simmerpoint.answer.HeatWords;
-import simmerpoint.answer.Words;
 import simmerpoint.heat.BoilingOutcome;
 import simmerpoint.pan.Pan;
+import simmerpoint.quantities.OneLine;
 import simmerpoint.sampling.Estimate;
 import simmerpoint.scenario.DifferingKey;
 import simmerpoint.scenario.Key;
@@ -169,8 +169,8 @@ final class PairFigures {
         return DifferingKey.of(List.of(kept.variant(KEPT), now.variant(NOW))).stream()
                 .map(key -> new Row(
                         key.key().path(),
-                        Words.oneLine(key.values().get(0)),
-                        Words.oneLine(key.values().get(1)),
+                        OneLine.of(key.values().get(0)),
+                        OneLine.of(key.values().get(1)),
                         ""))
                 .toList();
     }

@@ -1,10 +1,10 @@
 package simmerpoint.viewer.editing;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import simmerpoint.scenario.CutKeys;
 import simmerpoint.scenario.Key;
 import simmerpoint.scenario.Keys;
 import simmerpoint.viewer.desk.DeskState;
@@ -54,28 +54,13 @@ final class Belonging {
     /** What a surface does not have cannot be said of it. */
     private static Optional<String> surface(Key key, DeskState state) {
         String cut = Chosen.word(state, "dish.surface.cut");
-        if (!forbidden(cut).contains(key.path())) {
+        if (!CutKeys.inapplicable(cut).contains(key.path())) {
             return Optional.empty();
         }
         if (OF_RIBS.contains(key.path())) {
             return Optional.of("only with ribs, as of flat-rings and bent-strips");
         }
         return Optional.of(cut.equals("smooth") ? "not with a smooth dish" : "the file with the panels says it");
-    }
-
-    /** Keys that must not be given beside a cut. */
-    static List<String> forbidden(String cut) {
-        List<String> keys = new ArrayList<>();
-        if (cut.equals("smooth")) {
-            keys.addAll(List.of("dish.gap", "mirror.panel-tilt", "workmanship.panel-edge"));
-        }
-        if (cut.equals("from-file")) {
-            keys.addAll(List.of("dish.gap", "dish.hub", "workmanship.panel-edge"));
-        }
-        if (!cut.equals("flat-rings") && !cut.equals("bent-strips")) {
-            keys.addAll(OF_RIBS);
-        }
-        return keys;
     }
 
     private static Optional<String> outdoors(Key key, DeskState state) {

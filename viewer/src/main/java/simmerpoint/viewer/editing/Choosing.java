@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import simmerpoint.scenario.CutKeys;
 import simmerpoint.scenario.Key;
 import simmerpoint.scenario.Keys;
 import simmerpoint.scenario.Scenario;
@@ -37,7 +38,7 @@ final class Choosing {
         typed.put(key.path(), word);
         Edit edit = Edit.NONE;
         if (key.path().equals("dish.surface.cut")) {
-            edit = Edit.drop(given(Belonging.forbidden(word)));
+            edit = Edit.drop(given(CutKeys.inapplicable(word)));
             fill(key.section(), word, typed);
         }
         if (key.path().equals("mirror.material") && word.equals("own figures")) {

@@ -2,6 +2,8 @@ package simmerpoint.viewer.editing;
 
 import java.util.Map;
 import java.util.Optional;
+import simmerpoint.dish.CutKind;
+import simmerpoint.dish.cut.Cuts;
 import simmerpoint.scenario.Key;
 
 /** What keys, sections and words of choice are called in the window. */
@@ -27,12 +29,6 @@ final class KeyWords {
             Map.entry("workmanship", "The workmanship"));
 
     private static final Map<String, String> MEANINGS = Map.ofEntries(
-            Map.entry("dish.surface.cut flat-rings", "sectors × rings of flat panels"),
-            Map.entry("dish.surface.cut bent-strips", "strips bent along the ribs, straight from rib to rib"),
-            Map.entry("dish.surface.cut square-tiles", "small flat mirrors, square"),
-            Map.entry("dish.surface.cut hexagon-tiles", "small flat mirrors with six sides"),
-            Map.entry("dish.surface.cut smooth", "the perfect bowl, to compare with"),
-            Map.entry("dish.surface.cut from-file", "flat panels drawn in another program"),
             Map.entry("dish.surface.spacing equal-width", "all rings equally wide"),
             Map.entry("dish.surface.spacing equal-depth-step", "each ring rises by the same depth"),
             Map.entry("dish.surface.spacing equal-length", "all panels equally long along the rib"),
@@ -81,6 +77,8 @@ final class KeyWords {
 
     /** What a word of choice means, where that needs saying. */
     static Optional<String> meaning(Key key, String word) {
-        return Optional.ofNullable(MEANINGS.get(key.path() + " " + word));
+        return key.path().equals("dish.surface.cut")
+                ? Cuts.find(word).map(CutKind::meaning)
+                : Optional.ofNullable(MEANINGS.get(key.path() + " " + word));
     }
 }

@@ -2,6 +2,9 @@ package simmerpoint.viewer.pan;
 
 import java.util.Optional;
 import simmerpoint.answer.MoveWords;
+import simmerpoint.drawing.chart.LivePan;
+import simmerpoint.drawing.chart.MoveChart;
+import simmerpoint.drawing.chart.MoveCurve;
 import simmerpoint.heat.HeatLevel;
 import simmerpoint.sampling.Estimate;
 import simmerpoint.study.pan.MoveStudy;
@@ -20,6 +23,12 @@ record CurveState(PullState pull, Optional<Estimate> traced, Optional<Double> po
     /** As long as that usually gets. */
     static final String LONGEST = "At \u221210.00 cm: 1000 W, keep warm; hottest spot about 54.8 kW/m\u00b2."
             + " The flag marks the place recommended for a simmer.";
+
+    /** The drawing of it. */
+    MoveChart chart() {
+        LivePan pan = new LivePan(pull.presentMetres(), pull.fits(), traced.map(Estimate::value), pointed);
+        return MoveChart.live(pull.line(), pull.lowMetres(), pull.highMetres(), pan, units);
+    }
 
     /** What is said below the curves, in one sentence. */
     String sentence() {
@@ -46,7 +55,7 @@ record CurveState(PullState pull, Optional<Estimate> traced, Optional<Double> po
                 .orElse("");
     }
 
-    private String recommended(CurveLine line, SimmerPlace place) {
+    private String recommended(MoveCurve line, SimmerPlace place) {
         if (place.move() == MoveStudy.Move.PULL_BACK) {
             return " The flag marks the place recommended for a simmer.";
         }

@@ -6,6 +6,8 @@ import javafx.scene.AccessibleRole;
 import javafx.scene.Cursor;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.input.MouseEvent;
+import simmerpoint.drawing.Box;
+import simmerpoint.viewer.canvas.FxCanvas;
 
 /**
  * The curves, in which the pan can be taken hold of: dragged, set down by a click, or moved with the arrow keys (with
@@ -38,8 +40,9 @@ final class CurveView extends Drawn {
         redraw();
     }
 
-    private Optional<CurveFrame> frame() {
-        return state.map(s -> CurveFrame.of(s.pull(), Math.floor(getWidth()), Math.floor(getHeight())));
+    /** Where the curves lie; empty before the first. */
+    Optional<CurveFrame> frame() {
+        return state.map(s -> CurveFrame.of(s.chart(), Math.floor(getWidth()), Math.floor(getHeight())));
     }
 
     private boolean onMark(MouseEvent e) {
@@ -88,6 +91,6 @@ final class CurveView extends Drawn {
 
     @Override
     void paint(Pen pen, double width, double height) {
-        state.ifPresent(s -> CurveDrawing.paint(pen, s, width, height));
+        state.ifPresent(s -> s.chart().draw(new FxCanvas(pen.g(), pen.theme()), new Box(0, 0, width, height)));
     }
 }

@@ -4,7 +4,7 @@ import java.nio.IntBuffer;
 import javafx.scene.image.PixelBuffer;
 import javafx.scene.image.PixelFormat;
 import javafx.scene.image.WritableImage;
-import simmerpoint.report.FluxColours;
+import simmerpoint.drawing.FluxColours;
 import simmerpoint.target.FluxMap;
 
 /** A flux map as pixels, one colour per cell. */

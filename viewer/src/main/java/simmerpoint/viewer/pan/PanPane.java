@@ -1,6 +1,7 @@
 package simmerpoint.viewer.pan;
 
 import java.util.Optional;
+import java.util.concurrent.Callable;
 import javafx.application.Platform;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.SimpleObjectProperty;
@@ -17,10 +18,7 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import javafx.util.StringConverter;
-import simmerpoint.report.CsvReport;
-import simmerpoint.report.PanCsv;
-import simmerpoint.report.PanPicture;
-import simmerpoint.report.PngReport;
+import simmerpoint.report.ResultFiles;
 import simmerpoint.report.Scales;
 import simmerpoint.study.pan.PanResult;
 import simmerpoint.study.trace.TraceResult;
@@ -120,28 +118,10 @@ public final class PanPane extends VBox {
         HBox.setHgrow(between, Priority.ALWAYS);
         SaveMenu save = new SaveMenu("pan-save", "Save what is seen of the pan", takeAway);
         save.setMinWidth(Region.USE_PREF_SIZE);
-        save.add(
-                "The map as a picture",
-                FileKind.PICTURE,
-                "light",
-                () -> settled().map(r -> {
-                    UnitSystem system = units.getValue();
-                    return () -> PngReport.bytes(r, system);
-                }));
-        save.add("The map as a table", FileKind.TABLE, "light", () -> settled().map(r -> () -> CsvReport.bytes(r)));
-        save.add(
-                "The curves as a picture",
-                FileKind.PICTURE,
-                "moves",
-                () -> studied().map(r -> {
-                    UnitSystem system = units.getValue();
-                    return () -> PanPicture.bytes(r, system);
-                }));
-        save.add(
-                "The curves as a table",
-                FileKind.TABLE,
-                "moves",
-                () -> studied().map(r -> () -> PanCsv.bytes(r)));
+        save.add("The map as a picture", FileKind.PICTURE, "light", this::map);
+        save.add("The map as a table", FileKind.TABLE, "light", this::map);
+        save.add("The curves as a picture", FileKind.PICTURE, "moves", this::curves);
+        save.add("The curves as a table", FileKind.TABLE, "moves", this::curves);
         tools.setAlignment(Pos.CENTER_RIGHT);
         HBox head = new HBox(6, choice, between, tools, save);
         head.setAlignment(Pos.CENTER_LEFT);
@@ -172,6 +152,16 @@ public final class PanPane extends VBox {
     private Optional<PanResult> studied() {
         LiveState now = live.getValue();
         return now == null ? Optional.empty() : studies.getValue().panOf(now.scenario());
+    }
+
+    private Optional<Callable<ResultFiles>> map() {
+        UnitSystem system = units.getValue();
+        return settled().map(result -> () -> ResultFiles.of(result, system));
+    }
+
+    private Optional<Callable<ResultFiles>> curves() {
+        UnitSystem system = units.getValue();
+        return studied().map(result -> () -> ResultFiles.of(result, system));
     }
 
     private Node curvePart() {

@@ -5,8 +5,8 @@ import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.paint.Color;
 import javafx.scene.text.TextAlignment;
 import simmerpoint.answer.TargetWords;
-import simmerpoint.report.FluxColours;
-import simmerpoint.report.Scales;
+import simmerpoint.drawing.FluxColours;
+import simmerpoint.drawing.chart.Ticks;
 import simmerpoint.sampling.Estimate;
 import simmerpoint.target.Spot;
 import simmerpoint.viewer.theme.Shade;
@@ -176,10 +176,10 @@ final class PlaneDrawing {
         g.strokeRect(left - 0.5, frame.top() - 0.5, BAR + 1, height + 1.0);
         g.setFill(pen.shade(Shade.WORD));
         pen.words("kW/m\u00b2", left, frame.top() - 5, TextAlignment.LEFT, Pen.bold(11), BAR_ROOM - 6);
-        for (double mark : Scales.marks(state.top() / 1000, Math.max(2, Math.min(MARKS, height / 24)))) {
+        for (double mark : Ticks.upTo(state.top() / 1000, Math.max(2, Math.min(MARKS, height / 24)))) {
             double y = frame.top() + height * (1 - mark * 1000 / state.top());
             g.strokeLine(left + BAR, y, left + BAR + 4, y);
-            pen.words(Scales.text(mark), left + BAR + 7, y + 4, TextAlignment.LEFT, Pen.font(11), 27);
+            pen.words(Ticks.text(mark), left + BAR + 7, y + 4, TextAlignment.LEFT, Pen.font(11), 27);
         }
     }
 }

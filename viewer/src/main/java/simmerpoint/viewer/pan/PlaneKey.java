@@ -8,7 +8,7 @@ import javafx.scene.text.Font;
 import javafx.scene.text.TextAlignment;
 import simmerpoint.answer.Figures;
 import simmerpoint.answer.TargetWords;
-import simmerpoint.report.FluxColours;
+import simmerpoint.drawing.FluxColours;
 import simmerpoint.sampling.Estimate;
 import simmerpoint.target.Spot;
 import simmerpoint.viewer.theme.Shade;

@@ -11,6 +11,7 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
+import simmerpoint.drawing.chart.MoveChart;
 
 /** The slider that pulls the pan back, above its curve and as wide; a button that plays; the pull-back in figures. */
 final class PullRow extends HBox {
@@ -37,16 +38,16 @@ final class PullRow extends HBox {
         name.setMinWidth(Region.USE_PREF_SIZE);
         VBox words = new VBox(name, figure);
         words.setAlignment(Pos.CENTER_RIGHT);
-        words.setMinWidth(CurveFrame.SIDE - THUMB);
-        words.setPrefWidth(CurveFrame.SIDE - THUMB);
+        words.setMinWidth(MoveChart.SIDE - THUMB);
+        words.setPrefWidth(MoveChart.SIDE - THUMB);
         getChildren().setAll(play, slider, words);
     }
 
     private void play() {
         play.setId("play");
         play.getStyleClass().add("play");
-        play.setMinWidth(CurveFrame.SIDE - THUMB);
-        play.setPrefWidth(CurveFrame.SIDE - THUMB);
+        play.setMinWidth(MoveChart.SIDE - THUMB);
+        play.setPrefWidth(MoveChart.SIDE - THUMB);
         play.setTooltip(new Tooltip("Move the pan back and forth"));
         play.setAccessibleText("Play: move the pan back and forth");
         AnimationTimer timer = new AnimationTimer() {

@@ -1,6 +1,7 @@
 package simmerpoint.viewer.pan;
 
 import java.util.Optional;
+import simmerpoint.drawing.chart.MoveCurve;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.study.pan.MoveStudy;
 import simmerpoint.study.pan.PanMove;
@@ -21,7 +22,7 @@ import simmerpoint.viewer.live.StudyState;
  * @param highMetres largest pull-back shown, above the least
  */
 record PullState(
-        Optional<CurveLine> line,
+        Optional<MoveCurve> line,
         boolean fits,
         boolean working,
         double done,
@@ -43,7 +44,7 @@ record PullState(
      * @param held whether somebody has the pan in hand, so that the scale must stay
      */
     static PullState next(Optional<PullState> before, Scenario scenario, StudyState studies, boolean held) {
-        Optional<CurveLine> old = before.flatMap(PullState::line);
+        Optional<MoveCurve> old = before.flatMap(PullState::line);
         Optional<PanResult> newest = studies.pan();
         boolean hasPan = scenario.kitchen().isPresent();
         boolean elsewhere = old.isPresent()
@@ -51,7 +52,7 @@ record PullState(
         boolean oldStays = old.isPresent()
                 && fits(old.get().result(), scenario)
                 && (held || (inside(old.get(), scenario) && !elsewhere));
-        Optional<CurveLine> line = !hasPan
+        Optional<MoveCurve> line = !hasPan
                 ? Optional.empty()
                 : oldStays || newest.isEmpty()
                         ? old
@@ -59,8 +60,8 @@ record PullState(
         boolean fits = line.isPresent() && fits(line.get().result(), scenario);
         double present = scenario.stand().pullBackMetres();
         double reach = REACH * scenario.dish().focalLengthMetres();
-        double low = line.map(CurveLine::low).orElse(-reach);
-        double high = line.map(CurveLine::high).orElse(reach);
+        double low = line.map(MoveCurve::low).orElse(-reach);
+        double high = line.map(MoveCurve::high).orElse(reach);
         return new PullState(
                 line,
                 fits,
@@ -73,7 +74,7 @@ record PullState(
     }
 
     /** Whether a study of this very scenario looks at another stretch than the curve that is shown. */
-    private static boolean reachesElsewhere(PanResult study, Scenario scenario, CurveLine shown) {
+    private static boolean reachesElsewhere(PanResult study, Scenario scenario, MoveCurve shown) {
         if (!study.base().scenario().equals(scenario)) {
             return false;
         }
@@ -84,8 +85,9 @@ record PullState(
                         || Math.abs(m.presentMetres() + m.toMetres() - shown.high()) > margin);
     }
 
-    private static CurveLine lineOf(Optional<CurveLine> old, PanResult result) {
-        return old.filter(line -> line.result().equals(result)).orElseGet(() -> CurveLine.of(result));
+    private static MoveCurve lineOf(Optional<MoveCurve> old, PanResult result) {
+        return old.filter(line -> line.result().equals(result))
+                .orElseGet(() -> MoveCurve.of(result, MoveStudy.Move.PULL_BACK));
     }
 
     /** Whether a study is that of {@code scenario} but for the pull-back. */
@@ -106,7 +108,7 @@ record PullState(
                 && a.stand().sideMetres() == b.stand().sideMetres();
     }
 
-    private static boolean inside(CurveLine line, Scenario scenario) {
+    private static boolean inside(MoveCurve line, Scenario scenario) {
         double margin = MARGIN * (line.high() - line.low());
         double present = scenario.stand().pullBackMetres();
         boolean within = present >= line.low() + margin && present <= line.high() - margin;
@@ -117,6 +119,6 @@ record PullState(
 
     /** What the pan gets where it stands, by the curve; empty where there is none. */
     Optional<PanMove> move() {
-        return line.map(CurveLine::move).filter(m -> fits);
+        return line.map(MoveCurve::move).filter(m -> fits);
     }
 }

@@ -6,16 +6,22 @@ import java.util.function.Supplier;
 import javafx.scene.control.MenuButton;
 import javafx.scene.control.MenuItem;
 import javafx.scene.control.Tooltip;
+import simmerpoint.report.ResultFiles;
 import simmerpoint.viewer.asking.FileKind;
 import simmerpoint.viewer.asking.TakeAway;
 
 /** What can be saved of what is seen here; entries without anything to save cannot be pressed. */
-public final class SaveMenu extends MenuButton {
+public class SaveMenu extends MenuButton {
     private final TakeAway takeAway;
 
-    /** An empty menu. */
+    /** An empty menu that says "Save". */
     public SaveMenu(String id, String meaning, TakeAway takeAway) {
-        super("Save");
+        this("Save", id, meaning, takeAway);
+    }
+
+    /** An empty menu. */
+    public SaveMenu(String title, String id, String meaning, TakeAway takeAway) {
+        super(title);
         this.takeAway = takeAway;
         setId(id);
         setAccessibleText(meaning);
@@ -26,14 +32,19 @@ public final class SaveMenu extends MenuButton {
     }
 
     /**
-     * Adds an entry.
+     * Adds an entry for a picture, a table or figures.
      *
      * @param words what it says, without dots
      * @param kind of the file
      * @param name proposed for it
-     * @param maker what makes its bytes, away from the FX thread; empty while there is nothing to save
+     * @param files made away from the FX thread; empty while there is nothing to save
      */
-    public void add(String words, FileKind kind, String name, Supplier<Optional<Callable<byte[]>>> maker) {
+    public void add(String words, FileKind kind, String name, Supplier<Optional<Callable<ResultFiles>>> files) {
+        addBytes(words, kind, name, () -> files.get().map(made -> () -> kind.bytes(made.call())));
+    }
+
+    /** Adds an entry for anything else. */
+    public void addBytes(String words, FileKind kind, String name, Supplier<Optional<Callable<byte[]>>> maker) {
         MenuItem item = new MenuItem(words + "\u2026");
         item.setId(getId() + "-" + name + "-" + kind.extension());
         item.setUserData(maker);

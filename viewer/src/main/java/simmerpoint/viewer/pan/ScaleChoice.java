@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
-import simmerpoint.report.Scales;
+import simmerpoint.drawing.chart.Ticks;
 import simmerpoint.target.FluxMap;
 import simmerpoint.target.WallPeak;
 
@@ -38,7 +38,7 @@ record ScaleChoice(Optional<Double> held) {
 
     /** "colours to fit", "up to 50 kW/m²". */
     String words() {
-        return held.map(top -> "up to " + Scales.text(top / 1000) + "\u00a0kW/m\u00b2")
+        return held.map(top -> "up to " + Ticks.text(top / 1000) + "\u00a0kW/m\u00b2")
                 .orElse("colours to fit");
     }
 

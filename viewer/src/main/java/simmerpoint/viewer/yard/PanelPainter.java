@@ -6,7 +6,7 @@ import javafx.scene.image.PixelFormat;
 import javafx.scene.image.WritableImage;
 import javafx.scene.paint.Color;
 import javafx.scene.text.TextAlignment;
-import simmerpoint.report.FluxColours;
+import simmerpoint.drawing.FluxColours;
 import simmerpoint.viewer.theme.Shade;
 import simmerpoint.viewer.theme.Theme;
 

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import simmerpoint.dish.DishPlan;
 import simmerpoint.dish.PanelOutline;
-import simmerpoint.dish.PanelOutlines;
 import simmerpoint.geometry.Vec;
 
 /**
@@ -47,7 +46,7 @@ final class PanelRaster {
 
     /** Of a dish; takes some milliseconds, for very many panels some tenths of a second. */
     static PanelRaster of(DishPlan dish) {
-        return new PanelRaster(dish, PanelOutlines.of(dish));
+        return new PanelRaster(dish, dish.outlines());
     }
 
     /** Of which dish. */

@@ -6,10 +6,9 @@ import java.util.List;
 import java.util.Optional;
 import simmerpoint.answer.Figures;
 import simmerpoint.answer.TargetWords;
-import simmerpoint.dish.Cut;
+import simmerpoint.dish.CutTrait;
 import simmerpoint.dish.DishPlan;
 import simmerpoint.dish.PanelOutline;
-import simmerpoint.dish.PanelOutlines;
 import simmerpoint.geometry.Vec;
 import simmerpoint.pan.Pan;
 import simmerpoint.scenario.Scenario;
@@ -104,11 +103,11 @@ final class SideScenes {
 
     /** The half of the mirror that is seen from the side, the farther panels first. */
     private static List<PanelOutline> near(DishPlan dish) {
-        if (dish.cut() instanceof Cut.Smooth) {
+        if (!dish.cut().has(CutTrait.PANELS)) {
             return List.of();
         }
-        boolean mesh = dish.cut() instanceof Cut.FromFile;
-        List<PanelOutline> near = new ArrayList<>(PanelOutlines.of(dish));
+        boolean mesh = !dish.cut().has(CutTrait.PARABOLOID);
+        List<PanelOutline> near = new ArrayList<>(dish.outlines());
         near.removeIf(p -> !mesh && nearness(p) < 0);
         near.sort(Comparator.comparingDouble(SideScenes::nearness));
         return near.size() > MOST_PANELS ? List.of() : near;

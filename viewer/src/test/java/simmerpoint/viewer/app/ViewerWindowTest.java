@@ -37,7 +37,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import simmerpoint.answer.Glance;
-import simmerpoint.report.JsonReport;
+import simmerpoint.quantities.TraceQuantities;
 import simmerpoint.scenario.ScenarioReader;
 import simmerpoint.study.trace.Progress;
 import simmerpoint.study.trace.TraceOptions;
@@ -162,7 +162,7 @@ class ViewerWindowTest {
         TraceResult traced =
                 TraceStudy.run(ScenarioReader.read(file).scenario(), TraceOptions.defaults(), Progress.NONE);
         assertEquals(Glance.of(traced, UnitSystem.METRIC).watts(), after);
-        JsonNode json = new ObjectMapper().readTree(JsonReport.bytes(traced));
+        JsonNode json = new ObjectMapper().readTree(TraceQuantities.DOCUMENT.json(traced));
         var shown = get(() -> window.live().stateProperty().get().result().orElseThrow());
         assertEquals(
                 json.get("absorbed_power_W").asDouble(),
@@ -265,7 +265,7 @@ class ViewerWindowTest {
         FxThread.until("it is written", () -> sentence.getText().startsWith("Written: "));
         JsonNode json = new ObjectMapper().readTree(Files.readAllBytes(file));
         JsonNode expected = new ObjectMapper()
-                .readTree(JsonReport.bytes(
+                .readTree(TraceQuantities.DOCUMENT.json(
                         TraceStudy.run(ScenarioReader.builtIn().scenario(), TraceOptions.defaults(), Progress.NONE)));
         assertEquals(expected.get("absorbed_power_W"), json.get("absorbed_power_W"));
         assertEquals(expected.get("peak_flux_W_m2"), json.get("peak_flux_W_m2"));

@@ -9,7 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
-import simmerpoint.dish.Cut;
+import simmerpoint.dish.cut.FlatRings;
 import simmerpoint.dish.mirror.Material;
 import simmerpoint.dish.mirror.MaterialCatalogue;
 import simmerpoint.pan.Plane;
@@ -57,7 +57,7 @@ class ChoosingTest {
             assertEquals(word, Chosen.word(desk.state(), "dish.surface.cut"));
             scenario();
         }
-        Cut.FlatRings rings = (Cut.FlatRings) scenario().dish().cut();
+        FlatRings rings = (FlatRings) scenario().dish().cut();
         assertEquals(24, rings.sectors());
         assertEquals(6, rings.rings());
         for (int k = 0; k < 5; k++) {
@@ -73,7 +73,7 @@ class ChoosingTest {
         assertEquals(Optional.empty(), desk.state().typed("dish.hub"));
         assertTrue(Belonging.whyNot(key("dish.surface.rings"), desk.state()).isPresent());
         assertEquals(Optional.empty(), Belonging.whyNot(key("dish.surface.unit"), desk.state()));
-        assertTrue(desk.readProperty().get().scenario().dish().cut() instanceof Cut.FlatRings);
+        assertTrue(desk.readProperty().get().scenario().dish().cut() instanceof FlatRings);
     }
 
     @Test

@@ -315,7 +315,7 @@ class EditorWindowTest {
         assertEquals(Optional.empty(), desk.state().problems().stream().findFirst());
         assertEquals(
                 215,
-                ((simmerpoint.dish.Cut.FromFile)
+                ((simmerpoint.dish.cut.FromFile)
                                 desk.readProperty().get().scenario().dish().cut())
                         .mesh()
                         .polygons());

@@ -6,7 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
-import simmerpoint.report.FluxColours;
+import simmerpoint.drawing.FluxColours;
 import simmerpoint.target.FluxMap;
 
 class MapFrameTest {

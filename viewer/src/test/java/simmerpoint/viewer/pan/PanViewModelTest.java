@@ -1,6 +1,5 @@
 package simmerpoint.viewer.pan;
 
-import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotSame;
@@ -12,6 +11,9 @@ import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import simmerpoint.answer.Figures;
+import simmerpoint.drawing.Box;
+import simmerpoint.drawing.chart.MoveCurve;
+import simmerpoint.drawing.chart.Scale;
 import simmerpoint.report.Scales;
 import simmerpoint.sampling.Estimate;
 import simmerpoint.scenario.Scenario;
@@ -100,13 +102,6 @@ class PanViewModelTest {
     }
 
     @Test
-    void namesOfLevelsKeepClearOfTheMark() {
-        assertArrayEquals(new double[] {40, 100}, BandNames.free(10, 100, 24, 40));
-        assertArrayEquals(new double[] {10, 72}, BandNames.free(10, 100, 72, 88));
-        assertArrayEquals(new double[] {10, 100}, BandNames.free(10, 100, 192, 208));
-    }
-
-    @Test
     void readsTheCellUnderThePointWithItsErrorAndSaysWhereItIs() {
         TraceResult result = PanScenes.answer(scene.scenario()).result().orElseThrow();
         FluxMap map = result.maps().crossing();
@@ -138,7 +133,7 @@ class PanViewModelTest {
 
     @Test
     void thePlaceOfAPointOnTheCurveIsWhereItIsDrawn() {
-        CurveFrame frame = new CurveFrame(-0.2, 0.3, 58, 20, 400, 150);
+        CurveFrame frame = new CurveFrame(new Scale(-0.2, 0.3, 58, 458), new Box(58, 20, 400, 150));
         for (double place = -0.2; place <= 0.3; place += 0.05) {
             assertEquals(place, frame.pullBack(frame.x(place)), 1e-12);
         }
@@ -188,7 +183,7 @@ class PanViewModelTest {
     void theCurveIsWhatATraceGivesThere() {
         Scenario base = scene.scenario();
         PanResult study = PanScenes.study(base);
-        CurveLine line = CurveLine.of(study);
+        MoveCurve line = MoveCurve.of(study, MoveStudy.Move.PULL_BACK);
         PanPosition there = line.at(0.08);
         Estimate traced = PanScenes.answer(base.withStand(new Stand(0.08, 0, 0, 0)))
                 .result()

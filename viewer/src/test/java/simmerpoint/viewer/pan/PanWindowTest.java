@@ -108,17 +108,15 @@ class PanWindowTest {
         return FxThread.get(() -> scene.scenario().stand().pullBackMetres());
     }
 
-    private CurveFrame frame(CurveView curve) {
-        PullControl control = new PullControl(scene.desk, scene.live, scene.studies, scene.units);
-        return FxThread.get(() -> CurveFrame.of(
-                control.stateProperty().get(), Math.floor(curve.getWidth()), Math.floor(curve.getHeight())));
+    private static CurveFrame frame(CurveView curve) {
+        return FxThread.get(() -> curve.frame().orElseThrow());
     }
 
     @Test
     void theMarkIsDraggedAlongTheCurveAndTheDragIsOneStepToUndo() {
         CurveView curve = find("pull-curve", CurveView.class);
         CurveFrame frame = frame(curve);
-        double y = frame.top() + frame.height() / 2;
+        double y = frame.box().middleY();
         drag(on(curve, frame.x(0) + 3, y), on(curve, frame.x(0.1) + 3, y));
         // A pixel is about 3 mm.
         assertEquals(0.1, pullBack(), 0.004);

@@ -12,7 +12,6 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import simmerpoint.dish.DishPlan;
 import simmerpoint.dish.PanelOutline;
-import simmerpoint.dish.PanelOutlines;
 import simmerpoint.geometry.Vec;
 import simmerpoint.scenario.ScenarioException;
 
@@ -26,7 +25,7 @@ class PanelRasterTest {
         double dot = 2 * raster.reachMetres() / PanelRaster.DOTS;
         double area = 0;
         double covered = 0;
-        for (PanelOutline outline : PanelOutlines.of(dish)) {
+        for (PanelOutline outline : dish.outlines()) {
             area += area(outline.edge());
             Vec m = middle(outline.edge());
             double across = (1 - m.y() / raster.reachMetres()) / 2;

@@ -1,0 +1,23 @@
+package simmerpoint.dish;
+
+import simmerpoint.dish.mesh.Mesh;
+
+/** Values of a cut's parameters, whoever has read them. */
+public interface CutValues {
+    /** A whole number. */
+    int count(CutParameter parameter);
+
+    /** A length, m. */
+    double length(CutParameter parameter);
+
+    /** A word of its list. */
+    String word(CutParameter parameter);
+
+    /**
+     * The mesh in the file that a parameter names; null if it cannot be read, which is told to the user elsewhere.
+     *
+     * @param file the parameter
+     * @param unit the parameter with the unit of the numbers in that file
+     */
+    Mesh mesh(CutParameter file, CutParameter unit);
+}

@@ -1,0 +1,51 @@
+package simmerpoint.dish.built;
+
+import simmerpoint.units.RangeCheck;
+
+/**
+ * How truly a dish is built, as a maker would say it: every "±" is read as two standard deviations (common practice), so
+ * that one in twenty may be worse. What it does to the light is {@link BuildErrors}.
+ *
+ * @param ribCutMetres how true the ribs' edges are to the curve, ±
+ * @param ribSetRadians how true each rib stands in its own upright plane, steeper or flatter about its foot at the hub, ±
+ * @param panelEdgeMetres how true the panels' edges are cut, ±
+ * @param sagMetres how far the sheet bulges or sags between two ribs at the rim, ±
+ * @param bubbleHeightMetres height of the film's bubbles
+ * @param bubbleWidthMetres their width, above 0
+ * @param bubbledShare share of the film that is bubbles, 0 to 1
+ */
+public record Workmanship(
+        double ribCutMetres,
+        double ribSetRadians,
+        double panelEdgeMetres,
+        double sagMetres,
+        double bubbleHeightMetres,
+        double bubbleWidthMetres,
+        double bubbledShare) {
+    /** Checks every figure. */
+    public Workmanship {
+        RangeCheck.require(ribCutMetres >= 0 && ribCutMetres < 1, "rib cut", ribCutMetres, "0 to 1 m");
+        RangeCheck.require(ribSetRadians >= 0 && ribSetRadians < 1, "rib set", ribSetRadians, "0 to 1 rad");
+        RangeCheck.require(panelEdgeMetres >= 0 && panelEdgeMetres < 1, "panel edge", panelEdgeMetres, "0 to 1 m");
+        RangeCheck.require(sagMetres >= 0 && sagMetres < 1, "sag", sagMetres, "0 to 1 m");
+        RangeCheck.require(bubbleHeightMetres >= 0 && bubbleHeightMetres < 1, "bubble", bubbleHeightMetres, "0 to 1 m");
+        RangeCheck.require(bubbleWidthMetres > 0 && bubbleWidthMetres < 1, "bubble", bubbleWidthMetres, "above 0 m");
+        RangeCheck.require(bubbledShare >= 0 && bubbledShare <= 1, "bubbled share", bubbledShare, "0 to 1");
+    }
+
+    /** Whether any tolerance needs ribs to speak of. */
+    public boolean ofRibs() {
+        return ribCutMetres > 0 || ribSetRadians > 0 || sagMetres > 0;
+    }
+
+    /** One cause alone, all else perfect. */
+    Workmanship only(BuildErrors.Cause cause) {
+        return switch (cause) {
+            case RIB_CUT -> new Workmanship(ribCutMetres, 0, 0, 0, 0, bubbleWidthMetres, 0);
+            case RIB_SET -> new Workmanship(0, ribSetRadians, 0, 0, 0, bubbleWidthMetres, 0);
+            case SAG -> new Workmanship(0, 0, 0, sagMetres, 0, bubbleWidthMetres, 0);
+            case PANEL_EDGE -> new Workmanship(0, 0, panelEdgeMetres, 0, 0, bubbleWidthMetres, 0);
+            case BUBBLES -> new Workmanship(0, 0, 0, 0, bubbleHeightMetres, bubbleWidthMetres, bubbledShare);
+        };
+    }
+}

@@ -1,0 +1,132 @@
+package simmerpoint.dish.cut;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.apache.commons.math3.analysis.integration.IterativeLegendreGaussIntegrator;
+import org.apache.commons.math3.analysis.solvers.BrentSolver;
+import simmerpoint.dish.DishPlan;
+import simmerpoint.dish.MirrorPoints;
+import simmerpoint.dish.MirrorSurface;
+import simmerpoint.geometry.Vec;
+
+/**
+ * Panels bent along the ribs and straight from rib to rib: each the parabolic cylinder z = x²/(4 f cos²β) in its
+ * sector's frame, β = π/n (derived here: the ribs are z = r²/4f at y = ±x·tan β). A gap takes half its width off the two
+ * long edges. Panel number = sector.
+ */
+final class BentStripSurface implements MirrorSurface {
+    private static final int EDGE_STEPS = 24;
+
+    private final DishPlan plan;
+    private final Sectors sectors;
+    private final double stripFocus;
+    private final double rimX;
+    private final double hubX;
+
+    BentStripSurface(DishPlan plan, BentStrips cut) {
+        this.plan = plan;
+        sectors = new Sectors(cut.sectors());
+        stripFocus = plan.focalLengthMetres() * sectors.cosHalf * sectors.cosHalf;
+        rimX = plan.radiusMetres() * sectors.cosHalf;
+        hubX = plan.hubMetres() / 2 * sectors.cosHalf;
+    }
+
+    @Override
+    public double outlineArea() {
+        return sectors.polygonArea(plan.radiusMetres());
+    }
+
+    /** Half the width of the mirror at x, after the gap: the edge is drawn in square to itself, along the surface. */
+    private double halfWidth(double x) {
+        double slope = x / (2 * stripFocus);
+        double edgeRun2 = sectors.tanHalf * sectors.tanHalf / (1 + slope * slope);
+        return x * sectors.tanHalf - plan.gapMetres() / 2 * Math.sqrt(1 + edgeRun2);
+    }
+
+    @Override
+    public double apertureArea() {
+        if (plan.gapMetres() == 0) {
+            return outlineArea() - sectors.polygonArea(plan.hubMetres() / 2);
+        }
+        double widest = halfWidth(rimX);
+        if (!(widest > 0)) {
+            return 0;
+        }
+        double area = new IterativeLegendreGaussIntegrator(16, 1e-12, 1e-14)
+                .integrate(100_000, this::halfWidth, firstX(), rimX);
+        return 2 * sectors.count * area;
+    }
+
+    @Override
+    public int panels() {
+        return sectors.count;
+    }
+
+    @Override
+    public double steepestSlope() {
+        return Math.atan(rimX / (2 * stripFocus));
+    }
+
+    @Override
+    public double radius() {
+        return plan.radiusMetres();
+    }
+
+    @Override
+    public double heightAt(double x, double y) {
+        int k = Math.floorMod((int) Math.floor(Math.atan2(y, x) / (2 * sectors.halfAngle)), sectors.count);
+        double along = x * sectors.cos[k] + y * sectors.sin[k];
+        return along * along / (4 * stripFocus);
+    }
+
+    @Override
+    public void fill(double[] u, double[] v, int n, MirrorPoints out) {
+        double planArea = outlineArea();
+        double hubZ = hubX * hubX / (4 * stripFocus);
+        for (int i = 0; i < n; i++) {
+            double place = u[i] * sectors.count;
+            int k = (int) place;
+            double x = rimX * Math.sqrt(v[i]);
+            double y = (2 * (place - k) - 1) * x * sectors.tanHalf;
+            double cos = sectors.cos[k];
+            double sin = sectors.sin[k];
+            boolean hub = x < hubX;
+            double slope = hub ? 0 : x / (2 * stripFocus);
+            double nz = 1 / Math.sqrt(1 + slope * slope);
+            out.x[i] = x * cos - y * sin;
+            out.y[i] = x * sin + y * cos;
+            out.z[i] = hub ? hubZ : 0.5 * x * slope;
+            out.nx[i] = -slope * nz * cos;
+            out.ny[i] = -slope * nz * sin;
+            out.nz[i] = nz;
+            out.area[i] = planArea / nz;
+            out.panel[i] = hub || Math.abs(y) > halfWidth(x) ? ~k : k;
+        }
+    }
+
+    /** The edge of a strip without the gap, its long sides by points on them; none if the gap leaves nothing. */
+    List<Vec> edge(int panel) {
+        if (!(halfWidth(rimX) > 0)) {
+            return List.of();
+        }
+        double from = firstX();
+        List<Vec> right = new ArrayList<>();
+        List<Vec> left = new ArrayList<>();
+        for (int i = 0; i <= EDGE_STEPS; i++) {
+            double x = from + (rimX - from) * i / EDGE_STEPS;
+            double half = Math.max(0, halfWidth(x));
+            double z = x * x / (4 * stripFocus);
+            right.add(sectors.point(panel, x, -half, z));
+            if (half > 0) {
+                left.add(0, sectors.point(panel, x, half, z));
+            }
+        }
+        right.addAll(left);
+        return right;
+    }
+
+    /** Where the mirror begins: at the hub, or where the gaps on both sides meet. */
+    private double firstX() {
+        return halfWidth(hubX) < 0 ? new BrentSolver(1e-12).solve(200, this::halfWidth, hubX, rimX) : hubX;
+    }
+}

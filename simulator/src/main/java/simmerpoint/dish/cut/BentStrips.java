@@ -1,0 +1,92 @@
+package simmerpoint.dish.cut;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.DoubleFunction;
+import java.util.stream.IntStream;
+import simmerpoint.dish.Cut;
+import simmerpoint.dish.CutKind;
+import simmerpoint.dish.CutTrait;
+import simmerpoint.dish.DishPlan;
+import simmerpoint.dish.MirrorSurface;
+import simmerpoint.dish.PanelOutline;
+import simmerpoint.dish.PanelSize;
+import simmerpoint.dish.RibLayout;
+import simmerpoint.geometry.Direction;
+
+/**
+ * Panels bent along the ribs and straight from rib to rib: each exactly a parabolic cylinder of focal length f·cos²(π/n).
+ *
+ * @param sectors number of strips round the axis, at least 3
+ */
+public record BentStrips(int sectors) implements Cut {
+    /** What is known of it beforehand. */
+    public static final CutKind KIND = new CutKind(
+            "bent-strips",
+            "strips bent along the ribs, straight from rib to rib",
+            List.of(SectorPanels.SECTORS),
+            Set.of(CutTrait.PARABOLOID, CutTrait.PANELS, CutTrait.SEAMS, CutTrait.RIBS, CutTrait.FULL_RIM),
+            v -> new BentStrips(v.count(SectorPanels.SECTORS)));
+
+    /** A saw wanders over about a hand's width (common practice), m. */
+    private static final double RIB_LENGTH = 0.1;
+
+    /** Checks the count. */
+    public BentStrips {
+        SectorPanels.check(sectors);
+    }
+
+    @Override
+    public CutKind kind() {
+        return KIND;
+    }
+
+    @Override
+    public MirrorSurface surface(DishPlan plan, Direction sunInDish) {
+        return new BentStripSurface(plan, this);
+    }
+
+    @Override
+    public List<PanelOutline> outlines(DishPlan plan) {
+        BentStripSurface surface = new BentStripSurface(plan, this);
+        return PanelOutline.numbered(IntStream.range(0, surface.panels()).mapToObj(surface::edge));
+    }
+
+    @Override
+    public String description(DishPlan plan, String panels, DoubleFunction<String> length) {
+        return sectors + " strips bent along the ribs" + SectorPanels.atRim(largestPanel(plan), length);
+    }
+
+    @Override
+    public String shapeLossName() {
+        return "strips straight across";
+    }
+
+    /** Measured along its curve. */
+    @Override
+    public Optional<PanelSize> largestPanel(DishPlan plan) {
+        return SectorPanels.size(plan, sectors, ribArc(plan));
+    }
+
+    private static double ribArc(DishPlan plan) {
+        return plan.parabola().arcLength(plan.radiusMetres()) - plan.parabola().arcLength(plan.hubMetres() / 2);
+    }
+
+    @Override
+    public Optional<RibLayout> ribs(DishPlan plan) {
+        int lengths = Math.max(1, (int) Math.round(ribArc(plan) / RIB_LENGTH));
+        return Optional.of(new RibLayout(sectors, new RingBorders(lengths, RingSpacing.EQUAL_WIDTH, plan).radius));
+    }
+
+    /** The shorter of a strip's outer edge and its length, in plan. */
+    @Override
+    public double gapLimit(double diameterMetres, double hubMetres) {
+        return Math.min(SectorPanels.edge(diameterMetres, sectors), diameterMetres / 2 - hubMetres / 2);
+    }
+
+    @Override
+    public double estimatedPanels(double diameterMetres, double hubMetres, double gapMetres) {
+        return sectors;
+    }
+}

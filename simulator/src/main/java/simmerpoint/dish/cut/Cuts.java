@@ -1,0 +1,28 @@
+package simmerpoint.dish.cut;
+
+import java.util.List;
+import java.util.Optional;
+import simmerpoint.dish.CutKind;
+import simmerpoint.dish.CutParameter;
+
+/** All kinds of cut that a scenario file can ask for. */
+public final class Cuts {
+    /** In the order in which files and lists name them: a new cut is one more line. */
+    public static final List<CutKind> ALL =
+            List.of(FlatRings.KIND, BentStrips.KIND, Tiles.SQUARE_KIND, Tiles.HEXAGON_KIND, Smooth.KIND, FromFile.KIND);
+
+    private Cuts() {}
+
+    /** The kind of that word, as it stands in {@link CutKind#word}. */
+    public static Optional<CutKind> find(String word) {
+        return ALL.stream().filter(kind -> kind.word().equals(word)).findFirst();
+    }
+
+    /** All parameters of all kinds, each once. */
+    public static List<CutParameter> parameters() {
+        return ALL.stream()
+                .flatMap(kind -> kind.parameters().stream())
+                .distinct()
+                .toList();
+    }
+}

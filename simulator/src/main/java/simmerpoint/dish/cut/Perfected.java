@@ -1,0 +1,71 @@
+package simmerpoint.dish.cut;
+
+import java.util.List;
+import java.util.function.DoubleFunction;
+import simmerpoint.dish.Cut;
+import simmerpoint.dish.CutKind;
+import simmerpoint.dish.CutTrait;
+import simmerpoint.dish.DishPlan;
+import simmerpoint.dish.MirrorSurface;
+import simmerpoint.dish.PanelOutline;
+import simmerpoint.geometry.Direction;
+
+/**
+ * The panels of another cut made better than anyone could: what is lost by them is the difference. Each keeps its outline
+ * in plan and its tilt.
+ *
+ * @param panels the cut; not a mesh, whose focus and gaps nobody knows
+ * @param curved whether each panel is bent to the paraboloid itself
+ * @param filled whether hub, gaps and bare edge are mirror too, each place in the surface that a panel there has
+ */
+public record Perfected(Cut panels, boolean curved, boolean filled) implements Cut {
+    /** Refuses a mesh, and a cut that is perfected already. */
+    public Perfected {
+        if (panels == null || !panels.has(CutTrait.PARABOLOID) || panels instanceof Perfected) {
+            throw new IllegalArgumentException("only our own cuts can be perfected, not " + panels);
+        }
+    }
+
+    private static Perfected of(Cut cut) {
+        return cut instanceof Perfected perfected ? perfected : new Perfected(cut, false, false);
+    }
+
+    /** The dish with its panels bent to the paraboloid; the same dish where that changes nothing or cannot be. */
+    public static DishPlan curved(DishPlan plan) {
+        if (!plan.cut().has(CutTrait.PARABOLOID) || !plan.cut().has(CutTrait.PANELS)) {
+            return plan;
+        }
+        Perfected now = of(plan.cut());
+        return plan.withCut(new Perfected(now.panels, true, now.filled));
+    }
+
+    /** The dish with mirror in place of all its holes; the same dish where there are none or nobody knows them. */
+    public static DishPlan filled(DishPlan plan) {
+        if (!plan.cut().has(CutTrait.PARABOLOID) || !plan.hasHoles()) {
+            return plan;
+        }
+        Perfected now = of(plan.cut());
+        return plan.withCut(new Perfected(now.panels, now.curved, true));
+    }
+
+    /** That of its panels. */
+    @Override
+    public CutKind kind() {
+        return panels.kind();
+    }
+
+    @Override
+    public MirrorSurface surface(DishPlan plan, Direction sunInDish) {
+        return new PerfectedSurface(plan, this, panels.surface(plan.withCut(panels), sunInDish));
+    }
+
+    @Override
+    public List<PanelOutline> outlines(DishPlan plan) {
+        return panels.outlines(plan.withCut(panels));
+    }
+
+    @Override
+    public String description(DishPlan plan, String count, DoubleFunction<String> length) {
+        return panels.description(plan.withCut(panels), count, length);
+    }
+}

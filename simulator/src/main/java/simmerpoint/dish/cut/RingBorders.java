@@ -1,0 +1,59 @@
+package simmerpoint.dish.cut;
+
+import java.util.Arrays;
+import simmerpoint.dish.DishPlan;
+import simmerpoint.dish.Parabola;
+
+/** Radii of the borders between rings, from hub to rim, and the ring a radius lies in without a search. */
+final class RingBorders {
+    private static final int GUIDE_PER_RING = 4;
+
+    /** Border radii, m. */
+    final double[] radius;
+
+    private final double[] share;
+    private final int[] guide;
+
+    RingBorders(int rings, RingSpacing spacing, DishPlan plan) {
+        double hubRadius = plan.hubMetres() / 2;
+        double rimRadius = plan.radiusMetres();
+        radius = new double[rings + 1];
+        for (int j = 0; j < radius.length; j++) {
+            radius[j] = border((double) j / rings, spacing, hubRadius, rimRadius, plan.parabola());
+        }
+        radius[0] = hubRadius;
+        radius[rings] = rimRadius;
+        share = new double[radius.length];
+        for (int j = 0; j < share.length; j++) {
+            share[j] = radius[j] * radius[j] / (rimRadius * rimRadius);
+        }
+        guide = new int[GUIDE_PER_RING * rings + 1];
+        for (int g = 0; g < guide.length; g++) {
+            int at = Arrays.binarySearch(share, (double) g / (guide.length - 1));
+            guide[g] = Math.max(0, Math.min(rings - 1, at >= 0 ? at : -at - 2));
+        }
+    }
+
+    private static double border(double share, RingSpacing spacing, double hub, double rim, Parabola parabola) {
+        return switch (spacing) {
+            case EQUAL_WIDTH -> hub + share * (rim - hub);
+            case EQUAL_DEPTH_STEP -> Math.sqrt(hub * hub + share * (rim * rim - hub * hub));
+            case EQUAL_LENGTH ->
+                parabola.radiusAtArcLength(
+                        parabola.arcLength(hub) + share * (parabola.arcLength(rim) - parabola.arcLength(hub)));
+        };
+    }
+
+    int rings() {
+        return radius.length - 1;
+    }
+
+    /** The ring that holds the radius r = rim·√{@code v}, from hub to rim: a table look-up and a step or two. */
+    int ringAt(double v) {
+        int j = guide[(int) (v * (guide.length - 1))];
+        while (j < rings() - 1 && v >= share[j + 1]) {
+            j++;
+        }
+        return j;
+    }
+}

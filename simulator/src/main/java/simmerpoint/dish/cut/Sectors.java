@@ -1,0 +1,39 @@
+package simmerpoint.dish.cut;
+
+import simmerpoint.geometry.Vec;
+
+/**
+ * Equal sectors round the axis. Ribs stand at the angles 2πk/n from +x, so a rib is the dish's upper edge; sector k lies
+ * between ribs k and k + 1, and in its own frame x runs along its bisector and y across, |y| ≤ x·tan(π/n).
+ */
+final class Sectors {
+    final int count;
+    final double halfAngle;
+    final double cosHalf;
+    final double tanHalf;
+    final double[] cos;
+    final double[] sin;
+
+    Sectors(int count) {
+        this.count = count;
+        halfAngle = Math.PI / count;
+        cosHalf = Math.cos(halfAngle);
+        tanHalf = Math.tan(halfAngle);
+        cos = new double[count];
+        sin = new double[count];
+        for (int k = 0; k < count; k++) {
+            cos[k] = Math.cos((2 * k + 1) * halfAngle);
+            sin[k] = Math.sin((2 * k + 1) * halfAngle);
+        }
+    }
+
+    /** Area of the regular polygon with corners at radius {@code r}. */
+    double polygonArea(double r) {
+        return count * r * r * Math.sin(halfAngle) * cosHalf;
+    }
+
+    /** The point (x, y, z) of sector {@code k}'s frame in the dish frame. */
+    Vec point(int k, double x, double y, double z) {
+        return new Vec(x * cos[k] - y * sin[k], x * sin[k] + y * cos[k], z);
+    }
+}

@@ -1,0 +1,58 @@
+package simmerpoint.dish.cut;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.function.DoubleFunction;
+import simmerpoint.dish.Cut;
+import simmerpoint.dish.CutKind;
+import simmerpoint.dish.CutTrait;
+import simmerpoint.dish.DishPlan;
+import simmerpoint.dish.MirrorSurface;
+import simmerpoint.dish.PanelOutline;
+import simmerpoint.geometry.Direction;
+import simmerpoint.geometry.Vec;
+
+/** The uncut paraboloid. */
+public record Smooth() implements Cut {
+    /** What is known of it beforehand. */
+    public static final CutKind KIND = new CutKind(
+            "smooth",
+            "the perfect bowl, to compare with",
+            List.of(),
+            Set.of(CutTrait.PARABOLOID, CutTrait.FULL_RIM),
+            values -> new Smooth());
+
+    private static final int CIRCLE_POINTS = 180;
+
+    @Override
+    public CutKind kind() {
+        return KIND;
+    }
+
+    @Override
+    public MirrorSurface surface(DishPlan plan, Direction sunInDish) {
+        return new SmoothSurface(plan);
+    }
+
+    @Override
+    public List<PanelOutline> outlines(DishPlan plan) {
+        List<Vec> hub = plan.hubMetres() > 0 ? circle(plan, plan.hubMetres() / 2) : List.of();
+        return List.of(new PanelOutline(0, circle(plan, plan.radiusMetres()), hub));
+    }
+
+    private static List<Vec> circle(DishPlan plan, double radius) {
+        List<Vec> points = new ArrayList<>(CIRCLE_POINTS);
+        double height = plan.parabola().height(radius);
+        for (int k = 0; k < CIRCLE_POINTS; k++) {
+            double angle = 2 * Math.PI * k / CIRCLE_POINTS;
+            points.add(new Vec(radius * Math.cos(angle), radius * Math.sin(angle), height));
+        }
+        return points;
+    }
+
+    @Override
+    public String description(DishPlan plan, String panels, DoubleFunction<String> length) {
+        return "smooth, not cut";
+    }
+}

@@ -1,0 +1,71 @@
+package simmerpoint.dish.cut;
+
+import simmerpoint.dish.DishPlan;
+import simmerpoint.dish.MirrorPoints;
+import simmerpoint.dish.MirrorSurface;
+import simmerpoint.sampling.FastSinCos;
+
+/** The uncut paraboloid z = r²/4f between hub and rim circles; the whole of it counts as panel 0. */
+final class SmoothSurface implements MirrorSurface {
+    private final DishPlan plan;
+
+    SmoothSurface(DishPlan plan) {
+        this.plan = plan;
+    }
+
+    @Override
+    public double outlineArea() {
+        return Math.PI * plan.radiusMetres() * plan.radiusMetres();
+    }
+
+    @Override
+    public double apertureArea() {
+        double hub = plan.hubMetres() / 2;
+        return outlineArea() - Math.PI * hub * hub;
+    }
+
+    @Override
+    public int panels() {
+        return 1;
+    }
+
+    @Override
+    public double steepestSlope() {
+        return Math.atan(plan.parabola().slope(plan.radiusMetres()));
+    }
+
+    @Override
+    public double radius() {
+        return plan.radiusMetres();
+    }
+
+    @Override
+    public double heightAt(double x, double y) {
+        return (x * x + y * y) / (4 * plan.focalLengthMetres());
+    }
+
+    @Override
+    public void fill(double[] u, double[] v, int n, MirrorPoints out) {
+        double rim = plan.radiusMetres();
+        double hub2 = plan.hubMetres() * plan.hubMetres() / 4;
+        double perFocal = 1 / (2 * plan.focalLengthMetres());
+        double planArea = outlineArea();
+        FastSinCos.fill(u, 1, n, out.x, out.y);
+        for (int i = 0; i < n; i++) {
+            double r = rim * Math.sqrt(v[i]);
+            double x = r * out.x[i];
+            double y = r * out.y[i];
+            boolean hub = r * r < hub2;
+            double slope = hub ? 0 : perFocal;
+            double nz = 1 / Math.sqrt(1 + slope * slope * r * r);
+            out.x[i] = x;
+            out.y[i] = y;
+            out.z[i] = 0.5 * perFocal * Math.max(r * r, hub2);
+            out.nx[i] = -slope * x * nz;
+            out.ny[i] = -slope * y * nz;
+            out.nz[i] = nz;
+            out.area[i] = planArea / nz;
+            out.panel[i] = hub ? ~0 : 0;
+        }
+    }
+}

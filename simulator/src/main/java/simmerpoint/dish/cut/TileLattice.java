@@ -1,0 +1,157 @@
+package simmerpoint.dish.cut;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Consumer;
+import simmerpoint.dish.DishPlan;
+import simmerpoint.dish.MirrorPoints;
+import simmerpoint.geometry.Vec;
+
+/**
+ * Which tiles lie in the dish. Centres stand in plan on rows and columns (squares) or in a honeycomb, one of them on
+ * the axis, as close as their corners allow when seen from above, plus the gap: the tangent planes of a paraboloid at
+ * lattice points meet exactly above the borders of the lattice's cells (derived here: z = (2c·p − c²)/4f for two centres
+ * is equal on their perpendicular bisector), so every tile lies in the plane of its own cell. A tile is laid where all
+ * of it is within the rim circle and none of it within the hub circle.
+ */
+final class TileLattice {
+    /** Distance of rows of a honeycomb, in widths. */
+    static final double ROW = Math.sqrt(0.75);
+
+    private static final int PROBES = 48;
+
+    final TileShape shape;
+    final double tile;
+    final double pitch;
+    final double focalLength;
+    private final int reach;
+    private final int[] number;
+    private final int count;
+
+    TileLattice(DishPlan plan, Tiles cut) {
+        shape = cut.shape();
+        tile = cut.tileMetres();
+        focalLength = plan.focalLengthMetres();
+        pitch = tile * widestInPlan(plan) + plan.gapMetres();
+        reach = (int) Math.ceil(plan.radiusMetres() / (pitch * ROW)) * 2 + 1;
+        number = new int[(2 * reach + 1) * (2 * reach + 1)];
+        int laid = 0;
+        for (int j = -reach; j <= reach; j++) {
+            for (int i = -reach; i <= reach; i++) {
+                number[index(i, j)] = fits(plan, i, j) ? laid++ : MirrorPoints.GAP;
+            }
+        }
+        count = laid;
+    }
+
+    /** Largest width in plan of a tile of width 1 anywhere in the dish. */
+    private double widestInPlan(DishPlan plan) {
+        double widest = 1;
+        for (int a = 0; a <= PROBES; a++) {
+            for (int b = 0; b <= PROBES; b++) {
+                double x = plan.radiusMetres() * a / PROBES;
+                double y = plan.radiusMetres() * b / PROBES;
+                if (Math.hypot(x, y) <= plan.radiusMetres()) {
+                    widest = Math.max(widest, shape.widthInPlan(TangentPlane.at(x, y, focalLength)));
+                }
+            }
+        }
+        return widest;
+    }
+
+    private boolean fits(DishPlan plan, int i, int j) {
+        if (Math.hypot(centreX(i, j), centreY(j)) > plan.radiusMetres()) {
+            return false;
+        }
+        TangentPlane plane = TangentPlane.at(centreX(i, j), centreY(j), focalLength);
+        double[] x = new double[shape.corners()];
+        double[] y = new double[shape.corners()];
+        for (int k = 0; k < x.length; k++) {
+            double a = tile * shape.cornerX(k);
+            double b = tile * shape.cornerY(k);
+            x[k] = plane.cx() + plane.planX(a, b);
+            y[k] = plane.cy() + plane.planY(a, b);
+            if (Math.hypot(x[k], y[k]) > plan.radiusMetres()) {
+                return false;
+            }
+        }
+        return plan.hubMetres() == 0 || PlanPolygon.distanceFromOrigin(x, y) >= plan.hubMetres() / 2;
+    }
+
+    private int index(int i, int j) {
+        return (j + reach) * (2 * reach + 1) + i + reach;
+    }
+
+    double centreX(int i, int j) {
+        return shape == TileShape.SQUARE ? pitch * i : pitch * (i + 0.5 * j);
+    }
+
+    double centreY(int j) {
+        return shape == TileShape.SQUARE ? pitch * j : pitch * ROW * j;
+    }
+
+    /** Row of the cell above which the plan point lies. */
+    int rowAt(double x, double y) {
+        if (shape == TileShape.SQUARE) {
+            return (int) Math.rint(y / pitch);
+        }
+        double r = y / (pitch * ROW);
+        double q = x / pitch - 0.5 * r;
+        double row = Math.rint(r);
+        double dr = Math.abs(row - r);
+        double dq = Math.abs(Math.rint(q) - q);
+        double ds = Math.abs(Math.rint(-q - r) + q + r);
+        return (int) (dr > dq && dr > ds ? -Math.rint(q) - Math.rint(-q - r) : row);
+    }
+
+    /** Column of the cell above which the plan point lies, given its row. */
+    int columnAt(double x, int row) {
+        return (int) Math.rint(shape == TileShape.SQUARE ? x / pitch : x / pitch - 0.5 * row);
+    }
+
+    /** Number of the tile in a cell, or {@link MirrorPoints#GAP}. */
+    int tileIn(int column, int row) {
+        if (Math.abs(column) > reach || Math.abs(row) > reach) {
+            return MirrorPoints.GAP;
+        }
+        return number[index(column, row)];
+    }
+
+    /** The tile in a cell; where none is laid, another one for its place, so that such cells take many different ones. */
+    int standIn(int column, int row) {
+        int tile = tileIn(column, row);
+        return tile >= 0 ? tile : Math.floorMod(column * (2 * reach + 1) + row, count);
+    }
+
+    int count() {
+        return count;
+    }
+
+    /** The edges of all tiles, in the order of their numbers; dish frame, m. */
+    List<List<Vec>> edges() {
+        List<List<Vec>> all = new ArrayList<>(count);
+        forEach(plane -> all.add(edge(plane)));
+        return all;
+    }
+
+    private List<Vec> edge(TangentPlane plane) {
+        List<Vec> corners = new ArrayList<>();
+        for (int c = 0; c < shape.corners(); c++) {
+            double a = tile * shape.cornerX(c);
+            double b = tile * shape.cornerY(c);
+            corners.add(new Vec(plane.cx() + plane.planX(a, b), plane.cy() + plane.planY(a, b), plane.height(a, b)));
+        }
+        return corners;
+    }
+
+    /** Calls {@code visitor} with the plane of every tile, in the order of their numbers. */
+    void forEach(Consumer<TangentPlane> visitor) {
+        for (int j = -reach; j <= reach; j++) {
+            for (int i = -reach; i <= reach; i++) {
+                if (tileIn(i, j) != MirrorPoints.GAP) {
+                    visitor.accept(TangentPlane.at(centreX(i, j), centreY(j), focalLength));
+                }
+            }
+        }
+    }
+}

@@ -1,0 +1,117 @@
+package simmerpoint.dish.cut;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.DoubleFunction;
+import simmerpoint.dish.Cut;
+import simmerpoint.dish.CutKind;
+import simmerpoint.dish.CutParameter;
+import simmerpoint.dish.CutTrait;
+import simmerpoint.dish.DishPlan;
+import simmerpoint.dish.MirrorSurface;
+import simmerpoint.dish.PanelOutline;
+import simmerpoint.dish.PanelSize;
+import simmerpoint.geometry.Direction;
+import simmerpoint.units.RangeCheck;
+
+/**
+ * Small flat mirrors of one shape that touch the paraboloid at their centres. They always leave slits between them, since
+ * they lean, and a bare edge, since they do not follow the rim.
+ *
+ * @param shape square or hexagon
+ * @param tileMetres side of a square, width of a hexagon across its flats, above 0
+ */
+public record Tiles(TileShape shape, double tileMetres) implements Cut {
+    /** Width of a tile. */
+    public static final CutParameter TILE = CutParameter.length(
+            "tile", "50 mm", "0.5 mm", "100 m", "Side of a square tile, or width of a hexagon across its flats.");
+
+    /** What is known of squares beforehand. */
+    public static final CutKind SQUARE_KIND = kind("square-tiles", "small flat mirrors, square", TileShape.SQUARE);
+
+    /** What is known of hexagons beforehand. */
+    public static final CutKind HEXAGON_KIND =
+            kind("hexagon-tiles", "small flat mirrors with six sides", TileShape.HEXAGON);
+
+    /** Checks the width. */
+    public Tiles {
+        RangeCheck.require(tileMetres > 0, "tile", tileMetres, "above 0 m");
+    }
+
+    private static CutKind kind(String word, String meaning, TileShape shape) {
+        return new CutKind(
+                word,
+                meaning,
+                List.of(TILE),
+                Set.of(CutTrait.PARABOLOID, CutTrait.PANELS, CutTrait.SEAMS),
+                values -> new Tiles(shape, values.length(TILE)));
+    }
+
+    /** Squares with sides of so many metres. */
+    public static Tiles square(double side) {
+        return new Tiles(TileShape.SQUARE, side);
+    }
+
+    /** Hexagons so many metres wide across their flats. */
+    public static Tiles hexagon(double width) {
+        return new Tiles(TileShape.HEXAGON, width);
+    }
+
+    private boolean isSquare() {
+        return shape == TileShape.SQUARE;
+    }
+
+    @Override
+    public CutKind kind() {
+        return isSquare() ? SQUARE_KIND : HEXAGON_KIND;
+    }
+
+    @Override
+    public MirrorSurface surface(DishPlan plan, Direction sunInDish) {
+        return new TileSurface(plan, this);
+    }
+
+    @Override
+    public List<PanelOutline> outlines(DishPlan plan) {
+        return PanelOutline.numbered(new TileLattice(plan, this).edges().stream());
+    }
+
+    @Override
+    public String description(DishPlan plan, String panels, DoubleFunction<String> length) {
+        return panels + (isSquare() ? " square" : " hexagon") + " tiles of " + length.apply(tileMetres)
+                + (isSquare() ? "" : " across their flats");
+    }
+
+    @Override
+    public String shapeLossName() {
+        return "flat tiles";
+    }
+
+    @Override
+    public Optional<PanelSize> largestPanel(DishPlan plan) {
+        return Optional.of(new PanelSize(tileMetres, tileMetres));
+    }
+
+    @Override
+    public Optional<String> panelSizeLabel(DishPlan plan, DoubleFunction<String> length) {
+        return Optional.of(length.apply(tileMetres) + (isSquare() ? " square" : " across its flats"));
+    }
+
+    @Override
+    public double gapLimit(double diameterMetres, double hubMetres) {
+        return diameterMetres / 2;
+    }
+
+    @Override
+    public double estimatedPanels(double diameterMetres, double hubMetres, double gapMetres) {
+        double pitch = tileMetres + gapMetres;
+        double cell = pitch * pitch * shape.area();
+        return Math.PI / 4 * (diameterMetres * diameterMetres - hubMetres * hubMetres) / cell;
+    }
+
+    @Override
+    public boolean fits(DishPlan plan) {
+        return new TileLattice(plan, this).count() > 0;
+    }
+}

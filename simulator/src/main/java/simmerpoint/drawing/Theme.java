@@ -1,0 +1,16 @@
+package simmerpoint.drawing;
+
+/** The three ways in which drawings look. */
+public enum Theme implements Palette {
+    /** Dark on light, for a screen. */
+    LIGHT,
+    /** Light on dark. */
+    DARK,
+    /** On white paper, and in files of pictures. */
+    PRINT;
+
+    @Override
+    public int argb(Ink ink) {
+        return ink.argb(this);
+    }
+}

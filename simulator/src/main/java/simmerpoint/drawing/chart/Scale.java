@@ -1,0 +1,34 @@
+package simmerpoint.drawing.chart;
+
+/**
+ * Where figures lie along an axis.
+ *
+ * @param first figure at the beginning
+ * @param last figure at the end, another one
+ * @param from where the first lies, units
+ * @param to where the last lies
+ */
+public record Scale(double first, double last, double from, double to) {
+    /** Where a figure lies. */
+    public double at(double figure) {
+        return from + (figure - first) / (last - first) * (to - from);
+    }
+
+    /** The same, kept between the ends. */
+    public double within(double figure) {
+        double share = Math.max(0, Math.min(1, (figure - first) / (last - first)));
+        return from + share * (to - from);
+    }
+
+    /** The figure at a place, kept between the ends. */
+    public double figure(double at) {
+        double share = Math.max(0, Math.min(1, (at - from) / (to - from)));
+        return first + share * (last - first);
+    }
+
+    /** Whether a figure lies between the ends, or so near that it is meant to. */
+    public boolean holds(double figure) {
+        double slack = 1e-9 * Math.abs(last - first);
+        return figure >= Math.min(first, last) - slack && figure <= Math.max(first, last) + slack;
+    }
+}

@@ -1,0 +1,138 @@
+package simmerpoint.quantities;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import simmerpoint.pan.Pan;
+import simmerpoint.sampling.Estimate;
+import simmerpoint.study.trace.TraceResult;
+import simmerpoint.target.FluxMap;
+import simmerpoint.target.Spot;
+import simmerpoint.target.SpotEllipse;
+
+/** What {@code trace} finds; its table holds the flux maps, one row per cell. */
+public final class TraceQuantities {
+    private static final int NOTE_DIGITS = 6;
+
+    private static final Fields<SpotEllipse> ELLIPSE = Fields.<SpotEllipse>none()
+            .number("long_sigma_m", "standard deviation of the light along the long axis", SpotEllipse::longSigma)
+            .number("short_sigma_m", "standard deviation along the short axis", SpotEllipse::shortSigma)
+            .number("angle_rad", "direction of the long axis from x towards y", SpotEllipse::angleRadians);
+
+    private static final Fields<Spot> SPOT = Fields.<Spot>none()
+            .estimate("intercept_factor", "caught \u00f7 reflected", Spot::interceptFactor)
+            .estimate("mean_concentration", "mean flux over the underside \u00f7 beam", Spot::meanConcentration)
+            .estimate("evenness", "standard deviation \u00f7 mean of flux over the underside", Spot::evenness)
+            .estimate("peak_flux_W_m2", "mean flux over the peak disc", Spot::peakFlux)
+            .number("peak_disc_radius_m", "radius of that disc", Spot::peakDiscRadius)
+            .vector("peak_center_m", "where that disc lies", s -> new double[] {s.peakX(), s.peakY()})
+            .vector("spot_centroid_m", "centroid of the caught light", s ->
+                    new double[] {s.centroidX().value(), s.centroidY().value()})
+            .vector("spot_centroid_m_se", "its standard error", s ->
+                    new double[] {s.centroidX().standardError(), s.centroidY().standardError()})
+            .estimate(
+                    "radius_50_m",
+                    "half of the reflected light crosses within it",
+                    s -> s.radius50().orElse(null))
+            .estimate("radius_90_m", "the same for 90 %", s -> s.radius90().orElse(null))
+            .estimate("radius_95_m", "the same for 95 %", s -> s.radius95().orElse(null))
+            .optionalGroup("spot_ellipse", "main axes of the caught light", Spot::ellipse, ELLIPSE);
+
+    /** What differs from run to run. */
+    static final Fields<TraceResult.RunInfo> RUN = Fields.<TraceResult.RunInfo>none()
+            .whole("rays", "traced", TraceResult.RunInfo::rays)
+            .whole("threads", "that worked", TraceResult.RunInfo::threads)
+            .number("trace_seconds", "wall time of the ray loop", TraceResult.RunInfo::traceSeconds);
+
+    private static final Fields<TraceResult> FIELDS = Fields.<TraceResult>none()
+            .whole("replicates", "independent ones behind every standard error", TraceResult::replicates)
+            .flag("precision_reached", "with the rays allowed; true if none was asked", TraceResult::precisionReached)
+            .text("target", "what the light falls on", List.of("pan", "plane"), r -> isPan(r) ? "pan" : "plane")
+            .text("frame", "of all places on the target", TraceQuantities::frame)
+            .whole("panels", "of the dish", TraceResult::panels)
+            .number("outline_area_m2", "of the dish, projected along the axis", TraceResult::outlineArea)
+            .number("aperture_area_m2", "of the mirrors alone, projected along the axis", TraceResult::apertureArea)
+            .include(TraceResult::ledger, LedgerQuantities.FIELDS)
+            .include(TraceResult::spot, SPOT)
+            .group("run", "differs from run to run", TraceResult::run, RUN);
+
+    private static final Fields<Cell> CELL = Fields.<Cell>none()
+            .text("surface", "see above", List.of("plane", "underside", "disc", "wall", "lid"), Cell::surface)
+            .number("x_m", "middle of a cell", Cell::x)
+            .number("y_m", "middle of a cell", Cell::y)
+            .estimate("flux_W_m2", "mean flux over the cell", Cell::flux);
+
+    /** All of it. */
+    public static final Document<TraceResult> DOCUMENT = new Document<>(
+            "trace",
+            result -> result.scenario().title(),
+            TraceResult::seed,
+            FIELDS,
+            new Table<>(CELL, TraceQuantities::cells, TraceQuantities::notes));
+
+    private TraceQuantities() {}
+
+    /** One cell of a flux map. */
+    private record Cell(String surface, double x, double y, Estimate flux) {}
+
+    /** A flux map and its name in the table. */
+    private record Surface(String name, FluxMap map) {}
+
+    private static boolean isPan(TraceResult result) {
+        return result.scenario().target() instanceof Pan;
+    }
+
+    private static String frame(TraceResult result) {
+        return isPan(result)
+                ? "origin: middle of the underside; x: level, away from the sun; y: the dish's +y; z: up"
+                : "origin: middle of the disc; y: the dish's +y; z: the disc's normal, away from the dish; x = y cross z "
+                        + "(square to the axis: towards the dish's upper edge)";
+    }
+
+    private static List<Surface> surfaces(TraceResult result) {
+        List<Surface> all = new ArrayList<>();
+        all.add(new Surface("plane", result.maps().crossing()));
+        all.add(new Surface(isPan(result) ? "underside" : "disc", result.maps().caught()));
+        result.maps().wall().ifPresent(map -> all.add(new Surface("wall", map)));
+        result.maps().lid().ifPresent(map -> all.add(new Surface("lid", map)));
+        return all;
+    }
+
+    private static Stream<Cell> cells(TraceResult result) {
+        return surfaces(result).stream().flatMap(TraceQuantities::cells);
+    }
+
+    private static Stream<Cell> cells(Surface surface) {
+        FluxMap map = surface.map();
+        return IntStream.range(0, map.rows() * map.columns())
+                .mapToObj(k -> new Cell(
+                        surface.name(),
+                        map.first(k % map.columns()),
+                        map.second(k / map.columns()),
+                        new Estimate(map.flux()[k], map.standardError()[k])));
+    }
+
+    private static List<String> notes(TraceResult result) {
+        List<String> notes = new ArrayList<>();
+        notes.add("replicates: " + result.replicates());
+        notes.add(frame(result));
+        if (isPan(result)) {
+            notes.add("plane: all light that crosses the plane of the underside from below, caught or not");
+            notes.add("underside: the part of it that the underside catches");
+            notes.add("wall: x_m is measured round the wall from the side away from the sun over the right; y_m is the "
+                    + "height above the underside");
+            notes.add("lid: as seen from above; x and y as for the underside");
+        } else {
+            notes.add("plane: all light that crosses the plane of the disc from the dish's side, caught or not");
+            notes.add("disc: the part of it that the disc catches");
+        }
+        for (Surface each : surfaces(result)) {
+            notes.add("cells of " + each.name() + ": " + each.map().columns() + " x "
+                    + each.map().rows() + " of "
+                    + StableNumber.of(each.map().cellWidth(), NOTE_DIGITS) + " m x "
+                    + StableNumber.of(each.map().cellHeight(), NOTE_DIGITS) + " m");
+        }
+        return notes;
+    }
+}

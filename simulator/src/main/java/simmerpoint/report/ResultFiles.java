@@ -1,0 +1,80 @@
+package simmerpoint.report;
+
+import java.util.function.Supplier;
+import simmerpoint.quantities.Document;
+import simmerpoint.quantities.TraceQuantities;
+import simmerpoint.study.aim.AimResult;
+import simmerpoint.study.budget.BudgetResult;
+import simmerpoint.study.compare.Comparison;
+import simmerpoint.study.day.DayResult;
+import simmerpoint.study.day.YearResult;
+import simmerpoint.study.design.DesignResult;
+import simmerpoint.study.pan.PanResult;
+import simmerpoint.study.trace.TraceResult;
+import simmerpoint.units.UnitSystem;
+
+/**
+ * What of a result can be written as files.
+ *
+ * @param json all figures
+ * @param csv the table behind the answer
+ * @param png the answer's picture
+ */
+public record ResultFiles(Supplier<byte[]> json, Supplier<byte[]> csv, Supplier<byte[]> png) {
+    /** Of where the light goes. */
+    public static ResultFiles of(TraceResult result, UnitSystem units) {
+        return of(TraceQuantities.DOCUMENT, result, () -> PngReport.bytes(result, units));
+    }
+
+    /** Of the place of the pan. */
+    public static ResultFiles of(PanResult result, UnitSystem units) {
+        return new ResultFiles(
+                () -> PanJson.bytes(result), () -> PanCsv.bytes(result), () -> PanPicture.bytes(result, units));
+    }
+
+    /** Of a day. */
+    public static ResultFiles of(DayResult result, UnitSystem units) {
+        return new ResultFiles(
+                () -> DayJson.bytes(result), () -> DayCsv.bytes(result), () -> DayPicture.bytes(result, units));
+    }
+
+    /** Of a year. */
+    public static ResultFiles of(YearResult result, UnitSystem units) {
+        return new ResultFiles(
+                () -> DayJson.bytes(result), () -> DayCsv.bytes(result), () -> YearPicture.bytes(result, units));
+    }
+
+    /** Of aiming. */
+    public static ResultFiles of(AimResult result, UnitSystem units) {
+        return new ResultFiles(
+                () -> AimJson.bytes(result), () -> AimCsv.bytes(result), () -> AimPicture.bytes(result, units));
+    }
+
+    /** Of compared cookers. */
+    public static ResultFiles of(Comparison result, UnitSystem units) {
+        return new ResultFiles(
+                () -> CompareJson.bytes(result),
+                () -> CompareCsv.bytes(result),
+                () -> ComparePicture.bytes(result, units));
+    }
+
+    /** Of a budget of flaws. */
+    public static ResultFiles of(BudgetResult result, UnitSystem units) {
+        return new ResultFiles(
+                () -> BudgetJson.bytes(result),
+                () -> BudgetCsv.bytes(result),
+                () -> BudgetPicture.bytes(result, units));
+    }
+
+    /** Of a search for a design. */
+    public static ResultFiles of(DesignResult result, UnitSystem units) {
+        return new ResultFiles(
+                () -> DesignJson.bytes(result),
+                () -> DesignCsv.bytes(result),
+                () -> DesignPicture.bytes(result, units));
+    }
+
+    private static <R> ResultFiles of(Document<R> document, R result, Supplier<byte[]> png) {
+        return new ResultFiles(() -> document.json(result), () -> document.csv(result), png);
+    }
+}

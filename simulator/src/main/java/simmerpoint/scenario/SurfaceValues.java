@@ -1,0 +1,43 @@
+package simmerpoint.scenario;
+
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import simmerpoint.dish.CutParameter;
+import simmerpoint.dish.CutValues;
+import simmerpoint.dish.mesh.Mesh;
+import simmerpoint.dish.mesh.MeshException;
+import simmerpoint.units.Dimension;
+import simmerpoint.units.QuantityException;
+import simmerpoint.units.QuantityParser;
+
+/** The values of {@code dish.surface}, and the mesh in the file that it may name. */
+record SurfaceValues(Values values, Path folder, Problems problems) implements CutValues {
+    @Override
+    public int count(CutParameter parameter) {
+        return values.count(DishKeys.path(parameter));
+    }
+
+    @Override
+    public double length(CutParameter parameter) {
+        return values.number(DishKeys.path(parameter));
+    }
+
+    @Override
+    public String word(CutParameter parameter) {
+        return values.text(DishKeys.path(parameter));
+    }
+
+    @Override
+    public Mesh mesh(CutParameter file, CutParameter unit) {
+        String key = DishKeys.path(file);
+        try {
+            return LastMesh.read(
+                    folder.resolve(values.text(key)), QuantityParser.parse("1 " + word(unit), Dimension.LENGTH));
+        } catch (MeshException | QuantityException e) {
+            problems.add(values.line(key), key, e.getMessage());
+        } catch (InvalidPathException e) {
+            problems.add(values.line(key), key, FileNames.refusal());
+        }
+        return null;
+    }
+}

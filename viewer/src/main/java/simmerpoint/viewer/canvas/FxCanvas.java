@@ -1,0 +1,187 @@
+package simmerpoint.viewer.canvas;
+
+import java.util.Map;
+import java.util.WeakHashMap;
+import javafx.geometry.VPos;
+import javafx.scene.canvas.GraphicsContext;
+import javafx.scene.image.Image;
+import javafx.scene.image.PixelFormat;
+import javafx.scene.image.WritableImage;
+import javafx.scene.paint.Color;
+import javafx.scene.shape.FillRule;
+import javafx.scene.shape.StrokeLineCap;
+import javafx.scene.shape.StrokeLineJoin;
+import javafx.scene.text.TextAlignment;
+import simmerpoint.drawing.Box;
+import simmerpoint.drawing.Canvas;
+import simmerpoint.drawing.Circle;
+import simmerpoint.drawing.Ink;
+import simmerpoint.drawing.Path;
+import simmerpoint.drawing.Raster;
+import simmerpoint.drawing.RoundBox;
+import simmerpoint.drawing.Shape;
+import simmerpoint.drawing.Stroke;
+import simmerpoint.drawing.Style;
+import simmerpoint.drawing.Text;
+import simmerpoint.drawing.TextMetrics;
+import simmerpoint.drawing.TextStyle;
+import simmerpoint.viewer.theme.Theme;
+
+/** Draws on a canvas of the window; a unit is a pixel. */
+public final class FxCanvas extends Canvas {
+    /** Images stay as long as somebody keeps their rasters. */
+    private static final Map<Raster, Image> IMAGES = new WeakHashMap<>();
+
+    private final GraphicsContext g;
+    private final Theme theme;
+
+    /** On a canvas's graphics in the colours of a theme; used on the FX thread only. */
+    public FxCanvas(GraphicsContext g, Theme theme) {
+        this.g = g;
+        this.theme = theme;
+        g.setTextBaseline(VPos.BASELINE);
+        g.setLineJoin(StrokeLineJoin.ROUND);
+        g.setFillRule(FillRule.EVEN_ODD);
+        g.setImageSmoothing(true);
+    }
+
+    private Color colour(Ink ink) {
+        return InkColours.of(ink, theme);
+    }
+
+    @Override
+    public TextMetrics metrics() {
+        return FxMetrics::width;
+    }
+
+    @Override
+    protected void paint(Style style, Shape shape) {
+        style.fill().ifPresent(ink -> {
+            g.setFill(colour(ink));
+            fill(shape);
+        });
+        style.outline().ifPresent(stroke -> {
+            set(stroke);
+            outline(shape);
+        });
+    }
+
+    private void set(Stroke stroke) {
+        g.setStroke(colour(stroke.ink()));
+        g.setLineWidth(stroke.width());
+        g.setLineDashes(stroke.dashes());
+        g.setLineCap(stroke.dashes().length == 0 ? StrokeLineCap.ROUND : StrokeLineCap.BUTT);
+    }
+
+    private void fill(Shape shape) {
+        if (shape instanceof Box box) {
+            g.fillRect(box.x(), box.y(), box.width(), box.height());
+        } else if (shape instanceof RoundBox round) {
+            Box box = round.box();
+            g.fillRoundRect(box.x(), box.y(), box.width(), box.height(), 2 * round.corner(), 2 * round.corner());
+        } else if (shape instanceof Circle c) {
+            g.fillOval(c.x() - c.radius(), c.y() - c.radius(), 2 * c.radius(), 2 * c.radius());
+        } else {
+            trace((Path) shape);
+            g.fill();
+        }
+    }
+
+    private void outline(Shape shape) {
+        if (shape instanceof Box box) {
+            g.strokeRect(box.x(), box.y(), box.width(), box.height());
+        } else if (shape instanceof RoundBox round) {
+            Box box = round.box();
+            g.strokeRoundRect(box.x(), box.y(), box.width(), box.height(), 2 * round.corner(), 2 * round.corner());
+        } else if (shape instanceof Circle c) {
+            g.strokeOval(c.x() - c.radius(), c.y() - c.radius(), 2 * c.radius(), 2 * c.radius());
+        } else {
+            trace((Path) shape);
+            g.stroke();
+        }
+    }
+
+    private void trace(Path path) {
+        g.beginPath();
+        for (Path.Part part : path.parts()) {
+            for (int k = 0; k < part.xs().length; k++) {
+                if (k == 0) {
+                    g.moveTo(part.xs()[k], part.ys()[k]);
+                } else {
+                    g.lineTo(part.xs()[k], part.ys()[k]);
+                }
+            }
+            if (part.closed()) {
+                g.closePath();
+            }
+        }
+    }
+
+    @Override
+    protected void letters(Text text) {
+        g.setFont(FxMetrics.font(text.size(), text.style().bold()));
+        g.setTextAlign(
+                switch (text.anchor()) {
+                    case START -> TextAlignment.LEFT;
+                    case MIDDLE -> TextAlignment.CENTER;
+                    case END -> TextAlignment.RIGHT;
+                });
+        if (text.degrees() == 0) {
+            letters(text, text.x(), text.y());
+        } else {
+            g.save();
+            g.translate(text.x(), text.y());
+            g.rotate(text.degrees());
+            letters(text, 0, 0);
+            g.restore();
+        }
+    }
+
+    private void letters(Text text, double x, double y) {
+        text.style().rim().ifPresent(ink -> {
+            set(new Stroke(ink, TextStyle.RIM));
+            g.strokeText(text.words(), x, y);
+        });
+        g.setFill(colour(text.style().ink()));
+        g.fillText(text.words(), x, y);
+    }
+
+    @Override
+    public void image(Raster raster, Box box) {
+        Image image = IMAGES.computeIfAbsent(raster, FxCanvas::image);
+        g.drawImage(image, box.x(), box.y(), box.width(), box.height());
+    }
+
+    private static Image image(Raster raster) {
+        WritableImage image = new WritableImage(raster.width(), raster.height());
+        image.getPixelWriter()
+                .setPixels(
+                        0,
+                        0,
+                        raster.width(),
+                        raster.height(),
+                        PixelFormat.getIntArgbInstance(),
+                        raster.argb(),
+                        0,
+                        raster.width());
+        return image;
+    }
+
+    @Override
+    public void clip(Box box, Runnable drawing) {
+        g.save();
+        g.beginPath();
+        g.rect(box.x(), box.y(), box.width(), box.height());
+        g.clip();
+        drawing.run();
+        g.restore();
+    }
+
+    @Override
+    public void fade(double share, Runnable drawing) {
+        double before = g.getGlobalAlpha();
+        g.setGlobalAlpha(before * share);
+        drawing.run();
+        g.setGlobalAlpha(before);
+    }
+}
