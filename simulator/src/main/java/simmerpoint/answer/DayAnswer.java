@@ -103,7 +103,7 @@ public final class DayAnswer {
         items.add(new Item.Sentence(Figures.count(result.rays()) + " rays, seed " + result.seed() + "; sun up "
                 + result.day().sunrise().map(DayWords::clock).orElse("since before midnight") + " to "
                 + result.day().sunset().map(DayWords::clock).orElse("after midnight") + ", clock of "
-                + result.day().place().zone() + "."));
+                + result.day().site().zone() + "."));
         return new Section(CareAnswer.HOW_SURE, items);
     }
 

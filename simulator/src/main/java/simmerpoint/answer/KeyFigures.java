@@ -33,6 +33,6 @@ public final class KeyFigures {
     }
 
     private static double height(Scenario scenario) {
-        return scenario.standGeometry().panHeightMetres();
+        return scenario.panHeightMetres();
     }
 }

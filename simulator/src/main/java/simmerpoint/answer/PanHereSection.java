@@ -38,7 +38,7 @@ final class PanHereSection {
         items.add(new Item.Sentence(figures.plainWatts(here.absorbed()) + " go into the pan where it stands, " + place()
                 + ": " + HeatWords.does(here.level()) + ". " + heat.boil() + heat.steam()));
         new HeightWords(result.base().scenario().ground(), figures)
-                .outOfReach(result.base().scenario().standGeometry().panHeightMetres())
+                .outOfReach(result.base().scenario().panHeightMetres())
                 .ifPresent(words -> items.add(new Item.Caution("The pan stands " + words + ".")));
         items.add(new Item.Sentence(heat.levelSentence() + " Reckoned with " + heat.weather() + ". "
                 + HobWords.sentence(here.absorbed().value())));

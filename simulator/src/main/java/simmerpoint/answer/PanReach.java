@@ -27,9 +27,7 @@ final class PanReach {
 
     /** Height of the underside above the ground once the pan is moved, m. */
     double height(Move move, double offset) {
-        return scenario.withStand(move.from(scenario.stand(), offset))
-                .standGeometry()
-                .panHeightMetres();
+        return scenario.withStand(move.from(scenario.stand(), offset)).panHeightMetres();
     }
 
     /** A place along one move. */

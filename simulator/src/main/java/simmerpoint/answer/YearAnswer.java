@@ -152,6 +152,6 @@ public final class YearAnswer {
                                 + " what is not known of the pan's losses, is more: see a single day. Clear skies, no hills or trees."),
                 new Item.Sentence(Figures.count(result.rays()) + " rays, seed " + first.seed()
                         + "; 21st of each month of " + result.year() + ", clock of "
-                        + first.day().place().zone() + "."));
+                        + first.day().site().zone() + "."));
     }
 }

@@ -23,7 +23,7 @@ import simmerpoint.scenario.ReadScenario;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.scenario.ScenarioException;
 import simmerpoint.scenario.ScenarioReader;
-import simmerpoint.scenario.ScenarioVariants;
+import simmerpoint.scenario.ScenarioValues;
 import simmerpoint.study.design.DesignChoice;
 import simmerpoint.study.design.DesignGoal;
 import simmerpoint.study.design.DesignLimits;
@@ -68,15 +68,13 @@ final class DesignCommand extends StudyCommand {
         ReadScenario read = ScenarioReader.read(file);
         tellOddities(read);
         Scenario scenario = read.atOneMoment();
-        Path base = file.getParent() == null ? Path.of("") : file.getParent();
-        ScenarioVariants variants = new ScenarioVariants(file.toString(), read.sourceText(), base);
         DesignLimits limits = design.limits(scenario);
         TraceOptions options = rays.options();
         DesignGoal goal = goal(scenario, options);
         DesignResult result =
-                study(file.toString(), progress -> DesignStudy.run(variants, goal, limits, options, progress));
+                study(file.toString(), progress -> DesignStudy.run(read.values(), goal, limits, options, progress));
         outputs.write(ResultFiles.of(result, units), terminal);
-        List<String> written = write(result, variants);
+        List<String> written = write(result, read.values());
         say(DesignAnswer.of(result, units));
         if (folder != null) {
             tellWritten(written);
@@ -147,13 +145,13 @@ final class DesignCommand extends StudyCommand {
     }
 
     /** The names of the files that were written. */
-    private List<String> write(DesignResult result, ScenarioVariants variants) throws OutputException {
+    private List<String> write(DesignResult result, ScenarioValues base) throws OutputException, ScenarioException {
         List<String> written = new ArrayList<>();
         for (Map.Entry<String, DesignChoice> each : folder == null
                 ? Set.<Map.Entry<String, DesignChoice>>of()
                 : Chosen.of(result).entrySet()) {
             makeFolder();
-            String text = variants.textWith(each.getValue().candidate().keys());
+            String text = base.with(each.getValue().candidate().keys()).sourceText();
             AtomicFile.write(folder.resolve(each.getKey()), text.getBytes(StandardCharsets.UTF_8));
             written.add(folder.resolve(each.getKey()).toString());
         }

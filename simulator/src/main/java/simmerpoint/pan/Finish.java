@@ -1,10 +1,10 @@
 package simmerpoint.pan;
 
 /**
- * The outside of a pan.
+ * The outer surface of a pan.
  *
  * @param name as in the catalogue, for instance "black enamel"
- * @param absorptance share of sunlight it takes up at steep incidence, 0 to 1
+ * @param absorptance share of sunlight absorbed at normal incidence, 0 to 1
  */
 public record Finish(String name, double absorptance) {
     /** Checks the share. */

@@ -6,7 +6,7 @@ import java.util.Optional;
 import simmerpoint.units.Dimension;
 import simmerpoint.units.QuantityTable;
 
-/** Outsides of pans and how much sunlight they take up. Every row names its source and says "typical" or "measured". */
+/** Finishes of pans with their absorptance. Every row has its source and is "typical" or "measured". */
 public final class FinishCatalogue {
     private static final List<CatalogueFinish> ALL = read();
 

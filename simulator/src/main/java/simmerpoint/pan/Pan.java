@@ -6,9 +6,8 @@ package simmerpoint.pan;
  *
  * @param diameterMetres outer diameter, above 0
  * @param heightMetres height of the wall up to the lid, above 0
- * @param finish what its outside is like
- * @param castsShadow whether it keeps sunlight off the mirrors, as every real pan does; one that does not tells what the
- *     shadow costs
+ * @param finish of its outer surface
+ * @param castsShadow whether it shades the mirrors; false only to find the cost of the shadow
  */
 public record Pan(double diameterMetres, double heightMetres, Finish finish, boolean castsShadow) implements Target {
     /** Checks both lengths. */
@@ -26,7 +25,7 @@ public record Pan(double diameterMetres, double heightMetres, Finish finish, boo
         this(diameterMetres, heightMetres, finish, true);
     }
 
-    /** The same pan, with the sun shining through it onto the mirrors. */
+    /** The same pan without its shadow on the mirrors. */
     public Pan withoutShadow() {
         return new Pan(diameterMetres, heightMetres, finish, false);
     }

@@ -48,7 +48,7 @@ public final class DayCsv {
     private void head(String title, DayResult result) {
         comment("Simmerpoint " + Version.text() + " day");
         comment("title: " + OneLine.of(title));
-        comment("seed: " + result.seed() + "; zone: " + result.day().place().zone());
+        comment("seed: " + result.seed() + "; zone: " + result.day().site().zone());
         comment("beam: direct sunlight facing the sun with the range between models of a clear sky");
         comment("absorbed: taken up by the pan; _se: standard error; low and high: at the lowest and highest beam");
         comment("boil: time for the pan's water to boil with the likely losses and beam; empty if it never does");

@@ -42,7 +42,7 @@ final class DayDrawing {
         SvgChart.levels(sheet, HEIGHT - 4);
         return HtmlFigure.drawing(
                 sheet.finished(),
-                "A clear day by the clock of " + result.day().place().zone()
+                "A clear day by the clock of " + result.day().site().zone()
                         + ". Pale bands about the curves: how far models of a clear sky differ.");
     }
 

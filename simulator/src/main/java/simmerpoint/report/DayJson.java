@@ -38,7 +38,7 @@ public final class DayJson {
             json.text("title", OneLine.of(result.scenario().title()));
             json.text("version", Version.text());
             json.whole("seed", result.seed());
-            place(json, result.day().place());
+            place(json, result.day().site());
             json.text("sky", result.scenario().outdoors().orElseThrow().sky().describe());
             day(json, result);
             json.object("run", run -> {
@@ -55,7 +55,7 @@ public final class DayJson {
             json.text("title", OneLine.of(result.scenario().title()));
             json.text("version", Version.text());
             json.whole("seed", result.days().get(0).seed());
-            place(json, result.days().get(0).day().place());
+            place(json, result.days().get(0).day().site());
             json.text("sky", result.scenario().outdoors().orElseThrow().sky().describe());
             json.whole("year", result.year());
             json.list("days", result.days(), (each, day) -> {

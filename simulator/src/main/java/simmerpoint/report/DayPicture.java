@@ -65,7 +65,7 @@ public final class DayPicture {
         watts(axis);
         g.setColor(Brush.GREY);
         brush.line(
-                "Clock of " + result.day().place().zone()
+                "Clock of " + result.day().site().zone()
                         + ". Clear sky; dots: traced hours; pale bands about the curves: how far models of a clear sky differ.",
                 Brush.font(16),
                 11,

@@ -134,7 +134,7 @@ public final class YearPicture {
         g.setColor(Brush.GREY);
         brush.line(
                 "Watts taken up by the pan on the 21st of the month under a clear sky, at full hours of the clock of "
-                        + result.days().get(0).day().place().zone()
+                        + result.days().get(0).day().site().zone()
                         + "; hours in which it simmers or better.",
                 Brush.font(16),
                 11,

@@ -1,18 +1,18 @@
 package simmerpoint.sampling;
 
 /**
- * A figure and how sure it is.
+ * A value with its standard error.
  *
- * @param value the figure, in the unit its owner states
- * @param standardError one standard error in the same unit, at least 0; 0 for a figure known in closed form
+ * @param value in the unit stated by the owner
+ * @param standardError in the same unit, at least 0; 0 for a value known in closed form
  */
 public record Estimate(double value, double standardError) {
-    /** A figure known without sampling. */
+    /** A value known without sampling. */
     public static Estimate exact(double value) {
         return new Estimate(value, 0);
     }
 
-    /** This figure times a constant that is known exactly. */
+    /** This estimate times an exact constant. */
     public Estimate times(double factor) {
         return new Estimate(value * factor, standardError * Math.abs(factor));
     }

@@ -1,16 +1,14 @@
 package simmerpoint.sampling;
 
 /**
- * The law of a signed radius x along a line through the middle of a unit two-dimensional Gaussian, for the ray loop:
- * density |x|/2·exp(−x²/2), cumulative F(x) = ½exp(−x²/2) below 0 and 1 − ½exp(−x²/2) above. A line's direction drawn
- * evenly from a half turn and a radius from this law give two independent normal deviates (derived here: polar form of
- * the Gaussian).
+ * {@link SignedRayleigh} for the ray loop, from tables: the distribution of the signed radius x along a line through the
+ * centre of a unit two-dimensional Gaussian. Cumulative F(x) = ½exp(−x²/2) below 0 and 1 − ½exp(−x²/2) above.
  */
 public final class FastSignedRayleigh {
     private static final int STEPS = 64;
     private static final int LARGEST = 36;
 
-    /** Looked up, since a branch on a random sign is guessed wrong half the time (measured: a sixth of all time). */
+    /** A lookup, since a branch on a random sign is mispredicted half the time (measured: a sixth of all time). */
     private static final double[] SIGN = {-1, 1, 1};
 
     private static final double[] SIDE = {0, 1, 1};
@@ -27,7 +25,7 @@ public final class FastSignedRayleigh {
 
     private FastSignedRayleigh() {}
 
-    /** exp(−y) for y ≥ 0, of 36 beyond 36; relative error below 1e-11 up to there. */
+    /** exp(−y) for y ≥ 0, relative error below 1e-11; exp(−36) for y above 36. */
     static double expMinus(double y) {
         double t = Math.min(y, LARGEST) * STEPS;
         int k = (int) t;
@@ -35,17 +33,17 @@ public final class FastSignedRayleigh {
         return EXP[k] * (1 + d * (1 + d * (0.5 + d * (1.0 / 6 + d * (1.0 / 24)))));
     }
 
-    /** Share of the law below {@code x}; absolute error below 1e-11. */
+    /** Probability below {@code x}; absolute error below 1e-11. */
     public static double cumulative(double x) {
         double e = 0.5 * expMinus(0.5 * x * x);
         return x < 0 ? e : 1 - e;
     }
 
     /**
-     * Turns each share (0 to 1, ends included) into the x below which it lies; at most 38 in size. In three loops, since
-     * the compiler then takes the roots several at a time (measured: half the time of one loop).
+     * Replaces each probability (0 to 1, ends included) by its quantile, at most 38 in size. Three loops, so that the
+     * compiler vectorises the square roots (measured: half the time of one loop).
      *
-     * @param y shares, replaced by the answers
+     * @param y probabilities, replaced by the quantiles
      * @param n how many
      * @param scratch room for n numbers
      */
@@ -62,7 +60,7 @@ public final class FastSignedRayleigh {
         }
     }
 
-    /** {@link #inverse(double[], int, double[])} of one share. */
+    /** {@link #inverse(double[], int, double[])} of one probability. */
     static double inverse(double y) {
         double[] one = {y};
         inverse(one, 1, new double[1]);

@@ -1,9 +1,8 @@
 package simmerpoint.sampling;
 
 /**
- * Cosine and sine of a share of the full turn without trigonometry in the loop: a table of 4096 points and one rotation
- * by the small rest. Error below 1e-10 (the rest is under 7.7e-4 rad and its series is cut after the third power: derived
- * here).
+ * Cosine and sine for the ray loop: a table of 4096 points and one rotation by the remainder. Error below 1e-10 (the
+ * remainder is under 7.7e-4 rad and its series is cut after the third power: derived here).
  */
 public final class FastSinCos {
     private static final int SIZE = 4096;
@@ -23,7 +22,7 @@ public final class FastSinCos {
     /**
      * For each u (0 to 1) writes cos and sin of {@code turns}·2π·u.
      *
-     * @param u shares, not changed
+     * @param u fractions of {@code turns}, not changed
      * @param turns 1 for the full circle, 0.5 for the upper half, 0.25 for a quarter
      * @param n how many
      * @param cos receives the cosines

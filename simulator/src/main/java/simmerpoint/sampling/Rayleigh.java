@@ -1,8 +1,8 @@
 package simmerpoint.sampling;
 
 /**
- * The distance from the centre of a two-dimensional Gaussian of standard deviation σ per axis. Share within x:
- * F(x) = 1 − exp(−x²/2σ²). Lengths or angles alike: x has the unit of σ.
+ * The distance from the centre of a two-dimensional Gaussian of standard deviation σ per axis: cumulative
+ * F(x) = 1 − exp(−x²/2σ²). x has the unit of σ.
  *
  * @param sigma standard deviation per axis, above 0 and finite
  */
@@ -20,16 +20,16 @@ public record Rayleigh(double sigma) {
         return x <= 0 ? 0 : t / sigma * Math.exp(-0.5 * t * t);
     }
 
-    /** Share within {@code x}, 0 to 1, with all its digits for small x too; 0 for negative {@code x}. */
+    /** Probability within {@code x}, 0 to 1, accurate for small x too; 0 for negative {@code x}. */
     public double cumulative(double x) {
         double t = x / sigma;
         return x <= 0 ? 0 : -Math.expm1(-0.5 * t * t);
     }
 
     /**
-     * The distance within which the share {@code u} lies: turns a uniform number into a distance.
+     * The quantile of {@code u}: turns a uniform number into a distance.
      *
-     * @param u share, 0 to 1; 1 gives +∞
+     * @param u probability, 0 to 1; 1 gives +∞
      * @throws IllegalArgumentException if {@code u} is outside 0 to 1 or NaN
      */
     public double inverse(double u) {

@@ -2,7 +2,7 @@ package simmerpoint.sampling;
 
 import java.util.function.IntToDoubleFunction;
 
-/** Figures from independent replicates of one estimate, with their standard errors. */
+/** Estimates with standard errors from independent replicates. */
 public final class Replicates {
     private Replicates() {}
 
@@ -22,13 +22,12 @@ public final class Replicates {
     }
 
     /**
-     * A figure of all replicates together and its standard error by leaving out one replicate at a time (jackknife:
-     * B. Efron 1982, The Jackknife, the Bootstrap and Other Resampling Plans, SIAM, ch. 2, from memory):
-     * √((n − 1)/n · Σ(θ₍ᵣ₎ − mean)²).
+     * A statistic of all replicates and its jackknife standard error √((n − 1)/n · Σ(θ₍ᵣ₎ − mean)²), θ₍ᵣ₎ without
+     * replicate r (B. Efron 1982, The Jackknife, the Bootstrap and Other Resampling Plans, SIAM, ch. 2, from memory).
      *
      * @param n number of replicates
-     * @param whole the figure from all of them
-     * @param without the figure from all but replicate r
+     * @param whole the statistic from all of them
+     * @param without the statistic from all but replicate r
      */
     public static Estimate jackknife(int n, double whole, IntToDoubleFunction without) {
         double error = mean(n, without).standardError();

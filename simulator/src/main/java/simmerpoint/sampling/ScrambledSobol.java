@@ -5,15 +5,15 @@ import java.util.SplittableRandom;
 /**
  * One independently scrambled copy of the Sobol' sequence. The scramble multiplies every generator matrix by a random
  * lower triangular matrix and adds a random digital shift; each point is then uniform on the unit cube, a power-of-two
- * block stays a net, and the variance of a mean over a block is that of full nested scrambling, at the price of one
+ * block stays a net, and the variance of a mean over a block is that of full nested scrambling, at the cost of one
  * exclusive-or per coordinate.
  *
  * <p>Source: J. Matoušek 1998, J. Complexity 14, 527-556 (random linear scrambling); A. B. Owen 2003, ACM TOMACS 13,
  * 363-378 (its variance). Both from memory.
  *
  * <p>Points come in blocks: block 0 holds the first 2^m points, block k ≥ 1 the next 2^(m+k−1), so every block doubles
- * what there was. Within a block they come in ascending order of the first coordinate, which lets whoever maps that
- * coordinate to panels walk through memory in order; see {@link Block}.
+ * the number of points. Within a block they are in ascending order of the first coordinate, so that a mapping of that
+ * coordinate to panels accesses memory sequentially; see {@link Block}.
  */
 public final class ScrambledSobol {
     private static final int MAX_BITS = 44;
@@ -23,18 +23,17 @@ public final class ScrambledSobol {
     private final long[] lower0;
 
     /**
-     * A copy that depends on nothing but its arguments.
+     * A copy that depends only on its arguments.
      *
      * @param dimensions 1 to 8
-     * @param seed of the whole run
-     * @param replicate number of this copy
+     * @param seed of the run
+     * @param replicate index of this copy
      */
     public ScrambledSobol(int dimensions, long seed, int replicate) {
         if (!(dimensions >= 1 && dimensions <= SobolMatrices.DIMENSIONS)) {
             throw new IllegalArgumentException("dimensions " + dimensions + " is outside 1 to 8");
         }
-        // Mixed twice: SplittableRandom itself walks by steps of one constant, so near starts would share their
-        // numbers.
+        // Mixed twice: SplittableRandom advances by a constant, so nearby seeds would share numbers.
         SplittableRandom random = new SplittableRandom(mix(mix(seed) + replicate + 1));
         columns = new long[dimensions][];
         shift = new long[dimensions];
@@ -48,7 +47,7 @@ public final class ScrambledSobol {
         lower0 = first;
     }
 
-    /** Spreads near seeds far apart (finalizer of the SplittableRandom family, Steele et al. 2014). */
+    /** Hashes a seed (finalizer of the SplittableRandom family, Steele et al. 2014). */
     private static long mix(long z) {
         z = (z ^ (z >>> 30)) * 0xBF58476D1CE4E5B9L;
         z = (z ^ (z >>> 27)) * 0x94D049BB133111EBL;
@@ -137,10 +136,10 @@ public final class ScrambledSobol {
         }
 
         /**
-         * Exclusive-or patterns of an aligned run of points: digits of point j0 + k = digits of j0 ^ pattern[k].
+         * Exclusive-or patterns of an aligned batch of points: digits of point j0 + k = digits of j0 ^ pattern[k].
          *
          * @param d coordinate
-         * @param length of the run, a power of two not above {@link #size()}
+         * @param length of the batch, a power of two not above {@link #size()}
          */
         long[] pattern(int d, int length) {
             long[] p = new long[length];

@@ -1,6 +1,6 @@
 package simmerpoint.sampling;
 
-/** Writes aligned runs of points of one block into arrays, a coordinate at a time. Not for several threads at once. */
+/** Aligned batches of points of one block, one array per coordinate. Not thread-safe. */
 public final class SobolBatches {
     private static final double TO_UNIT = 0x1p-53;
     private static final double HALF = 0x1p-54;
@@ -9,18 +9,18 @@ public final class SobolBatches {
     private final int length;
     private final long[][] patterns;
     private final long[] base;
-    private long baseRun = -1;
+    private long baseBatch = -1;
 
     /**
-     * Runs of {@code length} points.
+     * Batches of {@code length} points.
      *
      * @param sobol where the points come from
      * @param block of it
-     * @param length a power of two; shortened to the block's size if that is less
+     * @param length a power of two; reduced to the block's size if that is less
      */
     public SobolBatches(ScrambledSobol sobol, ScrambledSobol.Block block, int length) {
         if (!(length > 0 && Integer.bitCount(length) == 1)) {
-            throw new IllegalArgumentException("run length " + length + " is no power of two");
+            throw new IllegalArgumentException("batch length " + length + " is no power of two");
         }
         this.block = block;
         this.length = (int) Math.min(length, block.size());
@@ -31,26 +31,26 @@ public final class SobolBatches {
         }
     }
 
-    /** Points per run. */
+    /** Points per batch. */
     public int length() {
         return length;
     }
 
-    /** Number of runs in the block. */
-    public long runs() {
+    /** Number of batches in the block. */
+    public long batches() {
         return block.size() / length;
     }
 
     /**
-     * Writes coordinate {@code d} of run {@code run} into {@code out}: {@link #length()} numbers above 0 and below 1,
+     * Writes coordinate {@code d} of batch {@code batch} into {@code out}: {@link #length()} numbers above 0 and below 1,
      * multiples of 2^−53 plus a half.
      */
-    public void fill(int d, long run, double[] out) {
-        if (run != baseRun) {
+    public void fill(int d, long batch, double[] out) {
+        if (batch != baseBatch) {
             for (int c = 0; c < base.length; c++) {
-                base[c] = block.digits(c, run * length);
+                base[c] = block.digits(c, batch * length);
             }
-            baseRun = run;
+            baseBatch = batch;
         }
         long first = base[d];
         long[] pattern = patterns[d];

@@ -3,8 +3,7 @@ package simmerpoint.sampling;
 import org.apache.commons.math3.special.Erf;
 
 /**
- * The standard normal distribution (mean 0, standard deviation 1), to almost all digits of a double: the reference that
- * faster tables are filled from. Not for the ray loop.
+ * The standard normal distribution (mean 0, standard deviation 1), to almost all digits of a double. Not for the ray loop.
  */
 public final class StandardNormal {
     private static final double ROOT_2 = Math.sqrt(2);
@@ -18,7 +17,7 @@ public final class StandardNormal {
     }
 
     /**
-     * Share below {@code x}, 0 to 1. Good to 1e-12 of itself down to a share of 1e-300 (x about −37); it is 0 below
+     * Probability below {@code x}, 0 to 1. Relative error 1e-12 down to 1e-300 (x about −37); it is 0 below
      * x = −38.5, where no normal double is left.
      */
     public static double cumulative(double x) {
@@ -26,11 +25,11 @@ public final class StandardNormal {
     }
 
     /**
-     * The x below which the share {@code u} lies: turns a uniform number into a normal one. Algorithm AS 241, routine
-     * PPND16, M. J. Wichura, Applied Statistics 37 (1988) 477-484: about 1e-16 of x for any u above 1e-316. A small
-     * share above x is best asked for as −inverse(share), since 1 − share would lose its digits.
+     * The quantile of {@code u}: turns a uniform number into a normal one. Algorithm AS 241, routine PPND16, M. J. Wichura,
+     * Applied Statistics 37 (1988) 477-484: relative error about 1e-16 for any u above 1e-316. For a small probability p
+     * above x use −inverse(p), since 1 − p would lose its digits.
      *
-     * @param u share, 0 to 1; 0 gives −∞ and 1 gives +∞
+     * @param u probability, 0 to 1; 0 gives −∞ and 1 gives +∞
      * @throws IllegalArgumentException if {@code u} is outside 0 to 1 or NaN
      */
     public static double inverse(double u) {

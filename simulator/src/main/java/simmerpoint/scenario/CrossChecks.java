@@ -1,6 +1,5 @@
 package simmerpoint.scenario;
 
-import java.nio.file.Path;
 import simmerpoint.dish.Cut;
 import simmerpoint.dish.CutKind;
 import simmerpoint.dish.CutTrait;
@@ -14,13 +13,13 @@ final class CrossChecks {
     private static final double MOST_PANELS = 2_000_000;
     private static final QuantityWriter METRIC = new QuantityWriter(UnitSystem.METRIC);
 
-    private final Values v;
+    private final ScenarioValues v;
     private final Problems problems;
     private final double diameter;
     private final double hub;
     private final CutKind kind;
 
-    private CrossChecks(Values values, Problems problems) {
+    private CrossChecks(ScenarioValues values, Problems problems) {
         this.v = values;
         this.problems = problems;
         this.diameter = values.number("dish.diameter");
@@ -29,7 +28,7 @@ final class CrossChecks {
     }
 
     /** Checks all; {@code elevation} is where the sun stands, rad. */
-    static void check(Values values, double elevation, Problems problems) {
+    static void check(ScenarioValues values, double elevation, Problems problems) {
         CrossChecks checks = new CrossChecks(values, problems);
         checks.dish();
         checks.gap();
@@ -79,7 +78,7 @@ final class CrossChecks {
     }
 
     private Cut cut() {
-        return kind.maker().apply(new SurfaceValues(v, Path.of(""), problems));
+        return kind.maker().apply(new SurfaceValues(v, problems));
     }
 
     private void panels() {
@@ -135,7 +134,7 @@ final class CrossChecks {
     }
 
     private String typed(String path) {
-        return v.get(path).typed();
+        return v.shown(path);
     }
 
     private void tell(String path, String text) {

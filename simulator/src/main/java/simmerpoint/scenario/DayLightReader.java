@@ -25,16 +25,16 @@ final class DayLightReader {
     private static final String ELEVATION = "sun.elevation";
     private static final String BEAM = "sun.beam";
 
-    private final Values v;
+    private final ScenarioValues v;
     private final Problems problems;
 
-    private DayLightReader(Values values, Problems problems) {
+    private DayLightReader(ScenarioValues values, Problems problems) {
         this.v = values;
         this.problems = problems;
     }
 
     /** The sun meant; whatever is wrong is added to the problems. */
-    static DayLight read(Values values, Problems problems) throws ScenarioException {
+    static DayLight read(ScenarioValues values, Problems problems) throws ScenarioException {
         DayLight light = new DayLightReader(values, problems).read();
         problems.throwIfAny();
         return light;
@@ -152,14 +152,14 @@ final class DayLightReader {
 
     private BeamRangeModel measured(String key, SunMoment moment) {
         try {
-            return BeamRangeModel.none(EsraSky.matching(v.number(key), moment));
+            return BeamRangeModel.exact(EsraSky.matching(v.number(key), moment));
         } catch (IllegalArgumentException e) {
             tell(
                     key,
-                    "no air without clouds gives a beam of " + v.get(key).typed() + " while the sun stands "
+                    "no air without clouds gives a beam of " + v.shown(key) + " while the sun stands "
                             + METRIC.degrees(moment.position().elevationRadians())
                             + " high, as it does then and there; check beam, date and time");
-            return BeamRangeModel.none(clear());
+            return BeamRangeModel.exact(clear());
         }
     }
 

@@ -11,7 +11,7 @@ final class Defaults {
     private Defaults() {}
 
     /** The sections in question of which the file says nothing. */
-    static List<String> of(Values values) {
+    static List<String> of(ScenarioValues values) {
         boolean timed = values.hasSection("place") && values.hasSection("when");
         return Stream.of(
                         ALWAYS.stream().filter(section -> !(timed && section.equals("sun"))),

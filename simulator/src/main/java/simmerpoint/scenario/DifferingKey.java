@@ -3,7 +3,6 @@ package simmerpoint.scenario;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 
 /**
  * A key that does not say the same in all of several scenarios.
@@ -27,7 +26,8 @@ public record DifferingKey(Key key, List<String> values) {
 
     /** The keys in which {@code variants} differ, in the order of the file. */
     public static List<DifferingKey> of(List<Variant> variants) {
-        List<Values> all = variants.stream().map(DifferingKey::values).toList();
+        List<ScenarioValues> all =
+                variants.stream().map(variant -> variant.read().values()).toList();
         List<DifferingKey> out = new ArrayList<>();
         for (Key key : Keys.all()) {
             List<Said> said = all.stream().map(values -> said(key, values)).toList();
@@ -42,42 +42,29 @@ public record DifferingKey(Key key, List<String> values) {
     /** What a key says: the meaning decides whether two are the same, the text is shown. */
     private record Said(Object meaning, String text) {}
 
-    private static Values values(Variant variant) {
-        Problems problems = new Problems(variant.file());
-        try {
-            Node.Section root = YamlText.read(variant.read().sourceText(), problems);
-            Map<String, String> overrides = VaryProduct.overrides(variant.varied());
-            Overrides.apply(root, overrides, problems);
-            return KeyReader.read(root, overrides.keySet(), problems);
-        } catch (ScenarioException e) {
-            throw new IllegalStateException(e.getMessage(), e);
-        }
-    }
-
-    private static Said said(Key key, Values values) {
+    private static Said said(Key key, ScenarioValues values) {
         if (values.has(key.path())) {
-            Value value = values.get(key.path());
-            Object meaning = key.kind() == Key.Kind.FILE ? Path.of(value.text()).normalize() : value.si();
-            return new Said(meaning, value.typed());
+            KeyValue value = values.get(key.path());
+            Object meaning = key.kind() == Key.Kind.FILE ? Path.of(value.text()).normalize() : value.value();
+            return new Said(meaning, values.shown(key.path()));
         }
         if (!belongs(key, values)) {
             return new Said(NOTHING, NOTHING);
         }
         return key.defaultIsValue()
-                ? new Said(values.get(key.path()).si(), key.defaultText())
+                ? new Said(values.get(key.path()).value(), key.defaultText())
                 : new Said(key.defaultText(), key.defaultText());
     }
 
     /** Whether a key that is not given has a default that counts. */
-    private static boolean belongs(Key key, Values values) {
+    private static boolean belongs(Key key, ScenarioValues values) {
         String chooser = Keys.CHOOSERS.get(key.section());
-        boolean chosen =
-                chooser == null || key.onlyFor().isEmpty() || key.onlyFor().contains(values.text(chooser));
+        boolean chosen = chooser == null || key.isFor(values.text(chooser));
         return chosen && key.defaultText() != null && !leftOut(key, values);
     }
 
     /** Sections without effect: a pan's where there is a bare disc, a place's where none is named, the sun's own figures there. */
-    private static boolean leftOut(Key key, Values values) {
+    private static boolean leftOut(Key key, ScenarioValues values) {
         boolean placed = values.hasSection("place");
         boolean bare = values.hasSection("plane");
         return switch (key.section()) {

@@ -61,7 +61,7 @@ final class DishKeys {
     }
 
     /** The kind of cut that a file asks for. */
-    static CutKind cutKind(Values values) {
+    static CutKind cutKind(ScenarioValues values) {
         return Cuts.find(values.text(CUT)).orElseThrow();
     }
 

@@ -82,8 +82,18 @@ public record Key(
 
     /** Path of its section, for instance dish.surface; empty at the top. */
     public String section() {
+        return sectionOf(path);
+    }
+
+    /** Path of the section around a key or section; empty at the top. */
+    static String sectionOf(String path) {
         int dot = path.lastIndexOf('.');
         return dot < 0 ? "" : path.substring(0, dot);
+    }
+
+    /** Whether it means something beside that word of its section's choosing key. */
+    public boolean isFor(String word) {
+        return onlyFor.isEmpty() || onlyFor.contains(word);
     }
 
     /** Whether the default is one value that could be written, and not words for what is taken from elsewhere. */

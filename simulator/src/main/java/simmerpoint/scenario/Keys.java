@@ -67,6 +67,11 @@ public final class Keys {
         return Optional.ofNullable(BY_PATH.get(path));
     }
 
+    /** The key of that full path, which there is. */
+    static Key get(String path) {
+        return find(path).orElseThrow(() -> new IllegalArgumentException("no key " + path));
+    }
+
     /** Whether other keys stand under that path; the empty path is the whole file. */
     public static boolean isSection(String path) {
         return SECTIONS.contains(path);
@@ -88,6 +93,14 @@ public final class Keys {
     /** Path of the key that chooses which of a section's other keys belong, if it has one: cut or kind. */
     public static Optional<String> chooserOf(String section) {
         return Optional.ofNullable(CHOOSERS.get(section));
+    }
+
+    /** The keys that mean nothing beside that word of a section's choosing key: sectors beside {@code cut: smooth}. */
+    static List<Key> inapplicableTo(String chooser, String word) {
+        return ALL.stream()
+                .filter(key -> chooser.equals(CHOOSERS.get(key.section())))
+                .filter(key -> !key.isFor(word))
+                .toList();
     }
 
     /** Of all full paths the one nearest to {@code path}. */

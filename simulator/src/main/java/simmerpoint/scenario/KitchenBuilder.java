@@ -17,7 +17,7 @@ final class KitchenBuilder {
 
     private KitchenBuilder() {}
 
-    static Kitchen kitchen(Values v) {
+    static Kitchen kitchen(ScenarioValues v) {
         ThermalPan vessel = vessel(v);
         PanContents contents = new PanContents(water(v, vessel), celsius(v, "pan.water-temperature"));
         HeatLevelThresholds levels = new HeatLevelThresholds(
@@ -28,11 +28,11 @@ final class KitchenBuilder {
         return new Kitchen(vessel, contents, around(v), levels);
     }
 
-    static Pan pan(Values v) {
+    static Pan pan(ScenarioValues v) {
         return new Pan(v.number("pan.diameter"), v.number("pan.height"), finish(v, "pan.finish"));
     }
 
-    static ThermalPan vessel(Values v) {
+    static ThermalPan vessel(ScenarioValues v) {
         Pan pan = pan(v);
         PanMaterial material = PanMaterial.find(v.text("pan.material")).orElseThrow();
         boolean lidOn = v.isOn("pan.lid");
@@ -48,11 +48,11 @@ final class KitchenBuilder {
                 lidOn);
     }
 
-    static double water(Values v, ThermalPan vessel) {
+    static double water(ScenarioValues v, ThermalPan vessel) {
         return v.number("pan.water", Kitchen.usualWater(vessel));
     }
 
-    static Surroundings around(Values v) {
+    static Surroundings around(ScenarioValues v) {
         double atPlace = v.hasSection("place") ? v.number("place.altitude") : 0;
         return new Surroundings(
                 celsius(v, "air.temperature"),
@@ -63,17 +63,17 @@ final class KitchenBuilder {
     }
 
     /** A temperature in °C, in decimals, so that 20 °C comes back as 20. */
-    static double celsius(Values v, String path) {
+    static double celsius(ScenarioValues v, String path) {
         return new BigDecimal(Double.toString(v.number(path)))
                 .subtract(ZERO_CELSIUS)
                 .doubleValue();
     }
 
-    private static SurfaceOptics skin(Values v, String path) {
+    private static SurfaceOptics skin(ScenarioValues v, String path) {
         return SurfaceOptics.of(finish(v, v.has(path) ? path : "pan.finish"));
     }
 
-    private static Finish finish(Values v, String path) {
+    private static Finish finish(ScenarioValues v, String path) {
         return FinishCatalogue.find(v.text(path)).orElseThrow();
     }
 }

@@ -6,15 +6,15 @@ import simmerpoint.heat.ThermalPan;
 
 /** What must hold between the keys of {@code pan}, {@code air} and {@code heat-levels}. */
 final class KitchenChecks {
-    private final Values v;
+    private final ScenarioValues v;
     private final Problems problems;
 
-    private KitchenChecks(Values values, Problems problems) {
+    private KitchenChecks(ScenarioValues values, Problems problems) {
         this.v = values;
         this.problems = problems;
     }
 
-    static void check(Values values, Problems problems) {
+    static void check(ScenarioValues values, Problems problems) {
         KitchenChecks checks = new KitchenChecks(values, problems);
         if (values.hasSection("plane")) {
             checks.refuseKitchenOfPlane();
@@ -87,7 +87,7 @@ final class KitchenChecks {
     }
 
     private String typed(String path) {
-        return v.get(path).typed();
+        return v.shown(path);
     }
 
     private static String degrees(double celsius) {

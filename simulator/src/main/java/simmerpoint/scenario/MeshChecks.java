@@ -12,7 +12,7 @@ final class MeshChecks {
 
     private MeshChecks() {}
 
-    static void check(DishPlan dish, Values values, Problems problems) {
+    static void check(DishPlan dish, ScenarioValues values, Problems problems) {
         double reach = dish.cut().reachMetres(dish);
         boolean tooWide = !(reach <= dish.radiusMetres() * SLACK);
         if (tooWide || !(reach >= dish.radiusMetres() * LEAST_SHARE)) {

@@ -9,7 +9,7 @@ final class MirrorChecks {
 
     private MirrorChecks() {}
 
-    static void check(Values values, Problems problems) {
+    static void check(ScenarioValues values, Problems problems) {
         if (!DishKeys.cutKind(values).has(CutTrait.PANELS) && values.number("mirror.panel-tilt") > 0) {
             problems.add(
                     values.line("mirror.panel-tilt"),
@@ -21,8 +21,8 @@ final class MirrorChecks {
         }
     }
 
-    private static void missing(String path, Values values, Problems problems) {
-        Key key = Keys.find(path).orElseThrow();
+    private static void missing(String path, ScenarioValues values, Problems problems) {
+        Key key = Keys.get(path);
         problems.add(
                 values.line("mirror.material"),
                 path,

@@ -77,6 +77,13 @@ final class MirrorKeys {
                         "How far whole panels are glued askew (standard deviation per axis)."));
     }
 
+    /** The figures that come with the material where the file does not give them. */
+    static List<Key> figures() {
+        return Keys.all().stream()
+                .filter(key -> FROM_MATERIAL.equals(key.defaultText()))
+                .toList();
+    }
+
     private static List<String> materials() {
         List<String> names = new ArrayList<>(
                 MaterialCatalogue.all().stream().map(Material::name).toList());

@@ -1,110 +1,62 @@
 package simmerpoint.scenario;
 
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import simmerpoint.units.InputText;
 
-/** Puts values that were given beside the file (key by full path) into its nodes. */
+/** Sets values of a scenario and takes out the keys that another cut, kind or mirror material makes inapplicable. */
 final class Overrides {
     private static final String MATERIAL = "mirror.material";
 
-    private Overrides() {}
+    private final ValuesEditor editor;
+    private final Map<String, String> typed;
 
-    static void apply(Node.Section root, Map<String, String> overrides, Problems problems) throws ScenarioException {
-        if (bringFigures(overrides, material(root))) {
-            forgetFigures(root, overrides);
+    private Overrides(ValuesEditor editor, Map<String, String> typed) {
+        this.editor = editor;
+        this.typed = typed;
+    }
+
+    /** The values with others set, by full path of the key. */
+    static ScenarioValues apply(ScenarioValues values, Map<String, String> typed) throws ScenarioException {
+        refuseUnknown(values, typed);
+        Overrides overrides = new Overrides(new ValuesEditor(values), typed);
+        if (bringsFigures(values, typed)) {
+            overrides.remove(MirrorKeys.figures());
         }
-        for (Map.Entry<String, String> override : overrides.entrySet()) {
-            refuseUnknown(override.getKey(), problems);
-            put(root, override.getKey(), override.getValue());
+        typed.forEach((path, value) -> overrides.editor.set(Keys.get(path), value));
+        Keys.CHOOSERS.values().stream().filter(typed::containsKey).forEach(overrides::removeInapplicable);
+        return overrides.editor.values();
+    }
+
+    private static void refuseUnknown(ScenarioValues values, Map<String, String> typed) throws ScenarioException {
+        for (String path : typed.keySet()) {
+            Optional<String> wrong = UnknownKeys.whyUnknown(path);
+            if (wrong.isPresent()) {
+                throw values.problems().refuse(0, InputText.shown(path), wrong.get());
+            }
         }
     }
 
-    /** Whether another material is chosen than {@code material}, which then brings its own figures. */
-    static boolean bringFigures(Map<String, String> overrides, String material) {
-        String chosen = overrides.get(MATERIAL);
-        return chosen != null && !sameWord(chosen, MirrorKeys.OWN_FIGURES) && !sameWord(chosen, material);
+    /** The figures given beside a material are of that one; another brings its own. */
+    private static boolean bringsFigures(ScenarioValues values, Map<String, String> typed) {
+        String chosen = typed.get(MATERIAL);
+        String before = values.typed(MATERIAL).orElse(MirrorKeys.DEFAULT_MATERIAL);
+        return chosen != null && !isSameWord(chosen, MirrorKeys.OWN_FIGURES) && !isSameWord(chosen, before);
     }
 
-    /** Whether the key is a figure that comes with the material where the file does not give it. */
-    static boolean isFigure(Key key) {
-        return Key.FROM_MATERIAL.equals(key.defaultText());
-    }
-
-    private static String material(Node.Section root) {
-        return mirror(root)
-                .map(mirror -> mirror.entries().get("material"))
-                .map(Node.Entry::node)
-                .filter(Node.Scalar.class::isInstance)
-                .map(node -> ((Node.Scalar) node).text())
-                .orElse(MirrorKeys.DEFAULT_MATERIAL);
-    }
-
-    private static Optional<Node.Section> mirror(Node.Section root) {
-        return Optional.ofNullable(root.entries().get("mirror"))
-                .map(Node.Entry::node)
-                .filter(Node.Section.class::isInstance)
-                .map(Node.Section.class::cast);
-    }
-
-    private static boolean sameWord(String a, String b) {
+    private static boolean isSameWord(String a, String b) {
         return InputText.normalised(a).equalsIgnoreCase(InputText.normalised(b));
     }
 
-    /** The file's own figures of a mirror are those of the material they stand beside, not of another. */
-    private static void forgetFigures(Node.Section root, Map<String, String> overrides) {
-        mirror(root)
-                .ifPresent(mirror -> mirror.entries().keySet().removeIf(name -> {
-                    String path = "mirror." + name;
-                    return !overrides.containsKey(path)
-                            && Keys.find(path).filter(Overrides::isFigure).isPresent();
-                }));
-    }
-
-    private static void refuseUnknown(String path, Problems problems) throws ScenarioException {
-        Optional<String> wrong = unknown(path);
-        if (wrong.isPresent()) {
-            throw problems.refuse(0, InputText.shown(path), wrong.get());
+    private void removeInapplicable(String chooser) {
+        KeyValue chosen = editor.given().get(chooser);
+        if (chosen.isGood()) {
+            remove(Keys.inapplicableTo(chooser, chosen.text()));
         }
     }
 
-    /** What to say of a path that is no key's; empty if it is one. */
-    static Optional<String> unknown(String path) {
-        if (Keys.find(path).isPresent()) {
-            return Optional.empty();
-        }
-        String advice = Keys.isSection(path) && !path.isEmpty()
-                ? "; it is a section, its keys are " + String.join(", ", Keys.namesIn(path))
-                : nearest(path).map(near -> "; did you mean " + near + "?").orElse("");
-        return Optional.of("this key is not known" + advice);
-    }
-
-    /** Those of a bare name, else the one whose full path is nearest, else those whose name ends it. */
-    private static Optional<String> nearest(String path) {
-        Optional<String> named = named(path.substring(path.lastIndexOf('.') + 1));
-        return path.contains(".") ? Keys.nearest(path).or(() -> named) : named.or(() -> Keys.nearest(path));
-    }
-
-    private static Optional<String> named(String name) {
-        String paths = Keys.all().stream()
-                .filter(key -> key.name().equals(name))
-                .map(Key::path)
-                .collect(Collectors.joining(" or "));
-        return paths.isEmpty() ? Optional.empty() : Optional.of(paths);
-    }
-
-    private static void put(Node.Section root, String path, String typed) {
-        Node.Section section = root;
-        String[] names = path.split("\\.", -1);
-        for (int i = 0; i < names.length - 1; i++) {
-            Node.Entry entry = section.entries().get(names[i]);
-            if (entry == null || !(entry.node() instanceof Node.Section)) {
-                entry = new Node.Entry(0, Node.Section.empty(0));
-                section.entries().put(names[i], entry);
-            }
-            section = (Node.Section) entry.node();
-        }
-        section.entries().put(names[names.length - 1], new Node.Entry(0, new Node.Scalar(typed, 0, false)));
+    private void remove(List<Key> keys) {
+        keys.stream().map(Key::path).filter(path -> !typed.containsKey(path)).forEach(editor::remove);
     }
 }

@@ -15,6 +15,24 @@ final class Problems {
         this.file = file;
     }
 
+    /** A copy. */
+    Problems(Problems other) {
+        this(other.file, other);
+    }
+
+    /** The same in a file of another name. */
+    Problems(String file, Problems other) {
+        this.file = file;
+        found.addAll(other.found);
+        spoilt.addAll(other.spoilt);
+    }
+
+    /** Takes back what was told of a key, or of all keys of a section. */
+    void forget(String path) {
+        found.removeIf(problem -> problem.key().equals(path) || problem.key().startsWith(path + "."));
+        spoilt.removeIf(key -> key.equals(path) || key.startsWith(path + "."));
+    }
+
     void add(int line, String key, String text) {
         add(new Problem(line, key, text));
     }

@@ -6,8 +6,8 @@ import java.util.Optional;
 /**
  * A scenario that was read and found good.
  *
- * @param scenario its values
- * @param sourceText the text it was read from
+ * @param scenario what it means
+ * @param values of its keys
  * @param warnings what is allowed and yet probably not meant, one sentence each
  * @param timeless what to say to whoever needs the sun of one moment, if the file names a place and neither a time nor
  *     sun.elevation; the scenario then has the usual sun, good for nothing but days and years
@@ -15,7 +15,7 @@ import java.util.Optional;
  */
 public record ReadScenario(
         Scenario scenario,
-        String sourceText,
+        ScenarioValues values,
         List<String> warnings,
         Optional<ScenarioException> timeless,
         List<String> defaults) {
@@ -23,6 +23,11 @@ public record ReadScenario(
     public ReadScenario {
         warnings = List.copyOf(warnings);
         defaults = List.copyOf(defaults);
+    }
+
+    /** The text of the file that says so. */
+    public String sourceText() {
+        return values.sourceText();
     }
 
     /** The scenario for work that needs the sun of one moment; refused if the file does not say which. */

@@ -74,6 +74,12 @@ public record Scenario(
         return StandGeometry.of(dish, sun.elevationRadians(), aim.mountMetres(), ground.tripodHeightMetres(), stand);
     }
 
+    /** Height of the pan's underside above the ground, m. */
+    public double panHeightMetres() {
+        return StandGeometry.panHeight(
+                dish, sun.elevationRadians(), aim.mountMetres(), ground.tripodHeightMetres(), stand);
+    }
+
     /** The same with the target's middle elsewhere. */
     public Scenario withStand(Stand other) {
         return new Scenario(title, dish, mirror, sun, aim, target, other, kitchen, outdoors, ground, workmanship);

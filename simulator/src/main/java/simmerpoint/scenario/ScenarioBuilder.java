@@ -1,7 +1,6 @@
 package simmerpoint.scenario;
 
 import java.nio.file.InvalidPathException;
-import java.nio.file.Path;
 import java.util.Optional;
 import simmerpoint.dish.Cut;
 import simmerpoint.dish.DishPlan;
@@ -24,20 +23,18 @@ import simmerpoint.sun.UniformDiscSun;
 
 /** Makes the SI values of a scenario out of checked keys, and reads the files they name. */
 final class ScenarioBuilder {
-    private final Values v;
+    private final ScenarioValues v;
     private final DayLight light;
-    private final Path folder;
     private final Problems problems;
 
-    ScenarioBuilder(Values values, DayLight light, Path folder, Problems problems) {
+    ScenarioBuilder(ScenarioValues values, DayLight light, Problems problems) {
         this.v = values;
         this.light = light;
-        this.folder = folder;
         this.problems = problems;
     }
 
     Scenario build() throws ScenarioException {
-        Cut cut = DishKeys.cutKind(v).maker().apply(new SurfaceValues(v, folder, problems));
+        Cut cut = DishKeys.cutKind(v).maker().apply(new SurfaceValues(v, problems));
         SunShape shape = sunShape();
         problems.throwIfAny();
         DishPlan dish = new DishPlan(
@@ -84,7 +81,7 @@ final class ScenarioBuilder {
 
     private SunShape sunTable() {
         try {
-            return MeasuredSun.read(folder.resolve(v.text("sun.shape.file")));
+            return MeasuredSun.read(v.folder().resolve(v.text("sun.shape.file")));
         } catch (MeasuredSunException e) {
             problems.add(v.line("sun.shape.file"), "sun.shape.file", e.getMessage());
             return null;

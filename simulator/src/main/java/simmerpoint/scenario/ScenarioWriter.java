@@ -14,47 +14,27 @@ import simmerpoint.units.InputText;
  * replaced where it stands, a new key is put into its section, a section that was missing is made. Text that cannot be
  * changed so (keys of the rare form {@code ? key}) is written anew, key by key.
  */
-public final class ScenarioWriter {
+final class ScenarioWriter {
     private ScenarioWriter() {}
 
     /**
-     * The text with values replaced or added, so that it says what {@link ScenarioReader#read(java.nio.file.Path, Map)}
-     * makes of it with the same values. Values are not checked, but written so that they are read back as they are.
+     * The text with values replaced or added and others taken out. Values are not checked, but written so that they are read
+     * back as they are. A section that is left without keys goes too.
      *
      * @param sourceText a scenario that the reader takes, but perhaps for the values replaced here
-     * @param overrides value by full path of the key, each as it would be typed in the file. If one of them chooses
-     *     another cut or kind, keys that do not belong to it are taken out, and for another mirror.material the figures
-     *     given beside the old one
-     * @return the same text if there are no values
+     * @param changed value by full path of the key, each as it would be typed in the file
+     * @param removed full paths of keys or sections; what the text does not have is passed over
      * @throws IllegalArgumentException if the text is no YAML that a scenario may use, or a key is not known
      */
-    public static String write(String sourceText, Map<String, String> overrides) {
+    static String write(String sourceText, Map<String, String> changed, Collection<String> removed) {
         Map<String, String> wanted = values(sourceText);
         String text = body(sourceText);
-        List<String> strangers = Strangers.of(wanted, overrides);
-        for (Map.Entry<String, String> override : overrides.entrySet()) {
-            Key key = Keys.find(override.getKey())
-                    .orElseThrow(() -> new IllegalArgumentException("no key " + override.getKey()));
-            put(wanted, key.path(), override.getValue());
-            text = SourceEdit.put(text, key, override.getValue());
+        for (Map.Entry<String, String> change : changed.entrySet()) {
+            Key key = Keys.get(change.getKey());
+            put(wanted, key.path(), change.getValue());
+            text = SourceEdit.put(text, key, change.getValue());
         }
-        for (String stranger : strangers) {
-            text = SourceEdit.remove(text, stranger);
-            wanted.remove(stranger);
-        }
-        return mark(sourceText) + (says(text, wanted) ? text : anew(wanted));
-    }
-
-    /**
-     * The text without some keys or sections, so that their defaults hold. A section that is left without keys goes too.
-     *
-     * @param sourceText a scenario that the reader takes
-     * @param paths full paths of keys or sections; what the text does not have is passed over
-     */
-    public static String without(String sourceText, Collection<String> paths) {
-        Map<String, String> wanted = values(sourceText);
-        String text = body(sourceText);
-        for (String path : paths) {
+        for (String path : removed) {
             text = SourceEdit.remove(text, path);
             remove(wanted, path);
         }
@@ -66,7 +46,7 @@ public final class ScenarioWriter {
      *
      * @throws IllegalArgumentException if the text is no YAML that a scenario may use
      */
-    public static Map<String, String> values(String sourceText) {
+    static Map<String, String> values(String sourceText) {
         Problems problems = new Problems("the scenario");
         try {
             YamlText.read(sourceText, problems);

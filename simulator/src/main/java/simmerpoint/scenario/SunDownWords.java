@@ -19,7 +19,7 @@ final class SunDownWords {
         String below = METRIC.degrees(-moment.position().elevationRadians());
         String found =
                 moment.time().format(CLOCK) + " on " + moment.date() + ": the sun is " + below + " below the horizon; ";
-        SunDay day = SunDay.of(moment.place(), moment.date());
+        SunDay day = SunDay.of(moment.site(), moment.date());
         return found
                 + switch (day.kind()) {
                     case NEVER_RISES -> "it does not rise there all day; choose another date";

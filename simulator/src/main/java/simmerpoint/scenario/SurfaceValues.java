@@ -1,7 +1,6 @@
 package simmerpoint.scenario;
 
 import java.nio.file.InvalidPathException;
-import java.nio.file.Path;
 import simmerpoint.dish.CutParameter;
 import simmerpoint.dish.CutValues;
 import simmerpoint.dish.mesh.Mesh;
@@ -11,7 +10,7 @@ import simmerpoint.units.QuantityException;
 import simmerpoint.units.QuantityParser;
 
 /** The values of {@code dish.surface}, and the mesh in the file that it may name. */
-record SurfaceValues(Values values, Path folder, Problems problems) implements CutValues {
+record SurfaceValues(ScenarioValues values, Problems problems) implements CutValues {
     @Override
     public int count(CutParameter parameter) {
         return values.count(DishKeys.path(parameter));
@@ -32,7 +31,8 @@ record SurfaceValues(Values values, Path folder, Problems problems) implements C
         String key = DishKeys.path(file);
         try {
             return LastMesh.read(
-                    folder.resolve(values.text(key)), QuantityParser.parse("1 " + word(unit), Dimension.LENGTH));
+                    values.folder().resolve(values.text(key)),
+                    QuantityParser.parse("1 " + word(unit), Dimension.LENGTH));
         } catch (MeshException | QuantityException e) {
             problems.add(values.line(key), key, e.getMessage());
         } catch (InvalidPathException e) {

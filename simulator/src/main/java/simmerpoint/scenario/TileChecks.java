@@ -11,7 +11,7 @@ final class TileChecks {
 
     private TileChecks() {}
 
-    static void check(DishPlan dish, Values values, Problems problems) {
+    static void check(DishPlan dish, ScenarioValues values, Problems problems) {
         if (dish.equals(lastLaidOut)) {
             return;
         }
@@ -19,13 +19,13 @@ final class TileChecks {
             lastLaidOut = dish;
         } else {
             String where = dish.hubMetres() > 0
-                    ? "between the hub, " + values.get("dish.hub").typed() + " wide, and the rim of the dish, "
+                    ? "between the hub, " + values.shown("dish.hub") + " wide, and the rim of the dish, "
                     : "into the dish, ";
             problems.add(
                     values.line(KEY),
                     KEY,
-                    "not one whole tile of " + values.get(KEY).typed() + " fits " + where
-                            + values.get("dish.diameter").typed() + " wide; a tile must be smaller");
+                    "not one whole tile of " + values.shown(KEY) + " fits " + where + values.shown("dish.diameter")
+                            + " wide; a tile must be smaller");
         }
     }
 }

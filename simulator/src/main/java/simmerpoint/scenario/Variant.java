@@ -1,6 +1,5 @@
 package simmerpoint.scenario;
 
-import java.nio.file.Path;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -11,13 +10,12 @@ import simmerpoint.units.InputText;
  * One of several scenarios that are held against each other.
  *
  * @param file name of the file it comes from, as the user knows it
- * @param folder where other files that it names are looked for
  * @param source what to call its file among those compared: its title, or else the file's name; empty if there is one
  *     file only
  * @param varied the values that replace those of the file, as typed, by full path, in the order they were asked for
  * @param read the scenario with these values
  */
-public record Variant(String file, Path folder, String source, Map<String, String> varied, ReadScenario read) {
+public record Variant(String file, String source, Map<String, String> varied, ReadScenario read) {
     /** Keeps its own copy. */
     public Variant {
         varied = Collections.unmodifiableMap(new LinkedHashMap<>(varied));

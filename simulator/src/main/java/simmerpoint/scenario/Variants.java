@@ -13,8 +13,6 @@ public final class Variants {
     /** More are not compared at once. */
     public static final int MOST = 1000;
 
-    private static final String BUILT_IN = "the built-in example";
-
     private Variants() {}
 
     /**
@@ -39,12 +37,9 @@ public final class Variants {
         List<String> sources = sources(files, bases);
         List<Variant> variants = new ArrayList<>();
         for (int k = 0; k < bases.size(); k++) {
-            Path file = files.isEmpty() ? Path.of("") : files.get(k);
-            Path folder = file.getParent() == null ? Path.of("") : file.getParent();
-            String name = files.isEmpty() ? BUILT_IN : file.toString();
             for (Map<String, String> varied : VaryProduct.of(keys)) {
-                ReadScenario read = changed(name, bases.get(k), folder, varied);
-                variants.add(new Variant(name, folder, sources.get(k), varied, read));
+                ReadScenario read = changed(bases.get(k), varied);
+                variants.add(new Variant(read.values().name(), sources.get(k), varied, read));
             }
         }
         refuseNumber(variants.size(), files);
@@ -69,7 +64,6 @@ public final class Variants {
     }
 
     private static void refuseNumber(long number, List<Path> files) throws ScenarioException {
-        String name = files.isEmpty() ? BUILT_IN : files.get(0).toString();
         if (number > MOST) {
             throw new ScenarioException(
                     VariedKey.OPTION,
@@ -82,7 +76,7 @@ public final class Variants {
         }
         if (number < 2) {
             throw new ScenarioException(
-                    name,
+                    files.isEmpty() ? ScenarioReader.BUILT_IN : files.get(0).toString(),
                     List.of(new Problem(
                             0,
                             "",
@@ -110,21 +104,21 @@ public final class Variants {
     }
 
     /** The base with the values, at one moment; what is wrong with the values is told of them. */
-    private static ReadScenario changed(String name, ReadScenario base, Path folder, Map<String, String> varied)
-            throws ScenarioException {
+    private static ReadScenario changed(ReadScenario base, Map<String, String> varied) throws ScenarioException {
         if (varied.isEmpty()) {
             base.atOneMoment();
             return base;
         }
         try {
-            ReadScenario read = ScenarioReader.parse(name, base.sourceText(), folder, VaryProduct.overrides(varied));
+            ReadScenario read =
+                    base.values().with(VaryProduct.overrides(varied)).check();
             read.atOneMoment();
             return read;
         } catch (ScenarioException e) {
             boolean own = base.timeless()
                     .filter(timeless -> timeless.problems().equals(e.problems()))
                     .isPresent();
-            throw own ? e : ofValues(name, varied, e);
+            throw own ? e : ofValues(base.values().name(), varied, e);
         }
     }
 

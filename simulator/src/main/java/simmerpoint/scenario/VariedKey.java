@@ -35,11 +35,11 @@ public record VariedKey(String path, List<String> values) {
         if (path.isEmpty()) {
             throw refused("", "a key is missing; write for instance " + OPTION + " dish.surface.sectors=12,24");
         }
-        Optional<String> unknown = Overrides.unknown(path);
+        Optional<String> unknown = UnknownKeys.whyUnknown(path);
         if (unknown.isPresent()) {
             throw refused(path, unknown.get());
         }
-        Key key = Keys.find(path).orElseThrow();
+        Key key = Keys.get(path);
         List<String> values = parts(path, equals < 0 ? "" : typed.substring(equals + 1));
         if (values.size() == 1 && values.get(0).isEmpty()) {
             throw refused(path, "no value is given; write for instance " + OPTION + " " + path + "=" + key.example());

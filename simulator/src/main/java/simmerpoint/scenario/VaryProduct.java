@@ -51,12 +51,11 @@ final class VaryProduct {
     private static Map<String, String> belonging(Map<String, String> combination) {
         Map<String, String> out = new LinkedHashMap<>(combination);
         out.keySet().removeIf(path -> {
-            Key key = Keys.find(path).orElseThrow();
-            Optional<String> chosen = word(combination, Keys.CHOOSERS.get(key.section()));
-            boolean stranger = chosen.isPresent()
-                    && !key.onlyFor().isEmpty()
-                    && !key.onlyFor().contains(chosen.get());
-            return stranger || inapplicable(combination).contains(path);
+            Key key = Keys.get(path);
+            boolean applies = word(combination, Keys.CHOOSERS.get(key.section()))
+                    .map(key::isFor)
+                    .orElse(true);
+            return !applies || inapplicable(combination).contains(path);
         });
         return out;
     }
@@ -75,8 +74,7 @@ final class VaryProduct {
     /** The combination, and nothing where a varied cut has no room for what the file may say. */
     static Map<String, String> overrides(Map<String, String> combination) {
         Map<String, String> out = new LinkedHashMap<>(combination);
-        inapplicable(combination)
-                .forEach(path -> out.put(path, Keys.find(path).orElseThrow().defaultText()));
+        inapplicable(combination).forEach(path -> out.put(path, Keys.get(path).defaultText()));
         return out;
     }
 }

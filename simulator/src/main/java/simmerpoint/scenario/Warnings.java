@@ -78,7 +78,7 @@ final class Warnings {
     }
 
     private void height() {
-        double height = scenario.standGeometry().panHeightMetres();
+        double height = scenario.panHeightMetres();
         double lowest = scenario.ground().lowestPanMetres();
         double highest = scenario.ground().highestPanMetres();
         if (height > highest) {

@@ -12,7 +12,7 @@ final class WorkmanshipChecks {
     private WorkmanshipChecks() {}
 
     /** Tolerances of ribs need ribs, tolerances of panels need panels. */
-    static void check(Values v, Problems problems) {
+    static void check(ScenarioValues v, Problems problems) {
         CutKind cut = DishKeys.cutKind(v);
         for (String path : WorkmanshipKeys.OF_RIBS) {
             if (!cut.has(CutTrait.RIBS) && v.number(path) > 0) {
@@ -28,7 +28,7 @@ final class WorkmanshipChecks {
     }
 
     /** Errors beyond what can be traced make no dish. */
-    static void check(Scenario scenario, Values v, Problems problems) {
+    static void check(Scenario scenario, ScenarioValues v, Problems problems) {
         BuildErrors errors = scenario.workmanship();
         double tilt = Math.hypot(scenario.mirror().panelTiltRadians(), errors.tilt());
         double slope = Math.hypot(scenario.mirror().slopeErrorRadians(), errors.slope());

@@ -57,7 +57,7 @@ final class WorkmanshipKeys {
                         "Share of the film that lies on bubbles."));
     }
 
-    static Workmanship read(Values v) {
+    static Workmanship read(ScenarioValues v) {
         return new Workmanship(
                 v.number("workmanship.rib-cut"),
                 v.number("workmanship.rib-set"),

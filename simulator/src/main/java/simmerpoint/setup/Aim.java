@@ -1,9 +1,9 @@
 package simmerpoint.setup;
 
 /**
- * How the dish is aimed. Two mistakes, never one word: <b>drift</b>, the sun has moved on while dish and pan stand
- * still; <b>turn</b>, someone points the dish wrong. Signs are on the sky: {@code up} = the sun stands higher (drift) or
- * the axis points too high (turn); {@code side} above 0 is towards +y of the dish frame, an angle on the sky.
+ * How the dish is aimed, with two kinds of error. <b>Drift</b>: the sun has moved while dish and pan stand still.
+ * <b>Turn</b>: the dish points the wrong way. Angles are on the sky: {@code up} = the sun is higher (drift) or the axis
+ * points too high (turn); {@code side} above 0 is towards +y of the dish frame.
  *
  * @param turnUpRadians axis too high
  * @param turnSideRadians axis off towards +y
@@ -21,23 +21,23 @@ public record Aim(
         double jitterRadians,
         double mountMetres,
         PanCarrier panCarriedBy) {
-    /** Who holds the pan. */
+    /** What the pan stands on. */
     public enum PanCarrier {
-        /** A stand of its own: the pan stays where it is when the dish is turned. */
+        /** A stand of its own: the pan stays in place when the dish is turned. */
         STAND,
-        /** The dish: the pan's middle goes round with it; the pan stays level. */
+        /** The dish: the pan's centre turns with it; the pan stays level. */
         DISH
     }
 
     /** The dish points at the sun and stands still; pan on its own stand, mount at the vertex. */
     public static final Aim PERFECT = new Aim(0, 0, 0, 0, 0, 0, PanCarrier.STAND);
 
-    /** The same with the axis off by other angles, rad. */
+    /** The same with another turn, rad. */
     public Aim withTurn(double up, double side) {
         return new Aim(up, side, driftUpRadians, driftSideRadians, jitterRadians, mountMetres, panCarriedBy);
     }
 
-    /** The same with the sun moved on by other angles, rad. */
+    /** The same with another drift, rad. */
     public Aim withDrift(double up, double side) {
         return new Aim(turnUpRadians, turnSideRadians, up, side, jitterRadians, mountMetres, panCarriedBy);
     }
@@ -57,7 +57,7 @@ public record Aim(
         return withDrift(driftUpRadians + up, driftSideRadians + side);
     }
 
-    /** The same, shaking otherwise, rad. */
+    /** The same with another jitter, rad. */
     public Aim withJitter(double radians) {
         return new Aim(
                 turnUpRadians, turnSideRadians, driftUpRadians, driftSideRadians, radians, mountMetres, panCarriedBy);

@@ -5,15 +5,15 @@ import simmerpoint.geometry.Pose;
 import simmerpoint.geometry.Vec;
 import simmerpoint.pan.Target;
 
-/** Room between target and mirror. */
+/** Distance between target and mirror. */
 public final class Clearance {
     private static final int POINTS = 72;
 
     private Clearance() {}
 
     /**
-     * Least height of the target's underside or disc above the mirror below it, m, measured along the dish's axis at its
-     * middle and round its edge; infinite if it is all beside the dish. Below 0 the target would cut into the mirror.
+     * Least height of the target's underside or disc above the mirror, m, measured along the dish's axis at its centre and
+     * around its edge; infinite if it is wholly outside the dish's outline. Below 0 the target would cut into the mirror.
      */
     public static double aboveMirror(MirrorSurface surface, Setup setup, Target target) {
         Pose inDish = setup.target().in(setup.dish().inverse());

@@ -10,35 +10,35 @@ import simmerpoint.pan.Target;
 import simmerpoint.sun.Sunlight;
 
 /**
- * Sun, dish and target stood in one frame, the <b>well-aimed frame</b>: the dish frame as it is when the dish points
+ * Sun, dish and target placed in one frame, the <b>well-aimed frame</b>: the dish frame as it is when the dish points
  * straight at the sun. Its origin is the vertex, +z goes along the axis to the focus and on to the sun, +x to the dish's
  * upper edge, +y = z × x. The level pan's upward normal is (cos α, 0, sin α) there, α the sun's elevation.
  *
- * <p>The moves of the target's middle away from the focus: pull-back p (0, 0, p); slide s (−s·sin α, 0, s·cos α), which
+ * <p>The moves of the target's centre away from the focus: pull-back p (0, 0, p); slide s (−s·sin α, 0, s·cos α), which
  * keeps the focus in the pan's level plane; raise h (h·cos α, 0, h·sin α); side (0, side, 0).
  *
  * @param dish pose of the dish frame in the well-aimed frame; a turn rotates it about the mount
- * @param target pose of the target frame: origin in the middle of underside or disc, z its upward normal (a disc: away
+ * @param target pose of the target frame: origin in the centre of underside or disc, z its upward normal (a disc: away
  *     from the dish), y the dish's +y
  * @param sun direction from the ground to the sun's centre, in the well-aimed frame
  */
 public record Setup(Pose dish, Pose target, Direction sun) {
 
     /**
-     * Stands everything up.
+     * Places dish and target.
      *
      * @param focalLengthMetres of the dish
      * @param sunlight its elevation is that of the well-aimed axis
      * @param aim drift and turn
-     * @param target what is stood
-     * @param stand where
+     * @param target pan or disc
+     * @param stand the moves of the target
      */
     public static Setup of(double focalLengthMetres, Sunlight sunlight, Aim aim, Target target, Stand stand) {
         double elevation = sunlight.elevationRadians();
         Vec mount = new Vec(0, 0, -aim.mountMetres());
         Rotation turn = Rotation.fromZTo(Direction.tiltedFromZ(aim.turnUpRadians(), aim.turnSideRadians()));
         Pose dish = new Pose(turn, mount.minus(turn.apply(mount)));
-        Vec middle = new Vec(0, 0, focalLengthMetres).plus(move(stand, elevation));
+        Vec middle = new Vec(0, 0, focalLengthMetres).plus(offset(stand, elevation));
         if (aim.panCarriedBy() == Aim.PanCarrier.DISH) {
             middle = dish.toParent(middle);
         }
@@ -46,8 +46,8 @@ public record Setup(Pose dish, Pose target, Direction sun) {
         return new Setup(dish, new Pose(leaning(lean(target, elevation)), middle), sun);
     }
 
-    /** Middle of the target minus focus, in the well-aimed frame. */
-    static Vec move(Stand stand, double elevation) {
+    /** Centre of the target minus focus, in the well-aimed frame. */
+    static Vec offset(Stand stand, double elevation) {
         double s = Math.sin(elevation);
         double c = Math.cos(elevation);
         double slide = stand.slideMetres();
@@ -62,7 +62,7 @@ public record Setup(Pose dish, Pose target, Direction sun) {
         return Math.PI / 2 - elevation;
     }
 
-    /** The target's axes when its normal tips by {@code lean} from +z towards +x. */
+    /** The target's axes when its normal is tilted by {@code lean} from +z towards +x. */
     private static Rotation leaning(double lean) {
         double s = Math.sin(lean);
         double c = Math.cos(lean);
@@ -85,8 +85,7 @@ public record Setup(Pose dish, Pose target, Direction sun) {
     }
 
     /**
-     * Area of lid and wall as the sun's centre sees them, m²: what a pan keeps off the ground behind it. A bare disc shades
-     * nothing.
+     * Projected area of lid and wall towards the sun's centre, m². A bare disc casts no shadow.
      */
     public static double silhouette(Pan pan, Direction sunInTarget) {
         double up = sunInTarget.vec().z();

@@ -3,8 +3,8 @@ package simmerpoint.setup;
 import simmerpoint.geometry.Vec;
 
 /**
- * The cooker from its side, in the upright plane through the sun: places in the well-aimed frame become level distances
- * towards the sun from the tripod's middle, and heights above level ground. With α the axis' elevation, H the mount's
+ * Projection of the cooker onto the vertical plane through the sun: points of the well-aimed frame become level distances
+ * towards the sun from the tripod's centre, and heights above level ground. With α the axis' elevation, H the mount's
  * height and b the mount behind the vertex, (x, y, z) is seen at (b·cos α − x·sin α + z·cos α, H + b·sin α + x·cos α +
  * z·sin α) (derived here; the same frame as {@link StandGeometry}'s).
  *
@@ -14,14 +14,14 @@ import simmerpoint.geometry.Vec;
  */
 public record SideView(double elevationRadians, double mountBehindMetres, double mountHeightMetres) {
     /**
-     * A place as seen from the side.
+     * A point of the side view.
      *
-     * @param towardsSunMetres level distance towards the sun from the tripod's middle
+     * @param towardsSunMetres level distance towards the sun from the tripod's centre
      * @param heightMetres above the ground
      */
     public record Place(double towardsSunMetres, double heightMetres) {}
 
-    /** Where a place of the well-aimed frame is seen. */
+    /** Projection of a point of the well-aimed frame. */
     public Place of(Vec place) {
         double up = Math.sin(elevationRadians);
         double level = Math.cos(elevationRadians);

@@ -3,23 +3,23 @@ package simmerpoint.setup;
 import simmerpoint.dish.DishPlan;
 
 /**
- * A well-aimed dish on its tripod, and its pan, stood on level ground: a side view in the upright plane through the sun.
- * Heights are above the ground; level distances are towards the sun from the tripod's middle, which is under the mount.
+ * Heights and clearances of a well-aimed dish on its tripod and its pan on level ground, in the vertical plane through the
+ * sun. Heights are above the ground; level distances are towards the sun from the tripod's centre, which is under the mount.
  * With α the axis elevation, H the mount's height, b the mount behind the vertex, p, s, h the pull-back, slide and raise
  * (see {@link Setup}): vertex at b·(cos α, sin α) from the mount; pan at ((f + b + p)·cos α + s, (f + b + p)·sin α + h);
  * a mirror point at r below the axis at (r·sin α, −r·cos α) + r²/4f·(cos α, sin α) from the vertex (derived here).
  *
- * <p>Leaves out what is behind the mirror (ribs, frame) and turns of the dish.
+ * <p>Neglects everything behind the mirror (ribs, frame) and turns of the dish.
  *
  * @param elevationRadians elevation of the axis, above 0 to π/2
  * @param panHeightMetres height of the pan's underside
- * @param panDistanceMetres level distance of the pan's middle towards the sun from the tripod's middle; below 0 it is
+ * @param panDistanceMetres level distance of the pan's centre towards the sun from the tripod's centre; below 0 it is
  *     behind
- * @param panSideMetres level distance of the pan's middle to the right of someone behind the dish who faces the sun
+ * @param panSideMetres level distance of the pan's centre to the right of someone behind the dish who faces the sun
  * @param clearanceMetres height of the mirror's lowest point; below 0 it would be in the ground
  * @param leastMountMetres lowest mount for which the mirror just touches the ground
- * @param legLeanRadians least lean, from upright, of a straight leg that points from the mount towards the sun and
- *     stands in the mirror's beam, or {@link #NO_LEG} if none up to {@link #MOST_LEAN} does
+ * @param legLeanRadians least lean from the vertical of a straight leg from the mount towards the sun that is in the
+ *     mirror's beam, or {@link #NO_LEG} if none up to {@link #MOST_LEAN} is
  */
 public record StandGeometry(
         double elevationRadians,
@@ -29,26 +29,26 @@ public record StandGeometry(
         double clearanceMetres,
         double leastMountMetres,
         double legLeanRadians) {
-    /** Lean of a tripod's legs from upright, rad: 25° (common practice). */
+    /** Lean of a tripod's legs from the vertical, rad: 25° (common practice). */
     public static final double USUAL_LEAN = Math.toRadians(25);
 
-    /** Legs that lean more than this are not looked at, rad. */
+    /** Greatest lean considered, rad. */
     public static final double MOST_LEAN = Math.toRadians(45);
 
-    /** No leg stands in the beam. */
+    /** No leg is in the beam. */
     public static final double NO_LEG = Double.POSITIVE_INFINITY;
 
     private static final int LEAN_STEPS = 90;
     private static final int LEG_STEPS = 200;
 
     /**
-     * Stands everything up.
+     * For one position of the pan.
      *
      * @param dish focal length and diameter
      * @param elevationRadians of the well-aimed axis, above 0 to π/2
      * @param mountBehindMetres the mount's distance behind the vertex
      * @param mountHeightMetres the mount's height above the ground, above 0
-     * @param stand where the pan stands
+     * @param stand the moves of the pan
      */
     public static StandGeometry of(
             DishPlan dish, double elevationRadians, double mountBehindMetres, double mountHeightMetres, Stand stand) {
@@ -60,34 +60,45 @@ public record StandGeometry(
         }
         double up = Math.sin(elevationRadians);
         double level = Math.cos(elevationRadians);
-        double along = dish.focalLengthMetres() + mountBehindMetres + stand.pullBackMetres();
         double clearance = mountHeightMetres + mountBehindMetres * up + lowest(dish, elevationRadians);
         return new StandGeometry(
                 elevationRadians,
-                mountHeightMetres + along * up + stand.raiseMetres(),
-                along * level + stand.slideMetres(),
+                panHeight(dish, elevationRadians, mountBehindMetres, mountHeightMetres, stand),
+                fromMount(dish, mountBehindMetres, stand) * level + stand.slideMetres(),
                 stand.sideMetres(),
                 clearance,
                 mountHeightMetres - clearance,
                 legLean(dish, elevationRadians, mountBehindMetres, mountHeightMetres));
     }
 
-    /** Level distance between the middles of pan and tripod, m. */
+    /** Height of the pan's underside alone, m; the parameters are those of {@link #of}. */
+    public static double panHeight(
+            DishPlan dish, double elevationRadians, double mountBehindMetres, double mountHeightMetres, Stand stand) {
+        double up = Math.sin(elevationRadians);
+        return mountHeightMetres + fromMount(dish, mountBehindMetres, stand) * up + stand.raiseMetres();
+    }
+
+    /** Distance of the pan from the mount along the axis, m. */
+    private static double fromMount(DishPlan dish, double mountBehindMetres, Stand stand) {
+        return dish.focalLengthMetres() + mountBehindMetres + stand.pullBackMetres();
+    }
+
+    /** Level distance between the centres of pan and tripod, m. */
     public double distanceMetres() {
         return Math.hypot(panDistanceMetres, panSideMetres);
     }
 
-    /** How far the dish is tipped back from facing the horizon, rad: the elevation of its axis. */
+    /** Tilt of the dish from facing the horizon, rad: the elevation of its axis. */
     public double tiltRadians() {
         return elevationRadians;
     }
 
-    /** Whether the mirror meets the ground. */
+    /** Whether the mirror touches the ground. */
     public boolean touchesGround() {
         return !(clearanceMetres > 0);
     }
 
-    /** Whether a leg of usual lean that points towards the sun stands in the mirror's beam. */
+    /** Whether a leg of usual lean that points towards the sun is in the mirror's beam. */
     public boolean legInBeam() {
         return legLeanRadians <= USUAL_LEAN;
     }
@@ -114,7 +125,7 @@ public record StandGeometry(
         return NO_LEG;
     }
 
-    /** Whether some place of the leg is on the sun's side of the mirror and within the light that falls on it. */
+    /** Whether any point of the leg is on the sun's side of the mirror and within the light that falls on it. */
     private static boolean inBeam(DishPlan dish, double elevation, double behind, double height, double lean) {
         double f = dish.focalLengthMetres();
         double length = height / Math.cos(lean);

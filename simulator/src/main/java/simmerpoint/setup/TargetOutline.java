@@ -7,8 +7,8 @@ import simmerpoint.pan.Pan;
 import simmerpoint.pan.Target;
 
 /**
- * The circles that bound a target where it stands, for drawings: points in order round each, evenly spaced, the first
- * on the target frame's +x side; well-aimed frame, m.
+ * The circles that bound a target, for drawings: evenly spaced points in order, the first on the target frame's +x side;
+ * well-aimed frame, m.
  *
  * @param underside edge of the underside, or of a bare disc
  * @param lid edge of the lid, point for point above the underside's; empty for a bare disc
@@ -22,7 +22,7 @@ public record TargetOutline(List<Vec> underside, List<Vec> lid) {
         lid = List.copyOf(lid);
     }
 
-    /** The outline of {@code target} as it stands in {@code setup}. */
+    /** The outline of {@code target} in {@code setup}. */
     public static TargetOutline of(Target target, Setup setup) {
         return new TargetOutline(
                 circle(target, setup, 0),

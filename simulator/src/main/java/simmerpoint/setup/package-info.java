@@ -1,6 +1,5 @@
 /**
- * Sun, dish and pan stood in one frame: the well-aimed axis, drift, turn and mount, the three moves of the
- * pan, which stays level whatever the dish does. Pure placement: no ray is followed here, and no light is
- * counted.
+ * Sun, dish and pan placed in one frame: the well-aimed axis, drift, turn and mount, and the moves of the pan, which stays
+ * level whatever the dish does. No rays are traced here.
  */
 package simmerpoint.setup;

@@ -2,7 +2,7 @@ package simmerpoint.sun;
 
 import java.util.Locale;
 
-/** What sort of air a place has, from the cleanest to the haziest. */
+/** Type of the air at a site, from the cleanest to the haziest. */
 public enum AirType {
     /** Air above most of the haze. */
     MOUNTAINS,
@@ -13,7 +13,7 @@ public enum AirType {
     /** Beside works and heavy traffic. */
     INDUSTRIAL;
 
-    /** The word for it in files and reports. */
+    /** Name in files and reports. */
     public String word() {
         return name().toLowerCase(Locale.ROOT);
     }

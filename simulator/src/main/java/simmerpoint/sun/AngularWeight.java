@@ -1,7 +1,7 @@
 package simmerpoint.sun;
 
 /**
- * The weight sin x cos x that light from the angle x off the sun's centre counts with (see the package), as a series:
+ * The weight sin x cos x of light at the angle x from the sun's centre (see the package), as a series:
  * x − 2x³/3 + 2x⁵/15 − 4x⁷/315 + 2x⁹/2835 − 4x¹¹/155925, exact to rounding up to 0.1 rad and three times as fast.
  */
 final class AngularWeight {

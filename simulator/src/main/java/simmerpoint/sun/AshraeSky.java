@@ -3,10 +3,10 @@ package simmerpoint.sun;
 import java.time.LocalDate;
 
 /**
- * Beam by the old two-constant formula of the ASHRAE Handbook of Fundamentals: beam = A exp(−B / sin h), h the
- * elevation, A (W/m²) and B by month for the 21st, for average clear air of the United States near sea level. The
- * distance of the sun is in A. Ours: a smooth curve between the 21sts; south of the equator the year is shifted by
- * six months and A then corrected for the distance of the sun.
+ * Beam by the two-constant formula of the ASHRAE Handbook of Fundamentals: beam = A exp(−B / sin h), h the elevation, A
+ * (W/m²) and B by month for the 21st, for average clear air of the United States near sea level. A includes the distance of
+ * the sun. Ours: a smooth curve between the 21sts; south of the equator the year is shifted by six months and A corrected
+ * for the distance of the sun.
  */
 public final class AshraeSky implements ClearSky {
     private static final MonthlyTable TABLE = MonthlyTable.read("ashrae-beam.tsv");
@@ -28,7 +28,7 @@ public final class AshraeSky implements ClearSky {
         return new AshraeSky(2005);
     }
 
-    /** The constants of the 1985 handbook: hazier summers. */
+    /** The constants of the 1985 handbook, with hazier summers. */
     public static AshraeSky edition1985() {
         return new AshraeSky(1985);
     }
@@ -49,14 +49,14 @@ public final class AshraeSky implements ClearSky {
         if (!(sine > 0)) {
             return 0;
         }
-        boolean southern = moment.place().southern();
+        boolean southern = moment.site().southern();
         LocalDate date = southern ? moment.date().plusMonths(HALF_YEAR) : moment.date();
         double a = apparent.on(date) * (southern ? distanceCorrection(moment.position()) : 1);
         return a * Math.exp(-extinction.on(date) / sine);
     }
 
     /**
-     * Half a year later the distance r is 2 − r, so A carried over half a year is off by ((2 − r)/r)². Derived here.
+     * Half a year later the distance r is 2 − r, so A shifted by half a year needs the factor ((2 − r)/r)². Derived here.
      */
     private static double distanceCorrection(SunPosition sun) {
         double r = sun.distanceAstronomicalUnits();

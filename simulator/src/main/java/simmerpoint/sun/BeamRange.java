@@ -1,11 +1,11 @@
 package simmerpoint.sun;
 
 /**
- * A beam with the range in which published models place it.
+ * Beam irradiance with the range of published models.
  *
- * @param lowWattsPerSquareMetre what the most cautious model says, W/m², at least 0
- * @param likelyWattsPerSquareMetre what to calculate with, W/m², not below low
- * @param highWattsPerSquareMetre what the boldest model says, W/m², not below likely
+ * @param lowWattsPerSquareMetre lowest model, W/m², at least 0
+ * @param likelyWattsPerSquareMetre the value to calculate with, W/m², not below low
+ * @param highWattsPerSquareMetre highest model, W/m², not below likely
  */
 public record BeamRange(
         double lowWattsPerSquareMetre, double likelyWattsPerSquareMetre, double highWattsPerSquareMetre) {

@@ -4,19 +4,17 @@ import java.util.List;
 import java.util.stream.Collectors;
 
 /**
- * What to calculate with, and how far published models of a clear sky disagree about it. The other models know only one
- * sort of air, so they are not held against the chosen sky itself (a town's haze would always look too low) but against
- * the reference, a sky of their own sort; by the same share the chosen beam may be lower or higher. Where a place is
- * higher than a model knows, it is compared with the reference at the greatest height it does know; for a sun below
- * 10° it is compared at 10°, since formulas in the sine of the elevation do not know that the air is curved, and
- * Meinel's term for height does not know that a low beam has a long way.
+ * A clear-sky model with the range of other published models. The others describe one type of air only, so they are
+ * compared with a reference sky of that type instead of the chosen sky; the ratios are applied to the chosen beam. A site
+ * above a model's greatest altitude is compared at that altitude. A sun below 10° is compared at 10°, since formulas in the
+ * sine of the elevation neglect the curvature of the air and Meinel's altitude term neglects the long path of a low beam.
  *
- * <p>This is our way to put a number on the doubt between models. It does not hold how the air changes from one clear
- * day to the next, which is often more, nor clouds.
+ * <p>The method is ours. It does not include the change of the air from one clear day to the next, which is often larger,
+ * nor clouds.
  *
  * @param chosen the sky to calculate with
- * @param reference the sky of the sort which the others describe
- * @param others models to compare; none of them: no range
+ * @param reference the sky of the type that the others describe
+ * @param others models to compare; if none, there is no range
  */
 public record BeamRangeModel(ClearSky chosen, ClearSky reference, List<ClearSky> others) {
     private static final double LOWEST_COMPARED = Math.toRadians(10);
@@ -27,15 +25,15 @@ public record BeamRangeModel(ClearSky chosen, ClearSky reference, List<ClearSky>
     }
 
     /**
-     * {@code chosen} with the range between four published models, {@link EsraSky} of the open country as reference.
+     * {@code chosen} with the range of four published models, {@link EsraSky} with rural air as reference.
      */
     public static BeamRangeModel around(ClearSky chosen) {
         List<ClearSky> others = List.of(new MeinelSky(), AshraeSky.edition2005(), new HottelSky());
         return new BeamRangeModel(chosen, EsraSky.of(AirType.RURAL), others);
     }
 
-    /** {@code sky} taken at its word, as for a given beam. */
-    public static BeamRangeModel none(ClearSky sky) {
+    /** {@code sky} without range, as for a given beam. */
+    public static BeamRangeModel exact(ClearSky sky) {
         return new BeamRangeModel(sky, sky, List.of());
     }
 
@@ -57,7 +55,7 @@ public record BeamRangeModel(ClearSky chosen, ClearSky reference, List<ClearSky>
         return new BeamRange(likely * least, likely, high);
     }
 
-    /** What is compared, in one sentence for reports. */
+    /** The compared models in one sentence for reports. */
     public String describe() {
         if (others.isEmpty()) {
             return chosen.describe();
@@ -68,7 +66,7 @@ public record BeamRangeModel(ClearSky chosen, ClearSky reference, List<ClearSky>
     }
 
     private double ratio(ClearSky other, SunMoment moment) {
-        double metres = Math.min(moment.place().altitudeMetres(), other.highestAltitudeMetres());
+        double metres = Math.min(moment.site().altitudeMetres(), other.highestAltitudeMetres());
         SunMoment known = moment.atAltitude(metres).atLeast(LOWEST_COMPARED);
         return other.beamWattsPerSquareMetre(known) / reference.beamWattsPerSquareMetre(known);
     }

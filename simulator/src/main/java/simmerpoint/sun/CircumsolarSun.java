@@ -3,7 +3,7 @@ package simmerpoint.sun;
 import java.util.Objects;
 
 /**
- * The sun's disc with the bright ring that haze and thin cloud put round it. D. Buie, A. G. Monger and C. J. Dey, Sunshape
+ * The sun's disc with the circumsolar ring due to haze and thin cloud. D. Buie, A. G. Monger and C. J. Dey, Sunshape
  * distributions for terrestrial solar simulations, Solar Energy 74 (2003) 113-122; the coefficients are from memory, not
  * read again. With t the angle in mrad and χ the circumsolar ratio, radiance over the centre's is
  *
@@ -12,10 +12,9 @@ import java.util.Objects;
  * t from 4.65 to 43.6: exp(κ) t^γ,  κ = 0.9 ln(13.5 χ) χ^−0.3,  γ = 2.2 ln(0.52 χ) χ^0.43 − 0.1
  * </pre>
  *
- * <p><b>The ratio that comes out is not quite the one asked for</b>: integrating these formulas, the ring holds another
- * share of the light than χ. Asked 0.02, it is 0.006; 0.05 gives 0.043, 0.1 gives 0.100, 0.2 gives 0.187, 0.3 gives 0.274
- * and 0.4 gives 0.373. {@link #resultingRatio()} tells the share for any χ; {@link #describe()} shows both. Ratios
- * above 0.4 go beyond the skies that such profiles were measured under.
+ * <p><b>The resulting ratio differs from χ</b>: integrating these formulas, 0.02 gives 0.006, 0.05 gives 0.043, 0.1 gives
+ * 0.100, 0.2 gives 0.187, 0.3 gives 0.274 and 0.4 gives 0.373. {@link #resultingRatio()} is the result for any χ; {@link
+ * #describe()} shows both. Ratios above 0.4 are outside the measured skies.
  *
  * <p>Each part is integrated by the package's convention: the disc by Gauss points in narrow cells, the ring by the
  * first four terms of the series of sin θ cos θ, the next below 1e-14 of the first.
@@ -27,10 +26,10 @@ public final class CircumsolarSun implements SunShape {
     /** Edge of the ring in this model, rad. */
     public static final double RING_RADIANS = 43.6e-3;
 
-    /** Least ratio that can be asked for. */
+    /** Least ratio χ. */
     public static final double LEAST_RATIO = 0.01;
 
-    /** Greatest ratio that can be asked for. */
+    /** Greatest ratio χ. */
     public static final double GREATEST_RATIO = 0.6;
 
     private static final int CELLS = 128;
@@ -46,7 +45,7 @@ public final class CircumsolarSun implements SunShape {
     /**
      * The model for one sky.
      *
-     * @param ratio χ, the share of ring light asked for, {@value #LEAST_RATIO} to {@value #GREATEST_RATIO}
+     * @param ratio χ, nominal share of the light in the ring, {@value #LEAST_RATIO} to {@value #GREATEST_RATIO}
      */
     public CircumsolarSun(double ratio) {
         if (!(ratio >= LEAST_RATIO && ratio <= GREATEST_RATIO)) {
@@ -62,7 +61,7 @@ public final class CircumsolarSun implements SunShape {
         this.light = disc.total() + ringLight;
     }
 
-    /** The share of the light that the ring holds in this model, whatever was asked for. */
+    /** The share of the light in the ring that results from the formulas. */
     public double resultingRatio() {
         return ringLight / light;
     }

@@ -6,25 +6,24 @@ import net.e175.klaus.solarpositioning.SPA;
 import net.e175.klaus.solarpositioning.SolarPosition;
 
 /**
- * The sun's place among the stars, turned into elevation and azimuth by the library "solarpositioning", which follows
- * I. Reda and A. Andreas, Solar position algorithm for solar radiation applications, Solar Energy 76 (2004) 577-589:
- * 0.0003° off at most, refraction near the horizon apart. The air there bends by a tenth of a degree more or less
- * with the weather.
+ * Position of the sun by the library "solarpositioning", which follows I. Reda and A. Andreas, Solar position algorithm for
+ * solar radiation applications, Solar Energy 76 (2004) 577-589. Error at most 0.0003°, except for refraction near the
+ * horizon, which varies by a tenth of a degree with the weather.
  */
 final class Ephemeris {
     private Ephemeris() {}
 
-    /** Terrestrial time minus universal time, s, estimated for the year of {@code time}; some seconds off. */
-    static double clockLag(ZonedDateTime time) {
+    /** ΔT = terrestrial time minus universal time, s, estimated for the year of {@code time} to some seconds. */
+    static double deltaT(ZonedDateTime time) {
         return DeltaT.estimate(time.toLocalDate());
     }
 
-    /** Position seen at {@code place} through {@code air}; {@code clockLag} as of {@link #clockLag}, s. */
-    static SunPosition position(Site place, ZonedDateTime time, StandardAtmosphere air, double clockLag) {
-        SPA.SpaTimeDependent sky = SPA.calculateSpaTimeDependentParts(time, clockLag);
-        double latitude = Math.toDegrees(place.latitudeRadians());
-        double longitude = Math.toDegrees(place.longitudeRadians());
-        double altitude = place.altitudeMetres();
+    /** Apparent position at {@code site} through {@code air}; {@code deltaT} as of {@link #deltaT}, s. */
+    static SunPosition position(Site site, ZonedDateTime time, StandardAtmosphere air, double deltaT) {
+        SPA.SpaTimeDependent sky = SPA.calculateSpaTimeDependentParts(time, deltaT);
+        double latitude = Math.toDegrees(site.latitudeRadians());
+        double longitude = Math.toDegrees(site.longitudeRadians());
+        double altitude = site.altitudeMetres();
         SolarPosition airless = SPA.calculateSolarPositionWithTimeDependentParts(latitude, longitude, altitude, sky);
         SolarPosition seen = SPA.calculateSolarPositionWithTimeDependentParts(
                 latitude, longitude, altitude, air.hectopascals(), air.celsius(), sky);

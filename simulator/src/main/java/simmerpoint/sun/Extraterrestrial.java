@@ -1,9 +1,9 @@
 package simmerpoint.sun;
 
 /**
- * Sunlight above the air: solar constant ÷ distance², distance in astronomical units; it swings by ±3.3 % between
- * January and July. Every model keeps the solar constant its coefficients were fitted with, since a newer one (1361
- * W/m², IAU 2015 resolution B3) would only spoil the fit.
+ * Extraterrestrial beam: solar constant ÷ distance², distance in astronomical units; it varies by ±3.3 % between January
+ * and July. Every model uses the solar constant its coefficients were fitted with, not the current one (1361 W/m², IAU 2015
+ * resolution B3).
  */
 final class Extraterrestrial {
     /**
@@ -16,7 +16,7 @@ final class Extraterrestrial {
 
     private Extraterrestrial() {}
 
-    /** Beam above the air at the distance of {@code sun}, W/m², for a solar constant in W/m². */
+    /** Extraterrestrial beam at the distance of {@code sun}, W/m², for a solar constant in W/m². */
     static double beam(double solarConstant, SunPosition sun) {
         double distance = sun.distanceAstronomicalUnits();
         return solarConstant / (distance * distance);

@@ -1,8 +1,8 @@
 package simmerpoint.sun;
 
 /**
- * The same beam whenever the sun is up: for a figure that somebody wants to calculate with. For a beam measured once,
- * from which the rest of the day shall follow, use {@link EsraSky#matching}.
+ * A constant beam whenever the sun is up. To extrapolate one measured beam to the rest of the day use {@link
+ * EsraSky#matching}.
  *
  * @param wattsPerSquareMetre direct normal irradiance, W/m², above 0, less than 1500
  */

@@ -1,18 +1,18 @@
 package simmerpoint.sun;
 
 /**
- * A sun whose radiance falls off as exp(−sin²θ / 2σ²): the bell curve that hand calculations use for sun, haze and all
- * small errors together. The sine stands in for the angle (equal to 0.01 % up to 24 mrad), which makes every formula
- * exact: both direction cosines of a ray are normal with standard deviation σ. Cut off where sin θ = 6σ and scaled up
- * to make up for the 1.5e-8 of the light that would lie beyond.
+ * A sun with the radiance exp(−sin²θ / 2σ²): the Gaussian that hand calculations use for sun, haze and all small errors
+ * together. The sine replaces the angle (equal to 0.01 % up to 24 mrad), which makes every formula exact: both direction
+ * cosines of a ray are normal with standard deviation σ. Truncated at sin θ = 6σ and renormalised for the 1.5e-8 of the
+ * light beyond.
  *
  * @param sigma standard deviation per axis, rad, above 0 to 0.1
  */
 public record GaussianSun(double sigma) implements SunShape {
-    /** The cut, in standard deviations. */
+    /** Truncation, in standard deviations. */
     public static final double CUT = 6;
 
-    /** Minus the share of an uncut bell within the cut. */
+    /** Minus the share of the Gaussian within the truncation. */
     private static final double MINUS_SHARE = Math.expm1(-CUT * CUT / 2);
 
     /** Checks sigma. */

@@ -14,7 +14,7 @@ public record HottelSky() implements ClearSky {
     private static final double TROPIC = Math.toRadians(23.44);
     private static final double SUBARCTIC = Math.toRadians(60);
 
-    /** Climates of the formula, with its three factors (Duffie and Beckman, table in section 2.8, from memory). */
+    /** Climates with their three factors (Duffie and Beckman, table in section 2.8, from memory). */
     enum Climate {
         /** The formula without factors: the standard atmosphere. */
         STANDARD(1, 1, 1),
@@ -35,13 +35,13 @@ public record HottelSky() implements ClearSky {
 
         /** The climate of a moment; the borders (tropics, 60°, April to September) are ours. */
         static Climate of(SunMoment moment) {
-            double latitude = Math.abs(moment.place().latitudeRadians());
+            double latitude = Math.abs(moment.site().latitudeRadians());
             if (latitude < TROPIC) {
                 return TROPICAL;
             }
             Month month = moment.date().getMonth();
             boolean northernSummer = month.compareTo(Month.APRIL) >= 0 && month.compareTo(Month.SEPTEMBER) <= 0;
-            if (northernSummer == moment.place().southern()) {
+            if (northernSummer == moment.site().southern()) {
                 return MID_LATITUDE_WINTER;
             }
             return latitude < SUBARCTIC ? MID_LATITUDE_SUMMER : SUBARCTIC_SUMMER;
@@ -64,13 +64,13 @@ public record HottelSky() implements ClearSky {
         if (!(sine > 0)) {
             return 0;
         }
-        double height = Math.min(moment.place().altitudeMetres(), highestAltitudeMetres());
-        return share(Climate.of(moment), sine, height)
+        double height = Math.min(moment.site().altitudeMetres(), highestAltitudeMetres());
+        return transmittance(Climate.of(moment), sine, height)
                 * Extraterrestrial.beam(Extraterrestrial.WORLD_RADIATION_CENTRE, moment.position());
     }
 
-    /** Share of the beam that comes through, for the sine of the elevation and a height above the sea in metres. */
-    static double share(Climate climate, double sineOfElevation, double altitudeMetres) {
+    /** Transmittance of the beam for the sine of the elevation and an altitude in metres. */
+    static double transmittance(Climate climate, double sineOfElevation, double altitudeMetres) {
         double km = altitudeMetres / METRES_PER_KILOMETRE;
         double a0 = 0.4237 - 0.00821 * square(6 - km);
         double a1 = 0.5055 + 0.00595 * square(6.5 - km);

@@ -1,17 +1,17 @@
 package simmerpoint.sun;
 
 /**
- * The sun's disc as seen in green light: darker towards its edge, dark beyond. Radiance 0.3 + 0.93 μ − 0.23 μ² of the
- * centre's, at 550 nm, A. N. Cox (ed.), Allen's Astrophysical Quantities, 2000. μ is the cosine of the angle at which the
- * light left the sun's surface: μ² = 1 − (sin θ / sin θs)², exact by the law of sines. Red light is darkened less, blue
- * more; over the disc the mean is 0.805 of the centre. Leaves out the circumsolar ring.
+ * The sun's disc with limb darkening. Radiance 0.3 + 0.93 μ − 0.23 μ² of the centre's, at 550 nm, A. N. Cox (ed.), Allen's
+ * Astrophysical Quantities, 2000. μ is the cosine of the emission angle at the sun's surface: μ² = 1 − (sin θ / sin θs)²,
+ * exact by the law of sines. Red light is darkened less, blue more; over the disc the mean is 0.805 of the centre. Neglects
+ * the circumsolar ring.
  *
  * <p>The share of light within θ is, derived here with dq ∝ −μ dμ and s = 1 − μ, the polynomial of {@link #shareOfS}.
  *
  * @param halfAngle from the centre to the edge, rad, above 0 to 0.1
  */
 public record LimbDarkenedSun(double halfAngle) implements SunShape {
-    /** The real sun's size at mean distance. */
+    /** The sun at mean distance. */
     public static final LimbDarkenedSun MEAN_SUN = new LimbDarkenedSun(SolarDisc.MEAN_HALF_ANGLE_RADIANS);
 
     private static final double A = 0.3;
@@ -75,7 +75,7 @@ public record LimbDarkenedSun(double halfAngle) implements SunShape {
         return A + mu * (B + mu * C);
     }
 
-    /** Share within the place where (sin θ / sin θs)² is {@code q}; s = q / (1 + μ) keeps its digits near the centre. */
+    /** Share within the angle where (sin θ / sin θs)² is {@code q}; s = q / (1 + μ) is accurate near the centre. */
     private static double shareOfQ(double q) {
         return shareOfS(q / (1 + Math.sqrt(1 - q)));
     }

@@ -4,19 +4,19 @@ import java.time.LocalDate;
 import java.util.Arrays;
 
 /**
- * Linke turbidity through the year: how many times clean, dry air would take as much out of the beam as the real air
- * with its water and haze does; 2 is very clear, 3 usual, 5 hazy. Refers to air mass 2.
+ * Linke turbidity through the year: the number of clean, dry atmospheres with the same attenuation as the real air with its
+ * water and haze; 2 is very clear, 3 usual, 5 hazy. Refers to air mass 2.
  *
- * <p>By {@link AirType} it comes from a table of monthly means for mild climates of the northern hemisphere. Our
- * choices, not the table's: a value stands at the middle of its month with a smooth curve between; south of the
- * equator the year is shifted by six months. A single day may well be a unit off its monthly mean, and tropical,
- * desert or monsoon air is another matter: there a measured beam is better.
+ * <p>By {@link AirType} it comes from a table of monthly means for mild climates of the northern hemisphere. Our choices,
+ * not the table's: a value stands at the middle of its month with a smooth curve between; south of the equator the year is
+ * shifted by six months. A single day may differ by a unit from its monthly mean. In tropical, desert or monsoon air use a
+ * measured beam instead.
  */
 public final class LinkeTurbidity {
-    /** Below the cleanest air (1); leaves room for errors of a measured beam. */
+    /** Below the cleanest air (1), as a margin for errors of a measured beam. */
     public static final double SMALLEST = 0.5;
 
-    /** Beyond the thickest haze in which anyone would cook. */
+    /** Above any haze in which a solar cooker is of use. */
     public static final double LARGEST = 20;
 
     private static final String TABLE = "linke-turbidity.tsv";
@@ -33,10 +33,10 @@ public final class LinkeTurbidity {
         this.south = YearlyCurve.throughMidMonths(shifted(northern));
     }
 
-    /** The table's year for a {@code setting}. */
-    public static LinkeTurbidity of(AirType setting) {
-        String words = "monthly Linke turbidity of " + setting.word() + " air";
-        return new LinkeTurbidity(words, MonthlyTable.read(TABLE).values(setting.word()));
+    /** The table's year for an air type. */
+    public static LinkeTurbidity of(AirType type) {
+        String words = "monthly Linke turbidity of " + type.word() + " air";
+        return new LinkeTurbidity(words, MonthlyTable.read(TABLE).values(type.word()));
     }
 
     /** The same turbidity all year, {@link #SMALLEST} to {@link #LARGEST}. */
@@ -49,17 +49,17 @@ public final class LinkeTurbidity {
         return new LinkeTurbidity("Linke turbidity " + Math.round(10 * value) / 10.0, year);
     }
 
-    /** Where the figures for a {@code setting} come from. */
-    public static String source(AirType setting) {
-        return MonthlyTable.read(TABLE).source(setting.word());
+    /** Source of the values for an air type. */
+    public static String source(AirType type) {
+        return MonthlyTable.read(TABLE).source(type.word());
     }
 
-    /** Turbidity on {@code date} at {@code place}, above 0. */
-    public double on(LocalDate date, Site place) {
-        return (place.southern() ? south : north).on(date);
+    /** Turbidity on {@code date} at {@code site}, above 0. */
+    public double on(LocalDate date, Site site) {
+        return (site.southern() ? south : north).on(date);
     }
 
-    /** What it is in a few words, for reports. */
+    /** Kind and value in a few words, for reports. */
     public String describe() {
         return words;
     }

@@ -1,13 +1,13 @@
 package simmerpoint.sun;
 
 /**
- * The strongest beam to be expected where only the sun's height is known: the strongest of {@link MeinelSky}, of
- * {@link HottelSky} and of {@link EsraSky} in very clear air (Linke turbidity 2), each at the earth's mean distance,
- * plus a tenth for the season's 3 % and for air clearer still (the tenth is ours).
+ * The greatest beam to be expected for a given elevation of the sun: the largest of {@link MeinelSky}, {@link HottelSky}
+ * and {@link EsraSky} in very clear air (Linke turbidity 2), each at the earth's mean distance, plus a tenth for the
+ * season's 3 % and for still clearer air (the tenth is ours).
  */
 public final class MaximumBeam {
     private static final double VERY_CLEAR = 2;
-    private static final double ROOM = 1.1;
+    private static final double MARGIN = 1.1;
 
     private MaximumBeam() {}
 
@@ -20,11 +20,11 @@ public final class MaximumBeam {
     public static double wattsPerSquareMetre(double elevationRadians, double altitudeMetres) {
         double height = Math.max(0, Math.min(altitudeMetres, new MeinelSky().highestAltitudeMetres()));
         double hottelHeight = Math.min(height, new HottelSky().highestAltitudeMetres());
-        double meinel = Extraterrestrial.MEINEL * MeinelSky.share(AirMass.relative(elevationRadians), height);
+        double meinel = Extraterrestrial.MEINEL * MeinelSky.transmittance(AirMass.relative(elevationRadians), height);
         double hottel = Extraterrestrial.WORLD_RADIATION_CENTRE
-                * HottelSky.share(HottelSky.Climate.STANDARD, Math.sin(elevationRadians), hottelHeight);
+                * HottelSky.transmittance(HottelSky.Climate.STANDARD, Math.sin(elevationRadians), hottelHeight);
         double turbid = Extraterrestrial.WORLD_RADIATION_CENTRE
-                * Math.exp(-VERY_CLEAR * EsraSky.depthPerTurbidity(elevationRadians, height));
-        return ROOM * Math.max(meinel, Math.max(hottel, turbid));
+                * Math.exp(-VERY_CLEAR * EsraSky.opticalDepthPerTurbidity(elevationRadians, height));
+        return MARGIN * Math.max(meinel, Math.max(hottel, turbid));
     }
 }

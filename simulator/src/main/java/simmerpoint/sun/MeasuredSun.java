@@ -5,18 +5,18 @@ import java.util.Arrays;
 import java.util.Objects;
 
 /**
- * A sun whose brightness somebody measured, row by row from the centre outwards. Between two rows the radiance runs in a
- * straight line; beyond the last row it is dark, even if that row is not. Integrals use the package's convention and are
- * exact to rounding (radiance times sin θ cos θ over each interval, four Gauss-Legendre points).
+ * A measured sun shape: radiance by angle from the centre, linear between two rows, 0 beyond the last row. Integrals use
+ * the package's convention and are exact to rounding (radiance times sin θ cos θ over each interval, four Gauss-Legendre
+ * points).
  */
 public final class MeasuredSun implements SunShape {
     /** Widest angle a row may have, rad. */
     public static final double WIDEST_ANGLE_RADIANS = SunShapeChecks.WIDEST;
 
-    /** Fewest rows that make a sun. */
+    /** Least number of rows. */
     public static final int FEWEST_ROWS = 3;
 
-    /** The centre is at least this share of the brightest row: a sun is no dark spot with a rim. */
+    /** Least radiance of the centre as a share of the greatest radiance. */
     public static final double LEAST_CENTRE = 1e-3;
 
     private final String name;
@@ -32,13 +32,13 @@ public final class MeasuredSun implements SunShape {
     }
 
     /**
-     * From figures already in memory; {@link #read} is for files.
+     * From arrays; {@link #read} is for files.
      *
-     * @param name what to call it in reports
+     * @param name for reports
      * @param anglesRadians strictly ascending from 0, at most 0.1 rad; at least three. Copied
      * @param radiances one for each angle, at least 0 and finite in any unit; the first at least a thousandth of the
      *     greatest. Copied
-     * @throws IllegalArgumentException if the figures are not like that
+     * @throws IllegalArgumentException if the arrays are not like that
      */
     public static MeasuredSun of(String name, double[] anglesRadians, double[] radiances) {
         if (anglesRadians.length < FEWEST_ROWS || anglesRadians.length != radiances.length) {
@@ -71,7 +71,7 @@ public final class MeasuredSun implements SunShape {
      * mrad; {@code #} starts a comment; numbers have decimal points.
      *
      * @param csv the file, at most 1 MB of UTF-8
-     * @throws MeasuredSunException with one sentence for its writer if the file is not like that
+     * @throws MeasuredSunException with one sentence for the user if the file is not like that
      */
     public static MeasuredSun read(Path csv) throws MeasuredSunException {
         return new MeasuredSunReader(csv).read();

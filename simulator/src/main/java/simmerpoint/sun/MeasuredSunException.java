@@ -2,7 +2,7 @@ package simmerpoint.sun;
 
 import java.nio.file.Path;
 
-/** A table of the sun's brightness cannot be used; the message is one sentence for the person who wrote it. */
+/** A table of a measured sun shape cannot be used; the message is one sentence for the user. */
 public final class MeasuredSunException extends Exception {
     private static final long serialVersionUID = 1;
 

@@ -2,11 +2,11 @@ package simmerpoint.sun;
 
 import java.util.function.DoubleUnaryOperator;
 
-/** Finds where a function that never falls reaches a value: Newton's steps, halving wherever they leave the bracket. */
+/** Roots of non-decreasing functions by Newton's method, with bisection where a step leaves the bracket. */
 final class MonotoneRootFinder {
     private static final int MOST_STEPS = 200;
 
-    /** After so short a step, against x and against the bracket, Newton's next error is its square: below rounding. */
+    /** Relative step at which Newton's next error, its square, is below rounding. */
     private static final double LAST_STEP = 1e-8;
 
     private MonotoneRootFinder() {}
@@ -15,7 +15,7 @@ final class MonotoneRootFinder {
      * The x between {@code low} and {@code high} where {@code f} is {@code target}, to about 1e-14 of the target or the
      * last digit of x.
      *
-     * @param f never falls between low and high, at most target at low and at least target at high
+     * @param f non-decreasing between low and high, at most target at low and at least target at high
      * @param slope its derivative; may be 0 or infinite in places
      * @param start first guess
      */

@@ -11,8 +11,8 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 
 /**
- * A table that comes with the program: tab-separated, a name, twelve numbers from January to December, and a source in
- * every row; lines that start with # are remarks, the first other line is the heading.
+ * A resource table: tab-separated, with a name, twelve numbers from January to December and a source in every row; lines
+ * that start with # are comments, the first other line is the heading.
  */
 final class MonthlyTable {
     private static final int COLUMNS = 14;
@@ -26,7 +26,7 @@ final class MonthlyTable {
         this.name = name;
     }
 
-    /** Reads the resource {@code name} of this package; a fault in it is a fault of the program. */
+    /** Reads the resource {@code name} of this package; a fault in it is a programmer's mistake. */
     static MonthlyTable read(String name) {
         MonthlyTable table = new MonthlyTable(name);
         try (InputStream stream = MonthlyTable.class.getResourceAsStream(name)) {
@@ -46,7 +46,7 @@ final class MonthlyTable {
         return row(key).values.clone();
     }
 
-    /** Where the numbers of the row {@code key} come from. */
+    /** Source of the row {@code key}. */
     String source(String key) {
         return row(key).source;
     }

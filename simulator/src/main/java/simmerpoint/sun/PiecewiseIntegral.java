@@ -5,9 +5,9 @@ import org.apache.commons.math3.analysis.integration.gauss.GaussIntegrator;
 import org.apache.commons.math3.analysis.integration.gauss.GaussIntegratorFactory;
 
 /**
- * Running integral of a function that is nowhere negative and smooth within each of several neighbouring cells, and its
- * inverse. Four Gauss-Legendre points in each cell, so exact for polynomials of degree seven; the cells are for the
- * owner to choose narrow enough.
+ * Cumulative integral of a non-negative function that is smooth within each of several adjacent cells, and its inverse.
+ * Four Gauss-Legendre points in each cell, so exact for polynomials of degree seven; the owner chooses the cells narrow
+ * enough.
  */
 final class PiecewiseIntegral {
     private static final GaussIntegrator RULE = new GaussIntegratorFactory().legendre(4);
@@ -24,7 +24,7 @@ final class PiecewiseIntegral {
     /** The function, which may differ from cell to cell. */
     @FunctionalInterface
     interface Piece {
-        /** Value at {@code x} by the rule of cell number {@code cell}. */
+        /** Value at {@code x} in cell {@code cell}. */
         double at(int cell, double x);
     }
 
@@ -33,7 +33,7 @@ final class PiecewiseIntegral {
     private final Piece piece;
 
     /**
-     * Adds up all cells.
+     * Integrates all cells.
      *
      * @param borders ascending; cell i lies between borders i and i + 1. Kept, not copied
      */
@@ -51,7 +51,7 @@ final class PiecewiseIntegral {
         return sums[sums.length - 1];
     }
 
-    /** Number of the cell that holds {@code x}, which lies between the first and the last border. */
+    /** Index of the cell that contains {@code x}, which lies between the first and the last border. */
     int cell(double x) {
         int found = Arrays.binarySearch(borders, x);
         return Math.min(found >= 0 ? found : -found - 2, borders.length - 2);

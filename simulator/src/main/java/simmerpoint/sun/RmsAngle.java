@@ -4,7 +4,7 @@ import java.util.function.DoubleUnaryOperator;
 import org.apache.commons.math3.analysis.integration.gauss.GaussIntegrator;
 import org.apache.commons.math3.analysis.integration.gauss.GaussIntegratorFactory;
 
-/** Root mean square angles of shapes with one smooth formula. */
+/** Root mean square angles of sun shapes given by a smooth function. */
 final class RmsAngle {
     private static final GaussIntegrator RULE = new GaussIntegratorFactory().legendre(48, 0, 1);
 

@@ -3,12 +3,12 @@ package simmerpoint.sun;
 import java.time.ZoneId;
 
 /**
- * Where on Earth the dish stands, and by which clock its cook lives.
+ * Location of the dish on Earth and its local time zone.
  *
  * @param latitudeRadians geographic latitude, −π/2 to π/2, north positive
  * @param longitudeRadians geographic longitude, −π to π, east positive
  * @param altitudeMetres height above the sea, −500 to 9000 m
- * @param zone rules of the local clock; dates and hours of a day are read by it
+ * @param zone of local time, for dates and hours of a day
  */
 public record Site(double latitudeRadians, double longitudeRadians, double altitudeMetres, ZoneId zone) {
     /** Lowest altitude, m: below every shore on Earth. */
@@ -35,17 +35,17 @@ public record Site(double latitudeRadians, double longitudeRadians, double altit
         }
     }
 
-    /** A place from degrees of latitude (north positive) and longitude (east positive), and metres above the sea. */
+    /** A site from degrees of latitude (north positive) and longitude (east positive), and metres above the sea. */
     public static Site ofDegrees(double latitude, double longitude, double altitudeMetres, ZoneId zone) {
         return new Site(Math.toRadians(latitude), Math.toRadians(longitude), altitudeMetres, zone);
     }
 
-    /** Whether the seasons are those of the southern half of the Earth; the equator counts as northern. */
+    /** Whether the site is south of the equator. */
     public boolean southern() {
         return latitudeRadians < 0;
     }
 
-    /** This place at another height above the sea (m), for models that know only some heights. */
+    /** This site at another altitude (m), for models of limited altitude. */
     Site atAltitude(double metres) {
         return new Site(latitudeRadians, longitudeRadians, metres, zone);
     }

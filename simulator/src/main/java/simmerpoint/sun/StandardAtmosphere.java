@@ -1,7 +1,7 @@
 package simmerpoint.sun;
 
 /**
- * Air at the ground, as far as it bends the sun's light.
+ * Air at the ground, for refraction.
  *
  * @param pressurePascals pressure, Pa, above 0
  * @param temperatureKelvin temperature, K, above 0
@@ -20,8 +20,8 @@ record StandardAtmosphere(double pressurePascals, double temperatureKelvin) {
     private static final double EXPONENT = 5.25588;
 
     /**
-     * The International Standard Atmosphere at {@code altitudeMetres} (m above the sea, up to 11 km). Weather moves the
-     * pressure by some 3 % and the temperature by some 20 K; on a sun 10° high that shifts refraction by under 0.01°.
+     * The International Standard Atmosphere at {@code altitudeMetres} (m above the sea, up to 11 km). Weather changes the
+     * pressure by some 3 % and the temperature by some 20 K; for a sun at 10° that changes refraction by under 0.01°.
      */
     static StandardAtmosphere at(double altitudeMetres) {
         double kelvin = SEA_LEVEL_KELVIN - LAPSE * altitudeMetres;

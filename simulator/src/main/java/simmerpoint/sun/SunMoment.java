@@ -4,22 +4,22 @@ import java.time.LocalDate;
 import java.time.ZonedDateTime;
 
 /**
- * A place, a time, and where the sun stands then and there.
+ * Position of the sun at one site and time.
  *
- * @param place where
- * @param time when, by the clock of the place
- * @param position the sun in the sky of the place
+ * @param site of the observer
+ * @param time local time
+ * @param position of the sun
  */
-public record SunMoment(Site place, ZonedDateTime time, SunPosition position) {
+public record SunMoment(Site site, ZonedDateTime time, SunPosition position) {
     /** First year for which positions are given. */
     public static final int FIRST_YEAR = 1900;
 
-    /** Last year for which positions are given; by then the Earth's turning is guessed to a minute or two. */
+    /** Last year for which positions are given; the Earth's rotation is predictable to a minute or two by then. */
     public static final int LAST_YEAR = 2199;
 
-    /** Refuses a time outside {@link #FIRST_YEAR} to {@link #LAST_YEAR}; turns it to the clock of the place. */
+    /** Refuses a time outside {@link #FIRST_YEAR} to {@link #LAST_YEAR}; converts it to local time. */
     public SunMoment {
-        time = time.withZoneSameInstant(place.zone());
+        time = time.withZoneSameInstant(site.zone());
         if (!(time.getYear() >= FIRST_YEAR && time.getYear() <= LAST_YEAR)) {
             throw new IllegalArgumentException(
                     "year " + time.getYear() + " is outside " + FIRST_YEAR + " to " + LAST_YEAR);
@@ -27,25 +27,25 @@ public record SunMoment(Site place, ZonedDateTime time, SunPosition position) {
     }
 
     /**
-     * The sun at {@code place} at {@code time} (in any zone), seen through the standard atmosphere of that altitude.
+     * The sun at {@code site} at {@code time} (in any zone), refracted by the standard atmosphere of that altitude.
      */
-    public static SunMoment at(Site place, ZonedDateTime time) {
-        StandardAtmosphere air = StandardAtmosphere.at(place.altitudeMetres());
-        return new SunMoment(place, time, Ephemeris.position(place, time, air, Ephemeris.clockLag(time)));
+    public static SunMoment at(Site site, ZonedDateTime time) {
+        StandardAtmosphere air = StandardAtmosphere.at(site.altitudeMetres());
+        return new SunMoment(site, time, Ephemeris.position(site, time, air, Ephemeris.deltaT(time)));
     }
 
-    /** The date by the clock of the place. */
+    /** Local date. */
     public LocalDate date() {
         return time.toLocalDate();
     }
 
-    /** The same sun seen from another altitude, m. */
+    /** The same at another altitude, m. */
     SunMoment atAltitude(double metres) {
-        return new SunMoment(place.atAltitude(metres), time, position);
+        return new SunMoment(site.atAltitude(metres), time, position);
     }
 
-    /** The same with the sun raised to {@code elevation} (rad, with and without air) where it is lower. */
+    /** The same with both elevations at least {@code elevation} (rad). */
     SunMoment atLeast(double elevation) {
-        return new SunMoment(place, time, position.atLeast(elevation));
+        return new SunMoment(site, time, position.atLeast(elevation));
     }
 }

@@ -4,10 +4,9 @@ import simmerpoint.geometry.Direction;
 import simmerpoint.geometry.Vec;
 
 /**
- * How fast the sun walks over the sky, in the two parts in which drift is counted: {@code up} is the sun getting
- * higher, {@code side} is towards the +y axis of a dish aimed at it, which is the right hand of someone who looks at
- * the sun (z = axis to the sun, x = upper edge, y = z × x). Both are angles on the sky, not azimuths, so nothing goes
- * wild under a sun at the zenith.
+ * Angular velocity of the sun on the sky, in the components of drift: {@code up} towards the zenith, {@code side} towards
+ * the +y axis of a dish aimed at it, which is the right hand of someone who looks at the sun (z = axis to the sun, x =
+ * upper edge, y = z × x). Both are angles on the sky, not azimuths, so they are finite with the sun at the zenith.
  *
  * @param upRadiansPerMinute rate towards the zenith, rad/min
  * @param sideRadiansPerMinute rate towards the right of someone who looks at the sun, rad/min
@@ -16,24 +15,24 @@ public record SunMotion(double upRadiansPerMinute, double sideRadiansPerMinute) 
     private static final long STEP_SECONDS = 60;
 
     /**
-     * The motion at the time of {@code moment}, from where the sun is seen a minute before and a minute after: as good
-     * as 1 part in 100 000. Without air if the sun is not up during these two minutes, since nobody sees it then.
+     * The motion at the time of {@code moment}, from the positions a minute before and a minute after: relative error 1e-5.
+     * Without refraction if the sun is not up during these two minutes.
      */
     public static SunMotion at(SunMoment moment) {
-        SunMoment before = SunMoment.at(moment.place(), moment.time().minusSeconds(STEP_SECONDS));
-        SunMoment after = SunMoment.at(moment.place(), moment.time().plusSeconds(STEP_SECONDS));
+        SunMoment before = SunMoment.at(moment.site(), moment.time().minusSeconds(STEP_SECONDS));
+        SunMoment after = SunMoment.at(moment.site(), moment.time().plusSeconds(STEP_SECONDS));
         boolean seen = before.position().isUp() && after.position().isUp();
         Vec walked = towards(after, seen).vec().minus(towards(before, seen).vec());
         Vec perMinute = walked.times(60.0 / (2 * STEP_SECONDS));
         return new SunMotion(perMinute.dot(upwards(moment)), perMinute.dot(sideways(moment)));
     }
 
-    /** Speed on the sky, rad/min. Never above 4.4 mrad/min but for refraction. */
+    /** Speed on the sky, rad/min. At most 4.4 mrad/min apart from refraction. */
     public double radiansPerMinute() {
         return Math.hypot(upRadiansPerMinute, sideRadiansPerMinute);
     }
 
-    /** Minutes until the sun has walked {@code angleRadians} (rad, at least 0). */
+    /** Minutes until the sun has moved by {@code angleRadians} (rad, at least 0). */
     public double minutesFor(double angleRadians) {
         if (!(angleRadians >= 0)) {
             throw new IllegalArgumentException("angle " + angleRadians + " rad is below 0");

@@ -4,11 +4,11 @@ import simmerpoint.geometry.Direction;
 import simmerpoint.geometry.Vec;
 
 /**
- * Where the middle of the sun stands in the ground frame (east, north, up), and how far away it is.
+ * Position of the sun's centre in the ground frame (east, north, up), and its distance.
  *
- * @param elevationRadians angle above the level horizon as one sees it, refraction included, −π/2 to π/2
- * @param geometricElevationRadians the same without air, −π/2 to π/2; equal to the other one far below the horizon
- * @param azimuthRadians from north over east, 0 to 2π; unstable within a hair of the zenith
+ * @param elevationRadians apparent elevation, refraction included, −π/2 to π/2
+ * @param geometricElevationRadians elevation without refraction, −π/2 to π/2; equal to the other far below the horizon
+ * @param azimuthRadians from north over east, 0 to 2π; ill-conditioned at the zenith
  * @param distanceAstronomicalUnits distance Earth to sun, 0.98 to 1.02
  */
 public record SunPosition(
@@ -30,22 +30,22 @@ public record SunPosition(
         }
     }
 
-    /** Whether the middle of the sun is seen above a level horizon. */
+    /** Whether the sun's centre is above a level horizon. */
     public boolean isUp() {
         return elevationRadians > 0;
     }
 
-    /** Direction from the ground to the sun as one sees it, in the ground frame (east, north, up). */
+    /** Apparent direction to the sun, in the ground frame (east, north, up). */
     public Direction towardsSun() {
         return towards(elevationRadians);
     }
 
-    /** Direction from the ground to the sun as it were without air, in the ground frame (east, north, up). */
+    /** Direction to the sun without refraction, in the ground frame (east, north, up). */
     Direction towardsSunWithoutAir() {
         return towards(geometricElevationRadians);
     }
 
-    /** The same, raised to {@code elevation} (rad, with and without air) where it is lower. */
+    /** The same with both elevations at least {@code elevation} (rad). */
     SunPosition atLeast(double elevation) {
         return new SunPosition(
                 Math.max(elevation, elevationRadians),

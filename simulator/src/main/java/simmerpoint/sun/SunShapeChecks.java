@@ -3,9 +3,9 @@ package simmerpoint.sun;
 import java.math.BigDecimal;
 import java.math.MathContext;
 
-/** Range checks and wordings that the sun shapes share. */
+/** Range checks and number formats of the sun shapes. */
 final class SunShapeChecks {
-    /** Light from further off than this (rad) is sky, not sun. */
+    /** Greatest angle from the sun's centre, rad. */
     static final double WIDEST = 0.1;
 
     private SunShapeChecks() {}
@@ -17,7 +17,7 @@ final class SunShapeChecks {
         }
     }
 
-    /** Refuses NaN and what is no share. */
+    /** Refuses NaN and what is outside 0 to 1. */
     static double share(double u) {
         if (!(u >= 0 && u <= 1)) {
             throw new IllegalArgumentException("share " + u + " is outside 0 to 1");
@@ -25,12 +25,12 @@ final class SunShapeChecks {
         return u;
     }
 
-    /** An angle as people read it, four digits. */
+    /** An angle in mrad, four significant digits. */
     static String mrad(double radians) {
         return fourDigits(1e3 * radians) + " mrad";
     }
 
-    /** A number in plain notation with at most four digits that count. */
+    /** A number in plain notation with at most four significant digits. */
     static String fourDigits(double value) {
         return new BigDecimal(value)
                 .round(new MathContext(4))

@@ -1,11 +1,11 @@
 package simmerpoint.sun;
 
 /**
- * The direct sunlight that arrives.
+ * Direct sunlight on the dish.
  *
- * @param elevationRadians where the sun stood above the horizon when the dish was aimed, above 0 to π/2
+ * @param elevationRadians of the sun when the dish was aimed, above 0 to π/2
  * @param beamWattsPerSquareMetre direct normal irradiance, circumsolar ring included, above 0
- * @param shape brightness across the sun
+ * @param shape of the sun
  */
 public record Sunlight(double elevationRadians, double beamWattsPerSquareMetre, SunShape shape) {
     /** Checks both figures. */

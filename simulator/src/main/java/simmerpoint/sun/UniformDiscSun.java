@@ -1,14 +1,13 @@
 package simmerpoint.sun;
 
 /**
- * A sun equally bright all over its disc and dark beyond. Leaves out limb darkening and the circumsolar ring. sin²θ of a
- * ray is uniform on 0 to sin² of the half-angle (see the package's convention), so the share within θ is
- * (sin θ / sin θs)²; exact for any half-angle.
+ * A disc of uniform radiance. Neglects limb darkening and the circumsolar ring. sin²θ of a ray is uniform on 0 to sin² of
+ * the half-angle (see the package's convention), so the share within θ is (sin θ / sin θs)²; exact for any half-angle.
  *
- * @param halfAngle from the centre to the edge, rad, above 0 to 0.1. For light as good as parallel take 1e-9
+ * @param halfAngle from the centre to the edge, rad, above 0 to 0.1. For nearly parallel light use 1e-9
  */
 public record UniformDiscSun(double halfAngle) implements SunShape {
-    /** The real sun's size at mean distance. */
+    /** The sun at mean distance. */
     public static final UniformDiscSun MEAN_SUN = new UniformDiscSun(SolarDisc.MEAN_HALF_ANGLE_RADIANS);
 
     /** Checks the half-angle. */

@@ -4,17 +4,16 @@ import java.time.LocalDate;
 import java.time.Month;
 
 /**
- * A smooth curve round the year through twelve given values, one a month. Piecewise cubic with slopes by F. N. Fritsch
- * and J. Butland, A method for constructing local monotone piecewise cubic interpolants, SIAM J. Sci. Stat. Comput. 5
- * (1984) 300-304: it passes through every value, has no jump or kink (not at New Year either), and between two values
- * it never leaves their range. Time is counted in days of a year of 365; a leap year is shrunk to it, under half a
- * day off.
+ * Periodic monotone cubic interpolation of twelve monthly values. Slopes by F. N. Fritsch and J. Butland, A method for
+ * constructing local monotone piecewise cubic interpolants, SIAM J. Sci. Stat. Comput. 5 (1984) 300-304: continuous with
+ * continuous slope (at New Year too), and between two values within their range. Time is in days of a year of 365; a leap
+ * year is scaled to it, with an error under half a day.
  */
 final class YearlyCurve {
     private static final int MONTHS = 12;
     private static final double YEAR = 365;
 
-    /** Days from New Year, rising, by month; the value of each; slope per day at each. */
+    /** Days from New Year by month, ascending; the values and slopes per day there. */
     private final double[] days;
 
     private final double[] values;
@@ -32,12 +31,12 @@ final class YearlyCurve {
         }
     }
 
-    /** Each value stands in the middle of its month. */
+    /** Each value is for the middle of its month. */
     static YearlyCurve throughMidMonths(double... values) {
         return new YearlyCurve(knots(0.5, 0), values);
     }
 
-    /** Each value stands at noon of the {@code dayOfMonth}-th (1 to 28) of its month. */
+    /** Each value is for noon of the {@code dayOfMonth}-th (1 to 28) of its month. */
     static YearlyCurve throughDay(int dayOfMonth, double... values) {
         return new YearlyCurve(knots(0, dayOfMonth - 0.5), values);
     }

@@ -127,7 +127,7 @@ public final class LightCaster {
 
         /** Number of batches in the block. */
         public long batches() {
-            return points.runs();
+            return points.batches();
         }
 
         /** Rays per batch. */

@@ -4,7 +4,7 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
 
-/** Numbers as text, rounded to the digits they deserve; always with a decimal point. */
+/** Formats decimal numbers with significant digits; always with a decimal point. */
 final class DecimalFormatter {
     private static final int MOST_DIGITS = 7;
     private static final int MOST_DECIMALS = 9;
@@ -38,8 +38,8 @@ final class DecimalFormatter {
     }
 
     /**
-     * Decimal place of the last digit that a figure with this standard error deserves: the error keeps one digit, or two
-     * if the first is a 1 (common practice), and the figure never more than seven.
+     * Decimal place of the last significant digit of a value with this standard error: the error keeps one digit, or two
+     * if the first is a 1 (common practice), and the value at most seven.
      */
     static int lastPlace(double value, double standardError) {
         double rounded = new BigDecimal(standardError)

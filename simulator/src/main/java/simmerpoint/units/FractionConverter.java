@@ -6,7 +6,7 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-/** Vulgar fractions, and feet with inches: not read, but the same as one decimal number is told to whoever wrote them. */
+/** Converts fractions, and feet with inches, to one decimal number, for the message that refuses them. */
 final class FractionConverter {
     private static final String WHOLE = "([0-9]{1,5})";
     private static final String PART = "(?:([0-9]{1,4})\\s*[/⁄]\\s*([1-9][0-9]{0,3})|([½¼¾⅛⅜⅝⅞⅓⅔]))";

@@ -32,10 +32,10 @@ public final class GeographicAngleParser {
     private static double read(String text, String letters, String words, String example) throws QuantityException {
         String trimmed = InputText.normalised(text);
         Matcher m = FORM.matcher(trimmed);
-        boolean ours = trimmed.length() <= LONGEST
+        boolean geographic = trimmed.length() <= LONGEST
                 && m.matches()
                 && (m.group(3) != null || (!m.group(6).isEmpty() && m.group(4) == null));
-        if (!ours) {
+        if (!geographic) {
             return QuantityParser.parse(text, Dimension.ANGLE, example);
         }
         String letter = m.group(6).toUpperCase(Locale.ROOT);

@@ -2,7 +2,7 @@ package simmerpoint.units;
 
 import java.util.regex.Pattern;
 
-/** Spaces and unprintable characters in text that people wrote. */
+/** Spaces and unprintable characters in text that users entered. */
 public final class InputText {
     private static final int LONGEST_SHOWN = 60;
     private static final Pattern RUN = Pattern.compile("[\\s\\u00a0\\u2007\\u2009\\u202f]+");
@@ -10,7 +10,7 @@ public final class InputText {
 
     private InputText() {}
 
-    /** The text with every run of spaces (no-break and thin ones too) as one space and none at its ends. */
+    /** The text with every sequence of spaces (no-break and thin ones too) as one space and none at its ends. */
     public static String normalised(String text) {
         return RUN.matcher(text).replaceAll(" ").strip();
     }

@@ -13,14 +13,14 @@ import java.util.Map;
 import java.util.OptionalDouble;
 
 /**
- * A small table that ships with the program: tab-separated text, first line the names of its columns, cells as people
- * write them ("5 mrad"), lines that begin with # left out. A fault in it is a programmer's mistake.
+ * A resource table: tab-separated text, the column names in the first line, cells with units ("5 mrad"), lines that begin
+ * with # are comments. A fault in it is a programmer's mistake.
  *
  * @param name of the resource, for messages
  * @param rows cells by column name
  */
 public record QuantityTable(String name, List<Map<String, String>> rows) {
-    /** Reads the resource {@code name} that lies beside {@code owner}. */
+    /** Reads the resource {@code name} in the package of {@code owner}. */
     public static QuantityTable read(Class<?> owner, String name) {
         try (InputStream stream = owner.getResourceAsStream(name)) {
             if (stream == null) {
@@ -67,7 +67,7 @@ public record QuantityTable(String name, List<Map<String, String>> rows) {
                 .orElseThrow(() -> new IllegalStateException(name + ", " + row.values() + ": no " + column));
     }
 
-    /** The cell of that row and column as an SI value; empty if nothing stands there. */
+    /** The cell of that row and column as an SI value; empty if the cell is empty. */
     public OptionalDouble optional(Map<String, String> row, String column, Dimension dimension) {
         String cell = text(row, column);
         if (cell.isEmpty()) {

@@ -3,8 +3,8 @@ package simmerpoint.units;
 import simmerpoint.sampling.Estimate;
 
 /**
- * Writes SI values for people. What is given or computed in closed form gets about three digits; an {@link Estimate}
- * gets the digits its standard error deserves, as in "623 W ± 2 W".
+ * Formats SI values with units. Plain values get about three digits; an {@link Estimate} gets the digits that are
+ * significant for its standard error, as in "623 W ± 2 W".
  *
  * @param system metric or inch
  */

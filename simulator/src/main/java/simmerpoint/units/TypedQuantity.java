@@ -10,8 +10,8 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * A quantity as someone typed it, and the same in the other system of units. What belongs to neither system (angles,
- * shares, watts, minutes) is the same in both.
+ * A quantity as the user typed it, and its conversion to the other system of units. Units of neither system (angles,
+ * shares, watts, minutes) are not converted.
  *
  * @param si value in SI units or radians
  * @param dimension what it measures
@@ -105,10 +105,10 @@ public record TypedQuantity(double si, Dimension dimension, String unit, String 
      */
     public static TypedQuantity written(double si, Dimension dimension, String unit, int decimals) {
         BigDecimal number = unitOf(dimension, unit).fromSi(si).setScale(decimals, RoundingMode.HALF_EVEN);
-        return made(number, dimension, unit);
+        return ofNumber(number, dimension, unit);
     }
 
-    private static TypedQuantity made(BigDecimal number, Dimension dimension, String unit) {
+    private static TypedQuantity ofNumber(BigDecimal number, Dimension dimension, String unit) {
         boolean close = unit.isEmpty() || unit.equals("°");
         String text = DecimalFormatter.stripped(number) + (close ? "" : " ") + unit;
         return new TypedQuantity(unitOf(dimension, unit).toSi(number), dimension, unit, text);
@@ -131,7 +131,7 @@ public record TypedQuantity(double si, Dimension dimension, String unit, String 
         }
         String other = counterpart(system);
         BigDecimal number = unitOf(dimension, other).fromSi(si);
-        return made(number.round(new MathContext(digits, RoundingMode.HALF_EVEN)), dimension, other);
+        return ofNumber(number.round(new MathContext(digits, RoundingMode.HALF_EVEN)), dimension, other);
     }
 
     private String counterpart(UnitSystem system) {
@@ -157,6 +157,6 @@ public record TypedQuantity(double si, Dimension dimension, String unit, String 
 
     /** Another number of its unit, rounded to so many decimals. */
     public TypedQuantity withNumber(double number, int decimals) {
-        return made(new BigDecimal(number).setScale(decimals, RoundingMode.HALF_EVEN), dimension, unit);
+        return ofNumber(new BigDecimal(number).setScale(decimals, RoundingMode.HALF_EVEN), dimension, unit);
     }
 }

@@ -4,10 +4,10 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 
 /**
- * A unit: the SI value of x units is (x + offset) × factor. Decimal factors are exact, so 12.3 mm becomes the double
- * nearest to 0.0123 m.
+ * A unit: the SI value of x units is (x + offset) × factor. Decimal factors are exact, so 12.3 mm is the double closest to
+ * 0.0123 m.
  *
- * @param symbol as people write it
+ * @param symbol as users write it
  * @param dimension what it measures
  * @param factor SI units per unit, not 0
  * @param offset added before multiplying; 0 but for temperatures

@@ -1,6 +1,6 @@
 package simmerpoint.units;
 
-/** In which units answers are written. Files may mix both. */
+/** Units of the output. Scenario files may mix both. */
 public enum UnitSystem {
     /** mm, cm, m, m². */
     METRIC,

@@ -9,7 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 
 /**
- * All units that people may write. Inch, foot, pound, gallon and mile are defined by exact decimals (international yard
+ * All units that users may write. Inch, foot, pound, gallon and mile are defined by exact decimals (international yard
  * and pound agreement of 1959; US gallon of 231 cubic inches, its quarter the quart, its sixteenth the cup).
  */
 final class UnitTable {
@@ -66,7 +66,7 @@ final class UnitTable {
         add(Dimension.TEMPERATURE_DIFFERENCE, fiveNinths, "°F", "ºF", "degF", "F");
     }
 
-    /** A litre counts as a kilogram: 0.2 % much at 20 °C, 4 % at boiling. */
+    /** A litre counts as a kilogram: 0.2 % too much at 20 °C, 4 % at boiling. */
     private static void water() {
         add(Dimension.WATER, "1", "kg", "kilogram", "kilograms", "l", "L", "litre", "litres", "liter", "liters");
         add(

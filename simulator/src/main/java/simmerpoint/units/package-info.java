@@ -1,5 +1,5 @@
 /**
- * Reading and writing quantities with their units, metric and inch. Inside the program everything is SI and radians;
- * numbers get their unit back only here. Nothing in this package depends on the machine's language setting.
+ * Parsing and formatting of quantities with units, metric and inch. Inside the program everything is SI and radians.
+ * Nothing in this package depends on the default locale.
  */
 package simmerpoint.units;

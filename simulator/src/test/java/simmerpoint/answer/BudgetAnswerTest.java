@@ -6,7 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.BeforeAll;
@@ -29,7 +28,7 @@ class BudgetAnswerTest {
 
     @BeforeAll
     static void read() throws Exception {
-        tea = ScenarioReader.parse("example", ExampleScenario.text(), Path.of(""), Map.of())
+        tea = ScenarioReader.parse("example", ExampleScenario.text(), Path.of(""))
                 .scenario();
     }
 
@@ -190,8 +189,7 @@ class BudgetAnswerTest {
         Scenario tiles = ScenarioReader.parse(
                         "tiles",
                         "dish: {diameter: 1 m, focal-length: 1 m, surface: {cut: square-tiles, tile: 5 cm}}",
-                        Path.of(""),
-                        Map.of())
+                        Path.of(""))
                 .scenario();
         FlawWords words = new FlawWords(tiles, new Figures(UnitSystem.METRIC));
         assertEquals("flat tiles", words.name(Budgets.flaw("flat-panels")));

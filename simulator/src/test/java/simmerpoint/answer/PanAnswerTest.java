@@ -105,7 +105,7 @@ class PanAnswerTest {
     @Test
     void theSimmerKeepsToHeightsAtWhichOneCanCook() {
         Scenario scenario = tea.base().scenario();
-        double height = scenario.standGeometry().panHeightMetres();
+        double height = scenario.panHeightMetres();
         PanResult narrow = PanScenes.study(in(scenario, new Ground(0.6, height - 0.01, height + 0.01)));
         assertEquals(MoveStudy.Move.SLIDE, narrow.simmer().orElseThrow().move());
         assertFalse(metric(narrow).contains("to cook at"), metric(narrow));

@@ -12,7 +12,6 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import simmerpoint.scenario.ExampleScenario;
@@ -31,7 +30,7 @@ class BudgetReportsTest {
 
     @BeforeAll
     static void study() throws Exception {
-        tea = ScenarioReader.parse("example", ExampleScenario.text(), Path.of(""), Map.of())
+        tea = ScenarioReader.parse("example", ExampleScenario.text(), Path.of(""))
                 .scenario();
         budget = Budgets.of(tea, 1 << 13);
     }

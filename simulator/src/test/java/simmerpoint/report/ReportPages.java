@@ -61,7 +61,10 @@ public final class ReportPages {
                 s.outdoors(),
                 s.ground());
         return page(
-                new ReadScenario(nasty, text, List.of(NASTY), Optional.empty(), List.of()), NASTY, UnitSystem.INCH, 2);
+                new ReadScenario(nasty, read.values(), List.of(NASTY), Optional.empty(), List.of()),
+                NASTY,
+                UnitSystem.INCH,
+                2);
     }
 
     /** The page of what was read. */

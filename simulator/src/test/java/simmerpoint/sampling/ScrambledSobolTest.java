@@ -22,7 +22,7 @@ class ScrambledSobolTest {
         SobolBatches runs = new SobolBatches(sobol, block, run);
         double[][] points = new double[sobol.dimensions()][(int) block.size()];
         double[] some = new double[runs.length()];
-        for (int k = 0; k < runs.runs(); k++) {
+        for (int k = 0; k < runs.batches(); k++) {
             for (int d = 0; d < points.length; d++) {
                 runs.fill(d, k, some);
                 System.arraycopy(some, 0, points[d], k * runs.length(), runs.length());

@@ -24,8 +24,10 @@ class LastMeshTest {
     @Test
     void otherKeysLeaveTheDishEqual() throws Exception {
         Scenario before = ScenarioReader.read(SCENARIO).scenario();
-        Scenario after =
-                ScenarioReader.read(SCENARIO, Map.of("stand.raise", "3 cm")).scenario();
+        Scenario after = ScenarioReader.values(SCENARIO)
+                .with(Map.of("stand.raise", "3 cm"))
+                .check()
+                .scenario();
         assertEquals(before.dish(), after.dish());
     }
 

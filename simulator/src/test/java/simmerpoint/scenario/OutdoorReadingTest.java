@@ -183,11 +183,9 @@ class OutdoorReadingTest {
 
     @Test
     void placeAndTimeMayStandBesideTheFile() throws Exception {
-        Scenario s = ScenarioReader.parse(
-                        "t.yaml",
-                        DISH + PLACE + WHEN,
-                        Path.of(""),
-                        Map.of("when.time", "10:30", "place.latitude", "47° N", "sky.turbidity", "3"))
+        Scenario s = ScenarioReader.values("t.yaml", DISH + PLACE + WHEN, Path.of(""))
+                .with(Map.of("when.time", "10:30", "place.latitude", "47° N", "sky.turbidity", "3"))
+                .check()
                 .atOneMoment();
         assertEquals(LocalTime.of(10, 30), s.outdoors().orElseThrow().when().toLocalTime());
         assertEquals(Math.toRadians(47), s.outdoors().orElseThrow().place().latitudeRadians(), 1e-15);

@@ -155,8 +155,8 @@ class ScenarioReaderTest {
 
     @ParameterizedTest
     @CsvSource({
-        "uniform-disc, UniformDisc",
-        "limb-darkened, LimbDarkened",
+        "uniform-disc, UniformDiscSun",
+        "limb-darkened, LimbDarkenedSun",
         "gaussian, GaussianSun",
         "circumsolar, CircumsolarSun"
     })
@@ -251,11 +251,9 @@ class ScenarioReaderTest {
 
     @Test
     void valuesBesideTheFileReplaceItsOwn() throws Exception {
-        Scenario s = ScenarioReader.parse(
-                        "t.yaml",
-                        SMALLEST,
-                        HERE,
-                        Map.of("mirror.dust", "5 %", "aim.turn.up", "1 mrad", "dish.diameter", "1 m"))
+        Scenario s = ScenarioReader.values("t.yaml", SMALLEST, HERE)
+                .with(Map.of("mirror.dust", "5 %", "aim.turn.up", "1 mrad", "dish.diameter", "1 m"))
+                .check()
                 .scenario();
         assertEquals(0.05, s.mirror().dust());
         assertEquals(0.001, s.aim().turnUpRadians());
@@ -267,13 +265,17 @@ class ScenarioReaderTest {
         String rings = SMALLEST.replace("cut: smooth", "cut: flat-rings, sectors: 24, rings: 6");
         assertEquals(
                 new BentStrips(24),
-                ScenarioReader.parse("t.yaml", rings, HERE, Map.of("dish.surface.cut", "bent-strips"))
+                ScenarioReader.values("t.yaml", rings, HERE)
+                        .with(Map.of("dish.surface.cut", "bent-strips"))
+                        .check()
                         .scenario()
                         .dish()
                         .cut());
         assertEquals(
                 new Smooth(),
-                ScenarioReader.parse("t.yaml", rings, HERE, Map.of("dish.surface.cut", "smooth"))
+                ScenarioReader.values("t.yaml", rings, HERE)
+                        .with(Map.of("dish.surface.cut", "smooth"))
+                        .check()
                         .scenario()
                         .dish()
                         .cut());
@@ -290,7 +292,10 @@ class ScenarioReaderTest {
             })
     void wrongValuesBesideTheFileAreRefused(String key, String value, String words) {
         ScenarioException e = assertThrows(
-                ScenarioException.class, () -> ScenarioReader.parse("t.yaml", SMALLEST, HERE, Map.of(key, value)));
+                ScenarioException.class,
+                () -> ScenarioReader.values("t.yaml", SMALLEST, HERE)
+                        .with(Map.of(key, value))
+                        .check());
         assertTrue(e.getMessage().contains(words), e.getMessage());
     }
 }

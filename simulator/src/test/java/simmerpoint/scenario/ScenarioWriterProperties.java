@@ -53,28 +53,37 @@ class ScenarioWriterProperties {
 
     @Property(seed = "61", tries = 600)
     void saysWhatTheReaderMakesOfTheSameValues(
-            @ForAll("scenarios") String text, @ForAll("changes") Map<String, String> changes) {
-        String written = ScenarioWriter.write(text, changes);
-        assertEquals(outcome(text, changes), outcome(written, Map.of()), () -> changes + "\n" + written);
+            @ForAll("scenarios") String text, @ForAll("changes") Map<String, String> changes) throws ScenarioException {
+        ScenarioValues changed = read(text).with(changes);
+        String written = changed.sourceText();
+        assertEquals(outcome(changed), outcome(read(written)), () -> changes + "\n" + written);
     }
 
     @Property(seed = "62", tries = 300)
-    void givesEveryNewValueBack(@ForAll("scenarios") String text, @ForAll("changes") Map<String, String> changes) {
-        Map<String, String> values = ScenarioWriter.values(ScenarioWriter.write(text, changes));
+    void givesEveryNewValueBack(@ForAll("scenarios") String text, @ForAll("changes") Map<String, String> changes)
+            throws ScenarioException {
+        Map<String, String> values =
+                ScenarioWriter.values(read(text).with(changes).sourceText());
         changes.forEach((path, typed) -> assertEquals(typed, values.get(path), path));
     }
 
     @Property(seed = "63", tries = 300)
-    void leavesOutWhatIsTakenOut(@ForAll("scenarios") String text, @ForAll("changes") Map<String, String> changes) {
+    void leavesOutWhatIsTakenOut(@ForAll("scenarios") String text, @ForAll("changes") Map<String, String> changes)
+            throws ScenarioException {
         Map<String, String> left = ScenarioWriter.values(text);
         left.keySet().removeAll(changes.keySet());
-        assertEquals(left, ScenarioWriter.values(ScenarioWriter.without(text, changes.keySet())));
+        assertEquals(
+                left, ScenarioWriter.values(read(text).without(changes.keySet()).sourceText()));
+    }
+
+    private static ScenarioValues read(String text) throws ScenarioException {
+        return ScenarioReader.values("t.yaml", text, FOLDER);
     }
 
     /** The scenario with what is said beside it, or everything said against it but for the lines. */
-    private static Object outcome(String text, Map<String, String> changes) {
+    private static Object outcome(ScenarioValues values) {
         try {
-            ReadScenario read = ScenarioReader.parse("t.yaml", text, FOLDER, changes);
+            ReadScenario read = values.check();
             return List.of(shown(read.scenario()), read.warnings(), read.defaults());
         } catch (ScenarioException e) {
             Set<String> said = new TreeSet<>();

@@ -4,7 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.nio.file.Path;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -13,8 +12,7 @@ import simmerpoint.dish.built.BuildErrors;
 
 class WorkmanshipReadingTest {
     private static Scenario read(Map<String, String> keys) throws ScenarioException {
-        return ScenarioReader.parse("example", ExampleScenario.text(), Path.of(""), keys)
-                .scenario();
+        return ScenarioReader.builtIn().values().with(keys).check().scenario();
     }
 
     @Test

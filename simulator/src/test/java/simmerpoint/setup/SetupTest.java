@@ -40,17 +40,17 @@ class SetupTest {
     @Test
     void movesAtThirtyDegrees() {
         double c = Math.sqrt(0.75);
-        same(0, 0, 0.1, Setup.move(new Stand(0.1, 0, 0, 0), Math.PI / 6));
-        same(-0.05, 0, 0.1 * c, Setup.move(new Stand(0, 0.1, 0, 0), Math.PI / 6));
-        same(0.1 * c, 0, 0.05, Setup.move(new Stand(0, 0, 0.1, 0), Math.PI / 6));
-        same(0, 0.1, 0, Setup.move(new Stand(0, 0, 0, 0.1), Math.PI / 6));
+        same(0, 0, 0.1, Setup.offset(new Stand(0.1, 0, 0, 0), Math.PI / 6));
+        same(-0.05, 0, 0.1 * c, Setup.offset(new Stand(0, 0.1, 0, 0), Math.PI / 6));
+        same(0.1 * c, 0, 0.05, Setup.offset(new Stand(0, 0, 0.1, 0), Math.PI / 6));
+        same(0, 0.1, 0, Setup.offset(new Stand(0, 0, 0, 0.1), Math.PI / 6));
     }
 
     /** With the sun overhead a raise is a pull-back, and a slide goes straight across. */
     @Test
     void movesUnderTheZenith() {
-        same(0, 0, 0.1, Setup.move(new Stand(0, 0, 0.1, 0), Math.PI / 2));
-        same(-0.1, 0, 0, Setup.move(new Stand(0, 0.1, 0, 0), Math.PI / 2));
+        same(0, 0, 0.1, Setup.offset(new Stand(0, 0, 0.1, 0), Math.PI / 2));
+        same(-0.1, 0, 0, Setup.offset(new Stand(0, 0.1, 0, 0), Math.PI / 2));
     }
 
     @Test

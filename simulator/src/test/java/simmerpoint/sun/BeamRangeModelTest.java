@@ -63,7 +63,7 @@ class BeamRangeModelTest {
 
     @Test
     void givenBeamHasNoRange() {
-        BeamRangeModel given = BeamRangeModel.none(new FixedBeam(850));
+        BeamRangeModel given = BeamRangeModel.exact(new FixedBeam(850));
         assertEquals(new BeamRange(850, 850, 850), given.at(MadeUpSky.moment(30, 0, JULY)));
         assertEquals(BeamRange.NONE, given.at(MadeUpSky.moment(-3, 0, JULY)));
         assertEquals("beam of 850 W/m² whenever the sun is up", given.describe());

@@ -28,7 +28,7 @@ class ComparedSkiesTest {
     /** The usual air mass of test standards, as above. */
     @Test
     void meinelAtAirMassOneAndAHalf() {
-        assertEquals(846.026, 1353 * MeinelSky.share(1.5, 0), 1e-3);
+        assertEquals(846.026, 1353 * MeinelSky.transmittance(1.5, 0), 1e-3);
     }
 
     /**
@@ -51,7 +51,7 @@ class ComparedSkiesTest {
     })
     void meinelMeetsThePrintedTable(double zenith, double printed) {
         double airMass = AirMass.relative(Math.toRadians(90 - zenith));
-        assertEquals(printed, 1.1 * 1353 * MeinelSky.share(airMass, 0), 8);
+        assertEquals(printed, 1.1 * 1353 * MeinelSky.transmittance(airMass, 0), 8);
     }
 
     /** ASHRAE Handbook of Fundamentals 2005, chapter 31: A exp(−B / sin h) evaluated apart from this program. */
@@ -90,8 +90,8 @@ class ComparedSkiesTest {
     @CsvSource({"0, 0.642020, 0.747156", "30, 0.612140, 0.725694", "60, 0.477033, 0.623996"})
     void hottelsStandardAtmosphere(double zenith, double low, double high) {
         double sine = Math.cos(Math.toRadians(zenith));
-        assertEquals(low, HottelSky.share(HottelSky.Climate.STANDARD, sine, 0), 1e-6);
-        assertEquals(high, HottelSky.share(HottelSky.Climate.STANDARD, sine, 1500), 1e-6);
+        assertEquals(low, HottelSky.transmittance(HottelSky.Climate.STANDARD, sine, 0), 1e-6);
+        assertEquals(high, HottelSky.transmittance(HottelSky.Climate.STANDARD, sine, 1500), 1e-6);
     }
 
     /**

@@ -19,8 +19,8 @@ class DailyBeamProfileTest {
     private static final Site LAKE = Site.ofDegrees(47, 8, 500, ZoneId.of("Europe/Zurich"));
     private static final BeamRangeModel SKY = BeamRangeModel.around(EsraSky.of(AirType.RURAL));
 
-    private static DailyBeamProfile course(Site place, LocalDate date, int minutes) {
-        return DailyBeamProfile.of(place, date, Duration.ofMinutes(minutes), SKY);
+    private static DailyBeamProfile course(Site site, LocalDate date, int minutes) {
+        return DailyBeamProfile.of(site, date, Duration.ofMinutes(minutes), SKY);
     }
 
     /** Days of 24 hours, and the two on which the clocks of Europe changed in 2026 (29 March, 25 October). */

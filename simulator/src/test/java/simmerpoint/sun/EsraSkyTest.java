@@ -79,12 +79,12 @@ class EsraSkyTest {
     /** Round trip: the sky fitted to one measurement gives it back, and the air it was made with. */
     @Test
     void oneMeasurementFixesTheAir() {
-        Site place = Site.ofDegrees(47, 8, 600, ZoneId.of("Europe/Zurich"));
-        SunMoment morning = SunMoment.at(place, ZonedDateTime.of(2026, 8, 3, 9, 15, 0, 0, place.zone()));
+        Site site = Site.ofDegrees(47, 8, 600, ZoneId.of("Europe/Zurich"));
+        SunMoment morning = SunMoment.at(site, ZonedDateTime.of(2026, 8, 3, 9, 15, 0, 0, site.zone()));
         double measured = new EsraSky(LinkeTurbidity.constant(4.2)).beamWattsPerSquareMetre(morning);
         EsraSky sky = EsraSky.matching(measured, morning);
         assertEquals(measured, sky.beamWattsPerSquareMetre(morning), 1e-9);
-        assertEquals(4.2, sky.turbidity().on(morning.date(), place), 1e-12);
+        assertEquals(4.2, sky.turbidity().on(morning.date(), site), 1e-12);
     }
 
     @ParameterizedTest

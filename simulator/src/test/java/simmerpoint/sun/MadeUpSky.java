@@ -15,8 +15,8 @@ final class MadeUpSky {
     }
 
     static SunMoment moment(double latitude, double elevation, double altitudeMetres, LocalDate date, double distance) {
-        Site place = Site.ofDegrees(latitude, 0, altitudeMetres, UTC);
+        Site site = Site.ofDegrees(latitude, 0, altitudeMetres, UTC);
         double h = Math.toRadians(elevation);
-        return new SunMoment(place, date.atTime(12, 0).atZone(UTC), new SunPosition(h, h, Math.PI, distance));
+        return new SunMoment(site, date.atTime(12, 0).atZone(UTC), new SunPosition(h, h, Math.PI, distance));
     }
 }

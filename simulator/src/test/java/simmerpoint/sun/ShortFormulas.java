@@ -45,10 +45,10 @@ final class ShortFormulas {
     }
 
     /** Hour angle, rad, west positive. */
-    static double hourAngle(Site place, ZonedDateTime time) {
+    static double hourAngle(Site site, ZonedDateTime time) {
         ZonedDateTime utc = time.withZoneSameInstant(ZoneOffset.UTC);
         double minutes = utc.toLocalTime().toSecondOfDay() / 60.0 + equationOfTime(day(utc));
-        return Math.toRadians(minutes / 4 - 180) + place.longitudeRadians();
+        return Math.toRadians(minutes / 4 - 180) + site.longitudeRadians();
     }
 
     /** Sine of the elevation, no air. */

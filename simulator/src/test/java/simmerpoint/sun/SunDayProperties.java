@@ -21,25 +21,25 @@ class SunDayProperties {
             @ForAll @DoubleRange(min = -90, max = 90) double latitude,
             @ForAll @DoubleRange(min = -180, max = 180) double longitude,
             @ForAll @IntRange(min = 0, max = 40_000) int daysSince1950) {
-        Site place = Site.ofDegrees(latitude, longitude, 0, nearestZone(longitude));
+        Site site = Site.ofDegrees(latitude, longitude, 0, nearestZone(longitude));
         LocalDate date = LocalDate.of(1950, 1, 1).plusDays(daysSince1950);
-        SunDay day = SunDay.of(place, date);
+        SunDay day = SunDay.of(site, date);
         assertEquals(date, day.solarNoon().toLocalDate());
         day.sunrise().ifPresent(rise -> {
             assertTrue(rise.isBefore(day.solarNoon()));
-            isOnTheHorizon(place, rise);
+            isOnTheHorizon(site, rise);
         });
         day.sunset().ifPresent(set -> {
             assertTrue(set.isAfter(day.solarNoon()));
-            isOnTheHorizon(place, set);
+            isOnTheHorizon(site, set);
         });
         boolean crosses = day.sunrise().isPresent() || day.sunset().isPresent();
         assertEquals(crosses, day.kind() == SunDay.Kind.RISES_AND_SETS);
     }
 
     /** The sun climbs by no more than the Earth turns, and the time is good to a second. */
-    private static void isOnTheHorizon(Site place, ZonedDateTime time) {
-        double elevation = SunMoment.at(place, time).position().geometricElevationRadians();
+    private static void isOnTheHorizon(Site site, ZonedDateTime time) {
+        double elevation = SunMoment.at(site, time).position().geometricElevationRadians();
         assertEquals(SunDay.HORIZON, elevation, 1.01 * SUN_WALKS_PER_SECOND);
     }
 
@@ -48,12 +48,12 @@ class SunDayProperties {
     void noHourIsHigherThanNoon(
             @ForAll @DoubleRange(min = -65, max = 65) double latitude,
             @ForAll @IntRange(min = 0, max = 40_000) int daysSince1950) {
-        Site place = Site.ofDegrees(latitude, 8, 0, ZoneOffset.UTC);
-        SunDay day = SunDay.of(place, LocalDate.of(1950, 1, 1).plusDays(daysSince1950));
-        double noon = SunMoment.at(place, day.solarNoon()).position().elevationRadians();
+        Site site = Site.ofDegrees(latitude, 8, 0, ZoneOffset.UTC);
+        SunDay day = SunDay.of(site, LocalDate.of(1950, 1, 1).plusDays(daysSince1950));
+        double noon = SunMoment.at(site, day.solarNoon()).position().elevationRadians();
         for (int hour = -11; hour <= 11; hour++) {
             ZonedDateTime time = day.solarNoon().plus(Duration.ofHours(hour));
-            double elevation = SunMoment.at(place, time).position().elevationRadians();
+            double elevation = SunMoment.at(site, time).position().elevationRadians();
             assertTrue(elevation <= noon + 1e-9, hour + " h");
         }
     }

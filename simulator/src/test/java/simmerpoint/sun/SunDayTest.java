@@ -73,20 +73,20 @@ class SunDayTest {
     @CsvSource({"47, 8", "-34, 151", "10, 77", "-5, -60", "65, 25"})
     void noonIsInTheMeridian(double latitude, double longitude) {
         ZoneId zone = ZoneId.of("UTC");
-        Site place = Site.ofDegrees(latitude, longitude, 0, zone);
+        Site site = Site.ofDegrees(latitude, longitude, 0, zone);
         for (int month = 1; month <= 12; month++) {
-            SunDay day = SunDay.of(place, LocalDate.of(2026, month, 15));
-            SunPosition noon = SunMoment.at(place, day.solarNoon()).position();
+            SunDay day = SunDay.of(site, LocalDate.of(2026, month, 15));
+            SunPosition noon = SunMoment.at(site, day.solarNoon()).position();
             assertEquals(0, noon.towardsSun().vec().x(), 1.1e-4);
-            double declination = Math.toDegrees(declination(place, day.solarNoon()));
+            double declination = Math.toDegrees(declination(site, day.solarNoon()));
             assertEquals(
                     90 - Math.abs(latitude - declination), Math.toDegrees(noon.geometricElevationRadians()), 0.005);
         }
     }
 
     /** Declination from the elevation at the north pole at the same instant. */
-    private static double declination(Site place, ZonedDateTime time) {
-        Site pole = new Site(Math.PI / 2, 0, 0, place.zone());
+    private static double declination(Site site, ZonedDateTime time) {
+        Site pole = new Site(Math.PI / 2, 0, 0, site.zone());
         return SunMoment.at(pole, time).position().geometricElevationRadians();
     }
 
@@ -96,11 +96,11 @@ class SunDayTest {
      */
     @Test
     void morningMirrorsAfternoonAtSolstice() {
-        Site place = Site.ofDegrees(47, 8, 0, ZoneId.of("UTC"));
-        ZonedDateTime noon = SunDay.of(place, LocalDate.of(2026, 6, 21)).solarNoon();
+        Site site = Site.ofDegrees(47, 8, 0, ZoneId.of("UTC"));
+        ZonedDateTime noon = SunDay.of(site, LocalDate.of(2026, 6, 21)).solarNoon();
         for (int hours = 1; hours <= 6; hours++) {
-            SunPosition before = SunMoment.at(place, noon.minusHours(hours)).position();
-            SunPosition after = SunMoment.at(place, noon.plusHours(hours)).position();
+            SunPosition before = SunMoment.at(site, noon.minusHours(hours)).position();
+            SunPosition after = SunMoment.at(site, noon.plusHours(hours)).position();
             assertEquals(before.elevationRadians(), after.elevationRadians(), Math.toRadians(0.02));
             assertEquals(2 * Math.PI, before.azimuthRadians() + after.azimuthRadians(), Math.toRadians(0.02));
         }
@@ -112,11 +112,11 @@ class SunDayTest {
      */
     @Test
     void equinoxDayIsTwelveHoursAndRefraction() {
-        Site place = Site.ofDegrees(0, 0, 0, ZoneId.of("UTC"));
-        SunDay day = SunDay.of(place, LocalDate.of(2026, 3, 20));
+        Site site = Site.ofDegrees(0, 0, 0, ZoneId.of("UTC"));
+        SunDay day = SunDay.of(site, LocalDate.of(2026, 3, 20));
         double length = seconds(day.sunrise().orElseThrow(), day.sunset().orElseThrow());
         assertEquals(12 * 3600 + 400, length, 10);
-        SunPosition rising = SunMoment.at(place, day.sunrise().orElseThrow()).position();
+        SunPosition rising = SunMoment.at(site, day.sunrise().orElseThrow()).position();
         assertEquals(90, Math.toDegrees(rising.azimuthRadians()), 0.3);
     }
 

@@ -20,15 +20,15 @@ class SunMomentTest {
     @ParameterizedTest
     @ValueSource(doubles = {-65, -34, -5, 0, 12, 47, 70})
     void agreesWithShortFormulasAllYear(double latitude) {
-        Site place = Site.ofDegrees(latitude, 33, 0, UTC);
+        Site site = Site.ofDegrees(latitude, 33, 0, UTC);
         for (int month = 1; month <= 12; month++) {
             for (int hour = 0; hour < 24; hour += 5) {
                 ZonedDateTime time = ZonedDateTime.of(2026, month, 1 + 7 * month % 28, hour, 7, 0, 0, UTC);
-                SunPosition position = SunMoment.at(place, time).position();
+                SunPosition position = SunMoment.at(site, time).position();
                 double sine = ShortFormulas.sineOfElevation(
-                        place.latitudeRadians(),
+                        site.latitudeRadians(),
                         ShortFormulas.declination(ShortFormulas.day(time)),
-                        ShortFormulas.hourAngle(place, time));
+                        ShortFormulas.hourAngle(site, time));
                 assertEquals(
                         Math.toDegrees(Math.asin(sine)),
                         Math.toDegrees(position.geometricElevationRadians()),
@@ -73,9 +73,9 @@ class SunMomentTest {
     @ParameterizedTest
     @CsvSource({"2026-02-13, -150, 66.5, -40.0", "2026-07-01, 390, 79.6, 112.0"})
     void meetsTextbookExamples(LocalDate date, int minutesFromNoon, double zenith, double azimuthFromSouth) {
-        Site place = Site.ofDegrees(43, -89.4, 0, ZoneId.of("UTC-6"));
-        ZonedDateTime time = SunDay.of(place, date).solarNoon().plusMinutes(minutesFromNoon);
-        SunPosition position = SunMoment.at(place, time).position();
+        Site site = Site.ofDegrees(43, -89.4, 0, ZoneId.of("UTC-6"));
+        ZonedDateTime time = SunDay.of(site, date).solarNoon().plusMinutes(minutesFromNoon);
+        SunPosition position = SunMoment.at(site, time).position();
         assertEquals(90 - zenith, Math.toDegrees(position.geometricElevationRadians()), 0.8);
         assertEquals(180 + azimuthFromSouth, Math.toDegrees(position.azimuthRadians()), 0.8);
     }
@@ -86,11 +86,11 @@ class SunMomentTest {
      */
     @Test
     void distanceSwingsWithTheYear() {
-        Site place = Site.ofDegrees(0, 0, 0, UTC);
-        double near = SunMoment.at(place, ZonedDateTime.of(2026, 1, 4, 0, 0, 0, 0, UTC))
+        Site site = Site.ofDegrees(0, 0, 0, UTC);
+        double near = SunMoment.at(site, ZonedDateTime.of(2026, 1, 4, 0, 0, 0, 0, UTC))
                 .position()
                 .distanceAstronomicalUnits();
-        double far = SunMoment.at(place, ZonedDateTime.of(2026, 7, 5, 0, 0, 0, 0, UTC))
+        double far = SunMoment.at(site, ZonedDateTime.of(2026, 7, 5, 0, 0, 0, 0, UTC))
                 .position()
                 .distanceAstronomicalUnits();
         assertEquals(0.9833, near, 1.1e-4);
@@ -100,20 +100,20 @@ class SunMomentTest {
     /** Refraction lifts a sun on the true horizon by about half a degree (29' to 34', almanacs), one at 45° by 1'. */
     @Test
     void airLiftsALowSun() {
-        Site place = Site.ofDegrees(47, 8, 0, UTC);
-        SunDay day = SunDay.of(place, LocalDate.of(2026, 4, 10));
+        Site site = Site.ofDegrees(47, 8, 0, UTC);
+        SunDay day = SunDay.of(site, LocalDate.of(2026, 4, 10));
         SunPosition low =
-                SunMoment.at(place, day.sunrise().orElseThrow().plusMinutes(5)).position();
+                SunMoment.at(site, day.sunrise().orElseThrow().plusMinutes(5)).position();
         double lift = low.elevationRadians() - low.geometricElevationRadians();
         assertEquals(30, 60 * Math.toDegrees(lift), 5);
-        SunPosition noon = SunMoment.at(place, day.solarNoon()).position();
+        SunPosition noon = SunMoment.at(site, day.solarNoon()).position();
         assertEquals(0.9, 60 * Math.toDegrees(noon.elevationRadians() - noon.geometricElevationRadians()), 0.2);
     }
 
     @Test
     void clockOfThePlaceIsUsed() {
-        Site place = Site.ofDegrees(47, 8, 0, ZoneId.of("Europe/Zurich"));
-        SunMoment moment = SunMoment.at(place, ZonedDateTime.of(2026, 6, 30, 23, 30, 0, 0, UTC));
+        Site site = Site.ofDegrees(47, 8, 0, ZoneId.of("Europe/Zurich"));
+        SunMoment moment = SunMoment.at(site, ZonedDateTime.of(2026, 6, 30, 23, 30, 0, 0, UTC));
         assertEquals(LocalDate.of(2026, 7, 1), moment.date());
         assertTrue(!moment.position().isUp());
     }
@@ -121,9 +121,9 @@ class SunMomentTest {
     @ParameterizedTest
     @ValueSource(ints = {1899, 2200, -5})
     void refusesFarYears(int year) {
-        Site place = Site.ofDegrees(47, 8, 0, UTC);
+        Site site = Site.ofDegrees(47, 8, 0, UTC);
         ZonedDateTime time = ZonedDateTime.of(year, 6, 1, 0, 0, 0, 0, UTC);
-        String message = assertThrows(IllegalArgumentException.class, () -> SunMoment.at(place, time))
+        String message = assertThrows(IllegalArgumentException.class, () -> SunMoment.at(site, time))
                 .getMessage();
         assertTrue(message.contains("1900 to 2199"), message);
     }

@@ -19,8 +19,8 @@ class SunMotionTest {
     private static final ZoneId UTC = ZoneId.of("UTC");
 
     private static SunMoment noon(double latitude, LocalDate date) {
-        Site place = Site.ofDegrees(latitude, 8, 0, UTC);
-        return SunMoment.at(place, SunDay.of(place, date).solarNoon());
+        Site site = Site.ofDegrees(latitude, 8, 0, UTC);
+        return SunMoment.at(site, SunDay.of(site, date).solarNoon());
     }
 
     /**
@@ -62,9 +62,8 @@ class SunMotionTest {
     @Test
     void morningSunRisesAndAfternoonSunFalls() {
         SunMoment noon = noon(47, LocalDate.of(2026, 4, 20));
-        SunMotion morning = SunMotion.at(SunMoment.at(noon.place(), noon.time().minusHours(4)));
-        SunMotion afternoon =
-                SunMotion.at(SunMoment.at(noon.place(), noon.time().plusHours(4)));
+        SunMotion morning = SunMotion.at(SunMoment.at(noon.site(), noon.time().minusHours(4)));
+        SunMotion afternoon = SunMotion.at(SunMoment.at(noon.site(), noon.time().plusHours(4)));
         assertTrue(morning.upRadiansPerMinute() > 2e-3);
         assertTrue(afternoon.upRadiansPerMinute() < -2e-3);
         assertTrue(morning.sideRadiansPerMinute() > 1e-3 && afternoon.sideRadiansPerMinute() > 1e-3);
@@ -78,9 +77,9 @@ class SunMotionTest {
     @ParameterizedTest
     @CsvSource({"47, 7", "47, 12", "47, 15", "-34, 9", "5, 10"})
     void ratesAreThoseOfTheDishFrame(double latitude, int hour) {
-        Site place = Site.ofDegrees(latitude, 0, 0, UTC);
+        Site site = Site.ofDegrees(latitude, 0, 0, UTC);
         ZonedDateTime time = ZonedDateTime.of(2026, 5, 10, hour, 0, 0, 0, UTC);
-        SunMoment moment = SunMoment.at(place, time);
+        SunMoment moment = SunMoment.at(site, time);
         Vec z = moment.position().towardsSun().vec();
         Vec east = new Vec(0, 0, 1).cross(z);
         Vec y = east.times(-1 / east.length());
@@ -88,7 +87,7 @@ class SunMotionTest {
         assertTrue(x.z() > 0, "x is the upper edge");
         assertEquals(0, z.cross(x).minus(y).length(), 1e-12);
         Vec later =
-                SunMoment.at(place, time.plusMinutes(5)).position().towardsSun().vec();
+                SunMoment.at(site, time.plusMinutes(5)).position().towardsSun().vec();
         SunMotion motion = SunMotion.at(moment);
         assertEquals(5 * motion.upRadiansPerMinute(), later.dot(x), 5e-4);
         assertEquals(5 * motion.sideRadiansPerMinute(), later.dot(y), 5e-4);
@@ -100,7 +99,7 @@ class SunMotionTest {
         SunMoment noon = noon(0, LocalDate.of(2026, 3, 20));
         assertTrue(noon.position().elevationRadians() > Math.toRadians(89.5));
         for (int minutes = -10; minutes <= 10; minutes++) {
-            SunMoment moment = SunMoment.at(noon.place(), noon.time().plusMinutes(minutes));
+            SunMoment moment = SunMoment.at(noon.site(), noon.time().plusMinutes(minutes));
             assertEquals(HOUR_ANGLE_PER_MINUTE, SunMotion.at(moment).radiansPerMinute(), 5e-6);
         }
     }
@@ -108,11 +107,11 @@ class SunMotionTest {
     /** Where the library drops refraction below the horizon there is a step of half a degree; the speed knows none. */
     @Test
     void speedIsSmoothAboutSunrise() {
-        Site place = Site.ofDegrees(47, 8, 0, UTC);
+        Site site = Site.ofDegrees(47, 8, 0, UTC);
         ZonedDateTime sunrise =
-                SunDay.of(place, LocalDate.of(2026, 3, 20)).sunrise().orElseThrow();
+                SunDay.of(site, LocalDate.of(2026, 3, 20)).sunrise().orElseThrow();
         for (int minutes = -15; minutes <= 15; minutes++) {
-            SunMoment moment = SunMoment.at(place, sunrise.plusMinutes(minutes));
+            SunMoment moment = SunMoment.at(site, sunrise.plusMinutes(minutes));
             double speed = SunMotion.at(moment).radiansPerMinute();
             assertTrue(speed > 3.8e-3 && speed < 4.45e-3, minutes + " min: " + speed);
         }

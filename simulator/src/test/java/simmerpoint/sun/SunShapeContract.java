@@ -62,7 +62,7 @@ abstract class SunShapeContract {
         assertEquals(shape.largestAngle(), shape.inverse(1));
         double before = 0;
         for (int i = 1; i <= 5000; i++) {
-            double angle = shape.drawing().applyAsDouble(i / 5000.0);
+            double angle = shape.inverse(i / 5000.0);
             assertTrue(angle >= before && angle <= shape.largestAngle(), "u " + i / 5000.0);
             before = angle;
         }

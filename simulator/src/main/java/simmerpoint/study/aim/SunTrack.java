@@ -69,7 +69,7 @@ public record SunTrack(
         }
         SunMoment start = from.get();
         ZonedDateTime then = start.time().plusNanos(Math.round(minutes * MINUTE_NANOS));
-        Direction towards = SunMoment.at(start.place(), then).position().towardsSun();
+        Direction towards = SunMoment.at(start.site(), then).position().towardsSun();
         return seen(start, towards);
     }
 
@@ -112,7 +112,7 @@ public record SunTrack(
             return elevationRadians + minutes * upRadiansPerMinute > 0;
         }
         ZonedDateTime then = from.get().time().plusNanos(Math.round(minutes * MINUTE_NANOS));
-        return SunMoment.at(from.get().place(), then).position().isUp()
+        return SunMoment.at(from.get().site(), then).position().isUp()
                 && elevationRadians + after(minutes).upRadians() > 0;
     }
 

@@ -30,7 +30,7 @@ record SunWindow(ZonedDateTime from, ZonedDateTime to) {
     }
 
     private static boolean isOver(SunDay day, ZonedDateTime time, double least) {
-        return SunMoment.at(day.place(), time).position().elevationRadians() >= least;
+        return SunMoment.at(day.site(), time).position().elevationRadians() >= least;
     }
 
     /** The second at which the sun passes {@code least}, on the side where it is over it; {@code low} if it is over there. */
@@ -54,7 +54,7 @@ record SunWindow(ZonedDateTime from, ZonedDateTime to) {
 
     /** Every {@code step} counted from the midnight of the clock, within the window. */
     List<ZonedDateTime> clockTimes(SunDay day, Duration step) {
-        ZonedDateTime midnight = day.date().atStartOfDay(day.place().zone());
+        ZonedDateTime midnight = day.date().atStartOfDay(day.site().zone());
         long first = Math.floorDiv(Duration.between(midnight, from).toSeconds(), step.toSeconds());
         List<ZonedDateTime> times = new ArrayList<>();
         for (long k = first; ; k++) {

@@ -9,7 +9,7 @@ import simmerpoint.heat.HeatLevel;
 import simmerpoint.sampling.Estimate;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.scenario.ScenarioException;
-import simmerpoint.scenario.ScenarioVariants;
+import simmerpoint.scenario.ScenarioValues;
 import simmerpoint.study.aim.AimTolerance;
 import simmerpoint.study.paired.PairedStudy;
 import simmerpoint.study.paired.PairedTrace;
@@ -45,7 +45,7 @@ public final class DesignStudy {
     private String lastDetail = "";
 
     private DesignStudy(
-            ScenarioVariants base,
+            ScenarioValues base,
             Scenario scenario,
             DesignGoal goal,
             DesignLimits limits,
@@ -72,14 +72,14 @@ public final class DesignStudy {
     /**
      * Searches.
      *
-     * @param base the scenario and what its keys can become
+     * @param base the scenario of which another dish is sought
      * @throws ScenarioException if the scenario itself is not good
      * @throws java.util.concurrent.CancellationException if {@code progress} says stop
      */
     public static DesignResult run(
-            ScenarioVariants base, DesignGoal goal, DesignLimits limits, TraceOptions options, Progress progress)
+            ScenarioValues base, DesignGoal goal, DesignLimits limits, TraceOptions options, Progress progress)
             throws ScenarioException {
-        return new DesignStudy(base, base.with(Map.of()), goal, limits, options, progress).run();
+        return new DesignStudy(base, base.check().atOneMoment(), goal, limits, options, progress).run();
     }
 
     /**
@@ -201,7 +201,7 @@ public final class DesignStudy {
                     traced.get(k).watts().absorbed(),
                     traced.get(k).trace().spot().peakFlux(),
                     scenarios.get(k).dish().largestPanel(),
-                    DesignTrials.panHeight(scenarios.get(k)),
+                    scenarios.get(k).panHeightMetres(),
                     tolerances.get(k)));
         }
         return out;

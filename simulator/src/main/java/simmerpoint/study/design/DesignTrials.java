@@ -9,8 +9,7 @@ import java.util.Optional;
 import simmerpoint.dish.PanelSize;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.scenario.ScenarioException;
-import simmerpoint.scenario.ScenarioVariants;
-import simmerpoint.setup.StandGeometry;
+import simmerpoint.scenario.ScenarioValues;
 import simmerpoint.study.paired.PairedStudy;
 import simmerpoint.study.paired.PairedWatts;
 import simmerpoint.study.trace.Progress;
@@ -22,14 +21,14 @@ import simmerpoint.study.trace.TraceOptions;
  * that cannot be built, stood or kept within the limits on sheet and pan height has none.
  */
 final class DesignTrials {
-    private final ScenarioVariants base;
+    private final ScenarioValues base;
     private final TraceOptions options;
     private final Progress asked;
     private final Map<DishCandidate, Optional<Scenario>> built = new HashMap<>();
     private final Map<DishCandidate, Double> watts = new HashMap<>();
 
     /** With the rays of {@code options}; {@code asked} is asked whether to go on. */
-    DesignTrials(ScenarioVariants base, TraceOptions options, Progress asked) {
+    DesignTrials(ScenarioValues base, TraceOptions options, Progress asked) {
         this.base = base;
         this.options = options;
         this.asked = asked;
@@ -47,7 +46,8 @@ final class DesignTrials {
 
     private Optional<Scenario> build(DishCandidate candidate) {
         try {
-            return Optional.of(base.with(candidate.keys())).filter(ReplicateCaster::hasRoom);
+            return Optional.of(base.with(candidate.keys()).check().atOneMoment())
+                    .filter(ReplicateCaster::hasRoom);
         } catch (ScenarioException | IllegalArgumentException e) {
             return Optional.empty();
         }
@@ -56,7 +56,9 @@ final class DesignTrials {
     /** Whether the dish can be built and keeps to the limits on sheet and pan height. */
     boolean allowed(DishCandidate candidate, DesignLimits limits) {
         Optional<Scenario> scenario = scenario(candidate);
-        return scenario.isPresent() && fitsSheet(scenario.get(), limits) && panHeight(scenario.get()) <= most(limits);
+        return scenario.isPresent()
+                && fitsSheet(scenario.get(), limits)
+                && scenario.get().panHeightMetres() <= most(limits);
     }
 
     private static double most(DesignLimits limits) {
@@ -70,17 +72,6 @@ final class DesignTrials {
         Optional<PanelSize> size = scenario.dish().largestPanel();
         return size.isPresent()
                 && limits.sheet().get().holds(size.get().rimMetres(), size.get().ribMetres());
-    }
-
-    /** Height of the pan's underside above the ground, m. */
-    static double panHeight(Scenario scenario) {
-        return StandGeometry.of(
-                        scenario.dish(),
-                        scenario.sun().elevationRadians(),
-                        scenario.aim().mountMetres(),
-                        scenario.ground().tripodHeightMetres(),
-                        scenario.stand())
-                .panHeightMetres();
     }
 
     /** Watts of one dish; 0 if it is not {@linkplain #allowed allowed}. */

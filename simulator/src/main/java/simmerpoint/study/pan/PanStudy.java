@@ -90,8 +90,7 @@ public final class PanStudy {
 
     /** Whether one can cook at the pan once it is moved. */
     static boolean isInReach(Scenario scenario, MoveStudy.Move move, double offset) {
-        return scenario.ground()
-                .allows(moved(scenario, move, offset).standGeometry().panHeightMetres());
+        return scenario.ground().allows(moved(scenario, move, offset).panHeightMetres());
     }
 
     static TraceResult traceAt(

@@ -11,7 +11,6 @@ import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import simmerpoint.sampling.Estimate;
-import simmerpoint.scenario.ExampleScenario;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.scenario.ScenarioException;
 import simmerpoint.scenario.ScenarioReader;
@@ -25,8 +24,7 @@ class AimToleranceTest {
             TraceOptions.defaults().withRays(1 << 14).withThreads(2);
 
     private static Scenario example(Map<String, String> changes) throws ScenarioException {
-        return ScenarioReader.parse("example", ExampleScenario.text(), Path.of(""), changes)
-                .scenario();
+        return ScenarioReader.builtIn().values().with(changes).check().scenario();
     }
 
     private static AimTolerance of(double loss, Map<String, String> changes) throws ScenarioException {
@@ -104,7 +102,7 @@ class AimToleranceTest {
     private static Scenario withPlane(String disc) throws ScenarioException {
         String text = "dish: {diameter: 1.2 m, focal-length: 0.8 m, surface: {cut: smooth}}\nplane: {disc: " + disc
                 + "}\n" + "aim: {pan-carried-by: dish}\n";
-        return ScenarioReader.parse("plane", text, Path.of(""), Map.of()).scenario();
+        return ScenarioReader.parse("plane", text, Path.of("")).scenario();
     }
 
     @Test

@@ -18,7 +18,6 @@ import java.util.concurrent.CancellationException;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import simmerpoint.sampling.Estimate;
-import simmerpoint.scenario.ExampleScenario;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.scenario.ScenarioException;
 import simmerpoint.scenario.ScenarioReader;
@@ -35,8 +34,7 @@ class BudgetStudyTest {
     private static BudgetResult budget;
 
     private static Scenario example(Map<String, String> changes) throws ScenarioException {
-        return ScenarioReader.parse("example", ExampleScenario.text(), Path.of(""), changes)
-                .scenario();
+        return ScenarioReader.builtIn().values().with(changes).check().scenario();
     }
 
     @BeforeAll

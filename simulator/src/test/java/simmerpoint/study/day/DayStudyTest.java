@@ -34,7 +34,7 @@ class DayStudyTest {
 
     /** The first and the last instant of a day kept to suns of at least {@code degrees}, in a beam of 1000 W/m². */
     private static List<DayHour> atElevation(double degrees) {
-        Scenario scenario = Cookers.usual(Cookers.HILLSIDE, BeamRangeModel.none(new FixedBeam(1000)));
+        Scenario scenario = Cookers.usual(Cookers.HILLSIDE, BeamRangeModel.exact(new FixedBeam(1000)));
         DayPlan plan = new DayPlan(MIDSUMMER, Duration.ofHours(3), Math.toRadians(degrees));
         TraceOptions options =
                 TraceOptions.defaults().withRays(1L << 19).withSeed(71).withThreads(2);

@@ -10,10 +10,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
-import simmerpoint.scenario.ExampleScenario;
 import simmerpoint.scenario.ScenarioException;
 import simmerpoint.scenario.ScenarioReader;
-import simmerpoint.scenario.ScenarioVariants;
+import simmerpoint.scenario.ScenarioValues;
 import simmerpoint.study.trace.Progress;
 import simmerpoint.study.trace.TraceOptions;
 import simmerpoint.study.trace.TraceResult;
@@ -22,8 +21,7 @@ import simmerpoint.study.trace.TraceStudy;
 class DesignStudyTest {
     private static final TraceOptions OPTIONS =
             TraceOptions.defaults().withRays(1 << 13).withThreads(2);
-    private static final ScenarioVariants EXAMPLE =
-            new ScenarioVariants("example", ExampleScenario.text(), Path.of(""));
+    private static final ScenarioValues EXAMPLE = ScenarioReader.builtIn().values();
 
     private static DesignLimits limits(DesignLimits.Span diameter, DesignLimits.Span focal, DesignLimits.Span sectors) {
         return new DesignLimits(
@@ -98,7 +96,7 @@ class DesignStudyTest {
         Map<String, String> keys =
                 result.smallestDish().orElseThrow().candidate().keys();
         TraceResult again = TraceStudy.run(
-                ScenarioReader.parse("written", EXAMPLE.textWith(keys), Path.of(""))
+                ScenarioReader.parse("written", EXAMPLE.with(keys).sourceText(), Path.of(""))
                         .scenario(),
                 OPTIONS.withRays(1 << 15).withSeed(2),
                 Progress.NONE);

@@ -14,7 +14,6 @@ import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import simmerpoint.sampling.Estimate;
-import simmerpoint.scenario.ExampleScenario;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.scenario.ScenarioException;
 import simmerpoint.scenario.ScenarioReader;
@@ -28,8 +27,7 @@ class PanelWattsTest {
             TraceOptions.defaults().withRays(1 << 16).withThreads(2);
 
     private static Scenario example(Map<String, String> changes) throws ScenarioException {
-        return ScenarioReader.parse("example", ExampleScenario.text(), Path.of(""), changes)
-                .scenario();
+        return ScenarioReader.builtIn().values().with(changes).check().scenario();
     }
 
     private static double sum(PanelWatts watts, IntToDoubleFunction line) {
@@ -123,7 +121,7 @@ class PanelWattsTest {
         assertTrue(flat.contains(corner));
         Files.writeString(folder.resolve("triangle-dish.obj"), flat.replace(corner, "v 0.0000 -415.6922 274.4828"));
         Path copy = Files.copy(scenarios.resolve("triangle-dish.yaml"), folder.resolve("spiked.yaml"));
-        return ScenarioReader.read(copy, Map.of()).scenario();
+        return ScenarioReader.read(copy).scenario();
     }
 
     /** The same rays as the trace's, dish by dish, so the sums differ by rounding only: also where panels hide each other. */

@@ -11,7 +11,6 @@ import java.util.Map;
 import java.util.function.Function;
 import org.junit.jupiter.api.Test;
 import simmerpoint.sampling.Estimate;
-import simmerpoint.scenario.ExampleScenario;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.scenario.ScenarioException;
 import simmerpoint.scenario.ScenarioReader;
@@ -28,8 +27,7 @@ class StoredLightTest {
             TraceOptions.defaults().withRays(1 << 16).withThreads(2);
 
     private static Scenario example(Map<String, String> changes) throws ScenarioException {
-        return ScenarioReader.parse("example", ExampleScenario.text(), Path.of(""), changes)
-                .scenario();
+        return ScenarioReader.builtIn().values().with(changes).check().scenario();
     }
 
     private static final List<Map<String, String>> MOVED = List.of(
@@ -75,10 +73,12 @@ class StoredLightTest {
     @Test
     void servesAMeshWithoutFolds() throws ScenarioException {
         Path file = Path.of("../scenarios/triangle-dish.yaml");
-        Scenario mesh = ScenarioReader.read(file, Map.of()).scenario();
+        Scenario mesh = ScenarioReader.read(file).scenario();
         StoredLight stored = StoredLight.cast(mesh, OPTIONS, Progress.NONE);
-        Scenario moved =
-                ScenarioReader.read(file, Map.of("stand.pull-back", "6 cm")).scenario();
+        Scenario moved = ScenarioReader.values(file)
+                .with(Map.of("stand.pull-back", "6 cm"))
+                .check()
+                .scenario();
         assertTrue(stored.serves(moved));
         Estimate again = stored.catchFor(moved, Progress.NONE).ledger().caught();
         Estimate traced = TraceStudy.run(moved, OPTIONS, Progress.NONE).ledger().caught();

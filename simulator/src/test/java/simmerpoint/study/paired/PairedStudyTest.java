@@ -3,13 +3,11 @@ package simmerpoint.study.paired;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
-import simmerpoint.scenario.ExampleScenario;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.scenario.ScenarioException;
 import simmerpoint.scenario.ScenarioReader;
@@ -24,8 +22,7 @@ class PairedStudyTest {
             TraceOptions.defaults().withRays(1 << 15).withThreads(2);
 
     private static Scenario example(Map<String, String> changes) throws ScenarioException {
-        return ScenarioReader.parse("example", ExampleScenario.text(), Path.of(""), changes)
-                .scenario();
+        return ScenarioReader.builtIn().values().with(changes).check().scenario();
     }
 
     /** The frames of two targets differ by a rotation, so sums differ by rounding alone. */

@@ -6,25 +6,20 @@ import java.util.LinkedHashSet;
 import java.util.Map;
 import java.util.Set;
 import simmerpoint.quantities.OneLine;
-import simmerpoint.scenario.Key;
-import simmerpoint.scenario.Keys;
 import simmerpoint.scenario.ReadScenario;
-import simmerpoint.scenario.ScenarioWriter;
 import simmerpoint.scenario.Variant;
 import simmerpoint.viewer.desk.Desk;
 import simmerpoint.viewer.desk.Edit;
-import simmerpoint.viewer.desk.NamedFiles;
 
 /**
  * A design as it was when it was kept.
  *
  * @param read what it says
- * @param folder where other files that it names are looked for
  */
-record Kept(ReadScenario read, Path folder) {
+record Kept(ReadScenario read) {
     /** What lies on the desk. */
     static Kept of(Desk desk) {
-        return new Kept(desk.readProperty().get(), desk.folder());
+        return new Kept(desk.readProperty().get());
     }
 
     /** Its title; empty if it has none. */
@@ -34,12 +29,13 @@ record Kept(ReadScenario read, Path folder) {
 
     /** The same for comparing, under a name. */
     Variant variant(String name) {
-        return new Variant(name, folder, name, Map.of(), read);
+        return new Variant(name, name, Map.of(), read);
     }
 
     /** What makes this design of one that lies in {@code there} and says {@code now}; the text's comments stay. */
     Edit from(Map<String, String> now, Path there) {
-        Map<String, String> wanted = values(there);
+        Map<String, String> wanted =
+                read.values().movedTo(read.values().name(), there).typed();
         Set<String> dropped = new LinkedHashSet<>();
         for (String path : now.keySet()) {
             if (!wanted.containsKey(path)) {
@@ -56,19 +52,5 @@ record Kept(ReadScenario read, Path folder) {
     private static String section(String path) {
         int dot = path.lastIndexOf('.');
         return dot < 0 ? path : path.substring(0, dot);
-    }
-
-    /** Its values as typed; files are named as from another folder. */
-    private Map<String, String> values(Path there) {
-        Map<String, String> values = new LinkedHashMap<>(ScenarioWriter.values(read.sourceText()));
-        for (Key key : Keys.all()) {
-            String name = values.get(key.path());
-            if (key.kind() == Key.Kind.FILE && name != null && !there.equals(folder)) {
-                values.put(
-                        key.path(),
-                        NamedFiles.from(there, folder.toAbsolutePath().resolve(name)));
-            }
-        }
-        return values;
     }
 }

@@ -1,6 +1,5 @@
 package simmerpoint.viewer.desk;
 
-import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -9,44 +8,35 @@ import java.util.stream.Collectors;
 import simmerpoint.scenario.Problem;
 import simmerpoint.scenario.ReadScenario;
 import simmerpoint.scenario.ScenarioException;
-import simmerpoint.scenario.ScenarioReader;
-import simmerpoint.scenario.ScenarioWriter;
+import simmerpoint.scenario.ScenarioValues;
 
 /**
  * Tries an edit on a state. As much of it as can be used comes into force; the rest is kept as it was typed. What was
  * waiting from before is tried again together with it, since one change often puts right what another broke.
  */
 final class Attempt {
-    private final String name;
-    private final Path folder;
     private final Map<String, Problem> problems = new LinkedHashMap<>();
 
-    private Attempt(String name, Path folder) {
-        this.name = name;
-        this.folder = folder;
-    }
+    private Attempt() {}
 
-    /**
-     * The state after an edit.
-     *
-     * @param state before
-     * @param edit what is wanted
-     * @param name of the file
-     * @param folder where other files it names are looked for
-     */
-    static DeskState at(DeskState state, Edit edit, String name, Path folder) {
+    /** The state after an edit of {@code state}. */
+    static DeskState at(DeskState state, Edit edit) {
         Edit all = state.pending().then(edit);
-        DeskState together = new Attempt(name, folder).asFarAsGood(state, all);
-        boolean stuck = together.text().equals(state.text()) && !state.pending().isNone() && !edit.isNone();
+        DeskState together = new Attempt().asFarAsGood(state, all);
+        boolean stuck = isUnchanged(state, together) && !state.pending().isNone() && !edit.isNone();
         if (!stuck) {
             return together;
         }
-        DeskState alone = new Attempt(name, folder).asFarAsGood(state.with(Edit.NONE, List.of()), edit);
-        if (alone.text().equals(state.text())) {
+        DeskState alone = new Attempt().asFarAsGood(DeskState.good(state.read()), edit);
+        if (isUnchanged(state, alone)) {
             return together;
         }
-        return new Attempt(name, folder)
-                .asFarAsGood(alone.with(Edit.NONE, List.of()), state.pending().then(alone.pending()));
+        Edit rest = state.pending().then(alone.pending());
+        return new Attempt().asFarAsGood(DeskState.good(alone.read()), rest);
+    }
+
+    private static boolean isUnchanged(DeskState before, DeskState after) {
+        return after.values().isSameAs(before.values());
     }
 
     private DeskState asFarAsGood(DeskState state, Edit edit) {
@@ -54,13 +44,9 @@ final class Attempt {
         Edit held = Edit.NONE;
         while (true) {
             try {
-                String text =
-                        ScenarioWriter.write(ScenarioWriter.without(state.text(), wanted.dropped()), wanted.typed());
-                if (text.equals(state.text())) {
-                    return state.with(held, problemsOf(held));
-                }
-                ReadScenario read = ScenarioReader.parse(name, text, folder);
-                return DeskState.good(text, read).with(held, problemsOf(held));
+                ScenarioValues values = state.values().without(wanted.dropped()).with(wanted.typed());
+                ReadScenario read = values.isSameAs(state.values()) ? state.read() : values.check();
+                return new DeskState(read, held, problemsOf(held));
             } catch (ScenarioException e) {
                 Set<String> culprits = culprits(e, wanted);
                 if (culprits.isEmpty()) {

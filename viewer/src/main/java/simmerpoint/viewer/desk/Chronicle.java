@@ -41,17 +41,14 @@ final class Chronicle {
 
     /** Ends a gesture; one that came back to where it began leaves no trace. */
     void endGesture() {
-        boolean idle = inGesture && gestureBegun && now > 0 && says(states.get(now - 1), now());
+        boolean idle =
+                inGesture && gestureBegun && now > 0 && states.get(now - 1).isSameAs(now());
         inGesture = false;
         gestureBegun = false;
         if (idle) {
             states.remove(now);
             now--;
         }
-    }
-
-    private static boolean says(DeskState a, DeskState b) {
-        return a.text().equals(b.text()) && a.pending().equals(b.pending());
     }
 
     boolean canUndo() {

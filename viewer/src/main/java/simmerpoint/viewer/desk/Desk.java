@@ -4,6 +4,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.beans.property.ReadOnlyBooleanWrapper;
 import javafx.beans.property.ReadOnlyObjectProperty;
@@ -14,6 +15,7 @@ import simmerpoint.scenario.Key;
 import simmerpoint.scenario.Keys;
 import simmerpoint.scenario.ReadScenario;
 import simmerpoint.scenario.ScenarioException;
+import simmerpoint.scenario.ScenarioValues;
 
 /**
  * The open scenario. Whoever changes it sends the values as they would be typed in the file; whoever shows it listens. All
@@ -28,9 +30,8 @@ public final class Desk {
     private final ReadOnlyBooleanWrapper undoable = new ReadOnlyBooleanWrapper(this, "undoable");
     private final ReadOnlyBooleanWrapper redoable = new ReadOnlyBooleanWrapper(this, "redoable");
     private Chronicle chronicle;
-    private String name;
-    private Path folder;
-    private String saved;
+    private ScenarioValues saved;
+    private String savedText;
 
     /** What became of a wish to save. */
     public enum Saving {
@@ -94,16 +95,14 @@ public final class Desk {
 
     /** Where other files that it names are looked for. */
     public Path folder() {
-        return folder;
+        return state().values().folder();
     }
 
     /** Puts another scenario on the desk; what lay there is gone, see {@link #unsaved()}. */
     public void lay(OpenedFile opened) {
-        name = opened.name();
-        folder = opened.folder();
-        saved = opened.read().sourceText();
-        chronicle = new Chronicle(DeskState.good(saved, opened.read()));
+        chronicle = new Chronicle(DeskState.good(opened.read()));
         file.set(opened.file());
+        setSaved(opened.read().sourceText());
         tell();
     }
 
@@ -138,8 +137,8 @@ public final class Desk {
     /** Changes the scenario; what cannot be used is kept as typed, and the last good scenario stays in force. */
     public void apply(Edit edit) {
         DeskState now = chronicle.now();
-        DeskState next = Attempt.at(now, edit, name, folder);
-        if (!(next.text().equals(now.text()) && next.pending().equals(now.pending()))) {
+        DeskState next = Attempt.at(now, edit);
+        if (!next.isSameAs(now)) {
             chronicle.add(next);
             tell();
         }
@@ -173,7 +172,7 @@ public final class Desk {
         if (file.get().isEmpty()) {
             return Saving.NEEDS_NAME;
         }
-        if (OpenedFile.holdsOther(file.get().get(), saved)) {
+        if (OpenedFile.holdsOther(file.get().get(), savedText)) {
             return Saving.CHANGED_OUTSIDE;
         }
         return saveOver();
@@ -188,32 +187,34 @@ public final class Desk {
     /** Saves to another file, replacing what is there; names of other files are made to count from its folder. */
     public void saveAs(Path path) throws OutputException {
         Path whole = path.toAbsolutePath().normalize();
-        Path before = folder;
-        Path after = OpenedFile.folderOf(whole);
-        boolean moves = !before.toAbsolutePath().normalize().equals(after);
-        DeskState now = chronicle.now();
-        String text = moves ? NamedFiles.moved(now, before, after).text() : now.text();
+        UnaryOperator<DeskState> move = state -> state.movedTo(path.toString(), OpenedFile.folderOf(whole));
+        String text = move.apply(chronicle.now()).values().sourceText();
         AtomicFile.write(whole, text.getBytes(StandardCharsets.UTF_8));
-        if (moves) {
-            chronicle.rewrite(past -> NamedFiles.moved(past, before, after));
-            folder = after;
-        }
-        name = path.toString();
+        chronicle.rewrite(move);
         file.set(Optional.of(whole));
-        saved = text;
+        setSaved(text);
         tell();
     }
 
     private void write(Path path) throws OutputException {
-        String text = chronicle.now().text();
+        String text = chronicle.now().values().sourceText();
         AtomicFile.write(path, text.getBytes(StandardCharsets.UTF_8));
-        saved = text;
+        setSaved(text);
         tell();
+    }
+
+    private void setSaved(String text) {
+        saved = chronicle.now().values();
+        savedText = text;
     }
 
     /** What would be lost if this scenario were closed now, in one sentence; empty if nothing. */
     public Optional<String> unsaved() {
-        return Unsaved.sentence(title.get(), state(), saved);
+        return Unsaved.sentence(title.get(), state(), isChanged(state()));
+    }
+
+    private boolean isChanged(DeskState now) {
+        return !now.values().isSameAs(saved);
     }
 
     private void tell() {
@@ -221,11 +222,13 @@ public final class Desk {
         String heading = now.read().scenario().title();
         title.set(
                 heading.isEmpty()
-                        ? file.get().map(f -> f.getFileName().toString()).orElse(name)
+                        ? file.get()
+                                .map(f -> f.getFileName().toString())
+                                .orElse(now.values().name())
                         : heading);
         undoable.set(chronicle.canUndo());
         redoable.set(chronicle.canRedo());
-        dirty.set(!now.text().equals(saved) || !now.pending().isNone());
+        dirty.set(isChanged(now) || !now.pending().isNone());
         state.set(now);
         read.set(now.read());
     }

@@ -1,40 +1,57 @@
 package simmerpoint.viewer.desk;
 
-import java.util.Collections;
-import java.util.LinkedHashMap;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import simmerpoint.scenario.Problem;
 import simmerpoint.scenario.ReadScenario;
-import simmerpoint.scenario.ScenarioWriter;
+import simmerpoint.scenario.ScenarioValues;
 
 /**
- * The scenario at one moment of its editing. The text is always good; what was typed and is not good stands beside it,
- * with what is wrong with it, until it is put right, undone or taken back.
+ * The scenario at one moment of its editing. What was typed and is not good stands beside the values in force, with what is
+ * wrong with it, until it is put right, undone or taken back.
  *
- * @param text of the file, good
- * @param read what the text says; this is in force
+ * @param read the scenario in force, always a good one
  * @param pending what was typed beyond that and cannot be used
  * @param problems why not
- * @param given every value of the text by full path, as typed there
  */
-public record DeskState(
-        String text, ReadScenario read, Edit pending, List<Problem> problems, Map<String, String> given) {
-    /** Keeps its own copies. */
+public record DeskState(ReadScenario read, Edit pending, List<Problem> problems) {
+    /** Keeps its own copy. */
     public DeskState {
         problems = List.copyOf(problems);
-        given = Collections.unmodifiableMap(new LinkedHashMap<>(given));
     }
 
-    /** A good text. */
-    static DeskState good(String text, ReadScenario read) {
-        return new DeskState(text, read, Edit.NONE, List.of(), ScenarioWriter.values(text));
+    /** Nothing is wrong. */
+    static DeskState good(ReadScenario read) {
+        return new DeskState(read, Edit.NONE, List.of());
     }
 
     /** The same with something that cannot be used beside it. */
     DeskState with(Edit wrong, List<Problem> why) {
-        return new DeskState(text, read, wrong, why, given);
+        return new DeskState(read, wrong, why);
+    }
+
+    /** The values in force. */
+    public ScenarioValues values() {
+        return read.values();
+    }
+
+    /** The same under another name and in another folder; what it means is the same. */
+    DeskState movedTo(String name, Path folder) {
+        ScenarioValues moved = values().movedTo(name, folder);
+        ReadScenario same = new ReadScenario(read.scenario(), moved, read.warnings(), read.timeless(), read.defaults());
+        return new DeskState(same, pending, problems);
+    }
+
+    /** Whether the same values are in force and the same are pending. */
+    boolean isSameAs(DeskState other) {
+        return values().isSameAs(other.values()) && pending.equals(other.pending());
+    }
+
+    /** Every value in force that is no default, by full path, as typed. */
+    public Map<String, String> given() {
+        return values().typed();
     }
 
     /** What stands at a key as typed, right or wrong; empty if its default holds. */
@@ -42,14 +59,13 @@ public record DeskState(
         if (pending.typed().containsKey(path)) {
             return Optional.of(pending.typed().get(path));
         }
-        return pending.drops(path) ? Optional.empty() : Optional.ofNullable(given.get(path));
+        return pending.drops(path) ? Optional.empty() : values().typed(path);
     }
 
-    /** Whether anything is given in a section, right or wrong. */
+    /** Whether a section is there, right or wrong. */
     public boolean hasSection(String section) {
         String prefix = section + ".";
-        return given.keySet().stream()
-                        .anyMatch(path -> path.startsWith(prefix) && typed(path).isPresent())
+        return (values().hasSection(section) && !pending.drops(section))
                 || pending.typed().keySet().stream().anyMatch(path -> path.startsWith(prefix));
     }
 

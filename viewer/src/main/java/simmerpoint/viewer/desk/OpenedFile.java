@@ -13,29 +13,23 @@ import simmerpoint.scenario.ScenarioReader;
 /**
  * A scenario as it was read. Reading may take time and may be done on any thread.
  *
- * @param name what to call it in messages
  * @param file where it stands; empty for an example or a bare text
- * @param folder where other files that it names are looked for
  * @param read what it says
  */
-public record OpenedFile(String name, Optional<Path> file, Path folder, ReadScenario read) {
+public record OpenedFile(Optional<Path> file, ReadScenario read) {
     /** Reads a file. */
     public static OpenedFile read(Path file) throws ScenarioException {
-        return new OpenedFile(
-                file.toString(),
-                Optional.of(file.toAbsolutePath().normalize()),
-                folderOf(file),
-                ScenarioReader.read(file));
+        return new OpenedFile(Optional.of(file.toAbsolutePath().normalize()), ScenarioReader.read(file));
     }
 
     /** Reads a text that stands in no file. */
     public static OpenedFile text(String name, String text, Path folder) throws ScenarioException {
-        return new OpenedFile(name, Optional.empty(), folder, ScenarioReader.parse(name, text, folder));
+        return new OpenedFile(Optional.empty(), ScenarioReader.parse(name, text, folder));
     }
 
     /** The example built into the program. */
     public static OpenedFile example() {
-        return new OpenedFile("the built-in example", Optional.empty(), Path.of(""), ScenarioReader.builtIn());
+        return new OpenedFile(Optional.empty(), ScenarioReader.builtIn());
     }
 
     static Path folderOf(Path file) {

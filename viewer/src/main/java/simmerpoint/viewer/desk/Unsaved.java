@@ -8,8 +8,7 @@ import java.util.Set;
 final class Unsaved {
     private Unsaved() {}
 
-    static Optional<String> sentence(String title, DeskState state, String saved) {
-        boolean changed = !state.text().equals(saved);
+    static Optional<String> sentence(String title, DeskState state, boolean changed) {
         Set<String> wrong = new LinkedHashSet<>(state.pending().typed().keySet());
         wrong.addAll(state.pending().dropped());
         if (!changed && wrong.isEmpty()) {

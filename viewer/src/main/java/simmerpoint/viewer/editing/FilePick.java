@@ -2,9 +2,9 @@ package simmerpoint.viewer.editing;
 
 import javafx.scene.control.Button;
 import javafx.scene.control.Tooltip;
+import simmerpoint.scenario.FileNames;
 import simmerpoint.viewer.asking.Asks;
 import simmerpoint.viewer.asking.FileKind;
-import simmerpoint.viewer.desk.NamedFiles;
 
 /** A button that asks for the file a key names. */
 final class FilePick extends Button {
@@ -15,7 +15,7 @@ final class FilePick extends Button {
         setTooltip(new Tooltip("Choose the file"));
         setMinWidth(USE_PREF_SIZE);
         setOnAction(e -> asks.fileToOpen(model.key().sentence(), kind(model))
-                .ifPresent(file -> model.enter(NamedFiles.from(model.desk().folder(), file))));
+                .ifPresent(file -> model.enter(FileNames.from(model.desk().folder(), file))));
     }
 
     /** By the ending of the key's example. */

@@ -91,12 +91,12 @@ class BesideModelTest {
         Scenario before = desk.readProperty().get().scenario();
         desk.change(Map.of("stand.raise", "2 cm", "pan.diameter", "26 cm"));
         desk.apply(simmerpoint.viewer.desk.Edit.drop("mirror.slope-error"));
-        String changed = desk.state().text();
+        String changed = desk.state().values().sourceText();
         desk.apply(kept.from(desk.state().given(), desk.folder()));
         assertEquals(before, desk.readProperty().get().scenario());
         assertTrue(desk.state().pending().isNone());
         desk.undo();
-        assertEquals(changed, desk.state().text());
+        assertEquals(changed, desk.state().values().sourceText());
     }
 
     @Test

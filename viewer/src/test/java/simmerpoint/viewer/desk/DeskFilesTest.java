@@ -81,10 +81,10 @@ class DeskFilesTest {
     @Test
     void aFileThatCannotBeUsedLeavesTheDeskAsItWas() throws Exception {
         Desk desk = new Desk();
-        String before = desk.state().text();
+        String before = desk.state().values().sourceText();
         Path file = file("bad.yaml", "dish: {diameter: far}");
         assertThrows(ScenarioException.class, () -> desk.open(file));
-        assertEquals(before, desk.state().text());
+        assertEquals(before, desk.state().values().sourceText());
         assertEquals(Optional.empty(), desk.fileProperty().get());
     }
 
@@ -108,8 +108,8 @@ class DeskFilesTest {
         desk.change(Map.of("title", "x"));
         desk.saveAs(other.resolve("t.yaml"));
         assertTrue(
-                desk.state().text().contains("file: ../../home/triangle-dish.obj"),
-                desk.state().text());
+                desk.state().values().sourceText().contains("file: ../../home/triangle-dish.obj"),
+                desk.state().values().sourceText());
         ScenarioReader.read(other.resolve("t.yaml"));
         desk.undo();
         desk.change(Map.of("mirror.dust", "5 %"));

@@ -40,7 +40,7 @@ class DeskTest {
         desk.change(Map.of("dish.diameter", "48 in"));
         assertEquals(1, heard.size());
         assertEquals(1.2192, diameter(desk), 1e-12);
-        assertEquals(TEXT.replace("1.20 m", "48 in"), desk.state().text());
+        assertEquals(TEXT.replace("1.20 m", "48 in"), desk.state().values().sourceText());
         assertTrue(desk.dirtyProperty().get());
         desk.change(Map.of("dish.diameter", "48 in"));
         assertEquals(1, heard.size());
@@ -54,7 +54,7 @@ class DeskTest {
         assertSame(before, desk.readProperty().get());
         assertEquals(Optional.of("1,5 m"), desk.state().typed("dish.diameter"));
         assertTrue(desk.state().wrongAt("dish.diameter").orElseThrow().contains("write 1.5 m"));
-        assertEquals(TEXT, desk.state().text());
+        assertEquals(TEXT, desk.state().values().sourceText());
         desk.change(Map.of("dish.diameter", "1.5 m"));
         assertEquals(1.5, diameter(desk));
         assertEquals(List.of(), desk.state().problems());
@@ -96,10 +96,10 @@ class DeskTest {
         assertEquals(Optional.of("square-tiles"), desk.state().typed("dish.surface.cut"));
         assertTrue(desk.state().wrongAt("dish.surface.tile").isPresent());
         desk.change(Map.of("dish.surface.tile", "50 mm"));
-        assertTrue(desk.state().text().contains("surface: {cut: square-tiles, tile: 50 mm}"));
+        assertTrue(desk.state().values().sourceText().contains("surface: {cut: square-tiles, tile: 50 mm}"));
         desk.undo();
         desk.undo();
-        assertEquals(TEXT, desk.state().text());
+        assertEquals(TEXT, desk.state().values().sourceText());
     }
 
     @Test
@@ -159,7 +159,7 @@ class DeskTest {
         Desk desk = desk();
         desk.change(Map.of("dish.hub", "8 cm"));
         desk.reset("dish.hub");
-        assertEquals(TEXT, desk.state().text());
+        assertEquals(TEXT, desk.state().values().sourceText());
         desk.apply(Edit.drop("pan").then(Edit.type("plane.disc", "30 cm")));
         assertTrue(desk.state().hasSection("plane") && !desk.state().hasSection("pan"));
         desk.reset("plane.disc");

@@ -51,7 +51,7 @@ class ChoosingTest {
     /** The example has panel-tilt, which a smooth dish cannot have. */
     @Test
     void everyCutWorksAtOnceAndTheOldOneComesBackAsItWas() {
-        String before = desk.state().text();
+        String before = desk.state().values().sourceText();
         for (String word : List.of("smooth", "square-tiles", "hexagon-tiles", "bent-strips", "flat-rings")) {
             cut(word);
             assertEquals(word, Chosen.word(desk.state(), "dish.surface.cut"));
@@ -63,7 +63,7 @@ class ChoosingTest {
         for (int k = 0; k < 5; k++) {
             desk.undo();
         }
-        assertEquals(before, desk.state().text());
+        assertEquals(before, desk.state().values().sourceText());
     }
 
     @Test

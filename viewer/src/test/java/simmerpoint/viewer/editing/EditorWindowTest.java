@@ -263,7 +263,7 @@ class EditorWindowTest {
         open(new Desk());
         FxThread.run(() -> shown.units().set(UnitSystem.INCH));
         assertEquals("47.24 in", ((TextField) control(DIAMETER)).getText());
-        assertEquals(ExampleScenario.text(), shown.desk().state().text());
+        assertEquals(ExampleScenario.text(), shown.desk().state().values().sourceText());
         FxThread.run(() -> shown.units().set(UnitSystem.METRIC));
         assertEquals("1.20 m", ((TextField) control(DIAMETER)).getText());
     }

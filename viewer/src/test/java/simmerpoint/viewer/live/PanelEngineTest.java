@@ -6,7 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Map;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -65,6 +64,6 @@ class PanelEngineTest {
                 folder.resolve("triangle-dish.obj"),
                 flat.replace("v 0.0000 -415.6922 74.4828", "v 0.0000 -415.6922 274.4828"));
         Path copy = Files.copy(scenarios.resolve("triangle-dish.yaml"), folder.resolve("spiked.yaml"));
-        follow(ScenarioReader.read(copy, Map.of()).scenario());
+        follow(ScenarioReader.read(copy).scenario());
     }
 }

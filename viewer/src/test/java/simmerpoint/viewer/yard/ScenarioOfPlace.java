@@ -13,6 +13,9 @@ final class ScenarioOfPlace {
     private ScenarioOfPlace() {}
 
     static Scenario read(Map<String, String> keys) throws ScenarioException {
-        return ScenarioReader.parse("plain", DISH, Path.of(""), keys).scenario();
+        return ScenarioReader.values("plain", DISH, Path.of(""))
+                .with(keys)
+                .check()
+                .scenario();
     }
 }

@@ -100,12 +100,12 @@ class YardViewTest {
 
     @Test
     void escapeTakesADragBack() {
-        String text = FxThread.get(() -> window.desk.state().text());
+        String text = FxThread.get(() -> window.desk.state().values().sourceText());
         window.pull(window.onScreen(Handle.RAISE), 0, -40, 3);
         assertTrue(window.scenario().stand().raiseMetres() > 0.02);
         press(KeyCode.ESCAPE);
         window.letGo();
-        assertEquals(text, FxThread.get(() -> window.desk.state().text()));
+        assertEquals(text, FxThread.get(() -> window.desk.state().values().sourceText()));
         assertFalse(FxThread.get(() -> window.desk.undoableProperty().get()));
     }
 

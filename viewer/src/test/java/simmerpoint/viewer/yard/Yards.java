@@ -1,6 +1,5 @@
 package simmerpoint.viewer.yard;
 
-import java.nio.file.Path;
 import java.util.Map;
 import javafx.application.Platform;
 import javafx.beans.binding.Bindings;
@@ -10,7 +9,6 @@ import javafx.scene.Scene;
 import javafx.scene.input.MouseButton;
 import javafx.scene.robot.Robot;
 import javafx.stage.Stage;
-import simmerpoint.scenario.ExampleScenario;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.scenario.ScenarioException;
 import simmerpoint.scenario.ScenarioReader;
@@ -109,7 +107,6 @@ final class Yards implements AutoCloseable {
     }
 
     static Scenario example(Map<String, String> changes) throws ScenarioException {
-        return ScenarioReader.parse("example", ExampleScenario.text(), Path.of(""), changes)
-                .scenario();
+        return ScenarioReader.builtIn().values().with(changes).check().scenario();
     }
 }

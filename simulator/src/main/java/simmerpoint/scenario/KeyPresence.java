@@ -1,22 +1,19 @@
 package simmerpoint.scenario;
 
-import java.util.Set;
 import java.util.TreeSet;
 
 /** Which keys must be there and which must not, given the cut of the dish and the kinds of sun and sky. */
-final class ChosenKeys {
-    private final Values values;
-    private final Set<String> overridden;
+final class KeyPresence {
+    private final ScenarioValues values;
     private final Problems problems;
 
-    private ChosenKeys(Values values, Set<String> overridden, Problems problems) {
+    private KeyPresence(ScenarioValues values, Problems problems) {
         this.values = values;
-        this.overridden = overridden;
         this.problems = problems;
     }
 
-    static void check(Values values, Set<String> overridden, Problems problems) {
-        ChosenKeys check = new ChosenKeys(values, overridden, problems);
+    static void check(ScenarioValues values, Problems problems) {
+        KeyPresence check = new KeyPresence(values, problems);
         Keys.all().forEach(check::check);
         check.panOrPlane();
     }
@@ -34,19 +31,15 @@ final class ChosenKeys {
         if (key.onlyFor().contains(chosen)) {
             requireIfNeeded(key);
         } else if (values.has(key.path())) {
-            refuseStranger(key, chooser, chosen);
+            refuseInapplicable(key, chooser, chosen);
         }
     }
 
     private boolean isMissing(String path) {
-        return Keys.find(path).orElseThrow().required() && !values.has(path);
+        return Keys.get(path).required() && !values.has(path);
     }
 
-    private void refuseStranger(Key key, String chooser, String chosen) {
-        if (overridden.contains(chooser) && !overridden.contains(key.path())) {
-            values.remove(key.path());
-            return;
-        }
+    private void refuseInapplicable(Key key, String chooser, String chosen) {
         String name = chooser.substring(chooser.lastIndexOf('.') + 1);
         problems.add(
                 values.line(key.path()),
@@ -64,7 +57,7 @@ final class ChosenKeys {
             return;
         }
         while (!section.isEmpty() && !values.hasSection(section)) {
-            String parent = section.contains(".") ? section.substring(0, section.lastIndexOf('.')) : "";
+            String parent = Key.sectionOf(section);
             if (parent.isEmpty() || values.hasSection(parent)) {
                 missingSection(section);
                 return;
