@@ -87,9 +87,9 @@ public final class DesignAnswer {
     }
 
     private static String layout(PanelLayout layout) {
-        return layout.bent()
-                ? layout.sectors() + " bent strips"
-                : layout.sectors() + " sectors, " + layout.rings() + (layout.rings() == 1 ? " ring" : " rings");
+        return layout.hasRings()
+                ? layout.sectors() + " sectors, " + layout.rings() + (layout.rings() == 1 ? " ring" : " rings")
+                : layout.sectors() + " bent strips";
     }
 
     private Item table() {
@@ -164,7 +164,7 @@ public final class DesignAnswer {
 
     /** A layout in short: "16\u00d74" sectors and rings, or "24 strips". */
     public static String cut(PanelLayout layout) {
-        return layout.bent() ? layout.sectors() + " strips" : layout.sectors() + "\u00d7" + layout.rings();
+        return layout.hasRings() ? layout.sectors() + "\u00d7" + layout.rings() : layout.sectors() + " strips";
     }
 
     private String inShort(DishCandidate candidate) {

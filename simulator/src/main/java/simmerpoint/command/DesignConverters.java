@@ -190,7 +190,7 @@ final class DesignConverters {
     static final class Cuts implements ITypeConverter<DesignCuts> {
         @Override
         public DesignCuts convert(String text) {
-            for (DesignCuts cuts : DesignCuts.values()) {
+            for (DesignCuts cuts : DesignCuts.CHOICES) {
                 if (cuts.word().equals(text.strip().toLowerCase(Locale.ROOT))) {
                     return cuts;
                 }
@@ -198,9 +198,7 @@ final class DesignConverters {
             throw refused(
                     text,
                     "a cut to build: "
-                            + Arrays.stream(DesignCuts.values())
-                                    .map(DesignCuts::word)
-                                    .collect(Collectors.joining(", ")));
+                            + DesignCuts.CHOICES.stream().map(DesignCuts::word).collect(Collectors.joining(", ")));
         }
     }
 }

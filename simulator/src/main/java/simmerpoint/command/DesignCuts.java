@@ -1,41 +1,29 @@
 package simmerpoint.command;
 
-import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Stream;
 import simmerpoint.dish.Cut;
+import simmerpoint.dish.CutKind;
+import simmerpoint.study.design.PanelLayout;
 
-/** Cuts that a design may have. */
-enum DesignCuts {
-    FLAT_RINGS("flat-rings", true, false),
-    BENT_STRIPS("bent-strips", false, true),
-    BOTH("both", true, true);
+/**
+ * Cuts that a design may have.
+ *
+ * @param word as typed
+ * @param kinds one, or all that can be designed
+ */
+record DesignCuts(String word, List<CutKind> kinds) {
+    /** Each kind alone, and last all of them. */
+    static final List<DesignCuts> CHOICES = Stream.concat(
+                    PanelLayout.CUTS.stream().map(kind -> new DesignCuts(kind.word(), List.of(kind))),
+                    Stream.of(new DesignCuts("both", PanelLayout.CUTS)))
+            .toList();
 
-    private final String word;
-    private final boolean rings;
-    private final boolean strips;
-
-    DesignCuts(String word, boolean rings, boolean strips) {
-        this.word = word;
-        this.rings = rings;
-        this.strips = strips;
-    }
-
-    /** As typed. */
-    String word() {
-        return word;
-    }
-
-    /** For {@link simmerpoint.study.design.DesignLimits}. */
-    List<Boolean> bent() {
-        return Stream.of(false, true).filter(b -> b ? strips : rings).toList();
-    }
-
-    /** That of a scenario, or both where it is neither. */
+    /** That of a scenario, or all where it is none of them. */
     static DesignCuts of(Cut cut) {
-        return Arrays.stream(values())
-                .filter(cuts -> cuts.word.equals(cut.kind().word()))
+        return CHOICES.stream()
+                .filter(choice -> choice.word.equals(cut.kind().word()))
                 .findFirst()
-                .orElse(BOTH);
+                .orElse(CHOICES.get(CHOICES.size() - 1));
     }
 }

@@ -96,7 +96,7 @@ final class DesignOptions {
             throw new WrongUse("--sectors: a dish needs 3 sectors or more.");
         }
         return new DesignLimits(
-                (cut == null ? DesignCuts.of(dish.cut()) : cut).bent(),
+                (cut == null ? DesignCuts.of(dish.cut()) : cut).kinds(),
                 diameter == null ? usualDiameter : diameter.or(usualDiameter),
                 focal == null ? usualFocal : focal.or(usualFocal),
                 asked,

@@ -206,6 +206,15 @@ public enum Style {
         return SHADES[(int) Math.max(0, Math.min(SHADES.length - 1, Math.floor(share * SHADES.length)))];
     }
 
+    /** How a sample of a curve looks beside it, on the drawing's own paper. */
+    public Style sample() {
+        return switch (this) {
+            case WATTS_CURVE -> WATTS_SAMPLE;
+            case FLUX_CURVE -> FLUX_SAMPLE;
+            default -> this;
+        };
+    }
+
     /** What the same shape is drawn with before. */
     public Optional<Style> under() {
         return under;

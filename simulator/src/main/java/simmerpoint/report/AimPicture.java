@@ -1,21 +1,68 @@
 package simmerpoint.report;
 
 import java.awt.image.BufferedImage;
+import java.util.List;
+import simmerpoint.answer.AimAnswer;
+import simmerpoint.answer.Figures;
+import simmerpoint.answer.Item;
+import simmerpoint.answer.SkyWords;
+import simmerpoint.answer.TargetWords;
+import simmerpoint.drawing.Row;
+import simmerpoint.drawing.Sheet;
+import simmerpoint.drawing.chart.AimCharts;
+import simmerpoint.drawing.chart.AimMaps;
+import simmerpoint.drawing.output.PngFile;
+import simmerpoint.quantities.OneLine;
+import simmerpoint.quantities.Version;
 import simmerpoint.study.aim.AimResult;
 import simmerpoint.units.UnitSystem;
 
-/** Aiming as a picture: watts over drift, turn and time as curves, over both axes as maps. */
+/** Aiming as a picture: watts over time and over both kinds of aiming mistakes, maps of both. */
 public final class AimPicture {
+    private static final double TIME = 236;
+    private static final double CURVES = 214;
+    private static final double BETWEEN = 20;
+
     private AimPicture() {}
 
     /** The bytes of a PNG file for {@code result}, its words in the units of {@code system}. */
     public static byte[] bytes(AimResult result, UnitSystem system) {
-        return Sheets.png(image(result, system));
+        return PngFile.bytes(sheet(result, system));
     }
 
     /** The picture itself, 1400 pixels wide. */
     public static BufferedImage image(AimResult result, UnitSystem system) {
-        AimSheet sheet = new AimSheet(result, system);
-        return Sheets.image(AimSheet.WIDTH, AimSheet.HEIGHT, sheet::paint);
+        return PngFile.image(sheet(result, system));
+    }
+
+    private static Sheet sheet(AimResult result, UnitSystem system) {
+        String title = OneLine.of(result.scenario().title());
+        var items = AimAnswer.of(result, system).sections().get(0).items();
+        AimCharts charts = new AimCharts(result);
+        String noun = TargetWords.of(result.scenario().target()).noun();
+        return new Sheet(title.isEmpty() ? "Aiming" : title)
+                .subtitle(((Item.Sentence) items.get(0)).text())
+                .gap(14)
+                .with(charts.minutes().tall(TIME))
+                .gap(BETWEEN)
+                .with(new Row(
+                        BETWEEN,
+                        List.of(charts.drift().tall(CURVES), charts.turn().tall(CURVES))))
+                .gap(BETWEEN)
+                .with(AimMaps.of(result))
+                .gap(4)
+                .caption(
+                        "White line on the maps: " + SkyWords.loss(result.plan().lossShare())
+                                + " of the watts dead on (cross) are lost. Grey: the sun is down or the " + noun
+                                + " would touch the mirror.")
+                .caption("Sun "
+                        + new Figures(system).degrees(result.scenario().sun().elevationRadians()) + " high, beam "
+                        + Figures.rounded(result.scenario().sun().beamWattsPerSquareMetre(), 3)
+                        + "\u00a0W/m\u00b2; seed " + result.options().seed() + ", "
+                        + Figures.count(result.run().mapRays()) + " rays for each of "
+                        + Figures.count(result.run().aims()) + " aims of the maps. An estimate. Simmerpoint "
+                        + Version.text())
+                .caption("Focused sunlight blinds and burns: aim by a shadow, never look along the axis or into the"
+                        + " mirror.");
     }
 }

@@ -1,6 +1,11 @@
 package simmerpoint.report;
 
 import java.awt.image.BufferedImage;
+import simmerpoint.answer.BudgetAnswer;
+import simmerpoint.drawing.Sheet;
+import simmerpoint.drawing.chart.BudgetChart;
+import simmerpoint.drawing.output.PngFile;
+import simmerpoint.quantities.OneLine;
 import simmerpoint.study.budget.BudgetResult;
 import simmerpoint.units.UnitSystem;
 
@@ -13,12 +18,28 @@ public final class BudgetPicture {
 
     /** The bytes of a PNG file for {@code result}, its words in the units of {@code system}. */
     public static byte[] bytes(BudgetResult result, UnitSystem system) {
-        return Sheets.png(image(result, system));
+        return PngFile.bytes(sheet(result, system));
     }
 
     /** The picture itself. */
     public static BufferedImage image(BudgetResult result, UnitSystem system) {
-        BudgetSheet sheet = new BudgetSheet(result, system);
-        return Sheets.image(BudgetSheet.WIDTH, sheet.height(), sheet::paint);
+        return PngFile.image(sheet(result, system));
+    }
+
+    private static Sheet sheet(BudgetResult result, UnitSystem system) {
+        String title = OneLine.of(result.scenario().title());
+        return new Sheet(title.isEmpty() ? "What the flaws cost" : title)
+                .subtitle(BudgetAnswer.first(result, system))
+                .gap(14)
+                .with(new BudgetChart(result, system));
+    }
+
+    /** The same for the page. */
+    static HtmlFigure figure(BudgetResult result, UnitSystem system) {
+        return HtmlFigure.drawing(
+                new BudgetChart(result, system),
+                "Bars of the watts of a perfect cooker and of this one, and of what each flaw costs; the table holds the same"
+                        + " figures.",
+                "Bars to the left: below nothing, since the flaw makes up for another or light that one takes no other can take.");
     }
 }

@@ -61,7 +61,7 @@ public final class DesignCsv {
     private void row(double wanted, DishCandidate candidate, String rest) {
         out.append(number(wanted)).append(',');
         out.append(candidate.layout().panels()).append(',');
-        out.append(candidate.layout().bent() ? "bent-strips" : "flat-rings").append(',');
+        out.append(candidate.layout().cut().word()).append(',');
         out.append(candidate.layout().sectors()).append(',');
         out.append(candidate.layout().rings()).append(',');
         out.append(candidate.diameterCentimetres()).append(',');

@@ -71,7 +71,7 @@ public final class DesignJson {
 
     private static void candidate(JsonObject json, DishCandidate candidate) throws IOException {
         json.whole("panels", candidate.layout().panels());
-        json.text("cut", candidate.layout().bent() ? "bent-strips" : "flat-rings");
+        json.text("cut", candidate.layout().cut().word());
         json.whole("sectors", candidate.layout().sectors());
         json.whole("rings", candidate.layout().rings());
         json.number("diameter_m", candidate.diameterCentimetres() / 100.0);

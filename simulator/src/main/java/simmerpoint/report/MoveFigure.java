@@ -19,7 +19,7 @@ final class MoveFigure {
         boolean recommended =
                 result.simmer().filter(p -> p.move() == move.move()).isPresent();
         return HtmlFigure.drawing(
-                new Stack(MoveChart.of(result, move.move(), system), new LevelKey()),
+                new Stack(MoveChart.of(result, move.move(), system), LevelKey.of()),
                 description(move),
                 "Solid, left scale: watts taken up. Dashed, right scale: hottest spot. ▼ where the pan stands."
                         + (recommended ? " Flag: recommended for a simmer." : "")

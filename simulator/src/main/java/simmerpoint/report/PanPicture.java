@@ -34,8 +34,8 @@ public final class PanPicture {
                 .subtitle("What the pan takes up, how hot its hottest spot gets and what its water does, over the three"
                         + " moves")
                 .gap(8)
-                .with(new MoveKey())
-                .with(new LevelKey());
+                .with(MoveKey.of())
+                .with(LevelKey.of());
         for (PanMove move : result.moves()) {
             sheet.heading(MoveWords.heading(move.move())).with(MoveChart.of(result, move.move(), system));
         }

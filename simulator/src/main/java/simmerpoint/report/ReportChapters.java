@@ -97,12 +97,12 @@ final class ReportChapters {
 
     HtmlChapter aim(AimResult aim) {
         return HtmlChapter.of("aim", "How to aim", AimAnswer.withoutHint(aim, system))
-                .with(1, new AimDrawing(aim, system).figure());
+                .with(1, AimFigure.of(aim, system));
     }
 
     HtmlChapter budget(BudgetResult budget) {
         return HtmlChapter.of("budget", "What the flaws cost", BudgetAnswer.of(budget, system))
-                .inside(0, 1, new BudgetDrawing(budget, system).figure());
+                .inside(0, 1, BudgetPicture.figure(budget, system));
     }
 
     static HtmlChapter care(List<Item> cautions) {

@@ -42,18 +42,19 @@ public record Plot(Canvas canvas, Box box, Scale x, Scale y) {
     public void grid() {
         for (double mark : Ticks.upTo(y.last(), rows())) {
             canvas.line(Style.GRID, box.x(), y.at(mark), box.right(), y.at(mark));
-            left(mark);
+            beside(mark, Ticks.text(mark));
         }
     }
 
     /** Marks with figures on the left. */
     public void left() {
-        Ticks.upTo(y.last(), rows()).forEach(this::left);
+        Ticks.upTo(y.last(), rows()).forEach(mark -> beside(mark, Ticks.text(mark)));
     }
 
-    private void left(double mark) {
+    /** A mark at the left with its words. */
+    public void beside(double mark, String words) {
         canvas.line(Style.TICK, box.x() - TICK, y.at(mark), box.x(), y.at(mark));
-        canvas.write(Text.at(box.x() - TICK - 3, y.at(mark) + FIGURE_DOWN, Ticks.text(mark))
+        canvas.write(Text.at(box.x() - TICK - 3, y.at(mark) + FIGURE_DOWN, words)
                 .end()
                 .within(ROOM));
     }
@@ -81,6 +82,15 @@ public record Plot(Canvas canvas, Box box, Scale x, Scale y) {
         canvas.line(Style.TICK, x.at(figure), box.bottom(), x.at(figure), box.bottom() + TICK);
         canvas.write(
                 Text.at(x.at(figure), box.bottom() + TICK + 12, words).middle().within(ROOM));
+    }
+
+    /** Upright lines of a grid with figures above, for bars that lie. */
+    public void above() {
+        for (double mark : columns(x.first(), x.last())) {
+            upright(mark == 0 ? Style.ZERO : Style.GRID, mark);
+            canvas.write(
+                    Text.at(x.at(mark), box.y() - 7, Ticks.text(mark)).middle().within(ROOM));
+        }
     }
 
     /** A level line. */

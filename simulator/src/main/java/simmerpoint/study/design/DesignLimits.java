@@ -4,11 +4,13 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import simmerpoint.dish.CutKind;
+import simmerpoint.scenario.Scenario;
 
 /**
  * What a design may be. Lengths of the dish in whole centimetres.
  *
- * @param cuts kinds of cut that may be built: true for bent strips, false for flat rings; in order
+ * @param cuts kinds of cut that may be built, in order; of {@link PanelLayout#CUTS}
  * @param diameter smallest and largest, cm
  * @param focal shortest and longest focal length, cm
  * @param sectors fewest and most
@@ -18,7 +20,7 @@ import java.util.Optional;
  * @param highestPanMetres highest place of the pan's underside above the ground, if it matters, m
  */
 public record DesignLimits(
-        List<Boolean> cuts,
+        List<CutKind> cuts,
         Span diameter,
         Span focal,
         Span sectors,
@@ -81,11 +83,12 @@ public record DesignLimits(
     /** Every layout that is allowed, fewest panels first. */
     List<PanelLayout> layouts() {
         List<PanelLayout> out = new ArrayList<>();
-        for (boolean bent : cuts) {
+        for (CutKind cut : cuts) {
+            Span ringsOfCut = PanelLayout.hasRings(cut) ? rings : new Span(1, 1);
             for (int n = sectors.from(); n <= sectors.to(); n++) {
-                for (int m = bent ? 1 : rings.from(); m <= (bent ? 1 : rings.to()); m++) {
+                for (int m = ringsOfCut.from(); m <= ringsOfCut.to(); m++) {
                     if (n * m <= mostPanels) {
-                        out.add(new PanelLayout(bent, n, m));
+                        out.add(new PanelLayout(cut, n, m));
                     }
                 }
             }
@@ -93,6 +96,16 @@ public record DesignLimits(
         out.sort(Comparator.comparingInt(PanelLayout::panels)
                 .thenComparing(Comparator.comparingInt(PanelLayout::rings)));
         return out;
+    }
+
+    /** Whether a dish that could be built keeps to the limits on sheet and pan height. */
+    boolean allow(Scenario scenario) {
+        boolean fits = sheet.isEmpty()
+                || scenario.dish()
+                        .largestPanel()
+                        .filter(size -> sheet.get().holds(size.rimMetres(), size.ribMetres()))
+                        .isPresent();
+        return fits && scenario.panHeightMetres() <= highestPanMetres.orElse(Double.POSITIVE_INFINITY);
     }
 
     /** Whether there is such a limit at all. */
@@ -106,34 +119,16 @@ public record DesignLimits(
 
     /** The same without one of its limits, or with that one far wider. */
     DesignLimits without(Limit limit) {
-        return switch (limit) {
-            case DIAMETER ->
-                new DesignLimits(cuts, wider(diameter, 2), focal, sectors, rings, mostPanels, sheet, highestPanMetres);
-            case PANELS ->
-                new DesignLimits(
-                        cuts,
-                        diameter,
-                        focal,
-                        wider(sectors, 2),
-                        wider(rings, 2),
-                        4 * mostPanels,
-                        sheet,
-                        highestPanMetres);
-            case FOCAL_LENGTH ->
-                new DesignLimits(
-                        cuts,
-                        diameter,
-                        new Span(Math.max(5, focal.from() / 3), 3 * focal.to()),
-                        sectors,
-                        rings,
-                        mostPanels,
-                        sheet,
-                        highestPanMetres);
-            case SHEET ->
-                new DesignLimits(cuts, diameter, focal, sectors, rings, mostPanels, Optional.empty(), highestPanMetres);
-            case PAN_HEIGHT ->
-                new DesignLimits(cuts, diameter, focal, sectors, rings, mostPanels, sheet, Optional.empty());
-        };
+        boolean panels = limit == Limit.PANELS;
+        return new DesignLimits(
+                cuts,
+                limit == Limit.DIAMETER ? wider(diameter, 2) : diameter,
+                limit == Limit.FOCAL_LENGTH ? new Span(Math.max(5, focal.from() / 3), 3 * focal.to()) : focal,
+                panels ? wider(sectors, 2) : sectors,
+                panels ? wider(rings, 2) : rings,
+                panels ? 4 * mostPanels : mostPanels,
+                limit == Limit.SHEET ? Optional.empty() : sheet,
+                limit == Limit.PAN_HEIGHT ? Optional.empty() : highestPanMetres);
     }
 
     private static Span wider(Span span, int factor) {

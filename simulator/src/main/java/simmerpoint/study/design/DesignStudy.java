@@ -128,54 +128,47 @@ public final class DesignStudy {
                         (System.nanoTime() - start) * 1e-9));
     }
 
+    /** A dish and its trace with the rays and the seed of the check. */
+    private record Checked(DishCandidate candidate, PairedTrace traced) {}
+
     private List<DesignChoice> checked(List<DesignSearch.Found> front) {
-        List<PairedTrace> good = new ArrayList<>();
-        List<DishCandidate> candidates = new ArrayList<>();
+        List<Checked> good = new ArrayList<>();
         Progress here = part(FRONTS_DONE, 0.9);
         for (int k = 0; k < front.size(); k++) {
             here.report((double) k / front.size(), "checking with another seed");
-            DishCandidate candidate = front.get(k).candidate();
-            int smallest = candidates.isEmpty()
+            int smallest = good.isEmpty()
                     ? Integer.MAX_VALUE
-                    : candidates.get(candidates.size() - 1).diameterCentimetres();
-            Optional<PairedTrace> traced = largeEnough(candidate);
-            if (traced.isPresent()) {
-                DishCandidate sized = sized(candidate, traced.get());
-                if (sized.diameterCentimetres() < smallest) {
-                    good.add(traced.get());
-                    candidates.add(sized);
-                }
-            }
+                    : good.get(good.size() - 1).candidate().diameterCentimetres();
+            largeEnough(front.get(k).candidate())
+                    .filter(checked -> checked.candidate().diameterCentimetres() < smallest)
+                    .ifPresent(good::add);
         }
-        return choices(candidates, good, part(0.9, 1));
-    }
-
-    private static DishCandidate sized(DishCandidate candidate, PairedTrace traced) {
-        return new DishCandidate(
-                candidate.layout(),
-                (int) Math.round(100 * traced.watts().scenario().dish().diameterMetres()),
-                (int) Math.round(100 * traced.watts().scenario().dish().focalLengthMetres()));
+        return choices(good, part(0.9, 1));
     }
 
     /** The dish traced anew; larger by a centimetre as long as it falls short by more than chance allows. */
-    private Optional<PairedTrace> largeEnough(DishCandidate candidate) {
+    private Optional<Checked> largeEnough(DishCandidate candidate) {
         for (int step = 0; step <= MOST_STEPS; step++) {
             int diameter = candidate.diameterCentimetres() + step;
             DishCandidate larger = new DishCandidate(candidate.layout(), diameter, candidate.focalCentimetres());
-            if (diameter > limits.diameter().to() || !trials.allowed(larger, limits)) {
+            Optional<Scenario> allowed =
+                    diameter > limits.diameter().to() ? Optional.empty() : trials.allowed(larger, limits);
+            if (allowed.isEmpty()) {
                 return Optional.empty();
             }
-            PairedTrace traced = traced(larger);
-            if (reaches(traced.watts())) {
-                return Optional.of(traced);
+            Checked checked = traced(larger, allowed.get());
+            if (reaches(checked.traced().watts())) {
+                return Optional.of(checked);
             }
         }
         return Optional.empty();
     }
 
-    private PairedTrace traced(DishCandidate candidate) {
-        return PairedStudy.traces(List.of(trials.scenario(candidate).orElseThrow()), check, part(lastDone, lastDone))
-                .get(0);
+    private Checked traced(DishCandidate candidate, Scenario withIt) {
+        return new Checked(
+                candidate,
+                PairedStudy.traces(List.of(withIt), check, part(lastDone, lastDone))
+                        .get(0));
     }
 
     private boolean reaches(PairedWatts traced) {
@@ -188,18 +181,19 @@ public final class DesignStudy {
         return missing <= SURE * watts.standardError();
     }
 
-    private List<DesignChoice> choices(List<DishCandidate> candidates, List<PairedTrace> traced, Progress here) {
+    private List<DesignChoice> choices(List<Checked> dishes, Progress here) {
         List<Scenario> scenarios =
-                traced.stream().map(t -> t.watts().scenario()).toList();
+                dishes.stream().map(dish -> dish.traced().watts().scenario()).toList();
         List<AimTolerance> tolerances =
                 AimTolerance.of(scenarios, AimTolerance.USUAL_LOSS, check.withRays(options.rays() * 2), here);
         List<DesignChoice> out = new ArrayList<>();
-        for (int k = 0; k < candidates.size(); k++) {
+        for (int k = 0; k < dishes.size(); k++) {
+            PairedTrace traced = dishes.get(k).traced();
             out.add(new DesignChoice(
-                    candidates.get(k),
+                    dishes.get(k).candidate(),
                     scenarios.get(k),
-                    traced.get(k).watts().absorbed(),
-                    traced.get(k).trace().spot().peakFlux(),
+                    traced.watts().absorbed(),
+                    traced.trace().spot().peakFlux(),
                     scenarios.get(k).dish().largestPanel(),
                     scenarios.get(k).panHeightMetres(),
                     tolerances.get(k)));
@@ -208,9 +202,12 @@ public final class DesignStudy {
     }
 
     private Optional<DesignChoice> strongest() {
-        Optional<DesignSearch.Found> most = new DesignSearch(trials, limits).strongest(part(0.7, 0.8));
-        return most.map(found -> choices(List.of(found.candidate()), List.of(traced(found.candidate())), part(0.8, 0.8))
-                .get(0));
+        return new DesignSearch(trials, limits)
+                .strongest(part(0.7, 0.8))
+                .map(DesignSearch.Found::candidate)
+                .map(candidate ->
+                        traced(candidate, trials.allowed(candidate, limits).orElseThrow()))
+                .map(checked -> choices(List.of(checked), part(0.8, 0.8)).get(0));
     }
 
     private Map<DesignLimits.Limit, DishCandidate> loosened() {

@@ -1,12 +1,11 @@
 package simmerpoint.study.design;
 
-import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.Iterator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import simmerpoint.dish.PanelSize;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.scenario.ScenarioException;
 import simmerpoint.scenario.ScenarioValues;
@@ -39,9 +38,9 @@ final class DesignTrials {
         return watts.size();
     }
 
-    /** The scenario with that dish, if it can be built and its pan does not stand in the mirror. */
-    Optional<Scenario> scenario(DishCandidate candidate) {
-        return built.computeIfAbsent(candidate, this::build);
+    /** The scenario with that dish, if it can be built, its pan does not stand in the mirror and the limits allow it. */
+    Optional<Scenario> allowed(DishCandidate candidate, DesignLimits limits) {
+        return built.computeIfAbsent(candidate, this::build).filter(limits::allow);
     }
 
     private Optional<Scenario> build(DishCandidate candidate) {
@@ -53,27 +52,6 @@ final class DesignTrials {
         }
     }
 
-    /** Whether the dish can be built and keeps to the limits on sheet and pan height. */
-    boolean allowed(DishCandidate candidate, DesignLimits limits) {
-        Optional<Scenario> scenario = scenario(candidate);
-        return scenario.isPresent()
-                && fitsSheet(scenario.get(), limits)
-                && scenario.get().panHeightMetres() <= most(limits);
-    }
-
-    private static double most(DesignLimits limits) {
-        return limits.highestPanMetres().orElse(Double.POSITIVE_INFINITY);
-    }
-
-    private static boolean fitsSheet(Scenario scenario, DesignLimits limits) {
-        if (limits.sheet().isEmpty()) {
-            return true;
-        }
-        Optional<PanelSize> size = scenario.dish().largestPanel();
-        return size.isPresent()
-                && limits.sheet().get().holds(size.get().rimMetres(), size.get().ribMetres());
-    }
-
     /** Watts of one dish; 0 if it is not {@linkplain #allowed allowed}. */
     double watts(DishCandidate candidate, DesignLimits limits) {
         return wattsOf(List.of(candidate), limits).get(0);
@@ -83,19 +61,19 @@ final class DesignTrials {
     List<Double> wattsOf(List<DishCandidate> candidates, DesignLimits limits) {
         Map<DishCandidate, Scenario> missing = new LinkedHashMap<>();
         for (DishCandidate candidate : candidates) {
-            if (!watts.containsKey(candidate) && allowed(candidate, limits)) {
-                missing.put(candidate, scenario(candidate).orElseThrow());
+            if (!watts.containsKey(candidate)) {
+                allowed(candidate, limits).ifPresent(scenario -> missing.put(candidate, scenario));
             }
         }
-        List<PairedWatts> traced = PairedStudy.watts(List.copyOf(missing.values()), options, asked);
-        int k = 0;
-        for (DishCandidate candidate : missing.keySet()) {
-            watts.put(candidate, traced.get(k++).absorbed().value());
-        }
-        List<Double> out = new ArrayList<>();
-        for (DishCandidate candidate : candidates) {
-            out.add(allowed(candidate, limits) ? watts.get(candidate) : 0.0);
-        }
-        return out;
+        Iterator<PairedWatts> traced =
+                PairedStudy.watts(List.copyOf(missing.values()), options, asked).iterator();
+        missing.keySet()
+                .forEach(candidate ->
+                        watts.put(candidate, traced.next().absorbed().value()));
+        return candidates.stream()
+                .map(candidate -> allowed(candidate, limits)
+                        .map(s -> watts.get(candidate))
+                        .orElse(0.0))
+                .toList();
     }
 }

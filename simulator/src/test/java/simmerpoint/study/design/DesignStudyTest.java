@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import simmerpoint.dish.cut.FlatRings;
 import simmerpoint.scenario.ScenarioException;
 import simmerpoint.scenario.ScenarioReader;
 import simmerpoint.scenario.ScenarioValues;
@@ -25,7 +26,7 @@ class DesignStudyTest {
 
     private static DesignLimits limits(DesignLimits.Span diameter, DesignLimits.Span focal, DesignLimits.Span sectors) {
         return new DesignLimits(
-                List.of(false),
+                List.of(FlatRings.KIND),
                 diameter,
                 focal,
                 sectors,

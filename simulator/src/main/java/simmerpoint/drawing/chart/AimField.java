@@ -1,6 +1,9 @@
-package simmerpoint.report;
+package simmerpoint.drawing.chart;
 
-import java.awt.geom.Path2D;
+import java.util.ArrayList;
+import java.util.List;
+import simmerpoint.drawing.Box;
+import simmerpoint.drawing.Path;
 import simmerpoint.study.aim.AimMap;
 
 /** A map of aims as a smooth surface: cubic between its points (Catmull and Rom's pieces, from memory). */
@@ -67,11 +70,11 @@ final class AimField {
     }
 
     /**
-     * The line at {@code level} W in a square of 1 by 1: x to the right from the left edge, y down from the top. Squares of
-     * a fine grid are cut by straight lines, each corner of which lies on an edge where the level is passed.
+     * The line at {@code level} W in a box: side to the right, up upwards. Squares of a fine grid are cut by straight lines, each
+     * corner of which lies on an edge where the level is passed.
      */
-    Path2D isoline(double level) {
-        Path2D path = new Path2D.Double();
+    Path isoline(double level, Box box) {
+        List<Path.Part> parts = new ArrayList<>();
         double[][] grid = new double[FINE + 1][FINE + 1];
         for (int i = 0; i <= FINE; i++) {
             for (int j = 0; j <= FINE; j++) {
@@ -80,17 +83,17 @@ final class AimField {
         }
         for (int i = 0; i < FINE; i++) {
             for (int j = 0; j < FINE; j++) {
-                cut(path, grid, i, j);
+                cut(parts, grid, i, j, box);
             }
         }
-        return path;
+        return new Path(parts);
     }
 
     private double angle(int k) {
         return first + (last() - first) * k / FINE;
     }
 
-    private static void cut(Path2D path, double[][] grid, int i, int j) {
+    private static void cut(List<Path.Part> parts, double[][] grid, int i, int j, Box box) {
         int[][] corners = {{i, j}, {i, j + 1}, {i + 1, j + 1}, {i + 1, j}, {i, j}};
         double[] last = null;
         for (int k = 0; k < 4; k++) {
@@ -100,13 +103,13 @@ final class AimField {
                 continue;
             }
             double t = a / (a - b);
-            double y = (corners[k][0] + t * (corners[k + 1][0] - corners[k][0])) / FINE;
-            double x = (corners[k][1] + t * (corners[k + 1][1] - corners[k][1])) / FINE;
+            double down = (corners[k][0] + t * (corners[k + 1][0] - corners[k][0])) / FINE;
+            double right = (corners[k][1] + t * (corners[k + 1][1] - corners[k][1])) / FINE;
+            double[] place = {box.x() + right * box.width(), box.y() + down * box.height()};
             if (last == null) {
-                last = new double[] {x, y};
+                last = place;
             } else {
-                path.moveTo(last[0], last[1]);
-                path.lineTo(x, y);
+                parts.add(new Path.Part(new double[] {last[0], place[0]}, new double[] {last[1], place[1]}, false));
                 last = null;
             }
         }
