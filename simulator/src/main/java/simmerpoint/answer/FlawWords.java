@@ -1,9 +1,7 @@
 package simmerpoint.answer;
 
-import simmerpoint.dish.built.BuildErrors;
-import simmerpoint.dish.mirror.Mirror;
 import simmerpoint.scenario.Scenario;
-import simmerpoint.setup.Aim;
+import simmerpoint.study.FlawSize;
 import simmerpoint.study.budget.Flaw;
 
 /**
@@ -35,32 +33,15 @@ public record FlawWords(Scenario scenario, Figures figures) {
     }
 
     private String size(Flaw flaw) {
-        Mirror mirror = scenario.mirror();
-        Aim aim = scenario.aim();
-        return switch (flaw.key()) {
-            case "slope-error" -> ScenarioAnswer.milliradians(mirror.slopeErrorRadians());
-            case "panel-tilt" -> ScenarioAnswer.milliradians(mirror.panelTiltRadians());
-            case "beam-spread" -> ScenarioAnswer.milliradians(mirror.beamSpreadRadians());
-            case "rib-cut" -> made(BuildErrors.Cause.RIB_CUT);
-            case "rib-set" -> made(BuildErrors.Cause.RIB_SET);
-            case "sag" -> made(BuildErrors.Cause.SAG);
-            case "panel-edge" -> made(BuildErrors.Cause.PANEL_EDGE);
-            case "bubbles" -> made(BuildErrors.Cause.BUBBLES);
-            case "reflectance" -> figures.percent(mirror.reflectance());
-            case "scatter" -> figures.percent(mirror.scattered());
-            case "dust" -> figures.percent(mirror.dust());
-            case "drift" -> degrees(aim.driftUpRadians(), aim.driftSideRadians());
-            case "turn" -> degrees(aim.turnUpRadians(), aim.turnSideRadians());
-            case "jitter" -> ScenarioAnswer.milliradians(aim.jitterRadians());
-            default -> "";
+        return flaw.size().apply(scenario).map(this::written).orElse("");
+    }
+
+    private String written(FlawSize size) {
+        return switch (size.kind()) {
+            case DEVIATION -> ScenarioAnswer.milliradians(size.value());
+            case SKY_ANGLE -> Figures.rounded(Math.toDegrees(size.value()), 2) + "\u00b0";
+            case SHARE -> figures.percent(size.value());
+            case LENGTH -> figures.length(size.value(), 2);
         };
-    }
-
-    private String made(BuildErrors.Cause cause) {
-        return new WorkmanshipWords(scenario, figures).size(cause);
-    }
-
-    private static String degrees(double up, double side) {
-        return Figures.rounded(Math.toDegrees(Math.hypot(up, side)), 2) + "\u00b0";
     }
 }

@@ -19,22 +19,6 @@ record WorkmanshipWords(Scenario scenario, Figures figures) {
         return all.gap() > 0 ? ", slits of " + figures.length(all.gap(), 2) : "";
     }
 
-    /** Size of one cause: its errors in all directions together, per axis; or its slit. */
-    String size(BuildErrors.Cause cause) {
-        BuildErrors.Part part = scenario.workmanship().parts().get(cause);
-        if (part == null) {
-            return "";
-        }
-        if (part.gap() > 0) {
-            return figures.length(part.gap(), 2);
-        }
-        double squares = part.tiltAlong() * part.tiltAlong()
-                + part.tiltAcross() * part.tiltAcross()
-                + part.slopeAlong() * part.slopeAlong()
-                + part.slopeAcross() * part.slopeAcross();
-        return mrad(Math.sqrt(squares / 2));
-    }
-
     private static String mrad(double radians) {
         return ScenarioAnswer.milliradians(radians);
     }

@@ -12,6 +12,7 @@ public final class FluxColours {
     /** Number of colours. */
     public static final int STEPS = 256;
 
+    private static final int OPAQUE = 0xFF000000;
     private static final int FINE = 4096;
     private static final int[] TABLE = table();
 
@@ -21,6 +22,11 @@ public final class FluxColours {
     public static int rgb(double share) {
         int step = (int) (share * STEPS);
         return TABLE[Math.max(0, Math.min(STEPS - 1, step))];
+    }
+
+    /** The same, opaque (0xFFRRGGBB). */
+    public static int argb(double share) {
+        return OPAQUE | rgb(share);
     }
 
     private static int[] table() {

@@ -1,7 +1,7 @@
 package simmerpoint.heat;
 
 /**
- * Sunlight that each face of the pan has taken up, direct light included, W; each at least 0.
+ * Sunlight absorbed by each face of the pan, direct light included, W; each at least 0.
  *
  * @param undersideWatts by the underside
  * @param wetWallWatts by the wall below the water line
@@ -30,18 +30,18 @@ public record AbsorbedLight(double undersideWatts, double wetWallWatts, double d
         return undersideWatts + wetWallWatts + dryWallWatts + lidWatts;
     }
 
-    /** The same light, weaker or stronger. */
+    /** The same light times a factor. */
     public AbsorbedLight times(double factor) {
         return new AbsorbedLight(
                 factor * undersideWatts, factor * wetWallWatts, factor * dryWallWatts, factor * lidWatts);
     }
 
-    /** The same light made so strong that its sum is {@code watts}; all on the underside if there is none yet. */
+    /** The same light scaled to the sum {@code watts}; all on the underside if the sum is 0. */
     public AbsorbedLight scaledTo(double watts) {
         return total() > 0 ? times(watts / total()) : onUnderside(watts);
     }
 
-    /** Both together. */
+    /** The sum with other light. */
     public AbsorbedLight plus(AbsorbedLight other) {
         return new AbsorbedLight(
                 undersideWatts + other.undersideWatts,

@@ -1,9 +1,9 @@
 package simmerpoint.heat;
 
 /**
- * Dry air at one film temperature. Viscosity and conductivity by Sutherland's law with the constants of White, Viscous
- * Fluid Flow (from memory; 2 % and 3 % from 200 to 1900 K), density of an ideal gas, specific heat 1007 J/(kg K) (within 1
- * % from 250 to 450 K). Water vapour in the air is left out: under 1 % outdoors.
+ * Properties of dry air at a film temperature. Viscosity and conductivity by Sutherland's law with the constants of White,
+ * Viscous Fluid Flow (from memory; 2 % and 3 % from 200 to 1900 K), density of an ideal gas, specific heat 1007 J/(kg K)
+ * (within 1 % from 250 to 450 K). Neglects water vapour: under 1 % outdoors.
  *
  * @param kelvin film temperature, K: mean of surface and air
  * @param conductivity W/(m K)
@@ -40,8 +40,8 @@ public record AirFilm(double kelvin, double conductivity, double viscosity, doub
     /**
      * Rayleigh number g·ΔT·L³/(T·ν·α), with the expansion 1/T of an ideal gas.
      *
-     * @param kelvinDifference between surface and air; its sign is dropped
-     * @param lengthMetres the length that the correlation asks for
+     * @param kelvinDifference between surface and air; its sign is ignored
+     * @param lengthMetres the characteristic length of the correlation
      */
     public double rayleigh(double kelvinDifference, double lengthMetres) {
         double cube = lengthMetres * lengthMetres * lengthMetres;
@@ -52,7 +52,7 @@ public record AirFilm(double kelvin, double conductivity, double viscosity, doub
      * Reynolds number.
      *
      * @param metresPerSecond wind
-     * @param lengthMetres the length that the correlation asks for
+     * @param lengthMetres the characteristic length of the correlation
      */
     public double reynolds(double metresPerSecond, double lengthMetres) {
         return metresPerSecond * lengthMetres / viscosity;

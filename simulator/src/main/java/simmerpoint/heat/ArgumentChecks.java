@@ -1,6 +1,6 @@
 package simmerpoint.heat;
 
-/** Checks of what a caller hands over. Each is written so that NaN is refused. */
+/** Checks of arguments. NaN is refused. */
 final class ArgumentChecks {
     private ArgumentChecks() {}
 

@@ -12,12 +12,12 @@ public sealed interface BoilingOutcome {
     record Boils(LikelyRange seconds) implements BoilingOutcome {}
 
     /**
-     * It depends on losses that nobody knows well enough.
+     * It boils for some of the possible losses.
      *
-     * @param share of pans like this one that boil, 0 to 1
+     * @param share of the pans of {@link LossSpread} that boil, 0 to 1
      * @param likelySeconds time to boil for the likely losses, if it boils with them
-     * @param soonestSeconds one pan in ten is sooner, or the soonest of those that boil
-     * @param settlesCelsius where it settles; at local boiling for those that boil
+     * @param soonestSeconds 10th percentile of the time to boil, or the least if fewer than a tenth boil
+     * @param settlesCelsius steady-state temperature; local boiling for those that boil
      */
     record MayBoil(double share, OptionalDouble likelySeconds, double soonestSeconds, LikelyRange settlesCelsius)
             implements BoilingOutcome {}
@@ -25,7 +25,7 @@ public sealed interface BoilingOutcome {
     /**
      * It never boils, or takes longer than a day.
      *
-     * @param settlesCelsius where it settles
+     * @param settlesCelsius steady-state temperature
      */
     record Never(LikelyRange settlesCelsius) implements BoilingOutcome {}
 }

@@ -1,9 +1,9 @@
 package simmerpoint.heat;
 
 /**
- * Where water boils. Air pressure by the standard atmosphere of ISO 2533:1975 up to 11 km, p = 101 325 Pa · (1 − 0.0065
- * h/288.15)^5.25588, then the saturation line of {@link SaturatedWater}. The day's weather moves the pressure by some 2 % and so
- * the boiling point by 0.5 K; salt and sugar raise it by less than 1 K in food.
+ * Boiling point of water by altitude. Air pressure by the standard atmosphere of ISO 2533:1975 up to 11 km, p = 101 325 Pa ·
+ * (1 − 0.0065 h/288.15)^5.25588, then the saturation line of {@link SaturatedWater}. Weather changes the pressure by some 2 %
+ * and so the boiling point by 0.5 K; salt and sugar in food raise it by less than 1 K.
  */
 public final class BoilingPoint {
     private static final double LAPSE_PER_KELVIN = 0.0065 / 288.15;
@@ -31,7 +31,7 @@ public final class BoilingPoint {
     }
 
     /**
-     * The altitude at which water boils at this temperature, m: a builder without a map has a thermometer.
+     * The altitude for a measured boiling point, m.
      *
      * @param boilingCelsius 65 to 103 °C
      */

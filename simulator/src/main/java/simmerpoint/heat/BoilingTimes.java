@@ -4,21 +4,21 @@ import java.util.Arrays;
 import java.util.OptionalDouble;
 import java.util.function.Function;
 
-/** Gathers the boiling times of the set of pans of {@link LossSpread} into one answer. */
+/** Combines the boiling times of the pans of {@link LossSpread} into a {@link BoilingOutcome}. */
 final class BoilingTimes {
-    /** So many pans of the set lie beyond either end of a {@link LikelyRange}. */
+    /** Share of the set beyond either end of a {@link LikelyRange}. */
     private static final double TENTH = 0.1;
 
     private BoilingTimes() {}
 
     /**
-     * The answer.
+     * The outcome.
      *
      * @param likely time to boil for the likely losses, s
-     * @param seconds the same for any losses; may be less exact
-     * @param settles where it settles, °C
+     * @param seconds the same for given losses; may be less exact
+     * @param settles steady-state temperature, °C
      */
-    static BoilingOutcome answer(
+    static BoilingOutcome outcome(
             OptionalDouble likely, Function<LossFactors, OptionalDouble> seconds, LikelyRange settles) {
         double[] times = LossSpread.all().parallelStream()
                 .mapToDouble(f -> seconds.apply(f).orElse(Double.POSITIVE_INFINITY))

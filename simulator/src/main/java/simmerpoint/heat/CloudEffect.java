@@ -1,13 +1,13 @@
 package simmerpoint.heat;
 
 /**
- * What a cloud does to a pan that had settled.
+ * Effect of a cloud on a pan in steady state.
  *
- * @param beforeCelsius where it had settled
- * @param dropKelvin how far it cools while the cloud lasts
- * @param recoverySeconds from the sun's return until it is within {@value #RECOVERED_KELVIN} K of where it was
+ * @param beforeCelsius steady-state temperature before the cloud
+ * @param dropKelvin drop of temperature during the cloud
+ * @param recoverySeconds from the sun's return until it is within {@value #RECOVERED_KELVIN} K of that temperature
  */
 public record CloudEffect(LikelyRange beforeCelsius, LikelyRange dropKelvin, LikelyRange recoverySeconds) {
-    /** So near to where it was a pan counts as recovered, K. */
+    /** Difference at which a pan counts as recovered, K. */
     public static final double RECOVERED_KELVIN = 1;
 }

@@ -6,25 +6,25 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
- * The cook's questions to one pan, its water and its weather. Every answer with a spread is worked out anew for each pan
- * of {@link LossSpread}. Light stays what it is: the spread of the watts is the business of whoever traced them.
+ * Heating of one pan with its water in given weather. Results with a range are computed for each pan of {@link
+ * LossSpread}. Uncertainty of the absorbed light is not included.
  */
 public final class CookingModel {
     private static final int CURVE_POINTS = 240;
 
     private final ThermalPan vessel;
     private final PanContents contents;
-    private final Surroundings around;
-    private final PotModel likely;
+    private final Surroundings surroundings;
+    private final PotModel likelyPot;
 
     /**
      * One pan.
      *
      * @param vessel the pan
-     * @param contents what is in it; refused if the pan does not hold it or if it is hotter than local boiling
-     * @param around the weather
+     * @param contents refused if they do not fit into the pan or are hotter than local boiling
+     * @param surroundings the weather
      */
-    public CookingModel(ThermalPan vessel, PanContents contents, Surroundings around) {
+    public CookingModel(ThermalPan vessel, PanContents contents, Surroundings surroundings) {
         if (!contents.fitsIn(vessel)) {
             throw new IllegalArgumentException(String.format(
                     Locale.ROOT,
@@ -32,17 +32,17 @@ public final class CookingModel {
                     contents.waterKilograms(),
                     vessel.brimfulKilograms()));
         }
-        if (!(contents.startCelsius() <= around.boilingCelsius())) {
+        if (!(contents.startCelsius() <= surroundings.boilingCelsius())) {
             throw new IllegalArgumentException(String.format(
                     Locale.ROOT,
                     "water of %.1f °C is hotter than local boiling, %.1f °C",
                     contents.startCelsius(),
-                    around.boilingCelsius()));
+                    surroundings.boilingCelsius()));
         }
         this.vessel = vessel;
         this.contents = contents;
-        this.around = around;
-        likely = kettle(LossFactors.LIKELY);
+        this.surroundings = surroundings;
+        likelyPot = pot(LossFactors.LIKELY);
     }
 
     /** The pan. */
@@ -51,114 +51,115 @@ public final class CookingModel {
     }
 
     /** Pan and water with the likely losses. */
-    public PotModel likely() {
-        return likely;
+    public PotModel likelyPot() {
+        return likelyPot;
     }
 
-    /** Pan and water with these losses. */
-    public PotModel kettle(LossFactors factors) {
-        return PotModel.of(vessel, contents, around, factors);
+    /** Pan and water with given losses. */
+    public PotModel pot(LossFactors factors) {
+        return PotModel.of(vessel, contents, surroundings, factors);
     }
 
     /** Local boiling point, °C. */
     public double boilingCelsius() {
-        return likely.boilingCelsius();
+        return likelyPot.boilingCelsius();
     }
 
-    /** Time to boil from the start, or where it settles. */
+    /** Time to boil from the start, or the steady-state temperature. */
     public BoilingOutcome boil(AbsorbedLight absorbed) {
         double start = contents.startCelsius();
-        return BoilingTimes.answer(
+        return BoilingTimes.outcome(
                 likelyBoilSeconds(absorbed),
                 f -> {
-                    PotModel kettle = kettle(f);
-                    return WarmingTime.secondsForSpread(kettle, absorbed, start, kettle.boilingCelsius());
+                    PotModel pot = pot(f);
+                    return WarmingTime.secondsForSpread(pot, absorbed, start, pot.boilingCelsius());
                 },
-                settles(absorbed));
+                settlingCelsius(absorbed));
     }
 
-    /** Time to boil for the likely losses alone, s; empty if it never boils or takes longer than a day. A twentieth of the work. */
+    /** Time to boil for the likely losses, s; empty if it never boils or takes longer than a day. */
     public OptionalDouble likelyBoilSeconds(AbsorbedLight absorbed) {
-        return WarmingTime.seconds(likely, absorbed, contents.startCelsius(), likely.boilingCelsius());
+        return WarmingTime.seconds(likelyPot, absorbed, contents.startCelsius(), likelyPot.boilingCelsius());
     }
 
-    /** Temperature it settles at in unchanging light, °C, at most local boiling. */
-    public LikelyRange settles(AbsorbedLight absorbed) {
-        return LossSpread.range(f -> SteadyState.celsius(kettle(f), absorbed));
+    /** Steady-state temperature in constant light, °C, at most local boiling. */
+    public LikelyRange settlingCelsius(AbsorbedLight absorbed) {
+        return LossSpread.range(f -> SteadyState.celsius(pot(f), absorbed));
     }
 
-    /** Steam once it has settled. */
-    public SteamRates steam(AbsorbedLight absorbed) {
+    /** Steam in steady state. */
+    public SteamRates steamRates(AbsorbedLight absorbed) {
         return new SteamRates(
-                LossSpread.range(f -> steamRate(kettle(f), absorbed, true)),
-                LossSpread.range(f -> steamRate(kettle(f), absorbed, false)));
+                LossSpread.range(f -> steamRate(pot(f), absorbed, true)),
+                LossSpread.range(f -> steamRate(pot(f), absorbed, false)));
     }
 
-    private static double steamRate(PotModel kettle, AbsorbedLight absorbed, boolean surfaceToo) {
-        double celsius = SteadyState.celsius(kettle, absorbed);
-        double surface = surfaceToo ? kettle.losses().at(celsius, absorbed).steamWatts() : 0;
-        return 3600 * PotModel.steamRate(surface + SteadyState.boilingWatts(kettle, absorbed), celsius);
+    private static double steamRate(PotModel pot, AbsorbedLight absorbed, boolean includeSurface) {
+        double celsius = SteadyState.celsius(pot, absorbed);
+        double surface = includeSurface ? pot.losses().at(celsius, absorbed).steamWatts() : 0;
+        return 3600 * PotModel.steamRate(surface + SteadyState.boilingWatts(pot, absorbed), celsius);
     }
 
-    /** The curve with the likely losses, from the start; see {@link HeatingSimulation#course}. */
-    public TemperatureHistory course(List<LightInterval> spells, double pointSeconds) {
-        return HeatingSimulation.course(likely, contents.startCelsius(), spells, pointSeconds);
+    /** Temperatures with the likely losses, from the start; see {@link HeatingSimulation#temperatureHistory}. */
+    public TemperatureHistory temperatureHistory(List<LightInterval> intervals, double pointSeconds) {
+        return HeatingSimulation.temperatureHistory(likelyPot, contents.startCelsius(), intervals, pointSeconds);
     }
 
-    /** Temperatures at given instants with their spread, °C. */
-    public List<LikelyRange> temperatures(List<LightInterval> spells, List<Double> seconds) {
-        double length = spells.stream().mapToDouble(LightInterval::seconds).sum();
+    /** Temperatures at given times with their range, °C. */
+    public List<LikelyRange> temperatures(List<LightInterval> intervals, List<Double> seconds) {
+        double length = intervals.stream().mapToDouble(LightInterval::seconds).sum();
         double pointSeconds = length / CURVE_POINTS;
         List<TemperatureHistory> all = LossSpread.all().stream()
-                .map(f -> HeatingSimulation.course(kettle(f), contents.startCelsius(), spells, pointSeconds))
+                .map(f ->
+                        HeatingSimulation.temperatureHistory(pot(f), contents.startCelsius(), intervals, pointSeconds))
                 .toList();
-        TemperatureHistory middle = course(spells, pointSeconds);
+        TemperatureHistory likelyHistory = temperatureHistory(intervals, pointSeconds);
         return seconds.stream()
                 .map(t -> LikelyRange.ofSample(
-                        middle.celsiusAt(t),
+                        likelyHistory.celsiusAt(t),
                         all.stream().mapToDouble(c -> c.celsiusAt(t)).toArray()))
                 .toList();
     }
 
     /**
-     * A cloud over a pan that has settled.
+     * Effect of a cloud on the pan in steady state.
      *
      * @param absorbed light before and after
-     * @param shareLeft share of it that is left under the cloud, 0 to 1: a cloud takes the beam, and with it all but a few
-     *     percent of what a dish collects
-     * @param seconds how long, above 0
+     * @param shareLeft share of it during the cloud, 0 to 1
+     * @param seconds duration, above 0
      */
-    public CloudEffect cloud(AbsorbedLight absorbed, double shareLeft, double seconds) {
+    public CloudEffect cloudEffect(AbsorbedLight absorbed, double shareLeft, double seconds) {
         ArgumentChecks.within("light left under the cloud", shareLeft, 0, 1, "of 1");
         LightInterval shade = new LightInterval(seconds, absorbed.times(shareLeft));
         return new CloudEffect(
-                settles(absorbed),
-                LossSpread.range(f -> drop(kettle(f), absorbed, shade)),
-                LossSpread.range(f -> recovery(kettle(f), absorbed, shade)));
+                settlingCelsius(absorbed),
+                LossSpread.range(f -> drop(pot(f), absorbed, shade)),
+                LossSpread.range(f -> recovery(pot(f), absorbed, shade)));
     }
 
-    private static double drop(PotModel kettle, AbsorbedLight absorbed, LightInterval shade) {
-        double before = SteadyState.celsius(kettle, absorbed);
-        TemperatureHistory course = HeatingSimulation.course(kettle, before, List.of(shade), shade.seconds());
-        return Math.max(0, before - course.last().celsius());
+    private static double drop(PotModel pot, AbsorbedLight absorbed, LightInterval shade) {
+        double before = SteadyState.celsius(pot, absorbed);
+        TemperatureHistory temperatureHistory =
+                HeatingSimulation.temperatureHistory(pot, before, List.of(shade), shade.seconds());
+        return Math.max(0, before - temperatureHistory.last().celsius());
     }
 
-    private static double recovery(PotModel kettle, AbsorbedLight absorbed, LightInterval shade) {
-        double before = SteadyState.celsius(kettle, absorbed);
-        double after = before - drop(kettle, absorbed, shade);
+    private static double recovery(PotModel pot, AbsorbedLight absorbed, LightInterval shade) {
+        double before = SteadyState.celsius(pot, absorbed);
+        double after = before - drop(pot, absorbed, shade);
         double goal = before - CloudEffect.RECOVERED_KELVIN;
         return after >= goal
                 ? 0
-                : WarmingTime.seconds(kettle, absorbed, after, goal).orElse(WarmingTime.LONGEST_SECONDS);
+                : WarmingTime.seconds(pot, absorbed, after, goal).orElse(WarmingTime.LONGEST_SECONDS);
     }
 
     /**
-     * How much later the pan boils for a cloud on its way there, s; empty unless it boils without ({@link BoilingOutcome.Boils}).
+     * Delay of boiling by a cloud, s; empty unless the outcome without it is {@link BoilingOutcome.Boils}.
      *
      * @param absorbed light before and after
-     * @param shareLeft share of it that is left under the cloud, 0 to 1
-     * @param cloudSeconds how long, above 0
-     * @param atSeconds when the cloud comes, since the start, above 0; of no account if the pan boils before
+     * @param shareLeft share of it during the cloud, 0 to 1
+     * @param cloudSeconds duration, above 0
+     * @param atSeconds start of the cloud, above 0; no effect if the pan boils before
      */
     public Optional<LikelyRange> boilDelay(
             AbsorbedLight absorbed, double shareLeft, double cloudSeconds, double atSeconds) {
@@ -172,30 +173,30 @@ public final class CookingModel {
                 new LightInterval(WarmingTime.LONGEST_SECONDS, absorbed));
         List<LightInterval> clear = List.of(new LightInterval(WarmingTime.LONGEST_SECONDS, absorbed));
         return Optional.of(LossSpread.range(
-                f -> Math.max(0, boilSeconds(kettle(f), clouded) - boilSeconds(kettle(f), clear))));
+                f -> Math.max(0, boilSeconds(pot(f), clouded) - boilSeconds(pot(f), clear))));
     }
 
-    /** A pan that boils neither with nor without the cloud is not delayed by it: both a day. */
-    private double boilSeconds(PotModel kettle, List<LightInterval> spells) {
-        TemperatureHistory course =
-                HeatingSimulation.course(kettle, contents.startCelsius(), spells, WarmingTime.LONGEST_SECONDS);
-        return course.boilSeconds().orElse(WarmingTime.LONGEST_SECONDS);
+    /** Time to boil, s; a day if it never boils. */
+    private double boilSeconds(PotModel pot, List<LightInterval> intervals) {
+        TemperatureHistory temperatureHistory = HeatingSimulation.temperatureHistory(
+                pot, contents.startCelsius(), intervals, WarmingTime.LONGEST_SECONDS);
+        return temperatureHistory.boilSeconds().orElse(WarmingTime.LONGEST_SECONDS);
     }
 
     /**
-     * How long the food stays above a temperature once the sun is gone, s; 86 400 means a day or longer. A lid, a wrap or
-     * a box of hay make it longer; this is the bare pan in the same wind. An estimate, no advice on food safety.
+     * Time to cool to a temperature without sun, s; 86 400 means a day or longer. For the uninsulated pan in the same wind.
+     * An estimate, no advice on food safety.
      *
-     * @param fromCelsius where it is when the sun goes, at most local boiling
-     * @param downToCelsius 60 °C is the usual line for keeping food hot (see {@link HeatLevelThresholds})
+     * @param fromCelsius initial temperature, at most local boiling
+     * @param downToCelsius 60 °C is the usual limit for keeping food hot (see {@link HeatLevelThresholds})
      */
-    public LikelyRange staysAbove(double fromCelsius, double downToCelsius) {
+    public LikelyRange secondsAbove(double fromCelsius, double downToCelsius) {
         ArgumentChecks.within("temperature", fromCelsius, 0, boilingCelsius(), "°C");
         ArgumentChecks.within("temperature", downToCelsius, 0, boilingCelsius(), "°C");
         if (fromCelsius <= downToCelsius) {
             return LikelyRange.exact(0);
         }
-        return LossSpread.range(f -> WarmingTime.seconds(kettle(f), AbsorbedLight.NOTHING, fromCelsius, downToCelsius)
+        return LossSpread.range(f -> WarmingTime.seconds(pot(f), AbsorbedLight.NOTHING, fromCelsius, downToCelsius)
                 .orElse(WarmingTime.LONGEST_SECONDS));
     }
 }

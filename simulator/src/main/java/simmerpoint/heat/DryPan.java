@@ -20,7 +20,7 @@ public final class DryPan {
     private static final int QUADRATURE_STEPS = 200;
 
     private final ThermalPan vessel;
-    private final Surroundings around;
+    private final Surroundings surroundings;
     private final double insideEmissivity;
     private final double heatCapacity;
 
@@ -28,15 +28,15 @@ public final class DryPan {
      * One pan.
      *
      * @param vessel the pan; a lid is taken off
-     * @param around the weather
+     * @param surroundings the weather
      * @param insideEmissivity infrared emissivity of the inside, 0 to 1: {@link #OILED_INSIDE}, or 0.2 for bare bright metal
      * @param oilKilograms oil in it, at least 0
      */
-    public DryPan(ThermalPan vessel, Surroundings around, double insideEmissivity, double oilKilograms) {
+    public DryPan(ThermalPan vessel, Surroundings surroundings, double insideEmissivity, double oilKilograms) {
         ArgumentChecks.within("emissivity", insideEmissivity, 0, 1, "of 1");
         ArgumentChecks.notNegative("oil", oilKilograms, "kg");
         this.vessel = vessel.withLidOn(false);
-        this.around = around;
+        this.surroundings = surroundings;
         this.insideEmissivity = insideEmissivity;
         heatCapacity = vessel.heatCapacity() + oilKilograms * OIL_SPECIFIC_HEAT;
     }
@@ -48,7 +48,7 @@ public final class DryPan {
 
     private double settles(AbsorbedLight absorbed, LossFactors factors) {
         Plate plate = new Plate(absorbed, factors);
-        double low = Math.min(around.airKelvin(), around.overheadKelvin()) - 1;
+        double low = Math.min(surroundings.airKelvin(), surroundings.skyKelvin()) - 1;
         if (plate.surplus(HOTTEST_KELVIN) >= 0) {
             return HOTTEST_KELVIN - PhysicalConstants.ZERO_CELSIUS;
         }
@@ -68,7 +68,7 @@ public final class DryPan {
     }
 
     private double secondsTo(double goal, Plate plate) {
-        double start = around.airKelvin();
+        double start = surroundings.airKelvin();
         if (goal <= start) {
             return 0;
         }
@@ -96,10 +96,10 @@ public final class DryPan {
             double factor = factors.dry();
             double height = vessel.pan().heightMetres();
             underside = PanFace.level(
-                    PanFace.Kind.UNDERSIDE, vessel, vessel.underside().emissivity(), around, factor);
-            inside = PanFace.level(PanFace.Kind.LID, vessel, insideEmissivity, around, factor);
+                    PanFace.Kind.UNDERSIDE, vessel, vessel.underside().emissivity(), surroundings, factor);
+            inside = PanFace.level(PanFace.Kind.LID, vessel, insideEmissivity, surroundings, factor);
             wall = new DryWallFin(
-                    PanFace.wall(vessel, height, vessel.dryWall().emissivity(), around, factor),
+                    PanFace.wall(vessel, height, vessel.dryWall().emissivity(), surroundings, factor),
                     height,
                     vessel.material().conductivity() * vessel.sheetThickness());
         }

@@ -1,12 +1,12 @@
 package simmerpoint.heat;
 
 /**
- * The wall above the water line: a fin on the wetted wall. Decision: a fin and not a node of its own, since its heat
- * capacity is small and conduction along the sheet is what ties it to the water. Textbook fin with an insulated end
- * (Incropera et al., chapter 3, from memory): efficiency tanh(mL)/(mL), m² = h/(k·thickness), h the outer coefficient at
- * the water's temperature. The light it takes up is spread evenly over it; by linearity the same efficiency says what
- * share of light minus loss flows on into the pan (derived here). Steam on its inside, which would warm it further, is
- * left out below boiling; it counts within the spread of the losses.
+ * The wall above the water line as a fin on the wetted wall. A fin and not a node of its own, since its heat capacity is
+ * small and conduction along the sheet couples it to the water. Textbook fin with an insulated end (Incropera et al.,
+ * chapter 3, from memory): efficiency tanh(mL)/(mL), m² = h/(k·thickness), h the outer coefficient at the water's
+ * temperature. Absorbed light is distributed evenly over it; by linearity the same efficiency is the share of light minus
+ * loss that is conducted into the pan (derived here). Neglects steam on its inside below boiling, which would warm it
+ * further.
  */
 final class DryWallFin {
     private final PanFace face;
@@ -14,9 +14,9 @@ final class DryWallFin {
     private final double conductance;
 
     /**
-     * The wall of this pan above its water line.
+     * For one pan.
      *
-     * @param face the band of wall; area 0 if the pan is brimful
+     * @param face the band of wall; area 0 if the pan is full
      * @param length its height, m
      * @param conductance conductivity × thickness of the sheet, W/K
      */
@@ -31,20 +31,20 @@ final class DryWallFin {
         return x < 1e-4 ? 1 - x * x / 3 : Math.tanh(x) / x;
     }
 
-    /** What it loses of its own heat and of its light; in a brimful pan nothing, since there is no dry wall. */
+    /** Losses of its heat and of the light that is not conducted into the pan; none if the pan is full. */
     Losses at(double kelvin, double lightWatts) {
         if (!(face.area() > 0)) {
             return Losses.NONE;
         }
-        double air = face.airCoefficient(kelvin);
+        double air = face.convectionCoefficient(kelvin);
         double radiation = face.radiationCoefficient(kelvin);
         double all = face.factor() * (air + radiation);
         double share = efficiency(length * Math.sqrt(all / conductance));
-        Losses bare = face.at(kelvin);
-        double thrownOff = (1 - share) * lightWatts / (air + radiation);
+        Losses isothermal = face.at(kelvin);
+        double rejectedLight = (1 - share) * lightWatts / (air + radiation);
         return new Losses(
-                share * bare.convectionWatts() + thrownOff * air,
-                share * bare.radiationWatts() + thrownOff * radiation,
+                share * isothermal.convectionWatts() + rejectedLight * air,
+                share * isothermal.radiationWatts() + rejectedLight * radiation,
                 0);
     }
 }

@@ -1,16 +1,16 @@
 package simmerpoint.heat;
 
 /**
- * Heat that a water surface gives off as vapour below boiling, and by the moist air that carries it.
+ * Heat and vapour transfer from a water surface below boiling.
  *
  * <p>Still air: Dunkle 1961, International Developments in Heat Transfer, 895 (from memory): coefficient h = 0.884 [ΔT +
  * (p₁ − p₂)·T₁/(268 900 Pa − p₁)]^⅓ W/(m² K), vapour 0.016273 · h · (p₁ − p₂) W/m² with p in Pa. Made for the closed air of
- * a solar still, water 0.2 to 0.5 m below a lid, at sea level; for an open pan it gives the scale only: ± 50 %. Both
- * constants hold a pressure of 1 atm: 268 900 is p·28.96/(28.96 − 18.02) and 0.016273 goes as 1/p (derived here from the
- * Lewis relation), and so they are carried over to other altitudes.
+ * a solar still, water 0.2 to 0.5 m below a lid, at sea level; for an open pan only ± 50 %. Both constants are for 1 atm: 268
+ * 900 is p·28.96/(28.96 − 18.02) and 0.016273 is proportional to 1/p (derived here from the Lewis relation); they are scaled
+ * to other altitudes accordingly.
  *
- * <p>Wind: h is put together with a level face's wind coefficient, as in {@link Convection#together}; the same Lewis
- * relation then gives the vapour. A pan's rim shelters low water; that is left out.
+ * <p>Wind: h is combined with the forced convection of a flat plate by {@link Convection#combined}; the same Lewis relation
+ * then gives the vapour. Neglects that a pan's rim shelters low water.
  */
 final class Evaporation {
     private static final double VAPOUR_PER_COEFFICIENT = 0.016273;
@@ -36,7 +36,7 @@ final class Evaporation {
         return 0.884 * Math.cbrt(Math.abs(lift));
     }
 
-    /** Heat carried off as vapour, W/m²; 0 where vapour would settle on the water instead. */
+    /** Latent heat flux, W/m²; 0 where vapour would condense on the water instead. */
     double wattsPerSquareMetre(double coefficient, double pascalsDifference) {
         return VAPOUR_PER_COEFFICIENT / pressureRatio * coefficient * Math.max(0, pascalsDifference);
     }

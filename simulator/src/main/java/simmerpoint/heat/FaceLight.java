@@ -1,7 +1,7 @@
 package simmerpoint.heat;
 
 /**
- * Sunlight that falls on one face.
+ * Sunlight on one face.
  *
  * @param watts W, at least 0
  * @param cosIncidence mean cosine of incidence of that light, weighted with its watts, 0 to 1
@@ -16,7 +16,7 @@ public record FaceLight(double watts, double cosIncidence) {
         ArgumentChecks.within("cosine of incidence", cosIncidence, 0, 1, "of 1");
     }
 
-    /** Both lights together, with their mean cosine. */
+    /** The sum, with the mean cosine. */
     public FaceLight plus(FaceLight other) {
         double sum = watts + other.watts;
         return sum > 0

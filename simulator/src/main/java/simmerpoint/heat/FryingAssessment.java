@@ -1,13 +1,13 @@
 package simmerpoint.heat;
 
 /**
- * How a pan fries.
+ * Frying performance of a pan.
  *
  * @param level by the flux
  * @param spread by the evenness
  */
 public record FryingAssessment(FryingLevel level, Spread spread) {
-    /** How evenly a pan heats. */
+    /** Evenness of the heat. */
     public enum Spread {
         /** As a thick pan on a hob. */
         EVEN,
@@ -18,30 +18,30 @@ public record FryingAssessment(FryingLevel level, Spread spread) {
     }
 
     /**
-     * Reads the scale.
+     * Applies the thresholds.
      *
-     * @param meanFluxWattsPerSquareMetre flux that the middle of the pan takes up (absorptance counted), mean over the
-     *     inner half of the underside's radius, W/m²
+     * @param meanFluxWattsPerSquareMetre absorbed flux, mean over the inner half of the underside's radius, W/m²
      * @param evenness standard deviation ÷ mean of flux over the underside, at least 0
-     * @param table the borders
+     * @param thresholds the borders
      */
-    public static FryingAssessment read(double meanFluxWattsPerSquareMetre, double evenness, FryingThresholds table) {
+    public static FryingAssessment read(
+            double meanFluxWattsPerSquareMetre, double evenness, FryingThresholds thresholds) {
         ArgumentChecks.notNegative("flux", meanFluxWattsPerSquareMetre, "W/m²");
         ArgumentChecks.notNegative("evenness", evenness, "of 1");
         return new FryingAssessment(
-                level(meanFluxWattsPerSquareMetre, table),
-                evenness <= table.evenBelow()
+                level(meanFluxWattsPerSquareMetre, thresholds),
+                evenness <= thresholds.evenBelow()
                         ? Spread.EVEN
-                        : evenness <= table.patchyBelow() ? Spread.PATCHY : Spread.HOT_SPOT);
+                        : evenness <= thresholds.patchyBelow() ? Spread.PATCHY : Spread.HOT_SPOT);
     }
 
-    private static FryingLevel level(double flux, FryingThresholds table) {
-        if (flux < table.gentleFlux()) {
+    private static FryingLevel level(double flux, FryingThresholds thresholds) {
+        if (flux < thresholds.gentleFlux()) {
             return FryingLevel.NO_FRYING;
         }
-        if (flux < table.fryFlux()) {
+        if (flux < thresholds.fryFlux()) {
             return FryingLevel.GENTLE;
         }
-        return flux < table.searFlux() ? FryingLevel.FRY : FryingLevel.SEAR;
+        return flux < thresholds.searFlux() ? FryingLevel.FRY : FryingLevel.SEAR;
     }
 }

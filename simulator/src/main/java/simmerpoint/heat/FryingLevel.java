@@ -1,6 +1,6 @@
 package simmerpoint.heat;
 
-/** How well the middle of a pan fries, from weakest to strongest. The borders stand in {@link FryingThresholds}. */
+/** Frying level of the centre of a pan, from weakest to strongest, by {@link FryingThresholds}. */
 public enum FryingLevel {
     /** Food stews in its own water. */
     NO_FRYING,

@@ -3,14 +3,14 @@ package simmerpoint.heat;
 import java.util.List;
 
 /**
- * A household gas ring and what it puts into a lidded pan on full.
+ * A household gas burner on full, by its heat input to a lidded pan.
  *
  * @param name its size: small, medium, large
- * @param lowWatts lower end of what gets into the pan, W
+ * @param lowWatts lower end of the heat input, W
  * @param highWatts upper end, W
  */
 public record GasBurner(String name, double lowWatts, double highWatts) {
-    /** Where the figures of {@link #ALL} come from. */
+    /** Source of {@link #ALL}. */
     public static final String SOURCE =
             "ratings of 1000, 1400 and 1800 kcal/h (1.16, 1.63, 2.09 kW) and 49 to 52 % into a"
                     + " lidded pan: the Argentine gas regulator ENARGAS 2020 and Sensini et al. 2018, as quoted by others; their"
@@ -21,8 +21,8 @@ public record GasBurner(String name, double lowWatts, double highWatts) {
             new GasBurner("small", 570, 600), new GasBurner("medium", 800, 850), new GasBurner("large", 1030, 1090));
 
     /**
-     * What a low flame puts into a pan, W: it keeps a lidded pan of 1 to 5 litres at a simmer, losses of 1.3 to 3 W/K times
-     * 80 K (derived here, not measured).
+     * Heat input of a low flame that keeps a lidded pan of 1 to 5 litres at a simmer, W: losses of 1.3 to 3 W/K times 80 K
+     * (derived here, not measured).
      */
     public static final LikelyRange LOW_FLAME = new LikelyRange(100, 160, 250);
 

@@ -1,10 +1,10 @@
 package simmerpoint.heat;
 
-/** What the water of a pan does, from coolest to hottest. The borders stand in {@link HeatLevelThresholds}. */
+/** Heat level of a pan of water, from coolest to hottest, by {@link HeatLevelThresholds}. */
 public enum HeatLevel {
-    /** Settles too cool to hold food. */
+    /** Too cool to keep food hot. */
     TOO_COOL,
-    /** Holds food hot, cooks it slowly at best. */
+    /** Keeps food hot, cooks it slowly at best. */
     KEEP_WARM,
     /** From just below boiling to a few bubbles. */
     SIMMER,

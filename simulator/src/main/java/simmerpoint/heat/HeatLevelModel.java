@@ -4,31 +4,31 @@ import java.util.Collections;
 import java.util.List;
 
 /**
- * The heat level of light on one pan, and the watts at which the level changes for this pan, lid, wind and altitude.
- * Never a fixed watt: every border is a temperature to be held or steam to be made, and the balance says what that takes.
+ * The heat level of one pan in given light, and the absorbed watts at which a level begins for this pan, lid, wind and
+ * altitude, from the energy balance: every threshold is a temperature to be held or steam to be made.
  */
 public final class HeatLevelModel {
     private static final double HOUR = 3600;
 
     private final CookingModel cooking;
-    private final HeatLevelThresholds table;
+    private final HeatLevelThresholds thresholds;
 
-    /** For one pan and its weather, with this table. */
-    public HeatLevelModel(CookingModel cooking, HeatLevelThresholds table) {
+    /** For one pan and its weather. */
+    public HeatLevelModel(CookingModel cooking, HeatLevelThresholds thresholds) {
         this.cooking = cooking;
-        this.table = table;
+        this.thresholds = thresholds;
     }
 
     /** The level with the likely losses. */
     public HeatLevel level(AbsorbedLight absorbed) {
-        return level(cooking.likely(), absorbed);
+        return level(cooking.likelyPot(), absorbed);
     }
 
-    /** The level with its spread. */
+    /** The level with its range. */
     public HeatLevelRange levelWithSpread(AbsorbedLight absorbed) {
         HeatLevel likely = level(absorbed);
         List<HeatLevel> levels = LossSpread.all().stream()
-                .map(f -> level(cooking.kettle(f), absorbed))
+                .map(f -> level(cooking.pot(f), absorbed))
                 .sorted()
                 .toList();
         int tenth = levels.size() / 10;
@@ -38,10 +38,10 @@ public final class HeatLevelModel {
                 Collections.max(List.of(likely, levels.get(levels.size() - 1 - tenth))));
     }
 
-    private HeatLevel level(PotModel kettle, AbsorbedLight absorbed) {
+    private HeatLevel level(PotModel pot, AbsorbedLight absorbed) {
         HeatLevel[] all = HeatLevel.values();
         for (int k = all.length - 1; k > 0; k--) {
-            if (surplus(kettle, all[k], absorbed) >= 0) {
+            if (surplus(pot, all[k], absorbed) >= 0) {
                 return all[k];
             }
         }
@@ -49,60 +49,60 @@ public final class HeatLevelModel {
     }
 
     /**
-     * How many watts the light has to spare at the border where a level begins, with the likely losses: 0 at the border,
-     * below 0 under it, and smooth, so that a position of the pan can be found by root finding.
+     * Surplus of absorbed watts over the threshold of a level, with the likely losses: 0 at the threshold and smooth, for
+     * root finding.
      *
      * @param level not {@link HeatLevel#TOO_COOL}, which begins nowhere
      */
     public double spareWatts(HeatLevel level, AbsorbedLight absorbed) {
-        return surplus(cooking.likely(), level, absorbed);
+        return surplus(cooking.likelyPot(), level, absorbed);
     }
 
     /**
-     * Absorbed watts at which a level begins; 0 for {@link HeatLevel#TOO_COOL}, and where the sun on the lid alone cannot
-     * get there, infinite.
+     * Absorbed watts at which a level begins; 0 for {@link HeatLevel#TOO_COOL}, infinite if no amount of this light reaches
+     * it.
      *
      * @param level the level
-     * @param pattern how the light is shared between the faces; its strength does not matter
+     * @param pattern distribution of the light over the faces; its sum does not matter
      */
-    public LikelyRange begins(HeatLevel level, AbsorbedLight pattern) {
+    public LikelyRange thresholdWatts(HeatLevel level, AbsorbedLight pattern) {
         return level == HeatLevel.TOO_COOL
                 ? LikelyRange.exact(0)
-                : LossSpread.range(f -> beginsWatts(cooking.kettle(f), level, pattern));
+                : LossSpread.range(f -> thresholdWatts(cooking.pot(f), level, pattern));
     }
 
-    /** The same for the likely losses alone, W: a twentieth of the work. */
-    public double beginsLikely(HeatLevel level, AbsorbedLight pattern) {
-        return level == HeatLevel.TOO_COOL ? 0 : beginsWatts(cooking.likely(), level, pattern);
+    /** The same for the likely losses, W. */
+    public double likelyThresholdWatts(HeatLevel level, AbsorbedLight pattern) {
+        return level == HeatLevel.TOO_COOL ? 0 : thresholdWatts(cooking.likelyPot(), level, pattern);
     }
 
-    private double beginsWatts(PotModel kettle, HeatLevel level, AbsorbedLight pattern) {
-        return SteadyState.wattsFor(kettle, pattern, borderCelsius(kettle, level), steamWatts(kettle, level));
+    private double thresholdWatts(PotModel pot, HeatLevel level, AbsorbedLight pattern) {
+        return SteadyState.wattsFor(pot, pattern, thresholdCelsius(pot, level), steamWatts(pot, level));
     }
 
-    private double surplus(PotModel kettle, HeatLevel level, AbsorbedLight absorbed) {
-        return kettle.surplusWatts(borderCelsius(kettle, level), absorbed) - steamWatts(kettle, level);
+    private double surplus(PotModel pot, HeatLevel level, AbsorbedLight absorbed) {
+        return pot.surplusWatts(thresholdCelsius(pot, level), absorbed) - steamWatts(pot, level);
     }
 
-    private double borderCelsius(PotModel kettle, HeatLevel level) {
+    private double thresholdCelsius(PotModel pot, HeatLevel level) {
         return switch (level) {
             case TOO_COOL -> throw new IllegalArgumentException("the coolest level begins nowhere");
-            case KEEP_WARM -> Math.min(table.holdCelsius(), kettle.boilingCelsius());
-            case SIMMER -> kettle.boilingCelsius() - table.simmerKelvinBelowBoiling();
-            case BOIL, FAST_BOIL -> kettle.boilingCelsius();
+            case KEEP_WARM -> Math.min(thresholds.holdCelsius(), pot.boilingCelsius());
+            case SIMMER -> pot.boilingCelsius() - thresholds.simmerKelvinBelowBoiling();
+            case BOIL, FAST_BOIL -> pot.boilingCelsius();
         };
     }
 
-    /** Heat in the steam of the level's border, W. */
-    private double steamWatts(PotModel kettle, HeatLevel level) {
+    /** Latent heat of the steam at the level's threshold, W. */
+    private double steamWatts(PotModel pot, HeatLevel level) {
         double steam = switch (level) {
             case TOO_COOL, KEEP_WARM, SIMMER -> 0;
-            case BOIL -> table.boilSteam();
-            case FAST_BOIL -> table.fastBoilSteam();
+            case BOIL -> thresholds.boilSteam();
+            case FAST_BOIL -> thresholds.fastBoilSteam();
         };
         return steam
                 * cooking.vessel().levelArea()
                 / HOUR
-                * SaturatedWater.latentHeatJoulesPerKilogram(kettle.boilingCelsius());
+                * SaturatedWater.latentHeatJoulesPerKilogram(pot.boilingCelsius());
     }
 }

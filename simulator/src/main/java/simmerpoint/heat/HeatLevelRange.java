@@ -1,10 +1,10 @@
 package simmerpoint.heat;
 
 /**
- * A heat level with its spread: four in five pans like this one are between lowest and highest.
+ * A heat level with its 10th and 90th percentile over {@link LossSpread}.
  *
- * @param lowest for a pan that loses much
+ * @param lowest 10th percentile
  * @param likely for the likely losses
- * @param highest for a pan that loses little
+ * @param highest 90th percentile
  */
 public record HeatLevelRange(HeatLevel lowest, HeatLevel likely, HeatLevel highest) {}

@@ -1,7 +1,7 @@
 package simmerpoint.heat;
 
 /**
- * Where one heat level ends and the next begins. The defaults:
+ * Thresholds of the heat levels. The defaults:
  *
  * <table>
  * <caption>Borders of the heat levels</caption>
@@ -15,17 +15,17 @@ package simmerpoint.heat;
  * <tr><td>boil, fast boil</td><td>20 kg of steam an hour and m² of water</td><td>common practice: a rolling boil</td></tr>
  * </table>
  *
- * <p>Steam means what boiling makes beyond the vapour that the surface gives off just below boiling. Without a lid that
- * vapour alone is some 10 kg/(h·m²), so counting it would call hot still water boiling. Decided here.
+ * <p>Steam means what boiling makes beyond the vapour of the surface just below boiling. Without a lid that vapour alone is
+ * some 10 kg/(h·m²), so with it hot still water would count as boiling. Decided here.
  *
- * @param holdCelsius settling temperature where food can be held, 30 to 100 °C
- * @param simmerKelvinBelowBoiling how far below boiling a simmer may settle, 0 to 30 K
+ * @param holdCelsius steady-state temperature at which food keeps hot, 30 to 100 °C
+ * @param simmerKelvinBelowBoiling steady-state temperature of a simmer below boiling, 0 to 30 K
  * @param boilSteam steam at which boiling begins, kg/(h·m²), at least 0
  * @param fastBoilSteam steam at which fast boiling begins, kg/(h·m²), above {@code boilSteam}
  */
 public record HeatLevelThresholds(
         double holdCelsius, double simmerKelvinBelowBoiling, double boilSteam, double fastBoilSteam) {
-    /** The table above. */
+    /** The defaults above. */
     public static final HeatLevelThresholds USUAL = new HeatLevelThresholds(60, 6, 6, 20);
 
     /** Checks the borders and their order. */

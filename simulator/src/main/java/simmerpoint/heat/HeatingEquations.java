@@ -3,8 +3,8 @@ package simmerpoint.heat;
 import org.apache.commons.math3.ode.FirstOrderDifferentialEquations;
 
 /**
- * The kettle below boiling in unchanging light: (m·c + C)·dT/dt = light − losses, dm/dt = −steam ÷ latent heat, and the
- * running sums of every term. State: T in °C, m in kg, then J of light, convection, radiation, steam, carried.
+ * Equations of a pot below boiling in constant light: (m·c + C)·dT/dt = light − losses, dm/dt = −steam ÷ latent heat, and the
+ * time integrals of every term. State: T in °C, m in kg, then J of light, convection, radiation, steam, carried.
  */
 final class HeatingEquations implements FirstOrderDifferentialEquations {
     static final int CELSIUS = 0;
@@ -16,16 +16,16 @@ final class HeatingEquations implements FirstOrderDifferentialEquations {
     static final int CARRIED = 6;
     static final int SIZE = 7;
 
-    /** A trial step may overshoot what the laws of vapour hold for: there the losses stand still. No course gets there. */
+    /** Limits of the vapour formulas, within which the losses are evaluated: trial steps may overshoot them. */
     private static final double COLDEST_CELSIUS = -42;
 
     private static final double BEYOND_KELVIN = 5;
 
-    private final PotModel kettle;
+    private final PotModel pot;
     private final AbsorbedLight absorbed;
 
-    HeatingEquations(PotModel kettle, AbsorbedLight absorbed) {
-        this.kettle = kettle;
+    HeatingEquations(PotModel pot, AbsorbedLight absorbed) {
+        this.pot = pot;
         this.absorbed = absorbed;
     }
 
@@ -36,10 +36,10 @@ final class HeatingEquations implements FirstOrderDifferentialEquations {
 
     @Override
     public void computeDerivatives(double seconds, double[] y, double[] rate) {
-        double celsius = Math.max(COLDEST_CELSIUS, Math.min(kettle.boilingCelsius() + BEYOND_KELVIN, y[CELSIUS]));
-        Losses losses = kettle.losses().at(celsius, absorbed);
+        double celsius = Math.max(COLDEST_CELSIUS, Math.min(pot.boilingCelsius() + BEYOND_KELVIN, y[CELSIUS]));
+        Losses losses = pot.losses().at(celsius, absorbed);
         double steamRate = PotModel.steamRate(losses.steamWatts(), celsius);
-        rate[CELSIUS] = (absorbed.total() - losses.total()) / kettle.heatCapacity(y[WATER]);
+        rate[CELSIUS] = (absorbed.total() - losses.total()) / pot.heatCapacity(y[WATER]);
         rate[WATER] = -steamRate;
         rate[LIGHT] = absorbed.total();
         rate[CONVECTION] = losses.convectionWatts();

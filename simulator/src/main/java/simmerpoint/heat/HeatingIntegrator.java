@@ -21,7 +21,7 @@ final class HeatingIntegrator {
 
     private static final double RELATIVE = 1e-9;
 
-    /** So much more is allowed where only the spread of a time is asked for: it is then good to some 2e-5 of itself (measured). */
+    /** Factor on the tolerances where only the range of a time is needed: relative error 2e-5 (measured). */
     private static final double FOR_SPREAD = 1000;
 
     private final DormandPrince54Integrator integrator;
@@ -33,12 +33,12 @@ final class HeatingIntegrator {
         integrator = new DormandPrince54Integrator(LEAST_STEP_SECONDS, MOST_STEP_SECONDS, absolute, relative);
     }
 
-    /** For courses whose sums must close. */
+    /** For histories whose energy balance must close. */
     static HeatingIntegrator exact() {
         return new HeatingIntegrator(1);
     }
 
-    /** For the spread of times over many pans, in less than half the work. */
+    /** For the range of times over many pans, in less than half the time. */
     static HeatingIntegrator forSpread() {
         return new HeatingIntegrator(FOR_SPREAD);
     }
@@ -51,7 +51,7 @@ final class HeatingIntegrator {
         integrator.addStepHandler(handler);
     }
 
-    /** Integrates from {@code start} towards {@code end}; {@code y} becomes the state at the instant returned. */
+    /** Integrates from {@code start} to {@code end} or an event and returns that time; {@code y} becomes the state there. */
     double run(HeatingEquations equations, double start, double[] y, double end) {
         return integrator.integrate(equations, start, y, end, y);
     }

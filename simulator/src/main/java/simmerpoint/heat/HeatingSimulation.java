@@ -7,14 +7,14 @@ import org.apache.commons.math3.ode.sampling.StepHandler;
 import org.apache.commons.math3.ode.sampling.StepInterpolator;
 
 /**
- * The course of one kettle through spells of light: the heating equations up to local boiling, there boiling as long as
- * there is a surplus (temperature stands, all of the surplus becomes steam), and back. For one run and one thread.
+ * Simulates one pot in light that changes with time: the heating equations below local boiling; boiling at constant
+ * temperature, with all surplus heat turned into steam. For one run; not thread-safe.
  */
 public final class HeatingSimulation {
     private static final double STANDING_KELVIN = 1e-9;
     private static final double COLDEST_CELSIUS = -42;
 
-    private final PotModel kettle;
+    private final PotModel pot;
     private final double pointSeconds;
     private final double[] y = new double[HeatingEquations.SIZE];
     private final double startContent;
@@ -24,48 +24,48 @@ public final class HeatingSimulation {
     private OptionalDouble boil = OptionalDouble.empty();
     private OptionalDouble dry = OptionalDouble.empty();
 
-    private HeatingSimulation(PotModel kettle, double startCelsius, double pointSeconds) {
-        this.kettle = kettle;
+    private HeatingSimulation(PotModel pot, double startCelsius, double pointSeconds) {
+        this.pot = pot;
         this.pointSeconds = pointSeconds;
         y[HeatingEquations.CELSIUS] = startCelsius;
-        y[HeatingEquations.WATER] = kettle.waterKilograms();
-        startContent = kettle.heatContent(startCelsius, kettle.waterKilograms());
-        dryKilograms = HeatingIntegrator.DRY_SHARE * kettle.waterKilograms();
+        y[HeatingEquations.WATER] = pot.waterKilograms();
+        startContent = pot.heatContent(startCelsius, pot.waterKilograms());
+        dryKilograms = HeatingIntegrator.DRY_SHARE * pot.waterKilograms();
     }
 
     /**
-     * The curve.
+     * The temperature history.
      *
-     * @param kettle pan and water
-     * @param startCelsius temperature at the start, −42 °C to local boiling (ice is not known here)
-     * @param spells the light, one after the other; at least one
-     * @param pointSeconds time between points of the curve, above 0
+     * @param pot pan and water
+     * @param startCelsius temperature at the start, −42 °C to local boiling (freezing is neglected)
+     * @param intervals the light, in order; at least one
+     * @param pointSeconds time between points of the history, above 0
      */
-    public static TemperatureHistory course(
-            PotModel kettle, double startCelsius, List<LightInterval> spells, double pointSeconds) {
-        ArgumentChecks.within("start temperature", startCelsius, COLDEST_CELSIUS, kettle.boilingCelsius(), "°C");
+    public static TemperatureHistory temperatureHistory(
+            PotModel pot, double startCelsius, List<LightInterval> intervals, double pointSeconds) {
+        ArgumentChecks.within("start temperature", startCelsius, COLDEST_CELSIUS, pot.boilingCelsius(), "°C");
         ArgumentChecks.positive("time between points", pointSeconds, "s");
-        if (spells.isEmpty()) {
-            throw new IllegalArgumentException("a course needs a spell of light");
+        if (intervals.isEmpty()) {
+            throw new IllegalArgumentException("a temperature history needs an interval of light");
         }
-        HeatingSimulation heating = new HeatingSimulation(kettle, startCelsius, pointSeconds);
-        spells.forEach(heating::pass);
+        HeatingSimulation heating = new HeatingSimulation(pot, startCelsius, pointSeconds);
+        intervals.forEach(heating::simulate);
         return new TemperatureHistory(heating.points, heating.boil, heating.dry);
     }
 
-    private void pass(LightInterval spell) {
-        double end = now + spell.seconds();
-        if (dry.isEmpty() && !boilsNow(spell.absorbed())) {
-            warm(spell.absorbed(), end);
+    private void simulate(LightInterval interval) {
+        double end = now + interval.seconds();
+        if (dry.isEmpty() && !boilsNow(interval.absorbed())) {
+            warm(interval.absorbed(), end);
         }
-        if (dry.isEmpty() && now < end && boilsNow(spell.absorbed())) {
-            boil(spell.absorbed(), end);
+        if (dry.isEmpty() && now < end && boilsNow(interval.absorbed())) {
+            boil(interval.absorbed(), end);
         }
     }
 
     private boolean boilsNow(AbsorbedLight absorbed) {
-        return y[HeatingEquations.CELSIUS] >= kettle.boilingCelsius() - STANDING_KELVIN
-                && SteadyState.boils(kettle, absorbed);
+        return y[HeatingEquations.CELSIUS] >= pot.boilingCelsius() - STANDING_KELVIN
+                && SteadyState.boils(pot, absorbed);
     }
 
     private void warm(AbsorbedLight absorbed, double end) {
@@ -73,14 +73,14 @@ public final class HeatingSimulation {
         HeatingIntegrator integrator = HeatingIntegrator.exact();
         StopCondition dryness = new StopCondition(HeatingEquations.WATER, dryKilograms);
         integrator.stopAt(dryness);
-        StopCondition boiling = new StopCondition(HeatingEquations.CELSIUS, kettle.boilingCelsius());
-        if (SteadyState.boils(kettle, absorbed)) {
+        StopCondition boiling = new StopCondition(HeatingEquations.CELSIUS, pot.boilingCelsius());
+        if (SteadyState.boils(pot, absorbed)) {
             integrator.stopAt(boiling);
         }
         integrator.watch(new Sampler(absorbed));
-        now = integrator.run(new HeatingEquations(kettle, absorbed), now, y, end);
+        now = integrator.run(new HeatingEquations(pot, absorbed), now, y, end);
         if (boiling.reached()) {
-            y[HeatingEquations.CELSIUS] = kettle.boilingCelsius();
+            y[HeatingEquations.CELSIUS] = pot.boilingCelsius();
         }
         if (dryness.reached()) {
             dry = OptionalDouble.of(now);
@@ -88,15 +88,15 @@ public final class HeatingSimulation {
         add(now, y, absorbed, 0);
     }
 
-    /** Boiling in unchanging light: everything runs in straight lines. */
+    /** Boiling in constant light: all quantities are linear in time. */
     private void boil(AbsorbedLight absorbed, double end) {
         if (boil.isEmpty()) {
             boil = OptionalDouble.of(now);
         }
-        double surplus = SteadyState.boilingWatts(kettle, absorbed);
-        Losses losses = kettle.losses().at(kettle.boilingCelsius(), absorbed);
+        double surplus = SteadyState.boilingWatts(pot, absorbed);
+        Losses losses = pot.losses().at(pot.boilingCelsius(), absorbed);
         double steam = losses.steamWatts() + surplus;
-        double rate = PotModel.steamRate(steam, kettle.boilingCelsius());
+        double rate = PotModel.steamRate(steam, pot.boilingCelsius());
         double dryAfter = rate > 0 ? (y[HeatingEquations.WATER] - dryKilograms) / rate : Double.POSITIVE_INFINITY;
         double start = now;
         double stop = Math.min(end, start + Math.max(0, dryAfter));
@@ -118,25 +118,25 @@ public final class HeatingSimulation {
         y[HeatingEquations.CONVECTION] += losses.convectionWatts() * seconds;
         y[HeatingEquations.RADIATION] += losses.radiationWatts() * seconds;
         y[HeatingEquations.STEAM] += steam * seconds;
-        y[HeatingEquations.CARRIED] += rate * PhysicalConstants.WATER_SPECIFIC_HEAT * kettle.boilingCelsius() * seconds;
+        y[HeatingEquations.CARRIED] += rate * PhysicalConstants.WATER_SPECIFIC_HEAT * pot.boilingCelsius() * seconds;
     }
 
     private void add(double seconds, double[] state, AbsorbedLight absorbed, double boilingWatts) {
         double celsius = state[HeatingEquations.CELSIUS];
         double water = state[HeatingEquations.WATER];
-        Losses losses = kettle.losses().at(celsius, absorbed);
+        Losses losses = pot.losses().at(celsius, absorbed);
         EnergyBalance since = new EnergyBalance(
                 state[HeatingEquations.LIGHT],
                 state[HeatingEquations.CONVECTION],
                 state[HeatingEquations.RADIATION],
                 state[HeatingEquations.STEAM],
                 state[HeatingEquations.CARRIED],
-                kettle.heatContent(celsius, water) - startContent);
+                pot.heatContent(celsius, water) - startContent);
         Losses shown = losses.withSteam(losses.steamWatts() + boilingWatts);
         points.add(new TemperaturePoint(seconds, celsius, water, absorbed.total(), shown, since));
     }
 
-    /** Adds points at even times while the integrator steps over them. */
+    /** Adds points at equal intervals of time while the integrator steps over them. */
     private final class Sampler implements StepHandler {
         private final AbsorbedLight absorbed;
         private double next = now + pointSeconds;

@@ -1,14 +1,14 @@
 package simmerpoint.heat;
 
 /**
- * A time of unchanging light.
+ * An interval of constant light.
  *
- * @param seconds how long, above 0
- * @param absorbed light taken up meanwhile
+ * @param seconds duration, above 0
+ * @param absorbed absorbed light
  */
 public record LightInterval(double seconds, AbsorbedLight absorbed) {
     /** Checks the time. */
     public LightInterval {
-        ArgumentChecks.positive("spell", seconds, "s");
+        ArgumentChecks.positive("interval", seconds, "s");
     }
 }

@@ -4,11 +4,11 @@ import java.util.Arrays;
 import java.util.function.DoubleUnaryOperator;
 
 /**
- * An answer with its honest spread: four in five pans like this one fall between low and high.
+ * A likely value with its 10th and 90th percentile.
  *
- * @param low one pan in ten falls below, in the unit its owner states
- * @param likely the answer for the likely losses
- * @param high one pan in ten falls above
+ * @param low 10th percentile, in the unit stated by the owner
+ * @param likely value for the likely losses
+ * @param high 90th percentile
  */
 public record LikelyRange(double low, double likely, double high) {
     /** Checks the order, and refuses NaN. */
@@ -18,16 +18,16 @@ public record LikelyRange(double low, double likely, double high) {
         }
     }
 
-    /** A figure without spread. */
+    /** A value without range. */
     public static LikelyRange exact(double value) {
         return new LikelyRange(value, value, value);
     }
 
     /**
-     * The middle four fifths of these equally likely values.
+     * The 10th to 90th percentile of equally likely values.
      *
-     * @param likely the answer for the likely losses; widens the range should it lie outside
-     * @param values at least one, in any order, left as they are
+     * @param likely value for the likely losses; extends the range if it is outside
+     * @param values at least one, in any order, not changed
      */
     public static LikelyRange ofSample(double likely, double[] values) {
         double[] sorted = values.clone();
@@ -36,7 +36,7 @@ public record LikelyRange(double low, double likely, double high) {
                 Math.min(likely, quantile(sorted, 0.1)), likely, Math.max(likely, quantile(sorted, 0.9)));
     }
 
-    /** Straight line between order statistics, place q·(n − 1). */
+    /** Linear between order statistics, at the index q·(n − 1). */
     private static double quantile(double[] sorted, double q) {
         double place = q * (sorted.length - 1);
         int below = (int) Math.floor(place);
@@ -47,7 +47,7 @@ public record LikelyRange(double low, double likely, double high) {
         return sorted[below] + (place - below) * (sorted[above] - sorted[below]);
     }
 
-    /** The range of a rising function of this figure, for a change of unit. */
+    /** The range of a rising function of this value, for a change of unit. */
     public LikelyRange map(DoubleUnaryOperator rising) {
         return new LikelyRange(rising.applyAsDouble(low), rising.applyAsDouble(likely), rising.applyAsDouble(high));
     }

@@ -1,7 +1,7 @@
 package simmerpoint.heat;
 
 /**
- * A pan that loses in proportion to its temperature above the air, for checks against closed forms and for vacuum flasks.
+ * Losses proportional to the temperature above the air, for checks against closed forms.
  *
  * @param wattsPerKelvin at least 0
  * @param airCelsius air temperature, °C

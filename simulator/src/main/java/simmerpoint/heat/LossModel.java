@@ -1,12 +1,12 @@
 package simmerpoint.heat;
 
-/** What a pan of water loses at a temperature. Has to rise with the temperature. */
+/** Losses of a pan of water by temperature; must rise with the temperature. */
 public interface LossModel {
     /**
-     * Losses with the water below boiling or just at it, without the steam that boiling itself makes.
+     * Losses up to boiling, without the steam made by boiling itself.
      *
      * @param waterCelsius temperature of water and wetted pan
-     * @param absorbed light on each face; heat that a hot dry wall or lid throws off again counts as loss
+     * @param absorbed light on each face; heat that a hot dry wall or lid gives off counts as loss
      */
     Losses at(double waterCelsius, AbsorbedLight absorbed);
 }

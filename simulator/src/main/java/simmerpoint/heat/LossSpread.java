@@ -6,13 +6,13 @@ import java.util.function.ToDoubleFunction;
 import org.apache.commons.math3.distribution.NormalDistribution;
 
 /**
- * A small fixed set of pans whose losses differ from the correlations as real ones do: both factors log-normal and
- * independent, one pan in ten above 1.35 for convection and radiation (the loss of a pan is known to some 30 to 40 %) and
- * above 1.5 for evaporation (± 50 %: our reading of published single measurements, which scatter that much).
+ * Uncertainty of the losses as a fixed sample of pans: both factors log-normal and independent, one pan in ten above 1.35
+ * for convection and radiation (the loss of a pan is known to some 30 to 40 %) and above 1.5 for evaporation (± 50 %, from
+ * the scatter of published single measurements).
  *
  * <p>21 pans on a Fibonacci lattice: each factor takes each of 21 equally likely values once, in an order that pairs every
- * part of one with every part of the other (a Latin square of rank 1; derived here). Whatever is asked is worked out anew
- * for each of them, so what bends or ends (never boils) is carried through.
+ * part of one with every part of the other (a Latin square of rank 1; derived here). Results are computed for each pan, so
+ * non-linear results and pans that never boil are included.
  */
 public final class LossSpread {
     /** One pan in ten loses more than this times the likely convection and radiation. */
@@ -24,7 +24,7 @@ public final class LossSpread {
     private static final int PANS = 21;
     private static final int STEP = 13;
 
-    /** Of all shifts the one that leaves the two factors' logarithms correlated by only 0.002, and the set symmetric. */
+    /** The shift with the least correlation of the two factors' logarithms, 0.002, and a symmetric set. */
     private static final int SHIFT = 6;
 
     private static final NormalDistribution NORMAL = new NormalDistribution(null, 0, 1);
@@ -33,15 +33,15 @@ public final class LossSpread {
 
     private LossSpread() {}
 
-    /** The set, all equally likely, always the same. */
+    /** The sample, all equally likely. */
     public static List<LossFactors> all() {
         return ALL;
     }
 
-    /** The range of an answer over the set. */
-    public static LikelyRange range(ToDoubleFunction<LossFactors> answer) {
-        double[] values = ALL.parallelStream().mapToDouble(answer).toArray();
-        return LikelyRange.ofSample(answer.applyAsDouble(LossFactors.LIKELY), values);
+    /** The range of a result over the sample. */
+    public static LikelyRange range(ToDoubleFunction<LossFactors> result) {
+        double[] values = ALL.parallelStream().mapToDouble(result).toArray();
+        return LikelyRange.ofSample(result.applyAsDouble(LossFactors.LIKELY), values);
     }
 
     private static List<LossFactors> draw() {

@@ -1,7 +1,7 @@
 package simmerpoint.heat;
 
 /**
- * What leaves the pan, W; a term below 0 is a gain.
+ * Losses of the pan, W; a term below 0 is a gain.
  *
  * @param convectionWatts into the air
  * @param radiationWatts to sky and surroundings
@@ -21,7 +21,7 @@ public record Losses(double convectionWatts, double radiationWatts, double steam
         return convectionWatts + radiationWatts;
     }
 
-    /** Both together. */
+    /** The sum with other losses. */
     public Losses plus(Losses other) {
         return new Losses(
                 convectionWatts + other.convectionWatts,

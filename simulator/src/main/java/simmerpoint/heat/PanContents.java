@@ -1,8 +1,8 @@
 package simmerpoint.heat;
 
 /**
- * What is in the pan. Stew, rice and beans in water count as water: their specific heat is 10 to 25 % lower (common
- * practice), so the times for them come out a little long.
+ * Contents of the pan. Stew, rice and beans in water count as water: their specific heat is 10 to 25 % lower (common
+ * practice), so their times are somewhat overestimated.
  *
  * @param waterKilograms above 0
  * @param startCelsius temperature it starts at, 0 °C to 100 °C

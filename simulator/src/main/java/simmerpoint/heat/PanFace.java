@@ -1,15 +1,15 @@
 package simmerpoint.heat;
 
 /**
- * One outer face of the pan against air and surroundings.
+ * Losses of one outer face of the pan.
  *
- * @param kind which correlations hold for it
+ * @param kind selects the correlations
  * @param area m²
- * @param stillLength length for still air, m
- * @param windLength length for wind, m
+ * @param stillLength characteristic length of natural convection, m
+ * @param windLength characteristic length of forced convection, m
  * @param emissivity infrared emissivity
- * @param radiantKelvin what it radiates to, K
- * @param around the air
+ * @param radiantKelvin temperature of the radiative surroundings, K
+ * @param surroundings the air
  * @param factor on both convection and radiation
  */
 record PanFace(
@@ -19,10 +19,10 @@ record PanFace(
         double windLength,
         double emissivity,
         double radiantKelvin,
-        Surroundings around,
+        Surroundings surroundings,
         double factor) {
 
-    /** Which way a face looks. */
+    /** Orientation of a face. */
     enum Kind {
         UNDERSIDE,
         WALL,
@@ -37,19 +37,21 @@ record PanFace(
         }
 
         double wind(double reynolds, double prandtl) {
-            return this == WALL ? Convection.windAcross(reynolds, prandtl) : Convection.windAlong(reynolds, prandtl);
+            return this == WALL
+                    ? Convection.windAcrossCylinder(reynolds, prandtl)
+                    : Convection.windAlongPlate(reynolds, prandtl);
         }
     }
 
-    /** A level face of the pan. The length for still air is area ÷ edge. */
-    static PanFace level(Kind kind, ThermalPan vessel, double emissivity, Surroundings around, double factor) {
+    /** A level face of the pan. The length of natural convection is area ÷ edge. */
+    static PanFace level(Kind kind, ThermalPan vessel, double emissivity, Surroundings surroundings, double factor) {
         double diameter = vessel.pan().diameterMetres();
-        double radiant = kind == Kind.LID ? around.overheadKelvin() : around.airKelvin();
-        return new PanFace(kind, vessel.levelArea(), diameter / 4, diameter, emissivity, radiant, around, factor);
+        double radiant = kind == Kind.LID ? surroundings.skyKelvin() : surroundings.airKelvin();
+        return new PanFace(kind, vessel.levelArea(), diameter / 4, diameter, emissivity, radiant, surroundings, factor);
     }
 
-    /** A band of the wall, {@code height} high. Its air film is that of the whole wall. */
-    static PanFace wall(ThermalPan vessel, double height, double emissivity, Surroundings around, double factor) {
+    /** A band of the wall of the given height. Its characteristic lengths are those of the whole wall. */
+    static PanFace wall(ThermalPan vessel, double height, double emissivity, Surroundings surroundings, double factor) {
         double diameter = vessel.pan().diameterMetres();
         return new PanFace(
                 Kind.WALL,
@@ -57,26 +59,26 @@ record PanFace(
                 vessel.pan().heightMetres(),
                 diameter,
                 emissivity,
-                around.aroundKelvin(),
-                around,
+                surroundings.wallRadiantKelvin(),
+                surroundings,
                 factor);
     }
 
-    /** Coefficient of wind and still air together, W/(m² K), factor not yet applied. */
-    double airCoefficient(double kelvin) {
-        AirFilm film = AirFilm.at((kelvin + around.airKelvin()) / 2, around.pressurePascals());
-        double difference = kelvin - around.airKelvin();
+    /** Combined coefficient of natural and forced convection, W/(m² K), without {@link #factor}. */
+    double convectionCoefficient(double kelvin) {
+        AirFilm film = AirFilm.at((kelvin + surroundings.airKelvin()) / 2, surroundings.pressurePascals());
+        double difference = kelvin - surroundings.airKelvin();
         double still =
                 kind.still(film.rayleigh(difference, stillLength), film.prandtl()) * film.conductivity() / stillLength;
-        double speed = around.windMetresPerSecond();
+        double speed = surroundings.windMetresPerSecond();
         if (!(speed > 0)) {
             return still;
         }
         double wind = kind.wind(film.reynolds(speed, windLength), film.prandtl()) * film.conductivity() / windLength;
-        return Convection.together(still, wind);
+        return Convection.combined(still, wind);
     }
 
-    /** Coefficient of radiation, W/(m² K), about {@link #radiantKelvin}, factor not yet applied. */
+    /** Coefficient of radiation to {@link #radiantKelvin}, W/(m² K), without {@link #factor}. */
     double radiationCoefficient(double kelvin) {
         return emissivity
                 * PhysicalConstants.STEFAN_BOLTZMANN
@@ -84,11 +86,11 @@ record PanFace(
                 * (kelvin + radiantKelvin);
     }
 
-    /** What it loses, W. */
+    /** Losses at a temperature, W. */
     Losses at(double kelvin) {
         double scale = factor * area;
         return new Losses(
-                scale * airCoefficient(kelvin) * (kelvin - around.airKelvin()),
+                scale * convectionCoefficient(kelvin) * (kelvin - surroundings.airKelvin()),
                 scale * radiationCoefficient(kelvin) * (kelvin - radiantKelvin),
                 0);
     }

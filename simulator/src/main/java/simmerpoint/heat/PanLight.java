@@ -1,7 +1,7 @@
 package simmerpoint.heat;
 
 /**
- * Sunlight on the faces of a pan, before any of it is taken up.
+ * Sunlight on the faces of a pan, before absorption.
  *
  * @param underside on the underside
  * @param wetWall on the wall below the water line
@@ -10,17 +10,17 @@ package simmerpoint.heat;
  */
 public record PanLight(FaceLight underside, FaceLight wetWall, FaceLight dryWall, FaceLight lid) {
     /**
-     * Share of the light through an open top that stays in the pan: a few percent are mirrored by the water, a light
-     * inside throws more back. Our estimate, 0.6 for bare metal to 0.95 for dark enamel.
+     * Share of the light through an open top that is absorbed: the water reflects a few percent, a light-coloured inside
+     * more. Our estimate, 0.6 for bare metal to 0.95 for dark enamel.
      */
     public static final double OPEN_TOP_SHARE = 0.8;
 
     /**
-     * The sun itself on lid and wall: beam · area · cosine (derived here). Half of the wall is lit; there the cosine is
-     * cos(elevation) · cos(azimuth on the wall), with a watt-weighted mean of π/4 · cos(elevation).
+     * Direct sunlight on lid and wall: beam · area · cosine (derived here). Half of the wall is in the sun; there the cosine
+     * is cos(elevation) · cos(azimuth on the wall), with a watt-weighted mean of π/4 · cos(elevation).
      *
      * @param vessel the level pan
-     * @param waterKilograms where its water line is
+     * @param waterKilograms sets the water line
      * @param beamWattsPerSquareMetre beam irradiance, at least 0
      * @param elevationRadians 0 to π/2
      */
@@ -40,7 +40,7 @@ public record PanLight(FaceLight underside, FaceLight wetWall, FaceLight dryWall
                 new FaceLight(beamWattsPerSquareMetre * vessel.levelArea() * up, up));
     }
 
-    /** Both lights together. */
+    /** The sum with other light. */
     public PanLight plus(PanLight other) {
         return new PanLight(
                 underside.plus(other.underside),
@@ -50,18 +50,18 @@ public record PanLight(FaceLight underside, FaceLight wetWall, FaceLight dryWall
     }
 
     /**
-     * What the pan's skins take up of it. A face's light is judged at its mean cosine, which is up to 3 % more than ray
-     * by ray, since the law bends down towards grazing light.
+     * Light absorbed by the pan. Absorptance is evaluated at the mean cosine of each face, which gives up to 3 % more than
+     * ray by ray, since absorptance is concave in the cosine.
      */
     public AbsorbedLight absorbedBy(ThermalPan vessel) {
         return new AbsorbedLight(
-                taken(underside, vessel.underside()),
-                taken(wetWall, vessel.wetWall()),
-                taken(dryWall, vessel.dryWall()),
-                vessel.lidOn() ? taken(lid, vessel.lid()) : OPEN_TOP_SHARE * lid.watts());
+                absorbed(underside, vessel.underside()),
+                absorbed(wetWall, vessel.wetWall()),
+                absorbed(dryWall, vessel.dryWall()),
+                vessel.lidOn() ? absorbed(lid, vessel.lid()) : OPEN_TOP_SHARE * lid.watts());
     }
 
-    private static double taken(FaceLight light, SurfaceOptics skin) {
-        return light.watts() * skin.absorbedShare(light.cosIncidence());
+    private static double absorbed(FaceLight light, SurfaceOptics optics) {
+        return light.watts() * optics.absorbedShare(light.cosIncidence());
     }
 }

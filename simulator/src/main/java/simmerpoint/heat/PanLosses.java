@@ -1,13 +1,13 @@
 package simmerpoint.heat;
 
 /**
- * Losses of a pan with water: underside and wetted wall at the water's temperature, the wall above the water line as
- * {@link DryWallFin}, and the lid or the open water above. The water line is where it stands at the start: half of the water
- * gone would change the dry losses by a few percent.
+ * Losses of a pan with water: underside and wetted wall at the water's temperature, the wall above the water line as {@link
+ * DryWallFin}, and lid or open water. The water line is that at the start: the loss of half the water would change the dry
+ * losses by a few percent.
  *
- * <p>Left out: the resistance between sheet and water (a few K at 20 kW/m²), heat through handles and stand, warm air that
- * rises from a hot mirror, and what the mirror reflects of the pan's own radiation. They are part of the third by which
- * such a sum is known ({@link LossSpread}).
+ * <p>Neglects the resistance between sheet and water (a few K at 20 kW/m²), conduction through handles and stand, warm air
+ * rising from a hot mirror, and the pan's own radiation reflected by the mirror. They are part of the uncertainty in {@link
+ * LossSpread}.
  */
 public final class PanLosses implements LossModel {
     private final PanFace underside;
@@ -19,23 +19,25 @@ public final class PanLosses implements LossModel {
      * For one pan, filling and weather.
      *
      * @param vessel the pan
-     * @param waterKilograms what is in it, not more than it holds
-     * @param around air and sky
-     * @param factors how far this pan differs from the correlations
+     * @param waterKilograms not more than it holds
+     * @param surroundings air and sky
+     * @param factors on the correlations
      */
-    public PanLosses(ThermalPan vessel, double waterKilograms, Surroundings around, LossFactors factors) {
+    public PanLosses(ThermalPan vessel, double waterKilograms, Surroundings surroundings, LossFactors factors) {
         ArgumentChecks.within("water", waterKilograms, 0, vessel.brimfulKilograms(), "kg");
         double wet = vessel.waterLineMetres(waterKilograms);
         double dry = vessel.pan().heightMetres() - wet;
         double factor = factors.dry();
         underside =
-                PanFace.level(PanFace.Kind.UNDERSIDE, vessel, vessel.underside().emissivity(), around, factor);
-        wetWall = PanFace.wall(vessel, wet, vessel.wetWall().emissivity(), around, factor);
+                PanFace.level(PanFace.Kind.UNDERSIDE, vessel, vessel.underside().emissivity(), surroundings, factor);
+        wetWall = PanFace.wall(vessel, wet, vessel.wetWall().emissivity(), surroundings, factor);
         dryWall = new DryWallFin(
-                PanFace.wall(vessel, dry, vessel.dryWall().emissivity(), around, factor),
+                PanFace.wall(vessel, dry, vessel.dryWall().emissivity(), surroundings, factor),
                 dry,
                 vessel.material().conductivity() * vessel.sheetThickness());
-        top = vessel.lidOn() ? new LidLosses(vessel, around, factors) : new OpenWaterLosses(vessel, around, factors);
+        top = vessel.lidOn()
+                ? new LidLosses(vessel, surroundings, factors)
+                : new OpenWaterLosses(vessel, surroundings, factors);
     }
 
     @Override

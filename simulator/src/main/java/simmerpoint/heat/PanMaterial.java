@@ -4,14 +4,14 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * What a pan is made of. The table vessel-materials.tsv holds stainless steel, steel, aluminium, cast iron, copper and
- * glass, each with its source.
+ * Material of a pan. The table vessel-materials.tsv holds stainless steel, steel, aluminium, cast iron, copper and glass,
+ * each with its source.
  *
  * @param name as in the table
  * @param specificHeat J/(kg K), above 0
  * @param density kg/m³, above 0
  * @param conductivity W/(m K), above 0
- * @param source who says so, and how sure it is
+ * @param source of the values, and their quality
  */
 public record PanMaterial(String name, double specificHeat, double density, double conductivity, String source) {
     private static final List<PanMaterial> ALL = ResourceTable.rows("vessel-materials.tsv").stream()

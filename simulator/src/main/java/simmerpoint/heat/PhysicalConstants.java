@@ -1,6 +1,6 @@
 package simmerpoint.heat;
 
-/** Constants of this package, each with its source. */
+/** Physical constants, each with its source. */
 final class PhysicalConstants {
     /** Stefan-Boltzmann constant, W/(m² K⁴): CODATA 2018, exact digits cut after ten. */
     static final double STEFAN_BOLTZMANN = 5.670374419e-8;

@@ -1,10 +1,10 @@
 package simmerpoint.heat;
 
 /**
- * Pan and water as one body of one temperature that loses heat by a {@link LossModel} and cannot get hotter than local
- * boiling: what comes in beyond the losses there turns into steam.
+ * Lumped model of pan and water: one temperature, losses by a {@link LossModel}, and local boiling as upper limit, where
+ * surplus heat turns into steam.
  *
- * @param losses what leaves below boiling
+ * @param losses below boiling
  * @param emptyHeatCapacity of the pan, J/K, at least 0
  * @param waterKilograms at the start, above 0
  * @param boilingCelsius local boiling point, °C
@@ -18,30 +18,30 @@ public record PotModel(LossModel losses, double emptyHeatCapacity, double waterK
     }
 
     /** A real pan in real weather. */
-    public static PotModel of(ThermalPan vessel, PanContents contents, Surroundings around, LossFactors factors) {
+    public static PotModel of(ThermalPan vessel, PanContents contents, Surroundings surroundings, LossFactors factors) {
         return new PotModel(
-                new PanLosses(vessel, contents.waterKilograms(), around, factors),
+                new PanLosses(vessel, contents.waterKilograms(), surroundings, factors),
                 vessel.heatCapacity(),
                 contents.waterKilograms(),
-                around.boilingCelsius());
+                surroundings.boilingCelsius());
     }
 
-    /** Heat capacity with so much water, J/K. */
+    /** Heat capacity with an amount of water in kg, J/K. */
     public double heatCapacity(double water) {
         return emptyHeatCapacity + water * PhysicalConstants.WATER_SPECIFIC_HEAT;
     }
 
-    /** Heat above a pan and water of 0 °C, J. */
+    /** Heat content relative to 0 °C, J. */
     double heatContent(double celsius, double water) {
         return heatCapacity(water) * celsius;
     }
 
-    /** What is left to warm pan and water at that temperature, W; below 0 they cool. */
+    /** Absorbed light minus losses at a temperature, W. */
     public double surplusWatts(double celsius, AbsorbedLight absorbed) {
         return absorbed.total() - losses.at(celsius, absorbed).total();
     }
 
-    /** Water that turns into so many watts of steam, kg/s. */
+    /** Evaporation rate for a latent heat flow, kg/s. */
     static double steamRate(double steamWatts, double celsius) {
         return steamWatts / SaturatedWater.latentHeatJoulesPerKilogram(celsius);
     }

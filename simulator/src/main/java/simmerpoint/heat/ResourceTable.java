@@ -6,7 +6,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 
-/** The rows of a resource table of this package: cells between tabs, first the headings, lines of comment after #. */
+/** The rows of a resource table of this package: tab-separated, headings in the first line, comments after #. */
 final class ResourceTable {
     private ResourceTable() {}
 

@@ -22,9 +22,8 @@ public final class SaturatedWater {
     private SaturatedWater() {}
 
     /**
-     * Saturation pressure. IAPWS Industrial Formulation 1997, region 4, equation 30; valid from 273.15 K to 647.096 K and
-     * there better than 0.03 %. Down to 230 K the same curve is carried on (over supercooled water, within some percent),
-     * so that a pan in frosty air has an answer.
+     * Saturation pressure. IAPWS Industrial Formulation 1997, region 4, equation 30; valid from 273.15 K to 647.096 K with an
+     * error below 0.03 %. Extrapolated down to 230 K (supercooled water, within some percent), for pans in frosty air.
      *
      * @param kelvin 230 to 647.096 K
      * @return Pa
@@ -57,9 +56,9 @@ public final class SaturatedWater {
     }
 
     /**
-     * Heat that turns 1 kg of water into steam of the same temperature: 2500.9 − 2.32417 t − 0.00120833 t² kJ/kg, a
-     * parabola laid here through 0, 40 and 100 °C of the steam tables (2500.9, 2406.0, 2256.4 kJ/kg, from memory); within
-     * 0.05 % of their other rows from 0 to 100 °C, 0.12 % high at 120 °C.
+     * Latent heat of evaporation: 2500.9 − 2.32417 t − 0.00120833 t² kJ/kg, a parabola through 0, 40 and 100 °C of the steam
+     * tables (2500.9, 2406.0, 2256.4 kJ/kg, from memory); within 0.05 % of their other rows from 0 to 100 °C, 0.12 % high at
+     * 120 °C.
      *
      * @param celsius −40 to 120 °C
      * @return J/kg

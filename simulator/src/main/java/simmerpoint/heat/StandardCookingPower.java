@@ -16,7 +16,7 @@ public final class StandardCookingPower {
     /** Irradiance that powers are standardised to, W/m². */
     public static final double STANDARD_IRRADIANCE = 700;
 
-    /** Water − air at which the single figure is read, K. */
+    /** Water − air of the single figure, K. */
     public static final double STANDARD_DIFFERENCE = 50;
 
     /** Water per aperture, kg/m². */
@@ -56,7 +56,7 @@ public final class StandardCookingPower {
             return (endCelsius - startCelsius) * waterKilograms * PhysicalConstants.WATER_SPECIFIC_HEAT / seconds;
         }
 
-        /** The same standardised, W. */
+        /** Standardised heat into the water, W. */
         public double standardisedWatts() {
             return watts() * STANDARD_IRRADIANCE / irradiance;
         }
@@ -68,9 +68,9 @@ public final class StandardCookingPower {
     }
 
     /**
-     * The straight line.
+     * The regression line.
      *
-     * @param interceptWatts standardised power of a pan as cool as the air, W
+     * @param interceptWatts standardised power at air temperature, W
      * @param wattsPerKelvin its slope, usually below 0
      * @param determination coefficient of determination, 0 to 1
      */
@@ -81,7 +81,7 @@ public final class StandardCookingPower {
         }
     }
 
-    /** The line of best fit through at least three intervals of different water − air. */
+    /** The regression line through at least three intervals of different water − air. */
     public static Line line(List<Interval> intervals) {
         SimpleRegression fit = new SimpleRegression();
         intervals.forEach(i -> fit.addData(i.difference(), i.standardisedWatts()));

@@ -2,9 +2,9 @@ package simmerpoint.heat;
 
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
 
-/** Where a kettle ends up in unchanging light: at boiling, or at the temperature where losses equal light. */
+/** Steady state of a pot in constant light: boiling, or the temperature at which losses equal the absorbed light. */
 final class SteadyState {
-    /** Where the search for a settling temperature gives up: no pan of water settles so far below any air allowed. */
+    /** Lower end of the search, below the steady state of any pan in the coldest air allowed. */
     private static final double COLDEST_CELSIUS = -42;
 
     private static final double SEARCH_KELVIN = 14;
@@ -15,47 +15,47 @@ final class SteadyState {
 
     private SteadyState() {}
 
-    /** Whether it can hold boiling. */
-    static boolean boils(PotModel kettle, AbsorbedLight absorbed) {
-        return kettle.surplusWatts(kettle.boilingCelsius(), absorbed) >= 0;
+    /** Whether it boils. */
+    static boolean boils(PotModel pot, AbsorbedLight absorbed) {
+        return pot.surplusWatts(pot.boilingCelsius(), absorbed) >= 0;
     }
 
-    /** The temperature it settles at, °C, at most local boiling. */
-    static double celsius(PotModel kettle, AbsorbedLight absorbed) {
-        double high = kettle.boilingCelsius();
-        if (boils(kettle, absorbed)) {
+    /** Steady-state temperature, °C, at most local boiling. */
+    static double celsius(PotModel pot, AbsorbedLight absorbed) {
+        double high = pot.boilingCelsius();
+        if (boils(pot, absorbed)) {
             return high;
         }
         double low = 0;
-        while (low > COLDEST_CELSIUS && kettle.surplusWatts(low, absorbed) < 0) {
+        while (low > COLDEST_CELSIUS && pot.surplusWatts(low, absorbed) < 0) {
             high = low;
             low = Math.max(COLDEST_CELSIUS, low - SEARCH_KELVIN);
         }
-        if (kettle.surplusWatts(low, absorbed) <= 0) {
+        if (pot.surplusWatts(low, absorbed) <= 0) {
             return low;
         }
-        return new BrentSolver(0, ACCURACY_KELVIN).solve(MOST_STEPS, t -> kettle.surplusWatts(t, absorbed), low, high);
+        return new BrentSolver(0, ACCURACY_KELVIN).solve(MOST_STEPS, t -> pot.surplusWatts(t, absorbed), low, high);
     }
 
-    /** Steam that boiling itself makes, W; 0 if it does not boil. */
-    static double boilingWatts(PotModel kettle, AbsorbedLight absorbed) {
-        return Math.max(0, kettle.surplusWatts(kettle.boilingCelsius(), absorbed));
+    /** Latent heat of the steam made by boiling, W; 0 if it does not boil. */
+    static double boilingWatts(PotModel pot, AbsorbedLight absorbed) {
+        return Math.max(0, pot.surplusWatts(pot.boilingCelsius(), absorbed));
     }
 
-    /** Light of this kind, however strong, at which the surplus at a temperature is {@code watts}: its sum, W. */
-    static double wattsFor(PotModel kettle, AbsorbedLight pattern, double celsius, double watts) {
-        double none = kettle.surplusWatts(celsius, AbsorbedLight.NOTHING);
+    /** Sum of the light with the given distribution for which the surplus at a temperature is {@code watts}, W. */
+    static double wattsFor(PotModel pot, AbsorbedLight pattern, double celsius, double watts) {
+        double none = pot.surplusWatts(celsius, AbsorbedLight.NOTHING);
         if (none >= watts) {
             return 0;
         }
         double high = 2 * (watts - none);
-        for (int i = 0; kettle.surplusWatts(celsius, pattern.scaledTo(high)) < watts; i++) {
+        for (int i = 0; pot.surplusWatts(celsius, pattern.scaledTo(high)) < watts; i++) {
             if (i == MOST_DOUBLINGS) {
                 return Double.POSITIVE_INFINITY;
             }
             high *= 2;
         }
         return new BrentSolver(ACCURACY_WATTS, ACCURACY_WATTS)
-                .solve(MOST_STEPS, w -> kettle.surplusWatts(celsius, pattern.scaledTo(w)) - watts, 0, high);
+                .solve(MOST_STEPS, w -> pot.surplusWatts(celsius, pattern.scaledTo(w)) - watts, 0, high);
     }
 }

@@ -1,10 +1,9 @@
 package simmerpoint.heat;
 
 /**
- * Steam from a pan that has settled, kg/h.
+ * Steam of a pan in steady state, kg/h.
  *
- * @param all what leaves the pan: by boiling, and from the surface or past the lid without it
- * @param boiled what boiling alone makes, beyond what the surface gives off just below boiling: the bubbles a cook sees;
- *     0 if it does not boil
+ * @param all by boiling, and by evaporation from the surface or through the lid's gap
+ * @param boiled by boiling alone; 0 if it does not boil
  */
 public record SteamRates(LikelyRange all, LikelyRange boiled) {}

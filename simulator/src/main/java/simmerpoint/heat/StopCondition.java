@@ -2,7 +2,7 @@ package simmerpoint.heat;
 
 import org.apache.commons.math3.ode.events.EventHandler;
 
-/** Ends an integration where one quantity of its state crosses a value, and remembers that it did. */
+/** Ends an integration where one quantity of its state crosses a value, and records that it did. */
 final class StopCondition implements EventHandler {
     private final int quantity;
     private final double value;

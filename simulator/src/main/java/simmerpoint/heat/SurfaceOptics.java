@@ -5,13 +5,13 @@ import java.util.stream.Collectors;
 import simmerpoint.pan.Finish;
 
 /**
- * One face of a pan as the heat balance sees it.
+ * Radiative properties of one face of a pan.
  *
- * @param absorptance share of sunlight taken up at steep incidence, 0 to 1
+ * @param absorptance share of sunlight absorbed at normal incidence, 0 to 1
  * @param emissivity infrared emissivity near 100 °C, 0 to 1
  */
 public record SurfaceOptics(double absorptance, double emissivity) {
-    /** What a finish counts for that the table does not know: paints, enamels and soot are all within 0.85 to 0.97. */
+    /** Emissivity of a finish that is not in the table: paints, enamels and soot are within 0.85 to 0.97. */
     public static final double USUAL_EMISSIVITY = 0.9;
 
     private static final Map<String, Double> EMISSIVITIES = ResourceTable.rows("finish-emissivities.tsv").stream()
@@ -23,13 +23,13 @@ public record SurfaceOptics(double absorptance, double emissivity) {
         ArgumentChecks.within("emissivity", emissivity, 0, 1, "of 1");
     }
 
-    /** The skin of a finish: its absorptance, and the emissivity of the table finish-emissivities.tsv. */
+    /** From a finish: its absorptance, and the emissivity of the table finish-emissivities.tsv. */
     public static SurfaceOptics of(Finish finish) {
         return new SurfaceOptics(finish.absorptance(), EMISSIVITIES.getOrDefault(finish.name(), USUAL_EMISSIVITY));
     }
 
     /**
-     * Share of light taken up at an angle: {@link GrazingAbsorptance} times the absorptance.
+     * Share of light absorbed at an angle: {@link GrazingAbsorptance} times the absorptance.
      *
      * @param cosIncidence cosine of the angle between ray and the face's normal, 0 to 1
      */

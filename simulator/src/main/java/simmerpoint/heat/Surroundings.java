@@ -1,7 +1,7 @@
 package simmerpoint.heat;
 
 /**
- * The air and sky about the pan.
+ * Air and sky around the pan.
  *
  * @param airCelsius air temperature, −30 to 60 °C
  * @param windMetresPerSecond wind at the height of the pan, 0 to 20 m/s (a weather report's wind, at 10 m, is about
@@ -24,7 +24,7 @@ public record Surroundings(
         ArgumentChecks.within("relative humidity", relativeHumidity, 0, 1, "of 1");
     }
 
-    /** Half humid air under an open sky. */
+    /** Air of 50 % relative humidity under an open sky. */
     public static Surroundings outdoors(double airCelsius, double windMetresPerSecond, double altitudeMetres) {
         return new Surroundings(airCelsius, windMetresPerSecond, altitudeMetres, 0.5, true);
     }
@@ -44,25 +44,24 @@ public record Surroundings(
         return BoilingPoint.celsius(altitudeMetres);
     }
 
-    /** Pressure of the vapour in the air, Pa. */
+    /** Vapour pressure of the air, Pa. */
     public double vapourPascals() {
         return relativeHumidity * SaturatedWater.saturationPascals(airKelvin());
     }
 
     /**
-     * Temperature of what a level face that looks up radiates to, K: the air's, or of a clear sky 0.0552·T^1.5 (Swinbank
-     * 1963, Quarterly Journal of the Royal Meteorological Society 89, 339; from memory; some 5 K either way, and too cold
-     * for damp air).
+     * Effective temperature of the sky for a level face, K: the air's, or of a clear sky 0.0552·T^1.5 (Swinbank 1963,
+     * Quarterly Journal of the Royal Meteorological Society 89, 339; from memory; ± 5 K, and too low for humid air).
      */
-    public double overheadKelvin() {
+    public double skyKelvin() {
         double air = airKelvin();
         return openSky ? Math.min(air, 0.0552 * Math.pow(air, 1.5)) : air;
     }
 
-    /** The same for an upright wall, which sees sky with half its view and ground as warm as the air with the other, K. */
-    public double aroundKelvin() {
+    /** The same for a vertical wall, K: half of its view is sky, half is ground at the air's temperature. */
+    public double wallRadiantKelvin() {
         double air = Math.pow(airKelvin(), 4);
-        double above = Math.pow(overheadKelvin(), 4);
+        double above = Math.pow(skyKelvin(), 4);
         return Math.pow((air + above) / 2, 0.25);
     }
 }

@@ -4,12 +4,12 @@ import java.util.List;
 import java.util.OptionalDouble;
 
 /**
- * The curve of one pan through given spells of light.
+ * Temperature of one pan over time in given light.
  *
- * @param points in order of time, the first at the start, the last at the end; two at the same instant where the light
- *     changes or boiling begins
+ * @param points in order of time, the first at the start, the last at the end; two at the same time where the light changes
+ *     or boiling begins
  * @param boilSeconds when boiling first began, if it did
- * @param drySeconds when the pan had boiled or dried to a fiftieth of its water, if it did: the curve ends there
+ * @param drySeconds when only a fiftieth of the water was left, if it was: the history ends there
  */
 public record TemperatureHistory(List<TemperaturePoint> points, OptionalDouble boilSeconds, OptionalDouble drySeconds) {
     /** Keeps its own copy of the points. */
@@ -17,12 +17,12 @@ public record TemperatureHistory(List<TemperaturePoint> points, OptionalDouble b
         points = List.copyOf(points);
     }
 
-    /** The end. */
+    /** The last point. */
     public TemperaturePoint last() {
         return points.get(points.size() - 1);
     }
 
-    /** Temperature at an instant, °C: straight line between points; the first or last one's outside. */
+    /** Temperature at a time, °C: linear between points, constant outside. */
     public double celsiusAt(double seconds) {
         TemperaturePoint before = points.get(0);
         for (TemperaturePoint point : points) {

@@ -1,13 +1,13 @@
 package simmerpoint.heat;
 
 /**
- * One instant of a {@link TemperatureHistory}.
+ * One point of a {@link TemperatureHistory}.
  *
  * @param seconds since the start
  * @param celsius temperature of the water
- * @param waterKilograms what is left of it
- * @param absorbedWatts light taken up
- * @param losses what leaves at that instant, boiling's steam included
+ * @param waterKilograms remaining water
+ * @param absorbedWatts absorbed light
+ * @param losses at that time, steam of boiling included
  * @param since energies since the start
  */
 public record TemperaturePoint(

@@ -3,15 +3,15 @@ package simmerpoint.heat;
 import simmerpoint.pan.Pan;
 
 /**
- * A pan as the heat balance sees it: a level, upright, round pan of one material.
+ * A pan with its thermal properties: round, level, of one material.
  *
  * @param pan outer diameter and height
- * @param material what it is made of
+ * @param material of the sheet
  * @param massKilograms pan, handles and, if it is on, lid; above 0
- * @param underside skin of the underside
- * @param wetWall skin of the wall below the water line
- * @param dryWall skin of the wall above the water line
- * @param lid skin of the lid; of no account if the lid is off
+ * @param underside optics of the underside
+ * @param wetWall optics of the wall below the water line
+ * @param dryWall optics of the wall above the water line
+ * @param lid optics of the lid; not used if the lid is off
  * @param lidOn whether the lid is on
  */
 public record ThermalPan(
@@ -28,13 +28,13 @@ public record ThermalPan(
         ArgumentChecks.positive("pan mass", massKilograms, "kg");
     }
 
-    /** A pan with its own finish on every side. */
+    /** A pan with the same finish on every face. */
     public static ThermalPan of(Pan pan, PanMaterial material, double massKilograms, boolean lidOn) {
-        SurfaceOptics skin = SurfaceOptics.of(pan.finish());
-        return new ThermalPan(pan, material, massKilograms, skin, skin, skin, skin, lidOn);
+        SurfaceOptics optics = SurfaceOptics.of(pan.finish());
+        return new ThermalPan(pan, material, massKilograms, optics, optics, optics, optics, lidOn);
     }
 
-    /** The same pan with the lid on or off (its mass kept). */
+    /** The same pan with the lid on or off and the same mass. */
     public ThermalPan withLidOn(boolean on) {
         return new ThermalPan(pan, material, massKilograms, underside, wetWall, dryWall, lid, on);
     }
@@ -49,7 +49,7 @@ public record ThermalPan(
         return massKilograms * material.specificHeat();
     }
 
-    /** Water that fills it to the brim, kg: its outer volume, so a little too much. */
+    /** Water that fills it to the brim, kg: its outer volume, so slightly too much. */
     public double brimfulKilograms() {
         return levelArea() * pan.heightMetres() * PhysicalConstants.WATER_DENSITY;
     }

@@ -1,12 +1,12 @@
 package simmerpoint.heat;
 
-/** What closes the pan above. */
+/** Losses through the top of the pan: lid or open water. */
 interface TopLosses {
     /**
-     * What leaves through it.
+     * Losses, W.
      *
      * @param waterKelvin temperature of the water
-     * @param lightWatts taken up by the lid, or by what is under an open top
+     * @param lightWatts absorbed by the lid, or by the water of an open pan
      */
     Losses at(double waterKelvin, double lightWatts);
 }

@@ -1,13 +1,16 @@
 package simmerpoint.report;
 
-import java.awt.Color;
-import java.awt.Graphics2D;
-import java.awt.RenderingHints;
 import java.awt.image.BufferedImage;
-import java.io.ByteArrayOutputStream;
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import javax.imageio.ImageIO;
+import simmerpoint.answer.Figures;
+import simmerpoint.answer.TargetWords;
+import simmerpoint.drawing.Paragraph;
+import simmerpoint.drawing.Sheet;
+import simmerpoint.drawing.TextStyle;
+import simmerpoint.drawing.map.PlaneMap;
+import simmerpoint.drawing.map.WallMap;
+import simmerpoint.drawing.output.PngFile;
+import simmerpoint.quantities.OneLine;
+import simmerpoint.quantities.Version;
 import simmerpoint.study.trace.TraceResult;
 import simmerpoint.units.UnitSystem;
 
@@ -16,35 +19,47 @@ import simmerpoint.units.UnitSystem;
  * the unrolled wall from outside; for a bare disc its plane as seen from the dish. All on one colour scale.
  */
 public final class PngReport {
+    private static final double FIGURES = 14;
+
     private PngReport() {}
 
     /** The bytes of a PNG file for {@code result}, lengths in the units of {@code system}. */
     public static byte[] bytes(TraceResult result, UnitSystem system) {
-        ImageIO.setUseCache(false);
-        ByteArrayOutputStream out = new ByteArrayOutputStream(1 << 18);
-        try {
-            ImageIO.write(image(result, system), "png", out);
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
-        return out.toByteArray();
+        return PngFile.bytes(sheet(result, system));
     }
 
     /** The picture itself, 1400 pixels wide. */
     public static BufferedImage image(TraceResult result, UnitSystem system) {
-        FluxSheet sheet = new FluxSheet(result, system);
-        BufferedImage image = new BufferedImage(FluxSheet.WIDTH, sheet.height(), BufferedImage.TYPE_INT_RGB);
-        Graphics2D g = image.createGraphics();
-        try {
-            g.setColor(Color.WHITE);
-            g.fillRect(0, 0, image.getWidth(), image.getHeight());
-            g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
-            g.setRenderingHint(RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
-            g.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
-            sheet.paint(g);
-        } finally {
-            g.dispose();
-        }
-        return image;
+        return PngFile.image(sheet(result, system));
+    }
+
+    private static Sheet sheet(TraceResult result, UnitSystem system) {
+        String title = OneLine.of(result.scenario().title());
+        Sheet sheet = new Sheet(title.isEmpty() ? "Flux map" : title)
+                .subtitle(
+                        TargetWords.of(result.scenario().target()).isPan()
+                                ? "Focused light in the plane of the pan\u2019s underside, as if seen from above through the pan"
+                                : "Focused light in the plane of the disc, seen from the dish")
+                .gap(10)
+                .with(PlaneMap.of(result, system));
+        WallMap.of(result, system).ifPresent(wall -> sheet.gap(16).with(wall));
+        return sheet.gap(14)
+                .with(new Paragraph(watts(result, new Figures(system)), TextStyle.LABEL, FIGURES))
+                .caption("Seed " + result.seed() + ", "
+                        + Figures.count(result.run().rays()) + " rays in "
+                        + result.replicates() + " replicates. \u00b1 is one standard error. An estimate. Simmerpoint "
+                        + Version.text())
+                .caption(
+                        "Focused sunlight blinds and burns: keep eyes, face and hands out of the beam; cover the mirror"
+                                + " when not in use.");
+    }
+
+    private static String watts(TraceResult result, Figures figures) {
+        String reach = figures.watts(result.ledger().caught()) + " of focused sunlight ";
+        String first = TargetWords.of(result.scenario().target()).isPan()
+                ? figures.plainWatts(result.ledger().absorbed()) + " go into the pan; " + reach + "reach it"
+                : reach + "land on the disc";
+        return first + "; sun " + figures.degrees(result.scenario().sun().elevationRadians()) + " high, beam "
+                + Figures.rounded(result.scenario().sun().beamWattsPerSquareMetre(), 3) + "\u00a0W/m\u00b2";
     }
 }

@@ -72,7 +72,7 @@ final class ReportChapters {
     }
 
     HtmlChapter light() {
-        return part("light", "Where the light lands", SPOT).with(0, new FluxDrawing(trace, system).figure());
+        return part("light", "Where the light lands", SPOT).with(0, FluxFigure.of(trace, system));
     }
 
     HtmlChapter ledger() {

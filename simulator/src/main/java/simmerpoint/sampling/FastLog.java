@@ -2,7 +2,7 @@ package simmerpoint.sampling;
 
 /**
  * Natural logarithm for the ray loop: exponent, a table over the first eight bits of the mantissa, and four terms of
- * ln(1 + r) with |r| < 1/512. Absolute error below 1e-14 (fifth term: derived here).
+ * ln(1 + r) with |r| &lt; 1/512. Absolute error below 1e-14 (fifth term: derived here).
  */
 final class FastLog {
     private static final int BITS = 8;

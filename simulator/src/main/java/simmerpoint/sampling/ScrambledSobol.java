@@ -66,14 +66,26 @@ public final class ScrambledSobol {
     }
 
     private static long[] multiply(long[] rows, long[] cols) {
+        long[] lower = transposed(rows);
         long[] out = new long[cols.length];
         for (int c = 0; c < cols.length; c++) {
-            for (int r = 0; r < rows.length; r++) {
-                long parity = Long.bitCount(rows[r] & cols[c]) & 1;
-                out[c] |= parity << (SobolMatrices.DIGITS - 1 - r);
+            for (long rest = cols[c]; rest != 0; rest &= rest - 1) {
+                out[c] ^= lower[Long.numberOfTrailingZeros(rest)];
             }
         }
         return out;
+    }
+
+    /** Columns of a matrix, numbered by the bit that stands for them in its rows. */
+    private static long[] transposed(long[] rows) {
+        long[] columns = new long[SobolMatrices.DIGITS];
+        for (int r = 0; r < rows.length; r++) {
+            long digit = 1L << (SobolMatrices.DIGITS - 1 - r);
+            for (long rest = rows[r]; rest != 0; rest &= rest - 1) {
+                columns[Long.numberOfTrailingZeros(rest)] |= digit;
+            }
+        }
+        return columns;
     }
 
     /**

@@ -129,10 +129,12 @@ public record StandGeometry(
     private static boolean inBeam(DishPlan dish, double elevation, double behind, double height, double lean) {
         double f = dish.focalLengthMetres();
         double length = height / Math.cos(lean);
+        double sine = Math.sin(lean - elevation);
+        double cosine = Math.cos(lean - elevation);
         for (int k = 1; k <= LEG_STEPS; k++) {
             double t = length * k / LEG_STEPS;
-            double along = t * Math.sin(lean - elevation) - behind;
-            double off = t * Math.cos(lean - elevation);
+            double along = t * sine - behind;
+            double off = t * cosine;
             if (off < dish.radiusMetres() && along > off * off / (4 * f)) {
                 return true;
             }

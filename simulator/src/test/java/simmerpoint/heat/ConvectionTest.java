@@ -39,7 +39,7 @@ class ConvectionTest {
         AirFilm film = new AirFilm(333.15, CONDUCTIVITY, VISCOSITY, DIFFUSIVITY);
         double rayleigh = film.rayleigh(80, 0.12);
         assertEquals(7.97850e6, rayleigh, 1e-4 * 7.97850e6);
-        assertEquals(28.0544, Convection.wallLayered(rayleigh, PRANDTL), 1e-3);
+        assertEquals(28.0544, Convection.wallLaminar(rayleigh, PRANDTL), 1e-3);
         assertEquals(29.3312, Convection.wall(rayleigh, PRANDTL), 1e-3);
         assertEquals(7.0150, Convection.wall(rayleigh, PRANDTL) * CONDUCTIVITY / 0.12, 1e-3);
         assertEquals(-80, -film.rayleigh(-80, 0.12) / film.rayleigh(1, 0.12), 1e-9);
@@ -51,7 +51,7 @@ class ConvectionTest {
         AirFilm film = new AirFilm(333.15, CONDUCTIVITY, VISCOSITY, DIFFUSIVITY);
         double reynolds = film.reynolds(2, 0.2);
         assertEquals(21_097, reynolds, 1);
-        double nusselt = Convection.windAcross(reynolds, PRANDTL);
+        double nusselt = Convection.windAcrossCylinder(reynolds, PRANDTL);
         assertEquals(82.2686, nusselt, 1e-3);
         assertEquals(11.8056, nusselt * CONDUCTIVITY / 0.2, 1e-3);
     }
@@ -64,7 +64,7 @@ class ConvectionTest {
     void lidInWindIsNearThePlateRules() {
         PanFace lid =
                 PanFace.level(PanFace.Kind.LID, Pans.teaPan(true), 0.9, new Surroundings(20, 2, 0, 0.5, false), 1);
-        double h = lid.airCoefficient(373.15);
+        double h = lid.convectionCoefficient(373.15);
         assertTrue(h > 8 && h < 14, "lid in wind " + h + " W/(m² K)");
     }
 
@@ -74,15 +74,15 @@ class ConvectionTest {
         assertEquals(0.54 * Math.pow(1e6, 0.25), Convection.lid(1e6), 1e-12);
         assertEquals(0.15 * 1000, Convection.lid(1e9), 1e-9);
         assertEquals(Convection.lid(1e6) / 2, Convection.underside(1e6), 1e-9);
-        assertEquals(0.664 * 100 * Math.cbrt(0.7), Convection.windAlong(1e4, 0.7), 1e-9);
-        assertTrue(Convection.windAlong(5.001e5, 0.7) >= Convection.windAlong(4.999e5, 0.7));
+        assertEquals(0.664 * 100 * Math.cbrt(0.7), Convection.windAlongPlate(1e4, 0.7), 1e-9);
+        assertTrue(Convection.windAlongPlate(5.001e5, 0.7) >= Convection.windAlongPlate(4.999e5, 0.7));
     }
 
     @Test
     void stillAirAndWindAddUpToLessThanTheirSum() {
-        assertEquals(Math.cbrt(2), Convection.together(1, 1), 1e-12);
-        assertEquals(7, Convection.together(7, 0), 1e-12);
-        assertEquals(7, Convection.together(0, 7), 1e-12);
+        assertEquals(Math.cbrt(2), Convection.combined(1, 1), 1e-12);
+        assertEquals(7, Convection.combined(7, 0), 1e-12);
+        assertEquals(7, Convection.combined(0, 7), 1e-12);
     }
 
     /** Stefan and Boltzmann: emissivity 0.9 from 100 to 20 °C, 612.547 W/m² (derived). */
@@ -107,8 +107,8 @@ class ConvectionTest {
     @Test
     void openSkyIsColderThanTheAir() {
         Surroundings open = Surroundings.outdoors(20, 0, 0);
-        assertEquals(277.1, open.overheadKelvin(), 0.1);
-        assertEquals(293.15, Pans.KITCHEN.overheadKelvin(), 1e-12);
-        assertTrue(open.aroundKelvin() > open.overheadKelvin() && open.aroundKelvin() < open.airKelvin());
+        assertEquals(277.1, open.skyKelvin(), 0.1);
+        assertEquals(293.15, Pans.KITCHEN.skyKelvin(), 1e-12);
+        assertTrue(open.wallRadiantKelvin() > open.skyKelvin() && open.wallRadiantKelvin() < open.airKelvin());
     }
 }

@@ -74,7 +74,7 @@ class CookingModelTest {
     void lightAtTheBorderMayBoil() {
         CookingModel cooking = Pans.tea(2, true);
         double border = new HeatLevelModel(cooking, new HeatLevelThresholds(60, 0, 6, 20))
-                .beginsLikely(HeatLevel.SIMMER, AbsorbedLight.onUnderside(1));
+                .likelyThresholdWatts(HeatLevel.SIMMER, AbsorbedLight.onUnderside(1));
         BoilingOutcome answer = cooking.boil(AbsorbedLight.onUnderside(1.05 * border));
         BoilingOutcome.MayBoil may = assertInstanceOf(BoilingOutcome.MayBoil.class, answer);
         assertTrue(may.share() > 0.3 && may.share() < 0.8, "share " + may.share());
@@ -85,15 +85,17 @@ class CookingModelTest {
     /** Water near its settling temperature leaves at the rate of its surface; boiling adds surplus ÷ latent heat. */
     @Test
     void steamCountsSurfaceAndBubbles() {
-        SteamRates weak = Pans.tea(2, false).steam(AbsorbedLight.onUnderside(200));
+        SteamRates weak = Pans.tea(2, false).steamRates(AbsorbedLight.onUnderside(200));
         assertEquals(0, weak.boiled().high(), 1e-12);
         assertTrue(weak.all().likely() > 0.02, weak.toString());
-        double more =
-                Pans.tea(2, true).steam(AbsorbedLight.onUnderside(800)).boiled().likely()
-                        - Pans.tea(2, true)
-                                .steam(AbsorbedLight.onUnderside(700))
-                                .boiled()
-                                .likely();
+        double more = Pans.tea(2, true)
+                        .steamRates(AbsorbedLight.onUnderside(800))
+                        .boiled()
+                        .likely()
+                - Pans.tea(2, true)
+                        .steamRates(AbsorbedLight.onUnderside(700))
+                        .boiled()
+                        .likely();
         assertEquals(0.15954, more, 0.002);
     }
 
@@ -102,8 +104,8 @@ class CookingModelTest {
     void cloudOfFiveMinutesCoolsAFewKelvin() {
         CookingModel cooking = Pans.tea(2, true);
         AbsorbedLight sun = AbsorbedLight.onUnderside(500);
-        CloudEffect dark = cooking.cloud(sun, 0, 300);
-        CloudEffect thin = cooking.cloud(sun, 0.1, 300);
+        CloudEffect dark = cooking.cloudEffect(sun, 0, 300);
+        CloudEffect thin = cooking.cloudEffect(sun, 0.1, 300);
         assertEquals(cooking.boilingCelsius(), dark.beforeCelsius().likely(), 1e-9);
         assertTrue(dark.dropKelvin().low() > 3 && dark.dropKelvin().high() < 11, dark.toString());
         assertTrue(thin.dropKelvin().likely() < dark.dropKelvin().likely(), thin.toString());
@@ -113,7 +115,7 @@ class CookingModelTest {
 
     @Test
     void cloudOverAPanThatNeverBoilsIsAnsweredToo() {
-        CloudEffect answer = Pans.tea(2, true).cloud(AbsorbedLight.onUnderside(120), 0, 300);
+        CloudEffect answer = Pans.tea(2, true).cloudEffect(AbsorbedLight.onUnderside(120), 0, 300);
         assertTrue(answer.dropKelvin().low() > 0.5 && answer.dropKelvin().high() < 6, answer.toString());
         assertTrue(Double.isFinite(answer.recoverySeconds().high()), answer.toString());
     }
@@ -144,8 +146,8 @@ class CookingModelTest {
                         Pans.teaPan(lidOn),
                         new PanContents(0.05, 5),
                         new Surroundings(airCelsius, 20, altitude, 0.2, true));
-                String said = cooking.boil(light) + " " + cooking.steam(light) + " " + cooking.cloud(light, 0, 300)
-                        + cooking.staysAbove(cooking.boilingCelsius(), 60);
+                String said = cooking.boil(light) + " " + cooking.steamRates(light) + " "
+                        + cooking.cloudEffect(light, 0, 300) + cooking.secondsAbove(cooking.boilingCelsius(), 60);
                 assertFalse(said.contains("NaN") || said.contains("Infinity"), said);
             }
         }
@@ -155,15 +157,15 @@ class CookingModelTest {
     @Test
     void foodStaysHotForAWhile() {
         CookingModel cooking = Pans.tea(2, true);
-        LikelyRange hours = cooking.staysAbove(cooking.boilingCelsius(), 60).map(s -> s / 3600);
+        LikelyRange hours = cooking.secondsAbove(cooking.boilingCelsius(), 60).map(s -> s / 3600);
         assertTrue(hours.low() > 0.4 && hours.high() < 2.5, hours.toString());
         assertTrue(hours.low() < hours.likely() && hours.likely() < hours.high(), hours.toString());
-        assertEquals(0, cooking.staysAbove(55, 60).high());
-        assertTrue(Pans.tea(4, true).staysAbove(95, 60).likely()
-                > cooking.staysAbove(95, 60).likely());
-        assertTrue(cooking.staysAbove(95, 60).likely()
-                > Pans.tea(2, false).staysAbove(95, 60).likely());
-        assertEquals(86_400, cooking.staysAbove(40, 15).low(), "air of 20 °C never cools it to 15 °C");
+        assertEquals(0, cooking.secondsAbove(55, 60).high());
+        assertTrue(Pans.tea(4, true).secondsAbove(95, 60).likely()
+                > cooking.secondsAbove(95, 60).likely());
+        assertTrue(cooking.secondsAbove(95, 60).likely()
+                > Pans.tea(2, false).secondsAbove(95, 60).likely());
+        assertEquals(86_400, cooking.secondsAbove(40, 15).low(), "air of 20 °C never cools it to 15 °C");
     }
 
     @Test
@@ -195,7 +197,7 @@ class CookingModelTest {
         double area = 2 * vessel.levelArea() + Math.PI * 0.24 * 0.11;
         for (double celsius : new double[] {50, 70, 95}) {
             double loss = Pans.tea(2, true)
-                            .likely()
+                            .likelyPot()
                             .losses()
                             .at(celsius, AbsorbedLight.NOTHING)
                             .total()

@@ -28,7 +28,7 @@ class DryWallFinTest {
         double light = 60;
         PanFace face = PanFace.wall(Pans.teaPan(true), height, 0.87, Pans.KITCHEN, 1);
         double kelvin = celsius + 273.15;
-        double h = face.airCoefficient(kelvin) + face.radiationCoefficient(kelvin);
+        double h = face.convectionCoefficient(kelvin) + face.radiationCoefficient(kelvin);
         double lost =
                 new DryWallFin(face, height, conductance).at(kelvin, light).total();
         double passedOn = light - lost;

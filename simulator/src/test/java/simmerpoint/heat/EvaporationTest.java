@@ -9,9 +9,9 @@ import org.junit.jupiter.params.provider.CsvSource;
 import simmerpoint.pan.Pan;
 
 class EvaporationTest {
-    private static Losses open(double celsius, double diameter, Surroundings around) {
+    private static Losses open(double celsius, double diameter, Surroundings surroundings) {
         ThermalPan vessel = ThermalPan.of(new Pan(diameter, 0.1, Pans.BLACK), Pans.STEEL, 1, false);
-        return new OpenWaterLosses(vessel, around, LossFactors.LIKELY).at(celsius + 273.15, 0);
+        return new OpenWaterLosses(vessel, surroundings, LossFactors.LIKELY).at(celsius + 273.15, 0);
     }
 
     /** Dunkle's form of 1961 worked outside this project: air 20 °C, half humid, still. */

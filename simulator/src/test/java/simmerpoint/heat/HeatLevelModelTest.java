@@ -22,7 +22,7 @@ class HeatLevelModelTest {
             HeatLevelModel levels = levels(Pans.tea(2, lidOn));
             HeatLevel below = HeatLevel.TOO_COOL;
             for (HeatLevel level : ABOVE_COOL) {
-                double watts = levels.beginsLikely(level, PATTERN);
+                double watts = levels.likelyThresholdWatts(level, PATTERN);
                 assertEquals(below, levels.level(PATTERN.scaledTo(watts - 0.01)), "below " + watts + " W");
                 assertEquals(level, levels.level(PATTERN.scaledTo(watts + 0.01)), "above " + watts + " W");
                 assertEquals(0, levels.spareWatts(level, PATTERN.scaledTo(watts)), 1e-6);
@@ -36,22 +36,23 @@ class HeatLevelModelTest {
     void bordersAreWhatTheWaterDoes() {
         CookingModel cooking = Pans.tea(2, true);
         HeatLevelModel levels = levels(cooking);
-        AbsorbedLight warm = PATTERN.scaledTo(levels.beginsLikely(HeatLevel.KEEP_WARM, PATTERN));
-        AbsorbedLight simmer = PATTERN.scaledTo(levels.beginsLikely(HeatLevel.SIMMER, PATTERN));
-        AbsorbedLight boil = PATTERN.scaledTo(levels.beginsLikely(HeatLevel.BOIL, PATTERN));
-        AbsorbedLight fast = PATTERN.scaledTo(levels.beginsLikely(HeatLevel.FAST_BOIL, PATTERN));
-        assertEquals(60, cooking.settles(warm).likely(), 1e-5);
+        AbsorbedLight warm = PATTERN.scaledTo(levels.likelyThresholdWatts(HeatLevel.KEEP_WARM, PATTERN));
+        AbsorbedLight simmer = PATTERN.scaledTo(levels.likelyThresholdWatts(HeatLevel.SIMMER, PATTERN));
+        AbsorbedLight boil = PATTERN.scaledTo(levels.likelyThresholdWatts(HeatLevel.BOIL, PATTERN));
+        AbsorbedLight fast = PATTERN.scaledTo(levels.likelyThresholdWatts(HeatLevel.FAST_BOIL, PATTERN));
+        assertEquals(60, cooking.settlingCelsius(warm).likely(), 1e-5);
         // Water boiling test, version 4 (from memory): a simmer stays within 6 K of local boiling.
-        assertEquals(cooking.boilingCelsius() - 6, cooking.settles(simmer).likely(), 1e-5);
+        assertEquals(
+                cooking.boilingCelsius() - 6, cooking.settlingCelsius(simmer).likely(), 1e-5);
         double area = Math.PI * 0.12 * 0.12;
-        assertEquals(6 * area, cooking.steam(boil).boiled().likely(), 1e-6);
-        assertEquals(20 * area, cooking.steam(fast).boiled().likely(), 1e-6);
+        assertEquals(6 * area, cooking.steamRates(boil).boiled().likely(), 1e-6);
+        assertEquals(20 * area, cooking.steamRates(fast).boiled().likely(), 1e-6);
     }
 
     @Test
     void coolestLevelBeginsAtNothing() {
         HeatLevelModel levels = levels(Pans.tea(2, true));
-        assertEquals(0, levels.begins(HeatLevel.TOO_COOL, PATTERN).high());
+        assertEquals(0, levels.thresholdWatts(HeatLevel.TOO_COOL, PATTERN).high());
         assertEquals(HeatLevel.TOO_COOL, levels.level(AbsorbedLight.NOTHING));
         assertThrows(IllegalArgumentException.class, () -> levels.spareWatts(HeatLevel.TOO_COOL, PATTERN));
     }
@@ -59,8 +60,8 @@ class HeatLevelModelTest {
     /** Without a lid a simmer takes 2 to 5 times the power (four published kitchen measurements, our reading). */
     @Test
     void lidSavesMostOfTheSimmer() {
-        double lid = levels(Pans.tea(2, true)).beginsLikely(HeatLevel.SIMMER, PATTERN);
-        double open = levels(Pans.tea(2, false)).beginsLikely(HeatLevel.SIMMER, PATTERN);
+        double lid = levels(Pans.tea(2, true)).likelyThresholdWatts(HeatLevel.SIMMER, PATTERN);
+        double open = levels(Pans.tea(2, false)).likelyThresholdWatts(HeatLevel.SIMMER, PATTERN);
         assertTrue(open / lid > 2 && open / lid < 5, open + " W without, " + lid + " W with a lid");
     }
 
@@ -71,7 +72,7 @@ class HeatLevelModelTest {
     @Test
     void liddedPanSimmersOnALowFlame() {
         CookingModel indoors = new CookingModel(Pans.teaPan(true), new PanContents(2, 20), Pans.KITCHEN);
-        double watts = levels(indoors).beginsLikely(HeatLevel.SIMMER, PATTERN);
+        double watts = levels(indoors).likelyThresholdWatts(HeatLevel.SIMMER, PATTERN);
         assertTrue(watts > 100 && watts < 250, watts + " W");
     }
 
@@ -79,18 +80,18 @@ class HeatLevelModelTest {
     void windTakesMoreAndMountainsLess() {
         PanContents two = new PanContents(2, 20);
         double still = levels(new CookingModel(Pans.teaPan(true), two, Surroundings.outdoors(20, 0, 0)))
-                .beginsLikely(HeatLevel.BOIL, PATTERN);
+                .likelyThresholdWatts(HeatLevel.BOIL, PATTERN);
         double windy = levels(new CookingModel(Pans.teaPan(true), two, Surroundings.outdoors(20, 4, 0)))
-                .beginsLikely(HeatLevel.BOIL, PATTERN);
+                .likelyThresholdWatts(HeatLevel.BOIL, PATTERN);
         double high = levels(new CookingModel(Pans.teaPan(true), two, Surroundings.outdoors(20, 0, 3000)))
-                .beginsLikely(HeatLevel.BOIL, PATTERN);
+                .likelyThresholdWatts(HeatLevel.BOIL, PATTERN);
         assertTrue(windy > 1.2 * still && high < still, still + " W still, " + windy + " windy, " + high + " high");
     }
 
     @Test
     void spreadOfLossesIsSpreadOfLevels() {
         HeatLevelModel levels = levels(Pans.tea(2, true));
-        LikelyRange watts = levels.begins(HeatLevel.BOIL, PATTERN);
+        LikelyRange watts = levels.thresholdWatts(HeatLevel.BOIL, PATTERN);
         assertTrue(watts.low() < 0.9 * watts.likely() && watts.high() > 1.1 * watts.likely(), watts.toString());
         HeatLevelRange answer = levels.levelWithSpread(PATTERN.scaledTo(watts.likely() + 1));
         assertEquals(HeatLevel.BOIL, answer.likely());
@@ -104,8 +105,8 @@ class HeatLevelModelTest {
         HeatLevelThresholds brisk = new HeatLevelThresholds(75, 3, 10, 30);
         for (HeatLevel level : ABOVE_COOL) {
             assertTrue(
-                    new HeatLevelModel(cooking, brisk).beginsLikely(level, PATTERN)
-                            > levels(cooking).beginsLikely(level, PATTERN),
+                    new HeatLevelModel(cooking, brisk).likelyThresholdWatts(level, PATTERN)
+                            > levels(cooking).likelyThresholdWatts(level, PATTERN),
                     level.toString());
         }
         assertThrows(IllegalArgumentException.class, () -> new HeatLevelThresholds(60, 6, 6, 6));
@@ -116,9 +117,9 @@ class HeatLevelModelTest {
     @Test
     void lightOnTheWallIsWorthLess() {
         HeatLevelModel levels = levels(Pans.tea(1, true));
-        double below = levels.beginsLikely(HeatLevel.SIMMER, AbsorbedLight.onUnderside(1));
-        double wall = levels.beginsLikely(HeatLevel.SIMMER, new AbsorbedLight(0.5, 0, 0.5, 0));
-        double lid = levels.beginsLikely(HeatLevel.SIMMER, new AbsorbedLight(0.9, 0, 0, 0.1));
+        double below = levels.likelyThresholdWatts(HeatLevel.SIMMER, AbsorbedLight.onUnderside(1));
+        double wall = levels.likelyThresholdWatts(HeatLevel.SIMMER, new AbsorbedLight(0.5, 0, 0.5, 0));
+        double lid = levels.likelyThresholdWatts(HeatLevel.SIMMER, new AbsorbedLight(0.9, 0, 0, 0.1));
         assertTrue(wall > below && lid > below, below + ", " + wall + ", " + lid + " W");
     }
 }

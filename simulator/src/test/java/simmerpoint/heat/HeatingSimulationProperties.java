@@ -13,7 +13,7 @@ import simmerpoint.pan.Pan;
 
 /** Laws that hold for any pan, water, light and weather. */
 class HeatingSimulationProperties {
-    private static PotModel kettle(double width, double fill, double air, double wind, double altitude, boolean lidOn) {
+    private static PotModel pot(double width, double fill, double air, double wind, double altitude, boolean lidOn) {
         Pan pan = new Pan(width, width / 2, new Finish("soot", 0.95));
         ThermalPan vessel =
                 ThermalPan.of(pan, PanMaterial.all().get((int) (1000 * width) % 6), 20 * width * width, lidOn);
@@ -30,30 +30,32 @@ class HeatingSimulationProperties {
             @ForAll @DoubleRange(min = 0, max = 5000) double altitude,
             @ForAll @DoubleRange(min = 0, max = 3000) double watts,
             @ForAll boolean lidOn) {
-        PotModel kettle = kettle(width, fill, air, wind, altitude, lidOn);
+        PotModel pot = pot(width, fill, air, wind, altitude, lidOn);
         AbsorbedLight sun = new AbsorbedLight(0.8, 0.08, 0.07, 0.05).times(watts);
-        List<LightInterval> spells = List.of(
+        List<LightInterval> intervals = List.of(
                 new LightInterval(3000, sun),
                 new LightInterval(300, sun.times(0.1)),
                 new LightInterval(2000, sun),
                 new LightInterval(1500, AbsorbedLight.NOTHING));
-        TemperatureHistory course = HeatingSimulation.course(kettle, 10, spells, 20);
-        EnergyBalance since = course.last().since();
+        TemperatureHistory temperatureHistory = HeatingSimulation.temperatureHistory(pot, 10, intervals, 20);
+        EnergyBalance since = temperatureHistory.last().since();
         double turnover = 1 + since.absorbed() + Math.abs(since.convection()) + Math.abs(since.radiation());
         assertEquals(0, since.residual() / turnover, 1e-7);
 
         // Trapezoids under the drawn terms, apart from the integrator's sums: points 20 s apart, kinks where vapour
         // stops.
-        assertEquals(integral(course, p -> p.absorbedWatts()), since.absorbed(), 1e-6 * turnover);
-        assertEquals(integral(course, p -> p.losses().convectionWatts()), since.convection(), 2e-3 * turnover);
-        assertEquals(integral(course, p -> p.losses().radiationWatts()), since.radiation(), 2e-3 * turnover);
-        assertEquals(integral(course, p -> p.losses().steamWatts()), since.steam(), 2e-3 * turnover);
-        assertTrue(course.points().stream().allMatch(p -> p.celsius() <= kettle.boilingCelsius() + 1e-6));
+        assertEquals(integral(temperatureHistory, p -> p.absorbedWatts()), since.absorbed(), 1e-6 * turnover);
+        assertEquals(
+                integral(temperatureHistory, p -> p.losses().convectionWatts()), since.convection(), 2e-3 * turnover);
+        assertEquals(
+                integral(temperatureHistory, p -> p.losses().radiationWatts()), since.radiation(), 2e-3 * turnover);
+        assertEquals(integral(temperatureHistory, p -> p.losses().steamWatts()), since.steam(), 2e-3 * turnover);
+        assertTrue(temperatureHistory.points().stream().allMatch(p -> p.celsius() <= pot.boilingCelsius() + 1e-6));
     }
 
-    private static double integral(TemperatureHistory course, ToDoubleFunction<TemperaturePoint> watts) {
+    private static double integral(TemperatureHistory temperatureHistory, ToDoubleFunction<TemperaturePoint> watts) {
         double sum = 0;
-        List<TemperaturePoint> p = course.points();
+        List<TemperaturePoint> p = temperatureHistory.points();
         for (int k = 1; k < p.size(); k++) {
             double span = p.get(k).seconds() - p.get(k - 1).seconds();
             sum += span * (watts.applyAsDouble(p.get(k)) + watts.applyAsDouble(p.get(k - 1))) / 2;
@@ -69,18 +71,18 @@ class HeatingSimulationProperties {
             @ForAll @DoubleRange(min = 0, max = 20) double wind,
             @ForAll @DoubleRange(min = 0, max = 1500) double watts,
             @ForAll boolean lidOn) {
-        PotModel kettle = kettle(width, fill, air, wind, 300, lidOn);
+        PotModel pot = pot(width, fill, air, wind, 300, lidOn);
         AbsorbedLight light = new AbsorbedLight(0.8, 0.1, 0.05, 0.05).times(watts);
         double before = Double.NEGATIVE_INFINITY;
-        for (double t = -40; t < kettle.boilingCelsius(); t += 5) {
-            double now = kettle.losses().at(t, light).total();
+        for (double t = -40; t < pot.boilingCelsius(); t += 5) {
+            double now = pot.losses().at(t, light).total();
             assertTrue(now > before, "losses fall at " + t + " °C");
             before = now;
         }
-        double settled = SteadyState.celsius(kettle, light);
-        assertTrue(SteadyState.celsius(kettle, light.times(1.2)) >= settled, "more light, cooler pan");
-        boolean boils = settled == kettle.boilingCelsius();
-        assertTrue(boils || Math.abs(kettle.surplusWatts(settled, light)) < 1e-4, "unbalanced at " + settled);
+        double settled = SteadyState.celsius(pot, light);
+        assertTrue(SteadyState.celsius(pot, light.times(1.2)) >= settled, "more light, cooler pan");
+        boolean boils = settled == pot.boilingCelsius();
+        assertTrue(boils || Math.abs(pot.surplusWatts(settled, light)) < 1e-4, "unbalanced at " + settled);
     }
 
     @Property(seed = "44", tries = 60)
@@ -90,8 +92,8 @@ class HeatingSimulationProperties {
             @ForAll @DoubleRange(min = 0, max = 5) double wind,
             @ForAll @DoubleRange(min = 50, max = 3000) double watts) {
         AbsorbedLight light = AbsorbedLight.onUnderside(watts);
-        PotModel covered = kettle(width, fill, 20, wind, 0, true);
-        PotModel open = kettle(width, fill, 20, wind, 0, false);
+        PotModel covered = pot(width, fill, 20, wind, 0, true);
+        PotModel open = pot(width, fill, 20, wind, 0, false);
         double goal = covered.boilingCelsius();
         double with = WarmingTime.seconds(covered, light, 10, goal).orElse(Double.POSITIVE_INFINITY);
         double without = WarmingTime.seconds(open, light, 10, goal).orElse(Double.POSITIVE_INFINITY);

@@ -44,45 +44,47 @@ class HeatingSimulationTest {
         double u = 4186 * Math.log(75.0 / 58.0) / 21_600;
         assertEquals(0.05, u, 0.001);
         PotModel flask = new PotModel(new LinearLoss(u, 20), 0, 1, 100);
-        TemperatureHistory course =
-                HeatingSimulation.course(flask, 95, List.of(new LightInterval(21_600, AbsorbedLight.NOTHING)), 1800);
-        for (TemperaturePoint point : course.points()) {
+        TemperatureHistory temperatureHistory = HeatingSimulation.temperatureHistory(
+                flask, 95, List.of(new LightInterval(21_600, AbsorbedLight.NOTHING)), 1800);
+        for (TemperaturePoint point : temperatureHistory.points()) {
             assertEquals(20 + 75 * Math.exp(-u * point.seconds() / 4186), point.celsius(), 1e-6);
         }
-        assertEquals(78, course.last().celsius(), 1e-6);
+        assertEquals(78, temperatureHistory.last().celsius(), 1e-6);
     }
 
     /** Boiling: surplus ÷ latent heat, 500 − 160 W; 2 kg last 3.64 h to a fiftieth (derived). */
     @Test
     void boilingTurnsTheSurplusIntoSteam() {
-        LightInterval spell = new LightInterval(20_000, AbsorbedLight.onUnderside(500));
-        TemperatureHistory course = HeatingSimulation.course(linear(2), 20, List.of(spell), 60);
-        assertEquals(1614.384, course.boilSeconds().orElseThrow(), 1e-3);
+        LightInterval interval = new LightInterval(20_000, AbsorbedLight.onUnderside(500));
+        TemperatureHistory temperatureHistory =
+                HeatingSimulation.temperatureHistory(linear(2), 20, List.of(interval), 60);
+        assertEquals(1614.384, temperatureHistory.boilSeconds().orElseThrow(), 1e-3);
         double rate = 340 / SaturatedWater.latentHeatJoulesPerKilogram(100);
-        assertEquals(1614.384 + 1.96 / rate, course.drySeconds().orElseThrow(), 0.1);
-        assertEquals(0.04, course.last().waterKilograms(), 1e-9);
-        assertEquals(340, course.last().losses().steamWatts(), 1e-6);
-        assertEquals(0, course.last().storedWatts(), 1e-6);
+        assertEquals(1614.384 + 1.96 / rate, temperatureHistory.drySeconds().orElseThrow(), 0.1);
+        assertEquals(0.04, temperatureHistory.last().waterKilograms(), 1e-9);
+        assertEquals(340, temperatureHistory.last().losses().steamWatts(), 1e-6);
+        assertEquals(0, temperatureHistory.last().storedWatts(), 1e-6);
     }
 
     /** A cloud of 5 min over a boiling pan: 80·(1 − exp(−U t/(M c))) = 5.53 K with U 2 W/K and 2 kg (closed form). */
     @Test
     void cloudCoolsAndTheSunBringsItBack() {
         AbsorbedLight sun = AbsorbedLight.onUnderside(500);
-        List<LightInterval> spells = List.of(
+        List<LightInterval> intervals = List.of(
                 new LightInterval(2000, sun),
                 new LightInterval(300, AbsorbedLight.NOTHING),
                 new LightInterval(1000, sun));
-        TemperatureHistory course = HeatingSimulation.course(linear(2), 20, spells, 10);
-        double lost = 80 * -Math.expm1(-2 * 300 / (course.points().get(0).waterKilograms() * 4186));
-        double lowest = course.points().stream()
+        TemperatureHistory temperatureHistory = HeatingSimulation.temperatureHistory(linear(2), 20, intervals, 10);
+        double lost =
+                80 * -Math.expm1(-2 * 300 / (temperatureHistory.points().get(0).waterKilograms() * 4186));
+        double lowest = temperatureHistory.points().stream()
                 .filter(p -> p.seconds() > 2000)
                 .mapToDouble(TemperaturePoint::celsius)
                 .min()
                 .orElseThrow();
         assertEquals(100 - lost, lowest, 0.2);
-        assertEquals(100, course.last().celsius(), 1e-9);
-        assertEquals(0, course.last().since().residual(), 1e-3);
+        assertEquals(100, temperatureHistory.last().celsius(), 1e-9);
+        assertEquals(0, temperatureHistory.last().since().residual(), 1e-3);
     }
 
     @ParameterizedTest
@@ -90,25 +92,32 @@ class HeatingSimulationTest {
     void curveOfARealPanIsOrderlyAndFinite(boolean lidOn) {
         CookingModel cooking = Pans.tea(2, lidOn);
         LightInterval sun = new LightInterval(5400, new AbsorbedLight(420, 20, 15, 30));
-        TemperatureHistory course = cooking.course(List.of(sun, new LightInterval(3600, AbsorbedLight.NOTHING)), 30);
+        TemperatureHistory temperatureHistory =
+                cooking.temperatureHistory(List.of(sun, new LightInterval(3600, AbsorbedLight.NOTHING)), 30);
         double before = -1;
-        for (TemperaturePoint p : course.points()) {
+        for (TemperaturePoint p : temperatureHistory.points()) {
             assertTrue(p.seconds() >= before, "time runs back at " + p.seconds());
             assertTrue(p.celsius() <= cooking.boilingCelsius() + 1e-6 && p.celsius() >= 19, "at " + p);
             assertTrue(Double.isFinite(p.losses().total()), "at " + p);
             before = p.seconds();
         }
         assertEquals(9000, before, 1e-6);
-        assertEquals(course.last().celsius(), course.celsiusAt(1e6), 0);
-        assertEquals(20, course.celsiusAt(0), 1e-12);
+        assertEquals(temperatureHistory.last().celsius(), temperatureHistory.celsiusAt(1e6), 0);
+        assertEquals(20, temperatureHistory.celsiusAt(0), 1e-12);
     }
 
     @Test
     void nonsenseIsRefused() {
-        LightInterval spell = new LightInterval(10, AbsorbedLight.NOTHING);
-        assertThrows(IllegalArgumentException.class, () -> HeatingSimulation.course(linear(2), 101, List.of(spell), 1));
-        assertThrows(IllegalArgumentException.class, () -> HeatingSimulation.course(linear(2), 20, List.of(), 1));
-        assertThrows(IllegalArgumentException.class, () -> HeatingSimulation.course(linear(2), 20, List.of(spell), 0));
+        LightInterval interval = new LightInterval(10, AbsorbedLight.NOTHING);
+        assertThrows(
+                IllegalArgumentException.class,
+                () -> HeatingSimulation.temperatureHistory(linear(2), 101, List.of(interval), 1));
+        assertThrows(
+                IllegalArgumentException.class,
+                () -> HeatingSimulation.temperatureHistory(linear(2), 20, List.of(), 1));
+        assertThrows(
+                IllegalArgumentException.class,
+                () -> HeatingSimulation.temperatureHistory(linear(2), 20, List.of(interval), 0));
         assertThrows(IllegalArgumentException.class, () -> new LightInterval(Double.NaN, AbsorbedLight.NOTHING));
     }
 }

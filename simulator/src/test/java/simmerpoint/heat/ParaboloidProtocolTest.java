@@ -26,9 +26,9 @@ class ParaboloidProtocolTest {
     void simulatedTestGivesItsCoefficientsBack() {
         double panArea = 0.08;
         double aperture = 1.13;
-        PotModel kettle = new PotModel(new LinearLoss(20 * panArea, 25), 720, 2, 100);
-        TemperatureHistory cooling =
-                HeatingSimulation.course(kettle, 90, List.of(new LightInterval(7200, AbsorbedLight.NOTHING)), 300);
+        PotModel pot = new PotModel(new LinearLoss(20 * panArea, 25), 720, 2, 100);
+        TemperatureHistory cooling = HeatingSimulation.temperatureHistory(
+                pot, 90, List.of(new LightInterval(7200, AbsorbedLight.NOTHING)), 300);
         double constant = ParaboloidProtocol.timeConstant(cooling.points().stream()
                 .map(p -> new Reading(p.seconds(), p.celsius() - 25))
                 .toList());
@@ -36,12 +36,13 @@ class ParaboloidProtocolTest {
         assertEquals(20, loss, 1e-6 * 20);
 
         AbsorbedLight light = AbsorbedLight.onUnderside(0.6 * aperture * 800);
-        TemperatureHistory heating = HeatingSimulation.course(kettle, 30, List.of(new LightInterval(1000, light)), 100);
+        TemperatureHistory heating =
+                HeatingSimulation.temperatureHistory(pot, 30, List.of(new LightInterval(1000, light)), 100);
         double optical = ParaboloidProtocol.opticalFactor(
                 loss, panArea, aperture, constant, 5, heating.last().celsius() - 25, 800, 1000);
         assertEquals(0.6, optical, 1e-6);
 
-        double seconds = WarmingTime.seconds(kettle, light, 25, 100).orElseThrow();
+        double seconds = WarmingTime.seconds(pot, light, 25, 100).orElseThrow();
         ParaboloidProtocol found = new ParaboloidProtocol(CAPACITY, panArea, aperture, loss, optical);
         assertEquals(seconds, found.secondsToBoil(75, 800), 1e-5 * seconds);
     }

@@ -23,10 +23,11 @@ class StandardCookingPowerTest {
     private static List<Interval> simulated(boolean trueMean) {
         double u = 2;
         double capacity = 9092;
-        PotModel kettle = new PotModel(new LinearLoss(u, 25), 0, capacity / 4186, 100);
+        PotModel pot = new PotModel(new LinearLoss(u, 25), 0, capacity / 4186, 100);
         AbsorbedLight light = AbsorbedLight.onUnderside(300);
-        TemperatureHistory course = HeatingSimulation.course(kettle, 30, List.of(new LightInterval(2400, light)), 600);
-        List<TemperaturePoint> points = course.points();
+        TemperatureHistory temperatureHistory =
+                HeatingSimulation.temperatureHistory(pot, 30, List.of(new LightInterval(2400, light)), 600);
+        List<TemperaturePoint> points = temperatureHistory.points();
         List<Interval> intervals = new ArrayList<>();
         for (int k = 1; k < points.size(); k++) {
             TemperaturePoint from = points.get(k - 1);

@@ -12,14 +12,17 @@ import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import simmerpoint.drawing.Box;
+import simmerpoint.drawing.Drawing;
 import simmerpoint.drawing.FluxColours;
+import simmerpoint.drawing.map.MapFrame;
+import simmerpoint.drawing.map.PlaneMap;
+import simmerpoint.drawing.map.WallMap;
+import simmerpoint.drawing.output.PngFile;
 import simmerpoint.study.trace.TraceResult;
 import simmerpoint.units.UnitSystem;
 
 class PngReportTest {
-    private static final int MAP_LEFT = 40;
-    private static final int MAP_TOP = 146;
-    private static final int MAP_SIZE = 740;
     private static final int WHITE = 0xFFFFFF;
 
     static Stream<TraceResult> results() {
@@ -31,6 +34,26 @@ class PngReportTest {
                 SampleResults.dark(),
                 SampleResults.with("W".repeat(80), 1e-4, 1e9),
                 SampleResults.with("", 3, 1e-9));
+    }
+
+    /** A drawing alone as a picture. */
+    private static BufferedImage alone(Drawing drawing) {
+        return PngFile.image(drawing);
+    }
+
+    /** Where a map lies on the picture of its drawing alone, pixels. */
+    private static Box pixels(MapFrame frame) {
+        double scale = PngFile.WIDTH / PngFile.UNITS;
+        Box box = frame.box();
+        return new Box(scale * box.x(), scale * box.y(), scale * box.width(), scale * box.height());
+    }
+
+    private static Box whole(Drawing drawing) {
+        return new Box(0, 0, PngFile.UNITS, alone(drawing).getHeight() * PngFile.UNITS / PngFile.WIDTH);
+    }
+
+    private static int rgb(BufferedImage image, double x, double y) {
+        return rgb(image, (int) x, (int) y);
     }
 
     private static int rgb(BufferedImage image, int x, int y) {
@@ -64,37 +87,42 @@ class PngReportTest {
     /** A pan is shown with the sun's side at the top, so light on the sun's side is in the upper half. */
     @Test
     void lightTowardsTheSunIsInTheUpperHalf() {
-        BufferedImage image = PngReport.image(SampleResults.lopsided(), UnitSystem.METRIC);
-        int middle = MAP_LEFT + MAP_SIZE / 2;
-        int up = light(rgb(image, middle + 20, MAP_TOP + 250));
-        int down = light(rgb(image, middle + 20, MAP_TOP + 490));
+        PlaneMap map = PlaneMap.of(SampleResults.lopsided(), UnitSystem.METRIC);
+        BufferedImage image = alone(map);
+        Box box = pixels(map.frame(whole(map)));
+        int up = light(rgb(image, box.middleX() + 20, box.middleY() - 120));
+        int down = light(rgb(image, box.middleX() + 20, box.middleY() + 120));
         assertTrue(up > down + 100, up + " against " + down);
     }
 
     @Test
     void coloursAreThoseOfTheScale() {
         TraceResult result = SampleResults.wide();
-        BufferedImage image = PngReport.image(result, UnitSystem.METRIC);
+        PlaneMap map = PlaneMap.of(result, UnitSystem.METRIC);
+        BufferedImage image = alone(map);
+        Box box = pixels(map.frame(whole(map)));
         double top = Math.max(
                 result.maps().crossing().largest(),
                 result.maps().wall().orElseThrow().largest());
         top -= SampleResults.RELATIVE_ERROR * top;
         int cell = 71;
         int expected = FluxColours.rgb(result.maps().crossing().at(cell, 75) / top);
-        int x = MAP_LEFT + (int) ((75 + 0.5) / 120 * MAP_SIZE);
-        int y = MAP_TOP + (int) ((cell + 0.5) / 120 * MAP_SIZE);
-        assertEquals(expected, rgb(image, x, y));
-        assertEquals(FluxColours.rgb(0.999), rgb(image, MAP_LEFT + MAP_SIZE + 40, MAP_TOP + 1));
-        assertEquals(FluxColours.rgb(0), rgb(image, MAP_LEFT + MAP_SIZE + 40, MAP_TOP + MAP_SIZE - 1));
+        assertEquals(
+                expected,
+                rgb(image, box.x() + (75 + 0.5) / 120 * box.width(), box.y() + (cell + 0.5) / 120 * box.height()));
+        assertEquals(FluxColours.rgb(0.999), rgb(image, box.right() + 24, box.y() + 2));
+        assertEquals(FluxColours.rgb(0), rgb(image, box.right() + 24, box.bottom() - 2));
     }
 
     /** The side of the wall that faces away from the sun is in the middle of the strip. */
     @Test
     void theWallIsLitInTheMiddleAndBelow() {
-        BufferedImage image = PngReport.image(SampleResults.lopsided(), UnitSystem.METRIC);
-        int top = MAP_TOP + MAP_SIZE + 92;
-        assertTrue(light(rgb(image, 700, top + 185)) > light(rgb(image, 120, top + 185)) + 100);
-        assertTrue(light(rgb(image, 700, top + 185)) > light(rgb(image, 700, top + 20)) + 100);
+        WallMap wall = WallMap.of(SampleResults.lopsided(), UnitSystem.METRIC).orElseThrow();
+        BufferedImage image = alone(wall);
+        Box box = pixels(wall.frame(whole(wall)));
+        double low = box.y() + 0.92 * box.height();
+        assertTrue(light(rgb(image, box.middleX(), low)) > light(rgb(image, box.x() + 80, low)) + 100);
+        assertTrue(light(rgb(image, box.middleX(), low)) > light(rgb(image, box.middleX(), box.y() + 20)) + 100);
     }
 
     @Test

@@ -2,12 +2,11 @@ package simmerpoint.dish.built;
 
 import java.util.Collections;
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
-import java.util.Optional;
+import java.util.function.Function;
 import simmerpoint.dish.CutTrait;
 import simmerpoint.dish.DishPlan;
-import simmerpoint.dish.Parabola;
-import simmerpoint.dish.RibLayout;
 import simmerpoint.dish.mirror.Mirror;
 
 /**
@@ -69,6 +68,15 @@ public record BuildErrors(Map<Cause, Part> parts) {
      * @param gap mean slit between panels, m
      */
     public record Part(double tiltAlong, double tiltAcross, double slopeAlong, double slopeAcross, double gap) {
+        /** Its errors in all directions together, per axis, rad. */
+        public double perAxis() {
+            double squares = tiltAlong * tiltAlong
+                    + tiltAcross * tiltAcross
+                    + slopeAlong * slopeAlong
+                    + slopeAcross * slopeAcross;
+            return Math.sqrt(squares / 2);
+        }
+
         private boolean isSome() {
             return tiltAlong > 0 || tiltAcross > 0 || slopeAlong > 0 || slopeAcross > 0 || gap > 0;
         }
@@ -84,9 +92,13 @@ public record BuildErrors(Map<Cause, Part> parts) {
     /** Of one dish. */
     public static BuildErrors of(Workmanship work, DishPlan plan) {
         Map<Cause, Part> parts = new EnumMap<>(Cause.class);
-        put(parts, Cause.RIB_CUT, ribs(work.only(Cause.RIB_CUT), plan));
-        put(parts, Cause.RIB_SET, ribs(work.only(Cause.RIB_SET), plan));
-        put(parts, Cause.SAG, ribs(work.only(Cause.SAG), plan));
+        List<RibPanel> panels = work.ofRibs() ? RibPanel.of(plan) : List.of();
+        double cut = PER_TOLERANCE * work.ribCutMetres();
+        double set = PER_TOLERANCE * work.ribSetRadians();
+        double sag = PER_TOLERANCE * work.sagMetres();
+        put(parts, Cause.RIB_CUT, overPanels(panels, panel -> panel.ribCut(cut)));
+        put(parts, Cause.RIB_SET, overPanels(panels, panel -> panel.ribSet(set)));
+        put(parts, Cause.SAG, overPanels(panels, panel -> panel.sag(sag)));
         double slit = plan.cut().has(CutTrait.SEAMS) ? PER_TOLERANCE * work.panelEdgeMetres() / Math.sqrt(Math.PI) : 0;
         put(parts, Cause.PANEL_EDGE, new Part(0, 0, 0, 0, slit));
         double bubbles = 2 * work.bubbleHeightMetres() / work.bubbleWidthMetres() * Math.sqrt(work.bubbledShare());
@@ -145,58 +157,21 @@ public record BuildErrors(Map<Cause, Part> parts) {
                         .withPanelTilt(Math.hypot(mirror.panelTiltRadians(), tilt())));
     }
 
-    /** Root mean squares over the area of what ribs and sheets do. */
-    private static Part ribs(Workmanship work, DishPlan plan) {
+    /** Root mean squares over the area. */
+    private static Part overPanels(List<RibPanel> panels, Function<RibPanel, double[]> squares) {
         double[] sum = new double[4];
-        Optional<RibLayout> ribs = plan.cut().ribs(plan);
-        if (ribs.isEmpty() || !work.ofRibs()) {
-            return new Part(0, 0, 0, 0, 0);
-        }
-        double[] radius = ribs.get().borders();
         double area = 0;
-        for (int j = 0; j + 1 < radius.length; j++) {
-            double weight = radius[j + 1] * radius[j + 1] - radius[j] * radius[j];
-            area += weight;
-            addPanel(sum, weight, new RibPanel(work, plan, ribs.get().sectors(), radius[j], radius[j + 1]));
+        for (RibPanel panel : panels) {
+            double[] of = squares.apply(panel);
+            area += panel.weight();
+            for (int k = 0; k < sum.length; k++) {
+                sum[k] += panel.weight() * of[k];
+            }
         }
-        return new Part(
-                Math.sqrt(sum[0] / area),
-                Math.sqrt(sum[1] / area),
-                Math.sqrt(sum[2] / area),
-                Math.sqrt(sum[3] / area),
-                0);
+        return new Part(root(sum[0], area), root(sum[1], area), root(sum[2], area), root(sum[3], area), 0);
     }
 
-    private static void addPanel(double[] sum, double weight, RibPanel p) {
-        sum[0] += weight * (p.cut2 / p.length2 + p.set2 / 2);
-        sum[1] += weight * (p.cut2 / p.width2 + 2 * p.set2 * p.reach2 / p.width2);
-        sum[2] += weight * (p.cut2 / (3 * p.length2) + p.set2 / 6);
-        sum[3] += weight * (p.cut2 / (3 * p.width2) + 16 * p.sag2 / (3 * p.width2));
-    }
-
-    /** Squares of what the formulas need of one panel. */
-    private static final class RibPanel {
-        private final double cut2;
-        private final double set2;
-        private final double sag2;
-        private final double length2;
-        private final double width2;
-        private final double reach2;
-
-        RibPanel(Workmanship work, DishPlan plan, int sectors, double inner, double outer) {
-            Parabola parabola = plan.parabola();
-            double chord = 2 * Math.sin(Math.PI / sectors);
-            double middle = (inner + outer) / 2;
-            double hub = plan.hubMetres() / 2;
-            double rise = parabola.height(outer) - parabola.height(inner);
-            length2 = (outer - inner) * (outer - inner) + rise * rise;
-            width2 = chord * chord * (inner * inner + outer * outer) / 2;
-            double up = parabola.height(middle) - parabola.height(hub);
-            reach2 = (middle - hub) * (middle - hub) + up * up;
-            cut2 = Math.pow(PER_TOLERANCE * work.ribCutMetres(), 2);
-            set2 = Math.pow(PER_TOLERANCE * work.ribSetRadians(), 2);
-            double rim = chord * plan.radiusMetres();
-            sag2 = Math.pow(PER_TOLERANCE * work.sagMetres() * width2 / (rim * rim), 2);
-        }
+    private static double root(double sum, double area) {
+        return area > 0 ? Math.sqrt(sum / area) : 0;
     }
 }

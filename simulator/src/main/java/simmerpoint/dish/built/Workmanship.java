@@ -34,18 +34,7 @@ public record Workmanship(
     }
 
     /** Whether any tolerance needs ribs to speak of. */
-    public boolean ofRibs() {
+    boolean ofRibs() {
         return ribCutMetres > 0 || ribSetRadians > 0 || sagMetres > 0;
-    }
-
-    /** One cause alone, all else perfect. */
-    Workmanship only(BuildErrors.Cause cause) {
-        return switch (cause) {
-            case RIB_CUT -> new Workmanship(ribCutMetres, 0, 0, 0, 0, bubbleWidthMetres, 0);
-            case RIB_SET -> new Workmanship(0, ribSetRadians, 0, 0, 0, bubbleWidthMetres, 0);
-            case SAG -> new Workmanship(0, 0, 0, sagMetres, 0, bubbleWidthMetres, 0);
-            case PANEL_EDGE -> new Workmanship(0, 0, panelEdgeMetres, 0, 0, bubbleWidthMetres, 0);
-            case BUBBLES -> new Workmanship(0, 0, 0, 0, bubbleHeightMetres, bubbleWidthMetres, bubbledShare);
-        };
     }
 }

@@ -23,16 +23,15 @@ public record ColourBar(double top, String unit) implements Drawing {
     private static final double BAR = 16;
     private static final double TICK = 4;
     private static final double UNITS_PER_MARK = 26;
-    private static final int OPAQUE = 0xFF000000;
 
     private static final Raster COLOURS = colours();
 
     private static Raster colours() {
         int[] argb = new int[FluxColours.STEPS];
         for (int k = 0; k < argb.length; k++) {
-            argb[argb.length - 1 - k] = OPAQUE | FluxColours.rgb((k + 0.5) / argb.length);
+            argb[argb.length - 1 - k] = FluxColours.argb((k + 0.5) / argb.length);
         }
-        return new Raster(1, argb.length, argb);
+        return Raster.cells(1, argb.length, argb);
     }
 
     @Override
@@ -52,7 +51,7 @@ public record ColourBar(double top, String unit) implements Drawing {
         for (double mark : Ticks.upTo(top, wanted)) {
             double y = scale.at(mark);
             canvas.line(Style.TICK, bar.right(), y, bar.right() + TICK, y);
-            canvas.write(Text.at(bar.right() + TICK + 4, y + 4, Ticks.text(mark))
+            canvas.write(Text.at(bar.right() + TICK + 4, Math.max(y + 4, bar.y() + 8), Ticks.text(mark))
                     .within(box.right() - bar.right() - TICK - 4));
         }
     }

@@ -158,7 +158,12 @@ public final class Java2dCanvas extends Canvas {
     public void image(Raster raster, Box box) {
         AffineTransform place = AffineTransform.getTranslateInstance(box.x(), box.y());
         place.scale(box.width() / raster.width(), box.height() / raster.height());
+        Object before = g.getRenderingHint(RenderingHints.KEY_INTERPOLATION);
+        if (raster.sharp()) {
+            g.setRenderingHint(RenderingHints.KEY_INTERPOLATION, RenderingHints.VALUE_INTERPOLATION_NEAREST_NEIGHBOR);
+        }
         g.drawImage(image(raster), place, null);
+        g.setRenderingHint(RenderingHints.KEY_INTERPOLATION, before);
     }
 
     /** The raster as a picture of Java2D. */

@@ -149,7 +149,9 @@ public final class SvgCanvas extends Canvas {
                         "height",
                         number(box.height()),
                         "preserveAspectRatio",
-                        "none")
+                        "none",
+                        "image-rendering",
+                        raster.sharp() ? "pixelated" : null)
                 .line();
     }
 

@@ -100,7 +100,8 @@ public final class SvgStyles {
     private static String rules(TextStyle style) {
         Optional<String> rim =
                 style.rim().map(ink -> " stroke: " + variable(ink) + "; stroke-width: " + plain(TextStyle.RIM) + ";");
-        return "fill: " + variable(style.ink()) + ";" + (style.bold() ? " font-weight: 700;" : "") + rim.orElse("");
+        return "fill: " + variable(style.ink()) + ";" + (style.bold() ? " font-weight: 700;" : "")
+                + rim.orElse(" stroke: none;");
     }
 
     private static String plain(double x) {

@@ -1,6 +1,9 @@
 package simmerpoint.study.budget;
 
+import java.util.Optional;
+import java.util.function.Function;
 import java.util.function.Predicate;
+import java.util.function.ToDoubleFunction;
 import java.util.function.UnaryOperator;
 import simmerpoint.scenario.Scenario;
 
@@ -11,12 +14,28 @@ import simmerpoint.scenario.Scenario;
  * @param key short name for files, for instance slope-error
  * @param name in a builder's words, for instance "slope error"
  * @param remedy the same scenario without this flaw; equal to the scenario itself where the flaw is absent
+ * @param size its size in a scenario; empty where no one figure tells it
  * @param fixed whether a scenario has this flaw or may have it, and it cannot be switched off there
  */
-public record Flaw(String key, String name, UnaryOperator<Scenario> remedy, Predicate<Scenario> fixed) {
-    /** A flaw that can always be switched off. */
+public record Flaw(
+        String key,
+        String name,
+        UnaryOperator<Scenario> remedy,
+        Function<Scenario, Optional<FlawSize>> size,
+        Predicate<Scenario> fixed) {
+    /** A flaw without a size that can always be switched off. */
     static Flaw of(String key, String name, UnaryOperator<Scenario> remedy) {
-        return new Flaw(key, name, remedy, scenario -> false);
+        return new Flaw(key, name, remedy, scenario -> Optional.empty(), scenario -> false);
+    }
+
+    /** The same with a size. */
+    Flaw sized(FlawSize.Kind kind, ToDoubleFunction<Scenario> value) {
+        return new Flaw(key, name, remedy, s -> Optional.of(new FlawSize(value.applyAsDouble(s), kind)), fixed);
+    }
+
+    /** The same, but it cannot be switched off in some scenarios. */
+    Flaw fixedIn(Predicate<Scenario> scenarios) {
+        return new Flaw(key, name, remedy, size, scenarios);
     }
 
     /** The scenario without this flaw. */

@@ -1,6 +1,12 @@
 package simmerpoint.study.budget;
 
+import static simmerpoint.study.FlawSize.Kind.DEVIATION;
+import static simmerpoint.study.FlawSize.Kind.LENGTH;
+import static simmerpoint.study.FlawSize.Kind.SHARE;
+import static simmerpoint.study.FlawSize.Kind.SKY_ANGLE;
+
 import java.util.List;
+import java.util.Optional;
 import java.util.function.UnaryOperator;
 import simmerpoint.dish.CutTrait;
 import simmerpoint.dish.built.BuildErrors;
@@ -23,25 +29,37 @@ import simmerpoint.setup.Stand;
 public final class Flaws {
     /** Every flaw, from the dish over its mirrors and the aim to the pan. */
     public static final List<Flaw> ALL = List.of(
-            new Flaw("flat-panels", "flat panels", s -> s.withDish(Perfected.curved(s.dish())), Flaws::isMesh),
-            new Flaw("hub-and-gaps", "hub and gaps", s -> s.withDish(Perfected.filled(s.dish())), Flaws::isMesh),
-            Flaw.of("slope-error", "slope error", s -> mirror(s, m -> m.withSlopeError(0))),
-            Flaw.of("panel-tilt", "panel tilt", s -> mirror(s, m -> m.withPanelTilt(0))),
-            Flaw.of(
-                    "beam-spread",
-                    "beam spread",
-                    s -> mirror(s, m -> m.withBeamSpread(0).withWideShare(0))),
+            Flaw.of("flat-panels", "flat panels", s -> s.withDish(Perfected.curved(s.dish())))
+                    .fixedIn(Flaws::isMesh),
+            Flaw.of("hub-and-gaps", "hub and gaps", s -> s.withDish(Perfected.filled(s.dish())))
+                    .fixedIn(Flaws::isMesh),
+            mirror("slope-error", "slope error", m -> m.withSlopeError(0))
+                    .sized(DEVIATION, s -> s.mirror().slopeErrorRadians()),
+            mirror("panel-tilt", "panel tilt", m -> m.withPanelTilt(0))
+                    .sized(DEVIATION, s -> s.mirror().panelTiltRadians()),
+            mirror("beam-spread", "beam spread", m -> m.withBeamSpread(0).withWideShare(0))
+                    .sized(DEVIATION, s -> s.mirror().beamSpreadRadians()),
             work("rib-cut", "ribs cut untrue", BuildErrors.Cause.RIB_CUT),
             work("rib-set", "ribs set untrue", BuildErrors.Cause.RIB_SET),
             work("sag", "sagging sheet", BuildErrors.Cause.SAG),
             work("panel-edge", "panels cut short", BuildErrors.Cause.PANEL_EDGE),
             work("bubbles", "bubbles", BuildErrors.Cause.BUBBLES),
-            Flaw.of("reflectance", "reflectance", s -> mirror(s, m -> m.withReflectance(1))),
-            Flaw.of("scatter", "scatter", s -> mirror(s, m -> m.withScattered(0))),
-            Flaw.of("dust", "dust", s -> mirror(s, m -> m.withDust(0))),
-            Flaw.of("drift", "drift", s -> aim(s, a -> a.withDrift(0, 0))),
-            Flaw.of("turn", "turn", s -> aim(s, a -> a.withTurn(0, 0))),
-            Flaw.of("jitter", "jitter", s -> aim(s, a -> a.withJitter(0))),
+            mirror("reflectance", "reflectance", m -> m.withReflectance(1))
+                    .sized(SHARE, s -> s.mirror().reflectance()),
+            mirror("scatter", "scatter", m -> m.withScattered(0))
+                    .sized(SHARE, s -> s.mirror().scattered()),
+            mirror("dust", "dust", m -> m.withDust(0))
+                    .sized(SHARE, s -> s.mirror().dust()),
+            aim("drift", "drift", a -> a.withDrift(0, 0))
+                    .sized(
+                            SKY_ANGLE,
+                            s -> Math.hypot(s.aim().driftUpRadians(), s.aim().driftSideRadians())),
+            aim("turn", "turn", a -> a.withTurn(0, 0))
+                    .sized(
+                            SKY_ANGLE,
+                            s -> Math.hypot(s.aim().turnUpRadians(), s.aim().turnSideRadians())),
+            aim("jitter", "jitter", a -> a.withJitter(0))
+                    .sized(DEVIATION, s -> s.aim().jitterRadians()),
             Flaw.of("pan-shadow", "the pan\u2019s shadow", Flaws::withoutShadow),
             Flaw.of("pan-place", "pan out of place", s -> s.withStand(Stand.AT_FOCUS)));
 
@@ -56,16 +74,25 @@ public final class Flaws {
         return out;
     }
 
-    private static Scenario mirror(Scenario s, UnaryOperator<Mirror> change) {
-        return s.withMirror(change.apply(s.mirror()));
+    private static Flaw mirror(String key, String name, UnaryOperator<Mirror> remedy) {
+        return Flaw.of(key, name, s -> s.withMirror(remedy.apply(s.mirror())));
+    }
+
+    private static Flaw aim(String key, String name, UnaryOperator<Aim> remedy) {
+        return Flaw.of(key, name, s -> s.withAim(remedy.apply(s.aim())));
     }
 
     private static Flaw work(String key, String name, BuildErrors.Cause cause) {
-        return Flaw.of(key, name, s -> s.withWorkmanship(s.workmanship().without(cause)));
+        return new Flaw(
+                key,
+                name,
+                s -> s.withWorkmanship(s.workmanship().without(cause)),
+                s -> Optional.ofNullable(s.workmanship().parts().get(cause)).map(Flaws::size),
+                s -> false);
     }
 
-    private static Scenario aim(Scenario s, UnaryOperator<Aim> change) {
-        return s.withAim(change.apply(s.aim()));
+    private static FlawSize size(BuildErrors.Part part) {
+        return part.gap() > 0 ? new FlawSize(part.gap(), LENGTH) : new FlawSize(part.perAxis(), DEVIATION);
     }
 
     private static boolean isMesh(Scenario s) {

@@ -132,7 +132,7 @@ final class HourStudy {
     private Map<HeatLevel, Double> begins(AbsorbedLight pattern) {
         Map<HeatLevel, Double> begins = new EnumMap<>(HeatLevel.class);
         for (HeatLevel level : HeatLevel.values()) {
-            begins.put(level, levels.beginsLikely(level, pattern));
+            begins.put(level, levels.likelyThresholdWatts(level, pattern));
         }
         return begins;
     }
@@ -145,7 +145,7 @@ final class HourStudy {
         return seconds.isPresent()
                 ? new BoilingOutcome.Boils(LikelyRange.exact(seconds.getAsDouble()))
                 : new BoilingOutcome.Never(
-                        LikelyRange.exact(cooking.settles(absorbed).likely()));
+                        LikelyRange.exact(cooking.settlingCelsius(absorbed).likely()));
     }
 
     private static List<LightLimit> limits(Ledger ledger, double beam) {

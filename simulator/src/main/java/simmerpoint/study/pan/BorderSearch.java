@@ -55,7 +55,7 @@ final class BorderSearch {
     }
 
     private LevelBorder border(HeatLevel below, HeatLevel level, double place, boolean rising) {
-        LikelyRange begins = levels.begins(level, light.apply(place));
+        LikelyRange begins = levels.thresholdWatts(level, light.apply(place));
         int cooler = rising ? -1 : 1;
         double coolEnd = placeOf(begins.low(), place, cooler).orElse(cooler * Double.POSITIVE_INFINITY);
         double hotEnd = placeOf(begins.high(), place, -cooler).orElse(-cooler * Double.POSITIVE_INFINITY);

@@ -43,10 +43,10 @@ public final class HeatResult {
         levels = once(kitchen::heatLevels);
         levelRange = once(() -> levels.get().levelWithSpread(absorbed));
         boil = once(() -> cooking.get().boil(absorbed));
-        settles = once(() -> cooking.get().settles(absorbed));
-        steam = once(() -> cooking.get().steam(absorbed));
-        cloud = once(() -> cooking.get().cloud(absorbed, 0, CLOUD_SECONDS));
-        hold = once(() -> cooking.get().staysAbove(settlesCelsius().likely(), holdCelsius()));
+        settles = once(() -> cooking.get().settlingCelsius(absorbed));
+        steam = once(() -> cooking.get().steamRates(absorbed));
+        cloud = once(() -> cooking.get().cloudEffect(absorbed, 0, CLOUD_SECONDS));
+        hold = once(() -> cooking.get().secondsAbove(settlesCelsius().likely(), holdCelsius()));
     }
 
     /** For the traced light on the faces of the pan of {@code scenario}; empty for a bare disc. */
@@ -128,11 +128,11 @@ public final class HeatResult {
 
     /** Absorbed watts at which {@code level} begins for light shared between the faces as this is. */
     public LikelyRange begins(HeatLevel level) {
-        return levels.get().begins(level, absorbed);
+        return levels.get().thresholdWatts(level, absorbed);
     }
 
     /** The same for the likely losses alone, W. */
     public double beginsLikely(HeatLevel level) {
-        return levels.get().beginsLikely(level, absorbed);
+        return levels.get().likelyThresholdWatts(level, absorbed);
     }
 }

@@ -46,12 +46,12 @@ class BorderSearchTest {
         List<LevelBorder> borders = new BorderSearch(grid(), BorderSearchTest::hill, levels).borders();
         List<HeatLevel> down = List.of(HeatLevel.FAST_BOIL, HeatLevel.BOIL, HeatLevel.SIMMER, HeatLevel.KEEP_WARM);
         List<HeatLevel> reached = down.stream()
-                .filter(l -> levels.beginsLikely(l, AbsorbedLight.onUnderside(1)) < MOST)
+                .filter(l -> levels.likelyThresholdWatts(l, AbsorbedLight.onUnderside(1)) < MOST)
                 .toList();
         assertEquals(2 * reached.size(), borders.size());
         for (int k = 0; k < reached.size(); k++) {
             LevelBorder border = borders.get(reached.size() + k);
-            LikelyRange watts = levels.begins(reached.get(k), AbsorbedLight.onUnderside(1));
+            LikelyRange watts = levels.thresholdWatts(reached.get(k), AbsorbedLight.onUnderside(1));
             assertEquals(reached.get(k), border.before());
             assertEquals(place(watts.likely()), border.offsetMetres(), 1e-5);
             assertEquals(place(watts.low()), border.highMetres(), 1e-5);
@@ -67,7 +67,7 @@ class BorderSearchTest {
     @Test
     void anEndThatIsNowhereIsInfinite() {
         HeatLevelModel levels = levels();
-        LikelyRange boil = levels.begins(HeatLevel.BOIL, AbsorbedLight.onUnderside(1));
+        LikelyRange boil = levels.thresholdWatts(HeatLevel.BOIL, AbsorbedLight.onUnderside(1));
         double most = 0.5 * (boil.likely() + boil.high());
         DoubleFunction<AbsorbedLight> low = x -> hill(x).times(most / MOST);
         LevelBorder boils = new BorderSearch(grid(), low, levels)

@@ -7,17 +7,17 @@ import java.util.concurrent.Executor;
 import java.util.function.Consumer;
 import simmerpoint.report.OutputException;
 import simmerpoint.scenario.ScenarioException;
-import simmerpoint.viewer.asking.Asks;
-import simmerpoint.viewer.asking.FileKind;
-import simmerpoint.viewer.desk.Desk;
-import simmerpoint.viewer.desk.OpenedFile;
-import simmerpoint.viewer.desk.RecentFiles;
+import simmerpoint.viewer.dialog.Dialogs;
+import simmerpoint.viewer.dialog.FileKind;
+import simmerpoint.viewer.document.OpenedFile;
+import simmerpoint.viewer.document.RecentFiles;
+import simmerpoint.viewer.document.ScenarioDocument;
 
 /** Opening and saving, with all questions that go with it. Called on the FX thread; files are read away from it. */
 final class FileActions {
-    private final Desk desk;
+    private final ScenarioDocument desk;
     private final RecentFiles recent;
-    private final Asks asks;
+    private final Dialogs asks;
     private final Executor background;
     private final Executor fx;
     private final Consumer<String> tell;
@@ -25,9 +25,9 @@ final class FileActions {
 
     /** {@code flush} sends to the desk whatever is being typed at that moment. */
     FileActions(
-            Desk desk,
+            ScenarioDocument desk,
             RecentFiles recent,
-            Asks asks,
+            Dialogs asks,
             Executor background,
             Executor fx,
             Consumer<String> tell,

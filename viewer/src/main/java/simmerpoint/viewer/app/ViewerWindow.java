@@ -15,17 +15,17 @@ import simmerpoint.scenario.ReadScenario;
 import simmerpoint.scenario.ScenarioException;
 import simmerpoint.study.trace.TraceOptions;
 import simmerpoint.viewer.answer.AnswerStrip;
-import simmerpoint.viewer.asking.Asks;
-import simmerpoint.viewer.asking.TakeAway;
-import simmerpoint.viewer.beside.BesideModel;
-import simmerpoint.viewer.beside.BesidePane;
-import simmerpoint.viewer.beside.KeepButton;
-import simmerpoint.viewer.desk.Desk;
-import simmerpoint.viewer.desk.RecentFiles;
+import simmerpoint.viewer.comparison.ComparisonModel;
+import simmerpoint.viewer.comparison.ComparisonPane;
+import simmerpoint.viewer.comparison.KeepButton;
+import simmerpoint.viewer.dialog.Dialogs;
+import simmerpoint.viewer.dialog.FileExport;
+import simmerpoint.viewer.document.RecentFiles;
+import simmerpoint.viewer.document.ScenarioDocument;
 import simmerpoint.viewer.editing.EditorPane;
-import simmerpoint.viewer.live.Live;
+import simmerpoint.viewer.live.LiveResults;
 import simmerpoint.viewer.pan.PanPane;
-import simmerpoint.viewer.yard.DeskEdits;
+import simmerpoint.viewer.yard.DocumentEdits;
 import simmerpoint.viewer.yard.YardView;
 
 /**
@@ -33,26 +33,32 @@ import simmerpoint.viewer.yard.YardView;
  * and what is done to the parts goes back to the desk. Made and used on the FX thread.
  */
 final class ViewerWindow implements AutoCloseable {
-    private final Desk desk;
-    private final Look look;
-    private final Live live;
-    private final BesideModel beside;
+    private final ScenarioDocument desk;
+    private final DisplaySettings look;
+    private final LiveResults live;
+    private final ComparisonModel beside;
     private final ExecutorService background = Executors.newSingleThreadExecutor(work -> {
         Thread thread = new Thread(work, "files");
         thread.setDaemon(true);
         return thread;
     });
-    private final Notice notice = new Notice();
-    private final Workbench workbench = new Workbench();
+    private final NotificationBar notice = new NotificationBar();
+    private final WindowLayout workbench = new WindowLayout();
     private final FileActions files;
     private final EditorPane editor;
     private final YardView yard;
     private final Scene scene;
 
-    ViewerWindow(Desk desk, RecentFiles recent, Look look, Asks asks, Arguments.Size size, TraceOptions asked) {
+    ViewerWindow(
+            ScenarioDocument desk,
+            RecentFiles recent,
+            DisplaySettings look,
+            Dialogs asks,
+            Arguments.Size size,
+            TraceOptions asked) {
         this.desk = desk;
         this.look = look;
-        live = new Live(asked, Platform::runLater);
+        live = new LiveResults(asked, Platform::runLater);
         editor = new EditorPane(desk, look.unitsProperty(), asks);
         files = new FileActions(desk, recent, asks, background, Platform::runLater, notice::tell, editor::flush);
         scene = new Scene(workbench, size.width(), size.height());
@@ -66,15 +72,15 @@ final class ViewerWindow implements AutoCloseable {
                 live.stateProperty(),
                 look.unitsProperty(),
                 look.themeProperty(),
-                new DeskEdits(desk),
+                new DocumentEdits(desk),
                 asked,
                 Platform::runLater);
         workbench.setYard(yard);
-        TakeAway takeAway = new TakeAway(asks, background, Platform::runLater, notice::tell);
-        beside = new BesideModel(desk, live.stateProperty(), asked, Platform::runLater);
+        FileExport takeAway = new FileExport(asks, background, Platform::runLater, notice::tell);
+        beside = new ComparisonModel(desk, live.stateProperty(), asked, Platform::runLater);
         pan(takeAway);
-        Node menu = new TakeAwayMenu(live, desk, look, takeAway, this::picture);
-        workbench.setShelf(new Shelf(desk, files, recent, look, menu));
+        Node menu = new ExportMenu(live, desk, look, takeAway, this::picture);
+        workbench.setShelf(new StatusBar(desk, files, recent, look, menu));
         look.themeProperty().addListener((value, before, now) -> now.dress(scene));
         look.themeProperty().get().dress(scene);
         keys();
@@ -82,7 +88,7 @@ final class ViewerWindow implements AutoCloseable {
         show(desk.readProperty().get());
     }
 
-    private void pan(TakeAway takeAway) {
+    private void pan(FileExport takeAway) {
         PanPane pan = new PanPane(
                 desk,
                 live.stateProperty(),
@@ -92,7 +98,7 @@ final class ViewerWindow implements AutoCloseable {
                 takeAway);
         pan.setTools(new KeepButton(beside, live.stateProperty()));
         workbench.setPan(pan);
-        BesidePane both = new BesidePane(beside, look.unitsProperty(), look.themeProperty(), takeAway);
+        ComparisonPane both = new ComparisonPane(beside, look.unitsProperty(), look.themeProperty(), takeAway);
         beside.stateProperty().addListener((value, before, now) -> {
             if (before.isKept() != now.isKept()) {
                 workbench.setBeside(now.isKept() ? both : null);
@@ -121,7 +127,7 @@ final class ViewerWindow implements AutoCloseable {
                         () -> workbench
                                 .drawerOpenProperty()
                                 .set(!workbench.drawerOpenProperty().get()));
-        scene.getAccelerators().put(new KeyCodeCombination(KeyCode.F6), () -> Rounds.next(scene, parts()));
+        scene.getAccelerators().put(new KeyCodeCombination(KeyCode.F6), () -> FocusCycle.next(scene, parts()));
     }
 
     private void key(KeyCode code, boolean shift, Runnable action) {
@@ -141,7 +147,7 @@ final class ViewerWindow implements AutoCloseable {
     byte[] picture() {
         CompletableFuture<javafx.scene.image.WritableImage> image = new CompletableFuture<>();
         Platform.runLater(() -> image.complete(scene.snapshot(null)));
-        return Painter.png(image.join());
+        return PngEncoder.png(image.join());
     }
 
     /** Shows a sentence across the top. */
@@ -153,19 +159,19 @@ final class ViewerWindow implements AutoCloseable {
         return scene;
     }
 
-    Desk desk() {
+    ScenarioDocument desk() {
         return desk;
     }
 
-    Look look() {
+    DisplaySettings look() {
         return look;
     }
 
-    Live live() {
+    LiveResults live() {
         return live;
     }
 
-    Workbench workbench() {
+    WindowLayout workbench() {
         return workbench;
     }
 
@@ -173,7 +179,7 @@ final class ViewerWindow implements AutoCloseable {
         return files;
     }
 
-    BesideModel beside() {
+    ComparisonModel beside() {
         return beside;
     }
 

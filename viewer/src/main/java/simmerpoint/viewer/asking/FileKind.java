@@ -1,4 +1,4 @@
-package simmerpoint.viewer.asking;
+package simmerpoint.viewer.dialog;
 
 import simmerpoint.report.ResultFiles;
 

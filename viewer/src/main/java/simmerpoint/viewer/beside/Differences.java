@@ -1,4 +1,4 @@
-package simmerpoint.viewer.beside;
+package simmerpoint.viewer.comparison;
 
 import java.util.ArrayList;
 import java.util.Arrays;

@@ -1,4 +1,4 @@
-package simmerpoint.viewer.beside;
+package simmerpoint.viewer.comparison;
 
 import javafx.beans.value.ObservableValue;
 import javafx.scene.control.Button;
@@ -9,7 +9,7 @@ import simmerpoint.viewer.live.LiveState;
 /** Keeps the design at hand, to be held against what becomes of it. */
 public final class KeepButton extends Button {
     /** For that model; can be pressed while {@code live} has the light of the design at hand. */
-    public KeepButton(BesideModel model, ObservableValue<LiveState> live) {
+    public KeepButton(ComparisonModel model, ObservableValue<LiveState> live) {
         super("Keep this design");
         setId("keep");
         setMinWidth(Region.USE_PREF_SIZE);

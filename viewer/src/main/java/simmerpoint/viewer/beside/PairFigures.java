@@ -1,4 +1,4 @@
-package simmerpoint.viewer.beside;
+package simmerpoint.viewer.comparison;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -41,7 +41,7 @@ final class PairFigures {
     private final PairedTrace kept;
     private final PairedTrace now;
 
-    PairFigures(Kept kept, Kept now, PairedTrace keptTraced, PairedTrace nowTraced) {
+    PairFigures(KeptDesign kept, KeptDesign now, PairedTrace keptTraced, PairedTrace nowTraced) {
         keptVariant = kept.variant(KEPT);
         nowVariant = now.variant(NOW);
         this.kept = keptTraced;
@@ -165,7 +165,7 @@ final class PairFigures {
     }
 
     /** The keys in which they differ, each as typed or by default. */
-    static List<Row> differing(Kept kept, Kept now) {
+    static List<Row> differing(KeptDesign kept, KeptDesign now) {
         return DifferingKey.of(List.of(kept.variant(KEPT), now.variant(NOW))).stream()
                 .map(key -> new Row(
                         key.key().path(),

@@ -42,7 +42,6 @@ public final class FxCanvas extends Canvas {
         g.setTextBaseline(VPos.BASELINE);
         g.setLineJoin(StrokeLineJoin.ROUND);
         g.setFillRule(FillRule.EVEN_ODD);
-        g.setImageSmoothing(true);
     }
 
     private Color colour(Ink ink) {
@@ -149,6 +148,7 @@ public final class FxCanvas extends Canvas {
     @Override
     public void image(Raster raster, Box box) {
         Image image = IMAGES.computeIfAbsent(raster, FxCanvas::image);
+        g.setImageSmoothing(!raster.sharp());
         g.drawImage(image, box.x(), box.y(), box.width(), box.height());
     }
 

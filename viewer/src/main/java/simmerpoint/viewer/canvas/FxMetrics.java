@@ -7,7 +7,7 @@ import javafx.scene.text.FontWeight;
 import javafx.scene.text.Text;
 
 /** How wide text gets in the window. Measuring takes longer than drawing, so that the last widths are kept; FX thread only. */
-final class FxMetrics {
+public final class FxMetrics {
     private static final int KEPT = 2000;
 
     private static final Map<Line, Double> WIDTHS = new LinkedHashMap<>(KEPT, 0.75f, true) {
@@ -30,7 +30,8 @@ final class FxMetrics {
         return bold ? Font.font(null, FontWeight.BOLD, size) : Font.font(size);
     }
 
-    static double width(String words, double size, boolean bold) {
+    /** Width of a line, px. */
+    public static double width(String words, double size, boolean bold) {
         return WIDTHS.computeIfAbsent(new Line(words, size, bold), FxMetrics::measured);
     }
 

@@ -1,4 +1,4 @@
-package simmerpoint.viewer.desk;
+package simmerpoint.viewer.document;
 
 import java.util.Collection;
 import java.util.LinkedHashMap;

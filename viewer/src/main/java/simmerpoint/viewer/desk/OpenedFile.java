@@ -1,4 +1,4 @@
-package simmerpoint.viewer.desk;
+package simmerpoint.viewer.document;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;

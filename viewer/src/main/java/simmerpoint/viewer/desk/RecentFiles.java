@@ -1,4 +1,4 @@
-package simmerpoint.viewer.desk;
+package simmerpoint.viewer.document;
 
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
@@ -60,7 +60,7 @@ public final class RecentFiles {
 
     private void load(Path path) {
         try {
-            files.setAll(NextStart.lines(path).stream()
+            files.setAll(SettingsFile.lines(path).stream()
                     .limit(MOST)
                     .map(Path::of)
                     .filter(Path::isAbsolute)
@@ -72,7 +72,7 @@ public final class RecentFiles {
     }
 
     private void keep() {
-        store.ifPresent(path -> NextStart.keep(
+        store.ifPresent(path -> SettingsFile.keep(
                 path,
                 files.stream()
                         .map(Path::toString)

@@ -3,4 +3,4 @@
  * file it came from and goes to. Knows properties to listen to and no control; all of it belongs to one thread. Not here:
  * how a key is shown, and what the scenario will do in the sun.
  */
-package simmerpoint.viewer.desk;
+package simmerpoint.viewer.document;

@@ -15,7 +15,7 @@ import javafx.scene.layout.VBox;
 import simmerpoint.scenario.Key;
 import simmerpoint.scenario.Keys;
 import simmerpoint.scenario.Problem;
-import simmerpoint.viewer.desk.Desk;
+import simmerpoint.viewer.document.ScenarioDocument;
 
 /**
  * One question of a builder with the keys that answer it; its head tells when something in it is wrong. What is in it is
@@ -25,7 +25,7 @@ final class AskedPane extends TitledPane {
     private static final double GAP = 10;
 
     private final Asked asked;
-    private final Desk desk;
+    private final ScenarioDocument desk;
     private final Function<Key, KeyRow> maker;
     private final Node above;
     private final List<KeyRow> rows = new ArrayList<>();
@@ -42,7 +42,7 @@ final class AskedPane extends TitledPane {
      * @param maker makes the row of a key
      * @param above stands over all rows; may be null
      */
-    AskedPane(Asked asked, Desk desk, Function<Key, KeyRow> maker, Node above) {
+    AskedPane(Asked asked, ScenarioDocument desk, Function<Key, KeyRow> maker, Node above) {
         this.asked = asked;
         this.desk = desk;
         this.maker = maker;

@@ -12,9 +12,9 @@ import simmerpoint.scenario.Keys;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.units.Dimension;
 import simmerpoint.units.TypedQuantity;
-import simmerpoint.viewer.desk.Desk;
-import simmerpoint.viewer.desk.DeskState;
-import simmerpoint.viewer.desk.Edit;
+import simmerpoint.viewer.document.DocumentState;
+import simmerpoint.viewer.document.Edit;
+import simmerpoint.viewer.document.ScenarioDocument;
 
 /**
  * Choices that change which keys belong: each is made as one step, with what the new choice needs filled in and what it
@@ -23,10 +23,10 @@ import simmerpoint.viewer.desk.Edit;
 final class Choosing {
     private static final List<String> OWN_FIGURES = List.of("mirror.reflectance", "mirror.slope-error");
 
-    private final Desk desk;
+    private final ScenarioDocument desk;
     private final Map<String, String> memory = new HashMap<>();
 
-    Choosing(Desk desk) {
+    Choosing(ScenarioDocument desk) {
         this.desk = desk;
         desk.stateProperty().addListener((value, before, now) -> memory.putAll(now.given()));
         memory.putAll(desk.state().given());
@@ -80,7 +80,7 @@ final class Choosing {
 
     /** A bare disc as wide as the pan stands in for it; the pan is remembered. */
     void takeDisc() {
-        DeskState state = desk.state();
+        DocumentState state = desk.state();
         Map<String, String> typed = remembered("plane");
         typed.putIfAbsent("plane.disc", state.typed("pan.diameter").orElse("24 cm"));
         desk.apply(Edit.drop("pan", "air", "heat-levels").then(Edit.type(typed)));

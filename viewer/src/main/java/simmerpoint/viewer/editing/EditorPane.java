@@ -27,14 +27,14 @@ import simmerpoint.scenario.Key;
 import simmerpoint.scenario.Keys;
 import simmerpoint.units.InputText;
 import simmerpoint.units.UnitSystem;
-import simmerpoint.viewer.asking.Asks;
-import simmerpoint.viewer.desk.Desk;
+import simmerpoint.viewer.dialog.Dialogs;
+import simmerpoint.viewer.document.ScenarioDocument;
 
 /** Everything that can be changed in a scenario, grouped by what a builder asks, with a field to find a key by its words. */
 public final class EditorPane extends BorderPane {
     private static final Set<Asked> OPEN_AT_FIRST = EnumSet.of(Asked.FOOD, Asked.DISH);
 
-    private final Desk desk;
+    private final ScenarioDocument desk;
     private final List<AskedPane> groups = new ArrayList<>();
     private final TextField find = new TextField();
     private final CheckBox explain = new CheckBox("Explain each");
@@ -51,7 +51,7 @@ public final class EditorPane extends BorderPane {
      * @param units in which values are shown
      * @param asks asks for files
      */
-    public EditorPane(Desk desk, ObservableValue<UnitSystem> units, Asks asks) {
+    public EditorPane(ScenarioDocument desk, ObservableValue<UnitSystem> units, Dialogs asks) {
         this.desk = desk;
         this.choosing = new Choosing(desk);
         getStyleClass().add("editor");
@@ -74,7 +74,7 @@ public final class EditorPane extends BorderPane {
         show();
     }
 
-    private void group(Asked asked, ObservableValue<UnitSystem> units, Asks asks) {
+    private void group(Asked asked, ObservableValue<UnitSystem> units, Dialogs asks) {
         if (!asked.keys().isEmpty()) {
             AskedPane group = new AskedPane(
                     asked,

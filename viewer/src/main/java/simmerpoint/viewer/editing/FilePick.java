@@ -3,12 +3,12 @@ package simmerpoint.viewer.editing;
 import javafx.scene.control.Button;
 import javafx.scene.control.Tooltip;
 import simmerpoint.scenario.FileNames;
-import simmerpoint.viewer.asking.Asks;
-import simmerpoint.viewer.asking.FileKind;
+import simmerpoint.viewer.dialog.Dialogs;
+import simmerpoint.viewer.dialog.FileKind;
 
 /** A button that asks for the file a key names. */
 final class FilePick extends Button {
-    FilePick(KeyModel model, Asks asks) {
+    FilePick(KeyModel model, Dialogs asks) {
         super("Choose…");
         setId("pick-" + model.key().path());
         setAccessibleText("Choose the file: " + KeyWords.spoken(model.key()));

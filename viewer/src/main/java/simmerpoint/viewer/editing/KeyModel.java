@@ -11,8 +11,8 @@ import javafx.beans.value.ObservableValue;
 import simmerpoint.scenario.Key;
 import simmerpoint.units.TypedQuantity;
 import simmerpoint.units.UnitSystem;
-import simmerpoint.viewer.desk.Desk;
-import simmerpoint.viewer.desk.DeskState;
+import simmerpoint.viewer.document.DocumentState;
+import simmerpoint.viewer.document.ScenarioDocument;
 
 /** One key as it is shown and changed: what stands there in the units asked for, what holds if nothing does, what is wrong. */
 final class KeyModel {
@@ -22,7 +22,7 @@ final class KeyModel {
     private static final char NBSP = '\u00a0';
 
     private final Key key;
-    private final Desk desk;
+    private final ScenarioDocument desk;
     private final ObservableValue<UnitSystem> units;
     private final ReadOnlyStringWrapper shown = new ReadOnlyStringWrapper(this, "shown", "");
     private final ReadOnlyStringWrapper otherwise = new ReadOnlyStringWrapper(this, "otherwise", "");
@@ -33,7 +33,7 @@ final class KeyModel {
     private Optional<TypedQuantity> quantity = Optional.empty();
 
     /** A model that follows the desk and the units from now on. */
-    KeyModel(Key key, Desk desk, ObservableValue<UnitSystem> units) {
+    KeyModel(Key key, ScenarioDocument desk, ObservableValue<UnitSystem> units) {
         this.key = key;
         this.desk = desk;
         this.units = units;
@@ -46,7 +46,7 @@ final class KeyModel {
         return key;
     }
 
-    Desk desk() {
+    ScenarioDocument desk() {
         return desk;
     }
 
@@ -86,7 +86,7 @@ final class KeyModel {
     }
 
     private void refresh() {
-        DeskState state = desk.state();
+        DocumentState state = desk.state();
         Optional<String> typed = state.typed(key.path());
         Optional<TypedQuantity> number = typed.flatMap(this::measured);
         Optional<TypedQuantity> taken = InForce.of(key, state.read().scenario()).map(this::inUnits);

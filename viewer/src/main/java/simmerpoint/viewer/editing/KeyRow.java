@@ -17,7 +17,7 @@ import javafx.scene.layout.VBox;
 import javafx.scene.shape.SVGPath;
 import simmerpoint.scenario.Key;
 import simmerpoint.units.UnitSystem;
-import simmerpoint.viewer.asking.Asks;
+import simmerpoint.viewer.dialog.Dialogs;
 
 /** One key: its name, its control, what it means and what is allowed, the way back to its default, and what is wrong. */
 final class KeyRow extends VBox {
@@ -33,7 +33,7 @@ final class KeyRow extends VBox {
     private final Tooltip caption = new Tooltip();
     private final String haystack;
 
-    KeyRow(KeyModel model, Choosing choosing, Asks asks, ObservableValue<UnitSystem> units) {
+    KeyRow(KeyModel model, Choosing choosing, Dialogs asks, ObservableValue<UnitSystem> units) {
         this.model = model;
         this.control = control(model, choosing);
         this.haystack = haystack(model.key());
@@ -59,7 +59,7 @@ final class KeyRow extends VBox {
         };
     }
 
-    private Node line(Asks asks) {
+    private Node line(Dialogs asks) {
         Key key = model.key();
         Label label = new Label(KeyWords.label(key));
         label.setLabelFor(control);

@@ -30,10 +30,10 @@ public final class LiveEngine implements AutoCloseable {
     private static final int STEP_FACTOR = 4;
 
     private final TraceOptions asked;
-    private final Lane lane = new Lane("live-answers", 0);
-    private final Mailbox<LiveState> out;
+    private final LatestTaskExecutor lane = new LatestTaskExecutor("live-answers", 0);
+    private final LatestValueDelivery<LiveState> out;
     private Optional<StoredLight> stored = Optional.empty();
-    private final Remembered<TraceResult> settled = new Remembered<>();
+    private final ResultCache<TraceResult> settled = new ResultCache<>();
     private Optional<TraceResult> newest = Optional.empty();
     private Map<UnitSystem, Glance> glances = Map.of();
     private int warmUps = 15;
@@ -48,7 +48,7 @@ public final class LiveEngine implements AutoCloseable {
      */
     public LiveEngine(TraceOptions asked, Executor delivery, Consumer<LiveState> listener) {
         this.asked = asked;
-        out = new Mailbox<>(delivery, listener);
+        out = new LatestValueDelivery<>(delivery, listener);
     }
 
     /** Asks for the answer to {@code scenario} instead of any earlier one. Returns at once. */
@@ -67,7 +67,7 @@ public final class LiveEngine implements AutoCloseable {
         lane.close();
     }
 
-    private record Refused(Run run, String why) implements Lane.Job {
+    private record Refused(Run run, String why) implements LatestTaskExecutor.Job {
         @Override
         public void first() {
             run.refuse(why);
@@ -80,7 +80,7 @@ public final class LiveEngine implements AutoCloseable {
     }
 
     /** One scenario on its way; lives on the lane's thread. */
-    private final class Run implements Lane.Job {
+    private final class Run implements LatestTaskExecutor.Job {
         private final Scenario scenario;
         private final long number;
         private long raysSoFar;
@@ -174,7 +174,7 @@ public final class LiveEngine implements AutoCloseable {
         }
 
         private void guarded(Runnable work) {
-            Refusals.of(work).ifPresent(this::refuse);
+            TaskFailures.of(work).ifPresent(this::refuse);
         }
 
         private void found(TraceResult result, boolean settled) {

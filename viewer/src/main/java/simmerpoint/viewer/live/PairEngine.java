@@ -15,14 +15,14 @@ public final class PairEngine implements AutoCloseable {
     private static final long PAUSE_MILLIS = 200;
 
     private final TraceOptions asked;
-    private final Lane lane = new Lane("pairs", PAUSE_MILLIS);
-    private final Mailbox<PairState> out;
+    private final LatestTaskExecutor lane = new LatestTaskExecutor("pairs", PAUSE_MILLIS);
+    private final LatestValueDelivery<PairState> out;
     private volatile PairState state = PairState.NOTHING_YET;
 
     /** An engine at rest, see {@link LiveEngine#LiveEngine}. */
     public PairEngine(TraceOptions asked, Executor delivery, Consumer<PairState> listener) {
         this.asked = asked.withPrecision(0);
-        out = new Mailbox<>(delivery, listener);
+        out = new LatestValueDelivery<>(delivery, listener);
     }
 
     /** Asks for these two instead of any earlier ones. Returns at once. */
@@ -41,7 +41,7 @@ public final class PairEngine implements AutoCloseable {
     }
 
     /** One pair; lives on the lane's thread. */
-    private final class Run implements Lane.Job {
+    private final class Run implements LatestTaskExecutor.Job {
         private final Scenario kept;
         private final Scenario now;
 
@@ -60,7 +60,7 @@ public final class PairEngine implements AutoCloseable {
             tell(state.at(0));
             boolean finished = false;
             try {
-                Optional<String> refusal = Refusals.of(this::trace);
+                Optional<String> refusal = TaskFailures.of(this::trace);
                 tell(state.atRest(refusal));
                 finished = true;
             } finally {

@@ -31,8 +31,8 @@ public final class PanelEngine implements AutoCloseable {
     private static final long RAYS_PER_PANEL = 64;
 
     private final TraceOptions asked;
-    private final Lane lane = new Lane("panels", 0);
-    private final Mailbox<PanelState> out;
+    private final LatestTaskExecutor lane = new LatestTaskExecutor("panels", 0);
+    private final LatestValueDelivery<PanelState> out;
     private Optional<StoredLight> stored = Optional.empty();
     private Optional<PanelWatts> newest = Optional.empty();
     private RaySample sample = RaySample.NONE;
@@ -46,7 +46,7 @@ public final class PanelEngine implements AutoCloseable {
      */
     public PanelEngine(TraceOptions asked, Executor delivery, Consumer<PanelState> listener) {
         this.asked = asked;
-        out = new Mailbox<>(delivery, listener);
+        out = new LatestValueDelivery<>(delivery, listener);
     }
 
     /** Asks about {@code scenario} instead of any earlier one. Returns at once. */
@@ -60,7 +60,7 @@ public final class PanelEngine implements AutoCloseable {
     }
 
     /** One scenario on its way; lives on the lane's thread. */
-    private final class Run implements Lane.Job {
+    private final class Run implements LatestTaskExecutor.Job {
         private final Scenario scenario;
         private boolean refused;
         private long raysSoFar;
@@ -109,7 +109,7 @@ public final class PanelEngine implements AutoCloseable {
         }
 
         private void guarded(Runnable work) {
-            Refusals.of(work).ifPresent(this::refuse);
+            TaskFailures.of(work).ifPresent(this::refuse);
         }
 
         private void refuse(String why) {

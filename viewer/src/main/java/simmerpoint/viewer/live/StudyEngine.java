@@ -25,10 +25,10 @@ public final class StudyEngine implements AutoCloseable {
     private static final double PAN_SHARE = 0.5;
 
     private final TraceOptions asked;
-    private final Lane lane;
-    private final Mailbox<StudyState> out;
-    private final Remembered<PanResult> pans = new Remembered<>();
-    private final Remembered<AimResult> aims = new Remembered<>();
+    private final LatestTaskExecutor lane;
+    private final LatestValueDelivery<StudyState> out;
+    private final ResultCache<PanResult> pans = new ResultCache<>();
+    private final ResultCache<AimResult> aims = new ResultCache<>();
     private volatile StudyState state = StudyState.NOTHING_YET;
 
     /** An engine at rest, see {@link LiveEngine#LiveEngine}. */
@@ -38,8 +38,8 @@ public final class StudyEngine implements AutoCloseable {
 
     StudyEngine(TraceOptions asked, Executor delivery, Consumer<StudyState> listener, long pauseMillis) {
         this.asked = asked;
-        lane = new Lane("studies", pauseMillis);
-        out = new Mailbox<>(delivery, listener);
+        lane = new LatestTaskExecutor("studies", pauseMillis);
+        out = new LatestValueDelivery<>(delivery, listener);
     }
 
     /** Asks for the studies of {@code scenario} instead of any earlier one. Returns at once. */
@@ -58,7 +58,7 @@ public final class StudyEngine implements AutoCloseable {
     }
 
     /** The studies of one scenario; lives on the lane's thread. */
-    private final class Run implements Lane.Job {
+    private final class Run implements LatestTaskExecutor.Job {
         private final Scenario scenario;
 
         Run(Scenario scenario) {
@@ -89,9 +89,9 @@ public final class StudyEngine implements AutoCloseable {
                     Optional.of(scenario), before.pan(), before.times(), before.aim(), true, 0, Optional.empty()));
             boolean finished = false;
             try {
-                Optional<String> times = Refusals.of(this::studyTimes);
-                Optional<String> pan = Refusals.of(this::studyPan);
-                Optional<String> aim = times.or(() -> Refusals.of(this::studyAim));
+                Optional<String> times = TaskFailures.of(this::studyTimes);
+                Optional<String> pan = TaskFailures.of(this::studyPan);
+                Optional<String> aim = times.or(() -> TaskFailures.of(this::studyAim));
                 tell(state.atRest(1, pan.or(() -> aim)));
                 finished = true;
             } finally {

@@ -90,7 +90,7 @@ final class CurveView extends Drawn {
     }
 
     @Override
-    void paint(Pen pen, double width, double height) {
-        state.ifPresent(s -> s.chart().draw(new FxCanvas(pen.g(), pen.theme()), new Box(0, 0, width, height)));
+    void paint(FxCanvas canvas, Box box) {
+        state.ifPresent(s -> s.chart().draw(canvas, box));
     }
 }

@@ -4,6 +4,8 @@ import javafx.scene.canvas.Canvas;
 import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.input.MouseEvent;
 import javafx.scene.layout.Region;
+import simmerpoint.drawing.Box;
+import simmerpoint.viewer.canvas.FxCanvas;
 import simmerpoint.viewer.theme.Shade;
 import simmerpoint.viewer.theme.Theme;
 
@@ -29,7 +31,7 @@ abstract class Drawn extends Region {
     }
 
     /** Paints everything; the canvas is empty. */
-    abstract void paint(Pen pen, double width, double height);
+    abstract void paint(FxCanvas canvas, Box box);
 
     /** Changes the colours to paint with. */
     final void wear(Theme next) {
@@ -48,7 +50,7 @@ abstract class Drawn extends Region {
         if (width < 1 || height < 1) {
             return;
         }
-        paint(new Pen(g, theme), width, height);
+        paint(new FxCanvas(g, theme), new Box(0, 0, width, height));
         if (isFocused()) {
             g.setLineDashes();
             g.setStroke(Shade.FOCUS.in(theme));

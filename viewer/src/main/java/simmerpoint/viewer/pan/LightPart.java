@@ -2,7 +2,7 @@ package simmerpoint.viewer.pan;
 
 import javafx.scene.control.Label;
 import javafx.scene.layout.Region;
-import simmerpoint.report.Scales;
+import simmerpoint.viewer.canvas.FxMetrics;
 
 /** Map, wall and words below each other; the map takes what the others leave. */
 final class LightPart extends Region {
@@ -29,7 +29,7 @@ final class LightPart extends Region {
         state = next;
         plane.show(next);
         wall.show(next);
-        wall.setVisible(next.flatMap(WallView::wall).isPresent());
+        wall.setVisible(next.flatMap(MapState::wall).isPresent());
         requestLayout();
     }
 
@@ -39,8 +39,8 @@ final class LightPart extends Region {
         double height = getHeight();
         double words = Math.max(evenness.prefHeight(width), readout.prefHeight(width));
         double drawn = height - words - GAP;
-        double walled = state.flatMap(s -> Scales.wall(s.result()))
-                .map(map -> WallDrawing.height(map, width))
+        double walled = state.flatMap(MapState::wallMap)
+                .map(map -> map.height(width, FxMetrics::width))
                 .orElse(0.0);
         walled = walled == 0 ? 0 : Math.max(WALL_LEAST, Math.min(walled, MOST_FOR_WALL * drawn));
         double map = Math.max(0, drawn - walled);

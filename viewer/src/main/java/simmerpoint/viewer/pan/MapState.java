@@ -1,6 +1,11 @@
 package simmerpoint.viewer.pan;
 
 import java.util.Optional;
+import simmerpoint.drawing.map.LiveMap;
+import simmerpoint.drawing.map.Place;
+import simmerpoint.drawing.map.PlaneMap;
+import simmerpoint.drawing.map.UnrolledWall;
+import simmerpoint.drawing.map.WallMap;
 import simmerpoint.study.trace.TraceResult;
 import simmerpoint.target.FluxMap;
 import simmerpoint.units.UnitSystem;
@@ -24,9 +29,24 @@ record MapState(
         UnitSystem units,
         boolean key,
         Optional<Place> reading) {
-    /** The light in the plane of underside or disc. */
-    FluxMap plane() {
-        return result.maps().crossing();
+    private LiveMap live() {
+        return new LiveMap(earlier, key, reading);
+    }
+
+    /** The light on underside or disc. */
+    PlaneMap planeMap() {
+        return PlaneMap.live(result, units, top, live());
+    }
+
+    /** The pan's wall, unrolled; empty for a bare disc. */
+    Optional<FluxMap> wall() {
+        return UnrolledWall.of(result);
+    }
+
+    /** The light on it. */
+    Optional<WallMap> wallMap() {
+        double direct = result.scenario().sun().beamWattsPerSquareMetre();
+        return wall().map(w -> WallMap.live(result, w, units, top, choice.ownTop(w, top, direct), live()));
     }
 
     MapState read(Optional<Place> place) {

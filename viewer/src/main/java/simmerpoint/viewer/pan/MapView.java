@@ -7,8 +7,13 @@ import javafx.scene.AccessibleRole;
 import javafx.scene.Cursor;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.input.MouseEvent;
-import javafx.scene.text.TextAlignment;
-import simmerpoint.viewer.theme.Shade;
+import simmerpoint.drawing.Box;
+import simmerpoint.drawing.Drawing;
+import simmerpoint.drawing.Text;
+import simmerpoint.drawing.TextStyle;
+import simmerpoint.drawing.map.MapFrame;
+import simmerpoint.drawing.map.Place;
+import simmerpoint.viewer.canvas.FxCanvas;
 
 /**
  * A flux map that can be read: under the mouse, or with the arrow keys cell by cell (with Shift ten cells), Escape stops
@@ -39,16 +44,17 @@ abstract class MapView extends Drawn {
         addEventHandler(KeyEvent.KEY_PRESSED, this::key);
     }
 
-    /** Where the map lies. */
-    abstract MapFrame frame(MapState shown, double width, double height);
+    /** What is drawn; empty if there is nothing to see. */
+    abstract Optional<? extends Drawing> drawing(MapState shown);
+
+    /** Where the map lies in a box; empty if there is none. */
+    abstract Optional<MapFrame> frame(MapState shown, Box box);
 
     /** What is said of a place. */
     abstract String words(MapState shown, Place place);
 
     /** What the whole says. */
     abstract String summary(MapState shown);
-
-    abstract void paint(Pen pen, MapState shown, double width, double height);
 
     /** What is said of the place that is read; empty if none is. */
     ReadOnlyObjectProperty<String> readoutProperty() {
@@ -78,7 +84,8 @@ abstract class MapView extends Drawn {
     }
 
     private Optional<MapFrame> frame() {
-        return state.map(s -> frame(s, Math.floor(getWidth()), Math.floor(getHeight())));
+        Box box = new Box(0, 0, Math.floor(getWidth()), Math.floor(getHeight()));
+        return state.flatMap(s -> frame(s, box));
     }
 
     private void point(double x, double y) {
@@ -117,12 +124,15 @@ abstract class MapView extends Drawn {
     }
 
     @Override
-    final void paint(Pen pen, double width, double height) {
+    final void paint(FxCanvas canvas, Box box) {
         if (state.isPresent()) {
-            paint(pen, state.get(), width, height);
+            drawing(state.get()).ifPresent(d -> d.draw(canvas, box));
         } else {
-            pen.g().setFill(pen.shade(Shade.QUIET));
-            pen.words("Light is traced \u2026", width / 2, height / 2, TextAlignment.CENTER, Pen.font(13), width);
+            canvas.write(Text.at(box.middleX(), box.middleY(), "Light is traced \u2026")
+                    .in(TextStyle.SOFT)
+                    .size(13)
+                    .middle()
+                    .within(box.width()));
         }
     }
 }

@@ -18,14 +18,14 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import javafx.util.StringConverter;
+import simmerpoint.drawing.map.FluxScale;
 import simmerpoint.report.ResultFiles;
-import simmerpoint.report.Scales;
 import simmerpoint.study.pan.PanResult;
 import simmerpoint.study.trace.TraceResult;
 import simmerpoint.units.UnitSystem;
-import simmerpoint.viewer.asking.FileKind;
-import simmerpoint.viewer.asking.TakeAway;
-import simmerpoint.viewer.desk.Desk;
+import simmerpoint.viewer.dialog.FileExport;
+import simmerpoint.viewer.dialog.FileKind;
+import simmerpoint.viewer.document.ScenarioDocument;
 import simmerpoint.viewer.live.LiveState;
 import simmerpoint.viewer.live.StudyState;
 import simmerpoint.viewer.theme.Theme;
@@ -63,12 +63,12 @@ public final class PanPane extends VBox {
      * @param takeAway saves what is seen
      */
     public PanPane(
-            Desk desk,
+            ScenarioDocument desk,
             ObservableValue<LiveState> live,
             ObservableValue<StudyState> studies,
             ObservableValue<UnitSystem> units,
             ObservableValue<Theme> theme,
-            TakeAway takeAway) {
+            FileExport takeAway) {
         this.live = live;
         this.studies = studies;
         this.units = units;
@@ -104,7 +104,7 @@ public final class PanPane extends VBox {
         return label;
     }
 
-    private Node head(TakeAway takeAway) {
+    private Node head(FileExport takeAway) {
         ChoiceBox<ScaleChoice> choice = new ChoiceBox<>();
         choice.setId("pan-scale");
         choice.getItems().setAll(ScaleChoice.ALL);
@@ -211,7 +211,7 @@ public final class PanPane extends VBox {
         light.show(result.map(r -> new MapState(
                 r,
                 !now.current(),
-                scale.get().top(Scales.fluxTop(r)),
+                scale.get().top(FluxScale.top(r)),
                 scale.get(),
                 units.getValue(),
                 true,

@@ -1,6 +1,11 @@
 package simmerpoint.viewer.pan;
 
+import java.util.Optional;
 import simmerpoint.answer.Figures;
+import simmerpoint.drawing.Box;
+import simmerpoint.drawing.map.MapFrame;
+import simmerpoint.drawing.map.Place;
+import simmerpoint.drawing.map.PlaneMap;
 
 /** The light on underside or disc, to be read. */
 final class PlaneView extends MapView {
@@ -9,8 +14,13 @@ final class PlaneView extends MapView {
     }
 
     @Override
-    MapFrame frame(MapState shown, double width, double height) {
-        return PlaneDrawing.frame(shown, width, height);
+    Optional<PlaneMap> drawing(MapState shown) {
+        return Optional.of(shown.planeMap());
+    }
+
+    @Override
+    Optional<MapFrame> frame(MapState shown, Box box) {
+        return Optional.of(shown.planeMap().frame(box));
     }
 
     @Override
@@ -23,10 +33,5 @@ final class PlaneView extends MapView {
         Figures figures = new Figures(shown.units());
         return "Hottest spot " + figures.flux(shown.result().spot().peakFlux()) + ". "
                 + new MapReadout(shown.result(), shown.units()).evenness() + " Arrow keys read it place by place.";
-    }
-
-    @Override
-    void paint(Pen pen, MapState shown, double width, double height) {
-        PlaneDrawing.paint(pen, shown, width, height);
     }
 }

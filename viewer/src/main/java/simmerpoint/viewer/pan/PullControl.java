@@ -8,7 +8,7 @@ import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.value.ObservableValue;
 import simmerpoint.units.UnitSystem;
-import simmerpoint.viewer.desk.Desk;
+import simmerpoint.viewer.document.ScenarioDocument;
 import simmerpoint.viewer.live.LiveState;
 import simmerpoint.viewer.live.StudyState;
 
@@ -22,7 +22,7 @@ final class PullControl {
     /** So long a place waits for its light before the next one is played, s. */
     private static final double PATIENCE = 0.25;
 
-    private final Desk desk;
+    private final ScenarioDocument desk;
     private final ObservableValue<LiveState> live;
     private final ObservableValue<StudyState> studies;
     private final ObservableValue<UnitSystem> units;
@@ -35,7 +35,7 @@ final class PullControl {
     private boolean held;
 
     PullControl(
-            Desk desk,
+            ScenarioDocument desk,
             ObservableValue<LiveState> live,
             ObservableValue<StudyState> studies,
             ObservableValue<UnitSystem> units) {

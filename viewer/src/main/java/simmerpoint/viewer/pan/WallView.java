@@ -1,8 +1,10 @@
 package simmerpoint.viewer.pan;
 
 import java.util.Optional;
-import simmerpoint.report.Scales;
-import simmerpoint.target.FluxMap;
+import simmerpoint.drawing.Box;
+import simmerpoint.drawing.map.MapFrame;
+import simmerpoint.drawing.map.Place;
+import simmerpoint.drawing.map.WallMap;
 
 /** The light on the pan's wall, to be read; empty for a bare disc. */
 final class WallView extends MapView {
@@ -10,30 +12,25 @@ final class WallView extends MapView {
         super(id, "The pan\u2019s wall, unrolled, from outside");
     }
 
-    /** The wall of what is shown. */
-    static Optional<FluxMap> wall(MapState shown) {
-        return Scales.wall(shown.result());
+    @Override
+    Optional<WallMap> drawing(MapState shown) {
+        return shown.wallMap();
     }
 
     @Override
-    MapFrame frame(MapState shown, double width, double height) {
-        return WallDrawing.frame(wall(shown).orElseGet(shown::plane), width, height);
+    Optional<MapFrame> frame(MapState shown, Box box) {
+        return shown.wallMap().map(wall -> wall.frame(box));
     }
 
     @Override
     String words(MapState shown, Place place) {
-        return wall(shown)
+        return shown.wall()
                 .map(wall -> new MapReadout(shown.result(), shown.units()).wall(wall, place))
                 .orElse("");
     }
 
     @Override
     String summary(MapState shown) {
-        return wall(shown).map(wall -> WallDrawing.colours(shown, wall) + ".").orElse("");
-    }
-
-    @Override
-    void paint(Pen pen, MapState shown, double width, double height) {
-        wall(shown).ifPresent(wall -> WallDrawing.paint(pen, shown, wall, width, height));
+        return shown.wallMap().map(wall -> wall.colours() + ".").orElse("");
     }
 }

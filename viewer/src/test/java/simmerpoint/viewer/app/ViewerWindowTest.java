@@ -47,8 +47,8 @@ import simmerpoint.units.UnitSystem;
 import simmerpoint.viewer.FxThread;
 import simmerpoint.viewer.Looking;
 import simmerpoint.viewer.ScriptedAsks;
-import simmerpoint.viewer.desk.Desk;
-import simmerpoint.viewer.desk.RecentFiles;
+import simmerpoint.viewer.document.RecentFiles;
+import simmerpoint.viewer.document.ScenarioDocument;
 import simmerpoint.viewer.theme.Theme;
 
 /** The whole window, without a screen, moved by mouse and keys. */
@@ -67,9 +67,9 @@ class ViewerWindowTest {
         TraceOptions asked = usual ? options : options.withRays(1 << 13);
         stage = FxThread.get(() -> {
             window = new ViewerWindow(
-                    new Desk(),
+                    new ScenarioDocument(),
                     RecentFiles.forgotten(),
-                    new Look(UnitSystem.METRIC, Theme.LIGHT),
+                    new DisplaySettings(UnitSystem.METRIC, Theme.LIGHT),
                     asks,
                     new Arguments.Size(1024, 700),
                     asked);
@@ -319,8 +319,8 @@ class ViewerWindowTest {
     @Test
     void aDesignKeptAtTheStartStandsBesideTheChangedOne() throws Exception {
         Arguments arguments = Arguments.parse(List.of("--keep", "--drawer", "--change", "stand.pull-back=8 cm"));
-        Opening opening = get(() -> {
-            Opening begun = new Opening(window, arguments);
+        StartupActions opening = get(() -> {
+            StartupActions begun = new StartupActions(window, arguments);
             begun.begin();
             return begun;
         });

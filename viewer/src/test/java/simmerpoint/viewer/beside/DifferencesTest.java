@@ -1,4 +1,4 @@
-package simmerpoint.viewer.beside;
+package simmerpoint.viewer.comparison;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
@@ -48,7 +48,8 @@ class DifferencesTest {
             table.show(FIGURES, KEYS);
             VBox pane = new VBox(table);
             pane.getStyleClass().add("beside-pane");
-            pane.getStylesheets().add(BesidePane.class.getResource("beside.css").toExternalForm());
+            pane.getStylesheets()
+                    .add(ComparisonPane.class.getResource("beside.css").toExternalForm());
             Scene scene = new Scene(pane, width + 20, 400);
             Theme.LIGHT.dress(scene);
             scene.snapshot(null);

@@ -1,4 +1,4 @@
-package simmerpoint.viewer.desk;
+package simmerpoint.viewer.document;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
@@ -31,12 +31,12 @@ class DeskFilesTest {
     @Test
     void savesTheScenarioInForceAndLeavesWrongValuesOut() throws Exception {
         Path file = file("a.yaml", TEXT);
-        Desk desk = new Desk();
+        ScenarioDocument desk = new ScenarioDocument();
         desk.open(file);
         assertEquals("a.yaml", desk.titleProperty().get());
         desk.change(Map.of("sun.elevation", "35°"));
         desk.change(Map.of("dish.hub", "far"));
-        assertEquals(Desk.Saving.DONE, desk.save());
+        assertEquals(ScenarioDocument.Saving.DONE, desk.save());
         assertEquals(TEXT.replace("40°", "35°"), Files.readString(file));
         assertTrue(desk.dirtyProperty().get());
         assertTrue(desk.unsaved().orElseThrow().contains("is saved, but the value typed for dish.hub"));
@@ -50,8 +50,8 @@ class DeskFilesTest {
 
     @Test
     void theExampleNeedsANameFirst() throws Exception {
-        Desk desk = new Desk();
-        assertEquals(Desk.Saving.NEEDS_NAME, desk.save());
+        ScenarioDocument desk = new ScenarioDocument();
+        assertEquals(ScenarioDocument.Saving.NEEDS_NAME, desk.save());
         desk.change(Map.of("title", "Mine"));
         Path file = folder.resolve("mine.yaml");
         desk.saveAs(file);
@@ -60,27 +60,27 @@ class DeskFilesTest {
                 ExampleScenario.text().replace("title: Tea kitchen at the lake hut", "title: Mine"),
                 Files.readString(file));
         assertFalse(desk.dirtyProperty().get());
-        assertEquals(Desk.Saving.DONE, desk.save());
+        assertEquals(ScenarioDocument.Saving.DONE, desk.save());
     }
 
     @Test
     void asksBeforeWritingOverWhatAnotherProgramWrote() throws Exception {
         Path file = file("a.yaml", TEXT);
-        Desk desk = new Desk(OpenedFile.read(file));
+        ScenarioDocument desk = new ScenarioDocument(OpenedFile.read(file));
         desk.change(Map.of("title", "x"));
         Files.writeString(file, TEXT + " and warm");
-        assertEquals(Desk.Saving.CHANGED_OUTSIDE, desk.save());
+        assertEquals(ScenarioDocument.Saving.CHANGED_OUTSIDE, desk.save());
         assertEquals(TEXT + " and warm", Files.readString(file));
-        assertEquals(Desk.Saving.DONE, desk.saveOver());
-        assertEquals(Desk.Saving.DONE, desk.save());
+        assertEquals(ScenarioDocument.Saving.DONE, desk.saveOver());
+        assertEquals(ScenarioDocument.Saving.DONE, desk.save());
         Files.delete(file);
-        assertEquals(Desk.Saving.DONE, desk.save());
+        assertEquals(ScenarioDocument.Saving.DONE, desk.save());
         assertTrue(Files.exists(file));
     }
 
     @Test
     void aFileThatCannotBeUsedLeavesTheDeskAsItWas() throws Exception {
-        Desk desk = new Desk();
+        ScenarioDocument desk = new ScenarioDocument();
         String before = desk.state().values().sourceText();
         Path file = file("bad.yaml", "dish: {diameter: far}");
         assertThrows(ScenarioException.class, () -> desk.open(file));
@@ -90,7 +90,7 @@ class DeskFilesTest {
 
     @Test
     void aFolderThatIsNotThereIsOneSentenceAndChangesNothing() {
-        Desk desk = new Desk();
+        ScenarioDocument desk = new ScenarioDocument();
         OutputException e = assertThrows(OutputException.class, () -> desk.saveAs(folder.resolve("no/such/a.yaml")));
         assertTrue(e.getMessage().contains("there is no folder"), e.getMessage());
         assertEquals(Optional.empty(), desk.fileProperty().get());
@@ -104,7 +104,7 @@ class DeskFilesTest {
         Files.copy(Path.of("../scenarios/triangle-dish.obj"), home.resolve("triangle-dish.obj"));
         Path file = home.resolve("t.yaml");
         Files.copy(Path.of("../scenarios/triangle-dish.yaml"), file);
-        Desk desk = new Desk(OpenedFile.read(file));
+        ScenarioDocument desk = new ScenarioDocument(OpenedFile.read(file));
         desk.change(Map.of("title", "x"));
         desk.saveAs(other.resolve("t.yaml"));
         assertTrue(

@@ -1,4 +1,4 @@
-package simmerpoint.viewer.desk;
+package simmerpoint.viewer.document;
 
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static org.junit.jupiter.api.Assertions.assertEquals;
@@ -52,7 +52,7 @@ class EditingReadsNoTextTest {
                 .that()
                 .resideInAPackage("simmerpoint.viewer..")
                 .and()
-                .doNotBelongToAnyOf(OpenedFile.class, Desk.class)
+                .doNotBelongToAnyOf(OpenedFile.class, ScenarioDocument.class)
                 .should()
                 .dependOnClassesThat()
                 .areAssignableTo(ScenarioReader.class)
@@ -67,7 +67,7 @@ class EditingReadsNoTextTest {
     private static Optional<String> wayToYaml(String method) {
         Deque<JavaCodeUnit> open = new ArrayDeque<>();
         Set<JavaCodeUnit> seen = new HashSet<>();
-        OURS.get(Desk.class).getMethods().stream()
+        OURS.get(ScenarioDocument.class).getMethods().stream()
                 .filter(m -> m.getName().equals(method))
                 .forEach(open::add);
         assertFalse(open.isEmpty(), method);

@@ -16,10 +16,10 @@ import simmerpoint.pan.Plane;
 import simmerpoint.scenario.Key;
 import simmerpoint.scenario.Keys;
 import simmerpoint.scenario.Scenario;
-import simmerpoint.viewer.desk.Desk;
+import simmerpoint.viewer.document.ScenarioDocument;
 
 class ChoosingTest {
-    private final Desk desk = new Desk();
+    private final ScenarioDocument desk = new ScenarioDocument();
     private final Choosing choosing = new Choosing(desk);
 
     private static Key key(String path) {

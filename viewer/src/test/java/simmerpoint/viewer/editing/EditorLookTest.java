@@ -25,7 +25,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import simmerpoint.units.UnitSystem;
 import simmerpoint.viewer.FxThread;
-import simmerpoint.viewer.desk.Desk;
+import simmerpoint.viewer.document.ScenarioDocument;
 import simmerpoint.viewer.theme.Theme;
 
 /** Paints the whole editor as wide as the drawer and looks for cut words; keeps the pictures where -Dlook.folder says. */
@@ -40,7 +40,7 @@ class EditorLookTest {
     void nothingIsCutOff(Theme theme, UnitSystem system) throws IOException {
         List<String> cut = new ArrayList<>();
         WritableImage image = FxThread.get(() -> {
-            Desk desk = new Desk();
+            ScenarioDocument desk = new ScenarioDocument();
             EditorPane pane = new EditorPane(desk, new SimpleObjectProperty<>(system), Editors.answering(null));
             pane.groups().forEach(group -> group.setExpanded(true));
             Scene scene = new Scene(pane, WIDTH - SCROLL_BAR, HEIGHT);

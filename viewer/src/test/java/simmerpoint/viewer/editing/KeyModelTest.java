@@ -11,10 +11,10 @@ import javafx.beans.property.SimpleObjectProperty;
 import org.junit.jupiter.api.Test;
 import simmerpoint.scenario.Keys;
 import simmerpoint.units.UnitSystem;
-import simmerpoint.viewer.desk.Desk;
+import simmerpoint.viewer.document.ScenarioDocument;
 
 class KeyModelTest {
-    private final Desk desk = new Desk();
+    private final ScenarioDocument desk = new ScenarioDocument();
     private final ObjectProperty<UnitSystem> units = new SimpleObjectProperty<>(UnitSystem.METRIC);
 
     private KeyModel model(String path) {

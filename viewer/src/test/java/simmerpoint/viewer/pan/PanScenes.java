@@ -11,7 +11,7 @@ import simmerpoint.study.trace.TraceOptions;
 import simmerpoint.study.trace.TraceResult;
 import simmerpoint.study.trace.TraceStudy;
 import simmerpoint.units.UnitSystem;
-import simmerpoint.viewer.desk.Desk;
+import simmerpoint.viewer.document.ScenarioDocument;
 import simmerpoint.viewer.live.LiveState;
 import simmerpoint.viewer.live.StudyState;
 import simmerpoint.viewer.theme.Theme;
@@ -21,7 +21,7 @@ final class PanScenes {
     static final TraceOptions FEW = TraceOptions.defaults().withRays(1 << 13);
     private static PanResult studied;
 
-    final Desk desk = new Desk();
+    final ScenarioDocument desk = new ScenarioDocument();
     final SimpleObjectProperty<LiveState> live = new SimpleObjectProperty<>();
     final SimpleObjectProperty<StudyState> studies = new SimpleObjectProperty<>(StudyState.NOTHING_YET);
     final SimpleObjectProperty<UnitSystem> units = new SimpleObjectProperty<>(UnitSystem.METRIC);

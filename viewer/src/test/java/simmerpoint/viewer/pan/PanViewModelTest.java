@@ -14,7 +14,8 @@ import simmerpoint.answer.Figures;
 import simmerpoint.drawing.Box;
 import simmerpoint.drawing.chart.MoveCurve;
 import simmerpoint.drawing.chart.Scale;
-import simmerpoint.report.Scales;
+import simmerpoint.drawing.map.Place;
+import simmerpoint.drawing.map.UnrolledWall;
 import simmerpoint.sampling.Estimate;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.scenario.ScenarioException;
@@ -67,16 +68,7 @@ class PanViewModelTest {
     void aHardlyLitWallDoesNotLookAblaze() {
         FluxMap stray = new FluxMap(3, 3, 0.01, 0.01, 0, 0, new double[] {0, 0, 0, 0, 0.03, 0, 0, 0, 0}, new double[9]);
         assertEquals(Optional.of(850.0), ScaleChoice.FOLLOWS.ownTop(stray, 20_000, 850));
-        assertEquals("up to about 1\u00a0W/m\u00b2", Scales.wallWords(stray, new Figures(UnitSystem.METRIC)));
-    }
-
-    @Test
-    void aCircleThatIsNotThereSaysWhy() {
-        Figures figures = new Figures(UnitSystem.METRIC);
-        assertEquals("less than 90 % of light gets to this level", PlaneKey.circle("90 %", Optional.empty(), figures));
-        assertEquals(
-                "90 % of light within 12\u00a0cm of the middle",
-                PlaneKey.circle("90 %", Optional.of(Estimate.exact(0.12)), figures));
+        assertEquals("up to about 1\u00a0W/m\u00b2", UnrolledWall.words(stray, new Figures(UnitSystem.METRIC)));
     }
 
     /** Either the drawing has a flag and the words explain it, or the words say where else the pan should go. */
@@ -121,7 +113,7 @@ class PanViewModelTest {
     @Test
     void saysWhichSideOfTheWallIsRead() {
         TraceResult result = PanScenes.answer(scene.scenario()).result().orElseThrow();
-        FluxMap wall = Scales.wall(result).orElseThrow();
+        FluxMap wall = UnrolledWall.of(result).orElseThrow();
         MapReadout readout = new MapReadout(result, UnitSystem.METRIC);
         double quarter = Math.PI / 2 * result.scenario().target().radiusMetres();
         assertTrue(readout.wall(wall, new Place(0, 0.041)).startsWith("4.1\u00a0cm up the wall, away from the sun: "));

@@ -27,7 +27,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import simmerpoint.viewer.FxThread;
 import simmerpoint.viewer.ScriptedAsks;
-import simmerpoint.viewer.asking.TakeAway;
+import simmerpoint.viewer.dialog.FileExport;
 import simmerpoint.viewer.theme.Theme;
 
 /** The pane in a window, moved by mouse and keys; light is traced at once with few rays. */
@@ -53,7 +53,7 @@ class PanWindowTest {
                     scene.studies,
                     scene.units,
                     scene.theme,
-                    new TakeAway(asks, Runnable::run, Runnable::run, told::add));
+                    new FileExport(asks, Runnable::run, Runnable::run, told::add));
             Scene inside = new Scene(pane, 420, 640);
             Theme.LIGHT.dress(inside);
             stage = new Stage();

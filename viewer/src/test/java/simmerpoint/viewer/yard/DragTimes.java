@@ -28,7 +28,7 @@ public final class DragTimes {
         try (Yards window = Yards.open(1000, 560)) {
             double[] whole = new double[FRAMES];
             double[] fx = new double[FRAMES];
-            FxThread.run(() -> new DeskEdits(window.desk).begin());
+            FxThread.run(() -> new DocumentEdits(window.desk).begin());
             for (int k = -WARM; k < FRAMES; k++) {
                 String place = String.format(Locale.ROOT, "%.1f cm", Math.abs(k) * 0.1);
                 long start = System.nanoTime();

@@ -15,27 +15,27 @@ import simmerpoint.scenario.ScenarioReader;
 import simmerpoint.study.trace.TraceOptions;
 import simmerpoint.units.UnitSystem;
 import simmerpoint.viewer.FxThread;
-import simmerpoint.viewer.desk.Desk;
-import simmerpoint.viewer.live.Live;
+import simmerpoint.viewer.document.ScenarioDocument;
+import simmerpoint.viewer.live.LiveResults;
 import simmerpoint.viewer.theme.Theme;
 
 /** A yard in a window without a screen, for tests. */
 final class Yards implements AutoCloseable {
-    final Desk desk;
-    final Live live = new Live(TraceOptions.defaults().withRays(1 << 13), Platform::runLater);
+    final ScenarioDocument desk;
+    final LiveResults live = new LiveResults(TraceOptions.defaults().withRays(1 << 13), Platform::runLater);
     final SimpleObjectProperty<UnitSystem> units = new SimpleObjectProperty<>(UnitSystem.METRIC);
     final SimpleObjectProperty<Theme> theme = new SimpleObjectProperty<>(Theme.LIGHT);
     final YardView yard;
     private final Stage stage;
 
-    private Yards(Desk desk, double width, double height) {
+    private Yards(ScenarioDocument desk, double width, double height) {
         this.desk = desk;
         yard = new YardView(
                 Bindings.createObjectBinding(() -> desk.readProperty().get().scenario(), desk.readProperty()),
                 live.stateProperty(),
                 units,
                 theme,
-                new DeskEdits(desk),
+                new DocumentEdits(desk),
                 TraceOptions.defaults(),
                 Platform::runLater);
         stage = new Stage();
@@ -49,7 +49,7 @@ final class Yards implements AutoCloseable {
     }
 
     static Yards open(double width, double height) {
-        Yards yards = FxThread.get(() -> new Yards(new Desk(), width, height));
+        Yards yards = FxThread.get(() -> new Yards(new ScenarioDocument(), width, height));
         yards.await();
         return yards;
     }
