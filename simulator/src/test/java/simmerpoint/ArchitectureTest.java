@@ -6,6 +6,7 @@ import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAnyP
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.library.GeneralCodingRules.ACCESS_STANDARD_STREAMS;
+import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.tngtech.archunit.base.DescribedPredicate;
@@ -92,6 +93,12 @@ class ArchitectureTest {
                 .should()
                 .dependOnClassesThat(resideInAnyPackage(pattern("heat")).and(not(value)))
                 .check(OURS);
+    }
+
+    /** Rooms of one package, too: {@code dish.cut} knows {@code dish}, so that may not know {@code dish.cut}. */
+    @Test
+    void packagesAreFreeOfCycles() {
+        slices().matching("simmerpoint.(**)").should().beFreeOfCycles().check(OURS);
     }
 
     @Test

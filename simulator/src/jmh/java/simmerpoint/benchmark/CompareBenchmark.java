@@ -18,6 +18,7 @@ import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.scenario.ScenarioException;
+import simmerpoint.scenario.ScenarioReader;
 import simmerpoint.scenario.Variant;
 import simmerpoint.scenario.Variants;
 import simmerpoint.scenario.VariedKey;
@@ -61,7 +62,8 @@ public class CompareBenchmark {
         String values = IntStream.range(0, VARIANTS)
                 .mapToObj(k -> key.startsWith("stand") ? k + " mm" : 3 + k / 20.0 + " mrad")
                 .collect(Collectors.joining(","));
-        variants = Variants.read(List.of(), List.of(VariedKey.parse(key + "=" + values)));
+        variants =
+                Variants.of(List.of(ScenarioReader.builtIn().values()), List.of(VariedKey.parse(key + "=" + values)));
         scenarios = variants.stream().map(Variant::scenario).toList();
     }
 

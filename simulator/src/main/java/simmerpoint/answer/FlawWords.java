@@ -1,7 +1,7 @@
 package simmerpoint.answer;
 
 import simmerpoint.scenario.Scenario;
-import simmerpoint.study.FlawSize;
+import simmerpoint.study.budget.FlawSize;
 import simmerpoint.study.budget.Flaw;
 
 /**

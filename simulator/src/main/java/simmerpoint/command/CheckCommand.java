@@ -11,7 +11,6 @@ import simmerpoint.report.TextReport;
 import simmerpoint.report.Wrapping;
 import simmerpoint.scenario.ReadScenario;
 import simmerpoint.scenario.ScenarioException;
-import simmerpoint.scenario.ScenarioReader;
 import simmerpoint.units.UnitSystem;
 
 /** Reads a scenario and says what was understood. */
@@ -24,7 +23,7 @@ import simmerpoint.units.UnitSystem;
 final class CheckCommand implements Callable<Integer> {
     private final Terminal terminal;
 
-    @Parameters(arity = "1", paramLabel = "FILE", description = "The scenario.")
+    @Parameters(arity = "1", paramLabel = "FILE", description = "The scenario; - is standard input.")
     private Path file;
 
     @Option(
@@ -33,6 +32,9 @@ final class CheckCommand implements Callable<Integer> {
             converter = Converters.Units.class,
             description = "Units of the answer (default: metric).")
     private UnitSystem units = UnitSystem.METRIC;
+
+    @Mixin
+    private ScenarioInput input;
 
     @Mixin
     private ShowOptions show;
@@ -44,7 +46,7 @@ final class CheckCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         try {
-            return tell(ScenarioReader.read(file));
+            return tell(input.read(file, terminal));
         } catch (ScenarioException e) {
             e.sentences().forEach(sentence -> new Complaints(terminal).about(sentence, Complaints.WRONG));
             return Complaints.WRONG;
@@ -60,7 +62,7 @@ final class CheckCommand implements Callable<Integer> {
         }
         String end = read.timeless()
                 .map(e -> "Good for days and years; the sun shown is only the usual one. " + e.getMessage() + ".")
-                .orElse(file + " can be traced.");
+                .orElse(ScenarioInput.name(file) + " can be traced.");
         Wrapping.lines(end, "", "  ", width).forEach(terminal::say);
         return 0;
     }

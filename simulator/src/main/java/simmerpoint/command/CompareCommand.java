@@ -15,6 +15,7 @@ import simmerpoint.answer.CompareAnswer;
 import simmerpoint.quantities.VariantNames;
 import simmerpoint.report.ResultFiles;
 import simmerpoint.scenario.ScenarioException;
+import simmerpoint.scenario.ScenarioValues;
 import simmerpoint.scenario.Variant;
 import simmerpoint.scenario.Variants;
 import simmerpoint.scenario.VariedKey;
@@ -38,7 +39,7 @@ final class CompareCommand extends StudyCommand {
     @Parameters(
             arity = "0..*",
             paramLabel = "FILE",
-            description = "The scenarios (default with --vary: the example that is built in).")
+            description = "The scenarios; - is standard input (default with --vary: the example that is built in).")
     private List<Path> files = new ArrayList<>();
 
     @Option(
@@ -67,7 +68,7 @@ final class CompareCommand extends StudyCommand {
         if (files.isEmpty()) {
             outputs.check(null);
         }
-        List<Variant> variants = Variants.read(files, keys());
+        List<Variant> variants = variants();
         refuseImpossible(variants);
         tellOddities(variants);
         Comparison comparison = compare(variants);
@@ -76,12 +77,18 @@ final class CompareCommand extends StudyCommand {
         return 0;
     }
 
-    private List<VariedKey> keys() throws ScenarioException {
+    private List<Variant> variants() throws ScenarioException, WrongUse {
         List<VariedKey> keys = new ArrayList<>();
         for (String typed : varied) {
-            keys.add(VariedKey.parse(typed));
+            VariedKey key = VariedKey.parse(typed);
+            input.refuseVaried(key.path());
+            keys.add(key);
         }
-        return keys;
+        List<ScenarioValues> scenarios = new ArrayList<>();
+        for (Path file : files) {
+            scenarios.add(input.values(file, terminal));
+        }
+        return Variants.of(scenarios.isEmpty() ? List.of(input.values(null, terminal)) : scenarios, keys);
     }
 
     private static void refuseImpossible(List<Variant> variants) throws WrongUse {

@@ -11,7 +11,6 @@ import simmerpoint.answer.YearAnswer;
 import simmerpoint.report.ResultFiles;
 import simmerpoint.scenario.ReadScenario;
 import simmerpoint.scenario.Scenario;
-import simmerpoint.scenario.ScenarioReader;
 import simmerpoint.study.day.DayPlan;
 import simmerpoint.study.day.DayResult;
 import simmerpoint.study.day.DayStudy;
@@ -26,7 +25,7 @@ import simmerpoint.study.day.YearStudy;
         description = "From when to when it cooks on a day, hour by hour, and how it must stand; or through a year.",
         sortOptions = false)
 final class DayCommand extends StudyCommand {
-    @Parameters(arity = "1", paramLabel = "FILE", description = "The scenario; it needs a place.")
+    @Parameters(arity = "1", paramLabel = "FILE", description = "The scenario; it needs a place. - is standard input.")
     private Path file;
 
     @Option(
@@ -58,7 +57,7 @@ final class DayCommand extends StudyCommand {
         if (year && step != null) {
             throw new WrongUse("--step belongs to a single day: a year goes by full hours.");
         }
-        ReadScenario read = ScenarioReader.read(file);
+        ReadScenario read = read(file);
         tellOddities(read);
         Scenario scenario = read.scenario();
         needs(scenario);
@@ -74,12 +73,13 @@ final class DayCommand extends StudyCommand {
 
     private void needs(Scenario scenario) throws WrongUse {
         if (scenario.kitchen().isEmpty()) {
-            throw new WrongUse(file + ": a day needs a pan to cook in, and the scenario has a bare disc (plane).");
+            throw new WrongUse(ScenarioInput.name(file)
+                    + ": a day needs a pan to cook in, and the scenario has a bare disc (plane).");
         }
         if (scenario.outdoors().isEmpty()) {
-            throw new WrongUse(
-                    file + ": a day needs a place; add for instance place: {latitude: 47.3°, longitude: 9.4°, "
-                            + "altitude: 600 m, zone: Europe/Berlin}.");
+            throw new WrongUse(ScenarioInput.name(file)
+                    + ": a day needs a place; add for instance place: {latitude: 47.3°, longitude: 9.4°, "
+                    + "altitude: 600 m, zone: Europe/Berlin}.");
         }
     }
 

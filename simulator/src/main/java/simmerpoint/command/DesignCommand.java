@@ -22,7 +22,6 @@ import simmerpoint.report.ResultFiles;
 import simmerpoint.scenario.ReadScenario;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.scenario.ScenarioException;
-import simmerpoint.scenario.ScenarioReader;
 import simmerpoint.scenario.ScenarioValues;
 import simmerpoint.study.design.DesignChoice;
 import simmerpoint.study.design.DesignGoal;
@@ -44,7 +43,8 @@ final class DesignCommand extends StudyCommand {
     @Parameters(
             arity = "1",
             paramLabel = "FILE",
-            description = "The scenario; its dish is where the search starts, all else stays as it is.")
+            description =
+                    "The scenario; its dish is where the search starts, all else stays as it is. - is standard input.")
     private Path file;
 
     @Mixin
@@ -65,14 +65,14 @@ final class DesignCommand extends StudyCommand {
     public Integer call() throws Exception {
         outputs.check(file);
         refuseOptions();
-        ReadScenario read = ScenarioReader.read(file);
+        ReadScenario read = read(file);
         tellOddities(read);
         Scenario scenario = read.atOneMoment();
         DesignLimits limits = design.limits(scenario);
         TraceOptions options = rays.options();
         DesignGoal goal = goal(scenario, options);
-        DesignResult result =
-                study(file.toString(), progress -> DesignStudy.run(read.values(), goal, limits, options, progress));
+        DesignResult result = study(
+                ScenarioInput.name(file), progress -> DesignStudy.run(read.values(), goal, limits, options, progress));
         outputs.write(ResultFiles.of(result, units), terminal);
         List<String> written = write(result, read.values());
         say(DesignAnswer.of(result, units));
@@ -121,12 +121,15 @@ final class DesignCommand extends StudyCommand {
             return new DesignGoal(design.watts, Optional.empty());
         }
         if (scenario.kitchen().isEmpty()) {
-            throw new WrongUse(file + ": a bare disc (plane) has no heat level; say how many watts: --watts 400W.");
+            throw new WrongUse(ScenarioInput.name(file)
+                    + ": a bare disc (plane) has no heat level; say how many watts: --watts 400W.");
         }
         HeatLevel level = design.level == null ? HeatLevel.BOIL : design.level;
-        double watts = study(file.toString(), progress -> DesignStudy.wattsFor(level, scenario, options, progress));
+        double watts =
+                study(ScenarioInput.name(file), progress -> DesignStudy.wattsFor(level, scenario, options, progress));
         if (!Double.isFinite(watts)) {
-            throw new WrongUse(file + ": no light brings this pan so far; close its lid or keep the wind off it.");
+            throw new WrongUse(ScenarioInput.name(file)
+                    + ": no light brings this pan so far; close its lid or keep the wind off it.");
         }
         return new DesignGoal(watts, Optional.of(level));
     }

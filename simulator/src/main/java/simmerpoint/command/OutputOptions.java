@@ -30,13 +30,14 @@ final class OutputOptions {
     }
 
     /** Refuses what could not be written, before any work is done for it. */
-    void check(Path scenario) throws WrongUse {
+    void check(Path file) throws WrongUse {
         if (STANDARD.equals(png)) {
             throw new WrongUse("--png needs the name of a file: a picture does not go to standard output.");
         }
         if (STANDARD.equals(json) && STANDARD.equals(csv)) {
             throw new WrongUse("--json and --csv cannot both go to standard output.");
         }
+        Path scenario = ScenarioInput.onDisk(file);
         Map<String, Path> files = files();
         for (Map.Entry<String, Path> entry : files.entrySet()) {
             check(entry.getKey(), entry.getValue(), scenario, files);

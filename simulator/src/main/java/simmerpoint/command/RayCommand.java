@@ -1,5 +1,6 @@
 package simmerpoint.command;
 
+import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Mixin;
@@ -13,6 +14,9 @@ import simmerpoint.units.UnitSystem;
 /** What all commands that trace have in common: how many rays, in which units to answer, how to wait. */
 abstract class RayCommand implements Callable<Integer> {
     final Terminal terminal;
+
+    @Mixin
+    final ScenarioInput input = new ScenarioInput();
 
     @Mixin
     final RayOptions rays = new RayOptions();
@@ -32,6 +36,11 @@ abstract class RayCommand implements Callable<Integer> {
 
     RayCommand(Terminal terminal) {
         this.terminal = terminal;
+    }
+
+    /** Reads a scenario; null is the example that is built in. */
+    ReadScenario read(Path file) throws ScenarioException {
+        return input.read(file, terminal);
     }
 
     /** Tells what is odd in a scenario, unless asked to be quiet. */

@@ -12,7 +12,6 @@ import simmerpoint.report.AtomicFile;
 import simmerpoint.report.CookerReport;
 import simmerpoint.scenario.ReadScenario;
 import simmerpoint.scenario.Scenario;
-import simmerpoint.scenario.ScenarioReader;
 import simmerpoint.study.FullStudy;
 
 /** Everything about one cooker on one page. */
@@ -26,7 +25,7 @@ final class ReportCommand extends RayCommand {
     private static final String ENDING = ".html";
     private static final int TOP_BYTES = 4096;
 
-    @Parameters(arity = "1", paramLabel = "FILE", description = "The scenario.")
+    @Parameters(arity = "1", paramLabel = "FILE", description = "The scenario; - is standard input.")
     private Path file;
 
     @Option(
@@ -44,13 +43,13 @@ final class ReportCommand extends RayCommand {
     public Integer call() throws Exception {
         boolean toTerminal = OutputFile.STANDARD.equals(html);
         Path page = toTerminal ? null : page();
-        ReadScenario read = ScenarioReader.read(file);
+        ReadScenario read = read(file);
         Scenario scenario = read.atOneMoment();
         tellOddities(read);
         byte[] bytes = CookerReport.bytes(
                 read,
-                study(String.valueOf(file), progress -> FullStudy.run(scenario, rays.options(), progress)),
-                file.getFileName().toString(),
+                study(ScenarioInput.name(file), progress -> FullStudy.run(scenario, rays.options(), progress)),
+                ScenarioInput.fileName(file),
                 units);
         if (toTerminal) {
             terminal.out().write(bytes, 0, bytes.length);
@@ -65,7 +64,7 @@ final class ReportCommand extends RayCommand {
     /** Where to write, once it is sure that nothing of someone else's is lost there. */
     private Path page() throws WrongUse {
         Path page = html == null ? Path.of(usualName()) : OutputFile.named("--html", html);
-        OutputFile.check("--html", page, file);
+        OutputFile.check("--html", page, ScenarioInput.onDisk(file));
         if (html == null && Files.exists(page) && !isOurs(page)) {
             throw new WrongUse(page + " is there already and is no page of simmerpoint's; name another with --html.");
         }
@@ -73,7 +72,7 @@ final class ReportCommand extends RayCommand {
     }
 
     private String usualName() {
-        String name = String.valueOf(file.getFileName());
+        String name = ScenarioInput.fileName(file);
         return name.replaceFirst("\\.ya?ml$", "") + ENDING;
     }
 

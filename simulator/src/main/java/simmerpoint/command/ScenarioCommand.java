@@ -4,14 +4,13 @@ import java.nio.file.Path;
 import picocli.CommandLine.Parameters;
 import simmerpoint.scenario.ReadScenario;
 import simmerpoint.scenario.ScenarioException;
-import simmerpoint.scenario.ScenarioReader;
 
 /** A command that answers one scenario, or the example that is built in where none is named. */
 abstract class ScenarioCommand extends StudyCommand {
     @Parameters(
             arity = "0..1",
             paramLabel = "FILE",
-            description = "The scenario (default: the example that is built in).")
+            description = "The scenario; - is standard input (default: the example that is built in).")
     Path file;
 
     ScenarioCommand(Terminal terminal) {
@@ -20,10 +19,10 @@ abstract class ScenarioCommand extends StudyCommand {
 
     /** What to call the scenario in complaints. */
     String name() {
-        return file == null ? "the built-in example" : file.toString();
+        return ScenarioInput.name(file);
     }
 
     ReadScenario read() throws ScenarioException {
-        return file == null ? ScenarioReader.builtIn() : ScenarioReader.read(file);
+        return read(file);
     }
 }

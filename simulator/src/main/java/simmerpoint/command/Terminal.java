@@ -2,6 +2,7 @@ package simmerpoint.command;
 
 import java.io.Console;
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.PrintStream;
 import java.nio.charset.Charset;
 import java.nio.charset.IllegalCharsetNameException;
@@ -14,19 +15,25 @@ import simmerpoint.report.Ascii;
 /**
  * Where results and messages go.
  *
+ * @param in what is read where a scenario is called -
  * @param out results
  * @param err messages and progress
  * @param errIsConsole whether someone watches {@code err}, so that a line may be erased there
  * @param ascii whether {@code out} and {@code err} show nothing beyond ASCII
  * @param columns how wide the window is as far as known, or 0
  */
-record Terminal(PrintStream out, PrintStream err, boolean errIsConsole, boolean ascii, int columns) {
+record Terminal(InputStream in, PrintStream out, PrintStream err, boolean errIsConsole, boolean ascii, int columns) {
     private static final String SIGNS = "\u00b1\u00b2\u2588\u258f";
 
     /** The terminal this program was started in. */
     static Terminal ofSystem() {
         return new Terminal(
-                System.out, System.err, watched(), !charset().newEncoder().canEncode(SIGNS), windowColumns());
+                System.in,
+                System.out,
+                System.err,
+                watched(),
+                !charset().newEncoder().canEncode(SIGNS),
+                windowColumns());
     }
 
     /** One line of a result. */

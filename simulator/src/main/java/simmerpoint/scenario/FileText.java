@@ -28,19 +28,24 @@ final class FileText {
         if (Files.isDirectory(file)) {
             throw refused(name, 0, "this is a folder; a scenario file is needed");
         }
-        return decode(name, bytes(name, file));
-    }
-
-    private static byte[] bytes(String name, Path file) throws ScenarioException {
         try {
             refuseTooLarge(name, Files.size(file));
             try (InputStream stream = Files.newInputStream(file)) {
-                byte[] bytes = stream.readNBytes(MOST_BYTES + 1);
-                refuseTooLarge(name, bytes.length);
-                return bytes;
+                return read(name, stream);
             }
         } catch (IOException e) {
             throw refused(name, 0, "the file cannot be read; check that you may open it");
+        }
+    }
+
+    /** All that comes out of a stream, which messages call by that name. */
+    static String read(String name, InputStream stream) throws ScenarioException {
+        try {
+            byte[] bytes = stream.readNBytes(MOST_BYTES + 1);
+            refuseTooLarge(name, bytes.length);
+            return decode(name, bytes);
+        } catch (IOException e) {
+            throw refused(name, 0, "it cannot be read");
         }
     }
 

@@ -1,12 +1,16 @@
 package simmerpoint.scenario;
 
+import java.io.InputStream;
 import java.nio.file.Path;
 import java.util.List;
 
 /** Reads scenario files. Whatever is wrong becomes one {@link ScenarioException} with every problem found. */
 public final class ScenarioReader {
+    /** What messages call a scenario that comes from standard input. */
+    public static final String STANDARD_INPUT = "standard input";
+
     /** What messages call the scenario built into the program. */
-    static final String BUILT_IN = "the built-in example";
+    public static final String BUILT_IN = "the built-in example";
 
     private ScenarioReader() {}
 
@@ -19,6 +23,11 @@ public final class ScenarioReader {
     public static ScenarioValues values(Path file) throws ScenarioException {
         Path folder = file.getParent();
         return values(file.toString(), FileText.read(file), folder == null ? Path.of("") : folder);
+    }
+
+    /** Reads the values of a scenario from standard input; other files it names are looked for in the current folder. */
+    public static ScenarioValues values(InputStream standardInput) throws ScenarioException {
+        return values(STANDARD_INPUT, FileText.read(STANDARD_INPUT, standardInput), Path.of(""));
     }
 
     /**

@@ -8,7 +8,7 @@ import java.util.Map;
 import java.util.Set;
 import simmerpoint.units.InputText;
 
-/** Reads the scenarios that are to be compared: every file with every combination of the varied values. */
+/** The scenarios that are to be compared: every one with every combination of the varied values. */
 public final class Variants {
     /** More are not compared at once. */
     public static final int MOST = 1000;
@@ -16,25 +16,22 @@ public final class Variants {
     private Variants() {}
 
     /**
-     * Every file with every combination, all at one moment of the sun.
+     * Every scenario with every combination, all at one moment of the sun.
      *
-     * @param files none: the example that is built in
+     * @param scenarios at least one
      * @param keys what is varied; may be empty
-     * @return in the order of the files, within each of the values, the last key's fastest
-     * @throws ScenarioException if a file is wrong, a key is varied twice, there are too many or only one, or a
-     *     combination is impossible
+     * @return in the order of the scenarios, within each of the values, the last key's fastest
+     * @throws ScenarioException if a scenario is wrong or given twice, a key is varied twice, there are too many or only one,
+     *     or a combination is impossible
      */
-    public static List<Variant> read(List<Path> files, List<VariedKey> keys) throws ScenarioException {
-        refuseTwice(files, keys);
-        refuseNumber(Math.max(1, files.size()) * VaryProduct.size(keys), files);
+    public static List<Variant> of(List<ScenarioValues> scenarios, List<VariedKey> keys) throws ScenarioException {
+        refuseTwice(scenarios, keys);
+        refuseNumber(scenarios.size() * VaryProduct.size(keys), scenarios.get(0));
         List<ReadScenario> bases = new ArrayList<>();
-        if (files.isEmpty()) {
-            bases.add(ScenarioReader.builtIn());
+        for (ScenarioValues scenario : scenarios) {
+            bases.add(scenario.check());
         }
-        for (Path file : files) {
-            bases.add(ScenarioReader.read(file));
-        }
-        List<String> sources = sources(files, bases);
+        List<String> sources = sources(bases);
         List<Variant> variants = new ArrayList<>();
         for (int k = 0; k < bases.size(); k++) {
             for (Map<String, String> varied : VaryProduct.of(keys)) {
@@ -42,28 +39,30 @@ public final class Variants {
                 variants.add(new Variant(read.values().name(), sources.get(k), varied, read));
             }
         }
-        refuseNumber(variants.size(), files);
+        refuseNumber(variants.size(), scenarios.get(0));
         return List.copyOf(variants);
     }
 
-    private static void refuseTwice(List<Path> files, List<VariedKey> keys) throws ScenarioException {
+    private static void refuseTwice(List<ScenarioValues> scenarios, List<VariedKey> keys) throws ScenarioException {
         Set<String> paths = new HashSet<>();
         for (VariedKey key : keys) {
             if (!paths.add(key.path())) {
-                throw VariedKey.refused(
-                        key.path(), "this key is varied twice; put all its values behind one " + VariedKey.OPTION);
+                throw KeyAssignment.refused(
+                        VariedKey.OPTION,
+                        key.path(),
+                        "this key is varied twice; put all its values behind one " + VariedKey.OPTION);
             }
         }
         Set<Path> seen = new HashSet<>();
-        for (Path file : files) {
-            if (!seen.add(file.toAbsolutePath().normalize())) {
+        for (ScenarioValues scenario : scenarios) {
+            if (!seen.add(Path.of(scenario.name()).toAbsolutePath().normalize())) {
                 throw new ScenarioException(
-                        file.toString(), List.of(new Problem(0, "", "this file is named twice; once is enough")));
+                        scenario.name(), List.of(new Problem(0, "", "this file is named twice; once is enough")));
             }
         }
     }
 
-    private static void refuseNumber(long number, List<Path> files) throws ScenarioException {
+    private static void refuseNumber(long number, ScenarioValues first) throws ScenarioException {
         if (number > MOST) {
             throw new ScenarioException(
                     VariedKey.OPTION,
@@ -76,7 +75,7 @@ public final class Variants {
         }
         if (number < 2) {
             throw new ScenarioException(
-                    files.isEmpty() ? ScenarioReader.BUILT_IN : files.get(0).toString(),
+                    first.name(),
                     List.of(new Problem(
                             0,
                             "",
@@ -86,8 +85,8 @@ public final class Variants {
     }
 
     /** Titles where every file has one of its own, else names of files. */
-    private static List<String> sources(List<Path> files, List<ReadScenario> bases) {
-        if (files.size() < 2) {
+    private static List<String> sources(List<ReadScenario> bases) {
+        if (bases.size() < 2) {
             return List.of("");
         }
         List<String> titles = bases.stream()
@@ -96,11 +95,11 @@ public final class Variants {
         if (!titles.contains("") && new HashSet<>(titles).size() == titles.size()) {
             return titles;
         }
-        List<String> names =
-                files.stream().map(file -> String.valueOf(file.getFileName())).toList();
-        return new HashSet<>(names).size() == names.size()
-                ? names
-                : files.stream().map(Path::toString).toList();
+        List<String> paths = bases.stream().map(base -> base.values().name()).toList();
+        List<String> names = paths.stream()
+                .map(path -> String.valueOf(Path.of(path).getFileName()))
+                .toList();
+        return new HashSet<>(names).size() == names.size() ? names : paths;
     }
 
     /** The base with the values, at one moment; what is wrong with the values is told of them. */

@@ -2,9 +2,7 @@ package simmerpoint.scenario;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import simmerpoint.units.InputText;
-import simmerpoint.units.QuantityException;
 
 /**
  * A key of the scenario file and the values it is to take one after the other.
@@ -30,30 +28,18 @@ public record VariedKey(String path, List<String> values) {
      * @throws ScenarioException if there is no such key, no value, or one that the key does not take
      */
     public static VariedKey parse(String typed) throws ScenarioException {
-        int equals = typed.indexOf('=');
-        String path = InputText.normalised(equals < 0 ? typed : typed.substring(0, equals));
-        if (path.isEmpty()) {
-            throw refused("", "a key is missing; write for instance " + OPTION + " dish.surface.sectors=12,24");
-        }
-        Optional<String> unknown = UnknownKeys.whyUnknown(path);
-        if (unknown.isPresent()) {
-            throw refused(path, unknown.get());
-        }
-        Key key = Keys.get(path);
-        List<String> values = parts(path, equals < 0 ? "" : typed.substring(equals + 1));
+        KeyAssignment assignment = KeyAssignment.parse(OPTION, typed, "dish.surface.sectors=12,24");
+        List<String> values = parts(assignment);
         if (values.size() == 1 && values.get(0).isEmpty()) {
-            throw refused(path, "no value is given; write for instance " + OPTION + " " + path + "=" + key.example());
+            throw assignment.noValue();
         }
-        check(key, values);
-        return new VariedKey(path, values);
-    }
-
-    static ScenarioException refused(String path, String text) {
-        return new ScenarioException(OPTION, List.of(new Problem(0, InputText.shown(path), text)));
+        check(assignment, values);
+        return new VariedKey(assignment.key().path(), values);
     }
 
     /** What stands between the commas, without quotes, backslashes before commas and spaces around. */
-    private static List<String> parts(String path, String text) throws ScenarioException {
+    private static List<String> parts(KeyAssignment assignment) throws ScenarioException {
+        String text = assignment.value();
         List<String> parts = new ArrayList<>();
         StringBuilder part = new StringBuilder();
         char open = NONE;
@@ -76,30 +62,25 @@ public record VariedKey(String path, List<String> values) {
             }
         }
         if (open != NONE) {
-            throw refused(path, "a quotation mark is opened and not closed");
+            throw assignment.refused("a quotation mark is opened and not closed");
         }
         parts.add(InputText.normalised(part.toString()));
         return parts;
     }
 
-    private static void check(Key key, List<String> values) throws ScenarioException {
+    private static void check(KeyAssignment assignment, List<String> values) throws ScenarioException {
         List<Object> seen = new ArrayList<>();
         for (String value : values) {
             if (value.isEmpty()) {
-                throw refused(key.path(), "there is nothing between two commas or at an end; leave the comma out");
+                throw assignment.refused("there is nothing between two commas or at an end; leave the comma out");
             }
-            Object si;
-            try {
-                si = ValueReader.read(key, value);
-            } catch (QuantityException e) {
-                throw refused(key.path(), e.getMessage());
-            }
-            if (seen.contains(si)) {
-                String before = values.get(seen.indexOf(si));
+            Object meaning = assignment.read(value);
+            if (seen.contains(meaning)) {
+                String before = values.get(seen.indexOf(meaning));
                 String same = before.equals(value) ? "" : " (" + InputText.shown(before) + " is the same)";
-                throw refused(key.path(), InputText.shown(value) + " is given twice" + same);
+                throw assignment.refused(InputText.shown(value) + " is given twice" + same);
             }
-            seen.add(si);
+            seen.add(meaning);
         }
     }
 }

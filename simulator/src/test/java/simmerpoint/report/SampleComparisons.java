@@ -1,12 +1,11 @@
 package simmerpoint.report;
 
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import simmerpoint.scenario.ScenarioException;
+import simmerpoint.scenario.ScenarioReader;
+import simmerpoint.scenario.ScenarioValues;
 import simmerpoint.scenario.Variant;
 import simmerpoint.scenario.Variants;
 import simmerpoint.scenario.VariedKey;
@@ -21,37 +20,30 @@ public final class SampleComparisons {
 
     /** The built-in example with these keys varied. */
     public static Comparison of(String... typed) {
-        return run(List.of(), TraceOptions.defaults().withThreads(2), typed);
+        return of(TraceOptions.defaults().withThreads(2), typed);
     }
 
     static Comparison of(TraceOptions options, String... typed) {
-        return run(List.of(), options, typed);
+        return run(ScenarioReader.builtIn().values(), options, typed);
     }
 
     /** A scenario of that text with these keys varied. */
     public static Comparison ofFile(String text, String... typed) {
         try {
-            Path file = Files.createTempFile("compared", ".yaml");
-            try {
-                return run(
-                        List.of(Files.writeString(file, text)),
-                        TraceOptions.defaults().withThreads(2),
-                        typed);
-            } finally {
-                Files.delete(file);
-            }
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
+            ScenarioValues scenario = ScenarioReader.values("compared.yaml", text, Path.of(""));
+            return run(scenario, TraceOptions.defaults().withThreads(2), typed);
+        } catch (ScenarioException e) {
+            throw new IllegalArgumentException(e);
         }
     }
 
-    private static Comparison run(List<Path> files, TraceOptions options, String... typed) {
+    private static Comparison run(ScenarioValues scenario, TraceOptions options, String... typed) {
         try {
             List<VariedKey> keys = new ArrayList<>();
             for (String each : typed) {
                 keys.add(VariedKey.parse(each));
             }
-            List<Variant> variants = Variants.read(files, keys);
+            List<Variant> variants = Variants.of(List.of(scenario), keys);
             return CompareStudy.run(variants, options.withRays(1 << 12).withSeed(5), Progress.NONE);
         } catch (ScenarioException e) {
             throw new IllegalArgumentException(e);

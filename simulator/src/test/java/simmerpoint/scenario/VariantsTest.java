@@ -32,7 +32,11 @@ class VariantsTest {
         for (String each : typed) {
             keys.add(VariedKey.parse(each));
         }
-        return Variants.read(files, keys);
+        List<ScenarioValues> scenarios = new ArrayList<>();
+        for (Path file : files) {
+            scenarios.add(ScenarioReader.values(file));
+        }
+        return Variants.of(scenarios, keys);
     }
 
     private static void assertRefused(String words, List<Path> files, String... typed) {

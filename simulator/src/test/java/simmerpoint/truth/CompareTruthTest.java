@@ -4,7 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -15,6 +14,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import simmerpoint.sampling.Estimate;
 import simmerpoint.scenario.ScenarioException;
+import simmerpoint.scenario.ScenarioReader;
 import simmerpoint.scenario.Variant;
 import simmerpoint.scenario.Variants;
 import simmerpoint.scenario.VariedKey;
@@ -40,7 +40,7 @@ class CompareTruthTest {
         for (String each : typed) {
             keys.add(VariedKey.parse(each));
         }
-        return Variants.read(List.of(Files.writeString(folder.resolve("base.yaml"), text)), keys);
+        return Variants.of(List.of(ScenarioReader.values("base.yaml", text, folder)), keys);
     }
 
     private static String cooker(String cut) {

@@ -1,9 +1,9 @@
 package simmerpoint.study.budget;
 
-import static simmerpoint.study.FlawSize.Kind.DEVIATION;
-import static simmerpoint.study.FlawSize.Kind.LENGTH;
-import static simmerpoint.study.FlawSize.Kind.SHARE;
-import static simmerpoint.study.FlawSize.Kind.SKY_ANGLE;
+import static simmerpoint.study.budget.FlawSize.Kind.DEVIATION;
+import static simmerpoint.study.budget.FlawSize.Kind.LENGTH;
+import static simmerpoint.study.budget.FlawSize.Kind.SHARE;
+import static simmerpoint.study.budget.FlawSize.Kind.SKY_ANGLE;
 
 import java.util.List;
 import java.util.Optional;

@@ -14,6 +14,7 @@ import simmerpoint.heat.BoilingOutcome;
 import simmerpoint.sampling.Estimate;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.scenario.ScenarioException;
+import simmerpoint.scenario.ScenarioReader;
 import simmerpoint.scenario.Variant;
 import simmerpoint.scenario.Variants;
 import simmerpoint.scenario.VariedKey;
@@ -33,7 +34,7 @@ class CompareStudyTest {
         for (String each : typed) {
             keys.add(VariedKey.parse(each));
         }
-        return Variants.read(List.of(), keys);
+        return Variants.of(List.of(ScenarioReader.builtIn().values()), keys);
     }
 
     private static Comparison run(String... typed) throws ScenarioException {

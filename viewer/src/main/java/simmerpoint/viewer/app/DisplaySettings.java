@@ -5,12 +5,12 @@ import javafx.beans.property.SimpleObjectProperty;
 import simmerpoint.units.UnitSystem;
 import simmerpoint.viewer.theme.Theme;
 
-/** How things are shown, whatever is shown: units and colours. */
+/** Display settings: units and colours. */
 public final class DisplaySettings {
     private final ObjectProperty<UnitSystem> units;
     private final ObjectProperty<Theme> theme;
 
-    /** To begin with. */
+    /** With initial values. */
     public DisplaySettings(UnitSystem units, Theme theme) {
         this.units = new SimpleObjectProperty<>(this, "units", units);
         this.theme = new SimpleObjectProperty<>(this, "theme", theme);

@@ -24,27 +24,27 @@ import simmerpoint.viewer.live.LiveResults;
 import simmerpoint.viewer.live.LiveState;
 import simmerpoint.viewer.pan.SaveMenu;
 
-/** Everything about the answer that can be taken away as a file; what the command line writes, by the same code. */
+/** Menu of all exports; writes the same files as the command line, by the same code. */
 final class ExportMenu extends SaveMenu {
     private static final int COLUMNS = 80;
     private static final FileKind TEXT = new FileKind("Text", "txt");
 
     private final LiveResults live;
-    private final ScenarioDocument desk;
-    private final DisplaySettings look;
-    private final FileExport takeAway;
+    private final ScenarioDocument document;
+    private final DisplaySettings settings;
+    private final FileExport export;
 
     ExportMenu(
             LiveResults live,
-            ScenarioDocument desk,
-            DisplaySettings look,
-            FileExport takeAway,
+            ScenarioDocument document,
+            DisplaySettings settings,
+            FileExport export,
             Supplier<byte[]> window) {
-        super("Take away", "take-away", "Answers, tables and pictures as files", takeAway);
+        super("Take away", "take-away", "Answers, tables and pictures as files", export);
         this.live = live;
-        this.desk = desk;
-        this.look = look;
-        this.takeAway = takeAway;
+        this.document = document;
+        this.settings = settings;
+        this.export = export;
         addBytes("The answer in words", TEXT, "answer", this::words);
         add("The answer as figures", FileKind.FIGURES, "figures", this::answer);
         add("Light on the pan as a table", FileKind.TABLE, "light", this::answer);
@@ -56,7 +56,7 @@ final class ExportMenu extends SaveMenu {
         item("Everything as a page to send to a friend\u2026", this::writePage);
         item(
                 "This window as a picture\u2026",
-                () -> takeAway.write("Write this window", FileKind.PICTURE, "window", window::get));
+                () -> export.write("Write this window", FileKind.PICTURE, "window", window::get));
     }
 
     private void item(String words, Runnable action) {
@@ -66,17 +66,17 @@ final class ExportMenu extends SaveMenu {
     }
 
     private Optional<Callable<byte[]>> words() {
-        UnitSystem units = look.unitsProperty().get();
+        UnitSystem units = settings.unitsProperty().get();
         return settled().map(result -> () -> text(result, units));
     }
 
     private Optional<Callable<ResultFiles>> answer() {
-        UnitSystem units = look.unitsProperty().get();
+        UnitSystem units = settings.unitsProperty().get();
         return settled().map(result -> () -> ResultFiles.of(result, units));
     }
 
     private Optional<Callable<ResultFiles>> aiming() {
-        UnitSystem units = look.unitsProperty().get();
+        UnitSystem units = settings.unitsProperty().get();
         return aimed().map(result -> () -> ResultFiles.of(result, units));
     }
 
@@ -85,7 +85,7 @@ final class ExportMenu extends SaveMenu {
         return (lines + "\n").getBytes(StandardCharsets.UTF_8);
     }
 
-    /** Only a finished answer leaves the window. */
+    /** Only settled results are exported. */
     private Optional<TraceResult> settled() {
         LiveState now = live.stateProperty().get();
         return now != null && now.settled() && now.current() ? now.result() : Optional.empty();
@@ -97,13 +97,13 @@ final class ExportMenu extends SaveMenu {
     }
 
     private void writePage() {
-        ReadScenario read = desk.readProperty().get();
-        String name = desk.fileProperty()
+        ReadScenario read = document.readProperty().get();
+        String name = document.fileProperty()
                 .get()
                 .map(file -> file.getFileName().toString())
                 .orElse("scenario.yaml");
-        UnitSystem units = look.unitsProperty().get();
-        takeAway.write("Write a page", FileKind.PAGE, name.replaceFirst("\\.ya?ml$", ""), () -> {
+        UnitSystem units = settings.unitsProperty().get();
+        export.write("Write a page", FileKind.PAGE, name.replaceFirst("\\.ya?ml$", ""), () -> {
             FullStudy.Result all = FullStudy.run(read.atOneMoment(), TraceOptions.defaults(), Progress.NONE);
             return CookerReport.bytes(read, all, name, units);
         });

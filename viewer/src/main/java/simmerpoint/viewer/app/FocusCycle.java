@@ -5,11 +5,11 @@ import javafx.scene.Node;
 import javafx.scene.Parent;
 import javafx.scene.Scene;
 
-/** Goes round the parts of the window with one key. */
+/** Moves the keyboard focus through the parts of the window in a cycle. */
 final class FocusCycle {
     private FocusCycle() {}
 
-    /** Puts the keyboard into the part after the one it is in; {@code parts} are ids of nodes, in order. */
+    /** Moves the focus to the part after the current one; {@code parts} are ids of nodes, in order. */
     static void next(Scene scene, List<String> parts) {
         int here = -1;
         for (Node node = scene.getFocusOwner(); node != null && here < 0; node = node.getParent()) {

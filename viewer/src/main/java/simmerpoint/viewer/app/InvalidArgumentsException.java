@@ -1,6 +1,6 @@
 package simmerpoint.viewer.app;
 
-/** A command line that cannot be followed; the message is one sentence for whoever typed it. */
+/** An invalid command line; the message is one sentence for the user. */
 final class InvalidArgumentsException extends Exception {
     private static final long serialVersionUID = 1L;
 

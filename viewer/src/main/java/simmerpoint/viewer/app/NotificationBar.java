@@ -11,14 +11,13 @@ import javafx.scene.layout.Priority;
 import javafx.util.Duration;
 
 /**
- * A sentence on what just happened, until it is waved away or another takes its place; that all went well is only told for
- * a while.
+ * Shows a message until it is dismissed or replaced; messages of success disappear after a while.
  */
 final class NotificationBar extends HBox {
-    private static final Duration WHILE = Duration.seconds(8);
+    private static final Duration SUCCESS_TIME = Duration.seconds(8);
 
     private final Label sentence = new Label();
-    private final PauseTransition passing = new PauseTransition(WHILE);
+    private final PauseTransition passing = new PauseTransition(SUCCESS_TIME);
 
     NotificationBar() {
         getStyleClass().add("notice");
@@ -40,8 +39,8 @@ final class NotificationBar extends HBox {
         tell("");
     }
 
-    /** Whether it only says that all went well. */
-    private static boolean isGood(String text) {
+    /** Whether it is a message of success. */
+    private static boolean isSuccess(String text) {
         return text.startsWith("Saved: ") || text.startsWith("Written: ");
     }
 
@@ -52,7 +51,7 @@ final class NotificationBar extends HBox {
         setVisible(!text.isEmpty());
         setManaged(!text.isEmpty());
         passing.stop();
-        if (isGood(text)) {
+        if (isSuccess(text)) {
             passing.playFromStart();
         }
     }

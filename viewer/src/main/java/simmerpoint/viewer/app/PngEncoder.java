@@ -8,7 +8,7 @@ import javafx.scene.image.PixelFormat;
 import javafx.scene.image.WritableImage;
 import javax.imageio.ImageIO;
 
-/** Pictures of the window as bytes of a PNG file. */
+/** Encodes JavaFX images as PNG. */
 public final class PngEncoder {
     private PngEncoder() {}
 

@@ -7,9 +7,9 @@ import simmerpoint.report.AtomicFile;
 import simmerpoint.report.OutputException;
 import simmerpoint.viewer.live.LiveState;
 
-/** Paints the window into a file once everything in it has come to rest. */
+/** Writes a picture of the window to a file once all results have settled. */
 final class Screenshot extends AnimationTimer {
-    /** Frames at rest before the picture is taken: parts that lay themselves out late have done so by then. */
+    /** Settled frames before the picture is taken, for late layout passes. */
     private static final int FRAMES = 8;
 
     private final ViewerWindow window;

@@ -4,7 +4,7 @@ import javafx.beans.value.ChangeListener;
 import javafx.beans.value.ObservableValue;
 import simmerpoint.viewer.live.LiveState;
 
-/** What the command line wants done in the window once it is open: keep the design as it came, type values. */
+/** Actions of the command line once the window is open: keep the design as opened, type values. */
 final class StartupActions {
     private final ViewerWindow window;
     private final Arguments arguments;
@@ -15,7 +15,7 @@ final class StartupActions {
         this.arguments = arguments;
     }
 
-    /** Begins; a design can only be kept when its light has been traced, so this may take a moment. */
+    /** Starts; a design can only be kept once it has been traced. */
     void begin() {
         window.workbench().drawerOpenProperty().set(arguments.drawer());
         if (!arguments.keep() || window.beside().canKeep()) {
@@ -39,7 +39,7 @@ final class StartupActions {
             window.beside().keep();
         }
         if (!arguments.changes().isEmpty()) {
-            window.desk().change(arguments.changes());
+            window.document().change(arguments.changes());
             if (arguments.drawer()) {
                 window.editor().goTo(arguments.changes().keySet().iterator().next());
             }
@@ -47,7 +47,7 @@ final class StartupActions {
         done = true;
     }
 
-    /** Whether all of it has been done. */
+    /** Whether all actions are done. */
     boolean isDone() {
         return done;
     }

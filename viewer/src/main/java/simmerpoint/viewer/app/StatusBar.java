@@ -22,36 +22,36 @@ import simmerpoint.viewer.document.RecentFiles;
 import simmerpoint.viewer.document.ScenarioDocument;
 import simmerpoint.viewer.theme.Theme;
 
-/** The line at the foot: which scenario lies open, opening and saving it, back and forth, units and colours. */
+/** The bar at the bottom: the open scenario, open and save, undo and redo, units and colours. */
 final class StatusBar extends HBox {
-    private final ScenarioDocument desk;
+    private final ScenarioDocument document;
     private final FileActions files;
     private final RecentFiles recent;
     private final Label title = new Label();
     private final Label where = new Label();
     private final MenuButton more = new MenuButton("Open");
 
-    StatusBar(ScenarioDocument desk, FileActions files, RecentFiles recent, DisplaySettings look, Node takeAway) {
-        this.desk = desk;
+    StatusBar(ScenarioDocument document, FileActions files, RecentFiles recent, DisplaySettings settings, Node export) {
+        this.document = document;
         this.files = files;
         this.recent = recent;
         getStyleClass().add("shelf");
         setId("shelf");
         getChildren().addAll(name(), gap(true));
         getChildren().addAll(fileButtons());
-        getChildren().addAll(takeAway, gap(false));
+        getChildren().addAll(export, gap(false));
         getChildren().addAll(backAndForth());
         getChildren().add(gap(false));
-        getChildren().addAll(units(look.unitsProperty()));
-        getChildren().addAll(gap(false), colours(look.themeProperty()));
+        getChildren().addAll(units(settings.unitsProperty()));
+        getChildren().addAll(gap(false), colours(settings.themeProperty()));
         getChildren().stream()
                 .skip(1)
                 .filter(node -> node instanceof Region)
                 .forEach(node -> ((Region) node).setMinWidth(USE_PREF_SIZE));
         InvalidationListener tell = value -> tell();
-        desk.titleProperty().addListener(tell);
-        desk.dirtyProperty().addListener(tell);
-        desk.fileProperty().addListener(tell);
+        document.titleProperty().addListener(tell);
+        document.dirtyProperty().addListener(tell);
+        document.fileProperty().addListener(tell);
         recent.files().addListener((InvalidationListener) list -> listRecent());
         tell();
         listRecent();
@@ -94,10 +94,10 @@ final class StatusBar extends HBox {
     }
 
     private Node[] backAndForth() {
-        Button undo = button("undo", "Undo", "Take the last change back (Ctrl+Z)", desk::undo);
-        Button redo = button("redo", "Redo", "Make it again (Ctrl+Shift+Z)", desk::redo);
-        undo.disableProperty().bind(desk.undoableProperty().not());
-        redo.disableProperty().bind(desk.redoableProperty().not());
+        Button undo = button("undo", "Undo", "Take the last change back (Ctrl+Z)", document::undo);
+        Button redo = button("redo", "Redo", "Make it again (Ctrl+Shift+Z)", document::redo);
+        undo.disableProperty().bind(document.undoableProperty().not());
+        redo.disableProperty().bind(document.redoableProperty().not());
         return new Node[] {undo, redo};
     }
 
@@ -148,10 +148,10 @@ final class StatusBar extends HBox {
     }
 
     private void tell() {
-        title.setText(desk.titleProperty().get());
-        Optional<Path> file = desk.fileProperty().get();
+        title.setText(document.titleProperty().get());
+        Optional<Path> file = document.fileProperty().get();
         String name = file.map(f -> f.getFileName().toString()).orElse("not in a file yet");
-        where.setText(name + (desk.dirtyProperty().get() ? ", changed" : ""));
+        where.setText(name + (document.dirtyProperty().get() ? ", changed" : ""));
         where.setTooltip(file.map(f -> new Tooltip(f.toString())).orElse(null));
     }
 

@@ -11,8 +11,8 @@ import simmerpoint.viewer.document.SettingsFile;
 import simmerpoint.viewer.theme.Theme;
 
 /**
- * Units and colours as they were chosen in the window the last time, kept as lines of a small text file. Only what is chosen
- * there is kept, not what a command line says for once.
+ * Display settings last chosen in the window, stored as lines of a small text file. Settings from the command line are not
+ * stored.
  */
 final class StoredDisplaySettings {
     private static final String UNITS = "units: ";
@@ -30,12 +30,12 @@ final class StoredDisplaySettings {
         });
     }
 
-    /** Kept in that file. */
+    /** Stored in a file. */
     static StoredDisplaySettings in(Path store) {
         return new StoredDisplaySettings(Optional.of(store));
     }
 
-    /** Kept nowhere. */
+    /** Not stored. */
     static StoredDisplaySettings forgotten() {
         return new StoredDisplaySettings(Optional.empty());
     }
@@ -65,20 +65,20 @@ final class StoredDisplaySettings {
         return word.name().toLowerCase(Locale.ROOT);
     }
 
-    /** What to begin with: what is said now, else what is remembered, else metric and light. */
-    DisplaySettings look(Optional<UnitSystem> saidUnits, Optional<Theme> saidTheme) {
-        DisplaySettings look = new DisplaySettings(
+    /** Initial settings: those of the command line, else the stored ones, else metric and light. */
+    DisplaySettings settings(Optional<UnitSystem> saidUnits, Optional<Theme> saidTheme) {
+        DisplaySettings settings = new DisplaySettings(
                 saidUnits.or(() -> units).orElse(UnitSystem.METRIC),
                 saidTheme.or(() -> theme).orElse(Theme.LIGHT));
-        look.unitsProperty().addListener((value, before, now) -> {
+        settings.unitsProperty().addListener((value, before, now) -> {
             units = Optional.of(now);
             keep();
         });
-        look.themeProperty().addListener((value, before, now) -> {
+        settings.themeProperty().addListener((value, before, now) -> {
             theme = Optional.of(now);
             keep();
         });
-        return look;
+        return settings;
     }
 
     private void keep() {

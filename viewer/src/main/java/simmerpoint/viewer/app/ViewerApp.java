@@ -58,7 +58,7 @@ public final class ViewerApp extends Application {
         ViewerWindow all = new ViewerWindow(
                 new ScenarioDocument(asked.opened()),
                 recent,
-                remembered.look(arguments.units(), arguments.theme()),
+                remembered.settings(arguments.units(), arguments.theme()),
                 new WindowDialogs(() -> stage),
                 arguments.size().orElse(USUAL),
                 TraceOptions.defaults());
@@ -74,7 +74,7 @@ public final class ViewerApp extends Application {
     }
 
     private void show(Stage stage, ViewerWindow all) {
-        stage.titleProperty().bind(all.desk().titleProperty().map(title -> title + " \u2013 Simmerpoint"));
+        stage.titleProperty().bind(all.document().titleProperty().map(title -> title + " \u2013 Simmerpoint"));
         stage.setMinWidth(WindowLayout.LEAST_WIDTH);
         stage.setMinHeight(WindowLayout.LEAST_HEIGHT);
         stage.setScene(all.scene());

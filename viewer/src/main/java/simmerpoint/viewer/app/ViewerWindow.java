@@ -29,12 +29,12 @@ import simmerpoint.viewer.yard.DocumentEdits;
 import simmerpoint.viewer.yard.YardView;
 
 /**
- * Everything in the window, joined: the desk's scenario goes to the live answers, those go to the parts that show them,
- * and what is done to the parts goes back to the desk. Made and used on the FX thread.
+ * Connects the parts of the window: the document's scenario goes to the live results, these to the views, and changes from
+ * the views back to the document. Used on the FX thread.
  */
 final class ViewerWindow implements AutoCloseable {
-    private final ScenarioDocument desk;
-    private final DisplaySettings look;
+    private final ScenarioDocument document;
+    private final DisplaySettings settings;
     private final LiveResults live;
     private final ComparisonModel beside;
     private final ExecutorService background = Executors.newSingleThreadExecutor(work -> {
@@ -50,55 +50,55 @@ final class ViewerWindow implements AutoCloseable {
     private final Scene scene;
 
     ViewerWindow(
-            ScenarioDocument desk,
+            ScenarioDocument document,
             RecentFiles recent,
-            DisplaySettings look,
-            Dialogs asks,
+            DisplaySettings settings,
+            Dialogs dialogs,
             Arguments.Size size,
             TraceOptions asked) {
-        this.desk = desk;
-        this.look = look;
+        this.document = document;
+        this.settings = settings;
         live = new LiveResults(asked, Platform::runLater);
-        editor = new EditorPane(desk, look.unitsProperty(), asks);
-        files = new FileActions(desk, recent, asks, background, Platform::runLater, notice::tell, editor::flush);
+        editor = new EditorPane(document, settings.unitsProperty(), dialogs);
+        files = new FileActions(document, recent, dialogs, background, Platform::runLater, notice::tell, editor::flush);
         scene = new Scene(workbench, size.width(), size.height());
         AnswerStrip strip = new AnswerStrip(
-                live.stateProperty(), live.studiesProperty(), editor.wrongCount(), look.unitsProperty());
+                live.stateProperty(), live.studiesProperty(), editor.wrongCount(), settings.unitsProperty());
         workbench.setHead(strip, notice);
         workbench.setEditor(editor);
         workbench.setWrongCount(editor.wrongCount());
         yard = new YardView(
-                Bindings.createObjectBinding(() -> desk.readProperty().get().scenario(), desk.readProperty()),
+                Bindings.createObjectBinding(() -> document.readProperty().get().scenario(), document.readProperty()),
                 live.stateProperty(),
-                look.unitsProperty(),
-                look.themeProperty(),
-                new DocumentEdits(desk),
+                settings.unitsProperty(),
+                settings.themeProperty(),
+                new DocumentEdits(document),
                 asked,
                 Platform::runLater);
         workbench.setYard(yard);
-        FileExport takeAway = new FileExport(asks, background, Platform::runLater, notice::tell);
-        beside = new ComparisonModel(desk, live.stateProperty(), asked, Platform::runLater);
-        pan(takeAway);
-        Node menu = new ExportMenu(live, desk, look, takeAway, this::picture);
-        workbench.setShelf(new StatusBar(desk, files, recent, look, menu));
-        look.themeProperty().addListener((value, before, now) -> now.dress(scene));
-        look.themeProperty().get().dress(scene);
+        FileExport export = new FileExport(dialogs, background, Platform::runLater, notice::tell);
+        beside = new ComparisonModel(document, live.stateProperty(), asked, Platform::runLater);
+        pan(export);
+        Node menu = new ExportMenu(live, document, settings, export, this::picture);
+        workbench.setStatusBar(new StatusBar(document, files, recent, settings, menu));
+        settings.themeProperty().addListener((value, before, now) -> now.applyTo(scene));
+        settings.themeProperty().get().applyTo(scene);
         keys();
-        desk.readProperty().addListener((value, before, now) -> show(now));
-        show(desk.readProperty().get());
+        document.readProperty().addListener((value, before, now) -> show(now));
+        show(document.readProperty().get());
     }
 
-    private void pan(FileExport takeAway) {
+    private void pan(FileExport export) {
         PanPane pan = new PanPane(
-                desk,
+                document,
                 live.stateProperty(),
                 live.studiesProperty(),
-                look.unitsProperty(),
-                look.themeProperty(),
-                takeAway);
+                settings.unitsProperty(),
+                settings.themeProperty(),
+                export);
         pan.setTools(new KeepButton(beside, live.stateProperty()));
         workbench.setPan(pan);
-        ComparisonPane both = new ComparisonPane(beside, look.unitsProperty(), look.themeProperty(), takeAway);
+        ComparisonPane both = new ComparisonPane(beside, settings.unitsProperty(), settings.themeProperty(), export);
         beside.stateProperty().addListener((value, before, now) -> {
             if (before.isKept() != now.isKept()) {
                 workbench.setBeside(now.isKept() ? both : null);
@@ -118,9 +118,9 @@ final class ViewerWindow implements AutoCloseable {
         key(KeyCode.O, false, files::open);
         key(KeyCode.S, false, files::save);
         key(KeyCode.S, true, files::saveAs);
-        key(KeyCode.Z, false, desk::undo);
-        key(KeyCode.Z, true, desk::redo);
-        key(KeyCode.Y, false, desk::redo);
+        key(KeyCode.Z, false, document::undo);
+        key(KeyCode.Z, true, document::redo);
+        key(KeyCode.Y, false, document::redo);
         scene.getAccelerators()
                 .put(
                         new KeyCodeCombination(KeyCode.F2),
@@ -159,12 +159,12 @@ final class ViewerWindow implements AutoCloseable {
         return scene;
     }
 
-    ScenarioDocument desk() {
-        return desk;
+    ScenarioDocument document() {
+        return document;
     }
 
-    DisplaySettings look() {
-        return look;
+    DisplaySettings settings() {
+        return settings;
     }
 
     LiveResults live() {

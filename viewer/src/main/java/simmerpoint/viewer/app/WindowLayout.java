@@ -14,11 +14,10 @@ import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 
 /**
- * Where the parts of the window stand: the answer across the top; under it the yard, two thirds wide, and the pan from
- * below; at the left edge a drawer with everything that can be changed; at the foot a second design beside the first,
- * when there is one, and the shelf. A part that is not there takes no room. With little width yard and pan stand one above the
- * other; if a second design leaves too little height for both, the pan from below gives way, since the second design shows
- * the same light.
+ * Layout of the window: the answer at the top; below it the yard, two thirds wide, and the pan from below; on the left a
+ * drawer with the editor; at the bottom a second design, if there is one, and the status bar. In a narrow window yard and pan
+ * are stacked; if a second design leaves too little height for both, the pan is hidden, since the second design shows the same
+ * light.
  */
 public final class WindowLayout extends BorderPane {
     /** The narrowest window in which nothing is cut off, px. */
@@ -101,14 +100,14 @@ public final class WindowLayout extends BorderPane {
         }
     }
 
-    /** Lines across the top, from above. */
+    /** Nodes at the top, from top to bottom. */
     public void setHead(Node... lines) {
         head.getChildren().setAll(lines);
     }
 
-    /** The line at the foot. */
-    public void setShelf(Node shelf) {
-        setBottom(shelf);
+    /** The bar at the bottom. */
+    public void setStatusBar(Node bar) {
+        setBottom(bar);
     }
 
     /** The drawing of sun, dish and pan. */

@@ -3,101 +3,101 @@ package simmerpoint.viewer.live;
 import java.util.concurrent.CancellationException;
 
 /**
- * One thread on which the newest job wins. A job's first part always runs to its end, so that something is seen however
- * fast jobs come; its second part is broken off when a newer job arrives. Jobs that were overtaken while they waited are
- * dropped.
+ * A single-thread executor that runs only the latest task. The first part of a task is never interrupted, so that there are
+ * results however fast tasks come; its second part is interrupted when a newer task arrives. Waiting tasks are replaced by
+ * newer ones.
  */
 final class LatestTaskExecutor implements AutoCloseable {
-    /** What is to be done. */
-    interface Job {
-        /** Short work, not broken off. */
-        void first();
+    /** A task in two parts. */
+    interface Task {
+        /** Short work, not interrupted. */
+        void runFirst();
 
-        /** Long work, broken off by an interrupt. */
-        void rest();
+        /** Long work, interrupted by a newer task. */
+        void runRest();
     }
 
     private final Thread thread;
-    private final long pauseNanos;
-    private Job waiting;
-    private Job wanted;
-    private boolean breakable;
+    private final long delayNanos;
+    private Task waiting;
+    private Task current;
+    private boolean interruptible;
     private boolean closed;
 
-    /** A lane that begins a job once {@code pauseMillis} have gone by without a newer one. */
-    LatestTaskExecutor(String name, long pauseMillis) {
-        pauseNanos = pauseMillis * 1_000_000;
+    /** Starts a task once {@code delayMillis} have passed without a newer one. */
+    LatestTaskExecutor(String name, long delayMillis) {
+        delayNanos = delayMillis * 1_000_000;
         thread = new Thread(this::work, name);
         thread.setDaemon(true);
         thread.start();
     }
 
-    synchronized void put(Job job) {
-        waiting = job;
-        wanted = null;
-        breakOff();
+    synchronized void submit(Task task) {
+        waiting = task;
+        current = null;
+        interruptRunning();
         notifyAll();
     }
 
-    /** Forgets what waits and breaks off what runs. */
-    synchronized void clear() {
+    /** Discards the waiting task and interrupts the running one. */
+    synchronized void cancel() {
         waiting = null;
-        wanted = null;
-        breakOff();
+        current = null;
+        interruptRunning();
     }
 
-    /** Whether the running job may go on. */
-    synchronized boolean goOn() {
-        return wanted != null && !closed && !Thread.currentThread().isInterrupted();
+    /** Whether the running task is still the latest. */
+    synchronized boolean shouldContinue() {
+        return current != null && !closed && !Thread.currentThread().isInterrupted();
     }
 
-    private void breakOff() {
-        if (breakable) {
+    private void interruptRunning() {
+        if (interruptible) {
             thread.interrupt();
         }
     }
 
     private void work() {
-        for (Job job = next(); job != null; job = next()) {
+        for (Task task = next(); task != null; task = next()) {
             try {
-                job.first();
-                rest(job);
+                task.runFirst();
+                runRest(task);
             } catch (CancellationException e) {
-                // Something newer is wanted, or nothing any more.
+                // Replaced by a newer task, or closed.
             }
         }
     }
 
-    private void rest(Job job) {
+    private void runRest(Task task) {
         synchronized (this) {
-            if (wanted != job || closed) {
+            if (current != task || closed) {
                 return;
             }
-            breakable = true;
+            interruptible = true;
         }
         try {
-            job.rest();
+            task.runRest();
         } finally {
             synchronized (this) {
-                breakable = false;
-                // An interrupt was meant for this job; the next one starts without it.
+                interruptible = false;
+                // Clears an interrupt that was meant for this task.
                 Thread.interrupted();
             }
         }
     }
 
-    private synchronized Job next() {
+    private synchronized Task next() {
         while (!closed) {
             try {
                 if (waiting == null) {
                     wait();
                 } else {
-                    Job job = waiting;
-                    pause(job);
-                    if (waiting == job && !closed) {
+                    Task task = waiting;
+                    delay(task);
+                    if (waiting == task && !closed) {
                         waiting = null;
-                        wanted = job;
-                        return job;
+                        current = task;
+                        return task;
                     }
                 }
             } catch (InterruptedException e) {
@@ -107,9 +107,9 @@ final class LatestTaskExecutor implements AutoCloseable {
         return null;
     }
 
-    private void pause(Job job) throws InterruptedException {
-        long end = System.nanoTime() + pauseNanos;
-        for (long left = pauseNanos; left > 0 && waiting == job && !closed; left = end - System.nanoTime()) {
+    private void delay(Task task) throws InterruptedException {
+        long end = System.nanoTime() + delayNanos;
+        for (long left = delayNanos; left > 0 && waiting == task && !closed; left = end - System.nanoTime()) {
             wait(left / 1_000_000, (int) (left % 1_000_000));
         }
     }

@@ -4,7 +4,7 @@ import java.util.concurrent.Executor;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Consumer;
 
-/** Hands values to a listener on another thread; of a burst only the last arrives. */
+/** Delivers values to a listener through an executor; intermediate values of a burst are dropped. */
 final class LatestValueDelivery<T> {
     private final Executor delivery;
     private final Consumer<T> listener;
@@ -15,7 +15,7 @@ final class LatestValueDelivery<T> {
         this.listener = listener;
     }
 
-    void put(T value) {
+    void deliver(T value) {
         if (newest.getAndSet(value) == null) {
             delivery.execute(() -> listener.accept(newest.getAndSet(null)));
         }

@@ -7,8 +7,8 @@ import simmerpoint.scenario.Scenario;
 import simmerpoint.study.trace.TraceOptions;
 
 /**
- * Both lanes together, as properties to listen to: the quick answers, and in a pause the studies. Everything here is called and
- * changes on the one thread behind the executor; in the window that is the FX thread.
+ * Results for the open scenario as properties: live traces, and studies once these have settled. All calls and changes are on
+ * the thread of the executor; in the window that is the FX thread.
  */
 public final class LiveResults implements AutoCloseable {
     private final ReadOnlyObjectWrapper<LiveState> state = new ReadOnlyObjectWrapper<>();
@@ -16,19 +16,19 @@ public final class LiveResults implements AutoCloseable {
     private final LiveEngine engine;
     private final StudyEngine studyEngine;
 
-    /** At rest. */
+    /** Idle. */
     public LiveResults(TraceOptions asked, Executor delivery) {
         engine = new LiveEngine(asked, delivery, this::arrived);
         studyEngine = new StudyEngine(asked, delivery, studies::set);
     }
 
-    /** Asks for everything about {@code scenario} instead of any earlier one. */
+    /** Starts everything for {@code scenario} and cancels earlier work. */
     public void show(Scenario scenario) {
         studyEngine.stop();
         engine.show(scenario);
     }
 
-    /** Shows {@code scenario} without an answer, and why there is none. */
+    /** Shows {@code scenario} without results, with the reason. */
     public void refuse(Scenario scenario, String why) {
         studyEngine.stop();
         engine.refuse(scenario, why);
@@ -41,12 +41,12 @@ public final class LiveResults implements AutoCloseable {
         }
     }
 
-    /** The quick lane; null before the first scenario. */
+    /** State of the live traces; null before the first scenario. */
     public ReadOnlyObjectProperty<LiveState> stateProperty() {
         return state.getReadOnlyProperty();
     }
 
-    /** The slower lane. */
+    /** State of the studies. */
     public ReadOnlyObjectProperty<StudyState> studiesProperty() {
         return studies.getReadOnlyProperty();
     }

@@ -5,7 +5,7 @@ import java.util.Map;
 import java.util.Optional;
 import simmerpoint.scenario.Scenario;
 
-/** Results of the last few scenarios, so that undo and redo answer at once. May be used by several threads. */
+/** Results of the last few scenarios, for undo and redo. Thread-safe. */
 final class ResultCache<R> {
     /** A result with its maps takes a megabyte or two. */
     private static final int MOST = 8;
@@ -25,7 +25,7 @@ final class ResultCache<R> {
         results.put(scenario, result);
     }
 
-    synchronized Optional<R> of(Scenario scenario) {
+    synchronized Optional<R> get(Scenario scenario) {
         return Optional.ofNullable(results.get(scenario));
     }
 }

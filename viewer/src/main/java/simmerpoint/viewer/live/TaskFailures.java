@@ -7,14 +7,14 @@ import java.util.Optional;
 import java.util.concurrent.CancellationException;
 import simmerpoint.study.trace.ImpossibleSetupException;
 
-/** Turns work that fails into a sentence for whoever waits for it; what is behind it goes to the log. */
+/** Turns failures of a task into a sentence for the user; unexpected exceptions are logged. */
 final class TaskFailures {
     private static final Logger LOG = System.getLogger(TaskFailures.class.getName());
 
     private TaskFailures() {}
 
-    /** Does {@code work}; why there is no result, or nothing if there is one. Work that is broken off stays so. */
-    static Optional<String> of(Runnable work) {
+    /** Runs {@code work} and returns a sentence if it fails, except if it is cancelled. */
+    static Optional<String> run(Runnable work) {
         try {
             work.run();
             return Optional.empty();

@@ -55,7 +55,7 @@ public final class PanPane extends VBox {
     /**
      * A pane that follows all it is given.
      *
-     * @param desk gets what is done to the pan
+     * @param document gets what is done to the pan
      * @param live the quick answers
      * @param studies the slower ones
      * @param units metric or inch
@@ -63,7 +63,7 @@ public final class PanPane extends VBox {
      * @param takeAway saves what is seen
      */
     public PanPane(
-            ScenarioDocument desk,
+            ScenarioDocument document,
             ObservableValue<LiveState> live,
             ObservableValue<StudyState> studies,
             ObservableValue<UnitSystem> units,
@@ -72,7 +72,7 @@ public final class PanPane extends VBox {
         this.live = live;
         this.studies = studies;
         this.units = units;
-        control = new PullControl(desk, live, studies, units);
+        control = new PullControl(document, live, studies, units);
         row = new PullRow(control);
         curve = new CurveView("pull-curve", control, this::point);
         getStyleClass().add("pan-pane");
@@ -195,14 +195,14 @@ public final class PanPane extends VBox {
         scale.addListener((value, before, now) -> showLight());
         plane.readoutProperty().addListener((value, before, now) -> showReadout());
         wall.readoutProperty().addListener((value, before, now) -> showReadout());
-        theme.addListener((value, before, now) -> wear(now));
-        wear(theme.getValue());
+        theme.addListener((value, before, now) -> applyTheme(now));
+        applyTheme(theme.getValue());
     }
 
-    private void wear(Theme theme) {
-        plane.wear(theme);
-        wall.wear(theme);
-        curve.wear(theme);
+    private void applyTheme(Theme theme) {
+        plane.applyTheme(theme);
+        wall.applyTheme(theme);
+        curve.applyTheme(theme);
     }
 
     private void showLight() {

@@ -9,32 +9,32 @@ import simmerpoint.viewer.document.ScenarioDocument;
 
 /** Edits of the open scenario; each gesture is undone in one step. */
 public final class DocumentEdits implements YardEdits {
-    private final ScenarioDocument desk;
+    private final ScenarioDocument document;
     private final Set<String> touched = new LinkedHashSet<>();
     private DocumentState before;
 
     /** To that desk. */
-    public DocumentEdits(ScenarioDocument desk) {
-        this.desk = desk;
-        before = desk.state();
+    public DocumentEdits(ScenarioDocument document) {
+        this.document = document;
+        before = document.state();
     }
 
     @Override
     public void begin() {
         touched.clear();
-        before = desk.state();
-        desk.beginGesture();
+        before = document.state();
+        document.beginGesture();
     }
 
     @Override
     public void change(Map<String, String> typed) {
         touched.addAll(typed.keySet());
-        desk.change(typed);
+        document.change(typed);
     }
 
     @Override
     public void end() {
-        desk.endGesture();
+        document.endGesture();
     }
 
     @Override
@@ -43,7 +43,7 @@ public final class DocumentEdits implements YardEdits {
         for (String key : touched) {
             back = back.then(before.typed(key).map(text -> Edit.type(key, text)).orElseGet(() -> Edit.drop(key)));
         }
-        desk.apply(back);
-        desk.endGesture();
+        document.apply(back);
+        document.endGesture();
     }
 }

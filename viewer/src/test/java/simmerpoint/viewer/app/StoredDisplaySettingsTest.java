@@ -16,12 +16,12 @@ class StoredDisplaySettingsTest {
     Path folder;
 
     private static DisplaySettings plain(StoredDisplaySettings remembered) {
-        return remembered.look(Optional.empty(), Optional.empty());
+        return remembered.settings(Optional.empty(), Optional.empty());
     }
 
-    private static void assertLook(UnitSystem units, Theme theme, DisplaySettings look) {
-        assertEquals(units, look.unitsProperty().get());
-        assertEquals(theme, look.themeProperty().get());
+    private static void assertLook(UnitSystem units, Theme theme, DisplaySettings settings) {
+        assertEquals(units, settings.unitsProperty().get());
+        assertEquals(theme, settings.themeProperty().get());
     }
 
     @Test
@@ -42,7 +42,7 @@ class StoredDisplaySettingsTest {
         Path store = folder.resolve("look");
         plain(StoredDisplaySettings.in(store)).themeProperty().set(Theme.DARK);
         DisplaySettings told =
-                StoredDisplaySettings.in(store).look(Optional.of(UnitSystem.INCH), Optional.of(Theme.LIGHT));
+                StoredDisplaySettings.in(store).settings(Optional.of(UnitSystem.INCH), Optional.of(Theme.LIGHT));
         assertLook(UnitSystem.INCH, Theme.LIGHT, told);
         assertLook(UnitSystem.METRIC, Theme.DARK, plain(StoredDisplaySettings.in(store)));
         // What is then chosen in the window is remembered, and only that.
@@ -65,9 +65,9 @@ class StoredDisplaySettingsTest {
     @Test
     void whereNothingCanBeKeptItIsForgotten() throws Exception {
         Path file = Files.writeString(folder.resolve("file"), "");
-        DisplaySettings look = plain(StoredDisplaySettings.in(file.resolve("look")));
-        look.themeProperty().set(Theme.DARK);
-        assertEquals(Theme.DARK, look.themeProperty().get());
+        DisplaySettings settings = plain(StoredDisplaySettings.in(file.resolve("look")));
+        settings.themeProperty().set(Theme.DARK);
+        assertEquals(Theme.DARK, settings.themeProperty().get());
         DisplaySettings forgotten = plain(StoredDisplaySettings.forgotten());
         forgotten.unitsProperty().set(UnitSystem.INCH);
         assertLook(UnitSystem.METRIC, Theme.LIGHT, plain(StoredDisplaySettings.forgotten()));

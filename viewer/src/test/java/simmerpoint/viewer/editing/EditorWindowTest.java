@@ -44,8 +44,8 @@ class EditorWindowTest {
         shown.close();
     }
 
-    private void open(ScenarioDocument desk) {
-        shown = Editors.show(desk);
+    private void open(ScenarioDocument document) {
+        shown = Editors.show(document);
     }
 
     private Node control(String path) {
@@ -53,7 +53,7 @@ class EditorWindowTest {
     }
 
     private String typed(String path) {
-        return shown.desk().state().typed(path).orElse("");
+        return shown.document().state().typed(path).orElse("");
     }
 
     private void goTo(String path) {
@@ -122,7 +122,7 @@ class EditorWindowTest {
         assertEquals("95 cm", typed(DIAMETER));
         FxThread.run(() -> {
             try {
-                assertEquals(ScenarioDocument.Saving.DONE, shown.desk().save());
+                assertEquals(ScenarioDocument.Saving.DONE, shown.document().save());
             } catch (simmerpoint.report.OutputException e) {
                 throw new AssertionError(e);
             }
@@ -157,8 +157,8 @@ class EditorWindowTest {
         press(KeyCode.ESCAPE);
         assertEquals("1.20 m", typed(DIAMETER));
         press(KeyCode.TAB);
-        assertFalse(shown.desk().dirtyProperty().get());
-        assertFalse(shown.desk().undoableProperty().get());
+        assertFalse(shown.document().dirtyProperty().get());
+        assertFalse(shown.document().undoableProperty().get());
     }
 
     @Test
@@ -178,24 +178,25 @@ class EditorWindowTest {
             robot.mouseRelease(MouseButton.PRIMARY);
         });
         FxThread.settle();
-        double dragged = shown.desk().readProperty().get().scenario().dish().diameterMetres();
+        double dragged = shown.document().readProperty().get().scenario().dish().diameterMetres();
         assertTrue(dragged > 1.3, typed(DIAMETER));
         assertTrue(typed(DIAMETER).matches("[12]\\.?[0-9]{0,2} m"), typed(DIAMETER));
         press(KeyCode.CONTROL, KeyCode.Z);
         assertEquals("1.20 m", typed(DIAMETER));
-        assertFalse(shown.desk().undoableProperty().get());
+        assertFalse(shown.document().undoableProperty().get());
     }
 
     /** Turbidity has no figure of its own while the setting says how clear the air is. */
     @Test
     void aSliderOfANumberThatIsNotThereYetGivesOne() throws Exception {
         open(new ScenarioDocument(OpenedFile.read(Path.of("../scenarios/lake-hut-evening.yaml"))));
-        FxThread.run(() -> shown.desk().reset("sky.setting"));
+        FxThread.run(() -> shown.document().reset("sky.setting"));
         goTo("sky.turbidity");
         Slider slider = (Slider) shown.pane().row("sky.turbidity").orElseThrow().lookup(".slider");
         FxThread.run(() -> slider.setValue(4.02));
         assertTrue(typed("sky.turbidity").matches("4(\\.0[0-9]?)?"), typed("sky.turbidity"));
-        assertEquals(Optional.empty(), shown.desk().state().problems().stream().findFirst());
+        assertEquals(
+                Optional.empty(), shown.document().state().problems().stream().findFirst());
     }
 
     @Test
@@ -211,7 +212,7 @@ class EditorWindowTest {
         assertTrue(button.isVisible());
         click(button);
         assertEquals("", typed(HUB));
-        assertEquals(0, shown.desk().readProperty().get().scenario().dish().hubMetres());
+        assertEquals(0, shown.document().readProperty().get().scenario().dish().hubMetres());
         assertFalse(button.isVisible());
         assertEquals("0 mm", ((TextField) control(HUB)).getPromptText());
     }
@@ -263,7 +264,7 @@ class EditorWindowTest {
         open(new ScenarioDocument());
         FxThread.run(() -> shown.units().set(UnitSystem.INCH));
         assertEquals("47.24 in", ((TextField) control(DIAMETER)).getText());
-        assertEquals(ExampleScenario.text(), shown.desk().state().values().sourceText());
+        assertEquals(ExampleScenario.text(), shown.document().state().values().sourceText());
         FxThread.run(() -> shown.units().set(UnitSystem.METRIC));
         assertEquals("1.20 m", ((TextField) control(DIAMETER)).getText());
     }
@@ -298,12 +299,12 @@ class EditorWindowTest {
     void aFileIsChosenAndNamedFromTheScenariosFolder() throws Exception {
         Path mesh = Files.copy(Path.of("../scenarios/triangle-dish.obj"), folder.resolve("my dish.obj"));
         Path file = Files.writeString(folder.resolve("a.yaml"), ExampleScenario.text());
-        ScenarioDocument desk = new ScenarioDocument(OpenedFile.read(file));
-        shown = Editors.show(desk, UnitSystem.METRIC, Editors.answering(mesh));
+        ScenarioDocument document = new ScenarioDocument(OpenedFile.read(file));
+        shown = Editors.show(document, UnitSystem.METRIC, Editors.answering(mesh));
         goTo("dish.surface.cut");
         FxThread.run(() -> ((WordChoice) control("dish.surface.cut")).setValue("from-file"));
         FxThread.settle();
-        assertTrue(desk.state().wrongAt("dish.surface.file").isPresent());
+        assertTrue(document.state().wrongAt("dish.surface.file").isPresent());
         goTo("dish.surface.file");
         click(shown.pane()
                 .row("dish.surface.file")
@@ -312,11 +313,11 @@ class EditorWindowTest {
                 .iterator()
                 .next());
         assertEquals("my dish.obj", typed("dish.surface.file"));
-        assertEquals(Optional.empty(), desk.state().problems().stream().findFirst());
+        assertEquals(Optional.empty(), document.state().problems().stream().findFirst());
         assertEquals(
                 215,
                 ((simmerpoint.dish.cut.FromFile)
-                                desk.readProperty().get().scenario().dish().cut())
+                                document.readProperty().get().scenario().dish().cut())
                         .mesh()
                         .polygons());
     }

@@ -22,7 +22,7 @@ final class Editors {
     private Editors() {}
 
     /** An editor in a window as wide as the drawer. */
-    record Shown(ScenarioDocument desk, EditorPane pane, ObjectProperty<UnitSystem> units, Stage stage)
+    record Shown(ScenarioDocument document, EditorPane pane, ObjectProperty<UnitSystem> units, Stage stage)
             implements AutoCloseable {
         @Override
         public void close() {
@@ -30,23 +30,23 @@ final class Editors {
         }
     }
 
-    static Shown show(ScenarioDocument desk, UnitSystem system, Dialogs asks) {
+    static Shown show(ScenarioDocument document, UnitSystem system, Dialogs dialogs) {
         Shown shown = FxThread.get(() -> {
             ObjectProperty<UnitSystem> units = new SimpleObjectProperty<>(system);
-            EditorPane pane = new EditorPane(desk, units, asks);
+            EditorPane pane = new EditorPane(document, units, dialogs);
             Stage stage = new Stage();
             Scene scene = new Scene(pane, DRAWER, HEIGHT);
-            Theme.LIGHT.dress(scene);
+            Theme.LIGHT.applyTo(scene);
             stage.setScene(scene);
             stage.show();
-            return new Shown(desk, pane, units, stage);
+            return new Shown(document, pane, units, stage);
         });
         FxThread.settle();
         return shown;
     }
 
-    static Shown show(ScenarioDocument desk) {
-        return show(desk, UnitSystem.METRIC, answering(null));
+    static Shown show(ScenarioDocument document) {
+        return show(document, UnitSystem.METRIC, answering(null));
     }
 
     /** Names always the same file; null is none. */

@@ -23,12 +23,12 @@ class PanLookTest {
 
     private static PanPane pane(PanScenes scene) {
         FileExport takeAway = new FileExport(new ScriptedAsks(), Runnable::run, Runnable::run, text -> {});
-        return new PanPane(scene.desk, scene.live, scene.studies, scene.units, scene.theme, takeAway);
+        return new PanPane(scene.document, scene.live, scene.studies, scene.units, scene.theme, takeAway);
     }
 
     private static WritableImage shot(PanPane pane, Theme theme, int width, int height) {
         Scene scene = new Scene(pane, width, height);
-        theme.dress(scene);
+        theme.applyTo(scene);
         scene.snapshot(null);
         return scene.snapshot(null);
     }
