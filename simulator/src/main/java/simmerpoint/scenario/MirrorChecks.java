@@ -10,7 +10,7 @@ final class MirrorChecks {
     private MirrorChecks() {}
 
     static void check(ScenarioValues values, Problems problems) {
-        if (!DishKeys.cutKind(values).has(CutTrait.PANELS) && values.number("mirror.panel-tilt") > 0) {
+        if (!CutKeys.kind(values).has(CutTrait.PANELS) && values.number("mirror.panel-tilt") > 0) {
             problems.add(
                     values.line("mirror.panel-tilt"),
                     "mirror.panel-tilt",

@@ -13,8 +13,8 @@ final class WorkmanshipChecks {
 
     /** Tolerances of ribs need ribs, tolerances of panels need panels. */
     static void check(ScenarioValues v, Problems problems) {
-        CutKind cut = DishKeys.cutKind(v);
-        for (String path : WorkmanshipKeys.OF_RIBS) {
+        CutKind cut = CutKeys.kind(v);
+        for (String path : CutKeys.needing(CutTrait.RIBS)) {
             if (!cut.has(CutTrait.RIBS) && v.number(path) > 0) {
                 problems.add(v.line(path), path, "a dish cut as " + cut.word() + " has no ribs; leave it out");
             }
