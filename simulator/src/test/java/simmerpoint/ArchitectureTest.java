@@ -6,6 +6,7 @@ import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAnyP
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.library.GeneralCodingRules.ACCESS_STANDARD_STREAMS;
+import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.tngtech.archunit.base.DescribedPredicate;
@@ -94,6 +95,12 @@ class ArchitectureTest {
                 .check(OURS);
     }
 
+    /** Rooms of one package, too: {@code dish.cut} knows {@code dish}, so that may not know {@code dish.cut}. */
+    @Test
+    void packagesAreFreeOfCycles() {
+        slices().matching("simmerpoint.(**)").should().beFreeOfCycles().check(OURS);
+    }
+
     @Test
     void nothingKnowsTheWindow() {
         noClasses()
@@ -135,6 +142,12 @@ class ArchitectureTest {
     void onlyScenarioAndQuantitiesKnowTheFileFormats() {
         onlyIn("com.fasterxml.jackson..", "scenario", "quantities", "report");
         onlyIn("org.yaml.snakeyaml..", "scenario");
+    }
+
+    /** So that the program starts without it: what draws on paper is loaded when it is asked for. */
+    @Test
+    void onlyTheLayerOfDrawingKnowsTheFormatOfPaper() {
+        onlyIn("org.apache.pdfbox..", "drawing.output");
     }
 
     /** Such numbers depend on a thread, on the clock or on the order of calls, and not on the index of the ray. */

@@ -81,7 +81,7 @@ final class SensitivityWords {
 
     private static String more(Knob knob) {
         for (Move move : Move.values()) {
-            if (MoveWords.key(move).equals(knob.key())) {
+            if (move.key().equals(knob.key())) {
                 return "(" + MoveWords.positive(move) + ")";
             }
         }

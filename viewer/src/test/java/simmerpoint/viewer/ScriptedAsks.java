@@ -4,11 +4,11 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import simmerpoint.viewer.asking.Asks;
-import simmerpoint.viewer.asking.FileKind;
+import simmerpoint.viewer.dialog.Dialogs;
+import simmerpoint.viewer.dialog.FileKind;
 
 /** Answers questions as a test has set it, and remembers what was asked. */
-public final class ScriptedAsks implements Asks {
+public final class ScriptedAsks implements Dialogs {
     /** What was asked, in order. */
     public final List<String> asked = new ArrayList<>();
 

@@ -18,7 +18,7 @@ class ViewerArchitectureTest {
     void answersAndDeskKnowNothingThatIsSeen() {
         noClasses()
                 .that()
-                .resideInAnyPackage("simmerpoint.viewer.live..", "simmerpoint.viewer.desk..")
+                .resideInAnyPackage("simmerpoint.viewer.live..", "simmerpoint.viewer.document..")
                 .should()
                 .dependOnClassesThat()
                 .resideInAnyPackage("javafx.scene..", "javafx.stage..", "javafx.application..")

@@ -66,7 +66,7 @@ record Arguments(
     record Size(int width, int height) {}
 
     /** Reads a command line. */
-    static Arguments parse(List<String> words) throws WrongArguments {
+    static Arguments parse(List<String> words) throws InvalidArgumentsException {
         return new Reader(words).read();
     }
 
@@ -86,7 +86,7 @@ record Arguments(
             this.words = new ArrayDeque<>(words);
         }
 
-        Arguments read() throws WrongArguments {
+        Arguments read() throws InvalidArgumentsException {
             while (!words.isEmpty()) {
                 word(words.poll());
             }
@@ -102,10 +102,10 @@ record Arguments(
                     help);
         }
 
-        private void word(String word) throws WrongArguments {
+        private void word(String word) throws InvalidArgumentsException {
             int equals = word.startsWith("--") ? word.indexOf('=') : -1;
             if (equals > 0 && FLAGS.contains(word.substring(0, equals))) {
-                throw new WrongArguments(word.substring(0, equals) + " takes no value.");
+                throw new InvalidArgumentsException(word.substring(0, equals) + " takes no value.");
             }
             if (equals > 0) {
                 words.push(word.substring(equals + 1));
@@ -123,75 +123,78 @@ record Arguments(
                 case "--help", "-h" -> help = true;
                 default -> {
                     if (name.startsWith("-")) {
-                        throw new WrongArguments("there is no option " + name + "; --help names those there are.");
+                        throw new InvalidArgumentsException(
+                                "there is no option " + name + "; --help names those there are.");
                     }
                     open(word);
                 }
             }
         }
 
-        private String value(String name) throws WrongArguments {
+        private String value(String name) throws InvalidArgumentsException {
             if (words.isEmpty() || words.peek().isBlank()) {
-                throw new WrongArguments(name + " wants a value; --help names those there are.");
+                throw new InvalidArgumentsException(name + " wants a value; --help names those there are.");
             }
             return words.poll();
         }
 
-        private void open(String name) throws WrongArguments {
+        private void open(String name) throws InvalidArgumentsException {
             if (scenario != null) {
-                throw new WrongArguments("only one scenario can be opened; found " + scenario + " and " + name + ".");
+                throw new InvalidArgumentsException(
+                        "only one scenario can be opened; found " + scenario + " and " + name + ".");
             }
             scenario = path(name);
         }
 
-        private void change(String text) throws WrongArguments {
+        private void change(String text) throws InvalidArgumentsException {
             int equals = text.indexOf('=');
             if (equals < 1) {
-                throw new WrongArguments("--change: \"" + text + "\" is not KEY=VALUE; write for instance "
+                throw new InvalidArgumentsException("--change: \"" + text + "\" is not KEY=VALUE; write for instance "
                         + "\"stand.pull-back=8 cm\".");
             }
             String key = text.substring(0, equals).strip();
             if (Keys.find(key).isEmpty()) {
                 String near =
                         Keys.nearest(key).map(n -> " Did you mean " + n + "?").orElse("");
-                throw new WrongArguments("--change: there is no key \"" + key + "\"." + near);
+                throw new InvalidArgumentsException("--change: there is no key \"" + key + "\"." + near);
             }
             changes.put(key, text.substring(equals + 1).strip());
         }
 
-        private static Path path(String name) throws WrongArguments {
+        private static Path path(String name) throws InvalidArgumentsException {
             try {
                 return Path.of(name);
             } catch (InvalidPathException e) {
-                throw new WrongArguments("\"" + name + "\" cannot be the name of a file.");
+                throw new InvalidArgumentsException("\"" + name + "\" cannot be the name of a file.");
             }
         }
 
-        private static Size size(String text) throws WrongArguments {
+        private static Size size(String text) throws InvalidArgumentsException {
             Matcher m = SIZE.matcher(text.strip());
             if (m.matches()) {
                 int width = Integer.parseInt(m.group(1));
                 int height = Integer.parseInt(m.group(2));
-                if (width >= Workbench.LEAST_WIDTH
+                if (width >= WindowLayout.LEAST_WIDTH
                         && width <= WIDEST
-                        && height >= Workbench.LEAST_HEIGHT
+                        && height >= WindowLayout.LEAST_HEIGHT
                         && height <= HIGHEST) {
                     return new Size(width, height);
                 }
             }
-            throw new WrongArguments("--size: \"" + text + "\" is not a size from 1024x700 to 7680x4320; write for "
-                    + "instance 1280x800.");
+            throw new InvalidArgumentsException("--size: \"" + text
+                    + "\" is not a size from 1024x700 to 7680x4320; write for " + "instance 1280x800.");
         }
 
-        private static Theme theme(String text) throws WrongArguments {
-            return RememberedLook.theme(text)
-                    .orElseThrow(() -> new WrongArguments("--theme: \"" + text + "\" is not a theme: light or dark."));
-        }
-
-        private static UnitSystem units(String text) throws WrongArguments {
-            return RememberedLook.units(text)
+        private static Theme theme(String text) throws InvalidArgumentsException {
+            return StoredDisplaySettings.theme(text)
                     .orElseThrow(() ->
-                            new WrongArguments("--units: \"" + text + "\" is not a system of units: metric or inch."));
+                            new InvalidArgumentsException("--theme: \"" + text + "\" is not a theme: light or dark."));
+        }
+
+        private static UnitSystem units(String text) throws InvalidArgumentsException {
+            return StoredDisplaySettings.units(text)
+                    .orElseThrow(() -> new InvalidArgumentsException(
+                            "--units: \"" + text + "\" is not a system of units: metric or inch."));
         }
     }
 }

@@ -7,34 +7,34 @@ import java.util.concurrent.Executor;
 import java.util.function.Consumer;
 import simmerpoint.report.OutputException;
 import simmerpoint.scenario.ScenarioException;
-import simmerpoint.viewer.asking.Asks;
-import simmerpoint.viewer.asking.FileKind;
-import simmerpoint.viewer.desk.Desk;
-import simmerpoint.viewer.desk.OpenedFile;
-import simmerpoint.viewer.desk.RecentFiles;
+import simmerpoint.viewer.dialog.Dialogs;
+import simmerpoint.viewer.dialog.FileKind;
+import simmerpoint.viewer.document.OpenedFile;
+import simmerpoint.viewer.document.RecentFiles;
+import simmerpoint.viewer.document.ScenarioDocument;
 
 /** Opening and saving, with all questions that go with it. Called on the FX thread; files are read away from it. */
 final class FileActions {
-    private final Desk desk;
+    private final ScenarioDocument document;
     private final RecentFiles recent;
-    private final Asks asks;
+    private final Dialogs dialogs;
     private final Executor background;
     private final Executor fx;
     private final Consumer<String> tell;
     private final Runnable flush;
 
-    /** {@code flush} sends to the desk whatever is being typed at that moment. */
+    /** {@code flush} commits pending input. */
     FileActions(
-            Desk desk,
+            ScenarioDocument document,
             RecentFiles recent,
-            Asks asks,
+            Dialogs dialogs,
             Executor background,
             Executor fx,
             Consumer<String> tell,
             Runnable flush) {
-        this.desk = desk;
+        this.document = document;
         this.recent = recent;
-        this.asks = asks;
+        this.dialogs = dialogs;
         this.background = background;
         this.fx = fx;
         this.tell = tell;
@@ -44,7 +44,7 @@ final class FileActions {
     /** Asks for a file and opens it. */
     void open() {
         if (mayLeave()) {
-            asks.fileToOpen("Open a scenario", FileKind.SCENARIO).ifPresent(this::read);
+            dialogs.fileToOpen("Open a scenario", FileKind.SCENARIO).ifPresent(this::read);
         }
     }
 
@@ -58,7 +58,7 @@ final class FileActions {
     /** Opens the example built into the program. */
     void openExample() {
         if (mayLeave()) {
-            desk.openExample();
+            document.openExample();
             tell.accept("");
         }
     }
@@ -75,7 +75,7 @@ final class FileActions {
     }
 
     private void lay(Path file, OpenedFile opened) {
-        desk.lay(opened);
+        document.lay(opened);
         recent.add(file);
         tell.accept(String.join(" ", opened.read().warnings()));
     }
@@ -94,7 +94,7 @@ final class FileActions {
 
     /** Saves where the scenario came from, asking where that is not known or has changed; whether it is saved. */
     boolean save() {
-        return guarded(() -> switch (desk.save()) {
+        return guarded(() -> switch (document.save()) {
             case DONE -> saved();
             case NEEDS_NAME -> askAndSave();
             case CHANGED_OUTSIDE -> askAboutChange();
@@ -107,36 +107,36 @@ final class FileActions {
     }
 
     private boolean askAndSave() throws OutputException {
-        String proposed = desk.fileProperty()
+        String proposed = document.fileProperty()
                 .get()
                 .map(file -> file.getFileName().toString())
                 .orElse("my-cooker." + FileKind.SCENARIO.extension());
-        Optional<Path> file = asks.fileToWrite("Save the scenario", FileKind.SCENARIO, proposed);
+        Optional<Path> file = dialogs.fileToWrite("Save the scenario", FileKind.SCENARIO, proposed);
         if (file.isEmpty()) {
             return false;
         }
-        desk.saveAs(file.get());
+        document.saveAs(file.get());
         return saved();
     }
 
     private boolean askAboutChange() throws OutputException {
-        Optional<Integer> answer = asks.which(
+        Optional<Integer> answer = dialogs.which(
                 "The file has changed",
-                "Another program has changed " + desk.fileProperty().get().orElseThrow()
+                "Another program has changed " + document.fileProperty().get().orElseThrow()
                         + " since it was opened or saved here. Saving over it loses what was changed there.",
                 List.of("Save as another file", "Save over it", "Do not save"));
         if (answer.equals(Optional.of(0))) {
             return askAndSave();
         }
         if (answer.equals(Optional.of(1))) {
-            desk.saveOver();
+            document.saveOver();
             return saved();
         }
         return false;
     }
 
     private boolean saved() {
-        Path file = desk.fileProperty().get().orElseThrow();
+        Path file = document.fileProperty().get().orElseThrow();
         recent.add(file);
         tell.accept("Saved: " + file);
         return true;
@@ -157,15 +157,15 @@ final class FileActions {
         }
     }
 
-    /** Whether what lies on the desk may go: nothing would be lost, or it was saved just now, or it is given up. */
+    /** Whether the document may be closed: it has no changes, was saved, or the user discards the changes. */
     boolean mayLeave() {
         flush.run();
-        Optional<String> loss = desk.unsaved();
+        Optional<String> loss = document.unsaved();
         if (loss.isEmpty()) {
             return true;
         }
         Optional<Integer> answer =
-                asks.which("Save the changes first?", loss.get(), List.of("Save", "Do not save", "Go back"));
+                dialogs.which("Save the changes first?", loss.get(), List.of("Save", "Do not save", "Go back"));
         if (answer.equals(Optional.of(0))) {
             return save();
         }

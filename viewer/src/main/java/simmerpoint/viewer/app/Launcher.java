@@ -6,7 +6,7 @@ import simmerpoint.quantities.OneLine;
 import simmerpoint.report.AtomicFile;
 import simmerpoint.report.OutputException;
 import simmerpoint.scenario.ScenarioException;
-import simmerpoint.viewer.desk.OpenedFile;
+import simmerpoint.viewer.document.OpenedFile;
 
 /**
  * Where the program with the window starts; no {@link Application} itself, so that one jar can hold everything. Ends with
@@ -37,7 +37,7 @@ public final class Launcher {
                 return ViewerApp.open(arguments, opened(arguments));
             }
             return openWindow(arguments);
-        } catch (WrongArguments | ScenarioException | OutputException e) {
+        } catch (InvalidArgumentsException | ScenarioException | OutputException e) {
             complain(e.getMessage());
             return WRONG;
         }

@@ -5,11 +5,11 @@ import javafx.application.Application;
 import javafx.application.Platform;
 import javafx.stage.Stage;
 import simmerpoint.study.TraceOptions;
-import simmerpoint.viewer.asking.WindowAsks;
-import simmerpoint.viewer.desk.ConfigFolder;
-import simmerpoint.viewer.desk.Desk;
-import simmerpoint.viewer.desk.OpenedFile;
-import simmerpoint.viewer.desk.RecentFiles;
+import simmerpoint.viewer.dialog.WindowDialogs;
+import simmerpoint.viewer.document.ConfigFolder;
+import simmerpoint.viewer.document.OpenedFile;
+import simmerpoint.viewer.document.RecentFiles;
+import simmerpoint.viewer.document.ScenarioDocument;
 
 /** The program behind the window. */
 public final class ViewerApp extends Application {
@@ -49,34 +49,34 @@ public final class ViewerApp extends Application {
         RecentFiles recent = shot
                 ? RecentFiles.forgotten()
                 : RecentFiles.in(ConfigFolder.usual().resolve(RECENT));
-        RememberedLook remembered = shot
-                ? RememberedLook.forgotten()
-                : RememberedLook.in(ConfigFolder.usual().resolve(LOOK));
+        StoredDisplaySettings remembered = shot
+                ? StoredDisplaySettings.forgotten()
+                : StoredDisplaySettings.in(ConfigFolder.usual().resolve(LOOK));
         if (!shot) {
             arguments.scenario().filter(file -> asked.complaint().isEmpty()).ifPresent(recent::add);
         }
         ViewerWindow all = new ViewerWindow(
-                new Desk(asked.opened()),
+                new ScenarioDocument(asked.opened()),
                 recent,
-                remembered.look(arguments.units(), arguments.theme()),
-                new WindowAsks(() -> stage),
+                remembered.settings(arguments.units(), arguments.theme()),
+                new WindowDialogs(() -> stage),
                 arguments.size().orElse(USUAL),
                 TraceOptions.defaults());
         window = Optional.of(all);
-        Opening opening = new Opening(all, arguments);
+        StartupActions opening = new StartupActions(all, arguments);
         asked.complaint().ifPresentOrElse(all::tell, opening::begin);
         if (shot) {
             Platform.setImplicitExit(false);
-            new Shot(all, opening, arguments.shot().get(), this::end).start();
+            new Screenshot(all, opening, arguments.shot().get(), this::end).start();
         } else {
             show(stage, all);
         }
     }
 
     private void show(Stage stage, ViewerWindow all) {
-        stage.titleProperty().bind(all.desk().titleProperty().map(title -> title + " \u2013 Simmerpoint"));
-        stage.setMinWidth(Workbench.LEAST_WIDTH);
-        stage.setMinHeight(Workbench.LEAST_HEIGHT);
+        stage.titleProperty().bind(all.document().titleProperty().map(title -> title + " \u2013 Simmerpoint"));
+        stage.setMinWidth(WindowLayout.LEAST_WIDTH);
+        stage.setMinHeight(WindowLayout.LEAST_HEIGHT);
         stage.setScene(all.scene());
         stage.setOnCloseRequest(event -> {
             if (!all.files().mayLeave()) {

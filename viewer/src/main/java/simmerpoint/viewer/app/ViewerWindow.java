@@ -15,84 +15,90 @@ import simmerpoint.scenario.ReadScenario;
 import simmerpoint.scenario.ScenarioException;
 import simmerpoint.study.TraceOptions;
 import simmerpoint.viewer.answer.AnswerStrip;
-import simmerpoint.viewer.asking.Asks;
-import simmerpoint.viewer.asking.TakeAway;
-import simmerpoint.viewer.beside.BesideModel;
-import simmerpoint.viewer.beside.BesidePane;
-import simmerpoint.viewer.beside.KeepButton;
-import simmerpoint.viewer.desk.Desk;
-import simmerpoint.viewer.desk.RecentFiles;
+import simmerpoint.viewer.comparison.ComparisonModel;
+import simmerpoint.viewer.comparison.ComparisonPane;
+import simmerpoint.viewer.comparison.KeepButton;
+import simmerpoint.viewer.dialog.Dialogs;
+import simmerpoint.viewer.dialog.FileExport;
+import simmerpoint.viewer.document.RecentFiles;
+import simmerpoint.viewer.document.ScenarioDocument;
 import simmerpoint.viewer.editing.EditorPane;
-import simmerpoint.viewer.live.Live;
+import simmerpoint.viewer.live.LiveResults;
 import simmerpoint.viewer.pan.PanPane;
-import simmerpoint.viewer.yard.DeskEdits;
+import simmerpoint.viewer.yard.DocumentEdits;
 import simmerpoint.viewer.yard.YardView;
 
 /**
- * Everything in the window, joined: the desk's scenario goes to the live answers, those go to the parts that show them,
- * and what is done to the parts goes back to the desk. Made and used on the FX thread.
+ * Connects the parts of the window: the document's scenario goes to the live results, these to the views, and changes from
+ * the views back to the document. Used on the FX thread.
  */
 final class ViewerWindow implements AutoCloseable {
-    private final Desk desk;
-    private final Look look;
-    private final Live live;
-    private final BesideModel beside;
+    private final ScenarioDocument document;
+    private final DisplaySettings settings;
+    private final LiveResults live;
+    private final ComparisonModel beside;
     private final ExecutorService background = Executors.newSingleThreadExecutor(work -> {
         Thread thread = new Thread(work, "files");
         thread.setDaemon(true);
         return thread;
     });
-    private final Notice notice = new Notice();
-    private final Workbench workbench = new Workbench();
+    private final NotificationBar notice = new NotificationBar();
+    private final WindowLayout workbench = new WindowLayout();
     private final FileActions files;
     private final EditorPane editor;
     private final YardView yard;
     private final Scene scene;
 
-    ViewerWindow(Desk desk, RecentFiles recent, Look look, Asks asks, Arguments.Size size, TraceOptions asked) {
-        this.desk = desk;
-        this.look = look;
-        live = new Live(asked, Platform::runLater);
-        editor = new EditorPane(desk, look.unitsProperty(), asks);
-        files = new FileActions(desk, recent, asks, background, Platform::runLater, notice::tell, editor::flush);
+    ViewerWindow(
+            ScenarioDocument document,
+            RecentFiles recent,
+            DisplaySettings settings,
+            Dialogs dialogs,
+            Arguments.Size size,
+            TraceOptions asked) {
+        this.document = document;
+        this.settings = settings;
+        live = new LiveResults(asked, Platform::runLater);
+        editor = new EditorPane(document, settings.unitsProperty(), dialogs);
+        files = new FileActions(document, recent, dialogs, background, Platform::runLater, notice::tell, editor::flush);
         scene = new Scene(workbench, size.width(), size.height());
         AnswerStrip strip = new AnswerStrip(
-                live.stateProperty(), live.studiesProperty(), editor.wrongCount(), look.unitsProperty());
+                live.stateProperty(), live.studiesProperty(), editor.wrongCount(), settings.unitsProperty());
         workbench.setHead(strip, notice);
         workbench.setEditor(editor);
         workbench.setWrongCount(editor.wrongCount());
         yard = new YardView(
-                Bindings.createObjectBinding(() -> desk.readProperty().get().scenario(), desk.readProperty()),
+                Bindings.createObjectBinding(() -> document.readProperty().get().scenario(), document.readProperty()),
                 live.stateProperty(),
-                look.unitsProperty(),
-                look.themeProperty(),
-                new DeskEdits(desk),
+                settings.unitsProperty(),
+                settings.themeProperty(),
+                new DocumentEdits(document),
                 asked,
                 Platform::runLater);
         workbench.setYard(yard);
-        TakeAway takeAway = new TakeAway(asks, background, Platform::runLater, notice::tell);
-        beside = new BesideModel(desk, live.stateProperty(), asked, Platform::runLater);
-        pan(takeAway);
-        Node menu = new TakeAwayMenu(live, desk, look, takeAway, this::picture);
-        workbench.setShelf(new Shelf(desk, files, recent, look, menu));
-        look.themeProperty().addListener((value, before, now) -> now.dress(scene));
-        look.themeProperty().get().dress(scene);
+        FileExport export = new FileExport(dialogs, background, Platform::runLater, notice::tell);
+        beside = new ComparisonModel(document, live.stateProperty(), asked, Platform::runLater);
+        pan(export);
+        Node menu = new ExportMenu(live, document, settings, export, this::picture);
+        workbench.setStatusBar(new StatusBar(document, files, recent, settings, menu));
+        settings.themeProperty().addListener((value, before, now) -> now.applyTo(scene));
+        settings.themeProperty().get().applyTo(scene);
         keys();
-        desk.readProperty().addListener((value, before, now) -> show(now));
-        show(desk.readProperty().get());
+        document.readProperty().addListener((value, before, now) -> show(now));
+        show(document.readProperty().get());
     }
 
-    private void pan(TakeAway takeAway) {
+    private void pan(FileExport export) {
         PanPane pan = new PanPane(
-                desk,
+                document,
                 live.stateProperty(),
                 live.studiesProperty(),
-                look.unitsProperty(),
-                look.themeProperty(),
-                takeAway);
+                settings.unitsProperty(),
+                settings.themeProperty(),
+                export);
         pan.setTools(new KeepButton(beside, live.stateProperty()));
         workbench.setPan(pan);
-        BesidePane both = new BesidePane(beside, look.unitsProperty(), look.themeProperty(), takeAway);
+        ComparisonPane both = new ComparisonPane(beside, settings.unitsProperty(), settings.themeProperty(), export);
         beside.stateProperty().addListener((value, before, now) -> {
             if (before.isKept() != now.isKept()) {
                 workbench.setBeside(now.isKept() ? both : null);
@@ -112,16 +118,16 @@ final class ViewerWindow implements AutoCloseable {
         key(KeyCode.O, false, files::open);
         key(KeyCode.S, false, files::save);
         key(KeyCode.S, true, files::saveAs);
-        key(KeyCode.Z, false, desk::undo);
-        key(KeyCode.Z, true, desk::redo);
-        key(KeyCode.Y, false, desk::redo);
+        key(KeyCode.Z, false, document::undo);
+        key(KeyCode.Z, true, document::redo);
+        key(KeyCode.Y, false, document::redo);
         scene.getAccelerators()
                 .put(
                         new KeyCodeCombination(KeyCode.F2),
                         () -> workbench
                                 .drawerOpenProperty()
                                 .set(!workbench.drawerOpenProperty().get()));
-        scene.getAccelerators().put(new KeyCodeCombination(KeyCode.F6), () -> Rounds.next(scene, parts()));
+        scene.getAccelerators().put(new KeyCodeCombination(KeyCode.F6), () -> FocusCycle.next(scene, parts()));
     }
 
     private void key(KeyCode code, boolean shift, Runnable action) {
@@ -141,7 +147,7 @@ final class ViewerWindow implements AutoCloseable {
     byte[] picture() {
         CompletableFuture<javafx.scene.image.WritableImage> image = new CompletableFuture<>();
         Platform.runLater(() -> image.complete(scene.snapshot(null)));
-        return Painter.png(image.join());
+        return PngEncoder.png(image.join());
     }
 
     /** Shows a sentence across the top. */
@@ -153,19 +159,19 @@ final class ViewerWindow implements AutoCloseable {
         return scene;
     }
 
-    Desk desk() {
-        return desk;
+    ScenarioDocument document() {
+        return document;
     }
 
-    Look look() {
-        return look;
+    DisplaySettings settings() {
+        return settings;
     }
 
-    Live live() {
+    LiveResults live() {
         return live;
     }
 
-    Workbench workbench() {
+    WindowLayout workbench() {
         return workbench;
     }
 
@@ -173,7 +179,7 @@ final class ViewerWindow implements AutoCloseable {
         return files;
     }
 
-    BesideModel beside() {
+    ComparisonModel beside() {
         return beside;
     }
 

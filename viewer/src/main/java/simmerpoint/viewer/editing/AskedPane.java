@@ -15,7 +15,7 @@ import javafx.scene.layout.VBox;
 import simmerpoint.scenario.Key;
 import simmerpoint.scenario.Keys;
 import simmerpoint.scenario.Problem;
-import simmerpoint.viewer.desk.Desk;
+import simmerpoint.viewer.document.ScenarioDocument;
 
 /**
  * One question of a builder with the keys that answer it; its head tells when something in it is wrong. What is in it is
@@ -25,7 +25,7 @@ final class AskedPane extends TitledPane {
     private static final double GAP = 10;
 
     private final Asked asked;
-    private final Desk desk;
+    private final ScenarioDocument document;
     private final Function<Key, KeyRow> maker;
     private final Node above;
     private final List<KeyRow> rows = new ArrayList<>();
@@ -38,13 +38,13 @@ final class AskedPane extends TitledPane {
      * Folded, with nothing in it yet.
      *
      * @param asked the question
-     * @param desk what is changed
+     * @param document what is changed
      * @param maker makes the row of a key
      * @param above stands over all rows; may be null
      */
-    AskedPane(Asked asked, Desk desk, Function<Key, KeyRow> maker, Node above) {
+    AskedPane(Asked asked, ScenarioDocument document, Function<Key, KeyRow> maker, Node above) {
         this.asked = asked;
-        this.desk = desk;
+        this.document = document;
         this.maker = maker;
         this.above = above;
         setId("asked-" + asked.name().toLowerCase(Locale.ROOT));
@@ -103,7 +103,7 @@ final class AskedPane extends TitledPane {
     /** Tells what is wrong: how many in the head, and at a section what is said of it as a whole. */
     void tell() {
         List<Problem> mine =
-                desk.state().problems().stream().filter(this::isMine).toList();
+                document.state().problems().stream().filter(this::isMine).toList();
         setText(asked.words() + (mine.isEmpty() ? "" : "  " + mine.size() + " wrong"));
         setGraphic(mine.isEmpty() ? null : WrongMark.sign());
         sectionsWrong.forEach((section, wrong) -> wrong.set(mine.stream()
@@ -142,14 +142,16 @@ final class AskedPane extends TitledPane {
     private boolean show() {
         if (rows.isEmpty()) {
             return asked.keys().stream()
-                    .anyMatch(key -> Belonging.whyNot(key, desk.state()).isEmpty());
+                    .anyMatch(key -> Belonging.whyNot(key, document.state()).isEmpty());
         }
         Map<String, Boolean> sections = new LinkedHashMap<>();
         for (KeyRow row : rows) {
             boolean shown = wanted.isEmpty()
-                    ? Belonging.whyNot(row.model().key(), desk.state()).isEmpty()
+                    ? Belonging.whyNot(row.model().key(), document.state()).isEmpty()
                     : row.answers(wanted)
-                            || desk.state().wrongAt(row.model().key().path()).isPresent();
+                            || document.state()
+                                    .wrongAt(row.model().key().path())
+                                    .isPresent();
             row.setVisible(shown);
             row.setManaged(shown);
             row.setExplained(explained || !wanted.isEmpty());

@@ -1,25 +1,21 @@
 package simmerpoint.viewer.editing;
 
-import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import simmerpoint.scenario.CutKeys;
 import simmerpoint.scenario.Key;
 import simmerpoint.scenario.Keys;
-import simmerpoint.viewer.desk.DeskState;
+import simmerpoint.viewer.document.DocumentState;
 
 /** Which keys have a meaning for the cut, sun, sky and vessel that are chosen. What is typed or wrong is always shown. */
 final class Belonging {
     private static final Set<String> KITCHEN = Set.of("pan", "air", "heat-levels");
 
-    private static final List<String> OF_RIBS =
-            List.of("workmanship.rib-cut", "workmanship.rib-set", "workmanship.sag");
-
     private Belonging() {}
 
     /** Why the key has no meaning now; empty if it has one. */
-    static Optional<String> whyNot(Key key, DeskState state) {
+    static Optional<String> whyNot(Key key, DocumentState state) {
         if (state.pending().typed().containsKey(key.path())
                 || state.wrongAt(key.path()).isPresent()) {
             return Optional.empty();
@@ -31,7 +27,7 @@ final class Belonging {
         return vessel(key, state).or(() -> surface(key, state)).or(() -> outdoors(key, state));
     }
 
-    private static Optional<String> stranger(Key key, DeskState state) {
+    private static Optional<String> stranger(Key key, DocumentState state) {
         Optional<Key> chooser = Keys.chooserOf(key.section()).flatMap(Keys::find);
         if (chooser.isEmpty() || key.onlyFor().isEmpty()) {
             return Optional.empty();
@@ -42,7 +38,7 @@ final class Belonging {
                         + String.join(" or ", new TreeSet<>(key.onlyFor())));
     }
 
-    private static Optional<String> vessel(Key key, DeskState state) {
+    private static Optional<String> vessel(Key key, DocumentState state) {
         boolean disc = state.hasSection("plane");
         if (disc && KITCHEN.contains(key.section())) {
             return Optional.of("only with a pan, not with a bare disc");
@@ -52,18 +48,18 @@ final class Belonging {
     }
 
     /** What a surface does not have cannot be said of it. */
-    private static Optional<String> surface(Key key, DeskState state) {
+    private static Optional<String> surface(Key key, DocumentState state) {
         String cut = Chosen.word(state, "dish.surface.cut");
         if (!CutKeys.inapplicable(cut).contains(key.path())) {
             return Optional.empty();
         }
-        if (OF_RIBS.contains(key.path())) {
+        if (CutKeys.isOfRibs(key.path())) {
             return Optional.of("only with ribs, as of flat-rings and bent-strips");
         }
         return Optional.of(cut.equals("smooth") ? "not with a smooth dish" : "the file with the panels says it");
     }
 
-    private static Optional<String> outdoors(Key key, DeskState state) {
+    private static Optional<String> outdoors(Key key, DocumentState state) {
         boolean timed = state.hasSection("when");
         String section = key.section();
         if (timed && section.equals("sun")) {

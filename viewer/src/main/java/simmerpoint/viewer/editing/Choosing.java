@@ -12,9 +12,9 @@ import simmerpoint.scenario.Keys;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.units.Dimension;
 import simmerpoint.units.TypedQuantity;
-import simmerpoint.viewer.desk.Desk;
-import simmerpoint.viewer.desk.DeskState;
-import simmerpoint.viewer.desk.Edit;
+import simmerpoint.viewer.document.DocumentState;
+import simmerpoint.viewer.document.Edit;
+import simmerpoint.viewer.document.ScenarioDocument;
 
 /**
  * Choices that change which keys belong: each is made as one step, with what the new choice needs filled in and what it
@@ -23,13 +23,13 @@ import simmerpoint.viewer.desk.Edit;
 final class Choosing {
     private static final List<String> OWN_FIGURES = List.of("mirror.reflectance", "mirror.slope-error");
 
-    private final Desk desk;
+    private final ScenarioDocument document;
     private final Map<String, String> memory = new HashMap<>();
 
-    Choosing(Desk desk) {
-        this.desk = desk;
-        desk.stateProperty().addListener((value, before, now) -> memory.putAll(now.given()));
-        memory.putAll(desk.state().given());
+    Choosing(ScenarioDocument document) {
+        this.document = document;
+        document.stateProperty().addListener((value, before, now) -> memory.putAll(now.given()));
+        memory.putAll(document.state().given());
     }
 
     /** Another word at a key of choice. */
@@ -44,12 +44,12 @@ final class Choosing {
         if (key.path().equals("mirror.material") && word.equals("own figures")) {
             fillFigures(typed);
         }
-        desk.apply(edit.then(Edit.type(typed)));
+        document.apply(edit.then(Edit.type(typed)));
     }
 
     private String[] given(List<String> paths) {
         return paths.stream()
-                .filter(path -> desk.state().typed(path).isPresent())
+                .filter(path -> document.state().typed(path).isPresent())
                 .toArray(String[]::new);
     }
 
@@ -59,7 +59,7 @@ final class Choosing {
             boolean needed = key.section().equals(section)
                     && key.required()
                     && key.onlyFor().contains(word);
-            if (needed && desk.state().typed(key.path()).isEmpty()) {
+            if (needed && document.state().typed(key.path()).isEmpty()) {
                 String last = memory.get(key.path());
                 if (last != null || key.kind() != Key.Kind.FILE) {
                     typed.put(key.path(), last != null ? last : key.example());
@@ -71,19 +71,19 @@ final class Choosing {
     /** Own figures begin with those of the material before. */
     private void fillFigures(Map<String, String> typed) {
         for (String path : OWN_FIGURES) {
-            if (desk.state().typed(path).isEmpty()) {
+            if (document.state().typed(path).isEmpty()) {
                 Key key = Keys.find(path).orElseThrow();
-                InForce.of(key, desk.state().read().scenario()).ifPresent(figure -> typed.put(path, figure.text()));
+                InForce.of(key, document.state().read().scenario()).ifPresent(figure -> typed.put(path, figure.text()));
             }
         }
     }
 
     /** A bare disc as wide as the pan stands in for it; the pan is remembered. */
     void takeDisc() {
-        DeskState state = desk.state();
+        DocumentState state = document.state();
         Map<String, String> typed = remembered("plane");
         typed.putIfAbsent("plane.disc", state.typed("pan.diameter").orElse("24 cm"));
-        desk.apply(Edit.drop("pan", "air", "heat-levels").then(Edit.type(typed)));
+        document.apply(Edit.drop("pan", "air", "heat-levels").then(Edit.type(typed)));
     }
 
     /** A pan instead of the bare disc: the one that was there before, or a usual one. */
@@ -91,7 +91,7 @@ final class Choosing {
         Map<String, String> typed = remembered("pan");
         typed.putAll(remembered("air"));
         typed.putAll(remembered("heat-levels"));
-        desk.apply(Edit.drop("plane").then(Edit.type(typed)));
+        document.apply(Edit.drop("plane").then(Edit.type(typed)));
     }
 
     /** The sun of a day and place; what is missing of the place is asked for at its keys. */
@@ -99,15 +99,15 @@ final class Choosing {
         Map<String, String> typed = remembered("when");
         typed.putIfAbsent("when.date", today.toString());
         typed.putIfAbsent("when.time", "12:00");
-        if (!desk.state().hasSection("place")) {
+        if (!document.state().hasSection("place")) {
             typed.putAll(remembered("place"));
         }
-        desk.apply(Edit.drop("sun.elevation", "sun.beam").then(Edit.type(typed)));
+        document.apply(Edit.drop("sun.elevation", "sun.beam").then(Edit.type(typed)));
     }
 
     /** A sun that stands as said: at first where it stands now. */
     void takeGivenSun() {
-        Scenario scenario = desk.state().read().scenario();
+        Scenario scenario = document.state().read().scenario();
         Map<String, String> typed = new LinkedHashMap<>();
         typed.put(
                 "sun.elevation",
@@ -117,13 +117,13 @@ final class Choosing {
                 "sun.beam",
                 TypedQuantity.written(scenario.sun().beamWattsPerSquareMetre(), Dimension.IRRADIANCE, "W/m²", 0)
                         .text());
-        boolean measured = Chosen.word(desk.state(), "sky.kind").equals("measured");
-        boolean unplaced =
-                Optional.ofNullable(desk.state().given().get("place.latitude")).isEmpty();
+        boolean measured = Chosen.word(document.state(), "sky.kind").equals("measured");
+        boolean unplaced = Optional.ofNullable(document.state().given().get("place.latitude"))
+                .isEmpty();
         Edit out = Edit.drop("when");
         out = measured || unplaced ? out.then(Edit.drop("sky")) : out;
         out = unplaced ? out.then(Edit.drop("place")) : out;
-        desk.apply(out.then(Edit.type(typed)));
+        document.apply(out.then(Edit.type(typed)));
     }
 
     private Map<String, String> remembered(String section) {

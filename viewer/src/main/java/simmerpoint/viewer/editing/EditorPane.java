@@ -27,14 +27,14 @@ import simmerpoint.scenario.Key;
 import simmerpoint.scenario.Keys;
 import simmerpoint.units.InputText;
 import simmerpoint.units.UnitSystem;
-import simmerpoint.viewer.asking.Asks;
-import simmerpoint.viewer.desk.Desk;
+import simmerpoint.viewer.dialog.Dialogs;
+import simmerpoint.viewer.document.ScenarioDocument;
 
 /** Everything that can be changed in a scenario, grouped by what a builder asks, with a field to find a key by its words. */
 public final class EditorPane extends BorderPane {
     private static final Set<Asked> OPEN_AT_FIRST = EnumSet.of(Asked.FOOD, Asked.DISH);
 
-    private final Desk desk;
+    private final ScenarioDocument document;
     private final List<AskedPane> groups = new ArrayList<>();
     private final TextField find = new TextField();
     private final CheckBox explain = new CheckBox("Explain each");
@@ -45,15 +45,15 @@ public final class EditorPane extends BorderPane {
     private boolean finding;
 
     /**
-     * For the scenario on a desk.
+     * For the scenario of a document.
      *
-     * @param desk what is changed
+     * @param document what is changed
      * @param units in which values are shown
-     * @param asks asks for files
+     * @param dialogs asks for files
      */
-    public EditorPane(Desk desk, ObservableValue<UnitSystem> units, Asks asks) {
-        this.desk = desk;
-        this.choosing = new Choosing(desk);
+    public EditorPane(ScenarioDocument document, ObservableValue<UnitSystem> units, Dialogs dialogs) {
+        this.document = document;
+        this.choosing = new Choosing(document);
         getStyleClass().add("editor");
         setId("editor");
         URL sheet = EditorPane.class.getResource("editing.css");
@@ -61,7 +61,7 @@ public final class EditorPane extends BorderPane {
             getStylesheets().add(sheet.toExternalForm());
         }
         for (Asked asked : Asked.values()) {
-            group(asked, units, asks);
+            group(asked, units, dialogs);
         }
         scroll.setContent(new VBox(groups.toArray(Node[]::new)));
         scroll.setFitToWidth(true);
@@ -70,16 +70,16 @@ public final class EditorPane extends BorderPane {
         setTop(head());
         setCenter(scroll);
         addEventFilter(KeyEvent.KEY_PRESSED, this::onKey);
-        desk.stateProperty().addListener((value, before, now) -> show());
+        document.stateProperty().addListener((value, before, now) -> show());
         show();
     }
 
-    private void group(Asked asked, ObservableValue<UnitSystem> units, Asks asks) {
+    private void group(Asked asked, ObservableValue<UnitSystem> units, Dialogs dialogs) {
         if (!asked.keys().isEmpty()) {
             AskedPane group = new AskedPane(
                     asked,
-                    desk,
-                    key -> new KeyRow(new KeyModel(key, desk, units), choosing, asks, units),
+                    document,
+                    key -> new KeyRow(new KeyModel(key, document, units), choosing, dialogs, units),
                     above(asked));
             group.setExpanded(OPEN_AT_FIRST.contains(asked));
             groups.add(group);
@@ -92,13 +92,13 @@ public final class EditorPane extends BorderPane {
                 new TwoWays(
                         "vessel",
                         new String[] {"In a pan", "Nothing: a bare disc, to look at the light alone"},
-                        () -> desk.state().hasSection("plane"),
+                        () -> document.state().hasSection("plane"),
                         new Runnable[] {choosing::takePan, choosing::takeDisc});
             case SUN ->
                 new TwoWays(
                         "daylight",
                         new String[] {"In a sun that stands as said here", "In the sun of a day and place"},
-                        () -> desk.state().hasSection("when"),
+                        () -> document.state().hasSection("when"),
                         new Runnable[] {
                             choosing::takeGivenSun, () -> choosing.takeDay(LocalDate.now(ZoneId.systemDefault()))
                         });
@@ -157,13 +157,13 @@ public final class EditorPane extends BorderPane {
 
     private void step(boolean forward) {
         if (forward) {
-            desk.redo();
+            document.redo();
         } else {
-            desk.undo();
+            document.undo();
         }
     }
 
-    /** Sends to the desk what is being typed and was not sent yet; before saving or closing. */
+    /** Commits pending input; before saving or closing. */
     public void flush() {
         if (getScene() != null && getScene().getFocusOwner() instanceof TypedField field) {
             field.send();
@@ -249,7 +249,7 @@ public final class EditorPane extends BorderPane {
 
     /** How many things are wrong, for whoever tells it while this is put away. */
     public ObservableValue<Integer> wrongCount() {
-        return desk.stateProperty().map(state -> state.problems().size());
+        return document.stateProperty().map(state -> state.problems().size());
     }
 
     /** The questions, for tests. */

@@ -3,19 +3,19 @@ package simmerpoint.viewer.editing;
 import javafx.scene.control.Button;
 import javafx.scene.control.Tooltip;
 import simmerpoint.scenario.FileNames;
-import simmerpoint.viewer.asking.Asks;
-import simmerpoint.viewer.asking.FileKind;
+import simmerpoint.viewer.dialog.Dialogs;
+import simmerpoint.viewer.dialog.FileKind;
 
 /** A button that asks for the file a key names. */
 final class FilePick extends Button {
-    FilePick(KeyModel model, Asks asks) {
+    FilePick(KeyModel model, Dialogs dialogs) {
         super("Choose…");
         setId("pick-" + model.key().path());
         setAccessibleText("Choose the file: " + KeyWords.spoken(model.key()));
         setTooltip(new Tooltip("Choose the file"));
         setMinWidth(USE_PREF_SIZE);
-        setOnAction(e -> asks.fileToOpen(model.key().sentence(), kind(model))
-                .ifPresent(file -> model.enter(FileNames.from(model.desk().folder(), file))));
+        setOnAction(e -> dialogs.fileToOpen(model.key().sentence(), kind(model))
+                .ifPresent(file -> model.enter(FileNames.from(model.document().folder(), file))));
     }
 
     /** By the ending of the key's example. */

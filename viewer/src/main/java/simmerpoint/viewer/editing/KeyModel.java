@@ -11,8 +11,8 @@ import javafx.beans.value.ObservableValue;
 import simmerpoint.scenario.Key;
 import simmerpoint.units.TypedQuantity;
 import simmerpoint.units.UnitSystem;
-import simmerpoint.viewer.desk.Desk;
-import simmerpoint.viewer.desk.DeskState;
+import simmerpoint.viewer.document.DocumentState;
+import simmerpoint.viewer.document.ScenarioDocument;
 
 /** One key as it is shown and changed: what stands there in the units asked for, what holds if nothing does, what is wrong. */
 final class KeyModel {
@@ -22,7 +22,7 @@ final class KeyModel {
     private static final char NBSP = '\u00a0';
 
     private final Key key;
-    private final Desk desk;
+    private final ScenarioDocument document;
     private final ObservableValue<UnitSystem> units;
     private final ReadOnlyStringWrapper shown = new ReadOnlyStringWrapper(this, "shown", "");
     private final ReadOnlyStringWrapper otherwise = new ReadOnlyStringWrapper(this, "otherwise", "");
@@ -32,12 +32,12 @@ final class KeyModel {
     private final ReadOnlyBooleanWrapper given = new ReadOnlyBooleanWrapper(this, "given");
     private Optional<TypedQuantity> quantity = Optional.empty();
 
-    /** A model that follows the desk and the units from now on. */
-    KeyModel(Key key, Desk desk, ObservableValue<UnitSystem> units) {
+    /** A model that listens to the document and the units. */
+    KeyModel(Key key, ScenarioDocument document, ObservableValue<UnitSystem> units) {
         this.key = key;
-        this.desk = desk;
+        this.document = document;
         this.units = units;
-        desk.stateProperty().addListener((value, before, now) -> refresh());
+        document.stateProperty().addListener((value, before, now) -> refresh());
         units.addListener((value, before, now) -> refresh());
         refresh();
     }
@@ -46,8 +46,8 @@ final class KeyModel {
         return key;
     }
 
-    Desk desk() {
-        return desk;
+    ScenarioDocument document() {
+        return document;
     }
 
     /** What stands at the key, in the units asked for; empty if its default holds. */
@@ -86,7 +86,7 @@ final class KeyModel {
     }
 
     private void refresh() {
-        DeskState state = desk.state();
+        DocumentState state = document.state();
         Optional<String> typed = state.typed(key.path());
         Optional<TypedQuantity> number = typed.flatMap(this::measured);
         Optional<TypedQuantity> taken = InForce.of(key, state.read().scenario()).map(this::inUnits);
@@ -155,7 +155,7 @@ final class KeyModel {
             reset();
             return;
         }
-        desk.change(Map.of(key.path(), withUnit(text)));
+        document.change(Map.of(key.path(), withUnit(text)));
     }
 
     /** The text as it goes into the file: a bare number with the unit that stood there, or centimetres for a large one. */
@@ -179,7 +179,7 @@ final class KeyModel {
     /** The default shall hold again. */
     void reset() {
         if (given.get()) {
-            desk.reset(key.path());
+            document.reset(key.path());
         }
     }
 }

@@ -17,7 +17,7 @@ import javafx.scene.layout.VBox;
 import javafx.scene.shape.SVGPath;
 import simmerpoint.scenario.Key;
 import simmerpoint.units.UnitSystem;
-import simmerpoint.viewer.asking.Asks;
+import simmerpoint.viewer.dialog.Dialogs;
 
 /** One key: its name, its control, what it means and what is allowed, the way back to its default, and what is wrong. */
 final class KeyRow extends VBox {
@@ -33,7 +33,7 @@ final class KeyRow extends VBox {
     private final Tooltip caption = new Tooltip();
     private final String haystack;
 
-    KeyRow(KeyModel model, Choosing choosing, Asks asks, ObservableValue<UnitSystem> units) {
+    KeyRow(KeyModel model, Choosing choosing, Dialogs dialogs, ObservableValue<UnitSystem> units) {
         this.model = model;
         this.control = control(model, choosing);
         this.haystack = haystack(model.key());
@@ -44,7 +44,7 @@ final class KeyRow extends VBox {
         meaning.setWrapText(true);
         meaning.setMinHeight(USE_PREF_SIZE);
         meaning.managedProperty().bind(meaning.visibleProperty());
-        getChildren().setAll(line(asks), new WrongMark(model.wrongProperty()), meaning);
+        getChildren().setAll(line(dialogs), new WrongMark(model.wrongProperty()), meaning);
         List.of(model.shownProperty(), model.wrongProperty(), model.whyNotProperty(), units)
                 .forEach(value -> value.addListener((v, before, now) -> describe()));
         control.disableProperty().bind(Bindings.isNotEmpty(model.whyNotProperty()));
@@ -59,7 +59,7 @@ final class KeyRow extends VBox {
         };
     }
 
-    private Node line(Asks asks) {
+    private Node line(Dialogs dialogs) {
         Key key = model.key();
         Label label = new Label(KeyWords.label(key));
         label.setLabelFor(control);
@@ -87,7 +87,7 @@ final class KeyRow extends VBox {
         control.setMinWidth(wide ? 80 : FIELD_WIDTH);
         line.getChildren().add(control);
         if (key.kind() == Key.Kind.FILE) {
-            line.getChildren().add(new FilePick(model, asks));
+            line.getChildren().add(new FilePick(model, dialogs));
         }
         slider.ifPresent(s -> {
             s.disableProperty().bind(control.disableProperty());
@@ -168,7 +168,7 @@ final class KeyRow extends VBox {
 
     /** What is known of the word that holds, with its source. */
     private String known(Key key) {
-        Optional<String> word = Chosen.word(model.desk().state(), key);
+        Optional<String> word = Chosen.word(model.document().state(), key);
         Optional<Catalogued> known = word.flatMap(w -> Catalogued.of(key, w));
         return known.map(k -> " " + capital(word.get()) + ": " + k.figures() + "."
                         + (k.source().isEmpty() ? "" : " Source: " + k.source() + "."))

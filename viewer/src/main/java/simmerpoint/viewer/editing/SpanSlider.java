@@ -24,13 +24,13 @@ final class SpanSlider extends Slider {
         model.shownProperty().addListener((value, before, now) -> follow());
         model.otherwiseProperty().addListener((value, before, now) -> follow());
         valueProperty().addListener((value, before, now) -> slid(now.doubleValue()));
-        addEventFilter(MouseEvent.MOUSE_PRESSED, e -> model.desk().beginGesture());
-        addEventFilter(MouseEvent.MOUSE_RELEASED, e -> model.desk().endGesture());
+        addEventFilter(MouseEvent.MOUSE_PRESSED, e -> model.document().beginGesture());
+        addEventFilter(MouseEvent.MOUSE_RELEASED, e -> model.document().endGesture());
         focusedProperty().addListener((value, before, now) -> {
             if (now) {
-                model.desk().beginGesture();
+                model.document().beginGesture();
             } else {
-                model.desk().endGesture();
+                model.document().endGesture();
             }
         });
         follow();

@@ -8,7 +8,7 @@ import javafx.scene.input.KeyEvent;
 import javafx.util.Duration;
 
 /**
- * A field to type a value into. What is typed goes to the desk when the typing pauses, at the return key and when the field
+ * A field to type a value into. Input goes to the document when the typing pauses, at the return key and when the field
  * is left; all that is typed in one stay is undone in one step, and Escape takes it back.
  */
 final class TypedField extends TextField {
@@ -68,23 +68,23 @@ final class TypedField extends TextField {
     }
 
     private String typedAtDesk() {
-        return model.desk().state().typed(model.key().path()).orElse("");
+        return model.document().state().typed(model.key().path()).orElse("");
     }
 
     private void stay(boolean focused) {
         if (focused) {
             atEntry = model.shownProperty().get();
             sent = null;
-            model.desk().beginGesture();
+            model.document().beginGesture();
         } else {
             send();
-            model.desk().endGesture();
+            model.document().endGesture();
             sent = null;
             show(model.shownProperty().get());
         }
     }
 
-    /** What was typed and not yet told goes to the desk now. */
+    /** Commits pending input. */
     void send() {
         pause.stop();
         if (pending) {
@@ -97,8 +97,8 @@ final class TypedField extends TextField {
     private void finish() {
         send();
         sent = null;
-        model.desk().endGesture();
-        model.desk().beginGesture();
+        model.document().endGesture();
+        model.document().beginGesture();
         atEntry = model.shownProperty().get();
         show(atEntry);
         selectAll();

@@ -15,10 +15,10 @@ import simmerpoint.study.TraceStudy;
 import simmerpoint.units.UnitSystem;
 
 /**
- * Answers the newest scenario: at once from stored light where only the pan has moved, else from few rays; then from more
- * and more, up to those asked for. The last result is that of {@link TraceStudy} with the options asked for, so it is
- * what the command line gives. A newer scenario breaks the older one off. Works on one thread of its own (and those of the
- * studies); states come through the executor given, in order, of a burst only the last.
+ * Traces the latest scenario: first from stored light if only the pan has moved, else with few rays; then with more and more,
+ * up to those asked for. The last result is that of {@link TraceStudy} with the options asked for, so it equals that of the
+ * command line. A newer scenario cancels the older one. Runs on its own thread (and those of the studies); states are
+ * delivered through the executor in order, without intermediate ones of a burst.
  */
 public final class LiveEngine implements AutoCloseable {
     /** Rays of the first answer. */
@@ -30,17 +30,17 @@ public final class LiveEngine implements AutoCloseable {
     private static final int STEP_FACTOR = 4;
 
     private final TraceOptions asked;
-    private final Lane lane = new Lane("live-answers", 0);
-    private final Mailbox<LiveState> out;
+    private final LatestTaskExecutor executor = new LatestTaskExecutor("live-answers", 0);
+    private final LatestValueDelivery<LiveState> out;
     private Optional<StoredLight> stored = Optional.empty();
-    private final Remembered<TraceResult> settled = new Remembered<>();
+    private final ResultCache<TraceResult> settled = new ResultCache<>();
     private Optional<TraceResult> newest = Optional.empty();
     private Map<UnitSystem, Glance> glances = Map.of();
     private int warmUps = 15;
     private long runs;
 
     /**
-     * An engine at rest.
+     * An idle engine.
      *
      * @param asked how the last, finest result is traced
      * @param delivery where the listener is called
@@ -48,39 +48,39 @@ public final class LiveEngine implements AutoCloseable {
      */
     public LiveEngine(TraceOptions asked, Executor delivery, Consumer<LiveState> listener) {
         this.asked = asked;
-        out = new Mailbox<>(delivery, listener);
+        out = new LatestValueDelivery<>(delivery, listener);
     }
 
-    /** Asks for the answer to {@code scenario} instead of any earlier one. Returns at once. */
+    /** Starts tracing {@code scenario} and cancels earlier work. Returns immediately. */
     public synchronized void show(Scenario scenario) {
-        lane.put(new Run(scenario, ++runs));
+        executor.submit(new Run(scenario, ++runs));
     }
 
-    /** Says that there is no answer to {@code scenario}, for instance since its file does not name a moment. */
+    /** Shows that there is no result for {@code scenario}, for instance because its file names no moment. */
     public synchronized void refuse(Scenario scenario, String why) {
-        lane.put(new Refused(new Run(scenario, ++runs), why));
+        executor.submit(new Refused(new Run(scenario, ++runs), why));
     }
 
-    /** Stops all work; no state comes after those under way. */
+    /** Stops all work. */
     @Override
     public void close() {
-        lane.close();
+        executor.close();
     }
 
-    private record Refused(Run run, String why) implements Lane.Job {
+    private record Refused(Run run, String why) implements LatestTaskExecutor.Task {
         @Override
-        public void first() {
+        public void runFirst() {
             run.refuse(why);
         }
 
         @Override
-        public void rest() {
+        public void runRest() {
             // Nothing follows.
         }
     }
 
-    /** One scenario on its way; lives on the lane's thread. */
-    private final class Run implements Lane.Job {
+    /** The task for one scenario; on the executor's thread. */
+    private final class Run implements LatestTaskExecutor.Task {
         private final Scenario scenario;
         private final long number;
         private long raysSoFar;
@@ -94,9 +94,9 @@ public final class LiveEngine implements AutoCloseable {
         }
 
         @Override
-        public void first() {
+        public void runFirst() {
             guarded(() -> {
-                Optional<TraceResult> before = settled.of(scenario);
+                Optional<TraceResult> before = settled.get(scenario);
                 if (before.isPresent()) {
                     known = true;
                     found(before.get(), true);
@@ -111,7 +111,7 @@ public final class LiveEngine implements AutoCloseable {
         }
 
         @Override
-        public void rest() {
+        public void runRest() {
             if (refused) {
                 return;
             }
@@ -145,23 +145,24 @@ public final class LiveEngine implements AutoCloseable {
             return TraceStudy.run(scenario, options, progress);
         }
 
-        /** Light that cannot be caught anew, because panels hide each other, is not kept. */
+        /** Light is not stored if panels block each other. */
         private void store() {
             if (stored.isEmpty() || !stored.get().serves(scenario)) {
                 stored = Optional.empty();
-                StoredLight light = StoredLight.cast(scenario, coarse(STORED_RAYS), (share, detail) -> lane.goOn());
+                StoredLight light =
+                        StoredLight.cast(scenario, coarse(STORED_RAYS), (share, detail) -> executor.shouldContinue());
                 stored = Optional.of(light).filter(s -> s.serves(scenario));
                 stored.ifPresent(this::warmUp);
             }
         }
 
         /**
-         * Catches the light a few times for nothing, the first time round: else the first moves under a hand would wait for code
-         * to be compiled (measured: 170 ms for the first catch, 20 ms for the tenth).
+         * Catches the light a few times at startup, so that the code is compiled before the first drag (measured: 170 ms for
+         * the first catch, 20 ms for the tenth).
          */
         private void warmUp(StoredLight light) {
-            for (; warmUps > 0 && lane.goOn(); warmUps--) {
-                light.catchFor(scenario, (share, detail) -> lane.goOn());
+            for (; warmUps > 0 && executor.shouldContinue(); warmUps--) {
+                light.catchFor(scenario, (share, detail) -> executor.shouldContinue());
             }
         }
 
@@ -169,12 +170,12 @@ public final class LiveEngine implements AutoCloseable {
             return (share, detail) -> {
                 done = from + (to - from) * share;
                 tell(false, Optional.empty());
-                return lane.goOn();
+                return executor.shouldContinue();
             };
         }
 
         private void guarded(Runnable work) {
-            Refusals.of(work).ifPresent(this::refuse);
+            TaskFailures.run(work).ifPresent(this::refuse);
         }
 
         private void found(TraceResult result, boolean settled) {
@@ -189,7 +190,7 @@ public final class LiveEngine implements AutoCloseable {
         }
 
         private void tell(boolean settled, Optional<String> refusal) {
-            out.put(new LiveState(number, scenario, newest, glances, settled ? 1 : done, settled, refusal));
+            out.deliver(new LiveState(number, scenario, newest, glances, settled ? 1 : done, settled, refusal));
         }
     }
 }

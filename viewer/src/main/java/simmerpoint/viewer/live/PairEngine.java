@@ -10,38 +10,38 @@ import simmerpoint.study.PairedStudy;
 import simmerpoint.study.PairedTrace;
 import simmerpoint.study.TraceOptions;
 
-/** Traces two scenarios with the same samples, so that their difference is surer than either; the newest pair wins. */
+/** Traces two scenarios with the same samples, so that their difference is more exact than either; only the latest pair. */
 public final class PairEngine implements AutoCloseable {
     private static final long PAUSE_MILLIS = 200;
 
     private final TraceOptions asked;
-    private final Lane lane = new Lane("pairs", PAUSE_MILLIS);
-    private final Mailbox<PairState> out;
+    private final LatestTaskExecutor executor = new LatestTaskExecutor("pairs", PAUSE_MILLIS);
+    private final LatestValueDelivery<PairState> out;
     private volatile PairState state = PairState.NOTHING_YET;
 
-    /** An engine at rest, see {@link LiveEngine#LiveEngine}. */
+    /** An idle engine, see {@link LiveEngine#LiveEngine}. */
     public PairEngine(TraceOptions asked, Executor delivery, Consumer<PairState> listener) {
         this.asked = asked.withPrecision(0);
-        out = new Mailbox<>(delivery, listener);
+        out = new LatestValueDelivery<>(delivery, listener);
     }
 
-    /** Asks for these two instead of any earlier ones. Returns at once. */
+    /** Starts tracing this pair and cancels an earlier one. Returns immediately. */
     public void pair(Scenario kept, Scenario now) {
-        lane.put(new Run(kept, now));
+        executor.submit(new Run(kept, now));
     }
 
-    /** Breaks off whatever is under way. */
+    /** Cancels all work. */
     public void stop() {
-        lane.clear();
+        executor.cancel();
     }
 
     @Override
     public void close() {
-        lane.close();
+        executor.close();
     }
 
-    /** One pair; lives on the lane's thread. */
-    private final class Run implements Lane.Job {
+    /** One pair; on the executor's thread. */
+    private final class Run implements LatestTaskExecutor.Task {
         private final Scenario kept;
         private final Scenario now;
 
@@ -51,16 +51,16 @@ public final class PairEngine implements AutoCloseable {
         }
 
         @Override
-        public void first() {
-            // There is no short answer.
+        public void runFirst() {
+            // No quick result.
         }
 
         @Override
-        public void rest() {
+        public void runRest() {
             tell(state.at(0));
             boolean finished = false;
             try {
-                Optional<String> refusal = Refusals.of(this::trace);
+                Optional<String> refusal = TaskFailures.run(this::trace);
                 tell(state.atRest(refusal));
                 finished = true;
             } finally {
@@ -74,7 +74,7 @@ public final class PairEngine implements AutoCloseable {
         private void trace() {
             List<PairedTrace> pair = PairedStudy.traces(List.of(kept, now), asked, (done, detail) -> {
                 tell(state.at(done));
-                return lane.goOn();
+                return executor.shouldContinue();
             });
             pair.forEach(traced -> traced.trace().heat().ifPresent(HeatResult::boil));
             state = new PairState(Optional.of(pair.get(0)), Optional.of(pair.get(1)), true, 1, Optional.empty());
@@ -82,7 +82,7 @@ public final class PairEngine implements AutoCloseable {
 
         private void tell(PairState next) {
             state = next;
-            out.put(next);
+            out.deliver(next);
         }
     }
 }

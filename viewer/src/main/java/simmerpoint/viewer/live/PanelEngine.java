@@ -12,8 +12,9 @@ import simmerpoint.study.StoredLight;
 import simmerpoint.study.TraceOptions;
 
 /**
- * Tells what each panel does, and where a few rays go, for the newest scenario: at once from stored light where only the pan
- * has moved, else from few rays and then from many. Dishes whose panels hide each other are traced anew each time. Works on one thread of its own, like {@link LiveEngine}.
+ * Watts of each panel and a few sample rays for the latest scenario: first from stored light if only the pan has moved, else
+ * from few rays and then from many. Dishes whose panels block each other are traced every time. Runs on its own thread, like
+ * {@link LiveEngine}.
  */
 public final class PanelEngine implements AutoCloseable {
     /** Rays behind the first figures of another dish or another aim. */
@@ -31,14 +32,14 @@ public final class PanelEngine implements AutoCloseable {
     private static final long RAYS_PER_PANEL = 64;
 
     private final TraceOptions asked;
-    private final Lane lane = new Lane("panels", 0);
-    private final Mailbox<PanelState> out;
+    private final LatestTaskExecutor executor = new LatestTaskExecutor("panels", 0);
+    private final LatestValueDelivery<PanelState> out;
     private Optional<StoredLight> stored = Optional.empty();
     private Optional<PanelWatts> newest = Optional.empty();
     private LightSample sample = LightSample.NONE;
 
     /**
-     * An engine at rest.
+     * An idle engine.
      *
      * @param asked seed and threads
      * @param delivery where the listener is called
@@ -46,21 +47,21 @@ public final class PanelEngine implements AutoCloseable {
      */
     public PanelEngine(TraceOptions asked, Executor delivery, Consumer<PanelState> listener) {
         this.asked = asked;
-        out = new Mailbox<>(delivery, listener);
+        out = new LatestValueDelivery<>(delivery, listener);
     }
 
-    /** Asks about {@code scenario} instead of any earlier one. Returns at once. */
+    /** Starts tracing {@code scenario} and cancels earlier work. Returns immediately. */
     public void show(Scenario scenario) {
-        lane.put(new Run(scenario));
+        executor.submit(new Run(scenario));
     }
 
     @Override
     public void close() {
-        lane.close();
+        executor.close();
     }
 
-    /** One scenario on its way; lives on the lane's thread. */
-    private final class Run implements Lane.Job {
+    /** The task for one scenario; on the executor's thread. */
+    private final class Run implements LatestTaskExecutor.Task {
         private final Scenario scenario;
         private boolean refused;
         private long raysSoFar;
@@ -70,7 +71,7 @@ public final class PanelEngine implements AutoCloseable {
         }
 
         @Override
-        public void first() {
+        public void runFirst() {
             guarded(() -> {
                 if (stored.isEmpty() || !stored.get().serves(scenario)) {
                     cast(COARSE_RAYS, Progress.NONE);
@@ -82,14 +83,14 @@ public final class PanelEngine implements AutoCloseable {
         }
 
         @Override
-        public void rest() {
+        public void runRest() {
             long wanted = Math.max(
                     LEAST_RAYS,
                     Math.min(
                             MOST_RAYS,
                             RAYS_PER_PANEL * newest.map(PanelWatts::panels).orElse(0)));
             if (!refused && raysSoFar < wanted) {
-                guarded(() -> cast(wanted, (share, detail) -> lane.goOn()));
+                guarded(() -> cast(wanted, (share, detail) -> executor.shouldContinue()));
             }
         }
 
@@ -105,16 +106,16 @@ public final class PanelEngine implements AutoCloseable {
 
         private void tell(PanelWatts panels) {
             newest = Optional.of(panels);
-            out.put(new PanelState(scenario, newest, sample, Optional.empty()));
+            out.deliver(new PanelState(scenario, newest, sample, Optional.empty()));
         }
 
         private void guarded(Runnable work) {
-            Refusals.of(work).ifPresent(this::refuse);
+            TaskFailures.run(work).ifPresent(this::refuse);
         }
 
         private void refuse(String why) {
             refused = true;
-            out.put(new PanelState(scenario, newest, sample, Optional.of(why)));
+            out.deliver(new PanelState(scenario, newest, sample, Optional.of(why)));
         }
     }
 }

@@ -14,51 +14,50 @@ import simmerpoint.study.Progress;
 import simmerpoint.study.TraceOptions;
 
 /**
- * The slower lane: studies that take longer than anyone waits for with a hand on the pan. Begins after a pause and is
- * broken off by whatever comes next.
+ * Runs the studies that take longer than a drag can wait for. Starts after a pause and is cancelled by any change.
  */
 public final class StudyEngine implements AutoCloseable {
-    /** Without a change for so long somebody pauses, ms. */
+    /** Time without a change before the studies start, ms. */
     static final long PAUSE_MILLIS = 250;
 
     private static final double TIMES_SHARE = 0.25;
     private static final double PAN_SHARE = 0.5;
 
     private final TraceOptions asked;
-    private final Lane lane;
-    private final Mailbox<StudyState> out;
-    private final Remembered<PanResult> pans = new Remembered<>();
-    private final Remembered<AimResult> aims = new Remembered<>();
+    private final LatestTaskExecutor executor;
+    private final LatestValueDelivery<StudyState> out;
+    private final ResultCache<PanResult> pans = new ResultCache<>();
+    private final ResultCache<AimResult> aims = new ResultCache<>();
     private volatile StudyState state = StudyState.NOTHING_YET;
 
-    /** An engine at rest, see {@link LiveEngine#LiveEngine}. */
+    /** An idle engine, see {@link LiveEngine#LiveEngine}. */
     public StudyEngine(TraceOptions asked, Executor delivery, Consumer<StudyState> listener) {
         this(asked, delivery, listener, PAUSE_MILLIS);
     }
 
     StudyEngine(TraceOptions asked, Executor delivery, Consumer<StudyState> listener, long pauseMillis) {
         this.asked = asked;
-        lane = new Lane("studies", pauseMillis);
-        out = new Mailbox<>(delivery, listener);
+        executor = new LatestTaskExecutor("studies", pauseMillis);
+        out = new LatestValueDelivery<>(delivery, listener);
     }
 
-    /** Asks for the studies of {@code scenario} instead of any earlier one. Returns at once. */
+    /** Starts the studies of {@code scenario} and cancels earlier ones. Returns immediately. */
     public void study(Scenario scenario) {
-        lane.put(new Run(scenario));
+        executor.submit(new Run(scenario));
     }
 
-    /** Breaks off whatever is under way. */
+    /** Cancels all work. */
     public void stop() {
-        lane.clear();
+        executor.cancel();
     }
 
     @Override
     public void close() {
-        lane.close();
+        executor.close();
     }
 
-    /** The studies of one scenario; lives on the lane's thread. */
-    private final class Run implements Lane.Job {
+    /** The studies of one scenario; on the executor's thread. */
+    private final class Run implements LatestTaskExecutor.Task {
         private final Scenario scenario;
 
         Run(Scenario scenario) {
@@ -66,9 +65,9 @@ public final class StudyEngine implements AutoCloseable {
         }
 
         @Override
-        public void first() {
-            Optional<PanResult> pan = pans.of(scenario);
-            Optional<AimResult> aim = aims.of(scenario);
+        public void runFirst() {
+            Optional<PanResult> pan = pans.get(scenario);
+            Optional<AimResult> aim = aims.get(scenario);
             if (aim.isPresent() && pan.isPresent() == hasPan()) {
                 Optional<AimTimes> times = aim.map(AimResult::times);
                 tell(new StudyState(Optional.of(scenario), pan, times, aim, false, 1, Optional.empty()));
@@ -80,7 +79,7 @@ public final class StudyEngine implements AutoCloseable {
         }
 
         @Override
-        public void rest() {
+        public void runRest() {
             StudyState before = state;
             if (before.scenario().filter(scenario::equals).isPresent() && !before.working() && before.done() >= 1) {
                 return;
@@ -89,9 +88,9 @@ public final class StudyEngine implements AutoCloseable {
                     Optional.of(scenario), before.pan(), before.times(), before.aim(), true, 0, Optional.empty()));
             boolean finished = false;
             try {
-                Optional<String> times = Refusals.of(this::studyTimes);
-                Optional<String> pan = Refusals.of(this::studyPan);
-                Optional<String> aim = times.or(() -> Refusals.of(this::studyAim));
+                Optional<String> times = TaskFailures.run(this::studyTimes);
+                Optional<String> pan = TaskFailures.run(this::studyPan);
+                Optional<String> aim = times.or(() -> TaskFailures.run(this::studyAim));
                 tell(state.atRest(1, pan.or(() -> aim)));
                 finished = true;
             } finally {
@@ -101,9 +100,9 @@ public final class StudyEngine implements AutoCloseable {
             }
         }
 
-        /** What is in sight all the time comes first. */
+        /** Always visible, so it is computed first. */
         private void studyTimes() {
-            AimTimes times = aims.of(scenario)
+            AimTimes times = aims.get(scenario)
                     .map(AimResult::times)
                     .orElseGet(() -> AimStudy.times(scenario, AimPlan.USUAL, asked, telling(0, TIMES_SHARE)));
             tell(state.withTimes(Optional.of(times)).at(TIMES_SHARE));
@@ -115,13 +114,13 @@ public final class StudyEngine implements AutoCloseable {
                 return;
             }
             PanResult result =
-                    pans.of(scenario).orElseGet(() -> PanStudy.run(scenario, asked, telling(TIMES_SHARE, PAN_SHARE)));
+                    pans.get(scenario).orElseGet(() -> PanStudy.run(scenario, asked, telling(TIMES_SHARE, PAN_SHARE)));
             pans.put(scenario, result);
             tell(state.withPan(Optional.of(result)).at(PAN_SHARE));
         }
 
         private void studyAim() {
-            AimResult result = aims.of(scenario)
+            AimResult result = aims.get(scenario)
                     .orElseGet(() -> AimStudy.drawn(state.times().orElseThrow(), telling(PAN_SHARE, 1)));
             aims.put(scenario, result);
             tell(state.withAim(Optional.of(result)).at(1));
@@ -130,13 +129,13 @@ public final class StudyEngine implements AutoCloseable {
         private Progress telling(double from, double to) {
             return (done, detail) -> {
                 tell(state.at(from + (to - from) * done));
-                return lane.goOn();
+                return executor.shouldContinue();
             };
         }
 
         private void tell(StudyState next) {
             state = next;
-            out.put(next);
+            out.deliver(next);
         }
     }
 }

@@ -34,7 +34,7 @@ abstract class Drawn extends Region {
     abstract void paint(FxCanvas canvas, Box box);
 
     /** Changes the colours to paint with. */
-    final void wear(Theme next) {
+    final void applyTheme(Theme next) {
         theme = next;
         redraw();
     }

@@ -31,8 +31,8 @@ public final class LightMap extends StackPane {
     }
 
     /** Changes the colours around the map. */
-    public void wear(Theme theme) {
-        view.wear(theme);
+    public void applyTheme(Theme theme) {
+        view.applyTheme(theme);
     }
 
     /** What is said of the place that is read; empty if none is. */

@@ -23,9 +23,9 @@ import simmerpoint.report.ResultFiles;
 import simmerpoint.study.PanResult;
 import simmerpoint.study.TraceResult;
 import simmerpoint.units.UnitSystem;
-import simmerpoint.viewer.asking.FileKind;
-import simmerpoint.viewer.asking.TakeAway;
-import simmerpoint.viewer.desk.Desk;
+import simmerpoint.viewer.dialog.FileExport;
+import simmerpoint.viewer.dialog.FileKind;
+import simmerpoint.viewer.document.ScenarioDocument;
 import simmerpoint.viewer.live.LiveState;
 import simmerpoint.viewer.live.StudyState;
 import simmerpoint.viewer.theme.Theme;
@@ -55,7 +55,7 @@ public final class PanPane extends VBox {
     /**
      * A pane that follows all it is given.
      *
-     * @param desk gets what is done to the pan
+     * @param document gets what is done to the pan
      * @param live the quick answers
      * @param studies the slower ones
      * @param units metric or inch
@@ -63,16 +63,16 @@ public final class PanPane extends VBox {
      * @param takeAway saves what is seen
      */
     public PanPane(
-            Desk desk,
+            ScenarioDocument document,
             ObservableValue<LiveState> live,
             ObservableValue<StudyState> studies,
             ObservableValue<UnitSystem> units,
             ObservableValue<Theme> theme,
-            TakeAway takeAway) {
+            FileExport takeAway) {
         this.live = live;
         this.studies = studies;
         this.units = units;
-        control = new PullControl(desk, live, studies, units);
+        control = new PullControl(document, live, studies, units);
         row = new PullRow(control);
         curve = new CurveView("pull-curve", control, this::point);
         getStyleClass().add("pan-pane");
@@ -104,7 +104,7 @@ public final class PanPane extends VBox {
         return label;
     }
 
-    private Node head(TakeAway takeAway) {
+    private Node head(FileExport takeAway) {
         ChoiceBox<ScaleChoice> choice = new ChoiceBox<>();
         choice.setId("pan-scale");
         choice.getItems().setAll(ScaleChoice.ALL);
@@ -195,14 +195,14 @@ public final class PanPane extends VBox {
         scale.addListener((value, before, now) -> showLight());
         plane.readoutProperty().addListener((value, before, now) -> showReadout());
         wall.readoutProperty().addListener((value, before, now) -> showReadout());
-        theme.addListener((value, before, now) -> wear(now));
-        wear(theme.getValue());
+        theme.addListener((value, before, now) -> applyTheme(now));
+        applyTheme(theme.getValue());
     }
 
-    private void wear(Theme theme) {
-        plane.wear(theme);
-        wall.wear(theme);
-        curve.wear(theme);
+    private void applyTheme(Theme theme) {
+        plane.applyTheme(theme);
+        wall.applyTheme(theme);
+        curve.applyTheme(theme);
     }
 
     private void showLight() {

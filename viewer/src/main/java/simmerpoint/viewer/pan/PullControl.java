@@ -8,7 +8,7 @@ import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.value.ObservableValue;
 import simmerpoint.units.UnitSystem;
-import simmerpoint.viewer.desk.Desk;
+import simmerpoint.viewer.document.ScenarioDocument;
 import simmerpoint.viewer.live.LiveState;
 import simmerpoint.viewer.live.StudyState;
 
@@ -22,7 +22,7 @@ final class PullControl {
     /** So long a place waits for its light before the next one is played, s. */
     private static final double PATIENCE = 0.25;
 
-    private final Desk desk;
+    private final ScenarioDocument document;
     private final ObservableValue<LiveState> live;
     private final ObservableValue<StudyState> studies;
     private final ObservableValue<UnitSystem> units;
@@ -35,16 +35,16 @@ final class PullControl {
     private boolean held;
 
     PullControl(
-            Desk desk,
+            ScenarioDocument document,
             ObservableValue<LiveState> live,
             ObservableValue<StudyState> studies,
             ObservableValue<UnitSystem> units) {
-        this.desk = desk;
+        this.document = document;
         this.live = live;
         this.studies = studies;
         this.units = units;
         studies.addListener((value, before, now) -> follow());
-        desk.readProperty().addListener((value, before, now) -> changed());
+        document.readProperty().addListener((value, before, now) -> changed());
         follow();
     }
 
@@ -58,7 +58,7 @@ final class PullControl {
     private void follow() {
         state.set(PullState.next(
                 Optional.ofNullable(state.get()),
-                desk.readProperty().get().scenario(),
+                document.readProperty().get().scenario(),
                 studies.getValue(),
                 held || playing.get()));
     }
@@ -80,7 +80,7 @@ final class PullControl {
         stop();
         if (!held) {
             held = true;
-            desk.beginGesture();
+            document.beginGesture();
         }
     }
 
@@ -88,7 +88,7 @@ final class PullControl {
     void letGo() {
         if (held) {
             held = false;
-            desk.endGesture();
+            document.endGesture();
             follow();
         }
     }
@@ -103,7 +103,7 @@ final class PullControl {
         }
         own = true;
         try {
-            desk.change(Map.of(KEY, words.typed(inside)));
+            document.change(Map.of(KEY, words.typed(inside)));
         } finally {
             own = false;
         }
@@ -122,7 +122,7 @@ final class PullControl {
         clock = Optional.of(new PlayClock(now.lowMetres(), now.highMetres(), now.presentMetres()));
         playedAt = 0;
         last = seconds;
-        desk.beginGesture();
+        document.beginGesture();
         playing.set(true);
     }
 
@@ -144,7 +144,7 @@ final class PullControl {
         if (clock.isPresent()) {
             clock = Optional.empty();
             playing.set(false);
-            desk.endGesture();
+            document.endGesture();
             follow();
         }
     }

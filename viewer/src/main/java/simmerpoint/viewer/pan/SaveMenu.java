@@ -7,20 +7,20 @@ import javafx.scene.control.MenuButton;
 import javafx.scene.control.MenuItem;
 import javafx.scene.control.Tooltip;
 import simmerpoint.report.ResultFiles;
-import simmerpoint.viewer.asking.FileKind;
-import simmerpoint.viewer.asking.TakeAway;
+import simmerpoint.viewer.dialog.FileExport;
+import simmerpoint.viewer.dialog.FileKind;
 
 /** What can be saved of what is seen here; entries without anything to save cannot be pressed. */
 public class SaveMenu extends MenuButton {
-    private final TakeAway takeAway;
+    private final FileExport takeAway;
 
     /** An empty menu that says "Save". */
-    public SaveMenu(String id, String meaning, TakeAway takeAway) {
+    public SaveMenu(String id, String meaning, FileExport takeAway) {
         this("Save", id, meaning, takeAway);
     }
 
     /** An empty menu. */
-    public SaveMenu(String title, String id, String meaning, TakeAway takeAway) {
+    public SaveMenu(String title, String id, String meaning, FileExport takeAway) {
         super(title);
         this.takeAway = takeAway;
         setId(id);

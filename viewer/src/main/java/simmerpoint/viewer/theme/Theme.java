@@ -12,24 +12,24 @@ import javafx.scene.Parent;
 import javafx.scene.Scene;
 import javafx.scene.paint.Color;
 
-/** The two ways the window looks. */
+/** Light or dark theme of the window. */
 public enum Theme {
     /** Dark words on light ground. */
     LIGHT,
     /** Light words on dark ground. */
     DARK;
 
-    /** Dresses a window and everything that pops up from it; takes off another theme. */
-    public void dress(Scene scene) {
-        putOn(scene.getStylesheets());
+    /** Applies the theme to a window and its pop-ups, replacing another theme. */
+    public void applyTo(Scene scene) {
+        replaceSheets(scene.getStylesheets());
     }
 
-    /** Dresses a part that stands alone. */
-    public void dress(Parent part) {
+    /** Applies the theme to a node without a window. */
+    public void applyTo(Parent part) {
         if (!part.getStyleClass().contains("root")) {
             part.getStyleClass().add("workbench");
         }
-        putOn(part.getStylesheets());
+        replaceSheets(part.getStylesheets());
     }
 
     /** The other one. */
@@ -44,7 +44,7 @@ public enum Theme {
                 .collect(Collectors.joining(" ", ".root, .workbench {", "}")));
     }
 
-    private void putOn(ObservableList<String> sheets) {
+    private void replaceSheets(ObservableList<String> sheets) {
         String shared = shared();
         sheets.removeAll(List.of(LIGHT.colours(), DARK.colours(), shared));
         sheets.addAll(colours(), shared);

@@ -46,12 +46,7 @@ final class SideScenes {
         YardPlace yard = new YardPlace(scenario);
         Setup setup = scenario.setup();
         double f = scenario.dish().focalLengthMetres();
-        StandGeometry geometry = StandGeometry.of(
-                scenario.dish(),
-                scenario.sun().elevationRadians(),
-                scenario.aim().mountMetres(),
-                scenario.ground().tripodHeightMetres(),
-                scenario.stand());
+        StandGeometry geometry = scenario.standGeometry();
         List<Place> profile = profile(scenario, setup, yard);
         Place lowest = profile.stream()
                 .min(Comparator.comparingDouble(Place::heightMetres))

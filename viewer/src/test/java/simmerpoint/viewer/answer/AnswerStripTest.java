@@ -104,7 +104,7 @@ class AnswerStripTest {
                             new SimpleObjectProperty<>(wrong),
                             new SimpleObjectProperty<>(system));
                     Scene scene = new Scene(strip, 1024, 160);
-                    Theme.LIGHT.dress(scene);
+                    Theme.LIGHT.applyTo(scene);
                     scene.snapshot(null);
                     return Looking.cut(strip);
                 });

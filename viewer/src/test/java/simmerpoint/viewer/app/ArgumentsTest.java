@@ -17,7 +17,7 @@ import simmerpoint.viewer.theme.Theme;
 
 class ArgumentsTest {
     @Test
-    void nothingOpensTheExampleAsUsual() throws WrongArguments {
+    void nothingOpensTheExampleAsUsual() throws InvalidArgumentsException {
         Arguments none = Arguments.parse(List.of());
         assertTrue(none.scenario().isEmpty()
                 && none.shot().isEmpty()
@@ -30,7 +30,7 @@ class ArgumentsTest {
     }
 
     @Test
-    void everythingCanBeSaidInBothWays() throws WrongArguments {
+    void everythingCanBeSaidInBothWays() throws InvalidArgumentsException {
         Arguments all = Arguments.parse(List.of(
                 "--shot",
                 "a.png",
@@ -76,7 +76,8 @@ class ArgumentsTest {
                 "a.yaml b.yaml | only one scenario"
             })
     void whatCannotBeFollowedIsSaidInOneSentence(String line, String words) {
-        WrongArguments wrong = assertThrows(WrongArguments.class, () -> Arguments.parse(List.of(line.split(" "))));
+        InvalidArgumentsException wrong =
+                assertThrows(InvalidArgumentsException.class, () -> Arguments.parse(List.of(line.split(" "))));
         assertTrue(wrong.getMessage().contains(words.strip()), wrong.getMessage());
         assertFalse(wrong.getMessage().contains("\n"));
     }

@@ -47,8 +47,8 @@ import simmerpoint.units.UnitSystem;
 import simmerpoint.viewer.FxThread;
 import simmerpoint.viewer.Looking;
 import simmerpoint.viewer.ScriptedAsks;
-import simmerpoint.viewer.desk.Desk;
-import simmerpoint.viewer.desk.RecentFiles;
+import simmerpoint.viewer.document.RecentFiles;
+import simmerpoint.viewer.document.ScenarioDocument;
 import simmerpoint.viewer.theme.Theme;
 
 /** The whole window, without a screen, moved by mouse and keys. */
@@ -56,7 +56,7 @@ class ViewerWindowTest {
     @TempDir
     Path folder;
 
-    private final ScriptedAsks asks = new ScriptedAsks();
+    private final ScriptedAsks dialogs = new ScriptedAsks();
     private ViewerWindow window;
     private Stage stage;
 
@@ -67,10 +67,10 @@ class ViewerWindowTest {
         TraceOptions asked = usual ? options : options.withRays(1 << 13);
         stage = FxThread.get(() -> {
             window = new ViewerWindow(
-                    new Desk(),
+                    new ScenarioDocument(),
                     RecentFiles.forgotten(),
-                    new Look(UnitSystem.METRIC, Theme.LIGHT),
-                    asks,
+                    new DisplaySettings(UnitSystem.METRIC, Theme.LIGHT),
+                    dialogs,
                     new Arguments.Size(1024, 700),
                     asked);
             Stage s = new Stage();
@@ -96,7 +96,7 @@ class ViewerWindowTest {
             return state != null
                     && state.settled()
                     && state.scenario()
-                            .equals(window.desk().readProperty().get().scenario());
+                            .equals(window.document().readProperty().get().scenario());
         });
     }
 
@@ -134,7 +134,7 @@ class ViewerWindowTest {
     }
 
     private void pullBack(String length) {
-        FxThread.run(() -> window.desk().change(Map.of("stand.pull-back", length)));
+        FxThread.run(() -> window.document().change(Map.of("stand.pull-back", length)));
         awaitAnswer();
     }
 
@@ -156,7 +156,7 @@ class ViewerWindowTest {
         awaitAnswer();
         assertEquals(after, watts());
         Path file = folder.resolve("moved.yaml");
-        asks.file = Optional.of(file);
+        dialogs.file = Optional.of(file);
         click("save");
         FxThread.until("the file is there", () -> Files.exists(file));
         TraceResult traced =
@@ -168,7 +168,7 @@ class ViewerWindowTest {
                 json.get("absorbed_power_W").asDouble(),
                 shown.ledger().absorbed().value(),
                 1e-3);
-        assertTrue(get(() -> window.desk().unsaved().isEmpty()));
+        assertTrue(get(() -> window.document().unsaved().isEmpty()));
     }
 
     /** Takes hold of the drawn pan and pulls it away from the dish: the saved file must trace to the watts that are shown. */
@@ -195,12 +195,12 @@ class ViewerWindowTest {
         }
         FxThread.run(() -> robot.mouseRelease(MouseButton.PRIMARY));
         awaitAnswer();
-        double pulled =
-                get(() -> window.desk().readProperty().get().scenario().stand().pullBackMetres());
+        double pulled = get(
+                () -> window.document().readProperty().get().scenario().stand().pullBackMetres());
         assertEquals(0.08, pulled, 0.01);
         assertFalse(before.equals(watts()), "the watts stay " + before);
         Path file = folder.resolve("dragged.yaml");
-        asks.file = Optional.of(file);
+        dialogs.file = Optional.of(file);
         FxThread.run(() -> window.files().save());
         TraceResult traced =
                 TraceStudy.run(ScenarioReader.read(file).scenario(), TraceOptions.defaults(), Progress.NONE);
@@ -210,7 +210,7 @@ class ViewerWindowTest {
         assertEquals(traced.ledger(), shown.ledger());
         assertEquals(traced.spot(), shown.spot());
         // The whole drag is one step back.
-        FxThread.run(() -> window.desk().undo());
+        FxThread.run(() -> window.document().undo());
         awaitAnswer();
         assertEquals(before, watts());
     }
@@ -218,11 +218,11 @@ class ViewerWindowTest {
     @Test
     void theUnsavedIsAskedAboutBeforeAnotherIsOpened() {
         pullBack("3 cm");
-        asks.answer = Optional.of(2);
+        dialogs.answer = Optional.of(2);
         boolean left = get(() -> window.files().mayLeave());
         assertFalse(left);
-        assertTrue(asks.asked.get(0).contains("changes that are not saved"), asks.asked.toString());
-        asks.answer = Optional.of(1);
+        assertTrue(dialogs.asked.get(0).contains("changes that are not saved"), dialogs.asked.toString());
+        dialogs.answer = Optional.of(1);
         assertTrue(get(() -> window.files().mayLeave()));
     }
 
@@ -230,12 +230,12 @@ class ViewerWindowTest {
     void aFileThatCannotBeUsedIsRefusedInASentenceAndTheOldScenarioStays() throws Exception {
         Path bad = folder.resolve("bad.yaml");
         Files.writeString(bad, "dish: {diametr: 1 m}\n");
-        asks.file = Optional.of(bad);
+        dialogs.file = Optional.of(bad);
         FxThread.run(() -> window.files().open());
         Label sentence = find("notice-sentence", Label.class);
         FxThread.until("it is refused", () -> sentence.getText().contains("Not opened."));
         assertTrue(get(sentence::getText).contains("diametr"), get(sentence::getText));
-        assertTrue(get(() -> window.desk().fileProperty().get().isEmpty()));
+        assertTrue(get(() -> window.document().fileProperty().get().isEmpty()));
     }
 
     @Test
@@ -244,7 +244,7 @@ class ViewerWindowTest {
         Files.writeString(
                 timeless,
                 "dish: {diameter: 1.2 m, focal-length: 0.8 m, surface: {cut: smooth}}\nplace: {latitude: 46\u00b0 N, longitude: 8\u00b0 E, zone: UTC+1}\n");
-        asks.file = Optional.of(timeless);
+        dialogs.file = Optional.of(timeless);
         FxThread.run(() -> window.files().open());
         FxThread.until("it is refused", () -> {
             var state = window.live().stateProperty().get();
@@ -258,7 +258,7 @@ class ViewerWindowTest {
     @Tag("usual-rays")
     void figuresCanBeTakenAway() throws Exception {
         Path file = folder.resolve("figures.json");
-        asks.file = Optional.of(file);
+        dialogs.file = Optional.of(file);
         MenuButton menu = find("take-away", MenuButton.class);
         FxThread.run(() -> menu.getItems().get(1).fire());
         Label sentence = find("notice-sentence", Label.class);
@@ -290,9 +290,11 @@ class ViewerWindowTest {
     void arrowKeysSwitchTheUnits() {
         FxThread.run(() -> window.scene().lookup("#units-metric").requestFocus());
         press(KeyCode.RIGHT);
-        assertEquals(UnitSystem.INCH, get(() -> window.look().unitsProperty().get()));
+        assertEquals(
+                UnitSystem.INCH, get(() -> window.settings().unitsProperty().get()));
         press(KeyCode.LEFT);
-        assertEquals(UnitSystem.METRIC, get(() -> window.look().unitsProperty().get()));
+        assertEquals(
+                UnitSystem.METRIC, get(() -> window.settings().unitsProperty().get()));
         click("units-metric");
         assertTrue(get(() -> ((ToggleButton) window.scene().lookup("#units-metric")).isSelected()));
     }
@@ -303,7 +305,8 @@ class ViewerWindowTest {
     void noWordIsCutShortInEitherUnitsOrColours(String name) {
         FxThread.run(() -> window.files().open(Path.of("..", "scenarios", name + ".yaml")));
         FxThread.until(
-                name + " lies open", () -> window.desk().fileProperty().get().isPresent());
+                name + " lies open",
+                () -> window.document().fileProperty().get().isPresent());
         awaitStudies();
         for (UnitSystem system : UnitSystem.values()) {
             click(system == UnitSystem.INCH ? "units-inch" : "units-metric");
@@ -312,15 +315,16 @@ class ViewerWindowTest {
         }
         press(KeyCode.F2);
         assertEquals(List.of(), get(() -> Looking.cut(window.workbench())), "with the drawer open");
-        assertEquals(UnitSystem.INCH, get(() -> window.look().unitsProperty().get()));
+        assertEquals(
+                UnitSystem.INCH, get(() -> window.settings().unitsProperty().get()));
     }
 
     /** The smallest window with all that can be in it: the drawer, a kept design and one that differs, as the command line asks. */
     @Test
     void aDesignKeptAtTheStartStandsBesideTheChangedOne() throws Exception {
         Arguments arguments = Arguments.parse(List.of("--keep", "--drawer", "--change", "stand.pull-back=8 cm"));
-        Opening opening = get(() -> {
-            Opening begun = new Opening(window, arguments);
+        StartupActions opening = get(() -> {
+            StartupActions begun = new StartupActions(window, arguments);
             begun.begin();
             return begun;
         });
@@ -334,7 +338,7 @@ class ViewerWindowTest {
         assertEquals(0.08, pair.now().orElseThrow().trace().scenario().stand().pullBackMetres(), 1e-12);
         assertTrue(get(() -> window.workbench().drawerOpenProperty().get()));
         for (UnitSystem system : UnitSystem.values()) {
-            FxThread.run(() -> window.look().unitsProperty().set(system));
+            FxThread.run(() -> window.settings().unitsProperty().set(system));
             FxThread.settle();
             assertEquals(List.of(), get(() -> Looking.cut(window.workbench())), system.toString());
         }
@@ -361,7 +365,7 @@ class ViewerWindowTest {
     private void awaitStudies() {
         FxThread.until("the studies are done", () -> {
             var studies = window.live().studiesProperty().get();
-            var wanted = window.desk().readProperty().get().scenario();
+            var wanted = window.document().readProperty().get().scenario();
             return studies.timesOf(wanted).isPresent() && studies.panOf(wanted).isPresent();
         });
     }

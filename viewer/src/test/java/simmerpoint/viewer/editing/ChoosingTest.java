@@ -16,19 +16,19 @@ import simmerpoint.pan.Plane;
 import simmerpoint.scenario.Key;
 import simmerpoint.scenario.Keys;
 import simmerpoint.scenario.Scenario;
-import simmerpoint.viewer.desk.Desk;
+import simmerpoint.viewer.document.ScenarioDocument;
 
 class ChoosingTest {
-    private final Desk desk = new Desk();
-    private final Choosing choosing = new Choosing(desk);
+    private final ScenarioDocument document = new ScenarioDocument();
+    private final Choosing choosing = new Choosing(document);
 
     private static Key key(String path) {
         return Keys.find(path).orElseThrow();
     }
 
     private Scenario scenario() {
-        assertEquals(List.of(), desk.state().problems());
-        return desk.readProperty().get().scenario();
+        assertEquals(List.of(), document.state().problems());
+        return document.readProperty().get().scenario();
     }
 
     private void cut(String word) {
@@ -38,48 +38,49 @@ class ChoosingTest {
     /** What a maker says of ribs and panels must not stand beside a cut that has none. */
     @Test
     void everyCutWorksWithWorkmanshipGiven() {
-        desk.change(Map.of("workmanship.rib-cut", "1 mm", "workmanship.sag", "1 mm", "workmanship.panel-edge", "1 mm"));
-        desk.change(Map.of("dish.gap", "1 mm", "workmanship.rib-set", "0.2°", "workmanship.bubbled", "5 %"));
+        document.change(
+                Map.of("workmanship.rib-cut", "1 mm", "workmanship.sag", "1 mm", "workmanship.panel-edge", "1 mm"));
+        document.change(Map.of("dish.gap", "1 mm", "workmanship.rib-set", "0.2°", "workmanship.bubbled", "5 %"));
         for (String word : List.of("hexagon-tiles", "smooth", "flat-rings")) {
             cut(word);
             scenario();
-            assertEquals(Optional.of("5 %"), desk.state().typed("workmanship.bubbled"));
+            assertEquals(Optional.of("5 %"), document.state().typed("workmanship.bubbled"));
         }
-        assertEquals(Optional.empty(), desk.state().typed("workmanship.sag"));
+        assertEquals(Optional.empty(), document.state().typed("workmanship.sag"));
     }
 
     /** The example has panel-tilt, which a smooth dish cannot have. */
     @Test
     void everyCutWorksAtOnceAndTheOldOneComesBackAsItWas() {
-        String before = desk.state().values().sourceText();
+        String before = document.state().values().sourceText();
         for (String word : List.of("smooth", "square-tiles", "hexagon-tiles", "bent-strips", "flat-rings")) {
             cut(word);
-            assertEquals(word, Chosen.word(desk.state(), "dish.surface.cut"));
+            assertEquals(word, Chosen.word(document.state(), "dish.surface.cut"));
             scenario();
         }
         FlatRings rings = (FlatRings) scenario().dish().cut();
         assertEquals(24, rings.sectors());
         assertEquals(6, rings.rings());
         for (int k = 0; k < 5; k++) {
-            desk.undo();
+            document.undo();
         }
-        assertEquals(before, desk.state().values().sourceText());
+        assertEquals(before, document.state().values().sourceText());
     }
 
     @Test
     void aDishFromAFileAsksForTheFile() {
         cut("from-file");
-        assertTrue(desk.state().wrongAt("dish.surface.file").isPresent());
-        assertEquals(Optional.empty(), desk.state().typed("dish.hub"));
-        assertTrue(Belonging.whyNot(key("dish.surface.rings"), desk.state()).isPresent());
-        assertEquals(Optional.empty(), Belonging.whyNot(key("dish.surface.unit"), desk.state()));
-        assertTrue(desk.readProperty().get().scenario().dish().cut() instanceof FlatRings);
+        assertTrue(document.state().wrongAt("dish.surface.file").isPresent());
+        assertEquals(Optional.empty(), document.state().typed("dish.hub"));
+        assertTrue(Belonging.whyNot(key("dish.surface.rings"), document.state()).isPresent());
+        assertEquals(Optional.empty(), Belonging.whyNot(key("dish.surface.unit"), document.state()));
+        assertTrue(document.readProperty().get().scenario().dish().cut() instanceof FlatRings);
     }
 
     @Test
     void ownFiguresBeginWithThoseOfTheMaterial() {
-        desk.reset("mirror.reflectance");
-        desk.reset("mirror.slope-error");
+        document.reset("mirror.reflectance");
+        document.reset("mirror.slope-error");
         Scenario film = scenario();
         choosing.choose(key("mirror.material"), "own figures");
         assertEquals(film.mirror().reflectance(), scenario().mirror().reflectance());
@@ -94,8 +95,8 @@ class ChoosingTest {
             Material material = MaterialCatalogue.find(word).orElseThrow();
             assertEquals(material.mirror(0.03, 0.004), scenario().mirror());
         }
-        desk.undo();
-        desk.undo();
+        document.undo();
+        document.undo();
         assertEquals(0.85, scenario().mirror().reflectance());
     }
 
@@ -113,17 +114,17 @@ class ChoosingTest {
     void theSunOfADayAsksForThePlaceAndGoesBackToWhereItStood() {
         Scenario before = scenario();
         choosing.takeDay(LocalDate.of(2026, 6, 21));
-        assertFalse(desk.state().problems().isEmpty());
-        desk.change(Map.of("place.latitude", "47.3° N", "place.longitude", "8.5° E", "place.zone", "UTC+1"));
+        assertFalse(document.state().problems().isEmpty());
+        document.change(Map.of("place.latitude", "47.3° N", "place.longitude", "8.5° E", "place.zone", "UTC+1"));
         Scenario noon = scenario();
         assertTrue(noon.outdoors().isPresent());
         assertTrue(noon.sun().elevationRadians() > Math.toRadians(60));
         choosing.takeGivenSun();
         assertEquals(noon.sun().elevationRadians(), scenario().sun().elevationRadians(), Math.toRadians(0.051));
-        assertEquals(Optional.of("47.3° N"), desk.state().typed("place.latitude"));
-        desk.undo();
-        desk.undo();
-        desk.undo();
+        assertEquals(Optional.of("47.3° N"), document.state().typed("place.latitude"));
+        document.undo();
+        document.undo();
+        document.undo();
         assertEquals(before.sun(), scenario().sun());
     }
 
@@ -137,19 +138,19 @@ class ChoosingTest {
 
     @Test
     void onlyKeysWithAMeaningBelong() {
-        assertTrue(Belonging.whyNot(key("dish.surface.tile"), desk.state())
+        assertTrue(Belonging.whyNot(key("dish.surface.tile"), document.state())
                 .orElseThrow()
                 .contains("square-tiles"));
-        assertTrue(Belonging.whyNot(key("plane.disc"), desk.state()).isPresent());
-        assertTrue(Belonging.whyNot(key("when.time"), desk.state()).isPresent());
-        assertTrue(Belonging.whyNot(key("sky.kind"), desk.state()).isPresent());
-        assertEquals(Optional.empty(), Belonging.whyNot(key("dish.surface.rings"), desk.state()));
+        assertTrue(Belonging.whyNot(key("plane.disc"), document.state()).isPresent());
+        assertTrue(Belonging.whyNot(key("when.time"), document.state()).isPresent());
+        assertTrue(Belonging.whyNot(key("sky.kind"), document.state()).isPresent());
+        assertEquals(Optional.empty(), Belonging.whyNot(key("dish.surface.rings"), document.state()));
         choosing.takeDisc();
-        assertTrue(Belonging.whyNot(key("pan.water"), desk.state()).isPresent());
-        assertTrue(Belonging.whyNot(key("air.wind"), desk.state()).isPresent());
+        assertTrue(Belonging.whyNot(key("pan.water"), document.state()).isPresent());
+        assertTrue(Belonging.whyNot(key("air.wind"), document.state()).isPresent());
         cut("smooth");
-        assertTrue(Belonging.whyNot(key("dish.gap"), desk.state()).isPresent());
-        desk.change(Map.of("dish.gap", "2 mm"));
-        assertEquals(Optional.empty(), Belonging.whyNot(key("dish.gap"), desk.state()));
+        assertTrue(Belonging.whyNot(key("dish.gap"), document.state()).isPresent());
+        document.change(Map.of("dish.gap", "2 mm"));
+        assertEquals(Optional.empty(), Belonging.whyNot(key("dish.gap"), document.state()));
     }
 }

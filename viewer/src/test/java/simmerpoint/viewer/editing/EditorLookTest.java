@@ -25,7 +25,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import simmerpoint.units.UnitSystem;
 import simmerpoint.viewer.FxThread;
-import simmerpoint.viewer.desk.Desk;
+import simmerpoint.viewer.document.ScenarioDocument;
 import simmerpoint.viewer.theme.Theme;
 
 /** Paints the whole editor as wide as the drawer and looks for cut words; keeps the pictures where -Dlook.folder says. */
@@ -40,14 +40,14 @@ class EditorLookTest {
     void nothingIsCutOff(Theme theme, UnitSystem system) throws IOException {
         List<String> cut = new ArrayList<>();
         WritableImage image = FxThread.get(() -> {
-            Desk desk = new Desk();
-            EditorPane pane = new EditorPane(desk, new SimpleObjectProperty<>(system), Editors.answering(null));
+            ScenarioDocument document = new ScenarioDocument();
+            EditorPane pane = new EditorPane(document, new SimpleObjectProperty<>(system), Editors.answering(null));
             pane.groups().forEach(group -> group.setExpanded(true));
             Scene scene = new Scene(pane, WIDTH - SCROLL_BAR, HEIGHT);
-            theme.dress(scene);
-            desk.change(Map.of("dish.hub", "wide", "pan.diameter", "9 in", "mirror.dust", "x", "stand.raise", "x"));
-            desk.change(Map.of("aim.jitter", "x", "sun.beam", "x", "heat-levels.hold", "x", "pan.height", "x"));
-            desk.change(Map.of("mirror.material", "household mirror", "sun.shape.kind", "circumsolar"));
+            theme.applyTo(scene);
+            document.change(Map.of("dish.hub", "wide", "pan.diameter", "9 in", "mirror.dust", "x", "stand.raise", "x"));
+            document.change(Map.of("aim.jitter", "x", "sun.beam", "x", "heat-levels.hold", "x", "pan.height", "x"));
+            document.change(Map.of("mirror.material", "household mirror", "sun.shape.kind", "circumsolar"));
             WritableImage painted = scene.snapshot(null);
             look(pane, cut);
             return painted;

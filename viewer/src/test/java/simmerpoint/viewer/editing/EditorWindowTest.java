@@ -26,8 +26,8 @@ import simmerpoint.scenario.Key;
 import simmerpoint.scenario.Keys;
 import simmerpoint.units.UnitSystem;
 import simmerpoint.viewer.FxThread;
-import simmerpoint.viewer.desk.Desk;
-import simmerpoint.viewer.desk.OpenedFile;
+import simmerpoint.viewer.document.OpenedFile;
+import simmerpoint.viewer.document.ScenarioDocument;
 
 /** An editor in a real window, used by mouse and keys. */
 class EditorWindowTest {
@@ -44,8 +44,8 @@ class EditorWindowTest {
         shown.close();
     }
 
-    private void open(Desk desk) {
-        shown = Editors.show(desk);
+    private void open(ScenarioDocument document) {
+        shown = Editors.show(document);
     }
 
     private Node control(String path) {
@@ -53,7 +53,7 @@ class EditorWindowTest {
     }
 
     private String typed(String path) {
-        return shown.desk().state().typed(path).orElse("");
+        return shown.document().state().typed(path).orElse("");
     }
 
     private void goTo(String path) {
@@ -94,7 +94,7 @@ class EditorWindowTest {
 
     @Test
     void pointedAtAKeySaysHowItIsWrittenAndWhatIsNotReadBelowIt() throws Exception {
-        open(new Desk());
+        open(new ScenarioDocument());
         goTo(HUB);
         String meaning = Keys.find(HUB).orElseThrow().sentence();
         Control hub = (Control) control(HUB);
@@ -107,7 +107,7 @@ class EditorWindowTest {
     @Test
     void aWrongValueIsMarkedUndoneAndTheRestSaved() throws Exception {
         Path file = Files.writeString(folder.resolve("a.yaml"), ExampleScenario.text());
-        open(new Desk(OpenedFile.read(file)));
+        open(new ScenarioDocument(OpenedFile.read(file)));
         type(HUB, KeyCode.W, KeyCode.I, KeyCode.D, KeyCode.E);
         FxThread.until("the desk has it", () -> typed(HUB).equals("wide"));
         Node mark = shown.pane().row(HUB).orElseThrow().lookup(".wrong-mark");
@@ -122,7 +122,7 @@ class EditorWindowTest {
         assertEquals("95 cm", typed(DIAMETER));
         FxThread.run(() -> {
             try {
-                assertEquals(Desk.Saving.DONE, shown.desk().save());
+                assertEquals(ScenarioDocument.Saving.DONE, shown.document().save());
             } catch (simmerpoint.report.OutputException e) {
                 throw new AssertionError(e);
             }
@@ -145,7 +145,7 @@ class EditorWindowTest {
     /** The change comes without the return key, and what was typed key by key is one step. */
     @Test
     void aPauseInTypingIsEnoughAndEscapeTakesItBack() throws Exception {
-        open(new Desk());
+        open(new ScenarioDocument());
         type(DIAMETER, KeyCode.DIGIT9, KeyCode.DIGIT0, KeyCode.SPACE, KeyCode.C, KeyCode.M);
         FxThread.until("a pause", () -> typed(DIAMETER).equals("90 cm"));
         press(KeyCode.BACK_SPACE);
@@ -157,13 +157,13 @@ class EditorWindowTest {
         press(KeyCode.ESCAPE);
         assertEquals("1.20 m", typed(DIAMETER));
         press(KeyCode.TAB);
-        assertFalse(shown.desk().dirtyProperty().get());
-        assertFalse(shown.desk().undoableProperty().get());
+        assertFalse(shown.document().dirtyProperty().get());
+        assertFalse(shown.document().undoableProperty().get());
     }
 
     @Test
     void aDragOfTheSliderIsOneStep() throws Exception {
-        open(new Desk());
+        open(new ScenarioDocument());
         goTo(DIAMETER);
         Node slider = shown.pane().row(DIAMETER).orElseThrow().lookup(".slider");
         Node thumb = slider.lookup(".thumb");
@@ -178,29 +178,30 @@ class EditorWindowTest {
             robot.mouseRelease(MouseButton.PRIMARY);
         });
         FxThread.settle();
-        double dragged = shown.desk().readProperty().get().scenario().dish().diameterMetres();
+        double dragged = shown.document().readProperty().get().scenario().dish().diameterMetres();
         assertTrue(dragged > 1.3, typed(DIAMETER));
         assertTrue(typed(DIAMETER).matches("[12]\\.?[0-9]{0,2} m"), typed(DIAMETER));
         press(KeyCode.CONTROL, KeyCode.Z);
         assertEquals("1.20 m", typed(DIAMETER));
-        assertFalse(shown.desk().undoableProperty().get());
+        assertFalse(shown.document().undoableProperty().get());
     }
 
     /** Turbidity has no figure of its own while the setting says how clear the air is. */
     @Test
     void aSliderOfANumberThatIsNotThereYetGivesOne() throws Exception {
-        open(new Desk(OpenedFile.read(Path.of("../scenarios/lake-hut-evening.yaml"))));
-        FxThread.run(() -> shown.desk().reset("sky.setting"));
+        open(new ScenarioDocument(OpenedFile.read(Path.of("../scenarios/lake-hut-evening.yaml"))));
+        FxThread.run(() -> shown.document().reset("sky.setting"));
         goTo("sky.turbidity");
         Slider slider = (Slider) shown.pane().row("sky.turbidity").orElseThrow().lookup(".slider");
         FxThread.run(() -> slider.setValue(4.02));
         assertTrue(typed("sky.turbidity").matches("4(\\.0[0-9]?)?"), typed("sky.turbidity"));
-        assertEquals(Optional.empty(), shown.desk().state().problems().stream().findFirst());
+        assertEquals(
+                Optional.empty(), shown.document().state().problems().stream().findFirst());
     }
 
     @Test
     void backToTheDefaultByItsButton() throws Exception {
-        open(new Desk());
+        open(new ScenarioDocument());
         goTo(HUB);
         Node button = shown.pane()
                 .row(HUB)
@@ -211,14 +212,14 @@ class EditorWindowTest {
         assertTrue(button.isVisible());
         click(button);
         assertEquals("", typed(HUB));
-        assertEquals(0, shown.desk().readProperty().get().scenario().dish().hubMetres());
+        assertEquals(0, shown.document().readProperty().get().scenario().dish().hubMetres());
         assertFalse(button.isVisible());
         assertEquals("0 mm", ((TextField) control(HUB)).getPromptText());
     }
 
     @Test
     void aWordIsChosenByKeys() throws Exception {
-        open(new Desk());
+        open(new ScenarioDocument());
         goTo("dish.surface.cut");
         press(KeyCode.DOWN);
         assertEquals("bent-strips", typed("dish.surface.cut"));
@@ -232,7 +233,7 @@ class EditorWindowTest {
     /** The question was folded before, so that its rows are made last and hear of changes last. */
     @Test
     void rowsComeAndGoWithTheChoiceInALateOpenedQuestionToo() throws Exception {
-        open(new Desk());
+        open(new ScenarioDocument());
         goTo("sun.shape.kind");
         assertFalse(shown.pane().row("sun.shape.ratio").orElseThrow().isVisible());
         FxThread.run(() -> ((WordChoice) control("sun.shape.kind")).setValue("circumsolar"));
@@ -242,7 +243,7 @@ class EditorWindowTest {
 
     @Test
     void findsKeysByWordsAndSaysWhatIsNear() throws Exception {
-        open(new Desk());
+        open(new ScenarioDocument());
         TextField find = (TextField) shown.pane().lookup("#find-key");
         FxThread.run(() -> find.setText("sun climbed"));
         assertTrue(shown.pane().row("aim.drift.up").orElseThrow().isVisible());
@@ -260,10 +261,10 @@ class EditorWindowTest {
 
     @Test
     void unitsSwitchWhatStandsInTheFields() throws Exception {
-        open(new Desk());
+        open(new ScenarioDocument());
         FxThread.run(() -> shown.units().set(UnitSystem.INCH));
         assertEquals("47.24 in", ((TextField) control(DIAMETER)).getText());
-        assertEquals(ExampleScenario.text(), shown.desk().state().values().sourceText());
+        assertEquals(ExampleScenario.text(), shown.document().state().values().sourceText());
         FxThread.run(() -> shown.units().set(UnitSystem.METRIC));
         assertEquals("1.20 m", ((TextField) control(DIAMETER)).getText());
     }
@@ -271,7 +272,7 @@ class EditorWindowTest {
     /** Every control that can be used gets the keyboard by the tabulator alone. */
     @Test
     void theKeyboardReachesAll() throws Exception {
-        open(new Desk());
+        open(new ScenarioDocument());
         FxThread.run(() -> {
             shown.pane().groups().forEach(group -> group.setExpanded(true));
             shown.pane().lookup("#find-key").requestFocus();
@@ -298,12 +299,12 @@ class EditorWindowTest {
     void aFileIsChosenAndNamedFromTheScenariosFolder() throws Exception {
         Path mesh = Files.copy(Path.of("../scenarios/triangle-dish.obj"), folder.resolve("my dish.obj"));
         Path file = Files.writeString(folder.resolve("a.yaml"), ExampleScenario.text());
-        Desk desk = new Desk(OpenedFile.read(file));
-        shown = Editors.show(desk, UnitSystem.METRIC, Editors.answering(mesh));
+        ScenarioDocument document = new ScenarioDocument(OpenedFile.read(file));
+        shown = Editors.show(document, UnitSystem.METRIC, Editors.answering(mesh));
         goTo("dish.surface.cut");
         FxThread.run(() -> ((WordChoice) control("dish.surface.cut")).setValue("from-file"));
         FxThread.settle();
-        assertTrue(desk.state().wrongAt("dish.surface.file").isPresent());
+        assertTrue(document.state().wrongAt("dish.surface.file").isPresent());
         goTo("dish.surface.file");
         click(shown.pane()
                 .row("dish.surface.file")
@@ -312,11 +313,11 @@ class EditorWindowTest {
                 .iterator()
                 .next());
         assertEquals("my dish.obj", typed("dish.surface.file"));
-        assertEquals(Optional.empty(), desk.state().problems().stream().findFirst());
+        assertEquals(Optional.empty(), document.state().problems().stream().findFirst());
         assertEquals(
                 215,
                 ((simmerpoint.dish.cut.FromFile)
-                                desk.readProperty().get().scenario().dish().cut())
+                                document.readProperty().get().scenario().dish().cut())
                         .mesh()
                         .polygons());
     }

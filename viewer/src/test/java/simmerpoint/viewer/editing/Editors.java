@@ -9,9 +9,9 @@ import javafx.scene.Scene;
 import javafx.stage.Stage;
 import simmerpoint.units.UnitSystem;
 import simmerpoint.viewer.FxThread;
-import simmerpoint.viewer.asking.Asks;
-import simmerpoint.viewer.asking.FileKind;
-import simmerpoint.viewer.desk.Desk;
+import simmerpoint.viewer.dialog.Dialogs;
+import simmerpoint.viewer.dialog.FileKind;
+import simmerpoint.viewer.document.ScenarioDocument;
 import simmerpoint.viewer.theme.Theme;
 
 /** Editors in windows for tests. */
@@ -22,35 +22,36 @@ final class Editors {
     private Editors() {}
 
     /** An editor in a window as wide as the drawer. */
-    record Shown(Desk desk, EditorPane pane, ObjectProperty<UnitSystem> units, Stage stage) implements AutoCloseable {
+    record Shown(ScenarioDocument document, EditorPane pane, ObjectProperty<UnitSystem> units, Stage stage)
+            implements AutoCloseable {
         @Override
         public void close() {
             FxThread.run(stage::close);
         }
     }
 
-    static Shown show(Desk desk, UnitSystem system, Asks asks) {
+    static Shown show(ScenarioDocument document, UnitSystem system, Dialogs dialogs) {
         Shown shown = FxThread.get(() -> {
             ObjectProperty<UnitSystem> units = new SimpleObjectProperty<>(system);
-            EditorPane pane = new EditorPane(desk, units, asks);
+            EditorPane pane = new EditorPane(document, units, dialogs);
             Stage stage = new Stage();
             Scene scene = new Scene(pane, DRAWER, HEIGHT);
-            Theme.LIGHT.dress(scene);
+            Theme.LIGHT.applyTo(scene);
             stage.setScene(scene);
             stage.show();
-            return new Shown(desk, pane, units, stage);
+            return new Shown(document, pane, units, stage);
         });
         FxThread.settle();
         return shown;
     }
 
-    static Shown show(Desk desk) {
-        return show(desk, UnitSystem.METRIC, answering(null));
+    static Shown show(ScenarioDocument document) {
+        return show(document, UnitSystem.METRIC, answering(null));
     }
 
     /** Names always the same file; null is none. */
-    static Asks answering(Path file) {
-        return new Asks() {
+    static Dialogs answering(Path file) {
+        return new Dialogs() {
             @Override
             public Optional<Path> fileToOpen(String question, FileKind kind) {
                 return Optional.ofNullable(file);

@@ -16,13 +16,13 @@ import simmerpoint.scenario.Key;
 import simmerpoint.scenario.Keys;
 import simmerpoint.units.UnitSystem;
 import simmerpoint.viewer.FxThread;
-import simmerpoint.viewer.desk.Desk;
+import simmerpoint.viewer.document.ScenarioDocument;
 
 /** Walks all keys of the scenario: none may be without its control. */
 class EveryKeyTest {
     private static EditorPane editor(UnitSystem system) {
-        return FxThread.get(
-                () -> new EditorPane(new Desk(), new SimpleObjectProperty<>(system), Editors.answering(null)));
+        return FxThread.get(() ->
+                new EditorPane(new ScenarioDocument(), new SimpleObjectProperty<>(system), Editors.answering(null)));
     }
 
     @Test

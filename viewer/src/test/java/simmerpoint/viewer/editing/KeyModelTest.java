@@ -11,14 +11,14 @@ import javafx.beans.property.SimpleObjectProperty;
 import org.junit.jupiter.api.Test;
 import simmerpoint.scenario.Keys;
 import simmerpoint.units.UnitSystem;
-import simmerpoint.viewer.desk.Desk;
+import simmerpoint.viewer.document.ScenarioDocument;
 
 class KeyModelTest {
-    private final Desk desk = new Desk();
+    private final ScenarioDocument document = new ScenarioDocument();
     private final ObjectProperty<UnitSystem> units = new SimpleObjectProperty<>(UnitSystem.METRIC);
 
     private KeyModel model(String path) {
-        return new KeyModel(Keys.find(path).orElseThrow(), desk, units);
+        return new KeyModel(Keys.find(path).orElseThrow(), document, units);
     }
 
     @Test
@@ -30,13 +30,13 @@ class KeyModelTest {
         assertEquals("1.20 m", model.inTheFileProperty().get());
         assertEquals("0.394\u00a0in to 328\u00a0ft", model.allowed());
         model.enter("47.24 in");
-        assertFalse(desk.dirtyProperty().get());
+        assertFalse(document.dirtyProperty().get());
         model.enter("48 in");
-        assertEquals(Optional.of("48 in"), desk.state().typed("dish.diameter"));
+        assertEquals(Optional.of("48 in"), document.state().typed("dish.diameter"));
         units.set(UnitSystem.METRIC);
         assertEquals("1.219 m", model.shownProperty().get());
         assertEquals("48 in", model.inTheFileProperty().get());
-        assertEquals(1.2192, desk.readProperty().get().scenario().dish().diameterMetres(), 1e-12);
+        assertEquals(1.2192, document.readProperty().get().scenario().dish().diameterMetres(), 1e-12);
     }
 
     @Test
@@ -46,13 +46,13 @@ class KeyModelTest {
         assertEquals("1.5 m", model.shownProperty().get());
         units.set(UnitSystem.INCH);
         model.enter(" 40 ");
-        assertEquals(Optional.of("40 in"), desk.state().typed("dish.diameter"));
+        assertEquals(Optional.of("40 in"), document.state().typed("dish.diameter"));
         model("sun.elevation").enter("33");
-        assertEquals(Optional.of("33°"), desk.state().typed("sun.elevation"));
+        assertEquals(Optional.of("33°"), document.state().typed("sun.elevation"));
         model("dish.surface.sectors").enter("30");
-        assertEquals(Optional.of("30"), desk.state().typed("dish.surface.sectors"));
+        assertEquals(Optional.of("30"), document.state().typed("dish.surface.sectors"));
         model("title").enter("42");
-        assertEquals("42", desk.titleProperty().get());
+        assertEquals("42", document.titleProperty().get());
     }
 
     /** Who types 90 where 1.20 m stood means centimetres: 90 m would be 75 times as wide. */
@@ -62,12 +62,12 @@ class KeyModelTest {
         model.enter("90");
         assertEquals("90 cm", model.shownProperty().get());
         model.enter("2");
-        assertEquals(Optional.of("2 cm"), desk.state().typed("dish.diameter"));
+        assertEquals(Optional.of("2 cm"), document.state().typed("dish.diameter"));
         model.enter("1.1 m");
         model.enter("2");
-        assertEquals(Optional.of("2 m"), desk.state().typed("dish.diameter"));
+        assertEquals(Optional.of("2 m"), document.state().typed("dish.diameter"));
         model.enter("150");
-        assertEquals(Optional.of("150 cm"), desk.state().typed("dish.diameter"));
+        assertEquals(Optional.of("150 cm"), document.state().typed("dish.diameter"));
     }
 
     @Test
@@ -79,7 +79,7 @@ class KeyModelTest {
         units.set(UnitSystem.INCH);
         assertEquals("wide", model.shownProperty().get());
         assertTrue(model.quantity().isEmpty());
-        desk.undo();
+        document.undo();
         assertEquals("", model.wrongProperty().get());
     }
 
@@ -102,10 +102,10 @@ class KeyModelTest {
     /** Figures of the catalogue's household mirror and the usual water of a pan show where the file says nothing. */
     @Test
     void showsWhatHoldsWhereNothingIsGiven() {
-        desk.change(Map.of("mirror.material", "household mirror"));
-        desk.reset("mirror.reflectance");
+        document.change(Map.of("mirror.material", "household mirror"));
+        document.reset("mirror.reflectance");
         KeyModel model = model("mirror.reflectance");
-        double reflectance = desk.readProperty().get().scenario().mirror().reflectance();
+        double reflectance = document.readProperty().get().scenario().mirror().reflectance();
         assertEquals(Double.toString(reflectance), model.otherwiseProperty().get());
         assertEquals(reflectance, model.quantity().orElseThrow().si());
         KeyModel water = model("pan.water");

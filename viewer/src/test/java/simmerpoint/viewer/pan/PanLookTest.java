@@ -13,8 +13,8 @@ import simmerpoint.units.UnitSystem;
 import simmerpoint.viewer.FxThread;
 import simmerpoint.viewer.Looking;
 import simmerpoint.viewer.ScriptedAsks;
-import simmerpoint.viewer.app.Painter;
-import simmerpoint.viewer.asking.TakeAway;
+import simmerpoint.viewer.app.PngEncoder;
+import simmerpoint.viewer.dialog.FileExport;
 import simmerpoint.viewer.theme.Theme;
 
 /** The pane in the sizes it gets in the window; {@code -Dpan.keep=FOLDER} keeps the pictures. */
@@ -22,13 +22,13 @@ class PanLookTest {
     private static final int[][] SIZES = {{354, 540}, {660, 250}, {354, 310}, {690, 1030}, {984, 520}};
 
     private static PanPane pane(PanScenes scene) {
-        TakeAway takeAway = new TakeAway(new ScriptedAsks(), Runnable::run, Runnable::run, text -> {});
-        return new PanPane(scene.desk, scene.live, scene.studies, scene.units, scene.theme, takeAway);
+        FileExport takeAway = new FileExport(new ScriptedAsks(), Runnable::run, Runnable::run, text -> {});
+        return new PanPane(scene.document, scene.live, scene.studies, scene.units, scene.theme, takeAway);
     }
 
     private static WritableImage shot(PanPane pane, Theme theme, int width, int height) {
         Scene scene = new Scene(pane, width, height);
-        theme.dress(scene);
+        theme.applyTo(scene);
         scene.snapshot(null);
         return scene.snapshot(null);
     }
@@ -70,7 +70,7 @@ class PanLookTest {
     private static void keep(String name, WritableImage image) throws Exception {
         String folder = System.getProperty("pan.keep", "");
         if (!folder.isEmpty()) {
-            Files.write(Path.of(folder, name + ".png"), Painter.png(image));
+            Files.write(Path.of(folder, name + ".png"), PngEncoder.png(image));
         }
     }
 }

@@ -11,7 +11,7 @@ import simmerpoint.study.TraceOptions;
 import simmerpoint.study.TraceResult;
 import simmerpoint.study.TraceStudy;
 import simmerpoint.units.UnitSystem;
-import simmerpoint.viewer.desk.Desk;
+import simmerpoint.viewer.document.ScenarioDocument;
 import simmerpoint.viewer.live.LiveState;
 import simmerpoint.viewer.live.StudyState;
 import simmerpoint.viewer.theme.Theme;
@@ -21,7 +21,7 @@ final class PanScenes {
     static final TraceOptions FEW = TraceOptions.defaults().withRays(1 << 13);
     private static PanResult studied;
 
-    final Desk desk = new Desk();
+    final ScenarioDocument document = new ScenarioDocument();
     final SimpleObjectProperty<LiveState> live = new SimpleObjectProperty<>();
     final SimpleObjectProperty<StudyState> studies = new SimpleObjectProperty<>(StudyState.NOTHING_YET);
     final SimpleObjectProperty<UnitSystem> units = new SimpleObjectProperty<>(UnitSystem.METRIC);
@@ -36,7 +36,7 @@ final class PanScenes {
     }
 
     Scenario scenario() {
-        return desk.readProperty().get().scenario();
+        return document.readProperty().get().scenario();
     }
 
     static LiveState answer(Scenario scenario) {
@@ -63,7 +63,7 @@ final class PanScenes {
     }
 
     PanScenes with(String key, String typed) {
-        desk.change(Map.of(key, typed));
+        document.change(Map.of(key, typed));
         return this;
     }
 }

@@ -189,19 +189,19 @@ class PanViewModelTest {
     @Test
     void aDragIsUndoneInOneStepAndTypedInTheUnitsShown() {
         scene.answered();
-        PullControl control = new PullControl(scene.desk, scene.live, scene.studies, scene.units);
+        PullControl control = new PullControl(scene.document, scene.live, scene.studies, scene.units);
         control.take();
         control.pullTo(0.03);
         control.pullTo(0.0512);
         control.letGo();
-        assertEquals(Optional.of("5.1 cm"), scene.desk.state().typed("stand.pull-back"));
-        scene.desk.undo();
+        assertEquals(Optional.of("5.1 cm"), scene.document.state().typed("stand.pull-back"));
+        scene.document.undo();
         assertEquals(0, scene.scenario().stand().pullBackMetres());
         scene.units.set(UnitSystem.INCH);
         control.step(1, true);
-        assertEquals(Optional.of("1.00 in"), scene.desk.state().typed("stand.pull-back"));
+        assertEquals(Optional.of("1.00 in"), scene.document.state().typed("stand.pull-back"));
         control.step(-1, false);
-        assertEquals(Optional.of("0.80 in"), scene.desk.state().typed("stand.pull-back"));
+        assertEquals(Optional.of("0.80 in"), scene.document.state().typed("stand.pull-back"));
         control.pullTo(99);
         assertTrue(scene.scenario().stand().pullBackMetres()
                 <= control.stateProperty().get().highMetres() + 0.001);
@@ -210,7 +210,7 @@ class PanViewModelTest {
     @Test
     void playNeverStartsByItselfAndStopsWhenSomethingElseIsChanged() {
         scene.answered();
-        PullControl control = new PullControl(scene.desk, scene.live, scene.studies, scene.units);
+        PullControl control = new PullControl(scene.document, scene.live, scene.studies, scene.units);
         control.frame(1);
         assertEquals(0, scene.scenario().stand().pullBackMetres());
         assertFalse(control.playingProperty().get());
@@ -220,12 +220,12 @@ class PanViewModelTest {
         control.frame(10.9);
         double there = scene.scenario().stand().pullBackMetres();
         assertTrue(there > 0.01, "moved to " + there);
-        scene.desk.change(Map.of("dish.hub", "70 mm"));
+        scene.document.change(Map.of("dish.hub", "70 mm"));
         assertFalse(control.playingProperty().get());
         control.frame(12);
         assertEquals(there, scene.scenario().stand().pullBackMetres());
-        scene.desk.undo();
-        scene.desk.undo();
+        scene.document.undo();
+        scene.document.undo();
         assertEquals(0, scene.scenario().stand().pullBackMetres());
     }
 

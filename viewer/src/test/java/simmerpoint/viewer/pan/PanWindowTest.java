@@ -27,7 +27,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import simmerpoint.viewer.FxThread;
 import simmerpoint.viewer.ScriptedAsks;
-import simmerpoint.viewer.asking.TakeAway;
+import simmerpoint.viewer.dialog.FileExport;
 import simmerpoint.viewer.theme.Theme;
 
 /** The pane in a window, moved by mouse and keys; light is traced at once with few rays. */
@@ -44,18 +44,18 @@ class PanWindowTest {
     @BeforeEach
     void open() {
         FxThread.run(() -> {
-            scene.desk
+            scene.document
                     .readProperty()
                     .addListener((value, before, now) -> scene.live.set(PanScenes.answer(now.scenario())));
             pane = new PanPane(
-                    scene.desk,
+                    scene.document,
                     scene.live,
                     scene.studies,
                     scene.units,
                     scene.theme,
-                    new TakeAway(asks, Runnable::run, Runnable::run, told::add));
+                    new FileExport(asks, Runnable::run, Runnable::run, told::add));
             Scene inside = new Scene(pane, 420, 640);
-            Theme.LIGHT.dress(inside);
+            Theme.LIGHT.applyTo(inside);
             stage = new Stage();
             stage.setScene(inside);
             stage.show();
@@ -121,9 +121,9 @@ class PanWindowTest {
         // A pixel is about 3 mm.
         assertEquals(0.1, pullBack(), 0.004);
         assertTrue(find("pull-sentence", Label.class).getText().startsWith("At 10.") || pullBack() < 0.1);
-        FxThread.run(scene.desk::undo);
+        FxThread.run(scene.document::undo);
         assertEquals(0, pullBack());
-        assertFalse(FxThread.get(() -> scene.desk.undoableProperty().get()));
+        assertFalse(FxThread.get(() -> scene.document.undoableProperty().get()));
     }
 
     @Test
@@ -137,7 +137,7 @@ class PanWindowTest {
         type(KeyCode.LEFT);
         assertEquals(0.025, pullBack(), 1e-9);
         assertTrue(curve.getAccessibleText().contains("At 2.5\u00a0cm: "));
-        FxThread.run(scene.desk::undo);
+        FxThread.run(scene.document::undo);
         assertEquals(0.03, pullBack(), 1e-9);
     }
 
@@ -151,7 +151,7 @@ class PanWindowTest {
         drag(on(slider, thumb, middle), on(slider, thumb + 60, middle));
         double moved = pullBack();
         assertTrue(moved > 0.05, "moved to " + moved);
-        FxThread.run(scene.desk::undo);
+        FxThread.run(scene.document::undo);
         assertEquals(0, pullBack());
         assertEquals(0, FxThread.get(slider::getValue));
         FxThread.run(slider::requestFocus);
@@ -171,7 +171,7 @@ class PanWindowTest {
         FxThread.settle();
         FxThread.settle();
         assertEquals(there, pullBack());
-        FxThread.run(scene.desk::undo);
+        FxThread.run(scene.document::undo);
         assertEquals(0, pullBack());
     }
 

@@ -16,7 +16,7 @@ class ThemeTest {
             StackPane root = new StackPane(label);
             Scene scene = new Scene(root, 60, 30);
             for (Theme theme : new Theme[] {Theme.LIGHT, Theme.DARK, Theme.DARK.other()}) {
-                theme.dress(scene);
+                theme.applyTo(scene);
                 var image = scene.snapshot(null);
                 assertEquals(Shade.GROUND.in(theme), image.getPixelReader().getColor(1, 1));
                 assertEquals(Shade.WORD.in(theme), label.getTextFill());
@@ -31,7 +31,7 @@ class ThemeTest {
             Label label = new Label("word");
             StackPane part = new StackPane(label);
             new Scene(part, 60, 30).snapshot(null);
-            Theme.DARK.dress(part);
+            Theme.DARK.applyTo(part);
             part.applyCss();
             assertEquals(Shade.WORD.in(Theme.DARK), label.getTextFill());
         });

@@ -28,12 +28,12 @@ public final class DragTimes {
         try (Yards window = Yards.open(1000, 560)) {
             double[] whole = new double[FRAMES];
             double[] fx = new double[FRAMES];
-            FxThread.run(() -> new DeskEdits(window.desk).begin());
+            FxThread.run(() -> new DocumentEdits(window.document).begin());
             for (int k = -WARM; k < FRAMES; k++) {
                 String place = String.format(Locale.ROOT, "%.1f cm", Math.abs(k) * 0.1);
                 long start = System.nanoTime();
                 long begin = FxThread.get(THREADS::getCurrentThreadCpuTime);
-                FxThread.run(() -> window.desk.change(Map.of("stand.pull-back", place)));
+                FxThread.run(() -> window.document.change(Map.of("stand.pull-back", place)));
                 while (!FxThread.get(window.yard::drawn)) {
                     Thread.onSpinWait();
                 }

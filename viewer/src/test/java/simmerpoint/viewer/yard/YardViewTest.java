@@ -70,10 +70,10 @@ class YardViewTest {
         double after = window.scenario().stand().pullBackMetres();
         assertEquals(60 / perMetre, after - before, MILLIMETRE + 1 / perMetre);
         assertEquals(0, Math.IEEEremainder(after, MILLIMETRE), 1e-9, "a whole millimetre");
-        assertTrue(FxThread.get(() -> window.desk.undoableProperty().get()));
-        FxThread.run(window.desk::undo);
+        assertTrue(FxThread.get(() -> window.document.undoableProperty().get()));
+        FxThread.run(window.document::undo);
         assertEquals(before, window.scenario().stand().pullBackMetres(), 0);
-        assertFalse(FxThread.get(() -> window.desk.undoableProperty().get()), "one drag, one step");
+        assertFalse(FxThread.get(() -> window.document.undoableProperty().get()), "one drag, one step");
     }
 
     @Test
@@ -100,13 +100,13 @@ class YardViewTest {
 
     @Test
     void escapeTakesADragBack() {
-        String text = FxThread.get(() -> window.desk.state().values().sourceText());
+        String text = FxThread.get(() -> window.document.state().values().sourceText());
         window.pull(window.onScreen(Handle.RAISE), 0, -40, 3);
         assertTrue(window.scenario().stand().raiseMetres() > 0.02);
         press(KeyCode.ESCAPE);
         window.letGo();
-        assertEquals(text, FxThread.get(() -> window.desk.state().values().sourceText()));
-        assertFalse(FxThread.get(() -> window.desk.undoableProperty().get()));
+        assertEquals(text, FxThread.get(() -> window.document.state().values().sourceText()));
+        assertFalse(FxThread.get(() -> window.document.undoableProperty().get()));
     }
 
     @Test
@@ -126,12 +126,12 @@ class YardViewTest {
 
     @Test
     void aPanInTheMirrorIsSaidInWords() {
-        FxThread.run(() -> window.desk.change(java.util.Map.of("stand.pull-back", "-78 cm")));
+        FxThread.run(() -> window.document.change(java.util.Map.of("stand.pull-back", "-78 cm")));
         FxThread.until("it is said", () -> {
             Label words = (Label) window.stage().getScene().lookup("#yard-panel-words");
             return words.getText().startsWith("Nothing is told");
         });
-        FxThread.run(() -> window.desk.undo());
+        FxThread.run(() -> window.document.undo());
         window.await();
         Label words = (Label) node("yard-panel-words");
         assertTrue(words.getText().contains("of the light"), words.getText());
@@ -216,10 +216,10 @@ class YardViewTest {
     void whatIsInForceIsToldInTheYard() {
         Label told = (Label) node("yard-in-force");
         assertEquals("Dish turned up 0.5\u00b0", told.getText());
-        FxThread.run(() -> window.desk.change(java.util.Map.of("aim.turn.up", "0\u00b0")));
+        FxThread.run(() -> window.document.change(java.util.Map.of("aim.turn.up", "0\u00b0")));
         window.await();
         assertFalse(told.isVisible(), told.getText());
-        FxThread.run(() -> window.desk.change(java.util.Map.of(
+        FxThread.run(() -> window.document.change(java.util.Map.of(
                 "stand.raise", "-3 cm", "stand.slide", "2 cm", "aim.turn.up", "-6.3\u00b0", "stand.side", "-1 cm")));
         window.await();
         assertEquals(

@@ -15,41 +15,41 @@ import simmerpoint.scenario.ScenarioReader;
 import simmerpoint.study.TraceOptions;
 import simmerpoint.units.UnitSystem;
 import simmerpoint.viewer.FxThread;
-import simmerpoint.viewer.desk.Desk;
-import simmerpoint.viewer.live.Live;
+import simmerpoint.viewer.document.ScenarioDocument;
+import simmerpoint.viewer.live.LiveResults;
 import simmerpoint.viewer.theme.Theme;
 
 /** A yard in a window without a screen, for tests. */
 final class Yards implements AutoCloseable {
-    final Desk desk;
-    final Live live = new Live(TraceOptions.defaults().withRays(1 << 13), Platform::runLater);
+    final ScenarioDocument document;
+    final LiveResults live = new LiveResults(TraceOptions.defaults().withRays(1 << 13), Platform::runLater);
     final SimpleObjectProperty<UnitSystem> units = new SimpleObjectProperty<>(UnitSystem.METRIC);
     final SimpleObjectProperty<Theme> theme = new SimpleObjectProperty<>(Theme.LIGHT);
     final YardView yard;
     private final Stage stage;
 
-    private Yards(Desk desk, double width, double height) {
-        this.desk = desk;
+    private Yards(ScenarioDocument document, double width, double height) {
+        this.document = document;
         yard = new YardView(
-                Bindings.createObjectBinding(() -> desk.readProperty().get().scenario(), desk.readProperty()),
+                Bindings.createObjectBinding(() -> document.readProperty().get().scenario(), document.readProperty()),
                 live.stateProperty(),
                 units,
                 theme,
-                new DeskEdits(desk),
+                new DocumentEdits(document),
                 TraceOptions.defaults(),
                 Platform::runLater);
         stage = new Stage();
         stage.setScene(new Scene(yard, width, height));
-        theme.get().dress(stage.getScene());
-        theme.addListener((value, before, now) -> now.dress(stage.getScene()));
-        desk.readProperty().addListener((value, before, now) -> live.show(now.scenario()));
-        live.show(desk.readProperty().get().scenario());
+        theme.get().applyTo(stage.getScene());
+        theme.addListener((value, before, now) -> now.applyTo(stage.getScene()));
+        document.readProperty().addListener((value, before, now) -> live.show(now.scenario()));
+        live.show(document.readProperty().get().scenario());
         stage.show();
         stage.requestFocus();
     }
 
     static Yards open(double width, double height) {
-        Yards yards = FxThread.get(() -> new Yards(new Desk(), width, height));
+        Yards yards = FxThread.get(() -> new Yards(new ScenarioDocument(), width, height));
         yards.await();
         return yards;
     }
@@ -90,7 +90,7 @@ final class Yards implements AutoCloseable {
     }
 
     Scenario scenario() {
-        return FxThread.get(() -> desk.readProperty().get().scenario());
+        return FxThread.get(() -> document.readProperty().get().scenario());
     }
 
     Stage stage() {

@@ -1,5 +1,0 @@
-/**
- * Two designs held against each other: one is kept as it is, the other changed. Not here: tracing them, and how light is
- * drawn.
- */
-package simmerpoint.viewer.beside;
