@@ -144,6 +144,12 @@ class ArchitectureTest {
         onlyIn("org.yaml.snakeyaml..", "scenario");
     }
 
+    /** So that the program starts without it: what draws on paper is loaded when it is asked for. */
+    @Test
+    void onlyTheLayerOfDrawingKnowsTheFormatOfPaper() {
+        onlyIn("org.apache.pdfbox..", "drawing.output");
+    }
+
     /** Such numbers depend on a thread, on the clock or on the order of calls, and not on the index of the ray. */
     @Test
     void noRandomNumbersThatCannotBeRepeated() {

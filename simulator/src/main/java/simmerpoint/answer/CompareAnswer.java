@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import simmerpoint.dish.CutTrait;
 import simmerpoint.heat.BoilingOutcome;
+import simmerpoint.quantities.CompareQuantities;
 import simmerpoint.quantities.OneLine;
 import simmerpoint.quantities.VariantNames;
 import simmerpoint.scenario.DifferingKey;
@@ -43,19 +44,13 @@ public final class CompareAnswer {
         List<Item> beside = new ArrayList<>(table);
         beside.add(new Item.Sentence(answer.columns()));
         return new Answer(
-                title(comparison),
+                CompareQuantities.title(comparison),
                 List.of(
                         new Section("Which is best", answer.which()),
                         new Section("Side by side", beside),
                         new Section("What differs", answer.differs()),
                         new Section("Take care", answer.cautions()),
                         new Section("How sure this is", answer.sure())));
-    }
-
-    /** The title of the one file that is varied; empty for several. */
-    public static String title(Comparison comparison) {
-        Variant first = comparison.best().variant();
-        return first.source().isEmpty() ? OneLine.of(first.scenario().title()) : "";
     }
 
     /** The sentence that answers in watts. */

@@ -1,7 +1,6 @@
 package simmerpoint.answer;
 
 import java.math.BigDecimal;
-import java.util.Locale;
 import simmerpoint.study.pan.MoveStudy.Move;
 import simmerpoint.units.UnitSystem;
 
@@ -48,11 +47,6 @@ public final class MoveWords {
 
     private static String name(Figures figures) {
         return figures.system() == UnitSystem.INCH ? "in" : "cm";
-    }
-
-    /** The move as the file's key names it. */
-    public static String key(Move move) {
-        return move.name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 
     /** A heading. */

@@ -57,7 +57,7 @@ final class PanPlaceSection {
                 + figures.plainFlux(new Estimate(there.hottestFlux(), 0.05 * there.hottestFlux())) + " ("
                 + figures.plainFlux(new Estimate(here.hottestFlux(), 0.02 * here.hottestFlux()))
                 + " where it stands). In the file: stand: {"
-                + MoveWords.key(place.move()) + ": " + fileLength(place) + "}."
+                + place.move().key() + ": " + fileLength(place) + "}."
                 + heights.outOfReach(reach.height(place.move(), there.offsetMetres()))
                         .map(words -> " But there it stands " + words
                                 + ", and no place for a simmer along these moves is in reach.")

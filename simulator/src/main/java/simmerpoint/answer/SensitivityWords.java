@@ -83,7 +83,7 @@ final class SensitivityWords {
 
     private static String more(Parameter parameter) {
         for (Move move : Move.values()) {
-            if (MoveWords.key(move).equals(parameter.key())) {
+            if (move.key().equals(parameter.key())) {
                 return "(" + MoveWords.positive(move) + ")";
             }
         }

@@ -23,6 +23,7 @@ final class CommandLines {
         line.addSubcommand(new CheckCommand(terminal));
         line.addSubcommand(new ExampleCommand(terminal));
         line.addSubcommand(new MaterialsCommand(terminal));
+        line.addSubcommand(new SchemaCommand(terminal));
         line.addSubcommand(new CompletionCommand(terminal));
         line.addSubcommand(new CommandLine.HelpCommand());
         line.setColorScheme(CommandLine.Help.defaultColorScheme(Ansi.OFF));

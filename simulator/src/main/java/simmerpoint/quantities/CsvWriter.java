@@ -6,7 +6,8 @@ import java.util.Map;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import simmerpoint.quantities.Quantity.Type;
+import simmerpoint.quantities.Field.Quantity;
+import simmerpoint.quantities.Field.Type;
 import simmerpoint.sampling.Estimate;
 
 /**
@@ -89,8 +90,6 @@ final class CsvWriter {
     }
 
     private static String cell(Object value) {
-        return value instanceof Double x
-                ? StableNumber.of(x, DIGITS)
-                : value == null ? "" : Quantity.written(value).toString();
+        return value instanceof Double x ? StableNumber.of(x, DIGITS) : value == null ? "" : value.toString();
     }
 }

@@ -24,11 +24,14 @@ public record Document<R>(
     /** The fields of the JSON object, the same head before those of every study. */
     Fields<R> whole() {
         return Fields.<R>none()
-                .whole("schema_version", "goes up when a field changes its key or its meaning", r -> SCHEMA_VERSION)
+                .whole(
+                        "schema_version",
+                        "version of this schema, goes up when a field changes its key or its meaning",
+                        r -> SCHEMA_VERSION)
                 .text("command", "what was run", List.of(command), r -> command)
-                .text("title", "of the scenario", title)
-                .text("version", "of the program", r -> Version.text())
-                .whole("seed", "of the random scrambles and of the build errors", seed)
+                .text("title", "title of the scenario", title)
+                .text("version", "version of the program", r -> Version.text())
+                .whole("seed", "seed of the random scrambles and of the build errors", seed)
                 .include(r -> r, fields);
     }
 

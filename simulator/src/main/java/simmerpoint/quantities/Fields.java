@@ -2,18 +2,23 @@ package simmerpoint.quantities;
 
 import java.time.LocalDate;
 import java.time.ZonedDateTime;
+import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.function.ToDoubleFunction;
 import java.util.function.ToLongFunction;
 import java.util.stream.Stream;
 import simmerpoint.heat.LikelyRange;
-import simmerpoint.quantities.Quantity.Type;
+import simmerpoint.quantities.Field.Group;
+import simmerpoint.quantities.Field.Quantity;
+import simmerpoint.quantities.Field.Rows;
+import simmerpoint.quantities.Field.Type;
 import simmerpoint.sampling.Estimate;
 
 /**
@@ -23,6 +28,8 @@ import simmerpoint.sampling.Estimate;
  * @param all the fields
  */
 public record Fields<R>(List<Field<R>> all) {
+    private static final DateTimeFormatter ISO = DateTimeFormatter.ofPattern("yyyy-MM-dd'T'HH:mm:ssxxx", Locale.ROOT);
+
     /** Keeps a copy of the list; refuses two fields with one key. */
     public Fields {
         all = List.copyOf(all);
@@ -42,9 +49,19 @@ public record Fields<R>(List<Field<R>> all) {
         return value(key, label, Type.NUMBER, true, value::applyAsDouble);
     }
 
+    /** The same where there may be none. */
+    public Fields<R> optionalNumber(String key, String label, Function<R, OptionalDouble> value) {
+        return number(key, label, r -> value.apply(r).orElse(Double.NaN));
+    }
+
     /** A figure with its standard error; none where {@code value} gives null. */
     public Fields<R> estimate(String key, String label, Function<R, Estimate> value) {
         return value(key, label, Type.ESTIMATE, true, value);
+    }
+
+    /** The same where there may be none. */
+    public Fields<R> optionalEstimate(String key, String label, Function<R, Optional<Estimate>> value) {
+        return estimate(key, label, value.andThen(e -> e.orElse(null)));
     }
 
     /** Three figures: {@code boil_*_s} are {@code boil_low_s}, {@code boil_likely_s}, {@code boil_high_s}. */
@@ -103,12 +120,17 @@ public record Fields<R>(List<Field<R>> all) {
 
     /** A time; null where there is none. */
     public Fields<R> time(String key, String label, Function<R, Optional<ZonedDateTime>> value) {
-        return value(key, label, Type.TIME, true, value.andThen(time -> time.orElse(null)));
+        return value(
+                key,
+                label,
+                Type.TIME,
+                true,
+                r -> value.apply(r).map(ISO::format).orElse(null));
     }
 
     /** A date. */
     public Fields<R> date(String key, String label, Function<R, LocalDate> value) {
-        return value(key, label, Type.DATE, false, value);
+        return value(key, label, Type.DATE, false, value.andThen(LocalDate::toString));
     }
 
     /** Fields under a common key. */

@@ -9,6 +9,9 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.List;
 import java.util.Map;
+import simmerpoint.quantities.Field.Group;
+import simmerpoint.quantities.Field.Quantity;
+import simmerpoint.quantities.Field.Rows;
 import simmerpoint.sampling.Estimate;
 
 /** Writes the fields of a result as a JSON object: figures the same on every Java, null for what there is not. */
@@ -79,7 +82,7 @@ final class JsonWriter {
             case ESTIMATE -> estimate(quantity.key(), (Estimate) value);
             case VECTOR -> vector((double[]) value);
             case TEXTS -> texts((Map<?, ?>) value);
-            default -> json.writeObject(Quantity.written(value));
+            default -> json.writeObject(value);
         }
     }
 

@@ -6,6 +6,9 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.UncheckedIOException;
+import simmerpoint.quantities.Field.Group;
+import simmerpoint.quantities.Field.Quantity;
+import simmerpoint.quantities.Field.Rows;
 
 /** Writes the JSON Schema (draft 2020-12) of a document: every field is there, and no other. */
 final class SchemaWriter {

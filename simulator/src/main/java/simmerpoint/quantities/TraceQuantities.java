@@ -17,7 +17,7 @@ public final class TraceQuantities {
 
     private static final Fields<SpotEllipse> ELLIPSE = Fields.<SpotEllipse>none()
             .number("long_sigma_m", "standard deviation of the light along the long axis", SpotEllipse::longSigma)
-            .number("short_sigma_m", "standard deviation along the short axis", SpotEllipse::shortSigma)
+            .number("short_sigma_m", "standard deviation of the light along the short axis", SpotEllipse::shortSigma)
             .number("angle_rad", "direction of the long axis from x towards y", SpotEllipse::angleRadians);
 
     private static final Fields<Spot> SPOT = Fields.<Spot>none()
@@ -25,42 +25,39 @@ public final class TraceQuantities {
             .estimate("mean_concentration", "mean flux over the underside \u00f7 beam", Spot::meanConcentration)
             .estimate("evenness", "standard deviation \u00f7 mean of flux over the underside", Spot::evenness)
             .estimate("peak_flux_W_m2", "mean flux over the peak disc", Spot::peakFlux)
-            .number("peak_disc_radius_m", "radius of that disc", Spot::peakDiscRadius)
-            .vector("peak_center_m", "where that disc lies", s -> new double[] {s.peakX(), s.peakY()})
+            .number("peak_disc_radius_m", "radius of the peak disc", Spot::peakDiscRadius)
+            .vector("peak_center_m", "middle of the peak disc", s -> new double[] {s.peakX(), s.peakY()})
             .vector("spot_centroid_m", "centroid of the caught light", s ->
                     new double[] {s.centroidX().value(), s.centroidY().value()})
-            .vector("spot_centroid_m_se", "its standard error", s ->
+            .vector("spot_centroid_m_se", "standard error of spot_centroid_m", s ->
                     new double[] {s.centroidX().standardError(), s.centroidY().standardError()})
-            .estimate(
-                    "radius_50_m",
-                    "half of the reflected light crosses within it",
-                    s -> s.radius50().orElse(null))
-            .estimate("radius_90_m", "the same for 90 %", s -> s.radius90().orElse(null))
-            .estimate("radius_95_m", "the same for 95 %", s -> s.radius95().orElse(null))
+            .optionalEstimate("radius_50_m", "half of the reflected light crosses within it", Spot::radius50)
+            .optionalEstimate("radius_90_m", "90 % of the reflected light crosses within it", Spot::radius90)
+            .optionalEstimate("radius_95_m", "95 % of the reflected light crosses within it", Spot::radius95)
             .optionalGroup("spot_ellipse", "main axes of the caught light", Spot::ellipse, ELLIPSE);
 
     /** What differs from run to run. */
     static final Fields<TraceResult.RunInfo> RUN = Fields.<TraceResult.RunInfo>none()
-            .whole("rays", "traced", TraceResult.RunInfo::rays)
-            .whole("threads", "that worked", TraceResult.RunInfo::threads)
+            .whole("rays", "number of rays traced", TraceResult.RunInfo::rays)
+            .whole("threads", "number of threads", TraceResult.RunInfo::threads)
             .number("trace_seconds", "wall time of the ray loop", TraceResult.RunInfo::traceSeconds);
 
     private static final Fields<TraceResult> FIELDS = Fields.<TraceResult>none()
-            .whole("replicates", "independent ones behind every standard error", TraceResult::replicates)
-            .flag("precision_reached", "with the rays allowed; true if none was asked", TraceResult::precisionReached)
+            .whole("replicates", "number of replicates behind every standard error", TraceResult::replicates)
+            .flag("precision_reached", "true if no precision was asked", TraceResult::precisionReached)
             .text("target", "what the light falls on", List.of("pan", "plane"), r -> isPan(r) ? "pan" : "plane")
-            .text("frame", "of all places on the target", TraceQuantities::frame)
-            .whole("panels", "of the dish", TraceResult::panels)
-            .number("outline_area_m2", "of the dish, projected along the axis", TraceResult::outlineArea)
-            .number("aperture_area_m2", "of the mirrors alone, projected along the axis", TraceResult::apertureArea)
+            .text("frame", "axes of all places on the target", TraceQuantities::frame)
+            .whole("panels", "number of panels", TraceResult::panels)
+            .number("outline_area_m2", "area of the outline, projected along the axis", TraceResult::outlineArea)
+            .number("aperture_area_m2", "area of the mirrors, projected along the axis", TraceResult::apertureArea)
             .include(TraceResult::ledger, LedgerQuantities.FIELDS)
             .include(TraceResult::spot, SPOT)
             .group("run", "differs from run to run", TraceResult::run, RUN);
 
     private static final Fields<Cell> CELL = Fields.<Cell>none()
-            .text("surface", "see above", List.of("plane", "underside", "disc", "wall", "lid"), Cell::surface)
-            .number("x_m", "middle of a cell", Cell::x)
-            .number("y_m", "middle of a cell", Cell::y)
+            .text("surface", "which surface", List.of("plane", "underside", "disc", "wall", "lid"), Cell::surface)
+            .number("x_m", "middle of the cell", Cell::x)
+            .number("y_m", "middle of the cell", Cell::y)
             .estimate("flux_W_m2", "mean flux over the cell", Cell::flux);
 
     /** All of it. */

@@ -12,6 +12,7 @@ import simmerpoint.answer.CompareAnswer;
 import simmerpoint.answer.CompareWords;
 import simmerpoint.answer.Figures;
 import simmerpoint.drawing.chart.Ticks;
+import simmerpoint.quantities.CompareQuantities;
 import simmerpoint.quantities.VariantNames;
 import simmerpoint.quantities.Version;
 import simmerpoint.sampling.Estimate;
@@ -108,7 +109,7 @@ final class CompareSheet {
     }
 
     private void heading(Graphics2D g, Brush brush) {
-        String title = CompareAnswer.title(comparison);
+        String title = CompareQuantities.title(comparison);
         g.setColor(Brush.INK);
         brush.line(title.isEmpty() ? "Cookers compared" : title, Brush.bold(30), 13, MARGIN, 52, INNER);
         List<String> lines = brush.wrapped(CompareAnswer.first(comparison, system), Brush.font(20), INNER);

@@ -1,7 +1,13 @@
 package simmerpoint.report;
 
 import java.util.function.Supplier;
+import simmerpoint.quantities.AimQuantities;
+import simmerpoint.quantities.BudgetQuantities;
+import simmerpoint.quantities.CompareQuantities;
+import simmerpoint.quantities.DayQuantities;
+import simmerpoint.quantities.DesignQuantities;
 import simmerpoint.quantities.Document;
+import simmerpoint.quantities.PanQuantities;
 import simmerpoint.quantities.TraceQuantities;
 import simmerpoint.study.aim.AimResult;
 import simmerpoint.study.budget.BudgetResult;
@@ -28,50 +34,37 @@ public record ResultFiles(Supplier<byte[]> json, Supplier<byte[]> csv, Supplier<
 
     /** Of the place of the pan. */
     public static ResultFiles of(PanResult result, UnitSystem units) {
-        return new ResultFiles(
-                () -> PanJson.bytes(result), () -> PanCsv.bytes(result), () -> PanPicture.bytes(result, units));
+        return of(PanQuantities.DOCUMENT, result, () -> PanPicture.bytes(result, units));
     }
 
     /** Of a day. */
     public static ResultFiles of(DayResult result, UnitSystem units) {
-        return new ResultFiles(
-                () -> DayJson.bytes(result), () -> DayCsv.bytes(result), () -> DayPicture.bytes(result, units));
+        return of(DayQuantities.DOCUMENT, result, () -> DayPicture.bytes(result, units));
     }
 
     /** Of a year. */
     public static ResultFiles of(YearResult result, UnitSystem units) {
-        return new ResultFiles(
-                () -> DayJson.bytes(result), () -> DayCsv.bytes(result), () -> YearPicture.bytes(result, units));
+        return of(DayQuantities.YEAR, result, () -> YearPicture.bytes(result, units));
     }
 
     /** Of aiming. */
     public static ResultFiles of(AimResult result, UnitSystem units) {
-        return new ResultFiles(
-                () -> AimJson.bytes(result), () -> AimCsv.bytes(result), () -> AimPicture.bytes(result, units));
+        return of(AimQuantities.DOCUMENT, result, () -> AimPicture.bytes(result, units));
     }
 
     /** Of compared cookers. */
     public static ResultFiles of(Comparison result, UnitSystem units) {
-        return new ResultFiles(
-                () -> CompareJson.bytes(result),
-                () -> CompareCsv.bytes(result),
-                () -> ComparePicture.bytes(result, units));
+        return of(CompareQuantities.DOCUMENT, result, () -> ComparePicture.bytes(result, units));
     }
 
     /** Of a budget of flaws. */
     public static ResultFiles of(BudgetResult result, UnitSystem units) {
-        return new ResultFiles(
-                () -> BudgetJson.bytes(result),
-                () -> BudgetCsv.bytes(result),
-                () -> BudgetPicture.bytes(result, units));
+        return of(BudgetQuantities.DOCUMENT, result, () -> BudgetPicture.bytes(result, units));
     }
 
     /** Of a search for a design. */
     public static ResultFiles of(DesignResult result, UnitSystem units) {
-        return new ResultFiles(
-                () -> DesignJson.bytes(result),
-                () -> DesignCsv.bytes(result),
-                () -> DesignPicture.bytes(result, units));
+        return of(DesignQuantities.DOCUMENT, result, () -> DesignPicture.bytes(result, units));
     }
 
     private static <R> ResultFiles of(Document<R> document, R result, Supplier<byte[]> png) {

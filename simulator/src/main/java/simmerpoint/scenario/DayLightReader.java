@@ -12,7 +12,6 @@ import simmerpoint.sun.LinkeTurbidity;
 import simmerpoint.sun.Site;
 import simmerpoint.sun.SunMoment;
 import simmerpoint.units.QuantityWriter;
-import simmerpoint.units.UnitSystem;
 
 /**
  * Makes the sun of a scenario out of {@code sun}, {@code place}, {@code when} and {@code sky}.
@@ -21,7 +20,6 @@ import simmerpoint.units.UnitSystem;
  * rest of the day follows from the one measurement; it is taken at its word, without a range between models.
  */
 final class DayLightReader {
-    private static final QuantityWriter METRIC = new QuantityWriter(UnitSystem.METRIC);
     private static final String ELEVATION = "sun.elevation";
     private static final String BEAM = "sun.beam";
 
@@ -73,7 +71,7 @@ final class DayLightReader {
 
     /** A place for days and years; a single moment then needs sun.elevation. */
     private DayLight untimed(Site place) throws ScenarioException {
-        if (v.text("sky.kind").equals(OutdoorKeys.MEASURED)) {
+        if (v.text("sky.kind").equals("measured")) {
             tell("sky.beam", "when was it measured? add when: {date: 2026-06-21, time: 09:30}");
         }
         problems.throwIfAny();
@@ -131,7 +129,7 @@ final class DayLightReader {
     }
 
     private BeamRangeModel sky(SunMoment moment) {
-        if (v.text("sky.kind").equals(OutdoorKeys.MEASURED)) {
+        if (v.text("sky.kind").equals("measured")) {
             return measured("sky.beam", moment);
         }
         return v.has(BEAM) ? measured(BEAM, moment) : BeamRangeModel.around(clear());
@@ -157,7 +155,7 @@ final class DayLightReader {
             tell(
                     key,
                     "no air without clouds gives a beam of " + v.shown(key) + " while the sun stands "
-                            + METRIC.degrees(moment.position().elevationRadians())
+                            + QuantityWriter.degrees(moment.position().elevationRadians())
                             + " high, as it does then and there; check beam, date and time");
             return BeamRangeModel.exact(clear());
         }

@@ -30,7 +30,7 @@ class AimCommandTest extends CommandRuns {
         assertTrue(said().contains("Or aim ahead"), said());
         assertEquals(1400, ImageIO.read(png.toFile()).getWidth());
         assertTrue(Files.readString(csv).contains("curve,drift,"));
-        assertTrue(Files.readString(json).contains("\"aim_again_min\""));
+        assertTrue(Files.readString(json).contains("\"aim_again_s\""));
     }
 
     @Test

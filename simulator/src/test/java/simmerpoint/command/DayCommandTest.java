@@ -57,7 +57,7 @@ class DayCommandTest extends CommandRuns {
         assertEquals(
                 "2026-06-21",
                 new ObjectMapper().readTree(json.toFile()).get("date").asText());
-        assertTrue(Files.readString(csv).contains("time,elevation_deg"));
+        assertTrue(Files.readString(csv).contains("time,elevation_rad"));
         assertEquals(1400, ImageIO.read(png.toFile()).getWidth());
     }
 

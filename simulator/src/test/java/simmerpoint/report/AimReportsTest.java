@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.ObjectMapper;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -14,6 +13,8 @@ import java.util.List;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import simmerpoint.answer.AimAnswer;
+import simmerpoint.quantities.AimQuantities;
+import simmerpoint.quantities.Schemas;
 import simmerpoint.study.Cookers;
 import simmerpoint.study.aim.AimPlan;
 import simmerpoint.study.aim.AimResult;
@@ -35,22 +36,18 @@ class AimReportsTest {
 
     @Test
     void theJsonHoldsWhatTheStudyFound() throws IOException {
-        JsonNode root = new ObjectMapper().readTree(AimJson.bytes(result));
+        JsonNode root = Schemas.read(AimQuantities.DOCUMENT, result);
         assertEquals(result.deadOnWatts().value(), root.get("dead_on_power_W").asDouble());
         assertEquals(MisaimDirection.values().length, root.get("tolerance").size());
         JsonNode up = root.get("tolerance").get(0);
         assertEquals("drift up", up.get("way").asText());
         assertEquals(
-                Math.toDegrees(result.tolerance()
-                        .angle(MisaimDirection.DRIFT_UP)
-                        .orElseThrow()
-                        .value()),
-                up.get("angle_deg").asDouble(),
-                1e-9);
+                result.tolerance().angle(MisaimDirection.DRIFT_UP).orElseThrow().value(),
+                up.get("angle_rad").asDouble());
         assertTrue(root.get("sun").get("real").asBoolean());
         assertEquals(
-                result.minutes().orElseThrow().value(),
-                root.get("aim_again_min").asDouble());
+                60 * result.minutes().orElseThrow().value(),
+                root.get("aim_again_s").asDouble());
         assertEquals(4, root.get("curves").size());
         assertEquals(625, root.get("maps").get(1).get("cells").size());
         assertEquals(17, root.get("long_interval").get("moments").size());
@@ -61,11 +58,11 @@ class AimReportsTest {
 
     @Test
     void theTableHasEqualRows() {
-        List<String> rows = new String(AimCsv.bytes(result), StandardCharsets.UTF_8)
+        List<String> rows = new String(AimQuantities.DOCUMENT.csv(result), StandardCharsets.UTF_8)
                 .lines()
                 .filter(line -> !line.startsWith("#"))
                 .toList();
-        assertEquals("sheet,kind,minutes,up_deg,side_deg,power_W,power_se_W,share", rows.get(0));
+        assertEquals("sheet,kind,time_s,up_rad,side_rad,power_W,power_W_se,share", rows.get(0));
         assertTrue(rows.stream().allMatch(row -> row.split(",", -1).length == 8));
         assertEquals(1250, rows.stream().filter(row -> row.startsWith("map,")).count());
         assertFalse(String.join("", rows).contains("NaN"));

@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.ObjectMapper;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -14,6 +13,8 @@ import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import simmerpoint.quantities.BudgetQuantities;
+import simmerpoint.quantities.Schemas;
 import simmerpoint.scenario.ExampleScenario;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.scenario.ScenarioReader;
@@ -36,13 +37,13 @@ class BudgetReportsTest {
     }
 
     private static String withoutRun(BudgetResult result) {
-        String json = new String(BudgetJson.bytes(result), StandardCharsets.UTF_8);
+        String json = new String(BudgetQuantities.DOCUMENT.json(result), StandardCharsets.UTF_8);
         return json.substring(0, json.indexOf("\"run\""));
     }
 
     @Test
     void theJsonHoldsWhatTheStudyFound() throws IOException {
-        JsonNode root = new ObjectMapper().readTree(BudgetJson.bytes(budget));
+        JsonNode root = Schemas.read(BudgetQuantities.DOCUMENT, budget);
         assertEquals("absorbed", root.get("power").asText());
         assertEquals(budget.perfect().value(), root.get("perfect_power_W").asDouble());
         assertEquals(budget.costs().size(), root.get("flaws").size());
@@ -73,13 +74,13 @@ class BudgetReportsTest {
         BudgetResult alone = BudgetStudy.run(tea, Budgets.options(1 << 13).withThreads(1), Progress.NONE);
         assertEquals(withoutRun(budget), withoutRun(alone));
         assertEquals(
-                new String(BudgetCsv.bytes(budget), StandardCharsets.UTF_8),
-                new String(BudgetCsv.bytes(alone), StandardCharsets.UTF_8));
+                new String(BudgetQuantities.DOCUMENT.csv(budget), StandardCharsets.UTF_8),
+                new String(BudgetQuantities.DOCUMENT.csv(alone), StandardCharsets.UTF_8));
     }
 
     @Test
     void theTableHasOneRowForEveryFigure() {
-        List<String> rows = new String(BudgetCsv.bytes(budget), StandardCharsets.UTF_8)
+        List<String> rows = new String(BudgetQuantities.DOCUMENT.csv(budget), StandardCharsets.UTF_8)
                 .lines()
                 .filter(line -> !line.startsWith("#"))
                 .toList();

@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
@@ -14,6 +13,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
+import simmerpoint.quantities.CompareQuantities;
+import simmerpoint.quantities.Schemas;
 import simmerpoint.study.compare.ComparedRow;
 import simmerpoint.study.compare.Comparison;
 import simmerpoint.study.trace.TraceOptions;
@@ -24,13 +25,9 @@ class CompareReportsTest {
     private static final String[] KEYS = {"dish.surface.sectors=12,24", "title=\"one, two\",three"};
     private static final Comparison FOUR = SampleComparisons.of(KEYS);
 
-    private static JsonNode read(byte[] json) throws IOException {
-        return new ObjectMapper().readTree(json);
-    }
-
     @Test
     void jsonHoldsEveryRowWithItsErrors() throws IOException {
-        JsonNode json = read(CompareJson.bytes(FOUR));
+        JsonNode json = Schemas.read(CompareQuantities.DOCUMENT, FOUR);
         assertEquals(4, json.get("rows").size());
         assertEquals(2, json.get("seen_errors").asDouble());
         for (int k = 0; k < 4; k++) {
@@ -41,18 +38,18 @@ class CompareReportsTest {
                     "difference_power_W",
                     "caught_power_W",
                     "peak_flux_W_m2",
-                    "drift_tolerance_deg",
-                    "drift_tolerance_min")) {
+                    "drift_tolerance_rad",
+                    "drift_tolerance_s")) {
                 assertTrue(row.has(figure) && row.has(figure + "_se"), figure);
             }
             assertEquals(wanted.absorbed().value(), row.get("absorbed_power_W").asDouble());
             assertEquals(
                     wanted.difference().standardError(),
                     row.get("difference_power_W_se").asDouble());
-            assertEquals("boils", row.get("boil").get("answer").asText());
+            assertEquals("boils", row.get("boil").asText());
             assertEquals(
-                    4 * row.get("drift_tolerance_deg").asDouble(),
-                    row.get("drift_tolerance_min").asDouble(),
+                    4 * 60 * Math.toDegrees(row.get("drift_tolerance_rad").asDouble()),
+                    row.get("drift_tolerance_s").asDouble(),
                     1e-9);
         }
         assertEquals(
@@ -70,23 +67,24 @@ class CompareReportsTest {
     @Test
     void oneThreadAndTwoGiveTheSameBytesButForTheRun() throws IOException {
         Comparison one = SampleComparisons.of(TraceOptions.defaults().withThreads(1), KEYS);
-        ObjectNode a = (ObjectNode) read(CompareJson.bytes(one));
-        ObjectNode b = (ObjectNode) read(CompareJson.bytes(FOUR));
+        ObjectNode a = (ObjectNode) Schemas.read(CompareQuantities.DOCUMENT, one);
+        ObjectNode b = (ObjectNode) Schemas.read(CompareQuantities.DOCUMENT, FOUR);
         assertEquals(1, a.remove("run").get("threads").asInt());
         assertEquals(2, b.remove("run").get("threads").asInt());
         assertEquals(a.toString(), b.toString());
-        assertArrayEquals(CompareCsv.bytes(one), CompareCsv.bytes(FOUR));
+        assertArrayEquals(CompareQuantities.DOCUMENT.csv(one), CompareQuantities.DOCUMENT.csv(FOUR));
         assertArrayEquals(ComparePicture.bytes(one, UnitSystem.METRIC), ComparePicture.bytes(FOUR, UnitSystem.METRIC));
     }
 
     @Test
     void csvHasARowForEachUnderItsHeads() {
-        List<String> lines = new String(CompareCsv.bytes(FOUR), StandardCharsets.UTF_8)
+        List<String> lines = new String(CompareQuantities.DOCUMENT.csv(FOUR), StandardCharsets.UTF_8)
                 .lines()
                 .filter(line -> !line.startsWith("#"))
                 .toList();
         assertEquals(5, lines.size());
-        assertTrue(lines.get(0).startsWith("rank,name,file,dish.surface.sectors,title,absorbed_W,absorbed_se_W,"));
+        assertTrue(lines.get(0)
+                .startsWith("rank,name,file,dish.surface.sectors,title,absorbed_power_W,absorbed_power_W_se,"));
         String comma =
                 lines.stream().filter(line -> line.contains("one")).findFirst().orElseThrow();
         assertTrue(comma.contains(",\"one, two\","), comma);

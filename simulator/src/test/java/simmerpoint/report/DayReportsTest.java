@@ -6,7 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.awt.Color;
 import java.awt.image.BufferedImage;
@@ -18,6 +17,8 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import simmerpoint.answer.LevelWords;
 import simmerpoint.heat.HeatLevel;
+import simmerpoint.quantities.DayQuantities;
+import simmerpoint.quantities.Schemas;
 import simmerpoint.study.Cookers;
 import simmerpoint.study.day.DayPlan;
 import simmerpoint.study.day.DayResult;
@@ -47,15 +48,11 @@ class DayReportsTest {
         year = YearStudy.run(Cookers.usual(Cookers.FAR_NORTH, Cookers.COUNTRY), 2026, Cookers.quick(), Progress.NONE);
     }
 
-    private static JsonNode read(byte[] bytes) throws IOException {
-        return new ObjectMapper().readTree(bytes);
-    }
-
     @Test
     void jsonHoldsTheFiguresOfTheStudy() throws IOException {
-        JsonNode json = read(DayJson.bytes(day));
+        JsonNode json = Schemas.read(DayQuantities.DOCUMENT, day);
         assertEquals("2026-06-21", json.get("date").asText());
-        assertEquals(47.3, json.get("place").get("latitude_deg").asDouble(), 0);
+        assertEquals(Math.toRadians(47.3), json.get("place").get("latitude_rad").asDouble(), 1e-15);
         assertEquals(day.hours().size(), json.get("hours").size());
         JsonNode noon = json.get("noon");
         assertEquals(
@@ -65,17 +62,18 @@ class DayReportsTest {
         assertTrue(noon.get("absorbed_power_W_se").asDouble() > 0);
         HeatLevel level = day.noon().orElseThrow().light().orElseThrow().level().likely();
         assertEquals(LevelWords.of(level), noon.get("heat_level").asText());
-        assertTrue(noon.get("boil_low_min").asDouble() <= noon.get("boil_min").asDouble());
+        assertTrue(
+                noon.get("boil_low_s").asDouble() <= noon.get("boil_likely_s").asDouble());
         JsonNode first = json.get("hours").get(0);
         assertEquals("2026-06-21T07:00:00+02:00", first.get("time").asText());
         assertEquals("climbs wall", first.get("limits").get(0).get("kind").asText());
         assertFalse(first.get("stand").get("touches_ground").asBoolean());
-        assertEquals(day.cookingHours(), json.get("cooking_h").asDouble(), 0);
+        assertEquals(3600 * day.cookingHours(), json.get("cooking_s").asDouble(), 1e-9);
     }
 
     @Test
     void jsonOfANightHasNoHours() throws IOException {
-        JsonNode json = read(DayJson.bytes(night));
+        JsonNode json = Schemas.read(DayQuantities.DOCUMENT, night);
         assertEquals("never rises", json.get("sun").asText());
         assertTrue(json.get("noon").isNull() && json.get("sunrise").isNull());
         assertEquals(0, json.get("hours").size());
@@ -84,30 +82,30 @@ class DayReportsTest {
 
     @Test
     void theSameDayAgainIsTheSameBytesButForRun() throws IOException {
-        ObjectNode one = (ObjectNode) read(DayJson.bytes(day));
+        ObjectNode one = (ObjectNode) Schemas.read(DayQuantities.DOCUMENT, day);
         DayResult again = on(Cookers.HILLSIDE, LocalDate.of(2026, 6, 21));
-        ObjectNode two = (ObjectNode) read(DayJson.bytes(again));
+        ObjectNode two = (ObjectNode) Schemas.read(DayQuantities.DOCUMENT, again);
         one.remove("run");
         two.remove("run");
         assertEquals(one.toString(), two.toString());
-        assertArrayEquals(DayCsv.bytes(day), DayCsv.bytes(again));
+        assertArrayEquals(DayQuantities.DOCUMENT.csv(day), DayQuantities.DOCUMENT.csv(again));
     }
 
     @Test
     void csvHasARowForEveryHourUnderItsHeads() {
-        List<String> lines = new String(DayCsv.bytes(day), StandardCharsets.UTF_8)
+        List<String> lines = new String(DayQuantities.DOCUMENT.csv(day), StandardCharsets.UTF_8)
                 .lines()
                 .filter(line -> !line.startsWith("#"))
                 .toList();
         assertEquals(1 + day.hours().size(), lines.size());
         int columns = lines.get(0).split(",").length;
         assertTrue(lines.stream().allMatch(line -> line.split(",", -1).length == columns));
-        assertEquals("absorbed_W", lines.get(0).split(",")[6]);
+        assertEquals("absorbed_power_W", lines.get(0).split(",")[6]);
         assertEquals(
                 day.hours().get(0).absorbedWatts(),
                 Double.parseDouble(lines.get(1).split(",")[6]),
                 1e-3);
-        long rows = new String(DayCsv.bytes(year), StandardCharsets.UTF_8)
+        long rows = new String(DayQuantities.YEAR.csv(year), StandardCharsets.UTF_8)
                 .lines()
                 .filter(line -> line.startsWith("2026-"))
                 .count();
@@ -116,12 +114,12 @@ class DayReportsTest {
 
     @Test
     void jsonOfAYearHasTwelveDays() throws IOException {
-        JsonNode days = read(DayJson.bytes(year)).get("days");
+        JsonNode days = Schemas.read(DayQuantities.YEAR, year).get("days");
         assertEquals(12, days.size());
         assertEquals("2026-02-21", days.get(1).get("date").asText());
         assertEquals(
-                28 * days.get(1).get("cooking_h").asDouble(),
-                days.get(1).get("clear_month_cooking_h").asDouble(),
+                28 * days.get(1).get("cooking_s").asDouble(),
+                days.get(1).get("clear_month_cooking_s").asDouble(),
                 1e-9);
     }
 

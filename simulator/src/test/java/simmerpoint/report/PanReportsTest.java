@@ -5,13 +5,14 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.ObjectMapper;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import simmerpoint.quantities.PanQuantities;
+import simmerpoint.quantities.Schemas;
 import simmerpoint.study.pan.PanResult;
 import simmerpoint.study.pan.PanScenes;
 import simmerpoint.units.UnitSystem;
@@ -27,21 +28,21 @@ class PanReportsTest {
 
     @Test
     void theJsonHoldsWhatTheStudyFound() throws IOException {
-        JsonNode root = new ObjectMapper().readTree(PanJson.bytes(tea));
+        JsonNode root = Schemas.read(PanQuantities.DOCUMENT, tea);
         assertEquals(
                 tea.here().absorbed().value(),
                 root.get("here").get("absorbed_power_W").asDouble());
         assertTrue(root.get("here").get("absorbed_power_W_se").asDouble() > 0);
-        assertEquals("boils", root.get("here").get("boil").get("answer").asText());
+        assertEquals("boils", root.get("here").get("boil").asText());
         assertEquals(3, root.get("moves").size());
         for (JsonNode move : root.get("moves")) {
             assertEquals(41, move.get("positions").size());
             assertTrue(move.get("borders").size() >= 2);
         }
-        JsonNode begins = root.get("here").get("level_begins_W");
+        JsonNode begins = root.get("here").get("level_begins");
         double last = 0;
         for (String level : List.of("keep_warm", "simmer", "boil", "fast_boil")) {
-            double likely = begins.get(level).get("likely").asDouble();
+            double likely = begins.get(level + "_likely_W").asDouble();
             assertTrue(likely > last, level);
             last = likely;
         }
@@ -53,14 +54,14 @@ class PanReportsTest {
 
     @Test
     void theTableHasOneRowPerMoveAndPosition() {
-        List<String> rows = new String(PanCsv.bytes(tea), StandardCharsets.UTF_8)
+        List<String> rows = new String(PanQuantities.DOCUMENT.csv(tea), StandardCharsets.UTF_8)
                 .lines()
                 .filter(line -> !line.startsWith("#"))
                 .toList();
         assertEquals(1 + 3 * 41, rows.size());
         int columns = rows.get(0).split(",").length;
         assertTrue(rows.stream().allMatch(row -> row.split(",", -1).length == columns));
-        assertTrue(rows.get(1).startsWith("pull-back,-"), rows.get(1));
+        assertTrue(rows.get(1).startsWith("pull-back,0,-"), rows.get(1));
         assertFalse(String.join("", rows).contains("NaN"));
     }
 

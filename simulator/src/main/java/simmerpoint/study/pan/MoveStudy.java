@@ -2,6 +2,7 @@ package simmerpoint.study.pan;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.function.Function;
 import java.util.stream.IntStream;
 import simmerpoint.geometry.Vec;
@@ -29,6 +30,11 @@ public final class MoveStudy {
         RAISE,
         /** Along the dish's +y. */
         SIDE;
+
+        /** As the scenario's key names it: "pull-back". */
+        public String key() {
+            return name().toLowerCase(Locale.ROOT).replace('_', '-');
+        }
 
         /** How far {@code stand} has gone along this move from the focus, m. */
         public double of(Stand stand) {

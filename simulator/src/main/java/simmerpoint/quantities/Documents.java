@@ -1,0 +1,19 @@
+package simmerpoint.quantities;
+
+import java.util.List;
+
+/** What every command writes. */
+public final class Documents {
+    /** One for each sort of result. */
+    public static final List<Document<?>> ALL = List.of(
+            TraceQuantities.DOCUMENT,
+            PanQuantities.DOCUMENT,
+            DayQuantities.DOCUMENT,
+            DayQuantities.YEAR,
+            AimQuantities.DOCUMENT,
+            CompareQuantities.DOCUMENT,
+            BudgetQuantities.DOCUMENT,
+            DesignQuantities.DOCUMENT);
+
+    private Documents() {}
+}
