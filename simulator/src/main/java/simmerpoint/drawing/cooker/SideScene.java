@@ -1,0 +1,78 @@
+package simmerpoint.drawing.cooker;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import simmerpoint.answer.TargetWords;
+import simmerpoint.drawing.Style;
+import simmerpoint.scenario.Scenario;
+import simmerpoint.setup.SideView.Place;
+import simmerpoint.setup.StandGeometry;
+import simmerpoint.study.light.RayPath;
+
+/**
+ * Everything the side view shows, in places of the yard (see {@link YardPlace}).
+ *
+ * @param scenario what it is
+ * @param geometry its heights
+ * @param panels the nearer half of the mirror, the farther panels first
+ * @param profile section of the ribs that point up and down, lower rim first; empty for a mesh
+ * @param vertex the dish's vertex
+ * @param focus where the dish's own focus is
+ * @param mount what the dish turns about
+ * @param legs level distance of the tripod's feet from its middle, m
+ * @param pan middle of the pan's underside, or of the disc
+ * @param disc edge of a bare disc; empty for a pan
+ * @param upperRim the dish's upper edge
+ * @param lowest the mirror's lowest point
+ * @param sun where the sun is drawn
+ * @param rays a few rays
+ * @param panTrouble what is impossible about the pan, in words
+ * @param dishTrouble what is impossible about the dish, in words
+ */
+public record SideScene(
+        Scenario scenario,
+        StandGeometry geometry,
+        List<Panel> panels,
+        List<Place> profile,
+        Place vertex,
+        Place focus,
+        Place mount,
+        double legs,
+        Place pan,
+        List<Place> disc,
+        Place upperRim,
+        Place lowest,
+        Place sun,
+        List<Ray> rays,
+        Optional<String> panTrouble,
+        Optional<String> dishTrouble) {
+    /**
+     * One panel.
+     *
+     * @param edge its corners
+     * @param hole corners of a hole in it; empty for none
+     * @param shade its shade by how it leans
+     */
+    public record Panel(List<Place> edge, List<Place> hole, Style shade) {}
+
+    /**
+     * One ray.
+     *
+     * @param from where it comes into the picture
+     * @param mirror where it meets the mirror; for a ray that the pan stops, where it is stopped
+     * @param end where it ends
+     * @param fate what becomes of it
+     */
+    public record Ray(Place from, Place mirror, Place end, RayPath.Fate fate) {}
+
+    /** What is wrong, in words. */
+    Optional<String> trouble() {
+        return Stream.of(panTrouble, dishTrouble).flatMap(Optional::stream).reduce((pan, dish) -> pan + " " + dish);
+    }
+
+    /** "pan" or "disc". */
+    public String noun() {
+        return TargetWords.of(scenario.target()).noun();
+    }
+}
