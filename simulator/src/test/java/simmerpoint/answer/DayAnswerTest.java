@@ -23,7 +23,7 @@ class DayAnswerTest {
     private static final LocalDate MIDSUMMER = LocalDate.of(2026, 6, 21);
 
     private static DayResult day(Scenario scenario, LocalDate date) {
-        return DayStudy.run(scenario, DayPlan.hourly(date), Cookers.quick(), Progress.NONE);
+        return Cookers.day(scenario, date);
     }
 
     private static Scenario hillside() {
@@ -134,7 +134,7 @@ class DayAnswerTest {
     @Test
     void aYearNamesItsBestMonthAndThoseWithout() {
         Answer north = YearAnswer.of(
-                YearStudy.run(Cookers.usual(Cookers.FAR_NORTH, Cookers.COUNTRY), 2026, Cookers.quick(), Progress.NONE),
+                Cookers.year(Cookers.usual(Cookers.FAR_NORTH, Cookers.COUNTRY)),
                 UnitSystem.METRIC);
         String first = first(north);
         assertTrue(first.contains("longest in June"), first);

@@ -37,15 +37,14 @@ class DayReportsTest {
     private static YearResult year;
 
     private static DayResult on(Site place, LocalDate date) {
-        return DayStudy.run(
-                Cookers.usual(place, Cookers.COUNTRY), DayPlan.hourly(date), Cookers.quick(), Progress.NONE);
+        return Cookers.day(Cookers.usual(place, Cookers.COUNTRY), date);
     }
 
     @BeforeAll
     static void study() {
         day = on(Cookers.HILLSIDE, LocalDate.of(2026, 6, 21));
         night = on(Cookers.FAR_NORTH, LocalDate.of(2026, 12, 21));
-        year = YearStudy.run(Cookers.usual(Cookers.FAR_NORTH, Cookers.COUNTRY), 2026, Cookers.quick(), Progress.NONE);
+        year = Cookers.year(Cookers.usual(Cookers.FAR_NORTH, Cookers.COUNTRY));
     }
 
     @Test

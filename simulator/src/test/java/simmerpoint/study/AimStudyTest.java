@@ -56,7 +56,7 @@ class AimStudyTest {
     }
 
     private static AimResult study(Scenario scenario) {
-        return AimStudy.run(scenario, AimPlan.USUAL, FEW, Progress.NONE);
+        return Once.of(() -> AimStudy.run(scenario, AimPlan.USUAL, FEW, Progress.NONE), "aim", scenario);
     }
 
     /** Only the time between aimings, for the sun at its fastest, going up. */

@@ -54,6 +54,17 @@ public final class Cookers {
                 Ground.USUAL);
     }
 
+    /** The hours of a day with few rays. */
+    public static DayResult day(Scenario scenario, LocalDate date) {
+        return Once.of(
+                () -> DayStudy.run(scenario, DayPlan.hourly(date), quick(), Progress.NONE), "day", scenario, date);
+    }
+
+    /** The year 2026 with few rays. */
+    public static YearResult year(Scenario scenario) {
+        return Once.of(() -> YearStudy.run(scenario, 2026, quick(), Progress.NONE), "year", scenario);
+    }
+
     /** Few rays, one thread. */
     public static TraceOptions quick() {
         return TraceOptions.defaults().withRays(1L << 13).withThreads(1).withSeed(5);

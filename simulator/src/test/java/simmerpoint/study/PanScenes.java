@@ -52,7 +52,7 @@ public final class PanScenes {
 
     /** Studied with few rays on two threads. */
     public static PanResult study(Scenario scenario) {
-        return PanStudy.run(scenario, options(), Progress.NONE);
+        return Once.of(() -> PanStudy.run(scenario, options(), Progress.NONE), "pan", scenario);
     }
 
     static TraceOptions options() {
