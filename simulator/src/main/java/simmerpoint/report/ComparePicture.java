@@ -1,7 +1,7 @@
 package simmerpoint.report;
 
 import java.awt.image.BufferedImage;
-import simmerpoint.study.Comparison;
+import simmerpoint.study.compare.Comparison;
 import simmerpoint.units.UnitSystem;
 
 /** Compared cookers as a picture: bars of watts with error bars, the best on top; the best 64 if there are more. */

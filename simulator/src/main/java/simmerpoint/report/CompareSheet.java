@@ -16,8 +16,8 @@ import simmerpoint.quantities.CompareQuantities;
 import simmerpoint.quantities.VariantNames;
 import simmerpoint.quantities.Version;
 import simmerpoint.sampling.Estimate;
-import simmerpoint.study.ComparedRow;
-import simmerpoint.study.Comparison;
+import simmerpoint.study.compare.ComparedRow;
+import simmerpoint.study.compare.Comparison;
 import simmerpoint.units.UnitSystem;
 
 /**

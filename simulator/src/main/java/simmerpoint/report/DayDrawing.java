@@ -5,9 +5,9 @@ import java.util.List;
 import java.util.function.ToDoubleFunction;
 import simmerpoint.answer.DayWords;
 import simmerpoint.heat.HeatLevel;
-import simmerpoint.study.DayHour;
-import simmerpoint.study.DayResult;
-import simmerpoint.study.HourLight;
+import simmerpoint.study.day.DayHour;
+import simmerpoint.study.day.DayResult;
+import simmerpoint.study.day.HourLight;
 
 /** A day: watts before bands of the heat levels, below them the sun's height and the beam; narrow enough for a phone. */
 final class DayDrawing {

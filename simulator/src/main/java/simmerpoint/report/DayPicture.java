@@ -13,9 +13,9 @@ import simmerpoint.answer.Item;
 import simmerpoint.answer.LevelWords;
 import simmerpoint.heat.HeatLevel;
 import simmerpoint.quantities.OneLine;
-import simmerpoint.study.DayHour;
-import simmerpoint.study.DayResult;
-import simmerpoint.study.HourLight;
+import simmerpoint.study.day.DayHour;
+import simmerpoint.study.day.DayResult;
+import simmerpoint.study.day.HourLight;
 import simmerpoint.units.UnitSystem;
 
 /** A day as a picture: the sun's elevation, the beam, and the watts taken up before bands of the heat levels. */

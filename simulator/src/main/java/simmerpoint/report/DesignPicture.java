@@ -16,9 +16,9 @@ import simmerpoint.answer.Figures;
 import simmerpoint.answer.Item;
 import simmerpoint.drawing.chart.Ticks;
 import simmerpoint.quantities.OneLine;
-import simmerpoint.study.DesignChoice;
-import simmerpoint.study.DesignResult;
-import simmerpoint.study.DishSketch;
+import simmerpoint.study.design.DesignChoice;
+import simmerpoint.study.design.DesignResult;
+import simmerpoint.study.design.DishCandidate;
 import simmerpoint.units.UnitSystem;
 
 /** The trade between panels and diameter as a picture: one stair for each amount of watts. */
@@ -55,16 +55,16 @@ public final class DesignPicture {
         this.system = system;
         this.g = g;
         brush = new Brush(g);
-        List<DishSketch> all = Stream.concat(
-                        result.front().stream().map(DesignChoice::sketch),
-                        result.fronts().stream().flatMap(f -> f.sketches().stream()))
+        List<DishCandidate> all = Stream.concat(
+                        result.front().stream().map(DesignChoice::candidate),
+                        result.fronts().stream().flatMap(f -> f.candidates().stream()))
                 .toList();
         mostPanels =
                 1.08 * all.stream().mapToInt(s -> s.layout().panels()).max().orElse(10);
         double low =
-                all.stream().mapToInt(DishSketch::diameterCentimetres).min().orElse(50);
+                all.stream().mapToInt(DishCandidate::diameterCentimetres).min().orElse(50);
         double high =
-                all.stream().mapToInt(DishSketch::diameterCentimetres).max().orElse(100);
+                all.stream().mapToInt(DishCandidate::diameterCentimetres).max().orElse(100);
         double room = Math.max(5, 0.12 * (high - low));
         least = Math.max(0, low - room);
         most = high + room;
@@ -134,16 +134,16 @@ public final class DesignPicture {
     }
 
     private void stair(int k, DesignResult.Front front) {
-        if (front.sketches().isEmpty()) {
+        if (front.candidates().isEmpty()) {
             return;
         }
         Path2D path = new Path2D.Double();
-        double at = y(front.sketches().get(0).diameterCentimetres());
-        path.moveTo(x(front.sketches().get(0).layout().panels()), TOP);
-        for (DishSketch sketch : front.sketches()) {
-            path.lineTo(x(sketch.layout().panels()), at);
-            at = y(sketch.diameterCentimetres());
-            path.lineTo(x(sketch.layout().panels()), at);
+        double at = y(front.candidates().get(0).diameterCentimetres());
+        path.moveTo(x(front.candidates().get(0).layout().panels()), TOP);
+        for (DishCandidate candidate : front.candidates()) {
+            path.lineTo(x(candidate.layout().panels()), at);
+            at = y(candidate.diameterCentimetres());
+            path.lineTo(x(candidate.layout().panels()), at);
         }
         path.lineTo(RIGHT, at);
         g.setColor(COLOURS[k]);
@@ -153,8 +153,8 @@ public final class DesignPicture {
     }
 
     private void mark(DesignChoice choice) {
-        double x = x(choice.sketch().layout().panels());
-        double y = y(choice.sketch().diameterCentimetres());
+        double x = x(choice.candidate().layout().panels());
+        double y = y(choice.candidate().diameterCentimetres());
         if (Math.abs(x - labelX) > LABEL_WIDTH || Math.abs(y - labelY) > LABEL_HEIGHT) {
             label(choice, x, y);
         }
@@ -165,7 +165,7 @@ public final class DesignPicture {
     private void label(DesignChoice choice, double x, double y) {
         labelX = x;
         labelY = y;
-        String cut = DesignAnswer.cut(choice.sketch().layout());
+        String cut = DesignAnswer.cut(choice.candidate().layout());
         String aim = choice.tolerance()
                 .drift()
                 .map(e -> ", aim \u00b1" + Figures.rounded(Math.toDegrees(e.value()), 2) + "\u00b0")
@@ -189,7 +189,7 @@ public final class DesignPicture {
             g.setColor(Brush.INK);
             DesignResult.Front front = result.fronts().get(k);
             String words = Figures.rounded(front.watts(), 3) + " W"
-                    + (front.sketches().isEmpty() ? " (none within the limits)" : "");
+                    + (front.candidates().isEmpty() ? " (none within the limits)" : "");
             brush.line(words, Brush.font(17), 11, x + 60, BOTTOM + 96, 300);
             x += 380;
         }

@@ -10,7 +10,7 @@ import java.util.List;
 import java.util.function.ToDoubleFunction;
 import simmerpoint.answer.Figures;
 import simmerpoint.drawing.chart.Ticks;
-import simmerpoint.study.DayHour;
+import simmerpoint.study.day.DayHour;
 
 /** One strip of a day's picture: a figure over the local clock. */
 final class TimePlot {

@@ -15,10 +15,10 @@ import simmerpoint.answer.LevelWords;
 import simmerpoint.answer.YearAnswer;
 import simmerpoint.heat.HeatLevel;
 import simmerpoint.quantities.OneLine;
-import simmerpoint.study.DayHour;
-import simmerpoint.study.DayResult;
-import simmerpoint.study.HourLight;
-import simmerpoint.study.YearResult;
+import simmerpoint.study.day.DayHour;
+import simmerpoint.study.day.DayResult;
+import simmerpoint.study.day.HourLight;
+import simmerpoint.study.day.YearResult;
 import simmerpoint.units.UnitSystem;
 
 /** A year as a picture: month by hour, each cell in the colour of its heat level with its watts printed in it. */

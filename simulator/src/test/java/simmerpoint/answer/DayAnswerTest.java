@@ -12,11 +12,7 @@ import simmerpoint.scenario.Ground;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.setup.Aim;
 import simmerpoint.study.Cookers;
-import simmerpoint.study.DayPlan;
-import simmerpoint.study.DayResult;
-import simmerpoint.study.DayStudy;
-import simmerpoint.study.Progress;
-import simmerpoint.study.YearStudy;
+import simmerpoint.study.day.DayResult;
 import simmerpoint.units.UnitSystem;
 
 class DayAnswerTest {
@@ -133,9 +129,8 @@ class DayAnswerTest {
 
     @Test
     void aYearNamesItsBestMonthAndThoseWithout() {
-        Answer north = YearAnswer.of(
-                Cookers.year(Cookers.usual(Cookers.FAR_NORTH, Cookers.COUNTRY)),
-                UnitSystem.METRIC);
+        Answer north =
+                YearAnswer.of(Cookers.year(Cookers.usual(Cookers.FAR_NORTH, Cookers.COUNTRY)), UnitSystem.METRIC);
         String first = first(north);
         assertTrue(first.contains("longest in June"), first);
         assertTrue(first.contains("not at all in January") && first.contains("December"), first);

@@ -20,12 +20,8 @@ import simmerpoint.heat.HeatLevel;
 import simmerpoint.quantities.DayQuantities;
 import simmerpoint.quantities.Schemas;
 import simmerpoint.study.Cookers;
-import simmerpoint.study.DayPlan;
-import simmerpoint.study.DayResult;
-import simmerpoint.study.DayStudy;
-import simmerpoint.study.Progress;
-import simmerpoint.study.YearResult;
-import simmerpoint.study.YearStudy;
+import simmerpoint.study.day.DayResult;
+import simmerpoint.study.day.YearResult;
 import simmerpoint.sun.Site;
 import simmerpoint.units.UnitSystem;
 
