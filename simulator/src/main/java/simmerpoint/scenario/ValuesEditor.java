@@ -66,7 +66,7 @@ final class ValuesEditor {
     /** Takes out a key or a whole section, and the sections around it that have nothing else. */
     void remove(String path) {
         boolean wasThere = given.keySet().removeIf(key -> isUnder(path, key));
-        wasThere |= sectionLines.keySet().removeIf(section -> isUnder(path, section));
+        wasThere |= sectionLines.keySet().removeIf(other -> isUnder(path, other));
         problems.forget(path);
         String section = Key.sectionOf(path);
         if (wasThere && !section.isEmpty() && isEmpty(section)) {

@@ -19,8 +19,8 @@ import simmerpoint.sun.Sunlight;
 import simmerpoint.sun.UniformDiscSun;
 
 /** Cookers whose pans are moved in tests. */
-public final class PanScenes {
-    private PanScenes() {}
+public final class PanScenarios {
+    private PanScenarios() {}
 
     /** D 1.2 m, f 0.8 m, 24 sectors in 6 rings, 85 %, 5 mrad; pan 24 cm wide, 11 cm high; sun at this elevation. */
     public static Scenario rings(double elevationDegrees, double beam) {
