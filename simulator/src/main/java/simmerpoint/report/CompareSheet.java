@@ -8,9 +8,9 @@ import java.awt.geom.Ellipse2D;
 import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
 import java.util.List;
-import simmerpoint.answer.CompareAnswer;
-import simmerpoint.answer.CompareWords;
-import simmerpoint.answer.Figures;
+import simmerpoint.answer.compare.CompareAnswer;
+import simmerpoint.answer.compare.CompareWords;
+import simmerpoint.answer.words.FigureFormat;
 import simmerpoint.drawing.chart.Ticks;
 import simmerpoint.quantities.CompareQuantities;
 import simmerpoint.quantities.VariantNames;
@@ -48,7 +48,7 @@ final class CompareSheet {
     private final List<ComparedRow> rows;
     private final VariantNames names;
     private final CompareWords words;
-    private final Figures figures;
+    private final FigureFormat figures;
     private final UnitSystem system;
     private final int pitch;
     private final int bars;
@@ -61,7 +61,7 @@ final class CompareSheet {
                 .subList(0, Math.min(MOST_ROWS, comparison.rows().size()));
         names = new VariantNames(comparison.variants());
         words = new CompareWords(comparison);
-        figures = new Figures(system);
+        figures = new FigureFormat(system);
         pitch = rows.size() <= 8 ? 46 : rows.size() <= 24 ? 34 : 25;
         bars = MARGIN + 14 + Math.max(LEAST_NAMES, Math.min(MOST_NAMES, widestName()));
     }
@@ -135,7 +135,7 @@ final class CompareSheet {
     private static String mark(double mark, Scale scale) {
         double step = Ticks.below(scale.high / Math.max(2, (int) (scale.width / 120)));
         int decimals = (int) Math.max(0, Math.ceil(-Math.log10(step) - 1e-9));
-        return Figures.fixed(mark, decimals);
+        return FigureFormat.fixed(mark, decimals);
     }
 
     private void row(Graphics2D g, Brush brush, ComparedRow row, int k, Scale watts, Scale gaps) {
@@ -192,7 +192,7 @@ final class CompareSheet {
         y = brush.paragraph(
                 "Whiskers: two standard errors to both sides. Dark and bold: no difference is seen to the best."
                         + left + " Same samples for all, "
-                        + Figures.count(comparison.run().rays())
+                        + FigureFormat.count(comparison.run().rays())
                         + " rays each, seed " + comparison.seed() + ". An estimate. Simmerpoint " + Version.text(),
                 Brush.font(17),
                 MARGIN,

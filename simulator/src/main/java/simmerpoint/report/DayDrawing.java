@@ -3,7 +3,7 @@ package simmerpoint.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
-import simmerpoint.answer.DayWords;
+import simmerpoint.answer.words.TimeWords;
 import simmerpoint.heat.HeatLevel;
 import simmerpoint.study.day.DayHour;
 import simmerpoint.study.day.DayResult;
@@ -33,7 +33,7 @@ final class DayDrawing {
         SvgSheet sheet = new SvgSheet(
                 HEIGHT,
                 "The watts taken up over the hours of "
-                        + DayWords.date(result.plan().date())
+                        + TimeWords.date(result.plan().date())
                         + " before bands of the heat levels, the sun’s height and the beam; the tables below hold the same"
                         + " figures.");
         watts(chart(sheet, TOP, WATTS, DayPicture.mostWatts(result)));

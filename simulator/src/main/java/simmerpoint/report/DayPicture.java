@@ -7,10 +7,10 @@ import java.awt.image.BufferedImage;
 import java.util.ArrayList;
 import java.util.List;
 import simmerpoint.answer.Answer;
-import simmerpoint.answer.DayAnswer;
-import simmerpoint.answer.DayWords;
 import simmerpoint.answer.Item;
-import simmerpoint.answer.LevelWords;
+import simmerpoint.answer.day.DayAnswer;
+import simmerpoint.answer.words.LevelWords;
+import simmerpoint.answer.words.TimeWords;
 import simmerpoint.heat.HeatLevel;
 import simmerpoint.quantities.OneLine;
 import simmerpoint.study.day.DayHour;
@@ -77,7 +77,7 @@ public final class DayPicture {
     private void heading(UnitSystem system) {
         g.setColor(Brush.INK);
         String title = OneLine.of(result.scenario().title());
-        String date = DayWords.date(result.plan().date());
+        String date = TimeWords.date(result.plan().date());
         brush.line(title.isEmpty() ? "The day, " + date : title + ", " + date, Brush.bold(28), 14, 40, 52, WIDTH - 80);
         brush.paragraph(first(DayAnswer.of(result, system)), Brush.font(19), 40, 88, WIDTH - 80.0);
     }

@@ -11,9 +11,9 @@ import java.awt.image.BufferedImage;
 import java.util.List;
 import java.util.stream.Stream;
 import simmerpoint.answer.Answer;
-import simmerpoint.answer.DesignAnswer;
-import simmerpoint.answer.Figures;
 import simmerpoint.answer.Item;
+import simmerpoint.answer.design.DesignAnswer;
+import simmerpoint.answer.words.FigureFormat;
 import simmerpoint.drawing.chart.Ticks;
 import simmerpoint.quantities.OneLine;
 import simmerpoint.study.design.DesignChoice;
@@ -116,7 +116,7 @@ public final class DesignPicture {
             g.setColor(new Color(0xE4E6EA));
             g.draw(new Line2D.Double(x(panels), TOP, x(panels), BOTTOM));
             g.setColor(Brush.INK);
-            brush.centred(Figures.fixed(panels, 0), Brush.font(17), x(panels), BOTTOM + 26, 70);
+            brush.centred(FigureFormat.fixed(panels, 0), Brush.font(17), x(panels), BOTTOM + 26, 70);
         }
         double step = Ticks.below((shown(most) - shown(least)) / 6);
         for (double at = Math.ceil(shown(least) / step) * step; at <= shown(most); at += step) {
@@ -124,7 +124,8 @@ public final class DesignPicture {
             g.setColor(new Color(0xE4E6EA));
             g.draw(new Line2D.Double(LEFT, y(centimetres), RIGHT, y(centimetres)));
             g.setColor(Brush.INK);
-            brush.lineTo(Figures.fixed(at, step < 1 ? 1 : 0), Brush.font(17), 11, LEFT - 12, y(centimetres) + 6, 80);
+            brush.lineTo(
+                    FigureFormat.fixed(at, step < 1 ? 1 : 0), Brush.font(17), 11, LEFT - 12, y(centimetres) + 6, 80);
         }
         g.setColor(Brush.INK);
         g.draw(new Rectangle2D.Double(LEFT, TOP, RIGHT - LEFT, BOTTOM - TOP));
@@ -168,7 +169,7 @@ public final class DesignPicture {
         String cut = DesignAnswer.cut(choice.candidate().layout());
         String aim = choice.tolerance()
                 .drift()
-                .map(e -> ", aim \u00b1" + Figures.rounded(Math.toDegrees(e.value()), 2) + "\u00b0")
+                .map(e -> ", aim \u00b1" + FigureFormat.rounded(Math.toDegrees(e.value()), 2) + "\u00b0")
                 .orElse("");
         String text = cut + aim;
         double width = g.getFontMetrics(Brush.font(16)).stringWidth(text);
@@ -188,7 +189,7 @@ public final class DesignPicture {
             g.setStroke(new BasicStroke(1));
             g.setColor(Brush.INK);
             DesignResult.Front front = result.fronts().get(k);
-            String words = Figures.rounded(front.watts(), 3) + " W"
+            String words = FigureFormat.rounded(front.watts(), 3) + " W"
                     + (front.candidates().isEmpty() ? " (none within the limits)" : "");
             brush.line(words, Brush.font(17), 11, x + 60, BOTTOM + 96, 300);
             x += 380;

@@ -2,8 +2,8 @@ package simmerpoint.report;
 
 import java.util.ArrayList;
 import java.util.List;
-import simmerpoint.answer.Figures;
-import simmerpoint.answer.LevelWords;
+import simmerpoint.answer.words.FigureFormat;
+import simmerpoint.answer.words.LevelWords;
 import simmerpoint.drawing.chart.Ticks;
 import simmerpoint.heat.HeatLevel;
 
@@ -59,7 +59,7 @@ final class SvgChart {
 
     /** A figure without zeros that say nothing. */
     static String text(double figure) {
-        String text = Figures.rounded(figure, 3);
+        String text = FigureFormat.rounded(figure, 3);
         return text.contains(".") ? text.replaceAll("0+$", "").replaceAll("\\.$", "") : text;
     }
 

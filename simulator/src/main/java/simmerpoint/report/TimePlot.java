@@ -8,7 +8,7 @@ import java.awt.Shape;
 import java.awt.geom.Path2D;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
-import simmerpoint.answer.Figures;
+import simmerpoint.answer.words.FigureFormat;
 import simmerpoint.drawing.chart.Ticks;
 import simmerpoint.study.day.DayHour;
 
@@ -54,7 +54,7 @@ final class TimePlot {
             g.setColor(GRID);
             g.drawLine(box.x, at, box.x + box.width, at);
             g.setColor(Brush.INK);
-            brush.lineTo(Figures.fixed(mark, 0), Brush.font(17), 10, box.x - 10, at + 6, 70);
+            brush.lineTo(FigureFormat.fixed(mark, 0), Brush.font(17), 10, box.x - 10, at + 6, 70);
         }
         for (int k = 0; k < axis.hours().size(); k++) {
             int at = (int) Math.round(box.x + axis.share(axis.hours().get(k)) * box.width);

@@ -9,10 +9,10 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.TreeSet;
 import simmerpoint.answer.Answer;
-import simmerpoint.answer.Figures;
 import simmerpoint.answer.Item;
-import simmerpoint.answer.LevelWords;
-import simmerpoint.answer.YearAnswer;
+import simmerpoint.answer.day.YearAnswer;
+import simmerpoint.answer.words.FigureFormat;
+import simmerpoint.answer.words.LevelWords;
 import simmerpoint.heat.HeatLevel;
 import simmerpoint.quantities.OneLine;
 import simmerpoint.study.day.DayHour;
@@ -98,8 +98,8 @@ public final class YearPicture {
             cell(YearAnswer.at(day, hours.get(k)), LEFT + k * column, y);
         }
         g.setColor(Brush.INK);
-        String hoursADay =
-                Figures.fixed(day.cookingHours(), 1) + " h (" + Figures.fixed(result.clearMonthHours(m), 0) + " h)";
+        String hoursADay = FigureFormat.fixed(day.cookingHours(), 1) + " h ("
+                + FigureFormat.fixed(result.clearMonthHours(m), 0) + " h)";
         brush.line(hoursADay, Brush.font(18), 11, sums, y + 34, SUMS);
     }
 
@@ -114,7 +114,7 @@ public final class YearPicture {
             g.setColor(new Color(0xB8BCC4));
             g.drawRect(left, (int) y, width - 1, ROW - 3);
             g.setColor(LevelColours.textOn(l.level().likely()));
-            String watts = Figures.rounded(l.absorbed().value(), 2);
+            String watts = FigureFormat.rounded(l.absorbed().value(), 2);
             brush.centred(watts, Brush.font(18), x + column / 2 - 1, y + 34, column - 6);
         });
     }
