@@ -1,4 +1,4 @@
-package simmerpoint.report;
+package simmerpoint.drawing.chart;
 
 import java.time.Duration;
 import java.time.ZonedDateTime;
@@ -13,8 +13,6 @@ import java.util.Locale;
  * @param hours the full hours, first and last at the ends
  */
 record HourAxis(List<ZonedDateTime> hours) {
-    private static final int LEAST_LABEL = 44;
-
     /** The full hours around the span. */
     static HourAxis around(ZonedDateTime from, ZonedDateTime to) {
         List<ZonedDateTime> hours = new ArrayList<>();
@@ -42,8 +40,8 @@ record HourAxis(List<ZonedDateTime> hours) {
         return String.format(Locale.ROOT, "%02d:00", hours.get(k).getHour());
     }
 
-    /** Room for a label on an axis of that width, pixels. */
-    double room(int width) {
-        return Math.max(LEAST_LABEL, width / (hours.size() - 1.0) - 8);
+    /** The least step between hours whose labels, so wide with what parts them, fit along an axis of a width. */
+    int step(double width, double label) {
+        return (int) Math.max(1, Math.ceil(label * (hours.size() - 1) / width));
     }
 }
