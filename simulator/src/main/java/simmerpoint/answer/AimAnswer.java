@@ -39,11 +39,6 @@ public final class AimAnswer {
         return AimAgainSection.brief(times);
     }
 
-    /** The same of a whole answer. */
-    public static String glance(AimResult result) {
-        return glance(result.times());
-    }
-
     private static List<Item> cautions(AimResult result) {
         PairedTrace deadOn = result.deadOn();
         Estimate peak = deadOn.trace().spot().peakFlux();

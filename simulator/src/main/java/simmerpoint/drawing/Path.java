@@ -56,6 +56,23 @@ public record Path(List<Part> parts) implements Shape {
         return new Path(all);
     }
 
+    /** The smallest box that holds all its points. */
+    public Box bounds() {
+        double left = Double.POSITIVE_INFINITY;
+        double top = Double.POSITIVE_INFINITY;
+        double right = Double.NEGATIVE_INFINITY;
+        double bottom = Double.NEGATIVE_INFINITY;
+        for (Part part : parts) {
+            for (int k = 0; k < part.xs().length; k++) {
+                left = Math.min(left, part.xs()[k]);
+                right = Math.max(right, part.xs()[k]);
+                top = Math.min(top, part.ys()[k]);
+                bottom = Math.max(bottom, part.ys()[k]);
+            }
+        }
+        return new Box(left, top, right - left, bottom - top);
+    }
+
     private static Part part(boolean closed, double... xy) {
         double[] xs = new double[xy.length / 2];
         double[] ys = new double[xs.length];

@@ -12,6 +12,8 @@ public enum Style {
     THIN_PALE_SEAM(stroke(Ink.PALE_SEAM, 3.4)),
     /** Below pale lines on a map. */
     DARK_SEAM(stroke(Ink.DARK_SEAM, 3.2)),
+    /** Below marks on the cooker. */
+    SHEET_SEAM(stroke(Ink.SHEET, 4)),
 
     /** The ground of a chart whose curves are dark in every theme. */
     CHART_GROUND(Ink.WHITE),
@@ -116,10 +118,22 @@ public enum Style {
     SHADE_4(Ink.SHADE_4, stroke(Ink.PANEL_EDGE, 0.5)),
     /** A panel of the palest. */
     SHADE_5(Ink.SHADE_5, stroke(Ink.PANEL_EDGE, 0.5)),
+    /** Below the outline of a panel that is pointed at. */
+    POINTED_SEAM(stroke(Ink.SHEET, 7)),
+    /** The outline of a panel that is pointed at. */
+    POINTED_PANEL(POINTED_SEAM, stroke(Ink.HANDLE, 3.2)),
+    /** The outline of a shadow. */
+    SHADOW(SHEET_SEAM, stroke(Ink.INK, 1.8, 6, 3)),
     /** The edge of a panel that is spoken of. */
     CHOSEN(stroke(Ink.SUN, 2)),
     /** A section of the mirror. */
     PROFILE(stroke(Ink.ACCENT, 2.3)),
+    /** Pans from their side: knobs, handles. */
+    SOLID(Ink.PAN),
+    /** The rim of a pan. */
+    RIM(stroke(Ink.PAN, 1.8)),
+    /** The focus. */
+    FOCUS(SHEET_SEAM, stroke(Ink.INK, 1.6)),
     /** Pan or disc. */
     TARGET(Ink.SHEET, stroke(Ink.PAN, 1.6)),
     /** Pan or disc where it is wrong. */
@@ -146,8 +160,14 @@ public enum Style {
     LIGHT_PATH(stroke(Ink.RAY, 1.2)),
     /** Light that goes past. */
     LOST_PATH(stroke(Ink.LOST, 1.4, 5, 4)),
+    /** Heads of arrows of such light. */
+    LOST(Ink.LOST),
     /** What is wrong. */
     WARNING(stroke(Ink.WARNING, 2)),
+    /** Below words about a handle or a panel. */
+    CALLOUT(Ink.SHEET, stroke(Ink.HANDLE, 1.5)),
+    /** Below words about what is wrong. */
+    CALLOUT_WRONG(Ink.SHEET, stroke(Ink.WARNING, 1.5)),
 
     /** The line of a length. */
     DIMENSION(stroke(Ink.INK, 0.8)),

@@ -22,6 +22,8 @@ public enum TextStyle {
     FLUX_HEADING(Ink.FLUX_SCALE, true, null),
     /** What is wrong. */
     WARNING(Ink.WARNING, true, Ink.PAPER),
+    /** About a handle or a panel. */
+    HANDLE(Ink.HANDLE, true, null),
     /** On a chart's ground, which is white in every theme. */
     ON_CHART(Ink.ON_PALE, false, Ink.WHITE),
     /** On a dark plate. */

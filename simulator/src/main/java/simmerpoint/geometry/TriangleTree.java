@@ -250,9 +250,4 @@ public final class TriangleTree {
         }
         return false;
     }
-
-    /** Number of triangles. */
-    public int size() {
-        return owner.length;
-    }
 }

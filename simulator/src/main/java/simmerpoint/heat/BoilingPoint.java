@@ -29,15 +29,4 @@ public final class BoilingPoint {
     public static double celsius(double altitudeMetres) {
         return SaturatedWater.saturationKelvin(pressurePascals(altitudeMetres)) - PhysicalConstants.ZERO_CELSIUS;
     }
-
-    /**
-     * The altitude for a measured boiling point, m.
-     *
-     * @param boilingCelsius 65 to 103 °C
-     */
-    public static double altitudeMetres(double boilingCelsius) {
-        ArgumentChecks.within("boiling point", boilingCelsius, 65, 103, "°C");
-        double pressure = SaturatedWater.saturationPascals(PhysicalConstants.kelvin(boilingCelsius));
-        return (1 - Math.pow(pressure / PhysicalConstants.STANDARD_PRESSURE, 1 / EXPONENT)) / LAPSE_PER_KELVIN;
-    }
 }

@@ -19,11 +19,6 @@ public final class Convection {
         return root * root;
     }
 
-    /** The same authors' formula for laminar flow, Rayleigh number up to 1e9: somewhat more exact there. */
-    public static double wallLaminar(double rayleigh, double prandtl) {
-        return 0.68 + 0.670 * Math.pow(rayleigh, 0.25) / Math.pow(prandtlTerm(prandtl), 4.0 / 9);
-    }
-
     private static double prandtlTerm(double prandtl) {
         return 1 + Math.pow(0.492 / prandtl, 9.0 / 16);
     }

@@ -2,7 +2,6 @@ package simmerpoint.heat;
 
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
@@ -151,36 +150,6 @@ public final class CookingModel {
         return after >= goal
                 ? 0
                 : WarmingTime.seconds(pot, absorbed, after, goal).orElse(WarmingTime.LONGEST_SECONDS);
-    }
-
-    /**
-     * Delay of boiling by a cloud, s; empty unless the outcome without it is {@link BoilingOutcome.Boils}.
-     *
-     * @param absorbed light before and after
-     * @param shareLeft share of it during the cloud, 0 to 1
-     * @param cloudSeconds duration, above 0
-     * @param atSeconds start of the cloud, above 0; no effect if the pan boils before
-     */
-    public Optional<LikelyRange> boilDelay(
-            AbsorbedLight absorbed, double shareLeft, double cloudSeconds, double atSeconds) {
-        ArgumentChecks.within("light left under the cloud", shareLeft, 0, 1, "of 1");
-        if (!(boil(absorbed) instanceof BoilingOutcome.Boils)) {
-            return Optional.empty();
-        }
-        List<LightInterval> clouded = List.of(
-                new LightInterval(atSeconds, absorbed),
-                new LightInterval(cloudSeconds, absorbed.times(shareLeft)),
-                new LightInterval(WarmingTime.LONGEST_SECONDS, absorbed));
-        List<LightInterval> clear = List.of(new LightInterval(WarmingTime.LONGEST_SECONDS, absorbed));
-        return Optional.of(LossSpread.range(
-                f -> Math.max(0, boilSeconds(pot(f), clouded) - boilSeconds(pot(f), clear))));
-    }
-
-    /** Time to boil, s; a day if it never boils. */
-    private double boilSeconds(PotModel pot, List<LightInterval> intervals) {
-        TemperatureHistory temperatureHistory = HeatingSimulation.temperatureHistory(
-                pot, contents.startCelsius(), intervals, WarmingTime.LONGEST_SECONDS);
-        return temperatureHistory.boilSeconds().orElse(WarmingTime.LONGEST_SECONDS);
     }
 
     /**

@@ -67,8 +67,8 @@ final class ReportChapters {
 
     HtmlChapter dish(ReadScenario read) {
         return HtmlChapter.of("dish", "What it looks like", ScenarioAnswer.of(read, system))
-                .with(0, new FrontDrawing(trace.scenario(), system).figure())
-                .with(0, new SideDrawing(trace.scenario(), system).figure());
+                .with(0, FrontFigure.of(trace.scenario(), system))
+                .with(0, SideFigure.of(trace.scenario(), system));
     }
 
     HtmlChapter light() {

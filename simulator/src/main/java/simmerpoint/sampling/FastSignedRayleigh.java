@@ -1,8 +1,14 @@
 package simmerpoint.sampling;
 
 /**
- * {@link SignedRayleigh} for the ray loop, from tables: the distribution of the signed radius x along a line through the
- * centre of a unit two-dimensional Gaussian. Cumulative F(x) = ½exp(−x²/2) below 0 and 1 − ½exp(−x²/2) above.
+ * The signed distance x from the centre of a standard two-dimensional Gaussian along a line through the centre, for the ray
+ * loop, from tables: density |x|/2 · exp(−x²/2), cumulative F(x) = ½exp(−x²/2) below 0 and 1 − ½exp(−x²/2) above.
+ *
+ * <p>With the line's direction φ uniform on [0, π) the point (x cos φ, x sin φ) has two independent standard normal
+ * coordinates. Derived here: both ends of the line together put the density (1/π) · 2 · (|x|/2) exp(−x²/2) on each
+ * half-turn, which divided by the circumference is exp(−x²/2)/2π per unit area. The equivalence of sampling two axes and
+ * sampling a direction with a distance is also the subject of J. Solar Energy Eng., doi 10.1115/1.4004035 (cited, not
+ * seen).
  */
 public final class FastSignedRayleigh {
     private static final int STEPS = 64;

@@ -5,14 +5,11 @@ import simmerpoint.dish.CutKind;
 import simmerpoint.dish.CutTrait;
 import simmerpoint.dish.cut.Tiles;
 import simmerpoint.units.QuantityWriter;
-import simmerpoint.units.UnitSystem;
 
 /** What must hold between keys, as a builder would expect. Told with the line of the key that is easier to change. */
 final class CrossChecks {
     private static final double LEAST_FOCAL_SHARE = 0.15;
     private static final double MOST_PANELS = 2_000_000;
-    private static final QuantityWriter METRIC = new QuantityWriter(UnitSystem.METRIC);
-
     private final ScenarioValues v;
     private final Problems problems;
     private final double diameter;
@@ -31,13 +28,13 @@ final class CrossChecks {
     static void check(ScenarioValues values, double elevation, Problems problems) {
         CrossChecks checks = new CrossChecks(values, problems);
         checks.dish();
+        CutKeys.check(values, problems);
         checks.gap();
         checks.panels();
         checks.pan();
         checks.place(elevation);
         checks.heights();
         MirrorChecks.check(values, problems);
-        WorkmanshipChecks.check(values, problems);
         KitchenChecks.check(values, problems);
     }
 
@@ -53,27 +50,17 @@ final class CrossChecks {
                     "dish.focal-length",
                     typed("dish.focal-length") + " is too short for a dish " + typed("dish.diameter")
                             + " wide; it must be at least 0.15 times the diameter, here "
-                            + METRIC.length(LEAST_FOCAL_SHARE * diameter));
-        }
-        if (!kind.has(CutTrait.PARABOLOID) && hub > 0) {
-            tell("dish.hub", "the mesh itself says where there is no mirror; leave hub out");
+                            + QuantityWriter.length(LEAST_FOCAL_SHARE * diameter));
         }
     }
 
     private void gap() {
         double gap = v.number("dish.gap");
-        if (gap == 0) {
-            return;
-        }
-        if (!kind.has(CutTrait.PANELS)) {
-            tell("dish.gap", "a smooth dish has no panels with gaps between them; leave gap out");
-        } else if (!kind.has(CutTrait.SEAMS)) {
-            tell("dish.gap", "the gaps of a mesh are drawn in its file; leave gap out");
-        } else if (!(gap < cut().gapLimit(diameter, hub))) {
+        if (gap > 0 && kind.has(CutTrait.SEAMS) && !(gap < cut().gapLimit(diameter, hub))) {
             tell(
                     "dish.gap",
                     typed("dish.gap") + " leaves nothing of the panels; the narrowest side is "
-                            + METRIC.length(cut().gapLimit(diameter, hub)) + " long");
+                            + QuantityWriter.length(cut().gapLimit(diameter, hub)) + " long");
         }
     }
 

@@ -1,34 +1,68 @@
 package simmerpoint.scenario;
 
+import static simmerpoint.dish.CutTrait.PANELS;
+import static simmerpoint.dish.CutTrait.PARABOLOID;
+import static simmerpoint.dish.CutTrait.RIBS;
+import static simmerpoint.dish.CutTrait.SEAMS;
+
 import java.util.List;
-import java.util.Map;
-import java.util.TreeMap;
+import java.util.function.Function;
+import simmerpoint.dish.CutKind;
 import simmerpoint.dish.CutTrait;
 import simmerpoint.dish.cut.Cuts;
 
-/**
- * Keys outside {@code dish.surface} that mean something only for some cuts: a smooth dish has no panels and gaps, a drawn
- * one neither hub nor gaps but its own.
- */
+/** Keys outside {@code dish.surface} that apply only to cuts with a certain trait. */
 public final class CutKeys {
-    /** What a cut must have for a key to apply to it. */
-    private static final Map<String, CutTrait> NEEDS = new TreeMap<>(Map.of(
-            "dish.gap", CutTrait.SEAMS,
-            "dish.hub", CutTrait.PARABOLOID,
-            "mirror.panel-tilt", CutTrait.PANELS,
-            "workmanship.panel-edge", CutTrait.SEAMS,
-            "workmanship.rib-cut", CutTrait.RIBS,
-            "workmanship.rib-set", CutTrait.RIBS,
-            "workmanship.sag", CutTrait.RIBS));
+    /** What a cut needs for a key to apply to it, and what to tell whoever gives the key without that. */
+    private record Need(String path, CutTrait trait, Function<CutKind, String> refusal) {}
+
+    private static final List<Need> NEEDS = List.of(
+            new Need("dish.hub", PARABOLOID, cut -> "the mesh itself says where there is no mirror; leave hub out"),
+            new Need(
+                    "dish.gap",
+                    SEAMS,
+                    cut -> cut.has(PANELS)
+                            ? "the gaps of a mesh are drawn in its file; leave gap out"
+                            : "a smooth dish has no panels with gaps between them; leave gap out"),
+            new Need(
+                    "mirror.panel-tilt",
+                    PANELS,
+                    cut -> "a smooth dish has no panels to glue askew; leave panel-tilt out"),
+            ofRibs("workmanship.rib-cut"),
+            ofRibs("workmanship.rib-set"),
+            ofRibs("workmanship.sag"),
+            new Need(
+                    "workmanship.panel-edge",
+                    SEAMS,
+                    cut -> "a dish cut as " + cut.word() + " has no panels that somebody cuts; leave it out"));
 
     private CutKeys() {}
+
+    private static Need ofRibs(String path) {
+        return new Need(path, RIBS, cut -> "a dish cut as " + cut.word() + " has no ribs; leave it out");
+    }
+
+    private static List<Need> missing(CutKind cut) {
+        return NEEDS.stream().filter(need -> !cut.has(need.trait)).toList();
+    }
 
     /** Keys that must not be given beside a cut; none if there is no such cut. */
     public static List<String> inapplicable(String cutWord) {
         return Cuts.find(cutWord)
-                .map(kind -> NEEDS.keySet().stream()
-                        .filter(path -> !kind.has(NEEDS.get(path)))
-                        .toList())
+                .map(cut -> missing(cut).stream().map(Need::path).toList())
                 .orElse(List.of());
+    }
+
+    /** Whether a key says something of ribs. */
+    public static boolean isOfRibs(String path) {
+        return NEEDS.stream().anyMatch(need -> need.path.equals(path) && need.trait == RIBS);
+    }
+
+    /** Refuses keys that are given and do not apply to the cut. */
+    static void check(ScenarioValues values, Problems problems) {
+        CutKind cut = DishKeys.cutKind(values);
+        missing(cut).stream()
+                .filter(need -> values.number(need.path) > 0)
+                .forEach(need -> problems.add(values.line(need.path), need.path, need.refusal.apply(cut)));
     }
 }

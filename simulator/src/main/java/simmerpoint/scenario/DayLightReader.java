@@ -12,7 +12,6 @@ import simmerpoint.sun.LinkeTurbidity;
 import simmerpoint.sun.Site;
 import simmerpoint.sun.SunMoment;
 import simmerpoint.units.QuantityWriter;
-import simmerpoint.units.UnitSystem;
 
 /**
  * Makes the sun of a scenario out of {@code sun}, {@code place}, {@code when} and {@code sky}.
@@ -21,7 +20,6 @@ import simmerpoint.units.UnitSystem;
  * rest of the day follows from the one measurement; it is taken at its word, without a range between models.
  */
 final class DayLightReader {
-    private static final QuantityWriter METRIC = new QuantityWriter(UnitSystem.METRIC);
     private static final String ELEVATION = "sun.elevation";
     private static final String BEAM = "sun.beam";
 
@@ -157,7 +155,7 @@ final class DayLightReader {
             tell(
                     key,
                     "no air without clouds gives a beam of " + v.shown(key) + " while the sun stands "
-                            + METRIC.degrees(moment.position().elevationRadians())
+                            + QuantityWriter.degrees(moment.position().elevationRadians())
                             + " high, as it does then and there; check beam, date and time");
             return BeamRangeModel.exact(clear());
         }

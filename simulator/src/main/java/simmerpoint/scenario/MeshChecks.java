@@ -2,13 +2,11 @@ package simmerpoint.scenario;
 
 import simmerpoint.dish.DishPlan;
 import simmerpoint.units.QuantityWriter;
-import simmerpoint.units.UnitSystem;
 
 /** Whether a mesh fits the dish it is said to be; a wrong unit shows here. */
 final class MeshChecks {
     private static final double SLACK = 1.01;
     private static final double LEAST_SHARE = 0.5;
-    private static final QuantityWriter METRIC = new QuantityWriter(UnitSystem.METRIC);
 
     private MeshChecks() {}
 
@@ -19,8 +17,10 @@ final class MeshChecks {
             problems.add(
                     values.line("dish.surface.unit"),
                     "dish.surface.unit",
-                    "with numbers in " + values.text("dish.surface.unit") + " the mesh reaches " + METRIC.length(reach)
-                            + " from the axis, but half of dish.diameter is " + METRIC.length(dish.radiusMetres())
+                    "with numbers in " + values.text("dish.surface.unit") + " the mesh reaches "
+                            + QuantityWriter.length(reach)
+                            + " from the axis, but half of dish.diameter is "
+                            + QuantityWriter.length(dish.radiusMetres())
                             + "; check unit and diameter");
         }
     }

@@ -1,21 +1,14 @@
 package simmerpoint.scenario;
 
 import java.util.List;
-import simmerpoint.dish.CutTrait;
 
-/** What must hold between the keys of {@code mirror} and the dish. */
+/** What must hold between the keys of {@code mirror}. */
 final class MirrorChecks {
     private static final List<String> OWN = List.of("mirror.reflectance", "mirror.slope-error");
 
     private MirrorChecks() {}
 
     static void check(ScenarioValues values, Problems problems) {
-        if (!DishKeys.cutKind(values).has(CutTrait.PANELS) && values.number("mirror.panel-tilt") > 0) {
-            problems.add(
-                    values.line("mirror.panel-tilt"),
-                    "mirror.panel-tilt",
-                    "a smooth dish has no panels to glue askew; leave panel-tilt out");
-        }
         if (values.text("mirror.material").equals(MirrorKeys.OWN_FIGURES)) {
             OWN.stream().filter(path -> !values.has(path)).forEach(path -> missing(path, values, problems));
         }

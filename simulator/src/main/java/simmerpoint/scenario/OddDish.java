@@ -8,14 +8,12 @@ import simmerpoint.dish.MirrorSurface;
 import simmerpoint.dish.PanelSize;
 import simmerpoint.geometry.Direction;
 import simmerpoint.units.QuantityWriter;
-import simmerpoint.units.UnitSystem;
 
 /** Dishes that can be built and yet hardly were meant, one sentence each. */
 final class OddDish {
     private static final double WIDE_GAP = 0.5;
     private static final double BARE = 0.5;
     private static final double OFF_FOCUS = 0.1;
-    private static final QuantityWriter METRIC = new QuantityWriter(UnitSystem.METRIC);
 
     private OddDish() {}
 
@@ -31,8 +29,8 @@ final class OddDish {
         return dish.largestPanel()
                 .map(PanelSize::narrowestMetres)
                 .filter(narrowest -> dish.gapMetres() >= WIDE_GAP * narrowest)
-                .map(narrowest -> "dish.gap: gaps of " + METRIC.length(dish.gapMetres()) + " beside panels of "
-                        + METRIC.length(narrowest) + " let much of the light through; check the unit");
+                .map(narrowest -> "dish.gap: gaps of " + QuantityWriter.length(dish.gapMetres()) + " beside panels of "
+                        + QuantityWriter.length(narrowest) + " let much of the light through; check the unit");
     }
 
     private static Optional<String> cover(DishPlan dish) {
@@ -53,7 +51,7 @@ final class OddDish {
         }
         return Math.abs(found / dish.focalLengthMetres() - 1) <= OFF_FOCUS
                 ? Optional.empty()
-                : Optional.of("dish.focal-length: the panels of the mesh focus about " + METRIC.length(found)
-                        + " from their middle, not " + METRIC.length(dish.focalLengthMetres()));
+                : Optional.of("dish.focal-length: the panels of the mesh focus about " + QuantityWriter.length(found)
+                        + " from their middle, not " + QuantityWriter.length(dish.focalLengthMetres()));
     }
 }

@@ -9,7 +9,6 @@ import simmerpoint.setup.Aim;
 import simmerpoint.setup.Stand;
 import simmerpoint.sun.MaximumBeam;
 import simmerpoint.units.QuantityWriter;
-import simmerpoint.units.UnitSystem;
 
 /** Single values that can be traced and yet look like a slip, one sentence each. */
 final class OddValues {
@@ -20,8 +19,6 @@ final class OddValues {
     private static final double HIGH_PAN = 1.5;
     private static final double STRONGEST_USUAL = 1100;
     private static final double THIMBLE = 0.02;
-    private static final QuantityWriter METRIC = new QuantityWriter(UnitSystem.METRIC);
-
     private final Scenario scenario;
     private final List<String> said = new ArrayList<>();
 
@@ -49,9 +46,9 @@ final class OddValues {
         double width = 2 * scenario.target().radiusMetres();
         moves.forEach((name, metres) -> {
             if (Math.abs(metres) > width) {
-                said.add("stand." + name + ": " + METRIC.length(metres)
+                said.add("stand." + name + ": " + QuantityWriter.length(metres)
                         + " is more than the whole width of what the light is" + " meant to hit, "
-                        + METRIC.length(width) + "; little of it may get there");
+                        + QuantityWriter.length(width) + "; little of it may get there");
             }
         });
     }
@@ -65,7 +62,7 @@ final class OddValues {
     private void off(String key, double up, double side, String words) {
         double angle = Math.hypot(up, side);
         if (angle > FAR_OFF) {
-            said.add(key + ": " + words + " " + METRIC.degrees(angle)
+            said.add(key + ": " + words + " " + QuantityWriter.degrees(angle)
                     + " off; beyond 5° hardly any light meets the pan");
         }
     }
@@ -73,7 +70,7 @@ final class OddValues {
     private void mirror() {
         double slope = scenario.mirror().slopeErrorRadians();
         if (slope > ROUGH) {
-            said.add("mirror.slope-error: " + METRIC.milliradians(slope)
+            said.add("mirror.slope-error: " + QuantityWriter.milliradians(slope)
                     + " is rougher than crumpled foil; 5° is 87 mrad: was mrad meant?");
         }
         if (scenario.mirror().dust() > DUSTY) {
@@ -88,14 +85,15 @@ final class OddValues {
         }
         double wide = pan.diameterMetres();
         if (wide > WIDE_PAN * scenario.dish().diameterMetres()) {
-            said.add("pan.diameter: the pan is " + METRIC.length(wide) + " wide and the dish only "
-                    + METRIC.length(scenario.dish().diameterMetres()) + "; much of the mirror lies in its shade");
+            said.add("pan.diameter: the pan is " + QuantityWriter.length(wide) + " wide and the dish only "
+                    + QuantityWriter.length(scenario.dish().diameterMetres())
+                    + "; much of the mirror lies in its shade");
         }
         if (wide < THIMBLE) {
-            said.add("pan.diameter: " + METRIC.length(wide) + " is less than a thimble; check its unit");
+            said.add("pan.diameter: " + QuantityWriter.length(wide) + " is less than a thimble; check its unit");
         } else if (pan.heightMetres() > HIGH_PAN * wide) {
-            said.add("pan.height: the pan is " + METRIC.length(pan.heightMetres()) + " high and only "
-                    + METRIC.length(wide) + " wide; check both");
+            said.add("pan.height: the pan is " + QuantityWriter.length(pan.heightMetres()) + " high and only "
+                    + QuantityWriter.length(wide) + " wide; check both");
         }
     }
 
@@ -109,7 +107,8 @@ final class OddValues {
         double beam = scenario.sun().beamWattsPerSquareMetre();
         if (beam > most) {
             said.add("sun.beam: " + Math.round(beam)
-                    + " W/m² is more than even very clear air lets through with the sun " + METRIC.degrees(elevation)
+                    + " W/m² is more than even very clear air lets through with the sun "
+                    + QuantityWriter.degrees(elevation)
                     + " high, about " + 10 * Math.round(most / 10) + " W/m² at most");
         }
     }

@@ -6,17 +6,15 @@ import java.util.Locale;
 import simmerpoint.sun.SunDay;
 import simmerpoint.sun.SunMoment;
 import simmerpoint.units.QuantityWriter;
-import simmerpoint.units.UnitSystem;
 
 /** Says that the sun is down, and when it is not. */
 final class SunDownWords {
     private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
-    private static final QuantityWriter METRIC = new QuantityWriter(UnitSystem.METRIC);
 
     private SunDownWords() {}
 
     static String of(SunMoment moment) {
-        String below = METRIC.degrees(-moment.position().elevationRadians());
+        String below = QuantityWriter.degrees(-moment.position().elevationRadians());
         String found =
                 moment.time().format(CLOCK) + " on " + moment.date() + ": the sun is " + below + " below the horizon; ";
         SunDay day = SunDay.of(moment.site(), moment.date());

@@ -8,7 +8,6 @@ import simmerpoint.dish.DishPlan;
 import simmerpoint.setup.Stand;
 import simmerpoint.sun.SunDay;
 import simmerpoint.units.QuantityWriter;
-import simmerpoint.units.UnitSystem;
 
 /** What is allowed and yet probably not meant, one sentence each. */
 final class Warnings {
@@ -19,8 +18,6 @@ final class Warnings {
     private static final double THINNEST_SHEET = 5e-5;
     private static final double THICKEST_SHEET = 0.025;
     private static final double FARTHEST_NOON = 3.6;
-    private static final QuantityWriter METRIC = new QuantityWriter(UnitSystem.METRIC);
-
     private final Scenario scenario;
     private final List<String> said = new ArrayList<>();
 
@@ -54,7 +51,7 @@ final class Warnings {
         }
         double image = SUN_WIDTH * dish.focalLengthMetres();
         if (image > 2 * scenario.target().radiusMetres()) {
-            said.add("dish.focal-length: the sun's image alone is " + METRIC.length(image)
+            said.add("dish.focal-length: the sun's image alone is " + QuantityWriter.length(image)
                     + " wide, wider than what it is meant to hit");
         }
     }
@@ -72,7 +69,7 @@ final class Warnings {
         boolean leansAsPan = scenario.target() instanceof simmerpoint.pan.Pan;
         double lean = leansAsPan ? Math.cos(elevation) * scenario.target().radiusMetres() : 0;
         if (middle - lean < rim) {
-            said.add("stand: the underside of the pan dips " + METRIC.length(rim - middle + lean)
+            said.add("stand: the underside of the pan dips " + QuantityWriter.length(rim - middle + lean)
                     + " below the rim of the dish; turning the dish under it will be awkward");
         }
     }
@@ -114,7 +111,8 @@ final class Warnings {
     private void pan(Kitchen kitchen) {
         double sheet = kitchen.vessel().sheetThickness();
         if (sheet < THINNEST_SHEET || sheet > THICKEST_SHEET) {
-            said.add("pan.mass: all of the pan would be " + METRIC.length(sheet) + " thick; check mass and material");
+            said.add("pan.mass: all of the pan would be " + QuantityWriter.length(sheet)
+                    + " thick; check mass and material");
         }
     }
 

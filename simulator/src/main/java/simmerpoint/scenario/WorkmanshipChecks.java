@@ -1,31 +1,13 @@
 package simmerpoint.scenario;
 
 import java.util.Locale;
-import simmerpoint.dish.CutKind;
-import simmerpoint.dish.CutTrait;
 import simmerpoint.dish.built.BuildErrors;
 
-/** What must hold between a maker's tolerances and the dish they are for. */
+/** Whether the errors that a maker's tolerances cause can be traced. */
 final class WorkmanshipChecks {
     private static final double MOST_RADIANS = 0.2;
 
     private WorkmanshipChecks() {}
-
-    /** Tolerances of ribs need ribs, tolerances of panels need panels. */
-    static void check(ScenarioValues v, Problems problems) {
-        CutKind cut = DishKeys.cutKind(v);
-        for (String path : WorkmanshipKeys.OF_RIBS) {
-            if (!cut.has(CutTrait.RIBS) && v.number(path) > 0) {
-                problems.add(v.line(path), path, "a dish cut as " + cut.word() + " has no ribs; leave it out");
-            }
-        }
-        if (!cut.has(CutTrait.SEAMS) && v.number("workmanship.panel-edge") > 0) {
-            problems.add(
-                    v.line("workmanship.panel-edge"),
-                    "workmanship.panel-edge",
-                    "a dish cut as " + cut.word() + " has no panels that somebody cuts; leave it out");
-        }
-    }
 
     /** Errors beyond what can be traced make no dish. */
     static void check(Scenario scenario, ScenarioValues v, Problems problems) {

@@ -9,8 +9,6 @@ import simmerpoint.dish.built.Workmanship;
 
 /** The keys of {@code workmanship}: a maker's tolerances. */
 final class WorkmanshipKeys {
-    static final List<String> OF_RIBS = List.of("workmanship.rib-cut", "workmanship.rib-set", "workmanship.sag");
-
     private static final Range OFF = Range.between(LENGTH, "0 mm", "50 mm");
 
     private WorkmanshipKeys() {}

@@ -77,11 +77,6 @@ final class MoveLight {
         return focused(offset).plus(direct).absorbedBy(vessel);
     }
 
-    /** What it takes up of the direct light alone. */
-    AbsorbedLight absorbedDirect() {
-        return direct.absorbedBy(vessel);
-    }
-
     /** Standard error of the absorbed watts. */
     double absorbedError(double offset) {
         double caught = underside.at(offset) + wall.at(offset) + lid.at(offset);

@@ -114,9 +114,4 @@ public final class PanMove {
         }
         return at(best);
     }
-
-    /** Least absorbed watts of all traced positions. */
-    public double leastWatts() {
-        return positions.stream().mapToDouble(p -> p.absorbed().value()).min().orElse(0);
-    }
 }

@@ -56,7 +56,7 @@ public final class CircumsolarSun implements SunShape {
         double kappa = 0.9 * Math.log(13.5 * ratio) * Math.pow(ratio, -0.3);
         this.gamma = 2.2 * Math.log(0.52 * ratio) * Math.pow(ratio, 0.43) - 0.1;
         this.edgeRadiance = Math.exp(kappa) * Math.pow(1e3 * DISC_RADIANS, gamma);
-        this.disc = overDisc(2);
+        this.disc = overDisc();
         this.ringLight = ringUpTo(RING_RADIANS / DISC_RADIANS, gamma + 2);
         this.light = disc.total() + ringLight;
     }
@@ -108,12 +108,6 @@ public final class CircumsolarSun implements SunShape {
     }
 
     @Override
-    public double sigmaPerAxis() {
-        double ring = DISC_RADIANS * DISC_RADIANS * ringUpTo(RING_RADIANS / DISC_RADIANS, gamma + 4);
-        return Math.sqrt(0.5 * (overDisc(4).total() + ring) / light);
-    }
-
-    @Override
     public boolean equals(Object other) {
         return other instanceof CircumsolarSun sun && sun.ratio == ratio;
     }
@@ -128,15 +122,14 @@ public final class CircumsolarSun implements SunShape {
         return Math.cos(0.326 * t) / Math.cos(0.308 * t);
     }
 
-    /** Integral of radiance · θ^(moment − 2) · sin θ cos θ over the disc. */
-    private static PiecewiseIntegral overDisc(int moment) {
+    /** Integral of radiance · sin θ cos θ over the disc. */
+    private static PiecewiseIntegral overDisc() {
         double[] borders = new double[CELLS + 1];
         for (int i = 1; i < CELLS; i++) {
             borders[i] = DISC_RADIANS * i / CELLS;
         }
         borders[CELLS] = DISC_RADIANS;
-        return new PiecewiseIntegral(
-                borders, (cell, x) -> discRadiance(x) * AngularWeight.at(x) * (moment == 2 ? 1 : x * x));
+        return new PiecewiseIntegral(borders, (cell, x) -> discRadiance(x) * AngularWeight.at(x));
     }
 
     /**

@@ -53,11 +53,6 @@ public record GaussianSun(double sigma) implements SunShape {
         return Math.asin(CUT * sigma);
     }
 
-    @Override
-    public double sigmaPerAxis() {
-        return RmsAngle.sigmaPerAxis(CUT * sigma, mu -> Math.exp(-0.5 * CUT * CUT * (1 - mu) * (1 + mu)));
-    }
-
     /** sin²θ / 2σ². */
     private double half(double angle) {
         double t = Math.sin(angle) / sigma;

@@ -61,11 +61,6 @@ public record LimbDarkenedSun(double halfAngle) implements SunShape {
         return halfAngle;
     }
 
-    @Override
-    public double sigmaPerAxis() {
-        return RmsAngle.sigmaPerAxis(Math.sin(halfAngle), LimbDarkenedSun::radianceOfMu);
-    }
-
     private double ratioSquared(double angle) {
         double ratio = Math.sin(angle) / Math.sin(halfAngle);
         return Math.min(1, ratio * ratio);

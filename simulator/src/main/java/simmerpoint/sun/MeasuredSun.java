@@ -109,13 +109,6 @@ public final class MeasuredSun implements SunShape {
     }
 
     @Override
-    public double sigmaPerAxis() {
-        PiecewiseIntegral turning =
-                new PiecewiseIntegral(angles, (cell, x) -> radiance(cell, x) * AngularWeight.at(x) * x * x);
-        return Math.sqrt(0.5 * turning.total() / integral.total());
-    }
-
-    @Override
     public boolean equals(Object other) {
         return other instanceof MeasuredSun sun
                 && Objects.equals(name, sun.name)

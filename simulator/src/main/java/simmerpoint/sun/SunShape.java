@@ -22,7 +22,4 @@ public interface SunShape {
 
     /** Greatest angle with light. */
     double largestAngle();
-
-    /** Root mean square angle per axis, rad. */
-    double sigmaPerAxis();
 }

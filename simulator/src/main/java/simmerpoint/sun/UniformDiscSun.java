@@ -49,9 +49,4 @@ public record UniformDiscSun(double halfAngle) implements SunShape {
     public double largestAngle() {
         return halfAngle;
     }
-
-    @Override
-    public double sigmaPerAxis() {
-        return RmsAngle.sigmaPerAxis(Math.sin(halfAngle), t -> 1);
-    }
 }

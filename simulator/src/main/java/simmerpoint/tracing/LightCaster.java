@@ -84,11 +84,6 @@ public final class LightCaster {
         return errors.isZero();
     }
 
-    /** Largest standard deviation of the mirror's normal in the plane of incidence, rad. */
-    public double largestError() {
-        return errors.largestStandardDeviation();
-    }
-
     /** Blocking of light by other panels. */
     public Blocking blocking() {
         return blocking;

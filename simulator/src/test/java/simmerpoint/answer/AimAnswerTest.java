@@ -33,7 +33,7 @@ class AimAnswerTest {
     }
 
     private static String glance(AimResult result) {
-        return AimAnswer.glance(result).replace('\u00a0', ' ');
+        return AimAnswer.glance(result.times()).replace('\u00a0', ' ');
     }
 
     @Test

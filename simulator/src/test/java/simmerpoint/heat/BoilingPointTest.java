@@ -26,7 +26,6 @@ class BoilingPointTest {
         // The last digits of the gas constant move the exponent from 5.25588 to 5.25579: 1.1e-5 at 5000 m.
         assertEquals(pascals, BoilingPoint.pressurePascals(metres), 2e-5 * pascals);
         assertEquals(celsius, BoilingPoint.celsius(metres), 0.001);
-        assertEquals(metres, BoilingPoint.altitudeMetres(celsius), 0.1);
     }
 
     /** A popular table of kitchens at altitude, read without its source named: 96.5, 93.1, 89.8, 86.5, 83.2 °C. */
@@ -39,6 +38,5 @@ class BoilingPointTest {
     @Test
     void nonsenseIsRefused() {
         assertThrows(IllegalArgumentException.class, () -> BoilingPoint.celsius(Double.NaN));
-        assertThrows(IllegalArgumentException.class, () -> BoilingPoint.altitudeMetres(120));
     }
 }

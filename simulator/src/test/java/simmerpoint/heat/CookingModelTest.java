@@ -120,22 +120,6 @@ class CookingModelTest {
         assertTrue(Double.isFinite(answer.recoverySeconds().high()), answer.toString());
     }
 
-    /** The cloud's own 5 min, and the heat lost meanwhile: a minute or two at 500 W for some 60 W at half way (derived). */
-    @Test
-    void cloudOnTheWayDelaysTheBoilByALittleMoreThanItself() {
-        AbsorbedLight sun = AbsorbedLight.onUnderside(500);
-        LikelyRange dark = Pans.tea(2, true).boilDelay(sun, 0, 300, 900).orElseThrow();
-        assertTrue(dark.low() > 300 && dark.high() < 420, dark.toString());
-        LikelyRange thin = Pans.tea(2, true).boilDelay(sun, 0.1, 300, 900).orElseThrow();
-        assertTrue(thin.likely() < dark.likely(), thin.toString());
-        assertEquals(
-                0,
-                Pans.tea(2, true).boilDelay(sun, 0, 300, 20_000).orElseThrow().high());
-        assertTrue(Pans.tea(2, false)
-                .boilDelay(AbsorbedLight.onUnderside(100), 0, 300, 900)
-                .isEmpty());
-    }
-
     @ParameterizedTest
     @CsvSource({"-30, 9000", "-30, -500", "60, 9000", "60, -500"})
     void theFarEndsOfTheWorldHaveAnswers(double airCelsius, double altitude) {

@@ -287,10 +287,5 @@ public final class SampleResults {
         public double largestAngle() {
             return 0;
         }
-
-        @Override
-        public double sigmaPerAxis() {
-            return 0;
-        }
     }
 }

@@ -36,7 +36,7 @@ class GaussianSunTest extends SunShapeContract {
     @Test
     void sigmaIsWhatWasAskedFor() {
         for (double sigma : new double[] {1e-6, 1e-3, SIGMA, 0.02}) {
-            assertEquals(sigma, new GaussianSun(sigma).sigmaPerAxis(), (2e-7 + 2 * sigma * sigma) * sigma);
+            assertEquals(sigma, sigma(new GaussianSun(sigma)), (2e-7 + 2 * sigma * sigma) * sigma);
         }
     }
 

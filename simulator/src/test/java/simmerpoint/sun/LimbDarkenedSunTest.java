@@ -31,7 +31,7 @@ class LimbDarkenedSunTest extends SunShapeContract {
     /** Derived from the law by hand: mean over centre 0.3 + 2/3 · 0.93 − 0.23/2 = 0.805, σ = 0.472647 half-angles. */
     @Test
     void momentsFollowFromTheLaw() {
-        assertEquals(2.19781e-3, shape().sigmaPerAxis(), 1e-8);
+        assertEquals(2.19781e-3, sigma(shape()), 1e-8);
         double centre = shape().density(1e-9) / new UniformDiscSun(HALF_ANGLE).density(1e-9);
         assertEquals(1.242236, centre, 1e-6);
     }

@@ -47,11 +47,6 @@ public final class Triangulation {
                 .toArray();
     }
 
-    /** Whether a polygon has no dents; corners where it runs straight on are none. */
-    public static boolean isConvex(Mesh mesh, int polygon) {
-        return new PolygonOutline(mesh, polygon).isConvex();
-    }
-
     private void fan() {
         for (int i = 1; i + 1 < outline.size(); i++) {
             add(0, i, i + 1);

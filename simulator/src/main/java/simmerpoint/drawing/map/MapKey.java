@@ -11,6 +11,7 @@ import simmerpoint.drawing.Style;
 import simmerpoint.drawing.Text;
 import simmerpoint.drawing.TextMetrics;
 import simmerpoint.drawing.TextStyle;
+import simmerpoint.drawing.chart.MapMarks;
 import simmerpoint.sampling.Estimate;
 import simmerpoint.study.TraceResult;
 import simmerpoint.target.FluxMap;
@@ -55,7 +56,7 @@ public final class MapKey {
             entry(
                     "hottest spot " + figures.flux(spot.peakFlux()) + (note.isPresent() ? "" : mean),
                     (canvas, x, y) -> MapMarks.cross(canvas, x, y, 6));
-            entry("centre of the light", MapMarks::diamond);
+            entry("centre of the light", MarkedMap::diamond);
         } else {
             entries.add(new Entry("no light is caught", Optional.empty()));
         }

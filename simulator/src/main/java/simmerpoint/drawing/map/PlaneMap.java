@@ -10,6 +10,7 @@ import simmerpoint.drawing.Style;
 import simmerpoint.drawing.Text;
 import simmerpoint.drawing.TextMetrics;
 import simmerpoint.drawing.chart.ColourBar;
+import simmerpoint.drawing.chart.MapMarks;
 import simmerpoint.sampling.Estimate;
 import simmerpoint.study.TraceResult;
 import simmerpoint.target.FluxMap;
@@ -102,7 +103,7 @@ public final class PlaneMap implements Drawing {
     @Override
     public void draw(Canvas canvas, Box box) {
         MapFrame frame = frame(box);
-        MapMarks marks = new MapMarks(canvas, frame);
+        MarkedMap marks = new MarkedMap(canvas, frame);
         marks.map(top, live.filter(LiveMap::earlier).isPresent(), () -> marks(marks));
         String up = words.isPan() ? words.towardsMinusX() : words.towardsPlusX();
         String down = words.isPan() ? words.towardsPlusX() : words.towardsMinusX();
@@ -141,15 +142,15 @@ public final class PlaneMap implements Drawing {
         canvas.write(
                 Text.at(box.x(), box.y() - 5, "Lid, seen from above: " + what).within(box.width()));
         MapFrame frame = MapFrame.in(lid, facing(), box.x(), box.y(), LID, LID);
-        MapMarks marks = new MapMarks(canvas, frame);
+        MarkedMap marks = new MarkedMap(canvas, frame);
         marks.map(top, false, () -> outline(marks));
     }
 
-    private void outline(MapMarks marks) {
+    private void outline(MarkedMap marks) {
         marks.circle(Style.OUTLINE, result.scenario().target().radiusMetres());
     }
 
-    private void marks(MapMarks marks) {
+    private void marks(MarkedMap marks) {
         outline(marks);
         Spot spot = result.spot();
         circle(marks, Style.OUTLINE_DASHED, spot.radius50(), "50\u00a0%", -0.30 * Math.PI);
@@ -159,7 +160,7 @@ public final class PlaneMap implements Drawing {
             Place hot = new Place(spot.peakX(), spot.peakY());
             MapMarks.cross(marks.canvas(), frame.x(hot), frame.y(hot), 7);
             Place middle = new Place(spot.centroidX().value(), spot.centroidY().value());
-            MapMarks.diamond(marks.canvas(), frame.x(middle), frame.y(middle));
+            MarkedMap.diamond(marks.canvas(), frame.x(middle), frame.y(middle));
         }
         if (frame.box().width() >= SMALLEST_WITH_BAR) {
             marks.scaleBar(units);
@@ -167,7 +168,7 @@ public final class PlaneMap implements Drawing {
         live.flatMap(LiveMap::reading).ifPresent(marks::ring);
     }
 
-    private static void circle(MapMarks marks, Style style, Optional<Estimate> radius, String tag, double direction) {
+    private static void circle(MarkedMap marks, Style style, Optional<Estimate> radius, String tag, double direction) {
         radius.filter(r -> Double.isFinite(r.value())).ifPresent(r -> {
             marks.circle(style, r.value());
             marks.tag(tag, r.value(), direction);

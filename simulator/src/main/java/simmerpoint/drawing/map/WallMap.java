@@ -98,7 +98,7 @@ public final class WallMap implements Drawing {
     public void draw(Canvas canvas, Box box) {
         MapFrame frame = frame(box);
         heading(canvas, frame.box(), box);
-        MapMarks marks = new MapMarks(canvas, frame);
+        MarkedMap marks = new MarkedMap(canvas, frame);
         marks.map(
                 ownTop.orElse(top),
                 live.filter(LiveMap::earlier).isPresent(),

@@ -25,13 +25,13 @@ class TriangulationTest {
     @Test
     void aConvexPolygonBecomesAFan() {
         assertArrayEquals(new int[] {0, 1, 2, 0, 2, 3}, Triangulation.of(Polygons.inPlane(SQUARE, 0.3, -0.2), 0));
-        assertTrue(Triangulation.isConvex(Polygons.inPlane(SQUARE, 0.3, -0.2), 0));
+        assertTrue(new PolygonOutline(Polygons.inPlane(SQUARE, 0.3, -0.2), 0).isConvex());
     }
 
     @Test
     void dentedPolygonsAreCoveredOnce() {
         for (double[][] corners : new double[][][] {ARROW, ELL, SPIRAL, comb(20)}) {
-            assertFalse(Triangulation.isConvex(Polygons.inPlane(corners, 0, 0), 0));
+            assertFalse(new PolygonOutline(Polygons.inPlane(corners, 0, 0), 0).isConvex());
             assertCovered(corners, 0, 0);
             assertCovered(corners, 0.7, -1.3);
             assertCovered(corners, 50, 20);
@@ -51,7 +51,7 @@ class TriangulationTest {
     @Test
     void cornersOnAStraightEdgeMakeNoTriangle() {
         double[][] corners = {{0, 0}, {1, 0}, {2, 0}, {2, 2}, {0, 2}, {0, 1}};
-        assertTrue(Triangulation.isConvex(Polygons.inPlane(corners, 0, 0), 0));
+        assertTrue(new PolygonOutline(Polygons.inPlane(corners, 0, 0), 0).isConvex());
         assertEquals(3 * 2, Triangulation.of(Polygons.inPlane(corners, 0, 0), 0).length);
         assertCovered(corners, 0.1, 0.1);
     }

@@ -1,10 +1,12 @@
 package simmerpoint.viewer.canvas;
 
+import java.nio.IntBuffer;
 import java.util.Map;
 import java.util.WeakHashMap;
 import javafx.geometry.VPos;
 import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.image.Image;
+import javafx.scene.image.PixelBuffer;
 import javafx.scene.image.PixelFormat;
 import javafx.scene.image.WritableImage;
 import javafx.scene.paint.Color;
@@ -31,6 +33,8 @@ import simmerpoint.viewer.theme.Theme;
 public final class FxCanvas extends Canvas {
     /** Images stay as long as somebody keeps their rasters. */
     private static final Map<Raster, Image> IMAGES = new WeakHashMap<>();
+
+    private static final int OPAQUE = 0xFF;
 
     private final GraphicsContext g;
     private final Theme theme;
@@ -152,19 +156,22 @@ public final class FxCanvas extends Canvas {
         g.drawImage(image, box.x(), box.y(), box.width(), box.height());
     }
 
+    /** With alpha multiplied in, so that nothing is converted any more. */
     private static Image image(Raster raster) {
-        WritableImage image = new WritableImage(raster.width(), raster.height());
-        image.getPixelWriter()
-                .setPixels(
-                        0,
-                        0,
-                        raster.width(),
-                        raster.height(),
-                        PixelFormat.getIntArgbInstance(),
-                        raster.argb(),
-                        0,
-                        raster.width());
-        return image;
+        int[] pixels = raster.argb().clone();
+        for (int k = 0; k < pixels.length; k++) {
+            int alpha = pixels[k] >>> 24;
+            if (alpha == 0) {
+                pixels[k] = 0;
+            } else if (alpha != OPAQUE) {
+                pixels[k] = alpha << 24
+                        | (pixels[k] >> 16 & 0xFF) * alpha / OPAQUE << 16
+                        | (pixels[k] >> 8 & 0xFF) * alpha / OPAQUE << 8
+                        | (pixels[k] & 0xFF) * alpha / OPAQUE;
+            }
+        }
+        return new WritableImage(new PixelBuffer<>(
+                raster.width(), raster.height(), IntBuffer.wrap(pixels), PixelFormat.getIntArgbPreInstance()));
     }
 
     @Override

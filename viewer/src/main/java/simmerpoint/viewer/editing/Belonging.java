@@ -1,6 +1,5 @@
 package simmerpoint.viewer.editing;
 
-import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
@@ -12,9 +11,6 @@ import simmerpoint.viewer.document.DocumentState;
 /** Which keys have a meaning for the cut, sun, sky and vessel that are chosen. What is typed or wrong is always shown. */
 final class Belonging {
     private static final Set<String> KITCHEN = Set.of("pan", "air", "heat-levels");
-
-    private static final List<String> OF_RIBS =
-            List.of("workmanship.rib-cut", "workmanship.rib-set", "workmanship.sag");
 
     private Belonging() {}
 
@@ -57,7 +53,7 @@ final class Belonging {
         if (!CutKeys.inapplicable(cut).contains(key.path())) {
             return Optional.empty();
         }
-        if (OF_RIBS.contains(key.path())) {
+        if (CutKeys.isOfRibs(key.path())) {
             return Optional.of("only with ribs, as of flat-rings and bent-strips");
         }
         return Optional.of(cut.equals("smooth") ? "not with a smooth dish" : "the file with the panels says it");

@@ -8,7 +8,6 @@ import simmerpoint.pan.CatalogueFinish;
 import simmerpoint.pan.FinishCatalogue;
 import simmerpoint.scenario.Key;
 import simmerpoint.units.QuantityWriter;
-import simmerpoint.units.UnitSystem;
 
 /**
  * What is known of a word of choice.
@@ -17,8 +16,6 @@ import simmerpoint.units.UnitSystem;
  * @param source who says so; empty for words that are no material
  */
 record Catalogued(String figures, String source) {
-    private static final QuantityWriter WRITER = new QuantityWriter(UnitSystem.METRIC);
-
     /** What is known of that word at that key, if anything. */
     static Optional<Catalogued> of(Key key, String word) {
         Optional<Catalogued> row = Optional.empty();
@@ -37,14 +34,15 @@ record Catalogued(String figures, String source) {
 
     private static Catalogued mirror(Material material) {
         return new Catalogued(
-                "reflects " + WRITER.share(material.reflectance()) + " (" + material.quality() + "), slope error "
-                        + WRITER.milliradians(material.slopeErrorRadians()),
+                "reflects " + QuantityWriter.share(material.reflectance()) + " (" + material.quality()
+                        + "), slope error " + QuantityWriter.milliradians(material.slopeErrorRadians()),
                 material.source());
     }
 
     private static Catalogued finish(CatalogueFinish row) {
         return new Catalogued(
-                "takes up " + WRITER.share(row.finish().absorptance()) + " of the sunlight (" + row.quality() + ")",
+                "takes up " + QuantityWriter.share(row.finish().absorptance()) + " of the sunlight (" + row.quality()
+                        + ")",
                 row.source());
     }
 

@@ -1,6 +1,9 @@
 package simmerpoint.viewer.yard;
 
 import javafx.geometry.Point2D;
+import simmerpoint.drawing.Box;
+import simmerpoint.drawing.cooker.SideFrame;
+import simmerpoint.drawing.cooker.SideScene;
 import simmerpoint.pan.Pan;
 
 /** Where the handles stand on the sheet: beside what they move, clear of each other, inside the sheet. */
@@ -10,14 +13,15 @@ final class Grips {
 
     private Grips() {}
 
-    /** Middle of a handle on a sheet of that size, px. */
-    static Point2D place(Handle handle, SideScene scene, SideFrame frame, double width, double height) {
-        Point2D p = free(handle, scene, frame, width);
+    /** Middle of a handle in a box, px. */
+    static Point2D place(Handle handle, SideScene scene, SideFrame frame, Box box) {
+        Point2D p = free(handle, scene, frame, box);
         return new Point2D(
-                Math.max(HALF, Math.min(width - HALF, p.getX())), Math.max(HALF, Math.min(height - HALF, p.getY())));
+                Math.max(HALF, Math.min(box.right() - HALF, p.getX())),
+                Math.max(HALF, Math.min(box.bottom() - HALF, p.getY())));
     }
 
-    private static Point2D free(Handle handle, SideScene scene, SideFrame frame, double width) {
+    private static Point2D free(Handle handle, SideScene scene, SideFrame frame, Box box) {
         double halfWide = scene.scenario().target().radiusMetres() * frame.perMetre();
         double halfHigh = scene.scenario().target() instanceof Pan pan ? pan.heightMetres() / 2 * frame.perMetre() : 0;
         double panX = frame.x(scene.pan());
@@ -33,7 +37,10 @@ final class Grips {
             case RAISE -> new Point2D(panX - halfWide - OUT, panY);
             case SLIDE -> new Point2D(frame.x(scene.mount()), frame.ground() + 18);
             case TURN -> beyond(scene, frame);
-            case SUN -> frame.sun(scene, width);
+            case SUN -> {
+                double[] sun = frame.sun(scene, box);
+                yield new Point2D(sun[0], sun[1]);
+            }
         };
     }
 

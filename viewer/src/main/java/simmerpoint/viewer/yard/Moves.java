@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.Map;
 import simmerpoint.answer.Figures;
+import simmerpoint.drawing.cooker.YardPlace;
 import simmerpoint.scenario.Keys;
 import simmerpoint.scenario.Range;
 import simmerpoint.scenario.Scenario;

@@ -1,6 +1,5 @@
 package simmerpoint.viewer.yard;
 
-import java.util.List;
 import java.util.Optional;
 import simmerpoint.answer.Figures;
 import simmerpoint.answer.TargetWords;
@@ -13,10 +12,9 @@ import simmerpoint.study.PanelWatts;
  *
  * @param scenario what it is
  * @param watts what is known of its panels
- * @param shadow outline of the target's shadow, dish frame, m: pairs (x, y)
  * @param chosen number of the panel pointed at; below 0 for none
  */
-record PanelScene(Scenario scenario, Optional<PanelWatts> watts, List<double[]> shadow, int chosen) {
+record PanelScene(Scenario scenario, Optional<PanelWatts> watts, int chosen) {
     private static final double BARELY = 1e-9;
 
     /** The longest words, but for what is wrong. */

@@ -5,15 +5,26 @@ import java.util.concurrent.Executor;
 import javafx.scene.AccessibleAttribute;
 import javafx.scene.AccessibleRole;
 import javafx.scene.canvas.Canvas;
+import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.control.Label;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.Pane;
 import javafx.scene.layout.Region;
+import javafx.scene.paint.Color;
 import javafx.scene.text.Text;
 import simmerpoint.dish.DishPlan;
+import simmerpoint.drawing.Box;
+import simmerpoint.drawing.FluxColours;
+import simmerpoint.drawing.Raster;
+import simmerpoint.drawing.cooker.LivePanels;
+import simmerpoint.drawing.cooker.PanelRaster;
+import simmerpoint.drawing.cooker.ShadowOutline;
+import simmerpoint.drawing.cooker.ShareDrawing;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.study.PanelWatts;
+import simmerpoint.viewer.canvas.FxCanvas;
+import simmerpoint.viewer.theme.Shade;
 import simmerpoint.viewer.theme.Theme;
 
 /**
@@ -32,10 +43,10 @@ final class PanelView extends Region {
     };
     private final Label heading = new Label("What lands of each panel");
     private final Label words = new Label();
-    private final PanelPainter painter = new PanelPainter();
     private final Executor background;
     private final Executor delivery;
     private Optional<PanelRaster> raster = Optional.empty();
+    private Raster coloured = new Raster(0, 0);
     private Optional<PanelWatts> watts = Optional.empty();
     private Optional<String> note = Optional.empty();
     private Scenario scenario;
@@ -92,8 +103,8 @@ final class PanelView extends Region {
 
     /** The panel under a point of the picture. */
     private int at(double x, double y) {
-        double[] square = PanelPainter.square(canvas.getWidth(), canvas.getHeight());
-        return raster.map(r -> r.panelAt((x - square[0]) / square[2], (y - square[1]) / square[2]))
+        Box square = ShareDrawing.square(box());
+        return raster.map(r -> r.panelAt((x - square.x()) / square.width(), (y - square.y()) / square.height()))
                 .orElse(-1);
     }
 
@@ -153,16 +164,39 @@ final class PanelView extends Region {
 
     private PanelScene scene() {
         Optional<PanelWatts> fitting = watts.filter(w -> w.scenario().dish().equals(scenario.dish()));
-        return new PanelScene(scenario, fitting, ShadowOutline.of(scenario), chosen);
+        return new PanelScene(scenario, fitting, chosen);
     }
 
+    private Box box() {
+        return new Box(0, 0, canvas.getWidth(), canvas.getHeight());
+    }
+
+    /** Colours the panels; the slow part, needed when shares or the theme change. */
     private void colour() {
-        raster.ifPresent(r -> painter.colour(scene(), r, theme));
+        PanelScene scene = scene();
+        int unlit = rgb(Shade.HAIR.in(theme));
+        int[] colours = new int[scene.watts().map(PanelWatts::panels).orElse(0)];
+        for (int k = 0; k < colours.length; k++) {
+            double share = scene.share(k);
+            colours[k] = Double.isNaN(share) ? unlit : FluxColours.rgb(share);
+        }
+        int edges = rgb(Shade.LINE.in(theme).interpolate(Shade.SHEET.in(theme), 0.3));
+        coloured = raster.map(r -> r.picture(colours, edges)).orElse(coloured);
+    }
+
+    private static int rgb(Color c) {
+        return (int) Math.round(255 * c.getRed()) << 16
+                | (int) Math.round(255 * c.getGreen()) << 8
+                | (int) Math.round(255 * c.getBlue());
     }
 
     private void paint() {
         if (scenario != null && canvas.getWidth() > 0 && canvas.getHeight() > 0) {
-            painter.paint(canvas.getGraphicsContext2D(), scene(), raster, theme, canvas.getWidth(), canvas.getHeight());
+            GraphicsContext g = canvas.getGraphicsContext2D();
+            g.clearRect(0, 0, canvas.getWidth(), canvas.getHeight());
+            Optional<LivePanels> panels =
+                    raster.map(r -> new LivePanels(r, coloured, ShadowOutline.of(scenario), chosen));
+            new ShareDrawing(panels).draw(new FxCanvas(g, theme), box());
         }
     }
 

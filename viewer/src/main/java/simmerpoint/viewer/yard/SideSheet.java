@@ -8,6 +8,7 @@ import javafx.scene.AccessibleRole;
 import javafx.scene.Cursor;
 import javafx.scene.Node;
 import javafx.scene.canvas.Canvas;
+import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.control.Label;
 import javafx.scene.control.Tooltip;
 import javafx.scene.input.KeyCode;
@@ -15,9 +16,16 @@ import javafx.scene.input.KeyEvent;
 import javafx.scene.input.MouseButton;
 import javafx.scene.input.MouseEvent;
 import javafx.scene.layout.Region;
+import simmerpoint.drawing.Box;
+import simmerpoint.drawing.Text;
+import simmerpoint.drawing.cooker.Callout;
+import simmerpoint.drawing.cooker.SideDrawing;
+import simmerpoint.drawing.cooker.SideFrame;
+import simmerpoint.drawing.cooker.SideScene;
 import simmerpoint.pan.Pan;
 import simmerpoint.units.UnitSystem;
-import simmerpoint.viewer.theme.Shade;
+import simmerpoint.viewer.canvas.FxCanvas;
+import simmerpoint.viewer.canvas.FxMetrics;
 import simmerpoint.viewer.theme.Theme;
 
 /**
@@ -161,26 +169,26 @@ final class SideSheet extends Region {
         paint();
     }
 
-    /** Height of the drawing above the words that explain its lines. */
-    private double high() {
-        return getHeight() - RayKey.height(scene.scenario().target(), getWidth());
+    /** The drawing above the words that explain its lines. */
+    private Box above() {
+        return box().inside(0, 0, 0, SideDrawing.keyHeight(scene, getWidth(), FxMetrics::width));
     }
 
     /** Room for the words in the upper left corner, if they take more than half of the width: they must cover no handle. */
-    private double above() {
+    private double words() {
         String words = new OffPlace(system).words(scene.scenario(), scene.pan().heightMetres());
-        return Pen.plainWidth(words) > getWidth() / 2 ? 2 * LINE : 0;
+        return FxMetrics.width(words, Text.SIZE, false) > getWidth() / 2 ? 2 * LINE : 0;
     }
 
     private boolean fits() {
         return frame != null
-                && frame.holds(scene, getWidth(), high())
-                && SideFrame.around(scene, getWidth(), high(), above()).perMetre() < MUCH_LARGER * frame.perMetre();
+                && frame.holds(scene, above())
+                && SideFrame.around(scene, above(), words()).perMetre() < MUCH_LARGER * frame.perMetre();
     }
 
     private void fit() {
         if (scene != null && getWidth() > 0 && getHeight() > 0) {
-            frame = SideFrame.around(scene, getWidth(), high(), above());
+            frame = SideFrame.around(scene, above(), words());
         }
     }
 
@@ -193,25 +201,35 @@ final class SideSheet extends Region {
         if (frame == null || scene == null || canvas.getWidth() <= 0) {
             return;
         }
-        SidePainter.paint(canvas.getGraphicsContext2D(), scene, frame, system, theme, canvas.getWidth(), high());
+        SideDrawing.live(scene, system, frame).draw(cleared(canvas), box());
         tellInForce();
         place();
         caption();
+    }
+
+    private FxCanvas cleared(Canvas sheet) {
+        GraphicsContext g = sheet.getGraphicsContext2D();
+        g.clearRect(0, 0, sheet.getWidth(), sheet.getHeight());
+        return new FxCanvas(g, theme);
+    }
+
+    private Box box() {
+        return new Box(0, 0, getWidth(), getHeight());
     }
 
     /** In the upper left corner, beside the words at the sun. */
     private void tellInForce() {
         inForce.setText(new OffPlace(system).words(scene.scenario(), scene.pan().heightMetres()));
         inForce.setVisible(!inForce.getText().isEmpty());
-        Point2D sun = frame.sun(scene, getWidth());
-        double room = sun.getY() < BESIDE_SUN ? sun.getX() - SUN_WORDS : getWidth() - 16;
+        double[] sun = frame.sun(scene, box());
+        double room = sun[1] < BESIDE_SUN ? sun[0] - SUN_WORDS : getWidth() - 16;
         double wide = Math.max(LEAST_WORDS, Math.min(room, Math.ceil(inForce.prefWidth(-1))));
         inForce.resizeRelocate(8, 4, wide, inForce.prefHeight(wide));
     }
 
     private void place() {
         for (Grip grip : grips.values()) {
-            Point2D p = Grips.place(grip.handle(), scene, frame, getWidth(), high());
+            Point2D p = Grips.place(grip.handle(), scene, frame, above());
             grip.resizeRelocate(p.getX() - Grip.SIZE / 2, p.getY() - Grip.SIZE / 2, Grip.SIZE, Grip.SIZE);
             grip.point(Grips.turn(grip.handle(), scene));
             grip.tell(Moves.words(grip.handle(), scene.scenario(), system));
@@ -225,19 +243,13 @@ final class SideSheet extends Region {
 
     /** The value of what is near the hand or the keyboard's. */
     private void caption() {
-        said.getGraphicsContext2D().clearRect(0, 0, said.getWidth(), said.getHeight());
+        FxCanvas words = cleared(said);
         Optional<Handle> shown = hand.held().or(() -> near);
         if (shown.isPresent() && scene != null && frame != null) {
-            Point2D p = Grips.place(shown.get(), scene, frame, getWidth(), high());
+            Point2D p = Grips.place(shown.get(), scene, frame, above());
             boolean below = p.getY() < 50 || shown.get() == Handle.SUN;
-            Captions.paint(
-                    new Pen(said.getGraphicsContext2D(), theme),
-                    Moves.words(shown.get(), scene.scenario(), system),
-                    p.getX(),
-                    below ? p.getY() + 20 : p.getY() - 46,
-                    getWidth(),
-                    getHeight(),
-                    Shade.HANDLE);
+            Callout.ofHandle(Moves.words(shown.get(), scene.scenario(), system), getWidth())
+                    .draw(words, p.getX(), below ? p.getY() + 20 : p.getY() - 46, box());
         }
     }
 

@@ -7,6 +7,7 @@ import java.util.concurrent.Executors;
 import javafx.beans.value.ObservableValue;
 import javafx.geometry.Point2D;
 import javafx.scene.layout.Region;
+import simmerpoint.drawing.cooker.SideScenes;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.study.LightSample;
 import simmerpoint.study.TraceOptions;
@@ -122,7 +123,7 @@ public final class YardView extends Region implements AutoCloseable {
         }
         Optional<String> refusal = refusal(now);
         LightSample sample = known == null || refusal.isPresent() ? LightSample.NONE : known.sample();
-        side.show(scenes.of(now, sample, refusal, units.getValue()), units.getValue(), theme.getValue());
+        side.show(scenes.of(now, sample.paths(now), refusal, units.getValue()), units.getValue(), theme.getValue());
         Optional<String> note = refusal.isPresent()
                 ? Optional.of("Nothing is told of the panels while this cannot stand.")
                 : Optional.ofNullable(known).flatMap(PanelState::refusal);

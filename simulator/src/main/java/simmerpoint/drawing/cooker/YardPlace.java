@@ -1,4 +1,4 @@
-package simmerpoint.viewer.yard;
+package simmerpoint.drawing.cooker;
 
 import simmerpoint.geometry.Vec;
 import simmerpoint.scenario.Scenario;
@@ -8,11 +8,12 @@ import simmerpoint.setup.SideView;
  * Where things are seen from the side, in a frame that stays with the pan's stand when the dish is slid: level distance
  * towards the sun from where the tripod's middle is with no slide, and height above the ground, m.
  */
-final class YardPlace {
+public final class YardPlace {
     private final SideView view;
     private final double slide;
 
-    YardPlace(Scenario scenario) {
+    /** Of a scenario. */
+    public YardPlace(Scenario scenario) {
         view = new SideView(
                 scenario.sun().elevationRadians(),
                 scenario.aim().mountMetres(),
@@ -21,13 +22,13 @@ final class YardPlace {
     }
 
     /** Of a place in the well-aimed frame. */
-    SideView.Place of(Vec wellAimed) {
+    public SideView.Place of(Vec wellAimed) {
         SideView.Place place = view.of(wellAimed);
         return new SideView.Place(place.towardsSunMetres() - slide, place.heightMetres());
     }
 
     /** Of the point the dish turns about. */
-    SideView.Place mount() {
+    public SideView.Place mount() {
         return new SideView.Place(-slide, view.mountHeightMetres());
     }
 }

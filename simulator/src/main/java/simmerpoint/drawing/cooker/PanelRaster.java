@@ -1,10 +1,11 @@
-package simmerpoint.viewer.yard;
+package simmerpoint.drawing.cooker;
 
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import simmerpoint.dish.DishPlan;
 import simmerpoint.dish.PanelOutline;
+import simmerpoint.drawing.Raster;
 import simmerpoint.geometry.Vec;
 
 /**
@@ -12,7 +13,7 @@ import simmerpoint.geometry.Vec;
  * square of small dots, four of them to a pixel of the picture. So the picture of 100,000 panels is coloured anew as quickly as
  * that of ten. Immutable.
  */
-final class PanelRaster {
+public final class PanelRaster {
     /** Dots across. */
     static final int DOTS = 960;
 
@@ -45,22 +46,22 @@ final class PanelRaster {
     }
 
     /** Of a dish; takes some milliseconds, for very many panels some tenths of a second. */
-    static PanelRaster of(DishPlan dish) {
+    public static PanelRaster of(DishPlan dish) {
         return new PanelRaster(dish, dish.outlines());
     }
 
     /** Of which dish. */
-    DishPlan dish() {
+    public DishPlan dish() {
         return dish;
     }
 
     /** Half of what is seen across, m. */
-    double reachMetres() {
+    public double reachMetres() {
         return reach;
     }
 
     /** The panel at a place from the left and from the top, as shares of the square; below 0 where there is none. */
-    int panelAt(double across, double down) {
+    public int panelAt(double across, double down) {
         int i = (int) Math.floor(across * DOTS);
         int j = (int) Math.floor(down * DOTS);
         return i < 0 || j < 0 || i >= DOTS || j >= DOTS ? NONE : panel[j * DOTS + i];
@@ -124,19 +125,19 @@ final class PanelRaster {
     }
 
     /**
-     * The picture, {@link #PIXELS} across, as ARGB with alpha multiplied in.
+     * The picture, {@link #PIXELS} across.
      *
      * @param colours 0xRRGGBB of each panel by its number
      * @param edges 0xRRGGBB of the edges between panels
      */
-    int[] picture(int[] colours, int edges) {
+    public Raster picture(int[] colours, int edges) {
         int[] picture = new int[PIXELS * PIXELS];
         for (int j = 0; j < PIXELS; j++) {
             for (int i = 0; i < PIXELS; i++) {
                 picture[j * PIXELS + i] = pixel(2 * j * DOTS + 2 * i, colours, edges);
             }
         }
-        return picture;
+        return new Raster(PIXELS, PIXELS, picture);
     }
 
     private int pixel(int at, int[] colours, int edges) {
@@ -156,6 +157,9 @@ final class PanelRaster {
                 blue += rgb & 0xFF;
             }
         }
-        return ((covered * 255 / 4) << 24) | ((red / 4) << 16) | ((green / 4) << 8) | (blue / 4);
+        if (covered == 0) {
+            return 0;
+        }
+        return ((covered * 255 / 4) << 24) | ((red / covered) << 16) | ((green / covered) << 8) | (blue / covered);
     }
 }

@@ -1,4 +1,4 @@
-package simmerpoint.viewer.yard;
+package simmerpoint.drawing.cooker;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -10,18 +10,18 @@ import simmerpoint.setup.Setup;
 import simmerpoint.setup.TargetOutline;
 
 /** Where the target's shadow lies on the dish, seen along the axis. */
-final class ShadowOutline {
+public final class ShadowOutline {
     private static final double SAME = 1e-9;
     private static final int STEPS = 3;
 
     private ShadowOutline() {}
 
     /** Corners (x, y) of the convex outline, dish frame, m: the target's edges cast along the sun's rays onto the paraboloid. */
-    static List<double[]> of(Scenario scenario) {
+    public static List<double[]> of(Scenario scenario) {
         Setup setup = scenario.setup();
         Vec sun = setup.sunInDish().vec();
         double f = scenario.dish().focalLengthMetres();
-        List<Vector2D> points = new ArrayList<>();
+        List<double[]> points = new ArrayList<>();
         for (Vec edge : TargetOutline.of(scenario.target(), setup).points()) {
             Vec p = setup.dish().fromParent(edge);
             double x = p.x();
@@ -32,10 +32,15 @@ final class ShadowOutline {
                 x = p.x() - back * sun.x();
                 y = p.y() - back * sun.y();
             }
-            points.add(new Vector2D(x, y));
+            points.add(new double[] {x, y});
         }
-        List<double[]> hull = new ArrayList<>();
-        new MonotoneChain(false, SAME).findHullVertices(points).forEach(p -> hull.add(p.toArray()));
-        return hull;
+        return hull(points);
+    }
+
+    /** Corners of the smallest convex outline about points, each x and y. */
+    static List<double[]> hull(List<double[]> points) {
+        List<Vector2D> all = points.stream().map(Vector2D::new).toList();
+        return new MonotoneChain(false, SAME)
+                .findHullVertices(all).stream().map(Vector2D::toArray).toList();
     }
 }

@@ -9,6 +9,7 @@ import simmerpoint.drawing.RoundBox;
 import simmerpoint.drawing.Style;
 import simmerpoint.drawing.Text;
 import simmerpoint.drawing.TextStyle;
+import simmerpoint.drawing.chart.MapMarks;
 import simmerpoint.drawing.chart.Ticks;
 import simmerpoint.units.UnitSystem;
 
@@ -18,7 +19,7 @@ import simmerpoint.units.UnitSystem;
  * @param canvas to draw on
  * @param frame where the map lies
  */
-record MapMarks(Canvas canvas, MapFrame frame) {
+record MarkedMap(Canvas canvas, MapFrame frame) {
     private static final double EARLIER = 0.55;
     private static final double INCH = 0.0254;
     private static final double TAG = 11;
@@ -49,12 +50,7 @@ record MapMarks(Canvas canvas, MapFrame frame) {
         double x = x() + r * Math.cos(direction);
         double y = y() + r * Math.sin(direction);
         if (r > 24 && x < frame.box().right() - 18 && y > frame.box().y() + 12) {
-            canvas.draw(Style.PLATE, new RoundBox(new Box(x - 16, y - 8, 32, 16), 3));
-            canvas.write(Text.at(x, y + 4, words)
-                    .in(TextStyle.ON_PLATE)
-                    .size(TAG)
-                    .middle()
-                    .within(30));
+            MapMarks.plate(canvas, Text.at(x, y + 4, words).size(TAG).middle());
         }
     }
 
@@ -69,11 +65,6 @@ record MapMarks(Canvas canvas, MapFrame frame) {
     /** The place that is read. */
     void ring(Place place) {
         canvas.draw(Style.OUTLINE, new Circle(frame.x(place), frame.y(place), 5));
-    }
-
-    /** An upright cross: the hottest spot. */
-    static void cross(Canvas canvas, double x, double y, double arm) {
-        canvas.draw(Style.OUTLINE, Path.open(x - arm, y, x + arm, y).and(Path.open(x, y - arm, x, y + arm)));
     }
 
     /** A diamond: the centre of the light. */

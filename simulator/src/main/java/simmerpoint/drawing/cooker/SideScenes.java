@@ -1,14 +1,16 @@
-package simmerpoint.viewer.yard;
+package simmerpoint.drawing.cooker;
 
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import simmerpoint.answer.Figures;
 import simmerpoint.answer.TargetWords;
 import simmerpoint.dish.CutTrait;
 import simmerpoint.dish.DishPlan;
 import simmerpoint.dish.PanelOutline;
+import simmerpoint.drawing.Style;
 import simmerpoint.geometry.Vec;
 import simmerpoint.pan.Pan;
 import simmerpoint.scenario.Scenario;
@@ -17,14 +19,10 @@ import simmerpoint.setup.SideView.Place;
 import simmerpoint.setup.StandGeometry;
 import simmerpoint.setup.TargetOutline;
 import simmerpoint.study.LightPath;
-import simmerpoint.study.LightSample;
 import simmerpoint.units.UnitSystem;
 
 /** Makes {@link SideScene}s; keeps the outlines of the last dish. */
-final class SideScenes {
-    /** More panels than this are too small to be drawn one by one. */
-    static final int MOST_PANELS = 3000;
-
+public final class SideScenes {
     private static final int PROFILE = 40;
     private static final double SUN_AT = 1.75;
     private static final double SUN_BEYOND = 0.8;
@@ -33,16 +31,22 @@ final class SideScenes {
 
     private DishPlan known;
     private List<PanelOutline> outlines = List.of();
+    private List<Style> shades = List.of();
+
+    /** A scene with a few rays from the sun's centre. */
+    public static SideScene of(Scenario scenario, UnitSystem system) {
+        return new SideScenes().of(scenario, new LightPaths(scenario).paths(), Optional.empty(), system);
+    }
 
     /**
      * A scene.
      *
      * @param scenario what it shows
-     * @param sample rays of its dish
+     * @param paths rays of its dish
      * @param refusal why it cannot be, if it cannot
      * @param system units of what is said in words
      */
-    SideScene of(Scenario scenario, LightSample sample, Optional<String> refusal, UnitSystem system) {
+    public SideScene of(Scenario scenario, List<LightPath> paths, Optional<String> refusal, UnitSystem system) {
         YardPlace yard = new YardPlace(scenario);
         Setup setup = scenario.setup();
         double f = scenario.dish().focalLengthMetres();
@@ -66,7 +70,7 @@ final class SideScenes {
                 profile.get(profile.size() - 1),
                 lowest,
                 yard.of(setup.sun().vec().times(Math.max(SUN_AT * f, top(scenario, setup) + SUN_BEYOND * f))),
-                rays(scenario, sample, yard),
+                rays(scenario, paths, yard),
                 panTrouble(scenario, pan, refusal),
                 dishTrouble(scenario, lowest, system));
     }
@@ -85,13 +89,16 @@ final class SideScenes {
         if (!scenario.dish().equals(known)) {
             known = scenario.dish();
             outlines = near(known);
+            shades = PanelShades.of(outlines, LIGHT);
         }
+        Function<Vec, Place> seen = v -> yard.of(setup.dish().toParent(v));
         List<SideScene.Panel> panels = new ArrayList<>();
-        for (PanelOutline outline : outlines) {
-            List<Place> edge = outline.edge().stream()
-                    .map(v -> yard.of(setup.dish().toParent(v)))
-                    .toList();
-            panels.add(new SideScene.Panel(edge, normal(outline.edge()).dot(LIGHT)));
+        for (int k = 0; k < outlines.size(); k++) {
+            PanelOutline outline = outlines.get(k);
+            panels.add(new SideScene.Panel(
+                    outline.edge().stream().map(seen).toList(),
+                    outline.hole().stream().map(seen).toList(),
+                    shades.get(k)));
         }
         return panels;
     }
@@ -105,21 +112,11 @@ final class SideScenes {
         List<PanelOutline> near = new ArrayList<>(dish.outlines());
         near.removeIf(p -> !mesh && nearness(p) < 0);
         near.sort(Comparator.comparingDouble(SideScenes::nearness));
-        return near.size() > MOST_PANELS ? List.of() : near;
+        return near.size() > PanelShades.MOST ? List.of() : near;
     }
 
     private static double nearness(PanelOutline panel) {
         return panel.edge().stream().mapToDouble(Vec::y).average().orElse(0);
-    }
-
-    /** Unit normal by the sum of vector products of neighbouring corners (Newell's rule). */
-    private static Vec normal(List<Vec> edge) {
-        Vec sum = Vec.ZERO;
-        for (int i = 0; i < edge.size(); i++) {
-            sum = sum.plus(edge.get(i).cross(edge.get((i + 1) % edge.size())));
-        }
-        double length = sum.length();
-        return length > 0 ? sum.times(1 / length) : Vec.ZERO;
     }
 
     private static List<Place> disc(Scenario scenario, Setup setup, YardPlace yard) {
@@ -136,12 +133,12 @@ final class SideScenes {
         return setup.target().origin().z() + (scenario.target() instanceof Pan pan ? pan.heightMetres() : 0);
     }
 
-    private static List<SideScene.Ray> rays(Scenario scenario, LightSample sample, YardPlace yard) {
+    private static List<SideScene.Ray> rays(Scenario scenario, List<LightPath> paths, YardPlace yard) {
         double start = RAYS_FROM * scenario.dish().focalLengthMetres();
         double top = top(scenario, scenario.setup());
         double level = Math.max(start, top + 0.25 * start);
         List<SideScene.Ray> rays = new ArrayList<>();
-        for (LightPath path : sample.paths(scenario)) {
+        for (LightPath path : paths) {
             double back = (level - path.mirror().z()) / path.towardsSun().z();
             Place from = yard.of(path.mirror().plus(path.towardsSun().times(back)));
             boolean shaded = path.fate() == LightPath.Fate.SHADED;

@@ -1,4 +1,4 @@
-package simmerpoint.viewer.yard;
+package simmerpoint.drawing.cooker;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -13,14 +13,16 @@ import org.junit.jupiter.params.provider.CsvSource;
 import simmerpoint.dish.DishPlan;
 import simmerpoint.dish.PanelOutline;
 import simmerpoint.geometry.Vec;
+import simmerpoint.scenario.Scenario;
 import simmerpoint.scenario.ScenarioException;
+import simmerpoint.scenario.ScenarioReader;
 
 class PanelRasterTest {
     /** Area by the shoelace formula against dots counted: 0.5 % of all, and every panel's own middle is its own. */
     @ParameterizedTest
     @CsvSource({"flat-rings", "bent-strips", "square-tiles", "hexagon-tiles"})
     void dotsCoverThePanelsTheyBelongTo(String cut) throws ScenarioException {
-        DishPlan dish = Yards.example(surface(cut)).dish();
+        DishPlan dish = example(surface(cut)).dish();
         PanelRaster raster = PanelRaster.of(dish);
         double dot = 2 * raster.reachMetres() / PanelRaster.DOTS;
         double area = 0;
@@ -39,6 +41,10 @@ class PanelRasterTest {
             }
         }
         assertEquals(area, covered, 0.005 * area);
+    }
+
+    private static Scenario example(Map<String, String> changes) throws ScenarioException {
+        return ScenarioReader.builtIn().values().with(changes).check().scenario();
     }
 
     private static Map<String, String> surface(String cut) {
@@ -66,10 +72,10 @@ class PanelRasterTest {
 
     @Test
     void aPanelIsSeenInItsColourAndNothingBeyondTheDish() throws ScenarioException {
-        PanelRaster raster = PanelRaster.of(Yards.example(Map.of()).dish());
+        PanelRaster raster = PanelRaster.of(example(Map.of()).dish());
         int[] colours = new int[144];
         Arrays.fill(colours, 0x102030);
-        int[] picture = raster.picture(colours, 0x405060);
+        int[] picture = raster.picture(colours, 0x405060).argb();
         assertEquals(0, picture[0]);
         long plain = Arrays.stream(picture).filter(c -> c == 0xFF102030).count();
         assertTrue(plain > 0.6 * picture.length, "plain pixels: " + plain);

@@ -1,7 +1,10 @@
-package simmerpoint.viewer.yard;
+package simmerpoint.drawing.cooker;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
+import simmerpoint.answer.TargetWords;
+import simmerpoint.drawing.Style;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.setup.SideView.Place;
 import simmerpoint.setup.StandGeometry;
@@ -23,11 +26,11 @@ import simmerpoint.study.LightPath;
  * @param upperRim the dish's upper edge
  * @param lowest the mirror's lowest point
  * @param sun where the sun is drawn
- * @param rays a few traced rays
+ * @param rays a few rays
  * @param panTrouble what is impossible about the pan, in words
  * @param dishTrouble what is impossible about the dish, in words
  */
-record SideScene(
+public record SideScene(
         Scenario scenario,
         StandGeometry geometry,
         List<Panel> panels,
@@ -48,9 +51,10 @@ record SideScene(
      * One panel.
      *
      * @param edge its corners
-     * @param light how bright it looks, 0 to 1, by how it leans
+     * @param hole corners of a hole in it; empty for none
+     * @param shade its shade by how it leans
      */
-    record Panel(List<Place> edge, double light) {}
+    public record Panel(List<Place> edge, List<Place> hole, Style shade) {}
 
     /**
      * One ray.
@@ -60,5 +64,15 @@ record SideScene(
      * @param end where it ends
      * @param fate what becomes of it
      */
-    record Ray(Place from, Place mirror, Place end, LightPath.Fate fate) {}
+    public record Ray(Place from, Place mirror, Place end, LightPath.Fate fate) {}
+
+    /** What is wrong, in words. */
+    Optional<String> trouble() {
+        return Stream.of(panTrouble, dishTrouble).flatMap(Optional::stream).reduce((pan, dish) -> pan + " " + dish);
+    }
+
+    /** "pan" or "disc". */
+    public String noun() {
+        return TargetWords.of(scenario.target()).noun();
+    }
 }

@@ -1,0 +1,92 @@
+package simmerpoint.drawing.cooker;
+
+import java.util.Optional;
+import simmerpoint.dish.PanelOutline;
+import simmerpoint.drawing.Box;
+import simmerpoint.drawing.Canvas;
+import simmerpoint.drawing.Drawing;
+import simmerpoint.drawing.FluxColours;
+import simmerpoint.drawing.Path;
+import simmerpoint.drawing.Raster;
+import simmerpoint.drawing.Style;
+import simmerpoint.drawing.Text;
+import simmerpoint.drawing.TextMetrics;
+
+/** The dish along its axis, each panel in the colour of the share of its light that lands, with the scale of the colours. */
+public final class ShareDrawing implements Drawing {
+    private static final double LEGEND = 40;
+    private static final double BAR = 11;
+    private static final double GAP = 5;
+    private static final Raster COLOURS = colours();
+
+    private final Optional<LivePanels> panels;
+
+    /** Of panels; of none, while they are not known yet, the scale alone. */
+    public ShareDrawing(Optional<LivePanels> panels) {
+        this.panels = panels;
+    }
+
+    private static Raster colours() {
+        int[] argb = new int[FluxColours.STEPS];
+        for (int k = 0; k < argb.length; k++) {
+            argb[k] = FluxColours.argb((k + 0.5) / argb.length);
+        }
+        return Raster.cells(argb.length, 1, argb);
+    }
+
+    /** Where the square of the dish stands in a box. */
+    public static Box square(Box box) {
+        double side = Math.max(20, Math.min(box.width() - 12, box.height() - LEGEND - 8));
+        return new Box(box.x() + (box.width() - side) / 2, box.y() + (box.height() - LEGEND - side) / 2, side, side);
+    }
+
+    @Override
+    public double height(double width, TextMetrics metrics) {
+        return width - 4 + LEGEND;
+    }
+
+    @Override
+    public void draw(Canvas canvas, Box box) {
+        Box square = square(box);
+        panels.ifPresent(p -> {
+            double reach = p.raster().reachMetres();
+            FrontFrame frame = new FrontFrame(square.middleX(), square.middleY(), square.width() / 2 / reach);
+            canvas.image(p.colours(), square);
+            Path shadow = Path.through(
+                    p.shadow().stream().map(v -> frame.at(v[0], v[1])).toList(), true);
+            canvas.clip(square.inside(-6, -4, -6, -4), () -> canvas.draw(Style.SHADOW, shadow));
+            p.raster().outline(p.chosen()).ifPresent(o -> mark(canvas, o, frame, box));
+        });
+        legend(canvas, box);
+    }
+
+    /** A panel's outline, and its number above or below it: on the side away from the dish's middle if there is room. */
+    private static void mark(Canvas canvas, PanelOutline panel, FrontFrame frame, Box box) {
+        Path outline = PanelShades.outline(panel.edge(), panel.hole(), frame::at);
+        canvas.draw(Style.POINTED_PANEL, outline);
+        Box seen = outline.bounds();
+        Box room = box.inside(0, 0, 0, LEGEND);
+        Callout words = Callout.ofHandle("Panel " + (panel.panel() + 1), box.width());
+        double high = words.height(canvas.metrics());
+        double above = seen.y() - GAP - high;
+        double below = seen.bottom() + GAP;
+        boolean fitsAbove = above >= room.y();
+        boolean fitsBelow = below + high <= room.bottom();
+        boolean upper = seen.middleY() < frame.middleY();
+        boolean isAbove = upper ? fitsAbove || !fitsBelow : fitsAbove && !fitsBelow;
+        words.draw(canvas, seen.middleX(), isAbove ? above : below, room);
+    }
+
+    private static void legend(Canvas canvas, Box box) {
+        double wide = Math.min(240, box.width() - 60);
+        Box bar = new Box(box.x() + (box.width() - wide) / 2, box.bottom() - LEGEND + 6, wide, BAR);
+        canvas.image(COLOURS, bar);
+        canvas.draw(Style.FRAME, bar);
+        for (int k = 0; k <= 4; k++) {
+            double x = bar.x() + wide * k / 4;
+            canvas.line(Style.TICK, x, bar.bottom(), x, bar.bottom() + 4);
+            canvas.write(
+                    Text.at(x, bar.bottom() + 16, 25 * k + (k == 4 ? " %" : "")).middle());
+        }
+    }
+}
