@@ -19,8 +19,8 @@ import simmerpoint.scenario.ScenarioValues;
 import simmerpoint.scenario.Variant;
 import simmerpoint.scenario.Variants;
 import simmerpoint.scenario.VariedKey;
-import simmerpoint.study.CompareStudy;
-import simmerpoint.study.Comparison;
+import simmerpoint.study.compare.CompareStudy;
+import simmerpoint.study.compare.Comparison;
 
 /** Several cookers held against each other. */
 @Command(

@@ -10,7 +10,7 @@ import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.TypeConversionException;
 import simmerpoint.answer.LevelWords;
 import simmerpoint.heat.HeatLevel;
-import simmerpoint.study.DesignLimits;
+import simmerpoint.study.design.DesignLimits;
 import simmerpoint.units.Dimension;
 import simmerpoint.units.QuantityException;
 import simmerpoint.units.QuantityParser;

@@ -69,7 +69,7 @@ public interface Cut {
         return Double.POSITIVE_INFINITY;
     }
 
-    /** Number of panels, roughly, for lengths (m) that need not make a good plan. */
+    /** Number of panels, roughly, for lengths (m) that need not make a good plan; 1 where too many cannot be asked for. */
     default double estimatedPanels(double diameterMetres, double hubMetres, double gapMetres) {
         return 1;
     }

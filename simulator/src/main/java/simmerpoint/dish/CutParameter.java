@@ -47,7 +47,8 @@ public record CutParameter(
 
     /** One word out of a list; {@code defaultText} is null if the file must give it. */
     public static CutParameter word(String name, String defaultText, List<String> words, String sentence) {
-        return new CutParameter(name, Type.WORD, defaultText, null, null, null, List.copyOf(words), sentence);
+        String example = defaultText == null ? words.get(0) : defaultText;
+        return new CutParameter(name, Type.WORD, defaultText, example, null, null, List.copyOf(words), sentence);
     }
 
     /** The name of a file. */

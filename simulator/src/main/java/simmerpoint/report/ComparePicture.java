@@ -9,7 +9,7 @@ import simmerpoint.drawing.chart.CompareChart;
 import simmerpoint.drawing.output.PngFile;
 import simmerpoint.quantities.CompareQuantities;
 import simmerpoint.quantities.Version;
-import simmerpoint.study.Comparison;
+import simmerpoint.study.compare.Comparison;
 import simmerpoint.units.UnitSystem;
 
 /** Compared cookers as a picture: bars of watts with error bars, the best on top; the best 64 if there are more. */

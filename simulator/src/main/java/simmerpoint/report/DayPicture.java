@@ -10,7 +10,7 @@ import simmerpoint.drawing.chart.DayChart;
 import simmerpoint.drawing.chart.LevelKey;
 import simmerpoint.drawing.output.PngFile;
 import simmerpoint.quantities.OneLine;
-import simmerpoint.study.DayResult;
+import simmerpoint.study.day.DayResult;
 import simmerpoint.units.UnitSystem;
 
 /** A day as a picture: the watts taken up before bands of the heat levels, the sun's elevation, the beam. */

@@ -7,7 +7,7 @@ import simmerpoint.drawing.Sheet;
 import simmerpoint.drawing.chart.DesignChart;
 import simmerpoint.drawing.output.PngFile;
 import simmerpoint.quantities.OneLine;
-import simmerpoint.study.DesignResult;
+import simmerpoint.study.design.DesignResult;
 import simmerpoint.units.UnitSystem;
 
 /** The trade between panels and diameter as a picture: one stair for each amount of watts. */

@@ -15,13 +15,13 @@ import simmerpoint.answer.TraceAnswer;
 import simmerpoint.drawing.output.XmlWriter;
 import simmerpoint.quantities.Version;
 import simmerpoint.scenario.ReadScenario;
-import simmerpoint.study.AimResult;
-import simmerpoint.study.BudgetResult;
-import simmerpoint.study.DayResult;
-import simmerpoint.study.PanResult;
-import simmerpoint.study.TraceOptions;
-import simmerpoint.study.TraceResult;
-import simmerpoint.study.WholeStudy;
+import simmerpoint.study.FullStudy;
+import simmerpoint.study.aim.AimResult;
+import simmerpoint.study.budget.BudgetResult;
+import simmerpoint.study.day.DayResult;
+import simmerpoint.study.pan.PanResult;
+import simmerpoint.study.trace.TraceOptions;
+import simmerpoint.study.trace.TraceResult;
 import simmerpoint.units.UnitSystem;
 
 /** The chapters of the page, each an answer with its pictures. */
@@ -36,12 +36,12 @@ final class ReportChapters {
     private static final int SPOT = 3;
     private static final int SURE = 4;
 
-    private final WholeStudy.Result result;
+    private final FullStudy.Result result;
     private final UnitSystem system;
     private final TraceResult trace;
     private final Answer answer;
 
-    ReportChapters(WholeStudy.Result result, UnitSystem system) {
+    ReportChapters(FullStudy.Result result, UnitSystem system) {
         this.result = result;
         this.system = system;
         trace = result.trace();

@@ -8,7 +8,7 @@ import simmerpoint.drawing.chart.LevelKey;
 import simmerpoint.drawing.chart.YearChart;
 import simmerpoint.drawing.output.PngFile;
 import simmerpoint.quantities.OneLine;
-import simmerpoint.study.YearResult;
+import simmerpoint.study.day.YearResult;
 import simmerpoint.units.UnitSystem;
 
 /** A year as a picture: month by hour, each cell in the colour of its heat level with its watts printed in it. */

@@ -21,7 +21,7 @@ final class CrossChecks {
         this.problems = problems;
         this.diameter = values.number("dish.diameter");
         this.hub = values.number("dish.hub");
-        this.kind = DishKeys.cutKind(values);
+        this.kind = CutKeys.kind(values);
     }
 
     /** Checks all; {@code elevation} is where the sun stands, rad. */
@@ -72,7 +72,7 @@ final class CrossChecks {
         if (!kind.has(CutTrait.SEAMS)) {
             return;
         }
-        String key = DishKeys.path(kind.parameters().get(0));
+        String key = CutKeys.path(kind.parameters().get(0));
         if (kind.takes(Tiles.TILE) && !(v.number(key) < diameter)) {
             tell(key, typed(key) + " is not smaller than the dish, which is " + typed("dish.diameter") + " wide");
         }

@@ -8,11 +8,14 @@ import static simmerpoint.dish.CutTrait.SEAMS;
 import java.util.List;
 import java.util.function.Function;
 import simmerpoint.dish.CutKind;
+import simmerpoint.dish.CutParameter;
 import simmerpoint.dish.CutTrait;
 import simmerpoint.dish.cut.Cuts;
 
 /** Keys outside {@code dish.surface} that apply only to cuts with a certain trait. */
 public final class CutKeys {
+    static final String CUT = "dish.surface.cut";
+
     /** What a cut needs for a key to apply to it, and what to tell whoever gives the key without that. */
     private record Need(String path, CutTrait trait, Function<CutKind, String> refusal) {}
 
@@ -46,6 +49,16 @@ public final class CutKeys {
         return NEEDS.stream().filter(need -> !cut.has(need.trait)).toList();
     }
 
+    /** The kind of cut that a scenario asks for. */
+    static CutKind kind(ScenarioValues values) {
+        return Cuts.find(values.text(CUT)).orElseThrow();
+    }
+
+    /** Full path of the key of a cut's parameter. */
+    static String path(CutParameter parameter) {
+        return "dish.surface." + parameter.name();
+    }
+
     /** Keys that must not be given beside a cut; none if there is no such cut. */
     public static List<String> inapplicable(String cutWord) {
         return Cuts.find(cutWord)
@@ -60,7 +73,7 @@ public final class CutKeys {
 
     /** Refuses keys that are given and do not apply to the cut. */
     static void check(ScenarioValues values, Problems problems) {
-        CutKind cut = DishKeys.cutKind(values);
+        CutKind cut = kind(values);
         missing(cut).stream()
                 .filter(need -> values.number(need.path) > 0)
                 .forEach(need -> problems.add(values.line(need.path), need.path, need.refusal.apply(cut)));

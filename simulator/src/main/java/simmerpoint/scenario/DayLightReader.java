@@ -71,7 +71,7 @@ final class DayLightReader {
 
     /** A place for days and years; a single moment then needs sun.elevation. */
     private DayLight untimed(Site place) throws ScenarioException {
-        if (v.text("sky.kind").equals(OutdoorKeys.MEASURED)) {
+        if (v.text("sky.kind").equals("measured")) {
             tell("sky.beam", "when was it measured? add when: {date: 2026-06-21, time: 09:30}");
         }
         problems.throwIfAny();
@@ -129,7 +129,7 @@ final class DayLightReader {
     }
 
     private BeamRangeModel sky(SunMoment moment) {
-        if (v.text("sky.kind").equals(OutdoorKeys.MEASURED)) {
+        if (v.text("sky.kind").equals("measured")) {
             return measured("sky.beam", moment);
         }
         return v.has(BEAM) ? measured(BEAM, moment) : BeamRangeModel.around(clear());

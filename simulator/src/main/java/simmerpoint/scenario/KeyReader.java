@@ -23,7 +23,7 @@ final class KeyReader {
         for (Map.Entry<String, Node.Entry> entry : section.entries().entrySet()) {
             String full = path.isEmpty() ? entry.getKey() : path + "." + entry.getKey();
             if (!Keys.namesIn(path).contains(entry.getKey())) {
-                unknown(path, entry.getKey(), entry.getValue().keyLine());
+                unknown(path, entry.getKey(), entry.getValue().span().line());
             } else if (Keys.isSection(full)) {
                 subsection(full, entry.getValue());
             } else {
@@ -36,17 +36,17 @@ final class KeyReader {
         if (!(entry.node() instanceof Node.Scalar scalar)) {
             String found = entry.node() instanceof Node.Listing ? "a list" : "a section";
             String why = found + " stands here, but one value is needed, for instance " + key.example();
-            values.refuse(key, "", entry.keyLine(), why);
+            values.refuse(key, "", entry.span().line(), why);
         } else if (scalar.isNothing()) {
             String why = "there is no value; write for instance " + key.example();
-            values.refuse(key, scalar.text(), entry.keyLine(), why);
+            values.refuse(key, scalar.text(), entry.span().line(), why);
         } else {
-            values.read(key, scalar.text(), scalar.line());
+            values.read(key, scalar.text(), scalar.span().line());
         }
     }
 
     private void subsection(String path, Node.Entry entry) {
-        values.addSection(path, entry.keyLine());
+        values.addSection(path, entry.span().line());
         if (entry.node() instanceof Node.Section section) {
             section(path, section);
             return;
@@ -57,7 +57,7 @@ final class KeyReader {
                 : entry.node() instanceof Node.Scalar scalar
                         ? InputText.shown(scalar.text()) + " stands here, but a section is needed"
                         : "a list stands here, but a section is needed";
-        values.problems().add(entry.keyLine(), path, found + "; its keys are " + names(path));
+        values.problems().add(entry.span().line(), path, found + "; its keys are " + names(path));
     }
 
     private void unknown(String section, String name, int line) {

@@ -1,6 +1,5 @@
 package simmerpoint.scenario;
 
-import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -20,24 +19,11 @@ public final class Keys {
     /** Sections that may be left out although some of their keys have no default. */
     static final Set<String> OPTIONAL = Set.of("place", "when", "sky");
 
-    private static final List<Key> ALL = collect();
+    private static final List<Key> ALL = KeyTable.keys();
     private static final Map<String, Key> BY_PATH = byPath();
     private static final Set<String> SECTIONS = sections(ALL);
 
     private Keys() {}
-
-    private static List<Key> collect() {
-        List<Key> keys = new ArrayList<>();
-        keys.addAll(DishKeys.keys());
-        keys.addAll(MirrorKeys.keys());
-        keys.addAll(WorkmanshipKeys.keys());
-        keys.addAll(SunAndAimKeys.keys());
-        keys.addAll(PanKeys.keys());
-        keys.addAll(TargetKeys.keys());
-        keys.addAll(OutdoorKeys.keys());
-        keys.addAll(AirAndLevelKeys.keys());
-        return List.copyOf(keys);
-    }
 
     private static Map<String, Key> byPath() {
         Map<String, Key> map = new TreeMap<>();

@@ -59,7 +59,7 @@ final class KitchenBuilder {
                 v.number("air.wind"),
                 v.number("air.altitude", atPlace),
                 v.number("air.humidity"),
-                v.text("air.sky").equals(AirAndLevelKeys.OPEN));
+                v.text("air.sky").equals("open"));
     }
 
     /** A temperature in °C, in decimals, so that 20 °C comes back as 20. */

@@ -7,8 +7,6 @@ import simmerpoint.units.InputText;
 
 /** Sets values of a scenario and takes out the keys that another cut, kind or mirror material makes inapplicable. */
 final class Overrides {
-    private static final String MATERIAL = "mirror.material";
-
     private final ValuesEditor editor;
     private final Map<String, String> typed;
 
@@ -40,8 +38,8 @@ final class Overrides {
 
     /** The figures given beside a material are of that one; another brings its own. */
     private static boolean bringsFigures(ScenarioValues values, Map<String, String> typed) {
-        String chosen = typed.get(MATERIAL);
-        String before = values.typed(MATERIAL).orElse(MirrorKeys.DEFAULT_MATERIAL);
+        String chosen = typed.get(MirrorKeys.MATERIAL);
+        String before = values.get(MirrorKeys.MATERIAL).typed();
         return chosen != null && !isSameWord(chosen, MirrorKeys.OWN_FIGURES) && !isSameWord(chosen, before);
     }
 

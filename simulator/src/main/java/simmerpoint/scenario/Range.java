@@ -11,7 +11,7 @@ import simmerpoint.units.TypedQuantity;
 import simmerpoint.units.UnitSystem;
 
 /**
- * Which values a key takes. Made from the same words that messages show, so the two cannot differ.
+ * Which values a key takes. Read from the words that messages show, so the two cannot differ.
  *
  * @param low least value, SI
  * @param lowAllowed whether the least value itself is allowed
@@ -20,29 +20,20 @@ import simmerpoint.units.UnitSystem;
  * @param words for instance "above 0° to 90°"
  */
 public record Range(double low, boolean lowAllowed, double high, boolean highAllowed, String words) {
+    private static final String ABOVE = "above ";
+    private static final String BELOW = "below ";
+    private static final String TO = " to ";
     private static final int END_DIGITS = 4;
 
     /** A number that went through radians and back is good to so many digits. */
     private static final MathContext TRUSTED = new MathContext(12);
 
-    /** From {@code low} to {@code high}, both allowed. */
-    static Range between(Dimension dimension, String low, String high) {
-        return new Range(si(dimension, low), true, si(dimension, high), true, low + " to " + high);
-    }
-
-    /** From above {@code low} to {@code high}. */
-    static Range above(Dimension dimension, String low, String high) {
-        return new Range(si(dimension, low), false, si(dimension, high), true, "above " + low + " to " + high);
-    }
-
-    /** From {@code low} to below {@code high}. */
-    static Range below(Dimension dimension, String low, String high) {
-        return new Range(si(dimension, low), true, si(dimension, high), false, low + " to below " + high);
-    }
-
-    /** Between {@code low} and {@code high}, neither allowed. */
-    static Range inside(Dimension dimension, String low, String high) {
-        return new Range(si(dimension, low), false, si(dimension, high), false, "above " + low + " to below " + high);
+    /** Reads "0 m to 9 m", "above 0 m to 9 m", "0 m to below 9 m", "above 0 m to below 9 m". */
+    static Range parse(Dimension dimension, String words) {
+        boolean lowAllowed = !words.startsWith(ABOVE);
+        boolean highAllowed = !words.contains(TO + BELOW);
+        String[] ends = words.replace(ABOVE, "").replace(BELOW, "").split(TO);
+        return new Range(si(dimension, ends[0]), lowAllowed, si(dimension, ends[1]), highAllowed, words);
     }
 
     private static double si(Dimension dimension, String text) {
@@ -61,8 +52,11 @@ public record Range(double low, boolean lowAllowed, double high, boolean highAll
         Optional<TypedQuantity> like = TypedQuantity.of(typed, dimension)
                 .filter(q -> dimension != Dimension.LENGTH
                         || !q.in(UnitSystem.METRIC).equals(q));
-        return like.map(q -> (lowAllowed ? "" : "above ") + end(q, low, RoundingMode.CEILING) + " to "
-                        + (highAllowed ? "" : "below ") + end(q, high, RoundingMode.FLOOR))
+        return like.map(q -> (lowAllowed ? "" : ABOVE)
+                        + end(q, low, RoundingMode.CEILING)
+                        + TO
+                        + (highAllowed ? "" : BELOW)
+                        + end(q, high, RoundingMode.FLOOR))
                 .orElse(words);
     }
 

@@ -5,6 +5,7 @@ import java.util.Optional;
 import simmerpoint.dish.Cut;
 import simmerpoint.dish.DishPlan;
 import simmerpoint.dish.built.BuildErrors;
+import simmerpoint.dish.built.Workmanship;
 import simmerpoint.dish.mirror.Material;
 import simmerpoint.dish.mirror.MaterialCatalogue;
 import simmerpoint.dish.mirror.Mirror;
@@ -34,7 +35,7 @@ final class ScenarioBuilder {
     }
 
     Scenario build() throws ScenarioException {
-        Cut cut = DishKeys.cutKind(v).maker().apply(new SurfaceValues(v, problems));
+        Cut cut = CutKeys.kind(v).maker().apply(new SurfaceValues(v, problems));
         SunShape shape = sunShape();
         problems.throwIfAny();
         DishPlan dish = new DishPlan(
@@ -56,7 +57,7 @@ final class ScenarioBuilder {
                 kitchen,
                 light.outdoors(),
                 ground(),
-                BuildErrors.of(WorkmanshipKeys.read(v), dish));
+                BuildErrors.of(workmanship(), dish));
     }
 
     /** A shape may know a narrower range than its key; what it then says is for the user. */
@@ -71,10 +72,10 @@ final class ScenarioBuilder {
 
     private SunShape sunShapeOfKind() {
         return switch (v.text("sun.shape.kind")) {
-            case SunAndAimKeys.LIMB_DARKENED -> new LimbDarkenedSun(v.number("sun.shape.half-angle"));
-            case SunAndAimKeys.GAUSSIAN -> new GaussianSun(v.number("sun.shape.sigma"));
-            case SunAndAimKeys.CIRCUMSOLAR -> new CircumsolarSun(v.number("sun.shape.ratio"));
-            case SunAndAimKeys.TABLE -> sunTable();
+            case "limb-darkened" -> new LimbDarkenedSun(v.number("sun.shape.half-angle"));
+            case "gaussian" -> new GaussianSun(v.number("sun.shape.sigma"));
+            case "circumsolar" -> new CircumsolarSun(v.number("sun.shape.ratio"));
+            case "table" -> sunTable();
             default -> new UniformDiscSun(v.number("sun.shape.half-angle"));
         };
     }
@@ -108,6 +109,17 @@ final class ScenarioBuilder {
 
     private static Mirror clean(Material material) {
         return material.mirror(0, 0);
+    }
+
+    private Workmanship workmanship() {
+        return new Workmanship(
+                v.number("workmanship.rib-cut"),
+                v.number("workmanship.rib-set"),
+                v.number("workmanship.panel-edge"),
+                v.number("workmanship.sag"),
+                v.number("workmanship.bubble-height"),
+                v.number("workmanship.bubble-width"),
+                v.number("workmanship.bubbled"));
     }
 
     private Aim aim() {

@@ -1,12 +1,10 @@
 package simmerpoint.scenario;
 
-import java.util.ArrayList;
 import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.yaml.snakeyaml.error.YAMLException;
 import simmerpoint.units.InputText;
 
 /**
@@ -28,17 +26,14 @@ final class ScenarioWriter {
      */
     static String write(String sourceText, Map<String, String> changed, Collection<String> removed) {
         Map<String, String> wanted = values(sourceText);
-        String text = body(sourceText);
-        for (Map.Entry<String, String> change : changed.entrySet()) {
-            Key key = Keys.get(change.getKey());
-            put(wanted, key.path(), change.getValue());
-            text = SourceEdit.put(text, key, change.getValue());
-        }
-        for (String path : removed) {
-            text = SourceEdit.remove(text, path);
-            remove(wanted, path);
-        }
-        return mark(sourceText) + (says(text, wanted) ? text : anew(wanted));
+        changed.forEach((path, typed) -> put(wanted, Keys.get(path).path(), typed));
+        removed.forEach(path -> remove(wanted, path));
+        String mark = YamlText.mark(sourceText);
+        String text = sourceText.substring(mark.length());
+        return mark
+                + edited(text, changed, removed)
+                        .filter(edited -> says(edited, wanted))
+                        .orElseGet(() -> anew(wanted));
     }
 
     /**
@@ -47,12 +42,26 @@ final class ScenarioWriter {
      * @throws IllegalArgumentException if the text is no YAML that a scenario may use
      */
     static Map<String, String> values(String sourceText) {
-        Problems problems = new Problems("the scenario");
         try {
-            YamlText.read(sourceText, problems);
-            return SourceTree.values(SourceTree.read(body(sourceText)));
+            return Node.values(SourceEdit.root(sourceText));
         } catch (ScenarioException e) {
             throw new IllegalArgumentException(e.getMessage(), e);
+        }
+    }
+
+    /** The text changed in place; empty if its layout does not allow that. */
+    private static Optional<String> edited(String text, Map<String, String> changed, Collection<String> removed) {
+        try {
+            String edited = text;
+            for (Map.Entry<String, String> change : changed.entrySet()) {
+                edited = SourceEdit.put(edited, Keys.get(change.getKey()), change.getValue());
+            }
+            for (String path : removed) {
+                edited = SourceEdit.remove(edited, path);
+            }
+            return Optional.of(edited);
+        } catch (ScenarioException e) {
+            return Optional.empty();
         }
     }
 
@@ -70,9 +79,8 @@ final class ScenarioWriter {
 
     private static boolean says(String text, Map<String, String> wanted) {
         try {
-            Map<String, String> found = SourceTree.values(SourceTree.read(text));
-            return normalised(found).equals(normalised(wanted));
-        } catch (YAMLException | ClassCastException e) {
+            return normalised(Node.values(SourceEdit.root(text))).equals(normalised(wanted));
+        } catch (ScenarioException e) {
             return false;
         }
     }
@@ -84,27 +92,16 @@ final class ScenarioWriter {
     }
 
     private static String anew(Map<String, String> values) {
-        String text = "{}\n";
-        List<Key> keys = new ArrayList<>(Keys.all());
-        for (Key key : keys) {
-            Optional<String> typed = Optional.ofNullable(values.get(key.path()));
-            if (typed.isPresent()) {
-                text = text.equals("{}\n") ? first(key, typed.get()) : SourceEdit.put(text, key, typed.get());
-            }
+        Map<String, String> known = new LinkedHashMap<>();
+        Keys.all().stream()
+                .filter(key -> values.containsKey(key.path()))
+                .forEach(key -> known.put(key.path(), values.get(key.path())));
+        if (known.isEmpty()) {
+            return "{}\n";
         }
-        return text;
-    }
-
-    private static String first(Key key, String typed) {
-        return SourceInsertion.inBrackets(List.of(key.path().split("\\.")), YamlScalar.of(key, typed)) + "\n";
-    }
-
-    /** The mark that some editors put before the first letter. */
-    private static String mark(String text) {
-        return text.startsWith("\uFEFF") ? "\uFEFF" : "";
-    }
-
-    private static String body(String text) {
-        return text.substring(mark(text).length());
+        Key first = Keys.get(known.keySet().iterator().next());
+        String value = YamlScalar.of(first, known.remove(first.path()));
+        String begun = SourceInsertion.inBrackets(List.of(first.path().split("\\.")), value) + "\n";
+        return edited(begun, known, List.of()).orElseThrow();
     }
 }

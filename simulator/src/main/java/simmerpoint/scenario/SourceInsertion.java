@@ -1,8 +1,8 @@
 package simmerpoint.scenario;
 
 import java.util.List;
-import simmerpoint.scenario.SourceTree.Entry;
-import simmerpoint.scenario.SourceTree.Section;
+import simmerpoint.scenario.Node.Entry;
+import simmerpoint.scenario.Node.Section;
 
 /** Puts a new key into a section, behind the keys that come before it in the order of {@link Keys}. */
 final class SourceInsertion {
@@ -45,7 +45,7 @@ final class SourceInsertion {
     /** The last entry that comes before that name in the order of the file; null if there is none. */
     private Entry before(String name) {
         int place = order.indexOf(name);
-        return section.entries().stream()
+        return section.entries().values().stream()
                 .filter(entry -> order.indexOf(entry.name()) < place)
                 .reduce((a, b) -> order.indexOf(b.name()) >= order.indexOf(a.name()) ? b : a)
                 .orElse(null);
@@ -53,21 +53,22 @@ final class SourceInsertion {
 
     private String intoBrackets(Entry before, String entry) {
         if (before != null) {
-            return at(before.end(), ", " + entry);
+            return at(before.span().end(), ", " + entry);
         }
-        return at(section.start() + 1, entry + (section.entries().isEmpty() ? "" : ", "));
+        return at(section.span().start() + 1, entry + (section.entries().isEmpty() ? "" : ", "));
     }
 
     private String asLines(Entry before, List<String> names, String value) {
-        int first = section.entries().get(0).start();
+        List<Entry> entries = List.copyOf(section.entries().values());
+        int first = entries.get(0).span().start();
         int column = first - lines.begin(first);
         String rows = rows(" ".repeat(column), names, value);
         boolean apart = outermost && lines.hasEmpty();
         if (before == null) {
             return at(lines.begin(first), rows + lines.lineBreak() + (apart ? lines.lineBreak() : ""));
         }
-        int begin = lines.next(before.end());
-        boolean last = before.equals(section.entries().get(section.entries().size() - 1));
+        int begin = lines.next(before.span().end());
+        boolean last = before.equals(entries.get(entries.size() - 1));
         int at = lines.behindComments(begin, last && column > 0 ? column : column + 1);
         String gap = apart ? lines.lineBreak() : "";
         boolean unended = at == text.length() && !lines.endsWithBreak();

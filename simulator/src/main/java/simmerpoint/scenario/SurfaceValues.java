@@ -13,22 +13,22 @@ import simmerpoint.units.QuantityParser;
 record SurfaceValues(ScenarioValues values, Problems problems) implements CutValues {
     @Override
     public int count(CutParameter parameter) {
-        return values.count(DishKeys.path(parameter));
+        return values.count(CutKeys.path(parameter));
     }
 
     @Override
     public double length(CutParameter parameter) {
-        return values.number(DishKeys.path(parameter));
+        return values.number(CutKeys.path(parameter));
     }
 
     @Override
     public String word(CutParameter parameter) {
-        return values.text(DishKeys.path(parameter));
+        return values.text(CutKeys.path(parameter));
     }
 
     @Override
     public Mesh mesh(CutParameter file, CutParameter unit) {
-        String key = DishKeys.path(file);
+        String key = CutKeys.path(file);
         try {
             return LastMesh.read(
                     values.folder().resolve(values.text(key)),

@@ -62,7 +62,7 @@ final class VaryProduct {
 
     /** Keys that the combination's own cut has no room for. */
     private static List<String> inapplicable(Map<String, String> combination) {
-        return word(combination, DishKeys.CUT).map(CutKeys::inapplicable).orElse(List.of());
+        return word(combination, CutKeys.CUT).map(CutKeys::inapplicable).orElse(List.of());
     }
 
     private static Optional<String> word(Map<String, String> combination, String path) {

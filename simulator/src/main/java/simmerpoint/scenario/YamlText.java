@@ -17,16 +17,18 @@ import org.yaml.snakeyaml.reader.StreamReader;
  */
 final class YamlText {
     private final Problems problems;
+    private final String text;
     private final ParserImpl parser;
 
     private YamlText(String text, Problems problems) {
+        this.text = text;
         this.problems = problems;
         this.parser = new ParserImpl(new StreamReader(text), new LoaderOptions());
     }
 
     /** Reads the text; throws if it is no YAML that a scenario may use. */
     static Node.Section read(String text, Problems problems) throws ScenarioException {
-        String bare = text.startsWith("\uFEFF") ? text.substring(1) : text;
+        String bare = text.substring(mark(text).length());
         refuseTabs(bare, problems);
         try {
             return new YamlText(bare, problems).document();
@@ -42,6 +44,11 @@ final class YamlText {
         } catch (YAMLException e) {
             throw problems.refuse(0, "", "this cannot be read as YAML");
         }
+    }
+
+    /** The mark that some editors put before the first letter; places are counted from behind it. */
+    static String mark(String text) {
+        return text.startsWith("\uFEFF") ? "\uFEFF" : "";
     }
 
     private static void refuseTabs(String text, Problems problems) throws ScenarioException {
@@ -62,7 +69,7 @@ final class YamlText {
             throw problems.refuse(0, "", "the file is empty; a scenario needs at least the section dish");
         }
         refuseTagDirectives((DocumentStartEvent) start);
-        Node root = new NodeBuilder(parser, problems).node("");
+        Node root = new NodeBuilder(text, parser, problems).node("");
         parser.getEvent();
         Event next = parser.getEvent();
         if (!next.is(Event.ID.StreamEnd)) {
@@ -86,7 +93,9 @@ final class YamlText {
             throw problems.refuse(0, "", "the file is empty; a scenario needs at least the section dish");
         }
         throw problems.refuse(
-                root.line(), "", "this is no scenario; it consists of keys with values, as in title: Tea kitchen");
+                root.span().line(),
+                "",
+                "this is no scenario; it consists of keys with values, as in title: Tea kitchen");
     }
 
     /** Where the fault is; for what was begun and not ended, where it was begun. */

@@ -8,12 +8,12 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import simmerpoint.setup.Aim;
-import simmerpoint.study.AimPlan;
-import simmerpoint.study.AimResult;
-import simmerpoint.study.AimStudy;
-import simmerpoint.study.PanScenes;
-import simmerpoint.study.Progress;
-import simmerpoint.study.TraceOptions;
+import simmerpoint.study.aim.AimPlan;
+import simmerpoint.study.aim.AimResult;
+import simmerpoint.study.aim.AimStudy;
+import simmerpoint.study.pan.PanScenes;
+import simmerpoint.study.trace.Progress;
+import simmerpoint.study.trace.TraceOptions;
 import simmerpoint.units.UnitSystem;
 
 class AimAnswerTest {

@@ -12,11 +12,11 @@ import simmerpoint.scenario.Ground;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.setup.Aim;
 import simmerpoint.study.Cookers;
-import simmerpoint.study.DayPlan;
-import simmerpoint.study.DayResult;
-import simmerpoint.study.DayStudy;
-import simmerpoint.study.Progress;
-import simmerpoint.study.YearStudy;
+import simmerpoint.study.day.DayPlan;
+import simmerpoint.study.day.DayResult;
+import simmerpoint.study.day.DayStudy;
+import simmerpoint.study.day.YearStudy;
+import simmerpoint.study.trace.Progress;
 import simmerpoint.units.UnitSystem;
 
 class DayAnswerTest {

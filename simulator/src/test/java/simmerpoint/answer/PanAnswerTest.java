@@ -12,9 +12,9 @@ import org.junit.jupiter.params.provider.EnumSource;
 import simmerpoint.scenario.Ground;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.scenario.ScenarioReader;
-import simmerpoint.study.MoveStudy;
-import simmerpoint.study.PanResult;
-import simmerpoint.study.PanScenes;
+import simmerpoint.study.pan.MoveStudy;
+import simmerpoint.study.pan.PanResult;
+import simmerpoint.study.pan.PanScenes;
 import simmerpoint.units.UnitSystem;
 
 class PanAnswerTest {

@@ -34,11 +34,11 @@ import simmerpoint.drawing.output.XmlWriter;
 import simmerpoint.quantities.Version;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.scenario.ScenarioReader;
-import simmerpoint.study.DayPlan;
-import simmerpoint.study.DayStudy;
-import simmerpoint.study.PanStudy;
-import simmerpoint.study.Progress;
-import simmerpoint.study.TraceOptions;
+import simmerpoint.study.day.DayPlan;
+import simmerpoint.study.day.DayStudy;
+import simmerpoint.study.pan.PanStudy;
+import simmerpoint.study.trace.Progress;
+import simmerpoint.study.trace.TraceOptions;
 import simmerpoint.units.UnitSystem;
 
 /** The page as a tree, read by the XML parser of the JDK: it is written well formed. */

@@ -24,12 +24,12 @@ import simmerpoint.heat.HeatLevel;
 import simmerpoint.quantities.DayQuantities;
 import simmerpoint.quantities.Schemas;
 import simmerpoint.study.Cookers;
-import simmerpoint.study.DayPlan;
-import simmerpoint.study.DayResult;
-import simmerpoint.study.DayStudy;
-import simmerpoint.study.Progress;
-import simmerpoint.study.YearResult;
-import simmerpoint.study.YearStudy;
+import simmerpoint.study.day.DayPlan;
+import simmerpoint.study.day.DayResult;
+import simmerpoint.study.day.DayStudy;
+import simmerpoint.study.day.YearResult;
+import simmerpoint.study.day.YearStudy;
+import simmerpoint.study.trace.Progress;
 import simmerpoint.sun.Site;
 import simmerpoint.units.UnitSystem;
 

@@ -13,8 +13,8 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import simmerpoint.quantities.PanQuantities;
 import simmerpoint.quantities.Schemas;
-import simmerpoint.study.PanResult;
-import simmerpoint.study.PanScenes;
+import simmerpoint.study.pan.PanResult;
+import simmerpoint.study.pan.PanScenes;
 import simmerpoint.units.UnitSystem;
 
 class PanReportsTest {

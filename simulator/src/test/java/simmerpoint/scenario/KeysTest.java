@@ -55,11 +55,11 @@ class KeysTest {
         for (Key key : Keys.all()) {
             assertTrue(text.contains(key.name() + ":"), key.path() + " is not in the example");
         }
-        DishKeys.CUTS.forEach(cut -> assertTrue(text.contains("cut: " + cut), cut));
+        Keys.get("dish.surface.cut").words().forEach(cut -> assertTrue(text.contains("cut: " + cut), cut));
         List.of("equal-width", "equal-depth-step", "equal-length")
                 .forEach(spacing -> assertTrue(text.contains(spacing), spacing));
-        SunAndAimKeys.SHAPES.forEach(kind -> assertTrue(text.contains("kind: " + kind), kind));
-        OutdoorKeys.KINDS.forEach(kind -> assertTrue(text.contains("kind: " + kind), kind));
+        Keys.get("sun.shape.kind").words().forEach(kind -> assertTrue(text.contains("kind: " + kind), kind));
+        Keys.get("sky.kind").words().forEach(kind -> assertTrue(text.contains("kind: " + kind), kind));
         Keys.find("sky.setting").orElseThrow().words().forEach(word -> assertTrue(text.contains(word), word));
         Keys.find("pan.material").orElseThrow().words().forEach(word -> assertTrue(text.contains(word), word));
     }

@@ -16,6 +16,7 @@ import simmerpoint.scenario.Outdoors;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.setup.Aim;
 import simmerpoint.setup.Stand;
+import simmerpoint.study.trace.TraceOptions;
 import simmerpoint.sun.AirType;
 import simmerpoint.sun.BeamRangeModel;
 import simmerpoint.sun.EsraSky;

@@ -18,13 +18,13 @@ import simmerpoint.scenario.ScenarioReader;
 import simmerpoint.scenario.Variant;
 import simmerpoint.scenario.Variants;
 import simmerpoint.scenario.VariedKey;
-import simmerpoint.study.CompareStudy;
-import simmerpoint.study.ComparedRow;
-import simmerpoint.study.Comparison;
-import simmerpoint.study.PairedStudy;
-import simmerpoint.study.PairedWatts;
-import simmerpoint.study.Progress;
-import simmerpoint.study.TraceOptions;
+import simmerpoint.study.compare.CompareStudy;
+import simmerpoint.study.compare.ComparedRow;
+import simmerpoint.study.compare.Comparison;
+import simmerpoint.study.paired.PairedStudy;
+import simmerpoint.study.paired.PairedWatts;
+import simmerpoint.study.trace.Progress;
+import simmerpoint.study.trace.TraceOptions;
 
 /** What is known of compared dishes beforehand, through the whole of compare: file, varied keys, engine. */
 class CompareTruthTest {

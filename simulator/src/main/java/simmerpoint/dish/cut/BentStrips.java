@@ -84,9 +84,4 @@ public record BentStrips(int sectors) implements Cut {
     public double gapLimit(double diameterMetres, double hubMetres) {
         return Math.min(SectorPanels.edge(diameterMetres, sectors), diameterMetres / 2 - hubMetres / 2);
     }
-
-    @Override
-    public double estimatedPanels(double diameterMetres, double hubMetres, double gapMetres) {
-        return sectors;
-    }
 }

@@ -13,8 +13,8 @@ import simmerpoint.drawing.TextMetrics;
 import simmerpoint.drawing.TextStyle;
 import simmerpoint.quantities.VariantNames;
 import simmerpoint.sampling.Estimate;
-import simmerpoint.study.ComparedRow;
-import simmerpoint.study.Comparison;
+import simmerpoint.study.compare.ComparedRow;
+import simmerpoint.study.compare.Comparison;
 import simmerpoint.units.UnitSystem;
 
 /**

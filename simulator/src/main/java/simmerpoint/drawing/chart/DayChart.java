@@ -12,9 +12,9 @@ import simmerpoint.drawing.Text;
 import simmerpoint.drawing.TextMetrics;
 import simmerpoint.drawing.TextStyle;
 import simmerpoint.heat.HeatLevel;
-import simmerpoint.study.DayHour;
-import simmerpoint.study.DayResult;
-import simmerpoint.study.HourLight;
+import simmerpoint.study.day.DayHour;
+import simmerpoint.study.day.DayResult;
+import simmerpoint.study.day.HourLight;
 
 /** A day with sun: watts before bands of the heat levels, below them the sun's height and the beam, over the local clock. */
 public final class DayChart implements Drawing {
@@ -22,7 +22,7 @@ public final class DayChart implements Drawing {
     private static final double HEAD = 22;
     private static final double FOOT = 22;
     private static final double LEFT = 42;
-    private static final double RIGHT = 10;
+    private static final double RIGHT = 22;
     private static final double LABEL = 48;
     private static final double HEADROOM = 1.12;
     private static final double MOST_DEGREES = 90;

@@ -14,9 +14,9 @@ import simmerpoint.drawing.Style;
 import simmerpoint.drawing.Text;
 import simmerpoint.drawing.TextMetrics;
 import simmerpoint.drawing.TextStyle;
-import simmerpoint.study.DesignChoice;
-import simmerpoint.study.DesignResult;
-import simmerpoint.study.DishSketch;
+import simmerpoint.study.design.DesignChoice;
+import simmerpoint.study.design.DesignResult;
+import simmerpoint.study.design.DishCandidate;
 import simmerpoint.units.UnitSystem;
 
 /** The trade between panels and diameter: one stair for each amount of watts, dots for the dishes that were traced anew. */
@@ -41,16 +41,16 @@ public final class DesignChart implements Drawing {
     public DesignChart(DesignResult result, UnitSystem units) {
         this.result = result;
         this.units = units;
-        List<DishSketch> all = Stream.concat(
-                        result.front().stream().map(DesignChoice::sketch),
-                        result.fronts().stream().flatMap(f -> f.sketches().stream()))
+        List<DishCandidate> all = Stream.concat(
+                        result.front().stream().map(DesignChoice::candidate),
+                        result.fronts().stream().flatMap(f -> f.candidates().stream()))
                 .toList();
         mostPanels =
                 1.08 * all.stream().mapToInt(s -> s.layout().panels()).max().orElse(10);
         double low =
-                all.stream().mapToInt(DishSketch::diameterCentimetres).min().orElse(50);
+                all.stream().mapToInt(DishCandidate::diameterCentimetres).min().orElse(50);
         double high =
-                all.stream().mapToInt(DishSketch::diameterCentimetres).max().orElse(100);
+                all.stream().mapToInt(DishCandidate::diameterCentimetres).max().orElse(100);
         double room = Math.max(5, 0.12 * (high - low));
         least = shown(Math.max(0, low - room));
         most = shown(high + room);
@@ -59,7 +59,7 @@ public final class DesignChart implements Drawing {
             key.line(
                     Style.curve(k),
                     Figures.rounded(front.watts(), 3) + " W"
-                            + (front.sketches().isEmpty() ? " (none within the limits)" : ""));
+                            + (front.candidates().isEmpty() ? " (none within the limits)" : ""));
         }
     }
 
@@ -114,15 +114,15 @@ public final class DesignChart implements Drawing {
     }
 
     private void stair(Plot plot, int k, DesignResult.Front front) {
-        if (front.sketches().isEmpty()) {
+        if (front.candidates().isEmpty()) {
             return;
         }
         List<double[]> points = new ArrayList<>();
         double at = plot.box().y();
-        for (DishSketch sketch : front.sketches()) {
-            double x = plot.x().at(sketch.layout().panels());
+        for (DishCandidate candidate : front.candidates()) {
+            double x = plot.x().at(candidate.layout().panels());
             points.add(new double[] {x, at});
-            at = plot.y().at(shown(sketch.diameterCentimetres()));
+            at = plot.y().at(shown(candidate.diameterCentimetres()));
             points.add(new double[] {x, at});
         }
         points.add(new double[] {plot.box().right(), at});
@@ -130,11 +130,11 @@ public final class DesignChart implements Drawing {
     }
 
     private static double x(Plot plot, DesignChoice choice) {
-        return plot.x().at(choice.sketch().layout().panels());
+        return plot.x().at(choice.candidate().layout().panels());
     }
 
     private double y(Plot plot, DesignChoice choice) {
-        return plot.y().at(shown(choice.sketch().diameterCentimetres()));
+        return plot.y().at(shown(choice.candidate().diameterCentimetres()));
     }
 
     /** Labels of the dots, where they do not cover the label before. */
@@ -157,7 +157,7 @@ public final class DesignChart implements Drawing {
                 .drift()
                 .map(e -> ", aim \u00b1" + Figures.rounded(Math.toDegrees(e.value()), 2) + "\u00b0")
                 .orElse("");
-        Text text = Text.at(0, y - 7, DesignAnswer.cut(choice.sketch().layout()) + aim)
+        Text text = Text.at(0, y - 7, DesignAnswer.cut(choice.candidate().layout()) + aim)
                 .in(TextStyle.ON_CHART)
                 .size(11);
         double left =

@@ -14,9 +14,9 @@ import simmerpoint.drawing.Style;
 import simmerpoint.drawing.Text;
 import simmerpoint.drawing.TextMetrics;
 import simmerpoint.heat.HeatLevel;
-import simmerpoint.study.DayHour;
-import simmerpoint.study.DayResult;
-import simmerpoint.study.YearResult;
+import simmerpoint.study.day.DayHour;
+import simmerpoint.study.day.DayResult;
+import simmerpoint.study.day.YearResult;
 
 /** A year: month by hour, each cell in the colour of its heat level with its watts in it; hours of cooking at the right. */
 public final class YearChart implements Drawing {

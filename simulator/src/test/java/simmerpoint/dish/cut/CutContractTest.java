@@ -1,0 +1,108 @@
+package simmerpoint.dish.cut;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import simmerpoint.dish.Cut;
+import simmerpoint.dish.CutKind;
+import simmerpoint.dish.CutParameter;
+import simmerpoint.dish.CutTrait;
+import simmerpoint.dish.CutValues;
+import simmerpoint.dish.DishPlan;
+import simmerpoint.dish.MirrorSurface;
+import simmerpoint.dish.PanelOutline;
+import simmerpoint.dish.PanelSize;
+import simmerpoint.dish.mesh.Mesh;
+import simmerpoint.dish.mesh.Polygons;
+import simmerpoint.geometry.Direction;
+import simmerpoint.geometry.Vec;
+
+/** What every cut keeps, the next one too: whatever is in {@link Cuts#ALL} is tried with the examples of its keys. */
+class CutContractTest {
+    private static final double[][] SQUARE = {{-0.2, -0.2}, {0.2, -0.2}, {0.2, 0.2}, {-0.2, 0.2}};
+
+    /** Every parameter as its example says: 24 sectors, 6 rings, tiles of 5 cm. */
+    private static final CutValues EXAMPLES = new CutValues() {
+        @Override
+        public int count(CutParameter parameter) {
+            return Integer.parseInt(parameter.example());
+        }
+
+        @Override
+        public double length(CutParameter parameter) {
+            return Double.parseDouble(parameter.example().replace(" mm", "")) / 1000;
+        }
+
+        @Override
+        public String word(CutParameter parameter) {
+            return parameter.words().get(0);
+        }
+
+        @Override
+        public Mesh mesh(CutParameter file, CutParameter unit) {
+            return Polygons.inPlane(SQUARE, 0, 0);
+        }
+    };
+
+    static Stream<DishPlan> plans() {
+        return Cuts.ALL.stream().map(kind -> plan(kind.maker().apply(EXAMPLES)));
+    }
+
+    private static DishPlan plan(Cut cut) {
+        return new DishPlan(1.2, 0.8, 0.1, cut.has(CutTrait.SEAMS) ? 0.002 : 0, cut);
+    }
+
+    @ParameterizedTest
+    @MethodSource("plans")
+    void outlinesAreThoseOfTheSurface(DishPlan plan) {
+        MirrorSurface surface = plan.surface(Direction.Z);
+        List<PanelOutline> outlines = plan.outlines();
+        assertEquals(surface.panels(), outlines.size());
+        double area = 0;
+        for (int k = 0; k < outlines.size(); k++) {
+            assertEquals(k, outlines.get(k).panel());
+            area += area(outlines.get(k).edge()) - area(outlines.get(k).hole());
+            outlines.get(k).edge().forEach(v -> assertTrue(Math.hypot(v.x(), v.y()) < surface.radius() + 1e-9));
+        }
+        assertEquals(surface.apertureArea(), area, 1e-3);
+    }
+
+    /** Signed area in plan by the shoelace rule. */
+    private static double area(List<Vec> edge) {
+        return Polygons.area(edge.stream().map(v -> new double[] {v.x(), v.y()}).toArray(double[][]::new));
+    }
+
+    @ParameterizedTest
+    @MethodSource("plans")
+    void traitsMeanWhatTheySay(DishPlan plan) {
+        Cut cut = plan.cut();
+        CutKind kind = cut.kind();
+        assertEquals(kind, Cuts.find(kind.word()).orElseThrow());
+        assertEquals(cut.has(CutTrait.PARABOLOID), cut.focalLengthMetres(plan) == 0.8);
+        assertEquals(cut.has(CutTrait.PARABOLOID), cut.reachMetres(plan) == 0.6);
+        assertEquals(cut.has(CutTrait.RIBS), cut.ribs(plan).isPresent());
+        assertEquals(cut.has(CutTrait.SEAMS), cut.gapLimit(1.2, 0.1) < 1.2);
+        assertEquals(
+                cut.has(CutTrait.SEAMS),
+                !kind.parameters().isEmpty() && cut.largestPanel(plan).isPresent());
+        assertEquals(!cut.has(CutTrait.PARABOLOID), cut.fileName().isPresent());
+        boolean bends = cut.has(CutTrait.PARABOLOID) && cut.has(CutTrait.PANELS);
+        assertEquals(bends, !Perfected.curved(plan).equals(plan));
+        assertEquals(cut.has(CutTrait.PARABOLOID), !Perfected.filled(plan).equals(plan));
+    }
+
+    @ParameterizedTest
+    @MethodSource("plans")
+    void thePartsOfADescriptionAreWritten(DishPlan plan) {
+        String text = plan.cut().description(plan, "many", metres -> "long");
+        assertFalse(text.isBlank());
+        assertFalse(text.endsWith("."), text);
+        plan.largestPanel().map(PanelSize::narrowestMetres).ifPresent(size -> assertTrue(size > 0 && size < 1));
+        assertTrue(plan.cut().fits(plan));
+    }
+}
