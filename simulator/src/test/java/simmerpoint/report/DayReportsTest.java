@@ -24,12 +24,8 @@ import simmerpoint.heat.HeatLevel;
 import simmerpoint.quantities.DayQuantities;
 import simmerpoint.quantities.Schemas;
 import simmerpoint.study.Cookers;
-import simmerpoint.study.day.DayPlan;
 import simmerpoint.study.day.DayResult;
-import simmerpoint.study.day.DayStudy;
 import simmerpoint.study.day.YearResult;
-import simmerpoint.study.day.YearStudy;
-import simmerpoint.study.trace.Progress;
 import simmerpoint.sun.Site;
 import simmerpoint.units.UnitSystem;
 
@@ -41,15 +37,14 @@ class DayReportsTest {
     private static YearResult year;
 
     private static DayResult on(Site place, LocalDate date) {
-        return DayStudy.run(
-                Cookers.usual(place, Cookers.COUNTRY), DayPlan.hourly(date), Cookers.quick(), Progress.NONE);
+        return Cookers.day(Cookers.usual(place, Cookers.COUNTRY), date);
     }
 
     @BeforeAll
     static void study() {
         day = on(Cookers.HILLSIDE, LocalDate.of(2026, 6, 21));
         night = on(Cookers.FAR_NORTH, LocalDate.of(2026, 12, 21));
-        year = YearStudy.run(Cookers.usual(Cookers.FAR_NORTH, Cookers.COUNTRY), 2026, Cookers.quick(), Progress.NONE);
+        year = Cookers.year(Cookers.usual(Cookers.FAR_NORTH, Cookers.COUNTRY));
     }
 
     @Test

@@ -12,14 +12,15 @@ import simmerpoint.pan.Pan;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.setup.Aim;
 import simmerpoint.setup.Stand;
+import simmerpoint.study.Once;
 import simmerpoint.study.trace.Progress;
 import simmerpoint.study.trace.TraceOptions;
 import simmerpoint.sun.Sunlight;
 import simmerpoint.sun.UniformDiscSun;
 
 /** Cookers whose pans are moved in tests. */
-public final class PanScenes {
-    private PanScenes() {}
+public final class PanScenarios {
+    private PanScenarios() {}
 
     /** D 1.2 m, f 0.8 m, 24 sectors in 6 rings, 85 %, 5 mrad; pan 24 cm wide, 11 cm high; sun at this elevation. */
     public static Scenario rings(double elevationDegrees, double beam) {
@@ -54,7 +55,7 @@ public final class PanScenes {
 
     /** Studied with few rays on two threads. */
     public static PanResult study(Scenario scenario) {
-        return PanStudy.run(scenario, options(), Progress.NONE);
+        return Once.of(() -> PanStudy.run(scenario, options(), Progress.NONE), "pan", scenario);
     }
 
     static TraceOptions options() {

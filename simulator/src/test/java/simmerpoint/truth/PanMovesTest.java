@@ -23,7 +23,7 @@ import simmerpoint.target.Ledger;
  * All positions of a move from one cast of light against a trace of its own at each. The two share nothing but the cast:
  * the move adds stretches of positions and draws one error per ray, the trace lands every ray twice.
  */
-class MovesTest {
+class PanMovesTest {
     private static final int POSITIONS = 41;
 
     private static final TraceOptions OPTIONS =

@@ -3,11 +3,11 @@ package simmerpoint.command;
 import java.util.Collection;
 import java.util.Optional;
 
-/** The word somebody may have meant. */
-final class Nearest {
-    private Nearest() {}
+/** Suggests the closest known word for a misspelt one. */
+final class ArgumentSuggestion {
+    private ArgumentSuggestion() {}
 
-    /** The candidate that the fewest slips turn into {@code word}; empty if it takes more than one slip in three letters. */
+    /** The candidate with the least edit distance to {@code word}; empty above one edit in three letters. */
     static Optional<String> to(String word, Collection<String> candidates) {
         String best = null;
         int fewest = Math.max(1, word.replace("-", "").length() / 3) + 1;
@@ -21,7 +21,7 @@ final class Nearest {
         return Optional.ofNullable(best);
     }
 
-    /** Letters left out, put in, exchanged, or swapped with their neighbour: the reader of scenarios counts the same. */
+    /** Edit distance, the same as that of the scenario reader. */
     static int slips(String a, String b) {
         return simmerpoint.scenario.Nearest.distance(a, b);
     }
