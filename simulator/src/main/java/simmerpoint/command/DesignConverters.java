@@ -169,7 +169,7 @@ final class DesignConverters {
                 }
             }
             List<String> words = levels().stream().map(Level::word).toList();
-            String hint = Nearest.to(asked, words)
+            String hint = ArgumentSuggestion.to(asked, words)
                     .map(near -> "; did you mean " + near + "?")
                     .orElse("");
             throw refused(text, "a heat level: " + String.join(", ", words) + hint);

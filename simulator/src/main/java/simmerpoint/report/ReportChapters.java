@@ -94,7 +94,7 @@ final class ReportChapters {
     HtmlChapter day(DayResult day) {
         String date = TimeWords.date(day.plan().date());
         HtmlChapter chapter = HtmlChapter.of("day", "On " + date, DayAnswer.withoutHint(day, system));
-        return day.curve().isEmpty() ? chapter : chapter.with(1, new DayDrawing(day).figure());
+        return day.curve().isEmpty() ? chapter : chapter.with(1, DayPicture.figure(day));
     }
 
     HtmlChapter aim(AimResult aim) {

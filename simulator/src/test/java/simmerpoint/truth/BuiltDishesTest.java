@@ -10,7 +10,7 @@ import simmerpoint.dish.cut.FlatRings;
 import simmerpoint.dish.cut.RingSpacing;
 import simmerpoint.dish.cut.Smooth;
 import simmerpoint.dish.mirror.Mirror;
-import simmerpoint.heat.CookingModel;
+import simmerpoint.heat.balance.CookingModel;
 import simmerpoint.pan.Finish;
 import simmerpoint.pan.Pan;
 import simmerpoint.scenario.Kitchen;

@@ -5,7 +5,7 @@ import java.util.List;
 import simmerpoint.heat.AbsorbedLight;
 import simmerpoint.heat.FryingAssessment;
 import simmerpoint.heat.FryingThresholds;
-import simmerpoint.heat.HeatLevelModel;
+import simmerpoint.heat.balance.HeatLevelModel;
 import simmerpoint.sampling.Estimate;
 
 /** One move of the pan: what it gets at every place along it, and where its heat level changes. */

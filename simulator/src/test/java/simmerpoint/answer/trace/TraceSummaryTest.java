@@ -18,7 +18,7 @@ import simmerpoint.study.trace.TraceResult;
 import simmerpoint.study.trace.TraceStudy;
 import simmerpoint.units.UnitSystem;
 
-class GlanceTest {
+class TraceSummaryTest {
     private static final TraceOptions FEW = TraceOptions.defaults().withRays(1 << 12);
 
     private static String allWords(TraceResult result, UnitSystem system) {

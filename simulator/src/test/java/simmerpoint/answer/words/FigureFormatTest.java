@@ -12,7 +12,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import simmerpoint.sampling.Estimate;
 import simmerpoint.units.UnitSystem;
 
-class FiguresTest {
+class FigureFormatTest {
     private static final FigureFormat METRIC = new FigureFormat(UnitSystem.METRIC);
     private static final FigureFormat INCH = new FigureFormat(UnitSystem.INCH);
 
