@@ -15,7 +15,11 @@ import java.time.LocalDate;
 import java.util.List;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import simmerpoint.answer.LevelWords;
+import simmerpoint.answer.words.LevelWords;
+import simmerpoint.drawing.Ink;
+import simmerpoint.drawing.Style;
+import simmerpoint.drawing.TextStyle;
+import simmerpoint.drawing.Theme;
 import simmerpoint.heat.HeatLevel;
 import simmerpoint.quantities.DayQuantities;
 import simmerpoint.quantities.Schemas;
@@ -138,8 +142,12 @@ class DayReportsTest {
     void theLevelsOfTheDayAreSeen() {
         BufferedImage image = DayPicture.image(day, UnitSystem.METRIC);
         for (HeatLevel level : List.of(HeatLevel.TOO_COOL, HeatLevel.KEEP_WARM, HeatLevel.SIMMER, HeatLevel.BOIL)) {
-            assertTrue(pixels(image, LevelColours.of(level)) > 2000, level + " is not seen");
+            assertTrue(pixels(image, colour(Style.of(level).fill().orElseThrow())) > 2000, level + " is not seen");
         }
+    }
+
+    private static Color colour(Ink ink) {
+        return new Color(Theme.PRINT.argb(ink));
     }
 
     private static long pixels(BufferedImage image, Color colour) {
@@ -168,8 +176,8 @@ class DayReportsTest {
     void levelsDarkenEvenInGreyAndTheirTextCanBeRead() {
         double before = 1;
         for (HeatLevel level : HeatLevel.values()) {
-            double own = luminance(LevelColours.of(level));
-            double text = luminance(LevelColours.textOn(level));
+            double own = luminance(colour(Style.of(level).fill().orElseThrow()));
+            double text = luminance(colour(TextStyle.on(level).ink()));
             double contrast = (Math.max(own, text) + 0.05) / (Math.min(own, text) + 0.05);
             assertTrue(contrast >= 4.5, level + ": contrast " + contrast);
             double lightness = 116 * Math.cbrt(own) - 16;
