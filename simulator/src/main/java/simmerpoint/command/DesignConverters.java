@@ -8,7 +8,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.TypeConversionException;
-import simmerpoint.answer.LevelWords;
+import simmerpoint.answer.words.LevelWords;
 import simmerpoint.heat.HeatLevel;
 import simmerpoint.study.design.DesignLimits;
 import simmerpoint.units.Dimension;
@@ -169,7 +169,7 @@ final class DesignConverters {
                 }
             }
             List<String> words = levels().stream().map(Level::word).toList();
-            String hint = Nearest.to(asked, words)
+            String hint = ArgumentSuggestion.to(asked, words)
                     .map(near -> "; did you mean " + near + "?")
                     .orElse("");
             throw refused(text, "a heat level: " + String.join(", ", words) + hint);

@@ -80,8 +80,8 @@ final class ValuesEditor {
                 && sectionLines.keySet().stream().noneMatch(key -> key.startsWith(prefix));
     }
 
-    private static boolean isUnder(String section, String path) {
-        return path.equals(section) || path.startsWith(section + ".");
+    private static boolean isUnder(String parent, String key) {
+        return key.equals(parent) || key.startsWith(parent + ".");
     }
 
     /** Gives the scenario another name and folder, and the files that it names their names from there. */

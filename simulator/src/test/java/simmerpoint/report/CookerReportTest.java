@@ -24,10 +24,12 @@ import org.w3c.dom.Element;
 import org.w3c.dom.Node;
 import org.w3c.dom.NodeList;
 import simmerpoint.answer.Answer;
-import simmerpoint.answer.DayAnswer;
 import simmerpoint.answer.Item;
-import simmerpoint.answer.PanAnswer;
 import simmerpoint.answer.Section;
+import simmerpoint.answer.day.DayAnswer;
+import simmerpoint.answer.pan.PanAnswer;
+import simmerpoint.drawing.Raster;
+import simmerpoint.drawing.output.PngFile;
 import simmerpoint.drawing.output.XmlWriter;
 import simmerpoint.quantities.Version;
 import simmerpoint.scenario.Scenario;
@@ -176,7 +178,7 @@ class CookerReportTest {
     /** A picture made elsewhere goes into the page whole, with its size, so that the page does not jump when it is shown. */
     @Test
     void aPngFileIsHeldInThePage() throws Exception {
-        byte[] png = Sheets.png(Sheets.image(30, 20, g -> {}));
+        byte[] png = PngFile.bytes(new Raster(30, 20, new int[600]));
         XmlWriter pen = new XmlWriter();
         HtmlFigure.png(png, "what it shows", "A caption <here>").write(pen);
         Element img = all(parsed(pen.written()), "img").get(0);

@@ -14,7 +14,7 @@ import org.junit.jupiter.api.Test;
 import simmerpoint.quantities.PanQuantities;
 import simmerpoint.quantities.Schemas;
 import simmerpoint.study.pan.PanResult;
-import simmerpoint.study.pan.PanScenes;
+import simmerpoint.study.pan.PanScenarios;
 import simmerpoint.units.UnitSystem;
 
 class PanReportsTest {
@@ -23,7 +23,7 @@ class PanReportsTest {
 
     @BeforeAll
     static void study() {
-        tea = PanScenes.study(PanScenes.rings(50, 850));
+        tea = PanScenarios.study(PanScenarios.rings(50, 850));
     }
 
     @Test

@@ -23,6 +23,7 @@ import simmerpoint.scenario.Scenario;
 import simmerpoint.setup.Aim;
 import simmerpoint.setup.Stand;
 import simmerpoint.study.Cookers;
+import simmerpoint.study.Once;
 import simmerpoint.study.paired.PairedStudy;
 import simmerpoint.study.paired.PairedWatts;
 import simmerpoint.study.trace.ImpossibleSetupException;
@@ -62,7 +63,7 @@ class AimStudyTest {
     }
 
     private static AimResult study(Scenario scenario) {
-        return AimStudy.run(scenario, AimPlan.USUAL, FEW, Progress.NONE);
+        return Once.of(() -> AimStudy.run(scenario, AimPlan.USUAL, FEW, Progress.NONE), "aim", scenario);
     }
 
     /** Only the time between aimings, for the sun at its fastest, going up. */

@@ -29,7 +29,7 @@ class DayStudyTest {
     private static final LocalDate MIDSUMMER = LocalDate.of(2026, 6, 21);
 
     private static DayResult day(Scenario scenario, LocalDate date) {
-        return DayStudy.run(scenario, DayPlan.hourly(date), Cookers.quick(), Progress.NONE);
+        return Cookers.day(scenario, date);
     }
 
     /** The first and the last instant of a day kept to suns of at least {@code degrees}, in a beam of 1000 W/m². */
@@ -209,8 +209,7 @@ class DayStudyTest {
 
     @Test
     void winterCooksLessThanSummerAndAMonthIsItsDaysTimesItsHours() {
-        YearResult year =
-                YearStudy.run(Cookers.usual(Cookers.HILLSIDE, Cookers.COUNTRY), 2026, Cookers.quick(), Progress.NONE);
+        YearResult year = Cookers.year(Cookers.usual(Cookers.HILLSIDE, Cookers.COUNTRY));
         assertEquals(12, year.days().size());
         assertTrue(
                 year.days().get(5).cookingHours() > year.days().get(11).cookingHours() + 2,

@@ -79,7 +79,7 @@ class DesignStudyTest {
 
     @Test
     void whatIsFoundBringsTheWattsUnderAnotherSeedAndKeepsToTheLimits() throws ScenarioException {
-        DesignLimits small = limits(span(80, 130), span(60, 100), span(10, 20));
+        DesignLimits small = limits(span(90, 110), span(70, 90), span(11, 17));
         DesignResult result = DesignStudy.run(
                 EXAMPLE, new DesignGoal(450, Optional.empty()), small, OPTIONS.withRays(1 << 15), Progress.NONE);
         assertFalse(result.front().isEmpty());
@@ -144,7 +144,7 @@ class DesignStudyTest {
 
     @Test
     void oneThreadFindsWhatTwoFind() throws ScenarioException {
-        DesignLimits small = limits(span(90, 120), span(70, 90), span(11, 13));
+        DesignLimits small = limits(span(95, 110), span(72, 84), span(11, 12));
         DesignGoal goal = new DesignGoal(450, Optional.empty());
         DesignResult one = DesignStudy.run(EXAMPLE, goal, small, OPTIONS.withThreads(1), Progress.NONE);
         DesignResult two = DesignStudy.run(EXAMPLE, goal, small, OPTIONS, Progress.NONE);

@@ -23,7 +23,7 @@ class PanStudyTest {
 
     @BeforeAll
     static void study() {
-        tea = PanScenes.study(PanScenes.rings(50, 850));
+        tea = PanScenarios.study(PanScenarios.rings(50, 850));
     }
 
     private static PanMove move(PanResult result, MoveStudy.Move which) {
@@ -41,7 +41,7 @@ class PanStudyTest {
     @ParameterizedTest
     @CsvSource({"50, 845.78, 20.84", "25, 589.07, 169.54"})
     void theWholeDishComesOutAtOffsetZeroOfEveryMove(double elevation, double underside, double wall) {
-        PanResult result = PanScenes.study(PanScenes.rings(elevation, 1000));
+        PanResult result = PanScenarios.study(PanScenarios.rings(elevation, 1000));
         double area = result.kitchen().vessel().levelArea();
         for (PanMove move : result.moves()) {
             PanPosition p = move.at(0);
@@ -145,7 +145,7 @@ class PanStudyTest {
      */
     @Test
     void hotSpotsAgreeWithTracesBetweenThePositions() {
-        TraceOptions many = PanScenes.options().withSeed(5).withRays(1 << 20);
+        TraceOptions many = PanScenarios.options().withSeed(5).withRays(1 << 20);
         for (PanMove move : tea.moves()) {
             for (double offset : new double[] {-0.15, -0.06, 0.04, 0.09}) {
                 Estimate traced = PanStudy.traceAt(tea.base().scenario(), move.move(), offset, many, Progress.NONE)
@@ -168,7 +168,7 @@ class PanStudyTest {
      */
     @Test
     void boilingReadsTheWattsAndFryingTheFlux() {
-        PanResult result = PanScenes.study(PanScenes.longDish());
+        PanResult result = PanScenarios.study(PanScenarios.longDish());
         PanPosition there = move(result, MoveStudy.Move.PULL_BACK).at(0.09);
         assertTrue(there.absorbed().value() > 0.94 * result.here().absorbed().value(), there.toString());
         assertTrue(
@@ -183,7 +183,7 @@ class PanStudyTest {
         for (PanMove move : tea.moves()) {
             for (double offset : new double[] {-0.087, 0.0713}) {
                 TraceResult traced = PanStudy.traceAt(
-                        scenario, move.move(), offset, PanScenes.options().withSeed(5), Progress.NONE);
+                        scenario, move.move(), offset, PanScenarios.options().withSeed(5), Progress.NONE);
                 double absorbed = traced.ledger().absorbed().value();
                 assertEquals(absorbed, move.at(offset).absorbed().value(), 0.01 * absorbed, move.move() + " " + offset);
             }
@@ -198,7 +198,7 @@ class PanStudyTest {
         assertTrue(place.position().hottestFlux() < 0.6 * tea.here().hottestFlux());
         Scenario there = PanStudy.moved(
                 tea.base().scenario(), place.move(), place.position().offsetMetres());
-        TraceResult traced = TraceStudy.run(there, PanScenes.options().withSeed(9), Progress.NONE);
+        TraceResult traced = TraceStudy.run(there, PanScenarios.options().withSeed(9), Progress.NONE);
         assertEquals(HeatLevel.SIMMER, traced.heat().orElseThrow().level());
     }
 
@@ -214,15 +214,15 @@ class PanStudyTest {
 
     @Test
     void aTinyDishSimmersNowhere() {
-        PanResult tiny = PanScenes.study(PanScenes.smooth(0.3, 0.4, 600));
+        PanResult tiny = PanScenarios.study(PanScenarios.smooth(0.3, 0.4, 600));
         assertTrue(tiny.simmer().isEmpty());
         assertTrue(tiny.openShareForSimmer().isEmpty());
     }
 
     @Test
     void threadsDoNotMatter() {
-        Scenario scenario = PanScenes.rings(50, 850);
-        TraceOptions few = PanScenes.options().withRays(1 << 13);
+        Scenario scenario = PanScenarios.rings(50, 850);
+        TraceOptions few = PanScenarios.options().withRays(1 << 13);
         PanResult one = PanStudy.run(scenario, few.withThreads(1), Progress.NONE);
         PanResult four = PanStudy.run(scenario, few.withThreads(4), Progress.NONE);
         for (int k = 0; k < one.moves().size(); k++) {
@@ -236,6 +236,6 @@ class PanStudyTest {
     void canBeStopped() {
         assertThrows(
                 CancellationException.class,
-                () -> PanStudy.run(PanScenes.rings(50, 850), PanScenes.options(), (done, detail) -> done < 0.5));
+                () -> PanStudy.run(PanScenarios.rings(50, 850), PanScenarios.options(), (done, detail) -> done < 0.5));
     }
 }
