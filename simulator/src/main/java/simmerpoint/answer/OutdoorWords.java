@@ -4,7 +4,7 @@ import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
 import simmerpoint.quantities.OneLine;
-import simmerpoint.scenario.Outdoors;
+import simmerpoint.scenario.SiteConditions;
 import simmerpoint.sun.Site;
 import simmerpoint.units.UnitSystem;
 
@@ -14,7 +14,7 @@ final class OutdoorWords {
 
     private OutdoorWords() {}
 
-    static List<Item> items(Outdoors outdoors, Figures figures) {
+    static List<Item> items(SiteConditions outdoors, Figures figures) {
         Item place = new Item.Figure("place", place(outdoors.place(), figures.system()));
         Item sky = new Item.Figure("sky", OneLine.of(outdoors.sky().chosen().describe()));
         if (!outdoors.timed()) {

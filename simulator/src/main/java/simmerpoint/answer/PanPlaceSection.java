@@ -30,7 +30,7 @@ final class PanPlaceSection {
         here = result.here();
         figures = new Figures(system);
         lengths = new MoveWords(system);
-        heights = new HeightWords(result.base().scenario().ground(), figures);
+        heights = new HeightWords(result.base().scenario().heights(), figures);
         reach = new PanReach(result);
     }
 

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
-import simmerpoint.scenario.Ground;
+import simmerpoint.scenario.GroundHeights;
 import simmerpoint.setup.Aim;
 import simmerpoint.setup.FocusTravel;
 import simmerpoint.setup.StandGeometry;
@@ -132,8 +132,8 @@ final class StandSection {
         }
     }
 
-    private Ground ground() {
-        return result.scenario().ground();
+    private GroundHeights ground() {
+        return result.scenario().heights();
     }
 
     private double worst(ToDoubleFunction<DayHour> what) {

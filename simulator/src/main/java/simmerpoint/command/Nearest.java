@@ -23,6 +23,6 @@ final class Nearest {
 
     /** Letters left out, put in, exchanged, or swapped with their neighbour: the reader of scenarios counts the same. */
     static int slips(String a, String b) {
-        return simmerpoint.scenario.Nearest.distance(a, b);
+        return simmerpoint.scenario.keys.NearestWord.distance(a, b);
     }
 }

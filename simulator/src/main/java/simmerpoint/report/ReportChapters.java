@@ -14,7 +14,7 @@ import simmerpoint.answer.Section;
 import simmerpoint.answer.TraceAnswer;
 import simmerpoint.drawing.output.XmlWriter;
 import simmerpoint.quantities.Version;
-import simmerpoint.scenario.ReadScenario;
+import simmerpoint.scenario.checks.CheckedScenario;
 import simmerpoint.study.AimResult;
 import simmerpoint.study.BudgetResult;
 import simmerpoint.study.DayResult;
@@ -65,7 +65,7 @@ final class ReportChapters {
         });
     }
 
-    HtmlChapter dish(ReadScenario read) {
+    HtmlChapter dish(CheckedScenario read) {
         return HtmlChapter.of("dish", "What it looks like", ScenarioAnswer.of(read, system))
                 .with(0, FrontFigure.of(trace.scenario(), system))
                 .with(0, SideFigure.of(trace.scenario(), system));

@@ -11,7 +11,7 @@ import java.util.stream.IntStream;
 import simmerpoint.heat.BoilingOutcome;
 import simmerpoint.sampling.Estimate;
 import simmerpoint.scenario.Scenario;
-import simmerpoint.scenario.Variant;
+import simmerpoint.scenario.variants.Variant;
 
 /**
  * Holds cookers against each other: the same seed and equally many rays for all, light cast once for those that share

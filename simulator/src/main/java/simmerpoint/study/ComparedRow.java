@@ -3,7 +3,7 @@ package simmerpoint.study;
 import java.util.Optional;
 import simmerpoint.heat.BoilingOutcome;
 import simmerpoint.sampling.Estimate;
-import simmerpoint.scenario.Variant;
+import simmerpoint.scenario.variants.Variant;
 import simmerpoint.target.Ledger;
 
 /**

@@ -2,7 +2,7 @@ package simmerpoint.study;
 
 import java.util.List;
 import simmerpoint.sampling.Estimate;
-import simmerpoint.scenario.Variant;
+import simmerpoint.scenario.variants.Variant;
 
 /**
  * Several cookers side by side, all traced with the same samples.

@@ -9,7 +9,7 @@ import simmerpoint.heat.HeatLevel;
 import simmerpoint.sampling.Estimate;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.scenario.ScenarioException;
-import simmerpoint.scenario.ScenarioValues;
+import simmerpoint.scenario.checks.CheckedScenario;
 
 /**
  * Looks for dishes that do what is wanted: the fewest panels and the smallest dish, the focal length that suits them best,
@@ -38,7 +38,7 @@ public final class DesignStudy {
     private String lastDetail = "";
 
     private DesignStudy(
-            ScenarioValues base,
+            CheckedScenario base,
             Scenario scenario,
             DesignWish wish,
             DesignLimits limits,
@@ -70,9 +70,9 @@ public final class DesignStudy {
      * @throws java.util.concurrent.CancellationException if {@code progress} says stop
      */
     public static DesignResult run(
-            ScenarioValues base, DesignWish wish, DesignLimits limits, TraceOptions options, Progress progress)
+            CheckedScenario base, DesignWish wish, DesignLimits limits, TraceOptions options, Progress progress)
             throws ScenarioException {
-        return new DesignStudy(base, base.check().atOneMoment(), wish, limits, options, progress).run();
+        return new DesignStudy(base, base.atOneMoment(), wish, limits, options, progress).run();
     }
 
     /**

@@ -8,21 +8,21 @@ import java.util.Map;
 import java.util.Optional;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.scenario.ScenarioException;
-import simmerpoint.scenario.ScenarioValues;
+import simmerpoint.scenario.checks.CheckedScenario;
 
 /**
  * Watts of dishes that are tried, each traced once with the same few rays, so that they can be compared in pairs. A dish
  * that cannot be built, stood or kept within the limits on sheet and pan height has none.
  */
 final class DesignTrials {
-    private final ScenarioValues base;
+    private final CheckedScenario base;
     private final TraceOptions options;
     private final Progress asked;
     private final Map<DishSketch, Optional<Scenario>> built = new HashMap<>();
     private final Map<DishSketch, Double> watts = new HashMap<>();
 
     /** With the rays of {@code options}; {@code asked} is asked whether to go on. */
-    DesignTrials(ScenarioValues base, TraceOptions options, Progress asked) {
+    DesignTrials(CheckedScenario base, TraceOptions options, Progress asked) {
         this.base = base;
         this.options = options;
         this.asked = asked;
@@ -40,7 +40,7 @@ final class DesignTrials {
 
     private Optional<Scenario> build(DishSketch sketch) {
         try {
-            return Optional.of(base.with(sketch.keys()).check().atOneMoment()).filter(Casting::hasRoom);
+            return Optional.of(base.with(sketch.keys()).atOneMoment()).filter(Casting::hasRoom);
         } catch (ScenarioException | IllegalArgumentException e) {
             return Optional.empty();
         }

@@ -6,7 +6,7 @@ import simmerpoint.heat.FaceLight;
 import simmerpoint.heat.PanLight;
 import simmerpoint.heat.ThermalPan;
 import simmerpoint.sampling.Estimate;
-import simmerpoint.scenario.Kitchen;
+import simmerpoint.scenario.CookingSetup;
 import simmerpoint.scenario.Scenario;
 
 /** The light on the pan at any place of one move, by smooth curves through the traced positions. */
@@ -27,7 +27,7 @@ final class MoveLight {
     private final SmoothCurve evenness;
     private final SmoothCurve middle;
 
-    MoveLight(Scenario scenario, Kitchen kitchen, MoveStudy.Curve curve, HotSpots spots) {
+    MoveLight(Scenario scenario, CookingSetup kitchen, MoveStudy.Curve curve, HotSpots spots) {
         vessel = kitchen.vessel();
         direct = PanLights.direct(scenario, kitchen);
         underside = through(curve, curve.underside());

@@ -10,7 +10,7 @@ import simmerpoint.heat.FryingThresholds;
 import simmerpoint.heat.HeatLevelModel;
 import simmerpoint.heat.ThermalPan;
 import simmerpoint.sampling.Estimate;
-import simmerpoint.scenario.Kitchen;
+import simmerpoint.scenario.CookingSetup;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.target.CaughtByFace;
 import simmerpoint.target.Ledger;
@@ -37,7 +37,7 @@ public final class PanStudy {
             List.of(MoveStudy.Move.PULL_BACK, MoveStudy.Move.SLIDE, MoveStudy.Move.RAISE);
 
     private final Scenario scenario;
-    private final Kitchen kitchen;
+    private final CookingSetup kitchen;
     private final TraceResult base;
     private final TraceOptions options;
     private final TraceOptions forMove;
@@ -48,7 +48,7 @@ public final class PanStudy {
 
     private PanStudy(Scenario scenario, TraceOptions asked, Progress progress) {
         this.scenario = scenario;
-        kitchen = scenario.kitchen()
+        kitchen = scenario.cooking()
                 .orElseThrow(() -> new IllegalArgumentException("only a pan can be asked for its place"));
         levels = kitchen.heatLevels();
         casting = new Casting(scenario, asked);
@@ -80,7 +80,7 @@ public final class PanStudy {
 
     /** Whether one can cook at the pan once it is moved. */
     static boolean isInReach(Scenario scenario, MoveStudy.Move move, double offset) {
-        return scenario.ground().allows(moved(scenario, move, offset).panHeightMetres());
+        return scenario.heights().allows(moved(scenario, move, offset).panHeightMetres());
     }
 
     static TraceResult traceAt(

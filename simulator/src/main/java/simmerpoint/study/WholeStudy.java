@@ -35,10 +35,10 @@ public final class WholeStudy {
      */
     public static Result run(Scenario scenario, TraceOptions options, Progress progress) {
         Progress first = new Part(progress, 0, PLACED);
-        Optional<PanResult> pan = scenario.kitchen().map(kitchen -> PanStudy.run(scenario, options, first));
+        Optional<PanResult> pan = scenario.cooking().map(kitchen -> PanStudy.run(scenario, options, first));
         TraceResult trace = pan.map(PanResult::base).orElseGet(() -> TraceStudy.run(scenario, options, first));
-        Optional<DayResult> day = scenario.kitchen()
-                .flatMap(kitchen -> scenario.outdoors())
+        Optional<DayResult> day = scenario.cooking()
+                .flatMap(kitchen -> scenario.site())
                 .map(outdoors -> DayPlan.hourly(outdoors.when().toLocalDate()))
                 .map(plan -> DayStudy.run(scenario, plan, options, new Part(progress, PLACED, PASSED)));
         Optional<AimResult> aim = aim(scenario, options, new Part(progress, PASSED, AIMED));

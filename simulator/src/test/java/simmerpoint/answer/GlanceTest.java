@@ -8,8 +8,8 @@ import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
-import simmerpoint.scenario.ReadScenario;
-import simmerpoint.scenario.ScenarioReader;
+import simmerpoint.scenario.checks.CheckedScenario;
+import simmerpoint.scenario.file.ScenarioReader;
 import simmerpoint.study.Progress;
 import simmerpoint.study.TraceOptions;
 import simmerpoint.study.TraceResult;
@@ -47,7 +47,7 @@ class GlanceTest {
 
     @Test
     void aDiscHasWattsAndNoWater() throws Exception {
-        ReadScenario disc = ScenarioReader.parse(
+        CheckedScenario disc = ScenarioReader.parse(
                 "disc",
                 "dish: {diameter: 1.2 m, focal-length: 0.8 m, surface: {cut: smooth}}\nplane: {disc: 20 cm}\n",
                 Path.of(""));

@@ -9,9 +9,9 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
-import simmerpoint.scenario.Ground;
+import simmerpoint.scenario.GroundHeights;
 import simmerpoint.scenario.Scenario;
-import simmerpoint.scenario.ScenarioReader;
+import simmerpoint.scenario.file.ScenarioReader;
 import simmerpoint.study.MoveStudy;
 import simmerpoint.study.PanResult;
 import simmerpoint.study.PanScenes;
@@ -106,10 +106,10 @@ class PanAnswerTest {
     void theSimmerKeepsToHeightsAtWhichOneCanCook() {
         Scenario scenario = tea.base().scenario();
         double height = scenario.panHeightMetres();
-        PanResult narrow = PanScenes.study(in(scenario, new Ground(0.6, height - 0.01, height + 0.01)));
+        PanResult narrow = PanScenes.study(in(scenario, new GroundHeights(0.6, height - 0.01, height + 0.01)));
         assertEquals(MoveStudy.Move.SLIDE, narrow.simmer().orElseThrow().move());
         assertFalse(metric(narrow).contains("to cook at"), metric(narrow));
-        PanResult low = PanScenes.study(in(scenario, new Ground(0.6, 0.1, 0.2)));
+        PanResult low = PanScenes.study(in(scenario, new GroundHeights(0.6, 0.1, 0.2)));
         assertTrue(
                 metric(low)
                         .matches(
@@ -119,7 +119,7 @@ class PanAnswerTest {
         assertTrue(metric(low).contains("The pan stands too high to cook at, above 20 cm ("), metric(low));
     }
 
-    private static Scenario in(Scenario s, Ground ground) {
+    private static Scenario in(Scenario s, GroundHeights ground) {
         return new Scenario(
                 s.title(),
                 s.dish(),
@@ -128,8 +128,8 @@ class PanAnswerTest {
                 s.aim(),
                 s.target(),
                 s.stand(),
-                s.kitchen(),
-                s.outdoors(),
+                s.cooking(),
+                s.site(),
                 ground);
     }
 

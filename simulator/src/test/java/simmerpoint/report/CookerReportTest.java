@@ -31,7 +31,7 @@ import simmerpoint.answer.Section;
 import simmerpoint.drawing.output.XmlWriter;
 import simmerpoint.quantities.Version;
 import simmerpoint.scenario.Scenario;
-import simmerpoint.scenario.ScenarioReader;
+import simmerpoint.scenario.file.ScenarioReader;
 import simmerpoint.study.DayPlan;
 import simmerpoint.study.DayStudy;
 import simmerpoint.study.PanStudy;

@@ -13,14 +13,14 @@ import org.junit.jupiter.api.Test;
 import simmerpoint.sampling.Estimate;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.scenario.ScenarioException;
-import simmerpoint.scenario.ScenarioReader;
+import simmerpoint.scenario.file.ScenarioReader;
 
 class AimToleranceTest {
     private static final TraceOptions OPTIONS =
             TraceOptions.defaults().withRays(1 << 14).withThreads(2);
 
     private static Scenario example(Map<String, String> changes) throws ScenarioException {
-        return ScenarioReader.builtIn().values().with(changes).check().scenario();
+        return ScenarioReader.builtIn().with(changes).scenario();
     }
 
     private static AimTolerance of(double loss, Map<String, String> changes) throws ScenarioException {

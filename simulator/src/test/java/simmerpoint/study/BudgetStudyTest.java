@@ -20,7 +20,7 @@ import org.junit.jupiter.api.Test;
 import simmerpoint.sampling.Estimate;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.scenario.ScenarioException;
-import simmerpoint.scenario.ScenarioReader;
+import simmerpoint.scenario.file.ScenarioReader;
 
 class BudgetStudyTest {
     private static final long RAYS = 1 << 14;
@@ -29,7 +29,7 @@ class BudgetStudyTest {
     private static BudgetResult budget;
 
     private static Scenario example(Map<String, String> changes) throws ScenarioException {
-        return ScenarioReader.builtIn().values().with(changes).check().scenario();
+        return ScenarioReader.builtIn().with(changes).scenario();
     }
 
     @BeforeAll

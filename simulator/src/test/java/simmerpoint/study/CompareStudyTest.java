@@ -14,10 +14,10 @@ import simmerpoint.heat.BoilingOutcome;
 import simmerpoint.sampling.Estimate;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.scenario.ScenarioException;
-import simmerpoint.scenario.ScenarioReader;
-import simmerpoint.scenario.Variant;
-import simmerpoint.scenario.Variants;
-import simmerpoint.scenario.VariedKey;
+import simmerpoint.scenario.file.ScenarioReader;
+import simmerpoint.scenario.variants.Variant;
+import simmerpoint.scenario.variants.Variants;
+import simmerpoint.scenario.variants.VariedKey;
 import simmerpoint.target.Ledger;
 
 class CompareStudyTest {

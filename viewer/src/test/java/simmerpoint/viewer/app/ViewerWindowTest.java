@@ -38,7 +38,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import simmerpoint.answer.Glance;
 import simmerpoint.quantities.TraceQuantities;
-import simmerpoint.scenario.ScenarioReader;
+import simmerpoint.scenario.file.ScenarioReader;
 import simmerpoint.study.Progress;
 import simmerpoint.study.TraceOptions;
 import simmerpoint.study.TraceResult;

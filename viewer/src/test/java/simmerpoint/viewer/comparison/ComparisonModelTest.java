@@ -11,7 +11,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import simmerpoint.answer.CompareAnswer;
 import simmerpoint.scenario.Scenario;
-import simmerpoint.scenario.Variant;
+import simmerpoint.scenario.variants.Variant;
 import simmerpoint.study.CompareStudy;
 import simmerpoint.study.Comparison;
 import simmerpoint.study.PairedStudy;
