@@ -22,8 +22,8 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import simmerpoint.heat.LossModel;
-import simmerpoint.heat.PotModel;
+import simmerpoint.heat.balance.PotModel;
+import simmerpoint.heat.losses.LossModel;
 
 /** Holds the arrows between the packages: each knows only those on its left. */
 class ArchitectureTest {
@@ -107,6 +107,24 @@ class ArchitectureTest {
                 .should()
                 .dependOnClassesThat()
                 .resideInAnyPackage("javafx..", "javax.swing..")
+                .check(OURS);
+    }
+
+    @Test
+    void heatGoesFromPropertiesOverLossesToTheBalance() {
+        noClasses()
+                .that()
+                .resideInAPackage("simmerpoint.heat")
+                .should()
+                .dependOnClassesThat()
+                .resideInAnyPackage("simmerpoint.heat.losses", "simmerpoint.heat.balance")
+                .check(OURS);
+        noClasses()
+                .that()
+                .resideInAPackage("simmerpoint.heat.losses")
+                .should()
+                .dependOnClassesThat()
+                .resideInAPackage("simmerpoint.heat.balance")
                 .check(OURS);
     }
 

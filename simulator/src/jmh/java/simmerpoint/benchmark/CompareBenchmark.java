@@ -22,13 +22,13 @@ import simmerpoint.scenario.file.ScenarioReader;
 import simmerpoint.scenario.variants.Variant;
 import simmerpoint.scenario.variants.Variants;
 import simmerpoint.scenario.variants.VariedKey;
-import simmerpoint.study.CompareStudy;
-import simmerpoint.study.Comparison;
-import simmerpoint.study.PairedStudy;
-import simmerpoint.study.PairedTrace;
-import simmerpoint.study.PairedWatts;
-import simmerpoint.study.Progress;
-import simmerpoint.study.TraceOptions;
+import simmerpoint.study.compare.CompareStudy;
+import simmerpoint.study.compare.Comparison;
+import simmerpoint.study.paired.PairedStudy;
+import simmerpoint.study.paired.PairedTrace;
+import simmerpoint.study.paired.PairedWatts;
+import simmerpoint.study.trace.Progress;
+import simmerpoint.study.trace.TraceOptions;
 
 /**
  * 64 variants of the built-in example: the pan pulled back by 0 to 63 mm, which share their light, or slope errors from 3 to

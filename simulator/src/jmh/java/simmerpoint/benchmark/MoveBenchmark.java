@@ -12,11 +12,11 @@ import org.openjdk.jmh.annotations.Param;
 import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
-import simmerpoint.study.MoveStudy;
-import simmerpoint.study.Progress;
-import simmerpoint.study.TraceOptions;
-import simmerpoint.study.TraceResult;
-import simmerpoint.study.TraceStudy;
+import simmerpoint.study.pan.MoveStudy;
+import simmerpoint.study.trace.Progress;
+import simmerpoint.study.trace.TraceOptions;
+import simmerpoint.study.trace.TraceResult;
+import simmerpoint.study.trace.TraceStudy;
 
 /**
  * A pan under 144 panels at one position, and at 41 positions of its pull-back with its shadow judged anew at each. One

@@ -15,11 +15,11 @@ import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.setup.Stand;
-import simmerpoint.study.Progress;
-import simmerpoint.study.StoredLight;
-import simmerpoint.study.TraceOptions;
-import simmerpoint.study.TraceResult;
-import simmerpoint.study.TraceStudy;
+import simmerpoint.study.light.StoredLight;
+import simmerpoint.study.trace.Progress;
+import simmerpoint.study.trace.TraceOptions;
+import simmerpoint.study.trace.TraceResult;
+import simmerpoint.study.trace.TraceStudy;
 
 /**
  * A pan moved under light that is kept, against tracing it anew. One operation is one ray, figures and maps included.

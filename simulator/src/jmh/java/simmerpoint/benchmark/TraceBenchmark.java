@@ -14,10 +14,10 @@ import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
 import simmerpoint.scenario.Scenario;
-import simmerpoint.study.Progress;
-import simmerpoint.study.TraceOptions;
-import simmerpoint.study.TraceResult;
-import simmerpoint.study.TraceStudy;
+import simmerpoint.study.trace.Progress;
+import simmerpoint.study.trace.TraceOptions;
+import simmerpoint.study.trace.TraceResult;
+import simmerpoint.study.trace.TraceStudy;
 
 /**
  * Time per ray of one whole trace, through the method that the command {@code trace} calls: dish built, rays traced and

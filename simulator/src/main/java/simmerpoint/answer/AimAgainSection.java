@@ -4,12 +4,12 @@ import java.util.ArrayList;
 import java.util.List;
 import simmerpoint.sampling.Estimate;
 import simmerpoint.setup.Aim;
-import simmerpoint.study.AimLead;
-import simmerpoint.study.AimResult;
-import simmerpoint.study.AimSpell;
-import simmerpoint.study.AimTimes;
-import simmerpoint.study.AimTolerance;
-import simmerpoint.study.SunWay;
+import simmerpoint.study.aim.AimInterval;
+import simmerpoint.study.aim.AimLead;
+import simmerpoint.study.aim.AimResult;
+import simmerpoint.study.aim.AimTimes;
+import simmerpoint.study.aim.AimTolerance;
+import simmerpoint.study.aim.SunTrack;
 import simmerpoint.sun.SunMoment;
 import simmerpoint.units.UnitSystem;
 
@@ -78,35 +78,35 @@ final class AimAgainSection {
 
     /** When to aim again and for what loss, without reasons; for a dish that is aimed off, that it must be turned first. */
     static String brief(AimTimes times) {
-        String spell = SkyWords.minutes(times.deadOnSpell().minutes());
+        String interval = SkyWords.minutes(times.deadOnInterval().minutes());
         boolean again = times.minutes().isPresent();
         if (AimOffWords.isOff(times)) {
-            return "Aimed off now: aim anew, then " + (again ? "every " : "not for ") + spell;
+            return "Aimed off now: aim anew, then " + (again ? "every " : "not for ") + interval;
         }
         return again
-                ? "Aim again every " + spell + " or lose "
+                ? "Aim again every " + interval + " or lose "
                         + SkyWords.loss(times.plan().lossShare())
-                : "For " + spell + " the dish need not be aimed again";
+                : "For " + interval + " the dish need not be aimed again";
     }
 
     private String again() {
-        AimSpell spell = result.deadOnSpell();
+        AimInterval interval = result.deadOnInterval();
         return off() + (AimOffWords.isOff(result.times()) ? "Aimed dead on, aim" : "Aim") + " again every "
-                + SkyWords.minutes(spell.minutes()) + ": by then " + loss() + " of the "
+                + SkyWords.minutes(interval.minutes()) + ": by then " + loss() + " of the "
                 + figures.plainWatts(result.deadOnWatts()) + " that the " + words.noun() + " " + gets()
                 + " when the dish is aimed dead on are lost. What it gets on average over that time is "
-                + figures.plainWatts(spell.mean()) + ", " + ofDeadOn(spell.mean()) + " of dead on.";
+                + figures.plainWatts(interval.mean()) + ", " + ofDeadOn(interval.mean()) + " of dead on.";
     }
 
     private String never() {
-        AimSpell spell = result.deadOnSpell();
-        boolean toTheHorizon = spell.minutes() * result.way().radiansPerMinute() < AimTolerance.RANGE * (1 - 1e-6);
-        return off() + "For " + SkyWords.minutes(spell.minutes())
+        AimInterval interval = result.deadOnInterval();
+        boolean toTheHorizon = interval.minutes() * result.way().radiansPerMinute() < AimTolerance.RANGE * (1 - 1e-6);
+        return off() + "For " + SkyWords.minutes(interval.minutes())
                 + (toTheHorizon ? ", until the sun is down," : ", as long as is looked at,")
                 + " the dish need not be aimed again: of the "
                 + figures.plainWatts(result.deadOnWatts()) + " that the " + words.noun() + " " + gets()
                 + " when it is aimed dead on, less than " + loss() + " are lost. The average over that time is "
-                + figures.plainWatts(spell.mean()) + ".";
+                + figures.plainWatts(interval.mean()) + ".";
     }
 
     private String off() {
@@ -116,7 +116,7 @@ final class AimAgainSection {
     }
 
     private String ofDeadOn(Estimate watts) {
-        double first = result.deadOnSpell().moments().get(0).watts().value();
+        double first = result.deadOnInterval().moments().get(0).watts().value();
         return figures.percent(watts.value() / first);
     }
 
@@ -135,12 +135,12 @@ final class AimAgainSection {
 
     private String useless(AimLead lead) {
         return "Aiming ahead of the sun buys nothing here: it would be time to aim again after "
-                + SkyWords.minutes(lead.spell().minutes())
+                + SkyWords.minutes(lead.interval().minutes())
                 + " already, since the watts do not fall alike on both sides of dead on.";
     }
 
     private String sun() {
-        SunWay way = result.way();
+        SunTrack way = result.way();
         String goes = SkyWords.way(way.upRadiansPerMinute(), way.sideRadiansPerMinute());
         String speed = Figures.fixed(Math.toDegrees(way.radiansPerMinute()), 2) + "\u00b0 a minute";
         if (way.from().isPresent()) {
@@ -157,8 +157,8 @@ final class AimAgainSection {
     }
 
     private String ahead(AimLead lead) {
-        AimSpell with = lead.spell();
-        AimSpell without = result.longSpell();
+        AimInterval with = lead.interval();
+        AimInterval without = result.longInterval();
         StringBuilder text = new StringBuilder("Or aim ahead, and only every ")
                 .append(SkyWords.minutes(with.minutes()))
                 .append(": turn the dish ")
@@ -211,7 +211,7 @@ final class AimAgainSection {
     private String stick(AimLead lead) {
         double length = result.plan().stickMetres();
         double offset = AimLead.shadow(length, lead.radians());
-        SunWay way = result.way();
+        SunTrack way = result.way();
         String towards = way.isReal()
                 ? SkyWords.onDish(lead.upRadians(), lead.sideRadians())
                 : "the way the sun goes (climbing: towards the dish\u2019s upper edge; going right: "

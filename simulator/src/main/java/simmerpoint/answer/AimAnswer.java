@@ -4,10 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import simmerpoint.quantities.OneLine;
 import simmerpoint.sampling.Estimate;
-import simmerpoint.study.AimResult;
-import simmerpoint.study.AimTimes;
-import simmerpoint.study.HottestLight;
-import simmerpoint.study.PairedTrace;
+import simmerpoint.study.aim.AimResult;
+import simmerpoint.study.aim.AimTimes;
+import simmerpoint.study.paired.PairedTrace;
+import simmerpoint.study.trace.MaximumFlux;
 import simmerpoint.units.UnitSystem;
 
 /** The answer to "how exactly must I aim, and how long before I must aim again?". */
@@ -49,7 +49,7 @@ public final class AimAnswer {
                         + "into the mirror to see whether it is aimed."));
         items.add(new Item.Caution("While the dish turns or waits for the sun, light lands beside the " + noun
                 + ": on handles, stand, and whatever is behind. Keep all that burns away from there."));
-        CautionWords.sentences(Math.max(peak.value() + 2 * peak.standardError(), HottestLight.of(deadOn.trace())), noun)
+        CautionWords.sentences(Math.max(peak.value() + 2 * peak.standardError(), MaximumFlux.of(deadOn.trace())), noun)
                 .forEach(text -> items.add(new Item.Caution(text)));
         return items;
     }

@@ -3,7 +3,7 @@ package simmerpoint.answer;
 import java.util.Optional;
 import simmerpoint.sampling.Estimate;
 import simmerpoint.setup.Aim;
-import simmerpoint.study.AimTimes;
+import simmerpoint.study.aim.AimTimes;
 
 /** Whether a dish is aimed off as it stands, and what that costs: everything else about aiming counts from dead on. */
 final class AimOffWords {

@@ -6,10 +6,10 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import simmerpoint.sampling.Estimate;
 import simmerpoint.setup.Aim;
-import simmerpoint.study.AimLead;
-import simmerpoint.study.AimResult;
-import simmerpoint.study.AimTolerance;
-import simmerpoint.study.AimWay;
+import simmerpoint.study.aim.AimLead;
+import simmerpoint.study.aim.AimResult;
+import simmerpoint.study.aim.AimTolerance;
+import simmerpoint.study.aim.MisaimDirection;
 import simmerpoint.units.UnitSystem;
 
 /** How exactly to aim: the tolerance each way, on a sighting stick too. */
@@ -73,7 +73,9 @@ final class AimTableSection {
 
     /** Which way it is, where another way allows twice as much. */
     private String tightest(double angle) {
-        List<AimWay> turns = Stream.of(AimWay.values()).filter(AimWay::isTurn).toList();
+        List<MisaimDirection> turns = Stream.of(MisaimDirection.values())
+                .filter(MisaimDirection::isTurn)
+                .toList();
         boolean uneven = turns.stream()
                 .anyMatch(
                         way -> tolerance.angle(way).map(Estimate::value).orElse(Double.POSITIVE_INFINITY) > 2 * angle);
@@ -87,14 +89,14 @@ final class AimTableSection {
 
     private Item table() {
         List<List<String>> rows = new ArrayList<>();
-        for (AimWay way : AimWay.values()) {
+        for (MisaimDirection way : MisaimDirection.values()) {
             rows.add(row(way));
         }
         String lost = SkyWords.loss(tolerance.lossShare()) + "\nlost at";
         return new Item.Table(List.of("what is off", lost, "shadow\noff by", "the sun\ntakes"), rows);
     }
 
-    private List<String> row(AimWay way) {
+    private List<String> row(MisaimDirection way) {
         Optional<Estimate> angle = tolerance.angle(way);
         if (angle.isEmpty()) {
             return List.of(SkyWords.off(way), "never", "", "");

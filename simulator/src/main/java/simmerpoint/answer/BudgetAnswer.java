@@ -5,10 +5,10 @@ import java.util.List;
 import simmerpoint.quantities.OneLine;
 import simmerpoint.sampling.Estimate;
 import simmerpoint.scenario.Scenario;
-import simmerpoint.study.BudgetResult;
-import simmerpoint.study.Flaw;
-import simmerpoint.study.FlawCost;
-import simmerpoint.study.Significance;
+import simmerpoint.study.budget.BudgetResult;
+import simmerpoint.study.budget.Flaw;
+import simmerpoint.study.budget.FlawCost;
+import simmerpoint.study.budget.Significance;
 import simmerpoint.units.UnitSystem;
 
 /** The answer to "what do I lose by building it roughly, and what is worth mending?". */

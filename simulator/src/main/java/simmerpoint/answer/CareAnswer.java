@@ -5,10 +5,10 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import simmerpoint.study.DayResult;
-import simmerpoint.study.HottestLight;
-import simmerpoint.study.PanResult;
-import simmerpoint.study.TraceResult;
+import simmerpoint.study.day.DayResult;
+import simmerpoint.study.pan.PanResult;
+import simmerpoint.study.trace.MaximumFlux;
+import simmerpoint.study.trace.TraceResult;
 
 /** Cautions: the same sentences in every answer, by the hottest light it tells of. */
 public final class CareAnswer {
@@ -51,7 +51,7 @@ public final class CareAnswer {
 
     /** One section of cautions for answers that stand together: by the hottest light of all of them. */
     public static Section of(TraceResult trace, Optional<PanResult> pan, Optional<DayResult> day) {
-        double hottest = HottestLight.of(trace);
+        double hottest = MaximumFlux.of(trace);
         hottest = Math.max(hottest, pan.map(PanAnswer::hottest).orElse(0.0));
         hottest = Math.max(hottest, day.map(DayAnswer::hottest).orElse(0.0));
         String noun = TargetWords.of(trace.scenario().target()).noun();

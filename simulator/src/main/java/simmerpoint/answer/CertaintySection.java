@@ -3,7 +3,7 @@ package simmerpoint.answer;
 import java.util.ArrayList;
 import java.util.List;
 import simmerpoint.quantities.OneLine;
-import simmerpoint.study.TraceResult;
+import simmerpoint.study.trace.TraceResult;
 
 /** How sure the figures are, and what they came from. */
 final class CertaintySection {

@@ -12,9 +12,9 @@ import simmerpoint.quantities.VariantNames;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.scenario.variants.DifferingKey;
 import simmerpoint.scenario.variants.Variant;
-import simmerpoint.study.AimTolerance;
-import simmerpoint.study.ComparedRow;
-import simmerpoint.study.Comparison;
+import simmerpoint.study.aim.AimTolerance;
+import simmerpoint.study.compare.ComparedRow;
+import simmerpoint.study.compare.Comparison;
 import simmerpoint.units.UnitSystem;
 
 /** The answer to "which of these is best, and what does the cheaper one cost me?". */

@@ -6,9 +6,9 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import simmerpoint.quantities.VariantNames;
 import simmerpoint.sampling.Estimate;
-import simmerpoint.study.AimTolerance;
-import simmerpoint.study.ComparedRow;
-import simmerpoint.study.Comparison;
+import simmerpoint.study.aim.AimTolerance;
+import simmerpoint.study.compare.ComparedRow;
+import simmerpoint.study.compare.Comparison;
 import simmerpoint.units.UnitSystem;
 
 /** The compared cookers row by row, the best first, as a table for a window of 80 columns. */

@@ -5,8 +5,8 @@ import java.util.stream.Collectors;
 import simmerpoint.dish.CutTrait;
 import simmerpoint.pan.Pan;
 import simmerpoint.sampling.Estimate;
-import simmerpoint.study.ComparedRow;
-import simmerpoint.study.Comparison;
+import simmerpoint.study.compare.ComparedRow;
+import simmerpoint.study.compare.Comparison;
 
 /** OneLine for compared cookers that table, sentences and picture share. */
 public final class CompareWords {

@@ -11,7 +11,7 @@ import simmerpoint.scenario.CookingSetup;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.setup.Stand;
 import simmerpoint.setup.StandGeometry;
-import simmerpoint.study.TraceResult;
+import simmerpoint.study.trace.TraceResult;
 import simmerpoint.target.Ledger;
 import simmerpoint.target.Spot;
 

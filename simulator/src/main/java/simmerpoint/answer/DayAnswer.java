@@ -3,9 +3,9 @@ package simmerpoint.answer;
 import java.util.ArrayList;
 import java.util.List;
 import simmerpoint.quantities.OneLine;
-import simmerpoint.study.DayHour;
-import simmerpoint.study.DayResult;
-import simmerpoint.study.HourLight;
+import simmerpoint.study.day.DayHour;
+import simmerpoint.study.day.DayResult;
+import simmerpoint.study.day.HourLight;
 import simmerpoint.units.UnitSystem;
 
 /** The answer to "does it cook on that day, and how must it stand?". */

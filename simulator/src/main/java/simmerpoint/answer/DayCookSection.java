@@ -7,10 +7,10 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import simmerpoint.heat.HeatLevel;
 import simmerpoint.heat.PanContents;
-import simmerpoint.study.CookingSpell;
-import simmerpoint.study.DayHour;
-import simmerpoint.study.DayResult;
-import simmerpoint.study.HourLight;
+import simmerpoint.study.day.CookingInterval;
+import simmerpoint.study.day.DayHour;
+import simmerpoint.study.day.DayResult;
+import simmerpoint.study.day.HourLight;
 import simmerpoint.sun.SunDay;
 
 /** What a cook asks of a day: from when to when it cooks, how strongly at noon, what hinders it early and late. */
@@ -65,11 +65,11 @@ final class DayCookSection {
         String at = " at " + when(noon);
         String watts = figures.plainWatts(light.absorbed()) + at + " (" + range(light) + " by how far models of a clear"
                 + " sky differ). Heat level: " + DayWords.level(light.level()) + ".";
-        if (result.spells().isEmpty()) {
+        if (result.intervals().isEmpty()) {
             return "On " + date + " it does not get to a simmer: the pan takes up only " + watts;
         }
-        String spells = result.spells().stream().map(this::spell).collect(Collectors.joining(" and "));
-        return "On " + date + " it cooks " + spells + ", "
+        String intervals = result.intervals().stream().map(this::interval).collect(Collectors.joining(" and "));
+        return "On " + date + " it cooks " + intervals + ", "
                 + Figures.fixed(result.cookingHours(), 1) + Figures.NBSP
                 + "hours in all, if the sky is clear: the pan simmers or better. It takes up " + watts;
     }
@@ -79,14 +79,14 @@ final class DayCookSection {
         return (isNoon ? "solar noon, " : "") + DayWords.clock(hour.time());
     }
 
-    private String spell(CookingSpell spell) {
+    private String interval(CookingInterval interval) {
         List<DayHour> curve = result.curve();
-        boolean early = spell.from().equals(curve.get(0).time());
-        boolean late = spell.to().equals(curve.get(curve.size() - 1).time());
+        boolean early = interval.from().equals(curve.get(0).time());
+        boolean late = interval.to().equals(curve.get(curve.size() - 1).time());
         String low =
                 " (the sun " + figures.degrees(result.plan().leastElevationRadians()) + " high, lower is not asked)";
-        return "from " + DayWords.clock(spell.from()) + (early && !late ? low : "") + " to "
-                + DayWords.clock(spell.to())
+        return "from " + DayWords.clock(interval.from()) + (early && !late ? low : "") + " to "
+                + DayWords.clock(interval.to())
                 + (late ? low.replace("the sun", early ? "at both ends the sun" : "the sun") : "");
     }
 

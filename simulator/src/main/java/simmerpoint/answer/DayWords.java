@@ -10,9 +10,9 @@ import java.util.OptionalDouble;
 import java.util.function.Predicate;
 import simmerpoint.heat.BoilingOutcome;
 import simmerpoint.heat.HeatLevelRange;
-import simmerpoint.study.DayHour;
-import simmerpoint.study.HourLight;
-import simmerpoint.study.LightLimit;
+import simmerpoint.study.day.DayHour;
+import simmerpoint.study.day.HourLight;
+import simmerpoint.study.day.LightLimit;
 
 /** Times, minutes and levels of a day in words. */
 public final class DayWords {

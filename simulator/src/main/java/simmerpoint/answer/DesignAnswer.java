@@ -7,12 +7,12 @@ import java.util.stream.Stream;
 import simmerpoint.dish.PanelSize;
 import simmerpoint.quantities.OneLine;
 import simmerpoint.sampling.Estimate;
-import simmerpoint.study.AimTolerance;
-import simmerpoint.study.DesignChoice;
-import simmerpoint.study.DesignResult;
-import simmerpoint.study.DesignWish;
-import simmerpoint.study.DishSketch;
-import simmerpoint.study.PanelLayout;
+import simmerpoint.study.aim.AimTolerance;
+import simmerpoint.study.design.DesignChoice;
+import simmerpoint.study.design.DesignGoal;
+import simmerpoint.study.design.DesignResult;
+import simmerpoint.study.design.DishCandidate;
+import simmerpoint.study.design.PanelLayout;
 import simmerpoint.units.UnitSystem;
 
 /** The answer to "what dish does what I want?". */
@@ -55,23 +55,24 @@ public final class DesignAnswer {
     private String first() {
         DesignChoice few = result.fewestPanels().orElseThrow();
         DesignChoice small = result.smallestDish().orElseThrow();
-        String start = "Fewest panels: " + dish(few.sketch(), figures) + " brings " + figures.watts(few.watts())
+        String start = "Fewest panels: " + dish(few.candidate(), figures) + " brings " + figures.watts(few.watts())
                 + " into the " + target() + " (wanted: " + wanted() + ").";
-        if (small.sketch().equals(few.sketch())) {
+        if (small.candidate().equals(few.candidate())) {
             return start + " No smaller dish within the limits does it.";
         }
-        return start + " Smallest dish: " + dish(small.sketch(), figures) + ", " + figures.watts(small.watts()) + ".";
+        return start + " Smallest dish: " + dish(small.candidate(), figures) + ", " + figures.watts(small.watts())
+                + ".";
     }
 
     private String wanted() {
-        return wanted(result.wish());
+        return wanted(result.goal());
     }
 
     /** What was wanted: "boil, which takes 460 W" or "500 W". */
-    static String wanted(DesignWish wish) {
-        return wish.level()
+    static String wanted(DesignGoal goal) {
+        return goal.level()
                         .map(level -> LevelWords.of(level) + ", which takes ")
-                        .orElse("") + Figures.rounded(wish.watts(), 3) + Figures.NBSP + "W";
+                        .orElse("") + Figures.rounded(goal.watts(), 3) + Figures.NBSP + "W";
     }
 
     private String target() {
@@ -79,10 +80,10 @@ public final class DesignAnswer {
     }
 
     /** A dish in words: "1.12 m across, 62 cm focal length, 64 panels (16 sectors × 4 rings)". */
-    static String dish(DishSketch sketch, Figures figures) {
-        return "a dish of " + figures.length(sketch.diameterCentimetres() * CENTIMETRE, 3) + " with "
-                + sketch.layout().panels() + Figures.NBSP + "panels (" + layout(sketch.layout())
-                + ") and a focal length of " + figures.length(sketch.focalCentimetres() * CENTIMETRE, 3);
+    static String dish(DishCandidate candidate, Figures figures) {
+        return "a dish of " + figures.length(candidate.diameterCentimetres() * CENTIMETRE, 3) + " with "
+                + candidate.layout().panels() + Figures.NBSP + "panels (" + layout(candidate.layout())
+                + ") and a focal length of " + figures.length(candidate.focalCentimetres() * CENTIMETRE, 3);
     }
 
     private static String layout(PanelLayout layout) {
@@ -105,13 +106,13 @@ public final class DesignAnswer {
     }
 
     private List<String> row(DesignChoice choice) {
-        DishSketch sketch = choice.sketch();
-        PanelLayout layout = sketch.layout();
+        DishCandidate candidate = choice.candidate();
+        PanelLayout layout = candidate.layout();
         return List.of(
                 Integer.toString(layout.panels()),
                 cut(layout),
-                figures.length(sketch.diameterCentimetres() * CENTIMETRE, 3),
-                figures.length(sketch.focalCentimetres() * CENTIMETRE, 3),
+                figures.length(candidate.diameterCentimetres() * CENTIMETRE, 3),
+                figures.length(candidate.focalCentimetres() * CENTIMETRE, 3),
                 figures.plainWatts(choice.watts()),
                 choice.largestPanel().map(this::size).orElse(""),
                 figures.length(choice.panHeightMetres(), 2),
@@ -148,13 +149,13 @@ public final class DesignAnswer {
     private Item otherWatts() {
         List<List<String>> rows = new ArrayList<>();
         for (DesignResult.Front front : result.fronts()) {
-            List<DishSketch> sketches = front.sketches();
+            List<DishCandidate> candidates = front.candidates();
             List<String> row = new ArrayList<>(List.of(Figures.rounded(front.watts(), 3) + Figures.NBSP + "W"));
-            if (sketches.isEmpty()) {
+            if (candidates.isEmpty()) {
                 row.addAll(List.of("none within the limits", ""));
             } else {
-                row.add(inShort(sketches.get(0)));
-                row.add(inShort(sketches.get(sketches.size() - 1)));
+                row.add(inShort(candidates.get(0)));
+                row.add(inShort(candidates.get(candidates.size() - 1)));
             }
             rows.add(row);
         }
@@ -166,9 +167,9 @@ public final class DesignAnswer {
         return layout.hasRings() ? layout.sectors() + "\u00d7" + layout.rings() : layout.sectors() + " strips";
     }
 
-    private String inShort(DishSketch sketch) {
-        return cut(sketch.layout()) + ", " + figures.length(sketch.diameterCentimetres() * CENTIMETRE, 3) + ", f "
-                + figures.length(sketch.focalCentimetres() * CENTIMETRE, 3);
+    private String inShort(DishCandidate candidate) {
+        return cut(candidate.layout()) + ", " + figures.length(candidate.diameterCentimetres() * CENTIMETRE, 3) + ", f "
+                + figures.length(candidate.focalCentimetres() * CENTIMETRE, 3);
     }
 
     private List<Item> cautions() {

@@ -3,10 +3,10 @@ package simmerpoint.answer;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import simmerpoint.study.DesignChoice;
-import simmerpoint.study.DesignLimits;
-import simmerpoint.study.DesignResult;
-import simmerpoint.study.DishSketch;
+import simmerpoint.study.design.DesignChoice;
+import simmerpoint.study.design.DesignLimits;
+import simmerpoint.study.design.DesignResult;
+import simmerpoint.study.design.DishCandidate;
 
 /** What to say where no dish within the limits does what is wanted: how far they go, and which of them is in the way. */
 final class DesignLimitWords {
@@ -21,7 +21,8 @@ final class DesignLimitWords {
     Section section() {
         List<Item> items = new ArrayList<>();
         items.add(new Item.Sentence(first()));
-        for (Map.Entry<DesignLimits.Limit, DishSketch> each : result.loosened().entrySet()) {
+        for (Map.Entry<DesignLimits.Limit, DishCandidate> each :
+                result.loosened().entrySet()) {
             items.add(new Item.Sentence("The " + name(each.getKey()) + " binds: without that limit "
                     + DesignAnswer.dish(each.getValue(), figures) + " would do it."));
         }
@@ -33,13 +34,13 @@ final class DesignLimitWords {
     }
 
     private String first() {
-        String wanted = "Wanted: " + DesignAnswer.wanted(result.wish()) + ". ";
+        String wanted = "Wanted: " + DesignAnswer.wanted(result.goal()) + ". ";
         if (result.bound().isEmpty()) {
             return wanted + "No dish at all can be built within the limits.";
         }
         DesignChoice most = result.bound().get();
         return wanted + "At most " + figures.watts(most.watts()) + " can be had within the limits, from "
-                + DesignAnswer.dish(most.sketch(), figures) + ".";
+                + DesignAnswer.dish(most.candidate(), figures) + ".";
     }
 
     private static String name(DesignLimits.Limit limit) {

@@ -6,10 +6,10 @@ import simmerpoint.dish.DishPlan;
 import simmerpoint.heat.FryingLevel;
 import simmerpoint.heat.HeatLevel;
 import simmerpoint.sampling.Estimate;
-import simmerpoint.study.MoveStudy.Move;
-import simmerpoint.study.PanMove;
-import simmerpoint.study.PanPosition;
-import simmerpoint.study.PanResult;
+import simmerpoint.study.pan.MoveStudy.Move;
+import simmerpoint.study.pan.PanMove;
+import simmerpoint.study.pan.PanPosition;
+import simmerpoint.study.pan.PanResult;
 import simmerpoint.units.UnitSystem;
 
 /**

@@ -1,8 +1,8 @@
 package simmerpoint.answer;
 
 import simmerpoint.scenario.Scenario;
-import simmerpoint.study.Flaw;
-import simmerpoint.study.FlawSize;
+import simmerpoint.study.budget.Flaw;
+import simmerpoint.study.budget.FlawSize;
 
 /**
  * Names of a scenario's flaws, with their size where one figure tells it.

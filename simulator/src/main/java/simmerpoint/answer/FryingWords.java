@@ -4,7 +4,7 @@ import simmerpoint.heat.FryingAssessment;
 import simmerpoint.heat.FryingThresholds;
 import simmerpoint.heat.GasBurner;
 import simmerpoint.pan.Pan;
-import simmerpoint.study.TraceResult;
+import simmerpoint.study.trace.TraceResult;
 
 /** How evenly a pan heats, and whether its hot spot is strong enough to burn food. */
 public final class FryingWords {

@@ -6,8 +6,8 @@ import java.util.Optional;
 import simmerpoint.heat.HeatLevel;
 import simmerpoint.pan.Pan;
 import simmerpoint.sampling.Estimate;
-import simmerpoint.study.HottestLight;
-import simmerpoint.study.TraceResult;
+import simmerpoint.study.trace.MaximumFlux;
+import simmerpoint.study.trace.TraceResult;
 import simmerpoint.units.UnitSystem;
 
 /**
@@ -53,7 +53,7 @@ public record Glance(
                 heat.map(HeatSentences::level),
                 heat.map(HeatSentences::glance),
                 LargestLoss.of(result).brief(figures),
-                CautionWords.oneLine(HottestLight.of(result)));
+                CautionWords.oneLine(MaximumFlux.of(result)));
     }
 
     /** The same in all units, in little more time. */

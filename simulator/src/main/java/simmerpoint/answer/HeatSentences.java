@@ -7,7 +7,7 @@ import simmerpoint.heat.HeatLevelRange;
 import simmerpoint.heat.SteamRates;
 import simmerpoint.heat.Surroundings;
 import simmerpoint.scenario.CookingSetup;
-import simmerpoint.study.HeatResult;
+import simmerpoint.study.trace.HeatResult;
 import simmerpoint.units.UnitSystem;
 
 /** What one pan's water does with given light, in sentences: the same in every answer. */

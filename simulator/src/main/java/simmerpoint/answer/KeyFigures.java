@@ -3,7 +3,7 @@ package simmerpoint.answer;
 import java.util.ArrayList;
 import java.util.List;
 import simmerpoint.scenario.Scenario;
-import simmerpoint.study.TraceResult;
+import simmerpoint.study.trace.TraceResult;
 import simmerpoint.units.UnitSystem;
 
 /** The three or four figures a builder asks for first: watts, minutes, centimetres. */

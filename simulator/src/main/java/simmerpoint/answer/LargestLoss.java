@@ -3,7 +3,7 @@ package simmerpoint.answer;
 import java.util.Comparator;
 import java.util.List;
 import simmerpoint.sampling.Estimate;
-import simmerpoint.study.TraceResult;
+import simmerpoint.study.trace.TraceResult;
 import simmerpoint.target.Ledger;
 
 /**

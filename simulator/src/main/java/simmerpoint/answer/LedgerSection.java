@@ -3,7 +3,7 @@ package simmerpoint.answer;
 import java.util.ArrayList;
 import java.util.List;
 import simmerpoint.sampling.Estimate;
-import simmerpoint.study.TraceResult;
+import simmerpoint.study.trace.TraceResult;
 import simmerpoint.target.Ledger;
 
 /** The ledger as bars: every line a share of the sunlight on the dish's outline. */

@@ -4,10 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
 import simmerpoint.sampling.Estimate;
-import simmerpoint.study.LevelBorder;
-import simmerpoint.study.LevelStretch;
-import simmerpoint.study.PanMove;
-import simmerpoint.study.PanPosition;
+import simmerpoint.study.pan.LevelBorder;
+import simmerpoint.study.pan.LevelStretch;
+import simmerpoint.study.pan.PanMove;
+import simmerpoint.study.pan.PanPosition;
 import simmerpoint.units.UnitSystem;
 
 /** One move: where the heat level changes, and what the pan gets at some positions. */

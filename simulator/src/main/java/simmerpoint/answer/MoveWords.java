@@ -1,7 +1,7 @@
 package simmerpoint.answer;
 
 import java.math.BigDecimal;
-import simmerpoint.study.MoveStudy.Move;
+import simmerpoint.study.pan.MoveStudy.Move;
 import simmerpoint.units.UnitSystem;
 
 /** The moves of the pan in a builder's words, with every length in centimetres and in inches. */

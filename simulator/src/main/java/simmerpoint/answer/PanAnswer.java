@@ -3,10 +3,10 @@ package simmerpoint.answer;
 import java.util.ArrayList;
 import java.util.List;
 import simmerpoint.quantities.OneLine;
-import simmerpoint.study.HottestLight;
-import simmerpoint.study.PanMove;
-import simmerpoint.study.PanPosition;
-import simmerpoint.study.PanResult;
+import simmerpoint.study.pan.PanMove;
+import simmerpoint.study.pan.PanPosition;
+import simmerpoint.study.pan.PanResult;
+import simmerpoint.study.trace.MaximumFlux;
 import simmerpoint.units.UnitSystem;
 
 /** The answer to "where do I put the pan for a boil, for a simmer?". */
@@ -38,7 +38,7 @@ public final class PanAnswer {
 
     /** The largest flux on the pan at any position, or beside it where it stands, W/m². */
     static double hottest(PanResult result) {
-        double hottest = Math.max(HottestLight.of(result.base()), result.here().hottestFlux());
+        double hottest = Math.max(MaximumFlux.of(result.base()), result.here().hottestFlux());
         for (PanMove move : result.moves()) {
             for (PanPosition position : move.positions()) {
                 hottest = Math.max(hottest, position.hottestFlux());

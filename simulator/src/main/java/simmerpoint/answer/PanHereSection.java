@@ -5,9 +5,9 @@ import java.util.List;
 import simmerpoint.heat.FryingLevel;
 import simmerpoint.sampling.Estimate;
 import simmerpoint.setup.Stand;
-import simmerpoint.study.MoveStudy.Move;
-import simmerpoint.study.PanPosition;
-import simmerpoint.study.PanResult;
+import simmerpoint.study.pan.MoveStudy.Move;
+import simmerpoint.study.pan.PanPosition;
+import simmerpoint.study.pan.PanResult;
 import simmerpoint.units.UnitSystem;
 
 /** What the pan gets where it stands: watts, boil or simmer, minutes; then frying, kept apart. */

@@ -6,11 +6,11 @@ import java.util.Optional;
 import simmerpoint.heat.HeatLevel;
 import simmerpoint.heat.LikelyRange;
 import simmerpoint.sampling.Estimate;
-import simmerpoint.study.LevelStretch;
-import simmerpoint.study.PanMove;
-import simmerpoint.study.PanPosition;
-import simmerpoint.study.PanResult;
-import simmerpoint.study.SimmerPlace;
+import simmerpoint.study.pan.LevelStretch;
+import simmerpoint.study.pan.PanMove;
+import simmerpoint.study.pan.PanPosition;
+import simmerpoint.study.pan.PanResult;
+import simmerpoint.study.pan.SimmerPlace;
 import simmerpoint.units.UnitSystem;
 
 /** Where to put the pan for a simmer, for most heat, and what else can be done. */

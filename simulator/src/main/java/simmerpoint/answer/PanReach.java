@@ -6,10 +6,10 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import simmerpoint.scenario.GroundHeights;
 import simmerpoint.scenario.Scenario;
-import simmerpoint.study.MoveStudy.Move;
-import simmerpoint.study.PanMove;
-import simmerpoint.study.PanPosition;
-import simmerpoint.study.PanResult;
+import simmerpoint.study.pan.MoveStudy.Move;
+import simmerpoint.study.pan.PanMove;
+import simmerpoint.study.pan.PanPosition;
+import simmerpoint.study.pan.PanResult;
 
 /** How high the pan stands once it is moved, and what is to be had at heights at which one can cook. */
 final class PanReach {

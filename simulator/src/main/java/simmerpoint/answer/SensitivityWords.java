@@ -1,11 +1,12 @@
 package simmerpoint.answer;
 
 import simmerpoint.sampling.Estimate;
-import simmerpoint.study.BudgetResult;
-import simmerpoint.study.Knob;
-import simmerpoint.study.MoveStudy.Move;
-import simmerpoint.study.Sensitivity;
-import simmerpoint.study.Significance;
+import simmerpoint.study.budget.BudgetResult;
+import simmerpoint.study.budget.Parameter;
+import simmerpoint.study.budget.ParameterStep;
+import simmerpoint.study.budget.Sensitivity;
+import simmerpoint.study.budget.Significance;
+import simmerpoint.study.pan.MoveStudy.Move;
 import simmerpoint.units.UnitSystem;
 
 /** What one step of a figure changes, in words. */
@@ -20,11 +21,11 @@ final class SensitivityWords {
 
     /** "slope error": "−4.3 ± 0.1 W per mrad". */
     Item item(Sensitivity s) {
-        return new Item.Figure(s.knob().name(), text(s));
+        return new Item.Figure(s.parameter().name(), text(s));
     }
 
     private String text(Sensitivity s) {
-        String step = step(s.knob());
+        String step = step(s.parameter());
         if (result.isNothing(s.telling())) {
             return step + either(s) + " changes nothing to speak of (" + watts(s.telling()) + ")";
         }
@@ -39,7 +40,7 @@ final class SensitivityWords {
             String verb = bend.value() < 0 ? " costs " : " brings ";
             return "\u00b1" + step + verb + size(positive(bend)) + bent(s, bend);
         }
-        return watts(s.slope().orElseThrow()) + " per " + step + " " + more(s.knob());
+        return watts(s.slope().orElseThrow()) + " per " + step + " " + more(s.parameter());
     }
 
     private static String either(Sensitivity s) {
@@ -59,16 +60,17 @@ final class SensitivityWords {
     private String oneWay(Sensitivity s, String step) {
         Sensitivity.Step only = s.steps().get(0);
         return watts(only.change()) + " for the first " + step + " "
-                + (only.way().equals(Knob.MORE) ? "more" : "less");
+                + (only.way().equals(ParameterStep.MORE) ? "more" : "less");
     }
 
     private String worst(Sensitivity s, String step) {
         Sensitivity.Step worst = s.worst();
-        return watts(worst.change()) + " for " + step + " in the worst direction, " + direction(s.knob(), worst.way());
+        return watts(worst.change()) + " for " + step + " in the worst direction, "
+                + direction(s.parameter(), worst.way());
     }
 
-    private static String direction(Knob knob, String way) {
-        boolean turn = knob.key().equals("turn");
+    private static String direction(Parameter parameter, String way) {
+        boolean turn = parameter.key().equals("turn");
         String words = way.replace("up right", "up and to the right")
                 .replace("up left", "up and to the left")
                 .replace("down right", "down and to the right")
@@ -79,27 +81,27 @@ final class SensitivityWords {
         return (turn ? "the dish turned " : "the sun gone ") + words;
     }
 
-    private static String more(Knob knob) {
+    private static String more(Parameter parameter) {
         for (Move move : Move.values()) {
-            if (move.key().equals(knob.key())) {
+            if (move.key().equals(parameter.key())) {
                 return "(" + MoveWords.positive(move) + ")";
             }
         }
         return "more";
     }
 
-    private String step(Knob knob) {
-        return switch (knob.unit()) {
+    private String step(Parameter parameter) {
+        return switch (parameter.unit()) {
             case MILLIRADIAN -> "1" + Figures.NBSP + "mrad";
             case PERCENT -> "1" + Figures.NBSP + "%";
-            case DEGREE -> Figures.fixed(Math.toDegrees(knob.step()), 1) + "\u00b0";
-            case CENTIMETRE -> length(knob, "1" + Figures.NBSP + "cm");
-            case MILLIMETRE -> length(knob, "1" + Figures.NBSP + "mm");
+            case DEGREE -> Figures.fixed(Math.toDegrees(parameter.step()), 1) + "\u00b0";
+            case CENTIMETRE -> length(parameter, "1" + Figures.NBSP + "cm");
+            case MILLIMETRE -> length(parameter, "1" + Figures.NBSP + "mm");
         };
     }
 
-    private String length(Knob knob, String metric) {
-        return figures.system() == UnitSystem.INCH ? figures.length(knob.step(), 2) : metric;
+    private String length(Parameter parameter, String metric) {
+        return figures.system() == UnitSystem.INCH ? figures.length(parameter.step(), 2) : metric;
     }
 
     private String watts(Estimate e) {

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import simmerpoint.sampling.Estimate;
-import simmerpoint.study.AimWay;
+import simmerpoint.study.aim.MisaimDirection;
 
 /** Angles and directions on the sky in words. */
 public final class SkyWords {
@@ -51,7 +51,7 @@ public final class SkyWords {
     }
 
     /** What is off, for a table: "dish too high", "sun gone right". */
-    public static String off(AimWay way) {
+    public static String off(MisaimDirection way) {
         return switch (way) {
             case DRIFT_UP -> "sun gone up";
             case DRIFT_DOWN -> "sun gone down";
@@ -65,7 +65,7 @@ public final class SkyWords {
     }
 
     /** The name of a way in files: "drift up", "turn left". */
-    public static String key(AimWay way) {
+    public static String key(MisaimDirection way) {
         return way.name().toLowerCase(Locale.ROOT).replace('_', ' ');
     }
 

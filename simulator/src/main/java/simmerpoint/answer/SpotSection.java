@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import simmerpoint.sampling.Estimate;
-import simmerpoint.study.TraceResult;
+import simmerpoint.study.trace.TraceResult;
 import simmerpoint.target.Spot;
 import simmerpoint.target.SpotEllipse;
 

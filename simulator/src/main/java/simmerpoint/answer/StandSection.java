@@ -8,8 +8,8 @@ import simmerpoint.scenario.GroundHeights;
 import simmerpoint.setup.Aim;
 import simmerpoint.setup.FocusTravel;
 import simmerpoint.setup.StandGeometry;
-import simmerpoint.study.DayHour;
-import simmerpoint.study.DayResult;
+import simmerpoint.study.day.DayHour;
+import simmerpoint.study.day.DayResult;
 
 /** Where pan, dish and tripod stand through the day, how often to aim, and what will not go. */
 final class StandSection {

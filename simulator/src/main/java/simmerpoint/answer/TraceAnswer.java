@@ -2,8 +2,8 @@ package simmerpoint.answer;
 
 import java.util.List;
 import simmerpoint.quantities.OneLine;
-import simmerpoint.study.HottestLight;
-import simmerpoint.study.TraceResult;
+import simmerpoint.study.trace.MaximumFlux;
+import simmerpoint.study.trace.TraceResult;
 import simmerpoint.units.UnitSystem;
 
 /** The answer to "what does this dish give my pan?": first what a cook asks, then the optics. */
@@ -27,7 +27,7 @@ public final class TraceAnswer {
                 OneLine.of(result.scenario().title()),
                 List.of(
                         CookSection.of(result, figures, words, hint),
-                        new Section(CareAnswer.HEADING, CareAnswer.items(HottestLight.of(result), words.noun())),
+                        new Section(CareAnswer.HEADING, CareAnswer.items(MaximumFlux.of(result), words.noun())),
                         LedgerSection.of(result, figures, words),
                         SpotSection.of(result, figures, words),
                         CertaintySection.of(result, figures, words)));

@@ -8,9 +8,9 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.TreeSet;
 import simmerpoint.quantities.OneLine;
-import simmerpoint.study.DayHour;
-import simmerpoint.study.DayResult;
-import simmerpoint.study.YearResult;
+import simmerpoint.study.day.DayHour;
+import simmerpoint.study.day.DayResult;
+import simmerpoint.study.day.YearResult;
 import simmerpoint.units.UnitSystem;
 
 /** The answer to "in which months, at which hours does it cook?". */

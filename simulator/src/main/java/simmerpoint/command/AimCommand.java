@@ -6,10 +6,10 @@ import simmerpoint.answer.AimAnswer;
 import simmerpoint.report.ResultFiles;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.scenario.checks.CheckedScenario;
-import simmerpoint.study.AimPlan;
-import simmerpoint.study.AimResult;
-import simmerpoint.study.AimStudy;
-import simmerpoint.study.AimTolerance;
+import simmerpoint.study.aim.AimPlan;
+import simmerpoint.study.aim.AimResult;
+import simmerpoint.study.aim.AimStudy;
+import simmerpoint.study.aim.AimTolerance;
 
 /** How exactly and how often to aim. */
 @Command(

@@ -96,7 +96,7 @@ final class ArgumentComplaints {
     }
 
     private static String hint(String word, Collection<String> known) {
-        return Nearest.to(word, known)
+        return ArgumentSuggestion.to(word, known)
                 .map(near -> "; did you mean " + near + "?")
                 .orElse("");
     }

@@ -5,8 +5,8 @@ import simmerpoint.answer.BudgetAnswer;
 import simmerpoint.report.ResultFiles;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.scenario.checks.CheckedScenario;
-import simmerpoint.study.BudgetResult;
-import simmerpoint.study.BudgetStudy;
+import simmerpoint.study.budget.BudgetResult;
+import simmerpoint.study.budget.BudgetStudy;
 
 /** What each flaw costs. */
 @Command(

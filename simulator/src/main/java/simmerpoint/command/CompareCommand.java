@@ -19,8 +19,8 @@ import simmerpoint.scenario.values.ScenarioValues;
 import simmerpoint.scenario.variants.Variant;
 import simmerpoint.scenario.variants.Variants;
 import simmerpoint.scenario.variants.VariedKey;
-import simmerpoint.study.CompareStudy;
-import simmerpoint.study.Comparison;
+import simmerpoint.study.compare.CompareStudy;
+import simmerpoint.study.compare.Comparison;
 
 /** Several cookers held against each other. */
 @Command(

@@ -9,7 +9,7 @@ import java.util.regex.Pattern;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.TypeConversionException;
 import simmerpoint.report.TextReport;
-import simmerpoint.study.DayPlan;
+import simmerpoint.study.day.DayPlan;
 import simmerpoint.sun.SunMoment;
 import simmerpoint.units.Dimension;
 import simmerpoint.units.QuantityException;

@@ -11,11 +11,11 @@ import simmerpoint.answer.YearAnswer;
 import simmerpoint.report.ResultFiles;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.scenario.checks.CheckedScenario;
-import simmerpoint.study.DayPlan;
-import simmerpoint.study.DayResult;
-import simmerpoint.study.DayStudy;
-import simmerpoint.study.YearResult;
-import simmerpoint.study.YearStudy;
+import simmerpoint.study.day.DayPlan;
+import simmerpoint.study.day.DayResult;
+import simmerpoint.study.day.DayStudy;
+import simmerpoint.study.day.YearResult;
+import simmerpoint.study.day.YearStudy;
 
 /** A cooker through a day or a year. */
 @Command(

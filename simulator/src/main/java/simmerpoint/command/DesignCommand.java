@@ -22,12 +22,12 @@ import simmerpoint.report.ResultFiles;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.scenario.ScenarioException;
 import simmerpoint.scenario.checks.CheckedScenario;
-import simmerpoint.study.DesignChoice;
-import simmerpoint.study.DesignLimits;
-import simmerpoint.study.DesignResult;
-import simmerpoint.study.DesignStudy;
-import simmerpoint.study.DesignWish;
-import simmerpoint.study.TraceOptions;
+import simmerpoint.study.design.DesignChoice;
+import simmerpoint.study.design.DesignGoal;
+import simmerpoint.study.design.DesignLimits;
+import simmerpoint.study.design.DesignResult;
+import simmerpoint.study.design.DesignStudy;
+import simmerpoint.study.trace.TraceOptions;
 
 /** A dish that does what is wanted. */
 @Command(
@@ -69,9 +69,9 @@ final class DesignCommand extends StudyCommand {
         Scenario scenario = read.atOneMoment();
         DesignLimits limits = design.limits(scenario);
         TraceOptions options = rays.options();
-        DesignWish wish = wish(scenario, options);
+        DesignGoal goal = goal(scenario, options);
         DesignResult result =
-                study(ScenarioInput.name(file), progress -> DesignStudy.run(read, wish, limits, options, progress));
+                study(ScenarioInput.name(file), progress -> DesignStudy.run(read, goal, limits, options, progress));
         outputs.write(ResultFiles.of(result, units), terminal);
         List<String> written = write(result, read);
         say(DesignAnswer.of(result, units));
@@ -115,9 +115,9 @@ final class DesignCommand extends StudyCommand {
         }
     }
 
-    private DesignWish wish(Scenario scenario, TraceOptions options) throws WrongUse, ScenarioException {
+    private DesignGoal goal(Scenario scenario, TraceOptions options) throws WrongUse, ScenarioException {
         if (design.watts != null) {
-            return new DesignWish(design.watts, Optional.empty());
+            return new DesignGoal(design.watts, Optional.empty());
         }
         if (scenario.cooking().isEmpty()) {
             throw new WrongUse(ScenarioInput.name(file)
@@ -130,7 +130,7 @@ final class DesignCommand extends StudyCommand {
             throw new WrongUse(ScenarioInput.name(file)
                     + ": no light brings this pan so far; close its lid or keep the wind off it.");
         }
-        return new DesignWish(watts, Optional.of(level));
+        return new DesignGoal(watts, Optional.of(level));
     }
 
     /** The files of the chosen dishes. */
@@ -153,7 +153,7 @@ final class DesignCommand extends StudyCommand {
                 ? Set.<Map.Entry<String, DesignChoice>>of()
                 : Chosen.of(result).entrySet()) {
             makeFolder();
-            String text = base.with(each.getValue().sketch().keys()).sourceText();
+            String text = base.with(each.getValue().candidate().keys()).sourceText();
             AtomicFile.write(folder.resolve(each.getKey()), text.getBytes(StandardCharsets.UTF_8));
             written.add(folder.resolve(each.getKey()).toString());
         }

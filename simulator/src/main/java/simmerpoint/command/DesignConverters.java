@@ -10,7 +10,7 @@ import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.TypeConversionException;
 import simmerpoint.answer.LevelWords;
 import simmerpoint.heat.HeatLevel;
-import simmerpoint.study.DesignLimits;
+import simmerpoint.study.design.DesignLimits;
 import simmerpoint.units.Dimension;
 import simmerpoint.units.QuantityException;
 import simmerpoint.units.QuantityParser;
@@ -169,7 +169,7 @@ final class DesignConverters {
                 }
             }
             List<String> words = levels().stream().map(Level::word).toList();
-            String hint = Nearest.to(asked, words)
+            String hint = ArgumentSuggestion.to(asked, words)
                     .map(near -> "; did you mean " + near + "?")
                     .orElse("");
             throw refused(text, "a heat level: " + String.join(", ", words) + hint);

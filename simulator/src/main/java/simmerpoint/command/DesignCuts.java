@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.stream.Stream;
 import simmerpoint.dish.Cut;
 import simmerpoint.dish.CutKind;
-import simmerpoint.study.PanelLayout;
+import simmerpoint.study.design.PanelLayout;
 
 /**
  * Cuts that a design may have.

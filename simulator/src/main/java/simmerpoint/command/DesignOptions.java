@@ -5,7 +5,7 @@ import picocli.CommandLine.Option;
 import simmerpoint.dish.DishPlan;
 import simmerpoint.heat.HeatLevel;
 import simmerpoint.scenario.Scenario;
-import simmerpoint.study.DesignLimits;
+import simmerpoint.study.design.DesignLimits;
 
 /** What is wanted of a design and what it may be. */
 final class DesignOptions {

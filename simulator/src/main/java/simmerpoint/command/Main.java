@@ -1,6 +1,6 @@
 package simmerpoint.command;
 
-import simmerpoint.study.TraceStudy;
+import simmerpoint.study.trace.TraceStudy;
 
 /** Where the program starts. */
 public final class Main {

@@ -5,8 +5,8 @@ import simmerpoint.answer.PanAnswer;
 import simmerpoint.report.ResultFiles;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.scenario.checks.CheckedScenario;
-import simmerpoint.study.PanResult;
-import simmerpoint.study.PanStudy;
+import simmerpoint.study.pan.PanResult;
+import simmerpoint.study.pan.PanStudy;
 
 /** Where to put the pan for a boil, for a simmer. */
 @Command(

@@ -1,7 +1,7 @@
 package simmerpoint.command;
 
 import simmerpoint.quantities.OneLine;
-import simmerpoint.study.Progress;
+import simmerpoint.study.trace.Progress;
 
 /** One line on standard error that says how far the work is: only for work of over half a second, erased at its end. */
 final class ProgressLine implements Progress, AutoCloseable {

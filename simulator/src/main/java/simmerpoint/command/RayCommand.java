@@ -7,8 +7,8 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import simmerpoint.scenario.ScenarioException;
 import simmerpoint.scenario.checks.CheckedScenario;
-import simmerpoint.study.ImpossibleSetupException;
-import simmerpoint.study.Progress;
+import simmerpoint.study.trace.ImpossibleSetupException;
+import simmerpoint.study.trace.Progress;
 import simmerpoint.units.UnitSystem;
 
 /** What all commands that trace have in common: how many rays, in which units to answer, how to wait. */

@@ -1,7 +1,7 @@
 package simmerpoint.command;
 
 import picocli.CommandLine.Option;
-import simmerpoint.study.TraceOptions;
+import simmerpoint.study.trace.TraceOptions;
 
 /** The options of every command that traces. */
 final class RayOptions {

@@ -12,7 +12,7 @@ import simmerpoint.report.AtomicFile;
 import simmerpoint.report.CookerReport;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.scenario.checks.CheckedScenario;
-import simmerpoint.study.WholeStudy;
+import simmerpoint.study.FullStudy;
 
 /** Everything about one cooker on one page. */
 @Command(
@@ -48,7 +48,7 @@ final class ReportCommand extends RayCommand {
         tellOddities(read);
         byte[] bytes = CookerReport.bytes(
                 read,
-                study(ScenarioInput.name(file), progress -> WholeStudy.run(scenario, rays.options(), progress)),
+                study(ScenarioInput.name(file), progress -> FullStudy.run(scenario, rays.options(), progress)),
                 ScenarioInput.fileName(file),
                 units);
         if (toTerminal) {

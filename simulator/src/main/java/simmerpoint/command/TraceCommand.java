@@ -5,7 +5,7 @@ import simmerpoint.answer.TraceAnswer;
 import simmerpoint.report.ResultFiles;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.scenario.checks.CheckedScenario;
-import simmerpoint.study.TraceResult;
+import simmerpoint.study.trace.TraceResult;
 
 /** The main job: from a scenario file to watts in the pan. */
 @Command(

@@ -1,9 +1,9 @@
 package simmerpoint.command;
 
 import simmerpoint.scenario.Scenario;
-import simmerpoint.study.Progress;
-import simmerpoint.study.TraceOptions;
-import simmerpoint.study.TraceResult;
+import simmerpoint.study.trace.Progress;
+import simmerpoint.study.trace.TraceOptions;
+import simmerpoint.study.trace.TraceResult;
 
 /** The work behind {@code trace}. */
 @FunctionalInterface

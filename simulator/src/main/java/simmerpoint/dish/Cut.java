@@ -7,7 +7,7 @@ import simmerpoint.geometry.Direction;
 
 /**
  * How the paraboloid is cut into panels, and everything that depends on it. One class in {@code dish.cut} per cut; its
- * {@code Cuts} lists them. A method that takes a plan takes one with this very cut.
+ * {@code Cuts} lists them. Every plan passed in has this cut.
  */
 public interface Cut {
     /** Its word in scenario files, the keys that belong to it and its traits. */
@@ -28,8 +28,9 @@ public interface Cut {
     MirrorSurface surface(DishPlan plan, Direction sunInDish);
 
     /**
-     * The edges of all panels exactly as they are traced: gaps taken off, tiles in their tangent planes, strips bent. Panel
-     * tilt and everything else that the seed decides is left out. A panel of which the gaps leave nothing has no outline.
+     * The edges of all panels exactly as they are traced: gaps taken off, tiles in their tangent planes, strips bent.
+     * Panel tilt and everything else that depends on the seed is left out. A panel that the gaps consume has no
+     * outline.
      *
      * @return in the order of the panels' numbers; dish frame, m
      */
@@ -54,7 +55,7 @@ public interface Cut {
         return Optional.empty();
     }
 
-    /** That size as a drawing tells it, lengths (m) written by {@code length}. */
+    /** The same as a label for drawings, lengths (m) written by {@code length}. */
     default Optional<String> panelSizeLabel(DishPlan plan, DoubleFunction<String> length) {
         return largestPanel(plan).map(size -> length.apply(size.rimMetres()) + " × " + length.apply(size.ribMetres()));
     }
@@ -64,12 +65,12 @@ public interface Cut {
         return Optional.empty();
     }
 
-    /** Gap (m) at which nothing would be left of some panel, roughly; only of cuts with {@link CutTrait#SEAMS}. */
+    /** Approximate gap (m) at which some panel would vanish; only for cuts with {@link CutTrait#SEAMS}. */
     default double gapLimit(double diameterMetres, double hubMetres) {
         return Double.POSITIVE_INFINITY;
     }
 
-    /** Number of panels, roughly, for lengths (m) that need not make a good plan; 1 where too many cannot be asked for. */
+    /** Approximate number of panels, for lengths (m) not yet checked; 1 where their number is limited anyway. */
     default double estimatedPanels(double diameterMetres, double hubMetres, double gapMetres) {
         return 1;
     }
@@ -84,7 +85,7 @@ public interface Cut {
         return plan.radiusMetres();
     }
 
-    /** Focal length that its panels really have, m; infinite or below 0 where they do not gather light. */
+    /** Actual focal length of its panels, m; infinite or below 0 where they do not concentrate light. */
     default double focalLengthMetres(DishPlan plan) {
         return plan.focalLengthMetres();
     }

@@ -1,8 +1,8 @@
 package simmerpoint.dish;
 
 /**
- * A batch of places on the mirrors, one array per component so that loops over it are simple. In the dish frame. The
- * arrays are filled and read in place and belong to one thread.
+ * A batch of points on the mirrors, one array per component so that loops are vectorised. In the dish frame. The arrays
+ * are reused and belong to one thread.
  */
 public final class MirrorPoints {
     /** {@link #panel} of a place in the hub or in a gap; any number below 0 is one. */

@@ -3,8 +3,8 @@ package simmerpoint.dish;
 import java.util.Optional;
 
 /**
- * A dish cut into panels, as places drawn evenly from its outline. Every surface is exact: a flat panel is a plane
- * polygon, a bent strip a parabolic cylinder. Dish frame.
+ * A dish cut into panels, sampled uniformly over its outline. Every surface is exact: a flat panel is a plane polygon,
+ * a bent strip a parabolic cylinder. Dish frame.
  */
 public interface MirrorSurface {
     /** Area of the outline projected along the axis, m². */

@@ -1,7 +1,6 @@
 /**
- * The dish as it is planned: the paraboloid it follows and how that is cut into panels. Its rooms: {@code cut} has one
- * class per cut and the surfaces, {@code mesh} reads dishes that somebody else drew, {@code mirror} has the mirrors and
- * their materials, {@code built} what becomes of a plan in a maker's hands. Nothing here knows where the sun is nor what
- * stands at the focus, and nothing follows a ray.
+ * The dish as planned: the paraboloid and how it is cut into panels. Sub-packages: {@code cut} has one class per cut
+ * and its surface, {@code mesh} reads meshes, {@code mirror} has mirrors and their materials, {@code built} the dish as
+ * built, with its errors. Nothing here depends on the sun's position or on the target, and nothing traces a ray.
  */
 package simmerpoint.dish;

@@ -65,8 +65,6 @@ public enum Ink {
     RANGE(0x3F464C),
     /** The curve of the hottest spot. */
     FLUX(0x0B4F9E),
-    /** A third curve beside watts and hottest spot. */
-    THIRD(0xB34A00),
     /** Too cool: lightness falls from level to level (L* 96, 84, 70, 48, 30 in CIELAB), for grey and for the colour-blind. */
     LEVEL_0(0xF3F4F6),
     /** Keeps warm. */
@@ -89,6 +87,16 @@ public enum Ink {
     ALONE(0xF0A441),
     /** What flaws do together. */
     TOGETHER(0x9AA0AA),
+    /** What is not seen to differ from the best. */
+    LIKE_BEST(0x1F4E8C),
+    /** What is worse than the best. */
+    WORSE(0x9DB8DA),
+    /** The first of three curves that are told apart in grey too. */
+    CURVE_1(0x6E9ECF),
+    /** The second, the darkest. */
+    CURVE_2(0x1B4F8A),
+    /** The third. */
+    CURVE_3(0xC25B12),
     /** Where a map holds no figure. */
     MISSING(0xB8B8B8);
 

@@ -34,8 +34,14 @@ public enum Style {
     WATTS_CURVE(PALE_SEAM, stroke(Ink.BLACK, 2.2)),
     /** The hottest spot, or a second curve beside the watts. */
     FLUX_CURVE(PALE_SEAM, stroke(Ink.FLUX, 1.9, 7, 4.5)),
-    /** A third curve. */
-    THIRD_CURVE(PALE_SEAM, stroke(Ink.THIRD, 2.2, 1.2, 4)),
+    /** The first of three curves. */
+    CURVE_1(stroke(Ink.CURVE_1, 2.2, 2, 4)),
+    /** The second. */
+    CURVE_2(stroke(Ink.CURVE_2, 2)),
+    /** The third. */
+    CURVE_3(stroke(Ink.CURVE_3, 2, 9, 4.5)),
+    /** A dot on the second. */
+    CURVE_DOT(Ink.CURVE_2),
     /** A curve on the drawing's own paper. */
     PLAIN_CURVE(stroke(Ink.INK, 2.1)),
     /** A sample of the curve of watts on paper. */
@@ -70,6 +76,10 @@ public enum Style {
     PRESENT_HELD(PALE_SEAM, stroke(Ink.BLACK, 1.8)),
     /** A place that is pointed at. */
     POINTED(stroke(Ink.BLACK, 1, 2, 3)),
+    /** A dot on a curve. */
+    CURVE_MARK(Ink.BLACK),
+    /** A dot on a curve on paper. */
+    PLAIN_MARK(Ink.INK),
     /** A black mark on data. */
     MARK(THIN_PALE_SEAM, Ink.BLACK),
     /** The pole of a flag. */
@@ -174,12 +184,21 @@ public enum Style {
     ALONE(Ink.ALONE, stroke(Ink.SOFT, 0.6)),
     /** What flaws do together. */
     TOGETHER(Ink.TOGETHER),
+    /** A bar that is not seen to differ from the best. */
+    LIKE_BEST(Ink.LIKE_BEST),
+    /** A bar that is worse. */
+    WORSE(Ink.WORSE),
+    /** A dot that is not seen to differ from the best. */
+    LIKE_BEST_DOT(Ink.LIKE_BEST, stroke(Ink.INK, 0.8)),
+    /** A dot that is worse. */
+    WORSE_DOT(Ink.WORSE, stroke(Ink.INK, 0.8)),
     /** The range of an estimate. */
     WHISKER(stroke(Ink.INK, 1.1)),
     /** From a step to the next. */
     STEP(stroke(Ink.SOFT, 0.8, 3, 3));
 
     private static final Style[] LEVELS = {LEVEL_0, LEVEL_1, LEVEL_2, LEVEL_3, LEVEL_4};
+    private static final Style[] CURVES = {CURVE_1, CURVE_2, CURVE_3};
     private static final Style[] SHADES = {SHADE_0, SHADE_1, SHADE_2, SHADE_3, SHADE_4, SHADE_5};
 
     private final Optional<Style> under;
@@ -224,6 +243,11 @@ public enum Style {
     /** A panel by the share of light that it gets in a drawing, 0 to 1. */
     public static Style shade(double share) {
         return SHADES[(int) Math.max(0, Math.min(SHADES.length - 1, Math.floor(share * SHADES.length)))];
+    }
+
+    /** One of three curves that are told apart in grey too. */
+    public static Style curve(int k) {
+        return CURVES[k % CURVES.length];
     }
 
     /** How a sample of a curve looks beside it, on the drawing's own paper. */

@@ -1,7 +1,7 @@
 package simmerpoint.drawing;
 
 /** The three ways in which drawings look. */
-public enum Theme implements Palette {
+public enum Theme {
     /** Dark on light, for a screen. */
     LIGHT,
     /** Light on dark. */
@@ -9,7 +9,7 @@ public enum Theme implements Palette {
     /** On white paper, and in files of pictures. */
     PRINT;
 
-    @Override
+    /** The colour of an ink, 0xAARRGGBB. */
     public int argb(Ink ink) {
         return ink.argb(this);
     }

@@ -2,6 +2,9 @@
  * The one layer of drawing: shapes and text in styles that say what they mean, on a {@link simmerpoint.drawing.Canvas} that pictures, pages,
  * paper and the window offer alike. Knows results, answers' words and figures; knows no file, no page and no window.
  *
+ * <p>Charts are in {@link simmerpoint.drawing.chart}, maps of flux in {@link simmerpoint.drawing.map}, the cooker to scale in {@link
+ * simmerpoint.drawing.cooker}.
+ *
  * <h2>How to write a chart</h2>
  *
  * <ol>

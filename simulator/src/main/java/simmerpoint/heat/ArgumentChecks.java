@@ -1,11 +1,11 @@
 package simmerpoint.heat;
 
 /** Checks of arguments. NaN is refused. */
-final class ArgumentChecks {
+public final class ArgumentChecks {
     private ArgumentChecks() {}
 
     /** The value, if it lies from {@code least} to {@code most}. */
-    static double within(String name, double value, double least, double most, String unit) {
+    public static double within(String name, double value, double least, double most, String unit) {
         if (!(value >= least && value <= most)) {
             throw new IllegalArgumentException(
                     name + " " + value + " " + unit + " is outside " + least + " to " + most + " " + unit);
@@ -14,7 +14,7 @@ final class ArgumentChecks {
     }
 
     /** The value, if it is above 0 and finite. */
-    static double positive(String name, double value, String unit) {
+    public static double positive(String name, double value, String unit) {
         if (!(value > 0 && value < Double.POSITIVE_INFINITY)) {
             throw new IllegalArgumentException(name + " " + value + " " + unit + " is not above 0");
         }
@@ -22,7 +22,7 @@ final class ArgumentChecks {
     }
 
     /** The value, if it is at least 0 and finite. */
-    static double notNegative(String name, double value, String unit) {
+    public static double notNegative(String name, double value, String unit) {
         if (!(value >= 0 && value < Double.POSITIVE_INFINITY)) {
             throw new IllegalArgumentException(name + " " + value + " " + unit + " is not 0 or above");
         }

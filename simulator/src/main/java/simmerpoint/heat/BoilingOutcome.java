@@ -14,7 +14,7 @@ public sealed interface BoilingOutcome {
     /**
      * It boils for some of the possible losses.
      *
-     * @param share of the pans of {@link LossSpread} that boil, 0 to 1
+     * @param share of the sample of losses with which it boils, 0 to 1
      * @param likelySeconds time to boil for the likely losses, if it boils with them
      * @param soonestSeconds 10th percentile of the time to boil, or the least if fewer than a tenth boil
      * @param settlesCelsius steady-state temperature; local boiling for those that boil

@@ -1,7 +1,7 @@
 package simmerpoint.heat;
 
 /**
- * A heat level with its 10th and 90th percentile over {@link LossSpread}.
+ * A heat level with its 10th and 90th percentile over the sample of losses.
  *
  * @param lowest 10th percentile
  * @param likely for the likely losses

@@ -2,6 +2,8 @@ package simmerpoint.heat;
 
 import java.util.List;
 import java.util.Optional;
+import simmerpoint.units.Dimension;
+import simmerpoint.units.QuantityTable;
 
 /**
  * Material of a pan. The table vessel-materials.tsv holds stainless steel, steel, aluminium, cast iron, copper and glass,
@@ -14,10 +16,7 @@ import java.util.Optional;
  * @param source of the values, and their quality
  */
 public record PanMaterial(String name, double specificHeat, double density, double conductivity, String source) {
-    private static final List<PanMaterial> ALL = ResourceTable.rows("vessel-materials.tsv").stream()
-            .map(row -> new PanMaterial(
-                    row[0], Double.parseDouble(row[1]), Double.parseDouble(row[2]), Double.parseDouble(row[3]), row[4]))
-            .toList();
+    private static final List<PanMaterial> ALL = read();
 
     /** Checks the figures. */
     public PanMaterial {
@@ -34,5 +33,17 @@ public record PanMaterial(String name, double specificHeat, double density, doub
     /** The material of that name, capital letters or not. */
     public static Optional<PanMaterial> find(String name) {
         return ALL.stream().filter(m -> m.name.equalsIgnoreCase(name.strip())).findFirst();
+    }
+
+    private static List<PanMaterial> read() {
+        QuantityTable table = QuantityTable.read(PanMaterial.class, "vessel-materials.tsv");
+        return table.rows().stream()
+                .map(row -> new PanMaterial(
+                        table.text(row, "material"),
+                        table.quantity(row, "specific-heat", Dimension.NUMBER),
+                        table.quantity(row, "density", Dimension.NUMBER),
+                        table.quantity(row, "conductivity", Dimension.NUMBER),
+                        table.text(row, "source")))
+                .toList();
     }
 }

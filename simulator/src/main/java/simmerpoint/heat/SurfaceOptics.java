@@ -3,6 +3,8 @@ package simmerpoint.heat;
 import java.util.Map;
 import java.util.stream.Collectors;
 import simmerpoint.pan.Finish;
+import simmerpoint.units.Dimension;
+import simmerpoint.units.QuantityTable;
 
 /**
  * Radiative properties of one face of a pan.
@@ -14,8 +16,7 @@ public record SurfaceOptics(double absorptance, double emissivity) {
     /** Emissivity of a finish that is not in the table: paints, enamels and soot are within 0.85 to 0.97. */
     public static final double USUAL_EMISSIVITY = 0.9;
 
-    private static final Map<String, Double> EMISSIVITIES = ResourceTable.rows("finish-emissivities.tsv").stream()
-            .collect(Collectors.toUnmodifiableMap(row -> row[0], row -> Double.parseDouble(row[1])));
+    private static final Map<String, Double> EMISSIVITIES = emissivities();
 
     /** Checks both shares. */
     public SurfaceOptics {
@@ -35,5 +36,12 @@ public record SurfaceOptics(double absorptance, double emissivity) {
      */
     public double absorbedShare(double cosIncidence) {
         return absorptance * GrazingAbsorptance.relativeAbsorptance(cosIncidence);
+    }
+
+    private static Map<String, Double> emissivities() {
+        QuantityTable table = QuantityTable.read(SurfaceOptics.class, "finish-emissivities.tsv");
+        return table.rows().stream()
+                .collect(Collectors.toUnmodifiableMap(
+                        row -> table.text(row, "finish"), row -> table.quantity(row, "emissivity", Dimension.NUMBER)));
     }
 }

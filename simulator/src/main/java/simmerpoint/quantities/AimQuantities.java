@@ -5,35 +5,35 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import simmerpoint.sampling.Estimate;
-import simmerpoint.study.AimCurve;
-import simmerpoint.study.AimLead;
-import simmerpoint.study.AimMap;
-import simmerpoint.study.AimPlan;
-import simmerpoint.study.AimResult;
-import simmerpoint.study.AimSpell;
-import simmerpoint.study.AimTolerance;
-import simmerpoint.study.AimWay;
-import simmerpoint.study.SunWay;
+import simmerpoint.study.aim.AimCurve;
+import simmerpoint.study.aim.AimInterval;
+import simmerpoint.study.aim.AimLead;
+import simmerpoint.study.aim.AimMap;
+import simmerpoint.study.aim.AimPlan;
+import simmerpoint.study.aim.AimResult;
+import simmerpoint.study.aim.AimTolerance;
+import simmerpoint.study.aim.MisaimDirection;
+import simmerpoint.study.aim.SunTrack;
 
 /** What {@code aim} finds; its table holds watts over drift, turn and time. */
 public final class AimQuantities {
     private static final List<String> KINDS = List.of("drift", "turn");
 
-    private static final Fields<SunWay> SUN = Fields.<SunWay>none()
-            .flag("real", "whether place and time are known", SunWay::isReal)
-            .number("elevation_rad", "elevation of the sun", SunWay::elevationRadians)
+    private static final Fields<SunTrack> SUN = Fields.<SunTrack>none()
+            .flag("real", "whether place and time are known", SunTrack::isReal)
+            .number("elevation_rad", "elevation of the sun", SunTrack::elevationRadians)
             .number("up_rad_s", "how fast the sun goes up", way -> way.upRadiansPerMinute() / 60)
             .number("side_rad_s", "how fast the sun goes to the right", way -> way.sideRadiansPerMinute() / 60);
 
-    private static final Fields<AimSpell.Moment> MOMENT = Fields.<AimSpell.Moment>none()
+    private static final Fields<AimInterval.Moment> MOMENT = Fields.<AimInterval.Moment>none()
             .number("time_s", "after the aiming", moment -> 60 * moment.minutes())
-            .estimate("power_W", "taken up then", AimSpell.Moment::watts);
+            .estimate("power_W", "taken up then", AimInterval.Moment::watts);
 
-    private static final Fields<AimSpell> SPELL = Fields.<AimSpell>none()
-            .number("duration_s", "between two aimings", spell -> 60 * spell.minutes())
-            .estimate("mean_power_W", "mean over the interval", AimSpell::mean)
-            .estimate("least_power_W", "at the worst moment of the interval", AimSpell::least)
-            .rows("moments", "evenly spaced", AimSpell::moments, MOMENT);
+    private static final Fields<AimInterval> SPELL = Fields.<AimInterval>none()
+            .number("duration_s", "between two aimings", interval -> 60 * interval.minutes())
+            .estimate("mean_power_W", "mean over the interval", AimInterval::mean)
+            .estimate("least_power_W", "at the worst moment of the interval", AimInterval::least)
+            .rows("moments", "evenly spaced", AimInterval::moments, MOMENT);
 
     private static final Fields<AimLead> AHEAD = Fields.<AimLead>none()
             .number("share_of_half_interval", "share of the sun's way in half the interval", AimLead::share)
@@ -44,10 +44,10 @@ public final class AimQuantities {
     private static final Fields<Lead> LEAD = Fields.<Lead>none()
             .include(Lead::lead, AHEAD)
             .number("shadow_m", "distance of the tip of the stick's shadow from its foot", Lead::shadow)
-            .include(lead -> lead.lead().spell(), SPELL);
+            .include(lead -> lead.lead().interval(), SPELL);
 
     private static final Fields<Way> TOLERANCE = Fields.<Way>none()
-            .word("way", "what is off, and where to", AimWay.class, Way::way)
+            .word("way", "what is off, and where to", MisaimDirection.class, Way::way)
             .estimate("angle_rad", "off dead on where the loss is reached", Way::angle);
 
     private static final Fields<AimCurve.Point> POINT = Fields.<AimCurve.Point>none()
@@ -97,8 +97,8 @@ public final class AimQuantities {
             .include(AimResult::tolerance, LEAST)
             .group("sun", "its way", AimResult::way, SUN)
             .optionalEstimate("aim_again_s", "time until the loss is reached", AimQuantities::seconds)
-            .group("dead_on_interval", "aimed dead on", AimResult::deadOnSpell, SPELL)
-            .group("long_interval", "aimed dead on, left twice as long", AimResult::longSpell, SPELL)
+            .group("dead_on_interval", "aimed dead on", AimResult::deadOnInterval, SPELL)
+            .group("long_interval", "aimed dead on, left twice as long", AimResult::longInterval, SPELL)
             .optionalGroup("aimed_ahead", "turned ahead of the sun", AimQuantities::lead, LEAD)
             .rows("curves", "watts along one axis", AimResult::curves, CURVE)
             .rows("maps", "watts along both axes", AimResult::maps, MAP)
@@ -127,7 +127,7 @@ public final class AimQuantities {
     private record Lead(AimLead lead, double shadow) {}
 
     /** One way of being off. */
-    private record Way(AimWay way, Estimate angle) {}
+    private record Way(MisaimDirection way, Estimate angle) {}
 
     /** A row of the table. */
     private record Row(
@@ -138,7 +138,7 @@ public final class AimQuantities {
     }
 
     private static List<Way> ways(AimTolerance tolerance) {
-        return Stream.of(AimWay.values())
+        return Stream.of(MisaimDirection.values())
                 .map(way -> new Way(way, tolerance.angle(way).orElse(null)))
                 .toList();
     }
@@ -152,9 +152,9 @@ public final class AimQuantities {
         double deadOn = result.deadOnWatts().value();
         return Stream.of(
                         result.curves().stream().flatMap(curve -> curve(curve, deadOn)),
-                        spell("dead on", result.deadOnSpell(), deadOn),
-                        spell("dead on; left long", result.longSpell(), deadOn),
-                        result.lead().stream().flatMap(lead -> spell("aimed ahead", lead.spell(), deadOn)),
+                        interval("dead on", result.deadOnInterval(), deadOn),
+                        interval("dead on; left long", result.longInterval(), deadOn),
+                        result.lead().stream().flatMap(lead -> interval("aimed ahead", lead.interval(), deadOn)),
                         result.maps().stream().flatMap(map -> map(map, deadOn)))
                 .flatMap(rows -> rows);
     }
@@ -171,8 +171,8 @@ public final class AimQuantities {
                         deadOn));
     }
 
-    private static Stream<Row> spell(String kind, AimSpell spell, double deadOn) {
-        return spell.moments().stream()
+    private static Stream<Row> interval(String kind, AimInterval interval, double deadOn) {
+        return interval.moments().stream()
                 .map(m -> new Row("interval", kind, 60 * m.minutes(), Double.NaN, Double.NaN, m.watts(), deadOn));
     }
 

@@ -5,12 +5,12 @@ import java.util.List;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import simmerpoint.sampling.Estimate;
-import simmerpoint.study.BudgetResult;
-import simmerpoint.study.Flaw;
-import simmerpoint.study.FlawCost;
-import simmerpoint.study.Knob;
-import simmerpoint.study.Sensitivity;
-import simmerpoint.study.Significance;
+import simmerpoint.study.budget.BudgetResult;
+import simmerpoint.study.budget.Flaw;
+import simmerpoint.study.budget.FlawCost;
+import simmerpoint.study.budget.Parameter;
+import simmerpoint.study.budget.Sensitivity;
+import simmerpoint.study.budget.Significance;
 
 /** What {@code budget} finds; its table has a row for every figure in watts. */
 public final class BudgetQuantities {
@@ -34,9 +34,9 @@ public final class BudgetQuantities {
             .estimate("change_W", "change of the watts as built", Sensitivity.Step::change);
 
     private static final Fields<Sensitivity> SENSITIVITY = Fields.<Sensitivity>none()
-            .text("figure", "which figure of the scenario", s -> s.knob().key())
-            .number("step", "size of the step in its unit", s -> step(s.knob()))
-            .text("unit", "unit of the step", s -> s.knob().unit().sign())
+            .text("figure", "which figure of the scenario", s -> s.parameter().key())
+            .number("step", "size of the step in its unit", s -> step(s.parameter()))
+            .text("unit", "unit of the step", s -> s.parameter().unit().sign())
             .rows("steps", "the ways it can go", Sensitivity::steps, STEP)
             .optionalEstimate("change_per_step_W", "per step to more, if there are two ways", Sensitivity::slope)
             .optionalEstimate("change_either_way_W", "what both ways have in common", Sensitivity::bend)
@@ -112,8 +112,8 @@ public final class BudgetQuantities {
     }
 
     /** The step in its unit, without the rounding error of a conversion. */
-    private static double step(Knob knob) {
-        return Math.round(knob.step() / knob.unit().si() * TIDY) / TIDY;
+    private static double step(Parameter parameter) {
+        return Math.round(parameter.step() / parameter.unit().si() * TIDY) / TIDY;
     }
 
     private static Stream<Row> rows(BudgetResult result) {
@@ -123,14 +123,14 @@ public final class BudgetQuantities {
         costs(rows, result, "off-in-turn", FlawCost::offInTurn, result.leftInTurn());
         costs(rows, result, "on-alone", FlawCost::onAlone, result.leftAlone());
         for (Sensitivity s : result.sensitivities()) {
-            Knob knob = s.knob();
+            Parameter parameter = s.parameter();
             s.steps()
                     .forEach(step -> rows.add(new Row(
                             "step",
-                            knob.key(),
+                            parameter.key(),
                             step.way(),
-                            step(knob),
-                            knob.unit().sign(),
+                            step(parameter),
+                            parameter.unit().sign(),
                             step.change())));
         }
         return rows.stream();

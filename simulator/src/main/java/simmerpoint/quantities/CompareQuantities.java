@@ -5,9 +5,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.IntStream;
 import simmerpoint.scenario.variants.Variant;
-import simmerpoint.study.AimTolerance;
-import simmerpoint.study.ComparedRow;
-import simmerpoint.study.Comparison;
+import simmerpoint.study.aim.AimTolerance;
+import simmerpoint.study.compare.ComparedRow;
+import simmerpoint.study.compare.Comparison;
 import simmerpoint.target.Ledger;
 
 /** What {@code compare} finds; its table has one row for each cooker, the best first. */

@@ -7,7 +7,6 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import simmerpoint.quantities.Field.Quantity;
-import simmerpoint.quantities.Field.Type;
 import simmerpoint.sampling.Estimate;
 
 /**
@@ -39,7 +38,7 @@ final class CsvWriter {
     }
 
     private void explain(Quantity<?> quantity) {
-        boolean unsure = quantity.type() == Type.ESTIMATE;
+        boolean unsure = quantity.type() == Field.Type.ESTIMATE;
         comment(quantity.key() + ": " + quantity.label()
                 + (unsure ? "; " + quantity.key() + "_se: its standard error" : ""));
     }

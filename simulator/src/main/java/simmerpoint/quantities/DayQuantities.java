@@ -4,13 +4,13 @@ import java.util.List;
 import java.util.Optional;
 import simmerpoint.setup.FocusTravel;
 import simmerpoint.setup.StandGeometry;
-import simmerpoint.study.CookingSpell;
-import simmerpoint.study.DayHour;
-import simmerpoint.study.DayPlan;
-import simmerpoint.study.DayResult;
-import simmerpoint.study.HourLight;
-import simmerpoint.study.LightLimit;
-import simmerpoint.study.YearResult;
+import simmerpoint.study.day.CookingInterval;
+import simmerpoint.study.day.DayHour;
+import simmerpoint.study.day.DayPlan;
+import simmerpoint.study.day.DayResult;
+import simmerpoint.study.day.HourLight;
+import simmerpoint.study.day.LightLimit;
+import simmerpoint.study.day.YearResult;
 import simmerpoint.sun.BeamRange;
 import simmerpoint.sun.Site;
 import simmerpoint.sun.SunDay;
@@ -93,9 +93,9 @@ public final class DayQuantities {
             .includeOptional(hour -> Optional.of(hour).filter(h -> h.light().isEmpty()), NO_LIGHT)
             .group("stand", "how dish and pan stand", hour -> hour, STANDS);
 
-    private static final Fields<CookingSpell> SPELL = Fields.<CookingSpell>none()
-            .time("from", "when it begins to simmer or better", spell -> Optional.of(spell.from()))
-            .time("to", "when it no longer does", spell -> Optional.of(spell.to()));
+    private static final Fields<CookingInterval> SPELL = Fields.<CookingInterval>none()
+            .time("from", "when it begins to simmer or better", interval -> Optional.of(interval.from()))
+            .time("to", "when it no longer does", interval -> Optional.of(interval.to()));
 
     private static final Fields<DayPlan> PLAN = Fields.<DayPlan>none()
             .date("date", "the day", DayPlan::date)
@@ -112,7 +112,7 @@ public final class DayQuantities {
             .include(DayResult::plan, PLAN)
             .include(DayResult::day, SUN_DAY)
             .number("cooking_s", "time in which it simmers or better", result -> SECONDS * result.cookingHours())
-            .rows("cooks", "when it simmers or better", DayResult::spells, SPELL)
+            .rows("cooks", "when it simmers or better", DayResult::intervals, SPELL)
             .optionalGroup("noon", "at solar noon", DayResult::noon, HOUR)
             .rows("hours", "the instants asked for", DayResult::hours, HOUR);
 

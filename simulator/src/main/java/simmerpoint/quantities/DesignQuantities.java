@@ -6,16 +6,16 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import simmerpoint.dish.PanelSize;
 import simmerpoint.heat.HeatLevel;
-import simmerpoint.study.AimTolerance;
-import simmerpoint.study.DesignChoice;
-import simmerpoint.study.DesignLimits;
-import simmerpoint.study.DesignResult;
-import simmerpoint.study.DesignWish;
-import simmerpoint.study.DishSketch;
+import simmerpoint.study.aim.AimTolerance;
+import simmerpoint.study.design.DesignChoice;
+import simmerpoint.study.design.DesignGoal;
+import simmerpoint.study.design.DesignLimits;
+import simmerpoint.study.design.DesignResult;
+import simmerpoint.study.design.DishCandidate;
 
 /** What {@code design} finds; its table has a row for every dish. */
 public final class DesignQuantities {
-    private static final Fields<DishSketch> SKETCH = Fields.<DishSketch>none()
+    private static final Fields<DishCandidate> SKETCH = Fields.<DishCandidate>none()
             .whole("panels", "number of panels", dish -> dish.layout().panels())
             .text("cut", "how it is cut", dish -> dish.layout().cut().word())
             .whole("sectors", "number of sectors", dish -> dish.layout().sectors())
@@ -38,21 +38,21 @@ public final class DesignQuantities {
             .include(DesignChoice::tolerance, TOLERANCE);
 
     private static final Fields<DesignChoice> CHOICE =
-            Fields.<DesignChoice>none().include(DesignChoice::sketch, SKETCH).include(dish -> dish, CHECKED);
+            Fields.<DesignChoice>none().include(DesignChoice::candidate, SKETCH).include(dish -> dish, CHECKED);
 
     private static final Fields<HeatLevel> LEVEL = Fields.<HeatLevel>none()
             .word("wanted_heat_level", "heat level that needs so much", HeatLevel.class, level -> level);
 
-    private static final Fields<DesignWish> WISH = Fields.<DesignWish>none()
-            .number("wanted_power_W", "taken up by the pan", DesignWish::watts)
-            .includeOptional(DesignWish::level, LEVEL);
+    private static final Fields<DesignGoal> WISH = Fields.<DesignGoal>none()
+            .number("wanted_power_W", "taken up by the pan", DesignGoal::watts)
+            .includeOptional(DesignGoal::level, LEVEL);
 
     private static final Fields<DesignResult.Front> FRONT = Fields.<DesignResult.Front>none()
             .number("wanted_power_W", "taken up by the pan", DesignResult.Front::watts)
-            .rows("dishes", "fewest panels first", DesignResult.Front::sketches, SKETCH);
+            .rows("dishes", "fewest panels first", DesignResult.Front::candidates, SKETCH);
 
-    private static final Fields<Map.Entry<DesignLimits.Limit, DishSketch>> LIMIT =
-            Fields.<Map.Entry<DesignLimits.Limit, DishSketch>>none()
+    private static final Fields<Map.Entry<DesignLimits.Limit, DishCandidate>> LIMIT =
+            Fields.<Map.Entry<DesignLimits.Limit, DishCandidate>>none()
                     .word("limit", "that stands in the way alone", DesignLimits.Limit.class, Map.Entry::getKey)
                     .group("without_it", "what would do it", Map.Entry::getValue, SKETCH);
 
@@ -65,7 +65,7 @@ public final class DesignQuantities {
 
     private static final Fields<DesignResult> FIELDS = Fields.<DesignResult>none()
             .whole("check_seed", "seed of the traces anew", r -> r.run().checkSeed())
-            .include(DesignResult::wish, WISH)
+            .include(DesignResult::goal, WISH)
             .rows("front", "dishes that do it, fewest panels first", DesignResult::front, CHOICE)
             .rows("fronts", "for several watts, as the search saw them", DesignResult::fronts, FRONT)
             .optionalGroup("most_within_limits", "if none does it: the strongest dish", DesignResult::bound, CHOICE)
@@ -74,7 +74,7 @@ public final class DesignQuantities {
 
     private static final Fields<Row> ROW = Fields.<Row>none()
             .number("wanted_power_W", "taken up by the pan", Row::watts)
-            .include(Row::sketch, SKETCH)
+            .include(Row::candidate, SKETCH)
             .includeOptional(Row::checked, CHECKED);
 
     /** All of it. */
@@ -87,23 +87,23 @@ public final class DesignQuantities {
                     ROW,
                     DesignQuantities::rows,
                     result -> List.of(
-                            "wanted: " + StableNumber.of(result.wish().watts()) + " W",
+                            "wanted: " + StableNumber.of(result.goal().watts()) + " W",
                             "seed of the check: " + result.run().checkSeed(),
                             "rows with absorbed_power_W were traced anew; the others are as the search saw them")));
 
     private DesignQuantities() {}
 
     /** A row of the table: a dish that was checked or one as the search saw it. */
-    private record Row(double watts, DishSketch sketch, Optional<DesignChoice> checked) {}
+    private record Row(double watts, DishCandidate candidate, Optional<DesignChoice> checked) {}
 
     private static Stream<Row> rows(DesignResult result) {
-        double wanted = result.wish().watts();
+        double wanted = result.goal().watts();
         Stream<Row> front =
-                result.front().stream().map(choice -> new Row(wanted, choice.sketch(), Optional.of(choice)));
+                result.front().stream().map(choice -> new Row(wanted, choice.candidate(), Optional.of(choice)));
         Stream<Row> others = result.fronts().stream()
                 .filter(each -> each.watts() != wanted)
-                .flatMap(each ->
-                        each.sketches().stream().map(sketch -> new Row(each.watts(), sketch, Optional.empty())));
+                .flatMap(each -> each.candidates().stream()
+                        .map(candidate -> new Row(each.watts(), candidate, Optional.empty())));
         return Stream.concat(front, others);
     }
 }

@@ -18,7 +18,6 @@ import simmerpoint.heat.LikelyRange;
 import simmerpoint.quantities.Field.Group;
 import simmerpoint.quantities.Field.Quantity;
 import simmerpoint.quantities.Field.Rows;
-import simmerpoint.quantities.Field.Type;
 import simmerpoint.sampling.Estimate;
 
 /**
@@ -46,7 +45,7 @@ public record Fields<R>(List<Field<R>> all) {
 
     /** A figure; null where it is not finite. */
     public Fields<R> number(String key, String label, ToDoubleFunction<R> value) {
-        return value(key, label, Type.NUMBER, true, value::applyAsDouble);
+        return value(key, label, Field.Type.NUMBER, true, value::applyAsDouble);
     }
 
     /** The same where there may be none. */
@@ -56,7 +55,7 @@ public record Fields<R>(List<Field<R>> all) {
 
     /** A figure with its standard error; none where {@code value} gives null. */
     public Fields<R> estimate(String key, String label, Function<R, Estimate> value) {
-        return value(key, label, Type.ESTIMATE, true, value);
+        return value(key, label, Field.Type.ESTIMATE, true, value);
     }
 
     /** The same where there may be none. */
@@ -73,32 +72,32 @@ public record Fields<R>(List<Field<R>> all) {
 
     private Fields<R> number(
             String key, String label, Function<R, LikelyRange> range, Function<LikelyRange, Double> end) {
-        return value(key, label, Type.NUMBER, true, Field.chain(range, end));
+        return value(key, label, Field.Type.NUMBER, true, Field.chain(range, end));
     }
 
     /** The parts of a vector. */
     public Fields<R> vector(String key, String label, Function<R, double[]> value) {
-        return value(key, label, Type.VECTOR, false, value);
+        return value(key, label, Field.Type.VECTOR, false, value);
     }
 
     /** A whole number. */
     public Fields<R> whole(String key, String label, ToLongFunction<R> value) {
-        return value(key, label, Type.WHOLE, false, value::applyAsLong);
+        return value(key, label, Field.Type.WHOLE, false, value::applyAsLong);
     }
 
     /** True or false. */
     public Fields<R> flag(String key, String label, Predicate<R> value) {
-        return value(key, label, Type.FLAG, false, value::test);
+        return value(key, label, Field.Type.FLAG, false, value::test);
     }
 
     /** A text, written on one line. */
     public Fields<R> text(String key, String label, Function<R, String> value) {
-        return value(key, label, Type.TEXT, false, value.andThen(OneLine::of));
+        return value(key, label, Field.Type.TEXT, false, value.andThen(OneLine::of));
     }
 
     /** One of a few texts. */
     public Fields<R> text(String key, String label, List<String> words, Function<R, String> value) {
-        return with(new Quantity<>(key, label, Type.TEXT, false, words, value));
+        return with(new Quantity<>(key, label, Field.Type.TEXT, false, words, value));
     }
 
     /** One of the values of a type, in lower case and with spaces: "keep warm". */
@@ -115,7 +114,7 @@ public record Fields<R>(List<Field<R>> all) {
 
     /** Texts under keys that only the result knows. */
     public Fields<R> texts(String key, String label, Function<R, Map<String, String>> value) {
-        return value(key, label, Type.TEXTS, false, value);
+        return value(key, label, Field.Type.TEXTS, false, value);
     }
 
     /** A time; null where there is none. */
@@ -123,14 +122,14 @@ public record Fields<R>(List<Field<R>> all) {
         return value(
                 key,
                 label,
-                Type.TIME,
+                Field.Type.TIME,
                 true,
                 r -> value.apply(r).map(ISO::format).orElse(null));
     }
 
     /** A date. */
     public Fields<R> date(String key, String label, Function<R, LocalDate> value) {
-        return value(key, label, Type.DATE, false, value.andThen(LocalDate::toString));
+        return value(key, label, Field.Type.DATE, false, value.andThen(LocalDate::toString));
     }
 
     /** Fields under a common key. */
@@ -175,7 +174,7 @@ public record Fields<R>(List<Field<R>> all) {
         return group.fields().columns().stream().map(column -> column.from(group.value(), group.nullable()));
     }
 
-    private Fields<R> value(String key, String label, Type type, boolean nullable, Function<R, ?> value) {
+    private Fields<R> value(String key, String label, Field.Type type, boolean nullable, Function<R, ?> value) {
         return with(new Quantity<>(key, label, type, nullable, List.of(), value));
     }
 

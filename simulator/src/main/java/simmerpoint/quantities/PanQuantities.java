@@ -10,14 +10,14 @@ import simmerpoint.heat.HeatLevel;
 import simmerpoint.heat.LikelyRange;
 import simmerpoint.heat.PanContents;
 import simmerpoint.setup.Stand;
-import simmerpoint.study.HeatResult;
-import simmerpoint.study.LevelBorder;
-import simmerpoint.study.LevelStretch;
-import simmerpoint.study.MoveStudy.Move;
-import simmerpoint.study.PanMove;
-import simmerpoint.study.PanPosition;
-import simmerpoint.study.PanResult;
-import simmerpoint.study.SimmerPlace;
+import simmerpoint.study.pan.LevelBorder;
+import simmerpoint.study.pan.LevelStretch;
+import simmerpoint.study.pan.MoveStudy.Move;
+import simmerpoint.study.pan.PanMove;
+import simmerpoint.study.pan.PanPosition;
+import simmerpoint.study.pan.PanResult;
+import simmerpoint.study.pan.SimmerPlace;
+import simmerpoint.study.trace.HeatResult;
 
 /** What {@code pan} finds; its table has one row per move and position. */
 public final class PanQuantities {

@@ -4,7 +4,7 @@ import simmerpoint.answer.Figures;
 import simmerpoint.answer.SkyWords;
 import simmerpoint.drawing.Stack;
 import simmerpoint.drawing.chart.AimCharts;
-import simmerpoint.study.AimResult;
+import simmerpoint.study.aim.AimResult;
 import simmerpoint.units.UnitSystem;
 
 /** The charts of aiming with their words for the page. */

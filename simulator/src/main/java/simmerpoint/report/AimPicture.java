@@ -14,7 +14,7 @@ import simmerpoint.drawing.chart.AimMaps;
 import simmerpoint.drawing.output.PngFile;
 import simmerpoint.quantities.OneLine;
 import simmerpoint.quantities.Version;
-import simmerpoint.study.AimResult;
+import simmerpoint.study.aim.AimResult;
 import simmerpoint.units.UnitSystem;
 
 /** Aiming as a picture: watts over time and over both kinds of aiming mistakes, maps of both. */

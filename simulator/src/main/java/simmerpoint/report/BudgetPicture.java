@@ -6,7 +6,7 @@ import simmerpoint.drawing.Sheet;
 import simmerpoint.drawing.chart.BudgetChart;
 import simmerpoint.drawing.output.PngFile;
 import simmerpoint.quantities.OneLine;
-import simmerpoint.study.BudgetResult;
+import simmerpoint.study.budget.BudgetResult;
 import simmerpoint.units.UnitSystem;
 
 /**

@@ -1,21 +1,50 @@
 package simmerpoint.report;
 
 import java.awt.image.BufferedImage;
-import simmerpoint.study.Comparison;
+import simmerpoint.answer.CompareAnswer;
+import simmerpoint.answer.CompareWords;
+import simmerpoint.answer.Figures;
+import simmerpoint.drawing.Sheet;
+import simmerpoint.drawing.chart.CompareChart;
+import simmerpoint.drawing.output.PngFile;
+import simmerpoint.quantities.CompareQuantities;
+import simmerpoint.quantities.Version;
+import simmerpoint.study.compare.Comparison;
 import simmerpoint.units.UnitSystem;
 
 /** Compared cookers as a picture: bars of watts with error bars, the best on top; the best 64 if there are more. */
 public final class ComparePicture {
+    /** More rows are left to the table. */
+    static final int MOST_ROWS = 64;
+
     private ComparePicture() {}
 
     /** The bytes of a PNG file for {@code comparison}, its words in the units of {@code system}. */
     public static byte[] bytes(Comparison comparison, UnitSystem system) {
-        return Sheets.png(image(comparison, system));
+        return PngFile.bytes(sheet(comparison, system));
     }
 
     /** The picture itself, 1400 pixels wide. */
     public static BufferedImage image(Comparison comparison, UnitSystem system) {
-        CompareSheet sheet = new CompareSheet(comparison, system);
-        return Sheets.image(CompareSheet.WIDTH, sheet.height(), sheet::paint);
+        return PngFile.image(sheet(comparison, system));
+    }
+
+    private static Sheet sheet(Comparison comparison, UnitSystem system) {
+        String title = CompareQuantities.title(comparison);
+        int all = comparison.rows().size();
+        String left = all > MOST_ROWS ? " The best " + MOST_ROWS + " of " + all + "." : "";
+        return new Sheet(title.isEmpty() ? "Cookers compared" : title)
+                .subtitle(CompareAnswer.first(comparison, system))
+                .gap(14)
+                .with(new CompareChart(comparison, MOST_ROWS, new CompareWords(comparison).where(), system))
+                .caption(
+                        "Whiskers: two standard errors to both sides. Dark and bold: no difference is seen to the best."
+                                + left + " Same samples for all, "
+                                + Figures.count(comparison.run().rays())
+                                + " rays each, seed " + comparison.seed() + ". An estimate. Simmerpoint "
+                                + Version.text())
+                .caption(
+                        "Focused sunlight blinds and burns: keep eyes, face and hands out of the beam, and cover the mirror"
+                                + " when it is not in use.");
     }
 }

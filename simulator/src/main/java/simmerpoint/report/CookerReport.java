@@ -11,7 +11,7 @@ import simmerpoint.drawing.output.XmlText;
 import simmerpoint.drawing.output.XmlWriter;
 import simmerpoint.quantities.OneLine;
 import simmerpoint.scenario.checks.CheckedScenario;
-import simmerpoint.study.WholeStudy;
+import simmerpoint.study.FullStudy;
 import simmerpoint.units.UnitSystem;
 
 /**
@@ -23,11 +23,11 @@ public final class CookerReport {
     private static final int LONGEST_HEADING = 160;
 
     private final CheckedScenario read;
-    private final WholeStudy.Result result;
+    private final FullStudy.Result result;
     private final UnitSystem system;
     private final String fileName;
 
-    private CookerReport(CheckedScenario read, WholeStudy.Result result, UnitSystem system, String fileName) {
+    private CookerReport(CheckedScenario read, FullStudy.Result result, UnitSystem system, String fileName) {
         this.read = read;
         this.result = result;
         this.system = system;
@@ -42,7 +42,7 @@ public final class CookerReport {
      * @param fileName name of the scenario's file, without folders
      * @param system units of the page
      */
-    public static byte[] bytes(CheckedScenario read, WholeStudy.Result result, String fileName, UnitSystem system) {
+    public static byte[] bytes(CheckedScenario read, FullStudy.Result result, String fileName, UnitSystem system) {
         return new CookerReport(read, result, system, fileName).bytes();
     }
 

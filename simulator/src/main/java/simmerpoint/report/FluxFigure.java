@@ -7,7 +7,7 @@ import simmerpoint.drawing.map.FluxScale;
 import simmerpoint.drawing.map.PlaneMap;
 import simmerpoint.drawing.map.WallMap;
 import simmerpoint.sampling.Estimate;
-import simmerpoint.study.TraceResult;
+import simmerpoint.study.trace.TraceResult;
 import simmerpoint.target.FluxMap;
 import simmerpoint.units.UnitSystem;
 

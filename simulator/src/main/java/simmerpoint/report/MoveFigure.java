@@ -6,9 +6,9 @@ import simmerpoint.answer.MoveWords;
 import simmerpoint.drawing.Stack;
 import simmerpoint.drawing.chart.LevelKey;
 import simmerpoint.drawing.chart.MoveChart;
-import simmerpoint.study.LevelStretch;
-import simmerpoint.study.PanMove;
-import simmerpoint.study.PanResult;
+import simmerpoint.study.pan.LevelStretch;
+import simmerpoint.study.pan.PanMove;
+import simmerpoint.study.pan.PanResult;
 import simmerpoint.units.UnitSystem;
 
 /** The chart of a move with its words for the page. */

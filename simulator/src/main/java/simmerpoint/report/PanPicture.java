@@ -10,8 +10,8 @@ import simmerpoint.drawing.chart.MoveKey;
 import simmerpoint.drawing.output.PngFile;
 import simmerpoint.quantities.OneLine;
 import simmerpoint.quantities.Version;
-import simmerpoint.study.PanMove;
-import simmerpoint.study.PanResult;
+import simmerpoint.study.pan.PanMove;
+import simmerpoint.study.pan.PanResult;
 import simmerpoint.units.UnitSystem;
 
 /** The three moves as a picture: watts and hottest spot over each on the same scales, heat levels as bands. */

@@ -15,13 +15,13 @@ import simmerpoint.answer.TraceAnswer;
 import simmerpoint.drawing.output.XmlWriter;
 import simmerpoint.quantities.Version;
 import simmerpoint.scenario.checks.CheckedScenario;
-import simmerpoint.study.AimResult;
-import simmerpoint.study.BudgetResult;
-import simmerpoint.study.DayResult;
-import simmerpoint.study.PanResult;
-import simmerpoint.study.TraceOptions;
-import simmerpoint.study.TraceResult;
-import simmerpoint.study.WholeStudy;
+import simmerpoint.study.FullStudy;
+import simmerpoint.study.aim.AimResult;
+import simmerpoint.study.budget.BudgetResult;
+import simmerpoint.study.day.DayResult;
+import simmerpoint.study.pan.PanResult;
+import simmerpoint.study.trace.TraceOptions;
+import simmerpoint.study.trace.TraceResult;
 import simmerpoint.units.UnitSystem;
 
 /** The chapters of the page, each an answer with its pictures. */
@@ -36,12 +36,12 @@ final class ReportChapters {
     private static final int SPOT = 3;
     private static final int SURE = 4;
 
-    private final WholeStudy.Result result;
+    private final FullStudy.Result result;
     private final UnitSystem system;
     private final TraceResult trace;
     private final Answer answer;
 
-    ReportChapters(WholeStudy.Result result, UnitSystem system) {
+    ReportChapters(FullStudy.Result result, UnitSystem system) {
         this.result = result;
         this.system = system;
         trace = result.trace();
@@ -92,7 +92,7 @@ final class ReportChapters {
     HtmlChapter day(DayResult day) {
         String date = DayWords.date(day.plan().date());
         HtmlChapter chapter = HtmlChapter.of("day", "On " + date, DayAnswer.withoutHint(day, system));
-        return day.curve().isEmpty() ? chapter : chapter.with(1, new DayDrawing(day).figure());
+        return day.curve().isEmpty() ? chapter : chapter.with(1, DayPicture.figure(day));
     }
 
     HtmlChapter aim(AimResult aim) {

@@ -9,14 +9,14 @@ import simmerpoint.quantities.DesignQuantities;
 import simmerpoint.quantities.Document;
 import simmerpoint.quantities.PanQuantities;
 import simmerpoint.quantities.TraceQuantities;
-import simmerpoint.study.AimResult;
-import simmerpoint.study.BudgetResult;
-import simmerpoint.study.Comparison;
-import simmerpoint.study.DayResult;
-import simmerpoint.study.DesignResult;
-import simmerpoint.study.PanResult;
-import simmerpoint.study.TraceResult;
-import simmerpoint.study.YearResult;
+import simmerpoint.study.aim.AimResult;
+import simmerpoint.study.budget.BudgetResult;
+import simmerpoint.study.compare.Comparison;
+import simmerpoint.study.day.DayResult;
+import simmerpoint.study.day.YearResult;
+import simmerpoint.study.design.DesignResult;
+import simmerpoint.study.pan.PanResult;
+import simmerpoint.study.trace.TraceResult;
 import simmerpoint.units.UnitSystem;
 
 /**

@@ -1,13 +1,13 @@
 package simmerpoint.scenario;
 
 import java.util.Map;
-import simmerpoint.heat.CookingModel;
-import simmerpoint.heat.HeatLevelModel;
 import simmerpoint.heat.HeatLevelThresholds;
 import simmerpoint.heat.PanContents;
 import simmerpoint.heat.PanMaterial;
 import simmerpoint.heat.Surroundings;
 import simmerpoint.heat.ThermalPan;
+import simmerpoint.heat.balance.CookingModel;
+import simmerpoint.heat.balance.HeatLevelModel;
 import simmerpoint.pan.Pan;
 
 /**

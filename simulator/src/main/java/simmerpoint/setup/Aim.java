@@ -42,6 +42,21 @@ public record Aim(
         return new Aim(turnUpRadians, turnSideRadians, up, side, jitterRadians, mountMetres, panCarriedBy);
     }
 
+    /** The same with neither turn nor drift; what shakes, carries and holds the dish stays. */
+    public Aim deadOn() {
+        return withTurn(0, 0).withDrift(0, 0);
+    }
+
+    /** The same with the axis off by this much more, rad. */
+    public Aim plusTurn(double up, double side) {
+        return withTurn(turnUpRadians + up, turnSideRadians + side);
+    }
+
+    /** The same with the sun moved on by this much more, rad. */
+    public Aim plusDrift(double up, double side) {
+        return withDrift(driftUpRadians + up, driftSideRadians + side);
+    }
+
     /** The same with another jitter, rad. */
     public Aim withJitter(double radians) {
         return new Aim(

@@ -1,74 +1,43 @@
 package simmerpoint.sun;
 
-import java.io.BufferedReader;
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.InputStreamReader;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
-import java.util.Arrays;
-import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
+import simmerpoint.units.Dimension;
+import simmerpoint.units.QuantityTable;
 
-/**
- * A resource table: tab-separated, with a name, twelve numbers from January to December and a source in every row; lines
- * that start with # are comments, the first other line is the heading.
- */
+/** A resource table with a name, twelve numbers from January to December and a source in every row. */
 final class MonthlyTable {
-    private static final int COLUMNS = 14;
+    private static final List<String> MONTHS =
+            List.of("jan", "feb", "mar", "apr", "may", "jun", "jul", "aug", "sep", "oct", "nov", "dec");
 
-    private final String name;
-    private final Map<String, Row> rows = new LinkedHashMap<>();
+    private final QuantityTable table;
 
-    private record Row(double[] values, String source) {}
-
-    private MonthlyTable(String name) {
-        this.name = name;
+    private MonthlyTable(QuantityTable table) {
+        this.table = table;
     }
 
     /** Reads the resource {@code name} of this package; a fault in it is a programmer's mistake. */
     static MonthlyTable read(String name) {
-        MonthlyTable table = new MonthlyTable(name);
-        try (InputStream stream = MonthlyTable.class.getResourceAsStream(name)) {
-            if (stream == null) {
-                throw new IllegalStateException(name + " is missing from the program");
-            }
-            BufferedReader reader = new BufferedReader(new InputStreamReader(stream, StandardCharsets.UTF_8));
-            reader.lines().filter(line -> !line.startsWith("#")).skip(1).forEach(table::add);
-        } catch (IOException e) {
-            throw new UncheckedIOException(name, e);
-        }
-        return table;
+        return new MonthlyTable(QuantityTable.read(MonthlyTable.class, name));
     }
 
     /** The twelve numbers of the row {@code key}. */
     double[] values(String key) {
-        return row(key).values.clone();
+        Map<String, String> row = row(key);
+        return MONTHS.stream()
+                .mapToDouble(month -> table.quantity(row, month, Dimension.NUMBER))
+                .toArray();
     }
 
     /** Source of the row {@code key}. */
     String source(String key) {
-        return row(key).source;
+        return table.text(row(key), "source");
     }
 
-    private Row row(String key) {
-        Row row = rows.get(key);
-        if (row == null) {
-            throw new IllegalArgumentException(name + " has no row " + key);
-        }
-        return row;
-    }
-
-    private void add(String line) {
-        String[] cells = line.split("\t", -1);
-        if (cells.length != COLUMNS || cells[COLUMNS - 1].isBlank()) {
-            throw new IllegalStateException(name + ": not a name, twelve numbers and a source: " + line);
-        }
-        double[] values = Arrays.stream(cells, 1, COLUMNS - 1)
-                .mapToDouble(Double::parseDouble)
-                .toArray();
-        if (rows.put(cells[0], new Row(values, cells[COLUMNS - 1])) != null) {
-            throw new IllegalStateException(name + ": two rows " + cells[0]);
-        }
+    private Map<String, String> row(String key) {
+        return table.rows().stream()
+                .filter(row -> row.values().iterator().next().equals(key))
+                .findFirst()
+                .orElseThrow(() -> new IllegalArgumentException(table.name() + " has no row " + key));
     }
 }

@@ -8,19 +8,19 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import simmerpoint.setup.Aim;
-import simmerpoint.study.AimPlan;
-import simmerpoint.study.AimResult;
-import simmerpoint.study.AimStudy;
-import simmerpoint.study.PanScenes;
-import simmerpoint.study.Progress;
-import simmerpoint.study.TraceOptions;
+import simmerpoint.study.aim.AimPlan;
+import simmerpoint.study.aim.AimResult;
+import simmerpoint.study.aim.AimStudy;
+import simmerpoint.study.pan.PanScenarios;
+import simmerpoint.study.trace.Progress;
+import simmerpoint.study.trace.TraceOptions;
 import simmerpoint.units.UnitSystem;
 
 class AimAnswerTest {
     private static AimResult study(double turnUp, double driftUp) {
         Aim aim = new Aim(Math.toRadians(turnUp), 0, Math.toRadians(driftUp), 0, 0, 0.05, Aim.PanCarrier.STAND);
         TraceOptions few = TraceOptions.defaults().withRays(1 << 12).withSeed(5).withThreads(2);
-        return AimStudy.run(PanScenes.rings(50, 850).withAim(aim), AimPlan.USUAL, few, Progress.NONE);
+        return AimStudy.run(PanScenarios.rings(50, 850).withAim(aim), AimPlan.USUAL, few, Progress.NONE);
     }
 
     private static String first(AimResult result) {

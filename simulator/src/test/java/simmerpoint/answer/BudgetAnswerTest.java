@@ -14,11 +14,12 @@ import simmerpoint.sampling.Estimate;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.scenario.file.ExampleScenario;
 import simmerpoint.scenario.file.ScenarioReader;
-import simmerpoint.study.BudgetResult;
-import simmerpoint.study.Budgets;
-import simmerpoint.study.FlawCost;
-import simmerpoint.study.Knob;
-import simmerpoint.study.Sensitivity;
+import simmerpoint.study.budget.BudgetResult;
+import simmerpoint.study.budget.Budgets;
+import simmerpoint.study.budget.FlawCost;
+import simmerpoint.study.budget.Parameter;
+import simmerpoint.study.budget.ParameterStep;
+import simmerpoint.study.budget.Sensitivity;
 import simmerpoint.units.UnitSystem;
 
 /** The words for a budget made up of round figures. */
@@ -103,12 +104,12 @@ class BudgetAnswerTest {
     }
 
     private static Sensitivity of(String key, Estimate slope, Estimate bend) {
-        Knob knob = Budgets.knob(key);
+        Parameter parameter = Budgets.parameter(key);
         return new Sensitivity(
-                knob,
+                parameter,
                 List.of(
-                        new Sensitivity.Step(Knob.MORE, e(bend.value() + slope.value(), 0.1)),
-                        new Sensitivity.Step(Knob.LESS, e(bend.value() - slope.value(), 0.1))),
+                        new Sensitivity.Step(ParameterStep.MORE, e(bend.value() + slope.value(), 0.1)),
+                        new Sensitivity.Step(ParameterStep.LESS, e(bend.value() - slope.value(), 0.1))),
                 Optional.of(slope),
                 Optional.of(bend));
     }
@@ -118,7 +119,7 @@ class BudgetAnswerTest {
         for (int k = 0; k < changes.length; k++) {
             steps.add(new Sensitivity.Step(ways.get(k), e(changes[k], 0.1)));
         }
-        return new Sensitivity(Budgets.knob(key), steps, Optional.empty(), Optional.empty());
+        return new Sensitivity(Budgets.parameter(key), steps, Optional.empty(), Optional.empty());
     }
 
     @Test
@@ -132,7 +133,7 @@ class BudgetAnswerTest {
                 of("slide", e(1, 0.1), e(-3, 0.1)),
                 of("raise", e(0.1, 0.2), e(0.1, 0.2)),
                 of("jitter", e(0.1, 0.1), e(-0.01, 0.01)),
-                of("gap", List.of(Knob.MORE), -12),
+                of("gap", List.of(ParameterStep.MORE), -12),
                 of("turn", List.of("up", "up right", "down left", "left"), -1, 2, -3, 0),
                 of("drift", List.of("up", "right", "down", "left"), -1, -2.5, 2, -2));
         String text = text(result, UnitSystem.METRIC);

@@ -11,7 +11,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import simmerpoint.quantities.VariantNames;
 import simmerpoint.report.SampleComparisons;
 import simmerpoint.report.TextReport;
-import simmerpoint.study.Comparison;
+import simmerpoint.study.compare.Comparison;
 import simmerpoint.units.UnitSystem;
 
 class CompareAnswerTest {

@@ -12,18 +12,14 @@ import simmerpoint.scenario.GroundHeights;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.setup.Aim;
 import simmerpoint.study.Cookers;
-import simmerpoint.study.DayPlan;
-import simmerpoint.study.DayResult;
-import simmerpoint.study.DayStudy;
-import simmerpoint.study.Progress;
-import simmerpoint.study.YearStudy;
+import simmerpoint.study.day.DayResult;
 import simmerpoint.units.UnitSystem;
 
 class DayAnswerTest {
     private static final LocalDate MIDSUMMER = LocalDate.of(2026, 6, 21);
 
     private static DayResult day(Scenario scenario, LocalDate date) {
-        return DayStudy.run(scenario, DayPlan.hourly(date), Cookers.quick(), Progress.NONE);
+        return Cookers.day(scenario, date);
     }
 
     private static Scenario hillside() {
@@ -124,9 +120,8 @@ class DayAnswerTest {
 
     @Test
     void aYearNamesItsBestMonthAndThoseWithout() {
-        Answer north = YearAnswer.of(
-                YearStudy.run(Cookers.usual(Cookers.FAR_NORTH, Cookers.COUNTRY), 2026, Cookers.quick(), Progress.NONE),
-                UnitSystem.METRIC);
+        Answer north =
+                YearAnswer.of(Cookers.year(Cookers.usual(Cookers.FAR_NORTH, Cookers.COUNTRY)), UnitSystem.METRIC);
         String first = first(north);
         assertTrue(first.contains("longest in June"), first);
         assertTrue(first.contains("not at all in January") && first.contains("December"), first);

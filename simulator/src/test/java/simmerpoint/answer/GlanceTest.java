@@ -10,10 +10,10 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import simmerpoint.scenario.checks.CheckedScenario;
 import simmerpoint.scenario.file.ScenarioReader;
-import simmerpoint.study.Progress;
-import simmerpoint.study.TraceOptions;
-import simmerpoint.study.TraceResult;
-import simmerpoint.study.TraceStudy;
+import simmerpoint.study.trace.Progress;
+import simmerpoint.study.trace.TraceOptions;
+import simmerpoint.study.trace.TraceResult;
+import simmerpoint.study.trace.TraceStudy;
 import simmerpoint.units.UnitSystem;
 
 class GlanceTest {

@@ -12,9 +12,9 @@ import org.junit.jupiter.params.provider.EnumSource;
 import simmerpoint.scenario.GroundHeights;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.scenario.file.ScenarioReader;
-import simmerpoint.study.MoveStudy;
-import simmerpoint.study.PanResult;
-import simmerpoint.study.PanScenes;
+import simmerpoint.study.pan.MoveStudy;
+import simmerpoint.study.pan.PanResult;
+import simmerpoint.study.pan.PanScenarios;
 import simmerpoint.units.UnitSystem;
 
 class PanAnswerTest {
@@ -24,9 +24,9 @@ class PanAnswerTest {
 
     @BeforeAll
     static void study() {
-        tea = PanScenes.study(PanScenes.rings(50, 850));
-        tiny = PanScenes.study(PanScenes.smooth(0.3, 0.4, 600));
-        huge = PanScenes.study(PanScenes.smooth(2.4, 1.2, 1000));
+        tea = PanScenarios.study(PanScenarios.rings(50, 850));
+        tiny = PanScenarios.study(PanScenarios.smooth(0.3, 0.4, 600));
+        huge = PanScenarios.study(PanScenarios.smooth(2.4, 1.2, 1000));
     }
 
     private static String text(PanResult result, UnitSystem system) {
@@ -106,10 +106,10 @@ class PanAnswerTest {
     void theSimmerKeepsToHeightsAtWhichOneCanCook() {
         Scenario scenario = tea.base().scenario();
         double height = scenario.panHeightMetres();
-        PanResult narrow = PanScenes.study(in(scenario, new GroundHeights(0.6, height - 0.01, height + 0.01)));
+        PanResult narrow = PanScenarios.study(in(scenario, new GroundHeights(0.6, height - 0.01, height + 0.01)));
         assertEquals(MoveStudy.Move.SLIDE, narrow.simmer().orElseThrow().move());
         assertFalse(metric(narrow).contains("to cook at"), metric(narrow));
-        PanResult low = PanScenes.study(in(scenario, new GroundHeights(0.6, 0.1, 0.2)));
+        PanResult low = PanScenarios.study(in(scenario, new GroundHeights(0.6, 0.1, 0.2)));
         assertTrue(
                 metric(low)
                         .matches(
@@ -140,7 +140,7 @@ class PanAnswerTest {
                         .matches(
                                 "(?s).*Sliding the dish back by 5 cm \\(2 in\\) brings more heat, [0-9]+ W instead of.*"),
                 metric(tea));
-        String text = metric(PanScenes.study(ScenarioReader.builtIn().scenario()));
+        String text = metric(PanScenarios.study(ScenarioReader.builtIn().scenario()));
         assertTrue(
                 text.matches(
                         "(?s).*Sliding the dish back by 5 cm \\(2 in\\) costs (next to )?no heat, [0-9]+ W go in instead of.*"),
@@ -150,7 +150,7 @@ class PanAnswerTest {
     /** 42 W are less than half of the 100 W that keep a small lidded pot simmering: nothing is fried, and nothing scorches. */
     @Test
     void tooWeakAPanNeitherFriesNorScorches() {
-        PanResult weak = PanScenes.study(PanScenes.smooth(0.3, 0.3, 600));
+        PanResult weak = PanScenarios.study(PanScenarios.smooth(0.3, 0.3, 600));
         assertTrue(weak.here().absorbed().value() < 60, weak.here().absorbed().toString());
         String text = metric(weak);
         assertTrue(text.contains("too little to fry, wherever the light falls"), text);

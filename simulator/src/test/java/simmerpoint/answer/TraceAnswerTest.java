@@ -12,10 +12,10 @@ import simmerpoint.report.SampleResults;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.scenario.file.ExampleScenario;
 import simmerpoint.scenario.file.ScenarioReader;
-import simmerpoint.study.Progress;
-import simmerpoint.study.TraceOptions;
-import simmerpoint.study.TraceResult;
-import simmerpoint.study.TraceStudy;
+import simmerpoint.study.trace.Progress;
+import simmerpoint.study.trace.TraceOptions;
+import simmerpoint.study.trace.TraceResult;
+import simmerpoint.study.trace.TraceStudy;
 import simmerpoint.units.UnitSystem;
 
 class TraceAnswerTest {

@@ -7,7 +7,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.io.TempDir;
-import simmerpoint.study.TraceStudy;
+import simmerpoint.study.trace.TraceStudy;
 
 /** What every test of a command needs: a folder, the program run in memory, and what it said. */
 abstract class CommandRuns {

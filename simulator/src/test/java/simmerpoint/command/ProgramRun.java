@@ -5,7 +5,7 @@ import java.io.ByteArrayOutputStream;
 import java.io.InputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
-import simmerpoint.study.TraceStudy;
+import simmerpoint.study.trace.TraceStudy;
 
 /**
  * One run of the program in memory, as a user would start it.

@@ -18,8 +18,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import simmerpoint.report.SampleResults;
 import simmerpoint.scenario.file.ExampleScenario;
-import simmerpoint.study.ImpossibleSetupException;
-import simmerpoint.study.TraceOptions;
+import simmerpoint.study.trace.ImpossibleSetupException;
+import simmerpoint.study.trace.TraceOptions;
 
 class ProgramTest extends CommandRuns {
     private TraceOptions asked;

@@ -48,8 +48,14 @@ class ReportCommandTest extends CommandRuns {
         }
     }
 
+    /** A bare disc needs no study of a pan: its page is written in a third of the time. */
+    private void bareDisc() throws IOException {
+        write(NAME + ".yaml", "title: A dish\n" + DISH + "plane: {disc: 20 cm}\n");
+    }
+
     @Test
     void standardOutputGetsThePageAloneAndTheSame() throws IOException {
+        bareDisc();
         Path page = folder.resolve("mine.html");
         assertEquals(0, run("report", file, "--html", page.toString(), "--rays", "1024", "--threads", "1"));
         assertEquals(0, run("report", file, "--html", "-", "--rays", "1024", "--threads", "2"));
@@ -58,6 +64,7 @@ class ReportCommandTest extends CommandRuns {
 
     @Test
     void withoutANameItIsThatOfTheScenario() throws IOException {
+        bareDisc();
         assertEquals(0, run("report", file, "--rays", "1024"));
         assertEquals(NAME + ".html is written", out().substring(0, out().indexOf(':')));
         assertEquals(0, run("report", file, "--rays", "1024", "--seed", "2"), "an older page of ours is replaced");

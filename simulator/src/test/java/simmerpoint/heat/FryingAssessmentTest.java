@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import simmerpoint.heat.balance.HeatLevelModel;
 
 class FryingAssessmentTest {
     private static final double AREA = Math.PI * 0.12 * 0.12;

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import simmerpoint.heat.balance.PotModel;
 
 class SaturatedWaterTest {
     /** IAPWS R7-97 (2012), table 35 (from memory). */

@@ -9,7 +9,7 @@ import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import simmerpoint.report.SampleResults;
-import simmerpoint.study.TraceResult;
+import simmerpoint.study.trace.TraceResult;
 
 class TraceCsvTest {
     private static List<String> lines(TraceResult result) {

@@ -17,7 +17,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import simmerpoint.report.SampleResults;
-import simmerpoint.study.TraceResult;
+import simmerpoint.study.trace.TraceResult;
 
 /** Read back by a general library. */
 class TraceJsonTest {

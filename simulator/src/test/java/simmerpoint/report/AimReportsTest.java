@@ -15,13 +15,13 @@ import org.junit.jupiter.api.Test;
 import simmerpoint.answer.AimAnswer;
 import simmerpoint.quantities.AimQuantities;
 import simmerpoint.quantities.Schemas;
-import simmerpoint.study.AimPlan;
-import simmerpoint.study.AimResult;
-import simmerpoint.study.AimStudy;
-import simmerpoint.study.AimWay;
 import simmerpoint.study.Cookers;
-import simmerpoint.study.Progress;
-import simmerpoint.study.TraceOptions;
+import simmerpoint.study.aim.AimPlan;
+import simmerpoint.study.aim.AimResult;
+import simmerpoint.study.aim.AimStudy;
+import simmerpoint.study.aim.MisaimDirection;
+import simmerpoint.study.trace.Progress;
+import simmerpoint.study.trace.TraceOptions;
 import simmerpoint.units.UnitSystem;
 
 class AimReportsTest {
@@ -38,11 +38,11 @@ class AimReportsTest {
     void theJsonHoldsWhatTheStudyFound() throws IOException {
         JsonNode root = Schemas.read(AimQuantities.DOCUMENT, result);
         assertEquals(result.deadOnWatts().value(), root.get("dead_on_power_W").asDouble());
-        assertEquals(AimWay.values().length, root.get("tolerance").size());
+        assertEquals(MisaimDirection.values().length, root.get("tolerance").size());
         JsonNode up = root.get("tolerance").get(0);
         assertEquals("drift up", up.get("way").asText());
         assertEquals(
-                result.tolerance().angle(AimWay.DRIFT_UP).orElseThrow().value(),
+                result.tolerance().angle(MisaimDirection.DRIFT_UP).orElseThrow().value(),
                 up.get("angle_rad").asDouble());
         assertTrue(root.get("sun").get("real").asBoolean());
         assertEquals(

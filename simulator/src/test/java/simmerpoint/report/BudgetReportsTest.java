@@ -18,10 +18,10 @@ import simmerpoint.quantities.Schemas;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.scenario.file.ExampleScenario;
 import simmerpoint.scenario.file.ScenarioReader;
-import simmerpoint.study.BudgetResult;
-import simmerpoint.study.BudgetStudy;
-import simmerpoint.study.Budgets;
-import simmerpoint.study.Progress;
+import simmerpoint.study.budget.BudgetResult;
+import simmerpoint.study.budget.BudgetStudy;
+import simmerpoint.study.budget.Budgets;
+import simmerpoint.study.trace.Progress;
 import simmerpoint.units.UnitSystem;
 
 class BudgetReportsTest {

@@ -15,9 +15,9 @@ import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import simmerpoint.quantities.CompareQuantities;
 import simmerpoint.quantities.Schemas;
-import simmerpoint.study.ComparedRow;
-import simmerpoint.study.Comparison;
-import simmerpoint.study.TraceOptions;
+import simmerpoint.study.compare.ComparedRow;
+import simmerpoint.study.compare.Comparison;
+import simmerpoint.study.trace.TraceOptions;
 import simmerpoint.units.UnitSystem;
 
 class CompareReportsTest {

@@ -28,15 +28,17 @@ import simmerpoint.answer.DayAnswer;
 import simmerpoint.answer.Item;
 import simmerpoint.answer.PanAnswer;
 import simmerpoint.answer.Section;
+import simmerpoint.drawing.Raster;
+import simmerpoint.drawing.output.PngFile;
 import simmerpoint.drawing.output.XmlWriter;
 import simmerpoint.quantities.Version;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.scenario.file.ScenarioReader;
-import simmerpoint.study.DayPlan;
-import simmerpoint.study.DayStudy;
-import simmerpoint.study.PanStudy;
-import simmerpoint.study.Progress;
-import simmerpoint.study.TraceOptions;
+import simmerpoint.study.day.DayPlan;
+import simmerpoint.study.day.DayStudy;
+import simmerpoint.study.pan.PanStudy;
+import simmerpoint.study.trace.Progress;
+import simmerpoint.study.trace.TraceOptions;
 import simmerpoint.units.UnitSystem;
 
 /** The page as a tree, read by the XML parser of the JDK: it is written well formed. */
@@ -176,7 +178,7 @@ class CookerReportTest {
     /** A picture made elsewhere goes into the page whole, with its size, so that the page does not jump when it is shown. */
     @Test
     void aPngFileIsHeldInThePage() throws Exception {
-        byte[] png = Sheets.png(Sheets.image(30, 20, g -> {}));
+        byte[] png = PngFile.bytes(new Raster(30, 20, new int[600]));
         XmlWriter pen = new XmlWriter();
         HtmlFigure.png(png, "what it shows", "A caption <here>").write(pen);
         Element img = all(parsed(pen.written()), "img").get(0);

@@ -16,16 +16,16 @@ import java.util.List;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import simmerpoint.answer.LevelWords;
+import simmerpoint.drawing.Ink;
+import simmerpoint.drawing.Style;
+import simmerpoint.drawing.TextStyle;
+import simmerpoint.drawing.Theme;
 import simmerpoint.heat.HeatLevel;
 import simmerpoint.quantities.DayQuantities;
 import simmerpoint.quantities.Schemas;
 import simmerpoint.study.Cookers;
-import simmerpoint.study.DayPlan;
-import simmerpoint.study.DayResult;
-import simmerpoint.study.DayStudy;
-import simmerpoint.study.Progress;
-import simmerpoint.study.YearResult;
-import simmerpoint.study.YearStudy;
+import simmerpoint.study.day.DayResult;
+import simmerpoint.study.day.YearResult;
 import simmerpoint.sun.Site;
 import simmerpoint.units.UnitSystem;
 
@@ -37,15 +37,14 @@ class DayReportsTest {
     private static YearResult year;
 
     private static DayResult on(Site place, LocalDate date) {
-        return DayStudy.run(
-                Cookers.usual(place, Cookers.COUNTRY), DayPlan.hourly(date), Cookers.quick(), Progress.NONE);
+        return Cookers.day(Cookers.usual(place, Cookers.COUNTRY), date);
     }
 
     @BeforeAll
     static void study() {
         day = on(Cookers.HILLSIDE, LocalDate.of(2026, 6, 21));
         night = on(Cookers.FAR_NORTH, LocalDate.of(2026, 12, 21));
-        year = YearStudy.run(Cookers.usual(Cookers.FAR_NORTH, Cookers.COUNTRY), 2026, Cookers.quick(), Progress.NONE);
+        year = Cookers.year(Cookers.usual(Cookers.FAR_NORTH, Cookers.COUNTRY));
     }
 
     @Test
@@ -143,8 +142,12 @@ class DayReportsTest {
     void theLevelsOfTheDayAreSeen() {
         BufferedImage image = DayPicture.image(day, UnitSystem.METRIC);
         for (HeatLevel level : List.of(HeatLevel.TOO_COOL, HeatLevel.KEEP_WARM, HeatLevel.SIMMER, HeatLevel.BOIL)) {
-            assertTrue(pixels(image, LevelColours.of(level)) > 2000, level + " is not seen");
+            assertTrue(pixels(image, colour(Style.of(level).fill().orElseThrow())) > 2000, level + " is not seen");
         }
+    }
+
+    private static Color colour(Ink ink) {
+        return new Color(Theme.PRINT.argb(ink));
     }
 
     private static long pixels(BufferedImage image, Color colour) {
@@ -173,8 +176,8 @@ class DayReportsTest {
     void levelsDarkenEvenInGreyAndTheirTextCanBeRead() {
         double before = 1;
         for (HeatLevel level : HeatLevel.values()) {
-            double own = luminance(LevelColours.of(level));
-            double text = luminance(LevelColours.textOn(level));
+            double own = luminance(colour(Style.of(level).fill().orElseThrow()));
+            double text = luminance(colour(TextStyle.on(level).ink()));
             double contrast = (Math.max(own, text) + 0.05) / (Math.min(own, text) + 0.05);
             assertTrue(contrast >= 4.5, level + ": contrast " + contrast);
             double lightness = 116 * Math.cbrt(own) - 16;

@@ -12,6 +12,8 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import simmerpoint.drawing.Style;
+import simmerpoint.drawing.Theme;
 import simmerpoint.heat.HeatLevel;
 
 /**
@@ -88,7 +90,8 @@ class PageStyleTest {
     @Test
     void heatLevelsHaveOneColourEverywhere() {
         for (HeatLevel level : HeatLevel.values()) {
-            String colour = String.format("#%06x", LevelColours.of(level).getRGB() & 0xFFFFFF);
+            String colour = String.format(
+                    "#%06x", Theme.PRINT.argb(Style.of(level).fill().orElseThrow()) & 0xFFFFFF);
             String ink = "level-" + level.ordinal();
             assertTrue(sheet.contains("--" + ink + ": " + colour + ";"), level + " " + colour);
             assertTrue(sheet.contains("." + ink + " { fill: var(--" + ink + ");"), level.toString());

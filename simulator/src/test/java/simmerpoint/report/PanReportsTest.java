@@ -13,8 +13,8 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import simmerpoint.quantities.PanQuantities;
 import simmerpoint.quantities.Schemas;
-import simmerpoint.study.PanResult;
-import simmerpoint.study.PanScenes;
+import simmerpoint.study.pan.PanResult;
+import simmerpoint.study.pan.PanScenarios;
 import simmerpoint.units.UnitSystem;
 
 class PanReportsTest {
@@ -23,7 +23,7 @@ class PanReportsTest {
 
     @BeforeAll
     static void study() {
-        tea = PanScenes.study(PanScenes.rings(50, 850));
+        tea = PanScenarios.study(PanScenarios.rings(50, 850));
     }
 
     @Test

@@ -19,7 +19,7 @@ import simmerpoint.drawing.map.MapFrame;
 import simmerpoint.drawing.map.PlaneMap;
 import simmerpoint.drawing.map.WallMap;
 import simmerpoint.drawing.output.PngFile;
-import simmerpoint.study.TraceResult;
+import simmerpoint.study.trace.TraceResult;
 import simmerpoint.units.UnitSystem;
 
 class PngReportTest {

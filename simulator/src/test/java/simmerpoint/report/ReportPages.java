@@ -11,9 +11,9 @@ import simmerpoint.scenario.Scenario;
 import simmerpoint.scenario.ScenarioException;
 import simmerpoint.scenario.checks.CheckedScenario;
 import simmerpoint.scenario.file.ScenarioReader;
-import simmerpoint.study.Progress;
-import simmerpoint.study.TraceOptions;
-import simmerpoint.study.WholeStudy;
+import simmerpoint.study.FullStudy;
+import simmerpoint.study.trace.Progress;
+import simmerpoint.study.trace.TraceOptions;
 import simmerpoint.units.UnitSystem;
 
 /** Pages of the demo scenarios and of nasty ones, from few rays. */
@@ -70,7 +70,7 @@ public final class ReportPages {
     /** The page of what was read. */
     static String page(CheckedScenario read, String name, UnitSystem units, int threads) throws ScenarioException {
         TraceOptions options = TraceOptions.defaults().withRays(RAYS).withThreads(threads);
-        WholeStudy.Result result = WholeStudy.run(read.atOneMoment(), options, Progress.NONE);
+        FullStudy.Result result = FullStudy.run(read.atOneMoment(), options, Progress.NONE);
         return new String(CookerReport.bytes(read, result, name, units), StandardCharsets.UTF_8);
     }
 }

@@ -9,10 +9,10 @@ import simmerpoint.scenario.values.ScenarioValues;
 import simmerpoint.scenario.variants.Variant;
 import simmerpoint.scenario.variants.Variants;
 import simmerpoint.scenario.variants.VariedKey;
-import simmerpoint.study.CompareStudy;
-import simmerpoint.study.Comparison;
-import simmerpoint.study.Progress;
-import simmerpoint.study.TraceOptions;
+import simmerpoint.study.compare.CompareStudy;
+import simmerpoint.study.compare.Comparison;
+import simmerpoint.study.trace.Progress;
+import simmerpoint.study.trace.TraceOptions;
 
 /** Comparisons with few rays for tests of words, files and pictures. */
 public final class SampleComparisons {

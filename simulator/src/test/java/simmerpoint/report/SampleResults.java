@@ -14,9 +14,9 @@ import simmerpoint.sampling.Estimate;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.setup.Aim;
 import simmerpoint.setup.Stand;
-import simmerpoint.study.HeatResult;
-import simmerpoint.study.PanLights;
-import simmerpoint.study.TraceResult;
+import simmerpoint.study.trace.HeatResult;
+import simmerpoint.study.trace.PanIrradiation;
+import simmerpoint.study.trace.TraceResult;
 import simmerpoint.sun.SunShape;
 import simmerpoint.sun.Sunlight;
 import simmerpoint.target.CaughtByFace;
@@ -225,7 +225,8 @@ public final class SampleResults {
                 scenario.cooking()
                         .map(kitchen -> new HeatResult(
                                 kitchen,
-                                PanLights.absorbed(faces, scenario, kitchen).scaledTo(absorbed))),
+                                PanIrradiation.absorbed(faces, scenario, kitchen)
+                                        .scaledTo(absorbed))),
                 1,
                 32,
                 true,

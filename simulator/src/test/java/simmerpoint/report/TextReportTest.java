@@ -14,7 +14,7 @@ import simmerpoint.answer.Answer;
 import simmerpoint.answer.Item;
 import simmerpoint.answer.Section;
 import simmerpoint.answer.TraceAnswer;
-import simmerpoint.study.TraceResult;
+import simmerpoint.study.trace.TraceResult;
 import simmerpoint.units.UnitSystem;
 
 class TextReportTest {

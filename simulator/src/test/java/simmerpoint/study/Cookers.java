@@ -16,6 +16,13 @@ import simmerpoint.scenario.Scenario;
 import simmerpoint.scenario.SiteConditions;
 import simmerpoint.setup.Aim;
 import simmerpoint.setup.Stand;
+import simmerpoint.study.day.DayPlan;
+import simmerpoint.study.day.DayResult;
+import simmerpoint.study.day.DayStudy;
+import simmerpoint.study.day.YearResult;
+import simmerpoint.study.day.YearStudy;
+import simmerpoint.study.trace.Progress;
+import simmerpoint.study.trace.TraceOptions;
 import simmerpoint.sun.AirType;
 import simmerpoint.sun.BeamRangeModel;
 import simmerpoint.sun.EsraSky;
@@ -52,6 +59,17 @@ public final class Cookers {
                 Optional.of(CookingSetup.usual(pan)),
                 Optional.of(new SiteConditions(place, when, sky)),
                 GroundHeights.USUAL);
+    }
+
+    /** The hours of a day with few rays. */
+    public static DayResult day(Scenario scenario, LocalDate date) {
+        return Once.of(
+                () -> DayStudy.run(scenario, DayPlan.hourly(date), quick(), Progress.NONE), "day", scenario, date);
+    }
+
+    /** The year 2026 with few rays. */
+    public static YearResult year(Scenario scenario) {
+        return Once.of(() -> YearStudy.run(scenario, 2026, quick(), Progress.NONE), "year", scenario);
     }
 
     /** Few rays, one thread. */

@@ -5,7 +5,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import simmerpoint.pan.Plane;
 import simmerpoint.setup.Aim;
 import simmerpoint.setup.Stand;
-import simmerpoint.study.TraceResult;
+import simmerpoint.study.trace.TraceResult;
 
 /**
  * Where the vertex ray lands: one flat mirror of 0.2 mm at the vertex of a dish of 0.8 m focal length, parallel light.

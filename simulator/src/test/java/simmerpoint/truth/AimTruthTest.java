@@ -10,14 +10,14 @@ import org.junit.jupiter.params.provider.CsvSource;
 import simmerpoint.sampling.Estimate;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.setup.Aim;
-import simmerpoint.study.AimLead;
-import simmerpoint.study.AimTolerance;
-import simmerpoint.study.AimWay;
-import simmerpoint.study.PairedStudy;
-import simmerpoint.study.PairedWatts;
-import simmerpoint.study.Progress;
-import simmerpoint.study.TraceOptions;
-import simmerpoint.study.TraceResult;
+import simmerpoint.study.aim.AimLead;
+import simmerpoint.study.aim.AimTolerance;
+import simmerpoint.study.aim.MisaimDirection;
+import simmerpoint.study.paired.PairedStudy;
+import simmerpoint.study.paired.PairedWatts;
+import simmerpoint.study.trace.Progress;
+import simmerpoint.study.trace.TraceOptions;
+import simmerpoint.study.trace.TraceResult;
 import simmerpoint.sun.GaussianSun;
 
 /** Aiming against closed forms: the Rice law for what an aim loses, plane trigonometry for the lead. */
@@ -72,7 +72,7 @@ class AimTruthTest {
             AimTolerance found = AimTolerance.of(List.of(gaussian(1.5).scenario()), loss, OPTIONS, Progress.NONE)
                     .get(0);
             double a = RiceLaw.offset(1.5, loss);
-            for (AimWay way : AimWay.values()) {
+            for (MisaimDirection way : MisaimDirection.values()) {
                 double wanted = Math.atan(a * SIGMA) / (way.isTurn() ? 2 : 1);
                 Estimate angle = found.angle(way).orElseThrow();
                 assertEquals(wanted, angle.value(), 5 * angle.standardError() + 2e-3 * wanted, way + ", loss " + loss);

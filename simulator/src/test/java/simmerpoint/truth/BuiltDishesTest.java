@@ -10,18 +10,18 @@ import simmerpoint.dish.cut.FlatRings;
 import simmerpoint.dish.cut.RingSpacing;
 import simmerpoint.dish.cut.Smooth;
 import simmerpoint.dish.mirror.Mirror;
-import simmerpoint.heat.CookingModel;
+import simmerpoint.heat.balance.CookingModel;
 import simmerpoint.pan.Finish;
 import simmerpoint.pan.Pan;
 import simmerpoint.scenario.CookingSetup;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.setup.Aim;
 import simmerpoint.setup.Stand;
-import simmerpoint.study.PanLights;
-import simmerpoint.study.Progress;
-import simmerpoint.study.TraceOptions;
-import simmerpoint.study.TraceResult;
-import simmerpoint.study.TraceStudy;
+import simmerpoint.study.trace.PanIrradiation;
+import simmerpoint.study.trace.Progress;
+import simmerpoint.study.trace.TraceOptions;
+import simmerpoint.study.trace.TraceResult;
+import simmerpoint.study.trace.TraceStudy;
 import simmerpoint.sun.Sunlight;
 import simmerpoint.sun.UniformDiscSun;
 
@@ -44,7 +44,7 @@ class BuiltDishesTest {
     private static double intoWater(Scenario scenario, TraceResult result) {
         CookingSetup kitchen = scenario.cooking().orElseThrow();
         CookingModel cooking = new CookingModel(kitchen.vessel(), kitchen.contents(), kitchen.around());
-        double seconds = cooking.likelyBoilSeconds(PanLights.absorbed(result.faces(), scenario, kitchen))
+        double seconds = cooking.likelyBoilSeconds(PanIrradiation.absorbed(result.faces(), scenario, kitchen))
                 .orElseThrow();
         double kelvin = cooking.boilingCelsius() - kitchen.contents().startCelsius();
         return kitchen.contents().waterKilograms() * 4186 * kelvin / seconds;

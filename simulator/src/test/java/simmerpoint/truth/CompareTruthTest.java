@@ -18,13 +18,13 @@ import simmerpoint.scenario.file.ScenarioReader;
 import simmerpoint.scenario.variants.Variant;
 import simmerpoint.scenario.variants.Variants;
 import simmerpoint.scenario.variants.VariedKey;
-import simmerpoint.study.CompareStudy;
-import simmerpoint.study.ComparedRow;
-import simmerpoint.study.Comparison;
-import simmerpoint.study.PairedStudy;
-import simmerpoint.study.PairedWatts;
-import simmerpoint.study.Progress;
-import simmerpoint.study.TraceOptions;
+import simmerpoint.study.compare.CompareStudy;
+import simmerpoint.study.compare.ComparedRow;
+import simmerpoint.study.compare.Comparison;
+import simmerpoint.study.paired.PairedStudy;
+import simmerpoint.study.paired.PairedWatts;
+import simmerpoint.study.trace.Progress;
+import simmerpoint.study.trace.TraceOptions;
 
 /** What is known of compared dishes beforehand, through the whole of compare: file, varied keys, engine. */
 class CompareTruthTest {

@@ -11,7 +11,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import simmerpoint.dish.mirror.Mirror;
 import simmerpoint.sampling.Estimate;
-import simmerpoint.study.TraceResult;
+import simmerpoint.study.trace.TraceResult;
 
 /** Whether the error bars are true: one scene under many seeds. Panel tilt is off, as its seed builds another dish. */
 class ErrorBarTest {

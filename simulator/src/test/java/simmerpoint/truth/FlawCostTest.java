@@ -10,11 +10,11 @@ import org.junit.jupiter.params.provider.CsvSource;
 import simmerpoint.dish.mirror.Mirror;
 import simmerpoint.sampling.Estimate;
 import simmerpoint.setup.Stand;
-import simmerpoint.study.BudgetResult;
-import simmerpoint.study.Budgets;
-import simmerpoint.study.FlawCost;
-import simmerpoint.study.PairedWatts;
-import simmerpoint.study.Sensitivity;
+import simmerpoint.study.budget.BudgetResult;
+import simmerpoint.study.budget.Budgets;
+import simmerpoint.study.budget.FlawCost;
+import simmerpoint.study.budget.Sensitivity;
+import simmerpoint.study.paired.PairedWatts;
 
 /** What single flaws cost, held against closed forms; 1000 W/m² from straight above. */
 class FlawCostTest {

@@ -10,7 +10,7 @@ import simmerpoint.dish.mirror.Mirror;
 import simmerpoint.pan.Plane;
 import simmerpoint.sampling.Estimate;
 import simmerpoint.setup.Stand;
-import simmerpoint.study.TraceResult;
+import simmerpoint.study.trace.TraceResult;
 import simmerpoint.sun.GaussianSun;
 import simmerpoint.target.Spot;
 import simmerpoint.target.SpotEllipse;

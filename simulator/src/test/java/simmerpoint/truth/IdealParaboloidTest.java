@@ -8,7 +8,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import simmerpoint.dish.mirror.Mirror;
 import simmerpoint.sampling.Estimate;
-import simmerpoint.study.TraceResult;
+import simmerpoint.study.trace.TraceResult;
 import simmerpoint.sun.LimbDarkenedSun;
 
 /** What is known in closed form of a perfect paraboloid; sun half-angle 4.65 mrad unless said otherwise. */

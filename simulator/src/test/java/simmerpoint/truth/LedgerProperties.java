@@ -12,8 +12,8 @@ import simmerpoint.dish.mirror.Mirror;
 import simmerpoint.pan.Pan;
 import simmerpoint.pan.Plane;
 import simmerpoint.sampling.Estimate;
-import simmerpoint.study.TraceOptions;
-import simmerpoint.study.TraceResult;
+import simmerpoint.study.trace.TraceOptions;
+import simmerpoint.study.trace.TraceResult;
 import simmerpoint.target.Ledger;
 import simmerpoint.target.Spot;
 

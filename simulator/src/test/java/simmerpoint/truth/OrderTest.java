@@ -7,7 +7,7 @@ import org.junit.jupiter.api.Test;
 import simmerpoint.dish.DishPlan;
 import simmerpoint.dish.mirror.Mirror;
 import simmerpoint.sampling.Estimate;
-import simmerpoint.study.TraceResult;
+import simmerpoint.study.trace.TraceResult;
 
 /** What is better than what is known beforehand. Bounds: 4 standard errors of each difference. */
 class OrderTest {

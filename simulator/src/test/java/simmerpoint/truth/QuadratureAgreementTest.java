@@ -13,7 +13,7 @@ import simmerpoint.dish.mirror.Mirror;
 import simmerpoint.pan.Plane;
 import simmerpoint.sampling.Estimate;
 import simmerpoint.setup.Stand;
-import simmerpoint.study.TraceResult;
+import simmerpoint.study.trace.TraceResult;
 
 /**
  * The tracer against quadrature over panels and sun disc, which shares no code with it: mirrors without slope error or

@@ -9,8 +9,8 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import simmerpoint.dish.DishPlan;
 import simmerpoint.dish.mirror.Mirror;
-import simmerpoint.study.TraceOptions;
-import simmerpoint.study.TraceResult;
+import simmerpoint.study.trace.TraceOptions;
+import simmerpoint.study.trace.TraceResult;
 import simmerpoint.target.FluxMap;
 
 /** The same scene and seed give the same bits, whatever the number of threads. */

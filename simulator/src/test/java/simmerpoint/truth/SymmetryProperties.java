@@ -13,7 +13,7 @@ import net.jqwik.api.constraints.Scale;
 import simmerpoint.dish.DishPlan;
 import simmerpoint.dish.mirror.Mirror;
 import simmerpoint.geometry.Vec;
-import simmerpoint.study.TraceResult;
+import simmerpoint.study.trace.TraceResult;
 
 /** What must change nothing but noise. Bounds: 5 standard errors of the difference, see Check. */
 class SymmetryProperties {

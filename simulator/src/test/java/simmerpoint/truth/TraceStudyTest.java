@@ -13,12 +13,12 @@ import org.junit.jupiter.api.Timeout;
 import simmerpoint.dish.mirror.Mirror;
 import simmerpoint.sampling.Estimate;
 import simmerpoint.setup.Stand;
-import simmerpoint.study.ImpossibleSetupException;
-import simmerpoint.study.MoveStudy;
-import simmerpoint.study.Progress;
-import simmerpoint.study.TraceOptions;
-import simmerpoint.study.TraceResult;
-import simmerpoint.study.TraceStudy;
+import simmerpoint.study.pan.MoveStudy;
+import simmerpoint.study.trace.ImpossibleSetupException;
+import simmerpoint.study.trace.Progress;
+import simmerpoint.study.trace.TraceOptions;
+import simmerpoint.study.trace.TraceResult;
+import simmerpoint.study.trace.TraceStudy;
 
 /** How a trace starts, stops and tells of itself. */
 class TraceStudyTest {

@@ -22,9 +22,9 @@ import simmerpoint.pan.Plane;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.setup.Aim;
 import simmerpoint.setup.Stand;
-import simmerpoint.study.PairedStudy;
-import simmerpoint.study.Progress;
-import simmerpoint.study.TraceOptions;
+import simmerpoint.study.paired.PairedStudy;
+import simmerpoint.study.trace.Progress;
+import simmerpoint.study.trace.TraceOptions;
 import simmerpoint.sun.Sunlight;
 import simmerpoint.sun.UniformDiscSun;
 

@@ -10,15 +10,15 @@ import simmerpoint.dish.DishPlan;
 import simmerpoint.dish.mirror.Mirror;
 
 /**
- * What {@link Workmanship} does to a dish: root mean squares over its mirrors, along the ribs and across them. Tilt is
- * what turns a whole panel, slope what its surface does within. The tracer knows one figure for both directions, the root
- * mean square of the two. Held against dishes really built so, the watts on a pan that catches nearly all light of the exact
- * dish come out within 2 per cent for errors that cost up to some 15; for more than that, and for targets smaller than the
- * image of a panel, real errors cost less.
+ * Errors of a dish that follow from {@link Workmanship}: root mean squares over its mirrors, along the ribs and across
+ * them. Tilt rotates a whole panel, slope varies within it. The tracer uses one figure for both directions, their root
+ * mean square. Compared with traced meshes that have these errors, the watts on a pan that catches nearly all light of
+ * the exact dish agree within 2 per cent for errors that cost up to some 15; beyond that, and for targets smaller than
+ * the image of a panel, real errors cost less.
  *
- * <p>All formulas are derived here, for errors that are small and independent from place to place. A panel is taken as the
- * sheet that its four corners stretch, L long along the rib and w0 and w1 wide at its ends, w² = (w0² + w1²)/2. Bent
- * strips are cut into lengths of 10 cm, since a saw wanders over about a hand's width (common practice).
+ * <p>All formulas are derived here, for errors that are small and independent from place to place. A panel is taken as
+ * the sheet that its four corners stretch, L long along the rib and w0 and w1 wide at its ends, w² = (w0² + w1²)/2.
+ * Bent strips are cut into lengths of 10 cm, since a saw wanders over about a hand's width (common practice).
  *
  * <ul>
  *   <li><b>Ribs cut</b>, standard deviation s at each corner: the plane that fits the four corners best tilts by s/L
@@ -44,7 +44,7 @@ public record BuildErrors(Map<Cause, Part> parts) {
 
     private static final double PER_TOLERANCE = 0.5;
 
-    /** What is not quite true. */
+    /** A cause of errors. */
     public enum Cause {
         /** Ribs' edges off the curve. */
         RIB_CUT,
@@ -65,7 +65,7 @@ public record BuildErrors(Map<Cause, Part> parts) {
      * @param tiltAcross rad
      * @param slopeAlong rad
      * @param slopeAcross rad
-     * @param gap mean slit between panels, m
+     * @param gap mean additional gap between panels, m
      */
     public record Part(double tiltAlong, double tiltAcross, double slopeAlong, double slopeAcross, double gap) {
         /** Its errors in all directions together, per axis, rad. */
@@ -89,7 +89,7 @@ public record BuildErrors(Map<Cause, Part> parts) {
         parts = Collections.unmodifiableMap(copy);
     }
 
-    /** Of one dish. */
+    /** The errors of one dish. */
     public static BuildErrors of(Workmanship work, DishPlan plan) {
         Map<Cause, Part> parts = new EnumMap<>(Cause.class);
         List<RibPanel> panels = work.ofRibs() ? RibPanel.of(plan) : List.of();
@@ -120,7 +120,7 @@ public record BuildErrors(Map<Cause, Part> parts) {
         return new BuildErrors(rest);
     }
 
-    /** All causes together: errors add in squares, slits plainly. */
+    /** All causes together: errors add in quadrature, gaps linearly. */
     public Part all() {
         double[] sum = new double[5];
         for (Part p : parts.values()) {
@@ -145,7 +145,7 @@ public record BuildErrors(Map<Cause, Part> parts) {
         return Math.hypot(all.slopeAlong, all.slopeAcross) / Math.sqrt(2);
     }
 
-    /** What a plan and its mirror become: slits between the panels, and errors added in squares to the mirror's own. */
+    /** The dish that a plan and its mirror become: wider gaps, and errors added in quadrature to the mirror's own. */
     public BuiltDish build(DishPlan plan, Mirror mirror) {
         if (parts.isEmpty()) {
             return new BuiltDish(plan, mirror);

@@ -5,10 +5,7 @@ import simmerpoint.dish.MirrorSurface;
 import simmerpoint.dish.mirror.Mirror;
 import simmerpoint.geometry.Direction;
 
-/**
- * A dish as it was built: what light is cast on. Only {@link BuildErrors#build} makes one, so that a plan cannot be traced by
- * mistake.
- */
+/** A dish as built, on which light is cast. Only {@link BuildErrors#build} makes one, so that no plan is traced. */
 public final class BuiltDish {
     private final DishPlan layout;
     private final Mirror mirror;
@@ -18,22 +15,22 @@ public final class BuiltDish {
         this.mirror = mirror;
     }
 
-    /** How its panels lie: the plan, with the slits that were left between them. */
+    /** The plan with the gaps as they came out. */
     public DishPlan layout() {
         return layout;
     }
 
-    /** Its mirror: the material's errors and those of workmanship together. */
+    /** Its mirror, with the errors of the material and of workmanship. */
     public Mirror mirror() {
         return mirror;
     }
 
-    /** Its surface, laid out for a sun in that direction of the dish frame; tilts of panels come on top. */
+    /** Its surface without panel tilts; the direction to the sun's centre is in the dish frame. */
     public MirrorSurface surface(Direction sunInDish) {
         return layout.surface(sunInDish);
     }
 
-    /** How each panel of its surface was glued, drawn from the seed. */
+    /** The tilt of each panel of its surface, drawn from the seed. */
     public PanelTilts panelTilts(int panels, long seed) {
         return PanelTilts.draw(panels, mirror.panelTiltRadians(), seed);
     }

@@ -4,9 +4,9 @@ import java.util.SplittableRandom;
 import simmerpoint.dish.MirrorPoints;
 
 /**
- * Whole panels glued askew: for each panel of one built dish a small rotation, drawn once from the seed. The rotation
- * turns the panel's normals; its edges' shift (tilt × half the width, below a millimetre for hand-sized panels) is left
- * out. Panel k draws the same deviates whatever the size of the tilt.
+ * Tilts of whole panels: for each panel of one built dish a small rotation, drawn once from the seed. It rotates the
+ * panel's normals; the shift of its edges (tilt × half the width, below a millimetre for hand-sized panels) is
+ * neglected. Panel k uses the same deviates whatever the standard deviation.
  */
 public final class PanelTilts {
     private static final long SALT = 0x5DEECE66DL;

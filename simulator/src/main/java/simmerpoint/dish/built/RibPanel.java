@@ -8,7 +8,7 @@ import simmerpoint.dish.Parabola;
 import simmerpoint.dish.RibLayout;
 
 /**
- * One panel stretched between two ribs, or a length of a strip; what errors of ribs and sheet do to it. Squares come in
+ * One panel between two ribs, or a length of a strip, and the effect of errors of ribs and sheet on it. Squares are in
  * this order: tilt along the ribs and across them, slope along and across, rad². The formulas are those of {@link
  * BuildErrors}.
  *

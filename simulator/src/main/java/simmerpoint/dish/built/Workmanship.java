@@ -3,12 +3,12 @@ package simmerpoint.dish.built;
 import simmerpoint.units.RangeCheck;
 
 /**
- * How truly a dish is built, as a maker would say it: every "±" is read as two standard deviations (common practice), so
- * that one in twenty may be worse. What it does to the light is {@link BuildErrors}.
+ * Tolerances of a maker: every "±" is two standard deviations (common practice), so that one in twenty may be worse.
+ * Their effect on light is {@link BuildErrors}.
  *
- * @param ribCutMetres how true the ribs' edges are to the curve, ±
- * @param ribSetRadians how true each rib stands in its own upright plane, steeper or flatter about its foot at the hub, ±
- * @param panelEdgeMetres how true the panels' edges are cut, ±
+ * @param ribCutMetres tolerance of the ribs' edges against the curve, ±
+ * @param ribSetRadians tolerance of each rib's angle in its own axial plane, about its foot at the hub, ±
+ * @param panelEdgeMetres tolerance of the panels' edges, ±
  * @param sagMetres how far the sheet bulges or sags between two ribs at the rim, ±
  * @param bubbleHeightMetres height of the film's bubbles
  * @param bubbleWidthMetres their width, above 0
@@ -33,7 +33,7 @@ public record Workmanship(
         RangeCheck.require(bubbledShare >= 0 && bubbledShare <= 1, "bubbled share", bubbledShare, "0 to 1");
     }
 
-    /** Whether any tolerance needs ribs to speak of. */
+    /** Whether any tolerance concerns ribs. */
     boolean ofRibs() {
         return ribCutMetres > 0 || ribSetRadians > 0 || sagMetres > 0;
     }

@@ -9,9 +9,9 @@ import simmerpoint.dish.Parabola;
 import simmerpoint.geometry.Vec;
 
 /**
- * Sectors × rings of flat trapezoids with all corners on the paraboloid, seen as one closed many-sided bowl: the planes
- * of neighbouring panels meet in straight edges. A gap takes half its width off every edge that a panel shares with a
- * neighbour. Panel number = sector · rings + ring.
+ * Sectors × rings of flat trapezoids with all corners on the paraboloid, treated as one closed polyhedral bowl: the
+ * planes of neighbouring panels meet in straight edges. A gap removes half its width from every edge shared by two
+ * panels. Panel number = sector · rings + ring.
  */
 final class FlatRingSurface implements MirrorSurface {
     private final DishPlan plan;

@@ -17,7 +17,7 @@ import simmerpoint.dish.mesh.MeshFocus;
 import simmerpoint.geometry.Direction;
 
 /**
- * Flat polygons that somebody else drew, in the dish frame.
+ * Flat polygons of a mesh file, in the dish frame.
  *
  * @param mesh the polygons, m
  */

@@ -11,17 +11,17 @@ import simmerpoint.geometry.TriangleTree;
 import simmerpoint.geometry.Vec;
 
 /**
- * Flat polygons that somebody drew. Places are drawn straight from the panels, in the order of the file; the outline is
- * the convex outline of all corners in plan. Where panels do not fill it, a sixteenth of the places is kept to measure the
- * gaps: they count as gap if a ray from the sun's centre through them meets no panel.
+ * Flat polygons of a mesh. Points are sampled on the panels, in the order of the file; the outline is the convex hull
+ * of all corners in plan. Where panels do not fill it, a sixteenth of the points measures the gaps: a point is in a gap
+ * if a ray from the sun's centre through it meets no panel.
  */
 final class MeshSurface implements MirrorSurface {
     private static final double GAP_SHARE = 1.0 / 16;
     private static final double FULL = 1e-9;
 
     /**
-     * A dent shallower than this share of the radius hides nothing that could be noticed: light meets panels steeply, so
-     * it hides a strip about as wide as it is deep.
+     * A dent shallower than this share of the radius is neglected: light is nearly perpendicular to panels, so it
+     * blocks a strip about as wide as it is deep.
      */
     private static final double HARMLESS_DENT = 1e-4;
 

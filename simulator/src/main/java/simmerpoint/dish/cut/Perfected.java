@@ -11,10 +11,10 @@ import simmerpoint.dish.PanelOutline;
 import simmerpoint.geometry.Direction;
 
 /**
- * The panels of another cut made better than anyone could: what is lost by them is the difference. Each keeps its outline
- * in plan and its tilt.
+ * The panels of another cut in an ideal form, to measure the loss by difference. Each keeps its outline in plan and its
+ * tilt.
  *
- * @param panels the cut; not a mesh, whose focus and gaps nobody knows
+ * @param panels the cut; not a mesh, whose focus and gaps are unknown
  * @param curved whether each panel is bent to the paraboloid itself
  * @param filled whether hub, gaps and bare edge are mirror too, each place in the surface that a panel there has
  */
@@ -39,7 +39,7 @@ public record Perfected(Cut panels, boolean curved, boolean filled) implements C
         return plan.withCut(new Perfected(now.panels, true, now.filled));
     }
 
-    /** The dish with mirror in place of all its holes; the same dish where there are none or nobody knows them. */
+    /** The dish with mirror in place of all its holes; the same dish where there are none or they are unknown. */
     public static DishPlan filled(DishPlan plan) {
         if (!plan.cut().has(CutTrait.PARABOLOID) || !plan.hasHoles()) {
             return plan;

@@ -48,7 +48,7 @@ final class RingBorders {
         return radius.length - 1;
     }
 
-    /** The ring that holds the radius r = rim·√{@code v}, from hub to rim: a table look-up and a step or two. */
+    /** The ring that contains the radius r = rim·√{@code v}, from hub to rim; constant time. */
     int ringAt(double v) {
         int j = guide[(int) (v * (guide.length - 1))];
         while (j < rings() - 1 && v >= share[j + 1]) {

@@ -8,11 +8,11 @@ import simmerpoint.dish.MirrorPoints;
 import simmerpoint.geometry.Vec;
 
 /**
- * Which tiles lie in the dish. Centres stand in plan on rows and columns (squares) or in a honeycomb, one of them on
- * the axis, as close as their corners allow when seen from above, plus the gap: the tangent planes of a paraboloid at
- * lattice points meet exactly above the borders of the lattice's cells (derived here: z = (2c·p − c²)/4f for two centres
- * is equal on their perpendicular bisector), so every tile lies in the plane of its own cell. A tile is laid where all
- * of it is within the rim circle and none of it within the hub circle.
+ * The tiles of a dish. In plan their centres form a square or hexagonal lattice with one centre on the axis, as close
+ * as their corners allow when seen from above, plus the gap: the tangent planes of a paraboloid at lattice points meet
+ * exactly above the borders of the lattice's cells (derived here: z = (2c·p − c²)/4f for two centres is equal on their
+ * perpendicular bisector), so every tile lies in the plane of its own cell. A tile is laid where all of it is within
+ * the rim circle and none of it within the hub circle.
  */
 final class TileLattice {
     /** Distance of rows of a honeycomb, in widths. */
@@ -117,7 +117,7 @@ final class TileLattice {
         return number[index(column, row)];
     }
 
-    /** The tile in a cell; where none is laid, another one for its place, so that such cells take many different ones. */
+    /** The tile in a cell; for an empty cell a substitute, different ones for different cells. */
     int standIn(int column, int row) {
         int tile = tileIn(column, row);
         return tile >= 0 ? tile : Math.floorMod(column * (2 * reach + 1) + row, count);

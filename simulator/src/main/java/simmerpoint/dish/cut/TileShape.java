@@ -1,6 +1,7 @@
 package simmerpoint.dish.cut;
 
 /** A flat tile seen from above in its own plane, and the plan lattice its centres stand on. */
+@SuppressWarnings("ImmutableEnumChecker") // Its arrays are never written after it is made.
 public enum TileShape {
     /** Square, sides along x and y; centres in rows and columns. */
     SQUARE(4, Math.sqrt(0.5), Math.PI / 4, new double[] {1, 0, 0, 1}) {

@@ -6,8 +6,8 @@ import java.util.List;
 import simmerpoint.geometry.Vec;
 
 /**
- * Flat convex or concave polygons of a mesh in the dish frame, checked by whoever read them: every polygon has at least
- * three corners, is plane and has area. The arrays are not copied; nobody changes them.
+ * Flat convex or concave polygons of a mesh in the dish frame, already checked: every polygon has at least three
+ * corners, is plane and has area. The arrays are shared and not modified.
  *
  * @param name what to call the mesh in messages, for instance its file name
  * @param vertices x, y, z of vertex i at 3i, 3i + 1, 3i + 2, m

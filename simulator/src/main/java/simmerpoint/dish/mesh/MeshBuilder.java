@@ -2,7 +2,7 @@ package simmerpoint.dish.mesh;
 
 import java.util.Arrays;
 
-/** A mesh that grows while its file is read. Remembers the line of every polygon. */
+/** A mesh under construction, with the line number of every polygon in its file. */
 final class MeshBuilder {
     private double[] coordinates = new double[3 * 1024];
     private int vertices;

@@ -2,7 +2,7 @@ package simmerpoint.dish.mesh;
 
 import java.nio.file.Path;
 
-/** A mesh file cannot be used; the message is one sentence for the person who made it. */
+/** A mesh file cannot be used; the message is one sentence for its author. */
 public final class MeshException extends Exception {
     private static final long serialVersionUID = 1;
 

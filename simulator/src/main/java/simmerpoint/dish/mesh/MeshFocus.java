@@ -1,13 +1,13 @@
 package simmerpoint.dish.mesh;
 
-/** The focal length that drawn panels have, whatever their dish is said to have. */
+/** The focal length of a mesh, from its panels alone. */
 public final class MeshFocus {
     private MeshFocus() {}
 
     /**
      * Focal length f of the paraboloid whose slopes r/2f come closest to those of the panels, m: least squares over the
-     * panels' triangles at their middles, weighted with their plan area, f = Σ r² ÷ (2 Σ r·slope), slope the one along
-     * the radius (derived here). Infinite or below 0 where the panels do not gather light.
+     * panels' triangles at their centres, weighted with their plan area, f = Σ r² ÷ (2 Σ r·slope), slope the one along
+     * the radius (derived here). Infinite or below 0 where the panels do not concentrate light.
      */
     public static double focalLength(Mesh mesh) {
         MeshTriangles triangles = new MeshTriangles(mesh);

@@ -5,17 +5,17 @@ import java.nio.file.Path;
 
 /**
  * Reads the flat panels of a dish from a Wavefront OBJ file, in the dish frame: vertices {@code v x y z} and polygons
- * {@code f}, whose corners are written v, v/vt, v//vn or v/vt/vn, counted from 1 or backwards from −1. What else such
- * files hold about looks and grouping (vn vt o g s usemtl mtllib) is passed over, other keywords are refused.
+ * {@code f}, whose corners are written v, v/vt, v//vn or v/vt/vn, counted from 1 or backwards from −1. Keywords of
+ * appearance and grouping (vn vt o g s usemtl mtllib) are ignored, others are refused.
  *
- * <p><b>Which side is the mirror.</b> Builders' meshes wind their polygons either way, so the winding is not asked: the
- * mirror is the side that faces +z. In the mesh that comes back every polygon runs counter-clockwise seen from +z, its
- * normal has z above 0 and its first corner is the one the file names first. A polygon that stands upright (normal's z
- * within 1e-6 of 0) reflects nothing along the axis and is refused.
+ * <p><b>Which side is the mirror.</b> The winding of polygons varies between programs and is ignored: the mirror is the
+ * side that faces +z. In the resulting mesh every polygon runs counter-clockwise seen from +z, its normal has z above 0
+ * and its first corner is the one the file names first. A polygon that stands upright (normal's z within 1e-6 of 0)
+ * reflects nothing along the axis and is refused.
  *
  * <p>Polygons may be concave. Every corner lies in the polygon's plane, which goes through the mean of the
  * corners, to within 1/10000 of the distance from there to the furthest (or 2 µm, if that is more: files round). They
- * have area and an outline that does not meet itself. Memory grows with the mesh, not with the file's other lines.
+ * have area and an outline that does not meet itself. Memory depends on the mesh, not on the file's other lines.
  */
 public final class ObjReader {
     /** Most polygons in a file. */
@@ -50,7 +50,7 @@ public final class ObjReader {
      * @param metresPerUnit length of the file's unit, m, above 0; 0.001 for a file in mm
      * @return the polygons, m, dish frame, turned to face +z; vertices that no polygon uses are kept. Called after the
      *     file's name
-     * @throws MeshException with one sentence for the file's maker if it is no such file or holds no such polygons
+     * @throws MeshException with one sentence for the file's author if it is no such file or holds no such polygons
      */
     public static Mesh read(Path file, double metresPerUnit) throws MeshException {
         if (!(metresPerUnit > 0 && metresPerUnit < Double.POSITIVE_INFINITY)) {
@@ -91,7 +91,7 @@ public final class ObjReader {
         }
     }
 
-    /** Three coordinates; a weight or a colour after them, as some programs write, is passed over. */
+    /** Three coordinates; a weight or a colour after them, as some programs write, is ignored. */
     private void vertex() throws MeshException {
         int numbers = words.count() - 1;
         if (numbers != 3 && numbers != 4 && numbers != 6 && numbers != 7) {

@@ -7,11 +7,11 @@ import java.util.Locale;
 final class PolygonCheck {
     /**
      * How far a corner may lie off its polygon's plane, as a share of the distance from the mean of the corners to the
-     * furthest: 1/10000. A panel as far off as that is askew by about 0.1 mrad, a fortieth of the sun's half-angle.
+     * furthest: 1/10000. That tilts a panel by about 0.1 mrad, a fortieth of the sun's half-angle.
      */
     static final double PLANE = 1e-4;
 
-    /** Off by less than this is never an error, m: six decimals of a metre are not more exact. */
+    /** Smaller deviations are never an error, m: that is the rounding of six decimals of a metre. */
     static final double PLANE_METRES = 2e-6;
 
     /** Area below this share of the squared distance to the furthest corner is no area. */

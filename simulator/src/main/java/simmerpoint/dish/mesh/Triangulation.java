@@ -4,9 +4,9 @@ import java.util.Arrays;
 
 /**
  * Cuts plane polygons into triangles that cover the same area once. Convex polygons become a fan about their first
- * corner; others lose one ear after another (G. H. Meisters, Polygons have ears, American Mathematical Monthly 82 (1975)
- * 648-651: every outline that does not meet itself and has more than three corners has two). Corners where the outline
- * runs straight on make no triangle of their own, so there are at most corners − 2 triangles; their areas add up to the
+ * corner; others are clipped ear by ear (G. H. Meisters, Polygons have ears, American Mathematical Monthly 82 (1975)
+ * 648-651: every simple polygon with more than three corners has two). Collinear corners
+ * make no triangle of their own, so there are at most corners − 2 triangles; their areas add up to the
  * polygon's to rounding. The work grows with the cube of the corners at worst.
  */
 public final class Triangulation {

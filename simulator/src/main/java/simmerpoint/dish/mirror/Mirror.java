@@ -3,7 +3,7 @@ package simmerpoint.dish.mirror;
 import simmerpoint.units.RangeCheck;
 
 /**
- * What covers the panels and how well it was put on.
+ * The mirror on the panels: shares of light and angular errors.
  *
  * @param material name in the catalogue, or "own figures"
  * @param reflectance total solar reflectance when clean, 0 to 1

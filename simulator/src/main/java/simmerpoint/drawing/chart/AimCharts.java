@@ -4,9 +4,9 @@ import java.util.List;
 import simmerpoint.answer.SkyWords;
 import simmerpoint.answer.TargetWords;
 import simmerpoint.drawing.Style;
-import simmerpoint.study.AimCurve;
-import simmerpoint.study.AimResult;
-import simmerpoint.study.AimSpell;
+import simmerpoint.study.aim.AimCurve;
+import simmerpoint.study.aim.AimInterval;
+import simmerpoint.study.aim.AimResult;
 
 /**
  * The charts of aiming, all on one scale of watts: over the time since one aiming, and over how far sun or dish are off.
@@ -39,8 +39,8 @@ public final class AimCharts {
 
     /** Watts over the minutes after one aiming. */
     public LineChart minutes() {
-        AimSpell once = result.deadOnSpell();
-        AimSpell longer = result.longSpell().minutes() >= once.minutes() ? result.longSpell() : once;
+        AimInterval once = result.deadOnInterval();
+        AimInterval longer = result.longInterval().minutes() >= once.minutes() ? result.longInterval() : once;
         LineChart chart = new LineChart(
                 "What the " + noun + " gets after one aiming: W",
                 "minutes after the aiming",
@@ -51,7 +51,7 @@ public final class AimCharts {
         result.lead()
                 .ifPresent(lead -> chart.curve(
                         Style.FLUX_CURVE,
-                        points(lead.spell()),
+                        points(lead.interval()),
                         "aimed " + SkyWords.angle(lead.radians()) + " ahead of the sun, then left alone"));
         if (result.minutes().isPresent()) {
             chart.level(tolerated(), SkyWords.loss(1 - result.plan().lossShare()) + " of dead on")
@@ -60,8 +60,8 @@ public final class AimCharts {
         return chart;
     }
 
-    private static List<double[]> points(AimSpell spell) {
-        return spell.moments().stream()
+    private static List<double[]> points(AimInterval interval) {
+        return interval.moments().stream()
                 .map(m -> new double[] {m.minutes(), m.watts().value()})
                 .toList();
     }

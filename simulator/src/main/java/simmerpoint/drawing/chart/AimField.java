@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import simmerpoint.drawing.Box;
 import simmerpoint.drawing.Path;
-import simmerpoint.study.AimMap;
+import simmerpoint.study.aim.AimMap;
 
 /** A map of aims as a smooth surface: cubic between its points (Catmull and Rom's pieces, from memory). */
 final class AimField {

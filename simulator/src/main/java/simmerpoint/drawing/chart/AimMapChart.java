@@ -15,7 +15,7 @@ import simmerpoint.drawing.Text;
 import simmerpoint.drawing.TextMetrics;
 import simmerpoint.drawing.TextStyle;
 import simmerpoint.drawing.Theme;
-import simmerpoint.study.AimMap;
+import simmerpoint.study.aim.AimMap;
 
 /** One map of watts over two angles, square, with the line of the tolerance and a way over it. */
 final class AimMapChart implements Drawing {

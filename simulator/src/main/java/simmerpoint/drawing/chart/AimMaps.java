@@ -6,9 +6,9 @@ import java.util.Optional;
 import simmerpoint.answer.SkyWords;
 import simmerpoint.drawing.Drawing;
 import simmerpoint.drawing.Row;
-import simmerpoint.study.AimMap;
-import simmerpoint.study.AimResult;
-import simmerpoint.study.SunWay;
+import simmerpoint.study.aim.AimMap;
+import simmerpoint.study.aim.AimResult;
+import simmerpoint.study.aim.SunTrack;
 
 /** The maps of aiming beside each other on one scale of colours. */
 public final class AimMaps {
@@ -47,13 +47,13 @@ public final class AimMaps {
     }
 
     private static AimMapChart.Way sun(AimResult result) {
-        double longest =
-                Math.max(result.longSpell().minutes(), result.deadOnSpell().minutes());
+        double longest = Math.max(
+                result.longInterval().minutes(), result.deadOnInterval().minutes());
         List<double[]> points = new ArrayList<>();
         for (int k = 1; k <= WAY_STEPS; k++) {
             points.add(drift(result, longest * k / WAY_STEPS));
         }
-        double minutes = result.deadOnSpell().minutes();
+        double minutes = result.deadOnInterval().minutes();
         return new AimMapChart.Way(
                 points,
                 drift(result, minutes),
@@ -62,7 +62,7 @@ public final class AimMaps {
     }
 
     private static double[] drift(AimResult result, double minutes) {
-        SunWay.Drift drift = result.way().after(minutes);
+        SunTrack.Drift drift = result.way().after(minutes);
         return new double[] {drift.upRadians(), drift.sideRadians()};
     }
 

@@ -10,8 +10,8 @@ import simmerpoint.drawing.Style;
 import simmerpoint.drawing.Text;
 import simmerpoint.drawing.TextStyle;
 import simmerpoint.sampling.Estimate;
-import simmerpoint.study.BudgetResult;
-import simmerpoint.study.Significance;
+import simmerpoint.study.budget.BudgetResult;
+import simmerpoint.study.budget.Significance;
 
 /** Pairs of bars: what a flaw costs when it is mended alone, and when it is there alone; whiskers of two errors. */
 final class BudgetBars {

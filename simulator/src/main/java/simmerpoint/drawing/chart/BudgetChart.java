@@ -10,7 +10,7 @@ import simmerpoint.drawing.Text;
 import simmerpoint.drawing.TextMetrics;
 import simmerpoint.drawing.TextStyle;
 import simmerpoint.sampling.Estimate;
-import simmerpoint.study.BudgetResult;
+import simmerpoint.study.budget.BudgetResult;
 import simmerpoint.units.UnitSystem;
 
 /**

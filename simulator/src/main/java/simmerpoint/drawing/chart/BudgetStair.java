@@ -7,8 +7,8 @@ import simmerpoint.drawing.Style;
 import simmerpoint.drawing.Text;
 import simmerpoint.drawing.TextStyle;
 import simmerpoint.sampling.Estimate;
-import simmerpoint.study.BudgetResult;
-import simmerpoint.study.FlawCost;
+import simmerpoint.study.budget.BudgetResult;
+import simmerpoint.study.budget.FlawCost;
 
 /**
  * Bars from the perfect cooker's watts down to the built one's: each flaw takes off what it costs when mended alone.

@@ -6,7 +6,7 @@ import simmerpoint.drawing.Canvas;
 import simmerpoint.drawing.Style;
 import simmerpoint.drawing.Text;
 import simmerpoint.drawing.TextStyle;
-import simmerpoint.study.MoveStudy;
+import simmerpoint.study.pan.MoveStudy;
 import simmerpoint.units.UnitSystem;
 
 /**

@@ -10,11 +10,11 @@ import simmerpoint.drawing.Path;
 import simmerpoint.drawing.Style;
 import simmerpoint.drawing.TextMetrics;
 import simmerpoint.heat.HeatLevel;
-import simmerpoint.study.LevelBorder;
-import simmerpoint.study.LevelStretch;
-import simmerpoint.study.MoveStudy;
-import simmerpoint.study.PanPosition;
-import simmerpoint.study.PanResult;
+import simmerpoint.study.pan.LevelBorder;
+import simmerpoint.study.pan.LevelStretch;
+import simmerpoint.study.pan.MoveStudy;
+import simmerpoint.study.pan.PanPosition;
+import simmerpoint.study.pan.PanResult;
 import simmerpoint.units.UnitSystem;
 
 /**

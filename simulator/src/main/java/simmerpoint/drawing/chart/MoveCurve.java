@@ -3,10 +3,10 @@ package simmerpoint.drawing.chart;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
-import simmerpoint.study.MoveStudy;
-import simmerpoint.study.PanMove;
-import simmerpoint.study.PanPosition;
-import simmerpoint.study.PanResult;
+import simmerpoint.study.pan.MoveStudy;
+import simmerpoint.study.pan.PanMove;
+import simmerpoint.study.pan.PanPosition;
+import simmerpoint.study.pan.PanResult;
 
 /**
  * The curves over one move of the pan, as points close enough to be drawn.

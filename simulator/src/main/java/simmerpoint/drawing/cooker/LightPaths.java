@@ -6,7 +6,7 @@ import simmerpoint.geometry.Vec;
 import simmerpoint.pan.Pan;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.setup.Setup;
-import simmerpoint.study.LightPath;
+import simmerpoint.study.light.RayPath;
 
 /**
  * A few rays from the sun's centre in the upright plane through the axis, reflected by the paraboloid of the ribs: to show
@@ -30,8 +30,8 @@ final class LightPaths {
     }
 
     /** All rays, from their place on the mirror to the target or beyond the focus. */
-    List<LightPath> paths() {
-        List<LightPath> paths = new ArrayList<>();
+    List<RayPath> paths() {
+        List<RayPath> paths = new ArrayList<>();
         for (double share : PLACES) {
             double x = share * scenario.dish().radiusMetres();
             Vec place = setup.dish().toParent(new Vec(x, 0, x * x / (4 * focal)));
@@ -44,18 +44,18 @@ final class LightPaths {
     }
 
     /** A ray until it meets the target, or to a little beyond the focus. */
-    private LightPath path(Vec from, Vec direction) {
+    private RayPath path(Vec from, Vec direction) {
         double most = LONGEST * from.minus(new Vec(0, 0, focal)).length();
         Vec before = setup.target().fromParent(from);
         for (int k = 1; k <= STEPS; k++) {
             Vec end = from.plus(direction.times(most * k / STEPS));
             Vec now = setup.target().fromParent(end);
             if (inside(now, before)) {
-                return new LightPath(sun, from, end, LightPath.Fate.CAUGHT);
+                return new RayPath(sun, from, end, RayPath.Fate.CAUGHT);
             }
             before = now;
         }
-        return new LightPath(sun, from, from.plus(direction.times(most)), LightPath.Fate.MISSED);
+        return new RayPath(sun, from, from.plus(direction.times(most)), RayPath.Fate.MISSED);
     }
 
     private boolean inside(Vec now, Vec before) {

@@ -8,7 +8,7 @@ import simmerpoint.drawing.Style;
 import simmerpoint.drawing.Text;
 import simmerpoint.drawing.TextStyle;
 import simmerpoint.drawing.chart.Key;
-import simmerpoint.study.LightPath;
+import simmerpoint.study.light.RayPath;
 
 /**
  * The light in a side view.
@@ -60,9 +60,9 @@ record SideLight(Canvas canvas, SideScene scene, SideFrame frame) {
             double y1 = frame.y(ray.mirror());
             double x2 = frame.x(ray.end());
             double y2 = frame.y(ray.end());
-            if (ray.fate() == LightPath.Fate.CAUGHT) {
+            if (ray.fate() == RayPath.Fate.CAUGHT) {
                 canvas.line(Style.LIGHT_PATH, x1, y1, x2, y2);
-            } else if (ray.fate() == LightPath.Fate.MISSED) {
+            } else if (ray.fate() == RayPath.Fate.MISSED) {
                 canvas.line(Style.LOST_PATH, x1, y1, x2, y2);
                 head(canvas, Style.LOST, x2, y2, x2 - x1, y2 - y1);
             }

@@ -8,7 +8,7 @@ import simmerpoint.drawing.Style;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.setup.SideView.Place;
 import simmerpoint.setup.StandGeometry;
-import simmerpoint.study.LightPath;
+import simmerpoint.study.light.RayPath;
 
 /**
  * Everything the side view shows, in places of the yard (see {@link YardPlace}).
@@ -64,7 +64,7 @@ public record SideScene(
      * @param end where it ends
      * @param fate what becomes of it
      */
-    public record Ray(Place from, Place mirror, Place end, LightPath.Fate fate) {}
+    public record Ray(Place from, Place mirror, Place end, RayPath.Fate fate) {}
 
     /** What is wrong, in words. */
     Optional<String> trouble() {

@@ -18,7 +18,7 @@ import simmerpoint.setup.Setup;
 import simmerpoint.setup.SideView.Place;
 import simmerpoint.setup.StandGeometry;
 import simmerpoint.setup.TargetOutline;
-import simmerpoint.study.LightPath;
+import simmerpoint.study.light.RayPath;
 import simmerpoint.units.UnitSystem;
 
 /** Makes {@link SideScene}s; keeps the outlines of the last dish. */
@@ -46,7 +46,7 @@ public final class SideScenes {
      * @param refusal why it cannot be, if it cannot
      * @param system units of what is said in words
      */
-    public SideScene of(Scenario scenario, List<LightPath> paths, Optional<String> refusal, UnitSystem system) {
+    public SideScene of(Scenario scenario, List<RayPath> paths, Optional<String> refusal, UnitSystem system) {
         YardPlace yard = new YardPlace(scenario);
         Setup setup = scenario.setup();
         double f = scenario.dish().focalLengthMetres();
@@ -133,15 +133,15 @@ public final class SideScenes {
         return setup.target().origin().z() + (scenario.target() instanceof Pan pan ? pan.heightMetres() : 0);
     }
 
-    private static List<SideScene.Ray> rays(Scenario scenario, List<LightPath> paths, YardPlace yard) {
+    private static List<SideScene.Ray> rays(Scenario scenario, List<RayPath> paths, YardPlace yard) {
         double start = RAYS_FROM * scenario.dish().focalLengthMetres();
         double top = top(scenario, scenario.setup());
         double level = Math.max(start, top + 0.25 * start);
         List<SideScene.Ray> rays = new ArrayList<>();
-        for (LightPath path : paths) {
+        for (RayPath path : paths) {
             double back = (level - path.mirror().z()) / path.towardsSun().z();
             Place from = yard.of(path.mirror().plus(path.towardsSun().times(back)));
-            boolean shaded = path.fate() == LightPath.Fate.SHADED;
+            boolean shaded = path.fate() == RayPath.Fate.SHADED;
             Place mirror = yard.of(shaded ? path.end() : path.mirror());
             rays.add(new SideScene.Ray(from, mirror, yard.of(path.end()), path.fate()));
         }

@@ -1,6 +1,6 @@
 package simmerpoint.drawing.map;
 
-import simmerpoint.study.TraceResult;
+import simmerpoint.study.trace.TraceResult;
 import simmerpoint.target.FluxMap;
 
 /** Where the colours of maps end. */

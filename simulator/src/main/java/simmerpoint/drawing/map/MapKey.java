@@ -13,7 +13,7 @@ import simmerpoint.drawing.TextMetrics;
 import simmerpoint.drawing.TextStyle;
 import simmerpoint.drawing.chart.MapMarks;
 import simmerpoint.sampling.Estimate;
-import simmerpoint.study.TraceResult;
+import simmerpoint.study.trace.TraceResult;
 import simmerpoint.target.FluxMap;
 import simmerpoint.target.Spot;
 

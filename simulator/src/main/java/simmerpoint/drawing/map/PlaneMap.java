@@ -12,7 +12,7 @@ import simmerpoint.drawing.TextMetrics;
 import simmerpoint.drawing.chart.ColourBar;
 import simmerpoint.drawing.chart.MapMarks;
 import simmerpoint.sampling.Estimate;
-import simmerpoint.study.TraceResult;
+import simmerpoint.study.trace.TraceResult;
 import simmerpoint.target.FluxMap;
 import simmerpoint.target.Spot;
 import simmerpoint.units.UnitSystem;

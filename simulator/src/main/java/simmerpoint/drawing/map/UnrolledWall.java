@@ -3,7 +3,7 @@ package simmerpoint.drawing.map;
 import java.util.Optional;
 import simmerpoint.answer.Figures;
 import simmerpoint.sampling.Estimate;
-import simmerpoint.study.TraceResult;
+import simmerpoint.study.trace.TraceResult;
 import simmerpoint.target.FluxMap;
 import simmerpoint.target.WallPeak;
 

@@ -10,7 +10,7 @@ import simmerpoint.drawing.Drawing;
 import simmerpoint.drawing.Style;
 import simmerpoint.drawing.Text;
 import simmerpoint.drawing.TextMetrics;
-import simmerpoint.study.TraceResult;
+import simmerpoint.study.trace.TraceResult;
 import simmerpoint.target.FluxMap;
 import simmerpoint.target.WallPeak;
 import simmerpoint.units.UnitSystem;

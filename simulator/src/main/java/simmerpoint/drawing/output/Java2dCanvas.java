@@ -18,7 +18,6 @@ import simmerpoint.drawing.Box;
 import simmerpoint.drawing.Canvas;
 import simmerpoint.drawing.Circle;
 import simmerpoint.drawing.Ink;
-import simmerpoint.drawing.Palette;
 import simmerpoint.drawing.Path;
 import simmerpoint.drawing.Raster;
 import simmerpoint.drawing.RoundBox;
@@ -28,18 +27,19 @@ import simmerpoint.drawing.Style;
 import simmerpoint.drawing.Text;
 import simmerpoint.drawing.TextMetrics;
 import simmerpoint.drawing.TextStyle;
+import simmerpoint.drawing.Theme;
 
 /** Draws with Java2D, whose user space must be in units already. */
 public final class Java2dCanvas extends Canvas {
     private static final FontRenderContext FINE = new FontRenderContext(new AffineTransform(), true, true);
 
     private final Graphics2D g;
-    private final Palette palette;
+    private final Theme theme;
 
     /** A canvas of that graphics in those colours. */
-    public Java2dCanvas(Graphics2D g, Palette palette) {
+    public Java2dCanvas(Graphics2D g, Theme theme) {
         this.g = g;
-        this.palette = palette;
+        this.theme = theme;
         g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
         g.setRenderingHint(RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
         g.setRenderingHint(RenderingHints.KEY_FRACTIONALMETRICS, RenderingHints.VALUE_FRACTIONALMETRICS_ON);
@@ -56,7 +56,7 @@ public final class Java2dCanvas extends Canvas {
     }
 
     private Color colour(Ink ink) {
-        return new Color(palette.argb(ink), true);
+        return new Color(theme.argb(ink), true);
     }
 
     /** How wide text gets in every picture. */

@@ -47,7 +47,7 @@ public final class PngFile {
     }
 
     /** The bytes of a raster's PNG file. */
-    static byte[] bytes(Raster raster) {
+    public static byte[] bytes(Raster raster) {
         return bytes(Java2dCanvas.image(raster));
     }
 

@@ -58,7 +58,8 @@ public record KeyValue(String typed, Object value, int line) {
         return (Integer) value;
     }
 
-    String text() {
+    /** The word, text or name of a file. */
+    public String text() {
         return (String) value;
     }
 }

@@ -70,7 +70,7 @@ final class ValuesBuilder {
     /** Takes out a key or a whole section, and the sections around it that have nothing else. */
     void remove(String path) {
         boolean wasThere = given.keySet().removeIf(key -> isUnder(path, key));
-        wasThere |= sectionLines.keySet().removeIf(section -> isUnder(path, section));
+        wasThere |= sectionLines.keySet().removeIf(other -> isUnder(path, other));
         problems.forget(path);
         String section = Key.sectionOf(path);
         if (wasThere && !section.isEmpty() && isEmpty(section)) {
@@ -84,8 +84,8 @@ final class ValuesBuilder {
                 && sectionLines.keySet().stream().noneMatch(key -> key.startsWith(prefix));
     }
 
-    private static boolean isUnder(String section, String path) {
-        return path.equals(section) || path.startsWith(section + ".");
+    private static boolean isUnder(String parent, String key) {
+        return key.equals(parent) || key.startsWith(parent + ".");
     }
 
     /** Gives the scenario another name and folder, and the files that it names their names from there. */

@@ -6,7 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import org.junit.jupiter.api.Test;
 import simmerpoint.drawing.Box;
 import simmerpoint.drawing.Path;
-import simmerpoint.study.AimMap;
+import simmerpoint.study.aim.AimMap;
 
 class AimFieldTest {
     /** The cone 100 − |angle| has circles for isolines: at 70 W of radius 30 of its 40, hence 0.375 of the square. */

@@ -8,7 +8,7 @@ import org.junit.jupiter.api.Test;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.scenario.ScenarioException;
 import simmerpoint.scenario.file.ScenarioReader;
-import simmerpoint.study.LightPath;
+import simmerpoint.study.light.RayPath;
 
 class LightPathsTest {
     private static final String DISH =
@@ -19,9 +19,9 @@ class LightPathsTest {
     @Test
     void raysMeetAtTheFocus() throws ScenarioException {
         Scenario scenario = ScenarioReader.parse("test", DISH, Path.of("")).scenario();
-        List<LightPath> paths = new LightPaths(scenario).paths();
+        List<RayPath> paths = new LightPaths(scenario).paths();
         assertEquals(4, paths.size());
-        for (LightPath path : paths) {
+        for (RayPath path : paths) {
             assertEquals(0, Math.hypot(path.towardsSun().x(), path.towardsSun().y()), 1e-9);
             assertEquals(0.8, path.end().z(), 0.01);
             assertEquals(0, path.end().x(), 0.01);

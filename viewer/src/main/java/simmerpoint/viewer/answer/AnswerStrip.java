@@ -1,6 +1,5 @@
 package simmerpoint.viewer.answer;
 
-import java.awt.Color;
 import java.util.Locale;
 import javafx.beans.binding.Bindings;
 import javafx.beans.value.ObservableValue;
@@ -14,8 +13,11 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import javafx.scene.shape.SVGPath;
+import simmerpoint.drawing.Ink;
+import simmerpoint.drawing.Style;
+import simmerpoint.drawing.TextStyle;
+import simmerpoint.drawing.Theme;
 import simmerpoint.heat.HeatLevel;
-import simmerpoint.report.LevelColours;
 import simmerpoint.units.UnitSystem;
 import simmerpoint.viewer.live.LiveState;
 import simmerpoint.viewer.live.StudyState;
@@ -160,13 +162,14 @@ public final class AnswerStrip extends VBox {
         level.setText(word);
         level.setVisible(heat != null);
         if (heat != null) {
-            level.setStyle("-fx-background-color: " + web(LevelColours.of(heat)) + "; -fx-text-fill: "
-                    + web(LevelColours.textOn(heat)));
+            level.setStyle("-fx-background-color: " + web(Style.of(heat).fill().orElseThrow()) + "; -fx-text-fill: "
+                    + web(TextStyle.on(heat).ink()));
         }
     }
 
-    private static String web(Color c) {
-        return String.format(Locale.ROOT, "#%06x", c.getRGB() & 0xFFFFFF);
+    /** Heat levels look the same in every theme. */
+    private static String web(Ink ink) {
+        return String.format(Locale.ROOT, "#%06x", Theme.PRINT.argb(ink) & 0xFFFFFF);
     }
 
     private static void style(Node node, String name, boolean on) {

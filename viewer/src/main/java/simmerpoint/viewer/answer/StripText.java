@@ -6,7 +6,7 @@ import simmerpoint.answer.Figures;
 import simmerpoint.answer.Glance;
 import simmerpoint.answer.LevelWords;
 import simmerpoint.heat.HeatLevel;
-import simmerpoint.study.TraceResult;
+import simmerpoint.study.trace.TraceResult;
 import simmerpoint.units.UnitSystem;
 import simmerpoint.viewer.live.LiveState;
 import simmerpoint.viewer.live.StudyState;

@@ -11,11 +11,11 @@ import simmerpoint.report.CookerReport;
 import simmerpoint.report.ResultFiles;
 import simmerpoint.report.TextReport;
 import simmerpoint.scenario.checks.CheckedScenario;
-import simmerpoint.study.AimResult;
-import simmerpoint.study.Progress;
-import simmerpoint.study.TraceOptions;
-import simmerpoint.study.TraceResult;
-import simmerpoint.study.WholeStudy;
+import simmerpoint.study.FullStudy;
+import simmerpoint.study.aim.AimResult;
+import simmerpoint.study.trace.Progress;
+import simmerpoint.study.trace.TraceOptions;
+import simmerpoint.study.trace.TraceResult;
 import simmerpoint.units.UnitSystem;
 import simmerpoint.viewer.dialog.FileExport;
 import simmerpoint.viewer.dialog.FileKind;
@@ -104,7 +104,7 @@ final class ExportMenu extends SaveMenu {
                 .orElse("scenario.yaml");
         UnitSystem units = settings.unitsProperty().get();
         export.write("Write a page", FileKind.PAGE, name.replaceFirst("\\.ya?ml$", ""), () -> {
-            WholeStudy.Result all = WholeStudy.run(read.atOneMoment(), TraceOptions.defaults(), Progress.NONE);
+            FullStudy.Result all = FullStudy.run(read.atOneMoment(), TraceOptions.defaults(), Progress.NONE);
             return CookerReport.bytes(read, all, name, units);
         });
     }

@@ -4,7 +4,7 @@ import java.util.Optional;
 import javafx.application.Application;
 import javafx.application.Platform;
 import javafx.stage.Stage;
-import simmerpoint.study.TraceOptions;
+import simmerpoint.study.trace.TraceOptions;
 import simmerpoint.viewer.dialog.WindowDialogs;
 import simmerpoint.viewer.document.ConfigFolder;
 import simmerpoint.viewer.document.OpenedFile;

@@ -13,7 +13,7 @@ import javafx.scene.input.KeyCodeCombination;
 import javafx.scene.input.KeyCombination;
 import simmerpoint.scenario.ScenarioException;
 import simmerpoint.scenario.checks.CheckedScenario;
-import simmerpoint.study.TraceOptions;
+import simmerpoint.study.trace.TraceOptions;
 import simmerpoint.viewer.answer.AnswerStrip;
 import simmerpoint.viewer.comparison.ComparisonModel;
 import simmerpoint.viewer.comparison.ComparisonPane;

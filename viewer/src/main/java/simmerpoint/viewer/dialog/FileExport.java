@@ -8,7 +8,7 @@ import java.util.function.Consumer;
 import simmerpoint.report.AtomicFile;
 import simmerpoint.report.OutputException;
 import simmerpoint.scenario.ScenarioException;
-import simmerpoint.study.ImpossibleSetupException;
+import simmerpoint.study.trace.ImpossibleSetupException;
 
 /**
  * Writes results to a file chosen by the user, in the background, and reports the outcome in a sentence.

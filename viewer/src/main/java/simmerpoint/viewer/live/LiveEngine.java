@@ -7,11 +7,11 @@ import java.util.function.Consumer;
 import java.util.stream.LongStream;
 import simmerpoint.answer.Glance;
 import simmerpoint.scenario.Scenario;
-import simmerpoint.study.Progress;
-import simmerpoint.study.StoredLight;
-import simmerpoint.study.TraceOptions;
-import simmerpoint.study.TraceResult;
-import simmerpoint.study.TraceStudy;
+import simmerpoint.study.light.StoredLight;
+import simmerpoint.study.trace.Progress;
+import simmerpoint.study.trace.TraceOptions;
+import simmerpoint.study.trace.TraceResult;
+import simmerpoint.study.trace.TraceStudy;
 import simmerpoint.units.UnitSystem;
 
 /**

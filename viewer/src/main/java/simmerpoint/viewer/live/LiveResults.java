@@ -4,7 +4,7 @@ import java.util.concurrent.Executor;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import simmerpoint.scenario.Scenario;
-import simmerpoint.study.TraceOptions;
+import simmerpoint.study.trace.TraceOptions;
 
 /**
  * Results for the open scenario as properties: live traces, and studies once these have settled. All calls and changes are on

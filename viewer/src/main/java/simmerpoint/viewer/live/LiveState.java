@@ -4,7 +4,7 @@ import java.util.Map;
 import java.util.Optional;
 import simmerpoint.answer.Glance;
 import simmerpoint.scenario.Scenario;
-import simmerpoint.study.TraceResult;
+import simmerpoint.study.trace.TraceResult;
 import simmerpoint.units.UnitSystem;
 
 /**

@@ -5,10 +5,10 @@ import java.util.Optional;
 import java.util.concurrent.Executor;
 import java.util.function.Consumer;
 import simmerpoint.scenario.Scenario;
-import simmerpoint.study.HeatResult;
-import simmerpoint.study.PairedStudy;
-import simmerpoint.study.PairedTrace;
-import simmerpoint.study.TraceOptions;
+import simmerpoint.study.paired.PairedStudy;
+import simmerpoint.study.paired.PairedTrace;
+import simmerpoint.study.trace.HeatResult;
+import simmerpoint.study.trace.TraceOptions;
 
 /** Traces two scenarios with the same samples, so that their difference is more exact than either; only the latest pair. */
 public final class PairEngine implements AutoCloseable {

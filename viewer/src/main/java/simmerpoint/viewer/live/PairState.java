@@ -2,7 +2,7 @@ package simmerpoint.viewer.live;
 
 import java.util.Optional;
 import simmerpoint.scenario.Scenario;
-import simmerpoint.study.PairedTrace;
+import simmerpoint.study.paired.PairedTrace;
 
 /**
  * How far two scenarios that are held against each other have come.

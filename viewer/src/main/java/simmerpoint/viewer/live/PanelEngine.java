@@ -4,12 +4,12 @@ import java.util.Optional;
 import java.util.concurrent.Executor;
 import java.util.function.Consumer;
 import simmerpoint.scenario.Scenario;
-import simmerpoint.study.LightSample;
-import simmerpoint.study.PanelStudy;
-import simmerpoint.study.PanelWatts;
-import simmerpoint.study.Progress;
-import simmerpoint.study.StoredLight;
-import simmerpoint.study.TraceOptions;
+import simmerpoint.study.light.PanelStudy;
+import simmerpoint.study.light.PanelWatts;
+import simmerpoint.study.light.RaySample;
+import simmerpoint.study.light.StoredLight;
+import simmerpoint.study.trace.Progress;
+import simmerpoint.study.trace.TraceOptions;
 
 /**
  * Watts of each panel and a few sample rays for the latest scenario: first from stored light if only the pan has moved, else
@@ -36,7 +36,7 @@ public final class PanelEngine implements AutoCloseable {
     private final LatestValueDelivery<PanelState> out;
     private Optional<StoredLight> stored = Optional.empty();
     private Optional<PanelWatts> newest = Optional.empty();
-    private LightSample sample = LightSample.NONE;
+    private RaySample sample = RaySample.NONE;
 
     /**
      * An idle engine.

@@ -2,8 +2,8 @@ package simmerpoint.viewer.live;
 
 import java.util.Optional;
 import simmerpoint.scenario.Scenario;
-import simmerpoint.study.LightSample;
-import simmerpoint.study.PanelWatts;
+import simmerpoint.study.light.PanelWatts;
+import simmerpoint.study.light.RaySample;
 
 /**
  * What is known of single panels and rays.
@@ -13,7 +13,7 @@ import simmerpoint.study.PanelWatts;
  * @param sample a few traced rays
  * @param refusal why nothing is known of this scenario, in one sentence; empty if something is
  */
-public record PanelState(Scenario scenario, Optional<PanelWatts> panels, LightSample sample, Optional<String> refusal) {
+public record PanelState(Scenario scenario, Optional<PanelWatts> panels, RaySample sample, Optional<String> refusal) {
     /** Whether the figures are those of the scenario asked for. */
     public boolean current() {
         return refusal.isEmpty()

@@ -4,14 +4,14 @@ import java.util.Optional;
 import java.util.concurrent.Executor;
 import java.util.function.Consumer;
 import simmerpoint.scenario.Scenario;
-import simmerpoint.study.AimPlan;
-import simmerpoint.study.AimResult;
-import simmerpoint.study.AimStudy;
-import simmerpoint.study.AimTimes;
-import simmerpoint.study.PanResult;
-import simmerpoint.study.PanStudy;
-import simmerpoint.study.Progress;
-import simmerpoint.study.TraceOptions;
+import simmerpoint.study.aim.AimPlan;
+import simmerpoint.study.aim.AimResult;
+import simmerpoint.study.aim.AimStudy;
+import simmerpoint.study.aim.AimTimes;
+import simmerpoint.study.pan.PanResult;
+import simmerpoint.study.pan.PanStudy;
+import simmerpoint.study.trace.Progress;
+import simmerpoint.study.trace.TraceOptions;
 
 /**
  * Runs the studies that take longer than a drag can wait for. Starts after a pause and is cancelled by any change.

@@ -2,9 +2,9 @@ package simmerpoint.viewer.live;
 
 import java.util.Optional;
 import simmerpoint.scenario.Scenario;
-import simmerpoint.study.AimResult;
-import simmerpoint.study.AimTimes;
-import simmerpoint.study.PanResult;
+import simmerpoint.study.aim.AimResult;
+import simmerpoint.study.aim.AimTimes;
+import simmerpoint.study.pan.PanResult;
 
 /**
  * How far the slower studies have come.

@@ -5,7 +5,7 @@ import java.lang.System.Logger.Level;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.CancellationException;
-import simmerpoint.study.ImpossibleSetupException;
+import simmerpoint.study.trace.ImpossibleSetupException;
 
 /** Turns failures of a task into a sentence for the user; unexpected exceptions are logged. */
 final class TaskFailures {

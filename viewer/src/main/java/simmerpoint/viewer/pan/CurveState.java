@@ -7,8 +7,8 @@ import simmerpoint.drawing.chart.MoveChart;
 import simmerpoint.drawing.chart.MoveCurve;
 import simmerpoint.heat.HeatLevel;
 import simmerpoint.sampling.Estimate;
-import simmerpoint.study.MoveStudy;
-import simmerpoint.study.SimmerPlace;
+import simmerpoint.study.pan.MoveStudy;
+import simmerpoint.study.pan.SimmerPlace;
 import simmerpoint.units.UnitSystem;
 
 /**

@@ -3,7 +3,7 @@ package simmerpoint.viewer.pan;
 import java.util.Optional;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.scene.layout.StackPane;
-import simmerpoint.study.TraceResult;
+import simmerpoint.study.trace.TraceResult;
 import simmerpoint.units.UnitSystem;
 import simmerpoint.viewer.theme.Theme;
 

@@ -11,7 +11,7 @@ import simmerpoint.drawing.map.MapFrame;
 import simmerpoint.drawing.map.Place;
 import simmerpoint.pan.Pan;
 import simmerpoint.sampling.Estimate;
-import simmerpoint.study.TraceResult;
+import simmerpoint.study.trace.TraceResult;
 import simmerpoint.target.FluxMap;
 import simmerpoint.units.UnitSystem;
 

@@ -6,7 +6,7 @@ import simmerpoint.drawing.map.Place;
 import simmerpoint.drawing.map.PlaneMap;
 import simmerpoint.drawing.map.UnrolledWall;
 import simmerpoint.drawing.map.WallMap;
-import simmerpoint.study.TraceResult;
+import simmerpoint.study.trace.TraceResult;
 import simmerpoint.target.FluxMap;
 import simmerpoint.units.UnitSystem;
 

@@ -3,9 +3,9 @@ package simmerpoint.viewer.pan;
 import java.util.Optional;
 import simmerpoint.drawing.chart.MoveCurve;
 import simmerpoint.scenario.Scenario;
-import simmerpoint.study.MoveStudy;
-import simmerpoint.study.PanMove;
-import simmerpoint.study.PanResult;
+import simmerpoint.study.pan.MoveStudy;
+import simmerpoint.study.pan.PanMove;
+import simmerpoint.study.pan.PanResult;
 import simmerpoint.viewer.live.StudyState;
 
 /**

@@ -4,7 +4,7 @@ import simmerpoint.answer.Figures;
 import simmerpoint.answer.LevelWords;
 import simmerpoint.answer.MoveWords;
 import simmerpoint.sampling.Estimate;
-import simmerpoint.study.PanPosition;
+import simmerpoint.study.pan.PanPosition;
 import simmerpoint.units.UnitSystem;
 
 /** Pull-backs as they are typed, stepped and spoken of, in one system of units. */
@@ -62,11 +62,11 @@ record PullWords(UnitSystem units) {
 
     /** What moving further out means. */
     static String out() {
-        return MoveWords.positive(simmerpoint.study.MoveStudy.Move.PULL_BACK);
+        return MoveWords.positive(simmerpoint.study.pan.MoveStudy.Move.PULL_BACK);
     }
 
     /** What moving further in means. */
     static String in() {
-        return MoveWords.negative(simmerpoint.study.MoveStudy.Move.PULL_BACK);
+        return MoveWords.negative(simmerpoint.study.pan.MoveStudy.Move.PULL_BACK);
     }
 }

@@ -35,7 +35,7 @@ final class Grips {
                 yield new Point2D(panX + out * dx, panY - out * dy);
             }
             case RAISE -> new Point2D(panX - halfWide - OUT, panY);
-            case SLIDE -> new Point2D(frame.x(scene.mount()), frame.heights() + 18);
+            case SLIDE -> new Point2D(frame.x(scene.mount()), frame.ground() + 18);
             case TURN -> beyond(scene, frame);
             case SUN -> {
                 double[] sun = frame.sun(scene, box);

@@ -5,7 +5,7 @@ import simmerpoint.answer.Figures;
 import simmerpoint.answer.TargetWords;
 import simmerpoint.sampling.Estimate;
 import simmerpoint.scenario.Scenario;
-import simmerpoint.study.PanelWatts;
+import simmerpoint.study.light.PanelWatts;
 
 /**
  * What the view along the axis shows.

@@ -22,7 +22,7 @@ import simmerpoint.drawing.cooker.PanelRaster;
 import simmerpoint.drawing.cooker.ShadowOutline;
 import simmerpoint.drawing.cooker.ShareDrawing;
 import simmerpoint.scenario.Scenario;
-import simmerpoint.study.PanelWatts;
+import simmerpoint.study.light.PanelWatts;
 import simmerpoint.viewer.canvas.FxCanvas;
 import simmerpoint.viewer.theme.Shade;
 import simmerpoint.viewer.theme.Theme;

@@ -9,8 +9,8 @@ import javafx.geometry.Point2D;
 import javafx.scene.layout.Region;
 import simmerpoint.drawing.cooker.SideScenes;
 import simmerpoint.scenario.Scenario;
-import simmerpoint.study.LightSample;
-import simmerpoint.study.TraceOptions;
+import simmerpoint.study.light.RaySample;
+import simmerpoint.study.trace.TraceOptions;
 import simmerpoint.units.UnitSystem;
 import simmerpoint.viewer.live.LiveState;
 import simmerpoint.viewer.live.PanelEngine;
@@ -122,7 +122,7 @@ public final class YardView extends Region implements AutoCloseable {
             return;
         }
         Optional<String> refusal = refusal(now);
-        LightSample sample = known == null || refusal.isPresent() ? LightSample.NONE : known.sample();
+        RaySample sample = known == null || refusal.isPresent() ? RaySample.NONE : known.sample();
         side.show(scenes.of(now, sample.paths(now), refusal, units.getValue()), units.getValue(), theme.getValue());
         Optional<String> note = refusal.isPresent()
                 ? Optional.of("Nothing is told of the panels while this cannot stand.")

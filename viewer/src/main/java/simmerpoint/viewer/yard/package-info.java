@@ -1,5 +1,5 @@
 /**
- * The yard, drawn to scale: the cooker from its side, with things to take hold of, and the dish seen along its axis, panel by
- * panel. What is drawn is worked out first, as plain values; painters only paint them.
+ * The yard: the cooker from its side, with handles that move it, and the dish seen along its axis, panel by panel. Not here: what is
+ * drawn, which is in {@code simmerpoint.drawing.cooker}.
  */
 package simmerpoint.viewer.yard;

@@ -12,7 +12,7 @@ import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import simmerpoint.study.ImpossibleSetupException;
+import simmerpoint.study.trace.ImpossibleSetupException;
 import simmerpoint.viewer.ScriptedAsks;
 
 class FileExportTest {

@@ -12,13 +12,13 @@ import simmerpoint.answer.AimAnswer;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.scenario.file.ScenarioReader;
 import simmerpoint.setup.Stand;
-import simmerpoint.study.AimPlan;
-import simmerpoint.study.AimResult;
-import simmerpoint.study.AimStudy;
-import simmerpoint.study.PanResult;
-import simmerpoint.study.PanStudy;
-import simmerpoint.study.Progress;
-import simmerpoint.study.TraceOptions;
+import simmerpoint.study.aim.AimPlan;
+import simmerpoint.study.aim.AimResult;
+import simmerpoint.study.aim.AimStudy;
+import simmerpoint.study.pan.PanResult;
+import simmerpoint.study.pan.PanStudy;
+import simmerpoint.study.trace.Progress;
+import simmerpoint.study.trace.TraceOptions;
 
 class LiveResultsTest {
     private static final TraceOptions QUICK = TraceOptions.defaults().withRays(1 << 10);

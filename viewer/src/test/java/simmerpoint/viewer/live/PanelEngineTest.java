@@ -13,10 +13,10 @@ import simmerpoint.scenario.Scenario;
 import simmerpoint.scenario.ScenarioException;
 import simmerpoint.scenario.file.ScenarioReader;
 import simmerpoint.setup.Stand;
-import simmerpoint.study.PanelWatts;
-import simmerpoint.study.Progress;
-import simmerpoint.study.TraceOptions;
-import simmerpoint.study.TraceStudy;
+import simmerpoint.study.light.PanelWatts;
+import simmerpoint.study.trace.Progress;
+import simmerpoint.study.trace.TraceOptions;
+import simmerpoint.study.trace.TraceStudy;
 
 class PanelEngineTest {
     private static final TraceOptions USUAL = TraceOptions.defaults();

@@ -12,7 +12,7 @@ import javafx.stage.Stage;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.scenario.ScenarioException;
 import simmerpoint.scenario.file.ScenarioReader;
-import simmerpoint.study.TraceOptions;
+import simmerpoint.study.trace.TraceOptions;
 import simmerpoint.units.UnitSystem;
 import simmerpoint.viewer.FxThread;
 import simmerpoint.viewer.document.ScenarioDocument;

@@ -1,0 +1,42 @@
+package simmerpoint.heat.balance;
+
+import java.util.Arrays;
+import java.util.OptionalDouble;
+import java.util.function.Function;
+import simmerpoint.heat.BoilingOutcome;
+import simmerpoint.heat.LikelyRange;
+import simmerpoint.heat.losses.LossFactors;
+import simmerpoint.heat.losses.LossSpread;
+
+/** Combines the boiling times of the pans of {@link LossSpread} into a {@link BoilingOutcome}. */
+final class BoilingTimes {
+    /** Share of the set beyond either end of a {@link LikelyRange}. */
+    private static final double TENTH = 0.1;
+
+    private BoilingTimes() {}
+
+    /**
+     * The outcome.
+     *
+     * @param likely time to boil for the likely losses, s
+     * @param seconds the same for given losses; may be less exact
+     * @param settles steady-state temperature, °C
+     */
+    static BoilingOutcome outcome(
+            OptionalDouble likely, Function<LossFactors, OptionalDouble> seconds, LikelyRange settles) {
+        double[] times = LossSpread.all().parallelStream()
+                .mapToDouble(f -> seconds.apply(f).orElse(Double.POSITIVE_INFINITY))
+                .sorted()
+                .toArray();
+        double share = Arrays.stream(times).filter(Double::isFinite).count() / (double) times.length;
+        if (likely.isPresent() && share > 1 - TENTH) {
+            return new BoilingOutcome.Boils(LikelyRange.ofSample(likely.getAsDouble(), times));
+        }
+        if (likely.isEmpty() && share < TENTH) {
+            return new BoilingOutcome.Never(settles);
+        }
+        double tenth = times[(int) Math.floor(TENTH * (times.length - 1))];
+        double soonest = Double.isFinite(tenth) ? tenth : Math.min(times[0], likely.orElse(Double.POSITIVE_INFINITY));
+        return new BoilingOutcome.MayBoil(share, likely, Math.min(soonest, likely.orElse(soonest)), settles);
+    }
+}

@@ -1,0 +1,101 @@
+package simmerpoint.heat.losses;
+
+import simmerpoint.heat.PhysicalConstants;
+import simmerpoint.heat.Surroundings;
+import simmerpoint.heat.ThermalPan;
+
+/**
+ * Losses of one outer face of the pan.
+ *
+ * @param kind selects the correlations
+ * @param area m²
+ * @param stillLength characteristic length of natural convection, m
+ * @param windLength characteristic length of forced convection, m
+ * @param emissivity infrared emissivity
+ * @param radiantKelvin temperature of the radiative surroundings, K
+ * @param surroundings the air
+ * @param factor on both convection and radiation
+ */
+record PanFace(
+        Kind kind,
+        double area,
+        double stillLength,
+        double windLength,
+        double emissivity,
+        double radiantKelvin,
+        Surroundings surroundings,
+        double factor) {
+
+    /** Orientation of a face. */
+    enum Kind {
+        UNDERSIDE,
+        WALL,
+        LID;
+
+        double still(double rayleigh, double prandtl) {
+            return switch (this) {
+                case UNDERSIDE -> Convection.underside(rayleigh);
+                case WALL -> Convection.wall(rayleigh, prandtl);
+                case LID -> Convection.lid(rayleigh);
+            };
+        }
+
+        double wind(double reynolds, double prandtl) {
+            return this == WALL
+                    ? Convection.windAcrossCylinder(reynolds, prandtl)
+                    : Convection.windAlongPlate(reynolds, prandtl);
+        }
+    }
+
+    /** A level face of the pan. The length of natural convection is area ÷ edge. */
+    static PanFace level(Kind kind, ThermalPan vessel, double emissivity, Surroundings surroundings, double factor) {
+        double diameter = vessel.pan().diameterMetres();
+        double radiant = kind == Kind.LID ? surroundings.skyKelvin() : surroundings.airKelvin();
+        return new PanFace(kind, vessel.levelArea(), diameter / 4, diameter, emissivity, radiant, surroundings, factor);
+    }
+
+    /** A band of the wall of the given height. Its characteristic lengths are those of the whole wall. */
+    static PanFace wall(ThermalPan vessel, double height, double emissivity, Surroundings surroundings, double factor) {
+        double diameter = vessel.pan().diameterMetres();
+        return new PanFace(
+                Kind.WALL,
+                Math.PI * diameter * height,
+                vessel.pan().heightMetres(),
+                diameter,
+                emissivity,
+                surroundings.wallRadiantKelvin(),
+                surroundings,
+                factor);
+    }
+
+    /** Combined coefficient of natural and forced convection, W/(m² K), without {@link #factor}. */
+    double convectionCoefficient(double kelvin) {
+        AirFilm film = AirFilm.at((kelvin + surroundings.airKelvin()) / 2, surroundings.pressurePascals());
+        double difference = kelvin - surroundings.airKelvin();
+        double still =
+                kind.still(film.rayleigh(difference, stillLength), film.prandtl()) * film.conductivity() / stillLength;
+        double speed = surroundings.windMetresPerSecond();
+        if (!(speed > 0)) {
+            return still;
+        }
+        double wind = kind.wind(film.reynolds(speed, windLength), film.prandtl()) * film.conductivity() / windLength;
+        return Convection.combined(still, wind);
+    }
+
+    /** Coefficient of radiation to {@link #radiantKelvin}, W/(m² K), without {@link #factor}. */
+    double radiationCoefficient(double kelvin) {
+        return emissivity
+                * PhysicalConstants.STEFAN_BOLTZMANN
+                * (kelvin * kelvin + radiantKelvin * radiantKelvin)
+                * (kelvin + radiantKelvin);
+    }
+
+    /** Losses at a temperature, W. */
+    Losses at(double kelvin) {
+        double scale = factor * area;
+        return new Losses(
+                scale * convectionCoefficient(kelvin) * (kelvin - surroundings.airKelvin()),
+                scale * radiationCoefficient(kelvin) * (kelvin - radiantKelvin),
+                0);
+    }
+}

@@ -1,0 +1,58 @@
+package simmerpoint.heat.losses;
+
+import simmerpoint.heat.AbsorbedLight;
+import simmerpoint.heat.ArgumentChecks;
+import simmerpoint.heat.PhysicalConstants;
+import simmerpoint.heat.Surroundings;
+import simmerpoint.heat.ThermalPan;
+
+/**
+ * Losses of a pan with water: underside and wetted wall at the water's temperature, the wall above the water line as {@link
+ * DryWallFin}, and lid or open water. The water line is that at the start: the loss of half the water would change the dry
+ * losses by a few percent.
+ *
+ * <p>Neglects the resistance between sheet and water (a few K at 20 kW/m²), conduction through handles and stand, warm air
+ * rising from a hot mirror, and the pan's own radiation reflected by the mirror. They are part of the uncertainty in {@link
+ * LossSpread}.
+ */
+public final class PanLosses implements LossModel {
+    private final PanFace underside;
+    private final PanFace wetWall;
+    private final DryWallFin dryWall;
+    private final TopLosses top;
+
+    /**
+     * For one pan, filling and weather.
+     *
+     * @param vessel the pan
+     * @param waterKilograms not more than it holds
+     * @param surroundings air and sky
+     * @param factors on the correlations
+     */
+    public PanLosses(ThermalPan vessel, double waterKilograms, Surroundings surroundings, LossFactors factors) {
+        ArgumentChecks.within("water", waterKilograms, 0, vessel.brimfulKilograms(), "kg");
+        double wet = vessel.waterLineMetres(waterKilograms);
+        double dry = vessel.pan().heightMetres() - wet;
+        double factor = factors.dry();
+        underside =
+                PanFace.level(PanFace.Kind.UNDERSIDE, vessel, vessel.underside().emissivity(), surroundings, factor);
+        wetWall = PanFace.wall(vessel, wet, vessel.wetWall().emissivity(), surroundings, factor);
+        dryWall = new DryWallFin(
+                PanFace.wall(vessel, dry, vessel.dryWall().emissivity(), surroundings, factor),
+                dry,
+                vessel.material().conductivity() * vessel.sheetThickness());
+        top = vessel.lidOn()
+                ? new LidLosses(vessel, surroundings, factors)
+                : new OpenWaterLosses(vessel, surroundings, factors);
+    }
+
+    @Override
+    public Losses at(double waterCelsius, AbsorbedLight absorbed) {
+        double kelvin = PhysicalConstants.kelvin(waterCelsius);
+        return underside
+                .at(kelvin)
+                .plus(wetWall.at(kelvin))
+                .plus(dryWall.at(kelvin, absorbed.dryWallWatts()))
+                .plus(top.at(kelvin, absorbed.lidWatts()));
+    }
+}

@@ -1,0 +1,73 @@
+package simmerpoint.study;
+
+import java.util.Optional;
+import simmerpoint.scenario.Scenario;
+import simmerpoint.study.aim.AimPlan;
+import simmerpoint.study.aim.AimResult;
+import simmerpoint.study.aim.AimStudy;
+import simmerpoint.study.budget.BudgetResult;
+import simmerpoint.study.budget.BudgetStudy;
+import simmerpoint.study.day.DayPlan;
+import simmerpoint.study.day.DayResult;
+import simmerpoint.study.day.DayStudy;
+import simmerpoint.study.pan.PanResult;
+import simmerpoint.study.pan.PanStudy;
+import simmerpoint.study.trace.ImpossibleSetupException;
+import simmerpoint.study.trace.PartialProgress;
+import simmerpoint.study.trace.Progress;
+import simmerpoint.study.trace.TraceOptions;
+import simmerpoint.study.trace.TraceResult;
+import simmerpoint.study.trace.TraceStudy;
+
+/** Everything a builder asks of one scenario, one after the other: watts, the pan's place, the day, aiming, flaws. */
+public final class FullStudy {
+    private static final double PLACED = 0.25;
+    private static final double PASSED = 0.4;
+    private static final double AIMED = 0.75;
+
+    private FullStudy() {}
+
+    /**
+     * What was found.
+     *
+     * @param trace the scenario as it stands
+     * @param pan where its pan stands for what; empty for a bare disc
+     * @param day the day of the scenario; empty for a bare disc and where no place is named
+     * @param aim how exactly and how often to aim; empty if there is no aim to lose
+     * @param budget what each flaw costs
+     */
+    public record Result(
+            TraceResult trace,
+            Optional<PanResult> pan,
+            Optional<DayResult> day,
+            Optional<AimResult> aim,
+            BudgetResult budget) {}
+
+    /**
+     * Studies {@code scenario} with {@code options} for each part.
+     *
+     * @throws ImpossibleSetupException if the things named cannot stand as asked
+     * @throws java.util.concurrent.CancellationException if {@code progress} says stop
+     */
+    public static Result run(Scenario scenario, TraceOptions options, Progress progress) {
+        Progress first = new PartialProgress(progress, 0, PLACED);
+        Optional<PanResult> pan = scenario.cooking().map(kitchen -> PanStudy.run(scenario, options, first));
+        TraceResult trace = pan.map(PanResult::base).orElseGet(() -> TraceStudy.run(scenario, options, first));
+        Optional<DayResult> day = scenario.cooking()
+                .flatMap(kitchen -> scenario.site())
+                .map(outdoors -> DayPlan.hourly(outdoors.when().toLocalDate()))
+                .map(plan -> DayStudy.run(scenario, plan, options, new PartialProgress(progress, PLACED, PASSED)));
+        Optional<AimResult> aim = aim(scenario, options, new PartialProgress(progress, PASSED, AIMED));
+        return new Result(
+                trace, pan, day, aim, BudgetStudy.run(scenario, options, new PartialProgress(progress, AIMED, 1)));
+    }
+
+    /** Empty where the dish cannot stand dead on or then throws no light on the target: the aim is then the least worry. */
+    private static Optional<AimResult> aim(Scenario scenario, TraceOptions options, Progress progress) {
+        try {
+            return Optional.of(AimStudy.run(scenario, AimPlan.USUAL, options, progress));
+        } catch (ImpossibleSetupException e) {
+            return Optional.empty();
+        }
+    }
+}

@@ -1,9 +1,0 @@
-package simmerpoint.study;
-
-/**
- * A whole trace and its watts replicate by replicate.
- *
- * @param trace with ledger, spot and maps
- * @param watts of the same rays
- */
-public record PairedTrace(TraceResult trace, PairedWatts watts) {}

@@ -1,0 +1,132 @@
+package simmerpoint.study.aim;
+
+import java.util.Comparator;
+import java.util.List;
+import simmerpoint.scenario.Scenario;
+import simmerpoint.study.paired.PairedStudy;
+import simmerpoint.study.paired.PairedTrace;
+import simmerpoint.study.paired.PairedWatts;
+import simmerpoint.study.trace.ImpossibleSetupException;
+import simmerpoint.study.trace.PartialProgress;
+import simmerpoint.study.trace.Progress;
+import simmerpoint.study.trace.TraceOptions;
+import simmerpoint.study.trace.TraceResult;
+import simmerpoint.study.trace.TraceStudy;
+
+/**
+ * How exactly a dish must be aimed and how often, counted from a dead-on aim. Everything is traced with one seed: the dead-on
+ * aim and the scenario's own with all rays, tolerances as {@link AimTolerance} does, times and means with a quarter,
+ * curves with an eighth, maps with a thirty-second of the rays at each aim (4,096 at least, but no more than asked).
+ */
+public final class AimStudy {
+    private static final long LEAST_RAYS = 1 << 12;
+    private static final long FOR_SPELLS = 4;
+    private static final long FOR_CURVES = 8;
+    private static final long FOR_MAPS = 32;
+
+    private static final double TRACED = 0.36;
+    private static final double TOLERATED = 0.73;
+
+    private static final double TIMED = 0.55;
+    private static final double DRAWN = 0.65;
+
+    private AimStudy() {}
+
+    /**
+     * Studies {@code scenario}.
+     *
+     * @throws ImpossibleSetupException if the scenario cannot stand as it says, or its mirrors throw nothing on the target
+     *     even when the dish is aimed dead on
+     * @throws java.util.concurrent.CancellationException if {@code progress} says stop
+     */
+    public static AimResult run(Scenario scenario, AimPlan plan, TraceOptions asked, Progress progress) {
+        AimTimes times = times(scenario, plan, asked, new PartialProgress(progress, 0, TIMED));
+        return drawn(times, new PartialProgress(progress, TIMED, 1));
+    }
+
+    /** When to aim again, and how far off one may be: the quick part of {@link #run}, which throws the same. */
+    public static AimTimes times(Scenario scenario, AimPlan plan, TraceOptions asked, Progress progress) {
+        long start = System.nanoTime();
+        Scenario straight = scenario.withAim(scenario.aim().deadOn());
+        TraceOptions options = withEnoughRays(straight, asked, new PartialProgress(progress, 0, TRACED / 2));
+        List<PairedTrace> traced = PairedStudy.traces(
+                List.of(straight, scenario), options, new PartialProgress(progress, TRACED / 2, TRACED));
+        PairedTrace deadOn = traced.get(0);
+        if (!(deadOn.watts().caught().value() > 0)) {
+            throw new ImpossibleSetupException(
+                    "no light from the mirrors is caught even when the dish is aimed dead on, so there is no aim to lose; "
+                            + "the command trace tells where the light goes");
+        }
+        AimTolerance tolerance = AimTolerance.of(
+                        List.of(straight), plan.lossShare(), options, new PartialProgress(progress, TRACED, TOLERATED))
+                .get(0);
+        SunTrack way = SunTrack.real(scenario).orElseGet(() -> SunTrack.fastest(straight, worst(tolerance)));
+        TraceOptions forSpells = fewer(options, FOR_SPELLS);
+        PairedWatts again =
+                PairedStudy.watts(List.of(straight), forSpells, Progress.NONE).get(0);
+        AimIntervals.Found intervals = new AimIntervals(again, way, plan.lossShare())
+                .find(forSpells, new PartialProgress(progress, TOLERATED, 1));
+        return new AimTimes(
+                scenario,
+                plan,
+                deadOn,
+                traced.get(1).watts(),
+                tolerance,
+                way,
+                intervals.minutes(),
+                intervals.single(),
+                intervals.twice(),
+                intervals.lead(),
+                options,
+                (System.nanoTime() - start) * 1e-9);
+    }
+
+    /**
+     * The slow part of {@link #run}: curves and maps around what the quick part found.
+     *
+     * @throws java.util.concurrent.CancellationException if {@code progress} says stop
+     */
+    public static AimResult drawn(AimTimes times, Progress progress) {
+        long start = System.nanoTime();
+        AimMaps sheets = new AimMaps(times.tolerance());
+        TraceOptions forCurves = fewer(times.options(), FOR_CURVES);
+        TraceOptions forMaps = fewer(times.options(), FOR_MAPS);
+        List<AimCurve> curves =
+                sheets.curves(forCurves, new PartialProgress(progress, 0, (DRAWN - TIMED) / (1 - TIMED)));
+        AimMaps.Maps maps = sheets.maps(forMaps, new PartialProgress(progress, (DRAWN - TIMED) / (1 - TIMED), 1));
+        return new AimResult(
+                times,
+                curves,
+                maps.maps(),
+                new AimResult.RunInfo(
+                        times.deadOn().trace().run().rays(),
+                        forCurves.rays(),
+                        forMaps.rays(),
+                        maps.aims(),
+                        maps.casts(),
+                        times.options().threads(),
+                        times.seconds() + (System.nanoTime() - start) * 1e-9));
+    }
+
+    /** With a wanted precision, so many rays as the dead-on aim needs for it. */
+    private static TraceOptions withEnoughRays(Scenario straight, TraceOptions asked, Progress progress) {
+        if (!(asked.precision() > 0)) {
+            return asked;
+        }
+        TraceResult traced = TraceStudy.run(straight, asked, progress);
+        return asked.withPrecision(0).withRays(traced.run().rays());
+    }
+
+    private static TraceOptions fewer(TraceOptions options, long divisor) {
+        return options.withRays(Math.max(Math.min(LEAST_RAYS, options.rays()), options.rays() / divisor));
+    }
+
+    /** The drift that loses the share soonest; up where none does. */
+    private static MisaimDirection worst(AimTolerance tolerance) {
+        return tolerance.angles().entrySet().stream()
+                .filter(e -> !e.getKey().isTurn())
+                .min(Comparator.comparingDouble(e -> e.getValue().value()))
+                .map(java.util.Map.Entry::getKey)
+                .orElse(MisaimDirection.DRIFT_UP);
+    }
+}

@@ -1,0 +1,171 @@
+package simmerpoint.study.budget;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.IntToDoubleFunction;
+import simmerpoint.sampling.Estimate;
+import simmerpoint.sampling.Replicates;
+import simmerpoint.scenario.Scenario;
+import simmerpoint.study.paired.PairedStudy;
+import simmerpoint.study.paired.PairedWatts;
+import simmerpoint.study.trace.ImpossibleSetupException;
+import simmerpoint.study.trace.PartialProgress;
+import simmerpoint.study.trace.Progress;
+import simmerpoint.study.trace.ReplicateCaster;
+import simmerpoint.study.trace.TraceOptions;
+import simmerpoint.study.trace.TraceResult;
+import simmerpoint.study.trace.TraceStudy;
+
+/**
+ * What each flaw costs. Every flaw that is there is switched off with all others on, and switched on with all others
+ * off; then every figure is moved by a step. All traces share seed and samples, so differences are sure to a small part
+ * of what each figure is.
+ */
+public final class BudgetStudy {
+    /** Part of the work that goes into finding how many rays a wanted precision takes. */
+    private static final double LOOK_SHARE = 0.1;
+
+    private final Scenario built;
+    private final TraceOptions options;
+    private final Progress progress;
+    private final long start = System.nanoTime();
+    private final List<Flaw> present = new ArrayList<>();
+    private final List<Flaw> absent = new ArrayList<>();
+    private final List<Flaw> fixed = new ArrayList<>();
+    private final List<Scenario> scenarios = new ArrayList<>();
+    private List<PairedWatts> watts = List.of();
+
+    private BudgetStudy(Scenario built, TraceOptions asked, Progress progress) {
+        this.built = built;
+        if (asked.precision() > 0) {
+            TraceResult look = TraceStudy.run(built, asked, new PartialProgress(progress, 0, LOOK_SHARE));
+            options = asked.withPrecision(0).withRays(look.run().rays());
+            this.progress = new PartialProgress(progress, LOOK_SHARE, 1);
+        } else {
+            options = asked;
+            this.progress = progress;
+        }
+        Flaws.ALL.forEach(this::sort);
+    }
+
+    private void sort(Flaw flaw) {
+        boolean locked = flaw.fixed().test(built);
+        boolean there = !locked && flaw.isIn(built);
+        (locked || (there && !stands(flaw.mended(built))) ? fixed : there ? present : absent).add(flaw);
+    }
+
+    /**
+     * The budget of {@code scenario}.
+     *
+     * @throws ImpossibleSetupException if the things named cannot stand as asked
+     * @throws java.util.concurrent.CancellationException if {@code progress} says stop
+     */
+    public static BudgetResult run(Scenario scenario, TraceOptions options, Progress progress) {
+        return new BudgetStudy(scenario, options, progress).run();
+    }
+
+    private BudgetResult run() {
+        List<Case> cases = cases();
+        List<StepRange> ranges = ranges();
+        int asBuilt = add(built);
+        int flawless = add(Flaws.mended(built, present));
+        watts = PairedStudy.watts(scenarios, options, progress);
+        List<FlawCost> costs = cases.stream()
+                .map(c -> new FlawCost(
+                        c.flaw, mean(r -> at(c.off, r) - at(asBuilt, r)), mean(r -> at(flawless, r) - at(c.alone, r))))
+                .sorted(Comparator.comparingDouble(c -> -c.offInTurn().value()))
+                .toList();
+        IntToDoubleFunction total = r -> at(flawless, r) - at(asBuilt, r);
+        return new BudgetResult(
+                built,
+                watts.get(asBuilt).absorbed(),
+                watts.get(flawless).absorbed(),
+                mean(total),
+                costs,
+                mean(r -> total.applyAsDouble(r)
+                        - cases.stream()
+                                .mapToDouble(c -> at(c.off, r) - at(asBuilt, r))
+                                .sum()),
+                mean(r -> total.applyAsDouble(r)
+                        - cases.stream()
+                                .mapToDouble(c -> at(flawless, r) - at(c.alone, r))
+                                .sum()),
+                absent,
+                fixed,
+                ranges.stream().map(r -> sensitivity(r, asBuilt)).toList(),
+                new BudgetResult.Run(
+                        options.seed(),
+                        (long) ReplicateCaster.REPLICATES << ReplicateCaster.bitsFor(options.rays()),
+                        scenarios.size(),
+                        Math.min(options.threads(), ReplicateCaster.REPLICATES),
+                        (System.nanoTime() - start) * 1e-9));
+    }
+
+    /** Where the two scenarios of a flaw stand among all. */
+    private record Case(Flaw flaw, int off, int alone) {}
+
+    private List<Case> cases() {
+        List<Case> cases = new ArrayList<>();
+        for (Flaw flaw : present) {
+            List<Flaw> others = present.stream().filter(f -> !f.equals(flaw)).toList();
+            cases.add(new Case(flaw, add(flaw.mended(built)), add(Flaws.mended(built, others))));
+        }
+        return cases;
+    }
+
+    /** Where the scenarios of a parameter's steps stand among all. */
+    private record StepRange(Parameter parameter, List<ParameterStep> steps, int first) {}
+
+    private List<StepRange> ranges() {
+        List<StepRange> ranges = new ArrayList<>();
+        for (Parameter parameter : SensitivityParameters.ALL) {
+            List<ParameterStep> steps = parameter.steps().apply(built).stream()
+                    .filter(turn -> stands(turn.scenario()))
+                    .toList();
+            if (!steps.isEmpty()) {
+                ranges.add(new StepRange(parameter, steps, scenarios.size()));
+                steps.forEach(turn -> add(turn.scenario()));
+            }
+        }
+        return ranges;
+    }
+
+    private Sensitivity sensitivity(StepRange range, int asBuilt) {
+        List<Sensitivity.Step> steps = new ArrayList<>();
+        for (int k = 0; k < range.steps.size(); k++) {
+            int at = range.first + k;
+            steps.add(new Sensitivity.Step(range.steps.get(k).way(), mean(r -> at(at, r) - at(asBuilt, r))));
+        }
+        if (steps.size() != 2) {
+            return new Sensitivity(range.parameter, steps, Optional.empty(), Optional.empty());
+        }
+        int more = range.first;
+        int less = more + 1;
+        return new Sensitivity(
+                range.parameter,
+                steps,
+                Optional.of(mean(r -> 0.5 * (at(more, r) - at(less, r)))),
+                Optional.of(mean(r -> 0.5 * (at(more, r) + at(less, r)) - at(asBuilt, r))));
+    }
+
+    private int add(Scenario scenario) {
+        scenarios.add(scenario);
+        return scenarios.size() - 1;
+    }
+
+    private double at(int scenario, int replicate) {
+        return watts.get(scenario).absorbedOf(replicate);
+    }
+
+    private static Estimate mean(IntToDoubleFunction ofReplicate) {
+        return Replicates.mean(ReplicateCaster.REPLICATES, ofReplicate);
+    }
+
+    /** Whether the pan stays clear of the mirror; the scenario as built is looked at elsewhere. */
+    private boolean stands(Scenario other) {
+        boolean sameRoom = other.setup().equals(built.setup()) && other.dish().equals(built.dish());
+        return sameRoom || ReplicateCaster.hasRoom(other);
+    }
+}

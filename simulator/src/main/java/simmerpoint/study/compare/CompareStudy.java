@@ -1,0 +1,217 @@
+package simmerpoint.study.compare;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import simmerpoint.heat.BoilingOutcome;
+import simmerpoint.sampling.Estimate;
+import simmerpoint.scenario.Scenario;
+import simmerpoint.scenario.variants.Variant;
+import simmerpoint.study.aim.DriftTolerances;
+import simmerpoint.study.light.LightKey;
+import simmerpoint.study.paired.PairedStudy;
+import simmerpoint.study.paired.PairedTrace;
+import simmerpoint.study.paired.PairedWatts;
+import simmerpoint.study.trace.HeatResult;
+import simmerpoint.study.trace.ImpossibleSetupException;
+import simmerpoint.study.trace.MaximumFlux;
+import simmerpoint.study.trace.PartialProgress;
+import simmerpoint.study.trace.Progress;
+import simmerpoint.study.trace.ReplicateCaster;
+import simmerpoint.study.trace.TraceOptions;
+import simmerpoint.study.trace.TraceResult;
+
+/**
+ * Holds cookers against each other: the same seed and equally many rays for all, light cast once for those that share
+ * mirrors and sun. A wanted precision is met by tracing all of them anew with twice the rays until the caught watts of each
+ * are that sure.
+ */
+public final class CompareStudy {
+    /** Whole traces kept at once: bounds the memory for maps. */
+    private static final int CHUNK = 64;
+
+    private static final long FIRST_RAYS = 1L << 16;
+    private static final double TRACES = 0.5;
+
+    private final List<Variant> variants;
+    private final List<Integer> order;
+    private final TraceOptions options;
+    private final Progress progress;
+
+    private CompareStudy(List<Variant> variants, TraceOptions options, Progress progress) {
+        this.variants = variants;
+        this.options = options;
+        this.progress = progress;
+        order = sharersTogether(variants);
+    }
+
+    /**
+     * Compares {@code variants}, of which there is at least one.
+     *
+     * @throws ImpossibleSetupException if one of them cannot stand as asked: {@link #firstImpossible} names it
+     * @throws java.util.concurrent.CancellationException if {@code progress} says stop
+     */
+    public static Comparison run(List<Variant> variants, TraceOptions options, Progress progress) {
+        return new CompareStudy(variants, options, progress).run();
+    }
+
+    /**
+     * Looks whether all of them can stand as asked, and aimed dead on, before any light is cast.
+     *
+     * @return the first that cannot; empty if all can
+     */
+    public static Optional<Impossible> firstImpossible(List<Variant> variants) {
+        for (Variant variant : variants) {
+            Scenario scenario = variant.scenario();
+            try {
+                ReplicateCaster.refuseInMirror(scenario);
+                ReplicateCaster.refuseInMirror(scenario.withAim(scenario.aim().deadOn()));
+            } catch (ImpossibleSetupException e) {
+                return Optional.of(new Impossible(variant, e.getMessage()));
+            }
+        }
+        return Optional.empty();
+    }
+
+    /**
+     * A cooker that cannot stand as asked.
+     *
+     * @param variant which
+     * @param reason a clause for the user
+     */
+    public record Impossible(Variant variant, String reason) {}
+
+    /**
+     * Compares what is traced already, without how far each may drift.
+     *
+     * @param traced one for each variant, all with the same samples
+     */
+    public static Comparison ofTraces(List<Variant> variants, List<PairedTrace> traced) {
+        List<Traced> kept = traced.stream().map(Traced::of).toList();
+        TraceResult first = traced.get(0).trace();
+        List<Optional<Estimate>> drifts = Collections.nCopies(variants.size(), Optional.empty());
+        return new Comparison(
+                rows(variants, kept.toArray(Traced[]::new), drifts),
+                first.seed(),
+                first.replicates(),
+                true,
+                first.run());
+    }
+
+    /** One cooker's traced figures, without its maps. */
+    private record Traced(PairedWatts watts, Estimate peakFlux, double hottestFlux, Optional<BoilingOutcome> boil) {
+        static Traced of(PairedTrace pair) {
+            TraceResult trace = pair.trace();
+            return new Traced(
+                    pair.watts(),
+                    trace.spot().peakFlux(),
+                    MaximumFlux.of(trace),
+                    trace.heat().map(HeatResult::boil));
+        }
+    }
+
+    private Comparison run() {
+        long start = System.nanoTime();
+        Traced[] traced;
+        long rays = options.precision() > 0 ? Math.min(FIRST_RAYS, options.rays()) : options.rays();
+        double from = 0;
+        while (true) {
+            double to = options.precision() > 0 ? (from + TRACES) / 2 : TRACES;
+            traced = trace(options.withPrecision(0).withRays(rays), new PartialProgress(progress, from, to));
+            if (precise(traced) || 2 * rays > options.rays()) {
+                break;
+            }
+            rays *= 2;
+            from = to;
+        }
+        List<Optional<Estimate>> drifts = drifts(new PartialProgress(progress, TRACES, 1));
+        double seconds = (System.nanoTime() - start) * 1e-9;
+        long cast = (long) ReplicateCaster.REPLICATES << ReplicateCaster.bitsFor(rays);
+        TraceResult.RunInfo info =
+                new TraceResult.RunInfo(cast, Math.min(options.threads(), ReplicateCaster.REPLICATES), seconds);
+        return new Comparison(
+                rows(variants, traced, drifts), options.seed(), ReplicateCaster.REPLICATES, precise(traced), info);
+    }
+
+    private boolean precise(Traced[] traced) {
+        for (Traced t : traced) {
+            Estimate caught = t.watts().caught();
+            if (options.precision() > 0 && caught.value() > 0 && !(caught.relativeError() <= options.precision())) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** Indices with those that share their light next to each other, in order of the first of them. */
+    private static List<Integer> sharersTogether(List<Variant> variants) {
+        Map<LightKey, List<Integer>> groups = new LinkedHashMap<>();
+        for (int k = 0; k < variants.size(); k++) {
+            groups.computeIfAbsent(LightKey.of(variants.get(k).scenario()), key -> new ArrayList<>())
+                    .add(k);
+        }
+        return groups.values().stream().flatMap(List::stream).toList();
+    }
+
+    /** Work on some of the scenarios at once. */
+    private interface Work<T> {
+        List<T> of(List<Scenario> scenarios, Progress progress);
+    }
+
+    /** Takes the work's result for the variant of that index. */
+    private interface Taker<T> {
+        void take(int index, T result);
+    }
+
+    private <T> void inChunks(Work<T> work, Progress whole, Taker<T> taker) {
+        for (int first = 0; first < order.size(); first += CHUNK) {
+            List<Integer> chunk = order.subList(first, Math.min(order.size(), first + CHUNK));
+            double all = order.size();
+            Progress part = new PartialProgress(whole, first / all, (first + chunk.size()) / all);
+            List<T> results =
+                    work.of(chunk.stream().map(k -> variants.get(k).scenario()).toList(), part);
+            IntStream.range(0, chunk.size()).forEach(k -> taker.take(chunk.get(k), results.get(k)));
+        }
+    }
+
+    private Traced[] trace(TraceOptions with, Progress part) {
+        Traced[] out = new Traced[variants.size()];
+        this.<PairedTrace>inChunks(
+                (scenarios, p) -> PairedStudy.traces(scenarios, with, p), part, (k, pair) -> out[k] = Traced.of(pair));
+        return out;
+    }
+
+    private List<Optional<Estimate>> drifts(Progress part) {
+        List<Optional<Estimate>> out = new ArrayList<>(Collections.nCopies(variants.size(), Optional.empty()));
+        long rays = Math.min(options.rays(), TraceOptions.DEFAULT_RAYS);
+        TraceOptions with = options.withPrecision(0).withRays(rays);
+        inChunks((scenarios, p) -> DriftTolerances.of(scenarios, with, p), part, out::set);
+        return out;
+    }
+
+    private static List<ComparedRow> rows(List<Variant> variants, Traced[] traced, List<Optional<Estimate>> drifts) {
+        List<Integer> ranked = IntStream.range(0, traced.length)
+                .boxed()
+                .sorted(Comparator.comparingDouble(
+                        k -> -traced[k].watts().absorbed().value()))
+                .toList();
+        PairedWatts best = traced[ranked.get(0)].watts();
+        return ranked.stream()
+                .map(k -> new ComparedRow(
+                        variants.get(k),
+                        k,
+                        traced[k].watts().ledger(),
+                        traced[k].watts().absorbedBeyond(best),
+                        traced[k].peakFlux(),
+                        traced[k].hottestFlux(),
+                        traced[k].boil(),
+                        traced[k].watts().panels(),
+                        drifts.get(k)))
+                .toList();
+    }
+}

@@ -1,0 +1,60 @@
+package simmerpoint.study.compare;
+
+import java.util.Optional;
+import simmerpoint.heat.BoilingOutcome;
+import simmerpoint.sampling.Estimate;
+import simmerpoint.scenario.variants.Variant;
+import simmerpoint.study.aim.AimTolerance;
+import simmerpoint.study.trace.MaximumFlux;
+import simmerpoint.target.Ledger;
+
+/**
+ * What one of the compared cookers does.
+ *
+ * @param variant what was traced
+ * @param place its place in the order asked for, from 0
+ * @param ledger where the light went
+ * @param difference watts taken up beyond those of the best, at most 0 but for rounding, with the standard error of the
+ *     difference from replicates that share their samples
+ * @param peakFlux hottest spot of underside or disc, W/m²
+ * @param hottestFlux the hottest of all light, for cautions, see {@link MaximumFlux}, W/m²
+ * @param boil whether and when the pan's water boils; empty for a bare disc
+ * @param panels how many panels the dish has; 1 for a smooth dish
+ * @param drift how far the sun may drift from a dead-on aim before {@link AimTolerance#USUAL_LOSS} of the watts are lost, rad;
+ *     empty if so much is never lost within {@link AimTolerance#RANGE}, or if nothing is caught
+ */
+public record ComparedRow(
+        Variant variant,
+        int place,
+        Ledger ledger,
+        Estimate difference,
+        Estimate peakFlux,
+        double hottestFlux,
+        Optional<BoilingOutcome> boil,
+        int panels,
+        Optional<Estimate> drift) {
+    /** A difference below this many of its standard errors is not seen. By chance alone two are passed once in 16 times. */
+    public static final double SEEN_ERRORS = 2;
+
+    /** The most that the sun moves, rad/s: 15° an hour. */
+    public static final double SUN_RATE = Math.toRadians(15) / 3600;
+
+    private static final double ROUNDING = 1e-9;
+
+    /** Watts taken up by the pan; of a bare disc, caught. */
+    public Estimate absorbed() {
+        return ledger.absorbed();
+    }
+
+    /** Whether it differs from the best by more than {@link #SEEN_ERRORS} standard errors. */
+    public boolean isSeenToDiffer() {
+        double gap = Math.abs(difference.value());
+        return gap > SEEN_ERRORS * difference.standardError()
+                && gap > ROUNDING * Math.abs(absorbed().value());
+    }
+
+    /** Seconds until the sun at its fastest has drifted that far; empty as {@link #drift}. */
+    public Optional<Estimate> driftSeconds() {
+        return drift.map(angle -> angle.times(1 / SUN_RATE));
+    }
+}

@@ -1,0 +1,51 @@
+package simmerpoint.study.compare;
+
+import java.util.List;
+import simmerpoint.sampling.Estimate;
+import simmerpoint.scenario.variants.Variant;
+import simmerpoint.study.trace.TraceResult;
+
+/**
+ * Several cookers side by side, all traced with the same samples.
+ *
+ * @param rows the most watts first
+ * @param seed of all traces
+ * @param replicates behind every standard error
+ * @param precisionReached whether every cooker's watts are as sure as was asked; true if nothing was asked
+ * @param run what differs from run to run
+ */
+public record Comparison(
+        List<ComparedRow> rows, long seed, int replicates, boolean precisionReached, TraceResult.RunInfo run) {
+    /** Keeps its own copy; refuses none. */
+    public Comparison {
+        rows = List.copyOf(rows);
+        if (rows.isEmpty()) {
+            throw new IllegalArgumentException("nothing was compared");
+        }
+    }
+
+    /** The one with the most watts. */
+    public ComparedRow best() {
+        return rows.get(0);
+    }
+
+    /** Those that are not seen to differ from the best, itself among them. */
+    public List<ComparedRow> top() {
+        return rows.stream().filter(row -> !row.isSeenToDiffer()).toList();
+    }
+
+    /** What was compared, in the order of the rows. */
+    public List<Variant> variants() {
+        return rows.stream().map(ComparedRow::variant).toList();
+    }
+
+    /** Largest standard error of the watts, as a share of them, where there are any. */
+    public double worstRelativeError() {
+        return rows.stream()
+                .map(ComparedRow::absorbed)
+                .filter(watts -> watts.value() > 0)
+                .mapToDouble(Estimate::relativeError)
+                .max()
+                .orElse(0);
+    }
+}

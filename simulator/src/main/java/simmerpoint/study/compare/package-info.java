@@ -1,0 +1,4 @@
+/**
+ * Several cookers side by side.
+ */
+package simmerpoint.study.compare;

@@ -1,0 +1,41 @@
+package simmerpoint.study.day;
+
+import java.time.ZonedDateTime;
+import java.util.Optional;
+import simmerpoint.setup.FocusTravel;
+import simmerpoint.setup.StandGeometry;
+import simmerpoint.sun.BeamRange;
+import simmerpoint.sun.SunMoment;
+
+/**
+ * One instant of a day.
+ *
+ * @param moment when, and where the sun stands
+ * @param beam the beam then
+ * @param stand how dish and pan stand
+ * @param walk how the focus walks and how often to aim
+ * @param light what the pan gets; empty if dish and pan cannot stand so, or there is no beam
+ * @param hindrance why there is no light, one sentence without its full stop; empty if there is
+ */
+public record DayHour(
+        SunMoment moment,
+        BeamRange beam,
+        StandGeometry stand,
+        FocusTravel walk,
+        Optional<HourLight> light,
+        String hindrance) {
+    /** When, by the clock of the place. */
+    public ZonedDateTime time() {
+        return moment.time();
+    }
+
+    /** Elevation of the sun as one sees it, rad. */
+    public double elevationRadians() {
+        return moment.position().elevationRadians();
+    }
+
+    /** Taken up by the pan at the likely beam, W; 0 without light. */
+    public double absorbedWatts() {
+        return light.map(l -> l.absorbed().value()).orElse(0.0);
+    }
+}

@@ -1,0 +1,45 @@
+package simmerpoint.study.day;
+
+import java.time.LocalDate;
+import java.time.format.TextStyle;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import simmerpoint.scenario.Scenario;
+import simmerpoint.study.trace.Progress;
+import simmerpoint.study.trace.TraceOptions;
+
+/** The 21st of every month by hours, each traced anew; the heat level with likely losses only. */
+public final class YearStudy {
+    /** Rays at each hour where none are asked for: sure to about half a per cent, and twelve days in seconds. */
+    public static final long DEFAULT_RAYS = 1L << 14;
+
+    /** Day of the month that stands for it: near it lie solstices and equinoxes. */
+    public static final int DAY_OF_MONTH = 21;
+
+    private static final int MONTHS = 12;
+
+    private YearStudy() {}
+
+    /**
+     * The year for a scenario with a pan and a place.
+     *
+     * @param scenario the cooker
+     * @param year within the years of {@link simmerpoint.sun.SunMoment}
+     * @param options rays for each instant
+     * @param progress is told month by month
+     * @throws java.util.concurrent.CancellationException if {@code progress} says stop
+     */
+    public static YearResult run(Scenario scenario, int year, TraceOptions options, Progress progress) {
+        long start = System.nanoTime();
+        List<DayResult> days = new ArrayList<>();
+        for (int m = 0; m < MONTHS; m++) {
+            LocalDate date = LocalDate.of(year, m + 1, DAY_OF_MONTH);
+            String name = date.getMonth().getDisplayName(TextStyle.FULL, Locale.ENGLISH);
+            DayPlan plan = DayPlan.hourly(date);
+            Progress part = DayStudy.part(progress, m, MONTHS, name);
+            days.add(DayStudy.run(scenario, plan, options, part, false));
+        }
+        return new YearResult(scenario, year, days, (System.nanoTime() - start) * 1e-9);
+    }
+}

@@ -1,0 +1,27 @@
+package simmerpoint.study.design;
+
+import java.util.Optional;
+import simmerpoint.dish.PanelSize;
+import simmerpoint.sampling.Estimate;
+import simmerpoint.scenario.Scenario;
+import simmerpoint.study.aim.AimTolerance;
+
+/**
+ * One dish of the front, traced anew with a seed and with rays that the search has not seen.
+ *
+ * @param candidate the dish
+ * @param scenario the file's scenario with it
+ * @param watts taken up by the pan (caught by a bare disc), W
+ * @param peakFlux hottest place of underside or disc, W/m²
+ * @param largestPanel size of its largest panel
+ * @param panHeightMetres height of the pan's underside above the ground, m
+ * @param tolerance how exactly it must be aimed
+ */
+public record DesignChoice(
+        DishCandidate candidate,
+        Scenario scenario,
+        Estimate watts,
+        Estimate peakFlux,
+        Optional<PanelSize> largestPanel,
+        double panHeightMetres,
+        AimTolerance tolerance) {}

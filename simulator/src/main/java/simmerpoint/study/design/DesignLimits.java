@@ -1,0 +1,137 @@
+package simmerpoint.study.design;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import simmerpoint.dish.CutKind;
+import simmerpoint.scenario.Scenario;
+
+/**
+ * What a design may be. Lengths of the dish in whole centimetres.
+ *
+ * @param cuts kinds of cut that may be built, in order; of {@link PanelLayout#CUTS}
+ * @param diameter smallest and largest, cm
+ * @param focal shortest and longest focal length, cm
+ * @param sectors fewest and most
+ * @param rings fewest and most, of flat rings
+ * @param mostPanels most panels in all
+ * @param sheet sheet that the largest panel must fit on, if any
+ * @param highestPanMetres highest place of the pan's underside above the ground, if it matters, m
+ */
+public record DesignLimits(
+        List<CutKind> cuts,
+        Span diameter,
+        Span focal,
+        Span sectors,
+        Span rings,
+        int mostPanels,
+        Optional<Sheet> sheet,
+        Optional<Double> highestPanMetres) {
+    /** Keeps a copy of the list. */
+    public DesignLimits {
+        cuts = List.copyOf(cuts);
+    }
+
+    /**
+     * From so many to so many, both included.
+     *
+     * @param from the least
+     * @param to the most, at least {@code from}
+     */
+    public record Span(int from, int to) {
+        /** Refuses what is the wrong way round. */
+        public Span {
+            if (!(from <= to)) {
+                throw new IllegalArgumentException("from " + from + " to " + to + " is the wrong way round");
+            }
+        }
+
+        /** Kept within. */
+        int clamp(int value) {
+            return Math.max(from, Math.min(to, value));
+        }
+    }
+
+    /**
+     * A sheet of material.
+     *
+     * @param longMetres its longer side, m
+     * @param shortMetres its shorter side, m
+     */
+    public record Sheet(double longMetres, double shortMetres) {
+        /** Whether a rectangle fits, either way round. */
+        boolean holds(double a, double b) {
+            return Math.max(a, b) <= longMetres && Math.min(a, b) <= shortMetres;
+        }
+    }
+
+    /** One of the limits. */
+    public enum Limit {
+        /** The largest diameter. */
+        DIAMETER,
+        /** The number of panels, sectors or rings. */
+        PANELS,
+        /** The range of focal lengths. */
+        FOCAL_LENGTH,
+        /** The sheet that a panel must fit on. */
+        SHEET,
+        /** The pan's height. */
+        PAN_HEIGHT
+    }
+
+    /** Every layout that is allowed, fewest panels first. */
+    List<PanelLayout> layouts() {
+        List<PanelLayout> out = new ArrayList<>();
+        for (CutKind cut : cuts) {
+            Span ringsOfCut = PanelLayout.hasRings(cut) ? rings : new Span(1, 1);
+            for (int n = sectors.from(); n <= sectors.to(); n++) {
+                for (int m = ringsOfCut.from(); m <= ringsOfCut.to(); m++) {
+                    if (n * m <= mostPanels) {
+                        out.add(new PanelLayout(cut, n, m));
+                    }
+                }
+            }
+        }
+        out.sort(Comparator.comparingInt(PanelLayout::panels)
+                .thenComparing(Comparator.comparingInt(PanelLayout::rings)));
+        return out;
+    }
+
+    /** Whether a dish that could be built keeps to the limits on sheet and pan height. */
+    boolean allow(Scenario scenario) {
+        boolean fits = sheet.isEmpty()
+                || scenario.dish()
+                        .largestPanel()
+                        .filter(size -> sheet.get().holds(size.rimMetres(), size.ribMetres()))
+                        .isPresent();
+        return fits && scenario.panHeightMetres() <= highestPanMetres.orElse(Double.POSITIVE_INFINITY);
+    }
+
+    /** Whether there is such a limit at all. */
+    boolean has(Limit limit) {
+        return switch (limit) {
+            case SHEET -> sheet.isPresent();
+            case PAN_HEIGHT -> highestPanMetres.isPresent();
+            default -> true;
+        };
+    }
+
+    /** The same without one of its limits, or with that one far wider. */
+    DesignLimits without(Limit limit) {
+        boolean panels = limit == Limit.PANELS;
+        return new DesignLimits(
+                cuts,
+                limit == Limit.DIAMETER ? wider(diameter, 2) : diameter,
+                limit == Limit.FOCAL_LENGTH ? new Span(Math.max(5, focal.from() / 3), 3 * focal.to()) : focal,
+                panels ? wider(sectors, 2) : sectors,
+                panels ? wider(rings, 2) : rings,
+                panels ? 4 * mostPanels : mostPanels,
+                limit == Limit.SHEET ? Optional.empty() : sheet,
+                limit == Limit.PAN_HEIGHT ? Optional.empty() : highestPanMetres);
+    }
+
+    private static Span wider(Span span, int factor) {
+        return new Span(span.from(), factor * span.to());
+    }
+}

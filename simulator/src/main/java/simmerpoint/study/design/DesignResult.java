@@ -1,0 +1,70 @@
+package simmerpoint.study.design;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import simmerpoint.sampling.Estimate;
+import simmerpoint.scenario.Scenario;
+import simmerpoint.study.aim.AimTolerance;
+
+/**
+ * What a search for a design has found.
+ *
+ * @param scenario what it began with
+ * @param goal what was wanted
+ * @param limits what was allowed
+ * @param front dishes that do it, fewest panels first; none is beaten by another in both panels and diameter
+ * @param fronts the same by watts, for the wanted watts and for less and more, as the search itself saw them
+ * @param bound if nothing does it: the strongest dish within the limits, if any dish can be built at all
+ * @param loosened for each limit that stands in the way alone: what would do it without that limit
+ * @param run what it took
+ */
+public record DesignResult(
+        Scenario scenario,
+        DesignGoal goal,
+        DesignLimits limits,
+        List<DesignChoice> front,
+        List<Front> fronts,
+        Optional<DesignChoice> bound,
+        Map<DesignLimits.Limit, DishCandidate> loosened,
+        Run run) {
+    /**
+     * Least diameters by number of panels for one amount of watts.
+     *
+     * @param watts wanted, W
+     * @param candidates fewest panels first; empty if the limits do not allow so much
+     */
+    public record Front(double watts, List<DishCandidate> candidates) {}
+
+    /**
+     * What it took.
+     *
+     * @param dishes traced
+     * @param searchRays rays for each of them
+     * @param checkRays rays for each dish of the front
+     * @param seed of the search
+     * @param checkSeed of the check
+     * @param threads used
+     * @param seconds in all
+     */
+    public record Run(
+            int dishes, long searchRays, long checkRays, long seed, long checkSeed, int threads, double seconds) {}
+
+    /** Fewest panels; the smallest dish among those. */
+    public Optional<DesignChoice> fewestPanels() {
+        return front.stream().findFirst();
+    }
+
+    /** The smallest dish. */
+    public Optional<DesignChoice> smallestDish() {
+        return front.stream().min(Comparator.comparingInt(c -> c.candidate().diameterCentimetres()));
+    }
+
+    /** The one that forgives most when it is aimed; what never loses so much within the range forgives most. */
+    public Optional<DesignChoice> easiestAim() {
+        return front.stream()
+                .max(Comparator.comparingDouble(
+                        c -> c.tolerance().drift().map(Estimate::value).orElse(AimTolerance.RANGE)));
+    }
+}

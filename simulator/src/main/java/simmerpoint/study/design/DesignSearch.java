@@ -1,0 +1,205 @@
+package simmerpoint.study.design;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import simmerpoint.study.trace.Progress;
+
+/**
+ * Finds, for every number of panels, the least diameter that brings the wanted watts with the focal length that suits it
+ * best. Taken for granted, and checked against trying everything in a test: at the best focal length the watts of one
+ * layout grow with its diameter up to where they are enough, and have one hill over the focal length.
+ */
+final class DesignSearch {
+    private static final int[] STEPS = {8, 4, 2, 1};
+    private static final int COARSE = 7;
+    private static final double[] SHARES = {1, 0.85, 0.7};
+    /** A focal length that suits a neighbour is never this far below the best. */
+    private static final double HOPELESS = 0.9;
+
+    private final DesignTrials trials;
+    private final DesignLimits limits;
+    private final Map<PanelLayout, Integer> lastFocal = new HashMap<>();
+    private int neighbour;
+
+    DesignSearch(DesignTrials trials, DesignLimits limits) {
+        this.trials = trials;
+        this.limits = limits;
+    }
+
+    /** A dish and its watts as the search sees them. */
+    record Found(DishCandidate candidate, double watts) {}
+
+    /** The front: least diameter by number of panels, fewest panels first, none of them beaten by another in both. */
+    List<Found> front(double wanted, Progress progress) {
+        List<Found> front = new ArrayList<>();
+        List<PanelLayout> layouts = limits.layouts();
+        for (int k = 0; k < layouts.size(); k++) {
+            progress.report((double) k / layouts.size(), trials.traced() + " dishes tried");
+            int most = front.isEmpty()
+                    ? limits.diameter().to()
+                    : front.get(front.size() - 1).candidate().diameterCentimetres() - 1;
+            if (most < limits.diameter().from()) {
+                break;
+            }
+            least(layouts.get(k), wanted, most).ifPresent(front::add);
+        }
+        return withoutBeaten(front);
+    }
+
+    /** The first that brings the watts, going up by panels. */
+    Optional<Found> first(double wanted, Progress progress) {
+        List<PanelLayout> layouts = limits.layouts();
+        for (int k = 0; k < layouts.size(); k++) {
+            progress.report((double) k / layouts.size(), trials.traced() + " dishes tried");
+            Optional<Found> found =
+                    least(layouts.get(k), wanted, limits.diameter().to());
+            if (found.isPresent()) {
+                return found;
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** Among equal numbers of panels the last found is the smallest. */
+    private static List<Found> withoutBeaten(List<Found> front) {
+        List<Found> out = new ArrayList<>();
+        for (Found found : front) {
+            int last = out.size() - 1;
+            if (last >= 0
+                    && out.get(last).candidate().layout().panels()
+                            == found.candidate().layout().panels()) {
+                out.set(last, found);
+            } else {
+                out.add(found);
+            }
+        }
+        return out;
+    }
+
+    /**
+     * The least dish of one layout, no larger than {@code most} cm, that brings the watts. Where watts fall again towards
+     * the largest dishes, since their panels outgrow the pan, smaller ones are looked at too.
+     */
+    Optional<Found> least(PanelLayout layout, double wanted, int most) {
+        int low = limits.diameter().from() - 1;
+        Optional<Found> start = enough(layout, wanted, most);
+        if (start.isEmpty()) {
+            return start;
+        }
+        Found enough = start.get();
+        int high = enough.candidate().diameterCentimetres();
+        while (high - low > 1) {
+            int middle = (low + high) / 2;
+            Found best = best(layout, middle);
+            if (best.watts() >= wanted) {
+                high = middle;
+                enough = best;
+            } else {
+                low = middle;
+            }
+        }
+        return Optional.of(enough);
+    }
+
+    private Optional<Found> enough(PanelLayout layout, double wanted, int most) {
+        double last = 0;
+        for (double share : SHARES) {
+            int diameter = (int) Math.round(share * most);
+            if (diameter < limits.diameter().from()) {
+                break;
+            }
+            Found best = hopeless(layout, diameter, wanted) ? at(layout, diameter, neighbour) : best(layout, diameter);
+            if (best.watts() >= wanted) {
+                return Optional.of(best);
+            }
+            if (best.watts() < last) {
+                break;
+            }
+            last = best.watts();
+        }
+        return Optional.empty();
+    }
+
+    /** Whether the focal length that suited a layout before brings too little for any other to make up for. */
+    private boolean hopeless(PanelLayout layout, int diameter, double wanted) {
+        int near = lastFocal.getOrDefault(layout, neighbour);
+        double watts = near > 0 ? at(layout, diameter, near).watts() : 0;
+        return watts > 0 && watts < HOPELESS * wanted;
+    }
+
+    /** The dish of most watts within the limits, looked for among the largest of every layout; for what cannot be met. */
+    Optional<Found> strongest(Progress progress) {
+        Found most = null;
+        List<PanelLayout> layouts = limits.layouts();
+        for (int k = layouts.size() - 1; k >= 0; k--) {
+            progress.report(1 - (k + 1.0) / layouts.size(), trials.traced() + " dishes tried");
+            for (double share : SHARES) {
+                int diameter = limits.diameter()
+                        .clamp((int) Math.round(share * limits.diameter().to()));
+                Found best = best(layouts.get(k), diameter);
+                most = most == null || best.watts() > most.watts() ? best : most;
+            }
+        }
+        return Optional.ofNullable(most).filter(m -> m.watts() > 0);
+    }
+
+    /** The focal length that suits one layout and diameter best. */
+    Found best(PanelLayout layout, int diameter) {
+        int near = lastFocal.getOrDefault(layout, neighbour);
+        int focal = near > 0 ? near : coarse(layout, diameter);
+        Found best = at(layout, diameter, focal);
+        if (best.watts() == 0) {
+            best = at(layout, diameter, coarse(layout, diameter));
+        }
+        for (int step : STEPS) {
+            best = climb(best, step);
+        }
+        neighbour = best.candidate().focalCentimetres();
+        lastFocal.put(layout, neighbour);
+        return best;
+    }
+
+    private Found at(PanelLayout layout, int diameter, int focal) {
+        DishCandidate candidate =
+                new DishCandidate(layout, diameter, limits.focal().clamp(focal));
+        return new Found(candidate, trials.watts(candidate, limits));
+    }
+
+    private int coarse(PanelLayout layout, int diameter) {
+        int from = limits.focal().from();
+        int to = limits.focal().to();
+        List<DishCandidate> tried = new ArrayList<>();
+        for (int k = 0; k < COARSE; k++) {
+            // Evenly in the logarithm: what counts is the ratio to the diameter.
+            int focal = (int) Math.round(from * Math.pow((double) to / from, k / (COARSE - 1.0)));
+            tried.add(new DishCandidate(layout, diameter, limits.focal().clamp(focal)));
+        }
+        List<Double> watts = trials.wattsOf(tried, limits);
+        int most = 0;
+        for (int k = 1; k < COARSE; k++) {
+            most = watts.get(k) > watts.get(most) ? k : most;
+        }
+        return tried.get(most).focalCentimetres();
+    }
+
+    /** Walks up the hill over the focal length by steps of so many cm. */
+    private Found climb(Found start, int step) {
+        Found best = start;
+        boolean higher = true;
+        while (higher) {
+            higher = false;
+            for (int way : new int[] {-step, step}) {
+                DishCandidate here = best.candidate();
+                Found next = at(here.layout(), here.diameterCentimetres(), here.focalCentimetres() + way);
+                if (next.watts() > best.watts()) {
+                    best = next;
+                    higher = true;
+                }
+            }
+        }
+        return best;
+    }
+}

@@ -1,0 +1,4 @@
+/**
+ * The search for dishes that do what is wanted.
+ */
+package simmerpoint.study.design;

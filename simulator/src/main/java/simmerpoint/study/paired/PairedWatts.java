@@ -1,0 +1,67 @@
+package simmerpoint.study.paired;
+
+import java.util.Optional;
+import java.util.function.IntToDoubleFunction;
+import simmerpoint.sampling.Estimate;
+import simmerpoint.sampling.Replicates;
+import simmerpoint.scenario.Scenario;
+import simmerpoint.study.trace.HeatResult;
+import simmerpoint.target.Ledger;
+
+/**
+ * Watts of one scenario, kept replicate by replicate. Two scenarios cast with the same seed and number of rays share
+ * their samples place by place on the aperture, so the differences of their replicates have a far smaller standard error
+ * than either figure has.
+ *
+ * @param scenario what was traced
+ * @param outlineArea area of the dish's outline projected along the axis, m²
+ * @param apertureArea area of the mirrors alone projected along the axis, m²
+ * @param panels number of panels
+ * @param ledger where the light went
+ * @param heat what that light does to the pan's water; empty for a bare disc
+ * @param caughtByReplicate caught watts of each replicate
+ */
+public record PairedWatts(
+        Scenario scenario,
+        double outlineArea,
+        double apertureArea,
+        int panels,
+        Ledger ledger,
+        Optional<HeatResult> heat,
+        double[] caughtByReplicate) {
+    /** Watts caught by the whole target. */
+    public Estimate caught() {
+        return ledger.caught();
+    }
+
+    /** Watts taken up by the pan of caught and direct light; for a bare disc the same as {@link #caught()}. */
+    public Estimate absorbed() {
+        return ledger.absorbed();
+    }
+
+    /** Caught watts less those of {@code other}, with the standard error of the difference. */
+    public Estimate caughtBeyond(PairedWatts other) {
+        return beyond(other, r -> caughtByReplicate[r], r -> other.caughtByReplicate[r]);
+    }
+
+    /** Absorbed watts less those of {@code other}, with the standard error of the difference. */
+    public Estimate absorbedBeyond(PairedWatts other) {
+        return beyond(other, this::absorbedOf, other::absorbedOf);
+    }
+
+    /** Absorbed watts of one replicate: direct light and the absorbed share are the same for all of them. */
+    public double absorbedOf(int replicate) {
+        double direct = ledger.directOnPan().value();
+        double light = ledger.caught().value() + direct;
+        double share = light > 0 ? ledger.absorbed().value() / light : 1;
+        return share * (caughtByReplicate[replicate] + direct);
+    }
+
+    private Estimate beyond(PairedWatts other, IntToDoubleFunction mine, IntToDoubleFunction others) {
+        int n = caughtByReplicate.length;
+        if (other.caughtByReplicate.length != n) {
+            throw new IllegalArgumentException("paired figures need equally many replicates");
+        }
+        return Replicates.mean(n, r -> mine.applyAsDouble(r) - others.applyAsDouble(r));
+    }
+}

@@ -1,0 +1,116 @@
+package simmerpoint.study.paired;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import simmerpoint.geometry.Pose;
+import simmerpoint.scenario.Scenario;
+import simmerpoint.setup.Setup;
+import simmerpoint.study.light.LightKey;
+import simmerpoint.study.trace.HeatResult;
+import simmerpoint.study.trace.ReplicateCaster;
+import simmerpoint.study.trace.ReplicateWorkers;
+import simmerpoint.study.trace.TraceOptions;
+import simmerpoint.study.trace.TraceResult;
+import simmerpoint.study.trace.TraceStudy;
+import simmerpoint.target.LightCatcher;
+import simmerpoint.target.TallyStatistics;
+import simmerpoint.target.TargetScene;
+import simmerpoint.tracing.LightBatch;
+
+/** Scenarios with one {@link LightKey}: their light is cast once, for the first, and seen by all the others. */
+final class SharedLight {
+    private final TraceOptions options;
+    private final int bits;
+    private final ReplicateCaster casting;
+    private final List<Member> members = new ArrayList<>();
+    private double seconds;
+
+    SharedLight(List<Scenario> scenarios, TraceOptions options, boolean maps, int bits) {
+        this.options = options;
+        this.bits = bits;
+        casting = new ReplicateCaster(scenarios.get(0), options);
+        scenarios.forEach(scenario -> members.add(new Member(scenario, maps)));
+    }
+
+    /** Casts all rays; the work goes from share {@code from} to {@code to} of all work. */
+    void cast(ReplicateWorkers workers, double from, double to) {
+        long start = System.nanoTime();
+        casting.castBlock(workers, bits, 0, from, to, (r, light) -> {
+            for (Member member : members) {
+                member.take(r, light);
+            }
+        });
+        seconds = (System.nanoTime() - start) * 1e-9 / members.size();
+    }
+
+    PairedWatts watts(int member) {
+        Member m = members.get(member);
+        return m.watts(m.figures());
+    }
+
+    PairedTrace trace(int member) {
+        Member m = members.get(member);
+        TallyStatistics figures = m.figures();
+        TraceResult trace = TraceStudy.result(casting, m.scenario, options, figures, true, seconds);
+        return new PairedTrace(trace, m.watts(figures));
+    }
+
+    /** One scenario's target in the shared light. */
+    private final class Member {
+        private final Scenario scenario;
+        private final TargetScene plan;
+        private final List<TargetScene.Replicate> replicates;
+        private final List<LightCatcher> catchers;
+        private final LightBatch.FrameTransform[] views = new LightBatch.FrameTransform[ReplicateCaster.REPLICATES];
+        private final Pose fromFirst;
+        private final boolean sameFrame;
+
+        Member(Scenario scenario, boolean maps) {
+            this.scenario = scenario;
+            Setup setup = scenario.setup();
+            ReplicateCaster.refuseInMirror(casting.surface(), setup, scenario.target());
+            sameFrame = members.isEmpty() || setup.equals(casting.setup());
+            fromFirst = casting.setup().dishInTarget().inverse().in(setup.dishInTarget());
+            plan = maps
+                    ? new TargetScene(
+                            scenario.target(), setup, scenario.sun(), scenario.built(), options.peakDiscRadius())
+                    : TargetScene.forWatts(scenario.target(), setup, scenario.sun(), scenario.built());
+            replicates = IntStream.range(0, ReplicateCaster.REPLICATES)
+                    .mapToObj(r -> plan.new Replicate())
+                    .toList();
+            catchers = replicates.stream()
+                    .map(r -> r.catcher(casting.caster(), ReplicateCaster.batchSize(bits)))
+                    .toList();
+        }
+
+        void take(int r, LightBatch light) {
+            catchers.get(r).catchLight(sameFrame ? light : seen(r, light));
+        }
+
+        /** A replicate's beam fills one and the same batch again and again. */
+        private LightBatch seen(int r, LightBatch light) {
+            if (views[r] == null) {
+                views[r] = light.new FrameTransform();
+            }
+            return views[r].apply(fromFirst);
+        }
+
+        TallyStatistics figures() {
+            return plan.statistics(replicates);
+        }
+
+        PairedWatts watts(TallyStatistics figures) {
+            Optional<HeatResult> heat = HeatResult.of(scenario, figures.caughtByFace());
+            return new PairedWatts(
+                    scenario,
+                    casting.surface().outlineArea(),
+                    casting.surface().apertureArea(),
+                    casting.surface().panels(),
+                    TraceStudy.ledger(figures, heat),
+                    heat,
+                    figures.caughtByReplicate());
+        }
+    }
+}

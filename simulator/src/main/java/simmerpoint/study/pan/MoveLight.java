@@ -1,0 +1,118 @@
+package simmerpoint.study.pan;
+
+import java.util.List;
+import simmerpoint.heat.AbsorbedLight;
+import simmerpoint.heat.FaceLight;
+import simmerpoint.heat.PanLight;
+import simmerpoint.heat.ThermalPan;
+import simmerpoint.sampling.Estimate;
+import simmerpoint.scenario.CookingSetup;
+import simmerpoint.scenario.Scenario;
+import simmerpoint.study.trace.PanIrradiation;
+import simmerpoint.study.trace.SmoothCurve;
+
+/** The light on the pan at any place of one move, by smooth curves through the traced positions. */
+final class MoveLight {
+    private final ThermalPan vessel;
+    private final PanLight direct;
+    private final SmoothCurve underside;
+    private final SmoothCurve wall;
+    private final SmoothCurve lid;
+    private final SmoothCurve error;
+    private final SmoothCurve undersideCosine;
+    private final SmoothCurve wallCosine;
+    private final SmoothCurve lidCosine;
+    private final SmoothCurve wetShare;
+    private final SmoothCurve peak;
+    private final SmoothCurve peakError;
+    private final SmoothCurve wallPeak;
+    private final SmoothCurve evenness;
+    private final SmoothCurve middle;
+
+    MoveLight(Scenario scenario, CookingSetup kitchen, MoveStudy.Curve curve, HotSpotCurves spots) {
+        vessel = kitchen.vessel();
+        direct = PanIrradiation.direct(scenario, kitchen);
+        underside = through(curve, curve.underside());
+        wall = through(curve, curve.wall());
+        lid = through(curve, curve.lid());
+        error = new SmoothCurve(
+                curve.offsets(),
+                curve.caught().stream().mapToDouble(Estimate::standardError).toArray());
+        undersideCosine = spots.undersideCosine();
+        wallCosine = spots.wallCosine();
+        lidCosine = spots.lidCosine();
+        double line = vessel.waterLineMetres(kitchen.contents().waterKilograms())
+                / vessel.pan().heightMetres();
+        wetShare = spots.wallShareBelow(line);
+        peak = spots.peak();
+        peakError = spots.peakError();
+        wallPeak = spots.wallPeak();
+        evenness = spots.evenness();
+        middle = spots.middleFlux();
+    }
+
+    /** Differences of sums may leave a face without light a hair below 0. */
+    private static SmoothCurve through(MoveStudy.Curve curve, List<Estimate> watts) {
+        return new SmoothCurve(
+                curve.offsets(),
+                watts.stream().mapToDouble(e -> Math.max(0, e.value())).toArray());
+    }
+
+    /** Focused light by face. */
+    PanLight focused(double offset) {
+        double wet = within(wetShare.at(offset));
+        double onWall = wall.at(offset);
+        double slant = within(wallCosine.at(offset));
+        return new PanLight(
+                new FaceLight(underside.at(offset), within(undersideCosine.at(offset))),
+                new FaceLight(wet * onWall, slant),
+                new FaceLight((1 - wet) * onWall, slant),
+                new FaceLight(lid.at(offset), within(lidCosine.at(offset))));
+    }
+
+    private static double within(double share) {
+        return Math.max(0, Math.min(1, share));
+    }
+
+    /** What the pan takes up of focused and direct light. */
+    AbsorbedLight absorbed(double offset) {
+        return focused(offset).plus(direct).absorbedBy(vessel);
+    }
+
+    /** Standard error of the absorbed watts. */
+    double absorbedError(double offset) {
+        double caught = underside.at(offset) + wall.at(offset) + lid.at(offset);
+        double share = caught > 0 ? focused(offset).absorbedBy(vessel).total() / caught : 1;
+        return share * error.at(offset);
+    }
+
+    double undersideWatts(double offset) {
+        return underside.at(offset);
+    }
+
+    double wallWatts(double offset) {
+        return wall.at(offset);
+    }
+
+    double lidWatts(double offset) {
+        return lid.at(offset);
+    }
+
+    Estimate peak(double offset) {
+        return new Estimate(Math.max(0, peak.at(offset)), peakError.at(offset));
+    }
+
+    double wallPeak(double offset) {
+        return Math.max(0, wallPeak.at(offset));
+    }
+
+    double evenness(double offset) {
+        return Math.max(0, evenness.at(offset));
+    }
+
+    /** Taken up by the middle of the underside, W/m². */
+    double middleFlux(double offset) {
+        double share = vessel.underside().absorbedShare(within(undersideCosine.at(offset)));
+        return Math.max(0, middle.at(offset)) * share;
+    }
+}

@@ -1,0 +1,70 @@
+package simmerpoint.study.pan;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import simmerpoint.heat.HeatLevel;
+import simmerpoint.scenario.CookingSetup;
+import simmerpoint.study.trace.HeatResult;
+import simmerpoint.study.trace.TraceResult;
+
+/**
+ * Where the pan stands for what.
+ *
+ * @param base the scenario as it stands, traced
+ * @param here the pan as it stands, from that trace
+ * @param moves pull-back, slide, raise, in that order
+ * @param simmer the recommended place for a simmer: the one with the least hot spot, of those at a height to cook at if
+ *     there are any, traced anew there; empty if it simmers nowhere
+ * @param directWatts taken up of the sun's own light on lid and wall, W
+ * @param run what differs from run to run
+ */
+public record PanResult(
+        TraceResult base,
+        PanPosition here,
+        List<PanMove> moves,
+        Optional<SimmerPlace> simmer,
+        double directWatts,
+        RunInfo run) {
+    /** Keeps its own list. */
+    public PanResult {
+        moves = List.copyOf(moves);
+    }
+
+    /**
+     * What differs from run to run and is kept out of comparisons.
+     *
+     * @param rays of the trace and of each move
+     * @param threads used
+     * @param traceSeconds wall time of the one trace
+     * @param moveSeconds wall time of the three moves
+     */
+    public record RunInfo(long rays, int threads, double traceSeconds, double moveSeconds) {}
+
+    /** What is cooked in. */
+    public CookingSetup cooking() {
+        return base.scenario().cooking().orElseThrow();
+    }
+
+    /** What its water does where it stands. */
+    public HeatResult heat() {
+        return base.heat().orElseThrow();
+    }
+
+    /** The move whose hottest place takes up most. */
+    public PanMove hottestMove() {
+        return moves.stream()
+                .max(Comparator.comparingDouble(m -> m.hottest().absorbed().value()))
+                .orElseThrow();
+    }
+
+    /**
+     * Share of the mirror to leave open for a simmer where the pan stands: half way between the watts at which it begins
+     * and those at which it boils. Empty if that is more than all of it or nothing at all.
+     */
+    public Optional<Double> openShareForSimmer() {
+        double wanted = (heat().beginsLikely(HeatLevel.SIMMER) + heat().beginsLikely(HeatLevel.BOIL)) / 2;
+        double open = (wanted - directWatts) / (here.absorbed().value() - directWatts);
+        return open > 0 && open < 1 ? Optional.of(open) : Optional.empty();
+    }
+}

@@ -1,0 +1,138 @@
+package simmerpoint.study.trace;
+
+import java.util.Optional;
+import java.util.concurrent.atomic.AtomicReference;
+import java.util.function.Supplier;
+import simmerpoint.heat.AbsorbedLight;
+import simmerpoint.heat.BoilingOutcome;
+import simmerpoint.heat.CloudEffect;
+import simmerpoint.heat.HeatLevel;
+import simmerpoint.heat.HeatLevelRange;
+import simmerpoint.heat.LikelyRange;
+import simmerpoint.heat.SteamRates;
+import simmerpoint.heat.balance.CookingModel;
+import simmerpoint.heat.balance.HeatLevelModel;
+import simmerpoint.scenario.CookingSetup;
+import simmerpoint.scenario.Scenario;
+import simmerpoint.target.CaughtByFace;
+
+/**
+ * What a pan's water does with its light if that stays as it is. Every figure is computed when it is first asked for and then
+ * kept, since some take several milliseconds and most readers want only a few. Safe for several threads.
+ */
+public final class HeatResult {
+    /** Length of the cloud of {@link #cloud}, s. */
+    public static final double CLOUD_SECONDS = 300;
+
+    private final CookingSetup kitchen;
+    private final AbsorbedLight absorbed;
+    private final Supplier<CookingModel> cooking;
+    private final Supplier<HeatLevelModel> levels;
+    private final Supplier<HeatLevelRange> levelRange;
+    private final Supplier<BoilingOutcome> boil;
+    private final Supplier<LikelyRange> settles;
+    private final Supplier<SteamRates> steam;
+    private final Supplier<CloudEffect> cloud;
+    private final Supplier<LikelyRange> hold;
+
+    /** For the pan and weather of {@code kitchen} and what the pan takes up, face by face. */
+    public HeatResult(CookingSetup kitchen, AbsorbedLight absorbed) {
+        this.kitchen = kitchen;
+        this.absorbed = absorbed;
+        cooking = once(kitchen::cooking);
+        levels = once(kitchen::heatLevels);
+        levelRange = once(() -> levels.get().levelWithSpread(absorbed));
+        boil = once(() -> cooking.get().boil(absorbed));
+        settles = once(() -> cooking.get().settlingCelsius(absorbed));
+        steam = once(() -> cooking.get().steamRates(absorbed));
+        cloud = once(() -> cooking.get().cloudEffect(absorbed, 0, CLOUD_SECONDS));
+        hold = once(() -> cooking.get().secondsAbove(settlesCelsius().likely(), holdCelsius()));
+    }
+
+    /** For the traced light on the faces of the pan of {@code scenario}; empty for a bare disc. */
+    public static Optional<HeatResult> of(Scenario scenario, CaughtByFace faces) {
+        return scenario.cooking()
+                .map(kitchen -> new HeatResult(kitchen, PanIrradiation.absorbed(faces, scenario, kitchen)));
+    }
+
+    /** Two threads that ask at the same time may both compute; they find the same. */
+    private static <T> Supplier<T> once(Supplier<T> work) {
+        AtomicReference<T> found = new AtomicReference<>();
+        return () -> {
+            if (found.get() == null) {
+                found.set(work.get());
+            }
+            return found.get();
+        };
+    }
+
+    /** Pan, water, weather and heat levels. */
+    public CookingSetup cooking() {
+        return kitchen;
+    }
+
+    /** What the pan takes up. */
+    public AbsorbedLight absorbed() {
+        return absorbed;
+    }
+
+    /** Local boiling point, °C. */
+    public double boilingCelsius() {
+        return cooking.get().boilingCelsius();
+    }
+
+    /** Heat level for the likely losses. */
+    public HeatLevel level() {
+        return levels.get().level(absorbed);
+    }
+
+    /** Heat level with its spread. */
+    public HeatLevelRange levelRange() {
+        return levelRange.get();
+    }
+
+    /** Whether and when the water boils. */
+    public BoilingOutcome boil() {
+        return boil.get();
+    }
+
+    /** Temperature the water settles at, °C. */
+    public LikelyRange settlesCelsius() {
+        return settles.get();
+    }
+
+    /** Steam once it has settled. */
+    public SteamRates steam() {
+        return steam.get();
+    }
+
+    /** What a cloud of {@link #CLOUD_SECONDS} that takes all light does once the water has settled. */
+    public CloudEffect cloud() {
+        return cloud.get();
+    }
+
+    /** Temperature down to which food counts as hot, °C; at most local boiling. */
+    public double holdCelsius() {
+        return Math.min(kitchen.levels().holdCelsius(), boilingCelsius());
+    }
+
+    /** How long settled water stays above {@link #holdCelsius} without the sun, s; 0 if it never gets there. */
+    public LikelyRange holdSeconds() {
+        return hold.get();
+    }
+
+    /** Watts to spare at the border where {@code level} begins, see {@link HeatLevelModel#spareWatts}. */
+    public double spareWatts(HeatLevel level) {
+        return levels.get().spareWatts(level, absorbed);
+    }
+
+    /** Absorbed watts at which {@code level} begins for light shared between the faces as this is. */
+    public LikelyRange begins(HeatLevel level) {
+        return levels.get().thresholdWatts(level, absorbed);
+    }
+
+    /** The same for the likely losses alone, W. */
+    public double beginsLikely(HeatLevel level) {
+        return levels.get().likelyThresholdWatts(level, absorbed);
+    }
+}

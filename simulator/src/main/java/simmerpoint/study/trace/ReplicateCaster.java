@@ -1,0 +1,129 @@
+package simmerpoint.study.trace;
+
+import java.util.Locale;
+import java.util.stream.IntStream;
+import simmerpoint.dish.MirrorSurface;
+import simmerpoint.pan.Target;
+import simmerpoint.sampling.ScrambledSobol;
+import simmerpoint.scenario.Scenario;
+import simmerpoint.setup.Clearance;
+import simmerpoint.setup.Setup;
+import simmerpoint.tracing.LightBatch;
+import simmerpoint.tracing.LightCaster;
+
+/**
+ * The light of one scenario, ready to be cast: {@value #REPLICATES} independently scrambled replicates, each worked
+ * through in a fixed order by one thread, so that nothing depends on how many threads share them.
+ */
+public final class ReplicateCaster {
+    /** Independent replicates behind every standard error. */
+    public static final int REPLICATES = 16;
+
+    private static final int LEAST_BITS = 6;
+
+    private final Setup setup;
+    private final LightCaster caster;
+    private final ScrambledSobol[] samples;
+    private final int threads;
+
+    /** Lays out the light of {@code scenario}; refuses a target that would stand in the mirror. */
+    public ReplicateCaster(Scenario scenario, TraceOptions options) {
+        setup = scenario.setup();
+        caster = new LightCaster(
+                scenario.built(),
+                options.seed(),
+                scenario.sun(),
+                setup,
+                scenario.aim().jitterRadians());
+        refuseInMirror(caster.surface(), setup, scenario.target());
+        samples = IntStream.range(0, REPLICATES)
+                .mapToObj(r -> new ScrambledSobol(caster.dimensions(), options.seed(), r))
+                .toArray(ScrambledSobol[]::new);
+        threads = Math.min(options.threads(), REPLICATES);
+    }
+
+    /** Refuses a scenario whose target would stand in the mirror. */
+    public static void refuseInMirror(Scenario scenario) {
+        Setup setup = scenario.setup();
+        refuseInMirror(scenario.dish().surface(setup.sunInDish()), setup, scenario.target());
+    }
+
+    /** Refuses a target that would stand in the mirror. */
+    public static void refuseInMirror(MirrorSurface surface, Setup setup, Target target) {
+        double room = Clearance.aboveMirror(surface, setup, target);
+        if (!(room > 0)) {
+            throw new ImpossibleSetupException(String.format(
+                    Locale.ROOT,
+                    "the pan would reach %.0f mm into the mirror: raise it or pull it back less far towards the dish",
+                    Math.max(1, -room * 1000)));
+        }
+    }
+
+    /** Whether the target stands clear of the mirror. */
+    public static boolean hasRoom(Scenario scenario) {
+        Setup setup = scenario.setup();
+        MirrorSurface surface = scenario.dish().surface(setup.sunInDish());
+        return Clearance.aboveMirror(surface, setup, scenario.target()) > 0;
+    }
+
+    /** Takes the batches of one replicate, in order, on one thread. */
+    public interface Taker {
+        /** Takes one batch. */
+        void take(int replicate, LightBatch light);
+    }
+
+    /** Bits of a replicate's size, so that all replicates together have at least {@code rays}. */
+    public static int bitsFor(long rays) {
+        long each = (rays + REPLICATES - 1) / REPLICATES;
+        return Math.max(LEAST_BITS, 64 - Long.numberOfLeadingZeros(each - 1));
+    }
+
+    /** Rays per batch where the first block has 2^{@code firstBits} rays. */
+    public static int batchSize(int firstBits) {
+        return (int) Math.min(LightCaster.BATCH, 1L << firstBits);
+    }
+
+    /** Threads that work on the replicates and tell {@code progress}. */
+    public ReplicateWorkers workers(Progress progress) {
+        return new ReplicateWorkers(threads, REPLICATES, progress);
+    }
+
+    /** Casts one block of every replicate; the work goes from share {@code from} to {@code to} of all work. */
+    public void castBlock(ReplicateWorkers workers, int firstBits, int number, double from, double to, Taker taker) {
+        workers.run(from, to, (r, watch) -> {
+            LightCaster.BatchCaster beam = caster.new BatchCaster(samples[r], samples[r].block(firstBits, number));
+            long batches = beam.batches();
+            for (long k = 0; k < batches; k++) {
+                taker.take(r, beam.cast(k));
+                watch.step(k + 1, batches);
+            }
+        });
+    }
+
+    /** Casts the first block of every replicate. */
+    public void castAll(int bits, Progress progress, Taker taker) {
+        try (ReplicateWorkers workers = workers(progress)) {
+            castBlock(workers, bits, 0, 0, 1, taker);
+        }
+    }
+
+    /** The mirrors. */
+    public MirrorSurface surface() {
+        return caster.surface();
+    }
+
+    /** How everything stands. */
+    public Setup setup() {
+        return setup;
+    }
+
+    /** What casts one batch. */
+    public LightCaster caster() {
+        return caster;
+    }
+
+    /** Threads that share the work. */
+    public int threads() {
+        return threads;
+    }
+}

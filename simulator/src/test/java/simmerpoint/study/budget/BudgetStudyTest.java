@@ -1,0 +1,194 @@
+package simmerpoint.study.budget;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Random;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.concurrent.CancellationException;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import simmerpoint.sampling.Estimate;
+import simmerpoint.scenario.Scenario;
+import simmerpoint.scenario.ScenarioException;
+import simmerpoint.scenario.file.ScenarioReader;
+import simmerpoint.study.paired.PairedStudy;
+import simmerpoint.study.paired.PairedWatts;
+import simmerpoint.study.trace.Progress;
+import simmerpoint.study.trace.TraceOptions;
+import simmerpoint.study.trace.TraceStudy;
+
+class BudgetStudyTest {
+    private static final long RAYS = 1 << 14;
+
+    private static Scenario tea;
+    private static BudgetResult budget;
+
+    private static Scenario example(Map<String, String> changes) throws ScenarioException {
+        return ScenarioReader.builtIn().with(changes).scenario();
+    }
+
+    @BeforeAll
+    static void study() throws ScenarioException {
+        tea = example(Map.of());
+        budget = Budgets.of(tea, RAYS);
+    }
+
+    private static Scenario withEveryFlaw() throws ScenarioException {
+        Map<String, String> flaws = new TreeMap<>(Map.of(
+                "aim.drift.side", "0.4°", "aim.jitter", "1 mrad", "stand.pull-back", "3 cm", "dish.gap", "2 mm"));
+        flaws.putAll(Map.of(
+                "workmanship.rib-cut", "1 mm",
+                "workmanship.rib-set", "0.2°",
+                "workmanship.sag", "1 mm",
+                "workmanship.panel-edge", "1 mm",
+                "workmanship.bubble-height", "0.3 mm",
+                "workmanship.bubbled", "10 %"));
+        return example(flaws);
+    }
+
+    @Test
+    void everyFlawIsThereOrAbsentOrFixedAndNoneTwice() throws ScenarioException {
+        Set<Flaw> all = new HashSet<>(budget.absent());
+        budget.costs().forEach(c -> assertTrue(all.add(c.flaw()), c.flaw().key()));
+        assertEquals(new HashSet<>(Flaws.ALL), all);
+        assertEquals(
+                List.of("rib-cut", "rib-set", "sag", "panel-edge", "bubbles", "drift", "jitter", "pan-place"),
+                budget.absent().stream().map(Flaw::key).toList());
+        assertEquals(
+                Flaws.ALL.size(), Budgets.of(withEveryFlaw(), 1 << 10).costs().size());
+        assertEquals(
+                Flaws.ALL.size(), Flaws.ALL.stream().map(Flaw::key).distinct().count());
+    }
+
+    /** Identical rays, so the difference is nothing at all. */
+    @Test
+    void aFlawThatIsNotThereCostsExactlyNothing() {
+        for (Flaw flaw : budget.absent()) {
+            assertFalse(flaw.isIn(tea), flaw.key());
+            List<PairedWatts> pair =
+                    PairedStudy.watts(List.of(tea, flaw.mended(tea)), Budgets.options(RAYS), Progress.NONE);
+            assertEquals(new Estimate(0, 0), pair.get(1).absorbedBeyond(pair.get(0)), flaw.key());
+        }
+    }
+
+    /** In whatever order flaws are mended, the same cooker comes out; then none is left. */
+    @Test
+    void remediesDoNotTouchEachOther() throws ScenarioException {
+        Scenario rough = withEveryFlaw();
+        Scenario perfect = Flaws.mended(rough, Flaws.ALL);
+        List<Flaw> order = new ArrayList<>(Flaws.ALL);
+        Random random = new Random(72_001);
+        for (int k = 0; k < 50; k++) {
+            Collections.shuffle(order, random);
+            assertEquals(perfect, Flaws.mended(rough, order));
+        }
+        for (Flaw flaw : Flaws.ALL) {
+            assertTrue(flaw.isIn(rough), flaw.key());
+            assertFalse(flaw.isIn(perfect), flaw.key());
+            List<Flaw> others = Flaws.ALL.stream().filter(f -> !f.equals(flaw)).toList();
+            Scenario alone = Flaws.mended(rough, others);
+            assertTrue(flaw.isIn(alone), flaw.key());
+            others.forEach(other -> assertFalse(other.isIn(alone), other.key()));
+        }
+    }
+
+    /** The sums that define what is left over hold replicate by replicate, so to rounding. */
+    @Test
+    void costsAndWhatIsLeftAddUpToTheTotal() {
+        double inTurn = budget.leftInTurn().value();
+        double alone = budget.leftAlone().value();
+        for (FlawCost cost : budget.costs()) {
+            inTurn += cost.offInTurn().value();
+            alone += cost.onAlone().value();
+        }
+        double total = budget.total().value();
+        assertEquals(budget.perfect().value() - budget.built().value(), total, 1e-9 * total);
+        assertEquals(total, inTurn, 1e-9 * total);
+        assertEquals(total, alone, 1e-9 * total);
+        assertTrue(budget.leftInTurn().standardError() > 0 && budget.leftAlone().standardError() > 0);
+    }
+
+    @Test
+    void theDearestComesFirstAndWattsAreThoseOfATrace() {
+        for (int k = 1; k < budget.costs().size(); k++) {
+            assertTrue(budget.costs().get(k - 1).offInTurn().value()
+                    >= budget.costs().get(k).offInTurn().value());
+        }
+        Estimate traced = TraceStudy.run(tea, Budgets.options(RAYS), Progress.NONE)
+                .ledger()
+                .absorbed();
+        assertEquals(traced.value(), budget.built().value(), 1e-9 * traced.value());
+    }
+
+    /** What one more per cent of dust takes is what every per cent takes: a straight line through nought at all dust. */
+    @Test
+    void sharesOfLightHaveStraightSlopes() {
+        double direct = budget.built().value();
+        Sensitivity dust = Budgets.sensitivity(budget, "dust");
+        assertFalse(dust.bends());
+        assertEquals(0, dust.bend().orElseThrow().value(), 1e-6 * direct);
+        double mended = Budgets.cost(budget, "dust").offInTurn().value();
+        assertEquals(-mended / 3, dust.slope().orElseThrow().value(), 1e-6 * direct);
+    }
+
+    @Test
+    void stepsThatAFigureCannotTakeAreLeftOut() {
+        assertEquals(1, Budgets.sensitivity(budget, "gap").steps().size());
+        assertEquals(1, Budgets.sensitivity(budget, "jitter").steps().size());
+        assertEquals(2, Budgets.sensitivity(budget, "slope-error").steps().size());
+        Sensitivity drift = Budgets.sensitivity(budget, "drift");
+        assertEquals(8, drift.steps().size());
+        assertTrue(drift.steps().stream()
+                .allMatch(s -> s.change().value() >= drift.worst().change().value()));
+    }
+
+    /** At the focus' side of the mirror there is no room for the pan: the move stays and is said to. */
+    @Test
+    void aRemedyThatPutsThePanIntoTheMirrorIsLeftAlone() throws ScenarioException {
+        Scenario shallow = example(Map.of(
+                "dish.focal-length", "20 cm",
+                "pan.diameter", "60 cm",
+                "sun.elevation", "20°",
+                "aim.turn.up", "0°",
+                "stand.pull-back", "40 cm"));
+        BudgetResult result = Budgets.of(shallow, 1 << 10);
+        assertEquals(
+                List.of("pan-place"), result.fixed().stream().map(Flaw::key).toList());
+    }
+
+    @Test
+    void aMeshKeepsWhatWasDrawnInIt() throws Exception {
+        Scenario drawn =
+                ScenarioReader.read(Path.of("../scenarios/triangle-dish.yaml")).scenario();
+        BudgetResult result = Budgets.of(drawn, 1 << 11);
+        assertEquals(
+                List.of("flat-panels", "hub-and-gaps"),
+                result.fixed().stream().map(Flaw::key).toList());
+        assertTrue(result.sensitivities().stream()
+                .noneMatch(s -> s.parameter().key().equals("gap")));
+    }
+
+    @Test
+    void aWantedPrecisionSetsTheRays() {
+        TraceOptions precise = Budgets.options(1L << 20).withPrecision(0.02);
+        assertEquals(
+                1L << 16, BudgetStudy.run(tea, precise, Progress.NONE).run().raysEach());
+    }
+
+    @Test
+    void itCanBeStopped() {
+        assertThrows(
+                CancellationException.class,
+                () -> BudgetStudy.run(tea, Budgets.options(1L << 22), (done, detail) -> done < 0.01));
+    }
+}

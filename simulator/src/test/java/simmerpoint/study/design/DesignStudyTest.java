@@ -1,0 +1,155 @@
+package simmerpoint.study.design;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import simmerpoint.dish.cut.FlatRings;
+import simmerpoint.scenario.ScenarioException;
+import simmerpoint.scenario.checks.CheckedScenario;
+import simmerpoint.scenario.file.ScenarioReader;
+import simmerpoint.study.trace.Progress;
+import simmerpoint.study.trace.TraceOptions;
+import simmerpoint.study.trace.TraceResult;
+import simmerpoint.study.trace.TraceStudy;
+
+class DesignStudyTest {
+    private static final TraceOptions OPTIONS =
+            TraceOptions.defaults().withRays(1 << 13).withThreads(2);
+    private static final CheckedScenario EXAMPLE = ScenarioReader.builtIn();
+
+    private static DesignLimits limits(DesignLimits.Span diameter, DesignLimits.Span focal, DesignLimits.Span sectors) {
+        return new DesignLimits(
+                List.of(FlatRings.KIND),
+                diameter,
+                focal,
+                sectors,
+                new DesignLimits.Span(2, 3),
+                60,
+                Optional.empty(),
+                Optional.empty());
+    }
+
+    private static DesignLimits.Span span(int from, int to) {
+        return new DesignLimits.Span(from, to);
+    }
+
+    /**
+     * Against trying every layout, diameter and focal length. Both use the same rays, so chance is the same; the search
+     * may stop on a hill of the focal length that chance has made, which costs a centimetre of diameter at most.
+     */
+    @Test
+    void findsWhatTryingEverythingFinds() {
+        DesignLimits small = limits(span(96, 106), span(70, 84), span(11, 15));
+        DesignTrials trials = new DesignTrials(EXAMPLE, OPTIONS, Progress.NONE);
+        List<DesignSearch.Found> front = new DesignSearch(trials, small).front(450, Progress.NONE);
+        List<int[]> every = exhaustive(trials, small, 450);
+        assertFalse(every.isEmpty());
+        assertEquals(every.size(), front.size());
+        for (int k = 0; k < every.size(); k++) {
+            assertEquals(every.get(k)[0], front.get(k).candidate().layout().panels());
+            assertEquals(every.get(k)[1], front.get(k).candidate().diameterCentimetres(), 1);
+        }
+    }
+
+    private static List<int[]> exhaustive(DesignTrials trials, DesignLimits limits, double wanted) {
+        List<int[]> out = new ArrayList<>();
+        int smallest = Integer.MAX_VALUE;
+        for (PanelLayout layout : limits.layouts()) {
+            for (int d = limits.diameter().from(); d <= limits.diameter().to() && d < smallest; d++) {
+                List<DishCandidate> all = new ArrayList<>();
+                for (int f = limits.focal().from(); f <= limits.focal().to(); f++) {
+                    all.add(new DishCandidate(layout, d, f));
+                }
+                if (trials.wattsOf(all, limits).stream().anyMatch(w -> w >= wanted)) {
+                    smallest = d;
+                    out.removeIf(point -> point[0] == layout.panels());
+                    out.add(new int[] {layout.panels(), d});
+                }
+            }
+        }
+        return out;
+    }
+
+    @Test
+    void whatIsFoundBringsTheWattsUnderAnotherSeedAndKeepsToTheLimits() throws ScenarioException {
+        DesignLimits small = limits(span(90, 110), span(70, 90), span(11, 17));
+        DesignResult result = DesignStudy.run(
+                EXAMPLE, new DesignGoal(450, Optional.empty()), small, OPTIONS.withRays(1 << 15), Progress.NONE);
+        assertFalse(result.front().isEmpty());
+        int panels = 0;
+        int diameter = Integer.MAX_VALUE;
+        for (DesignChoice choice : result.front()) {
+            double short2 = 450 - choice.watts().value();
+            assertTrue(short2 <= 2 * choice.watts().standardError(), choice.toString());
+            assertTrue(choice.candidate().layout().panels() > panels);
+            assertTrue(choice.candidate().diameterCentimetres() < diameter);
+            panels = choice.candidate().layout().panels();
+            diameter = choice.candidate().diameterCentimetres();
+            assertTrue(panels <= 60);
+        }
+        Map<String, String> keys =
+                result.smallestDish().orElseThrow().candidate().keys();
+        TraceResult again = TraceStudy.run(
+                ScenarioReader.parse("written", EXAMPLE.with(keys).sourceText(), Path.of(""))
+                        .scenario(),
+                OPTIONS.withRays(1 << 15).withSeed(2),
+                Progress.NONE);
+        assertEquals(
+                result.smallestDish().orElseThrow().watts().value(),
+                again.ledger().absorbed().value(),
+                1e-6);
+    }
+
+    @Test
+    void saysWhichLimitBinds() throws ScenarioException {
+        DesignLimits tooSmall = limits(span(60, 80), span(60, 90), span(10, 14));
+        DesignResult result =
+                DesignStudy.run(EXAMPLE, new DesignGoal(450, Optional.empty()), tooSmall, OPTIONS, Progress.NONE);
+        assertTrue(result.front().isEmpty());
+        assertTrue(
+                result.loosened().containsKey(DesignLimits.Limit.DIAMETER),
+                result.loosened().toString());
+        assertFalse(result.loosened().containsKey(DesignLimits.Limit.FOCAL_LENGTH));
+        assertTrue(result.bound().orElseThrow().watts().value() < 450);
+    }
+
+    @Test
+    void aSheetBoundsThePanels() throws ScenarioException {
+        DesignLimits loose = limits(span(90, 130), span(60, 100), span(10, 20));
+        DesignLimits withSheet = new DesignLimits(
+                loose.cuts(),
+                loose.diameter(),
+                loose.focal(),
+                loose.sectors(),
+                loose.rings(),
+                loose.mostPanels(),
+                Optional.of(new DesignLimits.Sheet(0.26, 0.20)),
+                Optional.empty());
+        DesignResult result =
+                DesignStudy.run(EXAMPLE, new DesignGoal(450, Optional.empty()), withSheet, OPTIONS, Progress.NONE);
+        assertFalse(result.front().isEmpty());
+        for (DesignChoice choice : result.front()) {
+            double a = choice.largestPanel().orElseThrow().rimMetres();
+            double b = choice.largestPanel().orElseThrow().ribMetres();
+            assertTrue(Math.max(a, b) <= 0.26 && Math.min(a, b) <= 0.20, choice.toString());
+        }
+    }
+
+    @Test
+    void oneThreadFindsWhatTwoFind() throws ScenarioException {
+        DesignLimits small = limits(span(95, 110), span(72, 84), span(11, 12));
+        DesignGoal goal = new DesignGoal(450, Optional.empty());
+        DesignResult one = DesignStudy.run(EXAMPLE, goal, small, OPTIONS.withThreads(1), Progress.NONE);
+        DesignResult two = DesignStudy.run(EXAMPLE, goal, small, OPTIONS, Progress.NONE);
+        assertEquals(
+                one.front().stream().map(c -> c.candidate() + " " + c.watts()).toList(),
+                two.front().stream().map(c -> c.candidate() + " " + c.watts()).toList());
+    }
+}
