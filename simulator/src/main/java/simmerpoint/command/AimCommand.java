@@ -2,7 +2,7 @@ package simmerpoint.command;
 
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
-import simmerpoint.answer.AimAnswer;
+import simmerpoint.answer.aim.AimAnswer;
 import simmerpoint.report.ResultFiles;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.scenario.checks.CheckedScenario;

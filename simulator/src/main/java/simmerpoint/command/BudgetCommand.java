@@ -1,7 +1,7 @@
 package simmerpoint.command;
 
 import picocli.CommandLine.Command;
-import simmerpoint.answer.BudgetAnswer;
+import simmerpoint.answer.budget.BudgetAnswer;
 import simmerpoint.report.ResultFiles;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.scenario.checks.CheckedScenario;

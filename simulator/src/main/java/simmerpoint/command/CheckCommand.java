@@ -6,7 +6,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import simmerpoint.answer.ScenarioAnswer;
+import simmerpoint.answer.scenario.ScenarioAnswer;
 import simmerpoint.report.TextReport;
 import simmerpoint.report.Wrapping;
 import simmerpoint.scenario.ScenarioException;

@@ -11,7 +11,7 @@ import java.util.Set;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import simmerpoint.answer.CompareAnswer;
+import simmerpoint.answer.compare.CompareAnswer;
 import simmerpoint.quantities.VariantNames;
 import simmerpoint.report.ResultFiles;
 import simmerpoint.scenario.ScenarioException;

@@ -14,7 +14,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import simmerpoint.answer.DesignAnswer;
+import simmerpoint.answer.design.DesignAnswer;
 import simmerpoint.heat.HeatLevel;
 import simmerpoint.report.AtomicFile;
 import simmerpoint.report.OutputException;

@@ -1,7 +1,7 @@
 package simmerpoint.command;
 
 import picocli.CommandLine.Command;
-import simmerpoint.answer.TraceAnswer;
+import simmerpoint.answer.trace.TraceAnswer;
 import simmerpoint.report.ResultFiles;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.scenario.checks.CheckedScenario;

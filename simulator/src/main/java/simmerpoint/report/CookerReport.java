@@ -4,9 +4,8 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
-import simmerpoint.answer.CareAnswer;
 import simmerpoint.answer.Item;
-import simmerpoint.answer.KeyFigures;
+import simmerpoint.answer.trace.KeyFigures;
 import simmerpoint.drawing.output.XmlText;
 import simmerpoint.drawing.output.XmlWriter;
 import simmerpoint.quantities.OneLine;
@@ -106,11 +105,10 @@ public final class CookerReport {
 
     /** The cautions of all chapters, those by the hottest light first. */
     private HtmlChapter care(List<HtmlChapter> chapters) {
-        Set<Item> all = new LinkedHashSet<>(
-                CareAnswer.of(result.trace(), result.pan(), result.day()).items());
+        Set<Item> all = new LinkedHashSet<>(new ReportChapters(result, system).cautions());
         chapters.stream()
                 .flatMap(chapter -> chapter.cautions().stream())
-                .filter(item -> !CareAnswer.isGeneral(item))
+                .filter(item -> !HtmlChapter.isGeneral(item))
                 .forEach(all::add);
         return ReportChapters.care(new ArrayList<>(all));
     }

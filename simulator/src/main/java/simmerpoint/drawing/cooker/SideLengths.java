@@ -1,6 +1,6 @@
 package simmerpoint.drawing.cooker;
 
-import simmerpoint.answer.Figures;
+import simmerpoint.answer.words.FigureFormat;
 import simmerpoint.drawing.Box;
 import simmerpoint.drawing.Canvas;
 import simmerpoint.setup.SideView.Place;
@@ -22,7 +22,7 @@ final class SideLengths {
     private final SideScene scene;
     private final SideFrame frame;
     private final UnitSystem units;
-    private final Figures figures;
+    private final FigureFormat figures;
     private final Box box;
     private final Dimensions lines;
 
@@ -31,7 +31,7 @@ final class SideLengths {
         this.frame = frame;
         this.units = units;
         this.box = box;
-        figures = new Figures(units);
+        figures = new FigureFormat(units);
         lines = new Dimensions(canvas, box);
     }
 

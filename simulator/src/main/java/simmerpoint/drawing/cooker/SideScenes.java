@@ -5,8 +5,8 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
-import simmerpoint.answer.Figures;
-import simmerpoint.answer.TargetWords;
+import simmerpoint.answer.words.FigureFormat;
+import simmerpoint.answer.words.TargetWords;
 import simmerpoint.dish.CutTrait;
 import simmerpoint.dish.DishPlan;
 import simmerpoint.dish.PanelOutline;
@@ -159,7 +159,7 @@ public final class SideScenes {
     }
 
     private static Optional<String> dishTrouble(Scenario scenario, Place lowest, UnitSystem system) {
-        Figures figures = new Figures(system);
+        FigureFormat figures = new FigureFormat(system);
         if (lowest.heightMetres() <= 0) {
             double least = scenario.heights().tripodHeightMetres() - lowest.heightMetres();
             return Optional.of("The dish would reach " + figures.length(Math.max(0.001, -lowest.heightMetres()), 2)

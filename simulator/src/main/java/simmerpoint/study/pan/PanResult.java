@@ -6,6 +6,7 @@ import java.util.Optional;
 import simmerpoint.heat.HeatLevel;
 import simmerpoint.scenario.CookingSetup;
 import simmerpoint.study.trace.HeatResult;
+import simmerpoint.study.trace.MaximumFlux;
 import simmerpoint.study.trace.TraceResult;
 
 /**
@@ -56,6 +57,17 @@ public record PanResult(
         return moves.stream()
                 .max(Comparator.comparingDouble(m -> m.hottest().absorbed().value()))
                 .orElseThrow();
+    }
+
+    /** The flux that cautions go by, W/m²: on the pan at any position, or beside it where it stands. */
+    public double cautionFlux() {
+        double hottest = Math.max(MaximumFlux.of(base), here.hottestFlux());
+        for (PanMove move : moves) {
+            for (PanPosition position : move.positions()) {
+                hottest = Math.max(hottest, position.hottestFlux());
+            }
+        }
+        return hottest;
     }
 
     /**

@@ -6,7 +6,7 @@ import java.util.concurrent.Callable;
 import java.util.function.Supplier;
 import javafx.scene.control.MenuItem;
 import javafx.scene.control.SeparatorMenuItem;
-import simmerpoint.answer.TraceAnswer;
+import simmerpoint.answer.trace.TraceAnswer;
 import simmerpoint.report.CookerReport;
 import simmerpoint.report.ResultFiles;
 import simmerpoint.report.TextReport;

@@ -9,7 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
-import simmerpoint.answer.CompareAnswer;
+import simmerpoint.answer.compare.CompareAnswer;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.scenario.variants.Variant;
 import simmerpoint.study.compare.CompareStudy;

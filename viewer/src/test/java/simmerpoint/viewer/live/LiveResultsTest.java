@@ -8,7 +8,7 @@ import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
 import java.util.function.BooleanSupplier;
 import org.junit.jupiter.api.Test;
-import simmerpoint.answer.AimAnswer;
+import simmerpoint.answer.aim.AimAnswer;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.scenario.file.ScenarioReader;
 import simmerpoint.setup.Stand;
@@ -65,7 +65,7 @@ class LiveResultsTest {
             until(() -> live.studiesProperty().get().aimOf(example).isPresent());
             AimResult expected = AimStudy.run(example, AimPlan.USUAL, QUICK, Progress.NONE);
             AimResult actual = live.studiesProperty().get().aimOf(example).orElseThrow();
-            assertEquals(AimAnswer.glance(expected.times()), AimAnswer.glance(actual.times()));
+            assertEquals(AimAnswer.brief(expected.times()), AimAnswer.brief(actual.times()));
             assertEquals(expected.minutes(), actual.minutes());
             until(() -> !live.studiesProperty().get().working());
             assertEquals(1, live.studiesProperty().get().done());
