@@ -15,10 +15,10 @@ import simmerpoint.answer.compare.CompareAnswer;
 import simmerpoint.quantities.VariantNames;
 import simmerpoint.report.ResultFiles;
 import simmerpoint.scenario.ScenarioException;
-import simmerpoint.scenario.ScenarioValues;
-import simmerpoint.scenario.Variant;
-import simmerpoint.scenario.Variants;
-import simmerpoint.scenario.VariedKey;
+import simmerpoint.scenario.values.ScenarioValues;
+import simmerpoint.scenario.variants.Variant;
+import simmerpoint.scenario.variants.Variants;
+import simmerpoint.scenario.variants.VariedKey;
 import simmerpoint.study.compare.CompareStudy;
 import simmerpoint.study.compare.Comparison;
 

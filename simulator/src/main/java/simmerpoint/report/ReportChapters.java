@@ -16,7 +16,7 @@ import simmerpoint.answer.words.TargetWords;
 import simmerpoint.answer.words.TimeWords;
 import simmerpoint.drawing.output.XmlWriter;
 import simmerpoint.quantities.Version;
-import simmerpoint.scenario.ReadScenario;
+import simmerpoint.scenario.checks.CheckedScenario;
 import simmerpoint.study.FullStudy;
 import simmerpoint.study.aim.AimResult;
 import simmerpoint.study.budget.BudgetResult;
@@ -67,7 +67,7 @@ final class ReportChapters {
         });
     }
 
-    HtmlChapter dish(ReadScenario read) {
+    HtmlChapter dish(CheckedScenario read) {
         return HtmlChapter.of("dish", "What it looks like", ScenarioAnswer.of(read, system))
                 .with(0, FrontFigure.of(trace.scenario(), system))
                 .with(0, SideFigure.of(trace.scenario(), system));

@@ -59,10 +59,10 @@ public final class FullStudy {
      */
     public static Result run(Scenario scenario, TraceOptions options, Progress progress) {
         Progress first = new PartialProgress(progress, 0, PLACED);
-        Optional<PanResult> pan = scenario.kitchen().map(kitchen -> PanStudy.run(scenario, options, first));
+        Optional<PanResult> pan = scenario.cooking().map(kitchen -> PanStudy.run(scenario, options, first));
         TraceResult trace = pan.map(PanResult::base).orElseGet(() -> TraceStudy.run(scenario, options, first));
-        Optional<DayResult> day = scenario.kitchen()
-                .flatMap(kitchen -> scenario.outdoors())
+        Optional<DayResult> day = scenario.cooking()
+                .flatMap(kitchen -> scenario.site())
                 .map(outdoors -> DayPlan.hourly(outdoors.when().toLocalDate()))
                 .map(plan -> DayStudy.run(scenario, plan, options, new PartialProgress(progress, PLACED, PASSED)));
         Optional<AimResult> aim = aim(scenario, options, new PartialProgress(progress, PASSED, AIMED));

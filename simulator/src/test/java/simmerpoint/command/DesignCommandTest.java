@@ -16,9 +16,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import simmerpoint.quantities.Schemas;
-import simmerpoint.scenario.ExampleScenario;
 import simmerpoint.scenario.ScenarioException;
-import simmerpoint.scenario.ScenarioReader;
+import simmerpoint.scenario.file.ExampleScenario;
+import simmerpoint.scenario.file.ScenarioReader;
 
 class DesignCommandTest extends CommandRuns {
     private static final List<String> SMALL = List.of(

@@ -33,7 +33,7 @@ import simmerpoint.drawing.output.PngFile;
 import simmerpoint.drawing.output.XmlWriter;
 import simmerpoint.quantities.Version;
 import simmerpoint.scenario.Scenario;
-import simmerpoint.scenario.ScenarioReader;
+import simmerpoint.scenario.file.ScenarioReader;
 import simmerpoint.study.day.DayPlan;
 import simmerpoint.study.day.DayStudy;
 import simmerpoint.study.pan.PanStudy;

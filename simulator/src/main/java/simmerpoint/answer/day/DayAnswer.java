@@ -90,7 +90,7 @@ public final class DayAnswer {
                 + " or better as far as sampling goes (one standard error). Clear sky, no hills or trees, dish aimed at every hour as the scenario says. Clouds"
                 + " and haze from day to day change the watts far more than the digits shown."));
         items.add(new Item.Sentence("Beam: "
-                + OneLine.of(result.scenario().outdoors().orElseThrow().sky().describe())
+                + OneLine.of(result.scenario().site().orElseThrow().sky().describe())
                         .replaceAll("\\.$", "")
                 + "."));
         items.add(new Item.Sentence(FigureFormat.count(result.rays()) + " rays, seed " + result.seed() + "; sun up "

@@ -101,7 +101,7 @@ final class DayCookSection {
     }
 
     private String water(DayHour noon) {
-        PanContents water = result.scenario().kitchen().orElseThrow().contents();
+        PanContents water = result.scenario().cooking().orElseThrow().contents();
         HeatWords words = new HeatWords(figures.system());
         String boil = HourWords.boil(noon.light().orElseThrow(), words);
         String what = words.water(water.waterKilograms()) + " from " + words.temperature(water.startCelsius());

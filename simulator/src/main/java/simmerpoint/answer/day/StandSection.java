@@ -9,7 +9,7 @@ import simmerpoint.answer.Section;
 import simmerpoint.answer.words.FigureFormat;
 import simmerpoint.answer.words.HeightWords;
 import simmerpoint.answer.words.TimeWords;
-import simmerpoint.scenario.Ground;
+import simmerpoint.scenario.GroundHeights;
 import simmerpoint.setup.Aim;
 import simmerpoint.setup.FocusTravel;
 import simmerpoint.setup.StandGeometry;
@@ -137,8 +137,8 @@ final class StandSection {
         }
     }
 
-    private Ground ground() {
-        return result.scenario().ground();
+    private GroundHeights ground() {
+        return result.scenario().heights();
     }
 
     private double worst(ToDoubleFunction<DayHour> what) {

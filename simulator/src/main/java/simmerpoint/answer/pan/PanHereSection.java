@@ -46,7 +46,7 @@ final class PanHereSection {
         List<Item> items = new ArrayList<>();
         items.add(new Item.Sentence(figures.plainWatts(here.absorbed()) + " go into the pan where it stands, " + place()
                 + ": " + HeatWords.does(here.level()) + ". " + heat.boil() + heat.steam()));
-        new HeightWords(result.base().scenario().ground(), figures)
+        new HeightWords(result.base().scenario().heights(), figures)
                 .outOfReach(result.base().scenario().panHeightMetres())
                 .ifPresent(words -> items.add(new Item.Caution("The pan stands " + words + ".")));
         items.add(new Item.Sentence(heat.levelSentence() + " Reckoned with " + heat.weather() + ". "
@@ -99,7 +99,7 @@ final class PanHereSection {
     }
 
     private double area() {
-        return result.kitchen().vessel().levelArea();
+        return result.cooking().vessel().levelArea();
     }
 
     private String frying() {

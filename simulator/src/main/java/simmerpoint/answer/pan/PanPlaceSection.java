@@ -36,7 +36,7 @@ final class PanPlaceSection {
         here = result.here();
         figures = new FigureFormat(system);
         lengths = new MoveWords(system);
-        heights = new HeightWords(result.base().scenario().ground(), figures);
+        heights = new HeightWords(result.base().scenario().heights(), figures);
         reach = new ReachablePlaces(result);
     }
 

@@ -4,7 +4,7 @@ import java.util.Comparator;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
-import simmerpoint.scenario.Ground;
+import simmerpoint.scenario.GroundHeights;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.study.pan.MoveStudy.Move;
 import simmerpoint.study.pan.PanMove;
@@ -17,12 +17,12 @@ final class ReachablePlaces {
 
     private final PanResult result;
     private final Scenario scenario;
-    private final Ground ground;
+    private final GroundHeights ground;
 
     ReachablePlaces(PanResult result) {
         this.result = result;
         scenario = result.base().scenario();
-        ground = scenario.ground();
+        ground = scenario.heights();
     }
 
     /** Height of the underside above the ground once the pan is moved, m. */

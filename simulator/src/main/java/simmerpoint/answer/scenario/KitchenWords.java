@@ -6,17 +6,17 @@ import simmerpoint.answer.words.FigureFormat;
 import simmerpoint.heat.HeatLevelThresholds;
 import simmerpoint.heat.Surroundings;
 import simmerpoint.heat.ThermalPan;
-import simmerpoint.scenario.Ground;
-import simmerpoint.scenario.Kitchen;
+import simmerpoint.scenario.CookingSetup;
+import simmerpoint.scenario.GroundHeights;
 import simmerpoint.units.UnitSystem;
 
 /** What a scenario says of pan, water, air, heat levels and heights, in a line each. */
-record KitchenWords(Kitchen kitchen, UnitSystem system) {
+record KitchenWords(CookingSetup kitchen, UnitSystem system) {
     private static final double POUND = 0.45359237;
     private static final double QUART = 0.946352946;
     private static final double MILE_AN_HOUR = 0.44704;
 
-    List<Item> items(Ground ground, FigureFormat figures) {
+    List<Item> items(GroundHeights ground, FigureFormat figures) {
         return List.of(
                 new Item.Figure("vessel", vessel()),
                 new Item.Figure("water", water()),

@@ -6,7 +6,7 @@ import java.util.Locale;
 import simmerpoint.answer.Item;
 import simmerpoint.answer.words.FigureFormat;
 import simmerpoint.quantities.OneLine;
-import simmerpoint.scenario.Outdoors;
+import simmerpoint.scenario.SiteConditions;
 import simmerpoint.sun.Site;
 import simmerpoint.units.UnitSystem;
 
@@ -16,7 +16,7 @@ final class OutdoorWords {
 
     private OutdoorWords() {}
 
-    static List<Item> items(Outdoors outdoors, FigureFormat figures) {
+    static List<Item> items(SiteConditions outdoors, FigureFormat figures) {
         Item place = new Item.Figure("place", place(outdoors.place(), figures.system()));
         Item sky = new Item.Figure("sky", OneLine.of(outdoors.sky().chosen().describe()));
         if (!outdoors.timed()) {

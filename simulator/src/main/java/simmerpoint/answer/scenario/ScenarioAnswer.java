@@ -12,8 +12,8 @@ import simmerpoint.dish.mirror.Mirror;
 import simmerpoint.pan.Pan;
 import simmerpoint.pan.Plane;
 import simmerpoint.quantities.OneLine;
-import simmerpoint.scenario.ReadScenario;
 import simmerpoint.scenario.Scenario;
+import simmerpoint.scenario.checks.CheckedScenario;
 import simmerpoint.sun.Sunlight;
 import simmerpoint.units.UnitSystem;
 
@@ -35,7 +35,7 @@ public final class ScenarioAnswer {
     }
 
     /** The answer for what was read from a file, with the sections that the file leaves out. */
-    public static Answer of(ReadScenario read, UnitSystem system) {
+    public static Answer of(CheckedScenario read, UnitSystem system) {
         return of(read.scenario(), read.defaults(), system);
     }
 
@@ -53,14 +53,14 @@ public final class ScenarioAnswer {
         if (!scenario.workmanship().parts().isEmpty()) {
             items.add(3, new Item.Figure("workmanship", new WorkmanshipWords(scenario, figures).sentence()));
         }
-        scenario.outdoors().ifPresent(outdoors -> items.addAll(OutdoorWords.items(outdoors, figures)));
+        scenario.site().ifPresent(outdoors -> items.addAll(OutdoorWords.items(outdoors, figures)));
         AimWords aim = new AimWords(scenario.aim(), scenario.stand(), TargetWords.of(scenario.target()), figures);
         items.add(new Item.Figure("aim", aim.aiming()));
         items.add(new Item.Figure("target", target()));
         items.add(new Item.Figure("where it stands", aim.place()));
-        scenario.kitchen()
+        scenario.cooking()
                 .ifPresent(kitchen ->
-                        items.addAll(new KitchenWords(kitchen, figures.system()).items(scenario.ground(), figures)));
+                        items.addAll(new KitchenWords(kitchen, figures.system()).items(scenario.heights(), figures)));
         if (!defaults.isEmpty()) {
             items.add(new Item.Figure("not in the file", String.join(", ", defaults) + ": defaults taken"));
         }

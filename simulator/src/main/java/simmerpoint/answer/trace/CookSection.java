@@ -14,7 +14,7 @@ import simmerpoint.answer.words.TargetWords;
 import simmerpoint.pan.Pan;
 import simmerpoint.quantities.OneLine;
 import simmerpoint.sampling.Estimate;
-import simmerpoint.scenario.Kitchen;
+import simmerpoint.scenario.CookingSetup;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.setup.Stand;
 import simmerpoint.setup.StandGeometry;
@@ -84,8 +84,8 @@ final class CookSection {
     private String otherFinishes(Pan pan) {
         double usual = pan.finish().absorptance();
         boolean mixed = result.scenario()
-                .kitchen()
-                .map(Kitchen::vessel)
+                .cooking()
+                .map(CookingSetup::vessel)
                 .filter(v -> v.underside().absorptance() != usual
                         || v.wetWall().absorptance() != usual
                         || v.lid().absorptance() != usual)
@@ -108,10 +108,10 @@ final class CookSection {
     /** Where the pan stands, from the focus and over the ground. */
     private String place() {
         Scenario scenario = result.scenario();
-        double height = scenario.ground().tripodHeightMetres();
+        double height = scenario.heights().tripodHeightMetres();
         StandGeometry geometry = scenario.standGeometry();
         String where = scenario.stand().equals(Stand.AT_FOCUS) ? "at the focus" : "away from the focus as asked";
-        HeightWords heights = new HeightWords(scenario.ground(), figures);
+        HeightWords heights = new HeightWords(scenario.heights(), figures);
         String reach = heights.beyond(geometry.panHeightMetres())
                 .map(words -> " It stands " + words + ".")
                 .orElse("");

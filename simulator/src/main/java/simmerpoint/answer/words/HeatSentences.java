@@ -6,7 +6,7 @@ import simmerpoint.heat.HeatLevel;
 import simmerpoint.heat.HeatLevelRange;
 import simmerpoint.heat.SteamRates;
 import simmerpoint.heat.Surroundings;
-import simmerpoint.scenario.Kitchen;
+import simmerpoint.scenario.CookingSetup;
 import simmerpoint.study.trace.HeatResult;
 import simmerpoint.units.UnitSystem;
 
@@ -15,13 +15,13 @@ public final class HeatSentences {
     private static final double KILOMETRES_PER_MILE = 1.609344;
 
     private final HeatResult result;
-    private final Kitchen kitchen;
+    private final CookingSetup kitchen;
     private final HeatWords words;
     private final UnitSystem system;
 
     public HeatSentences(HeatResult result, UnitSystem system) {
         this.result = result;
-        kitchen = result.kitchen();
+        kitchen = result.cooking();
         this.system = system;
         words = new HeatWords(system);
     }

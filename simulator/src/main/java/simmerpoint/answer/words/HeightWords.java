@@ -1,7 +1,7 @@
 package simmerpoint.answer.words;
 
 import java.util.Optional;
-import simmerpoint.scenario.Ground;
+import simmerpoint.scenario.GroundHeights;
 
 /**
  * Whether one can cook at a pan that stands so high: the same words for an hour of a day and for a place to move it to.
@@ -9,7 +9,7 @@ import simmerpoint.scenario.Ground;
  * @param ground between which heights one likes to cook
  * @param figures writes heights
  */
-public record HeightWords(Ground ground, FigureFormat figures) {
+public record HeightWords(GroundHeights ground, FigureFormat figures) {
     /** "too high to cook at, above 130 cm". */
     public String tooHigh() {
         return "too high to cook at, above " + figures.length(ground.highestPanMetres(), 2);

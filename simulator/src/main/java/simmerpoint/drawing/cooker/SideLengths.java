@@ -55,7 +55,7 @@ final class SideLengths {
         double y = frame.y(scene.mount());
         double left = Math.max(box.x() + SIDE, Math.min(legs, dish) - SIDE);
         lines.extension(left, y, mountX, y);
-        lines.upright(left, frame.ground(), y, length(scene.scenario().ground().tripodHeightMetres()), false);
+        lines.upright(left, frame.ground(), y, length(scene.scenario().heights().tripodHeightMetres()), false);
     }
 
     private void pan(double panX) {

@@ -4,7 +4,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import simmerpoint.heat.HeatLevel;
-import simmerpoint.scenario.Kitchen;
+import simmerpoint.scenario.CookingSetup;
 import simmerpoint.study.trace.HeatResult;
 import simmerpoint.study.trace.MaximumFlux;
 import simmerpoint.study.trace.TraceResult;
@@ -43,8 +43,8 @@ public record PanResult(
     public record RunInfo(long rays, int threads, double traceSeconds, double moveSeconds) {}
 
     /** What is cooked in. */
-    public Kitchen kitchen() {
-        return base.scenario().kitchen().orElseThrow();
+    public CookingSetup cooking() {
+        return base.scenario().cooking().orElseThrow();
     }
 
     /** What its water does where it stands. */

@@ -12,7 +12,7 @@ import simmerpoint.answer.Answer;
 import simmerpoint.answer.Item;
 import simmerpoint.answer.words.FigureFormat;
 import simmerpoint.answer.words.TimeWords;
-import simmerpoint.scenario.Ground;
+import simmerpoint.scenario.GroundHeights;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.setup.Aim;
 import simmerpoint.study.Cookers;
@@ -30,19 +30,10 @@ class DayAnswerTest {
         return Cookers.usual(Cookers.HILLSIDE, Cookers.COUNTRY);
     }
 
-    private static Scenario hillside(Aim aim, Ground ground) {
+    private static Scenario hillside(Aim aim, GroundHeights ground) {
         Scenario s = hillside();
         return new Scenario(
-                s.title(),
-                s.dish(),
-                s.mirror(),
-                s.sun(),
-                aim,
-                s.target(),
-                s.stand(),
-                s.kitchen(),
-                s.outdoors(),
-                ground);
+                s.title(), s.dish(), s.mirror(), s.sun(), aim, s.target(), s.stand(), s.cooking(), s.site(), ground);
     }
 
     private static String text(Answer answer) {
@@ -96,22 +87,22 @@ class DayAnswerTest {
 
     @Test
     void aLowMountTouchesTheGroundAndAHighOneIsTooHighToCookAt() {
-        String low =
-                text(DayAnswer.of(day(hillside(Aim.PERFECT, new Ground(0.3, 0.4, 1.3)), MIDSUMMER), UnitSystem.METRIC));
+        String low = text(DayAnswer.of(
+                day(hillside(Aim.PERFECT, new GroundHeights(0.3, 0.4, 1.3)), MIDSUMMER), UnitSystem.METRIC));
         assertTrue(low.contains("The dish touches the ground at 07:00"), low);
-        String high =
-                text(DayAnswer.of(day(hillside(Aim.PERFECT, new Ground(0.9, 0.4, 1.3)), MIDSUMMER), UnitSystem.METRIC));
+        String high = text(DayAnswer.of(
+                day(hillside(Aim.PERFECT, new GroundHeights(0.9, 0.4, 1.3)), MIDSUMMER), UnitSystem.METRIC));
         assertTrue(high.contains("too high to cook at"), high);
         assertFalse(high.contains("touches the ground"), high);
-        String deep =
-                text(DayAnswer.of(day(hillside(Aim.PERFECT, new Ground(0.9, 1.2, 5)), MIDSUMMER), UnitSystem.METRIC));
+        String deep = text(DayAnswer.of(
+                day(hillside(Aim.PERFECT, new GroundHeights(0.9, 1.2, 5)), MIDSUMMER), UnitSystem.METRIC));
         assertTrue(deep.contains("too low to cook at"), deep);
     }
 
     @Test
     void aPanOnTheDishIsNotMoved() {
         Aim carried = new Aim(0, 0, 0, 0, 0, 0.05, Aim.PanCarrier.DISH);
-        Answer answer = DayAnswer.of(day(hillside(carried, Ground.USUAL), MIDSUMMER), UnitSystem.METRIC);
+        Answer answer = DayAnswer.of(day(hillside(carried, GroundHeights.USUAL), MIDSUMMER), UnitSystem.METRIC);
         assertEquals(6, table(answer, "How it stands").heads().size());
         assertTrue(text(answer).contains("The dish carries the pan, so nothing else is moved."));
     }

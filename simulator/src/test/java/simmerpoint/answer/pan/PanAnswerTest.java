@@ -13,9 +13,9 @@ import simmerpoint.answer.Answer;
 import simmerpoint.answer.Item;
 import simmerpoint.answer.trace.TraceAnswer;
 import simmerpoint.answer.words.FryingWords;
-import simmerpoint.scenario.Ground;
+import simmerpoint.scenario.GroundHeights;
 import simmerpoint.scenario.Scenario;
-import simmerpoint.scenario.ScenarioReader;
+import simmerpoint.scenario.file.ScenarioReader;
 import simmerpoint.study.pan.MoveStudy;
 import simmerpoint.study.pan.PanResult;
 import simmerpoint.study.pan.PanScenarios;
@@ -110,10 +110,10 @@ class PanAnswerTest {
     void theSimmerKeepsToHeightsAtWhichOneCanCook() {
         Scenario scenario = tea.base().scenario();
         double height = scenario.panHeightMetres();
-        PanResult narrow = PanScenarios.study(in(scenario, new Ground(0.6, height - 0.01, height + 0.01)));
+        PanResult narrow = PanScenarios.study(in(scenario, new GroundHeights(0.6, height - 0.01, height + 0.01)));
         assertEquals(MoveStudy.Move.SLIDE, narrow.simmer().orElseThrow().move());
         assertFalse(metric(narrow).contains("to cook at"), metric(narrow));
-        PanResult low = PanScenarios.study(in(scenario, new Ground(0.6, 0.1, 0.2)));
+        PanResult low = PanScenarios.study(in(scenario, new GroundHeights(0.6, 0.1, 0.2)));
         assertTrue(
                 metric(low)
                         .matches(
@@ -123,7 +123,7 @@ class PanAnswerTest {
         assertTrue(metric(low).contains("The pan stands too high to cook at, above 20 cm ("), metric(low));
     }
 
-    private static Scenario in(Scenario s, Ground ground) {
+    private static Scenario in(Scenario s, GroundHeights ground) {
         return new Scenario(
                 s.title(),
                 s.dish(),
@@ -132,8 +132,8 @@ class PanAnswerTest {
                 s.aim(),
                 s.target(),
                 s.stand(),
-                s.kitchen(),
-                s.outdoors(),
+                s.cooking(),
+                s.site(),
                 ground);
     }
 

@@ -22,7 +22,7 @@ import simmerpoint.dish.mirror.Mirror;
 import simmerpoint.report.SampleResults;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.scenario.ScenarioException;
-import simmerpoint.scenario.ScenarioReader;
+import simmerpoint.scenario.file.ScenarioReader;
 import simmerpoint.units.UnitSystem;
 
 class ScenarioAnswerTest {

@@ -10,8 +10,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import simmerpoint.answer.Item;
 import simmerpoint.answer.words.LevelWords;
-import simmerpoint.scenario.ReadScenario;
-import simmerpoint.scenario.ScenarioReader;
+import simmerpoint.scenario.checks.CheckedScenario;
+import simmerpoint.scenario.file.ScenarioReader;
 import simmerpoint.study.trace.Progress;
 import simmerpoint.study.trace.TraceOptions;
 import simmerpoint.study.trace.TraceResult;
@@ -49,7 +49,7 @@ class TraceSummaryTest {
 
     @Test
     void aDiscHasWattsAndNoWater() throws Exception {
-        ReadScenario disc = ScenarioReader.parse(
+        CheckedScenario disc = ScenarioReader.parse(
                 "disc",
                 "dish: {diameter: 1.2 m, focal-length: 0.8 m, surface: {cut: smooth}}\nplane: {disc: 20 cm}\n",
                 Path.of(""));

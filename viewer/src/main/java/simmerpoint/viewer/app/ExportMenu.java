@@ -10,7 +10,7 @@ import simmerpoint.answer.trace.TraceAnswer;
 import simmerpoint.report.CookerReport;
 import simmerpoint.report.ResultFiles;
 import simmerpoint.report.TextReport;
-import simmerpoint.scenario.ReadScenario;
+import simmerpoint.scenario.checks.CheckedScenario;
 import simmerpoint.study.FullStudy;
 import simmerpoint.study.aim.AimResult;
 import simmerpoint.study.trace.Progress;
@@ -97,7 +97,7 @@ final class ExportMenu extends SaveMenu {
     }
 
     private void writePage() {
-        ReadScenario read = document.readProperty().get();
+        CheckedScenario read = document.readProperty().get();
         String name = document.fileProperty()
                 .get()
                 .map(file -> file.getFileName().toString())

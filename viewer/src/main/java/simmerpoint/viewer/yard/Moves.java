@@ -5,9 +5,9 @@ import java.math.RoundingMode;
 import java.util.Map;
 import simmerpoint.answer.words.FigureFormat;
 import simmerpoint.drawing.cooker.YardPlace;
-import simmerpoint.scenario.Keys;
-import simmerpoint.scenario.Range;
 import simmerpoint.scenario.Scenario;
+import simmerpoint.scenario.keys.KeyRange;
+import simmerpoint.scenario.keys.Keys;
 import simmerpoint.setup.SideView.Place;
 import simmerpoint.setup.Stand;
 import simmerpoint.units.UnitSystem;
@@ -77,7 +77,7 @@ final class Moves {
 
     /** The nearest value that the key allows. */
     static double allowed(Handle handle, double value) {
-        Range range = Keys.find(handle.key()).orElseThrow().range();
+        KeyRange range = Keys.find(handle.key()).orElseThrow().range();
         double low = handle == Handle.SUN ? LEAST_ELEVATION : range.low();
         return Math.max(low, Math.min(range.high(), value));
     }

@@ -18,7 +18,7 @@ record OffPlace(UnitSystem system) {
     /** The same as {@link #words(Scenario)}, and whether one can cook at a pan whose underside stands so high, m. */
     String words(Scenario scenario, double panHeightMetres) {
         String moved = words(scenario);
-        String reach = new HeightWords(scenario.ground(), new FigureFormat(system))
+        String reach = new HeightWords(scenario.heights(), new FigureFormat(system))
                 .outOfReach(panHeightMetres)
                 .filter(beyond -> scenario.target() instanceof Pan && panHeightMetres > 0)
                 .map(beyond -> "The pan stands " + beyond + ".")

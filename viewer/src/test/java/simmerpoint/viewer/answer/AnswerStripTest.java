@@ -16,7 +16,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 import simmerpoint.answer.trace.TraceSummary;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.scenario.ScenarioException;
-import simmerpoint.scenario.ScenarioReader;
+import simmerpoint.scenario.file.ScenarioReader;
 import simmerpoint.setup.Stand;
 import simmerpoint.study.trace.Progress;
 import simmerpoint.study.trace.TraceOptions;

@@ -11,7 +11,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import simmerpoint.answer.compare.CompareAnswer;
 import simmerpoint.scenario.Scenario;
-import simmerpoint.scenario.Variant;
+import simmerpoint.scenario.variants.Variant;
 import simmerpoint.study.compare.CompareStudy;
 import simmerpoint.study.compare.Comparison;
 import simmerpoint.study.paired.PairedStudy;

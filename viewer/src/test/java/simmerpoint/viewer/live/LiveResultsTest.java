@@ -10,7 +10,7 @@ import java.util.function.BooleanSupplier;
 import org.junit.jupiter.api.Test;
 import simmerpoint.answer.aim.AimAnswer;
 import simmerpoint.scenario.Scenario;
-import simmerpoint.scenario.ScenarioReader;
+import simmerpoint.scenario.file.ScenarioReader;
 import simmerpoint.setup.Stand;
 import simmerpoint.study.aim.AimPlan;
 import simmerpoint.study.aim.AimResult;

@@ -19,7 +19,7 @@ import simmerpoint.drawing.map.UnrolledWall;
 import simmerpoint.sampling.Estimate;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.scenario.ScenarioException;
-import simmerpoint.scenario.ScenarioReader;
+import simmerpoint.scenario.file.ScenarioReader;
 import simmerpoint.setup.Stand;
 import simmerpoint.study.pan.MoveStudy;
 import simmerpoint.study.pan.PanPosition;
