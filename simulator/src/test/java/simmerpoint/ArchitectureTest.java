@@ -158,7 +158,7 @@ class ArchitectureTest {
 
     @Test
     void onlyScenarioAndQuantitiesKnowTheFileFormats() {
-        onlyIn("com.fasterxml.jackson..", "scenario", "quantities", "report");
+        onlyIn("com.fasterxml.jackson..", "quantities");
         onlyIn("org.yaml.snakeyaml..", "scenario");
     }
 

@@ -14,7 +14,7 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import simmerpoint.command.ProgramRun;
-import simmerpoint.scenario.ExampleScenario;
+import simmerpoint.scenario.file.ExampleScenario;
 
 /** The answers that the README shows are what its commands print; a line of "..." stands for lines left out. */
 class ReadmeAnswersTest {

@@ -15,8 +15,14 @@ public sealed interface Item {
      * A warning that nobody should overlook.
      *
      * @param text one or more sentences
+     * @param general whether it is one of those that every answer has: a page of several answers says them once
      */
-    record Caution(String text) implements Item {}
+    record Caution(String text, boolean general) implements Item {
+        /** One that belongs to one answer. */
+        public Caution(String text) {
+            this(text, false);
+        }
+    }
 
     /**
      * A line of the ledger.

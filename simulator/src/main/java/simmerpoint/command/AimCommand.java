@@ -2,10 +2,10 @@ package simmerpoint.command;
 
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
-import simmerpoint.answer.AimAnswer;
+import simmerpoint.answer.aim.AimAnswer;
 import simmerpoint.report.ResultFiles;
-import simmerpoint.scenario.ReadScenario;
 import simmerpoint.scenario.Scenario;
+import simmerpoint.scenario.checks.CheckedScenario;
 import simmerpoint.study.aim.AimPlan;
 import simmerpoint.study.aim.AimResult;
 import simmerpoint.study.aim.AimStudy;
@@ -41,7 +41,7 @@ final class AimCommand extends ScenarioCommand {
     @Override
     public Integer call() throws Exception {
         outputs.check(file);
-        ReadScenario read = read();
+        CheckedScenario read = read();
         Scenario scenario = read.atOneMoment();
         tellOddities(read);
         AimResult result =

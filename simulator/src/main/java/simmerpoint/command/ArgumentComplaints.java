@@ -12,7 +12,7 @@ import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.OverwrittenOptionException;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.UnmatchedArgumentException;
-import simmerpoint.scenario.FileNames;
+import simmerpoint.scenario.values.FileNames;
 
 /** Says in one sentence what is wrong with the arguments. */
 final class ArgumentComplaints {

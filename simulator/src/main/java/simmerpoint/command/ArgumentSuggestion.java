@@ -23,6 +23,6 @@ final class ArgumentSuggestion {
 
     /** Edit distance, the same as that of the scenario reader. */
     static int slips(String a, String b) {
-        return simmerpoint.scenario.Nearest.distance(a, b);
+        return simmerpoint.scenario.keys.NearestWord.distance(a, b);
     }
 }

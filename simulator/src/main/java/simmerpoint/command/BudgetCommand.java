@@ -1,10 +1,10 @@
 package simmerpoint.command;
 
 import picocli.CommandLine.Command;
-import simmerpoint.answer.BudgetAnswer;
+import simmerpoint.answer.budget.BudgetAnswer;
 import simmerpoint.report.ResultFiles;
-import simmerpoint.scenario.ReadScenario;
 import simmerpoint.scenario.Scenario;
+import simmerpoint.scenario.checks.CheckedScenario;
 import simmerpoint.study.budget.BudgetResult;
 import simmerpoint.study.budget.BudgetStudy;
 
@@ -23,7 +23,7 @@ final class BudgetCommand extends ScenarioCommand {
     @Override
     public Integer call() throws Exception {
         outputs.check(file);
-        ReadScenario read = read();
+        CheckedScenario read = read();
         Scenario scenario = read.atOneMoment();
         tellOddities(read);
         BudgetResult result = study(name(), progress -> BudgetStudy.run(scenario, rays.options(), progress));

@@ -6,11 +6,11 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import simmerpoint.answer.ScenarioAnswer;
+import simmerpoint.answer.scenario.ScenarioAnswer;
 import simmerpoint.report.TextReport;
 import simmerpoint.report.Wrapping;
-import simmerpoint.scenario.ReadScenario;
 import simmerpoint.scenario.ScenarioException;
+import simmerpoint.scenario.checks.CheckedScenario;
 import simmerpoint.units.UnitSystem;
 
 /** Reads a scenario and says what was understood. */
@@ -53,7 +53,7 @@ final class CheckCommand implements Callable<Integer> {
         }
     }
 
-    private int tell(ReadScenario read) {
+    private int tell(CheckedScenario read) {
         int width = show.columns(terminal);
         TextReport.lines(ScenarioAnswer.of(read, units), width, terminal.ascii())
                 .forEach(terminal::say);

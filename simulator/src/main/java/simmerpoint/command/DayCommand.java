@@ -6,11 +6,11 @@ import java.time.LocalDate;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import simmerpoint.answer.DayAnswer;
-import simmerpoint.answer.YearAnswer;
+import simmerpoint.answer.day.DayAnswer;
+import simmerpoint.answer.day.YearAnswer;
 import simmerpoint.report.ResultFiles;
-import simmerpoint.scenario.ReadScenario;
 import simmerpoint.scenario.Scenario;
+import simmerpoint.scenario.checks.CheckedScenario;
 import simmerpoint.study.day.DayPlan;
 import simmerpoint.study.day.DayResult;
 import simmerpoint.study.day.DayStudy;
@@ -57,7 +57,7 @@ final class DayCommand extends StudyCommand {
         if (year && step != null) {
             throw new WrongUse("--step belongs to a single day: a year goes by full hours.");
         }
-        ReadScenario read = read(file);
+        CheckedScenario read = read(file);
         tellOddities(read);
         Scenario scenario = read.scenario();
         needs(scenario);
@@ -72,11 +72,11 @@ final class DayCommand extends StudyCommand {
     }
 
     private void needs(Scenario scenario) throws WrongUse {
-        if (scenario.kitchen().isEmpty()) {
+        if (scenario.cooking().isEmpty()) {
             throw new WrongUse(ScenarioInput.name(file)
                     + ": a day needs a pan to cook in, and the scenario has a bare disc (plane).");
         }
-        if (scenario.outdoors().isEmpty()) {
+        if (scenario.site().isEmpty()) {
             throw new WrongUse(ScenarioInput.name(file)
                     + ": a day needs a place; add for instance place: {latitude: 47.3°, longitude: 9.4°, "
                     + "altitude: 600 m, zone: Europe/Berlin}.");
@@ -84,7 +84,7 @@ final class DayCommand extends StudyCommand {
     }
 
     private LocalDate date(Scenario scenario) {
-        return date != null ? date : scenario.outdoors().orElseThrow().when().toLocalDate();
+        return date != null ? date : scenario.site().orElseThrow().when().toLocalDate();
     }
 
     private void day(Scenario scenario, ProgressLine progress) throws Exception {

@@ -14,15 +14,14 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import simmerpoint.answer.DesignAnswer;
+import simmerpoint.answer.design.DesignAnswer;
 import simmerpoint.heat.HeatLevel;
 import simmerpoint.report.AtomicFile;
 import simmerpoint.report.OutputException;
 import simmerpoint.report.ResultFiles;
-import simmerpoint.scenario.ReadScenario;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.scenario.ScenarioException;
-import simmerpoint.scenario.ScenarioValues;
+import simmerpoint.scenario.checks.CheckedScenario;
 import simmerpoint.study.design.DesignChoice;
 import simmerpoint.study.design.DesignGoal;
 import simmerpoint.study.design.DesignLimits;
@@ -65,16 +64,16 @@ final class DesignCommand extends StudyCommand {
     public Integer call() throws Exception {
         outputs.check(file);
         refuseOptions();
-        ReadScenario read = read(file);
+        CheckedScenario read = read(file);
         tellOddities(read);
         Scenario scenario = read.atOneMoment();
         DesignLimits limits = design.limits(scenario);
         TraceOptions options = rays.options();
         DesignGoal goal = goal(scenario, options);
-        DesignResult result = study(
-                ScenarioInput.name(file), progress -> DesignStudy.run(read.values(), goal, limits, options, progress));
+        DesignResult result =
+                study(ScenarioInput.name(file), progress -> DesignStudy.run(read, goal, limits, options, progress));
         outputs.write(ResultFiles.of(result, units), terminal);
-        List<String> written = write(result, read.values());
+        List<String> written = write(result, read);
         say(DesignAnswer.of(result, units));
         if (folder != null) {
             tellWritten(written);
@@ -120,7 +119,7 @@ final class DesignCommand extends StudyCommand {
         if (design.watts != null) {
             return new DesignGoal(design.watts, Optional.empty());
         }
-        if (scenario.kitchen().isEmpty()) {
+        if (scenario.cooking().isEmpty()) {
             throw new WrongUse(ScenarioInput.name(file)
                     + ": a bare disc (plane) has no heat level; say how many watts: --watts 400W.");
         }
@@ -148,7 +147,7 @@ final class DesignCommand extends StudyCommand {
     }
 
     /** The names of the files that were written. */
-    private List<String> write(DesignResult result, ScenarioValues base) throws OutputException, ScenarioException {
+    private List<String> write(DesignResult result, CheckedScenario base) throws OutputException, ScenarioException {
         List<String> written = new ArrayList<>();
         for (Map.Entry<String, DesignChoice> each : folder == null
                 ? Set.<Map.Entry<String, DesignChoice>>of()

@@ -8,7 +8,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.TypeConversionException;
-import simmerpoint.answer.LevelWords;
+import simmerpoint.answer.words.LevelWords;
 import simmerpoint.heat.HeatLevel;
 import simmerpoint.study.design.DesignLimits;
 import simmerpoint.units.Dimension;

@@ -103,7 +103,7 @@ final class DesignOptions {
                 rings == null ? RINGS : rings.or(RINGS),
                 mostPanels(),
                 Optional.ofNullable(sheet),
-                Optional.of(panHeight == null ? scenario.ground().highestPanMetres() : panHeight));
+                Optional.of(panHeight == null ? scenario.heights().highestPanMetres() : panHeight));
     }
 
     private int mostPanels() throws WrongUse {

@@ -3,7 +3,7 @@ package simmerpoint.command;
 import java.nio.charset.StandardCharsets;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
-import simmerpoint.scenario.ExampleScenario;
+import simmerpoint.scenario.file.ExampleScenario;
 
 /** Prints the scenario to start from, as it would stand in a file: always in UTF-8. */
 @Command(

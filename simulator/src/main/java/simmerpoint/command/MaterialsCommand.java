@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import simmerpoint.answer.Figures;
+import simmerpoint.answer.words.FigureFormat;
 import simmerpoint.dish.mirror.Material;
 import simmerpoint.dish.mirror.MaterialCatalogue;
 import simmerpoint.pan.CatalogueFinish;
@@ -73,11 +73,11 @@ final class MaterialsCommand implements Callable<Integer> {
     }
 
     private static String share(double x) {
-        return Figures.fixed(100 * x, Math.abs(100 * x - Math.rint(100 * x)) < 1e-9 ? 0 : 1) + " %";
+        return FigureFormat.fixed(100 * x, Math.abs(100 * x - Math.rint(100 * x)) < 1e-9 ? 0 : 1) + " %";
     }
 
     private static String milliradians(double radians) {
-        return radians == 0 ? "0" : Figures.rounded(radians * 1000, 2);
+        return radians == 0 ? "0" : FigureFormat.rounded(radians * 1000, 2);
     }
 
     /** Name and figures on one line, or on two where the window is narrow or the name long. */

@@ -1,10 +1,10 @@
 package simmerpoint.command;
 
 import picocli.CommandLine.Command;
-import simmerpoint.answer.PanAnswer;
+import simmerpoint.answer.pan.PanAnswer;
 import simmerpoint.report.ResultFiles;
-import simmerpoint.scenario.ReadScenario;
 import simmerpoint.scenario.Scenario;
+import simmerpoint.scenario.checks.CheckedScenario;
 import simmerpoint.study.pan.PanResult;
 import simmerpoint.study.pan.PanStudy;
 
@@ -23,9 +23,9 @@ final class PanCommand extends ScenarioCommand {
     @Override
     public Integer call() throws Exception {
         outputs.check(file);
-        ReadScenario read = read();
+        CheckedScenario read = read();
         Scenario scenario = read.atOneMoment();
-        if (scenario.kitchen().isEmpty()) {
+        if (scenario.cooking().isEmpty()) {
             throw new WrongUse(
                     name() + ": only a pan can be asked for its place; this scenario has a bare disc (plane). "
                             + "Write pan: instead, or use trace.");

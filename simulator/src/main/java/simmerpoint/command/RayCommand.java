@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import simmerpoint.scenario.ReadScenario;
 import simmerpoint.scenario.ScenarioException;
+import simmerpoint.scenario.checks.CheckedScenario;
 import simmerpoint.study.trace.ImpossibleSetupException;
 import simmerpoint.study.trace.Progress;
 import simmerpoint.units.UnitSystem;
@@ -39,12 +39,12 @@ abstract class RayCommand implements Callable<Integer> {
     }
 
     /** Reads a scenario; null is the example that is built in. */
-    ReadScenario read(Path file) throws ScenarioException {
+    CheckedScenario read(Path file) throws ScenarioException {
         return input.read(file, terminal);
     }
 
     /** Tells what is odd in a scenario, unless asked to be quiet. */
-    void tellOddities(ReadScenario read) {
+    void tellOddities(CheckedScenario read) {
         tellNotes(read.warnings());
     }
 

@@ -10,8 +10,8 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import simmerpoint.report.AtomicFile;
 import simmerpoint.report.CookerReport;
-import simmerpoint.scenario.ReadScenario;
 import simmerpoint.scenario.Scenario;
+import simmerpoint.scenario.checks.CheckedScenario;
 import simmerpoint.study.FullStudy;
 
 /** Everything about one cooker on one page. */
@@ -43,7 +43,7 @@ final class ReportCommand extends RayCommand {
     public Integer call() throws Exception {
         boolean toTerminal = OutputFile.STANDARD.equals(html);
         Path page = toTerminal ? null : page();
-        ReadScenario read = read(file);
+        CheckedScenario read = read(file);
         Scenario scenario = read.atOneMoment();
         tellOddities(read);
         byte[] bytes = CookerReport.bytes(

@@ -2,8 +2,8 @@ package simmerpoint.command;
 
 import java.nio.file.Path;
 import picocli.CommandLine.Parameters;
-import simmerpoint.scenario.ReadScenario;
 import simmerpoint.scenario.ScenarioException;
+import simmerpoint.scenario.checks.CheckedScenario;
 
 /** A command that answers one scenario, or the example that is built in where none is named. */
 abstract class ScenarioCommand extends StudyCommand {
@@ -22,7 +22,7 @@ abstract class ScenarioCommand extends StudyCommand {
         return ScenarioInput.name(file);
     }
 
-    ReadScenario read() throws ScenarioException {
+    CheckedScenario read() throws ScenarioException {
         return read(file);
     }
 }

@@ -6,12 +6,12 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import picocli.CommandLine.Option;
-import simmerpoint.scenario.KeyAssignment;
 import simmerpoint.scenario.Problem;
-import simmerpoint.scenario.ReadScenario;
 import simmerpoint.scenario.ScenarioException;
-import simmerpoint.scenario.ScenarioReader;
-import simmerpoint.scenario.ScenarioValues;
+import simmerpoint.scenario.checks.CheckedScenario;
+import simmerpoint.scenario.file.ScenarioReader;
+import simmerpoint.scenario.keys.KeyAssignment;
+import simmerpoint.scenario.values.ScenarioValues;
 
 /** The scenario that a command answers: a file, standard input or the example, and the values set beside it. */
 final class ScenarioInput {
@@ -28,8 +28,8 @@ final class ScenarioInput {
     private boolean wasRead;
 
     /** What a file says with the values set; null is the example that is built in. */
-    ReadScenario read(Path file, Terminal terminal) throws ScenarioException {
-        return values(file, terminal).check();
+    CheckedScenario read(Path file, Terminal terminal) throws ScenarioException {
+        return CheckedScenario.of(values(file, terminal));
     }
 
     /** The values of a file with those set; null is the example that is built in. */

@@ -1,10 +1,10 @@
 package simmerpoint.command;
 
 import picocli.CommandLine.Command;
-import simmerpoint.answer.TraceAnswer;
+import simmerpoint.answer.trace.TraceAnswer;
 import simmerpoint.report.ResultFiles;
-import simmerpoint.scenario.ReadScenario;
 import simmerpoint.scenario.Scenario;
+import simmerpoint.scenario.checks.CheckedScenario;
 import simmerpoint.study.trace.TraceResult;
 
 /** The main job: from a scenario file to watts in the pan. */
@@ -25,7 +25,7 @@ final class TraceCommand extends ScenarioCommand {
     @Override
     public Integer call() throws Exception {
         outputs.check(file);
-        ReadScenario read = read();
+        CheckedScenario read = read();
         Scenario scenario = read.atOneMoment();
         tellOddities(read);
         TraceResult result = study(name(), progress -> tracer.trace(scenario, rays.options(), progress));

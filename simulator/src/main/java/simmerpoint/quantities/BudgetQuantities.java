@@ -108,7 +108,7 @@ public final class BudgetQuantities {
     }
 
     private static String power(BudgetResult result) {
-        return result.scenario().kitchen().isPresent() ? "absorbed" : "caught";
+        return result.scenario().cooking().isPresent() ? "absorbed" : "caught";
     }
 
     /** The step in its unit, without the rounding error of a conversion. */

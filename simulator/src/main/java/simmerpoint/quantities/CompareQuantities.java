@@ -4,7 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.IntStream;
-import simmerpoint.scenario.Variant;
+import simmerpoint.scenario.variants.Variant;
 import simmerpoint.study.aim.AimTolerance;
 import simmerpoint.study.compare.ComparedRow;
 import simmerpoint.study.compare.Comparison;

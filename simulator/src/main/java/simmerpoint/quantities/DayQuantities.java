@@ -186,8 +186,7 @@ public final class DayQuantities {
                 .text(
                         "sky",
                         "model of the clear sky",
-                        result ->
-                                result.scenario().outdoors().orElseThrow().sky().describe());
+                        result -> result.scenario().site().orElseThrow().sky().describe());
     }
 
     private static List<String> zone(DayResult result) {

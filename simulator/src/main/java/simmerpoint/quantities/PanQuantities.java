@@ -54,7 +54,7 @@ public final class PanQuantities {
 
     private static final Fields<HeatResult> HEAT = Fields.<HeatResult>none()
             .include(HeatResult::levelRange, HeatQuantities.LEVEL_SPREAD)
-            .include(heat -> heat.kitchen().contents(), WATER)
+            .include(heat -> heat.cooking().contents(), WATER)
             .number("boiling_C", "local boiling point", HeatResult::boilingCelsius)
             .range("settles_*_C", "temperature it settles at", HeatResult::settlesCelsius)
             .include(HeatResult::boil, HeatQuantities.BOIL)

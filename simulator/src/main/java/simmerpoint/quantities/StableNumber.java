@@ -4,7 +4,7 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 
 /** Numbers as text that reads back as the same double and is the same on every Java. */
-public final class StableNumber {
+final class StableNumber {
     private static final int ENOUGH = 17;
     private static final int USUALLY_ENOUGH = 15;
 
@@ -14,7 +14,7 @@ public final class StableNumber {
     private StableNumber() {}
 
     /** The shortest of 15, 16 or 17 digits that reads back as {@code x}, which is finite. */
-    public static String of(double x) {
+    static String of(double x) {
         if (x == 0) {
             return "0";
         }
@@ -29,7 +29,7 @@ public final class StableNumber {
     }
 
     /** {@code x} with so many digits that count, for tables; "0" for 0 and an empty text for what is not finite. */
-    public static String of(double x, int digits) {
+    static String of(double x, int digits) {
         if (!Double.isFinite(x)) {
             return "";
         }

@@ -4,8 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import simmerpoint.heat.HeatLevel;
 import simmerpoint.pan.Pan;
 import simmerpoint.sampling.Estimate;
+import simmerpoint.study.trace.HeatResult;
 import simmerpoint.study.trace.TraceResult;
 import simmerpoint.target.FluxMap;
 import simmerpoint.target.Spot;
@@ -36,6 +38,10 @@ public final class TraceQuantities {
             .optionalEstimate("radius_95_m", "95 % of the reflected light crosses within it", Spot::radius95)
             .optionalGroup("spot_ellipse", "main axes of the caught light", Spot::ellipse, ELLIPSE);
 
+    private static final Fields<HeatResult> HEAT = Fields.<HeatResult>none()
+            .word("heat_level", "heat level with the likely losses", HeatLevel.class, HeatResult::level)
+            .include(HeatResult::boil, HeatQuantities.BOIL);
+
     /** What differs from run to run. */
     static final Fields<TraceResult.RunInfo> RUN = Fields.<TraceResult.RunInfo>none()
             .whole("rays", "number of rays traced", TraceResult.RunInfo::rays)
@@ -52,6 +58,7 @@ public final class TraceQuantities {
             .number("aperture_area_m2", "area of the mirrors, projected along the axis", TraceResult::apertureArea)
             .include(TraceResult::ledger, LedgerQuantities.FIELDS)
             .include(TraceResult::spot, SPOT)
+            .includeOptional(TraceResult::heat, HEAT)
             .group("run", "differs from run to run", TraceResult::run, RUN);
 
     private static final Fields<Cell> CELL = Fields.<Cell>none()

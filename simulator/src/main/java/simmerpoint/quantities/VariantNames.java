@@ -6,7 +6,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import simmerpoint.scenario.Variant;
+import simmerpoint.scenario.variants.Variant;
 
 /** What to call each of the compared cookers: its file's title where there are several, and what was varied, nothing else. */
 public final class VariantNames {

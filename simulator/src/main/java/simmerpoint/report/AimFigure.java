@@ -1,7 +1,7 @@
 package simmerpoint.report;
 
-import simmerpoint.answer.Figures;
-import simmerpoint.answer.SkyWords;
+import simmerpoint.answer.words.FigureFormat;
+import simmerpoint.answer.words.SkyWords;
 import simmerpoint.drawing.Stack;
 import simmerpoint.drawing.chart.AimCharts;
 import simmerpoint.study.aim.AimResult;
@@ -32,6 +32,6 @@ final class AimFigure {
                 .orElse("");
         return "Top: the dish is aimed once and left alone; solid: aimed dead on. " + ahead
                 + "Below: solid, up (above 0) and down; dashed, right (above 0) and left. Dotted line: "
-                + new Figures(system).percent(result.plan().lossShare()) + " less than dead on.";
+                + new FigureFormat(system).percent(result.plan().lossShare()) + " less than dead on.";
     }
 }

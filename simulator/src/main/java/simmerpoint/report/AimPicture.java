@@ -2,11 +2,11 @@ package simmerpoint.report;
 
 import java.awt.image.BufferedImage;
 import java.util.List;
-import simmerpoint.answer.AimAnswer;
-import simmerpoint.answer.Figures;
 import simmerpoint.answer.Item;
-import simmerpoint.answer.SkyWords;
-import simmerpoint.answer.TargetWords;
+import simmerpoint.answer.aim.AimAnswer;
+import simmerpoint.answer.words.FigureFormat;
+import simmerpoint.answer.words.SkyWords;
+import simmerpoint.answer.words.TargetWords;
 import simmerpoint.drawing.Row;
 import simmerpoint.drawing.Sheet;
 import simmerpoint.drawing.chart.AimCharts;
@@ -56,11 +56,12 @@ public final class AimPicture {
                                 + " of the watts dead on (cross) are lost. Grey: the sun is down or the " + noun
                                 + " would touch the mirror.")
                 .caption("Sun "
-                        + new Figures(system).degrees(result.scenario().sun().elevationRadians()) + " high, beam "
-                        + Figures.rounded(result.scenario().sun().beamWattsPerSquareMetre(), 3)
+                        + new FigureFormat(system)
+                                .degrees(result.scenario().sun().elevationRadians()) + " high, beam "
+                        + FigureFormat.rounded(result.scenario().sun().beamWattsPerSquareMetre(), 3)
                         + "\u00a0W/m\u00b2; seed " + result.options().seed() + ", "
-                        + Figures.count(result.run().mapRays()) + " rays for each of "
-                        + Figures.count(result.run().aims()) + " aims of the maps. An estimate. Simmerpoint "
+                        + FigureFormat.count(result.run().mapRays()) + " rays for each of "
+                        + FigureFormat.count(result.run().aims()) + " aims of the maps. An estimate. Simmerpoint "
                         + Version.text())
                 .caption("Focused sunlight blinds and burns: aim by a shadow, never look along the axis or into the"
                         + " mirror.");

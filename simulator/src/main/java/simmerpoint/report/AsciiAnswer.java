@@ -2,9 +2,9 @@ package simmerpoint.report;
 
 import java.util.List;
 import simmerpoint.answer.Answer;
-import simmerpoint.answer.Figures;
 import simmerpoint.answer.Item;
 import simmerpoint.answer.Section;
+import simmerpoint.answer.words.FigureFormat;
 
 /** An answer whose texts are plain ASCII but for their no-break spaces. */
 final class AsciiAnswer {
@@ -27,7 +27,7 @@ final class AsciiAnswer {
             return new Item.Sentence(plain(sentence.text()));
         }
         if (item instanceof Item.Caution caution) {
-            return new Item.Caution(plain(caution.text()));
+            return new Item.Caution(plain(caution.text()), caution.general());
         }
         if (item instanceof Item.Figure figure) {
             return new Item.Figure(plain(figure.label()), plain(figure.value()));
@@ -48,8 +48,8 @@ final class AsciiAnswer {
     /** Keeps the no-break spaces, which the layout still needs. */
     private static String plain(String text) {
         StringBuilder out = new StringBuilder();
-        for (String part : text.split(Figures.NBSP, -1)) {
-            out.append(out.isEmpty() && !text.startsWith(Figures.NBSP) ? "" : Figures.NBSP)
+        for (String part : text.split(FigureFormat.NBSP, -1)) {
+            out.append(out.isEmpty() && !text.startsWith(FigureFormat.NBSP) ? "" : FigureFormat.NBSP)
                     .append(Ascii.of(part));
         }
         return out.toString();

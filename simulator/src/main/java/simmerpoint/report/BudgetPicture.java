@@ -1,7 +1,7 @@
 package simmerpoint.report;
 
 import java.awt.image.BufferedImage;
-import simmerpoint.answer.BudgetAnswer;
+import simmerpoint.answer.budget.BudgetAnswer;
 import simmerpoint.drawing.Sheet;
 import simmerpoint.drawing.chart.BudgetChart;
 import simmerpoint.drawing.output.PngFile;

@@ -1,9 +1,9 @@
 package simmerpoint.report;
 
 import java.awt.image.BufferedImage;
-import simmerpoint.answer.CompareAnswer;
-import simmerpoint.answer.CompareWords;
-import simmerpoint.answer.Figures;
+import simmerpoint.answer.compare.CompareAnswer;
+import simmerpoint.answer.compare.CompareWords;
+import simmerpoint.answer.words.FigureFormat;
 import simmerpoint.drawing.Sheet;
 import simmerpoint.drawing.chart.CompareChart;
 import simmerpoint.drawing.output.PngFile;
@@ -40,7 +40,7 @@ public final class ComparePicture {
                 .caption(
                         "Whiskers: two standard errors to both sides. Dark and bold: no difference is seen to the best."
                                 + left + " Same samples for all, "
-                                + Figures.count(comparison.run().rays())
+                                + FigureFormat.count(comparison.run().rays())
                                 + " rays each, seed " + comparison.seed() + ". An estimate. Simmerpoint "
                                 + Version.text())
                 .caption(

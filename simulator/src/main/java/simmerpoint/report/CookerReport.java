@@ -4,13 +4,12 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
-import simmerpoint.answer.CareAnswer;
 import simmerpoint.answer.Item;
-import simmerpoint.answer.KeyFigures;
+import simmerpoint.answer.trace.KeyFigures;
 import simmerpoint.drawing.output.XmlText;
 import simmerpoint.drawing.output.XmlWriter;
 import simmerpoint.quantities.OneLine;
-import simmerpoint.scenario.ReadScenario;
+import simmerpoint.scenario.checks.CheckedScenario;
 import simmerpoint.study.FullStudy;
 import simmerpoint.units.UnitSystem;
 
@@ -22,12 +21,12 @@ public final class CookerReport {
     private static final String NAMELESS = "A solar cooker";
     private static final int LONGEST_HEADING = 160;
 
-    private final ReadScenario read;
+    private final CheckedScenario read;
     private final FullStudy.Result result;
     private final UnitSystem system;
     private final String fileName;
 
-    private CookerReport(ReadScenario read, FullStudy.Result result, UnitSystem system, String fileName) {
+    private CookerReport(CheckedScenario read, FullStudy.Result result, UnitSystem system, String fileName) {
         this.read = read;
         this.result = result;
         this.system = system;
@@ -42,7 +41,7 @@ public final class CookerReport {
      * @param fileName name of the scenario's file, without folders
      * @param system units of the page
      */
-    public static byte[] bytes(ReadScenario read, FullStudy.Result result, String fileName, UnitSystem system) {
+    public static byte[] bytes(CheckedScenario read, FullStudy.Result result, String fileName, UnitSystem system) {
         return new CookerReport(read, result, system, fileName).bytes();
     }
 
@@ -106,11 +105,10 @@ public final class CookerReport {
 
     /** The cautions of all chapters, those by the hottest light first. */
     private HtmlChapter care(List<HtmlChapter> chapters) {
-        Set<Item> all = new LinkedHashSet<>(
-                CareAnswer.of(result.trace(), result.pan(), result.day()).items());
+        Set<Item> all = new LinkedHashSet<>(new ReportChapters(result, system).cautions());
         chapters.stream()
                 .flatMap(chapter -> chapter.cautions().stream())
-                .filter(item -> !CareAnswer.isGeneral(item))
+                .filter(item -> !HtmlChapter.isGeneral(item))
                 .forEach(all::add);
         return ReportChapters.care(new ArrayList<>(all));
     }

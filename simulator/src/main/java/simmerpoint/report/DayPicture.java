@@ -1,9 +1,9 @@
 package simmerpoint.report;
 
 import java.awt.image.BufferedImage;
-import simmerpoint.answer.DayAnswer;
-import simmerpoint.answer.DayWords;
 import simmerpoint.answer.Item;
+import simmerpoint.answer.day.DayAnswer;
+import simmerpoint.answer.words.TimeWords;
 import simmerpoint.drawing.Sheet;
 import simmerpoint.drawing.Stack;
 import simmerpoint.drawing.chart.DayChart;
@@ -29,7 +29,7 @@ public final class DayPicture {
 
     private static Sheet sheet(DayResult result, UnitSystem system) {
         String title = OneLine.of(result.scenario().title());
-        String date = DayWords.date(result.plan().date());
+        String date = TimeWords.date(result.plan().date());
         Sheet sheet = new Sheet((title.isEmpty() ? "The day, " : title + ", ") + date)
                 .subtitle(((Item.Sentence) DayAnswer.of(result, system)
                                 .sections()
@@ -53,7 +53,7 @@ public final class DayPicture {
         return HtmlFigure.drawing(
                 new Stack(new DayChart(result), LevelKey.of()),
                 "The watts taken up over the hours of "
-                        + DayWords.date(result.plan().date())
+                        + TimeWords.date(result.plan().date())
                         + " before bands of the heat levels, the sun’s height and the beam; the tables below hold the same"
                         + " figures.",
                 "A clear day by the clock of " + result.day().site().zone()

@@ -1,8 +1,8 @@
 package simmerpoint.report;
 
 import java.awt.image.BufferedImage;
-import simmerpoint.answer.DesignAnswer;
 import simmerpoint.answer.Item;
+import simmerpoint.answer.design.DesignAnswer;
 import simmerpoint.drawing.Sheet;
 import simmerpoint.drawing.chart.DesignChart;
 import simmerpoint.drawing.output.PngFile;

@@ -1,7 +1,7 @@
 package simmerpoint.report;
 
-import simmerpoint.answer.Figures;
-import simmerpoint.answer.TargetWords;
+import simmerpoint.answer.words.FigureFormat;
+import simmerpoint.answer.words.TargetWords;
 import simmerpoint.drawing.Stack;
 import simmerpoint.drawing.map.FluxScale;
 import simmerpoint.drawing.map.PlaneMap;
@@ -16,7 +16,7 @@ final class FluxFigure {
     private FluxFigure() {}
 
     static HtmlFigure of(TraceResult result, UnitSystem system) {
-        Figures figures = new Figures(system);
+        FigureFormat figures = new FigureFormat(system);
         TargetWords words = TargetWords.of(result.scenario().target());
         Stack stack = new Stack(PlaneMap.of(result, system));
         WallMap.of(result, system).ifPresent(wall -> stack.gap(8).with(wall));
@@ -25,7 +25,7 @@ final class FluxFigure {
         return HtmlFigure.drawing(stack, description, caption(result, figures, words.isPan()));
     }
 
-    private static String caption(TraceResult result, Figures figures, boolean isPan) {
+    private static String caption(TraceResult result, FigureFormat figures, boolean isPan) {
         String from = isPan
                 ? "The focused light in the plane of the pan’s underside, as if seen from above through the pan"
                 : "The focused light in the plane of the disc, seen from the dish";
@@ -37,7 +37,7 @@ final class FluxFigure {
         return from + ". The paler, the stronger." + lid;
     }
 
-    private static String about(FluxMap map, Figures figures) {
+    private static String about(FluxMap map, FigureFormat figures) {
         double surely = FluxScale.surely(map);
         return figures.plainFlux(new Estimate(surely, 0.05 * surely));
     }

@@ -1,7 +1,7 @@
 package simmerpoint.report;
 
-import simmerpoint.answer.Figures;
-import simmerpoint.answer.TargetWords;
+import simmerpoint.answer.words.FigureFormat;
+import simmerpoint.answer.words.TargetWords;
 import simmerpoint.drawing.cooker.FrontDrawing;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.units.UnitSystem;
@@ -14,12 +14,12 @@ final class FrontFigure {
         FrontDrawing front = new FrontDrawing(scenario, system);
         return HtmlFigure.drawing(
                 front,
-                "The dish from the sun’s side: " + new Figures(system).length(2 * front.radiusMetres())
+                "The dish from the sun’s side: " + new FigureFormat(system).length(2 * front.radiusMetres())
                         + " across, the " + TargetWords.of(scenario.target()).noun() + " before it.",
                 "From the front, along the dish’s axis, its upper edge up; to scale."
                         + (front.panelSize().isPresent() ? " The size is that of the framed panel." : "")
                         + front.undrawnPanels()
-                                .map(n -> " Its " + Figures.count(n) + " panels are too small to be drawn.")
+                                .map(n -> " Its " + FigureFormat.count(n) + " panels are too small to be drawn.")
                                 .orElse(""));
     }
 }

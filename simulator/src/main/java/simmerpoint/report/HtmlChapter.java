@@ -4,9 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
 import simmerpoint.answer.Answer;
-import simmerpoint.answer.CareAnswer;
 import simmerpoint.answer.Item;
 import simmerpoint.answer.Section;
+import simmerpoint.answer.words.Cautions;
 import simmerpoint.drawing.output.XmlWriter;
 
 /**
@@ -40,9 +40,9 @@ public final class HtmlChapter {
     static HtmlChapter of(String id, String heading, List<Section> sections) {
         HtmlChapter chapter = new HtmlChapter(id, heading);
         for (Section section : sections) {
-            if (section.heading().equals(CareAnswer.HEADING)) {
+            if (section.heading().equals(Cautions.HEADING)) {
                 chapter.cautions.addAll(section.items());
-            } else if (section.heading().equals(CareAnswer.HOW_SURE)) {
+            } else if (section.heading().equals(Cautions.HOW_SURE)) {
                 chapter.errors.addAll(section.items());
             } else {
                 chapter.sections.add(section);
@@ -106,9 +106,7 @@ public final class HtmlChapter {
         pen.leaf("h2", heading, "id", id + "-heading").line();
         parts.forEach(part -> part.accept(pen));
         new HtmlAnswer(pen, heading)
-                .items(cautions.stream()
-                        .filter(item -> !CareAnswer.isGeneral(item))
-                        .toList());
+                .items(cautions.stream().filter(item -> !isGeneral(item)).toList());
         pen.close("section").line();
     }
 
@@ -117,5 +115,10 @@ public final class HtmlChapter {
             pen.leaf("h3", section.heading()).line();
         }
         return new HtmlAnswer(pen, section.heading());
+    }
+
+    /** Whether {@code item} is a caution that the page says once for all chapters. */
+    static boolean isGeneral(Item item) {
+        return item instanceof Item.Caution caution && caution.general();
     }
 }

@@ -1,8 +1,8 @@
 package simmerpoint.report;
 
 import java.util.List;
-import simmerpoint.answer.LevelWords;
-import simmerpoint.answer.MoveWords;
+import simmerpoint.answer.words.LevelWords;
+import simmerpoint.answer.words.MoveWords;
 import simmerpoint.drawing.Stack;
 import simmerpoint.drawing.chart.LevelKey;
 import simmerpoint.drawing.chart.MoveChart;

@@ -1,8 +1,8 @@
 package simmerpoint.report;
 
 import java.awt.image.BufferedImage;
-import simmerpoint.answer.Figures;
-import simmerpoint.answer.MoveWords;
+import simmerpoint.answer.words.FigureFormat;
+import simmerpoint.answer.words.MoveWords;
 import simmerpoint.drawing.Sheet;
 import simmerpoint.drawing.chart.LevelKey;
 import simmerpoint.drawing.chart.MoveChart;
@@ -41,12 +41,12 @@ public final class PanPicture {
         }
         return sheet.gap(12)
                 .caption("Sun "
-                        + new Figures(system)
+                        + new FigureFormat(system)
                                 .degrees(result.base().scenario().sun().elevationRadians())
                         + " high, beam "
-                        + Figures.rounded(result.base().scenario().sun().beamWattsPerSquareMetre(), 3)
+                        + FigureFormat.rounded(result.base().scenario().sun().beamWattsPerSquareMetre(), 3)
                         + "\u00a0W/m\u00b2; seed " + result.base().seed() + ", "
-                        + Figures.count(result.run().rays())
+                        + FigureFormat.count(result.run().rays())
                         + " rays. Heat levels for the likely losses of this pan, lid and wind. An estimate. Simmerpoint "
                         + Version.text())
                 .caption(

@@ -1,8 +1,8 @@
 package simmerpoint.report;
 
 import java.awt.image.BufferedImage;
-import simmerpoint.answer.Figures;
-import simmerpoint.answer.TargetWords;
+import simmerpoint.answer.words.FigureFormat;
+import simmerpoint.answer.words.TargetWords;
 import simmerpoint.drawing.Paragraph;
 import simmerpoint.drawing.Sheet;
 import simmerpoint.drawing.TextStyle;
@@ -44,9 +44,9 @@ public final class PngReport {
                 .with(PlaneMap.of(result, system));
         WallMap.of(result, system).ifPresent(wall -> sheet.gap(16).with(wall));
         return sheet.gap(14)
-                .with(new Paragraph(watts(result, new Figures(system)), TextStyle.LABEL, FIGURES))
+                .with(new Paragraph(watts(result, new FigureFormat(system)), TextStyle.LABEL, FIGURES))
                 .caption("Seed " + result.seed() + ", "
-                        + Figures.count(result.run().rays()) + " rays in "
+                        + FigureFormat.count(result.run().rays()) + " rays in "
                         + result.replicates() + " replicates. \u00b1 is one standard error. An estimate. Simmerpoint "
                         + Version.text())
                 .caption(
@@ -54,12 +54,12 @@ public final class PngReport {
                                 + " when not in use.");
     }
 
-    private static String watts(TraceResult result, Figures figures) {
+    private static String watts(TraceResult result, FigureFormat figures) {
         String reach = figures.watts(result.ledger().caught()) + " of focused sunlight ";
         String first = TargetWords.of(result.scenario().target()).isPan()
                 ? figures.plainWatts(result.ledger().absorbed()) + " go into the pan; " + reach + "reach it"
                 : reach + "land on the disc";
         return first + "; sun " + figures.degrees(result.scenario().sun().elevationRadians()) + " high, beam "
-                + Figures.rounded(result.scenario().sun().beamWattsPerSquareMetre(), 3) + "\u00a0W/m\u00b2";
+                + FigureFormat.rounded(result.scenario().sun().beamWattsPerSquareMetre(), 3) + "\u00a0W/m\u00b2";
     }
 }

@@ -1,20 +1,22 @@
 package simmerpoint.report;
 
+import java.util.ArrayList;
 import java.util.List;
-import simmerpoint.answer.AimAnswer;
 import simmerpoint.answer.Answer;
-import simmerpoint.answer.BudgetAnswer;
-import simmerpoint.answer.CareAnswer;
-import simmerpoint.answer.DayAnswer;
-import simmerpoint.answer.DayWords;
 import simmerpoint.answer.Item;
-import simmerpoint.answer.PanAnswer;
-import simmerpoint.answer.ScenarioAnswer;
 import simmerpoint.answer.Section;
-import simmerpoint.answer.TraceAnswer;
+import simmerpoint.answer.aim.AimAnswer;
+import simmerpoint.answer.budget.BudgetAnswer;
+import simmerpoint.answer.day.DayAnswer;
+import simmerpoint.answer.pan.PanAnswer;
+import simmerpoint.answer.scenario.ScenarioAnswer;
+import simmerpoint.answer.trace.TraceAnswer;
+import simmerpoint.answer.words.Cautions;
+import simmerpoint.answer.words.TargetWords;
+import simmerpoint.answer.words.TimeWords;
 import simmerpoint.drawing.output.XmlWriter;
 import simmerpoint.quantities.Version;
-import simmerpoint.scenario.ReadScenario;
+import simmerpoint.scenario.checks.CheckedScenario;
 import simmerpoint.study.FullStudy;
 import simmerpoint.study.aim.AimResult;
 import simmerpoint.study.budget.BudgetResult;
@@ -55,7 +57,7 @@ final class ReportChapters {
     /** The first thing asked, and the first thing to mind. */
     HtmlChapter answer() {
         Section gets = answer.sections().get(GETS);
-        Item first = CareAnswer.of(trace, result.pan(), result.day()).items().get(0);
+        Item first = cautions().get(0);
         return part("answer", gets.heading(), GETS).with(1, pen -> {
             new HtmlAnswer(pen, gets.heading()).items(List.of(first));
             pen.open("p", "class", "on")
@@ -65,7 +67,7 @@ final class ReportChapters {
         });
     }
 
-    HtmlChapter dish(ReadScenario read) {
+    HtmlChapter dish(CheckedScenario read) {
         return HtmlChapter.of("dish", "What it looks like", ScenarioAnswer.of(read, system))
                 .with(0, FrontFigure.of(trace.scenario(), system))
                 .with(0, SideFigure.of(trace.scenario(), system));
@@ -90,7 +92,7 @@ final class ReportChapters {
     }
 
     HtmlChapter day(DayResult day) {
-        String date = DayWords.date(day.plan().date());
+        String date = TimeWords.date(day.plan().date());
         HtmlChapter chapter = HtmlChapter.of("day", "On " + date, DayAnswer.withoutHint(day, system));
         return day.curve().isEmpty() ? chapter : chapter.with(1, DayPicture.figure(day));
     }
@@ -105,9 +107,19 @@ final class ReportChapters {
                 .inside(0, 1, BudgetPicture.figure(budget, system));
     }
 
+    /** The cautions for all chapters together, by the hottest light of them. */
+    List<Item> cautions() {
+        String noun = TargetWords.of(trace.scenario().target()).noun();
+        List<Item> items = new ArrayList<>(Cautions.items(result.cautionFlux(), noun));
+        if (result.pan().isPresent()) {
+            items.add(PanAnswer.moving());
+        }
+        return items;
+    }
+
     static HtmlChapter care(List<Item> cautions) {
-        return HtmlChapter.of("care", CareAnswer.HEADING, List.of())
-                .with(0, pen -> new HtmlAnswer(pen, CareAnswer.HEADING).items(cautions));
+        return HtmlChapter.of("care", Cautions.HEADING, List.of())
+                .with(0, pen -> new HtmlAnswer(pen, Cautions.HEADING).items(cautions));
     }
 
     /** Errors and origin of all figures, chapter by chapter, and how to get the same page again. */

@@ -4,17 +4,17 @@ import java.util.List;
 import simmerpoint.drawing.output.XmlText;
 import simmerpoint.drawing.output.XmlWriter;
 import simmerpoint.quantities.OneLine;
-import simmerpoint.scenario.ReadScenario;
+import simmerpoint.scenario.checks.CheckedScenario;
 
 /** The scenario's own text, to be copied into a file, and what was odd in it. */
 final class ScenarioChapter {
     private ScenarioChapter() {}
 
-    static HtmlChapter of(ReadScenario read, String fileName) {
+    static HtmlChapter of(CheckedScenario read, String fileName) {
         return HtmlChapter.of("scenario", "The scenario", List.of()).with(0, pen -> write(read, fileName, pen));
     }
 
-    private static void write(ReadScenario read, String fileName, XmlWriter pen) {
+    private static void write(CheckedScenario read, String fileName, XmlWriter pen) {
         pen.leaf(
                         "p",
                         "Everything on this page follows from this text. Copied into a file, for instance "

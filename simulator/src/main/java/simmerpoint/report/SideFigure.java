@@ -1,6 +1,6 @@
 package simmerpoint.report;
 
-import simmerpoint.answer.Figures;
+import simmerpoint.answer.words.FigureFormat;
 import simmerpoint.drawing.cooker.SideDrawing;
 import simmerpoint.drawing.cooker.SideScene;
 import simmerpoint.drawing.cooker.SideScenes;
@@ -13,7 +13,7 @@ final class SideFigure {
 
     static HtmlFigure of(Scenario scenario, UnitSystem system) {
         SideScene scene = SideScenes.of(scenario, system);
-        Figures figures = new Figures(system);
+        FigureFormat figures = new FigureFormat(system);
         return HtmlFigure.drawing(
                 SideDrawing.of(scene, system),
                 "The cooker from its side: the sun "

@@ -3,9 +3,9 @@ package simmerpoint.report;
 import java.util.ArrayList;
 import java.util.List;
 import simmerpoint.answer.Answer;
-import simmerpoint.answer.Figures;
 import simmerpoint.answer.Item;
 import simmerpoint.answer.Section;
+import simmerpoint.answer.words.FigureFormat;
 
 /** An answer as plain lines of a given width: no colour, no control characters, readable in a narrow window. */
 public final class TextReport {
@@ -50,7 +50,7 @@ public final class TextReport {
         for (Section section : answer.sections()) {
             report.section(section, out);
         }
-        return out.stream().map(line -> line.replace(Figures.NBSP, " ")).toList();
+        return out.stream().map(line -> line.replace(FigureFormat.NBSP, " ")).toList();
     }
 
     private void section(Section section, List<String> out) {

@@ -2,7 +2,7 @@ package simmerpoint.report;
 
 import java.awt.image.BufferedImage;
 import simmerpoint.answer.Item;
-import simmerpoint.answer.YearAnswer;
+import simmerpoint.answer.day.YearAnswer;
 import simmerpoint.drawing.Sheet;
 import simmerpoint.drawing.chart.LevelKey;
 import simmerpoint.drawing.chart.YearChart;

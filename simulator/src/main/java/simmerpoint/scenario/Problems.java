@@ -6,39 +6,41 @@ import java.util.List;
 import java.util.Set;
 
 /** Collects what is wrong with one file. */
-final class Problems {
+public final class Problems {
     private final String file;
     private final List<Problem> found = new ArrayList<>();
     private final Set<String> spoilt = new HashSet<>();
 
-    Problems(String file) {
+    /** None yet, in a file of that name. */
+    public Problems(String file) {
         this.file = file;
     }
 
     /** A copy. */
-    Problems(Problems other) {
+    public Problems(Problems other) {
         this(other.file, other);
     }
 
     /** The same in a file of another name. */
-    Problems(String file, Problems other) {
+    public Problems(String file, Problems other) {
         this.file = file;
         found.addAll(other.found);
         spoilt.addAll(other.spoilt);
     }
 
     /** Takes back what was told of a key, or of all keys of a section. */
-    void forget(String path) {
+    public void forget(String path) {
         found.removeIf(problem -> problem.key().equals(path) || problem.key().startsWith(path + "."));
         spoilt.removeIf(key -> key.equals(path) || key.startsWith(path + "."));
     }
 
-    void add(int line, String key, String text) {
+    /** Tells what is wrong with something that stands in the file. */
+    public void add(int line, String key, String text) {
         add(new Problem(line, key, text));
     }
 
     /** Tells that something is not there. */
-    void addMissing(int line, String key, String text) {
+    public void addMissing(int line, String key, String text) {
         add(new Problem(line, key, text, true));
     }
 
@@ -48,28 +50,29 @@ final class Problems {
     }
 
     /** Remembers that a problem with this key was told, so that it is not also called missing. */
-    void spoilt(String key) {
+    public void spoilt(String key) {
         spoilt.add(key);
     }
 
     /** Whether something was told of this key or of a section around it. */
-    boolean isSpoilt(String key) {
+    public boolean isSpoilt(String key) {
         int dot = key.lastIndexOf('.');
         return spoilt.contains(key) || (dot > 0 && isSpoilt(key.substring(0, dot)));
     }
 
     /** Adds a problem after which nothing more can be read. */
-    ScenarioException refuse(int line, String key, String text) {
+    public ScenarioException refuse(int line, String key, String text) {
         add(line, key, text);
         return refusal();
     }
 
     /** Everything found so far. */
-    ScenarioException refusal() {
+    public ScenarioException refusal() {
         return new ScenarioException(file, List.copyOf(found));
     }
 
-    void throwIfAny() throws ScenarioException {
+    /** Refuses the file if anything was found. */
+    public void throwIfAny() throws ScenarioException {
         if (!found.isEmpty()) {
             throw refusal();
         }

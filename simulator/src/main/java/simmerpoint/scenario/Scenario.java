@@ -23,9 +23,9 @@ import simmerpoint.sun.Sunlight;
  * @param aim how it is aimed
  * @param target a pan or a bare disc
  * @param stand where its middle stands
- * @param kitchen what is cooked in; empty for a bare disc
- * @param outdoors place, time and sky, if the file names them: elevation and beam of {@code sun} then come from them
- * @param ground heights above the ground
+ * @param cooking what is cooked in; empty for a bare disc
+ * @param site place, time and sky, if the file names them: elevation and beam of {@code sun} then come from them
+ * @param heights of the mount and of a pan at which one can cook, above the ground
  * @param workmanship what the maker's tolerances do; {@code dish} and {@code mirror} are as planned, without them
  */
 public record Scenario(
@@ -36,9 +36,9 @@ public record Scenario(
         Aim aim,
         Target target,
         Stand stand,
-        Optional<Kitchen> kitchen,
-        Optional<Outdoors> outdoors,
-        Ground ground,
+        Optional<CookingSetup> cooking,
+        Optional<SiteConditions> site,
+        GroundHeights heights,
         BuildErrors workmanship) {
     /** A scenario that is built exactly as planned. */
     public Scenario(
@@ -49,19 +49,19 @@ public record Scenario(
             Aim aim,
             Target target,
             Stand stand,
-            Optional<Kitchen> kitchen,
-            Optional<Outdoors> outdoors,
-            Ground ground) {
-        this(title, dish, mirror, sun, aim, target, stand, kitchen, outdoors, ground, BuildErrors.NONE);
+            Optional<CookingSetup> cooking,
+            Optional<SiteConditions> site,
+            GroundHeights heights) {
+        this(title, dish, mirror, sun, aim, target, stand, cooking, site, heights, BuildErrors.NONE);
     }
 
-    /** A scenario with a usual kitchen about its pan, if it has one, and no place or time. */
+    /** A scenario that cooks as usual, if it has a pan, and no place or time. */
     public Scenario(String title, DishPlan dish, Mirror mirror, Sunlight sun, Aim aim, Target target, Stand stand) {
-        this(title, dish, mirror, sun, aim, target, stand, usualKitchen(target), Optional.empty(), Ground.USUAL);
+        this(title, dish, mirror, sun, aim, target, stand, usualCooking(target), Optional.empty(), GroundHeights.USUAL);
     }
 
-    private static Optional<Kitchen> usualKitchen(Target target) {
-        return target instanceof Pan pan ? Optional.of(Kitchen.usual(pan)) : Optional.empty();
+    private static Optional<CookingSetup> usualCooking(Target target) {
+        return target instanceof Pan pan ? Optional.of(CookingSetup.usual(pan)) : Optional.empty();
     }
 
     /** Sun, dish and target stood in one frame. */
@@ -71,48 +71,48 @@ public record Scenario(
 
     /** The well-aimed dish and its pan stood on the ground. */
     public StandGeometry standGeometry() {
-        return StandGeometry.of(dish, sun.elevationRadians(), aim.mountMetres(), ground.tripodHeightMetres(), stand);
+        return StandGeometry.of(dish, sun.elevationRadians(), aim.mountMetres(), heights.tripodHeightMetres(), stand);
     }
 
     /** Height of the pan's underside above the ground, m. */
     public double panHeightMetres() {
         return StandGeometry.panHeight(
-                dish, sun.elevationRadians(), aim.mountMetres(), ground.tripodHeightMetres(), stand);
+                dish, sun.elevationRadians(), aim.mountMetres(), heights.tripodHeightMetres(), stand);
     }
 
     /** The same with the target's middle elsewhere. */
     public Scenario withStand(Stand other) {
-        return new Scenario(title, dish, mirror, sun, aim, target, other, kitchen, outdoors, ground, workmanship);
+        return new Scenario(title, dish, mirror, sun, aim, target, other, cooking, site, heights, workmanship);
     }
 
     /** The same in other light. */
     public Scenario withSun(Sunlight other) {
-        return new Scenario(title, dish, mirror, other, aim, target, stand, kitchen, outdoors, ground, workmanship);
+        return new Scenario(title, dish, mirror, other, aim, target, stand, cooking, site, heights, workmanship);
     }
 
     /** The same with another dish. */
     public Scenario withDish(DishPlan other) {
-        return new Scenario(title, other, mirror, sun, aim, target, stand, kitchen, outdoors, ground, workmanship);
+        return new Scenario(title, other, mirror, sun, aim, target, stand, cooking, site, heights, workmanship);
     }
 
     /** The same with another mirror. */
     public Scenario withMirror(Mirror other) {
-        return new Scenario(title, dish, other, sun, aim, target, stand, kitchen, outdoors, ground, workmanship);
+        return new Scenario(title, dish, other, sun, aim, target, stand, cooking, site, heights, workmanship);
     }
 
     /** The same for another target; what is cooked in stays the same. */
     public Scenario withTarget(Target other) {
-        return new Scenario(title, dish, mirror, sun, aim, other, stand, kitchen, outdoors, ground, workmanship);
+        return new Scenario(title, dish, mirror, sun, aim, other, stand, cooking, site, heights, workmanship);
     }
 
     /** The same, aimed otherwise. */
     public Scenario withAim(Aim other) {
-        return new Scenario(title, dish, mirror, sun, other, target, stand, kitchen, outdoors, ground, workmanship);
+        return new Scenario(title, dish, mirror, sun, other, target, stand, cooking, site, heights, workmanship);
     }
 
     /** The same, built more or less truly. */
     public Scenario withWorkmanship(BuildErrors other) {
-        return new Scenario(title, dish, mirror, sun, aim, target, stand, kitchen, outdoors, ground, other);
+        return new Scenario(title, dish, mirror, sun, aim, target, stand, cooking, site, heights, other);
     }
 
     /** The dish with its mirror as this maker builds it: what light is cast on. */

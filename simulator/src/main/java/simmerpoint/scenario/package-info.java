@@ -1,6 +1,6 @@
 /**
- * The scenario file: one description of every key ({@link simmerpoint.scenario.Keys}), the reader that knows the line of
- * everything it refuses, the writer that changes values and leaves comments and layout alone, and the checks across keys. The only package that knows what the file looks like; whoever stands
- * left of it sees {@link simmerpoint.scenario.Scenario}'s SI values only.
+ * A scenario as plain values in SI units, and what can be wrong with one. Its sub-packages know the scenario file, each those
+ * before it: {@code keys} describes every key, {@code yaml} reads and changes text, {@code values} holds what is given at every
+ * key, {@code checks} makes a scenario of values, {@code file} reads files, {@code variants} varies keys.
  */
 package simmerpoint.scenario;

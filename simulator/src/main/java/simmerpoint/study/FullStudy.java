@@ -13,6 +13,7 @@ import simmerpoint.study.day.DayStudy;
 import simmerpoint.study.pan.PanResult;
 import simmerpoint.study.pan.PanStudy;
 import simmerpoint.study.trace.ImpossibleSetupException;
+import simmerpoint.study.trace.MaximumFlux;
 import simmerpoint.study.trace.PartialProgress;
 import simmerpoint.study.trace.Progress;
 import simmerpoint.study.trace.TraceOptions;
@@ -41,7 +42,14 @@ public final class FullStudy {
             Optional<PanResult> pan,
             Optional<DayResult> day,
             Optional<AimResult> aim,
-            BudgetResult budget) {}
+            BudgetResult budget) {
+        /** The flux that cautions go by, W/m²: the largest of trace, pan and day. */
+        public double cautionFlux() {
+            double hottest = Math.max(
+                    MaximumFlux.of(trace), pan.map(PanResult::cautionFlux).orElse(0.0));
+            return Math.max(hottest, day.map(DayResult::cautionFlux).orElse(0.0));
+        }
+    }
 
     /**
      * Studies {@code scenario} with {@code options} for each part.
@@ -51,10 +59,10 @@ public final class FullStudy {
      */
     public static Result run(Scenario scenario, TraceOptions options, Progress progress) {
         Progress first = new PartialProgress(progress, 0, PLACED);
-        Optional<PanResult> pan = scenario.kitchen().map(kitchen -> PanStudy.run(scenario, options, first));
+        Optional<PanResult> pan = scenario.cooking().map(kitchen -> PanStudy.run(scenario, options, first));
         TraceResult trace = pan.map(PanResult::base).orElseGet(() -> TraceStudy.run(scenario, options, first));
-        Optional<DayResult> day = scenario.kitchen()
-                .flatMap(kitchen -> scenario.outdoors())
+        Optional<DayResult> day = scenario.cooking()
+                .flatMap(kitchen -> scenario.site())
                 .map(outdoors -> DayPlan.hourly(outdoors.when().toLocalDate()))
                 .map(plan -> DayStudy.run(scenario, plan, options, new PartialProgress(progress, PLACED, PASSED)));
         Optional<AimResult> aim = aim(scenario, options, new PartialProgress(progress, PASSED, AIMED));

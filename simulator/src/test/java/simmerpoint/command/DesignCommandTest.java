@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import com.fasterxml.jackson.databind.JsonNode;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -14,9 +15,10 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import simmerpoint.scenario.ExampleScenario;
+import simmerpoint.quantities.Schemas;
 import simmerpoint.scenario.ScenarioException;
-import simmerpoint.scenario.ScenarioReader;
+import simmerpoint.scenario.file.ExampleScenario;
+import simmerpoint.scenario.file.ScenarioReader;
 
 class DesignCommandTest extends CommandRuns {
     private static final List<String> SMALL = List.of(
@@ -60,7 +62,8 @@ class DesignCommandTest extends CommandRuns {
         assertTrue(text.lines().allMatch(line -> line.length() <= 80 || line.startsWith(found.toString())), text);
         assertEquals(1300, ImageIO.read(folder.resolve("d.png").toFile()).getWidth());
         assertTrue(Files.readString(folder.resolve("d.csv")).contains("flat-rings,12,2"));
-        assertTrue(Files.readString(folder.resolve("d.json")).contains("\"absorbed_power_W_se\""));
+        JsonNode best = Schemas.read(folder.resolve("d.json")).get("front").get(0);
+        assertTrue(best.get("absorbed_power_W_se").isNumber(), best.toString());
         for (String name : List.of("fewest-panels.yaml", "smallest-dish.yaml", "easiest-aim.yaml")) {
             double across =
                     ScenarioReader.read(found.resolve(name)).scenario().dish().diameterMetres();

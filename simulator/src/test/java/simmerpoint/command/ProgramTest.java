@@ -17,7 +17,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import simmerpoint.report.SampleResults;
-import simmerpoint.scenario.ExampleScenario;
+import simmerpoint.scenario.file.ExampleScenario;
 import simmerpoint.study.trace.ImpossibleSetupException;
 import simmerpoint.study.trace.TraceOptions;
 

@@ -11,7 +11,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
-import simmerpoint.scenario.ExampleScenario;
+import simmerpoint.scenario.file.ExampleScenario;
 
 /** {@code --set} and {@code -} give what a file gives in which the same stands. */
 class ScenarioInputTest {

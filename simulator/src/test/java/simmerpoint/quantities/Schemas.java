@@ -11,6 +11,7 @@ import com.networknt.schema.SchemaRegistry;
 import com.networknt.schema.SpecificationVersion;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.file.Path;
 import java.util.List;
 
 /** Holds JSON against its schema with a library that knows nothing of ours. */
@@ -26,6 +27,21 @@ public final class Schemas {
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
+    }
+
+    /** A file that a command has written; it keeps to the schema of that command. */
+    public static JsonNode read(Path file) throws IOException {
+        JsonNode json = new ObjectMapper().readTree(file.toFile());
+        assertEquals(List.of(), faults(schema(json.path("command").asText()), json), file.toString());
+        return json;
+    }
+
+    static String schema(String command) {
+        return Documents.ALL.stream()
+                .filter(each -> each.command().equals(command))
+                .findFirst()
+                .orElseThrow()
+                .schema();
     }
 
     static List<Error> faults(String schema, JsonNode json) {

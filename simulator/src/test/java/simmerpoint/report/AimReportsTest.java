@@ -12,7 +12,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import simmerpoint.answer.AimAnswer;
+import simmerpoint.answer.aim.AimAnswer;
 import simmerpoint.quantities.AimQuantities;
 import simmerpoint.quantities.Schemas;
 import simmerpoint.study.Cookers;

@@ -15,7 +15,7 @@ import java.time.LocalDate;
 import java.util.List;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import simmerpoint.answer.LevelWords;
+import simmerpoint.answer.words.LevelWords;
 import simmerpoint.drawing.Ink;
 import simmerpoint.drawing.Style;
 import simmerpoint.drawing.TextStyle;

@@ -15,7 +15,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import simmerpoint.drawing.output.XmlWriter;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.scenario.ScenarioException;
-import simmerpoint.scenario.ScenarioReader;
+import simmerpoint.scenario.file.ScenarioReader;
 import simmerpoint.units.UnitSystem;
 
 /** The drawings of the dish are to scale: lengths are measured on them and compared with the scenario's. */

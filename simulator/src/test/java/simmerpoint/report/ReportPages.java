@@ -7,10 +7,10 @@ import java.util.Optional;
 import simmerpoint.dish.mirror.Mirror;
 import simmerpoint.pan.Finish;
 import simmerpoint.pan.Pan;
-import simmerpoint.scenario.ReadScenario;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.scenario.ScenarioException;
-import simmerpoint.scenario.ScenarioReader;
+import simmerpoint.scenario.checks.CheckedScenario;
+import simmerpoint.scenario.file.ScenarioReader;
 import simmerpoint.study.FullStudy;
 import simmerpoint.study.trace.Progress;
 import simmerpoint.study.trace.TraceOptions;
@@ -36,7 +36,7 @@ public final class ReportPages {
     public static String nasty() throws ScenarioException {
         String text = "# " + NASTY + "\ntitle: '" + NASTY.replace("'", "''") + "'\n"
                 + "dish: {diameter: 1.2 m, focal-length: 0.8 m, surface: {cut: bent-strips, sectors: 12}}\n";
-        ReadScenario read = ScenarioReader.parse(NASTY, text, Path.of(""));
+        CheckedScenario read = ScenarioReader.parse(NASTY, text, Path.of(""));
         Scenario s = read.scenario();
         Mirror m = s.mirror();
         Mirror mirror = new Mirror(
@@ -57,18 +57,18 @@ public final class ReportPages {
                 s.aim(),
                 new Pan(0.24, 0.11, new Finish(NASTY, 0.9)),
                 s.stand(),
-                s.kitchen(),
-                s.outdoors(),
-                s.ground());
+                s.cooking(),
+                s.site(),
+                s.heights());
         return page(
-                new ReadScenario(nasty, read.values(), List.of(NASTY), Optional.empty(), List.of()),
+                new CheckedScenario(nasty, read.values(), List.of(NASTY), Optional.empty(), List.of()),
                 NASTY,
                 UnitSystem.INCH,
                 2);
     }
 
     /** The page of what was read. */
-    static String page(ReadScenario read, String name, UnitSystem units, int threads) throws ScenarioException {
+    static String page(CheckedScenario read, String name, UnitSystem units, int threads) throws ScenarioException {
         TraceOptions options = TraceOptions.defaults().withRays(RAYS).withThreads(threads);
         FullStudy.Result result = FullStudy.run(read.atOneMoment(), options, Progress.NONE);
         return new String(CookerReport.bytes(read, result, name, units), StandardCharsets.UTF_8);

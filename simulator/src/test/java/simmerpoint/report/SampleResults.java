@@ -222,7 +222,7 @@ public final class SampleResults {
                 spot(maps, caught / reflected, underside),
                 maps,
                 faces,
-                scenario.kitchen()
+                scenario.cooking()
                         .map(kitchen -> new HeatResult(
                                 kitchen,
                                 PanIrradiation.absorbed(faces, scenario, kitchen)

@@ -13,7 +13,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import simmerpoint.answer.Answer;
 import simmerpoint.answer.Item;
 import simmerpoint.answer.Section;
-import simmerpoint.answer.TraceAnswer;
+import simmerpoint.answer.trace.TraceAnswer;
 import simmerpoint.study.trace.TraceResult;
 import simmerpoint.units.UnitSystem;
 

@@ -5,6 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
+import simmerpoint.scenario.checks.CheckedScenario;
+import simmerpoint.scenario.file.ScenarioReader;
 
 /** Helps tests of wrong scenarios: a good one, and what must be said of a wrong one. */
 final class BadInput {
@@ -35,7 +37,7 @@ final class BadInput {
         return GOOD.replace(line, replacement);
     }
 
-    static ReadScenario read(String text) throws ScenarioException {
+    static CheckedScenario read(String text) throws ScenarioException {
         return ScenarioReader.parse("t.yaml", text, Path.of("src/test/resources"));
     }
 

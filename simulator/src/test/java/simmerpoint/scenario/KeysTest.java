@@ -9,6 +9,11 @@ import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import simmerpoint.scenario.file.ExampleScenario;
+import simmerpoint.scenario.keys.Key;
+import simmerpoint.scenario.keys.Keys;
+import simmerpoint.scenario.keys.NearestWord;
+import simmerpoint.scenario.keys.ValueReader;
 
 class KeysTest {
     @Test
@@ -92,7 +97,7 @@ class KeysTest {
     @ParameterizedTest
     @CsvSource({"hub, hub, 0", "hub, hbu, 1", "slope-error, slop-eror, 2", "'', hub, 3", "ca, abc, 3", "pan, plane, 2"})
     void countsEdits(String a, String b, int edits) {
-        assertEquals(edits, Nearest.distance(a, b));
-        assertEquals(edits, Nearest.distance(b, a));
+        assertEquals(edits, NearestWord.distance(a, b));
+        assertEquals(edits, NearestWord.distance(b, a));
     }
 }

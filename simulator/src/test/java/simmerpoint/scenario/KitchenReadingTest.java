@@ -16,17 +16,19 @@ import simmerpoint.heat.Surroundings;
 import simmerpoint.heat.ThermalPan;
 import simmerpoint.pan.FinishCatalogue;
 import simmerpoint.pan.Pan;
+import simmerpoint.scenario.checks.CheckedScenario;
+import simmerpoint.scenario.file.ScenarioReader;
 
 /** What the file says of pan, water, air, heat levels and heights. */
 class KitchenReadingTest {
     private static final String DISH = "dish: {diameter: 1.2 m, focal-length: 0.8 m, surface: {cut: smooth}}\n";
 
-    private static ReadScenario read(String sections) throws ScenarioException {
+    private static CheckedScenario read(String sections) throws ScenarioException {
         return ScenarioReader.parse("t.yaml", DISH + sections, Path.of(""));
     }
 
-    private static Kitchen kitchen(String sections) throws ScenarioException {
-        return read(sections).scenario().kitchen().orElseThrow();
+    private static CookingSetup kitchen(String sections) throws ScenarioException {
+        return read(sections).scenario().cooking().orElseThrow();
     }
 
     private static SurfaceOptics skin(String finish) {
@@ -36,15 +38,15 @@ class KitchenReadingTest {
     @Test
     void withoutAWordItIsTheUsualKitchen() throws Exception {
         Scenario s = read("").scenario();
-        assertEquals(Optional.of(Kitchen.usual((Pan) s.target())), s.kitchen());
-        assertEquals(Ground.USUAL, s.ground());
-        assertEquals(new Ground(0.6, 0.4, 1.3), s.ground());
-        assertEquals(Optional.empty(), s.outdoors());
+        assertEquals(Optional.of(CookingSetup.usual((Pan) s.target())), s.cooking());
+        assertEquals(GroundHeights.USUAL, s.heights());
+        assertEquals(new GroundHeights(0.6, 0.4, 1.3), s.heights());
+        assertEquals(Optional.empty(), s.site());
     }
 
     @Test
     void readsThePanAsAVessel() throws Exception {
-        Kitchen k = kitchen(
+        CookingSetup k = kitchen(
                 "pan:\n  material: Cast Iron\n  mass: 4.2 kg\n  water: 3 l\n  water-temperature: 59 °F\n"
                         + "  lid: no\n  finish: black paint\n  lid-finish: polished stainless steel\n  wall-finish: white enamel\n");
         ThermalPan v = k.vessel();
@@ -77,7 +79,8 @@ class KitchenReadingTest {
         "glass, off, 0.942"
     })
     void aPanOfUnknownMassIsAUsualOne(String material, String lid, double kilograms) throws Exception {
-        Kitchen k = kitchen("pan: {diameter: 20 cm, height: 10 cm, material: " + material + ", lid: " + lid + "}\n");
+        CookingSetup k =
+                kitchen("pan: {diameter: 20 cm, height: 10 cm, material: " + material + ", lid: " + lid + "}\n");
         assertEquals(kilograms, k.vessel().massKilograms(), 0.001);
     }
 
@@ -88,10 +91,10 @@ class KitchenReadingTest {
                         + " fast-boil-steam: 15 kg/(h m²)}\n"
                         + "stand: {tripod-height: 2 ft, lowest-pan: 50 cm, highest-pan: 1.4 m}\n")
                 .scenario();
-        Kitchen k = s.kitchen().orElseThrow();
+        CookingSetup k = s.cooking().orElseThrow();
         assertEquals(new Surroundings(-5, 2.5, 1500, 0.8, false), k.around());
         assertEquals(new HeatLevelThresholds(65, 5, 5, 15), k.levels());
-        assertEquals(new Ground(0.6096, 0.5, 1.4), s.ground());
+        assertEquals(new GroundHeights(0.6096, 0.5, 1.4), s.heights());
     }
 
     @Test
@@ -109,7 +112,7 @@ class KitchenReadingTest {
 
     @Test
     void aPlaneHasNoKitchen() throws Exception {
-        assertEquals(Optional.empty(), read("plane: {disc: 20 cm}\n").scenario().kitchen());
+        assertEquals(Optional.empty(), read("plane: {disc: 20 cm}\n").scenario().cooking());
     }
 
     @ParameterizedTest

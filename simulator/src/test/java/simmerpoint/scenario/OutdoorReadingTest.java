@@ -14,6 +14,11 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import simmerpoint.scenario.checks.CheckedScenario;
+import simmerpoint.scenario.file.ScenarioReader;
+import simmerpoint.scenario.keys.Key;
+import simmerpoint.scenario.keys.Keys;
+import simmerpoint.scenario.keys.ValueReader;
 import simmerpoint.sun.AirType;
 import simmerpoint.sun.BeamRangeModel;
 import simmerpoint.sun.EsraSky;
@@ -39,7 +44,7 @@ class OutdoorReadingTest {
         }
     }
 
-    private static ReadScenario read(String sections) throws ScenarioException {
+    private static CheckedScenario read(String sections) throws ScenarioException {
         return ScenarioReader.parse("t.yaml", DISH + sections, Path.of(""));
     }
 
@@ -66,7 +71,7 @@ class OutdoorReadingTest {
     @Test
     void placeAndTimeSetElevationAndBeam() throws Exception {
         Scenario s = scenario(PLACE + WHEN + "sun: {shape: {kind: gaussian}}\n");
-        Outdoors o = s.outdoors().orElseThrow();
+        SiteConditions o = s.site().orElseThrow();
         assertEquals(HILL, o.place());
         assertEquals(moment().time(), o.when());
         assertTrue(o.timed());
@@ -104,7 +109,7 @@ class OutdoorReadingTest {
     void aMeasuredBeamHoldsThenAndSetsTheHazeOfTheDay(String section) throws Exception {
         Scenario s = scenario(PLACE + WHEN + section + "\n");
         assertEquals(700, s.sun().beamWattsPerSquareMetre(), 1e-9);
-        BeamRangeModel sky = s.outdoors().orElseThrow().sky();
+        BeamRangeModel sky = s.site().orElseThrow().sky();
         SunMoment noon = SunMoment.at(HILL, moment().time().plusHours(3));
         double later = sky.at(noon).likelyWattsPerSquareMetre();
         assertTrue(later > 730 && later < 900, "beam at noon " + later);
@@ -113,17 +118,17 @@ class OutdoorReadingTest {
 
     @Test
     void theTimeIsNoonIfTheDateStandsAlone() throws Exception {
-        Outdoors o = scenario(PLACE + "when: {date: 2026-06-21}\n").outdoors().orElseThrow();
+        SiteConditions o = scenario(PLACE + "when: {date: 2026-06-21}\n").site().orElseThrow();
         assertEquals(LocalTime.NOON, o.when().toLocalTime());
     }
 
     @Test
     void aPlaceBesideAnElevationIsForDaysAndYears() throws Exception {
-        ReadScenario read = read(PLACE + "sun: {elevation: 40°, beam: 800 W/m²}\nsky: {turbidity: 4}\n");
+        CheckedScenario read = read(PLACE + "sun: {elevation: 40°, beam: 800 W/m²}\nsky: {turbidity: 4}\n");
         Scenario s = read.atOneMoment();
         assertEquals(Math.toRadians(40), s.sun().elevationRadians(), 1e-15);
         assertEquals(800, s.sun().beamWattsPerSquareMetre());
-        Outdoors o = s.outdoors().orElseThrow();
+        SiteConditions o = s.site().orElseThrow();
         assertEquals(HILL, o.place());
         assertEquals(LocalDate.of(2026, 3, 21), o.when().toLocalDate());
         assertTrue(!o.timed());
@@ -132,8 +137,8 @@ class OutdoorReadingTest {
 
     @Test
     void aPlaceAloneIsReadButHasNoMoment() throws Exception {
-        ReadScenario read = read(PLACE);
-        assertEquals(HILL, read.scenario().outdoors().orElseThrow().place());
+        CheckedScenario read = read(PLACE);
+        assertEquals(HILL, read.scenario().site().orElseThrow().place());
         ScenarioException e = assertThrows(ScenarioException.class, read::atOneMoment);
         assertEquals(
                 "t.yaml, line 2, place: a place alone does not say where the sun stands; add when: {date: 2026-06-21,"
@@ -145,8 +150,8 @@ class OutdoorReadingTest {
     @Test
     void anHourThatComesTwiceIsTheFirst() throws Exception {
         String pacific = "place: {latitude: 0°, longitude: 150° E, zone: Europe/Berlin}\n";
-        Outdoors o = scenario(pacific + "when: {date: 2026-10-25, time: 2:30}\n")
-                .outdoors()
+        SiteConditions o = scenario(pacific + "when: {date: 2026-10-25, time: 2:30}\n")
+                .site()
                 .orElseThrow();
         assertEquals("+02:00", o.when().getOffset().getId());
     }
@@ -183,11 +188,10 @@ class OutdoorReadingTest {
 
     @Test
     void placeAndTimeMayStandBesideTheFile() throws Exception {
-        Scenario s = ScenarioReader.values("t.yaml", DISH + PLACE + WHEN, Path.of(""))
+        Scenario s = ScenarioReader.parse("t.yaml", DISH + PLACE + WHEN, Path.of(""))
                 .with(Map.of("when.time", "10:30", "place.latitude", "47° N", "sky.turbidity", "3"))
-                .check()
                 .atOneMoment();
-        assertEquals(LocalTime.of(10, 30), s.outdoors().orElseThrow().when().toLocalTime());
-        assertEquals(Math.toRadians(47), s.outdoors().orElseThrow().place().latitudeRadians(), 1e-15);
+        assertEquals(LocalTime.of(10, 30), s.site().orElseThrow().when().toLocalTime());
+        assertEquals(Math.toRadians(47), s.site().orElseThrow().place().latitudeRadians(), 1e-15);
     }
 }

@@ -13,6 +13,7 @@ import java.nio.file.Path;
 import java.time.Duration;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import simmerpoint.scenario.file.ScenarioReader;
 
 /** Files that cannot be read, and files that can although they look odd. */
 class ScenarioFileTest {

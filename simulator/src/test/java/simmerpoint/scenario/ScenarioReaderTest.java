@@ -21,6 +21,11 @@ import simmerpoint.dish.cut.Smooth;
 import simmerpoint.dish.mirror.Mirror;
 import simmerpoint.pan.Pan;
 import simmerpoint.pan.Plane;
+import simmerpoint.scenario.checks.CheckedScenario;
+import simmerpoint.scenario.file.ExampleScenario;
+import simmerpoint.scenario.file.ScenarioReader;
+import simmerpoint.scenario.keys.Key;
+import simmerpoint.scenario.keys.ValueReader;
 import simmerpoint.setup.Aim;
 import simmerpoint.setup.Stand;
 import simmerpoint.units.QuantityException;
@@ -36,7 +41,7 @@ class ScenarioReaderTest {
     @Test
     void theBuiltInExampleIsTheTeaKitchen() throws Exception {
         assertEquals(Files.readString(Path.of("../scenarios/tea-kitchen.yaml")), ExampleScenario.text());
-        ReadScenario read = ScenarioReader.builtIn();
+        CheckedScenario read = ScenarioReader.builtIn();
         assertEquals(ExampleScenario.text(), read.sourceText());
         assertEquals(List.of(), read.warnings());
         Scenario s = read.scenario();
@@ -68,7 +73,7 @@ class ScenarioReaderTest {
     @ParameterizedTest
     @MethodSource("scenarioFiles")
     void everyScenarioIsReadWithoutWarningAndHasASizeOfItsOwn(Path file) throws Exception {
-        ReadScenario read = ScenarioReader.read(file);
+        CheckedScenario read = ScenarioReader.read(file);
         assertEquals(List.of(), read.warnings(), file.toString());
         double share = read.scenario().dish().focalLengthMetres()
                 / read.scenario().dish().diameterMetres();
@@ -243,7 +248,7 @@ class ScenarioReaderTest {
 
     @Test
     void warnsOfAVeryDeepDish() throws Exception {
-        ReadScenario deep = ScenarioReader.parse("t.yaml", SMALLEST.replace("0.8 m", "0.25 m"), HERE);
+        CheckedScenario deep = ScenarioReader.parse("t.yaml", SMALLEST.replace("0.8 m", "0.25 m"), HERE);
         assertTrue(
                 deep.warnings().toString().contains("very deep"),
                 deep.warnings().toString());
@@ -251,9 +256,8 @@ class ScenarioReaderTest {
 
     @Test
     void valuesBesideTheFileReplaceItsOwn() throws Exception {
-        Scenario s = ScenarioReader.values("t.yaml", SMALLEST, HERE)
+        Scenario s = ScenarioReader.parse("t.yaml", SMALLEST, HERE)
                 .with(Map.of("mirror.dust", "5 %", "aim.turn.up", "1 mrad", "dish.diameter", "1 m"))
-                .check()
                 .scenario();
         assertEquals(0.05, s.mirror().dust());
         assertEquals(0.001, s.aim().turnUpRadians());
@@ -265,17 +269,15 @@ class ScenarioReaderTest {
         String rings = SMALLEST.replace("cut: smooth", "cut: flat-rings, sectors: 24, rings: 6");
         assertEquals(
                 new BentStrips(24),
-                ScenarioReader.values("t.yaml", rings, HERE)
+                ScenarioReader.parse("t.yaml", rings, HERE)
                         .with(Map.of("dish.surface.cut", "bent-strips"))
-                        .check()
                         .scenario()
                         .dish()
                         .cut());
         assertEquals(
                 new Smooth(),
-                ScenarioReader.values("t.yaml", rings, HERE)
+                ScenarioReader.parse("t.yaml", rings, HERE)
                         .with(Map.of("dish.surface.cut", "smooth"))
-                        .check()
                         .scenario()
                         .dish()
                         .cut());
@@ -293,9 +295,7 @@ class ScenarioReaderTest {
     void wrongValuesBesideTheFileAreRefused(String key, String value, String words) {
         ScenarioException e = assertThrows(
                 ScenarioException.class,
-                () -> ScenarioReader.values("t.yaml", SMALLEST, HERE)
-                        .with(Map.of(key, value))
-                        .check());
+                () -> ScenarioReader.parse("t.yaml", SMALLEST, HERE).with(Map.of(key, value)));
         assertTrue(e.getMessage().contains(words), e.getMessage());
     }
 }

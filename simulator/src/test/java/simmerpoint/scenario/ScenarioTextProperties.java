@@ -8,6 +8,7 @@ import net.jqwik.api.Property;
 import net.jqwik.api.constraints.CharRange;
 import net.jqwik.api.constraints.IntRange;
 import net.jqwik.api.constraints.StringLength;
+import simmerpoint.scenario.file.ScenarioReader;
 
 /** Laws for any text: a scenario or a sentence, never anything else. */
 class ScenarioTextProperties {

@@ -10,6 +10,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import simmerpoint.scenario.checks.CheckedScenario;
+import simmerpoint.scenario.file.ScenarioReader;
+import simmerpoint.scenario.values.ScenarioValues;
 
 class ScenarioValuesTest {
     private static ScenarioValues read(String text) throws ScenarioException {
@@ -24,8 +27,8 @@ class ScenarioValuesTest {
     void settingAValueLeavesTheFirstAsItWas() throws Exception {
         ScenarioValues before = good();
         ScenarioValues after = before.with(Map.of("pan.diameter", "12 in", "stand.raise", "2 cm"));
-        assertEquals(0.12, before.check().scenario().target().radiusMetres(), 1e-12);
-        assertEquals(0.1524, after.check().scenario().target().radiusMetres(), 1e-12);
+        assertEquals(0.12, CheckedScenario.of(before).scenario().target().radiusMetres(), 1e-12);
+        assertEquals(0.1524, CheckedScenario.of(after).scenario().target().radiusMetres(), 1e-12);
         assertEquals(Optional.of("12 in"), after.typed("pan.diameter"));
         assertEquals(Optional.of("24 cm"), before.typed("pan.diameter"));
         assertEquals(Optional.empty(), before.typed("stand.raise"));
@@ -47,10 +50,10 @@ class ScenarioValuesTest {
     void asectionLeftWithoutKeysGoesAndItsDefaultsHold() throws Exception {
         ScenarioValues bare = read(BadInput.GOOD.replace("pan:\n  diameter: 24 cm\n", "plane: {}\n"));
         assertTrue(bare.hasSection("plane"));
-        assertTrue(bare.check().scenario().kitchen().isEmpty());
+        assertTrue(CheckedScenario.of(bare).scenario().cooking().isEmpty());
         ScenarioValues pan = bare.without(List.of("plane", "mirror.slope-error"));
         assertFalse(pan.hasSection("plane") || pan.hasSection("mirror"));
-        assertTrue(pan.check().scenario().kitchen().isPresent());
+        assertTrue(CheckedScenario.of(pan).scenario().cooking().isPresent());
         assertFalse(pan.sourceText().contains("plane") || pan.sourceText().contains("mirror"), pan.sourceText());
     }
 
@@ -58,21 +61,24 @@ class ScenarioValuesTest {
     @Test
     void wrongValuesAreToldWhenTheyAreCheckedWithTheirLine() throws Exception {
         ScenarioValues wrong = read(BadInput.with("hub: 60 mm", "hub: wide"));
-        ScenarioException e = assertThrows(ScenarioException.class, wrong::check);
+        ScenarioException e = assertThrows(ScenarioException.class, () -> CheckedScenario.of(wrong));
         assertTrue(e.getMessage().startsWith("t.yaml, line 5, dish.hub: wide is not a length"), e.getMessage());
         ScenarioValues other = wrong.with(Map.of("dish.hub", "2 m"));
-        ScenarioException large = assertThrows(ScenarioException.class, other::check);
+        ScenarioException large = assertThrows(ScenarioException.class, () -> CheckedScenario.of(other));
         assertEquals(
                 "t.yaml, line 2, dish.hub: 2 m is not smaller than the dish, which is 1.2 m wide", large.getMessage());
         assertEquals(
                 0.05,
-                other.with(Map.of("dish.hub", "5 cm")).check().scenario().dish().hubMetres());
+                CheckedScenario.of(other.with(Map.of("dish.hub", "5 cm")))
+                        .scenario()
+                        .dish()
+                        .hubMetres());
     }
 
     @Test
     void aMissingKeyIsToldWhenItIsTakenOut() throws Exception {
         ScenarioValues none = good().without(List.of("dish.diameter"));
-        ScenarioException e = assertThrows(ScenarioException.class, none::check);
+        ScenarioException e = assertThrows(ScenarioException.class, () -> CheckedScenario.of(none));
         assertEquals("dish.diameter", e.problems().get(0).key());
         assertTrue(e.problems().get(0).missing());
     }
@@ -83,7 +89,9 @@ class ScenarioValuesTest {
         ScenarioValues values = ScenarioReader.values(here.resolve("triangle-dish.yaml"));
         ScenarioValues moved = values.movedTo("other.yaml", Path.of("src/test"));
         assertEquals(Optional.of("../../../scenarios/triangle-dish.obj"), moved.typed("dish.surface.file"));
-        assertEquals(values.check().scenario().dish(), moved.check().scenario().dish());
+        assertEquals(
+                CheckedScenario.of(values).scenario().dish(),
+                CheckedScenario.of(moved).scenario().dish());
         assertTrue(moved.sourceText().contains("file: ../../../scenarios/triangle-dish.obj"), moved.sourceText());
         assertEquals("other.yaml", moved.name());
     }

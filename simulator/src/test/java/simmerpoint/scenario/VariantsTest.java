@@ -15,6 +15,12 @@ import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import simmerpoint.dish.cut.Smooth;
+import simmerpoint.scenario.file.ScenarioReader;
+import simmerpoint.scenario.values.ScenarioValues;
+import simmerpoint.scenario.variants.DifferingKey;
+import simmerpoint.scenario.variants.Variant;
+import simmerpoint.scenario.variants.Variants;
+import simmerpoint.scenario.variants.VariedKey;
 
 class VariantsTest {
     private static final String DISH = "dish: {diameter: 1.2 m, focal-length: 0.8 m, gap: 1 mm, "

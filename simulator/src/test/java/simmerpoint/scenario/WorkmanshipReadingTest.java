@@ -9,10 +9,11 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import simmerpoint.dish.built.BuildErrors;
+import simmerpoint.scenario.file.ScenarioReader;
 
 class WorkmanshipReadingTest {
     private static Scenario read(Map<String, String> keys) throws ScenarioException {
-        return ScenarioReader.builtIn().values().with(keys).check().scenario();
+        return ScenarioReader.builtIn().with(keys).scenario();
     }
 
     @Test

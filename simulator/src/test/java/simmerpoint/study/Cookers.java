@@ -10,10 +10,10 @@ import simmerpoint.dish.cut.RingSpacing;
 import simmerpoint.dish.mirror.Mirror;
 import simmerpoint.pan.Finish;
 import simmerpoint.pan.Pan;
-import simmerpoint.scenario.Ground;
-import simmerpoint.scenario.Kitchen;
-import simmerpoint.scenario.Outdoors;
+import simmerpoint.scenario.CookingSetup;
+import simmerpoint.scenario.GroundHeights;
 import simmerpoint.scenario.Scenario;
+import simmerpoint.scenario.SiteConditions;
 import simmerpoint.setup.Aim;
 import simmerpoint.setup.Stand;
 import simmerpoint.study.day.DayPlan;
@@ -56,9 +56,9 @@ public final class Cookers {
                 Aim.PERFECT,
                 pan,
                 Stand.AT_FOCUS,
-                Optional.of(Kitchen.usual(pan)),
-                Optional.of(new Outdoors(place, when, sky)),
-                Ground.USUAL);
+                Optional.of(CookingSetup.usual(pan)),
+                Optional.of(new SiteConditions(place, when, sky)),
+                GroundHeights.USUAL);
     }
 
     /** The hours of a day with few rays. */

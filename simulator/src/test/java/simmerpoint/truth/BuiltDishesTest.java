@@ -13,7 +13,7 @@ import simmerpoint.dish.mirror.Mirror;
 import simmerpoint.heat.balance.CookingModel;
 import simmerpoint.pan.Finish;
 import simmerpoint.pan.Pan;
-import simmerpoint.scenario.Kitchen;
+import simmerpoint.scenario.CookingSetup;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.setup.Aim;
 import simmerpoint.setup.Stand;
@@ -42,7 +42,7 @@ class BuiltDishesTest {
 
     /** Mean watts that the pan's water gains between 20 °C and boiling. */
     private static double intoWater(Scenario scenario, TraceResult result) {
-        Kitchen kitchen = scenario.kitchen().orElseThrow();
+        CookingSetup kitchen = scenario.cooking().orElseThrow();
         CookingModel cooking = new CookingModel(kitchen.vessel(), kitchen.contents(), kitchen.around());
         double seconds = cooking.likelyBoilSeconds(PanIrradiation.absorbed(result.faces(), scenario, kitchen))
                 .orElseThrow();

@@ -1,8 +1,8 @@
 package simmerpoint.drawing.chart;
 
 import java.util.List;
-import simmerpoint.answer.SkyWords;
-import simmerpoint.answer.TargetWords;
+import simmerpoint.answer.words.SkyWords;
+import simmerpoint.answer.words.TargetWords;
 import simmerpoint.drawing.Style;
 import simmerpoint.study.aim.AimCurve;
 import simmerpoint.study.aim.AimInterval;

@@ -3,7 +3,7 @@ package simmerpoint.drawing.chart;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import simmerpoint.answer.SkyWords;
+import simmerpoint.answer.words.SkyWords;
 import simmerpoint.drawing.Drawing;
 import simmerpoint.drawing.Row;
 import simmerpoint.study.aim.AimMap;

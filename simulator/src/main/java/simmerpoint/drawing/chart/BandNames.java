@@ -1,6 +1,6 @@
 package simmerpoint.drawing.chart;
 
-import simmerpoint.answer.LevelWords;
+import simmerpoint.answer.words.LevelWords;
 import simmerpoint.drawing.Box;
 import simmerpoint.drawing.Canvas;
 import simmerpoint.drawing.Text;

@@ -2,7 +2,7 @@ package simmerpoint.drawing.chart;
 
 import java.util.ArrayList;
 import java.util.List;
-import simmerpoint.answer.Figures;
+import simmerpoint.answer.words.FigureFormat;
 import simmerpoint.drawing.Box;
 import simmerpoint.drawing.Canvas;
 import simmerpoint.drawing.Path;
@@ -19,11 +19,11 @@ final class BudgetBars {
     private static final double ROOM_FOR_FIGURES = 72;
 
     private final BudgetResult result;
-    private final Figures figures;
+    private final FigureFormat figures;
     private final List<Estimate> mended = new ArrayList<>();
     private final List<Estimate> alone = new ArrayList<>();
 
-    BudgetBars(BudgetResult result, Figures figures) {
+    BudgetBars(BudgetResult result, FigureFormat figures) {
         this.result = result;
         this.figures = figures;
         result.costs().forEach(cost -> {

@@ -1,7 +1,7 @@
 package simmerpoint.drawing.chart;
 
-import simmerpoint.answer.Figures;
-import simmerpoint.answer.FlawWords;
+import simmerpoint.answer.budget.FlawWords;
+import simmerpoint.answer.words.FigureFormat;
 import simmerpoint.drawing.Box;
 import simmerpoint.drawing.Canvas;
 import simmerpoint.drawing.Drawing;
@@ -31,14 +31,14 @@ public final class BudgetChart implements Drawing {
     private static final double HEADING = 40;
 
     private final BudgetResult result;
-    private final Figures figures;
+    private final FigureFormat figures;
     private final FlawWords words;
     private final BudgetBars bars;
 
     /** Of a result, sizes of flaws in those units. */
     public BudgetChart(BudgetResult result, UnitSystem units) {
         this.result = result;
-        figures = new Figures(units);
+        figures = new FigureFormat(units);
         words = new FlawWords(result.scenario(), figures);
         bars = new BudgetBars(result, figures);
     }

@@ -1,6 +1,6 @@
 package simmerpoint.drawing.chart;
 
-import simmerpoint.answer.Figures;
+import simmerpoint.answer.words.FigureFormat;
 import simmerpoint.drawing.Box;
 import simmerpoint.drawing.Canvas;
 import simmerpoint.drawing.Style;
@@ -16,7 +16,7 @@ import simmerpoint.study.budget.FlawCost;
  * @param result the budget
  * @param figures in the reader's units
  */
-record BudgetStair(BudgetResult result, Figures figures) {
+record BudgetStair(BudgetResult result, FigureFormat figures) {
     private static final double SHARE = 0.56;
     private static final double ROOM = 44;
 

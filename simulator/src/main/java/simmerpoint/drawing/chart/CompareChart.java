@@ -1,7 +1,7 @@
 package simmerpoint.drawing.chart;
 
 import java.util.List;
-import simmerpoint.answer.Figures;
+import simmerpoint.answer.words.FigureFormat;
 import simmerpoint.drawing.Box;
 import simmerpoint.drawing.Canvas;
 import simmerpoint.drawing.Circle;
@@ -34,7 +34,7 @@ public final class CompareChart implements Drawing {
     private final List<ComparedRow> rows;
     private final VariantNames names;
     private final String where;
-    private final Figures figures;
+    private final FigureFormat figures;
 
     /** The best {@code most} cookers; {@code where} says of which watts, after that word. */
     public CompareChart(Comparison comparison, int most, String where, UnitSystem units) {
@@ -42,7 +42,7 @@ public final class CompareChart implements Drawing {
         this.where = where;
         rows = comparison.rows().subList(0, Math.min(most, comparison.rows().size()));
         names = new VariantNames(comparison.variants());
-        figures = new Figures(units);
+        figures = new FigureFormat(units);
     }
 
     private double pitch() {

@@ -3,8 +3,8 @@ package simmerpoint.drawing.chart;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
-import simmerpoint.answer.DesignAnswer;
-import simmerpoint.answer.Figures;
+import simmerpoint.answer.design.DesignAnswer;
+import simmerpoint.answer.words.FigureFormat;
 import simmerpoint.drawing.Box;
 import simmerpoint.drawing.Canvas;
 import simmerpoint.drawing.Circle;
@@ -58,7 +58,7 @@ public final class DesignChart implements Drawing {
             DesignResult.Front front = result.fronts().get(k);
             key.line(
                     Style.curve(k),
-                    Figures.rounded(front.watts(), 3) + " W"
+                    FigureFormat.rounded(front.watts(), 3) + " W"
                             + (front.candidates().isEmpty() ? " (none within the limits)" : ""));
         }
     }
@@ -155,7 +155,7 @@ public final class DesignChart implements Drawing {
     private static void label(Plot plot, DesignChoice choice, double x, double y) {
         String aim = choice.tolerance()
                 .drift()
-                .map(e -> ", aim \u00b1" + Figures.rounded(Math.toDegrees(e.value()), 2) + "\u00b0")
+                .map(e -> ", aim \u00b1" + FigureFormat.rounded(Math.toDegrees(e.value()), 2) + "\u00b0")
                 .orElse("");
         Text text = Text.at(0, y - 7, DesignAnswer.cut(choice.candidate().layout()) + aim)
                 .in(TextStyle.ON_CHART)

@@ -1,6 +1,6 @@
 package simmerpoint.drawing.chart;
 
-import simmerpoint.answer.LevelWords;
+import simmerpoint.answer.words.LevelWords;
 import simmerpoint.drawing.Style;
 import simmerpoint.heat.HeatLevel;
 

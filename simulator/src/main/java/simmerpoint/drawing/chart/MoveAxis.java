@@ -1,6 +1,6 @@
 package simmerpoint.drawing.chart;
 
-import simmerpoint.answer.MoveWords;
+import simmerpoint.answer.words.MoveWords;
 import simmerpoint.drawing.Box;
 import simmerpoint.drawing.Canvas;
 import simmerpoint.drawing.Style;

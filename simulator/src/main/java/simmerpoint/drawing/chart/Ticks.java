@@ -3,7 +3,7 @@ package simmerpoint.drawing.chart;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
-import simmerpoint.answer.Figures;
+import simmerpoint.answer.words.FigureFormat;
 
 /** Round marks of scales: steps of 1, 2 or 5 times a power of ten. */
 public final class Ticks {
@@ -57,7 +57,7 @@ public final class Ticks {
 
     /** A mark as it is written, without zeros that say nothing: "0.5", "20", "−10". */
     public static String text(double mark) {
-        String text = mark == 0 ? "0" : Figures.rounded(mark, 3);
+        String text = mark == 0 ? "0" : FigureFormat.rounded(mark, 3);
         return text.contains(".") ? text.replaceAll("0+$", "").replaceAll("\\.$", "") : text;
     }
 }

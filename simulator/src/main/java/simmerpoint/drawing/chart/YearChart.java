@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.TreeSet;
-import simmerpoint.answer.Figures;
-import simmerpoint.answer.YearAnswer;
+import simmerpoint.answer.day.YearAnswer;
+import simmerpoint.answer.words.FigureFormat;
 import simmerpoint.drawing.Box;
 import simmerpoint.drawing.Canvas;
 import simmerpoint.drawing.Drawing;
@@ -60,8 +60,8 @@ public final class YearChart implements Drawing {
         for (int m = 0; m < result.days().size(); m++) {
             Box row = new Box(box.x() + LEFT, top + m * ROW, column, ROW);
             month(canvas, result.days().get(m), row);
-            String words = Figures.fixed(result.days().get(m).cookingHours(), 1) + " h ("
-                    + Figures.fixed(result.clearMonthHours(m), 0) + " h)";
+            String words = FigureFormat.fixed(result.days().get(m).cookingHours(), 1) + " h ("
+                    + FigureFormat.fixed(result.clearMonthHours(m), 0) + " h)";
             canvas.write(Text.at(sums, row.middleY() + 5, words).size(LETTERS).within(SUMS - 12));
         }
     }
@@ -84,7 +84,7 @@ public final class YearChart implements Drawing {
                 canvas.write(Text.at(
                                 place.middleX(),
                                 place.middleY() + 5,
-                                Figures.rounded(light.absorbed().value(), 2))
+                                FigureFormat.rounded(light.absorbed().value(), 2))
                         .in(simmerpoint.drawing.TextStyle.on(level))
                         .size(LETTERS)
                         .middle()

@@ -1,6 +1,6 @@
 package simmerpoint.drawing.cooker;
 
-import simmerpoint.answer.Figures;
+import simmerpoint.answer.words.FigureFormat;
 import simmerpoint.drawing.Box;
 import simmerpoint.drawing.Canvas;
 import simmerpoint.drawing.Path;
@@ -63,7 +63,7 @@ record Dimensions(Canvas canvas, Box box) {
         double unit = units == UnitSystem.INCH ? INCH : 0.01;
         double count = Ticks.below(most / perMetre / unit);
         double wide = count * unit * perMetre;
-        String name = Figures.rounded(count, 1) + Figures.NBSP + (units == UnitSystem.INCH ? "in" : "cm");
+        String name = FigureFormat.rounded(count, 1) + FigureFormat.NBSP + (units == UnitSystem.INCH ? "in" : "cm");
         Text words = Text.at(0, 0, name).in(TextStyle.NOTE);
         double left = ends ? x - wide - GAP - canvas.metrics().width(words) : x;
         canvas.draw(Style.SCALE_BAR, new Box(left, y - 3, wide, 3));

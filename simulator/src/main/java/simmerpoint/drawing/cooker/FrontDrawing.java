@@ -3,8 +3,8 @@ package simmerpoint.drawing.cooker;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import simmerpoint.answer.Figures;
-import simmerpoint.answer.TargetWords;
+import simmerpoint.answer.words.FigureFormat;
+import simmerpoint.answer.words.TargetWords;
 import simmerpoint.dish.CutTrait;
 import simmerpoint.dish.PanelOutline;
 import simmerpoint.drawing.Box;
@@ -30,7 +30,7 @@ public final class FrontDrawing implements Drawing {
 
     private final Scenario scenario;
     private final UnitSystem units;
-    private final Figures figures;
+    private final FigureFormat figures;
     private final List<PanelOutline> panels;
     private final List<Vec> target;
     private final double radius;
@@ -40,7 +40,7 @@ public final class FrontDrawing implements Drawing {
     public FrontDrawing(Scenario scenario, UnitSystem units) {
         this.scenario = scenario;
         this.units = units;
-        figures = new Figures(units);
+        figures = new FigureFormat(units);
         panels = scenario.dish().outlines();
         Setup setup = scenario.setup();
         target = TargetOutline.of(scenario.target(), setup).points().stream()

@@ -2,7 +2,7 @@ package simmerpoint.drawing.cooker;
 
 import java.util.List;
 import java.util.Optional;
-import simmerpoint.answer.Figures;
+import simmerpoint.answer.words.FigureFormat;
 import simmerpoint.dish.CutTrait;
 import simmerpoint.drawing.Box;
 import simmerpoint.drawing.Canvas;
@@ -34,7 +34,7 @@ public final class SideDrawing implements Drawing {
 
     private final SideScene scene;
     private final UnitSystem units;
-    private final Figures figures;
+    private final FigureFormat figures;
     private final Optional<SideFrame> held;
     private final Key key;
 
@@ -42,7 +42,7 @@ public final class SideDrawing implements Drawing {
         this.scene = scene;
         this.units = units;
         this.held = held;
-        figures = new Figures(units);
+        figures = new FigureFormat(units);
         key = SideLight.key(scene.noun());
     }
 
@@ -203,7 +203,7 @@ public final class SideDrawing implements Drawing {
 
     private String high() {
         double radians = scene.scenario().sun().elevationRadians();
-        return held.isPresent() ? Figures.fixed(Math.toDegrees(radians), 1) + "°" : figures.degrees(radians);
+        return held.isPresent() ? FigureFormat.fixed(Math.toDegrees(radians), 1) + "°" : figures.degrees(radians);
     }
 
     /** Under everything that is measured, or else in the corner beside the sun, where nothing stands. */

@@ -1,6 +1,6 @@
 package simmerpoint.drawing.cooker;
 
-import simmerpoint.answer.Figures;
+import simmerpoint.answer.words.FigureFormat;
 import simmerpoint.drawing.Box;
 import simmerpoint.drawing.Canvas;
 import simmerpoint.setup.SideView.Place;
@@ -22,7 +22,7 @@ final class SideLengths {
     private final SideScene scene;
     private final SideFrame frame;
     private final UnitSystem units;
-    private final Figures figures;
+    private final FigureFormat figures;
     private final Box box;
     private final Dimensions lines;
 
@@ -31,7 +31,7 @@ final class SideLengths {
         this.frame = frame;
         this.units = units;
         this.box = box;
-        figures = new Figures(units);
+        figures = new FigureFormat(units);
         lines = new Dimensions(canvas, box);
     }
 
@@ -55,7 +55,7 @@ final class SideLengths {
         double y = frame.y(scene.mount());
         double left = Math.max(box.x() + SIDE, Math.min(legs, dish) - SIDE);
         lines.extension(left, y, mountX, y);
-        lines.upright(left, frame.ground(), y, length(scene.scenario().ground().tripodHeightMetres()), false);
+        lines.upright(left, frame.ground(), y, length(scene.scenario().heights().tripodHeightMetres()), false);
     }
 
     private void pan(double panX) {

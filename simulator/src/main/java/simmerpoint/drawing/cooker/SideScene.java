@@ -3,7 +3,7 @@ package simmerpoint.drawing.cooker;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
-import simmerpoint.answer.TargetWords;
+import simmerpoint.answer.words.TargetWords;
 import simmerpoint.drawing.Style;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.setup.SideView.Place;

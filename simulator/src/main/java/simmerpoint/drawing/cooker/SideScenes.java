@@ -5,8 +5,8 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
-import simmerpoint.answer.Figures;
-import simmerpoint.answer.TargetWords;
+import simmerpoint.answer.words.FigureFormat;
+import simmerpoint.answer.words.TargetWords;
 import simmerpoint.dish.CutTrait;
 import simmerpoint.dish.DishPlan;
 import simmerpoint.dish.PanelOutline;
@@ -64,7 +64,7 @@ public final class SideScenes {
                 yard.of(setup.dish().toParent(Vec.ZERO)),
                 yard.of(setup.dish().toParent(new Vec(0, 0, f))),
                 yard.mount(),
-                scenario.ground().tripodHeightMetres() * Math.tan(StandGeometry.USUAL_LEAN),
+                scenario.heights().tripodHeightMetres() * Math.tan(StandGeometry.USUAL_LEAN),
                 pan,
                 disc(scenario, setup, yard),
                 profile.get(profile.size() - 1),
@@ -159,9 +159,9 @@ public final class SideScenes {
     }
 
     private static Optional<String> dishTrouble(Scenario scenario, Place lowest, UnitSystem system) {
-        Figures figures = new Figures(system);
+        FigureFormat figures = new FigureFormat(system);
         if (lowest.heightMetres() <= 0) {
-            double least = scenario.ground().tripodHeightMetres() - lowest.heightMetres();
+            double least = scenario.heights().tripodHeightMetres() - lowest.heightMetres();
             return Optional.of("The dish would reach " + figures.length(Math.max(0.001, -lowest.heightMetres()), 2)
                     + " into the ground: it needs a tripod at least " + figures.length(least, 3) + " high.");
         }

@@ -17,7 +17,7 @@ public final class YardPlace {
         view = new SideView(
                 scenario.sun().elevationRadians(),
                 scenario.aim().mountMetres(),
-                scenario.ground().tripodHeightMetres());
+                scenario.heights().tripodHeightMetres());
         slide = scenario.stand().slideMetres();
     }
 

@@ -3,8 +3,8 @@ package simmerpoint.drawing.map;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import simmerpoint.answer.Figures;
-import simmerpoint.answer.TargetWords;
+import simmerpoint.answer.words.FigureFormat;
+import simmerpoint.answer.words.TargetWords;
 import simmerpoint.drawing.Box;
 import simmerpoint.drawing.Canvas;
 import simmerpoint.drawing.Style;
@@ -42,7 +42,7 @@ public final class MapKey {
     }
 
     /** In letters of a size; {@code note} says how the map is seen. */
-    MapKey(TraceResult result, Figures figures, double size, Optional<String> note) {
+    MapKey(TraceResult result, FigureFormat figures, double size, Optional<String> note) {
         this.size = size;
         TargetWords words = TargetWords.of(result.scenario().target());
         Spot spot = result.spot();
@@ -71,7 +71,7 @@ public final class MapKey {
     }
 
     /** What a circle means; there is none for more light than comes to the level of underside or disc. */
-    static String circle(String share, Optional<Estimate> radius, Figures figures, double reach) {
+    static String circle(String share, Optional<Estimate> radius, FigureFormat figures, double reach) {
         return radius.map(r -> share + " of light within " + figures.length(r.value(), 2) + " of the middle"
                         + (r.value() > reach ? " (beyond the picture)" : ""))
                 .orElse("less than " + share + " of light gets to this level");

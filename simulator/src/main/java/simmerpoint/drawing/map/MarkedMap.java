@@ -1,6 +1,6 @@
 package simmerpoint.drawing.map;
 
-import simmerpoint.answer.Figures;
+import simmerpoint.answer.words.FigureFormat;
 import simmerpoint.drawing.Box;
 import simmerpoint.drawing.Canvas;
 import simmerpoint.drawing.Circle;
@@ -79,7 +79,7 @@ record MarkedMap(Canvas canvas, MapFrame frame) {
         double wide = count * unit * frame.scale();
         double left = frame.box().x() + 14;
         double bottom = frame.box().bottom() - 14;
-        String words = Figures.rounded(count, 1) + Figures.NBSP + (units == UnitSystem.INCH ? "in" : "cm");
+        String words = FigureFormat.rounded(count, 1) + FigureFormat.NBSP + (units == UnitSystem.INCH ? "in" : "cm");
         canvas.draw(Style.PLATE, new RoundBox(new Box(left - 7, bottom - 20, Math.max(wide, 40) + 14, 28), 4));
         canvas.draw(Style.ON_PLATE, new Box(left, bottom, wide, 3));
         canvas.write(Text.at(left, bottom - 5, words).in(TextStyle.ON_PLATE).within(Math.max(wide, 40)));

@@ -1,8 +1,8 @@
 package simmerpoint.drawing.map;
 
 import java.util.Optional;
-import simmerpoint.answer.Figures;
-import simmerpoint.answer.TargetWords;
+import simmerpoint.answer.words.FigureFormat;
+import simmerpoint.answer.words.TargetWords;
 import simmerpoint.drawing.Box;
 import simmerpoint.drawing.Canvas;
 import simmerpoint.drawing.Drawing;
@@ -55,7 +55,7 @@ public final class PlaneMap implements Drawing {
         map = result.maps().crossing();
         words = TargetWords.of(result.scenario().target());
         String note = words.isPan() ? "As if seen from above through the pan" : "Seen from the dish";
-        key = new MapKey(result, new Figures(units), live.isPresent() ? 11 : Text.SIZE, live.map(l -> note));
+        key = new MapKey(result, new FigureFormat(units), live.isPresent() ? 11 : Text.SIZE, live.map(l -> note));
     }
 
     /** The light of a result. */

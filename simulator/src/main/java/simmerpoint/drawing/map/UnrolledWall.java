@@ -1,7 +1,7 @@
 package simmerpoint.drawing.map;
 
 import java.util.Optional;
-import simmerpoint.answer.Figures;
+import simmerpoint.answer.words.FigureFormat;
 import simmerpoint.sampling.Estimate;
 import simmerpoint.study.trace.TraceResult;
 import simmerpoint.target.FluxMap;
@@ -46,13 +46,13 @@ public final class UnrolledWall {
     }
 
     /** How much falls on a wall: "up to about 2.6 kW/m²", the same wherever it is told. */
-    public static String words(FluxMap wall, Figures figures) {
+    public static String words(FluxMap wall, FigureFormat figures) {
         return wall.largest() > 0 ? "up to about " + peak(wall, figures) : "no focused light falls on it";
     }
 
     /** The flux on a wall's hottest place in words: "2.6 kW/m²"; "1 W/m²" stands for anything below. */
-    static String peak(FluxMap wall, Figures figures) {
+    static String peak(FluxMap wall, FigureFormat figures) {
         double peak = WallPeak.of(wall);
-        return peak < 1 ? "1" + Figures.NBSP + "W/m\u00b2" : figures.plainFlux(new Estimate(peak, 0.05 * peak));
+        return peak < 1 ? "1" + FigureFormat.NBSP + "W/m\u00b2" : figures.plainFlux(new Estimate(peak, 0.05 * peak));
     }
 }

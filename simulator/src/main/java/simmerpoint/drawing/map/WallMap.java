@@ -2,8 +2,8 @@ package simmerpoint.drawing.map;
 
 import java.util.List;
 import java.util.Optional;
-import simmerpoint.answer.Figures;
-import simmerpoint.answer.TargetWords;
+import simmerpoint.answer.words.FigureFormat;
+import simmerpoint.answer.words.TargetWords;
 import simmerpoint.drawing.Box;
 import simmerpoint.drawing.Canvas;
 import simmerpoint.drawing.Drawing;
@@ -25,7 +25,7 @@ public final class WallMap implements Drawing {
 
     private final TraceResult result;
     private final FluxMap wall;
-    private final Figures figures;
+    private final FigureFormat figures;
     private final double top;
     private final Optional<Double> ownTop;
     private final Optional<LiveMap> live;
@@ -39,7 +39,7 @@ public final class WallMap implements Drawing {
             Optional<LiveMap> live) {
         this.result = result;
         this.wall = wall;
-        figures = new Figures(units);
+        figures = new FigureFormat(units);
         this.top = top;
         this.ownTop = ownTop;
         this.live = live;

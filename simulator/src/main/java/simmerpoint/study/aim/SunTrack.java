@@ -4,8 +4,8 @@ import java.time.ZonedDateTime;
 import java.util.Optional;
 import simmerpoint.geometry.Direction;
 import simmerpoint.geometry.Vec;
-import simmerpoint.scenario.Outdoors;
 import simmerpoint.scenario.Scenario;
+import simmerpoint.scenario.SiteConditions;
 import simmerpoint.sun.SunMoment;
 import simmerpoint.sun.SunMotion;
 
@@ -45,7 +45,7 @@ public record SunTrack(
 
     /** The real way for a scenario whose file says where and when; empty if it does not. */
     static Optional<SunTrack> real(Scenario scenario) {
-        return scenario.outdoors().filter(Outdoors::timed).map(outdoors -> {
+        return scenario.site().filter(SiteConditions::timed).map(outdoors -> {
             SunMoment moment = SunMoment.at(outdoors.place(), outdoors.when());
             SunMotion motion = SunMotion.at(moment);
             return new SunTrack(

@@ -11,7 +11,7 @@ import java.util.stream.IntStream;
 import simmerpoint.heat.BoilingOutcome;
 import simmerpoint.sampling.Estimate;
 import simmerpoint.scenario.Scenario;
-import simmerpoint.scenario.Variant;
+import simmerpoint.scenario.variants.Variant;
 import simmerpoint.study.aim.DriftTolerances;
 import simmerpoint.study.light.LightKey;
 import simmerpoint.study.paired.PairedStudy;

@@ -3,7 +3,7 @@ package simmerpoint.study.compare;
 import java.util.Optional;
 import simmerpoint.heat.BoilingOutcome;
 import simmerpoint.sampling.Estimate;
-import simmerpoint.scenario.Variant;
+import simmerpoint.scenario.variants.Variant;
 import simmerpoint.study.aim.AimTolerance;
 import simmerpoint.study.trace.MaximumFlux;
 import simmerpoint.target.Ledger;

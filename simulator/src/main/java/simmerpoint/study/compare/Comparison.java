@@ -2,7 +2,7 @@ package simmerpoint.study.compare;
 
 import java.util.List;
 import simmerpoint.sampling.Estimate;
-import simmerpoint.scenario.Variant;
+import simmerpoint.scenario.variants.Variant;
 import simmerpoint.study.trace.TraceResult;
 
 /**

@@ -44,6 +44,15 @@ public record DayResult(
         return intervals.stream().mapToDouble(CookingInterval::hours).sum();
     }
 
+    /** The flux that cautions go by, W/m²: the largest of any hour. */
+    public double cautionFlux() {
+        return curve.stream()
+                .flatMap(h -> h.light().stream())
+                .mapToDouble(HourLight::cautionFlux)
+                .max()
+                .orElse(0);
+    }
+
     /** Largest standard error of the watts taken up, as a share of them, over all instants with light. */
     public double worstRelativeError() {
         return curve.stream()

@@ -7,8 +7,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import simmerpoint.scenario.Outdoors;
 import simmerpoint.scenario.Scenario;
+import simmerpoint.scenario.SiteConditions;
 import simmerpoint.study.trace.Progress;
 import simmerpoint.study.trace.TraceOptions;
 import simmerpoint.sun.SunDay;
@@ -37,7 +37,7 @@ public final class DayStudy {
     static DayResult run(Scenario scenario, DayPlan plan, TraceOptions options, Progress progress, boolean full) {
         long start = System.nanoTime();
         HourStudy study = new HourStudy(scenario, options, full);
-        Outdoors outdoors = scenario.outdoors().orElseThrow();
+        SiteConditions outdoors = scenario.site().orElseThrow();
         SunDay day = SunDay.of(outdoors.place(), plan.date());
         Optional<SunWindow> window = SunWindow.of(day, plan.leastElevationRadians());
         List<ZonedDateTime> clock =

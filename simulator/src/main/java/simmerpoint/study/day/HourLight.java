@@ -47,6 +47,12 @@ public record HourLight(
         limits = List.copyOf(limits);
     }
 
+    /** The flux that cautions go by, W/m²: of the hottest spot two standard errors more than is likely. */
+    public double cautionFlux() {
+        double peak = hottest.value() + 2 * hottest.standardError();
+        return peak > hottestFlux ? peak : hottestFlux;
+    }
+
     /** Taken up by the pan at the likely beam, W, with its error from sampling. */
     public Estimate absorbed() {
         return ledger.absorbed();

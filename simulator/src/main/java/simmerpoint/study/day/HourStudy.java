@@ -17,9 +17,9 @@ import simmerpoint.heat.LikelyRange;
 import simmerpoint.heat.balance.CookingModel;
 import simmerpoint.heat.balance.HeatLevelModel;
 import simmerpoint.heat.balance.StandardCookingPower;
-import simmerpoint.scenario.Kitchen;
-import simmerpoint.scenario.Outdoors;
+import simmerpoint.scenario.CookingSetup;
 import simmerpoint.scenario.Scenario;
+import simmerpoint.scenario.SiteConditions;
 import simmerpoint.setup.FocusTravel;
 import simmerpoint.setup.StandGeometry;
 import simmerpoint.study.trace.HeatResult;
@@ -38,8 +38,8 @@ import simmerpoint.target.Ledger;
 /** One cooker at any instant: traced anew at the sun's elevation then, with the same samples every time. */
 final class HourStudy {
     private final Scenario scenario;
-    private final Outdoors outdoors;
-    private final Kitchen kitchen;
+    private final SiteConditions outdoors;
+    private final CookingSetup kitchen;
     private final CookingModel cooking;
     private final HeatLevelModel levels;
     private final TraceOptions options;
@@ -51,8 +51,8 @@ final class HourStudy {
         this.scenario = scenario;
         this.options = options;
         this.full = full;
-        outdoors = scenario.outdoors().orElseThrow(() -> new IllegalArgumentException("a day needs a place"));
-        kitchen = scenario.kitchen()
+        outdoors = scenario.site().orElseThrow(() -> new IllegalArgumentException("a day needs a place"));
+        kitchen = scenario.cooking()
                 .orElseThrow(() -> new IllegalArgumentException("a day needs a pan, not a bare disc"));
         cooking = kitchen.cooking();
         levels = kitchen.heatLevels();
@@ -71,7 +71,7 @@ final class HourStudy {
                 scenario.dish(),
                 elevation,
                 scenario.aim().mountMetres(),
-                scenario.ground().tripodHeightMetres(),
+                scenario.heights().tripodHeightMetres(),
                 scenario.stand());
         FocusTravel walk = FocusTravel.of(
                 scenario.dish(),

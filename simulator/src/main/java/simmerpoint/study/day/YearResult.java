@@ -28,6 +28,11 @@ public record YearResult(Scenario scenario, int year, List<DayResult> days, doub
         return days.stream().mapToLong(DayResult::rays).sum();
     }
 
+    /** The flux that cautions go by, W/m²: the largest of any day. */
+    public double cautionFlux() {
+        return days.stream().mapToDouble(DayResult::cautionFlux).max().orElse(0);
+    }
+
     /** Largest standard error of the watts taken up, as a share of them. */
     public double worstRelativeError() {
         return days.stream().mapToDouble(DayResult::worstRelativeError).max().orElse(0);

@@ -9,7 +9,7 @@ import simmerpoint.heat.HeatLevel;
 import simmerpoint.sampling.Estimate;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.scenario.ScenarioException;
-import simmerpoint.scenario.ScenarioValues;
+import simmerpoint.scenario.checks.CheckedScenario;
 import simmerpoint.study.aim.AimTolerance;
 import simmerpoint.study.paired.PairedStudy;
 import simmerpoint.study.paired.PairedTrace;
@@ -45,7 +45,7 @@ public final class DesignStudy {
     private String lastDetail = "";
 
     private DesignStudy(
-            ScenarioValues base,
+            CheckedScenario base,
             Scenario scenario,
             DesignGoal goal,
             DesignLimits limits,
@@ -77,9 +77,9 @@ public final class DesignStudy {
      * @throws java.util.concurrent.CancellationException if {@code progress} says stop
      */
     public static DesignResult run(
-            ScenarioValues base, DesignGoal goal, DesignLimits limits, TraceOptions options, Progress progress)
+            CheckedScenario base, DesignGoal goal, DesignLimits limits, TraceOptions options, Progress progress)
             throws ScenarioException {
-        return new DesignStudy(base, base.check().atOneMoment(), goal, limits, options, progress).run();
+        return new DesignStudy(base, base.atOneMoment(), goal, limits, options, progress).run();
     }
 
     /**

@@ -8,7 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.scenario.ScenarioException;
-import simmerpoint.scenario.ScenarioValues;
+import simmerpoint.scenario.checks.CheckedScenario;
 import simmerpoint.study.paired.PairedStudy;
 import simmerpoint.study.paired.PairedWatts;
 import simmerpoint.study.trace.Progress;
@@ -20,14 +20,14 @@ import simmerpoint.study.trace.TraceOptions;
  * that cannot be built, stood or kept within the limits on sheet and pan height has none.
  */
 final class DesignTrials {
-    private final ScenarioValues base;
+    private final CheckedScenario base;
     private final TraceOptions options;
     private final Progress asked;
     private final Map<DishCandidate, Optional<Scenario>> built = new HashMap<>();
     private final Map<DishCandidate, Double> watts = new HashMap<>();
 
     /** With the rays of {@code options}; {@code asked} is asked whether to go on. */
-    DesignTrials(ScenarioValues base, TraceOptions options, Progress asked) {
+    DesignTrials(CheckedScenario base, TraceOptions options, Progress asked) {
         this.base = base;
         this.options = options;
         this.asked = asked;
@@ -45,8 +45,7 @@ final class DesignTrials {
 
     private Optional<Scenario> build(DishCandidate candidate) {
         try {
-            return Optional.of(base.with(candidate.keys()).check().atOneMoment())
-                    .filter(ReplicateCaster::hasRoom);
+            return Optional.of(base.with(candidate.keys()).atOneMoment()).filter(ReplicateCaster::hasRoom);
         } catch (ScenarioException | IllegalArgumentException e) {
             return Optional.empty();
         }

@@ -6,7 +6,7 @@ import simmerpoint.heat.FaceLight;
 import simmerpoint.heat.PanLight;
 import simmerpoint.heat.ThermalPan;
 import simmerpoint.sampling.Estimate;
-import simmerpoint.scenario.Kitchen;
+import simmerpoint.scenario.CookingSetup;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.study.trace.PanIrradiation;
 import simmerpoint.study.trace.SmoothCurve;
@@ -29,7 +29,7 @@ final class MoveLight {
     private final SmoothCurve evenness;
     private final SmoothCurve middle;
 
-    MoveLight(Scenario scenario, Kitchen kitchen, MoveStudy.Curve curve, HotSpotCurves spots) {
+    MoveLight(Scenario scenario, CookingSetup kitchen, MoveStudy.Curve curve, HotSpotCurves spots) {
         vessel = kitchen.vessel();
         direct = PanIrradiation.direct(scenario, kitchen);
         underside = through(curve, curve.underside());

@@ -4,8 +4,9 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import simmerpoint.heat.HeatLevel;
-import simmerpoint.scenario.Kitchen;
+import simmerpoint.scenario.CookingSetup;
 import simmerpoint.study.trace.HeatResult;
+import simmerpoint.study.trace.MaximumFlux;
 import simmerpoint.study.trace.TraceResult;
 
 /**
@@ -42,8 +43,8 @@ public record PanResult(
     public record RunInfo(long rays, int threads, double traceSeconds, double moveSeconds) {}
 
     /** What is cooked in. */
-    public Kitchen kitchen() {
-        return base.scenario().kitchen().orElseThrow();
+    public CookingSetup cooking() {
+        return base.scenario().cooking().orElseThrow();
     }
 
     /** What its water does where it stands. */
@@ -56,6 +57,17 @@ public record PanResult(
         return moves.stream()
                 .max(Comparator.comparingDouble(m -> m.hottest().absorbed().value()))
                 .orElseThrow();
+    }
+
+    /** The flux that cautions go by, W/m²: on the pan at any position, or beside it where it stands. */
+    public double cautionFlux() {
+        double hottest = Math.max(MaximumFlux.of(base), here.hottestFlux());
+        for (PanMove move : moves) {
+            for (PanPosition position : move.positions()) {
+                hottest = Math.max(hottest, position.hottestFlux());
+            }
+        }
+        return hottest;
     }
 
     /**

@@ -10,7 +10,7 @@ import simmerpoint.heat.FryingThresholds;
 import simmerpoint.heat.ThermalPan;
 import simmerpoint.heat.balance.HeatLevelModel;
 import simmerpoint.sampling.Estimate;
-import simmerpoint.scenario.Kitchen;
+import simmerpoint.scenario.CookingSetup;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.study.light.StoredLight;
 import simmerpoint.study.trace.HeatResult;
@@ -47,7 +47,7 @@ public final class PanStudy {
             List.of(MoveStudy.Move.PULL_BACK, MoveStudy.Move.SLIDE, MoveStudy.Move.RAISE);
 
     private final Scenario scenario;
-    private final Kitchen kitchen;
+    private final CookingSetup kitchen;
     private final TraceResult base;
     private final TraceOptions options;
     private final TraceOptions forMove;
@@ -58,7 +58,7 @@ public final class PanStudy {
 
     private PanStudy(Scenario scenario, TraceOptions asked, Progress progress) {
         this.scenario = scenario;
-        kitchen = scenario.kitchen()
+        kitchen = scenario.cooking()
                 .orElseThrow(() -> new IllegalArgumentException("only a pan can be asked for its place"));
         levels = kitchen.heatLevels();
         casting = new ReplicateCaster(scenario, asked);
@@ -90,7 +90,7 @@ public final class PanStudy {
 
     /** Whether one can cook at the pan once it is moved. */
     static boolean isInReach(Scenario scenario, MoveStudy.Move move, double offset) {
-        return scenario.ground().allows(moved(scenario, move, offset).panHeightMetres());
+        return scenario.heights().allows(moved(scenario, move, offset).panHeightMetres());
     }
 
     static TraceResult traceAt(

@@ -12,7 +12,7 @@ import simmerpoint.heat.LikelyRange;
 import simmerpoint.heat.SteamRates;
 import simmerpoint.heat.balance.CookingModel;
 import simmerpoint.heat.balance.HeatLevelModel;
-import simmerpoint.scenario.Kitchen;
+import simmerpoint.scenario.CookingSetup;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.target.CaughtByFace;
 
@@ -24,7 +24,7 @@ public final class HeatResult {
     /** Length of the cloud of {@link #cloud}, s. */
     public static final double CLOUD_SECONDS = 300;
 
-    private final Kitchen kitchen;
+    private final CookingSetup kitchen;
     private final AbsorbedLight absorbed;
     private final Supplier<CookingModel> cooking;
     private final Supplier<HeatLevelModel> levels;
@@ -36,7 +36,7 @@ public final class HeatResult {
     private final Supplier<LikelyRange> hold;
 
     /** For the pan and weather of {@code kitchen} and what the pan takes up, face by face. */
-    public HeatResult(Kitchen kitchen, AbsorbedLight absorbed) {
+    public HeatResult(CookingSetup kitchen, AbsorbedLight absorbed) {
         this.kitchen = kitchen;
         this.absorbed = absorbed;
         cooking = once(kitchen::cooking);
@@ -51,7 +51,7 @@ public final class HeatResult {
 
     /** For the traced light on the faces of the pan of {@code scenario}; empty for a bare disc. */
     public static Optional<HeatResult> of(Scenario scenario, CaughtByFace faces) {
-        return scenario.kitchen()
+        return scenario.cooking()
                 .map(kitchen -> new HeatResult(kitchen, PanIrradiation.absorbed(faces, scenario, kitchen)));
     }
 
@@ -67,7 +67,7 @@ public final class HeatResult {
     }
 
     /** Pan, water, weather and heat levels. */
-    public Kitchen kitchen() {
+    public CookingSetup cooking() {
         return kitchen;
     }
 

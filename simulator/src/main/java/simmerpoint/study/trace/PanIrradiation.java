@@ -4,7 +4,7 @@ import simmerpoint.heat.AbsorbedLight;
 import simmerpoint.heat.FaceLight;
 import simmerpoint.heat.PanLight;
 import simmerpoint.heat.ThermalPan;
-import simmerpoint.scenario.Kitchen;
+import simmerpoint.scenario.CookingSetup;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.target.CaughtByFace;
 
@@ -13,7 +13,7 @@ public final class PanIrradiation {
     private PanIrradiation() {}
 
     /** Focused light on the faces, the wall's parted at the water line. */
-    public static PanLight focused(CaughtByFace faces, Kitchen kitchen) {
+    public static PanLight focused(CaughtByFace faces, CookingSetup kitchen) {
         ThermalPan vessel = kitchen.vessel();
         double line = vessel.waterLineMetres(kitchen.contents().waterKilograms())
                 / vessel.pan().heightMetres();
@@ -30,12 +30,12 @@ public final class PanIrradiation {
     }
 
     /** Focused light and the sun itself on lid and wall. */
-    public static PanLight all(CaughtByFace faces, Scenario scenario, Kitchen kitchen) {
+    public static PanLight all(CaughtByFace faces, Scenario scenario, CookingSetup kitchen) {
         return focused(faces, kitchen).plus(direct(scenario, kitchen));
     }
 
     /** The sun itself, where it stands after any drift, on lid and wall. */
-    public static PanLight direct(Scenario scenario, Kitchen kitchen) {
+    public static PanLight direct(Scenario scenario, CookingSetup kitchen) {
         double up = scenario.setup().sunInTarget().vec().z();
         return PanLight.direct(
                 kitchen.vessel(),
@@ -45,7 +45,7 @@ public final class PanIrradiation {
     }
 
     /** What the pan takes up of all light on it. */
-    public static AbsorbedLight absorbed(CaughtByFace faces, Scenario scenario, Kitchen kitchen) {
+    public static AbsorbedLight absorbed(CaughtByFace faces, Scenario scenario, CookingSetup kitchen) {
         return all(faces, scenario, kitchen).absorbedBy(kitchen.vessel());
     }
 }

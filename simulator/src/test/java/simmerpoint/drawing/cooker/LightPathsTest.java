@@ -7,7 +7,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.scenario.ScenarioException;
-import simmerpoint.scenario.ScenarioReader;
+import simmerpoint.scenario.file.ScenarioReader;
 import simmerpoint.study.light.RayPath;
 
 class LightPathsTest {

@@ -15,7 +15,7 @@ import simmerpoint.dish.PanelOutline;
 import simmerpoint.geometry.Vec;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.scenario.ScenarioException;
-import simmerpoint.scenario.ScenarioReader;
+import simmerpoint.scenario.file.ScenarioReader;
 
 class PanelRasterTest {
     /** Area by the shoelace formula against dots counted: 0.5 % of all, and every panel's own middle is its own. */
@@ -44,7 +44,7 @@ class PanelRasterTest {
     }
 
     private static Scenario example(Map<String, String> changes) throws ScenarioException {
-        return ScenarioReader.builtIn().values().with(changes).check().scenario();
+        return ScenarioReader.builtIn().with(changes).scenario();
     }
 
     private static Map<String, String> surface(String cut) {

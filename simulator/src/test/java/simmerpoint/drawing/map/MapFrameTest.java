@@ -8,7 +8,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
-import simmerpoint.answer.Figures;
+import simmerpoint.answer.words.FigureFormat;
 import simmerpoint.drawing.FluxColours;
 import simmerpoint.drawing.Theme;
 import simmerpoint.drawing.output.Java2dCanvas;
@@ -90,7 +90,7 @@ class MapFrameTest {
 
     @Test
     void aCircleThatIsNotThereSaysWhy() {
-        Figures figures = new Figures(UnitSystem.METRIC);
+        FigureFormat figures = new FigureFormat(UnitSystem.METRIC);
         assertEquals(
                 "less than 90 % of light gets to this level", MapKey.circle("90 %", Optional.empty(), figures, 0.2));
         assertEquals(

@@ -17,9 +17,9 @@ import simmerpoint.dish.cut.Smooth;
 import simmerpoint.dish.mirror.Mirror;
 import simmerpoint.pan.Plane;
 import simmerpoint.sampling.Estimate;
-import simmerpoint.scenario.Ground;
-import simmerpoint.scenario.Outdoors;
+import simmerpoint.scenario.GroundHeights;
 import simmerpoint.scenario.Scenario;
+import simmerpoint.scenario.SiteConditions;
 import simmerpoint.setup.Aim;
 import simmerpoint.setup.Stand;
 import simmerpoint.study.Cookers;
@@ -210,8 +210,8 @@ class AimStudyTest {
                 scenario.target(),
                 scenario.stand(),
                 Optional.empty(),
-                Optional.of(new Outdoors(place, when, Cookers.COUNTRY)),
-                Ground.USUAL);
+                Optional.of(new SiteConditions(place, when, Cookers.COUNTRY)),
+                GroundHeights.USUAL);
         return SunTrack.real(outdoors).orElseThrow();
     }
 

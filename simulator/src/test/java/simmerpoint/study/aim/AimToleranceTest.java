@@ -13,7 +13,7 @@ import org.junit.jupiter.api.Test;
 import simmerpoint.sampling.Estimate;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.scenario.ScenarioException;
-import simmerpoint.scenario.ScenarioReader;
+import simmerpoint.scenario.file.ScenarioReader;
 import simmerpoint.study.paired.PairedStudy;
 import simmerpoint.study.paired.PairedWatts;
 import simmerpoint.study.trace.Progress;
@@ -24,7 +24,7 @@ class AimToleranceTest {
             TraceOptions.defaults().withRays(1 << 14).withThreads(2);
 
     private static Scenario example(Map<String, String> changes) throws ScenarioException {
-        return ScenarioReader.builtIn().values().with(changes).check().scenario();
+        return ScenarioReader.builtIn().with(changes).scenario();
     }
 
     private static AimTolerance of(double loss, Map<String, String> changes) throws ScenarioException {

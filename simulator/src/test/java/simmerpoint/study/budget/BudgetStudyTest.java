@@ -20,7 +20,7 @@ import org.junit.jupiter.api.Test;
 import simmerpoint.sampling.Estimate;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.scenario.ScenarioException;
-import simmerpoint.scenario.ScenarioReader;
+import simmerpoint.scenario.file.ScenarioReader;
 import simmerpoint.study.paired.PairedStudy;
 import simmerpoint.study.paired.PairedWatts;
 import simmerpoint.study.trace.Progress;
@@ -34,7 +34,7 @@ class BudgetStudyTest {
     private static BudgetResult budget;
 
     private static Scenario example(Map<String, String> changes) throws ScenarioException {
-        return ScenarioReader.builtIn().values().with(changes).check().scenario();
+        return ScenarioReader.builtIn().with(changes).scenario();
     }
 
     @BeforeAll

@@ -12,8 +12,8 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import simmerpoint.dish.cut.FlatRings;
 import simmerpoint.scenario.ScenarioException;
-import simmerpoint.scenario.ScenarioReader;
-import simmerpoint.scenario.ScenarioValues;
+import simmerpoint.scenario.checks.CheckedScenario;
+import simmerpoint.scenario.file.ScenarioReader;
 import simmerpoint.study.trace.Progress;
 import simmerpoint.study.trace.TraceOptions;
 import simmerpoint.study.trace.TraceResult;
@@ -22,7 +22,7 @@ import simmerpoint.study.trace.TraceStudy;
 class DesignStudyTest {
     private static final TraceOptions OPTIONS =
             TraceOptions.defaults().withRays(1 << 13).withThreads(2);
-    private static final ScenarioValues EXAMPLE = ScenarioReader.builtIn().values();
+    private static final CheckedScenario EXAMPLE = ScenarioReader.builtIn();
 
     private static DesignLimits limits(DesignLimits.Span diameter, DesignLimits.Span focal, DesignLimits.Span sectors) {
         return new DesignLimits(

@@ -16,7 +16,7 @@ import org.junit.jupiter.api.io.TempDir;
 import simmerpoint.sampling.Estimate;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.scenario.ScenarioException;
-import simmerpoint.scenario.ScenarioReader;
+import simmerpoint.scenario.file.ScenarioReader;
 import simmerpoint.study.trace.Progress;
 import simmerpoint.study.trace.TraceOptions;
 import simmerpoint.study.trace.TraceStudy;
@@ -27,7 +27,7 @@ class PanelWattsTest {
             TraceOptions.defaults().withRays(1 << 16).withThreads(2);
 
     private static Scenario example(Map<String, String> changes) throws ScenarioException {
-        return ScenarioReader.builtIn().values().with(changes).check().scenario();
+        return ScenarioReader.builtIn().with(changes).scenario();
     }
 
     private static double sum(PanelWatts watts, IntToDoubleFunction line) {

@@ -13,7 +13,7 @@ import org.junit.jupiter.api.Test;
 import simmerpoint.sampling.Estimate;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.scenario.ScenarioException;
-import simmerpoint.scenario.ScenarioReader;
+import simmerpoint.scenario.file.ScenarioReader;
 import simmerpoint.study.pan.PanStudy;
 import simmerpoint.study.trace.ImpossibleSetupException;
 import simmerpoint.study.trace.Progress;
@@ -27,7 +27,7 @@ class StoredLightTest {
             TraceOptions.defaults().withRays(1 << 16).withThreads(2);
 
     private static Scenario example(Map<String, String> changes) throws ScenarioException {
-        return ScenarioReader.builtIn().values().with(changes).check().scenario();
+        return ScenarioReader.builtIn().with(changes).scenario();
     }
 
     private static final List<Map<String, String>> MOVED = List.of(
@@ -75,9 +75,8 @@ class StoredLightTest {
         Path file = Path.of("../scenarios/triangle-dish.yaml");
         Scenario mesh = ScenarioReader.read(file).scenario();
         StoredLight stored = StoredLight.cast(mesh, OPTIONS, Progress.NONE);
-        Scenario moved = ScenarioReader.values(file)
+        Scenario moved = ScenarioReader.read(file)
                 .with(Map.of("stand.pull-back", "6 cm"))
-                .check()
                 .scenario();
         assertTrue(stored.serves(moved));
         Estimate again = stored.catchFor(moved, Progress.NONE).ledger().caught();

@@ -10,7 +10,7 @@ import java.util.Map;
 import org.junit.jupiter.api.Test;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.scenario.ScenarioException;
-import simmerpoint.scenario.ScenarioReader;
+import simmerpoint.scenario.file.ScenarioReader;
 import simmerpoint.study.light.LightKey;
 import simmerpoint.study.trace.Progress;
 import simmerpoint.study.trace.TraceOptions;
@@ -22,7 +22,7 @@ class PairedStudyTest {
             TraceOptions.defaults().withRays(1 << 15).withThreads(2);
 
     private static Scenario example(Map<String, String> changes) throws ScenarioException {
-        return ScenarioReader.builtIn().values().with(changes).check().scenario();
+        return ScenarioReader.builtIn().with(changes).scenario();
     }
 
     /** The frames of two targets differ by a rotation, so sums differ by rounding alone. */

@@ -14,7 +14,7 @@ import simmerpoint.heat.balance.CookingModel;
 import simmerpoint.heat.balance.HeatLevelModel;
 import simmerpoint.pan.Finish;
 import simmerpoint.pan.Pan;
-import simmerpoint.scenario.Kitchen;
+import simmerpoint.scenario.CookingSetup;
 
 /** Borders on a made curve of watts, 900·exp(−(x ÷ 0.15)²) W on the underside: all places have a closed form (derived here). */
 class BorderSearchTest {
@@ -26,7 +26,7 @@ class BorderSearchTest {
     }
 
     private static HeatLevelModel levels() {
-        Kitchen k = Kitchen.usual(new Pan(0.24, 0.11, new Finish("black", 0.9)));
+        CookingSetup k = CookingSetup.usual(new Pan(0.24, 0.11, new Finish("black", 0.9)));
         return new HeatLevelModel(new CookingModel(k.vessel(), k.contents(), k.around()), k.levels());
     }
 

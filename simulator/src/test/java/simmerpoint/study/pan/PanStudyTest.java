@@ -42,7 +42,7 @@ class PanStudyTest {
     @CsvSource({"50, 845.78, 20.84", "25, 589.07, 169.54"})
     void theWholeDishComesOutAtOffsetZeroOfEveryMove(double elevation, double underside, double wall) {
         PanResult result = PanScenarios.study(PanScenarios.rings(elevation, 1000));
-        double area = result.kitchen().vessel().levelArea();
+        double area = result.cooking().vessel().levelArea();
         for (PanMove move : result.moves()) {
             PanPosition p = move.at(0);
             double onUnderside = p.meanFlux() * area;
@@ -88,7 +88,7 @@ class PanStudyTest {
                 List<HeatLevel> all = List.of(HeatLevel.values());
                 assertEquals(1, Math.abs(all.indexOf(b.before()) - all.indexOf(b.after())));
                 HeatLevel upper = b.before().compareTo(b.after()) > 0 ? b.before() : b.after();
-                double spare = tea.kitchen()
+                double spare = tea.cooking()
                         .heatLevels()
                         .spareWatts(upper, move.at(b.offsetMetres()).absorbedByFace());
                 assertEquals(0, spare, 0.05, "watts to spare at the border");
@@ -209,7 +209,7 @@ class PanStudyTest {
         double watts = tea.directWatts() + open * (tea.here().absorbed().value() - tea.directWatts());
         assertEquals(
                 HeatLevel.SIMMER,
-                tea.kitchen().heatLevels().level(tea.here().absorbedByFace().scaledTo(watts)));
+                tea.cooking().heatLevels().level(tea.here().absorbedByFace().scaledTo(watts)));
     }
 
     @Test

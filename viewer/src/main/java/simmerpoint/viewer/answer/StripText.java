@@ -1,10 +1,10 @@
 package simmerpoint.viewer.answer;
 
 import java.util.Optional;
-import simmerpoint.answer.AimAnswer;
-import simmerpoint.answer.Figures;
-import simmerpoint.answer.Glance;
-import simmerpoint.answer.LevelWords;
+import simmerpoint.answer.aim.AimAnswer;
+import simmerpoint.answer.trace.TraceSummary;
+import simmerpoint.answer.words.FigureFormat;
+import simmerpoint.answer.words.LevelWords;
 import simmerpoint.heat.HeatLevel;
 import simmerpoint.study.trace.TraceResult;
 import simmerpoint.units.UnitSystem;
@@ -68,16 +68,16 @@ public record StripText(
                     refusal.isEmpty());
         }
         TraceResult result = state.result().get();
-        Glance glance = state.glances().get(system);
+        TraceSummary summary = state.summaries().get(system);
         return new StripText(
-                glance.watts(),
-                glance.meaning(),
-                glance.certainty() + ", " + Figures.count(result.run().rays()) + " rays",
-                glance.level(),
-                glance.water().map(StripText::waterSentence).orElse(""),
+                summary.watts(),
+                summary.meaning(),
+                summary.certainty() + ", " + FigureFormat.count(result.run().rays()) + " rays",
+                summary.level(),
+                summary.water().map(TraceSummary.Water::sentence).orElse(""),
                 aiming(state, studies),
-                glance.largestLoss(),
-                glance.safety(),
+                summary.largestLoss(),
+                summary.safety(),
                 wrong > 0 ? Optional.of(notForWhatIsTyped(wrong)) : state.refusal(),
                 wrong > 0 || !state.current(),
                 state.done(),
@@ -95,12 +95,8 @@ public record StripText(
                         && !studies.working()
                         && studies.done() >= 1);
         return studies.timesOf(state.scenario())
-                .map(times -> AimAnswer.glance(times) + ".")
+                .map(times -> AimAnswer.brief(times) + ".")
                 .orElse(over ? "" : "Aiming: being worked out\u2026");
-    }
-
-    private static String waterSentence(Glance.Water water) {
-        return water.amount() + " " + water.minutes() + ".";
     }
 
     /** The heat level in a word; empty without one. */

@@ -11,7 +11,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import simmerpoint.scenario.Keys;
+import simmerpoint.scenario.keys.Keys;
 import simmerpoint.units.UnitSystem;
 import simmerpoint.viewer.theme.Theme;
 

@@ -6,11 +6,11 @@ import java.util.concurrent.Callable;
 import java.util.function.Supplier;
 import javafx.scene.control.MenuItem;
 import javafx.scene.control.SeparatorMenuItem;
-import simmerpoint.answer.TraceAnswer;
+import simmerpoint.answer.trace.TraceAnswer;
 import simmerpoint.report.CookerReport;
 import simmerpoint.report.ResultFiles;
 import simmerpoint.report.TextReport;
-import simmerpoint.scenario.ReadScenario;
+import simmerpoint.scenario.checks.CheckedScenario;
 import simmerpoint.study.FullStudy;
 import simmerpoint.study.aim.AimResult;
 import simmerpoint.study.trace.Progress;
@@ -97,7 +97,7 @@ final class ExportMenu extends SaveMenu {
     }
 
     private void writePage() {
-        ReadScenario read = document.readProperty().get();
+        CheckedScenario read = document.readProperty().get();
         String name = document.fileProperty()
                 .get()
                 .map(file -> file.getFileName().toString())

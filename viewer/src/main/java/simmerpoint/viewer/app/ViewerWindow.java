@@ -11,8 +11,8 @@ import javafx.scene.Scene;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyCodeCombination;
 import javafx.scene.input.KeyCombination;
-import simmerpoint.scenario.ReadScenario;
 import simmerpoint.scenario.ScenarioException;
+import simmerpoint.scenario.checks.CheckedScenario;
 import simmerpoint.study.trace.TraceOptions;
 import simmerpoint.viewer.answer.AnswerStrip;
 import simmerpoint.viewer.comparison.ComparisonModel;
@@ -106,7 +106,7 @@ final class ViewerWindow implements AutoCloseable {
         });
     }
 
-    private void show(ReadScenario read) {
+    private void show(CheckedScenario read) {
         try {
             live.show(read.atOneMoment());
         } catch (ScenarioException e) {

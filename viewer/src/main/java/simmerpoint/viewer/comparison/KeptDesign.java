@@ -6,8 +6,8 @@ import java.util.LinkedHashSet;
 import java.util.Map;
 import java.util.Set;
 import simmerpoint.quantities.OneLine;
-import simmerpoint.scenario.ReadScenario;
-import simmerpoint.scenario.Variant;
+import simmerpoint.scenario.checks.CheckedScenario;
+import simmerpoint.scenario.variants.Variant;
 import simmerpoint.viewer.document.Edit;
 import simmerpoint.viewer.document.ScenarioDocument;
 
@@ -16,7 +16,7 @@ import simmerpoint.viewer.document.ScenarioDocument;
  *
  * @param read the scenario
  */
-record KeptDesign(ReadScenario read) {
+record KeptDesign(CheckedScenario read) {
     /** The scenario of a document. */
     static KeptDesign of(ScenarioDocument document) {
         return new KeptDesign(document.readProperty().get());

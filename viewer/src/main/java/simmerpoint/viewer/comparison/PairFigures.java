@@ -4,17 +4,17 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import simmerpoint.answer.CompareAnswer;
-import simmerpoint.answer.Figures;
-import simmerpoint.answer.HeatWords;
+import simmerpoint.answer.compare.CompareAnswer;
+import simmerpoint.answer.words.FigureFormat;
+import simmerpoint.answer.words.HeatWords;
 import simmerpoint.heat.BoilingOutcome;
 import simmerpoint.pan.Pan;
 import simmerpoint.quantities.OneLine;
 import simmerpoint.sampling.Estimate;
-import simmerpoint.scenario.DifferingKey;
-import simmerpoint.scenario.Key;
-import simmerpoint.scenario.Keys;
-import simmerpoint.scenario.Variant;
+import simmerpoint.scenario.keys.Key;
+import simmerpoint.scenario.keys.Keys;
+import simmerpoint.scenario.variants.DifferingKey;
+import simmerpoint.scenario.variants.Variant;
 import simmerpoint.study.compare.CompareStudy;
 import simmerpoint.study.compare.ComparedRow;
 import simmerpoint.study.compare.Comparison;
@@ -72,7 +72,7 @@ final class PairFigures {
 
         private static String in(UnitSystem units, Key key, String typed) {
             return TypedQuantity.of(typed, key.dimension())
-                    .map(quantity -> quantity.in(units).text().replace(" ", Figures.NBSP))
+                    .map(quantity -> quantity.in(units).text().replace(" ", FigureFormat.NBSP))
                     .orElse(typed);
         }
     }
@@ -100,7 +100,7 @@ final class PairFigures {
 
     /** The figures of both below each other. */
     List<Row> rows(UnitSystem units) {
-        Figures figures = new Figures(units);
+        FigureFormat figures = new FigureFormat(units);
         List<Row> rows = new ArrayList<>();
         boolean pan = now.trace().scenario().target() instanceof Pan;
         Estimate watts = now.watts().absorbedBeyond(kept.watts());

@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import simmerpoint.scenario.Problem;
-import simmerpoint.scenario.ReadScenario;
-import simmerpoint.scenario.ScenarioValues;
+import simmerpoint.scenario.checks.CheckedScenario;
+import simmerpoint.scenario.values.ScenarioValues;
 
 /**
  * State of the document: the valid scenario, and invalid input with its problems until it is corrected or undone.
@@ -15,14 +15,14 @@ import simmerpoint.scenario.ScenarioValues;
  * @param pending invalid input
  * @param problems of the pending input
  */
-public record DocumentState(ReadScenario read, Edit pending, List<Problem> problems) {
+public record DocumentState(CheckedScenario read, Edit pending, List<Problem> problems) {
     /** Keeps its own copy. */
     public DocumentState {
         problems = List.copyOf(problems);
     }
 
     /** Nothing is wrong. */
-    static DocumentState good(ReadScenario read) {
+    static DocumentState good(CheckedScenario read) {
         return new DocumentState(read, Edit.NONE, List.of());
     }
 
@@ -39,7 +39,8 @@ public record DocumentState(ReadScenario read, Edit pending, List<Problem> probl
     /** The same under another name and in another folder; what it means is the same. */
     DocumentState movedTo(String name, Path folder) {
         ScenarioValues moved = values().movedTo(name, folder);
-        ReadScenario same = new ReadScenario(read.scenario(), moved, read.warnings(), read.timeless(), read.defaults());
+        CheckedScenario same =
+                new CheckedScenario(read.scenario(), moved, read.warnings(), read.timeless(), read.defaults());
         return new DocumentState(same, pending, problems);
     }
 

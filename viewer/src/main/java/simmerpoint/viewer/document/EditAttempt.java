@@ -6,9 +6,9 @@ import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import simmerpoint.scenario.Problem;
-import simmerpoint.scenario.ReadScenario;
 import simmerpoint.scenario.ScenarioException;
-import simmerpoint.scenario.ScenarioValues;
+import simmerpoint.scenario.checks.CheckedScenario;
+import simmerpoint.scenario.values.ScenarioValues;
 
 /**
  * Applies an edit to a state. Valid values take effect; invalid ones stay pending as they were typed. Pending values of
@@ -45,7 +45,7 @@ final class EditAttempt {
         while (true) {
             try {
                 ScenarioValues values = state.values().without(wanted.dropped()).with(wanted.typed());
-                ReadScenario read = values.isSameAs(state.values()) ? state.read() : values.check();
+                CheckedScenario read = values.isSameAs(state.values()) ? state.read() : CheckedScenario.of(values);
                 return new DocumentState(read, held, problemsOf(held));
             } catch (ScenarioException e) {
                 Set<String> culprits = culprits(e, wanted);

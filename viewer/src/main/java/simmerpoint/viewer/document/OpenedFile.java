@@ -6,9 +6,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.Optional;
-import simmerpoint.scenario.ReadScenario;
 import simmerpoint.scenario.ScenarioException;
-import simmerpoint.scenario.ScenarioReader;
+import simmerpoint.scenario.checks.CheckedScenario;
+import simmerpoint.scenario.file.ScenarioReader;
 
 /**
  * A scenario read from a file. Reading may take time and may be done on any thread.
@@ -16,7 +16,7 @@ import simmerpoint.scenario.ScenarioReader;
  * @param file its path; empty for an example or a text
  * @param read the scenario
  */
-public record OpenedFile(Optional<Path> file, ReadScenario read) {
+public record OpenedFile(Optional<Path> file, CheckedScenario read) {
     /** Reads a file. */
     public static OpenedFile read(Path file) throws ScenarioException {
         return new OpenedFile(Optional.of(file.toAbsolutePath().normalize()), ScenarioReader.read(file));

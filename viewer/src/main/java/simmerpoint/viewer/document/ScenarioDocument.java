@@ -11,11 +11,11 @@ import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import simmerpoint.report.AtomicFile;
 import simmerpoint.report.OutputException;
-import simmerpoint.scenario.Key;
-import simmerpoint.scenario.Keys;
-import simmerpoint.scenario.ReadScenario;
 import simmerpoint.scenario.ScenarioException;
-import simmerpoint.scenario.ScenarioValues;
+import simmerpoint.scenario.checks.CheckedScenario;
+import simmerpoint.scenario.keys.Key;
+import simmerpoint.scenario.keys.Keys;
+import simmerpoint.scenario.values.ScenarioValues;
 
 /**
  * The open scenario. Changes are values as they would be typed in the file; views listen to its properties. All calls and
@@ -23,7 +23,7 @@ import simmerpoint.scenario.ScenarioValues;
  */
 public final class ScenarioDocument {
     private final ReadOnlyObjectWrapper<DocumentState> state = new ReadOnlyObjectWrapper<>(this, "state");
-    private final ReadOnlyObjectWrapper<ReadScenario> read = new ReadOnlyObjectWrapper<>(this, "read");
+    private final ReadOnlyObjectWrapper<CheckedScenario> read = new ReadOnlyObjectWrapper<>(this, "read");
     private final ReadOnlyObjectWrapper<Optional<Path>> file = new ReadOnlyObjectWrapper<>(this, "file");
     private final ReadOnlyObjectWrapper<String> title = new ReadOnlyObjectWrapper<>(this, "title", "");
     private final ReadOnlyBooleanWrapper dirty = new ReadOnlyBooleanWrapper(this, "dirty");
@@ -59,7 +59,7 @@ public final class ScenarioDocument {
     }
 
     /** The scenario in force, always a good one; changes only when another comes into force. */
-    public ReadOnlyObjectProperty<ReadScenario> readProperty() {
+    public ReadOnlyObjectProperty<CheckedScenario> readProperty() {
         return read.getReadOnlyProperty();
     }
 

@@ -3,8 +3,8 @@ package simmerpoint.viewer.editing;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Stream;
-import simmerpoint.scenario.Key;
-import simmerpoint.scenario.Keys;
+import simmerpoint.scenario.keys.Key;
+import simmerpoint.scenario.keys.Keys;
 
 /** What a builder asks, in this order, and which sections of the scenario answer it. */
 enum Asked {

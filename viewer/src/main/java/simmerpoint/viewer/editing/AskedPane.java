@@ -12,9 +12,9 @@ import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.control.TitledPane;
 import javafx.scene.layout.VBox;
-import simmerpoint.scenario.Key;
-import simmerpoint.scenario.Keys;
 import simmerpoint.scenario.Problem;
+import simmerpoint.scenario.keys.Key;
+import simmerpoint.scenario.keys.Keys;
 import simmerpoint.viewer.document.ScenarioDocument;
 
 /**

@@ -3,9 +3,9 @@ package simmerpoint.viewer.editing;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
-import simmerpoint.scenario.CutKeys;
-import simmerpoint.scenario.Key;
-import simmerpoint.scenario.Keys;
+import simmerpoint.scenario.keys.CutKeys;
+import simmerpoint.scenario.keys.Key;
+import simmerpoint.scenario.keys.Keys;
 import simmerpoint.viewer.document.DocumentState;
 
 /** Which keys have a meaning for the cut, sun, sky and vessel that are chosen. What is typed or wrong is always shown. */

@@ -6,7 +6,7 @@ import simmerpoint.dish.mirror.MaterialCatalogue;
 import simmerpoint.heat.PanMaterial;
 import simmerpoint.pan.CatalogueFinish;
 import simmerpoint.pan.FinishCatalogue;
-import simmerpoint.scenario.Key;
+import simmerpoint.scenario.keys.Key;
 import simmerpoint.units.QuantityWriter;
 
 /**

@@ -1,8 +1,8 @@
 package simmerpoint.viewer.editing;
 
 import java.util.Optional;
-import simmerpoint.scenario.Key;
-import simmerpoint.scenario.Keys;
+import simmerpoint.scenario.keys.Key;
+import simmerpoint.scenario.keys.Keys;
 import simmerpoint.units.InputText;
 import simmerpoint.viewer.document.DocumentState;
 

@@ -2,7 +2,7 @@ package simmerpoint.viewer.editing;
 
 import javafx.scene.control.Button;
 import javafx.scene.control.Tooltip;
-import simmerpoint.scenario.FileNames;
+import simmerpoint.scenario.values.FileNames;
 import simmerpoint.viewer.dialog.Dialogs;
 import simmerpoint.viewer.dialog.FileKind;
 

@@ -3,8 +3,8 @@ package simmerpoint.viewer.editing;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
-import simmerpoint.scenario.Key;
 import simmerpoint.scenario.Scenario;
+import simmerpoint.scenario.keys.Key;
 import simmerpoint.units.TypedQuantity;
 
 /** The figure that holds for a key that is left out: its default, or what the scenario takes from the material or the pan. */
@@ -16,9 +16,9 @@ final class InForce {
             "mirror.beam-spread", s -> s.mirror().beamSpreadRadians(),
             "mirror.wide-share", s -> s.mirror().wideShare(),
             "mirror.wide-spread", s -> s.mirror().wideSpreadRadians(),
-            "pan.mass", s -> s.kitchen().map(k -> k.vessel().massKilograms()).orElse(Double.NaN),
+            "pan.mass", s -> s.cooking().map(k -> k.vessel().massKilograms()).orElse(Double.NaN),
             "pan.water",
-                    s -> s.kitchen().map(k -> k.contents().waterKilograms()).orElse(Double.NaN));
+                    s -> s.cooking().map(k -> k.contents().waterKilograms()).orElse(Double.NaN));
 
     private static final int DECIMALS = 3;
     private static final int WEIGHED = 1;

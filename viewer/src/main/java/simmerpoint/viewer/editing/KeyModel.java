@@ -8,7 +8,7 @@ import javafx.beans.property.ReadOnlyBooleanWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.beans.value.ObservableValue;
-import simmerpoint.scenario.Key;
+import simmerpoint.scenario.keys.Key;
 import simmerpoint.units.TypedQuantity;
 import simmerpoint.units.UnitSystem;
 import simmerpoint.viewer.document.DocumentState;

@@ -15,7 +15,7 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import javafx.scene.shape.SVGPath;
-import simmerpoint.scenario.Key;
+import simmerpoint.scenario.keys.Key;
 import simmerpoint.units.UnitSystem;
 import simmerpoint.viewer.dialog.Dialogs;
 

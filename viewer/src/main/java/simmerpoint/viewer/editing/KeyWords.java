@@ -4,7 +4,7 @@ import java.util.Map;
 import java.util.Optional;
 import simmerpoint.dish.CutKind;
 import simmerpoint.dish.cut.Cuts;
-import simmerpoint.scenario.Key;
+import simmerpoint.scenario.keys.Key;
 
 /** What keys, sections and words of choice are called in the window. */
 final class KeyWords {

@@ -3,7 +3,7 @@ package simmerpoint.viewer.editing;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
-import simmerpoint.scenario.Key;
+import simmerpoint.scenario.keys.Key;
 import simmerpoint.units.Dimension;
 import simmerpoint.units.TypedQuantity;
 

@@ -60,7 +60,7 @@ final class SpanSlider extends Slider {
     private void scale(TypedQuantity unit) {
         double low = unit.numberOf(span.low());
         double high = unit.numberOf(span.high());
-        boolean whole = model.key().kind() == simmerpoint.scenario.Key.Kind.COUNT;
+        boolean whole = model.key().kind() == simmerpoint.scenario.keys.Key.Kind.COUNT;
         step = whole ? 1 : round((high - low) / STEPS);
         decimals = Math.max(0, -(int) Math.floor(Math.log10(step) + 1e-9));
         setMin(Math.ceil(low / step - 1e-6) * step);

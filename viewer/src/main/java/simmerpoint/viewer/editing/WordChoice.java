@@ -6,7 +6,7 @@ import javafx.scene.control.Label;
 import javafx.scene.control.ListCell;
 import javafx.scene.control.Tooltip;
 import javafx.scene.layout.VBox;
-import simmerpoint.scenario.Key;
+import simmerpoint.scenario.keys.Key;
 
 /** A choice among the words a key allows, each with what is known of it. */
 final class WordChoice extends ComboBox<String> {

@@ -5,7 +5,7 @@ import java.util.Optional;
 import java.util.concurrent.Executor;
 import java.util.function.Consumer;
 import java.util.stream.LongStream;
-import simmerpoint.answer.Glance;
+import simmerpoint.answer.trace.TraceSummary;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.study.light.StoredLight;
 import simmerpoint.study.trace.Progress;
@@ -35,7 +35,7 @@ public final class LiveEngine implements AutoCloseable {
     private Optional<StoredLight> stored = Optional.empty();
     private final ResultCache<TraceResult> settled = new ResultCache<>();
     private Optional<TraceResult> newest = Optional.empty();
-    private Map<UnitSystem, Glance> glances = Map.of();
+    private Map<UnitSystem, TraceSummary> summaries = Map.of();
     private int warmUps = 15;
     private long runs;
 
@@ -180,7 +180,7 @@ public final class LiveEngine implements AutoCloseable {
 
         private void found(TraceResult result, boolean settled) {
             newest = Optional.of(result);
-            glances = Glance.inAllUnits(result);
+            summaries = TraceSummary.inAllUnits(result);
             tell(settled, Optional.empty());
         }
 
@@ -190,7 +190,7 @@ public final class LiveEngine implements AutoCloseable {
         }
 
         private void tell(boolean settled, Optional<String> refusal) {
-            out.deliver(new LiveState(number, scenario, newest, glances, settled ? 1 : done, settled, refusal));
+            out.deliver(new LiveState(number, scenario, newest, summaries, settled ? 1 : done, settled, refusal));
         }
     }
 }

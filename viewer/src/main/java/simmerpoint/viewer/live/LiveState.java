@@ -2,7 +2,7 @@ package simmerpoint.viewer.live;
 
 import java.util.Map;
 import java.util.Optional;
-import simmerpoint.answer.Glance;
+import simmerpoint.answer.trace.TraceSummary;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.study.trace.TraceResult;
 import simmerpoint.units.UnitSystem;
@@ -14,7 +14,7 @@ import simmerpoint.units.UnitSystem;
  * @param scenario what is asked for
  * @param result the newest result there is; it may still be that of an earlier scenario, and is missing only before the
  *     first
- * @param glances what the result says at a glance, in all units; empty without one
+ * @param summaries what the result says in short, in all units; empty without one
  * @param done share of the work that is done, 0 to 1
  * @param settled whether nothing finer will come: the result is then what the command line gives, or the scenario is
  *     refused
@@ -24,16 +24,16 @@ public record LiveState(
         long run,
         Scenario scenario,
         Optional<TraceResult> result,
-        Map<UnitSystem, Glance> glances,
+        Map<UnitSystem, TraceSummary> summaries,
         double done,
         boolean settled,
         Optional<String> refusal) {
-    /** Keeps the glances as they are. */
+    /** Keeps the summaries as they are. */
     public LiveState {
-        glances = Map.copyOf(glances);
+        summaries = Map.copyOf(summaries);
     }
 
-    /** With glances worked out here and now. */
+    /** With summaries worked out here and now. */
     public LiveState(
             long run,
             Scenario scenario,
@@ -41,7 +41,7 @@ public record LiveState(
             double done,
             boolean settled,
             Optional<String> refusal) {
-        this(run, scenario, result, result.map(Glance::inAllUnits).orElse(Map.of()), done, settled, refusal);
+        this(run, scenario, result, result.map(TraceSummary::inAllUnits).orElse(Map.of()), done, settled, refusal);
     }
 
     /** Whether the result is that of the scenario asked for. */

@@ -75,7 +75,7 @@ public final class StudyEngine implements AutoCloseable {
         }
 
         private boolean hasPan() {
-            return scenario.kitchen().isPresent();
+            return scenario.cooking().isPresent();
         }
 
         @Override

@@ -48,7 +48,7 @@ public record StudyState(
     public boolean shows(Scenario wanted) {
         boolean mine = scenario.filter(wanted::equals).isPresent();
         boolean seen = timesOf(wanted).isPresent()
-                && (panOf(wanted).isPresent() || wanted.kitchen().isEmpty());
+                && (panOf(wanted).isPresent() || wanted.cooking().isEmpty());
         return mine && (seen || !working);
     }
 

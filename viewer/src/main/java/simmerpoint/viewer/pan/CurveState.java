@@ -1,7 +1,7 @@
 package simmerpoint.viewer.pan;
 
 import java.util.Optional;
-import simmerpoint.answer.MoveWords;
+import simmerpoint.answer.words.MoveWords;
 import simmerpoint.drawing.chart.LivePan;
 import simmerpoint.drawing.chart.MoveChart;
 import simmerpoint.drawing.chart.MoveCurve;

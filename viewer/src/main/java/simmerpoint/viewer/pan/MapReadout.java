@@ -2,10 +2,10 @@ package simmerpoint.viewer.pan;
 
 import java.util.ArrayList;
 import java.util.List;
-import simmerpoint.answer.Figures;
-import simmerpoint.answer.FryingWords;
-import simmerpoint.answer.MoveWords;
-import simmerpoint.answer.TargetWords;
+import simmerpoint.answer.words.FigureFormat;
+import simmerpoint.answer.words.FryingWords;
+import simmerpoint.answer.words.MoveWords;
+import simmerpoint.answer.words.TargetWords;
 import simmerpoint.drawing.map.Facing;
 import simmerpoint.drawing.map.MapFrame;
 import simmerpoint.drawing.map.Place;
@@ -21,13 +21,13 @@ final class MapReadout {
     private static final double EIGHTH = Math.PI / 8;
 
     private final TraceResult result;
-    private final Figures figures;
+    private final FigureFormat figures;
     private final MoveWords lengths;
     private final TargetWords words;
 
     MapReadout(TraceResult result, UnitSystem units) {
         this.result = result;
-        figures = new Figures(units);
+        figures = new FigureFormat(units);
         lengths = new MoveWords(units);
         words = TargetWords.of(result.scenario().target());
     }

@@ -1,7 +1,7 @@
 package simmerpoint.viewer.pan;
 
 import java.util.Optional;
-import simmerpoint.answer.Figures;
+import simmerpoint.answer.words.FigureFormat;
 import simmerpoint.drawing.Box;
 import simmerpoint.drawing.map.MapFrame;
 import simmerpoint.drawing.map.Place;
@@ -30,7 +30,7 @@ final class PlaneView extends MapView {
 
     @Override
     String summary(MapState shown) {
-        Figures figures = new Figures(shown.units());
+        FigureFormat figures = new FigureFormat(shown.units());
         return "Hottest spot " + figures.flux(shown.result().spot().peakFlux()) + ". "
                 + new MapReadout(shown.result(), shown.units()).evenness() + " Arrow keys read it place by place.";
     }

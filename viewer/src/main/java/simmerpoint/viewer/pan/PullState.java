@@ -46,7 +46,7 @@ record PullState(
     static PullState next(Optional<PullState> before, Scenario scenario, StudyState studies, boolean held) {
         Optional<MoveCurve> old = before.flatMap(PullState::line);
         Optional<PanResult> newest = studies.pan();
-        boolean hasPan = scenario.kitchen().isPresent();
+        boolean hasPan = scenario.cooking().isPresent();
         boolean elsewhere = old.isPresent()
                 && newest.filter(n -> reachesElsewhere(n, scenario, old.get())).isPresent();
         boolean oldStays = old.isPresent()

@@ -1,8 +1,8 @@
 package simmerpoint.viewer.pan;
 
-import simmerpoint.answer.Figures;
-import simmerpoint.answer.LevelWords;
-import simmerpoint.answer.MoveWords;
+import simmerpoint.answer.words.FigureFormat;
+import simmerpoint.answer.words.LevelWords;
+import simmerpoint.answer.words.MoveWords;
 import simmerpoint.sampling.Estimate;
 import simmerpoint.study.pan.PanPosition;
 import simmerpoint.units.UnitSystem;
@@ -43,18 +43,18 @@ record PullWords(UnitSystem units) {
 
     /** As it is typed in the file: "12.3 cm", "4.85 in". */
     String typed(double metres) {
-        String figure = Figures.fixed(snapped(metres) / unit(), units == UnitSystem.INCH ? 2 : 1);
+        String figure = FigureFormat.fixed(snapped(metres) / unit(), units == UnitSystem.INCH ? 2 : 1);
         return figure.replace('\u2212', '-') + " " + unitName();
     }
 
     /** As it is read: "12.3 cm", "4.85 in", always with the same digits so that nothing jumps. */
     String shown(double metres) {
-        return Figures.fixed(metres / unit(), units == UnitSystem.INCH ? 2 : 1) + Figures.NBSP + unitName();
+        return FigureFormat.fixed(metres / unit(), units == UnitSystem.INCH ? 2 : 1) + FigureFormat.NBSP + unitName();
     }
 
     /** What the pan gets somewhere: "At 12.3 cm: 512 W, simmer; hottest spot 23 kW/m²". */
     String sentence(double pullBack, PanPosition there) {
-        Figures figures = new Figures(units);
+        FigureFormat figures = new FigureFormat(units);
         Estimate hot = new Estimate(there.hottestFlux(), 0.05 * there.hottestFlux());
         return "At " + shown(pullBack) + ": " + figures.plainWatts(there.absorbed()) + ", "
                 + LevelWords.of(there.level()) + "; hottest spot about " + figures.plainFlux(hot) + ".";

@@ -3,11 +3,11 @@ package simmerpoint.viewer.yard;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.Map;
-import simmerpoint.answer.Figures;
+import simmerpoint.answer.words.FigureFormat;
 import simmerpoint.drawing.cooker.YardPlace;
-import simmerpoint.scenario.Keys;
-import simmerpoint.scenario.Range;
 import simmerpoint.scenario.Scenario;
+import simmerpoint.scenario.keys.KeyRange;
+import simmerpoint.scenario.keys.Keys;
 import simmerpoint.setup.SideView.Place;
 import simmerpoint.setup.Stand;
 import simmerpoint.units.UnitSystem;
@@ -77,7 +77,7 @@ final class Moves {
 
     /** The nearest value that the key allows. */
     static double allowed(Handle handle, double value) {
-        Range range = Keys.find(handle.key()).orElseThrow().range();
+        KeyRange range = Keys.find(handle.key()).orElseThrow().range();
         double low = handle == Handle.SUN ? LEAST_ELEVATION : range.low();
         return Math.max(low, Math.min(range.high(), value));
     }
@@ -113,10 +113,10 @@ final class Moves {
             case RAISE -> words.raised(value);
             case SLIDE -> words.slid(value);
             case TURN -> OffPlace.turned(value).isEmpty() ? "Dish not turned" : "Dish " + OffPlace.turned(value);
-            case SUN -> handle.title() + " " + Figures.fixed(Math.toDegrees(value), 1) + "°" + clock(scenario);
+            case SUN -> handle.title() + " " + FigureFormat.fixed(Math.toDegrees(value), 1) + "°" + clock(scenario);
         };
         return moved.isEmpty()
-                ? handle.title() + " 0" + Figures.NBSP + (system == UnitSystem.INCH ? "in" : "cm")
+                ? handle.title() + " 0" + FigureFormat.NBSP + (system == UnitSystem.INCH ? "in" : "cm")
                 : moved.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + moved.substring(1);
     }
 
@@ -125,7 +125,7 @@ final class Moves {
         if (new OffPlace(system).pulled(value).isEmpty()) {
             return "";
         }
-        String figure = Handle.PULL_BACK.title() + " " + new Figures(system).length(value);
+        String figure = Handle.PULL_BACK.title() + " " + new FigureFormat(system).length(value);
         return value < 0 ? figure + ", towards the dish" : figure;
     }
 

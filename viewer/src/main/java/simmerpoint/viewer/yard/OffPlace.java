@@ -2,8 +2,8 @@ package simmerpoint.viewer.yard;
 
 import java.util.ArrayList;
 import java.util.List;
-import simmerpoint.answer.Figures;
-import simmerpoint.answer.HeightWords;
+import simmerpoint.answer.words.FigureFormat;
+import simmerpoint.answer.words.HeightWords;
 import simmerpoint.pan.Pan;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.setup.Aim;
@@ -18,7 +18,7 @@ record OffPlace(UnitSystem system) {
     /** The same as {@link #words(Scenario)}, and whether one can cook at a pan whose underside stands so high, m. */
     String words(Scenario scenario, double panHeightMetres) {
         String moved = words(scenario);
-        String reach = new HeightWords(scenario.ground(), new Figures(system))
+        String reach = new HeightWords(scenario.heights(), new FigureFormat(system))
                 .outOfReach(panHeightMetres)
                 .filter(beyond -> scenario.target() instanceof Pan && panHeightMetres > 0)
                 .map(beyond -> "The pan stands " + beyond + ".")
@@ -31,7 +31,7 @@ record OffPlace(UnitSystem system) {
         Stand stand = scenario.stand();
         Aim aim = scenario.aim();
         List<String> all = new ArrayList<>();
-        String noun = simmerpoint.answer.TargetWords.of(scenario.target()).noun();
+        String noun = simmerpoint.answer.words.TargetWords.of(scenario.target()).noun();
         join(
                 all,
                 noun,
@@ -83,12 +83,12 @@ record OffPlace(UnitSystem system) {
 
     private static String degrees(double radians) {
         double degrees = Math.abs(Math.toDegrees(radians));
-        return degrees < LEAST_DEGREES ? "" : Figures.fixed(degrees, 1).replaceAll("\\.0$", "") + "\u00b0";
+        return degrees < LEAST_DEGREES ? "" : FigureFormat.fixed(degrees, 1).replaceAll("\\.0$", "") + "\u00b0";
     }
 
     private String length(double metres, String before, String positive, String negative) {
         return Math.abs(metres) < NONE
                 ? ""
-                : before + new Figures(system).length(Math.abs(metres)) + (metres < 0 ? negative : positive);
+                : before + new FigureFormat(system).length(Math.abs(metres)) + (metres < 0 ? negative : positive);
     }
 }

@@ -1,8 +1,8 @@
 package simmerpoint.viewer.yard;
 
 import java.util.Optional;
-import simmerpoint.answer.Figures;
-import simmerpoint.answer.TargetWords;
+import simmerpoint.answer.words.FigureFormat;
+import simmerpoint.answer.words.TargetWords;
 import simmerpoint.sampling.Estimate;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.study.light.PanelWatts;
@@ -43,7 +43,8 @@ record PanelScene(Scenario scenario, Optional<PanelWatts> watts, int chosen) {
             reflected += watts.get().reflected(k);
             caught += watts.get().caught(k);
         }
-        String all = reflected > 0 ? new Figures(simmerpoint.units.UnitSystem.METRIC).percent(caught / reflected) : "0";
+        String all =
+                reflected > 0 ? new FigureFormat(simmerpoint.units.UnitSystem.METRIC).percent(caught / reflected) : "0";
         return all + " of the light from all panels reaches the " + noun + ". Point at a panel to read its own share.";
     }
 
@@ -53,10 +54,11 @@ record PanelScene(Scenario scenario, Optional<PanelWatts> watts, int chosen) {
                     + TargetWords.of(scenario.target()).noun() + " stands in its sun.";
         }
         Estimate share = w.share(panel);
-        String error = Figures.fixed(Math.max(1, Math.ceil(100 * share.standardError())), 0);
-        return "sends " + Figures.rounded(w.reflected(panel), 2) + Figures.NBSP + "W, of which "
-                + Figures.fixed(100 * share.value(), 0) + Figures.NBSP + "±" + Figures.NBSP + error + Figures.NBSP
-                + "% (" + Figures.rounded(w.caught(panel), 2) + Figures.NBSP + "W) reach the "
+        String error = FigureFormat.fixed(Math.max(1, Math.ceil(100 * share.standardError())), 0);
+        return "sends " + FigureFormat.rounded(w.reflected(panel), 2) + FigureFormat.NBSP + "W, of which "
+                + FigureFormat.fixed(100 * share.value(), 0) + FigureFormat.NBSP + "±" + FigureFormat.NBSP + error
+                + FigureFormat.NBSP
+                + "% (" + FigureFormat.rounded(w.caught(panel), 2) + FigureFormat.NBSP + "W) reach the "
                 + TargetWords.of(scenario.target()).noun() + ".";
     }
 }

@@ -2,8 +2,8 @@ package simmerpoint.viewer.yard;
 
 import java.time.ZonedDateTime;
 import java.time.format.DateTimeFormatter;
-import simmerpoint.scenario.Outdoors;
 import simmerpoint.scenario.Scenario;
+import simmerpoint.scenario.SiteConditions;
 import simmerpoint.sun.Site;
 import simmerpoint.sun.SunMoment;
 
@@ -21,12 +21,12 @@ final class SunTime {
 
     /** Whether place and time say where the sun stands. */
     static boolean rules(Scenario scenario) {
-        return scenario.outdoors().filter(Outdoors::timed).isPresent();
+        return scenario.site().filter(SiteConditions::timed).isPresent();
     }
 
     /** The scenario's own time. */
     static String now(Scenario scenario) {
-        return scenario.outdoors().orElseThrow().when().format(CLOCK);
+        return scenario.site().orElseThrow().when().format(CLOCK);
     }
 
     /**
@@ -34,7 +34,7 @@ final class SunTime {
      * climbs so high.
      */
     static String of(Scenario scenario, double elevation) {
-        Outdoors outdoors = scenario.outdoors().orElseThrow();
+        SiteConditions outdoors = scenario.site().orElseThrow();
         Site place = outdoors.place();
         ZonedDateTime midnight =
                 outdoors.when().toLocalDate().atStartOfDay(outdoors.when().getZone());

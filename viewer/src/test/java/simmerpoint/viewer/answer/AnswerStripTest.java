@@ -13,10 +13,10 @@ import javafx.scene.control.Label;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
-import simmerpoint.answer.Glance;
+import simmerpoint.answer.trace.TraceSummary;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.scenario.ScenarioException;
-import simmerpoint.scenario.ScenarioReader;
+import simmerpoint.scenario.file.ScenarioReader;
 import simmerpoint.setup.Stand;
 import simmerpoint.study.trace.Progress;
 import simmerpoint.study.trace.TraceOptions;
@@ -38,14 +38,14 @@ class AnswerStripTest {
     @ParameterizedTest
     @EnumSource(UnitSystem.class)
     void saysTheWordsOfTheAnswer(UnitSystem system) {
-        Glance glance = Glance.of(result, system);
+        TraceSummary summary = TraceSummary.of(result, system);
         StripText text = StripText.of(settled, StudyState.NOTHING_YET, 0, system);
-        assertEquals(glance.watts(), text.watts());
-        assertEquals(glance.largestLoss(), text.loss());
-        assertEquals(glance.safety(), text.safety());
-        assertTrue(text.water().contains(glance.water().orElseThrow().minutes()));
-        assertTrue(text.certainty().startsWith(glance.certainty()));
-        assertTrue(text.spoken().contains(glance.watts()) && text.spoken().contains(glance.safety()));
+        assertEquals(summary.watts(), text.watts());
+        assertEquals(summary.largestLoss(), text.loss());
+        assertEquals(summary.safety(), text.safety());
+        assertTrue(text.water().contains(summary.water().orElseThrow().minutes()));
+        assertTrue(text.certainty().startsWith(summary.certainty()));
+        assertTrue(text.spoken().contains(summary.watts()) && text.spoken().contains(summary.safety()));
         assertFalse(text.earlier() || text.working());
     }
 
@@ -78,7 +78,7 @@ class AnswerStripTest {
                             Path.of(""))
                     .scenario();
             TraceResult few = TraceStudy.run(scenario, TraceOptions.defaults().withRays(1024), Progress.NONE);
-            if (Glance.of(few, UnitSystem.METRIC)
+            if (TraceSummary.of(few, UnitSystem.METRIC)
                     .water()
                     .orElseThrow()
                     .minutes()
@@ -127,7 +127,7 @@ class AnswerStripTest {
             Label watts = (Label) strip.lookup("#answer-watts");
             assertEquals("\u2013", watts.getText());
             state.set(settled);
-            assertEquals(Glance.of(result, UnitSystem.METRIC).watts(), watts.getText());
+            assertEquals(TraceSummary.of(result, UnitSystem.METRIC).watts(), watts.getText());
             assertTrue(strip.getAccessibleText().startsWith(watts.getText()));
             assertFalse(strip.getStyleClass().contains("stale"));
             wrong.set(1);

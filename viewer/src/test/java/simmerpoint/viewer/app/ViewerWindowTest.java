@@ -36,9 +36,9 @@ import org.junit.jupiter.api.TestInfo;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import simmerpoint.answer.Glance;
+import simmerpoint.answer.trace.TraceSummary;
 import simmerpoint.quantities.TraceQuantities;
-import simmerpoint.scenario.ScenarioReader;
+import simmerpoint.scenario.file.ScenarioReader;
 import simmerpoint.study.trace.Progress;
 import simmerpoint.study.trace.TraceOptions;
 import simmerpoint.study.trace.TraceResult;
@@ -161,7 +161,7 @@ class ViewerWindowTest {
         FxThread.until("the file is there", () -> Files.exists(file));
         TraceResult traced =
                 TraceStudy.run(ScenarioReader.read(file).scenario(), TraceOptions.defaults(), Progress.NONE);
-        assertEquals(Glance.of(traced, UnitSystem.METRIC).watts(), after);
+        assertEquals(TraceSummary.of(traced, UnitSystem.METRIC).watts(), after);
         JsonNode json = new ObjectMapper().readTree(TraceQuantities.DOCUMENT.json(traced));
         var shown = get(() -> window.live().stateProperty().get().result().orElseThrow());
         assertEquals(
@@ -204,7 +204,7 @@ class ViewerWindowTest {
         FxThread.run(() -> window.files().save());
         TraceResult traced =
                 TraceStudy.run(ScenarioReader.read(file).scenario(), TraceOptions.defaults(), Progress.NONE);
-        assertEquals(Glance.of(traced, UnitSystem.METRIC).watts(), watts());
+        assertEquals(TraceSummary.of(traced, UnitSystem.METRIC).watts(), watts());
         TraceResult shown =
                 get(() -> window.live().stateProperty().get().result().orElseThrow());
         assertEquals(traced.ledger(), shown.ledger());

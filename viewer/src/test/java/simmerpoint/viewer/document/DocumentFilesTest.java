@@ -13,9 +13,9 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import simmerpoint.report.OutputException;
-import simmerpoint.scenario.ExampleScenario;
 import simmerpoint.scenario.ScenarioException;
-import simmerpoint.scenario.ScenarioReader;
+import simmerpoint.scenario.file.ExampleScenario;
+import simmerpoint.scenario.file.ScenarioReader;
 
 class DocumentFilesTest {
     private static final String TEXT =

@@ -19,9 +19,9 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import simmerpoint.scenario.ReadScenario;
-import simmerpoint.scenario.ScenarioReader;
-import simmerpoint.scenario.ScenarioValues;
+import simmerpoint.scenario.checks.CheckedScenario;
+import simmerpoint.scenario.file.ScenarioReader;
+import simmerpoint.scenario.values.ScenarioValues;
 
 /**
  * Whoever changes the open scenario sets values: no chain of calls leads from there to the YAML parser. Those who listen can
@@ -57,7 +57,7 @@ class EditingReadsNoTextTest {
                 .dependOnClassesThat()
                 .areAssignableTo(ScenarioReader.class)
                 .orShould()
-                .callMethod(ReadScenario.class, "sourceText")
+                .callMethod(CheckedScenario.class, "sourceText")
                 .orShould()
                 .callMethod(ScenarioValues.class, "sourceText")
                 .check(OURS);

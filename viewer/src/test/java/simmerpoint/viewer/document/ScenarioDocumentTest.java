@@ -11,8 +11,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
-import simmerpoint.scenario.ReadScenario;
 import simmerpoint.scenario.ScenarioException;
+import simmerpoint.scenario.checks.CheckedScenario;
 
 class ScenarioDocumentTest {
     private static final String TEXT = """
@@ -35,7 +35,7 @@ class ScenarioDocumentTest {
     @Test
     void aGoodChangeComesIntoForceAndIsToldOnce() throws Exception {
         ScenarioDocument document = document();
-        List<ReadScenario> heard = new ArrayList<>();
+        List<CheckedScenario> heard = new ArrayList<>();
         document.readProperty().addListener((p, before, now) -> heard.add(now));
         document.change(Map.of("dish.diameter", "48 in"));
         assertEquals(1, heard.size());
@@ -49,7 +49,7 @@ class ScenarioDocumentTest {
     @Test
     void aWrongValueIsKeptAsTypedAndTheLastGoodScenarioStays() throws Exception {
         ScenarioDocument document = document();
-        ReadScenario before = document.readProperty().get();
+        CheckedScenario before = document.readProperty().get();
         document.change(Map.of("dish.diameter", "1,5 m"));
         assertSame(before, document.readProperty().get());
         assertEquals(Optional.of("1,5 m"), document.state().typed("dish.diameter"));

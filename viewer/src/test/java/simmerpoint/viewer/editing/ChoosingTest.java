@@ -13,9 +13,9 @@ import simmerpoint.dish.cut.FlatRings;
 import simmerpoint.dish.mirror.Material;
 import simmerpoint.dish.mirror.MaterialCatalogue;
 import simmerpoint.pan.Plane;
-import simmerpoint.scenario.Key;
-import simmerpoint.scenario.Keys;
 import simmerpoint.scenario.Scenario;
+import simmerpoint.scenario.keys.Key;
+import simmerpoint.scenario.keys.Keys;
 import simmerpoint.viewer.document.ScenarioDocument;
 
 class ChoosingTest {
@@ -107,7 +107,7 @@ class ChoosingTest {
         assertEquals(new Plane(0.24, 0), scenario().target());
         choosing.takePan();
         assertEquals(before.target(), scenario().target());
-        assertEquals(before.kitchen(), scenario().kitchen());
+        assertEquals(before.cooking(), scenario().cooking());
     }
 
     @Test
@@ -117,7 +117,7 @@ class ChoosingTest {
         assertFalse(document.state().problems().isEmpty());
         document.change(Map.of("place.latitude", "47.3° N", "place.longitude", "8.5° E", "place.zone", "UTC+1"));
         Scenario noon = scenario();
-        assertTrue(noon.outdoors().isPresent());
+        assertTrue(noon.site().isPresent());
         assertTrue(noon.sun().elevationRadians() > Math.toRadians(60));
         choosing.takeGivenSun();
         assertEquals(noon.sun().elevationRadians(), scenario().sun().elevationRadians(), Math.toRadians(0.051));

@@ -9,7 +9,7 @@ import java.util.Optional;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.SimpleObjectProperty;
 import org.junit.jupiter.api.Test;
-import simmerpoint.scenario.Keys;
+import simmerpoint.scenario.keys.Keys;
 import simmerpoint.units.UnitSystem;
 import simmerpoint.viewer.document.ScenarioDocument;
 

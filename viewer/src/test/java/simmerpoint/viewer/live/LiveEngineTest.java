@@ -9,7 +9,7 @@ import java.util.List;
 import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Test;
 import simmerpoint.scenario.Scenario;
-import simmerpoint.scenario.ScenarioReader;
+import simmerpoint.scenario.file.ScenarioReader;
 import simmerpoint.setup.Stand;
 import simmerpoint.study.trace.Progress;
 import simmerpoint.study.trace.TraceOptions;

@@ -10,7 +10,7 @@ import java.nio.file.Path;
 import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
-import simmerpoint.answer.Figures;
+import simmerpoint.answer.words.FigureFormat;
 import simmerpoint.drawing.Box;
 import simmerpoint.drawing.chart.MoveCurve;
 import simmerpoint.drawing.chart.Scale;
@@ -19,7 +19,7 @@ import simmerpoint.drawing.map.UnrolledWall;
 import simmerpoint.sampling.Estimate;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.scenario.ScenarioException;
-import simmerpoint.scenario.ScenarioReader;
+import simmerpoint.scenario.file.ScenarioReader;
 import simmerpoint.setup.Stand;
 import simmerpoint.study.pan.MoveStudy;
 import simmerpoint.study.pan.PanPosition;
@@ -68,7 +68,7 @@ class PanViewModelTest {
     void aHardlyLitWallDoesNotLookAblaze() {
         FluxMap stray = new FluxMap(3, 3, 0.01, 0.01, 0, 0, new double[] {0, 0, 0, 0, 0.03, 0, 0, 0, 0}, new double[9]);
         assertEquals(Optional.of(850.0), ScaleChoice.FOLLOWS.ownTop(stray, 20_000, 850));
-        assertEquals("up to about 1\u00a0W/m\u00b2", UnrolledWall.words(stray, new Figures(UnitSystem.METRIC)));
+        assertEquals("up to about 1\u00a0W/m\u00b2", UnrolledWall.words(stray, new FigureFormat(UnitSystem.METRIC)));
     }
 
     /** Either the drawing has a flag and the words explain it, or the words say where else the pan should go. */
@@ -102,7 +102,7 @@ class PanViewModelTest {
         int cell = j * map.columns() + i;
         Estimate flux = new Estimate(map.flux()[cell], map.standardError()[cell]);
         String said = new MapReadout(result, UnitSystem.METRIC).plane(new Place(map.first(i), map.second(j)));
-        assertTrue(said.endsWith(new Figures(UnitSystem.METRIC).flux(flux)), said);
+        assertTrue(said.endsWith(new FigureFormat(UnitSystem.METRIC).flux(flux)), said);
         assertTrue(said.contains("\u00a0cm away from the sun, ") && said.contains("\u00a0cm left"), said);
         String inch = new MapReadout(result, UnitSystem.INCH).plane(new Place(-0.0254, 0.0508));
         assertTrue(inch.startsWith("1.0\u00a0in towards the sun, 2.0\u00a0in right: "), inch);

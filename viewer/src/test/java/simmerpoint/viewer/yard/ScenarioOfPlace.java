@@ -4,7 +4,7 @@ import java.nio.file.Path;
 import java.util.Map;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.scenario.ScenarioException;
-import simmerpoint.scenario.ScenarioReader;
+import simmerpoint.scenario.file.ScenarioReader;
 
 /** A plain dish whose sun comes from place and time. */
 final class ScenarioOfPlace {
@@ -13,9 +13,6 @@ final class ScenarioOfPlace {
     private ScenarioOfPlace() {}
 
     static Scenario read(Map<String, String> keys) throws ScenarioException {
-        return ScenarioReader.values("plain", DISH, Path.of(""))
-                .with(keys)
-                .check()
-                .scenario();
+        return ScenarioReader.parse("plain", DISH, Path.of("")).with(keys).scenario();
     }
 }

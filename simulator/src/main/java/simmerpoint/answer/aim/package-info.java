@@ -1,0 +1,4 @@
+/**
+ * How often and how exactly to aim.
+ */
+package simmerpoint.answer.aim;

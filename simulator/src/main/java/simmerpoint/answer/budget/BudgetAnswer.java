@@ -1,0 +1,219 @@
+package simmerpoint.answer.budget;
+
+import java.util.ArrayList;
+import java.util.List;
+import simmerpoint.answer.Answer;
+import simmerpoint.answer.Item;
+import simmerpoint.answer.Section;
+import simmerpoint.answer.trace.CertaintySection;
+import simmerpoint.answer.words.Cautions;
+import simmerpoint.answer.words.FigureFormat;
+import simmerpoint.answer.words.TargetWords;
+import simmerpoint.quantities.OneLine;
+import simmerpoint.sampling.Estimate;
+import simmerpoint.scenario.Scenario;
+import simmerpoint.study.budget.BudgetResult;
+import simmerpoint.study.budget.Flaw;
+import simmerpoint.study.budget.FlawCost;
+import simmerpoint.study.budget.Significance;
+import simmerpoint.units.UnitSystem;
+
+/** The answer to "what do I lose by building it roughly, and what is worth mending?". */
+public final class BudgetAnswer {
+    private final BudgetResult result;
+    private final FigureFormat figures;
+    private final FlawWords flaws;
+    private final TargetWords words;
+
+    private BudgetAnswer(BudgetResult result, FigureFormat figures) {
+        this.result = result;
+        this.figures = figures;
+        flaws = new FlawWords(result.scenario(), figures);
+        words = TargetWords.of(result.scenario().target());
+    }
+
+    /** The answer for {@code result}, in the units of {@code system}. */
+    public static Answer of(BudgetResult result, UnitSystem system) {
+        BudgetAnswer answer = new BudgetAnswer(result, new FigureFormat(system));
+        return new Answer(
+                OneLine.of(result.scenario().title()),
+                List.of(
+                        new Section("What the flaws cost", answer.costs()),
+                        new Section("One step more or less", answer.steps()),
+                        new Section(Cautions.HOW_SURE, answer.sure())));
+    }
+
+    private List<Item> costs() {
+        List<Item> items = new ArrayList<>();
+        items.add(new Item.Sentence(first() + meaning()));
+        if (!result.costs().isEmpty()) {
+            items.add(table());
+            items.add(new Item.Sentence(explained()));
+            items.add(new Item.Sentence(together()));
+        }
+        leftOut(items);
+        return items;
+    }
+
+    /** The first sentence of the answer, for pictures and pages too. */
+    public static String first(BudgetResult result, UnitSystem system) {
+        return new BudgetAnswer(result, new FigureFormat(system)).first();
+    }
+
+    private String first() {
+        String start = "Perfect mirrors in this size would bring " + figures.plainWatts(result.perfect()) + " into the "
+                + words.noun() + "; yours bring " + figures.plainWatts(result.built());
+        if (result.costs().isEmpty()) {
+            return start + ": there is no flaw in this scenario that could be mended.";
+        }
+        FlawCost dearest = result.costs().get(0);
+        if (!Significance.of(dearest.offInTurn()) || dearest.offInTurn().value() < 0) {
+            return start + "; mending any one flaw alone would bring nothing to speak of.";
+        }
+        return start + "; the most costly is " + flaws.told(dearest.flaw()) + " (\u2212"
+                + figures.plainWatts(dearest.offInTurn()) + ").";
+    }
+
+    private String meaning() {
+        String watts =
+                words.isPan() ? " Watts are what the pan takes up, sunlight straight on lid and wall included." : "";
+        return watts + " Perfect is without any of the flaws below; the sun\u2019s size and the " + words.noun()
+                + (words.isPan() ? " with its finish" : "") + " stay as they are.";
+    }
+
+    private Item table() {
+        List<List<String>> rows = new ArrayList<>();
+        for (FlawCost cost : result.costs()) {
+            rows.add(row(flaws.sized(cost.flaw()), cost.offInTurn(), cost.onAlone()));
+        }
+        if (result.costs().size() > 1) {
+            rows.add(row("acting together", result.leftInTurn(), result.leftAlone()));
+        }
+        rows.add(row("all flaws", result.total(), result.total()));
+        return new Item.Table(
+                List.of("flaw", "mended alone\nit brings", "share", "there alone\nit costs", "share"), rows);
+    }
+
+    private List<String> row(String name, Estimate inTurn, Estimate alone) {
+        return List.of(name, watts(inTurn), share(inTurn), watts(alone), share(alone));
+    }
+
+    private String watts(Estimate e) {
+        return figures.wattsOf(result.perfect().value(), e);
+    }
+
+    private String share(Estimate watts) {
+        if (Significance.of(watts)) {
+            return percent(result.share(watts).value());
+        }
+        return result.isNothing(watts) ? "none" : "not sure";
+    }
+
+    private String percent(double share) {
+        String size = figures.percent(Math.abs(share));
+        return (share < 0 && !size.startsWith("<") ? "\u2212" : "") + size;
+    }
+
+    private String explained() {
+        boolean unsure = result.costs().stream().anyMatch(c -> unsure(c.offInTurn()) || unsure(c.onAlone()));
+        boolean gain = result.costs().stream().anyMatch(c -> gains(c.offInTurn()) || gains(c.onAlone()));
+        return "Left: your cooker with this one flaw mended. Right: a perfect cooker with this one flaw alone. Shares are of "
+                + "the perfect cooker\u2019s watts."
+                + (unsure
+                        ? " Not sure: within " + FigureFormat.fixed(Significance.ERRORS, 0)
+                                + " standard errors of nothing; more rays may tell."
+                        : "")
+                + (gain
+                        ? " Below nothing: it brings watts, because it makes up for another flaw, or because the focus is "
+                                + "not quite the best place for this " + words.noun() + "."
+                        : "")
+                + onPurpose();
+    }
+
+    /** A pan out of place may be there on purpose. */
+    private String onPurpose() {
+        boolean moved = result.costs().stream().anyMatch(c -> c.flaw().key().equals("pan-place"));
+        return moved
+                ? " If the " + words.noun() + " was moved on purpose, for a simmer, its line is the price of that."
+                : "";
+    }
+
+    private boolean unsure(Estimate watts) {
+        return share(watts).equals("not sure");
+    }
+
+    private static boolean gains(Estimate cost) {
+        return cost.value() < 0 && Significance.of(cost);
+    }
+
+    private String together() {
+        List<String> parts = new ArrayList<>();
+        left(
+                parts,
+                result.leftInTurn(),
+                "the left column adds up to, which come back only when several are mended",
+                "the left column adds up to, since light lost to one flaw is often lost to another too");
+        left(
+                parts,
+                result.leftAlone(),
+                "the right column adds up to, since what is forgiven one flaw is not forgiven all of them together",
+                "the right column adds up to, since light that one flaw took no other can take");
+        return "All flaws together cost " + watts(result.total())
+                + (parts.isEmpty() ? "" : ": " + String.join("; and ", parts)) + ".";
+    }
+
+    private void left(List<String> parts, Estimate left, String above, String below) {
+        if (result.costs().size() > 1 && Significance.of(left)) {
+            Estimate size = new Estimate(Math.abs(left.value()), left.standardError());
+            parts.add(watts(size) + (left.value() > 0 ? " more than " + above : " less than " + below));
+        }
+    }
+
+    private void leftOut(List<Item> items) {
+        Scenario scenario = result.scenario();
+        if (!result.absent().isEmpty()) {
+            items.add(new Item.Sentence("Not there, so nothing is lost by it: " + names(result.absent()) + "."));
+        }
+        List<Flaw> drawn =
+                result.fixed().stream().filter(f -> f.fixed().test(scenario)).toList();
+        List<Flaw> noRoom =
+                result.fixed().stream().filter(f -> !f.fixed().test(scenario)).toList();
+        if (!drawn.isEmpty()) {
+            items.add(new Item.Sentence(
+                    "Part of the file that the dish was drawn in, so they cannot be switched off and the "
+                            + "perfect cooker has them too: " + names(drawn) + "."));
+        }
+        if (!noRoom.isEmpty()) {
+            items.add(new Item.Sentence("Left as they are, since without them the " + words.noun()
+                    + " would stand in the mirror: " + names(noRoom) + "."));
+        }
+    }
+
+    private String names(List<Flaw> list) {
+        return String.join(", ", list.stream().map(flaws::name).toList());
+    }
+
+    private List<Item> steps() {
+        SensitivityWords steps = new SensitivityWords(figures, result);
+        List<Item> items = new ArrayList<>();
+        items.add(new Item.Sentence(
+                "How the watts change when one figure goes one step from where it is, all others staying."));
+        result.sensitivities().forEach(s -> items.add(steps.item(s)));
+        return items;
+    }
+
+    private List<Item> sure() {
+        List<Item> items = new ArrayList<>();
+        items.add(new Item.Sentence(
+                "\u00b1 is one standard error from sampling. Everything is traced with the same rays, so that "
+                        + "differences are far surer than the watts themselves. It says nothing of mirrors, wind or sky that "
+                        + "differ from the scenario."));
+        if (result.scenario().built().mirror().panelTiltRadians() > 0) {
+            items.add(new Item.Sentence(CertaintySection.LUCK_OF_TILT));
+        }
+        items.add(new Item.Sentence(FigureFormat.count(result.run().traces()) + " traces of "
+                + FigureFormat.count(result.run().raysEach()) + " rays, seed "
+                + result.run().seed() + "."));
+        return items;
+    }
+}

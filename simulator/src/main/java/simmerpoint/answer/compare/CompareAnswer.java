@@ -1,0 +1,220 @@
+package simmerpoint.answer.compare;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import simmerpoint.answer.Answer;
+import simmerpoint.answer.Item;
+import simmerpoint.answer.Section;
+import simmerpoint.answer.words.Cautions;
+import simmerpoint.answer.words.FigureFormat;
+import simmerpoint.answer.words.HeatWords;
+import simmerpoint.dish.CutTrait;
+import simmerpoint.heat.BoilingOutcome;
+import simmerpoint.quantities.CompareQuantities;
+import simmerpoint.quantities.OneLine;
+import simmerpoint.quantities.VariantNames;
+import simmerpoint.scenario.Scenario;
+import simmerpoint.scenario.variants.DifferingKey;
+import simmerpoint.scenario.variants.Variant;
+import simmerpoint.study.aim.AimTolerance;
+import simmerpoint.study.compare.ComparedRow;
+import simmerpoint.study.compare.Comparison;
+import simmerpoint.units.UnitSystem;
+
+/** The answer to "which of these is best, and what does the cheaper one cost me?". */
+public final class CompareAnswer {
+    private static final int MOST_NAMES = 3;
+    private static final int MOST_KEYS = 12;
+    private static final int MOST_VALUES = 6;
+
+    private final Comparison comparison;
+    private final VariantNames names;
+    private final CompareWords words;
+    private final FigureFormat figures;
+    private final HeatWords heat;
+
+    private CompareAnswer(Comparison comparison, UnitSystem system) {
+        this.comparison = comparison;
+        names = new VariantNames(comparison.variants());
+        words = new CompareWords(comparison);
+        figures = new FigureFormat(system);
+        heat = new HeatWords(system);
+    }
+
+    /** The answer for {@code comparison}, in the units of {@code system}. */
+    public static Answer of(Comparison comparison, UnitSystem system) {
+        CompareAnswer answer = new CompareAnswer(comparison, system);
+        List<Item> table = new CompareTable(comparison, answer.names, answer.words, system).items();
+        List<Item> beside = new ArrayList<>(table);
+        beside.add(new Item.Sentence(answer.columns()));
+        return new Answer(
+                CompareQuantities.title(comparison),
+                List.of(
+                        new Section("Which is best", answer.which()),
+                        new Section("Side by side", beside),
+                        new Section("What differs", answer.differs()),
+                        new Section("Take care", answer.cautions()),
+                        new Section("How sure this is", answer.sure())));
+    }
+
+    /** The sentence that answers in watts. */
+    public static String first(Comparison comparison, UnitSystem system) {
+        return new CompareAnswer(comparison, system).best();
+    }
+
+    private List<Item> which() {
+        List<Item> items = new ArrayList<>();
+        items.add(new Item.Sentence(best()));
+        fewestPanels().ifPresent(text -> items.add(new Item.Sentence(text)));
+        boiling().ifPresent(text -> items.add(new Item.Sentence(text)));
+        return items;
+    }
+
+    private String best() {
+        ComparedRow best = comparison.best();
+        if (!(best.absorbed().value() > 0)) {
+            return "None of them gets any light to its " + words.noun() + ".";
+        }
+        List<ComparedRow> worse =
+                comparison.rows().stream().filter(ComparedRow::isSeenToDiffer).toList();
+        List<String> same = comparison.top().stream()
+                .filter(row -> row.place() != best.place())
+                .map(this::name)
+                .toList();
+        String text = "Best is " + name(best) + " with " + figures.plainWatts(best.absorbed()) + " " + words.where();
+        if (!same.isEmpty()) {
+            text += "; no difference is seen to " + CompareWords.enumerated(same, MOST_NAMES);
+        }
+        return text + costs(worse) + ".";
+    }
+
+    private String costs(List<ComparedRow> worse) {
+        if (worse.isEmpty()) {
+            return "";
+        }
+        if (worse.size() <= MOST_NAMES) {
+            return "; "
+                    + String.join(
+                            "; ",
+                            worse.stream().map(row -> name(row) + cost(row)).toList());
+        }
+        return "; the next, " + name(worse.get(0)) + "," + cost(worse.get(0)) + "; the last, "
+                + name(worse.get(worse.size() - 1)) + "," + cost(worse.get(worse.size() - 1));
+    }
+
+    private String cost(ComparedRow row) {
+        return " costs " + figures.watts(row.difference().times(-1));
+    }
+
+    private String name(ComparedRow row) {
+        return names.name(row.variant());
+    }
+
+    /** Which of those that are as good as the best is the least work. */
+    private Optional<String> fewestPanels() {
+        List<ComparedRow> cut = comparison.top().stream()
+                .filter(row -> row.variant().scenario().dish().cut().has(CutTrait.PANELS))
+                .toList();
+        if (cut.size() < 2) {
+            return Optional.empty();
+        }
+        ComparedRow least =
+                cut.stream().min(Comparator.comparingInt(ComparedRow::panels)).orElseThrow();
+        boolean all = cut.stream().allMatch(row -> row.panels() == least.panels());
+        return all
+                ? Optional.empty()
+                : Optional.of("Of those between which no difference is seen, " + name(least)
+                        + " has the fewest panels to cut: " + FigureFormat.count(least.panels()) + ".");
+    }
+
+    private Optional<String> boiling() {
+        ComparedRow best = comparison.best();
+        ComparedRow last = comparison.rows().get(comparison.rows().size() - 1);
+        if (best.boil().isEmpty() || last.boil().isEmpty() || !(best.absorbed().value() > 0)) {
+            return Optional.empty();
+        }
+        return Optional.of("The water of the best (" + name(best) + ") " + boil(best) + "; that of the last ("
+                + name(last) + ") " + boil(last) + ".");
+    }
+
+    private String boil(ComparedRow row) {
+        BoilingOutcome answer = row.boil().orElseThrow();
+        return heat.boil(answer);
+    }
+
+    private String columns() {
+        String percent = figures.percent(AimTolerance.USUAL_LOSS);
+        return "Below the best: watts less than the first row, ± one standard error of the difference; none seen: no "
+                + "difference seen, it is below " + FigureFormat.fixed(ComparedRow.SEEN_ERRORS, 0)
+                + " of its standard errors. Hot spot: the strongest light on the "
+                + (words.anyPan() ? "underside" : "disc") + ". "
+                + (words.anyPan() ? "Boiling times are where four in five pans like this one fall. " : "")
+                + (words.anyDisc() && words.anyPan()
+                        ? "A bare disc\u2019s watts are the light it catches, a pan\u2019s are what it takes up. "
+                        : "")
+                + "Aim within: how far the sun may drift, in the worst direction, from a dish aimed dead on before "
+                + percent
+                + " of its watts are lost; drift takes: how long the sun needs for that, at its fastest, a quarter "
+                + "of a degree a minute.";
+    }
+
+    private List<Item> differs() {
+        List<DifferingKey> keys = DifferingKey.of(comparison.rows().stream()
+                .sorted(Comparator.comparingInt(ComparedRow::place))
+                .map(ComparedRow::variant)
+                .toList());
+        List<Item> items = new ArrayList<>();
+        for (DifferingKey key : keys.subList(0, Math.min(MOST_KEYS, keys.size()))) {
+            List<String> values = key.different().stream().map(OneLine::of).toList();
+            items.add(new Item.Figure(key.key().path(), CompareWords.enumerated(values, MOST_VALUES)));
+        }
+        if (keys.isEmpty()) {
+            items.add(new Item.Sentence("Nothing that the program looks at: all of them are one and the same cooker."));
+        } else if (keys.size() > MOST_KEYS) {
+            items.add(new Item.Sentence("and " + (keys.size() - MOST_KEYS) + " more keys."));
+        } else {
+            items.add(new Item.Sentence("All else is the same."));
+        }
+        return items;
+    }
+
+    private List<Item> cautions() {
+        double hottest = comparison.rows().stream()
+                .mapToDouble(ComparedRow::hottestFlux)
+                .max()
+                .orElse(0);
+        return Cautions.items(hottest, words.noun());
+    }
+
+    private List<Item> sure() {
+        List<Item> items = new ArrayList<>();
+        String worst = FigureFormat.rounded(100 * comparison.worstRelativeError(), 2) + FigureFormat.NBSP + "%";
+        if (!comparison.precisionReached()) {
+            items.add(new Item.Caution("The precision asked for was not reached before the bound on rays; the watts are"
+                    + " sure to ±" + worst + " or better. Allow more rays or ask for less."));
+        }
+        items.add(new Item.Sentence(
+                "All are traced with the same samples, tied to places on the dish, so a difference is "
+                        + "surer than the watts are (those to ±" + worst + " or better). What passes "
+                        + FigureFormat.fixed(ComparedRow.SEEN_ERRORS, 0)
+                        + " standard errors is called a difference here; one in sixteen does so by chance alone."));
+        if (comparison.variants().stream().map(Variant::scenario).anyMatch(CompareAnswer::isAskew)) {
+            items.add(new Item.Sentence(
+                    "Panels glued askew fall otherwise in every dish: where panels differ, part of the "
+                            + "difference is the luck of this one gluing. Another --seed glues anew; "
+                            + "--vary \"mirror.panel-tilt=0 mrad\" leaves it out."));
+        }
+        items.add(
+                new Item.Sentence(
+                        FigureFormat.count(comparison.run().rays()) + " rays for each in "
+                                + comparison.replicates() + " replicates, seed " + comparison.seed()
+                                + ". It says nothing of mirrors, wind or sky that differ from the scenarios; an estimate all the same."));
+        return items;
+    }
+
+    private static boolean isAskew(Scenario scenario) {
+        return scenario.built().mirror().panelTiltRadians() > 0;
+    }
+}

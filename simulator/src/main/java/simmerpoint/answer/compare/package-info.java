@@ -1,0 +1,4 @@
+/**
+ * Which of several cookers is best.
+ */
+package simmerpoint.answer.compare;

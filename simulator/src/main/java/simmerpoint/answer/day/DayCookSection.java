@@ -1,0 +1,139 @@
+package simmerpoint.answer.day;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import simmerpoint.answer.Item;
+import simmerpoint.answer.Section;
+import simmerpoint.answer.words.FigureFormat;
+import simmerpoint.answer.words.HeatWords;
+import simmerpoint.answer.words.TimeWords;
+import simmerpoint.heat.HeatLevel;
+import simmerpoint.heat.PanContents;
+import simmerpoint.study.day.CookingInterval;
+import simmerpoint.study.day.DayHour;
+import simmerpoint.study.day.DayResult;
+import simmerpoint.study.day.HourLight;
+import simmerpoint.sun.SunDay;
+
+/** What a cook asks of a day: from when to when it cooks, how strongly at noon, what hinders it early and late. */
+final class DayCookSection {
+    private final DayResult result;
+    private final FigureFormat figures;
+
+    private DayCookSection(DayResult result, FigureFormat figures) {
+        this.result = result;
+        this.figures = figures;
+    }
+
+    static Section of(DayResult result, FigureFormat figures) {
+        return new Section("When it cooks", new DayCookSection(result, figures).items());
+    }
+
+    private List<Item> items() {
+        List<Item> items = new ArrayList<>();
+        if (result.curve().isEmpty()) {
+            items.add(new Item.Sentence(tooLow()));
+            return items;
+        }
+        Optional<DayHour> best = result.curve().stream()
+                .filter(h -> h.light().isPresent())
+                .max(Comparator.comparingDouble(DayHour::absorbedWatts));
+        if (best.isEmpty()) {
+            items.add(new Item.Sentence(
+                    "Nothing can be cooked: " + result.curve().get(0).hindrance() + "."));
+            return items;
+        }
+        DayHour noon = result.noon().filter(h -> h.light().isPresent()).orElse(best.get());
+        items.add(new Item.Sentence(first(noon)));
+        items.add(new Item.Sentence(water(noon)));
+        early().ifPresent(text -> items.add(new Item.Sentence(text)));
+        hindered().ifPresent(text -> items.add(new Item.Caution(text)));
+        return items;
+    }
+
+    private String tooLow() {
+        String date = TimeWords.date(result.plan().date());
+        if (result.day().kind() == SunDay.Kind.NEVER_RISES) {
+            return "On " + date + " the sun does not rise at this place: it is polar night, and nothing cooks.";
+        }
+        return "On " + date + " the sun never gets "
+                + figures.degrees(result.plan().leastElevationRadians()) + " high at this place; so low, hedges, "
+                + "roofs and hills take its light, and nothing cooks.";
+    }
+
+    private String first(DayHour noon) {
+        String date = TimeWords.date(result.plan().date());
+        HourLight light = noon.light().orElseThrow();
+        String at = " at " + when(noon);
+        String watts = figures.plainWatts(light.absorbed()) + at + " (" + range(light) + " by how far models of a clear"
+                + " sky differ). Heat level: " + HourWords.level(light.level()) + ".";
+        if (result.intervals().isEmpty()) {
+            return "On " + date + " it does not get to a simmer: the pan takes up only " + watts;
+        }
+        String intervals = result.intervals().stream().map(this::interval).collect(Collectors.joining(" and "));
+        return "On " + date + " it cooks " + intervals + ", "
+                + FigureFormat.fixed(result.cookingHours(), 1) + FigureFormat.NBSP
+                + "hours in all, if the sky is clear: the pan simmers or better. It takes up " + watts;
+    }
+
+    private String when(DayHour hour) {
+        boolean isNoon = result.noon().filter(hour::equals).isPresent();
+        return (isNoon ? "solar noon, " : "") + TimeWords.clock(hour.time());
+    }
+
+    private String interval(CookingInterval interval) {
+        List<DayHour> curve = result.curve();
+        boolean early = interval.from().equals(curve.get(0).time());
+        boolean late = interval.to().equals(curve.get(curve.size() - 1).time());
+        String low =
+                " (the sun " + figures.degrees(result.plan().leastElevationRadians()) + " high, lower is not asked)";
+        return "from " + TimeWords.clock(interval.from()) + (early && !late ? low : "") + " to "
+                + TimeWords.clock(interval.to())
+                + (late ? low.replace("the sun", early ? "at both ends the sun" : "the sun") : "");
+    }
+
+    private String range(HourLight light) {
+        return FigureFormat.rounded(light.lowWatts(), 3) + FigureFormat.NBSP + "to" + FigureFormat.NBSP
+                + FigureFormat.rounded(light.highWatts(), 3) + FigureFormat.NBSP + "W";
+    }
+
+    private String water(DayHour noon) {
+        PanContents water = result.scenario().cooking().orElseThrow().contents();
+        HeatWords words = new HeatWords(figures.system());
+        String boil = HourWords.boil(noon.light().orElseThrow(), words);
+        String what = words.water(water.waterKilograms()) + " from " + words.temperature(water.startCelsius());
+        return boil.startsWith("never")
+                ? "Even at noon its " + what + " would boil " + boil + "."
+                : "At noon its " + what + " would boil in " + boil + ".";
+    }
+
+    /** What limits it at the lowest suns of the table, in the morning and in the evening. */
+    private Optional<String> early() {
+        List<DayHour> dim = result.hours().stream()
+                .filter(h -> h.light().isPresent())
+                .filter(h -> !h.light().orElseThrow().limits().isEmpty())
+                .filter(h -> h.light().orElseThrow().level().likely().compareTo(HeatLevel.BOIL) < 0)
+                .toList();
+        if (dim.isEmpty()) {
+            return Optional.empty();
+        }
+        DayHour first = dim.get(0);
+        String where = "What limits it at low sun: at " + TimeWords.clock(first.time()) + ", the sun "
+                + HourWords.elevation(first) + " high, "
+                + HourWords.limits(first.light().orElseThrow(), figures) + ".";
+        DayHour last = dim.get(dim.size() - 1);
+        return Optional.of(
+                dim.size() == 1 ? where : where + " Much the same holds at " + TimeWords.clock(last.time()) + ".");
+    }
+
+    private Optional<String> hindered() {
+        String when = HourWords.when(result.hours(), h -> h.light().isEmpty());
+        return result.hours().stream()
+                .filter(h -> h.light().isEmpty())
+                .findFirst()
+                .map(h -> "No light at " + when + ": " + h.hindrance() + ".");
+    }
+}

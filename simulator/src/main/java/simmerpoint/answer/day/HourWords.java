@@ -1,0 +1,100 @@
+package simmerpoint.answer.day;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.function.Predicate;
+import simmerpoint.answer.words.FigureFormat;
+import simmerpoint.answer.words.HeatWords;
+import simmerpoint.answer.words.LevelWords;
+import simmerpoint.answer.words.TimeWords;
+import simmerpoint.heat.BoilingOutcome;
+import simmerpoint.heat.HeatLevelRange;
+import simmerpoint.study.day.DayHour;
+import simmerpoint.study.day.HourLight;
+import simmerpoint.study.day.LightLimit;
+
+/** What one hour of a day brings, in words. */
+final class HourWords {
+    private HourWords() {}
+
+    /** When the water boils, with both doubts: "28 to 33 min", "45 min or never", "never (62 to 70 °C)". */
+    static String boil(HourLight light, HeatWords words) {
+        if (light.boil() instanceof BoilingOutcome.Never never) {
+            return TimeWords.boil(never, words);
+        }
+        if (light.boil() instanceof BoilingOutcome.Boils boils
+                && light.lowBeamBoilSeconds().isPresent()) {
+            double low = least(boils.seconds().low(), light.highBeamBoilSeconds());
+            double high =
+                    Math.max(boils.seconds().high(), light.lowBeamBoilSeconds().getAsDouble());
+            return TimeWords.minutes(low, high);
+        }
+        double soonest = light.boil() instanceof BoilingOutcome.Boils boils
+                ? boils.seconds().low()
+                : ((BoilingOutcome.MayBoil) light.boil()).soonestSeconds();
+        double low = least(soonest, light.highBeamBoilSeconds());
+        return TimeWords.minutes(low, low) + " or never";
+    }
+
+    private static double least(double seconds, OptionalDouble other) {
+        return Math.min(seconds, other.orElse(seconds));
+    }
+
+    /** "boil", or "boil (from simmer to fast boil, by what is not known of sky and pan)". */
+    static String level(HeatLevelRange level) {
+        String likely = LevelWords.of(level.likely());
+        if (level.lowest() == level.highest()) {
+            return likely;
+        }
+        return likely + " (from " + LevelWords.of(level.lowest()) + " to " + LevelWords.of(level.highest())
+                + ", by what is not known of sky and pan)";
+    }
+
+    /** The sun's elevation, whole degrees. */
+    static String elevation(DayHour hour) {
+        return FigureFormat.fixed(Math.toDegrees(hour.elevationRadians()), 0) + "°";
+    }
+
+    /** What keeps the pan from more at an hour, in a clause; empty if nothing does. */
+    static String limits(HourLight light, FigureFormat figures) {
+        return enumerated(light.limits().stream()
+                .map(limit -> limit(limit, figures.percent(limit.share())))
+                .toList());
+    }
+
+    private static String limit(LightLimit limit, String share) {
+        return switch (limit.kind()) {
+            case WEAK_BEAM -> "the beam is weak, " + share + " below 700\u00a0W/m²";
+            case MISSES ->
+                share + " of the reflected light misses the pan, whose underside is seen at a slant from the dish";
+            case CLIMBS_WALL -> share + " of the light on the pan climbs its wall instead of reaching the underside";
+        };
+    }
+
+    private static String enumerated(List<String> parts) {
+        if (parts.size() < 2) {
+            return String.join("", parts);
+        }
+        return String.join("; ", parts.subList(0, parts.size() - 1)) + "; and " + parts.get(parts.size() - 1);
+    }
+
+    /** The hours for which {@code is} holds, as spans of the table's times: "06:00 to 08:00 and 20:00"; empty if none. */
+    static String when(List<DayHour> hours, Predicate<DayHour> is) {
+        List<String> spans = new ArrayList<>();
+        int k = 0;
+        while (k < hours.size()) {
+            int first = k;
+            while (k < hours.size() && is.test(hours.get(k))) {
+                k++;
+            }
+            if (k > first) {
+                spans.add(FigureFormat.span(
+                        TimeWords.clock(hours.get(first).time()),
+                        TimeWords.clock(hours.get(k - 1).time())));
+            }
+            k++;
+        }
+        return String.join(" and ", spans);
+    }
+}

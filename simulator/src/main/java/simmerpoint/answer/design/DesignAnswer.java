@@ -1,0 +1,203 @@
+package simmerpoint.answer.design;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import simmerpoint.answer.Answer;
+import simmerpoint.answer.Item;
+import simmerpoint.answer.Section;
+import simmerpoint.answer.words.Cautions;
+import simmerpoint.answer.words.FigureFormat;
+import simmerpoint.answer.words.LevelWords;
+import simmerpoint.answer.words.SkyWords;
+import simmerpoint.answer.words.TargetWords;
+import simmerpoint.dish.PanelSize;
+import simmerpoint.quantities.OneLine;
+import simmerpoint.sampling.Estimate;
+import simmerpoint.study.aim.AimTolerance;
+import simmerpoint.study.design.DesignChoice;
+import simmerpoint.study.design.DesignGoal;
+import simmerpoint.study.design.DesignResult;
+import simmerpoint.study.design.DishCandidate;
+import simmerpoint.study.design.PanelLayout;
+import simmerpoint.units.UnitSystem;
+
+/** The answer to "what dish does what I want?". */
+public final class DesignAnswer {
+    private static final double CENTIMETRE = 0.01;
+    /** The sun's walk over the sky at most, degrees a minute (360° a day). */
+    private static final double SUN_DEGREES_PER_MINUTE = 0.25;
+
+    private final DesignResult result;
+    private final FigureFormat figures;
+
+    private DesignAnswer(DesignResult result, UnitSystem system) {
+        this.result = result;
+        figures = new FigureFormat(system);
+    }
+
+    /** The answer for {@code result}, in the units of {@code system}. */
+    public static Answer of(DesignResult result, UnitSystem system) {
+        return new DesignAnswer(result, system).answer();
+    }
+
+    private Answer answer() {
+        List<Section> sections = new ArrayList<>();
+        if (result.front().isEmpty()) {
+            sections.add(new DesignLimitWords(result, figures).section());
+        } else {
+            sections.add(new Section("What to build", List.of(new Item.Sentence(first()), table(), explained())));
+        }
+        sections.add(new Section(
+                "What less or more heat would take",
+                List.of(otherWatts(), new Item.Sentence("As the search saw them, before the check."))));
+        List<Item> cautions = cautions();
+        if (!cautions.isEmpty()) {
+            sections.add(new Section("Take care", cautions));
+        }
+        sections.add(new Section("How sure this is", List.of(new Item.Sentence(sure()))));
+        return new Answer(OneLine.of(result.scenario().title()), sections);
+    }
+
+    private String first() {
+        DesignChoice few = result.fewestPanels().orElseThrow();
+        DesignChoice small = result.smallestDish().orElseThrow();
+        String start = "Fewest panels: " + dish(few.candidate(), figures) + " brings " + figures.watts(few.watts())
+                + " into the " + target() + " (wanted: " + wanted() + ").";
+        if (small.candidate().equals(few.candidate())) {
+            return start + " No smaller dish within the limits does it.";
+        }
+        return start + " Smallest dish: " + dish(small.candidate(), figures) + ", " + figures.watts(small.watts())
+                + ".";
+    }
+
+    private String wanted() {
+        return wanted(result.goal());
+    }
+
+    /** What was wanted: "boil, which takes 460 W" or "500 W". */
+    static String wanted(DesignGoal goal) {
+        return goal.level()
+                        .map(level -> LevelWords.of(level) + ", which takes ")
+                        .orElse("") + FigureFormat.rounded(goal.watts(), 3) + FigureFormat.NBSP + "W";
+    }
+
+    private String target() {
+        return TargetWords.of(result.scenario().target()).noun();
+    }
+
+    /** A dish in words: "1.12 m across, 62 cm focal length, 64 panels (16 sectors × 4 rings)". */
+    static String dish(DishCandidate candidate, FigureFormat figures) {
+        return "a dish of " + figures.length(candidate.diameterCentimetres() * CENTIMETRE, 3) + " with "
+                + candidate.layout().panels() + FigureFormat.NBSP + "panels (" + layout(candidate.layout())
+                + ") and a focal length of " + figures.length(candidate.focalCentimetres() * CENTIMETRE, 3);
+    }
+
+    private static String layout(PanelLayout layout) {
+        return layout.hasRings()
+                ? layout.sectors() + " sectors, " + layout.rings() + (layout.rings() == 1 ? " ring" : " rings")
+                : layout.sectors() + " bent strips";
+    }
+
+    private Item table() {
+        List<String> heads = List.of(
+                "panels",
+                "cut",
+                "across",
+                "focal\nlength",
+                "watts",
+                "largest\npanel",
+                "pan above\nground",
+                "aim\nwithin");
+        return new Item.Table(heads, result.front().stream().map(this::row).toList());
+    }
+
+    private List<String> row(DesignChoice choice) {
+        DishCandidate candidate = choice.candidate();
+        PanelLayout layout = candidate.layout();
+        return List.of(
+                Integer.toString(layout.panels()),
+                cut(layout),
+                figures.length(candidate.diameterCentimetres() * CENTIMETRE, 3),
+                figures.length(candidate.focalCentimetres() * CENTIMETRE, 3),
+                figures.plainWatts(choice.watts()),
+                choice.largestPanel().map(this::size).orElse(""),
+                figures.length(choice.panHeightMetres(), 2),
+                aim(choice.tolerance()));
+    }
+
+    private String size(PanelSize size) {
+        return figures.length(size.rimMetres(), 2) + " \u00d7" + FigureFormat.NBSP
+                + figures.length(size.ribMetres(), 2);
+    }
+
+    static String aim(AimTolerance tolerance) {
+        Optional<Estimate> drift = tolerance.drift();
+        if (drift.isEmpty()) {
+            return "over " + FigureFormat.rounded(Math.toDegrees(AimTolerance.RANGE), 2) + "\u00b0";
+        }
+        double degrees = Math.toDegrees(drift.get().value());
+        return FigureFormat.rounded(degrees, 2) + "\u00b0, " + SkyWords.minutes(degrees / SUN_DEGREES_PER_MINUTE);
+    }
+
+    private Item explained() {
+        return new Item.Sentence(
+                "Each row is the smallest dish for its number of panels that does it, with the focal length"
+                        + " that suits it best; no other dish has both fewer panels and less diameter. Diameters and focal"
+                        + " lengths go by whole centimetres. Aim within: how far the sun may walk away from a dish aimed dead on"
+                        + " until a tenth of the watts is lost, and how many minutes that is at 0.25\u00b0 a minute, the fastest"
+                        + " it goes. The largest panel is given as rim edge \u00d7 length along the rib."
+                        + result.limits()
+                                .highestPanMetres()
+                                .map(h ->
+                                        " The pan stands no higher than " + figures.length(h, 3) + " above the ground.")
+                                .orElse(""));
+    }
+
+    private Item otherWatts() {
+        List<List<String>> rows = new ArrayList<>();
+        for (DesignResult.Front front : result.fronts()) {
+            List<DishCandidate> candidates = front.candidates();
+            List<String> row =
+                    new ArrayList<>(List.of(FigureFormat.rounded(front.watts(), 3) + FigureFormat.NBSP + "W"));
+            if (candidates.isEmpty()) {
+                row.addAll(List.of("none within the limits", ""));
+            } else {
+                row.add(inShort(candidates.get(0)));
+                row.add(inShort(candidates.get(candidates.size() - 1)));
+            }
+            rows.add(row);
+        }
+        return new Item.Table(List.of("watts", "fewest panels", "smallest dish"), rows);
+    }
+
+    /** A layout in short: "16\u00d74" sectors and rings, or "24 strips". */
+    public static String cut(PanelLayout layout) {
+        return layout.hasRings() ? layout.sectors() + "\u00d7" + layout.rings() : layout.sectors() + " strips";
+    }
+
+    private String inShort(DishCandidate candidate) {
+        return cut(candidate.layout()) + ", " + figures.length(candidate.diameterCentimetres() * CENTIMETRE, 3) + ", f "
+                + figures.length(candidate.focalCentimetres() * CENTIMETRE, 3);
+    }
+
+    private List<Item> cautions() {
+        List<Item> items = new ArrayList<>();
+        Stream.concat(result.front().stream(), result.bound().stream())
+                .mapToDouble(c -> c.peakFlux().value() + 2 * c.peakFlux().standardError())
+                .max()
+                .ifPresent(flux -> items.addAll(Cautions.items(flux, target())));
+        return items;
+    }
+
+    private String sure() {
+        DesignResult.Run run = result.run();
+        return FigureFormat.count(run.dishes()) + " dishes were tried with " + FigureFormat.count(run.searchRays())
+                + " rays each (seed " + run.seed() + "); what is shown first was traced anew with "
+                + FigureFormat.count(run.checkRays()) + " rays and seed "
+                + run.checkSeed() + ", and made larger by a centimetre where it fell short by more than two standard"
+                + " errors. Tolerances, mirror, sun, pan and its place are those of the scenario, the same for every dish;"
+                + " a larger dish is harder to build as true. Everything is an estimate: build a sector from card first.";
+    }
+}

@@ -1,0 +1,4 @@
+/**
+ * Which dishes do what is wanted.
+ */
+package simmerpoint.answer.design;

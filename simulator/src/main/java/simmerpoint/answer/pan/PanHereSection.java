@@ -1,0 +1,118 @@
+package simmerpoint.answer.pan;
+
+import java.util.ArrayList;
+import java.util.List;
+import simmerpoint.answer.Item;
+import simmerpoint.answer.Section;
+import simmerpoint.answer.words.FigureFormat;
+import simmerpoint.answer.words.FryingWords;
+import simmerpoint.answer.words.HeatSentences;
+import simmerpoint.answer.words.HeatWords;
+import simmerpoint.answer.words.HeightWords;
+import simmerpoint.answer.words.HobWords;
+import simmerpoint.answer.words.MoveWords;
+import simmerpoint.heat.FryingLevel;
+import simmerpoint.sampling.Estimate;
+import simmerpoint.setup.Stand;
+import simmerpoint.study.pan.MoveStudy.Move;
+import simmerpoint.study.pan.PanPosition;
+import simmerpoint.study.pan.PanResult;
+import simmerpoint.units.UnitSystem;
+
+/** What the pan gets where it stands: watts, boil or simmer, minutes; then frying, kept apart. */
+final class PanHereSection {
+    /** So little light is none, W/m². */
+    private static final double NOTHING = 10;
+
+    private final PanResult result;
+    private final PanPosition here;
+    private final FigureFormat figures;
+    private final MoveWords lengths;
+    private final HeatSentences heat;
+
+    private PanHereSection(PanResult result, UnitSystem system) {
+        this.result = result;
+        here = result.here();
+        figures = new FigureFormat(system);
+        lengths = new MoveWords(system);
+        heat = new HeatSentences(result.heat(), system);
+    }
+
+    static Section of(PanResult result, UnitSystem system) {
+        return new PanHereSection(result, system).build();
+    }
+
+    private Section build() {
+        List<Item> items = new ArrayList<>();
+        items.add(new Item.Sentence(figures.plainWatts(here.absorbed()) + " go into the pan where it stands, " + place()
+                + ": " + HeatWords.does(here.level()) + ". " + heat.boil() + heat.steam()));
+        new HeightWords(result.base().scenario().heights(), figures)
+                .outOfReach(result.base().scenario().panHeightMetres())
+                .ifPresent(words -> items.add(new Item.Caution("The pan stands " + words + ".")));
+        items.add(new Item.Sentence(heat.levelSentence() + " Reckoned with " + heat.weather() + ". "
+                + HobWords.sentence(here.absorbed().value())));
+        items.add(new Item.Sentence(hotSpot()));
+        items.add(new Item.Sentence(frying()));
+        if (here.frying().level() == FryingLevel.SEAR) {
+            items.add(new Item.Caution(
+                    "Oil in this pan may smoke and, left alone, catch fire. Stay with it; keep a lid at hand."));
+        }
+        items.add(new Item.Sentence(heat.cloud() + " " + heat.afterwards()));
+        return new Section("What the pan gets where it stands", items);
+    }
+
+    private String place() {
+        Stand stand = result.base().scenario().stand();
+        List<String> moves = new ArrayList<>();
+        for (Move move : List.of(Move.PULL_BACK, Move.RAISE, Move.SIDE)) {
+            double metres = move.of(stand);
+            if (metres != 0) {
+                moves.add(lengths.alone(Math.abs(metres)) + " " + MoveWords.way(move, metres > 0 ? 1 : -1));
+            }
+        }
+        double slide = stand.slideMetres();
+        String slid = slide == 0
+                ? ""
+                : ", the dish slid " + (slide > 0 ? "back" : "forward") + " by " + lengths.alone(Math.abs(slide));
+        return (moves.isEmpty()
+                        ? "its middle at the focus"
+                        : "its middle " + String.join(" and ", moves) + " than the focus")
+                + slid;
+    }
+
+    private String hotSpot() {
+        if (!(here.meanFlux() > 0)) {
+            return "No focused light reaches the underside.";
+        }
+        return "The hottest spot of the underside gets " + figures.plainFlux(here.peakFlux()) + ", "
+                + FigureFormat.rounded(here.peakToMean(), 2)
+                + " times its average: "
+                + (scorches()
+                        ? "where that stands far above 1, thick food scorches before the rest is hot. "
+                        : "too weak to scorch food. ")
+                + figures.percent(here.wallShare())
+                + " of the focused light that reaches the pan climbs its wall.";
+    }
+
+    private boolean scorches() {
+        return FryingWords.scorches(here.peakFlux().value(), here.absorbed().value(), area());
+    }
+
+    private double area() {
+        return result.cooking().vessel().levelArea();
+    }
+
+    private String frying() {
+        Estimate middle = new Estimate(here.middleFlux(), 0.03 * here.middleFlux());
+        if (FryingWords.isBelowLowFlame(here.absorbed().value(), area())) {
+            return "Frying is another question, but this pan gets less than the lowest flame of a hob gives a pan of its "
+                    + "size: too little to fry, wherever the light falls.";
+        }
+        String how = here.frying().level() == FryingLevel.NO_FRYING
+                ? ""
+                : " It heats " + FryingWords.heats(here.frying().spread(), scorches()) + ".";
+        return "Frying is another question: it reads the heat per area in the middle, not the watts. The middle of this pan "
+                + "takes up " + (here.middleFlux() < NOTHING ? "next to nothing" : figures.plainFlux(middle)) + ", "
+                + HeatWords.does(here.frying().level()) + "." + how;
+    }
+}

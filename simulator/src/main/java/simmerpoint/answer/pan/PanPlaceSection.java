@@ -1,0 +1,139 @@
+package simmerpoint.answer.pan;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import simmerpoint.answer.Item;
+import simmerpoint.answer.Section;
+import simmerpoint.answer.words.FigureFormat;
+import simmerpoint.answer.words.HeightWords;
+import simmerpoint.answer.words.LevelWords;
+import simmerpoint.answer.words.MoveWords;
+import simmerpoint.heat.HeatLevel;
+import simmerpoint.heat.LikelyRange;
+import simmerpoint.sampling.Estimate;
+import simmerpoint.study.pan.LevelStretch;
+import simmerpoint.study.pan.PanMove;
+import simmerpoint.study.pan.PanPosition;
+import simmerpoint.study.pan.PanResult;
+import simmerpoint.study.pan.SimmerPlace;
+import simmerpoint.units.UnitSystem;
+
+/** Where to put the pan for a simmer, for most heat, and what else can be done. */
+final class PanPlaceSection {
+    /** So much more heat is worth a move. */
+    private static final double WORTH = 1.03;
+
+    private final PanResult result;
+    private final PanPosition here;
+    private final FigureFormat figures;
+    private final MoveWords lengths;
+    private final HeightWords heights;
+    private final ReachablePlaces reach;
+
+    private PanPlaceSection(PanResult result, UnitSystem system) {
+        this.result = result;
+        here = result.here();
+        figures = new FigureFormat(system);
+        lengths = new MoveWords(system);
+        heights = new HeightWords(result.base().scenario().heights(), figures);
+        reach = new ReachablePlaces(result);
+    }
+
+    static Section of(PanResult result, UnitSystem system) {
+        PanPlaceSection section = new PanPlaceSection(result, system);
+        List<Item> items = new ArrayList<>();
+        result.simmer()
+                .ifPresentOrElse(
+                        place -> section.simmer(place).forEach(text -> items.add(new Item.Sentence(text))),
+                        () -> items.add(new Item.Sentence(section.noSimmer())));
+        section.cover().ifPresent(text -> items.add(new Item.Sentence(text)));
+        items.add(new Item.Sentence(section.mostHeat()));
+        FiveCentimetreRule.sentences(result, system).forEach(text -> items.add(new Item.Sentence(text)));
+        return new Section("Where to put the pan", items);
+    }
+
+    private List<String> simmer(SimmerPlace place) {
+        PanPosition there = place.position();
+        String already = here.level() == HeatLevel.SIMMER ? "Where it stands it simmers already. " : "";
+        String gentlest = already + "For a simmer with the least hot spot "
+                + lengths.instruction(place.move(), there.offsetMetres())
+                + ": " + figures.plainWatts(there.absorbed())
+                + " go in there, and the hottest spot of underside and wall gets "
+                + figures.plainFlux(new Estimate(there.hottestFlux(), 0.05 * there.hottestFlux())) + " ("
+                + figures.plainFlux(new Estimate(here.hottestFlux(), 0.02 * here.hottestFlux()))
+                + " where it stands). In the file: stand: {"
+                + place.move().key() + ": " + fileLength(place) + "}."
+                + heights.outOfReach(reach.height(place.move(), there.offsetMetres()))
+                        .map(words -> " But there it stands " + words
+                                + ", and no place for a simmer along these moves is in reach.")
+                        .orElse("");
+        return List.of(gentlest, fineness(place));
+    }
+
+    private String fileLength(SimmerPlace place) {
+        double present = place.move().of(result.base().scenario().stand());
+        return lengths.alone(present + place.position().offsetMetres()).replace('\u2212', '-');
+    }
+
+    private String fineness(SimmerPlace place) {
+        LevelStretch stretch = place.stretch();
+        double offset = place.position().offsetMetres();
+        return "How finely it must be set: " + side(place, offset - stretch.fromMetres(), stretch.before(), -1) + "; "
+                + side(place, stretch.toMetres() - offset, stretch.after(), 1) + ".";
+    }
+
+    private String side(SimmerPlace place, double distance, Optional<HeatLevel> beyond, int sign) {
+        String far = lengths.both(distance) + " " + MoveWords.way(place.move(), sign);
+        return beyond.map(level -> far + " the level changes to \u201c" + LevelWords.of(level) + "\u201d")
+                .orElse("up to at least " + far + " it still simmers");
+    }
+
+    private String noSimmer() {
+        boolean cool = result.moves().stream()
+                .flatMap(m -> m.stretches().stream())
+                .allMatch(s -> s.level().compareTo(HeatLevel.SIMMER) < 0);
+        LikelyRange begins = result.heat().begins(HeatLevel.SIMMER);
+        if (cool) {
+            PanPosition best = result.hottestMove().hottest();
+            return "It never simmers: at the best place along the three moves "
+                    + figures.plainWatts(best.absorbed()) + " go in, and this pan, lid and wind need "
+                    + range(begins)
+                    + " for a simmer. A bigger or better mirror, a lid, a darker or smaller pan or shelter from "
+                    + "the wind would help.";
+        }
+        return "No place along the three moves gives a simmer that could be set by hand: cover part of the mirror instead.";
+    }
+
+    private static String range(LikelyRange watts) {
+        return FigureFormat.rounded(watts.low(), 2) + "\u00a0to\u00a0" + FigureFormat.rounded(watts.high(), 2)
+                + "\u00a0W";
+    }
+
+    private Optional<String> cover() {
+        if (here.level().compareTo(HeatLevel.BOIL) < 0) {
+            return Optional.empty();
+        }
+        return result.openShareForSimmer()
+                .map(open -> "Or leave the pan where it stands and cover part of the mirror: with about "
+                        + 5 * Math.round(20 * (1 - open))
+                        + "\u00a0% of it covered, evenly all round, the water simmers.");
+    }
+
+    private String mostHeat() {
+        ReachablePlaces.Place place = reach.hottest();
+        PanMove move = place.along();
+        PanPosition best = place.position();
+        if (best.absorbed().value() < WORTH * here.absorbed().value()) {
+            return "For most heat leave the pan where it stands: no single move brings more than "
+                    + figures.percent(WORTH - 1) + " above that.";
+        }
+        return "For most heat " + lengths.instruction(move.move(), best.offsetMetres()) + ": "
+                + figures.plainWatts(best.absorbed()) + " instead of " + figures.plainWatts(here.absorbed())
+                + ", of which "
+                + figures.percent(best.wallShare()) + " of the focused light climbs the wall."
+                + heights.outOfReach(reach.height(move.move(), best.offsetMetres()))
+                        .map(words -> " There it stands " + words + ".")
+                        .orElse("");
+    }
+}

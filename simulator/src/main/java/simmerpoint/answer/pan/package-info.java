@@ -1,0 +1,4 @@
+/**
+ * Where to put the pan.
+ */
+package simmerpoint.answer.pan;

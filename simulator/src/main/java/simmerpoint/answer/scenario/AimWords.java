@@ -1,0 +1,68 @@
+package simmerpoint.answer.scenario;
+
+import java.util.ArrayList;
+import java.util.List;
+import simmerpoint.answer.words.FigureFormat;
+import simmerpoint.answer.words.TargetWords;
+import simmerpoint.setup.Aim;
+import simmerpoint.setup.Stand;
+
+/** How a dish is aimed and where its pan stands, without what is 0. */
+public record AimWords(Aim aim, Stand stand, TargetWords words, FigureFormat figures) {
+    public String aiming() {
+        List<String> parts = new ArrayList<>();
+        angles(
+                parts,
+                "points",
+                angle(aim.turnUpRadians(), " too high", " too low"),
+                angle(aim.turnSideRadians(), " too far right", " too far left"));
+        angles(
+                parts,
+                "the sun has drifted",
+                angle(aim.driftUpRadians(), " up", " down"),
+                angle(aim.driftSideRadians(), " to the right", " to the left"));
+        if (parts.isEmpty()) {
+            parts.add("straight at the sun");
+        }
+        if (aim.jitterRadians() > 0) {
+            parts.add("shakes by " + ScenarioAnswer.milliradians(aim.jitterRadians()));
+        }
+        if (aim.mountMetres() != 0) {
+            parts.add("turns about a point " + figures.length(Math.abs(aim.mountMetres()))
+                    + (aim.mountMetres() > 0 ? " behind" : " before") + " its middle");
+        }
+        parts.add(words.noun()
+                + (aim.panCarriedBy() == Aim.PanCarrier.DISH ? " carried by the dish" : " on its own stand"));
+        return String.join(", ", parts);
+    }
+
+    String place() {
+        List<String> parts = new ArrayList<>();
+        move(parts, "pull-back", stand.pullBackMetres());
+        move(parts, "slide", stand.slideMetres());
+        move(parts, "raise", stand.raiseMetres());
+        move(parts, "side", stand.sideMetres());
+        return parts.isEmpty() ? "at the focus" : "off the focus: " + String.join(", ", parts);
+    }
+
+    private void move(List<String> parts, String name, double metres) {
+        if (metres != 0) {
+            parts.add(name + " " + (metres < 0 ? "\u2212" : "") + figures.length(Math.abs(metres)));
+        }
+    }
+
+    private static void angles(List<String> parts, String verb, String up, String side) {
+        if (!up.isEmpty() || !side.isEmpty()) {
+            parts.add(verb + up + (up.isEmpty() || side.isEmpty() ? "" : " and") + side);
+        }
+    }
+
+    private static String angle(double radians, String positive, String negative) {
+        if (radians == 0) {
+            return "";
+        }
+        String degrees = FigureFormat.rounded(Math.abs(Math.toDegrees(radians)), 2);
+        String bare = degrees.contains(".") ? degrees.replaceAll("0+$", "").replaceAll("\\.$", "") : degrees;
+        return " " + bare + "\u00b0" + (radians > 0 ? positive : negative);
+    }
+}

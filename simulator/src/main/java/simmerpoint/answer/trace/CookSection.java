@@ -1,0 +1,190 @@
+package simmerpoint.answer.trace;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import simmerpoint.answer.Item;
+import simmerpoint.answer.Section;
+import simmerpoint.answer.words.FigureFormat;
+import simmerpoint.answer.words.HeatSentences;
+import simmerpoint.answer.words.HeightWords;
+import simmerpoint.answer.words.HobWords;
+import simmerpoint.answer.words.TargetWords;
+import simmerpoint.pan.Pan;
+import simmerpoint.quantities.OneLine;
+import simmerpoint.sampling.Estimate;
+import simmerpoint.scenario.CookingSetup;
+import simmerpoint.scenario.Scenario;
+import simmerpoint.setup.Stand;
+import simmerpoint.setup.StandGeometry;
+import simmerpoint.study.trace.TraceResult;
+import simmerpoint.target.Ledger;
+import simmerpoint.target.Spot;
+
+/** What a cook asks first: how many watts, where they land, how evenly, and what eats the rest. */
+final class CookSection {
+    /** A peak less sure than this share of itself is not told as a fact. */
+    private static final double VAGUE = 0.25;
+
+    /** So little light is none, W. */
+    private static final double NOTHING = 0.05;
+
+    private final TraceResult result;
+    private final FigureFormat figures;
+    private final TargetWords words;
+    private final Ledger ledger;
+    private final String hint;
+
+    private CookSection(TraceResult result, FigureFormat figures, TargetWords words, String hint) {
+        this.result = result;
+        this.figures = figures;
+        this.words = words;
+        this.hint = hint;
+        this.ledger = result.ledger();
+    }
+
+    /** The section; {@code hint} tells where to read on about the pan's place. */
+    static Section of(TraceResult result, FigureFormat figures, TargetWords words, String hint) {
+        return new CookSection(result, figures, words, hint).build();
+    }
+
+    private Section build() {
+        List<Item> items = new ArrayList<>();
+        if (!(ledger.caught().value() > NOTHING)) {
+            items.add(new Item.Sentence("No light from the mirrors reaches the " + words.noun() + "." + takenUp()));
+        } else {
+            items.add(new Item.Sentence(watts()));
+            heat().ifPresent(text -> items.add(new Item.Sentence(text)));
+            if (words.isPan()) {
+                items.add(new Item.Sentence(place()));
+                items.add(new Item.Sentence(landing()));
+            }
+            items.add(new Item.Sentence(hottest()));
+        }
+        items.add(new Item.Sentence(LargestLoss.of(result).sentence(figures)));
+        return new Section("What the " + words.noun() + " gets", items);
+    }
+
+    private String watts() {
+        if (!(result.scenario().target() instanceof Pan pan)) {
+            return figures.plainWatts(ledger.caught()) + " of focused sunlight land on the disc.";
+        }
+        return figures.plainWatts(ledger.absorbed()) + " go into the pan. Its outside ("
+                + OneLine.of(pan.finish().name()) + otherFinishes(pan) + ") takes them up from "
+                + figures.plainWatts(ledger.caught()) + " of focused sunlight that reach it"
+                + (ledger.directOnPan().value() > 0
+                        ? " and " + figures.plainWatts(ledger.directOnPan())
+                                + " that come straight from the sun onto lid and wall. "
+                        : ". ")
+                + HobWords.sentence(ledger.absorbed().value())
+                + " This is an estimate of the heat that goes in, before air, wind and steam carry some of it off.";
+    }
+
+    private String otherFinishes(Pan pan) {
+        double usual = pan.finish().absorptance();
+        boolean mixed = result.scenario()
+                .cooking()
+                .map(CookingSetup::vessel)
+                .filter(v -> v.underside().absorptance() != usual
+                        || v.wetWall().absorptance() != usual
+                        || v.lid().absorptance() != usual)
+                .isPresent();
+        return mixed ? ", some faces otherwise" : "";
+    }
+
+    /** What the pan's water does with these watts; empty for a bare disc. */
+    private Optional<String> heat() {
+        return result.heat().map(found -> {
+            HeatSentences heat = new HeatSentences(found, figures.system());
+            return heat.boil() + " " + heat.levelSentence() + " (" + capital(heat.weather()) + ".)";
+        });
+    }
+
+    private static String capital(String text) {
+        return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
+    }
+
+    /** Where the pan stands, from the focus and over the ground. */
+    private String place() {
+        Scenario scenario = result.scenario();
+        double height = scenario.heights().tripodHeightMetres();
+        StandGeometry geometry = scenario.standGeometry();
+        String where = scenario.stand().equals(Stand.AT_FOCUS) ? "at the focus" : "away from the focus as asked";
+        HeightWords heights = new HeightWords(scenario.heights(), figures);
+        String reach = heights.beyond(geometry.panHeightMetres())
+                .map(words -> " It stands " + words + ".")
+                .orElse("");
+        return "The middle of its underside stands " + where + ", " + figures.length(geometry.panHeightMetres(), 2)
+                + " above the ground and " + figures.length(geometry.distanceMetres(), 2)
+                + " from the tripod towards the sun, if the dish turns about a point " + figures.length(height, 2)
+                + " up." + reach + hint;
+    }
+
+    private String takenUp() {
+        return ledger.directOnPan().value() > 0
+                ? " " + figures.plainWatts(ledger.absorbed()) + " go into it all the same, taken up from "
+                        + figures.plainWatts(ledger.directOnPan())
+                        + " that come straight from the sun onto lid and wall."
+                : "";
+    }
+
+    private String landing() {
+        double caught = ledger.caught().value();
+        StringBuilder text = new StringBuilder("Of the focused light that reaches the pan, ")
+                .append(figures.percent(ledger.underside().value() / caught))
+                .append(" lands on the underside and ")
+                .append(figures.percent(ledger.wall().value() / caught))
+                .append(" climbs the wall");
+        if (ledger.lid().value() > 0) {
+            text.append("; ")
+                    .append(figures.percent(ledger.lid().value() / caught))
+                    .append(" falls on the lid");
+        }
+        return text.append(".").toString();
+    }
+
+    private String hottest() {
+        Spot spot = result.spot();
+        double mean = spot.meanConcentration().value() * result.scenario().sun().beamWattsPerSquareMetre();
+        double times = spot.peakFlux().value() / mean;
+        if (times < 1 || spot.peakFlux().relativeError() > VAGUE) {
+            return "Too few rays land there to tell its hottest spot: trace with more rays.";
+        }
+        double off = Math.hypot(spot.peakX(), spot.peakY());
+        StringBuilder text = new StringBuilder("The hottest spot of the ")
+                .append(words.face())
+                .append(" gets ")
+                .append(figures.plainFlux(spot.peakFlux()))
+                .append(place(off));
+        if (Double.isFinite(times)) {
+            text.append(": ")
+                    .append(FigureFormat.rounded(times, 2))
+                    .append(" times the ")
+                    .append(words.face())
+                    .append("'s average");
+        }
+        return text.append(". ").append(evenness(spot.evenness())).toString().strip();
+    }
+
+    private String place(double off) {
+        if (!Double.isFinite(off)) {
+            return "";
+        }
+        if (off < Math.max(0.002, result.scenario().target().radiusMetres() * 0.02)) {
+            return ", in the middle";
+        }
+        return ", " + figures.length(off, 2) + " from the middle "
+                + words.side(result.spot().peakX(), result.spot().peakY());
+    }
+
+    /** The bounds between the words are this project's own choice. */
+    private String evenness(Estimate evenness) {
+        if (!Double.isFinite(evenness.value())) {
+            return "";
+        }
+        String how = evenness.value() < 0.3 ? "fairly even" : evenness.value() < 0.8 ? "uneven" : "very uneven";
+        return "The heat is " + how + ": it varies by " + figures.percent(evenness.value())
+                + " (standard deviation) of its average.";
+    }
+}

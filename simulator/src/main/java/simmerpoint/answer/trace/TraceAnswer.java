@@ -1,0 +1,39 @@
+package simmerpoint.answer.trace;
+
+import java.util.List;
+import simmerpoint.answer.Answer;
+import simmerpoint.answer.words.Cautions;
+import simmerpoint.answer.words.FigureFormat;
+import simmerpoint.answer.words.TargetWords;
+import simmerpoint.quantities.OneLine;
+import simmerpoint.study.trace.MaximumFlux;
+import simmerpoint.study.trace.TraceResult;
+import simmerpoint.units.UnitSystem;
+
+/** The answer to "what does this dish give my pan?": first what a cook asks, then the optics. */
+public final class TraceAnswer {
+    private TraceAnswer() {}
+
+    /** The answer for {@code result}, in the units of {@code system}. */
+    public static Answer of(TraceResult result, UnitSystem system) {
+        return of(result, system, " The command pan tells where it boils and where it simmers.");
+    }
+
+    /** The same for a reader who has the answer about the pan's place beside it, not a command line. */
+    public static Answer withoutHint(TraceResult result, UnitSystem system) {
+        return of(result, system, "");
+    }
+
+    private static Answer of(TraceResult result, UnitSystem system, String hint) {
+        FigureFormat figures = new FigureFormat(system);
+        TargetWords words = TargetWords.of(result.scenario().target());
+        return new Answer(
+                OneLine.of(result.scenario().title()),
+                List.of(
+                        CookSection.of(result, figures, words, hint),
+                        Cautions.section(MaximumFlux.of(result), words.noun()),
+                        LedgerSection.of(result, figures, words),
+                        SpotSection.of(result, figures, words),
+                        CertaintySection.of(result, figures, words)));
+    }
+}

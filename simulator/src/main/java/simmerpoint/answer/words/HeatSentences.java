@@ -1,0 +1,111 @@
+package simmerpoint.answer.words;
+
+import simmerpoint.answer.Item;
+import simmerpoint.heat.CloudEffect;
+import simmerpoint.heat.HeatLevel;
+import simmerpoint.heat.HeatLevelRange;
+import simmerpoint.heat.SteamRates;
+import simmerpoint.heat.Surroundings;
+import simmerpoint.scenario.CookingSetup;
+import simmerpoint.study.trace.HeatResult;
+import simmerpoint.units.UnitSystem;
+
+/** What one pan's water does with given light, in sentences: the same in every answer. */
+public final class HeatSentences {
+    private static final double KILOMETRES_PER_MILE = 1.609344;
+
+    private final HeatResult result;
+    private final CookingSetup kitchen;
+    private final HeatWords words;
+    private final UnitSystem system;
+
+    public HeatSentences(HeatResult result, UnitSystem system) {
+        this.result = result;
+        kitchen = result.cooking();
+        this.system = system;
+        words = new HeatWords(system);
+    }
+
+    /** "the water boils" for the likely losses. */
+    public HeatLevel level() {
+        return result.level();
+    }
+
+    /** For instance "1.9 l of water". */
+    public String amount() {
+        return words.water(kitchen.contents().waterKilograms());
+    }
+
+    /** For instance "boils in 28 to 33 min". */
+    public String outcome() {
+        return words.boil(result.boil(), level());
+    }
+
+    /** How the water comes to the boil, or that it does not. */
+    public String boil() {
+        return "Its " + amount() + " ("
+                + words.temperature(kitchen.contents().startCelsius()) + " at the start) "
+                + outcome() + ".";
+    }
+
+    /** How long its water takes, as a figure with its name. */
+    public Item.Figure boilFigure() {
+        String then = HeatWords.endsGently(result.boil(), level()) ? ", then simmers" : "";
+        return new Item.Figure("until its " + amount() + " boils", words.untilItBoils(result.boil()) + then);
+    }
+
+    /** Level in words, and how sure it is. */
+    public String levelSentence() {
+        HeatLevelRange answer = result.levelRange();
+        String gently = HeatWords.endsGently(result.boil(), answer.likely())
+                ? ", a few bubbles with less steam than a boil"
+                : "";
+        String text = "In the end " + HeatWords.does(answer.likely()) + " (heat level: "
+                + LevelWords.of(answer.likely()) + gently + ")";
+        if (answer.lowest() == answer.highest()) {
+            return text + ".";
+        }
+        return text + "; since nobody knows a pan\u2019s losses to better than a third, it may be anything from \u201c"
+                + LevelWords.of(answer.lowest()) + "\u201d to \u201c" + LevelWords.of(answer.highest()) + "\u201d.";
+    }
+
+    /** The weather behind the answer. */
+    public String weather() {
+        Surroundings around = kitchen.around();
+        String wind = system == UnitSystem.INCH
+                ? FigureFormat.rounded(around.windMetresPerSecond() * 3.6 / KILOMETRES_PER_MILE, 2) + FigureFormat.NBSP
+                        + "mph"
+                : FigureFormat.rounded(around.windMetresPerSecond(), 2) + FigureFormat.NBSP + "m/s";
+        String breeze = around.windMetresPerSecond() > 0 ? "wind " + wind : "no wind";
+        return (kitchen.vessel().lidOn() ? "lid on" : "lid off") + ", air " + words.temperature(around.airCelsius())
+                + ", " + breeze + ", boiling point " + words.temperature(result.boilingCelsius());
+    }
+
+    /** Steam it makes when it boils; empty if it does not. */
+    public String steam() {
+        SteamRates steam = result.steam();
+        if (level().compareTo(HeatLevel.BOIL) < 0) {
+            return "";
+        }
+        return " It boils away " + FigureFormat.rounded(steam.all().low(), 2) + "\u00a0to\u00a0"
+                + FigureFormat.rounded(steam.all().high(), 2) + "\u00a0kg of water an hour.";
+    }
+
+    /** What a cloud of five minutes does. */
+    public String cloud() {
+        CloudEffect cloud = result.cloud();
+        return "A cloud of five minutes cools it by " + words.difference(cloud.dropKelvin()) + "; after that it takes "
+                + HeatWords.minutes(cloud.recoverySeconds()) + " to be as hot as before.";
+    }
+
+    /** How long it stays hot without the sun. */
+    public String afterwards() {
+        double hold = result.holdCelsius();
+        if (result.settlesCelsius().likely() <= hold) {
+            return "It never gets to " + words.temperature(hold) + ", the usual line for keeping food hot.";
+        }
+        return "Once the sun is gone, its food stays above " + words.temperature(hold) + " for "
+                + HeatWords.minutes(result.holdSeconds())
+                + ". An estimate for the bare pan in the same wind; what your local food rules say comes first.";
+    }
+}

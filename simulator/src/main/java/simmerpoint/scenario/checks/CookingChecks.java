@@ -1,0 +1,106 @@
+package simmerpoint.scenario.checks;
+
+import java.util.List;
+import java.util.Locale;
+import simmerpoint.heat.ThermalPan;
+import simmerpoint.scenario.Problems;
+import simmerpoint.scenario.values.ScenarioValues;
+
+/** What must hold between the keys of {@code pan}, {@code air} and {@code heat-levels}. */
+final class CookingChecks {
+    private final ScenarioValues v;
+    private final Problems problems;
+
+    private CookingChecks(ScenarioValues values, Problems problems) {
+        this.v = values;
+        this.problems = problems;
+    }
+
+    static void check(ScenarioValues values, Problems problems) {
+        CookingChecks checks = new CookingChecks(values, problems);
+        if (values.hasSection("plane")) {
+            checks.refuseKitchenOfPlane();
+            return;
+        }
+        checks.water();
+        checks.altitude();
+        checks.boiling();
+        checks.steam();
+    }
+
+    private void refuseKitchenOfPlane() {
+        for (String section : List.of("air", "heat-levels")) {
+            if (v.hasSection(section)) {
+                tell(
+                        section,
+                        "nothing is cooked on a bare plane; leave " + section + " out, or give pan and not plane");
+            }
+        }
+    }
+
+    private void water() {
+        ThermalPan vessel = CookingBuilder.vessel(v);
+        double brimful = vessel.brimfulKilograms();
+        if (!(CookingBuilder.water(v, vessel) <= brimful)) {
+            tell(
+                    "pan.water",
+                    typed("pan.water") + " is more than the pan holds, which is " + litres(brimful)
+                            + " brimful by its outer size");
+        }
+    }
+
+    private void altitude() {
+        boolean both = v.has("air.altitude") && v.has("place.altitude");
+        if (both && v.number("air.altitude") != v.number("place.altitude")) {
+            tell(
+                    "air.altitude",
+                    typed("air.altitude") + " is not the altitude of the place, " + typed("place.altitude")
+                            + "; keep one of them");
+        }
+    }
+
+    /** Water cannot start hotter than it boils, nor food be held only where it simmers. */
+    private void boiling() {
+        double boiling = CookingBuilder.around(v).boilingCelsius();
+        if (!(CookingBuilder.celsius(v, "pan.water-temperature") <= boiling)) {
+            tell(
+                    "pan.water-temperature",
+                    typed("pan.water-temperature")
+                            + " is hotter than water can be in the open at this altitude, where it boils at "
+                            + degrees(boiling));
+        }
+        double simmer = boiling - v.number("heat-levels.simmer-below-boiling");
+        if (!(CookingBuilder.celsius(v, "heat-levels.hold") < simmer)) {
+            tell(
+                    v.has("heat-levels.hold") ? "heat-levels.hold" : "heat-levels.simmer-below-boiling",
+                    "keep warm, from " + typed("heat-levels.hold") + ", must begin below simmer, which begins at "
+                            + degrees(simmer) + ", " + typed("heat-levels.simmer-below-boiling")
+                            + " below local boiling");
+        }
+    }
+
+    private void steam() {
+        if (!(v.number("heat-levels.boil-steam") < v.number("heat-levels.fast-boil-steam"))) {
+            tell(
+                    v.has("heat-levels.fast-boil-steam") ? "heat-levels.fast-boil-steam" : "heat-levels.boil-steam",
+                    "fast boil, from " + typed("heat-levels.fast-boil-steam")
+                            + ", must begin above boil, which begins at " + typed("heat-levels.boil-steam"));
+        }
+    }
+
+    private String typed(String path) {
+        return v.shown(path);
+    }
+
+    private static String degrees(double celsius) {
+        return String.format(Locale.ROOT, "%.1f °C", celsius);
+    }
+
+    private static String litres(double kilograms) {
+        return String.format(Locale.ROOT, kilograms < 1 ? "%.2f l" : "%.1f l", kilograms);
+    }
+
+    private void tell(String path, String text) {
+        problems.add(v.line(path), path, text);
+    }
+}

@@ -1,0 +1,142 @@
+package simmerpoint.scenario.checks;
+
+import simmerpoint.dish.Cut;
+import simmerpoint.dish.CutKind;
+import simmerpoint.dish.CutTrait;
+import simmerpoint.dish.cut.Tiles;
+import simmerpoint.scenario.Problems;
+import simmerpoint.scenario.keys.CutKeys;
+import simmerpoint.scenario.values.ScenarioValues;
+import simmerpoint.units.QuantityWriter;
+
+/** What must hold between keys, as a builder would expect. Told with the line of the key that is easier to change. */
+final class CrossChecks {
+    private static final double LEAST_FOCAL_SHARE = 0.15;
+    private static final double MOST_PANELS = 2_000_000;
+    private final ScenarioValues v;
+    private final Problems problems;
+    private final double diameter;
+    private final double hub;
+    private final CutKind kind;
+
+    private CrossChecks(ScenarioValues values, Problems problems) {
+        this.v = values;
+        this.problems = problems;
+        this.diameter = values.number("dish.diameter");
+        this.hub = values.number("dish.hub");
+        this.kind = SurfaceValues.kind(values);
+    }
+
+    /** Checks all; {@code elevation} is where the sun stands, rad. */
+    static void check(ScenarioValues values, double elevation, Problems problems) {
+        CrossChecks checks = new CrossChecks(values, problems);
+        checks.dish();
+        checks.cut();
+        checks.gap();
+        checks.panels();
+        checks.pan();
+        checks.place(elevation);
+        checks.heights();
+        MirrorChecks.check(values, problems);
+        CookingChecks.check(values, problems);
+    }
+
+    private void dish() {
+        double share = v.number("dish.focal-length") / diameter;
+        if (!(hub < diameter)) {
+            tell(
+                    "dish.hub",
+                    typed("dish.hub") + " is not smaller than the dish, which is " + typed("dish.diameter") + " wide");
+        }
+        if (!(share >= LEAST_FOCAL_SHARE)) {
+            tell(
+                    "dish.focal-length",
+                    typed("dish.focal-length") + " is too short for a dish " + typed("dish.diameter")
+                            + " wide; it must be at least 0.15 times the diameter, here "
+                            + QuantityWriter.length(LEAST_FOCAL_SHARE * diameter));
+        }
+    }
+
+    private void cut() {
+        CutKeys.refusals(kind).forEach((path, why) -> {
+            if (v.number(path) > 0) {
+                problems.add(v.line(path), path, why);
+            }
+        });
+    }
+
+    private void gap() {
+        double gap = v.number("dish.gap");
+        if (gap > 0 && kind.has(CutTrait.SEAMS) && !(gap < asked().gapLimit(diameter, hub))) {
+            tell(
+                    "dish.gap",
+                    typed("dish.gap") + " leaves nothing of the panels; the narrowest side is "
+                            + QuantityWriter.length(asked().gapLimit(diameter, hub)) + " long");
+        }
+    }
+
+    private Cut asked() {
+        return kind.maker().apply(new SurfaceValues(v, problems));
+    }
+
+    private void panels() {
+        if (!kind.has(CutTrait.SEAMS)) {
+            return;
+        }
+        String key = CutKeys.path(kind.parameters().get(0));
+        if (kind.takes(Tiles.TILE) && !(v.number(key) < diameter)) {
+            tell(key, typed(key) + " is not smaller than the dish, which is " + typed("dish.diameter") + " wide");
+        }
+        refusePanels(key, asked().estimatedPanels(diameter, hub, v.number("dish.gap")));
+    }
+
+    private void refusePanels(String key, double count) {
+        if (!(count <= MOST_PANELS)) {
+            tell(key, "this makes about " + Math.round(count) + " panels; at most 2000000 are traced");
+        }
+    }
+
+    private void pan() {
+        boolean tooWide = !v.hasSection("plane") && !(v.number("pan.diameter") < diameter);
+        if (tooWide) {
+            String standard = v.has("pan.diameter") ? "" : " (the default)";
+            tell(
+                    v.has("pan.diameter") ? "pan.diameter" : "dish.diameter",
+                    "a pan " + typed("pan.diameter") + " wide" + standard + " is not smaller than the dish, which is "
+                            + typed("dish.diameter") + " wide");
+        }
+    }
+
+    /** The pan's middle must stand on the focus' side of the mirror. */
+    private void place(double elevation) {
+        double raise = v.number("stand.raise");
+        double slide = v.number("stand.slide");
+        double f = v.number("dish.focal-length");
+        double x = raise * Math.cos(elevation) - slide * Math.sin(elevation);
+        double z = f + v.number("stand.pull-back") + raise * Math.sin(elevation) + slide * Math.cos(elevation);
+        double y = v.number("stand.side");
+        double r2 = x * x + y * y;
+        boolean overDish = r2 <= diameter * diameter / 4;
+        if (!(z > (overDish ? r2 / (4 * f) : 0))) {
+            tell("stand.pull-back", "the moves together put the pan's middle into or behind the mirror");
+        }
+    }
+
+    private void heights() {
+        if (!(v.number("stand.lowest-pan") < v.number("stand.highest-pan"))) {
+            tell(
+                    v.has("stand.highest-pan") ? "stand.highest-pan" : "stand.lowest-pan",
+                    "the highest pan, " + typed("stand.highest-pan") + ", must be above the lowest, "
+                            + typed("stand.lowest-pan"));
+        }
+    }
+
+    private String typed(String path) {
+        return v.shown(path);
+    }
+
+    private void tell(String path, String text) {
+        int line = v.line(path);
+        problems.add(line > 0 ? line : v.line("dish"), path, text);
+    }
+}

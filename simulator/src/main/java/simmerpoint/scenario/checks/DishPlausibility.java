@@ -1,0 +1,57 @@
+package simmerpoint.scenario.checks;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import simmerpoint.dish.DishPlan;
+import simmerpoint.dish.MirrorSurface;
+import simmerpoint.dish.PanelSize;
+import simmerpoint.geometry.Direction;
+import simmerpoint.units.QuantityWriter;
+
+/** Dishes that can be built and yet hardly were meant, one sentence each. */
+final class DishPlausibility {
+    private static final double WIDE_GAP = 0.5;
+    private static final double BARE = 0.5;
+    private static final double OFF_FOCUS = 0.1;
+
+    private DishPlausibility() {}
+
+    static List<String> of(DishPlan dish) {
+        List<String> said = new ArrayList<>();
+        gap(dish).ifPresent(said::add);
+        cover(dish).ifPresent(said::add);
+        focus(dish).ifPresent(said::add);
+        return said;
+    }
+
+    private static Optional<String> gap(DishPlan dish) {
+        return dish.largestPanel()
+                .map(PanelSize::narrowestMetres)
+                .filter(narrowest -> dish.gapMetres() >= WIDE_GAP * narrowest)
+                .map(narrowest -> "dish.gap: gaps of " + QuantityWriter.length(dish.gapMetres()) + " beside panels of "
+                        + QuantityWriter.length(narrowest) + " let much of the light through; check the unit");
+    }
+
+    private static Optional<String> cover(DishPlan dish) {
+        MirrorSurface surface = dish.surface(Direction.Z);
+        double share = surface.apertureArea() / surface.outlineArea();
+        return share < BARE
+                ? Optional.of("dish: mirrors cover only " + Math.round(100 * share)
+                        + " % of its outline; the rest falls through hub and gaps")
+                : Optional.empty();
+    }
+
+    private static Optional<String> focus(DishPlan dish) {
+        double found = dish.cut().focalLengthMetres(dish);
+        boolean gathers = found > 0 && found < Double.POSITIVE_INFINITY;
+        if (!gathers) {
+            return Optional.of("dish.surface.file: the panels of the mesh do not gather light in front of them; is it"
+                    + " upside down?");
+        }
+        return Math.abs(found / dish.focalLengthMetres() - 1) <= OFF_FOCUS
+                ? Optional.empty()
+                : Optional.of("dish.focal-length: the panels of the mesh focus about " + QuantityWriter.length(found)
+                        + " from their middle, not " + QuantityWriter.length(dish.focalLengthMetres()));
+    }
+}

@@ -1,0 +1,161 @@
+package simmerpoint.scenario.checks;
+
+import java.nio.file.InvalidPathException;
+import java.util.Optional;
+import simmerpoint.dish.Cut;
+import simmerpoint.dish.DishPlan;
+import simmerpoint.dish.built.BuildErrors;
+import simmerpoint.dish.built.Workmanship;
+import simmerpoint.dish.mirror.Material;
+import simmerpoint.dish.mirror.MaterialCatalogue;
+import simmerpoint.dish.mirror.Mirror;
+import simmerpoint.pan.Plane;
+import simmerpoint.pan.Target;
+import simmerpoint.scenario.CookingSetup;
+import simmerpoint.scenario.GroundHeights;
+import simmerpoint.scenario.Problems;
+import simmerpoint.scenario.Scenario;
+import simmerpoint.scenario.ScenarioException;
+import simmerpoint.scenario.values.FileNames;
+import simmerpoint.scenario.values.ScenarioValues;
+import simmerpoint.setup.Aim;
+import simmerpoint.setup.Stand;
+import simmerpoint.sun.CircumsolarSun;
+import simmerpoint.sun.GaussianSun;
+import simmerpoint.sun.LimbDarkenedSun;
+import simmerpoint.sun.MeasuredSun;
+import simmerpoint.sun.MeasuredSunException;
+import simmerpoint.sun.SunShape;
+import simmerpoint.sun.Sunlight;
+import simmerpoint.sun.UniformDiscSun;
+
+/** Makes the SI values of a scenario out of checked keys, and reads the files they name. */
+final class ScenarioBuilder {
+    private final ScenarioValues v;
+    private final SunConditions light;
+    private final Problems problems;
+
+    ScenarioBuilder(ScenarioValues values, SunConditions light, Problems problems) {
+        this.v = values;
+        this.light = light;
+        this.problems = problems;
+    }
+
+    Scenario build() throws ScenarioException {
+        Cut cut = SurfaceValues.kind(v).maker().apply(new SurfaceValues(v, problems));
+        SunShape shape = sunShape();
+        problems.throwIfAny();
+        DishPlan dish = new DishPlan(
+                v.number("dish.diameter"),
+                v.number("dish.focal-length"),
+                v.number("dish.hub"),
+                v.number("dish.gap"),
+                cut);
+        Sunlight sun = new Sunlight(light.elevationRadians(), light.beamWattsPerSquareMetre(), shape);
+        Optional<CookingSetup> kitchen = isPlane() ? Optional.empty() : Optional.of(CookingBuilder.kitchen(v));
+        return new Scenario(
+                v.text("title"),
+                dish,
+                mirror(),
+                sun,
+                aim(),
+                target(),
+                stand(),
+                kitchen,
+                light.outdoors(),
+                heights(),
+                BuildErrors.of(workmanship(), dish));
+    }
+
+    /** A shape may know a narrower range than its key; what it then says is for the user. */
+    private SunShape sunShape() {
+        try {
+            return sunShapeOfKind();
+        } catch (IllegalArgumentException e) {
+            problems.add(v.line("sun.shape"), "sun.shape", e.getMessage());
+            return null;
+        }
+    }
+
+    private SunShape sunShapeOfKind() {
+        return switch (v.text("sun.shape.kind")) {
+            case "limb-darkened" -> new LimbDarkenedSun(v.number("sun.shape.half-angle"));
+            case "gaussian" -> new GaussianSun(v.number("sun.shape.sigma"));
+            case "circumsolar" -> new CircumsolarSun(v.number("sun.shape.ratio"));
+            case "table" -> sunTable();
+            default -> new UniformDiscSun(v.number("sun.shape.half-angle"));
+        };
+    }
+
+    private SunShape sunTable() {
+        try {
+            return MeasuredSun.read(v.folder().resolve(v.text("sun.shape.file")));
+        } catch (MeasuredSunException e) {
+            problems.add(v.line("sun.shape.file"), "sun.shape.file", e.getMessage());
+            return null;
+        } catch (InvalidPathException e) {
+            problems.add(v.line("sun.shape.file"), "sun.shape.file", FileNames.refusal());
+            return null;
+        }
+    }
+
+    private Mirror mirror() {
+        String name = v.text("mirror.material");
+        Mirror usual = MaterialCatalogue.find(name).map(ScenarioBuilder::clean).orElse(Mirror.plain(1, 0));
+        return new Mirror(
+                name,
+                v.number("mirror.reflectance", usual.reflectance()),
+                v.number("mirror.scattered", usual.scattered()),
+                v.number("mirror.slope-error", usual.slopeErrorRadians()),
+                v.number("mirror.beam-spread", usual.beamSpreadRadians()),
+                v.number("mirror.wide-share", usual.wideShare()),
+                v.number("mirror.wide-spread", usual.wideSpreadRadians()),
+                v.number("mirror.dust"),
+                v.number("mirror.panel-tilt"));
+    }
+
+    private static Mirror clean(Material material) {
+        return material.mirror(0, 0);
+    }
+
+    private Workmanship workmanship() {
+        return new Workmanship(
+                v.number("workmanship.rib-cut"),
+                v.number("workmanship.rib-set"),
+                v.number("workmanship.panel-edge"),
+                v.number("workmanship.sag"),
+                v.number("workmanship.bubble-height"),
+                v.number("workmanship.bubble-width"),
+                v.number("workmanship.bubbled"));
+    }
+
+    private Aim aim() {
+        boolean byDish = v.text("aim.pan-carried-by").equals("dish");
+        return new Aim(
+                v.number("aim.turn.up"),
+                v.number("aim.turn.side"),
+                v.number("aim.drift.up"),
+                v.number("aim.drift.side"),
+                v.number("aim.jitter"),
+                v.number("aim.mount"),
+                byDish ? Aim.PanCarrier.DISH : Aim.PanCarrier.STAND);
+    }
+
+    private Target target() {
+        return isPlane() ? new Plane(v.number("plane.disc"), v.number("plane.lean")) : CookingBuilder.pan(v);
+    }
+
+    private boolean isPlane() {
+        return v.hasSection("plane");
+    }
+
+    private GroundHeights heights() {
+        return new GroundHeights(
+                v.number("stand.tripod-height"), v.number("stand.lowest-pan"), v.number("stand.highest-pan"));
+    }
+
+    private Stand stand() {
+        return new Stand(
+                v.number("stand.pull-back"), v.number("stand.slide"), v.number("stand.raise"), v.number("stand.side"));
+    }
+}

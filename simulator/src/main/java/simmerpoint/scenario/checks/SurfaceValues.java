@@ -1,0 +1,54 @@
+package simmerpoint.scenario.checks;
+
+import java.nio.file.InvalidPathException;
+import simmerpoint.dish.CutKind;
+import simmerpoint.dish.CutParameter;
+import simmerpoint.dish.CutValues;
+import simmerpoint.dish.cut.Cuts;
+import simmerpoint.dish.mesh.Mesh;
+import simmerpoint.dish.mesh.MeshException;
+import simmerpoint.scenario.Problems;
+import simmerpoint.scenario.keys.CutKeys;
+import simmerpoint.scenario.values.FileNames;
+import simmerpoint.scenario.values.ScenarioValues;
+import simmerpoint.units.Dimension;
+import simmerpoint.units.QuantityException;
+import simmerpoint.units.QuantityParser;
+
+/** The values of {@code dish.surface}, and the mesh in the file that it may name. */
+record SurfaceValues(ScenarioValues values, Problems problems) implements CutValues {
+    /** The kind of cut that a scenario asks for. */
+    static CutKind kind(ScenarioValues values) {
+        return Cuts.find(values.text(CutKeys.CUT)).orElseThrow();
+    }
+
+    @Override
+    public int count(CutParameter parameter) {
+        return values.count(CutKeys.path(parameter));
+    }
+
+    @Override
+    public double length(CutParameter parameter) {
+        return values.number(CutKeys.path(parameter));
+    }
+
+    @Override
+    public String word(CutParameter parameter) {
+        return values.text(CutKeys.path(parameter));
+    }
+
+    @Override
+    public Mesh mesh(CutParameter file, CutParameter unit) {
+        String key = CutKeys.path(file);
+        try {
+            return MeshCache.read(
+                    values.folder().resolve(values.text(key)),
+                    QuantityParser.parse("1 " + word(unit), Dimension.LENGTH));
+        } catch (MeshException | QuantityException e) {
+            problems.add(values.line(key), key, e.getMessage());
+        } catch (InvalidPathException e) {
+            problems.add(values.line(key), key, FileNames.refusal());
+        }
+        return null;
+    }
+}

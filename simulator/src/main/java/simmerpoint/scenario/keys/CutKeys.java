@@ -1,0 +1,78 @@
+package simmerpoint.scenario.keys;
+
+import static simmerpoint.dish.CutTrait.PANELS;
+import static simmerpoint.dish.CutTrait.PARABOLOID;
+import static simmerpoint.dish.CutTrait.RIBS;
+import static simmerpoint.dish.CutTrait.SEAMS;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+import simmerpoint.dish.CutKind;
+import simmerpoint.dish.CutParameter;
+import simmerpoint.dish.CutTrait;
+import simmerpoint.dish.cut.Cuts;
+
+/** Keys outside {@code dish.surface} that apply only to cuts with a certain trait. */
+public final class CutKeys {
+    /** The key that chooses the cut. */
+    public static final String CUT = "dish.surface.cut";
+
+    /** What a cut needs for a key to apply to it, and what to tell whoever gives the key without that. */
+    private record Need(String path, CutTrait trait, Function<CutKind, String> refusal) {}
+
+    private static final List<Need> NEEDS = List.of(
+            new Need("dish.hub", PARABOLOID, cut -> "the mesh itself says where there is no mirror; leave hub out"),
+            new Need(
+                    "dish.gap",
+                    SEAMS,
+                    cut -> cut.has(PANELS)
+                            ? "the gaps of a mesh are drawn in its file; leave gap out"
+                            : "a smooth dish has no panels with gaps between them; leave gap out"),
+            new Need(
+                    "mirror.panel-tilt",
+                    PANELS,
+                    cut -> "a smooth dish has no panels to glue askew; leave panel-tilt out"),
+            ofRibs("workmanship.rib-cut"),
+            ofRibs("workmanship.rib-set"),
+            ofRibs("workmanship.sag"),
+            new Need(
+                    "workmanship.panel-edge",
+                    SEAMS,
+                    cut -> "a dish cut as " + cut.word() + " has no panels that somebody cuts; leave it out"));
+
+    private CutKeys() {}
+
+    private static Need ofRibs(String path) {
+        return new Need(path, RIBS, cut -> "a dish cut as " + cut.word() + " has no ribs; leave it out");
+    }
+
+    private static List<Need> missing(CutKind cut) {
+        return NEEDS.stream().filter(need -> !cut.has(need.trait)).toList();
+    }
+
+    /** Full path of the key of a cut's parameter. */
+    public static String path(CutParameter parameter) {
+        return "dish.surface." + parameter.name();
+    }
+
+    /** Keys that must not be given beside a cut; none if there is no such cut. */
+    public static List<String> inapplicable(String cutWord) {
+        return Cuts.find(cutWord)
+                .map(cut -> missing(cut).stream().map(Need::path).toList())
+                .orElse(List.of());
+    }
+
+    /** Whether a key says something of ribs. */
+    public static boolean isOfRibs(String path) {
+        return NEEDS.stream().anyMatch(need -> need.path.equals(path) && need.trait == RIBS);
+    }
+
+    /** What to tell whoever gives a key that does not apply to the cut, by its full path. */
+    public static Map<String, String> refusals(CutKind cut) {
+        Map<String, String> refusals = new LinkedHashMap<>();
+        missing(cut).forEach(need -> refusals.put(need.path, need.refusal.apply(cut)));
+        return refusals;
+    }
+}

@@ -1,0 +1,78 @@
+package simmerpoint.scenario.keys;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
+import java.util.Optional;
+import simmerpoint.units.Dimension;
+import simmerpoint.units.QuantityException;
+import simmerpoint.units.QuantityParser;
+import simmerpoint.units.TypedQuantity;
+import simmerpoint.units.UnitSystem;
+
+/**
+ * Which values a key takes. Read from the words that messages show, so the two cannot differ.
+ *
+ * @param low least value, SI
+ * @param lowAllowed whether the least value itself is allowed
+ * @param high greatest value, SI
+ * @param highAllowed whether the greatest value itself is allowed
+ * @param words for instance "above 0° to 90°"
+ */
+public record KeyRange(double low, boolean lowAllowed, double high, boolean highAllowed, String words) {
+    private static final String ABOVE = "above ";
+    private static final String BELOW = "below ";
+    private static final String TO = " to ";
+    private static final int END_DIGITS = 4;
+
+    /** A number that went through radians and back is good to so many digits. */
+    private static final MathContext TRUSTED = new MathContext(12);
+
+    /** Reads "0 m to 9 m", "above 0 m to 9 m", "0 m to below 9 m", "above 0 m to below 9 m". */
+    static KeyRange parse(Dimension dimension, String words) {
+        boolean lowAllowed = !words.startsWith(ABOVE);
+        boolean highAllowed = !words.contains(TO + BELOW);
+        String[] ends = words.replace(ABOVE, "").replace(BELOW, "").split(TO);
+        return new KeyRange(si(dimension, ends[0]), lowAllowed, si(dimension, ends[1]), highAllowed, words);
+    }
+
+    private static double si(Dimension dimension, String text) {
+        try {
+            return QuantityParser.parse(text, dimension);
+        } catch (QuantityException e) {
+            throw new IllegalArgumentException(e.getMessage(), e);
+        }
+    }
+
+    /**
+     * The same words in the unit that somebody typed: "0 % to 100 %" for who typed "500 %". Metric lengths are all told as
+     * in {@link #words}. Ends are rounded to four digits, inwards, so that what is told is allowed.
+     */
+    public String words(Dimension dimension, String typed) {
+        Optional<TypedQuantity> like = TypedQuantity.of(typed, dimension)
+                .filter(q -> dimension != Dimension.LENGTH
+                        || !q.in(UnitSystem.METRIC).equals(q));
+        return like.map(q -> (lowAllowed ? "" : ABOVE)
+                        + end(q, low, RoundingMode.CEILING)
+                        + TO
+                        + (highAllowed ? "" : BELOW)
+                        + end(q, high, RoundingMode.FLOOR))
+                .orElse(words);
+    }
+
+    private static String end(TypedQuantity like, double si, RoundingMode inwards) {
+        BigDecimal number = BigDecimal.valueOf(like.numberOf(si))
+                .round(TRUSTED)
+                .round(new MathContext(END_DIGITS, inwards))
+                .stripTrailingZeros();
+        return like.withNumber(number.doubleValue(), Math.max(0, number.scale()))
+                .text();
+    }
+
+    /** Whether the SI value lies inside; NaN does not. */
+    public boolean contains(double value) {
+        boolean highEnough = lowAllowed ? value >= low : value > low;
+        boolean lowEnough = highAllowed ? value <= high : value < high;
+        return highEnough && lowEnough;
+    }
+}

@@ -1,0 +1,53 @@
+package simmerpoint.scenario.keys;
+
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+
+/** What to say of keys that are not known. */
+public final class UnknownKeys {
+    private UnknownKeys() {}
+
+    /** What to say of a path that is no key's; empty if it is one. */
+    public static Optional<String> whyUnknown(String path) {
+        if (Keys.find(path).isPresent()) {
+            return Optional.empty();
+        }
+        String advice = Keys.isSection(path) && !path.isEmpty()
+                ? "; it is a section, its keys are " + String.join(", ", Keys.namesIn(path))
+                : nearest(path).map(near -> "; did you mean " + near + "?").orElse("");
+        return Optional.of("this key is not known" + advice);
+    }
+
+    /** Those of a bare name, else the one whose full path is nearest, else those whose name ends it. */
+    private static Optional<String> nearest(String path) {
+        Optional<String> named = named(path.substring(path.lastIndexOf('.') + 1));
+        return path.contains(".") ? Keys.nearest(path).or(() -> named) : named.or(() -> Keys.nearest(path));
+    }
+
+    private static Optional<String> named(String name) {
+        return joined(name, Key::path);
+    }
+
+    /** Where a key of exactly that name, or of that full path, does belong. */
+    public static Optional<String> elsewhere(String name) {
+        if (Keys.find(name).isPresent() && name.contains(".")) {
+            return Optional.of("keys are indented under their section, here "
+                    + Keys.find(name).get().section());
+        }
+        if (Keys.namesIn("").contains(name)) {
+            return Optional.of("it belongs to the outermost level, not under another section");
+        }
+        return joined(name, Key::section).map(sections -> "it belongs under " + sections);
+    }
+
+    /** What is said of every key of that name, with "or" between; empty if there is none. */
+    private static Optional<String> joined(String name, Function<Key, String> said) {
+        String all = Keys.all().stream()
+                .filter(key -> key.name().equals(name))
+                .map(said)
+                .distinct()
+                .collect(Collectors.joining(" or "));
+        return all.isEmpty() ? Optional.empty() : Optional.of(all);
+    }
+}

@@ -1,0 +1,65 @@
+package simmerpoint.scenario.values;
+
+import java.util.HashMap;
+import java.util.Map;
+import java.util.Optional;
+import simmerpoint.scenario.keys.Key;
+import simmerpoint.scenario.keys.Keys;
+import simmerpoint.scenario.keys.ValueReader;
+import simmerpoint.units.QuantityException;
+
+/**
+ * What stands at one key.
+ *
+ * @param typed as it stands in the file or was typed, without quotes; a default as it would be typed
+ * @param value the number in SI units or radians, the word, the text, whether on, the date, time or zone, or the name of the
+ *     file; null if what was typed is no value of that key
+ * @param line where it stands; 0 for a default or a value that was not written in the file
+ */
+public record KeyValue(String typed, Object value, int line) {
+    private static final Map<String, KeyValue> DEFAULTS = defaults();
+
+    private static Map<String, KeyValue> defaults() {
+        Map<String, KeyValue> defaults = new HashMap<>();
+        for (Key key : Keys.all()) {
+            if (key.defaultIsValue()) {
+                defaults.put(key.path(), byDefault(key));
+            } else if (key.kind() == Key.Kind.TEXT && key.defaultText() != null) {
+                defaults.put(key.path(), new KeyValue("", "", 0));
+            }
+        }
+        return defaults;
+    }
+
+    private static KeyValue byDefault(Key key) {
+        try {
+            return new KeyValue(key.defaultText(), ValueReader.read(key, key.defaultText()), 0);
+        } catch (QuantityException e) {
+            throw new IllegalStateException("default of " + key.path() + ": " + e.getMessage(), e);
+        }
+    }
+
+    /** The default of a key that has one of its own. */
+    static KeyValue byDefault(String path) {
+        return Optional.ofNullable(DEFAULTS.get(path))
+                .orElseThrow(() -> new IllegalArgumentException("no default of " + path));
+    }
+
+    /** Whether the key takes it. */
+    boolean isGood() {
+        return value != null;
+    }
+
+    double number() {
+        return ((Number) value).doubleValue();
+    }
+
+    int count() {
+        return (Integer) value;
+    }
+
+    /** The word, text or name of a file. */
+    public String text() {
+        return (String) value;
+    }
+}

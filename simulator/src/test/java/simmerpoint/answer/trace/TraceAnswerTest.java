@@ -1,0 +1,139 @@
+package simmerpoint.answer.trace;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import simmerpoint.answer.Answer;
+import simmerpoint.answer.Item;
+import simmerpoint.heat.HeatLevel;
+import simmerpoint.report.SampleResults;
+import simmerpoint.scenario.Scenario;
+import simmerpoint.scenario.file.ExampleScenario;
+import simmerpoint.scenario.file.ScenarioReader;
+import simmerpoint.study.trace.Progress;
+import simmerpoint.study.trace.TraceOptions;
+import simmerpoint.study.trace.TraceResult;
+import simmerpoint.study.trace.TraceStudy;
+import simmerpoint.units.UnitSystem;
+
+class TraceAnswerTest {
+    private static List<Item> items(TraceResult result, int section) {
+        return TraceAnswer.of(result, UnitSystem.METRIC).sections().get(section).items();
+    }
+
+    private static String text(TraceResult result) {
+        return TraceAnswer.of(result, UnitSystem.METRIC).toString().replace('\u00a0', ' ');
+    }
+
+    @Test
+    void theFirstSentenceIsInWatts() {
+        String first = items(SampleResults.tight(), 0).get(0).toString().replace('\u00a0', ' ');
+        assertTrue(first.contains("615 W go into the pan. Its outside (black enamel) takes them up from "), first);
+        assertTrue(first.contains("from 651 W of focused sunlight that reach it"), first);
+        assertTrue(first.contains("about what a small gas ring gives a pot"), first);
+    }
+
+    @Test
+    void theWallsShareAndTheHottestSpotsPlaceAreTold() {
+        String text = text(SampleResults.lopsided());
+        assertTrue(text.contains("34 % climbs the wall"), text);
+        assertTrue(text.contains("5.5 cm from the middle towards the sun"), text);
+    }
+
+    @Test
+    void aBareDiscIsNeverCalledAPan() {
+        String text = text(SampleResults.disc());
+        assertFalse(text.matches("(?s).*\\b(pan|underside|wall|lid)\\b.*"), text);
+        assertTrue(text.contains("land on the disc"), text);
+    }
+
+    @Test
+    void theLargestLossIsNamed() {
+        String text = text(SampleResults.wide());
+        assertTrue(
+                text.matches(
+                        "(?s).*the largest loss is [0-9]+ W \\([0-9]+ %\\) that is reflected but goes past the pan.*"),
+                text);
+    }
+
+    @Test
+    void noLightIsSaidInWords() {
+        String text = text(SampleResults.dark());
+        assertTrue(text.contains("No light from the mirrors reaches the pan"), text);
+        assertFalse(text.contains("NaN") || text.contains("Infinity"), text);
+    }
+
+    /** The dish turned 6.3° up (that is far more than its tolerance) throws its light beside the pan: it burns there. */
+    @Test
+    void lightThatMissesThePanIsCautionedOf() throws Exception {
+        for (String turn : List.of("6.3°", "12°")) {
+            Scenario off = ScenarioReader.parse(
+                            "off", ExampleScenario.text().replace("up: 0.5°", "up: " + turn), Path.of(""))
+                    .scenario();
+            TraceResult result = TraceStudy.run(off, TraceOptions.defaults().withRays(1 << 14), Progress.NONE);
+            double underside = result.spot().peakFlux().value();
+            assertTrue(!(underside > 8_000), turn + ": " + underside);
+            assertTrue(text(result).contains("dry leaves, dry grass and paper can catch fire"), text(result));
+            assertTrue(text(result).contains("Skin burns within seconds"), text(result));
+            assertTrue(TraceSummary.of(result, UnitSystem.METRIC).safety().contains("can catch fire"), turn);
+        }
+    }
+
+    @Test
+    void aPanTooHighToCookAtIsSaidSo() throws Exception {
+        Scenario high = ScenarioReader.parse(
+                        "high", ExampleScenario.text().replace("raise: 0 cm", "raise: 12 cm"), Path.of(""))
+                .scenario();
+        TraceResult result = TraceStudy.run(high, TraceOptions.defaults().withRays(1 << 12), Progress.NONE);
+        assertTrue(text(result).contains("It stands too high to cook at, above 130 cm."), text(result));
+    }
+
+    /** Water that boils with less steam than a boil takes is a simmer: time and level say so in one breath. */
+    @Test
+    void aBoilTooGentleToCountIsExplained() throws Exception {
+        Scenario gentle = ScenarioReader.parse(
+                        "gentle", ExampleScenario.text().replace("raise: 0 cm", "raise: 12 cm"), Path.of(""))
+                .scenario();
+        TraceResult result = TraceStudy.run(gentle, TraceOptions.defaults().withRays(1 << 14), Progress.NONE);
+        TraceSummary summary = TraceSummary.of(result, UnitSystem.METRIC);
+        assertEquals(HeatLevel.SIMMER, summary.level().orElseThrow());
+        String minutes = summary.water().orElseThrow().minutes().replace('\u00a0', ' ');
+        assertTrue(minutes.matches("comes to the boil in \\d+ to \\d+ min and then simmers"), minutes);
+        assertTrue(text(result).contains(minutes), text(result));
+        assertTrue(
+                text(result).contains("(heat level: simmer, a few bubbles with less steam than a boil)"), text(result));
+    }
+
+    @Test
+    void missedPrecisionIsACaution() {
+        assertTrue(items(SampleResults.tight(), 4).stream().noneMatch(Item.Caution.class::isInstance));
+        Item first = items(SampleResults.imprecise(), 4).get(0);
+        assertTrue(first instanceof Item.Caution && first.toString().contains("was not reached"), first.toString());
+    }
+
+    /** The bars are the ledger of the result: the nested lines add up to the outline. */
+    @Test
+    void theBarsCloseTheLedger() {
+        double sum = 0;
+        double parts = 0;
+        for (Item item : items(SampleResults.lopsided(), 2)) {
+            Item.Bar bar = (Item.Bar) item;
+            sum += bar.depth() == 1 ? bar.share() : 0;
+            parts += bar.depth() == 2 ? bar.share() : 0;
+        }
+        assertEquals(1, sum, 1e-9);
+        double caught = SampleResults.lopsided().ledger().caught().value()
+                / SampleResults.lopsided().ledger().outline().value();
+        assertEquals(caught, parts, 1e-9);
+    }
+
+    @Test
+    void aTitleCannotSteerTheTerminal() {
+        Answer answer = TraceAnswer.of(SampleResults.with("a\u001b[2Jb\nc\u202ed", 0.02, 500), UnitSystem.METRIC);
+        assertEquals("a [2Jb c d", answer.title());
+    }
+}
