@@ -33,8 +33,9 @@ class ReadmeTest {
         Path source = folder.resolve("Lines.java");
         Files.writeString(
                 source,
-                "import java.nio.file.Path;\nimport simmerpoint.scenario.*;\nimport simmerpoint.study.*;\n"
-                        + "import simmerpoint.target.*;\npublic class Lines {\n"
+                "import java.nio.file.Path;\nimport simmerpoint.scenario.*;\n"
+                        + "import simmerpoint.scenario.file.*;\nimport simmerpoint.study.trace.*;\n"
+                        + "import simmerpoint.study.pan.*;\nimport simmerpoint.target.*;\npublic class Lines {\n"
                         + "public static void run() throws Exception {\n" + lines + "}\n}\n");
         String classes = System.getProperty("java.class.path");
         int rc = ToolProvider.getSystemJavaCompiler()

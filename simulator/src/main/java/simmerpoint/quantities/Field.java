@@ -25,6 +25,7 @@ public sealed interface Field<R> {
     /**
      * A single value.
      *
+     * @param <R> type of the result
      * @param key names it in files
      * @param label what it is
      * @param type how it is written
@@ -53,6 +54,8 @@ public sealed interface Field<R> {
     /**
      * Fields under a common key.
      *
+     * @param <R> type of the result
+     * @param <S> type of what the fields are of
      * @param key names it in files
      * @param label what it is
      * @param nullable whether it can be missing
@@ -70,6 +73,8 @@ public sealed interface Field<R> {
     /**
      * A list of things with the same fields.
      *
+     * @param <R> type of the result
+     * @param <S> type of what stands in a row
      * @param key names it in files
      * @param label what it is
      * @param nullable whether it can be missing

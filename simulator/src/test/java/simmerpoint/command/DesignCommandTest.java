@@ -60,7 +60,7 @@ class DesignCommandTest extends CommandRuns {
         String text = out().substring(0, out().indexOf("fewest-panels.yaml is written."));
         assertTrue(text.contains("Fewest panels: a dish of"), text);
         assertTrue(text.lines().allMatch(line -> line.length() <= 80 || line.startsWith(found.toString())), text);
-        assertEquals(1300, ImageIO.read(folder.resolve("d.png").toFile()).getWidth());
+        assertEquals(1400, ImageIO.read(folder.resolve("d.png").toFile()).getWidth());
         assertTrue(Files.readString(folder.resolve("d.csv")).contains("flat-rings,12,2"));
         JsonNode best = Schemas.read(folder.resolve("d.json")).get("front").get(0);
         assertTrue(best.get("absorbed_power_W_se").isNumber(), best.toString());
