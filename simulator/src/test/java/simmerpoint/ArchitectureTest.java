@@ -159,13 +159,31 @@ class ArchitectureTest {
     @Test
     void onlyScenarioAndQuantitiesKnowTheFileFormats() {
         onlyIn("com.fasterxml.jackson..", "quantities");
-        onlyIn("org.yaml.snakeyaml..", "scenario");
+        onlyIn("org.yaml.snakeyaml..", "scenario.yaml");
     }
 
-    /** So that the program starts without it: what draws on paper is loaded when it is asked for. */
+    /** Values are set and checked without text; the text comes before and after. */
     @Test
-    void onlyTheLayerOfDrawingKnowsTheFormatOfPaper() {
-        onlyIn("org.apache.pdfbox..", "drawing.output");
+    void roomsOfScenarioKnowOnlyThoseBefore() {
+        List<String> rooms = Stream.concat(
+                        Stream.of("simmerpoint.scenario"),
+                        Stream.of("keys", "yaml", "values", "checks", "file", "variants")
+                                .map(room -> pattern("scenario." + room)))
+                .toList();
+        for (int k = 0; k + 1 < rooms.size(); k++) {
+            noneKnows(rooms.get(k), rooms.subList(k + 1, rooms.size()).toArray(String[]::new));
+        }
+        noneKnows(pattern("scenario.checks"), pattern("scenario.yaml"));
+    }
+
+    private static void noneKnows(String pattern, String... unknown) {
+        noClasses()
+                .that()
+                .resideInAPackage(pattern)
+                .should()
+                .dependOnClassesThat()
+                .resideInAnyPackage(unknown)
+                .check(OURS);
     }
 
     /** Such numbers depend on a thread, on the clock or on the order of calls, and not on the index of the ray. */

@@ -29,7 +29,7 @@ public record CookingSetup(ThermalPan vessel, PanContents contents, Surroundings
     private static final double USUAL_FILLING = 0.4;
 
     /**
-     * A usual kitchen about a pan: steel a millimetre thick, lid on, water at 20 °C to two fifths of its height, air of
+     * What is usual about a pan: steel a millimetre thick, lid on, water at 20 °C to two fifths of its height, air of
      * 20 °C with a breath of wind (1 m/s), near sea level.
      */
     public static CookingSetup usual(Pan pan) {

@@ -39,9 +39,7 @@ public record CheckedScenario(
         CrossChecks.check(values, light.elevationRadians(), problems);
         problems.throwIfAny();
         Scenario scenario = new ScenarioBuilder(values, light, problems).build();
-        MeshChecks.check(scenario.dish(), values, problems);
-        TileChecks.check(scenario.dish(), values, problems);
-        WorkmanshipChecks.check(scenario, values, problems);
+        BuiltScenarioChecks.check(scenario, values, problems);
         problems.throwIfAny();
         Optional<ScenarioException> timeless =
                 light.timeless().map(problem -> new ScenarioException(values.name(), List.of(problem)));

@@ -19,7 +19,7 @@ final class CookingBuilder {
 
     private CookingBuilder() {}
 
-    static CookingSetup kitchen(ScenarioValues v) {
+    static CookingSetup cooking(ScenarioValues v) {
         ThermalPan vessel = vessel(v);
         PanContents contents = new PanContents(water(v, vessel), celsius(v, "pan.water-temperature"));
         HeatLevelThresholds levels = new HeatLevelThresholds(

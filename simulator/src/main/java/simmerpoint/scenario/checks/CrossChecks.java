@@ -1,11 +1,14 @@
 package simmerpoint.scenario.checks;
 
+import java.util.stream.Stream;
 import simmerpoint.dish.Cut;
 import simmerpoint.dish.CutKind;
 import simmerpoint.dish.CutTrait;
 import simmerpoint.dish.cut.Tiles;
 import simmerpoint.scenario.Problems;
 import simmerpoint.scenario.keys.CutKeys;
+import simmerpoint.scenario.keys.Keys;
+import simmerpoint.scenario.keys.MirrorKeys;
 import simmerpoint.scenario.values.ScenarioValues;
 import simmerpoint.units.QuantityWriter;
 
@@ -37,8 +40,21 @@ final class CrossChecks {
         checks.pan();
         checks.place(elevation);
         checks.heights();
-        MirrorChecks.check(values, problems);
+        checks.mirror();
         CookingChecks.check(values, problems);
+    }
+
+    /** A mirror that is no material of the catalogue. */
+    private void mirror() {
+        if (v.text(MirrorKeys.MATERIAL).equals(MirrorKeys.OWN_FIGURES)) {
+            Stream.of("mirror.reflectance", "mirror.slope-error")
+                    .filter(path -> !v.has(path))
+                    .map(Keys::get)
+                    .forEach(key -> problems.add(
+                            v.line(MirrorKeys.MATERIAL),
+                            key.path(),
+                            "own figures need it; write for instance " + key.name() + ": " + key.example()));
+        }
     }
 
     private void dish() {

@@ -111,8 +111,8 @@ final class PlausibilityChecks {
     }
 
     /** The sheet that the pan's mass makes. Common practice: foil trays 0.1 mm, cast iron 5 mm. */
-    private void pan(CookingSetup kitchen) {
-        double sheet = kitchen.vessel().sheetThickness();
+    private void pan(CookingSetup cooking) {
+        double sheet = cooking.vessel().sheetThickness();
         if (sheet < THINNEST_SHEET || sheet > THICKEST_SHEET) {
             said.add("pan.mass: all of the pan would be " + QuantityWriter.length(sheet)
                     + " thick; check mass and material");
@@ -120,9 +120,8 @@ final class PlausibilityChecks {
     }
 
     /** Noon by the clock may be three hours off the sun's in real zones; half a day off is east taken for west. */
-    private void clock(SiteConditions outdoors) {
-        ZonedDateTime noon =
-                SunDay.of(outdoors.place(), outdoors.when().toLocalDate()).solarNoon();
+    private void clock(SiteConditions site) {
+        ZonedDateTime noon = SunDay.of(site.place(), site.when().toLocalDate()).solarNoon();
         double hours = noon.toLocalTime().toSecondOfDay() / 3600.0;
         if (Math.abs(hours - 12) > FARTHEST_NOON) {
             said.add("place: the sun would stand highest at "

@@ -52,7 +52,7 @@ final class ScenarioBuilder {
                 v.number("dish.gap"),
                 cut);
         Sunlight sun = new Sunlight(light.elevationRadians(), light.beamWattsPerSquareMetre(), shape);
-        Optional<CookingSetup> kitchen = isPlane() ? Optional.empty() : Optional.of(CookingBuilder.kitchen(v));
+        Optional<CookingSetup> cooking = isPlane() ? Optional.empty() : Optional.of(CookingBuilder.cooking(v));
         return new Scenario(
                 v.text("title"),
                 dish,
@@ -61,8 +61,8 @@ final class ScenarioBuilder {
                 aim(),
                 target(),
                 stand(),
-                kitchen,
-                light.outdoors(),
+                cooking,
+                light.site(),
                 heights(),
                 BuildErrors.of(workmanship(), dish));
     }

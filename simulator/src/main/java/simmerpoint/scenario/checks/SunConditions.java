@@ -9,11 +9,11 @@ import simmerpoint.scenario.SiteConditions;
  *
  * @param elevationRadians above 0 to π/2
  * @param beamWattsPerSquareMetre above 0
- * @param outdoors place, time and sky, if the file names them
+ * @param site place, time and sky, if the file names them
  * @param timeless why the file does not say which moment it means; empty if it does
  */
 record SunConditions(
         double elevationRadians,
         double beamWattsPerSquareMetre,
-        Optional<SiteConditions> outdoors,
+        Optional<SiteConditions> site,
         Optional<Problem> timeless) {}

@@ -70,8 +70,8 @@ final class SunConditionsReader {
         }
     }
 
-    private SunConditions asGiven(Optional<SiteConditions> outdoors, Optional<Problem> timeless) {
-        return new SunConditions(v.number(ELEVATION), v.number(BEAM), outdoors, timeless);
+    private SunConditions asGiven(Optional<SiteConditions> site, Optional<Problem> timeless) {
+        return new SunConditions(v.number(ELEVATION), v.number(BEAM), site, timeless);
     }
 
     /** A place for days and years; a single moment then needs sun.elevation. */
@@ -80,14 +80,14 @@ final class SunConditionsReader {
             tell("sky.beam", "when was it measured? add when: {date: 2026-06-21, time: 09:30}");
         }
         problems.throwIfAny();
-        SiteConditions outdoors =
+        SiteConditions site =
                 new SiteConditions(place, SiteConditions.standIn(place), BeamRangeModel.around(clear()), false);
         Problem timeless = new Problem(
                 v.line("place"),
                 "place",
                 "a place alone does not say where the sun stands; add when: {date: 2026-06-21, time: 09:30}, or"
                         + " sun.elevation");
-        return asGiven(Optional.of(outdoors), v.has(ELEVATION) ? Optional.empty() : Optional.of(timeless));
+        return asGiven(Optional.of(site), v.has(ELEVATION) ? Optional.empty() : Optional.of(timeless));
     }
 
     private SunConditions timed(Site place) throws ScenarioException {
@@ -101,11 +101,11 @@ final class SunConditionsReader {
         }
         BeamRangeModel sky = sky(moment);
         problems.throwIfAny();
-        SiteConditions outdoors = new SiteConditions(place, moment.time(), sky);
+        SiteConditions site = new SiteConditions(place, moment.time(), sky);
         return new SunConditions(
                 moment.position().elevationRadians(),
                 sky.at(moment).likelyWattsPerSquareMetre(),
-                Optional.of(outdoors),
+                Optional.of(site),
                 Optional.empty());
     }
 

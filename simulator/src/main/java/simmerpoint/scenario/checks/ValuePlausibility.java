@@ -117,8 +117,8 @@ final class ValuePlausibility {
 
     private double altitude() {
         return scenario.site()
-                .map(outdoors -> outdoors.place().altitudeMetres())
-                .or(() -> scenario.cooking().map(kitchen -> kitchen.around().altitudeMetres()))
+                .map(site -> site.place().altitudeMetres())
+                .or(() -> scenario.cooking().map(cooking -> cooking.around().altitudeMetres()))
                 .orElse(0.0);
     }
 }

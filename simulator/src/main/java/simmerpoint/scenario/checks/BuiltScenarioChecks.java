@@ -1,0 +1,92 @@
+package simmerpoint.scenario.checks;
+
+import java.util.Locale;
+import simmerpoint.dish.DishPlan;
+import simmerpoint.dish.built.BuildErrors;
+import simmerpoint.scenario.Problems;
+import simmerpoint.scenario.Scenario;
+import simmerpoint.scenario.values.ScenarioValues;
+import simmerpoint.units.QuantityWriter;
+
+/** What can only be told once the scenario is made: whether mesh and tiles fit the dish, whether its errors can be traced. */
+final class BuiltScenarioChecks {
+    private static final String UNIT = "dish.surface.unit";
+    private static final String TILE = "dish.surface.tile";
+    private static final String WORKMANSHIP = "workmanship";
+    private static final double MESH_SLACK = 1.01;
+    private static final double LEAST_MESH = 0.5;
+    private static final double MOST_RADIANS = 0.2;
+
+    /** The last dish whose tiles fit, so that changes of other keys do not lay out thousands of tiles again. */
+    private static volatile DishPlan lastLaidOut;
+
+    private final Scenario scenario;
+    private final DishPlan dish;
+    private final ScenarioValues v;
+    private final Problems problems;
+
+    private BuiltScenarioChecks(Scenario scenario, ScenarioValues values, Problems problems) {
+        this.scenario = scenario;
+        this.dish = scenario.dish();
+        this.v = values;
+        this.problems = problems;
+    }
+
+    static void check(Scenario scenario, ScenarioValues values, Problems problems) {
+        BuiltScenarioChecks checks = new BuiltScenarioChecks(scenario, values, problems);
+        checks.mesh();
+        checks.tiles();
+        checks.errors();
+    }
+
+    /** A wrong unit of a mesh shows in its size. */
+    private void mesh() {
+        double reach = dish.cut().reachMetres(dish);
+        boolean tooWide = !(reach <= dish.radiusMetres() * MESH_SLACK);
+        if (tooWide || !(reach >= dish.radiusMetres() * LEAST_MESH)) {
+            tell(
+                    UNIT,
+                    "with numbers in " + v.text(UNIT) + " the mesh reaches " + QuantityWriter.length(reach)
+                            + " from the axis, but half of dish.diameter is "
+                            + QuantityWriter.length(dish.radiusMetres()) + "; check unit and diameter");
+        }
+    }
+
+    /** Whether any whole tile fits: only laying them out tells. */
+    private void tiles() {
+        if (dish.equals(lastLaidOut)) {
+            return;
+        }
+        if (dish.cut().fits(dish)) {
+            lastLaidOut = dish;
+        } else {
+            String where = dish.hubMetres() > 0
+                    ? "between the hub, " + v.shown("dish.hub") + " wide, and the rim of the dish, "
+                    : "into the dish, ";
+            tell(
+                    TILE,
+                    "not one whole tile of " + v.shown(TILE) + " fits " + where + v.shown("dish.diameter")
+                            + " wide; a tile must be smaller");
+        }
+    }
+
+    private void errors() {
+        BuildErrors errors = scenario.workmanship();
+        double tilt = Math.hypot(scenario.mirror().panelTiltRadians(), errors.tilt());
+        double slope = Math.hypot(scenario.mirror().slopeErrorRadians(), errors.slope());
+        if (!(Math.max(tilt, slope) <= MOST_RADIANS)) {
+            tell(
+                    WORKMANSHIP,
+                    String.format(
+                            Locale.ROOT,
+                            "these tolerances make a slope error of %.0f mrad and tilt the panels by %.0f mrad; beyond 200"
+                                    + " mrad there is no mirror to speak of",
+                            1000 * slope,
+                            1000 * tilt));
+        }
+    }
+
+    private void tell(String path, String text) {
+        problems.add(v.line(path), path, text);
+    }
+}
