@@ -1,6 +1,8 @@
 package simmerpoint.sampling;
 
+import java.util.List;
 import java.util.SplittableRandom;
+import java.util.stream.IntStream;
 
 /**
  * One independently scrambled copy of the Sobol' sequence. The scramble multiplies every generator matrix by a random
@@ -17,6 +19,11 @@ import java.util.SplittableRandom;
  */
 public final class ScrambledSobol {
     private static final int MAX_BITS = 44;
+
+    /** The replicates laid out last: studies trace many scenes with the same samples. */
+    private static volatile Copies last = new Copies(0, 0, List.of());
+
+    private record Copies(int dimensions, long seed, List<ScrambledSobol> all) {}
 
     private final long[][] columns;
     private final long[] shift;
@@ -45,6 +52,21 @@ public final class ScrambledSobol {
             shift[d] = random.nextLong();
         }
         lower0 = first;
+    }
+
+    /** The first {@code count} copies for a seed; the same objects again if they were asked for last. */
+    public static List<ScrambledSobol> replicates(int dimensions, long seed, int count) {
+        Copies found = last;
+        if (found.dimensions != dimensions || found.seed != seed || found.all.size() != count) {
+            found = new Copies(
+                    dimensions,
+                    seed,
+                    IntStream.range(0, count)
+                            .mapToObj(r -> new ScrambledSobol(dimensions, seed, r))
+                            .toList());
+            last = found;
+        }
+        return found.all;
     }
 
     /** Hashes a seed (finalizer of the SplittableRandom family, Steele et al. 2014). */

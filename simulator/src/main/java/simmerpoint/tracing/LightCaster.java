@@ -57,7 +57,7 @@ public final class LightCaster {
         surface = dish.surface(setup.sunInDish());
         tilts = dish.panelTilts(surface.panels(), seed);
         errors = MirrorErrorModel.of(dish.mirror(), jitter);
-        sunTable = new SunAngleTable(sunlight.shape());
+        sunTable = SunAngleTable.of(sunlight.shape());
         beam = sunlight.beamWattsPerSquareMetre();
         Pose pose = setup.dishInTarget();
         rotation = pose.rotation().rows();

@@ -10,14 +10,29 @@ import simmerpoint.sun.SunShape;
 final class SunAngleTable {
     private static final int STEPS = 4096;
 
+    /** The table made last: studies trace many scenes under one sun. */
+    private static volatile SunAngleTable last;
+
+    private final SunShape shape;
     private final double[] sine = new double[STEPS + 2];
 
-    SunAngleTable(SunShape shape) {
+    private SunAngleTable(SunShape shape) {
+        this.shape = shape;
         for (int k = 0; k <= STEPS; k++) {
             double root = (double) k / STEPS;
             sine[k] = Math.sin(shape.inverse(root * root));
         }
         sine[STEPS + 1] = sine[STEPS];
+    }
+
+    /** The table of {@code shape}. */
+    static SunAngleTable of(SunShape shape) {
+        SunAngleTable table = last;
+        if (table == null || !table.shape.equals(shape)) {
+            table = new SunAngleTable(shape);
+            last = table;
+        }
+        return table;
     }
 
     /** Sines for uniform numbers. */

@@ -3,6 +3,7 @@ package simmerpoint.frozen;
 import java.awt.Font;
 import java.awt.font.FontRenderContext;
 import java.awt.image.BufferedImage;
+import java.awt.image.DataBufferInt;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -23,12 +24,15 @@ final class FrozenPicture {
 
     /** The reduced picture as bytes of a PNG. */
     static byte[] reduced(byte[] png) throws IOException {
-        BufferedImage full = ImageIO.read(new ByteArrayInputStream(png));
+        BufferedImage read = ImageIO.read(new ByteArrayInputStream(png));
+        BufferedImage full = new BufferedImage(read.getWidth(), read.getHeight(), BufferedImage.TYPE_INT_RGB);
+        full.createGraphics().drawImage(read, 0, 0, null);
+        int[] pixels = ((DataBufferInt) full.getRaster().getDataBuffer()).getData();
         BufferedImage small =
                 new BufferedImage(full.getWidth() / BLOCK, full.getHeight() / BLOCK, BufferedImage.TYPE_INT_RGB);
         for (int y = 0; y < small.getHeight(); y++) {
             for (int x = 0; x < small.getWidth(); x++) {
-                small.setRGB(x, y, mean(full, BLOCK * x, BLOCK * y));
+                small.setRGB(x, y, mean(pixels, full.getWidth(), BLOCK * (y * full.getWidth() + x)));
             }
         }
         ByteArrayOutputStream out = new ByteArrayOutputStream();
@@ -36,12 +40,12 @@ final class FrozenPicture {
         return out.toByteArray();
     }
 
-    private static int mean(BufferedImage image, int left, int top) {
+    private static int mean(int[] pixels, int width, int first) {
         int mean = 0;
         for (int shift = 0; shift < 24; shift += 8) {
             int sum = 0;
             for (int k = 0; k < BLOCK * BLOCK; k++) {
-                sum += image.getRGB(left + k % BLOCK, top + k / BLOCK) >> shift & 255;
+                sum += pixels[first + k / BLOCK * width + k % BLOCK] >> shift & 255;
             }
             mean |= sum / (BLOCK * BLOCK) << shift;
         }

@@ -31,7 +31,7 @@ class SunAngleTableTest {
 
     private static double[] sines(SunShape shape) {
         double[] sines = new double[N];
-        new SunAngleTable(shape).fill(even(), N, sines);
+        SunAngleTable.of(shape).fill(even(), N, sines);
         return sines;
     }
 
@@ -76,7 +76,7 @@ class SunAngleTableTest {
     @Test
     void endsOfTheTableAreTheEndsOfTheSun() {
         double[] out = new double[2];
-        new SunAngleTable(UniformDiscSun.MEAN_SUN).fill(new double[] {0, Math.nextDown(1.0)}, 2, out);
+        SunAngleTable.of(UniformDiscSun.MEAN_SUN).fill(new double[] {0, Math.nextDown(1.0)}, 2, out);
         assertEquals(0, out[0], 1e-15);
         assertEquals(Math.sin(UniformDiscSun.MEAN_SUN.halfAngle()), out[1], 1e-12);
     }

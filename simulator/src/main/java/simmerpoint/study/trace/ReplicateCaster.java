@@ -1,7 +1,7 @@
 package simmerpoint.study.trace;
 
+import java.util.List;
 import java.util.Locale;
-import java.util.stream.IntStream;
 import simmerpoint.dish.MirrorSurface;
 import simmerpoint.pan.Target;
 import simmerpoint.sampling.ScrambledSobol;
@@ -23,7 +23,7 @@ public final class ReplicateCaster {
 
     private final Setup setup;
     private final LightCaster caster;
-    private final ScrambledSobol[] samples;
+    private final List<ScrambledSobol> samples;
     private final int threads;
 
     /** Lays out the light of {@code scenario}; refuses a target that would stand in the mirror. */
@@ -36,9 +36,7 @@ public final class ReplicateCaster {
                 setup,
                 scenario.aim().jitterRadians());
         refuseInMirror(caster.surface(), setup, scenario.target());
-        samples = IntStream.range(0, REPLICATES)
-                .mapToObj(r -> new ScrambledSobol(caster.dimensions(), options.seed(), r))
-                .toArray(ScrambledSobol[]::new);
+        samples = ScrambledSobol.replicates(caster.dimensions(), options.seed(), REPLICATES);
         threads = Math.min(options.threads(), REPLICATES);
     }
 
@@ -91,7 +89,8 @@ public final class ReplicateCaster {
     /** Casts one block of every replicate; the work goes from share {@code from} to {@code to} of all work. */
     public void castBlock(ReplicateWorkers workers, int firstBits, int number, double from, double to, Taker taker) {
         workers.run(from, to, (r, watch) -> {
-            LightCaster.BatchCaster beam = caster.new BatchCaster(samples[r], samples[r].block(firstBits, number));
+            LightCaster.BatchCaster beam =
+                    caster.new BatchCaster(samples.get(r), samples.get(r).block(firstBits, number));
             long batches = beam.batches();
             for (long k = 0; k < batches; k++) {
                 taker.take(r, beam.cast(k));
