@@ -1,6 +1,7 @@
 package simmerpoint.answer;
 
 import java.util.List;
+import java.util.stream.Stream;
 
 /** One thing said in an answer. Texts hold no-break spaces between figure and unit and no line breaks. */
 public sealed interface Item {
@@ -59,6 +60,16 @@ public sealed interface Item {
                     throw new IllegalArgumentException("a row of " + row.size() + " under " + heads.size() + " heads");
                 }
             }
+        }
+
+        /** Columns of text that the widest cell or line of a head takes. */
+        public int widest(int column) {
+            return Stream.concat(
+                            Stream.of(heads.get(column).split("\n")),
+                            rows.stream().map(row -> row.get(column)))
+                    .mapToInt(String::length)
+                    .max()
+                    .orElse(0);
         }
     }
 }

@@ -13,4 +13,9 @@ public record Section(String heading, List<Item> items) {
     public Section {
         items = List.copyOf(items);
     }
+
+    /** Collects what stands under {@code heading}. */
+    public static SectionBuilder headed(String heading) {
+        return new SectionBuilder(heading);
+    }
 }

@@ -15,26 +15,14 @@ final class TextTable {
 
     /** The lines of {@code table}, none longer than {@code width}. */
     static List<String> lines(Item.Table table, int width) {
-        int[] widths = IntStream.range(0, table.heads().size())
-                .map(k -> widest(table, k))
-                .toArray();
+        int[] widths =
+                IntStream.range(0, table.heads().size()).map(table::widest).toArray();
         for (String between : List.of(BETWEEN, CLOSER)) {
             if (IntStream.of(widths).sum() + (widths.length - 1) * between.length() + INDENT.length() <= width) {
                 return columns(table, widths, between);
             }
         }
         return blocks(table, width);
-    }
-
-    private static int widest(Item.Table table, int k) {
-        int widest = 0;
-        for (String line : table.heads().get(k).split("\n")) {
-            widest = Math.max(widest, line.length());
-        }
-        for (List<String> row : table.rows()) {
-            widest = Math.max(widest, row.get(k).length());
-        }
-        return widest;
     }
 
     private static List<String> columns(Item.Table table, int[] widths, String between) {

@@ -17,6 +17,11 @@ public record Estimate(double value, double standardError) {
         return new Estimate(value * factor, standardError * Math.abs(factor));
     }
 
+    /** Its size, without its sign. */
+    public Estimate abs() {
+        return new Estimate(Math.abs(value), standardError);
+    }
+
     /** Standard error as a share of the value; infinite where the value is 0. */
     public double relativeError() {
         return standardError == 0 ? 0 : standardError / Math.abs(value);

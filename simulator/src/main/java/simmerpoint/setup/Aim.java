@@ -47,6 +47,11 @@ public record Aim(
         return withTurn(0, 0).withDrift(0, 0);
     }
 
+    /** Whether there is neither turn nor drift. */
+    public boolean isDeadOn() {
+        return turnUpRadians == 0 && turnSideRadians == 0 && driftUpRadians == 0 && driftSideRadians == 0;
+    }
+
     /** The same with the axis off by this much more, rad. */
     public Aim plusTurn(double up, double side) {
         return withTurn(turnUpRadians + up, turnSideRadians + side);

@@ -2,7 +2,6 @@ package simmerpoint.answer.aim;
 
 import java.util.ArrayList;
 import java.util.List;
-import simmerpoint.answer.Item;
 import simmerpoint.answer.Section;
 import simmerpoint.answer.words.FigureFormat;
 import simmerpoint.answer.words.SkyWords;
@@ -13,14 +12,19 @@ import simmerpoint.setup.Aim;
 import simmerpoint.study.aim.AimInterval;
 import simmerpoint.study.aim.AimLead;
 import simmerpoint.study.aim.AimResult;
-import simmerpoint.study.aim.AimTimes;
 import simmerpoint.study.aim.AimTolerance;
 import simmerpoint.study.aim.SunTrack;
 import simmerpoint.sun.SunMoment;
-import simmerpoint.units.UnitSystem;
 
-/** How often to aim, what the cook gets in between, and what aiming ahead buys. */
-final class AimAgainSection {
+/**
+ * How often to aim, what the cook gets in between, and what aiming ahead buys.
+ *
+ * @param result what was found
+ * @param figures in the reader's units
+ * @param words for what the light falls on
+ * @param panHint ends a sentence that says who tells where else the pan can stand
+ */
+record AimAgainSection(AimResult result, FigureFormat figures, TargetWords words, String panHint) {
     /** Shadows shorter than this are hard to set by eye, m; and how long a stick makes one that is not. */
     private static final double FINE = 0.003;
 
@@ -33,45 +37,20 @@ final class AimAgainSection {
     /** Width of the sun on the sky, rad: twice the mean half-angle 4.65 mrad (IAU 2015 B3 over IAU 2012 B2). */
     private static final double SUN_WIDTH = 2 * 4.65e-3;
 
-    private final AimResult result;
-    private final FigureFormat figures;
-    private final TargetWords words;
-    private final String panHint;
-    private final List<Item> items = new ArrayList<>();
-
-    private AimAgainSection(AimResult result, UnitSystem system, String panHint) {
-        this.result = result;
-        this.panHint = panHint;
-        figures = new FigureFormat(system);
-        words = TargetWords.of(result.scenario().target());
-    }
-
-    /** The section; {@code panHint} ends a sentence that says who tells where else the pan can stand. */
-    static Section of(AimResult result, UnitSystem system, String panHint) {
-        AimAgainSection section = new AimAgainSection(result, system, panHint);
-        section.build();
-        return new Section("How often to aim", section.items);
-    }
-
-    private void build() {
-        say(result.minutes().isPresent() ? again() : never());
-        say(sun());
-        result.betterThanDeadOn().ifPresent(best -> say(better(best)));
-        result.lead().ifPresent(lead -> {
-            say(result.stretch() > WORTH_IT ? ahead(lead) : useless(lead));
-            if (result.stretch() > WORTH_IT) {
-                say(stick(lead));
-            }
-        });
-        if (result.minutes().isPresent() && result.lead().isEmpty()) {
-            say(
-                    "Aiming ahead of the sun is not worked out for this dish: it turns about a point so far before its middle "
-                            + "that a turn hardly brings the spot along, or has no room to be turned ahead.");
-        }
-    }
-
-    private void say(String text) {
-        items.add(new Item.Sentence(text));
+    Section section() {
+        boolean again = result.minutes().isPresent();
+        boolean worthIt = result.stretch() > WORTH_IT;
+        return Section.headed("How often to aim")
+                .say(again ? again() : never())
+                .say(sun())
+                .say(result.betterThanDeadOn().map(this::better))
+                .say(result.lead().map(lead -> worthIt ? ahead(lead) : useless(lead)))
+                .say(result.lead().filter(lead -> worthIt).map(this::stick))
+                .sayIf(
+                        again && result.lead().isEmpty(),
+                        "Aiming ahead of the sun is not worked out for this dish: it turns about a point so far before its middle "
+                                + "that a turn hardly brings the spot along, or has no room to be turned ahead.")
+                .build();
     }
 
     private String loss() {
@@ -80,19 +59,6 @@ final class AimAgainSection {
 
     private String gets() {
         return words.isPan() ? "takes up" : "catches";
-    }
-
-    /** When to aim again and for what loss, without reasons; for a dish that is aimed off, that it must be turned first. */
-    static String brief(AimTimes times) {
-        String interval = SkyWords.minutes(times.deadOnInterval().minutes());
-        boolean again = times.minutes().isPresent();
-        if (AimOffWords.isOff(times)) {
-            return "Aimed off now: aim anew, then " + (again ? "every " : "not for ") + interval;
-        }
-        return again
-                ? "Aim again every " + interval + " or lose "
-                        + SkyWords.loss(times.plan().lossShare())
-                : "For " + interval + " the dish need not be aimed again";
     }
 
     private String again() {
@@ -165,37 +131,19 @@ final class AimAgainSection {
     private String ahead(AimLead lead) {
         AimInterval with = lead.interval();
         AimInterval without = result.longInterval();
-        StringBuilder text = new StringBuilder("Or aim ahead, and only every ")
-                .append(SkyWords.minutes(with.minutes()))
-                .append(": turn the dish ")
-                .append(SkyWords.angle(lead.radians()))
-                .append(" beyond the sun, the way the sun goes")
-                .append(parts(lead))
-                .append(", and let the sun drift through. The ")
-                .append(words.noun())
-                .append(" then gets ")
-                .append(figures.plainWatts(with.mean()))
-                .append(" on average and never less than ")
-                .append(figures.plainWatts(with.least()))
-                .append("; aimed dead on and left as long it would get ")
-                .append(figures.plainWatts(without.mean()))
-                .append(" on average and come down to ")
-                .append(figures.plainWatts(without.least()))
-                .append(". ");
-        if (result.scenario().aim().panCarriedBy() == Aim.PanCarrier.DISH) {
-            return text.append("The dish carries the ")
-                    .append(words.noun())
-                    .append(", so the lead is all that the sun goes in half that time.")
-                    .toString();
-        }
-        return text.append("The ")
-                .append(words.noun())
-                .append(
-                        " stays where it stands for a dead-on aim; since a turn of the dish moves the spot farther than the sun\u2019s ")
-                .append("drift does, the lead is only ")
-                .append(FigureFormat.fixed(lead.share(), 2))
-                .append(" of what the sun goes in half that time.")
-                .toString();
+        String noun = words.noun();
+        return "Or aim ahead, and only every " + SkyWords.minutes(with.minutes()) + ": turn the dish "
+                + SkyWords.angle(lead.radians()) + " beyond the sun, the way the sun goes" + parts(lead)
+                + ", and let the sun drift through. The " + noun + " then gets " + figures.plainWatts(with.mean())
+                + " on average and never less than " + figures.plainWatts(with.least())
+                + "; aimed dead on and left as long it would get " + figures.plainWatts(without.mean())
+                + " on average and come down to " + figures.plainWatts(without.least()) + ". "
+                + (result.scenario().aim().panCarriedBy() == Aim.PanCarrier.DISH
+                        ? "The dish carries the " + noun + ", so the lead is all that the sun goes in half that time."
+                        : "The " + noun
+                                + " stays where it stands for a dead-on aim; since a turn of the dish moves the spot farther"
+                                + " than the sun\u2019s drift does, the lead is only "
+                                + FigureFormat.fixed(lead.share(), 2) + " of what the sun goes in half that time.");
     }
 
     private String parts(AimLead lead) {
@@ -217,29 +165,20 @@ final class AimAgainSection {
     private String stick(AimLead lead) {
         double length = result.plan().stickMetres();
         double offset = AimLead.shadow(length, lead.radians());
-        SunTrack way = result.way();
-        String towards = way.isReal()
+        String towards = result.way().isReal()
                 ? SkyWords.onDish(lead.upRadians(), lead.sideRadians())
                 : "the way the sun goes (climbing: towards the dish\u2019s upper edge; going right: "
                         + TargetWords.RIGHT + ")";
-        StringBuilder text = new StringBuilder("To set it, stand a stick ")
-                .append(figures.length(length))
-                .append(
-                        " long on the dish, along its axis: dead on it throws no shadow; with this lead the shadow\u2019s tip lies ")
-                .append(figures.length(offset, 2))
-                .append(" from its foot, ")
-                .append(towards)
-                .append(". The tip is blurred over ")
-                .append(figures.length(SUN_WIDTH * length, 1))
-                .append(" by the sun\u2019s width.");
-        if (offset < FINE) {
-            double longer = STICK_STEP * Math.ceil(EASY / Math.tan(lead.radians()) / STICK_STEP);
-            text.append(" A longer stick shows more: ")
-                    .append(figures.length(longer, 2))
-                    .append(" make it ")
-                    .append(figures.length(AimLead.shadow(longer, lead.radians()), 2))
-                    .append(".");
-        }
-        return text.toString();
+        return "To set it, stand a stick " + figures.length(length)
+                + " long on the dish, along its axis: dead on it throws no shadow; with this lead the shadow\u2019s tip lies "
+                + figures.length(offset, 2) + " from its foot, " + towards + ". The tip is blurred over "
+                + figures.length(SUN_WIDTH * length, 1) + " by the sun\u2019s width."
+                + (offset < FINE ? longerStick(lead) : "");
+    }
+
+    private String longerStick(AimLead lead) {
+        double length = STICK_STEP * Math.ceil(EASY / Math.tan(lead.radians()) / STICK_STEP);
+        return " A longer stick shows more: " + figures.length(length, 2) + " make it "
+                + figures.length(AimLead.shadow(length, lead.radians()), 2) + ".";
     }
 }

@@ -1,12 +1,11 @@
 package simmerpoint.answer.aim;
 
-import java.util.ArrayList;
 import java.util.List;
 import simmerpoint.answer.Answer;
-import simmerpoint.answer.Item;
 import simmerpoint.answer.Section;
 import simmerpoint.answer.words.Cautions;
 import simmerpoint.answer.words.FigureFormat;
+import simmerpoint.answer.words.SkyWords;
 import simmerpoint.answer.words.TargetWords;
 import simmerpoint.quantities.OneLine;
 import simmerpoint.sampling.Estimate;
@@ -31,52 +30,63 @@ public final class AimAnswer {
     }
 
     private static Answer of(AimResult result, UnitSystem system, String panHint) {
+        FigureFormat figures = new FigureFormat(system);
+        TargetWords words = TargetWords.of(result.scenario().target());
         return new Answer(
                 OneLine.of(result.scenario().title()),
                 List.of(
-                        AimAgainSection.of(result, system, panHint),
-                        AimTableSection.of(result, system),
-                        new Section(Cautions.HEADING, cautions(result)),
+                        new AimAgainSection(result, figures, words, panHint).section(),
+                        new AimTableSection(result, figures, words).section(),
+                        cautions(result, words.noun()),
                         sure(result)));
     }
 
-    /** When to aim again in a few words, for a place where one line is seen all the time. */
+    /**
+     * When to aim again and for what loss in a few words, for a place where one line is seen all the time; for a dish that is
+     * aimed off, that it must be turned first.
+     */
     public static String brief(AimTimes times) {
-        return AimAgainSection.brief(times);
+        String interval = SkyWords.minutes(times.deadOnInterval().minutes());
+        boolean again = times.minutes().isPresent();
+        if (AimOffWords.isOff(times)) {
+            return "Aimed off now: aim anew, then " + (again ? "every " : "not for ") + interval;
+        }
+        return again
+                ? "Aim again every " + interval + " or lose "
+                        + SkyWords.loss(times.plan().lossShare())
+                : "For " + interval + " the dish need not be aimed again";
     }
 
-    private static List<Item> cautions(AimResult result) {
+    private static Section cautions(AimResult result, String noun) {
         PairedTrace deadOn = result.deadOn();
         Estimate peak = deadOn.trace().spot().peakFlux();
-        String noun = TargetWords.of(result.scenario().target()).noun();
-        List<Item> items = new ArrayList<>();
-        items.add(new Item.Caution(
-                "Aim by the shadow of a stick. Never look along the dish\u2019s axis or along the stick at the sun, and never "
-                        + "into the mirror to see whether it is aimed."));
-        items.add(new Item.Caution("While the dish turns or waits for the sun, light lands beside the " + noun
-                + ": on handles, stand, and whatever is behind. Keep all that burns away from there."));
-        items.addAll(Cautions.items(
-                Math.max(peak.value() + 2 * peak.standardError(), MaximumFlux.of(deadOn.trace())), noun));
-        return items;
+        double flux = Math.max(peak.value() + 2 * peak.standardError(), MaximumFlux.of(deadOn.trace()));
+        return Section.headed(Cautions.HEADING)
+                .caution(
+                        "Aim by the shadow of a stick. Never look along the dish\u2019s axis or along the stick at the "
+                                + "sun, and never into the mirror to see whether it is aimed.")
+                .caution("While the dish turns or waits for the sun, light lands beside the " + noun
+                        + ": on handles, stand, and whatever is behind. Keep all that burns away from there.")
+                .addAll(Cautions.items(flux, noun))
+                .build();
     }
 
     private static Section sure(AimResult result) {
-        List<Item> items = new ArrayList<>();
-        items.add(new Item.Sentence(
-                "\u00b1 is one standard error from sampling; differences come from the same rays and are surer than "
-                        + "the figures themselves. Beam and the sun\u2019s height stay those of the aiming, the sky is "
-                        + "clear, nothing but the sun moves; how well a hand aims is not in here."));
-        if (result.scenario().built().mirror().panelTiltRadians() > 0) {
-            items.add(new Item.Sentence("Panels glued askew fall otherwise in every dish built with the same care: "
-                    + "another seed is another such dish."));
-        }
         AimResult.RunInfo run = result.run();
-        items.add(new Item.Sentence(FigureFormat.count(run.rays()) + " rays dead on, "
-                + FigureFormat.count(run.curveRays()) + " for each point of the curves, "
-                + FigureFormat.count(run.mapRays())
-                + " for each of the " + FigureFormat.count(run.aims()) + " aims of the maps, whose light was cast "
-                + FigureFormat.count(run.casts()) + " times; seed "
-                + result.options().seed() + "."));
-        return new Section(Cautions.HOW_SURE, items);
+        return Section.headed(Cautions.HOW_SURE)
+                .say(
+                        "\u00b1 is one standard error from sampling; differences come from the same rays and are surer than "
+                                + "the figures themselves. Beam and the sun\u2019s height stay those of the aiming, the sky is "
+                                + "clear, nothing but the sun moves; how well a hand aims is not in here.")
+                .sayIf(
+                        result.scenario().built().mirror().panelTiltRadians() > 0,
+                        "Panels glued askew fall otherwise in every dish built with the same care: another seed is "
+                                + "another such dish.")
+                .say(FigureFormat.count(run.rays()) + " rays dead on, " + FigureFormat.count(run.curveRays())
+                        + " for each point of the curves, " + FigureFormat.count(run.mapRays()) + " for each of the "
+                        + FigureFormat.count(run.aims()) + " aims of the maps, whose light was cast "
+                        + FigureFormat.count(run.casts()) + " times; seed "
+                        + result.options().seed() + ".")
+                .build();
     }
 }

@@ -1,9 +1,10 @@
 package simmerpoint.answer.aim;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.DoubleFunction;
 import java.util.stream.Stream;
+import simmerpoint.answer.Columns;
 import simmerpoint.answer.Item;
 import simmerpoint.answer.Section;
 import simmerpoint.answer.words.FigureFormat;
@@ -15,47 +16,29 @@ import simmerpoint.study.aim.AimLead;
 import simmerpoint.study.aim.AimResult;
 import simmerpoint.study.aim.AimTolerance;
 import simmerpoint.study.aim.MisaimDirection;
-import simmerpoint.units.UnitSystem;
 
 /** How exactly to aim: the tolerance each way, on a sighting stick too. */
-final class AimTableSection {
-    private final AimResult result;
-    private final AimTolerance tolerance;
-    private final FigureFormat figures;
-    private final TargetWords words;
-    private final List<Item> items = new ArrayList<>();
-
-    private AimTableSection(AimResult result, UnitSystem system) {
-        this.result = result;
-        tolerance = result.tolerance();
-        figures = new FigureFormat(system);
-        words = TargetWords.of(result.scenario().target());
+record AimTableSection(AimResult result, FigureFormat figures, TargetWords words) {
+    Section section() {
+        return Section.headed("How exactly to aim")
+                .say(hand())
+                .add(table())
+                .say("Angles are counted from dead on, the shadow\u2019s tip from the foot of a stick "
+                        + figures.length(result.plan().stickMetres())
+                        + " long that stands on the dish along its axis. Looked at: up to "
+                        + figures.degrees(AimTolerance.RANGE) + ", the sun above the horizon, the " + words.noun()
+                        + " clear of the mirror.")
+                .say(asAimed())
+                .build();
     }
 
-    static Section of(AimResult result, UnitSystem system) {
-        AimTableSection section = new AimTableSection(result, system);
-        section.build();
-        return new Section("How exactly to aim", section.items);
-    }
-
-    private void build() {
-        say(hand());
-        items.add(table());
-        say("Angles are counted from dead on, the shadow\u2019s tip from the foot of a stick "
-                + figures.length(result.plan().stickMetres())
-                + " long that stands on the dish along its axis. Looked at: up to "
-                + figures.degrees(AimTolerance.RANGE) + ", the sun above the horizon, the " + words.noun()
-                + " clear of the mirror.");
-        asAimed().ifPresent(this::say);
-    }
-
-    private void say(String text) {
-        items.add(new Item.Sentence(text));
+    private AimTolerance tolerance() {
+        return result.tolerance();
     }
 
     private String hand() {
-        String loss = SkyWords.loss(tolerance.lossShare());
-        Optional<Estimate> turn = tolerance.turn();
+        String loss = SkyWords.loss(tolerance().lossShare());
+        Optional<Estimate> turn = tolerance().turn();
         if (turn.isEmpty()) {
             return "Whichever way the dish is turned off the sun by hand, less than " + loss + " are lost.";
         }
@@ -67,7 +50,7 @@ final class AimTableSection {
                 + " long the shadow\u2019s tip must come within "
                 + figures.length(AimLead.shadow(result.plan().stickMetres(), angle), 2) + " of its foot.";
         boolean stays = result.scenario().aim().panCarriedBy() == Aim.PanCarrier.STAND;
-        Optional<Estimate> drift = tolerance.drift();
+        Optional<Estimate> drift = tolerance().drift();
         if (stays && drift.isPresent() && drift.get().value() > angle) {
             return text + " The sun may drift by " + SkyWords.angle(drift.get().value())
                     + " before as much is lost: with the " + words.noun()
@@ -82,47 +65,38 @@ final class AimTableSection {
                 .filter(MisaimDirection::isTurn)
                 .toList();
         boolean uneven = turns.stream()
-                .anyMatch(
-                        way -> tolerance.angle(way).map(Estimate::value).orElse(Double.POSITIVE_INFINITY) > 2 * angle);
+                .anyMatch(way ->
+                        tolerance().angle(way).map(Estimate::value).orElse(Double.POSITIVE_INFINITY) > 2 * angle);
         return turns.stream()
                 .filter(way -> uneven
-                        && tolerance.angle(way).filter(a -> a.value() == angle).isPresent())
+                        && tolerance()
+                                .angle(way)
+                                .filter(a -> a.value() == angle)
+                                .isPresent())
                 .findFirst()
                 .map(way -> " at the tightest (" + SkyWords.off(way) + ")")
                 .orElse("");
     }
 
     private Item table() {
-        List<List<String>> rows = new ArrayList<>();
-        for (MisaimDirection way : MisaimDirection.values()) {
-            rows.add(row(way));
-        }
-        String lost = SkyWords.loss(tolerance.lossShare()) + "\nlost at";
-        return new Item.Table(List.of("what is off", lost, "shadow\noff by", "the sun\ntakes"), rows);
+        double stick = result.plan().stickMetres();
+        double sun = result.way().radiansPerMinute();
+        return Columns.<MisaimDirection>none()
+                .with("what is off", SkyWords::off)
+                .with(
+                        SkyWords.loss(tolerance().lossShare()) + "\nlost at",
+                        way -> tolerance().angle(way).map(SkyWords::angle).orElse("never"))
+                .with("shadow\noff by", way -> cell(way, angle -> figures.length(AimLead.shadow(stick, angle), 2)))
+                .with("the sun\ntakes", way -> way.isTurn() ? "" : cell(way, angle -> SkyWords.minutes(angle / sun)))
+                .table(List.of(MisaimDirection.values()));
     }
 
-    private List<String> row(MisaimDirection way) {
-        Optional<Estimate> angle = tolerance.angle(way);
-        if (angle.isEmpty()) {
-            return List.of(SkyWords.off(way), "never", "", "");
-        }
-        double radians = angle.get().value();
-        String takes =
-                way.isTurn() ? "" : SkyWords.minutes(radians / result.way().radiansPerMinute());
-        return List.of(
-                SkyWords.off(way),
-                SkyWords.angle(angle.get()),
-                figures.length(AimLead.shadow(result.plan().stickMetres(), radians), 2),
-                takes);
+    private String cell(MisaimDirection way, DoubleFunction<String> words) {
+        return tolerance().angle(way).map(angle -> words.apply(angle.value())).orElse("");
     }
 
     private Optional<String> asAimed() {
-        Aim aim = result.scenario().aim();
-        boolean off = aim.turnUpRadians() != 0
-                || aim.turnSideRadians() != 0
-                || aim.driftUpRadians() != 0
-                || aim.driftSideRadians() != 0;
-        if (!off) {
+        if (result.scenario().aim().isDeadOn()) {
             return Optional.empty();
         }
         return Optional.of(

@@ -2,16 +2,19 @@ package simmerpoint.answer.budget;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
 import simmerpoint.answer.Answer;
+import simmerpoint.answer.Columns;
 import simmerpoint.answer.Item;
 import simmerpoint.answer.Section;
+import simmerpoint.answer.SectionBuilder;
 import simmerpoint.answer.trace.CertaintySection;
 import simmerpoint.answer.words.Cautions;
 import simmerpoint.answer.words.FigureFormat;
 import simmerpoint.answer.words.TargetWords;
 import simmerpoint.quantities.OneLine;
 import simmerpoint.sampling.Estimate;
-import simmerpoint.scenario.Scenario;
 import simmerpoint.study.budget.BudgetResult;
 import simmerpoint.study.budget.Flaw;
 import simmerpoint.study.budget.FlawCost;
@@ -36,23 +39,15 @@ public final class BudgetAnswer {
     public static Answer of(BudgetResult result, UnitSystem system) {
         BudgetAnswer answer = new BudgetAnswer(result, new FigureFormat(system));
         return new Answer(
-                OneLine.of(result.scenario().title()),
-                List.of(
-                        new Section("What the flaws cost", answer.costs()),
-                        new Section("One step more or less", answer.steps()),
-                        new Section(Cautions.HOW_SURE, answer.sure())));
+                OneLine.of(result.scenario().title()), List.of(answer.costs(), answer.steps(), answer.sure()));
     }
 
-    private List<Item> costs() {
-        List<Item> items = new ArrayList<>();
-        items.add(new Item.Sentence(first() + meaning()));
+    private Section costs() {
+        SectionBuilder out = Section.headed("What the flaws cost").say(first() + meaning());
         if (!result.costs().isEmpty()) {
-            items.add(table());
-            items.add(new Item.Sentence(explained()));
-            items.add(new Item.Sentence(together()));
+            out.add(table()).say(explained()).say(together());
         }
-        leftOut(items);
-        return items;
+        return leftOut(out).build();
     }
 
     /** The first sentence of the answer, for pictures and pages too. */
@@ -81,21 +76,23 @@ public final class BudgetAnswer {
                 + (words.isPan() ? " with its finish" : "") + " stay as they are.";
     }
 
-    private Item table() {
-        List<List<String>> rows = new ArrayList<>();
-        for (FlawCost cost : result.costs()) {
-            rows.add(row(flaws.sized(cost.flaw()), cost.offInTurn(), cost.onAlone()));
-        }
-        if (result.costs().size() > 1) {
-            rows.add(row("acting together", result.leftInTurn(), result.leftAlone()));
-        }
-        rows.add(row("all flaws", result.total(), result.total()));
-        return new Item.Table(
-                List.of("flaw", "mended alone\nit brings", "share", "there alone\nit costs", "share"), rows);
-    }
+    /** A line of the table: what mending it alone brings, and what it alone costs. */
+    private record Line(String name, Estimate inTurn, Estimate alone) {}
 
-    private List<String> row(String name, Estimate inTurn, Estimate alone) {
-        return List.of(name, watts(inTurn), share(inTurn), watts(alone), share(alone));
+    private Item table() {
+        List<Line> lines = new ArrayList<>();
+        result.costs().forEach(c -> lines.add(new Line(flaws.sized(c.flaw()), c.offInTurn(), c.onAlone())));
+        if (result.costs().size() > 1) {
+            lines.add(new Line("acting together", result.leftInTurn(), result.leftAlone()));
+        }
+        lines.add(new Line("all flaws", result.total(), result.total()));
+        return Columns.<Line>none()
+                .with("flaw", Line::name)
+                .with("mended alone\nit brings", line -> watts(line.inTurn()))
+                .with("share", line -> share(line.inTurn()))
+                .with("there alone\nit costs", line -> watts(line.alone()))
+                .with("share", line -> share(line.alone()))
+                .table(lines);
     }
 
     private String watts(Estimate e) {
@@ -164,56 +161,47 @@ public final class BudgetAnswer {
 
     private void left(List<String> parts, Estimate left, String above, String below) {
         if (result.costs().size() > 1 && Significance.of(left)) {
-            Estimate size = new Estimate(Math.abs(left.value()), left.standardError());
-            parts.add(watts(size) + (left.value() > 0 ? " more than " + above : " less than " + below));
+            parts.add(watts(left.abs()) + (left.value() > 0 ? " more than " + above : " less than " + below));
         }
     }
 
-    private void leftOut(List<Item> items) {
-        Scenario scenario = result.scenario();
-        if (!result.absent().isEmpty()) {
-            items.add(new Item.Sentence("Not there, so nothing is lost by it: " + names(result.absent()) + "."));
-        }
-        List<Flaw> drawn =
-                result.fixed().stream().filter(f -> f.fixed().test(scenario)).toList();
-        List<Flaw> noRoom =
-                result.fixed().stream().filter(f -> !f.fixed().test(scenario)).toList();
-        if (!drawn.isEmpty()) {
-            items.add(new Item.Sentence(
-                    "Part of the file that the dish was drawn in, so they cannot be switched off and the "
-                            + "perfect cooker has them too: " + names(drawn) + "."));
-        }
-        if (!noRoom.isEmpty()) {
-            items.add(new Item.Sentence("Left as they are, since without them the " + words.noun()
-                    + " would stand in the mirror: " + names(noRoom) + "."));
-        }
+    private SectionBuilder leftOut(SectionBuilder out) {
+        Map<Boolean, List<Flaw>> fixed = result.fixed().stream()
+                .collect(Collectors.partitioningBy(f -> f.fixed().test(result.scenario())));
+        return out.sayIf(
+                        !result.absent().isEmpty(),
+                        "Not there, so nothing is lost by it: " + names(result.absent()) + ".")
+                .sayIf(
+                        !fixed.get(true).isEmpty(),
+                        "Part of the file that the dish was drawn in, so they cannot be switched off and the "
+                                + "perfect cooker has them too: " + names(fixed.get(true)) + ".")
+                .sayIf(
+                        !fixed.get(false).isEmpty(),
+                        "Left as they are, since without them the " + words.noun() + " would stand in the mirror: "
+                                + names(fixed.get(false)) + ".");
     }
 
     private String names(List<Flaw> list) {
         return String.join(", ", list.stream().map(flaws::name).toList());
     }
 
-    private List<Item> steps() {
+    private Section steps() {
         SensitivityWords steps = new SensitivityWords(figures, result);
-        List<Item> items = new ArrayList<>();
-        items.add(new Item.Sentence(
-                "How the watts change when one figure goes one step from where it is, all others staying."));
-        result.sensitivities().forEach(s -> items.add(steps.item(s)));
-        return items;
+        return Section.headed("One step more or less")
+                .say("How the watts change when one figure goes one step from where it is, all others staying.")
+                .addAll(result.sensitivities().stream().map(steps::item).toList())
+                .build();
     }
 
-    private List<Item> sure() {
-        List<Item> items = new ArrayList<>();
-        items.add(new Item.Sentence(
-                "\u00b1 is one standard error from sampling. Everything is traced with the same rays, so that "
+    private Section sure() {
+        return Section.headed(Cautions.HOW_SURE)
+                .say("\u00b1 is one standard error from sampling. Everything is traced with the same rays, so that "
                         + "differences are far surer than the watts themselves. It says nothing of mirrors, wind or sky that "
-                        + "differ from the scenario."));
-        if (result.scenario().built().mirror().panelTiltRadians() > 0) {
-            items.add(new Item.Sentence(CertaintySection.LUCK_OF_TILT));
-        }
-        items.add(new Item.Sentence(FigureFormat.count(result.run().traces()) + " traces of "
-                + FigureFormat.count(result.run().raysEach()) + " rays, seed "
-                + result.run().seed() + "."));
-        return items;
+                        + "differ from the scenario.")
+                .sayIf(result.scenario().built().mirror().panelTiltRadians() > 0, CertaintySection.LUCK_OF_TILT)
+                .say(FigureFormat.count(result.run().traces()) + " traces of "
+                        + FigureFormat.count(result.run().raysEach()) + " rays, seed "
+                        + result.run().seed() + ".")
+                .build();
     }
 }

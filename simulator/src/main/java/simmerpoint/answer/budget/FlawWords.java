@@ -1,6 +1,5 @@
 package simmerpoint.answer.budget;
 
-import simmerpoint.answer.scenario.ScenarioAnswer;
 import simmerpoint.answer.words.DishWords;
 import simmerpoint.answer.words.FigureFormat;
 import simmerpoint.scenario.Scenario;
@@ -41,7 +40,7 @@ public record FlawWords(Scenario scenario, FigureFormat figures) {
 
     private String written(FlawSize size) {
         return switch (size.kind()) {
-            case DEVIATION -> ScenarioAnswer.milliradians(size.value());
+            case DEVIATION -> FigureFormat.milliradians(size.value());
             case SKY_ANGLE -> FigureFormat.rounded(Math.toDegrees(size.value()), 2) + "\u00b0";
             case SHARE -> figures.percent(size.value());
             case LENGTH -> figures.length(size.value(), 2);

@@ -12,16 +12,13 @@ import simmerpoint.study.budget.Significance;
 import simmerpoint.study.pan.MoveStudy.Move;
 import simmerpoint.units.UnitSystem;
 
-/** What one step of a figure changes, in words. */
-final class SensitivityWords {
-    private final FigureFormat figures;
-    private final BudgetResult result;
-
-    SensitivityWords(FigureFormat figures, BudgetResult result) {
-        this.figures = figures;
-        this.result = result;
-    }
-
+/**
+ * What one step of a parameter changes, in words.
+ *
+ * @param figures in the reader's units
+ * @param result whose parameters
+ */
+record SensitivityWords(FigureFormat figures, BudgetResult result) {
     /** "slope error": "−4.3 ± 0.1 W per mrad". */
     Item item(Sensitivity s) {
         return new Item.Figure(s.parameter().name(), text(s));
@@ -41,7 +38,7 @@ final class SensitivityWords {
         if (s.bends()) {
             Estimate bend = s.bend().orElseThrow();
             String verb = bend.value() < 0 ? " costs " : " brings ";
-            return "\u00b1" + step + verb + size(positive(bend)) + bent(s, bend);
+            return "\u00b1" + step + verb + size(bend.abs()) + bent(s, bend);
         }
         return watts(s.slope().orElseThrow()) + " per " + step + " " + more(s.parameter());
     }
@@ -113,9 +110,5 @@ final class SensitivityWords {
 
     private String size(Estimate e) {
         return figures.wattsOf(result.perfect().value(), e);
-    }
-
-    private static Estimate positive(Estimate e) {
-        return new Estimate(Math.abs(e.value()), e.standardError());
     }
 }

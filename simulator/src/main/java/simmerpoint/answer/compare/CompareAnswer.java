@@ -1,12 +1,11 @@
 package simmerpoint.answer.compare;
 
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import simmerpoint.answer.Answer;
-import simmerpoint.answer.Item;
 import simmerpoint.answer.Section;
+import simmerpoint.answer.SectionBuilder;
 import simmerpoint.answer.words.Cautions;
 import simmerpoint.answer.words.FigureFormat;
 import simmerpoint.answer.words.HeatWords;
@@ -15,9 +14,7 @@ import simmerpoint.heat.BoilingOutcome;
 import simmerpoint.quantities.CompareQuantities;
 import simmerpoint.quantities.OneLine;
 import simmerpoint.quantities.VariantNames;
-import simmerpoint.scenario.Scenario;
 import simmerpoint.scenario.variants.DifferingKey;
-import simmerpoint.scenario.variants.Variant;
 import simmerpoint.study.aim.AimTolerance;
 import simmerpoint.study.compare.ComparedRow;
 import simmerpoint.study.compare.Comparison;
@@ -46,17 +43,9 @@ public final class CompareAnswer {
     /** The answer for {@code comparison}, in the units of {@code system}. */
     public static Answer of(Comparison comparison, UnitSystem system) {
         CompareAnswer answer = new CompareAnswer(comparison, system);
-        List<Item> table = new CompareTable(comparison, answer.names, answer.words, system).items();
-        List<Item> beside = new ArrayList<>(table);
-        beside.add(new Item.Sentence(answer.columns()));
         return new Answer(
                 CompareQuantities.title(comparison),
-                List.of(
-                        new Section("Which is best", answer.which()),
-                        new Section("Side by side", beside),
-                        new Section("What differs", answer.differs()),
-                        new Section("Take care", answer.cautions()),
-                        new Section("How sure this is", answer.sure())));
+                List.of(answer.which(), answer.beside(), answer.differs(), answer.cautions(), answer.sure()));
     }
 
     /** The sentence that answers in watts. */
@@ -64,12 +53,18 @@ public final class CompareAnswer {
         return new CompareAnswer(comparison, system).best();
     }
 
-    private List<Item> which() {
-        List<Item> items = new ArrayList<>();
-        items.add(new Item.Sentence(best()));
-        fewestPanels().ifPresent(text -> items.add(new Item.Sentence(text)));
-        boiling().ifPresent(text -> items.add(new Item.Sentence(text)));
-        return items;
+    private Section which() {
+        return Section.headed("Which is best")
+                .say(best())
+                .say(fewestPanels())
+                .say(boiling())
+                .build();
+    }
+
+    private Section beside() {
+        SectionBuilder out = Section.headed("Side by side");
+        new CompareTable(comparison, names, words, figures.system()).addTo(out);
+        return out.say(columns()).build();
     }
 
     private String best() {
@@ -160,61 +155,56 @@ public final class CompareAnswer {
                 + "of a degree a minute.";
     }
 
-    private List<Item> differs() {
+    private Section differs() {
         List<DifferingKey> keys = DifferingKey.of(comparison.rows().stream()
                 .sorted(Comparator.comparingInt(ComparedRow::place))
                 .map(ComparedRow::variant)
                 .toList());
-        List<Item> items = new ArrayList<>();
+        SectionBuilder out = Section.headed("What differs");
         for (DifferingKey key : keys.subList(0, Math.min(MOST_KEYS, keys.size()))) {
             List<String> values = key.different().stream().map(OneLine::of).toList();
-            items.add(new Item.Figure(key.key().path(), CompareWords.enumerated(values, MOST_VALUES)));
+            out.figure(key.key().path(), CompareWords.enumerated(values, MOST_VALUES));
         }
         if (keys.isEmpty()) {
-            items.add(new Item.Sentence("Nothing that the program looks at: all of them are one and the same cooker."));
+            out.say("Nothing that the program looks at: all of them are one and the same cooker.");
         } else if (keys.size() > MOST_KEYS) {
-            items.add(new Item.Sentence("and " + (keys.size() - MOST_KEYS) + " more keys."));
+            out.say("and " + (keys.size() - MOST_KEYS) + " more keys.");
         } else {
-            items.add(new Item.Sentence("All else is the same."));
+            out.say("All else is the same.");
         }
-        return items;
+        return out.build();
     }
 
-    private List<Item> cautions() {
+    private Section cautions() {
         double hottest = comparison.rows().stream()
                 .mapToDouble(ComparedRow::hottestFlux)
                 .max()
                 .orElse(0);
-        return Cautions.items(hottest, words.noun());
+        return Cautions.section(hottest, words.noun());
     }
 
-    private List<Item> sure() {
-        List<Item> items = new ArrayList<>();
+    private Section sure() {
+        SectionBuilder out = Section.headed(Cautions.HOW_SURE);
         String worst = FigureFormat.rounded(100 * comparison.worstRelativeError(), 2) + FigureFormat.NBSP + "%";
         if (!comparison.precisionReached()) {
-            items.add(new Item.Caution("The precision asked for was not reached before the bound on rays; the watts are"
-                    + " sure to ±" + worst + " or better. Allow more rays or ask for less."));
+            out.caution("The precision asked for was not reached before the bound on rays; the watts are" + " sure to ±"
+                    + worst + " or better. Allow more rays or ask for less.");
         }
-        items.add(new Item.Sentence(
-                "All are traced with the same samples, tied to places on the dish, so a difference is "
+        boolean askew = comparison.variants().stream()
+                .anyMatch(variant -> variant.scenario().built().mirror().panelTiltRadians() > 0);
+        return out.say("All are traced with the same samples, tied to places on the dish, so a difference is "
                         + "surer than the watts are (those to ±" + worst + " or better). What passes "
                         + FigureFormat.fixed(ComparedRow.SEEN_ERRORS, 0)
-                        + " standard errors is called a difference here; one in sixteen does so by chance alone."));
-        if (comparison.variants().stream().map(Variant::scenario).anyMatch(CompareAnswer::isAskew)) {
-            items.add(new Item.Sentence(
-                    "Panels glued askew fall otherwise in every dish: where panels differ, part of the "
-                            + "difference is the luck of this one gluing. Another --seed glues anew; "
-                            + "--vary \"mirror.panel-tilt=0 mrad\" leaves it out."));
-        }
-        items.add(
-                new Item.Sentence(
-                        FigureFormat.count(comparison.run().rays()) + " rays for each in "
-                                + comparison.replicates() + " replicates, seed " + comparison.seed()
-                                + ". It says nothing of mirrors, wind or sky that differ from the scenarios; an estimate all the same."));
-        return items;
-    }
-
-    private static boolean isAskew(Scenario scenario) {
-        return scenario.built().mirror().panelTiltRadians() > 0;
+                        + " standard errors is called a difference here; one in sixteen does so by chance alone.")
+                .sayIf(
+                        askew,
+                        "Panels glued askew fall otherwise in every dish: where panels differ, part of the "
+                                + "difference is the luck of this one gluing. Another --seed glues anew; "
+                                + "--vary \"mirror.panel-tilt=0 mrad\" leaves it out.")
+                .say(
+                        FigureFormat.count(comparison.run().rays()) + " rays for each in " + comparison.replicates()
+                                + " replicates, seed " + comparison.seed()
+                                + ". It says nothing of mirrors, wind or sky that differ from the scenarios; an estimate all the same.")
+                .build();
     }
 }

@@ -2,8 +2,9 @@ package simmerpoint.answer.day;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 import simmerpoint.answer.Answer;
-import simmerpoint.answer.Item;
+import simmerpoint.answer.Columns;
 import simmerpoint.answer.Section;
 import simmerpoint.answer.words.Cautions;
 import simmerpoint.answer.words.FigureFormat;
@@ -33,71 +34,80 @@ public final class DayAnswer {
     private static Answer of(DayResult result, UnitSystem system, String aimHint) {
         FigureFormat figures = new FigureFormat(system);
         List<Section> sections = new ArrayList<>();
-        sections.add(DayCookSection.of(result, figures));
+        sections.add(new DayCookSection(result, figures).section());
         if (!result.curve().isEmpty()) {
-            List<DayHour> hours = result.hours().isEmpty() ? result.curve() : result.hours();
-            List<Item> byHour = new ArrayList<>(List.of(table(hours, new HeatWords(system)), explained()));
-            if (hours.stream().flatMap(hour -> hour.light().stream()).anyMatch(DayAnswer::boilsGently)) {
-                byHour.add(new Item.Sentence(
-                        "Where the heat level is simmer beside a boiling time, the water comes to the boil "
-                                + "then and goes on so gently that it only simmers."));
-            }
-            sections.add(new Section("Hour by hour", byHour));
-            sections.add(StandSection.of(result, figures, aimHint));
+            sections.add(byHour(result, new HeatWords(system)));
+            sections.add(new StandSection(result, figures, aimHint).section());
             sections.add(Cautions.section(result.cautionFlux(), "pan"));
             sections.add(sure(result));
         }
         return new Answer(OneLine.of(result.scenario().title()), sections);
     }
 
+    private static Section byHour(DayResult result, HeatWords words) {
+        List<DayHour> hours = result.shown();
+        return Section.headed("Hour by hour")
+                .add(table(words).table(hours))
+                .say(
+                        "Light is traced anew for each height of the sun. The range of the watts is how far models of a clear"
+                                + " sky differ; boiling times hold that and what is not known of the pan's losses, for light that"
+                                + " stays as it is at that time.")
+                .sayIf(
+                        hours.stream().flatMap(hour -> hour.light().stream()).anyMatch(DayAnswer::boilsGently),
+                        "Where the heat level is simmer beside a boiling time, the water comes to the boil "
+                                + "then and goes on so gently that it only simmers.")
+                .build();
+    }
+
     private static boolean boilsGently(HourLight light) {
         return HeatWords.endsGently(light.boil(), light.level().likely());
     }
 
-    private static Item table(List<DayHour> hours, HeatWords words) {
-        return new Item.Table(
-                List.of("time", "sun", "beam\nW/m²", "taken up\nW", "range\nW", "water\nboils in", "heat\nlevel"),
-                hours.stream().map(hour -> row(hour, words)).toList());
+    private static Columns<DayHour> table(HeatWords words) {
+        return Columns.<DayHour>none()
+                .with("time", hour -> TimeWords.clock(hour.time()))
+                .with("sun", HourWords::elevation)
+                .with("beam\nW/m²", hour -> FigureFormat.rounded(hour.beam().likelyWattsPerSquareMetre(), 2))
+                .with(
+                        "taken up\nW",
+                        hour -> hour.light()
+                                .map(light ->
+                                        FigureFormat.rounded(light.absorbed().value(), 3))
+                                .orElse("none"))
+                .with("range\nW", hour -> cell(hour, DayAnswer::range))
+                .with("water\nboils in", hour -> cell(hour, light -> HourWords.boil(light, words)))
+                .with(
+                        "heat\nlevel",
+                        hour -> cell(hour, light -> LevelWords.of(light.level().likely())));
     }
 
-    private static List<String> row(DayHour hour, HeatWords words) {
-        List<String> row = new ArrayList<>(List.of(
-                TimeWords.clock(hour.time()),
-                HourWords.elevation(hour),
-                FigureFormat.rounded(hour.beam().likelyWattsPerSquareMetre(), 2)));
-        if (hour.light().isEmpty()) {
-            row.addAll(List.of("none", "", "", ""));
-            return row;
-        }
-        HourLight light = hour.light().get();
-        row.add(FigureFormat.rounded(light.absorbed().value(), 3));
-        row.add(FigureFormat.rounded(light.lowWatts(), 3) + "\u2013" + FigureFormat.rounded(light.highWatts(), 3));
-        row.add(HourWords.boil(light, words));
-        row.add(LevelWords.of(light.level().likely()));
-        return row;
+    private static String cell(DayHour hour, Function<HourLight, String> words) {
+        return hour.light().map(words).orElse("");
     }
 
-    private static Item explained() {
-        return new Item.Sentence(
-                "Light is traced anew for each height of the sun. The range of the watts is how far models of a clear sky"
-                        + " differ; boiling times hold that and what is not known of the pan's losses, for light that"
-                        + " stays as it is at that time.");
+    private static String range(HourLight light) {
+        return FigureFormat.rounded(light.lowWatts(), 3) + "\u2013" + FigureFormat.rounded(light.highWatts(), 3);
     }
 
     private static Section sure(DayResult result) {
-        List<Item> items = new ArrayList<>();
-        items.add(new Item.Sentence("The watts are sure to " + share(result.worstRelativeError())
-                + " or better as far as sampling goes (one standard error). Clear sky, no hills or trees, dish aimed at every hour as the scenario says. Clouds"
-                + " and haze from day to day change the watts far more than the digits shown."));
-        items.add(new Item.Sentence("Beam: "
-                + OneLine.of(result.scenario().site().orElseThrow().sky().describe())
-                        .replaceAll("\\.$", "")
-                + "."));
-        items.add(new Item.Sentence(FigureFormat.count(result.rays()) + " rays, seed " + result.seed() + "; sun up "
-                + result.day().sunrise().map(TimeWords::clock).orElse("since before midnight") + " to "
-                + result.day().sunset().map(TimeWords::clock).orElse("after midnight") + ", clock of "
-                + result.day().site().zone() + "."));
-        return new Section(Cautions.HOW_SURE, items);
+        return Section.headed(Cautions.HOW_SURE)
+                .say("The watts are sure to " + share(result.worstRelativeError())
+                        + " or better as far as sampling goes (one standard error). Clear sky, no hills or trees, dish aimed"
+                        + " at every hour as the scenario says. Clouds"
+                        + " and haze from day to day change the watts far more than the digits shown.")
+                .say("Beam: "
+                        + OneLine.of(result.scenario()
+                                        .site()
+                                        .orElseThrow()
+                                        .sky()
+                                        .describe())
+                                .replaceAll("\\.$", "")
+                        + ".")
+                .say(FigureFormat.count(result.rays()) + " rays, seed " + result.seed() + "; sun up "
+                        + result.day().sunrise().map(TimeWords::clock).orElse("since before midnight") + " to "
+                        + result.day().sunset().map(TimeWords::clock).orElse("after midnight") + ", clock of "
+                        + result.day().site().zone() + ".")
+                .build();
     }
 
     static String share(double relative) {

@@ -1,12 +1,11 @@
 package simmerpoint.answer.day;
 
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import simmerpoint.answer.Item;
 import simmerpoint.answer.Section;
+import simmerpoint.answer.SectionBuilder;
 import simmerpoint.answer.words.FigureFormat;
 import simmerpoint.answer.words.HeatWords;
 import simmerpoint.answer.words.TimeWords;
@@ -19,39 +18,25 @@ import simmerpoint.study.day.HourLight;
 import simmerpoint.sun.SunDay;
 
 /** What a cook asks of a day: from when to when it cooks, how strongly at noon, what hinders it early and late. */
-final class DayCookSection {
-    private final DayResult result;
-    private final FigureFormat figures;
-
-    private DayCookSection(DayResult result, FigureFormat figures) {
-        this.result = result;
-        this.figures = figures;
-    }
-
-    static Section of(DayResult result, FigureFormat figures) {
-        return new Section("When it cooks", new DayCookSection(result, figures).items());
-    }
-
-    private List<Item> items() {
-        List<Item> items = new ArrayList<>();
+record DayCookSection(DayResult result, FigureFormat figures) {
+    Section section() {
+        SectionBuilder out = Section.headed("When it cooks");
         if (result.curve().isEmpty()) {
-            items.add(new Item.Sentence(tooLow()));
-            return items;
+            return out.say(tooLow()).build();
         }
         Optional<DayHour> best = result.curve().stream()
                 .filter(h -> h.light().isPresent())
                 .max(Comparator.comparingDouble(DayHour::absorbedWatts));
         if (best.isEmpty()) {
-            items.add(new Item.Sentence(
-                    "Nothing can be cooked: " + result.curve().get(0).hindrance() + "."));
-            return items;
+            return out.say("Nothing can be cooked: " + result.curve().get(0).hindrance() + ".")
+                    .build();
         }
         DayHour noon = result.noon().filter(h -> h.light().isPresent()).orElse(best.get());
-        items.add(new Item.Sentence(first(noon)));
-        items.add(new Item.Sentence(water(noon)));
-        early().ifPresent(text -> items.add(new Item.Sentence(text)));
-        hindered().ifPresent(text -> items.add(new Item.Caution(text)));
-        return items;
+        return out.say(first(noon))
+                .say(water(noon))
+                .say(early())
+                .caution(hindered())
+                .build();
     }
 
     private String tooLow() {

@@ -1,9 +1,10 @@
 package simmerpoint.answer.day;
 
-import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.List;
+import java.util.Optional;
+import java.util.function.Predicate;
 import java.util.function.ToDoubleFunction;
+import java.util.function.UnaryOperator;
+import simmerpoint.answer.Columns;
 import simmerpoint.answer.Item;
 import simmerpoint.answer.Section;
 import simmerpoint.answer.words.FigureFormat;
@@ -12,63 +13,49 @@ import simmerpoint.answer.words.TimeWords;
 import simmerpoint.scenario.GroundHeights;
 import simmerpoint.setup.Aim;
 import simmerpoint.setup.FocusTravel;
-import simmerpoint.setup.StandGeometry;
 import simmerpoint.study.day.DayHour;
 import simmerpoint.study.day.DayResult;
 
-/** Where pan, dish and tripod stand through the day, how often to aim, and what will not go. */
-final class StandSection {
+/**
+ * Where pan, dish and tripod stand through the day, how often to aim, and what will not go.
+ *
+ * @param result whose hours
+ * @param figures in the reader's units
+ * @param aimHint ends a sentence that says who tells what other times between two aimings cost
+ */
+record StandSection(DayResult result, FigureFormat figures, String aimHint) {
     private static final double INCH = 0.0254;
 
-    private final DayResult result;
-    private final FigureFormat figures;
-    private final List<DayHour> hours;
-    private final boolean carried;
-
-    private final String aimHint;
-
-    private StandSection(DayResult result, FigureFormat figures, String aimHint) {
-        this.result = result;
-        this.aimHint = aimHint;
-        this.figures = figures;
-        hours = result.hours().isEmpty() ? result.curve() : result.hours();
-        carried = result.scenario().aim().panCarriedBy() == Aim.PanCarrier.DISH;
+    Section section() {
+        return Section.headed("How it stands")
+                .caution(touching())
+                .caution(tooHigh())
+                .caution(tooLow())
+                .caution(legs())
+                .add(table())
+                .say(walking())
+                .build();
     }
 
-    /** The section; {@code aimHint} ends a sentence that says who tells what other times between two aimings cost. */
-    static Section of(DayResult result, FigureFormat figures, String aimHint) {
-        StandSection section = new StandSection(result, figures, aimHint);
-        List<Item> items = new ArrayList<>();
-        section.warnings().forEach(text -> items.add(new Item.Caution(text)));
-        items.add(section.table());
-        items.add(new Item.Sentence(section.walking()));
-        return new Section("How it stands", items);
+    private boolean carried() {
+        return result.scenario().aim().panCarriedBy() == Aim.PanCarrier.DISH;
     }
 
     private Item table() {
-        List<String> heads = new ArrayList<>(List.of(
-                "time", "dish\ntilted", "pan above\nground", "mirror above\nground", "pan to\ntripod", "aim\nevery"));
-        if (!carried) {
-            heads.addAll(List.of("then\nmove", "pan up\nor down"));
-        }
-        return new Item.Table(heads, hours.stream().map(this::row).toList());
-    }
-
-    private List<String> row(DayHour hour) {
-        StandGeometry stand = hour.stand();
-        FocusTravel walk = hour.walk();
-        List<String> row = new ArrayList<>(List.of(
-                TimeWords.clock(hour.time()),
-                HourWords.elevation(hour),
-                inColumn(stand.panHeightMetres(), 0),
-                inColumn(stand.clearanceMetres(), 0),
-                inColumn(stand.distanceMetres(), 0),
-                FigureFormat.fixed(walk.minutes(), 0) + FigureFormat.NBSP + "min"));
-        if (!carried) {
-            row.add(inColumn(walk.levelMetres(), 1));
-            row.add((walk.riseMetres() > 0 ? "+" : "") + inColumn(walk.riseMetres(), 1));
-        }
-        return row;
+        return Columns.<DayHour>none()
+                .with("time", hour -> TimeWords.clock(hour.time()))
+                .with("dish\ntilted", HourWords::elevation)
+                .with("pan above\nground", hour -> inColumn(hour.stand().panHeightMetres(), 0))
+                .with("mirror above\nground", hour -> inColumn(hour.stand().clearanceMetres(), 0))
+                .with("pan to\ntripod", hour -> inColumn(hour.stand().distanceMetres(), 0))
+                .with("aim\nevery", hour -> FigureFormat.fixed(hour.walk().minutes(), 0) + FigureFormat.NBSP + "min")
+                .withIf(!carried(), "then\nmove", hour -> inColumn(hour.walk().levelMetres(), 1))
+                .withIf(
+                        !carried(),
+                        "pan up\nor down",
+                        hour -> (hour.walk().riseMetres() > 0 ? "+" : "")
+                                + inColumn(hour.walk().riseMetres(), 1))
+                .table(result.shown());
     }
 
     /** A length in one unit all down its column: cm or inches. */
@@ -86,55 +73,56 @@ final class StandSection {
         String often =
                 "Aim again when the spot has walked a quarter of the pan's radius; how much heat other intervals cost, "
                         + aimHint + " ";
-        if (carried) {
+        if (carried()) {
             return tilt + often + "The dish carries the pan, so nothing else is moved.";
         }
-        FocusTravel walk = hours.get(0).walk();
+        FocusTravel walk = result.shown().get(0).walk();
         return tilt + often + "The pan has its own stand: at each new aiming the focus walks off it by "
                 + figures.length(walk.focusMetres(), 2)
                 + ", the distance from mount to focus times the sun's angle. Then move tripod or pan over the ground as "
                 + "far as the table says, and bring the pan up or down.";
     }
 
-    private List<String> warnings() {
-        List<String> warnings = new ArrayList<>();
-        touching(warnings);
-        heights(warnings);
-        legs(warnings);
-        return warnings;
+    private Optional<String> touching() {
+        return warning(
+                hour -> hour.stand().touchesGround(),
+                when -> "The dish touches the ground at " + when + ": its mount, now at "
+                        + figures.length(ground().tripodHeightMetres(), 2) + ", would have to stand higher than "
+                        + figures.length(worst(h -> h.stand().leastMountMetres()), 2) + ".");
     }
 
-    private void touching(List<String> warnings) {
-        String when = HourWords.when(hours, h -> h.stand().touchesGround());
-        if (!when.isEmpty()) {
-            warnings.add("The dish touches the ground at " + when + ": its mount, now at "
-                    + figures.length(ground().tripodHeightMetres(), 2) + ", would have to stand higher than "
-                    + figures.length(worst(h -> h.stand().leastMountMetres()), 2) + ".");
-        }
+    private Optional<String> tooHigh() {
+        return warning(
+                hour -> hour.stand().panHeightMetres() > ground().highestPanMetres(),
+                when -> "The pan stands " + heights().tooHigh() + ", at " + when + " (up to "
+                        + figures.length(worst(h -> h.stand().panHeightMetres()), 2) + ").");
     }
 
-    private void heights(List<String> warnings) {
-        HeightWords words = new HeightWords(ground(), figures);
-        String high = HourWords.when(hours, h -> h.stand().panHeightMetres() > ground().highestPanMetres());
-        if (!high.isEmpty()) {
-            warnings.add("The pan stands " + words.tooHigh() + ", at " + high + " (up to "
-                    + figures.length(worst(h -> h.stand().panHeightMetres()), 2) + ").");
-        }
-        String low = HourWords.when(hours, h -> h.stand().panHeightMetres() < ground().lowestPanMetres());
-        if (!low.isEmpty()) {
-            warnings.add("The pan stands " + words.tooLow() + ", at " + low + " (down to "
-                    + figures.length(-worst(h -> -h.stand().panHeightMetres()), 2) + ").");
-        }
+    private Optional<String> tooLow() {
+        return warning(
+                hour -> hour.stand().panHeightMetres() < ground().lowestPanMetres(),
+                when -> "The pan stands " + heights().tooLow() + ", at " + when + " (down to "
+                        + figures.length(-worst(h -> -h.stand().panHeightMetres()), 2) + ").");
     }
 
-    private void legs(List<String> warnings) {
-        String when = HourWords.when(hours, h -> h.stand().legInBeam());
-        if (!when.isEmpty()) {
-            double lean = -worst(h -> -h.stand().legLeanRadians());
-            warnings.add("A leg of the tripod that points towards the sun and leans more than " + figures.degrees(lean)
-                    + " from upright stands in the mirror's light at " + when
-                    + ": turn a gap between two legs towards the sun.");
-        }
+    private Optional<String> legs() {
+        return warning(
+                hour -> hour.stand().legInBeam(),
+                when -> "A leg of the tripod that points towards the sun and leans more than "
+                        + figures.degrees(-worst(h -> -h.stand().legLeanRadians()))
+                        + " from upright stands in the mirror's light at " + when
+                        + ": turn a gap between two legs towards the sun.");
+    }
+
+    /** A sentence about the hours for which {@code is} holds; empty if there are none. */
+    private Optional<String> warning(Predicate<DayHour> is, UnaryOperator<String> sentence) {
+        return Optional.of(HourWords.when(result.shown(), is))
+                .filter(when -> !when.isEmpty())
+                .map(sentence);
+    }
+
+    private HeightWords heights() {
+        return new HeightWords(ground(), figures);
     }
 
     private GroundHeights ground() {
@@ -142,9 +130,6 @@ final class StandSection {
     }
 
     private double worst(ToDoubleFunction<DayHour> what) {
-        return hours.stream()
-                .max(Comparator.comparingDouble(what))
-                .map(what::applyAsDouble)
-                .orElse(Double.NaN);
+        return result.shown().stream().mapToDouble(what).max().orElse(Double.NaN);
     }
 }

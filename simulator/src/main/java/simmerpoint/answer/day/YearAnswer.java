@@ -6,9 +6,10 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.TreeSet;
+import java.util.function.IntFunction;
+import java.util.stream.IntStream;
 import simmerpoint.answer.Answer;
-import simmerpoint.answer.Item;
+import simmerpoint.answer.Columns;
 import simmerpoint.answer.Section;
 import simmerpoint.answer.words.Cautions;
 import simmerpoint.answer.words.FigureFormat;
@@ -38,42 +39,37 @@ public final class YearAnswer {
         return new Answer(
                 OneLine.of(result.scenario().title()),
                 List.of(
-                        new Section("When it cooks", answer.cook()),
-                        new Section("Month by hour", answer.grid()),
+                        Section.headed("When it cooks").say(answer.cook()).build(),
+                        answer.grid(),
                         Cautions.section(result.cautionFlux(), "pan"),
-                        new Section(Cautions.HOW_SURE, answer.sure())));
+                        answer.sure()));
     }
 
     private static String month(DayResult day) {
         return day.plan().date().getMonth().getDisplayName(TextStyle.FULL, Locale.ENGLISH);
     }
 
-    private List<Item> cook() {
+    private String cook() {
         DayResult best = result.days().stream()
                 .max(Comparator.comparingDouble(DayResult::cookingHours))
                 .orElseThrow();
-        List<Item> items = new ArrayList<>();
         if (best.cookingHours() < LEAST_HOURS) {
-            items.add(new Item.Sentence(
-                    "In " + result.year() + " it gets to a simmer on none of the twelve days." + noon()));
-            return items;
+            return "In " + result.year() + " it gets to a simmer on none of the twelve days." + noon();
         }
         List<String> never = result.days().stream()
                 .filter(d -> d.cookingHours() < LEAST_HOURS)
                 .map(YearAnswer::month)
                 .toList();
-        double sum = 0;
-        for (int m = 0; m < result.days().size(); m++) {
-            sum += result.clearMonthHours(m);
-        }
-        items.add(new Item.Sentence("On clear days it cooks (simmers or better) longest in " + month(best) + ", "
+        double sum = IntStream.range(0, result.days().size())
+                .mapToDouble(result::clearMonthHours)
+                .reduce(0, Double::sum);
+        return "On clear days it cooks (simmers or better) longest in " + month(best) + ", "
                 + FigureFormat.fixed(best.cookingHours(), 1) + FigureFormat.NBSP + "hours a day"
                 + (never.isEmpty()
                         ? ", and for some hours in every month"
                         : ", and not at all in " + String.join(", ", never))
                 + "; over a year of clear days that would be " + FigureFormat.count(Math.round(sum / 10) * 10)
-                + FigureFormat.NBSP + "hours. Clouds take their share of that." + noon()));
-        return items;
+                + FigureFormat.NBSP + "hours. Clouds take their share of that." + noon();
     }
 
     private String noon() {
@@ -92,40 +88,34 @@ public final class YearAnswer {
                 .max(Comparator.comparingDouble(DayHour::absorbedWatts));
     }
 
-    private List<Item> grid() {
-        TreeSet<Integer> clock = new TreeSet<>();
-        result.days().forEach(d -> d.hours().forEach(h -> clock.add(h.time().getHour())));
-        List<String> heads = new ArrayList<>(List.of("hour"));
-        result.days().forEach(d -> heads.add(month(d).substring(0, 3)));
-        List<List<String>> rows = new ArrayList<>();
-        for (int hour : clock) {
-            List<String> row = new ArrayList<>(List.of(String.format(Locale.ROOT, "%02d", hour)));
-            result.days().forEach(d -> row.add(cell(d, hour)));
-            rows.add(row);
-        }
-        rows.add(sums(
-                "h/day",
-                result.days().stream()
-                        .map(d -> FigureFormat.fixed(d.cookingHours(), 1))
-                        .toList()));
-        List<String> months = new ArrayList<>();
-        for (int m = 0; m < result.days().size(); m++) {
-            months.add(FigureFormat.fixed(result.clearMonthHours(m), 0));
-        }
-        rows.add(sums("h/mon.", months));
-        return List.of(
-                new Item.Table(heads, rows),
-                new Item.Sentence(
-                        "Watts taken up by the pan at that hour of the clock on the 21st, and the heat level: "
-                                + LevelWords.letters()
-                                + ". h/day: hours in which it simmers or better; h/mon.: the same for a "
-                                + "month of clear days."));
-    }
+    /** A row of the grid: an hour of the clock or a sum, and what it holds for a month (0 = January). */
+    private record Line(String name, IntFunction<String> cell) {}
 
-    private static List<String> sums(String name, List<String> cells) {
-        List<String> row = new ArrayList<>(List.of(name));
-        row.addAll(cells);
-        return row;
+    private Section grid() {
+        List<DayResult> days = result.days();
+        List<Line> lines = new ArrayList<>();
+        days.stream()
+                .flatMap(day -> day.hours().stream())
+                .map(hour -> hour.time().getHour())
+                .distinct()
+                .sorted()
+                .forEach(hour ->
+                        lines.add(new Line(String.format(Locale.ROOT, "%02d", hour), m -> cell(days.get(m), hour))));
+        lines.add(new Line("h/day", m -> FigureFormat.fixed(days.get(m).cookingHours(), 1)));
+        lines.add(new Line("h/mon.", m -> FigureFormat.fixed(result.clearMonthHours(m), 0)));
+        Columns<Line> columns = Columns.<Line>none().with("hour", Line::name);
+        for (int m = 0; m < days.size(); m++) {
+            int month = m;
+            columns = columns.with(
+                    month(days.get(m)).substring(0, 3), line -> line.cell().apply(month));
+        }
+        return Section.headed("Month by hour")
+                .add(columns.table(lines))
+                .say("Watts taken up by the pan at that hour of the clock on the 21st, and the heat level: "
+                        + LevelWords.letters()
+                        + ". h/day: hours in which it simmers or better; h/mon.: the same for a "
+                        + "month of clear days.")
+                .build();
     }
 
     private static String cell(DayResult day, int hour) {
@@ -141,15 +131,15 @@ public final class YearAnswer {
         return day.hours().stream().filter(h -> h.time().getHour() == hour).findFirst();
     }
 
-    private List<Item> sure() {
+    private Section sure() {
         DayResult first = result.days().get(0);
-        return List.of(
-                new Item.Sentence(
+        return Section.headed(Cautions.HOW_SURE)
+                .say(
                         "The watts are sure to " + DayAnswer.share(result.worstRelativeError())
                                 + " or better as far as sampling goes (one standard error); how far models of a clear sky differ, and"
-                                + " what is not known of the pan's losses, is more: see a single day. Clear skies, no hills or trees."),
-                new Item.Sentence(FigureFormat.count(result.rays()) + " rays, seed " + first.seed()
-                        + "; 21st of each month of " + result.year() + ", clock of "
-                        + first.day().site().zone() + "."));
+                                + " what is not known of the pan's losses, is more: see a single day. Clear skies, no hills or trees.")
+                .say(FigureFormat.count(result.rays()) + " rays, seed " + first.seed() + "; 21st of each month of "
+                        + result.year() + ", clock of " + first.day().site().zone() + ".")
+                .build();
     }
 }

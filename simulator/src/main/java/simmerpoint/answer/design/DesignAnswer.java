@@ -3,8 +3,10 @@ package simmerpoint.answer.design;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import simmerpoint.answer.Answer;
+import simmerpoint.answer.Columns;
 import simmerpoint.answer.Item;
 import simmerpoint.answer.Section;
 import simmerpoint.answer.words.Cautions;
@@ -44,19 +46,20 @@ public final class DesignAnswer {
 
     private Answer answer() {
         List<Section> sections = new ArrayList<>();
-        if (result.front().isEmpty()) {
-            sections.add(new DesignLimitWords(result, figures).section());
-        } else {
-            sections.add(new Section("What to build", List.of(new Item.Sentence(first()), table(), explained())));
-        }
-        sections.add(new Section(
-                "What less or more heat would take",
-                List.of(otherWatts(), new Item.Sentence("As the search saw them, before the check."))));
-        List<Item> cautions = cautions();
-        if (!cautions.isEmpty()) {
-            sections.add(new Section("Take care", cautions));
-        }
-        sections.add(new Section("How sure this is", List.of(new Item.Sentence(sure()))));
+        sections.add(
+                result.front().isEmpty()
+                        ? new DesignLimitWords(result, figures).section()
+                        : Section.headed("What to build")
+                                .say(first())
+                                .add(table())
+                                .say(explained())
+                                .build());
+        sections.add(Section.headed("What less or more heat would take")
+                .add(otherWatts())
+                .say("As the search saw them, before the check.")
+                .build());
+        cautionFlux().ifPresent(flux -> sections.add(Cautions.section(flux, target())));
+        sections.add(Section.headed(Cautions.HOW_SURE).say(sure()).build());
         return new Answer(OneLine.of(result.scenario().title()), sections);
     }
 
@@ -64,16 +67,12 @@ public final class DesignAnswer {
         DesignChoice few = result.fewestPanels().orElseThrow();
         DesignChoice small = result.smallestDish().orElseThrow();
         String start = "Fewest panels: " + dish(few.candidate(), figures) + " brings " + figures.watts(few.watts())
-                + " into the " + target() + " (wanted: " + wanted() + ").";
+                + " into the " + target() + " (wanted: " + wanted(result.goal()) + ").";
         if (small.candidate().equals(few.candidate())) {
             return start + " No smaller dish within the limits does it.";
         }
         return start + " Smallest dish: " + dish(small.candidate(), figures) + ", " + figures.watts(small.watts())
                 + ".";
-    }
-
-    private String wanted() {
-        return wanted(result.goal());
     }
 
     /** What was wanted: "boil, which takes 460 W" or "500 W". */
@@ -89,9 +88,9 @@ public final class DesignAnswer {
 
     /** A dish in words: "1.12 m across, 62 cm focal length, 64 panels (16 sectors × 4 rings)". */
     static String dish(DishCandidate candidate, FigureFormat figures) {
-        return "a dish of " + figures.length(candidate.diameterCentimetres() * CENTIMETRE, 3) + " with "
+        return "a dish of " + centimetres(candidate.diameterCentimetres(), figures) + " with "
                 + candidate.layout().panels() + FigureFormat.NBSP + "panels (" + layout(candidate.layout())
-                + ") and a focal length of " + figures.length(candidate.focalCentimetres() * CENTIMETRE, 3);
+                + ") and a focal length of " + centimetres(candidate.focalCentimetres(), figures);
     }
 
     private static String layout(PanelLayout layout) {
@@ -101,30 +100,20 @@ public final class DesignAnswer {
     }
 
     private Item table() {
-        List<String> heads = List.of(
-                "panels",
-                "cut",
-                "across",
-                "focal\nlength",
-                "watts",
-                "largest\npanel",
-                "pan above\nground",
-                "aim\nwithin");
-        return new Item.Table(heads, result.front().stream().map(this::row).toList());
+        return Columns.<DesignChoice>none()
+                .with("panels", c -> Integer.toString(c.candidate().layout().panels()))
+                .with("cut", c -> cut(c.candidate().layout()))
+                .with("across", c -> centimetres(c.candidate().diameterCentimetres(), figures))
+                .with("focal\nlength", c -> centimetres(c.candidate().focalCentimetres(), figures))
+                .with("watts", c -> figures.plainWatts(c.watts()))
+                .with("largest\npanel", c -> c.largestPanel().map(this::size).orElse(""))
+                .with("pan above\nground", c -> figures.length(c.panHeightMetres(), 2))
+                .with("aim\nwithin", c -> aim(c.tolerance()))
+                .table(result.front());
     }
 
-    private List<String> row(DesignChoice choice) {
-        DishCandidate candidate = choice.candidate();
-        PanelLayout layout = candidate.layout();
-        return List.of(
-                Integer.toString(layout.panels()),
-                cut(layout),
-                figures.length(candidate.diameterCentimetres() * CENTIMETRE, 3),
-                figures.length(candidate.focalCentimetres() * CENTIMETRE, 3),
-                figures.plainWatts(choice.watts()),
-                choice.largestPanel().map(this::size).orElse(""),
-                figures.length(choice.panHeightMetres(), 2),
-                aim(choice.tolerance()));
+    private static String centimetres(int length, FigureFormat figures) {
+        return figures.length(length * CENTIMETRE, 3);
     }
 
     private String size(PanelSize size) {
@@ -141,35 +130,28 @@ public final class DesignAnswer {
         return FigureFormat.rounded(degrees, 2) + "\u00b0, " + SkyWords.minutes(degrees / SUN_DEGREES_PER_MINUTE);
     }
 
-    private Item explained() {
-        return new Item.Sentence(
-                "Each row is the smallest dish for its number of panels that does it, with the focal length"
-                        + " that suits it best; no other dish has both fewer panels and less diameter. Diameters and focal"
-                        + " lengths go by whole centimetres. Aim within: how far the sun may walk away from a dish aimed dead on"
-                        + " until a tenth of the watts is lost, and how many minutes that is at 0.25\u00b0 a minute, the fastest"
-                        + " it goes. The largest panel is given as rim edge \u00d7 length along the rib."
-                        + result.limits()
-                                .highestPanMetres()
-                                .map(h ->
-                                        " The pan stands no higher than " + figures.length(h, 3) + " above the ground.")
-                                .orElse(""));
+    private String explained() {
+        return "Each row is the smallest dish for its number of panels that does it, with the focal length"
+                + " that suits it best; no other dish has both fewer panels and less diameter. Diameters and focal"
+                + " lengths go by whole centimetres. Aim within: how far the sun may walk away from a dish aimed dead on"
+                + " until a tenth of the watts is lost, and how many minutes that is at 0.25\u00b0 a minute, the fastest"
+                + " it goes. The largest panel is given as rim edge \u00d7 length along the rib."
+                + result.limits()
+                        .highestPanMetres()
+                        .map(h -> " The pan stands no higher than " + figures.length(h, 3) + " above the ground.")
+                        .orElse("");
     }
 
     private Item otherWatts() {
-        List<List<String>> rows = new ArrayList<>();
-        for (DesignResult.Front front : result.fronts()) {
-            List<DishCandidate> candidates = front.candidates();
-            List<String> row =
-                    new ArrayList<>(List.of(FigureFormat.rounded(front.watts(), 3) + FigureFormat.NBSP + "W"));
-            if (candidates.isEmpty()) {
-                row.addAll(List.of("none within the limits", ""));
-            } else {
-                row.add(inShort(candidates.get(0)));
-                row.add(inShort(candidates.get(candidates.size() - 1)));
-            }
-            rows.add(row);
-        }
-        return new Item.Table(List.of("watts", "fewest panels", "smallest dish"), rows);
+        return Columns.<DesignResult.Front>none()
+                .with("watts", front -> FigureFormat.rounded(front.watts(), 3) + FigureFormat.NBSP + "W")
+                .with(
+                        "fewest panels",
+                        front -> front.fewestPanels().map(this::inShort).orElse("none within the limits"))
+                .with(
+                        "smallest dish",
+                        front -> front.smallestDish().map(this::inShort).orElse(""))
+                .table(result.fronts());
     }
 
     /** A layout in short: "16\u00d74" sectors and rings, or "24 strips". */
@@ -178,17 +160,14 @@ public final class DesignAnswer {
     }
 
     private String inShort(DishCandidate candidate) {
-        return cut(candidate.layout()) + ", " + figures.length(candidate.diameterCentimetres() * CENTIMETRE, 3) + ", f "
-                + figures.length(candidate.focalCentimetres() * CENTIMETRE, 3);
+        return cut(candidate.layout()) + ", " + centimetres(candidate.diameterCentimetres(), figures) + ", f "
+                + centimetres(candidate.focalCentimetres(), figures);
     }
 
-    private List<Item> cautions() {
-        List<Item> items = new ArrayList<>();
-        Stream.concat(result.front().stream(), result.bound().stream())
+    private OptionalDouble cautionFlux() {
+        return Stream.concat(result.front().stream(), result.bound().stream())
                 .mapToDouble(c -> c.peakFlux().value() + 2 * c.peakFlux().standardError())
-                .max()
-                .ifPresent(flux -> items.addAll(Cautions.items(flux, target())));
-        return items;
+                .max();
     }
 
     private String sure() {

@@ -1,39 +1,24 @@
 package simmerpoint.answer.design;
 
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Map;
-import simmerpoint.answer.Item;
 import simmerpoint.answer.Section;
+import simmerpoint.answer.SectionBuilder;
 import simmerpoint.answer.words.FigureFormat;
 import simmerpoint.study.design.DesignChoice;
 import simmerpoint.study.design.DesignLimits;
 import simmerpoint.study.design.DesignResult;
-import simmerpoint.study.design.DishCandidate;
 
 /** What to say where no dish within the limits does what is wanted: how far they go, and which of them is in the way. */
-final class DesignLimitWords {
-    private final DesignResult result;
-    private final FigureFormat figures;
-
-    DesignLimitWords(DesignResult result, FigureFormat figures) {
-        this.result = result;
-        this.figures = figures;
-    }
-
+record DesignLimitWords(DesignResult result, FigureFormat figures) {
     Section section() {
-        List<Item> items = new ArrayList<>();
-        items.add(new Item.Sentence(first()));
-        for (Map.Entry<DesignLimits.Limit, DishCandidate> each :
-                result.loosened().entrySet()) {
-            items.add(new Item.Sentence("The " + name(each.getKey()) + " binds: without that limit "
-                    + DesignAnswer.dish(each.getValue(), figures) + " would do it."));
-        }
-        if (result.loosened().isEmpty()) {
-            items.add(new Item.Sentence("No single limit is in the way: widening any one of them alone is not enough."
-                    + " Ask for less, use a better mirror, or widen several."));
-        }
-        return new Section("No dish within the limits does it", items);
+        SectionBuilder out = Section.headed("No dish within the limits does it").say(first());
+        result.loosened()
+                .forEach((limit, dish) -> out.say("The " + name(limit) + " binds: without that limit "
+                        + DesignAnswer.dish(dish, figures) + " would do it."));
+        return out.sayIf(
+                        result.loosened().isEmpty(),
+                        "No single limit is in the way: widening any one of them alone is not enough."
+                                + " Ask for less, use a better mirror, or widen several.")
+                .build();
     }
 
     private String first() {

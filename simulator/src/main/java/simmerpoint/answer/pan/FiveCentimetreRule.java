@@ -1,6 +1,5 @@
 package simmerpoint.answer.pan;
 
-import java.util.ArrayList;
 import java.util.List;
 import simmerpoint.answer.words.FigureFormat;
 import simmerpoint.answer.words.LevelWords;
@@ -10,41 +9,27 @@ import simmerpoint.heat.FryingLevel;
 import simmerpoint.heat.HeatLevel;
 import simmerpoint.sampling.Estimate;
 import simmerpoint.study.pan.MoveStudy.Move;
-import simmerpoint.study.pan.PanMove;
 import simmerpoint.study.pan.PanPosition;
 import simmerpoint.study.pan.PanResult;
-import simmerpoint.units.UnitSystem;
 
 /**
  * What a builder's habit does here: common practice has it that moving pan and dish about 5 cm apart takes a small cooker
  * (0.9 m) from frying to a low heat. Where it does not hold, why.
  */
-final class FiveCentimetreRule {
+record FiveCentimetreRule(PanResult result, FigureFormat figures, MoveWords lengths) {
     private static final double STEP = 0.05;
     private static final double NOTHING = 0.01;
 
-    private final PanResult result;
-    private final PanPosition here;
-    private final FigureFormat figures;
-    private final MoveWords lengths;
-
-    private FiveCentimetreRule(PanResult result, UnitSystem system) {
-        this.result = result;
-        here = result.here();
-        figures = new FigureFormat(system);
-        lengths = new MoveWords(system);
+    List<String> sentences() {
+        return result.moves().stream()
+                .filter(move -> move.move() == Move.PULL_BACK || move.move() == Move.SLIDE)
+                .filter(move -> move.reaches(STEP) && here().meanFlux() > 0)
+                .map(move -> sentence(move.move(), move.at(STEP)))
+                .toList();
     }
 
-    static List<String> sentences(PanResult result, UnitSystem system) {
-        FiveCentimetreRule it = new FiveCentimetreRule(result, system);
-        List<String> out = new ArrayList<>();
-        for (PanMove move : result.moves()) {
-            boolean wanted = move.move() == Move.PULL_BACK || move.move() == Move.SLIDE;
-            if (wanted && move.reaches(STEP) && it.here.meanFlux() > 0) {
-                out.add(it.sentence(move.move(), move.at(STEP)));
-            }
-        }
-        return out;
+    private PanPosition here() {
+        return result.here();
     }
 
     private String sentence(Move move, PanPosition there) {
@@ -59,9 +44,9 @@ final class FiveCentimetreRule {
 
     /** What that does to the watts; one per cent is nothing a cook would notice. */
     private String left(PanPosition there) {
-        String before = figures.plainWatts(here.absorbed());
+        String before = figures.plainWatts(here().absorbed());
         String after = figures.plainWatts(there.absorbed());
-        double gained = there.absorbed().value() / here.absorbed().value() - 1;
+        double gained = there.absorbed().value() / here().absorbed().value() - 1;
         if (gained > NOTHING) {
             return "brings more heat, " + after + " instead of " + before;
         }
@@ -71,9 +56,9 @@ final class FiveCentimetreRule {
     }
 
     private String fluxChange(PanPosition there) {
-        return flux(there).equals(flux(here))
-                ? "still has " + flux(here)
-                : "has " + flux(there) + " instead of " + flux(here);
+        return flux(there).equals(flux(here()))
+                ? "still has " + flux(here())
+                : "has " + flux(there) + " instead of " + flux(here());
     }
 
     private String flux(PanPosition position) {
@@ -85,16 +70,16 @@ final class FiveCentimetreRule {
     }
 
     private String heatChange(PanPosition there) {
-        return there.level() == here.level()
+        return there.level() == here().level()
                 ? "heat level still \u201c" + LevelWords.of(there.level()) + "\u201d"
-                : "heat level from \u201c" + LevelWords.of(here.level()) + "\u201d to \u201c"
+                : "heat level from \u201c" + LevelWords.of(here().level()) + "\u201d to \u201c"
                         + LevelWords.of(there.level()) + "\u201d";
     }
 
     private String fryingChange(PanPosition there) {
-        return there.frying().level() == here.frying().level()
+        return there.frying().level() == here().frying().level()
                 ? "frying: still " + name(there.frying().level())
-                : "frying: from " + name(here.frying().level()) + " to "
+                : "frying: from " + name(here().frying().level()) + " to "
                         + name(there.frying().level());
     }
 
@@ -108,7 +93,7 @@ final class FiveCentimetreRule {
     }
 
     private String verdict(Move move, PanPosition there) {
-        boolean fried = here.frying().level().compareTo(FryingLevel.FRY) >= 0;
+        boolean fried = here().frying().level().compareTo(FryingLevel.FRY) >= 0;
         boolean lowFrying = there.frying().level().compareTo(FryingLevel.GENTLE) <= 0;
         boolean lowHeat = there.level().compareTo(HeatLevel.SIMMER) <= 0;
         if (fried && lowFrying && lowHeat) {

@@ -1,49 +1,37 @@
 package simmerpoint.answer.pan;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
-import simmerpoint.answer.Item;
+import simmerpoint.answer.Columns;
 import simmerpoint.answer.Section;
+import simmerpoint.answer.SectionBuilder;
 import simmerpoint.answer.words.FigureFormat;
 import simmerpoint.answer.words.LevelWords;
 import simmerpoint.answer.words.MoveWords;
 import simmerpoint.sampling.Estimate;
 import simmerpoint.study.pan.LevelBorder;
-import simmerpoint.study.pan.LevelStretch;
 import simmerpoint.study.pan.PanMove;
 import simmerpoint.study.pan.PanPosition;
-import simmerpoint.units.UnitSystem;
 
 /** One move: where the heat level changes, and what the pan gets at some positions. */
-final class MoveSection {
+record MoveSection(PanMove move, FigureFormat figures, MoveWords lengths) {
     private static final int ROWS = 10;
     private static final int FINEST = 3;
 
-    private final PanMove move;
-    private final FigureFormat figures;
-    private final MoveWords lengths;
-    private final int decimals;
-    private final List<Item> items = new ArrayList<>();
-
-    private MoveSection(PanMove move, UnitSystem system) {
-        this.move = move;
-        figures = new FigureFormat(system);
-        lengths = new MoveWords(system);
-        decimals = decimals();
-    }
-
-    static Section of(PanMove move, UnitSystem system) {
-        return new MoveSection(move, system).build();
-    }
-
-    private Section build() {
-        items.add(new Item.Sentence("Lengths are counted from where the pan stands: above 0 "
-                + MoveWords.positive(move.move()) + ", below 0 " + MoveWords.negative(move.move()) + "."));
-        levels();
-        List<List<String>> rows = shown().stream().map(this::row).toList();
-        items.add(new Item.Table(List.of("at", "heat in", "level", "hottest", "wall gets"), rows));
-        return new Section(MoveWords.heading(move.move()), items);
+    Section section() {
+        int decimals = decimals();
+        SectionBuilder out = Section.headed(MoveWords.heading(move.move()))
+                .say("Lengths are counted from where the pan stands: above 0 " + MoveWords.positive(move.move())
+                        + ", below 0 " + MoveWords.negative(move.move()) + ".");
+        levels(out, decimals);
+        return out.add(Columns.<PanPosition>none()
+                        .with("at", p -> lengths.alone(p.offsetMetres(), decimals))
+                        .with("heat in", p -> figures.plainWatts(p.absorbed()))
+                        .with("level", p -> LevelWords.of(p.level()))
+                        .with("hottest", p -> figures.plainFlux(new Estimate(p.hottestFlux(), 0.1 * p.hottestFlux())))
+                        .with("wall gets", p -> figures.percent(p.wallShare()))
+                        .table(shown()))
+                .build();
     }
 
     /** The positions in the table. */
@@ -82,18 +70,16 @@ final class MoveSection {
                                 || lengths.number(at, decimals).compareTo(lengths.number(border, decimals)) < 0));
     }
 
-    private String place(double offset) {
-        return lengths.alone(offset, decimals);
-    }
-
-    private void levels() {
-        List<LevelStretch> stretches = move.stretches();
-        add("from " + place(move.fromMetres()), LevelWords.of(stretches.get(0).level()));
-        for (int k = 1; k < stretches.size(); k++) {
-            LevelBorder border = move.borders().get(k - 1);
-            add("from " + place(border.offsetMetres()), LevelWords.of(border.after()) + spread(border));
+    private void levels(SectionBuilder out, int decimals) {
+        out.figure(
+                "from " + lengths.alone(move.fromMetres(), decimals),
+                LevelWords.of(move.stretches().get(0).level()));
+        for (LevelBorder border : move.borders()) {
+            out.figure(
+                    "from " + lengths.alone(border.offsetMetres(), decimals),
+                    LevelWords.of(border.after()) + spread(border));
         }
-        add("to " + place(move.toMetres()), "not looked at farther");
+        out.figure("to " + lengths.alone(move.toMetres(), decimals), "not looked at farther");
     }
 
     private String spread(LevelBorder border) {
@@ -107,19 +93,5 @@ final class MoveSection {
                 ? "from " + lengths.alone(border.lowMetres())
                 : high ? "up to " + lengths.alone(border.highMetres()) : "";
         return "; four in five pans: " + end + (end.isEmpty() ? "" : ", ") + "or not at all";
-    }
-
-    private List<String> row(PanPosition p) {
-        double hottest = p.hottestFlux();
-        return List.of(
-                place(p.offsetMetres()),
-                figures.plainWatts(p.absorbed()),
-                LevelWords.of(p.level()),
-                figures.plainFlux(new Estimate(hottest, 0.1 * hottest)),
-                figures.percent(p.wallShare()));
-    }
-
-    private void add(String label, String value) {
-        items.add(new Item.Figure(label, value));
     }
 }

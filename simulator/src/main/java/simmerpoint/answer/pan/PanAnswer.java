@@ -7,6 +7,7 @@ import simmerpoint.answer.Item;
 import simmerpoint.answer.Section;
 import simmerpoint.answer.words.Cautions;
 import simmerpoint.answer.words.FigureFormat;
+import simmerpoint.answer.words.MoveWords;
 import simmerpoint.quantities.OneLine;
 import simmerpoint.study.pan.PanResult;
 import simmerpoint.units.UnitSystem;
@@ -17,19 +18,18 @@ public final class PanAnswer {
 
     /** The answer for {@code result}, in the units of {@code system}. */
     public static Answer of(PanResult result, UnitSystem system) {
+        FigureFormat figures = new FigureFormat(system);
+        MoveWords lengths = new MoveWords(system);
         List<Section> sections = new ArrayList<>();
-        sections.add(PanHereSection.of(result, system));
-        sections.add(PanPlaceSection.of(result, system));
-        sections.add(new Section(Cautions.HEADING, cautions(result)));
-        result.moves().forEach(move -> sections.add(MoveSection.of(move, system)));
+        sections.add(new PanHereSection(result, figures, lengths).section());
+        sections.add(new PanPlaceSection(result, figures, lengths).section());
+        sections.add(Section.headed(Cautions.HEADING)
+                .addAll(Cautions.items(result.cautionFlux(), "pan"))
+                .add(moving())
+                .build());
+        result.moves().forEach(move -> sections.add(new MoveSection(move, figures, lengths).section()));
         sections.add(certainty(result));
         return new Answer(OneLine.of(result.base().scenario().title()), sections);
-    }
-
-    private static List<Item> cautions(PanResult result) {
-        List<Item> items = new ArrayList<>(Cautions.items(result.cautionFlux(), "pan"));
-        items.add(moving());
-        return items;
     }
 
     /** What to mind when the pan is moved. */
@@ -39,19 +39,15 @@ public final class PanAnswer {
     }
 
     private static Section certainty(PanResult result) {
-        return new Section(
-                Cautions.HOW_SURE,
-                List.of(
-                        new Item.Sentence("Watts come from "
-                                + FigureFormat.count(result.run().rays())
-                                + " rays where the pan stands and a quarter of them for each move, caught at "
-                                + result.moves().get(0).positions().size()
-                                + " positions; hottest places are looked for at some of these and joined by smooth curves, "
-                                + "good to a tenth or better. Seed "
-                                + result.base().seed() + "."),
-                        new Item.Sentence(
-                                "Ranges of minutes, degrees and positions are where four in five pans like this one fall, "
-                                        + "since a pan\u2019s losses are known to a third or so. They say nothing of a sky or "
-                                        + "a mirror that differs from the scenario.")));
+        return Section.headed(Cautions.HOW_SURE)
+                .say("Watts come from " + FigureFormat.count(result.run().rays())
+                        + " rays where the pan stands and a quarter of them for each move, caught at "
+                        + result.moves().get(0).positions().size()
+                        + " positions; hottest places are looked for at some of these and joined by smooth curves, "
+                        + "good to a tenth or better. Seed " + result.base().seed() + ".")
+                .say("Ranges of minutes, degrees and positions are where four in five pans like this one fall, "
+                        + "since a pan\u2019s losses are known to a third or so. They say nothing of a sky or "
+                        + "a mirror that differs from the scenario.")
+                .build();
     }
 }

@@ -2,8 +2,9 @@ package simmerpoint.answer.pan;
 
 import java.util.ArrayList;
 import java.util.List;
-import simmerpoint.answer.Item;
+import java.util.Optional;
 import simmerpoint.answer.Section;
+import simmerpoint.answer.SectionBuilder;
 import simmerpoint.answer.words.FigureFormat;
 import simmerpoint.answer.words.FryingWords;
 import simmerpoint.answer.words.HeatSentences;
@@ -17,48 +18,32 @@ import simmerpoint.setup.Stand;
 import simmerpoint.study.pan.MoveStudy.Move;
 import simmerpoint.study.pan.PanPosition;
 import simmerpoint.study.pan.PanResult;
-import simmerpoint.units.UnitSystem;
 
 /** What the pan gets where it stands: watts, boil or simmer, minutes; then frying, kept apart. */
-final class PanHereSection {
+record PanHereSection(PanResult result, FigureFormat figures, MoveWords lengths) {
     /** So little light is none, W/m². */
     private static final double NOTHING = 10;
 
-    private final PanResult result;
-    private final PanPosition here;
-    private final FigureFormat figures;
-    private final MoveWords lengths;
-    private final HeatSentences heat;
-
-    private PanHereSection(PanResult result, UnitSystem system) {
-        this.result = result;
-        here = result.here();
-        figures = new FigureFormat(system);
-        lengths = new MoveWords(system);
-        heat = new HeatSentences(result.heat(), system);
-    }
-
-    static Section of(PanResult result, UnitSystem system) {
-        return new PanHereSection(result, system).build();
-    }
-
-    private Section build() {
-        List<Item> items = new ArrayList<>();
-        items.add(new Item.Sentence(figures.plainWatts(here.absorbed()) + " go into the pan where it stands, " + place()
-                + ": " + HeatWords.does(here.level()) + ". " + heat.boil() + heat.steam()));
-        new HeightWords(result.base().scenario().heights(), figures)
-                .outOfReach(result.base().scenario().panHeightMetres())
-                .ifPresent(words -> items.add(new Item.Caution("The pan stands " + words + ".")));
-        items.add(new Item.Sentence(heat.levelSentence() + " Reckoned with " + heat.weather() + ". "
-                + HobWords.sentence(here.absorbed().value())));
-        items.add(new Item.Sentence(hotSpot()));
-        items.add(new Item.Sentence(frying()));
-        if (here.frying().level() == FryingLevel.SEAR) {
-            items.add(new Item.Caution(
-                    "Oil in this pan may smoke and, left alone, catch fire. Stay with it; keep a lid at hand."));
+    Section section() {
+        HeatSentences heat = new HeatSentences(result.heat(), figures.system());
+        Optional<String> reach = new HeightWords(result.base().scenario().heights(), figures)
+                .outOfReach(result.base().scenario().panHeightMetres());
+        SectionBuilder out = Section.headed("What the pan gets where it stands")
+                .say(figures.plainWatts(here().absorbed()) + " go into the pan where it stands, " + place() + ": "
+                        + HeatWords.does(here().level()) + ". " + heat.boil() + heat.steam())
+                .caution(reach.map(words -> "The pan stands " + words + "."))
+                .say(heat.levelSentence() + " Reckoned with " + heat.weather() + ". "
+                        + HobWords.sentence(here().absorbed().value()))
+                .say(hotSpot())
+                .say(frying());
+        if (here().frying().level() == FryingLevel.SEAR) {
+            out.caution("Oil in this pan may smoke and, left alone, catch fire. Stay with it; keep a lid at hand.");
         }
-        items.add(new Item.Sentence(heat.cloud() + " " + heat.afterwards()));
-        return new Section("What the pan gets where it stands", items);
+        return out.say(heat.cloud() + " " + heat.afterwards()).build();
+    }
+
+    private PanPosition here() {
+        return result.here();
     }
 
     private String place() {
@@ -81,21 +66,21 @@ final class PanHereSection {
     }
 
     private String hotSpot() {
-        if (!(here.meanFlux() > 0)) {
+        if (!(here().meanFlux() > 0)) {
             return "No focused light reaches the underside.";
         }
-        return "The hottest spot of the underside gets " + figures.plainFlux(here.peakFlux()) + ", "
-                + FigureFormat.rounded(here.peakToMean(), 2)
+        return "The hottest spot of the underside gets " + figures.plainFlux(here().peakFlux()) + ", "
+                + FigureFormat.rounded(here().peakToMean(), 2)
                 + " times its average: "
                 + (scorches()
                         ? "where that stands far above 1, thick food scorches before the rest is hot. "
                         : "too weak to scorch food. ")
-                + figures.percent(here.wallShare())
+                + figures.percent(here().wallShare())
                 + " of the focused light that reaches the pan climbs its wall.";
     }
 
     private boolean scorches() {
-        return FryingWords.scorches(here.peakFlux().value(), here.absorbed().value(), area());
+        return FryingWords.scorches(here().peakFlux().value(), here().absorbed().value(), area());
     }
 
     private double area() {
@@ -103,16 +88,16 @@ final class PanHereSection {
     }
 
     private String frying() {
-        Estimate middle = new Estimate(here.middleFlux(), 0.03 * here.middleFlux());
-        if (FryingWords.isBelowLowFlame(here.absorbed().value(), area())) {
+        Estimate middle = new Estimate(here().middleFlux(), 0.03 * here().middleFlux());
+        if (FryingWords.isBelowLowFlame(here().absorbed().value(), area())) {
             return "Frying is another question, but this pan gets less than the lowest flame of a hob gives a pan of its "
                     + "size: too little to fry, wherever the light falls.";
         }
-        String how = here.frying().level() == FryingLevel.NO_FRYING
+        String how = here().frying().level() == FryingLevel.NO_FRYING
                 ? ""
-                : " It heats " + FryingWords.heats(here.frying().spread(), scorches()) + ".";
+                : " It heats " + FryingWords.heats(here().frying().spread(), scorches()) + ".";
         return "Frying is another question: it reads the heat per area in the middle, not the watts. The middle of this pan "
-                + "takes up " + (here.middleFlux() < NOTHING ? "next to nothing" : figures.plainFlux(middle)) + ", "
-                + HeatWords.does(here.frying().level()) + "." + how;
+                + "takes up " + (here().middleFlux() < NOTHING ? "next to nothing" : figures.plainFlux(middle)) + ", "
+                + HeatWords.does(here().frying().level()) + "." + how;
     }
 }

@@ -1,10 +1,8 @@
 package simmerpoint.answer.pan;
 
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Optional;
-import simmerpoint.answer.Item;
 import simmerpoint.answer.Section;
+import simmerpoint.answer.SectionBuilder;
 import simmerpoint.answer.words.FigureFormat;
 import simmerpoint.answer.words.HeightWords;
 import simmerpoint.answer.words.LevelWords;
@@ -13,62 +11,53 @@ import simmerpoint.heat.HeatLevel;
 import simmerpoint.heat.LikelyRange;
 import simmerpoint.sampling.Estimate;
 import simmerpoint.study.pan.LevelStretch;
+import simmerpoint.study.pan.MoveStudy.Move;
 import simmerpoint.study.pan.PanMove;
 import simmerpoint.study.pan.PanPosition;
 import simmerpoint.study.pan.PanResult;
+import simmerpoint.study.pan.ReachablePlaces;
 import simmerpoint.study.pan.SimmerPlace;
-import simmerpoint.units.UnitSystem;
 
 /** Where to put the pan for a simmer, for most heat, and what else can be done. */
-final class PanPlaceSection {
+record PanPlaceSection(PanResult result, FigureFormat figures, MoveWords lengths) {
     /** So much more heat is worth a move. */
     private static final double WORTH = 1.03;
 
-    private final PanResult result;
-    private final PanPosition here;
-    private final FigureFormat figures;
-    private final MoveWords lengths;
-    private final HeightWords heights;
-    private final ReachablePlaces reach;
-
-    private PanPlaceSection(PanResult result, UnitSystem system) {
-        this.result = result;
-        here = result.here();
-        figures = new FigureFormat(system);
-        lengths = new MoveWords(system);
-        heights = new HeightWords(result.base().scenario().heights(), figures);
-        reach = new ReachablePlaces(result);
-    }
-
-    static Section of(PanResult result, UnitSystem system) {
-        PanPlaceSection section = new PanPlaceSection(result, system);
-        List<Item> items = new ArrayList<>();
+    Section section() {
+        SectionBuilder out = Section.headed("Where to put the pan");
         result.simmer()
-                .ifPresentOrElse(
-                        place -> section.simmer(place).forEach(text -> items.add(new Item.Sentence(text))),
-                        () -> items.add(new Item.Sentence(section.noSimmer())));
-        section.cover().ifPresent(text -> items.add(new Item.Sentence(text)));
-        items.add(new Item.Sentence(section.mostHeat()));
-        FiveCentimetreRule.sentences(result, system).forEach(text -> items.add(new Item.Sentence(text)));
-        return new Section("Where to put the pan", items);
+                .ifPresentOrElse(place -> out.say(simmer(place)).say(fineness(place)), () -> out.say(noSimmer()));
+        return out.say(cover())
+                .say(mostHeat())
+                .say(new FiveCentimetreRule(result, figures, lengths).sentences())
+                .build();
     }
 
-    private List<String> simmer(SimmerPlace place) {
+    private PanPosition here() {
+        return result.here();
+    }
+
+    /** Whether one can cook where the pan then stands. */
+    private Optional<String> outOfReach(Move move, double offset) {
+        return new HeightWords(result.base().scenario().heights(), figures)
+                .outOfReach(new ReachablePlaces(result).height(move, offset));
+    }
+
+    private String simmer(SimmerPlace place) {
         PanPosition there = place.position();
-        String already = here.level() == HeatLevel.SIMMER ? "Where it stands it simmers already. " : "";
-        String gentlest = already + "For a simmer with the least hot spot "
+        String already = here().level() == HeatLevel.SIMMER ? "Where it stands it simmers already. " : "";
+        return already + "For a simmer with the least hot spot "
                 + lengths.instruction(place.move(), there.offsetMetres())
                 + ": " + figures.plainWatts(there.absorbed())
                 + " go in there, and the hottest spot of underside and wall gets "
                 + figures.plainFlux(new Estimate(there.hottestFlux(), 0.05 * there.hottestFlux())) + " ("
-                + figures.plainFlux(new Estimate(here.hottestFlux(), 0.02 * here.hottestFlux()))
+                + figures.plainFlux(new Estimate(here().hottestFlux(), 0.02 * here().hottestFlux()))
                 + " where it stands). In the file: stand: {"
                 + place.move().key() + ": " + fileLength(place) + "}."
-                + heights.outOfReach(reach.height(place.move(), there.offsetMetres()))
+                + outOfReach(place.move(), there.offsetMetres())
                         .map(words -> " But there it stands " + words
                                 + ", and no place for a simmer along these moves is in reach.")
                         .orElse("");
-        return List.of(gentlest, fineness(place));
     }
 
     private String fileLength(SimmerPlace place) {
@@ -111,7 +100,7 @@ final class PanPlaceSection {
     }
 
     private Optional<String> cover() {
-        if (here.level().compareTo(HeatLevel.BOIL) < 0) {
+        if (here().level().compareTo(HeatLevel.BOIL) < 0) {
             return Optional.empty();
         }
         return result.openShareForSimmer()
@@ -121,18 +110,18 @@ final class PanPlaceSection {
     }
 
     private String mostHeat() {
-        ReachablePlaces.Place place = reach.hottest();
+        ReachablePlaces.Place place = new ReachablePlaces(result).hottest();
         PanMove move = place.along();
         PanPosition best = place.position();
-        if (best.absorbed().value() < WORTH * here.absorbed().value()) {
+        if (best.absorbed().value() < WORTH * here().absorbed().value()) {
             return "For most heat leave the pan where it stands: no single move brings more than "
                     + figures.percent(WORTH - 1) + " above that.";
         }
         return "For most heat " + lengths.instruction(move.move(), best.offsetMetres()) + ": "
-                + figures.plainWatts(best.absorbed()) + " instead of " + figures.plainWatts(here.absorbed())
+                + figures.plainWatts(best.absorbed()) + " instead of " + figures.plainWatts(here().absorbed())
                 + ", of which "
                 + figures.percent(best.wallShare()) + " of the focused light climbs the wall."
-                + heights.outOfReach(reach.height(move.move(), best.offsetMetres()))
+                + outOfReach(move.move(), best.offsetMetres())
                         .map(words -> " There it stands " + words + ".")
                         .orElse("");
     }

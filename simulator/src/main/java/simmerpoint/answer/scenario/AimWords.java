@@ -16,7 +16,7 @@ import simmerpoint.setup.Stand;
  * @param figures formats lengths
  */
 public record AimWords(Aim aim, Stand stand, TargetWords words, FigureFormat figures) {
-    /** How the dish is aimed, in one line. */
+    /** "points 0.5° too high, pan on its own stand". */
     public String aiming() {
         List<String> parts = new ArrayList<>();
         angles(
@@ -33,7 +33,7 @@ public record AimWords(Aim aim, Stand stand, TargetWords words, FigureFormat fig
             parts.add("straight at the sun");
         }
         if (aim.jitterRadians() > 0) {
-            parts.add("shakes by " + ScenarioAnswer.milliradians(aim.jitterRadians()));
+            parts.add("shakes by " + FigureFormat.milliradians(aim.jitterRadians()));
         }
         if (aim.mountMetres() != 0) {
             parts.add("turns about a point " + figures.length(Math.abs(aim.mountMetres()))
@@ -44,6 +44,7 @@ public record AimWords(Aim aim, Stand stand, TargetWords words, FigureFormat fig
         return String.join(", ", parts);
     }
 
+    /** "at the focus", "off the focus: pull-back 6 cm". */
     String place() {
         List<String> parts = new ArrayList<>();
         move(parts, "pull-back", stand.pullBackMetres());
@@ -69,8 +70,7 @@ public record AimWords(Aim aim, Stand stand, TargetWords words, FigureFormat fig
         if (radians == 0) {
             return "";
         }
-        String degrees = FigureFormat.rounded(Math.abs(Math.toDegrees(radians)), 2);
-        String bare = degrees.contains(".") ? degrees.replaceAll("0+$", "").replaceAll("\\.$", "") : degrees;
-        return " " + bare + "\u00b0" + (radians > 0 ? positive : negative);
+        return " " + FigureFormat.trimmed(FigureFormat.rounded(Math.abs(Math.toDegrees(radians)), 2)) + "\u00b0"
+                + (radians > 0 ? positive : negative);
     }
 }

@@ -1,7 +1,6 @@
 package simmerpoint.answer.scenario;
 
-import java.util.List;
-import simmerpoint.answer.Item;
+import simmerpoint.answer.SectionBuilder;
 import simmerpoint.answer.words.FigureFormat;
 import simmerpoint.heat.HeatLevelThresholds;
 import simmerpoint.heat.Surroundings;
@@ -16,17 +15,16 @@ record KitchenWords(CookingSetup kitchen, UnitSystem system) {
     private static final double QUART = 0.946352946;
     private static final double MILE_AN_HOUR = 0.44704;
 
-    List<Item> items(GroundHeights ground, FigureFormat figures) {
-        return List.of(
-                new Item.Figure("vessel", vessel()),
-                new Item.Figure("water", water()),
-                new Item.Figure("air", air()),
-                new Item.Figure("heat levels", levels()),
-                new Item.Figure(
+    void addTo(SectionBuilder out, GroundHeights ground, FigureFormat figures) {
+        out.figure("vessel", vessel())
+                .figure("water", water())
+                .figure("air", air())
+                .figure("heat levels", levels())
+                .figure(
                         "heights",
                         "mount " + figures.length(ground.tripodHeightMetres()) + " above the ground, cooking from "
                                 + figures.length(ground.lowestPanMetres()) + " to "
-                                + figures.length(ground.highestPanMetres())));
+                                + figures.length(ground.highestPanMetres()));
     }
 
     private String vessel() {
@@ -84,8 +82,6 @@ record KitchenWords(CookingSetup kitchen, UnitSystem system) {
     }
 
     private static String figure(double x, int decimals, String unit) {
-        String text = FigureFormat.fixed(x, decimals);
-        String bare = text.contains(".") ? text.replaceAll("0+$", "").replaceAll("\\.$", "") : text;
-        return bare + FigureFormat.NBSP + unit;
+        return FigureFormat.trimmed(FigureFormat.fixed(x, decimals)) + FigureFormat.NBSP + unit;
     }
 }

@@ -1,9 +1,9 @@
 package simmerpoint.answer.scenario;
 
 import java.time.format.DateTimeFormatter;
-import java.util.List;
 import java.util.Locale;
-import simmerpoint.answer.Item;
+import java.util.Optional;
+import simmerpoint.answer.SectionBuilder;
 import simmerpoint.answer.words.FigureFormat;
 import simmerpoint.quantities.OneLine;
 import simmerpoint.scenario.SiteConditions;
@@ -16,13 +16,14 @@ final class OutdoorWords {
 
     private OutdoorWords() {}
 
-    static List<Item> items(SiteConditions outdoors, FigureFormat figures) {
-        Item place = new Item.Figure("place", place(outdoors.place(), figures.system()));
-        Item sky = new Item.Figure("sky", OneLine.of(outdoors.sky().chosen().describe()));
-        if (!outdoors.timed()) {
-            return List.of(place, sky);
-        }
-        return List.of(place, new Item.Figure("time", outdoors.when().format(CLOCK) + ", sun and beam as then"), sky);
+    static void addTo(SectionBuilder out, SiteConditions outdoors, FigureFormat figures) {
+        out.figure("place", place(outdoors.place(), figures.system()))
+                .figure(
+                        "time",
+                        Optional.of(outdoors)
+                                .filter(SiteConditions::timed)
+                                .map(o -> o.when().format(CLOCK) + ", sun and beam as then"))
+                .figure("sky", OneLine.of(outdoors.sky().chosen().describe()));
     }
 
     private static String place(Site place, UnitSystem system) {

@@ -1,13 +1,16 @@
 package simmerpoint.answer.scenario;
 
-import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import simmerpoint.answer.Answer;
-import simmerpoint.answer.Item;
 import simmerpoint.answer.Section;
+import simmerpoint.answer.SectionBuilder;
 import simmerpoint.answer.words.FigureFormat;
 import simmerpoint.answer.words.TargetWords;
+import simmerpoint.dish.CutTrait;
 import simmerpoint.dish.DishPlan;
+import simmerpoint.dish.MirrorSurface;
+import simmerpoint.dish.built.BuildErrors;
 import simmerpoint.dish.mirror.Mirror;
 import simmerpoint.pan.Pan;
 import simmerpoint.pan.Plane;
@@ -40,31 +43,28 @@ public final class ScenarioAnswer {
     }
 
     private static Answer of(Scenario scenario, List<String> defaults, UnitSystem system) {
-        ScenarioAnswer answer = new ScenarioAnswer(scenario, defaults, new FigureFormat(system));
-        return new Answer(OneLine.of(scenario.title()), List.of(new Section("What the scenario says", answer.items())));
+        return new Answer(
+                OneLine.of(scenario.title()),
+                List.of(new ScenarioAnswer(scenario, defaults, new FigureFormat(system)).section()));
     }
 
-    private List<Item> items() {
-        List<Item> items = new ArrayList<>(List.of(
-                new Item.Figure("dish", dish()),
-                new Item.Figure("cut", new CutWords(scenario, figures).cut()),
-                new Item.Figure("mirror", mirror()),
-                new Item.Figure("sun", sun())));
-        if (!scenario.workmanship().parts().isEmpty()) {
-            items.add(3, new Item.Figure("workmanship", new WorkmanshipWords(scenario, figures).sentence()));
-        }
-        scenario.site().ifPresent(outdoors -> items.addAll(OutdoorWords.items(outdoors, figures)));
+    private Section section() {
         AimWords aim = new AimWords(scenario.aim(), scenario.stand(), TargetWords.of(scenario.target()), figures);
-        items.add(new Item.Figure("aim", aim.aiming()));
-        items.add(new Item.Figure("target", target()));
-        items.add(new Item.Figure("where it stands", aim.place()));
+        SectionBuilder out = Section.headed("What the scenario says")
+                .figure("dish", dish())
+                .figure("cut", cut())
+                .figure("mirror", mirror())
+                .figure("workmanship", workmanship())
+                .figure("sun", sun());
+        scenario.site().ifPresent(outdoors -> OutdoorWords.addTo(out, outdoors, figures));
+        out.figure("aim", aim.aiming()).figure("target", target()).figure("where it stands", aim.place());
         scenario.cooking()
-                .ifPresent(kitchen ->
-                        items.addAll(new KitchenWords(kitchen, figures.system()).items(scenario.heights(), figures)));
+                .ifPresent(
+                        kitchen -> new KitchenWords(kitchen, figures.system()).addTo(out, scenario.heights(), figures));
         if (!defaults.isEmpty()) {
-            items.add(new Item.Figure("not in the file", String.join(", ", defaults) + ": defaults taken"));
+            out.figure("not in the file", String.join(", ", defaults) + ": defaults taken");
         }
-        return items;
+        return out.build();
     }
 
     private String dish() {
@@ -75,25 +75,51 @@ public final class ScenarioAnswer {
                 + figures.length(dish.hubMetres()) + ", gaps " + figures.length(dish.gapMetres());
     }
 
+    /** How the dish is cut, with the number and size of its panels and how much of the outline they cover. */
+    private String cut() {
+        DishPlan dish = scenario.dish();
+        MirrorSurface surface = dish.surface(scenario.setup().sunInDish());
+        double share = surface.apertureArea() / surface.outlineArea();
+        String panels = dish.cut().description(dish, FigureFormat.count(surface.panels()), figures::length);
+        return OneLine.of(panels) + (dish.cut().has(CutTrait.PANELS) ? "; they cover " : "; its mirror covers ")
+                + figures.percent(Math.min(1, share)) + " of the outline";
+    }
+
+    /** What a maker's tolerances come to; empty if there are none. */
+    private Optional<String> workmanship() {
+        if (scenario.workmanship().parts().isEmpty()) {
+            return Optional.empty();
+        }
+        BuildErrors.Part all = scenario.workmanship().all();
+        return Optional.of("tolerances come to slope errors of " + FigureFormat.milliradians(all.slopeAlong())
+                + " along the ribs and "
+                + FigureFormat.milliradians(all.slopeAcross()) + " across, panels tilted by "
+                + FigureFormat.milliradians(all.tiltAlong()) + " along and "
+                + FigureFormat.milliradians(all.tiltAcross()) + " across" + slits(all)
+                + "; with the mirror's own: slope error "
+                + FigureFormat.milliradians(scenario.built().mirror().slopeErrorRadians()) + ", panel tilt "
+                + FigureFormat.milliradians(scenario.built().mirror().panelTiltRadians()));
+    }
+
+    private String slits(BuildErrors.Part all) {
+        return all.gap() > 0 ? ", slits of " + figures.length(all.gap(), 2) : "";
+    }
+
     private String mirror() {
         Mirror mirror = scenario.mirror();
         return OneLine.of(mirror.material()) + ": reflects " + figures.percent(mirror.reflectance())
                 + ", scatters " + figures.percent(mirror.scattered()) + " of that, dust takes "
-                + figures.percent(mirror.dust()) + "; slope error " + milliradians(mirror.slopeErrorRadians())
-                + ", panel tilt " + milliradians(mirror.panelTiltRadians()) + ", beam spread "
-                + milliradians(mirror.beamSpreadRadians()) + wide(mirror);
+                + figures.percent(mirror.dust()) + "; slope error "
+                + FigureFormat.milliradians(mirror.slopeErrorRadians())
+                + ", panel tilt " + FigureFormat.milliradians(mirror.panelTiltRadians()) + ", beam spread "
+                + FigureFormat.milliradians(mirror.beamSpreadRadians()) + wide(mirror);
     }
 
     private String wide(Mirror mirror) {
         return mirror.wideShare() > 0
                 ? ", but " + figures.percent(mirror.wideShare()) + " of the beam spread by "
-                        + milliradians(mirror.wideSpreadRadians())
+                        + FigureFormat.milliradians(mirror.wideSpreadRadians())
                 : "";
-    }
-
-    /** An angle to two digits that count, mrad. */
-    public static String milliradians(double radians) {
-        return (radians == 0 ? "0" : FigureFormat.rounded(radians * 1000, 2)) + FigureFormat.NBSP + "mrad";
     }
 
     private String sun() {

@@ -1,9 +1,7 @@
 package simmerpoint.answer.trace;
 
-import java.util.ArrayList;
-import java.util.List;
-import simmerpoint.answer.Item;
 import simmerpoint.answer.Section;
+import simmerpoint.answer.SectionBuilder;
 import simmerpoint.answer.words.Cautions;
 import simmerpoint.answer.words.FigureFormat;
 import simmerpoint.answer.words.TargetWords;
@@ -20,32 +18,29 @@ public final class CertaintySection {
     private CertaintySection() {}
 
     static Section of(TraceResult result, FigureFormat figures, TargetWords words) {
-        List<Item> items = new ArrayList<>();
+        SectionBuilder out = Section.headed(Cautions.HOW_SURE);
         double relative = result.ledger().caught().relativeError();
         String sure = relative > 0 && Double.isFinite(relative)
                 ? " The caught watts are sure to ±" + FigureFormat.rounded(100 * relative, 2) + "\u00a0%."
                 : "";
         if (!result.precisionReached()) {
-            items.add(new Item.Caution("The precision asked for was not reached before the bound on rays." + sure
-                    + " Allow more rays or ask for less."));
+            out.caution("The precision asked for was not reached before the bound on rays." + sure
+                    + " Allow more rays or ask for less.");
             sure = "";
         }
-        items.add(new Item.Sentence(
-                "± is one standard error from sampling: two times in three the figure for exactly this "
-                        + "dish lies within it." + sure
-                        + " It says nothing of mirrors, wind or sky that differ from the scenario."));
-        if (result.scenario().built().mirror().panelTiltRadians() > 0) {
-            items.add(new Item.Sentence(LUCK_OF_TILT));
-        }
-        items.add(new Item.Sentence(FigureFormat.count(result.run().rays()) + " rays in " + result.replicates()
+        out.say("± is one standard error from sampling: two times in three the figure for exactly this "
+                + "dish lies within it." + sure
+                + " It says nothing of mirrors, wind or sky that differ from the scenario.");
+        out.sayIf(result.scenario().built().mirror().panelTiltRadians() > 0, LUCK_OF_TILT);
+        out.say(FigureFormat.count(result.run().rays()) + " rays in " + result.replicates()
                 + " replicates, seed " + result.seed() + "; " + FigureFormat.count(result.panels())
                 + (result.panels() == 1 ? " panel" : " panels") + ", mirrors of "
                 + area(result.apertureArea(), figures) + " seen along the axis, outline "
                 + area(result.outlineArea(), figures) + "; sun "
                 + figures.degrees(result.scenario().sun().elevationRadians()) + " high, beam "
                 + FigureFormat.rounded(result.scenario().sun().beamWattsPerSquareMetre(), 3) + "\u00a0W/m², "
-                + OneLine.of(result.scenario().sun().shape().describe()) + "."));
-        return new Section(Cautions.HOW_SURE, items);
+                + OneLine.of(result.scenario().sun().shape().describe()) + ".");
+        return out.build();
     }
 
     private static String area(double squareMetres, FigureFormat figures) {

@@ -1,11 +1,9 @@
 package simmerpoint.answer.trace;
 
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import simmerpoint.answer.Item;
 import simmerpoint.answer.Section;
+import simmerpoint.answer.SectionBuilder;
 import simmerpoint.answer.words.FigureFormat;
 import simmerpoint.answer.words.HeatSentences;
 import simmerpoint.answer.words.HeightWords;
@@ -22,62 +20,51 @@ import simmerpoint.study.trace.TraceResult;
 import simmerpoint.target.Ledger;
 import simmerpoint.target.Spot;
 
-/** What a cook asks first: how many watts, where they land, how evenly, and what eats the rest. */
-final class CookSection {
+/**
+ * What a cook asks first: how many watts, where they land, how evenly, and what eats the rest.
+ *
+ * @param result what was traced
+ * @param figures in the reader's units
+ * @param words for what the light falls on
+ * @param hint where to read on about the pan's place
+ */
+record CookSection(TraceResult result, FigureFormat figures, TargetWords words, String hint) {
     /** A peak less sure than this share of itself is not told as a fact. */
     private static final double VAGUE = 0.25;
 
     /** So little light is none, W. */
     private static final double NOTHING = 0.05;
 
-    private final TraceResult result;
-    private final FigureFormat figures;
-    private final TargetWords words;
-    private final Ledger ledger;
-    private final String hint;
-
-    private CookSection(TraceResult result, FigureFormat figures, TargetWords words, String hint) {
-        this.result = result;
-        this.figures = figures;
-        this.words = words;
-        this.hint = hint;
-        this.ledger = result.ledger();
-    }
-
-    /** The section; {@code hint} tells where to read on about the pan's place. */
-    static Section of(TraceResult result, FigureFormat figures, TargetWords words, String hint) {
-        return new CookSection(result, figures, words, hint).build();
-    }
-
-    private Section build() {
-        List<Item> items = new ArrayList<>();
-        if (!(ledger.caught().value() > NOTHING)) {
-            items.add(new Item.Sentence("No light from the mirrors reaches the " + words.noun() + "." + takenUp()));
+    Section section() {
+        SectionBuilder out = Section.headed("What the " + words.noun() + " gets");
+        if (!(ledger().caught().value() > NOTHING)) {
+            out.say("No light from the mirrors reaches the " + words.noun() + "." + takenUp());
         } else {
-            items.add(new Item.Sentence(watts()));
-            heat().ifPresent(text -> items.add(new Item.Sentence(text)));
+            out.say(watts()).say(heat());
             if (words.isPan()) {
-                items.add(new Item.Sentence(place()));
-                items.add(new Item.Sentence(landing()));
+                out.say(place()).say(landing());
             }
-            items.add(new Item.Sentence(hottest()));
+            out.say(hottest());
         }
-        items.add(new Item.Sentence(LargestLoss.of(result).sentence(figures)));
-        return new Section("What the " + words.noun() + " gets", items);
+        return out.say(LargestLoss.of(result).sentence(figures)).build();
+    }
+
+    private Ledger ledger() {
+        return result.ledger();
     }
 
     private String watts() {
         if (!(result.scenario().target() instanceof Pan pan)) {
-            return figures.plainWatts(ledger.caught()) + " of focused sunlight land on the disc.";
+            return figures.plainWatts(ledger().caught()) + " of focused sunlight land on the disc.";
         }
-        return figures.plainWatts(ledger.absorbed()) + " go into the pan. Its outside ("
+        return figures.plainWatts(ledger().absorbed()) + " go into the pan. Its outside ("
                 + OneLine.of(pan.finish().name()) + otherFinishes(pan) + ") takes them up from "
-                + figures.plainWatts(ledger.caught()) + " of focused sunlight that reach it"
-                + (ledger.directOnPan().value() > 0
-                        ? " and " + figures.plainWatts(ledger.directOnPan())
+                + figures.plainWatts(ledger().caught()) + " of focused sunlight that reach it"
+                + (ledger().directOnPan().value() > 0
+                        ? " and " + figures.plainWatts(ledger().directOnPan())
                                 + " that come straight from the sun onto lid and wall. "
                         : ". ")
-                + HobWords.sentence(ledger.absorbed().value())
+                + HobWords.sentence(ledger().absorbed().value())
                 + " This is an estimate of the heat that goes in, before air, wind and steam carry some of it off.";
     }
 
@@ -122,26 +109,21 @@ final class CookSection {
     }
 
     private String takenUp() {
-        return ledger.directOnPan().value() > 0
-                ? " " + figures.plainWatts(ledger.absorbed()) + " go into it all the same, taken up from "
-                        + figures.plainWatts(ledger.directOnPan())
+        return ledger().directOnPan().value() > 0
+                ? " " + figures.plainWatts(ledger().absorbed()) + " go into it all the same, taken up from "
+                        + figures.plainWatts(ledger().directOnPan())
                         + " that come straight from the sun onto lid and wall."
                 : "";
     }
 
     private String landing() {
-        double caught = ledger.caught().value();
-        StringBuilder text = new StringBuilder("Of the focused light that reaches the pan, ")
-                .append(figures.percent(ledger.underside().value() / caught))
-                .append(" lands on the underside and ")
-                .append(figures.percent(ledger.wall().value() / caught))
-                .append(" climbs the wall");
-        if (ledger.lid().value() > 0) {
-            text.append("; ")
-                    .append(figures.percent(ledger.lid().value() / caught))
-                    .append(" falls on the lid");
-        }
-        return text.append(".").toString();
+        return "Of the focused light that reaches the pan, " + share(ledger().underside())
+                + " lands on the underside and " + share(ledger().wall()) + " climbs the wall"
+                + (ledger().lid().value() > 0 ? "; " + share(ledger().lid()) + " falls on the lid" : "") + ".";
+    }
+
+    private String share(Estimate watts) {
+        return figures.percent(watts.value() / ledger().caught().value());
     }
 
     private String hottest() {
@@ -151,20 +133,12 @@ final class CookSection {
         if (times < 1 || spot.peakFlux().relativeError() > VAGUE) {
             return "Too few rays land there to tell its hottest spot: trace with more rays.";
         }
-        double off = Math.hypot(spot.peakX(), spot.peakY());
-        StringBuilder text = new StringBuilder("The hottest spot of the ")
-                .append(words.face())
-                .append(" gets ")
-                .append(figures.plainFlux(spot.peakFlux()))
-                .append(place(off));
-        if (Double.isFinite(times)) {
-            text.append(": ")
-                    .append(FigureFormat.rounded(times, 2))
-                    .append(" times the ")
-                    .append(words.face())
-                    .append("'s average");
-        }
-        return text.append(". ").append(evenness(spot.evenness())).toString().strip();
+        String average = Double.isFinite(times)
+                ? ": " + FigureFormat.rounded(times, 2) + " times the " + words.face() + "'s average"
+                : "";
+        String text = "The hottest spot of the " + words.face() + " gets " + figures.plainFlux(spot.peakFlux())
+                + place(Math.hypot(spot.peakX(), spot.peakY())) + average + ". " + evenness(spot.evenness());
+        return text.strip();
     }
 
     private String place(double off) {

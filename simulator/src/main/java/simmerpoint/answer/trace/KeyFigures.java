@@ -1,12 +1,10 @@
 package simmerpoint.answer.trace;
 
-import java.util.ArrayList;
 import java.util.List;
 import simmerpoint.answer.Item;
 import simmerpoint.answer.words.FigureFormat;
 import simmerpoint.answer.words.HeatSentences;
 import simmerpoint.answer.words.LevelWords;
-import simmerpoint.scenario.Scenario;
 import simmerpoint.study.trace.TraceResult;
 import simmerpoint.units.UnitSystem;
 
@@ -17,26 +15,22 @@ public final class KeyFigures {
     /** The figures for {@code result}, in the units of {@code system}, the watts first. */
     public static List<Item.Figure> of(TraceResult result, UnitSystem system) {
         FigureFormat figures = new FigureFormat(system);
-        List<Item.Figure> all = new ArrayList<>();
+        String caught = figures.plainWatts(result.ledger().caught());
         if (result.heat().isEmpty()) {
-            all.add(new Item.Figure(
-                    "caught by the disc", figures.plainWatts(result.ledger().caught())));
-            if (result.ledger().caught().value() > 0) {
-                all.add(new Item.Figure(
-                        "hottest spot", figures.plainFlux(result.spot().peakFlux())));
-            }
-            return all;
+            Item.Figure watts = new Item.Figure("caught by the disc", caught);
+            String peak = figures.plainFlux(result.spot().peakFlux());
+            return result.ledger().caught().value() > 0
+                    ? List.of(watts, new Item.Figure("hottest spot", peak))
+                    : List.of(watts);
         }
         HeatSentences heat = new HeatSentences(result.heat().get(), system);
-        all.add(new Item.Figure(
-                "taken up by the pan", figures.plainWatts(result.ledger().absorbed())));
-        all.add(heat.boilFigure());
-        all.add(new Item.Figure("heat level", LevelWords.of(heat.level())));
-        all.add(new Item.Figure("pan above the ground", figures.length(height(result.scenario()), 2)));
-        return all;
-    }
-
-    private static double height(Scenario scenario) {
-        return scenario.panHeightMetres();
+        return List.of(
+                new Item.Figure(
+                        "taken up by the pan",
+                        figures.plainWatts(result.ledger().absorbed())),
+                heat.boilFigure(),
+                new Item.Figure("heat level", LevelWords.of(heat.level())),
+                new Item.Figure(
+                        "pan above the ground", figures.length(result.scenario().panHeightMetres(), 2)));
     }
 }

@@ -1,10 +1,8 @@
 package simmerpoint.answer.trace;
 
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Optional;
-import simmerpoint.answer.Item;
 import simmerpoint.answer.Section;
+import simmerpoint.answer.SectionBuilder;
 import simmerpoint.answer.words.FigureFormat;
 import simmerpoint.answer.words.TargetWords;
 import simmerpoint.sampling.Estimate;
@@ -13,47 +11,30 @@ import simmerpoint.target.Spot;
 import simmerpoint.target.SpotEllipse;
 
 /** The spot figures, for whoever wants the optics. */
-final class SpotSection {
+record SpotSection(TraceResult result, FigureFormat figures, TargetWords words) {
     /** Axes that differ by less than this factor have no direction worth telling. */
     private static final double ROUND = 1.05;
 
-    private final FigureFormat figures;
-    private final TargetWords words;
-    private final List<Item> items = new ArrayList<>();
-
-    private SpotSection(FigureFormat figures, TargetWords words) {
-        this.figures = figures;
-        this.words = words;
-    }
-
-    static Section of(TraceResult result, FigureFormat figures, TargetWords words) {
-        SpotSection section = new SpotSection(figures, words);
-        return result.ledger().caught().value() > 0 ? section.build(result.spot()) : section.dark();
-    }
-
-    private Section build(Spot spot) {
-        add("intercept factor", figures.number(spot.interceptFactor()));
-        add("50 % of the light within", radius(spot.radius50()));
-        add("90 % of the light within", radius(spot.radius90()));
-        add("95 % of the light within", radius(spot.radius95()));
-        add("centre of the light", centroid(spot));
-        add("long and short axis", spot.ellipse().map(this::ellipse).orElse("no light"));
-        add(
-                "peak flux",
-                figures.flux(spot.peakFlux()) + ", mean over a disc of " + figures.length(spot.peakDiscRadius())
-                        + " radius");
-        add("mean concentration", figures.number(spot.meanConcentration()) + " suns on the " + words.face());
-        add("evenness", figures.number(spot.evenness()) + " (standard deviation ÷ mean; 0 is even)");
-        return new Section("The spot", items);
-    }
-
-    private Section dark() {
-        add("intercept factor", "0: nothing of the focused light is caught");
-        return new Section("The spot", items);
-    }
-
-    private void add(String label, String value) {
-        items.add(new Item.Figure(label, value));
+    Section section() {
+        SectionBuilder out = Section.headed("The spot");
+        if (!(result.ledger().caught().value() > 0)) {
+            return out.figure("intercept factor", "0: nothing of the focused light is caught")
+                    .build();
+        }
+        Spot spot = result.spot();
+        return out.figure("intercept factor", figures.number(spot.interceptFactor()))
+                .figure("50 % of the light within", radius(spot.radius50()))
+                .figure("90 % of the light within", radius(spot.radius90()))
+                .figure("95 % of the light within", radius(spot.radius95()))
+                .figure("centre of the light", centroid(spot))
+                .figure("long and short axis", spot.ellipse().map(this::ellipse).orElse("no light"))
+                .figure(
+                        "peak flux",
+                        figures.flux(spot.peakFlux()) + ", mean over a disc of " + figures.length(spot.peakDiscRadius())
+                                + " radius")
+                .figure("mean concentration", figures.number(spot.meanConcentration()) + " suns on the " + words.face())
+                .figure("evenness", figures.number(spot.evenness()) + " (standard deviation ÷ mean; 0 is even)")
+                .build();
     }
 
     private String radius(Optional<Estimate> radius) {
@@ -72,7 +53,7 @@ final class SpotSection {
     }
 
     private String along(Estimate e, String where) {
-        return figures.length(new Estimate(Math.abs(e.value()), e.standardError())) + " " + where;
+        return figures.length(e.abs()) + " " + where;
     }
 
     private String ellipse(SpotEllipse e) {

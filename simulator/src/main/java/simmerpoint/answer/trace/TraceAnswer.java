@@ -30,10 +30,10 @@ public final class TraceAnswer {
         return new Answer(
                 OneLine.of(result.scenario().title()),
                 List.of(
-                        CookSection.of(result, figures, words, hint),
+                        new CookSection(result, figures, words, hint).section(),
                         Cautions.section(MaximumFlux.of(result), words.noun()),
-                        LedgerSection.of(result, figures, words),
-                        SpotSection.of(result, figures, words),
+                        new LedgerSection(result, figures, words).section(),
+                        new SpotSection(result, figures, words).section(),
                         CertaintySection.of(result, figures, words)));
     }
 }

@@ -186,11 +186,7 @@ public record FigureFormat(UnitSystem system) {
         int finest = unit.equals("in") || unit.equals("cm") ? 2 : unit.equals("m") ? 3 : 1;
         int coarsest = unit.equals("m") ? 2 : 0;
         int decimals = Math.max(coarsest, Math.min(finest, significant - 1 - exponent(x)));
-        String text = fixed(x, decimals);
-        if (text.contains(".")) {
-            text = text.replaceAll("0+$", "").replaceAll("\\.$", "");
-        }
-        return text + NBSP + unit;
+        return trimmed(fixed(x, decimals)) + NBSP + unit;
     }
 
     private String unitFor(double metres, double error) {
@@ -218,6 +214,16 @@ public record FigureFormat(UnitSystem system) {
     /** An angle (rad) in whole degrees. */
     public String degrees(double radians) {
         return fixed(Math.toDegrees(radians), 0) + "\u00b0";
+    }
+
+    /** A number without zeros at the end of its decimals. */
+    public static String trimmed(String number) {
+        return number.contains(".") ? number.replaceAll("0+$", "").replaceAll("\\.$", "") : number;
+    }
+
+    /** An angle (rad) to two digits that count, mrad. */
+    public static String milliradians(double radians) {
+        return (radians == 0 ? "0" : rounded(radians * 1000, 2)) + NBSP + "mrad";
     }
 
     /** "28 to 33", or one of them where both read the same. */

@@ -73,9 +73,7 @@ public final class SkyWords {
 
     /** A share that is asked for: "10 %", "2.5 %". */
     public static String loss(double share) {
-        String percent = FigureFormat.rounded(100 * share, 3);
-        return (percent.contains(".") ? percent.replaceAll("0+$", "").replaceAll("\\.$", "") : percent)
-                + FigureFormat.NBSP + "%";
+        return FigureFormat.trimmed(FigureFormat.rounded(100 * share, 3)) + FigureFormat.NBSP + "%";
     }
 
     /**

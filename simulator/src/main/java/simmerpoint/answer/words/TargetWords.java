@@ -13,10 +13,10 @@ import simmerpoint.pan.Target;
  * @param isPan whether it is a pan
  */
 public record TargetWords(String noun, String face, String towardsPlusX, String towardsMinusX, boolean isPan) {
-    /** OneLine for a place on the +y side: the right-hand side of someone who stands behind the dish and faces the sun. */
+    /** Words for a place on the +y side: the right-hand side of someone who stands behind the dish and faces the sun. */
     public static final String RIGHT = "to the right (facing the sun)";
 
-    /** OneLine for a place on the −y side. */
+    /** Words for a place on the −y side. */
     public static final String LEFT = "to the left (facing the sun)";
 
     private static final TargetWords PAN =

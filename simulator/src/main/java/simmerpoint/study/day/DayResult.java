@@ -39,6 +39,11 @@ public record DayResult(
         intervals = List.copyOf(intervals);
     }
 
+    /** The instants to show: those asked for, or the curve if there are none. */
+    public List<DayHour> shown() {
+        return hours.isEmpty() ? curve : hours;
+    }
+
     /** Hours in which it simmers or better. */
     public double cookingHours() {
         return intervals.stream().mapToDouble(CookingInterval::hours).sum();

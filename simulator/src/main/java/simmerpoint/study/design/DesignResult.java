@@ -35,7 +35,17 @@ public record DesignResult(
      * @param watts wanted, W
      * @param candidates fewest panels first; empty if the limits do not allow so much
      */
-    public record Front(double watts, List<DishCandidate> candidates) {}
+    public record Front(double watts, List<DishCandidate> candidates) {
+        /** The one with the fewest panels; empty if there is none. */
+        public Optional<DishCandidate> fewestPanels() {
+            return candidates.stream().findFirst();
+        }
+
+        /** The smallest one; empty if there is none. */
+        public Optional<DishCandidate> smallestDish() {
+            return candidates.stream().reduce((first, second) -> second);
+        }
+    }
 
     /**
      * What it took.
