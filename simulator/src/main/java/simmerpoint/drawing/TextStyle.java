@@ -10,8 +10,6 @@ public enum TextStyle {
     LABEL(Ink.INK, false, null),
     /** The same where lines may run behind it. */
     NOTE(Ink.INK, false, Ink.PAPER),
-    /** What must be seen, where lines may run behind it. */
-    STRONG_NOTE(Ink.INK, true, Ink.PAPER),
     /** Names of charts and pictures. */
     HEADING(Ink.INK, true, null),
     /** What can wait. */

@@ -1,8 +1,6 @@
 package simmerpoint.report;
 
-import java.awt.image.BufferedImage;
 import java.util.List;
-import simmerpoint.answer.Item;
 import simmerpoint.answer.aim.AimAnswer;
 import simmerpoint.answer.words.FigureFormat;
 import simmerpoint.answer.words.SkyWords;
@@ -11,37 +9,25 @@ import simmerpoint.drawing.Row;
 import simmerpoint.drawing.Sheet;
 import simmerpoint.drawing.chart.AimCharts;
 import simmerpoint.drawing.chart.AimMaps;
-import simmerpoint.drawing.output.PngFile;
 import simmerpoint.quantities.OneLine;
 import simmerpoint.quantities.Version;
 import simmerpoint.study.aim.AimResult;
 import simmerpoint.units.UnitSystem;
 
 /** Aiming as a picture: watts over time and over both kinds of aiming mistakes, maps of both. */
-public final class AimPicture {
+final class AimPicture {
     private static final double TIME = 236;
     private static final double CURVES = 214;
     private static final double BETWEEN = 20;
 
     private AimPicture() {}
 
-    /** The bytes of a PNG file for {@code result}, its words in the units of {@code system}. */
-    public static byte[] bytes(AimResult result, UnitSystem system) {
-        return PngFile.bytes(sheet(result, system));
-    }
-
-    /** The picture itself, 1400 pixels wide. */
-    public static BufferedImage image(AimResult result, UnitSystem system) {
-        return PngFile.image(sheet(result, system));
-    }
-
-    private static Sheet sheet(AimResult result, UnitSystem system) {
+    static Sheet sheet(AimResult result, UnitSystem system) {
         String title = OneLine.of(result.scenario().title());
-        var items = AimAnswer.of(result, system).sections().get(0).items();
         AimCharts charts = new AimCharts(result);
         String noun = TargetWords.of(result.scenario().target()).noun();
         return new Sheet(title.isEmpty() ? "Aiming" : title)
-                .subtitle(((Item.Sentence) items.get(0)).text())
+                .subtitle(FirstSentence.of(AimAnswer.of(result, system)))
                 .gap(14)
                 .with(charts.minutes().tall(TIME))
                 .gap(BETWEEN)

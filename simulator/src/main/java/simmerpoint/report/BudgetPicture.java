@@ -1,10 +1,8 @@
 package simmerpoint.report;
 
-import java.awt.image.BufferedImage;
 import simmerpoint.answer.budget.BudgetAnswer;
 import simmerpoint.drawing.Sheet;
 import simmerpoint.drawing.chart.BudgetChart;
-import simmerpoint.drawing.output.PngFile;
 import simmerpoint.quantities.OneLine;
 import simmerpoint.study.budget.BudgetResult;
 import simmerpoint.units.UnitSystem;
@@ -13,20 +11,10 @@ import simmerpoint.units.UnitSystem;
  * A budget of flaws as a picture: bars that step down from a perfect cooker to the one that is built, and beside them
  * what each flaw costs when it is mended alone and when it is there alone.
  */
-public final class BudgetPicture {
+final class BudgetPicture {
     private BudgetPicture() {}
 
-    /** The bytes of a PNG file for {@code result}, its words in the units of {@code system}. */
-    public static byte[] bytes(BudgetResult result, UnitSystem system) {
-        return PngFile.bytes(sheet(result, system));
-    }
-
-    /** The picture itself. */
-    public static BufferedImage image(BudgetResult result, UnitSystem system) {
-        return PngFile.image(sheet(result, system));
-    }
-
-    private static Sheet sheet(BudgetResult result, UnitSystem system) {
+    static Sheet sheet(BudgetResult result, UnitSystem system) {
         String title = OneLine.of(result.scenario().title());
         return new Sheet(title.isEmpty() ? "What the flaws cost" : title)
                 .subtitle(BudgetAnswer.first(result, system))

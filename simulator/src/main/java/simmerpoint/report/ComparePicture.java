@@ -1,35 +1,23 @@
 package simmerpoint.report;
 
-import java.awt.image.BufferedImage;
 import simmerpoint.answer.compare.CompareAnswer;
 import simmerpoint.answer.compare.CompareWords;
 import simmerpoint.answer.words.FigureFormat;
 import simmerpoint.drawing.Sheet;
 import simmerpoint.drawing.chart.CompareChart;
-import simmerpoint.drawing.output.PngFile;
 import simmerpoint.quantities.CompareQuantities;
 import simmerpoint.quantities.Version;
 import simmerpoint.study.compare.Comparison;
 import simmerpoint.units.UnitSystem;
 
 /** Compared cookers as a picture: bars of watts with error bars, the best on top; the best 64 if there are more. */
-public final class ComparePicture {
+final class ComparePicture {
     /** More rows are left to the table. */
     static final int MOST_ROWS = 64;
 
     private ComparePicture() {}
 
-    /** The bytes of a PNG file for {@code comparison}, its words in the units of {@code system}. */
-    public static byte[] bytes(Comparison comparison, UnitSystem system) {
-        return PngFile.bytes(sheet(comparison, system));
-    }
-
-    /** The picture itself, 1400 pixels wide. */
-    public static BufferedImage image(Comparison comparison, UnitSystem system) {
-        return PngFile.image(sheet(comparison, system));
-    }
-
-    private static Sheet sheet(Comparison comparison, UnitSystem system) {
+    static Sheet sheet(Comparison comparison, UnitSystem system) {
         String title = CompareQuantities.title(comparison);
         int all = comparison.rows().size();
         String left = all > MOST_ROWS ? " The best " + MOST_ROWS + " of " + all + "." : "";

@@ -1,42 +1,24 @@
 package simmerpoint.report;
 
-import java.awt.image.BufferedImage;
-import simmerpoint.answer.Item;
 import simmerpoint.answer.day.DayAnswer;
 import simmerpoint.answer.words.TimeWords;
 import simmerpoint.drawing.Sheet;
 import simmerpoint.drawing.Stack;
 import simmerpoint.drawing.chart.DayChart;
 import simmerpoint.drawing.chart.LevelKey;
-import simmerpoint.drawing.output.PngFile;
 import simmerpoint.quantities.OneLine;
 import simmerpoint.study.day.DayResult;
 import simmerpoint.units.UnitSystem;
 
 /** A day as a picture: the watts taken up before bands of the heat levels, the sun's elevation, the beam. */
-public final class DayPicture {
+final class DayPicture {
     private DayPicture() {}
 
-    /** The bytes of a PNG file for {@code result}, its words in the units of {@code system}. */
-    public static byte[] bytes(DayResult result, UnitSystem system) {
-        return PngFile.bytes(sheet(result, system));
-    }
-
-    /** The picture itself, 1400 pixels wide. */
-    public static BufferedImage image(DayResult result, UnitSystem system) {
-        return PngFile.image(sheet(result, system));
-    }
-
-    private static Sheet sheet(DayResult result, UnitSystem system) {
+    static Sheet sheet(DayResult result, UnitSystem system) {
         String title = OneLine.of(result.scenario().title());
         String date = TimeWords.date(result.plan().date());
         Sheet sheet = new Sheet((title.isEmpty() ? "The day, " : title + ", ") + date)
-                .subtitle(((Item.Sentence) DayAnswer.of(result, system)
-                                .sections()
-                                .get(0)
-                                .items()
-                                .get(0))
-                        .text());
+                .subtitle(FirstSentence.of(DayAnswer.of(result, system)));
         if (result.curve().isEmpty()) {
             return sheet;
         }

@@ -1,13 +1,11 @@
 package simmerpoint.report;
 
-import java.awt.image.BufferedImage;
 import simmerpoint.answer.words.FigureFormat;
 import simmerpoint.answer.words.MoveWords;
 import simmerpoint.drawing.Sheet;
 import simmerpoint.drawing.chart.LevelKey;
 import simmerpoint.drawing.chart.MoveChart;
 import simmerpoint.drawing.chart.MoveKey;
-import simmerpoint.drawing.output.PngFile;
 import simmerpoint.quantities.OneLine;
 import simmerpoint.quantities.Version;
 import simmerpoint.study.pan.PanMove;
@@ -15,20 +13,10 @@ import simmerpoint.study.pan.PanResult;
 import simmerpoint.units.UnitSystem;
 
 /** The three moves as a picture: watts and hottest spot over each on the same scales, heat levels as bands. */
-public final class PanPicture {
+final class PanPicture {
     private PanPicture() {}
 
-    /** The bytes of a PNG file for {@code result}, lengths in the units of {@code system}. */
-    public static byte[] bytes(PanResult result, UnitSystem system) {
-        return PngFile.bytes(sheet(result, system));
-    }
-
-    /** The picture itself, 1400 pixels wide. */
-    public static BufferedImage image(PanResult result, UnitSystem system) {
-        return PngFile.image(sheet(result, system));
-    }
-
-    private static Sheet sheet(PanResult result, UnitSystem system) {
+    static Sheet sheet(PanResult result, UnitSystem system) {
         String title = OneLine.of(result.base().scenario().title());
         Sheet sheet = new Sheet(title.isEmpty() ? "Where the pan stands" : title)
                 .subtitle("What the pan takes up, how hot its hottest spot gets and what its water does, over the three"

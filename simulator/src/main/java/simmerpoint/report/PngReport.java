@@ -1,6 +1,5 @@
 package simmerpoint.report;
 
-import java.awt.image.BufferedImage;
 import simmerpoint.answer.words.FigureFormat;
 import simmerpoint.answer.words.TargetWords;
 import simmerpoint.drawing.Paragraph;
@@ -8,7 +7,6 @@ import simmerpoint.drawing.Sheet;
 import simmerpoint.drawing.TextStyle;
 import simmerpoint.drawing.map.PlaneMap;
 import simmerpoint.drawing.map.WallMap;
-import simmerpoint.drawing.output.PngFile;
 import simmerpoint.quantities.OneLine;
 import simmerpoint.quantities.Version;
 import simmerpoint.study.trace.TraceResult;
@@ -18,22 +16,12 @@ import simmerpoint.units.UnitSystem;
  * The flux map as a picture: for a pan the plane of its underside from above with the sun's side at the top, the lid, and
  * the unrolled wall from outside; for a bare disc its plane as seen from the dish. All on one colour scale.
  */
-public final class PngReport {
+final class PngReport {
     private static final double FIGURES = 14;
 
     private PngReport() {}
 
-    /** The bytes of a PNG file for {@code result}, lengths in the units of {@code system}. */
-    public static byte[] bytes(TraceResult result, UnitSystem system) {
-        return PngFile.bytes(sheet(result, system));
-    }
-
-    /** The picture itself, 1400 pixels wide. */
-    public static BufferedImage image(TraceResult result, UnitSystem system) {
-        return PngFile.image(sheet(result, system));
-    }
-
-    private static Sheet sheet(TraceResult result, UnitSystem system) {
+    static Sheet sheet(TraceResult result, UnitSystem system) {
         String title = OneLine.of(result.scenario().title());
         Sheet sheet = new Sheet(title.isEmpty() ? "Flux map" : title)
                 .subtitle(

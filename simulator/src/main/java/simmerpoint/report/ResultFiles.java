@@ -1,6 +1,8 @@
 package simmerpoint.report;
 
 import java.util.function.Supplier;
+import simmerpoint.drawing.Sheet;
+import simmerpoint.drawing.output.PngFile;
 import simmerpoint.quantities.AimQuantities;
 import simmerpoint.quantities.BudgetQuantities;
 import simmerpoint.quantities.CompareQuantities;
@@ -29,45 +31,45 @@ import simmerpoint.units.UnitSystem;
 public record ResultFiles(Supplier<byte[]> json, Supplier<byte[]> csv, Supplier<byte[]> png) {
     /** Of where the light goes. */
     public static ResultFiles of(TraceResult result, UnitSystem units) {
-        return of(TraceQuantities.DOCUMENT, result, () -> PngReport.bytes(result, units));
+        return of(TraceQuantities.DOCUMENT, result, () -> PngReport.sheet(result, units));
     }
 
     /** Of the place of the pan. */
     public static ResultFiles of(PanResult result, UnitSystem units) {
-        return of(PanQuantities.DOCUMENT, result, () -> PanPicture.bytes(result, units));
+        return of(PanQuantities.DOCUMENT, result, () -> PanPicture.sheet(result, units));
     }
 
     /** Of a day. */
     public static ResultFiles of(DayResult result, UnitSystem units) {
-        return of(DayQuantities.DOCUMENT, result, () -> DayPicture.bytes(result, units));
+        return of(DayQuantities.DOCUMENT, result, () -> DayPicture.sheet(result, units));
     }
 
     /** Of a year. */
     public static ResultFiles of(YearResult result, UnitSystem units) {
-        return of(DayQuantities.YEAR, result, () -> YearPicture.bytes(result, units));
+        return of(DayQuantities.YEAR, result, () -> YearPicture.sheet(result, units));
     }
 
     /** Of aiming. */
     public static ResultFiles of(AimResult result, UnitSystem units) {
-        return of(AimQuantities.DOCUMENT, result, () -> AimPicture.bytes(result, units));
+        return of(AimQuantities.DOCUMENT, result, () -> AimPicture.sheet(result, units));
     }
 
     /** Of compared cookers. */
     public static ResultFiles of(Comparison result, UnitSystem units) {
-        return of(CompareQuantities.DOCUMENT, result, () -> ComparePicture.bytes(result, units));
+        return of(CompareQuantities.DOCUMENT, result, () -> ComparePicture.sheet(result, units));
     }
 
     /** Of a budget of flaws. */
     public static ResultFiles of(BudgetResult result, UnitSystem units) {
-        return of(BudgetQuantities.DOCUMENT, result, () -> BudgetPicture.bytes(result, units));
+        return of(BudgetQuantities.DOCUMENT, result, () -> BudgetPicture.sheet(result, units));
     }
 
     /** Of a search for a design. */
     public static ResultFiles of(DesignResult result, UnitSystem units) {
-        return of(DesignQuantities.DOCUMENT, result, () -> DesignPicture.bytes(result, units));
+        return of(DesignQuantities.DOCUMENT, result, () -> DesignPicture.sheet(result, units));
     }
 
-    private static <R> ResultFiles of(Document<R> document, R result, Supplier<byte[]> png) {
-        return new ResultFiles(() -> document.json(result), () -> document.csv(result), png);
+    private static <R> ResultFiles of(Document<R> document, R result, Supplier<Sheet> png) {
+        return new ResultFiles(() -> document.json(result), () -> document.csv(result), () -> PngFile.bytes(png.get()));
     }
 }

@@ -13,6 +13,7 @@ import java.util.List;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import simmerpoint.answer.aim.AimAnswer;
+import simmerpoint.drawing.output.PngFile;
 import simmerpoint.quantities.AimQuantities;
 import simmerpoint.quantities.Schemas;
 import simmerpoint.study.Cookers;
@@ -71,7 +72,7 @@ class AimReportsTest {
     @Test
     void nothingRunsOverTheEdgeOfThePicture() {
         for (UnitSystem system : UnitSystem.values()) {
-            BufferedImage image = AimPicture.image(result, system);
+            BufferedImage image = PngFile.image(AimPicture.sheet(result, system));
             for (int y = 0; y < image.getHeight(); y++) {
                 for (int edge = 0; edge < 16; edge++) {
                     assertEquals(WHITE, image.getRGB(edge, y) & WHITE, "left at " + y);
@@ -84,7 +85,7 @@ class AimReportsTest {
     /** In the middle the map is brightest, in its corners dark: the colours of the scale's two ends. */
     @Test
     void theMapsAreLightInTheMiddleAndDarkInTheCorners() {
-        BufferedImage image = AimPicture.image(result, UnitSystem.METRIC);
+        BufferedImage image = PngFile.image(AimPicture.sheet(result, UnitSystem.METRIC));
         int top = image.getHeight() - 192 - 507;
         for (int left : new int[] {98, 759}) {
             int corner = image.getRGB(left + 6, top + 6);

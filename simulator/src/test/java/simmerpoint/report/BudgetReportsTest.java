@@ -13,6 +13,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import simmerpoint.drawing.output.PngFile;
 import simmerpoint.quantities.BudgetQuantities;
 import simmerpoint.quantities.Schemas;
 import simmerpoint.scenario.Scenario;
@@ -98,7 +99,7 @@ class BudgetReportsTest {
         Scenario evening = ScenarioReader.read(Path.of("../scenarios/lake-hut-evening.yaml"))
                 .scenario();
         for (BudgetResult result : List.of(budget, Budgets.of(evening, 1 << 10))) {
-            BufferedImage image = BudgetPicture.image(result, UnitSystem.INCH);
+            BufferedImage image = PngFile.image(BudgetPicture.sheet(result, UnitSystem.INCH));
             for (int y = 0; y < image.getHeight(); y++) {
                 for (int edge = 0; edge < 16; edge++) {
                     assertEquals(WHITE, image.getRGB(edge, y) & WHITE, "left at " + y);

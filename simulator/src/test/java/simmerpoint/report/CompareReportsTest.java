@@ -13,6 +13,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
+import simmerpoint.drawing.output.PngFile;
 import simmerpoint.quantities.CompareQuantities;
 import simmerpoint.quantities.Schemas;
 import simmerpoint.study.compare.ComparedRow;
@@ -73,7 +74,9 @@ class CompareReportsTest {
         assertEquals(2, b.remove("run").get("threads").asInt());
         assertEquals(a.toString(), b.toString());
         assertArrayEquals(CompareQuantities.DOCUMENT.csv(one), CompareQuantities.DOCUMENT.csv(FOUR));
-        assertArrayEquals(ComparePicture.bytes(one, UnitSystem.METRIC), ComparePicture.bytes(FOUR, UnitSystem.METRIC));
+        assertArrayEquals(
+                PngFile.bytes(ComparePicture.sheet(one, UnitSystem.METRIC)),
+                PngFile.bytes(ComparePicture.sheet(FOUR, UnitSystem.METRIC)));
     }
 
     @Test
@@ -101,7 +104,7 @@ class CompareReportsTest {
                 SampleComparisons.of("dish.surface.sectors=24,25", "title=" + "a long title ".repeat(12) + ",b"),
                 manyOf(SampleComparisons.of("stand.pull-back=0 cm,1 cm"), 70));
         for (Comparison c : all) {
-            BufferedImage image = ComparePicture.image(c, UnitSystem.INCH);
+            BufferedImage image = PngFile.image(ComparePicture.sheet(c, UnitSystem.INCH));
             assertEquals(1400, image.getWidth());
             for (int y = 0; y < image.getHeight(); y++) {
                 for (int edge = 0; edge < 8; edge++) {
@@ -110,7 +113,9 @@ class CompareReportsTest {
                 }
             }
         }
-        assertTrue(ComparePicture.image(all.get(2), UnitSystem.METRIC).getHeight() < 2100);
+        assertTrue(PngFile.image(ComparePicture.sheet(all.get(2), UnitSystem.METRIC))
+                        .getHeight()
+                < 2100);
     }
 
     /** The same rows again and again. */

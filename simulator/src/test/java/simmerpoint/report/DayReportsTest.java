@@ -20,6 +20,7 @@ import simmerpoint.drawing.Ink;
 import simmerpoint.drawing.Style;
 import simmerpoint.drawing.TextStyle;
 import simmerpoint.drawing.Theme;
+import simmerpoint.drawing.output.PngFile;
 import simmerpoint.heat.HeatLevel;
 import simmerpoint.quantities.DayQuantities;
 import simmerpoint.quantities.Schemas;
@@ -126,7 +127,9 @@ class DayReportsTest {
     void picturesKeepInsideTheirSheets() {
         for (UnitSystem system : UnitSystem.values()) {
             for (BufferedImage image : List.of(
-                    DayPicture.image(day, system), DayPicture.image(night, system), YearPicture.image(year, system))) {
+                    PngFile.image(DayPicture.sheet(day, system)),
+                    PngFile.image(DayPicture.sheet(night, system)),
+                    PngFile.image(YearPicture.sheet(year, system)))) {
                 assertEquals(1400, image.getWidth());
                 for (int y = 0; y < image.getHeight(); y++) {
                     for (int edge = 0; edge < 8; edge++) {
@@ -140,7 +143,7 @@ class DayReportsTest {
 
     @Test
     void theLevelsOfTheDayAreSeen() {
-        BufferedImage image = DayPicture.image(day, UnitSystem.METRIC);
+        BufferedImage image = PngFile.image(DayPicture.sheet(day, UnitSystem.METRIC));
         for (HeatLevel level : List.of(HeatLevel.TOO_COOL, HeatLevel.KEEP_WARM, HeatLevel.SIMMER, HeatLevel.BOIL)) {
             assertTrue(pixels(image, colour(Style.of(level).fill().orElseThrow())) > 2000, level + " is not seen");
         }

@@ -11,6 +11,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import simmerpoint.drawing.output.PngFile;
 import simmerpoint.quantities.PanQuantities;
 import simmerpoint.quantities.Schemas;
 import simmerpoint.study.pan.PanResult;
@@ -68,7 +69,7 @@ class PanReportsTest {
     @Test
     void nothingRunsOverTheEdgeOfThePicture() {
         for (UnitSystem system : UnitSystem.values()) {
-            BufferedImage image = PanPicture.image(tea, system);
+            BufferedImage image = PngFile.image(PanPicture.sheet(tea, system));
             for (int y = 0; y < image.getHeight(); y++) {
                 for (int edge = 0; edge < 16; edge++) {
                     assertEquals(WHITE, image.getRGB(edge, y) & WHITE, "left at " + y);

@@ -68,7 +68,7 @@ class PngReportTest {
     @MethodSource("results")
     void nothingRunsOverTheEdge(TraceResult result) {
         for (UnitSystem system : UnitSystem.values()) {
-            BufferedImage image = PngReport.image(result, system);
+            BufferedImage image = PngFile.image(PngReport.sheet(result, system));
             assertEquals(1400, image.getWidth());
             assertTrue(image.getHeight() > 900 && image.getHeight() < 1600, "height " + image.getHeight());
             for (int k = 0; k < image.getHeight(); k++) {
@@ -127,8 +127,8 @@ class PngReportTest {
 
     @Test
     void bytesAreAPngAndRepeat() throws IOException {
-        byte[] bytes = PngReport.bytes(SampleResults.disc(), UnitSystem.INCH);
+        byte[] bytes = PngFile.bytes(PngReport.sheet(SampleResults.disc(), UnitSystem.INCH));
         assertEquals(1400, ImageIO.read(new ByteArrayInputStream(bytes)).getWidth());
-        assertArrayEquals(bytes, PngReport.bytes(SampleResults.disc(), UnitSystem.INCH));
+        assertArrayEquals(bytes, PngFile.bytes(PngReport.sheet(SampleResults.disc(), UnitSystem.INCH)));
     }
 }

@@ -5,7 +5,6 @@ import java.util.List;
 import simmerpoint.answer.words.FigureFormat;
 import simmerpoint.drawing.Box;
 import simmerpoint.drawing.Canvas;
-import simmerpoint.drawing.Path;
 import simmerpoint.drawing.Style;
 import simmerpoint.drawing.Text;
 import simmerpoint.drawing.TextStyle;
@@ -66,25 +65,14 @@ final class BudgetBars {
         double zero = plot.x().at(0);
         double end = plot.x().at(watts.value());
         canvas.draw(style, new Box(Math.min(zero, end), y, Math.max(1.2, Math.abs(end - zero)), thick));
-        double from = plot.x().at(least(watts));
+        plot.whisker(watts, WHISKER_ERRORS, y + thick / 2, 3);
         double to = plot.x().at(most(watts));
-        if (to - from > 2) {
-            whisker(canvas, from, to, y + thick / 2);
-        }
         String text =
                 Significance.of(watts) ? figures.plainWatts(watts) : result.isNothing(watts) ? "none" : "not sure";
         canvas.write(Text.at(Math.max(Math.max(zero, end), to) + 6, y + thick - 1.5, text)
                 .in(TextStyle.NOTE)
                 .size(Math.min(Text.SIZE, Math.rint(thick)))
                 .within(ROOM_FOR_FIGURES));
-    }
-
-    private static void whisker(Canvas canvas, double from, double to, double y) {
-        canvas.draw(
-                Style.WHISKER,
-                Path.open(from, y, to, y)
-                        .and(Path.open(from, y - 3, from, y + 3))
-                        .and(Path.open(to, y - 3, to, y + 3)));
     }
 
     /** What the two colours mean. */

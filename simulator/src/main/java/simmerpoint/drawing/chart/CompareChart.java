@@ -6,7 +6,6 @@ import simmerpoint.drawing.Box;
 import simmerpoint.drawing.Canvas;
 import simmerpoint.drawing.Circle;
 import simmerpoint.drawing.Drawing;
-import simmerpoint.drawing.Path;
 import simmerpoint.drawing.Style;
 import simmerpoint.drawing.Text;
 import simmerpoint.drawing.TextMetrics;
@@ -124,7 +123,7 @@ public final class CompareChart implements Drawing {
         double high = 0.68 * pitch();
         Box bar = new Box(plot.box().x(), middle - high / 2, end - plot.box().x(), high);
         plot.canvas().draw(row.isSeenToDiffer() ? Style.WORSE : Style.LIKE_BEST, bar);
-        whisker(plot, row.absorbed(), middle);
+        plot.whisker(row.absorbed(), ComparedRow.SEEN_ERRORS, middle, 0.18 * pitch());
         plot.canvas()
                 .write(text(plot.box().right() + 6, middle, figures.watts(row.absorbed()))
                         .within(room));
@@ -135,7 +134,7 @@ public final class CompareChart implements Drawing {
         boolean same = !row.isSeenToDiffer();
         Estimate below = row.difference().times(-1);
         if (!best) {
-            whisker(plot, below, middle);
+            plot.whisker(below, ComparedRow.SEEN_ERRORS, middle, 0.18 * pitch());
             plot.canvas()
                     .draw(
                             same ? Style.LIKE_BEST_DOT : Style.WORSE_DOT,
@@ -143,17 +142,5 @@ public final class CompareChart implements Drawing {
         }
         String words = best ? "best" : same ? "no difference seen" : figures.watts(below);
         plot.canvas().write(text(plot.box().right() + BESIDE, middle, words).within(room));
-    }
-
-    private void whisker(Plot plot, Estimate e, double y) {
-        double from = plot.x().within(reach(e, -1));
-        double to = plot.x().within(reach(e, 1));
-        double cap = 0.18 * pitch();
-        plot.canvas()
-                .draw(
-                        Style.WHISKER,
-                        Path.open(from, y, to, y)
-                                .and(Path.open(from, y - cap, from, y + cap))
-                                .and(Path.open(to, y - cap, to, y + cap)));
     }
 }

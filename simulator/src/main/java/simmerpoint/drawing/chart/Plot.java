@@ -7,6 +7,7 @@ import simmerpoint.drawing.Path;
 import simmerpoint.drawing.Style;
 import simmerpoint.drawing.Text;
 import simmerpoint.drawing.TextStyle;
+import simmerpoint.sampling.Estimate;
 
 /**
  * A frame with a scale to the right and one upwards, and what is plotted in it.
@@ -132,5 +133,18 @@ public record Plot(Canvas canvas, Box box, Scale x, Scale y) {
     /** A rectangle over the whole height. */
     public void stripe(Style style, double from, double to) {
         canvas.draw(style, new Box(x.at(from), box.y(), x.at(to) - x.at(from), box.height()));
+    }
+
+    /** The range of an estimate: so many standard errors to both sides, with caps; none where it would be shorter than a line is wide. */
+    public void whisker(Estimate e, double errors, double at, double cap) {
+        double from = x.within(e.value() - errors * e.standardError());
+        double to = x.within(e.value() + errors * e.standardError());
+        if (to - from > 2) {
+            canvas.draw(
+                    Style.WHISKER,
+                    Path.open(from, at, to, at)
+                            .and(Path.open(from, at - cap, from, at + cap))
+                            .and(Path.open(to, at - cap, to, at + cap)));
+        }
     }
 }
