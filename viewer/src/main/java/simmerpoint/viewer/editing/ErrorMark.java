@@ -2,6 +2,8 @@ package simmerpoint.viewer.editing;
 
 import javafx.beans.value.ObservableValue;
 import javafx.geometry.Pos;
+import javafx.css.PseudoClass;
+import javafx.scene.control.Control;
 import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
@@ -10,6 +12,7 @@ import javafx.scene.shape.SVGPath;
 
 /** A sign and a sentence that say what is wrong where it stands; takes no room while nothing is. */
 final class ErrorMark extends HBox {
+    private static final PseudoClass WRONG = PseudoClass.getPseudoClass("wrong");
     private static final String TRIANGLE =
             "M7 0 L14.5 13 H-0.5 Z M6.2 4.2 L6.5 8.6 H7.5 L7.8 4.2 Z M6.2 9.6 H7.8 V11.2 H6.2 Z";
 
@@ -27,6 +30,13 @@ final class ErrorMark extends HBox {
         managedProperty().bind(visibleProperty());
         sentence.addListener((value, before, now) -> setVisible(!now.isEmpty()));
         setVisible(!sentence.getValue().isEmpty());
+    }
+
+    /** Marks a control while what stands in it is wrong. */
+    static void follow(Control control, KeyModel model) {
+        Runnable mark = () -> control.pseudoClassStateChanged(WRONG, model.state().isWrong());
+        model.onChange(KeyState::isWrong, mark);
+        mark.run();
     }
 
     /** A triangle with an exclamation mark. */

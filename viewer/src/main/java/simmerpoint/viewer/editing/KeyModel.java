@@ -2,11 +2,10 @@ package simmerpoint.viewer.editing;
 
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.regex.Pattern;
-import javafx.beans.property.ReadOnlyBooleanProperty;
-import javafx.beans.property.ReadOnlyBooleanWrapper;
-import javafx.beans.property.ReadOnlyStringProperty;
-import javafx.beans.property.ReadOnlyStringWrapper;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.value.ObservableValue;
 import simmerpoint.scenario.keys.Key;
 import simmerpoint.units.TypedQuantity;
@@ -24,13 +23,7 @@ final class KeyModel {
     private final Key key;
     private final ScenarioDocument document;
     private final ObservableValue<UnitSystem> units;
-    private final ReadOnlyStringWrapper shown = new ReadOnlyStringWrapper(this, "shown", "");
-    private final ReadOnlyStringWrapper otherwise = new ReadOnlyStringWrapper(this, "otherwise", "");
-    private final ReadOnlyStringWrapper inTheFile = new ReadOnlyStringWrapper(this, "inTheFile", "");
-    private final ReadOnlyStringWrapper wrong = new ReadOnlyStringWrapper(this, "wrong", "");
-    private final ReadOnlyStringWrapper whyNot = new ReadOnlyStringWrapper(this, "whyNot", "");
-    private final ReadOnlyBooleanWrapper given = new ReadOnlyBooleanWrapper(this, "given");
-    private Optional<TypedQuantity> quantity = Optional.empty();
+    private final ReadOnlyObjectWrapper<KeyState> state = new ReadOnlyObjectWrapper<>(this, "state");
 
     /** A model that listens to the document and the units. */
     KeyModel(Key key, ScenarioDocument document, ObservableValue<UnitSystem> units) {
@@ -50,56 +43,42 @@ final class KeyModel {
         return document;
     }
 
-    /** What stands at the key, in the units asked for; empty if its default holds. */
-    ReadOnlyStringProperty shownProperty() {
-        return shown.getReadOnlyProperty();
+    /** What is shown of it. */
+    ReadOnlyObjectProperty<KeyState> stateProperty() {
+        return state.getReadOnlyProperty();
     }
 
-    /** What holds where nothing is given. */
-    ReadOnlyStringProperty otherwiseProperty() {
-        return otherwise.getReadOnlyProperty();
+    /** What is shown of it now. */
+    KeyState state() {
+        return state.get();
     }
 
-    /** As it stands in the file, where it is shown in other units; else empty. */
-    ReadOnlyStringProperty inTheFileProperty() {
-        return inTheFile.getReadOnlyProperty();
-    }
-
-    /** What is wrong with it; empty if nothing. */
-    ReadOnlyStringProperty wrongProperty() {
-        return wrong.getReadOnlyProperty();
-    }
-
-    /** Why the key has no meaning now; empty if it has. */
-    ReadOnlyStringProperty whyNotProperty() {
-        return whyNot.getReadOnlyProperty();
-    }
-
-    /** Whether something stands there, right or wrong. */
-    ReadOnlyBooleanProperty givenProperty() {
-        return given.getReadOnlyProperty();
-    }
-
-    /** The number that holds, in the unit in which it is shown; empty where something wrong stands. */
-    Optional<TypedQuantity> quantity() {
-        return quantity;
+    /** Runs {@code then} whenever that part of the state becomes another. */
+    void onChange(Function<KeyState, Object> part, Runnable then) {
+        state.addListener((value, before, now) -> {
+            if (!part.apply(before).equals(part.apply(now))) {
+                then.run();
+            }
+        });
     }
 
     private void refresh() {
-        DocumentState state = document.state();
-        Optional<String> typed = state.typed(key.path());
+        DocumentState now = document.state();
+        Optional<String> typed = now.typed(key.path());
         Optional<TypedQuantity> number = typed.flatMap(this::measured);
         Optional<TypedQuantity> taken =
-                EffectiveValue.of(key, state.read().scenario()).map(this::inUnits);
-        quantity = typed.isPresent() ? number.map(this::inUnits) : taken;
+                EffectiveValue.of(key, now.read().scenario()).map(this::inUnits);
+        Optional<TypedQuantity> quantity = typed.isPresent() ? number.map(this::inUnits) : taken;
         String text =
                 quantity.filter(q -> typed.isPresent()).map(TypedQuantity::text).orElse(typed.orElse(""));
-        otherwise.set(otherwise(taken.filter(q -> typed.isEmpty() || key.defaultIsValue())));
-        inTheFile.set(typed.filter(t -> !t.equals(text)).orElse(""));
-        wrong.set(state.wrongAt(key.path()).orElse(""));
-        whyNot.set(KeyApplicability.whyNot(key, state).orElse(""));
-        given.set(typed.isPresent());
-        shown.set(text);
+        state.set(new KeyState(
+                text,
+                otherwise(taken.filter(q -> typed.isEmpty() || key.defaultIsValue())),
+                typed.filter(t -> !t.equals(text)).orElse(""),
+                now.wrongAt(key.path()).orElse(""),
+                KeyApplicability.whyNot(key, now).orElse(""),
+                typed.isPresent(),
+                quantity));
     }
 
     private String otherwise(Optional<TypedQuantity> figure) {
@@ -120,7 +99,7 @@ final class KeyModel {
         if (key.kind() != Key.Kind.QUANTITY) {
             return "";
         }
-        return quantity.orElseGet(this::usual).unit();
+        return state().quantity().orElseGet(this::usual).unit();
     }
 
     /** The key's example, a usual number, in the units asked for; only for numbers. */
@@ -149,7 +128,7 @@ final class KeyModel {
 
     /** Someone typed a text; a bare number gets a unit, nothing at all means the default. */
     void enter(String text) {
-        if (text.equals(shown.get())) {
+        if (text.equals(state().shown())) {
             return;
         }
         if (text.isBlank() && !key.required()) {
@@ -172,14 +151,14 @@ final class KeyModel {
     /** Whether so many cm are nearer than so many m to what holds: 90 where 1.2 m stood. */
     private boolean isRatherCentimetres(String number) {
         Optional<TypedQuantity> asCentimetres = measured(number + " cm");
-        double stood = quantity.orElseGet(this::usual).si();
+        double stood = state().quantity().orElseGet(this::usual).si();
         double cm = asCentimetres.map(TypedQuantity::si).orElse(0.0);
         return stood > 0 && cm > 0 && Math.abs(Math.log(cm / stood)) < Math.abs(Math.log(100 * cm / stood));
     }
 
     /** The default shall hold again. */
     void reset() {
-        if (given.get()) {
+        if (state().given()) {
             document.reset(key.path());
         }
     }

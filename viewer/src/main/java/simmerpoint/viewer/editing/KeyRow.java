@@ -44,10 +44,9 @@ final class KeyRow extends VBox {
         meaning.setWrapText(true);
         meaning.setMinHeight(USE_PREF_SIZE);
         meaning.managedProperty().bind(meaning.visibleProperty());
-        getChildren().setAll(line(dialogs), new ErrorMark(model.wrongProperty()), meaning);
-        List.of(model.shownProperty(), model.wrongProperty(), model.whyNotProperty(), units)
-                .forEach(value -> value.addListener((v, before, now) -> describe()));
-        control.disableProperty().bind(Bindings.isNotEmpty(model.whyNotProperty()));
+        getChildren().setAll(line(dialogs), new ErrorMark(model.stateProperty().map(KeyState::wrong)), meaning);
+        List.of(model.stateProperty(), units).forEach(value -> value.addListener((v, before, now) -> describe()));
+        control.disableProperty().bind(model.stateProperty().map(state -> !state.applies()));
         describe();
     }
 
@@ -113,22 +112,18 @@ final class KeyRow extends VBox {
             model.reset();
             control.requestFocus();
         });
-        back.visibleProperty().bind(model.givenProperty());
-        if (model.key().required()) {
-            back.visibleProperty().unbind();
-            back.setVisible(false);
-        }
+        boolean required = model.key().required();
+        back.visibleProperty().bind(model.stateProperty().map(state -> state.given() && !required));
         return back;
     }
 
     private void describe() {
-        String why = model.whyNotProperty().get();
-        String words = why.isEmpty() ? explained() : "Has no meaning now: " + why + ".";
+        KeyState state = model.state();
+        String words = state.applies() ? explained() : "Has no meaning now: " + state.whyNot() + ".";
         meaning.setText(words);
         tell();
-        String wrong = model.wrongProperty().get();
         control.setAccessibleText(KeyLabels.spoken(model.key()));
-        control.setAccessibleHelp((wrong.isEmpty() ? "" : "Wrong: " + wrong + ". ") + words);
+        control.setAccessibleHelp((state.isWrong() ? "Wrong: " + state.wrong() + ". " : "") + words);
     }
 
     private String explained() {
@@ -137,12 +132,12 @@ final class KeyRow extends VBox {
         if (key.range() != null) {
             words.append(' ').append(capital(model.allowed())).append('.');
         }
-        if (!key.required() && !model.otherwiseProperty().get().isEmpty()) {
+        if (!key.required() && !model.state().otherwise().isEmpty()) {
             words.append(" If left out: ").append(otherwise(key)).append('.');
         }
-        if (!model.inTheFileProperty().get().isEmpty()) {
+        if (!model.state().inTheFile().isEmpty()) {
             words.append(" In the file: ")
-                    .append(unbroken(model.inTheFileProperty().get()))
+                    .append(unbroken(model.state().inTheFile()))
                     .append('.');
         }
         if (key.kind() == Key.Kind.WORD) {
@@ -153,7 +148,7 @@ final class KeyRow extends VBox {
 
     /** The default, with where it comes from if that is another key. */
     private String otherwise(Key key) {
-        String figure = model.otherwiseProperty().get();
+        String figure = model.state().otherwise();
         if (key.defaultIsValue()) {
             return key.range() == null ? figure : unbroken(figure);
         }

@@ -14,13 +14,13 @@ final class SwitchBox extends CheckBox {
         this.model = model;
         setId("key-" + model.key().path());
         setOnAction(e -> model.enter(isSelected() ? "on" : "off"));
-        model.shownProperty().addListener((value, before, now) -> follow());
+        model.onChange(KeyState::shown, this::follow);
         follow();
     }
 
     private void follow() {
-        String shown = model.shownProperty().get();
-        String holds = shown.isEmpty() ? model.otherwiseProperty().get() : shown;
+        KeyState state = model.state();
+        String holds = state.shown().isEmpty() ? state.otherwise() : state.shown();
         setSelected(ON.contains(holds.strip().toLowerCase(Locale.ROOT)));
         setText(isSelected() ? "on" : "off");
     }

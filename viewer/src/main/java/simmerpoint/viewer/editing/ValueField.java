@@ -1,18 +1,17 @@
 package simmerpoint.viewer.editing;
 
 import javafx.animation.PauseTransition;
-import javafx.css.PseudoClass;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.util.Duration;
+import simmerpoint.scenario.keys.Key;
 
 /**
  * A field to type a value into. Input goes to the document when the typing pauses, at the return key and when the field
  * is left; all that is typed in one stay is undone in one step, and Escape takes it back.
  */
 final class ValueField extends TextField {
-    static final PseudoClass WRONG = PseudoClass.getPseudoClass("wrong");
     private static final Duration PAUSE = Duration.millis(450);
 
     private final KeyModel model;
@@ -26,21 +25,21 @@ final class ValueField extends TextField {
         this.model = model;
         setId("key-" + model.key().path());
         getStyleClass().add("typed-field");
-        promptTextProperty().bind(model.otherwiseProperty().map(words -> fits(model, words) ? words : ""));
+        promptTextProperty().bind(model.stateProperty().map(this::prompt));
         pause.setOnFinished(e -> send());
         textProperty().addListener((value, before, now) -> typed());
-        model.shownProperty().addListener((value, before, now) -> follow());
-        model.wrongProperty().addListener((value, before, now) -> pseudoClassStateChanged(WRONG, !now.isEmpty()));
-        pseudoClassStateChanged(WRONG, !model.wrongProperty().get().isEmpty());
+        model.onChange(KeyState::shown, this::follow);
+        ErrorMark.follow(this, model);
         focusedProperty().addListener((value, before, now) -> stay(now));
         setOnAction(e -> finish());
         addEventFilter(KeyEvent.KEY_PRESSED, this::onKey);
-        show(model.shownProperty().get());
+        show(model.state().shown());
     }
 
     /** A figure that holds stands in the empty field; words for where it is taken from are too long for it. */
-    private static boolean fits(KeyModel model, String words) {
-        return model.key().defaultIsValue() || !words.equals(model.key().defaultText());
+    private String prompt(KeyState state) {
+        Key key = model.key();
+        return key.defaultIsValue() || !state.otherwise().equals(key.defaultText()) ? state.otherwise() : "";
     }
 
     private void show(String text) {
@@ -60,7 +59,7 @@ final class ValueField extends TextField {
 
     /** Something stands at the key now; what was typed here itself is not changed under the typing hand. */
     private void follow() {
-        String now = model.shownProperty().get();
+        String now = model.state().shown();
         boolean own = isFocused() && sent != null && sent.equals(typedAtDesk());
         if (!own && !pending) {
             show(now);
@@ -73,14 +72,14 @@ final class ValueField extends TextField {
 
     private void stay(boolean focused) {
         if (focused) {
-            atEntry = model.shownProperty().get();
+            atEntry = model.state().shown();
             sent = null;
             model.document().beginGesture();
         } else {
             send();
             model.document().endGesture();
             sent = null;
-            show(model.shownProperty().get());
+            show(model.state().shown());
         }
     }
 
@@ -99,7 +98,7 @@ final class ValueField extends TextField {
         sent = null;
         model.document().endGesture();
         model.document().beginGesture();
-        atEntry = model.shownProperty().get();
+        atEntry = model.state().shown();
         show(atEntry);
         selectAll();
     }

@@ -24,8 +24,7 @@ final class ValueSlider extends Slider {
         setId("slider-" + model.key().path());
         setAccessibleText(KeyLabels.spoken(model.key()) + ", slider");
         setMinWidth(60);
-        model.shownProperty().addListener((value, before, now) -> follow());
-        model.otherwiseProperty().addListener((value, before, now) -> follow());
+        model.onChange(KeyState::quantity, this::follow);
         valueProperty().addListener((value, before, now) -> slid(now.doubleValue()));
         addEventFilter(MouseEvent.MOUSE_PRESSED, e -> model.document().beginGesture());
         addEventFilter(MouseEvent.MOUSE_RELEASED, e -> model.document().endGesture());
@@ -42,7 +41,7 @@ final class ValueSlider extends Slider {
     /** Takes the place of the number that holds; at an end for one beyond it, and where it was for a wrong one. */
     private void follow() {
         following = true;
-        model.quantity().ifPresentOrElse(this::stand, () -> measureIn(like == null ? model.usual() : like));
+        model.state().quantity().ifPresentOrElse(this::stand, () -> measureIn(like == null ? model.usual() : like));
         following = false;
     }
 

@@ -27,18 +27,16 @@ final class WordBox extends ComboBox<String> {
         setMaxWidth(Double.MAX_VALUE);
         setVisibleRowCount(Math.min(MOST_ROWS, key.words().size()));
         setCellFactory(list -> new Row(key));
-        model.wrongProperty()
-                .addListener((value, before, now) -> pseudoClassStateChanged(ValueField.WRONG, !now.isEmpty()));
-        pseudoClassStateChanged(ValueField.WRONG, !model.wrongProperty().get().isEmpty());
-        promptTextProperty().bind(model.otherwiseProperty());
-        model.shownProperty().addListener((value, before, now) -> follow());
+        ErrorMark.follow(this, model);
+        promptTextProperty().bind(model.stateProperty().map(KeyState::otherwise));
+        model.onChange(KeyState::shown, this::follow);
         valueProperty().addListener((value, before, now) -> chosen(now));
         follow();
     }
 
     private void follow() {
         following = true;
-        String shown = model.shownProperty().get();
+        String shown = model.state().shown();
         String word = model.key().words().stream()
                 .filter(w -> w.equalsIgnoreCase(shown))
                 .findFirst()

@@ -24,18 +24,18 @@ class KeyModelTest {
     @Test
     void unitsChangeWhatIsShownAndNotWhatWasTyped() {
         KeyModel model = model("dish.diameter");
-        assertEquals("1.20 m", model.shownProperty().get());
+        assertEquals("1.20 m", model.state().shown());
         units.set(UnitSystem.INCH);
-        assertEquals("47.24 in", model.shownProperty().get());
-        assertEquals("1.20 m", model.inTheFileProperty().get());
+        assertEquals("47.24 in", model.state().shown());
+        assertEquals("1.20 m", model.state().inTheFile());
         assertEquals("0.394\u00a0in to 328\u00a0ft", model.allowed());
         model.enter("47.24 in");
         assertFalse(document.dirtyProperty().get());
         model.enter("48 in");
         assertEquals(Optional.of("48 in"), document.state().typed("dish.diameter"));
         units.set(UnitSystem.METRIC);
-        assertEquals("1.219 m", model.shownProperty().get());
-        assertEquals("48 in", model.inTheFileProperty().get());
+        assertEquals("1.219 m", model.state().shown());
+        assertEquals("48 in", model.state().inTheFile());
         assertEquals(1.2192, document.readProperty().get().scenario().dish().diameterMetres(), 1e-12);
     }
 
@@ -43,7 +43,7 @@ class KeyModelTest {
     void aBareNumberGetsTheUnitThatStoodThere() {
         KeyModel model = model("dish.diameter");
         model.enter("1.5");
-        assertEquals("1.5 m", model.shownProperty().get());
+        assertEquals("1.5 m", model.state().shown());
         units.set(UnitSystem.INCH);
         model.enter(" 40 ");
         assertEquals(Optional.of("40 in"), document.state().typed("dish.diameter"));
@@ -60,7 +60,7 @@ class KeyModelTest {
     void aLargeBareNumberIsInCentimetres() {
         KeyModel model = model("dish.diameter");
         model.enter("90");
-        assertEquals("90 cm", model.shownProperty().get());
+        assertEquals("90 cm", model.state().shown());
         model.enter("2");
         assertEquals(Optional.of("2 cm"), document.state().typed("dish.diameter"));
         model.enter("1.1 m");
@@ -74,29 +74,29 @@ class KeyModelTest {
     void aWrongValueStaysAsTypedWithItsSentence() {
         KeyModel model = model("dish.hub");
         model.enter("wide");
-        assertEquals("wide", model.shownProperty().get());
-        assertTrue(model.wrongProperty().get().startsWith("wide is not a length"));
+        assertEquals("wide", model.state().shown());
+        assertTrue(model.state().wrong().startsWith("wide is not a length"));
         units.set(UnitSystem.INCH);
-        assertEquals("wide", model.shownProperty().get());
-        assertTrue(model.quantity().isEmpty());
+        assertEquals("wide", model.state().shown());
+        assertTrue(model.state().quantity().isEmpty());
         document.undo();
-        assertEquals("", model.wrongProperty().get());
+        assertEquals("", model.state().wrong());
     }
 
     @Test
     void nothingMeansTheDefault() {
         KeyModel model = model("dish.hub");
         model.enter("");
-        assertFalse(model.givenProperty().get());
-        assertEquals("", model.shownProperty().get());
-        assertEquals("0 mm", model.otherwiseProperty().get());
+        assertFalse(model.state().given());
+        assertEquals("", model.state().shown());
+        assertEquals("0 mm", model.state().otherwise());
         units.set(UnitSystem.INCH);
-        assertEquals("0 in", model.otherwiseProperty().get());
+        assertEquals("0 in", model.state().otherwise());
         KeyModel needed = model("dish.diameter");
         needed.enter(" ");
         assertTrue(
-                needed.wrongProperty().get().contains("nothing here"),
-                needed.wrongProperty().get());
+                needed.state().wrong().contains("nothing here"),
+                needed.state().wrong());
     }
 
     /** Figures of the catalogue's household mirror and the usual water of a pan show where the file says nothing. */
@@ -106,14 +106,14 @@ class KeyModelTest {
         document.reset("mirror.reflectance");
         KeyModel model = model("mirror.reflectance");
         double reflectance = document.readProperty().get().scenario().mirror().reflectance();
-        assertEquals(Double.toString(reflectance), model.otherwiseProperty().get());
-        assertEquals(reflectance, model.quantity().orElseThrow().si());
+        assertEquals(Double.toString(reflectance), model.state().otherwise());
+        assertEquals(reflectance, model.state().quantity().orElseThrow().si());
         KeyModel water = model("pan.water");
         assertEquals(
-                "to two fifths of the pan's height", water.otherwiseProperty().get());
+                "to two fifths of the pan's height", water.state().otherwise());
         water.reset();
         assertTrue(
-                water.otherwiseProperty().get().matches("[0-9.]+ l"),
-                water.otherwiseProperty().get());
+                water.state().otherwise().matches("[0-9.]+ l"),
+                water.state().otherwise());
     }
 }
