@@ -16,6 +16,7 @@ import simmerpoint.study.aim.AimResult;
 import simmerpoint.study.aim.AimTimes;
 import simmerpoint.study.aim.AimTolerance;
 import simmerpoint.study.aim.SunTrack;
+import simmerpoint.sun.SolarDisc;
 import simmerpoint.sun.SunMoment;
 import simmerpoint.units.UnitSystem;
 
@@ -29,9 +30,6 @@ final class AimAgainSection {
 
     private static final double EASY = 0.005;
     private static final double STICK_STEP = 0.05;
-
-    /** Width of the sun on the sky, rad: twice the mean half-angle 4.65 mrad (IAU 2015 B3 over IAU 2012 B2). */
-    private static final double SUN_WIDTH = 2 * 4.65e-3;
 
     private final AimResult result;
     private final FigureFormat figures;
@@ -230,7 +228,7 @@ final class AimAgainSection {
                 .append(" from its foot, ")
                 .append(towards)
                 .append(". The tip is blurred over ")
-                .append(figures.length(SUN_WIDTH * length, 1))
+                .append(figures.length(SolarDisc.MEAN_WIDTH_RADIANS * length, 1))
                 .append(" by the sun\u2019s width.");
         if (offset < FINE) {
             double longer = STICK_STEP * Math.ceil(EASY / Math.tan(lead.radians()) / STICK_STEP);

@@ -15,10 +15,10 @@ import simmerpoint.setup.FocusTravel;
 import simmerpoint.setup.StandGeometry;
 import simmerpoint.study.day.DayHour;
 import simmerpoint.study.day.DayResult;
+import simmerpoint.units.UnitSystem;
 
 /** Where pan, dish and tripod stand through the day, how often to aim, and what will not go. */
 final class StandSection {
-    private static final double INCH = 0.0254;
 
     private final DayResult result;
     private final FigureFormat figures;
@@ -75,7 +75,7 @@ final class StandSection {
     private String inColumn(double metres, int decimals) {
         return switch (figures.system()) {
             case METRIC -> FigureFormat.fixed(100 * metres, decimals) + FigureFormat.NBSP + "cm";
-            case INCH -> FigureFormat.fixed(metres / INCH, 1) + FigureFormat.NBSP + "in";
+            case INCH -> FigureFormat.fixed(metres / UnitSystem.INCH.shortUnitMetres(), 1) + FigureFormat.NBSP + "in";
         };
     }
 

@@ -6,6 +6,7 @@ import simmerpoint.answer.words.FigureFormat;
 import simmerpoint.answer.words.TargetWords;
 import simmerpoint.setup.Aim;
 import simmerpoint.setup.Stand;
+import simmerpoint.units.DecimalFormatter;
 
 /** How a dish is aimed and where its pan stands, without what is 0. */
 public record AimWords(Aim aim, Stand stand, TargetWords words, FigureFormat figures) {
@@ -61,8 +62,7 @@ public record AimWords(Aim aim, Stand stand, TargetWords words, FigureFormat fig
         if (radians == 0) {
             return "";
         }
-        String degrees = FigureFormat.rounded(Math.abs(Math.toDegrees(radians)), 2);
-        String bare = degrees.contains(".") ? degrees.replaceAll("0+$", "").replaceAll("\\.$", "") : degrees;
-        return " " + bare + "\u00b0" + (radians > 0 ? positive : negative);
+        String degrees = DecimalFormatter.stripped(FigureFormat.rounded(Math.abs(Math.toDegrees(radians)), 2));
+        return " " + degrees + "\u00b0" + (radians > 0 ? positive : negative);
     }
 }

@@ -3,6 +3,7 @@ package simmerpoint.answer.words;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import simmerpoint.sampling.Estimate;
+import simmerpoint.units.DecimalFormatter;
 import simmerpoint.units.UnitSystem;
 
 /**
@@ -17,7 +18,6 @@ public record FigureFormat(UnitSystem system) {
     public static final String NBSP = "\u00a0";
 
     private static final String UNKNOWN = "unknown";
-    private static final double INCH = 0.0254;
     private static final int MOST_SIGNIFICANT = 7;
     private static final int MOST_DECIMALS = 4;
 
@@ -186,11 +186,7 @@ public record FigureFormat(UnitSystem system) {
         int finest = unit.equals("in") || unit.equals("cm") ? 2 : unit.equals("m") ? 3 : 1;
         int coarsest = unit.equals("m") ? 2 : 0;
         int decimals = Math.max(coarsest, Math.min(finest, significant - 1 - exponent(x)));
-        String text = fixed(x, decimals);
-        if (text.contains(".")) {
-            text = text.replaceAll("0+$", "").replaceAll("\\.$", "");
-        }
-        return text + NBSP + unit;
+        return DecimalFormatter.stripped(fixed(x, decimals)) + NBSP + unit;
     }
 
     private String unitFor(double metres, double error) {
@@ -206,7 +202,7 @@ public record FigureFormat(UnitSystem system) {
             case "m" -> 1;
             case "cm" -> 0.01;
             case "mm" -> 0.001;
-            default -> INCH;
+            default -> UnitSystem.INCH.shortUnitMetres();
         };
     }
 
