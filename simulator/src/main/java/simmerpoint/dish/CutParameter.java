@@ -9,8 +9,8 @@ import java.util.List;
  * @param type what its values look like
  * @param defaultText value where the file says nothing; null if the file must give it
  * @param example how it may be written
- * @param least least number, with its unit; null if it is none
- * @param most greatest number; null if it is none
+ * @param allowed which numbers are allowed, for instance "3 to 10000"; null if it is none
+ * @param usual which numbers hand-built cookers have, in the same words; null if it is none
  * @param words words to choose from; empty if it is none
  * @param sentence what it means, for a builder
  */
@@ -19,8 +19,8 @@ public record CutParameter(
         Type type,
         String defaultText,
         String example,
-        String least,
-        String most,
+        String allowed,
+        String usual,
         List<String> words,
         String sentence) {
     /** What values look like. */
@@ -36,13 +36,13 @@ public record CutParameter(
     }
 
     /** A whole number that the file must give. */
-    public static CutParameter count(String name, String example, String least, String most, String sentence) {
-        return new CutParameter(name, Type.COUNT, null, example, least, most, List.of(), sentence);
+    public static CutParameter count(String name, String example, String allowed, String usual, String sentence) {
+        return new CutParameter(name, Type.COUNT, null, example, allowed, usual, List.of(), sentence);
     }
 
     /** A length that the file must give. */
-    public static CutParameter length(String name, String example, String least, String most, String sentence) {
-        return new CutParameter(name, Type.LENGTH, null, example, least, most, List.of(), sentence);
+    public static CutParameter length(String name, String example, String allowed, String usual, String sentence) {
+        return new CutParameter(name, Type.LENGTH, null, example, allowed, usual, List.of(), sentence);
     }
 
     /** One word out of a list; {@code defaultText} is null if the file must give it. */

@@ -102,21 +102,39 @@ public enum Ink {
 
     private static final int OPAQUE = 0xFF000000;
 
-    private final int[] argb;
+    private final int light;
+    private final int dark;
+    private final int print;
+    private final boolean fixed;
 
-    /** Either one colour for every theme, or one each in the order of {@link Theme}. Without alpha a colour is opaque. */
-    Ink(int... argb) {
-        this.argb = argb;
+    Ink(int light, int dark, int print, boolean fixed) {
+        this.light = light;
+        this.dark = dark;
+        this.print = print;
+        this.fixed = fixed;
+    }
+
+    /** 0xRRGGBB or, where it can be seen through, 0xAARRGGBB. */
+    Ink(int light, int dark, int print) {
+        this(light, dark, print, false);
+    }
+
+    Ink(int always) {
+        this(always, always, always, true);
     }
 
     /** Whether every theme has the same. */
     public boolean isFixed() {
-        return argb.length == 1;
+        return fixed;
     }
 
     /** 0xAARRGGBB in a theme. */
     int argb(Theme theme) {
-        int colour = argb[isFixed() ? 0 : theme.ordinal()];
+        int colour = switch (theme) {
+            case LIGHT -> light;
+            case DARK -> dark;
+            case PRINT -> print;
+        };
         return colour >>> 24 == 0 ? colour | OPAQUE : colour;
     }
 }

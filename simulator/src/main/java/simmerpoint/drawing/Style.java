@@ -5,6 +5,7 @@ import java.util.Optional;
 import simmerpoint.heat.HeatLevel;
 
 /** How shapes look, by what they mean: an ink to fill with, a stroke for the outline, or both. */
+@SuppressWarnings("ImmutableEnumChecker") // Dashes of a stroke are never written after it is made.
 public enum Style {
     /** Below dark curves. */
     PALE_SEAM(stroke(Ink.PALE_SEAM, 4.8)),
@@ -197,7 +198,6 @@ public enum Style {
     /** From a step to the next. */
     STEP(stroke(Ink.SOFT, 0.8, 3, 3));
 
-    private static final Style[] LEVELS = {LEVEL_0, LEVEL_1, LEVEL_2, LEVEL_3, LEVEL_4};
     private static final Style[] CURVES = {CURVE_1, CURVE_2, CURVE_3};
     private static final Style[] SHADES = {SHADE_0, SHADE_1, SHADE_2, SHADE_3, SHADE_4, SHADE_5};
 
@@ -237,7 +237,13 @@ public enum Style {
 
     /** The band of a heat level. */
     public static Style of(HeatLevel level) {
-        return LEVELS[level.ordinal()];
+        return switch (level) {
+            case TOO_COOL -> LEVEL_0;
+            case KEEP_WARM -> LEVEL_1;
+            case SIMMER -> LEVEL_2;
+            case BOIL -> LEVEL_3;
+            case FAST_BOIL -> LEVEL_4;
+        };
     }
 
     /** A panel by the share of light that it gets in a drawing, 0 to 1. */

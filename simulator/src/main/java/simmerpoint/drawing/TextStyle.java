@@ -44,8 +44,6 @@ public enum TextStyle {
     /** Width of a rim on both sides of the letters together, units. */
     public static final double RIM = 3;
 
-    private static final TextStyle[] LEVELS = {ON_LEVEL_0, ON_LEVEL_1, ON_LEVEL_2, ON_LEVEL_3, ON_LEVEL_4};
-
     private final Ink ink;
     private final boolean bold;
     private final Optional<Ink> rim;
@@ -58,7 +56,13 @@ public enum TextStyle {
 
     /** The name of a heat level on its band. */
     public static TextStyle on(HeatLevel level) {
-        return LEVELS[level.ordinal()];
+        return switch (level) {
+            case TOO_COOL -> ON_LEVEL_0;
+            case KEEP_WARM -> ON_LEVEL_1;
+            case SIMMER -> ON_LEVEL_2;
+            case BOIL -> ON_LEVEL_3;
+            case FAST_BOIL -> ON_LEVEL_4;
+        };
     }
 
     /** Colour of the letters. */

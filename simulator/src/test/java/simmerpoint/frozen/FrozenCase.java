@@ -76,26 +76,21 @@ record FrozenCase(String name, List<String> kinds, List<String> arguments) {
     }
 
     private static byte[] output(String kind, ProgramRun run, Path folder) throws IOException {
-        String text;
-        switch (kind) {
-            case "png":
-                return Files.readAllBytes(folder.resolve(kind));
-            case "txt":
-                text = printed(run).replace(folder.toString(), "FOLDER");
-                break;
-            case "yaml":
-                text = scenarios(folder.resolve(kind));
-                break;
-            case "json":
-                text = RUN.matcher(Files.readString(folder.resolve(kind))).replaceFirst("\"run\" : {}");
-                break;
-            case "csv":
-                text = sample(Files.readString(folder.resolve(kind)));
-                break;
-            default:
-                text = Files.readString(folder.resolve(kind));
+        if (kind.equals("png")) {
+            return Files.readAllBytes(folder.resolve(kind));
         }
+        String text = text(kind, run, folder);
         return text.replace(Version.text(), "VERSION").getBytes(StandardCharsets.UTF_8);
+    }
+
+    private static String text(String kind, ProgramRun run, Path folder) throws IOException {
+        return switch (kind) {
+            case "txt" -> printed(run).replace(folder.toString(), "FOLDER");
+            case "yaml" -> scenarios(folder.resolve(kind));
+            case "json" -> RUN.matcher(Files.readString(folder.resolve(kind))).replaceFirst("\"run\" : {}");
+            case "csv" -> sample(Files.readString(folder.resolve(kind)));
+            default -> Files.readString(folder.resolve(kind));
+        };
     }
 
     /** Of a table as long as a map only some lines and how many there are: a map takes a megabyte. */

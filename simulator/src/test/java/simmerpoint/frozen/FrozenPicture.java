@@ -45,9 +45,9 @@ final class FrozenPicture {
         for (int shift = 0; shift < 24; shift += 8) {
             int sum = 0;
             for (int k = 0; k < BLOCK * BLOCK; k++) {
-                sum += pixels[first + k / BLOCK * width + k % BLOCK] >> shift & 255;
+                sum += (pixels[first + k / BLOCK * width + k % BLOCK] >> shift) & 255;
             }
-            mean |= sum / (BLOCK * BLOCK) << shift;
+            mean |= (sum / (BLOCK * BLOCK)) << shift;
         }
         return mean;
     }

@@ -71,6 +71,18 @@ class SchemaTest {
         }
     }
 
+    /** An angle in degrees or a time in minutes would be read wrongly by whoever trusts the rest. */
+    @Test
+    void noKeyEndsWithAnotherUnitThanThoseOfTheSi() {
+        for (Document<?> document : Documents.ALL) {
+            Set<String> keys = keys(document.fields());
+            keys.addAll(keys(document.table().fields()));
+            for (String key : keys) {
+                assertFalse(key.matches(".*_(deg|mrad|mm|cm|kW|kW_m2|min|minutes|h|kg_h|K_min)(_se)?"), key);
+            }
+        }
+    }
+
     private static Set<String> keys(Fields<?> fields) {
         Set<String> keys = new HashSet<>();
         for (Field<?> field : fields.all()) {

@@ -92,7 +92,7 @@ class PageStyleTest {
         for (HeatLevel level : HeatLevel.values()) {
             String colour = String.format(
                     "#%06x", Theme.PRINT.argb(Style.of(level).fill().orElseThrow()) & 0xFFFFFF);
-            String ink = "level-" + level.ordinal();
+            String ink = Style.of(level).cssClass();
             assertTrue(sheet.contains("--" + ink + ": " + colour + ";"), level + " " + colour);
             assertTrue(sheet.contains("." + ink + " { fill: var(--" + ink + ");"), level.toString());
             String text = level.compareTo(HeatLevel.BOIL) < 0 ? "#1a1a1a" : "#ffffff";

@@ -191,7 +191,8 @@ class ScenarioReaderTest {
     @ParameterizedTest
     @CsvSource({"on, true", "off, false", "yes, true", "no, false", "'On', true", "NO, false", "true, true"})
     void switchesTakeOnAndOff(String typed, boolean on) throws Exception {
-        Key key = new Key("t", Key.Kind.SWITCH, null, "on", null, List.of(), "on", java.util.Set.of(), "A switch.");
+        Key key =
+                new Key("t", Key.Kind.SWITCH, null, "on", null, null, List.of(), "on", java.util.Set.of(), "A switch.");
         assertEquals(on, ValueReader.read(key, typed));
         assertThrows(QuantityException.class, () -> ValueReader.read(key, "maybe"));
     }

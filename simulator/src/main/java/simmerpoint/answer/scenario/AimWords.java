@@ -8,8 +8,16 @@ import simmerpoint.setup.Aim;
 import simmerpoint.setup.Stand;
 import simmerpoint.units.DecimalFormatter;
 
-/** How a dish is aimed and where its pan stands, without what is 0. */
+/**
+ * How a dish is aimed and where its pan stands, without what is 0.
+ *
+ * @param aim turn, drift, jitter and mount
+ * @param stand the moves of the pan
+ * @param words what the target is called
+ * @param figures formats lengths
+ */
 public record AimWords(Aim aim, Stand stand, TargetWords words, FigureFormat figures) {
+    /** How the dish is aimed, in one line. */
     public String aiming() {
         List<String> parts = new ArrayList<>();
         angles(

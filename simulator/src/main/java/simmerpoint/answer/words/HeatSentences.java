@@ -18,6 +18,7 @@ public final class HeatSentences {
     private final HeatWords words;
     private final UnitSystem system;
 
+    /** Sentences about {@code result}, in the units of {@code system}. */
     public HeatSentences(HeatResult result, UnitSystem system) {
         this.result = result;
         kitchen = result.cooking();

@@ -28,7 +28,7 @@ import simmerpoint.units.RangeCheck;
 public record FlatRings(int sectors, int rings, RingSpacing spacing) implements Cut {
     /** Number of rings. */
     public static final CutParameter RINGS =
-            CutParameter.count("rings", "6", "1", "10000", "Number of rings from hub to rim.");
+            CutParameter.count("rings", "6", "1 to 10000", "1 to 16", "Number of rings from hub to rim.");
 
     private static final CutParameter SPACING = CutParameter.word(
             "spacing",

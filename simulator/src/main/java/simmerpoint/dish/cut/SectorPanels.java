@@ -10,7 +10,7 @@ import simmerpoint.units.RangeCheck;
 /** What cuts into sectors have in common. */
 final class SectorPanels {
     static final CutParameter SECTORS =
-            CutParameter.count("sectors", "24", "3", "10000", "Number of sectors or strips round the dish.");
+            CutParameter.count("sectors", "24", "3 to 10000", "6 to 64", "Number of sectors or strips round the dish.");
 
     private SectorPanels() {}
 

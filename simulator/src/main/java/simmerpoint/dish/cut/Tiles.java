@@ -25,7 +25,11 @@ import simmerpoint.units.RangeCheck;
 public record Tiles(TileShape shape, double tileMetres) implements Cut {
     /** Width of a tile. */
     public static final CutParameter TILE = CutParameter.length(
-            "tile", "50 mm", "0.5 mm", "100 m", "Side of a square tile, or width of a hexagon across its flats.");
+            "tile",
+            "50 mm",
+            "0.5 mm to 100 m",
+            "10 mm to 200 mm",
+            "Side of a square tile, or width of a hexagon across its flats.");
 
     /** What is known of squares beforehand. */
     public static final CutKind SQUARE_KIND = kind("square-tiles", "small flat mirrors, square", TileShape.SQUARE);

@@ -75,7 +75,7 @@ final class BudgetBars {
                 Significance.of(watts) ? figures.plainWatts(watts) : result.isNothing(watts) ? "none" : "not sure";
         canvas.write(Text.at(Math.max(Math.max(zero, end), to) + 6, y + thick - 1.5, text)
                 .in(TextStyle.NOTE)
-                .size(Math.min(Text.SIZE, Math.round(thick)))
+                .size(Math.min(Text.SIZE, Math.rint(thick)))
                 .within(ROOM_FOR_FIGURES));
     }
 

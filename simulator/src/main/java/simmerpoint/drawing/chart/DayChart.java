@@ -200,9 +200,12 @@ public final class DayChart implements Drawing {
 
     /** Watts at which the next level begins. */
     private static double ends(DayHour hour, HeatLevel level) {
-        HeatLevel[] levels = HeatLevel.values();
-        return level.ordinal() == levels.length - 1
-                ? Double.POSITIVE_INFINITY
-                : begins(hour, levels[level.ordinal() + 1]);
+        return switch (level) {
+            case TOO_COOL -> begins(hour, HeatLevel.KEEP_WARM);
+            case KEEP_WARM -> begins(hour, HeatLevel.SIMMER);
+            case SIMMER -> begins(hour, HeatLevel.BOIL);
+            case BOIL -> begins(hour, HeatLevel.FAST_BOIL);
+            case FAST_BOIL -> Double.POSITIVE_INFINITY;
+        };
     }
 }

@@ -147,9 +147,18 @@ public final class MoveChart implements Drawing {
         double low = Double.isFinite(border.lowMetres()) ? x(plot, border.lowMetres()) : place;
         double high = Double.isFinite(border.highMetres()) ? x(plot, border.highMetres()) : place;
         HeatLevel upper = border.before().compareTo(border.after()) > 0 ? border.before() : border.after();
-        double foot = plot.box().bottom() - 1 - RANGE_ROW * Math.max(1, upper.ordinal());
+        double foot = plot.box().bottom() - 1 - RANGE_ROW * row(upper);
         plot.canvas().line(Style.RANGE, low, foot, high, foot);
         plot.canvas().draw(Style.KNOT, new Circle(place, foot, 2.9));
+    }
+
+    private static int row(HeatLevel level) {
+        return switch (level) {
+            case TOO_COOL, KEEP_WARM -> 1;
+            case SIMMER -> 2;
+            case BOIL -> 3;
+            case FAST_BOIL -> 4;
+        };
     }
 
     /** The place recommended for a simmer, if it lies on this way. */

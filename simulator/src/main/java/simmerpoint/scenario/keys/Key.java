@@ -12,6 +12,7 @@ import simmerpoint.units.Dimension;
  * @param dimension of a number; null for words, text and files
  * @param example how the value may be written
  * @param range which numbers are allowed; null for words, text and files
+ * @param usual which numbers hand-built cookers have, far fewer than are allowed; null where that is not known
  * @param words which words are allowed; empty for anything else
  * @param defaultText value where the file says nothing, as it would be written; null if there is none; for a figure that
  *     depends on others, words that say so, see {@link #defaultIsValue}
@@ -24,6 +25,7 @@ public record Key(
         Dimension dimension,
         String example,
         KeyRange range,
+        KeyRange usual,
         List<String> words,
         String defaultText,
         Set<String> onlyFor,

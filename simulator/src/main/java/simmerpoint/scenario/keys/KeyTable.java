@@ -58,6 +58,7 @@ final class KeyTable {
                 dimension,
                 row.get("example"),
                 dimension == null ? null : KeyRange.parse(dimension, allowed),
+                usual(dimension, row.get("usual")),
                 dimension == null ? words(allowed) : List.of(),
                 byDefault.equals(REQUIRED) ? null : byDefault,
                 Set.copyOf(split(row.get("only for"))),
@@ -81,6 +82,10 @@ final class KeyTable {
         };
     }
 
+    private static KeyRange usual(Dimension dimension, String words) {
+        return words == null || words.isEmpty() ? null : KeyRange.parse(dimension, words);
+    }
+
     private static List<String> words(String allowed) {
         return Optional.ofNullable(CATALOGUES.get(allowed)).orElseGet(() -> split(allowed));
     }
@@ -102,7 +107,8 @@ final class KeyTable {
                 kind,
                 dimension,
                 p.example(),
-                dimension == null ? null : KeyRange.parse(dimension, p.least() + " to " + p.most()),
+                dimension == null ? null : KeyRange.parse(dimension, p.allowed()),
+                usual(dimension, p.usual()),
                 p.words(),
                 p.defaultText(),
                 Set.copyOf(wordsOfCutsWith(p)),

@@ -16,6 +16,7 @@ public sealed interface Node {
      * @param end behind its last character that is no space
      */
     record Span(int line, int start, int end) {
+        /** Whether there is no text. */
         public boolean isEmpty() {
             return start == end;
         }

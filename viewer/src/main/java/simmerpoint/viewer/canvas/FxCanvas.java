@@ -165,8 +165,8 @@ public final class FxCanvas extends Canvas {
                 pixels[k] = 0;
             } else if (alpha != OPAQUE) {
                 pixels[k] = alpha << 24
-                        | (pixels[k] >> 16 & 0xFF) * alpha / OPAQUE << 16
-                        | (pixels[k] >> 8 & 0xFF) * alpha / OPAQUE << 8
+                        | ((pixels[k] >> 16 & 0xFF) * alpha / OPAQUE) << 16
+                        | ((pixels[k] >> 8 & 0xFF) * alpha / OPAQUE) << 8
                         | (pixels[k] & 0xFF) * alpha / OPAQUE;
             }
         }

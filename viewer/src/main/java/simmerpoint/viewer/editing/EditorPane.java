@@ -32,16 +32,16 @@ import simmerpoint.viewer.document.ScenarioDocument;
 
 /** Everything that can be changed in a scenario, grouped by what a builder asks, with a field to find a key by its words. */
 public final class EditorPane extends BorderPane {
-    private static final Set<Asked> OPEN_AT_FIRST = EnumSet.of(Asked.FOOD, Asked.DISH);
+    private static final Set<QuestionGroup> OPEN_AT_FIRST = EnumSet.of(QuestionGroup.FOOD, QuestionGroup.DISH);
 
     private final ScenarioDocument document;
-    private final List<AskedPane> groups = new ArrayList<>();
+    private final List<QuestionPane> groups = new ArrayList<>();
     private final TextField find = new TextField();
     private final CheckBox explain = new CheckBox("Explain each");
     private final Label found = new Label();
     private final ScrollPane scroll = new ScrollPane();
-    private final Choosing choosing;
-    private final List<TwoWays> ways = new ArrayList<>();
+    private final ChoiceEdits choosing;
+    private final List<AlternativeButtons> ways = new ArrayList<>();
     private boolean finding;
 
     /**
@@ -53,14 +53,14 @@ public final class EditorPane extends BorderPane {
      */
     public EditorPane(ScenarioDocument document, ObservableValue<UnitSystem> units, Dialogs dialogs) {
         this.document = document;
-        this.choosing = new Choosing(document);
+        this.choosing = new ChoiceEdits(document);
         getStyleClass().add("editor");
         setId("editor");
         URL sheet = EditorPane.class.getResource("editing.css");
         if (sheet != null) {
             getStylesheets().add(sheet.toExternalForm());
         }
-        for (Asked asked : Asked.values()) {
+        for (QuestionGroup asked : QuestionGroup.values()) {
             group(asked, units, dialogs);
         }
         scroll.setContent(new VBox(groups.toArray(Node[]::new)));
@@ -74,9 +74,9 @@ public final class EditorPane extends BorderPane {
         show();
     }
 
-    private void group(Asked asked, ObservableValue<UnitSystem> units, Dialogs dialogs) {
+    private void group(QuestionGroup asked, ObservableValue<UnitSystem> units, Dialogs dialogs) {
         if (!asked.keys().isEmpty()) {
-            AskedPane group = new AskedPane(
+            QuestionPane group = new QuestionPane(
                     asked,
                     document,
                     key -> new KeyRow(new KeyModel(key, document, units), choosing, dialogs, units),
@@ -86,16 +86,16 @@ public final class EditorPane extends BorderPane {
         }
     }
 
-    private Node above(Asked asked) {
-        TwoWays two = switch (asked) {
+    private Node above(QuestionGroup asked) {
+        AlternativeButtons two = switch (asked) {
             case FOOD ->
-                new TwoWays(
+                new AlternativeButtons(
                         "vessel",
                         new String[] {"In a pan", "Nothing: a bare disc, to look at the light alone"},
                         () -> document.state().hasSection("plane"),
                         new Runnable[] {choosing::takePan, choosing::takeDisc});
             case SUN ->
-                new TwoWays(
+                new AlternativeButtons(
                         "daylight",
                         new String[] {"In a sun that stands as said here", "In the sun of a day and place"},
                         () -> document.state().hasSection("when"),
@@ -165,7 +165,7 @@ public final class EditorPane extends BorderPane {
 
     /** Commits pending input; before saving or closing. */
     public void flush() {
-        if (getScene() != null && getScene().getFocusOwner() instanceof TypedField field) {
+        if (getScene() != null && getScene().getFocusOwner() instanceof ValueField field) {
             field.send();
         }
     }
@@ -174,14 +174,14 @@ public final class EditorPane extends BorderPane {
         String text = InputText.normalised(find.getText()).toLowerCase(Locale.ROOT);
         List<String> wanted = text.isEmpty() ? List.of() : Arrays.asList(text.split(" "));
         boolean any = false;
-        for (AskedPane group : groups) {
+        for (QuestionPane group : groups) {
             group.tell();
             boolean shown = group.show(wanted, explain.isSelected());
             group.setVisible(shown);
             group.setManaged(shown);
             any |= shown;
         }
-        ways.forEach(TwoWays::follow);
+        ways.forEach(AlternativeButtons::follow);
         unfold(!wanted.isEmpty());
         tellFound(any, text);
     }
@@ -225,7 +225,7 @@ public final class EditorPane extends BorderPane {
     /** Opens the question under which a key stands and gives the key the keyboard. */
     public void goTo(String path) {
         find.clear();
-        for (AskedPane group : groups) {
+        for (QuestionPane group : groups) {
             for (KeyRow row : group.rows()) {
                 if (row.model().key().path().equals(path)) {
                     group.setExpanded(true);

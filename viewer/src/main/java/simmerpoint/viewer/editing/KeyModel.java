@@ -89,14 +89,15 @@ final class KeyModel {
         DocumentState state = document.state();
         Optional<String> typed = state.typed(key.path());
         Optional<TypedQuantity> number = typed.flatMap(this::measured);
-        Optional<TypedQuantity> taken = InForce.of(key, state.read().scenario()).map(this::inUnits);
+        Optional<TypedQuantity> taken =
+                EffectiveValue.of(key, state.read().scenario()).map(this::inUnits);
         quantity = typed.isPresent() ? number.map(this::inUnits) : taken;
         String text =
                 quantity.filter(q -> typed.isPresent()).map(TypedQuantity::text).orElse(typed.orElse(""));
         otherwise.set(otherwise(taken.filter(q -> typed.isEmpty() || key.defaultIsValue())));
         inTheFile.set(typed.filter(t -> !t.equals(text)).orElse(""));
         wrong.set(state.wrongAt(key.path()).orElse(""));
-        whyNot.set(Belonging.whyNot(key, state).orElse(""));
+        whyNot.set(KeyApplicability.whyNot(key, state).orElse(""));
         given.set(typed.isPresent());
         shown.set(text);
     }

@@ -33,7 +33,7 @@ final class KeyRow extends VBox {
     private final Tooltip caption = new Tooltip();
     private final String haystack;
 
-    KeyRow(KeyModel model, Choosing choosing, Dialogs dialogs, ObservableValue<UnitSystem> units) {
+    KeyRow(KeyModel model, ChoiceEdits choosing, Dialogs dialogs, ObservableValue<UnitSystem> units) {
         this.model = model;
         this.control = control(model, choosing);
         this.haystack = haystack(model.key());
@@ -44,24 +44,24 @@ final class KeyRow extends VBox {
         meaning.setWrapText(true);
         meaning.setMinHeight(USE_PREF_SIZE);
         meaning.managedProperty().bind(meaning.visibleProperty());
-        getChildren().setAll(line(dialogs), new WrongMark(model.wrongProperty()), meaning);
+        getChildren().setAll(line(dialogs), new ErrorMark(model.wrongProperty()), meaning);
         List.of(model.shownProperty(), model.wrongProperty(), model.whyNotProperty(), units)
                 .forEach(value -> value.addListener((v, before, now) -> describe()));
         control.disableProperty().bind(Bindings.isNotEmpty(model.whyNotProperty()));
         describe();
     }
 
-    private static Control control(KeyModel model, Choosing choosing) {
+    private static Control control(KeyModel model, ChoiceEdits choosing) {
         return switch (model.key().kind()) {
-            case WORD -> new WordChoice(model, choosing);
-            case SWITCH -> new OnOff(model);
-            default -> new TypedField(model);
+            case WORD -> new WordBox(model, choosing);
+            case SWITCH -> new SwitchBox(model);
+            default -> new ValueField(model);
         };
     }
 
     private Node line(Dialogs dialogs) {
         Key key = model.key();
-        Label label = new Label(KeyWords.label(key));
+        Label label = new Label(KeyLabels.label(key));
         label.setLabelFor(control);
         label.getStyleClass().add("key-label");
         label.setWrapText(true);
@@ -78,7 +78,7 @@ final class KeyRow extends VBox {
         if (!above) {
             line.getChildren().add(label);
         }
-        Optional<SpanSlider> slider = SliderSpan.of(key).map(span -> new SpanSlider(model, span));
+        Optional<ValueSlider> slider = Optional.ofNullable(key.usual()).map(span -> new ValueSlider(model, span));
         boolean wide = slider.isEmpty() && key.kind() != Key.Kind.SWITCH;
         label.setPrefWidth(LABEL_WIDTH);
         label.setMinWidth(LABEL_WIDTH);
@@ -87,7 +87,7 @@ final class KeyRow extends VBox {
         control.setMinWidth(wide ? 80 : FIELD_WIDTH);
         line.getChildren().add(control);
         if (key.kind() == Key.Kind.FILE) {
-            line.getChildren().add(new FilePick(model, dialogs));
+            line.getChildren().add(new FileButton(model, dialogs));
         }
         slider.ifPresent(s -> {
             s.disableProperty().bind(control.disableProperty());
@@ -108,7 +108,7 @@ final class KeyRow extends VBox {
         back.setId("back-" + model.key().path());
         back.getStyleClass().add("back");
         back.setTooltip(new Tooltip("Back to the default"));
-        back.setAccessibleText("Back to the default: " + KeyWords.spoken(model.key()));
+        back.setAccessibleText("Back to the default: " + KeyLabels.spoken(model.key()));
         back.setOnAction(e -> {
             model.reset();
             control.requestFocus();
@@ -127,13 +127,13 @@ final class KeyRow extends VBox {
         meaning.setText(words);
         tell();
         String wrong = model.wrongProperty().get();
-        control.setAccessibleText(KeyWords.spoken(model.key()));
+        control.setAccessibleText(KeyLabels.spoken(model.key()));
         control.setAccessibleHelp((wrong.isEmpty() ? "" : "Wrong: " + wrong + ". ") + words);
     }
 
     private String explained() {
         Key key = model.key();
-        StringBuilder words = new StringBuilder(key.sentence()).append(KeyWords.remark(key));
+        StringBuilder words = new StringBuilder(key.sentence()).append(KeyLabels.remark(key));
         if (key.range() != null) {
             words.append(' ').append(capital(model.allowed())).append('.');
         }
@@ -168,8 +168,8 @@ final class KeyRow extends VBox {
 
     /** What is known of the word that holds, with its source. */
     private String known(Key key) {
-        Optional<String> word = Chosen.word(model.document().state(), key);
-        Optional<Catalogued> known = word.flatMap(w -> Catalogued.of(key, w));
+        Optional<String> word = ChosenWord.word(model.document().state(), key);
+        Optional<CatalogueEntry> known = word.flatMap(w -> CatalogueEntry.of(key, w));
         return known.map(k -> " " + capital(word.get()) + ": " + k.figures() + "."
                         + (k.source().isEmpty() ? "" : " Source: " + k.source() + "."))
                 .orElse("");
@@ -183,8 +183,8 @@ final class KeyRow extends VBox {
         return String.join(
                         " ",
                         key.path(),
-                        KeyWords.label(key),
-                        KeyWords.heading(key.section()),
+                        KeyLabels.label(key),
+                        KeyLabels.heading(key.section()),
                         key.sentence(),
                         String.join(" ", key.words()))
                 .toLowerCase(Locale.ROOT);

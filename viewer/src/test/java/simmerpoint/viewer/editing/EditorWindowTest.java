@@ -236,7 +236,7 @@ class EditorWindowTest {
         open(new ScenarioDocument());
         goTo("sun.shape.kind");
         assertFalse(shown.pane().row("sun.shape.ratio").orElseThrow().isVisible());
-        FxThread.run(() -> ((WordChoice) control("sun.shape.kind")).setValue("circumsolar"));
+        FxThread.run(() -> ((WordBox) control("sun.shape.kind")).setValue("circumsolar"));
         assertTrue(shown.pane().row("sun.shape.ratio").orElseThrow().isVisible());
         assertFalse(shown.pane().row("sun.shape.half-angle").orElseThrow().isVisible());
     }
@@ -302,7 +302,7 @@ class EditorWindowTest {
         ScenarioDocument document = new ScenarioDocument(OpenedFile.read(file));
         shown = Editors.show(document, UnitSystem.METRIC, Editors.answering(mesh));
         goTo("dish.surface.cut");
-        FxThread.run(() -> ((WordChoice) control("dish.surface.cut")).setValue("from-file"));
+        FxThread.run(() -> ((WordBox) control("dish.surface.cut")).setValue("from-file"));
         FxThread.settle();
         assertTrue(document.state().wrongAt("dish.surface.file").isPresent());
         goTo("dish.surface.file");

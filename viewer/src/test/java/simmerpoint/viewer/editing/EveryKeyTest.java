@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import javafx.beans.property.SimpleObjectProperty;
 import javafx.scene.AccessibleAttribute;
 import javafx.scene.control.Control;
@@ -33,22 +34,22 @@ class EveryKeyTest {
                     .orElseThrow(() -> new AssertionError("no control for " + key.path()))
                     .control();
             Class<? extends Control> wanted = switch (key.kind()) {
-                case WORD -> WordChoice.class;
-                case SWITCH -> OnOff.class;
-                default -> TypedField.class;
+                case WORD -> WordBox.class;
+                case SWITCH -> SwitchBox.class;
+                default -> ValueField.class;
             };
             assertInstanceOf(wanted, control, key.path());
             assertTrue(control.isFocusTraversable(), key.path());
         }
         long rows = editor.groups().stream()
-                .mapToLong(group -> ((AskedPane) group).rows().size())
+                .mapToLong(group -> ((QuestionPane) group).rows().size())
                 .sum();
         assertEquals(Keys.all().size(), rows);
     }
 
     @Test
     void everyKeyOfASectionThatIsNamedStandsUnderItsQuestion() {
-        Keys.all().forEach(key -> assertNotEquals(Asked.REST, Asked.of(key), key.path()));
+        Keys.all().forEach(key -> assertNotEquals(QuestionGroup.REST, QuestionGroup.of(key), key.path()));
     }
 
     /** A screen reader hears what the eye reads: name, explanation, range, default. */
@@ -78,23 +79,23 @@ class EveryKeyTest {
     void theWordsOfChoiceAreThoseOfTheKeyWithFiguresAndSourceOfMaterials() {
         Key material = Keys.find("mirror.material").orElseThrow();
         for (String word : material.words()) {
-            Catalogued known = Catalogued.of(material, word).orElseThrow(() -> new AssertionError(word));
+            CatalogueEntry known = CatalogueEntry.of(material, word).orElseThrow(() -> new AssertionError(word));
             assertEquals(word.equals("own figures"), known.source().isEmpty(), word);
         }
         for (String path : List.of("pan.finish", "pan.lid-finish", "pan.material")) {
             Key key = Keys.find(path).orElseThrow();
             key.words()
                     .forEach(word -> assertFalse(
-                            Catalogued.of(key, word).orElseThrow().source().isEmpty(), word));
+                            CatalogueEntry.of(key, word).orElseThrow().source().isEmpty(), word));
         }
         Key cut = Keys.find("dish.surface.cut").orElseThrow();
-        cut.words().forEach(word -> assertTrue(Catalogued.of(cut, word).isPresent(), word));
+        cut.words().forEach(word -> assertTrue(CatalogueEntry.of(cut, word).isPresent(), word));
     }
 
     @Test
     void everySpanLiesInTheRangeOfItsKey() {
         for (Key key : Keys.all()) {
-            SliderSpan.of(key).ifPresent(span -> {
+            Optional.ofNullable(key.usual()).ifPresent(span -> {
                 assertTrue(
                         span.low() >= key.range().low()
                                 && span.high() <= key.range().high(),

@@ -7,7 +7,7 @@ import simmerpoint.scenario.keys.Key;
 import simmerpoint.scenario.keys.Keys;
 
 /** What a builder asks, in this order, and which sections of the scenario answer it. */
-enum Asked {
+enum QuestionGroup {
     /** Pan, water, lid. */
     FOOD("What is cooked, and in what?", "pan plane"),
     /** Size and panels. */
@@ -30,7 +30,7 @@ enum Asked {
     private final String words;
     private final String sections;
 
-    Asked(String words, String sections) {
+    QuestionGroup(String words, String sections) {
         this.words = words;
         this.sections = sections;
     }
@@ -46,7 +46,7 @@ enum Asked {
     }
 
     /** Under which question a key stands. */
-    static Asked of(Key key) {
+    static QuestionGroup of(Key key) {
         String top = key.section().contains(".")
                 ? key.section().substring(0, key.section().indexOf('.'))
                 : key.section();

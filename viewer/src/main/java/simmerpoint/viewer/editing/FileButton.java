@@ -7,11 +7,11 @@ import simmerpoint.viewer.dialog.Dialogs;
 import simmerpoint.viewer.dialog.FileKind;
 
 /** A button that asks for the file a key names. */
-final class FilePick extends Button {
-    FilePick(KeyModel model, Dialogs dialogs) {
+final class FileButton extends Button {
+    FileButton(KeyModel model, Dialogs dialogs) {
         super("Choose…");
         setId("pick-" + model.key().path());
-        setAccessibleText("Choose the file: " + KeyWords.spoken(model.key()));
+        setAccessibleText("Choose the file: " + KeyLabels.spoken(model.key()));
         setTooltip(new Tooltip("Choose the file"));
         setMinWidth(USE_PREF_SIZE);
         setOnAction(e -> dialogs.fileToOpen(model.key().sentence(), kind(model))

@@ -5,12 +5,12 @@ import java.util.Set;
 import javafx.scene.control.CheckBox;
 
 /** A key that is on or off. */
-final class OnOff extends CheckBox {
+final class SwitchBox extends CheckBox {
     private static final Set<String> ON = Set.of("on", "yes", "true");
 
     private final KeyModel model;
 
-    OnOff(KeyModel model) {
+    SwitchBox(KeyModel model) {
         this.model = model;
         setId("key-" + model.key().path());
         setOnAction(e -> model.enter(isSelected() ? "on" : "off"));

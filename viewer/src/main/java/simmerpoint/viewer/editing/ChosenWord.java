@@ -7,8 +7,8 @@ import simmerpoint.units.InputText;
 import simmerpoint.viewer.document.DocumentState;
 
 /** Which word holds at a key of choice: as typed, or the default. */
-final class Chosen {
-    private Chosen() {}
+final class ChosenWord {
+    private ChosenWord() {}
 
     /** The word; empty if what was typed is none, or a default is taken from elsewhere. */
     static Optional<String> word(DocumentState state, Key key) {

@@ -6,7 +6,7 @@ import javafx.scene.control.ToggleGroup;
 import javafx.scene.layout.VBox;
 
 /** One of two ways to say something, between which other keys change. */
-final class TwoWays extends VBox {
+final class AlternativeButtons extends VBox {
     private final RadioButton first;
     private final RadioButton second;
     private final BooleanSupplier isSecond;
@@ -19,7 +19,7 @@ final class TwoWays extends VBox {
      * @param isSecond whether the second way holds now
      * @param actions what choosing each does
      */
-    TwoWays(String id, String[] words, BooleanSupplier isSecond, Runnable[] actions) {
+    AlternativeButtons(String id, String[] words, BooleanSupplier isSecond, Runnable[] actions) {
         this.isSecond = isSecond;
         ToggleGroup group = new ToggleGroup();
         first = button(id + "-first", words[0], group, actions[0]);

@@ -20,13 +20,13 @@ import simmerpoint.viewer.document.ScenarioDocument;
  * Choices that change which keys belong: each is made as one step, with what the new choice needs filled in and what it
  * forbids taken out. What stood there before a choice was changed is remembered and comes back with it.
  */
-final class Choosing {
+final class ChoiceEdits {
     private static final List<String> OWN_FIGURES = List.of("mirror.reflectance", "mirror.slope-error");
 
     private final ScenarioDocument document;
     private final Map<String, String> memory = new HashMap<>();
 
-    Choosing(ScenarioDocument document) {
+    ChoiceEdits(ScenarioDocument document) {
         this.document = document;
         document.stateProperty().addListener((value, before, now) -> memory.putAll(now.given()));
         memory.putAll(document.state().given());
@@ -73,7 +73,8 @@ final class Choosing {
         for (String path : OWN_FIGURES) {
             if (document.state().typed(path).isEmpty()) {
                 Key key = Keys.find(path).orElseThrow();
-                InForce.of(key, document.state().read().scenario()).ifPresent(figure -> typed.put(path, figure.text()));
+                EffectiveValue.of(key, document.state().read().scenario())
+                        .ifPresent(figure -> typed.put(path, figure.text()));
             }
         }
     }
@@ -117,7 +118,7 @@ final class Choosing {
                 "sun.beam",
                 TypedQuantity.written(scenario.sun().beamWattsPerSquareMetre(), Dimension.IRRADIANCE, "W/m²", 0)
                         .text());
-        boolean measured = Chosen.word(document.state(), "sky.kind").equals("measured");
+        boolean measured = ChosenWord.word(document.state(), "sky.kind").equals("measured");
         boolean unplaced = Optional.ofNullable(document.state().given().get("place.latitude"))
                 .isEmpty();
         Edit out = Edit.drop("when");

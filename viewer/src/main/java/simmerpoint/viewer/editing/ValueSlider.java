@@ -2,24 +2,27 @@ package simmerpoint.viewer.editing;
 
 import javafx.scene.control.Slider;
 import javafx.scene.input.MouseEvent;
+import simmerpoint.scenario.keys.KeyRange;
 import simmerpoint.units.TypedQuantity;
 
-/** A slider beside a number, in the number's own unit and in round steps. One drag, or one stay with keys, is undone in one step. */
-final class SpanSlider extends Slider {
+/**
+ * A slider beside a number, in the number's own unit and in round steps, over what hand-built cookers have. One drag, or one stay with keys, is undone in one step.
+ */
+final class ValueSlider extends Slider {
     private static final double STEPS = 160;
 
     private final KeyModel model;
-    private final SliderSpan span;
+    private final KeyRange span;
     private boolean following;
     private double step = 1;
     private int decimals;
     private TypedQuantity like;
 
-    SpanSlider(KeyModel model, SliderSpan span) {
+    ValueSlider(KeyModel model, KeyRange span) {
         this.model = model;
         this.span = span;
         setId("slider-" + model.key().path());
-        setAccessibleText(KeyWords.spoken(model.key()) + ", slider");
+        setAccessibleText(KeyLabels.spoken(model.key()) + ", slider");
         setMinWidth(60);
         model.shownProperty().addListener((value, before, now) -> follow());
         model.otherwiseProperty().addListener((value, before, now) -> follow());

@@ -18,9 +18,9 @@ import simmerpoint.scenario.keys.Key;
 import simmerpoint.scenario.keys.Keys;
 import simmerpoint.viewer.document.ScenarioDocument;
 
-class ChoosingTest {
+class ChoiceEditsTest {
     private final ScenarioDocument document = new ScenarioDocument();
-    private final Choosing choosing = new Choosing(document);
+    private final ChoiceEdits choosing = new ChoiceEdits(document);
 
     private static Key key(String path) {
         return Keys.find(path).orElseThrow();
@@ -55,7 +55,7 @@ class ChoosingTest {
         String before = document.state().values().sourceText();
         for (String word : List.of("smooth", "square-tiles", "hexagon-tiles", "bent-strips", "flat-rings")) {
             cut(word);
-            assertEquals(word, Chosen.word(document.state(), "dish.surface.cut"));
+            assertEquals(word, ChosenWord.word(document.state(), "dish.surface.cut"));
             scenario();
         }
         FlatRings rings = (FlatRings) scenario().dish().cut();
@@ -72,8 +72,9 @@ class ChoosingTest {
         cut("from-file");
         assertTrue(document.state().wrongAt("dish.surface.file").isPresent());
         assertEquals(Optional.empty(), document.state().typed("dish.hub"));
-        assertTrue(Belonging.whyNot(key("dish.surface.rings"), document.state()).isPresent());
-        assertEquals(Optional.empty(), Belonging.whyNot(key("dish.surface.unit"), document.state()));
+        assertTrue(KeyApplicability.whyNot(key("dish.surface.rings"), document.state())
+                .isPresent());
+        assertEquals(Optional.empty(), KeyApplicability.whyNot(key("dish.surface.unit"), document.state()));
         assertTrue(document.readProperty().get().scenario().dish().cut() instanceof FlatRings);
     }
 
@@ -138,19 +139,19 @@ class ChoosingTest {
 
     @Test
     void onlyKeysWithAMeaningBelong() {
-        assertTrue(Belonging.whyNot(key("dish.surface.tile"), document.state())
+        assertTrue(KeyApplicability.whyNot(key("dish.surface.tile"), document.state())
                 .orElseThrow()
                 .contains("square-tiles"));
-        assertTrue(Belonging.whyNot(key("plane.disc"), document.state()).isPresent());
-        assertTrue(Belonging.whyNot(key("when.time"), document.state()).isPresent());
-        assertTrue(Belonging.whyNot(key("sky.kind"), document.state()).isPresent());
-        assertEquals(Optional.empty(), Belonging.whyNot(key("dish.surface.rings"), document.state()));
+        assertTrue(KeyApplicability.whyNot(key("plane.disc"), document.state()).isPresent());
+        assertTrue(KeyApplicability.whyNot(key("when.time"), document.state()).isPresent());
+        assertTrue(KeyApplicability.whyNot(key("sky.kind"), document.state()).isPresent());
+        assertEquals(Optional.empty(), KeyApplicability.whyNot(key("dish.surface.rings"), document.state()));
         choosing.takeDisc();
-        assertTrue(Belonging.whyNot(key("pan.water"), document.state()).isPresent());
-        assertTrue(Belonging.whyNot(key("air.wind"), document.state()).isPresent());
+        assertTrue(KeyApplicability.whyNot(key("pan.water"), document.state()).isPresent());
+        assertTrue(KeyApplicability.whyNot(key("air.wind"), document.state()).isPresent());
         cut("smooth");
-        assertTrue(Belonging.whyNot(key("dish.gap"), document.state()).isPresent());
+        assertTrue(KeyApplicability.whyNot(key("dish.gap"), document.state()).isPresent());
         document.change(Map.of("dish.gap", "2 mm"));
-        assertEquals(Optional.empty(), Belonging.whyNot(key("dish.gap"), document.state()));
+        assertEquals(Optional.empty(), KeyApplicability.whyNot(key("dish.gap"), document.state()));
     }
 }

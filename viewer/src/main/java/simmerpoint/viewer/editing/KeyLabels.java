@@ -7,7 +7,7 @@ import simmerpoint.dish.cut.Cuts;
 import simmerpoint.scenario.keys.Key;
 
 /** What keys, sections and words of choice are called in the window. */
-final class KeyWords {
+final class KeyLabels {
     private static final Map<String, String> LABELS = Map.of(
             "sun.shape.kind", "sun's shape",
             "sky.kind", "kind of sky",
@@ -45,7 +45,7 @@ final class KeyWords {
             Map.entry("aim.pan-carried-by dish", "the pan moves with the dish"),
             Map.entry("mirror.material own figures", "nothing from the list; figures as given below"));
 
-    private KeyWords() {}
+    private KeyLabels() {}
 
     /** What to write beside its control. */
     static String label(Key key) {

@@ -8,7 +8,7 @@ import simmerpoint.scenario.keys.Key;
 import simmerpoint.units.TypedQuantity;
 
 /** The figure that holds for a key that is left out: its default, or what the scenario takes from the material or the pan. */
-final class InForce {
+final class EffectiveValue {
     private static final Map<String, ToDoubleFunction<Scenario>> TAKEN = Map.of(
             "mirror.reflectance", s -> s.mirror().reflectance(),
             "mirror.scattered", s -> s.mirror().scattered(),
@@ -23,7 +23,7 @@ final class InForce {
     private static final int DECIMALS = 3;
     private static final int WEIGHED = 1;
 
-    private InForce() {}
+    private EffectiveValue() {}
 
     /** The figure, for a key that is not given. */
     static Optional<TypedQuantity> of(Key key, Scenario scenario) {

@@ -9,15 +9,15 @@ import javafx.scene.layout.VBox;
 import simmerpoint.scenario.keys.Key;
 
 /** A choice among the words a key allows, each with what is known of it. */
-final class WordChoice extends ComboBox<String> {
+final class WordBox extends ComboBox<String> {
     private static final double LIST_WIDTH = 330;
     private static final int MOST_ROWS = 8;
 
     private final KeyModel model;
-    private final Choosing choosing;
+    private final ChoiceEdits choosing;
     private boolean following;
 
-    WordChoice(KeyModel model, Choosing choosing) {
+    WordBox(KeyModel model, ChoiceEdits choosing) {
         this.model = model;
         this.choosing = choosing;
         Key key = model.key();
@@ -28,8 +28,8 @@ final class WordChoice extends ComboBox<String> {
         setVisibleRowCount(Math.min(MOST_ROWS, key.words().size()));
         setCellFactory(list -> new Row(key));
         model.wrongProperty()
-                .addListener((value, before, now) -> pseudoClassStateChanged(TypedField.WRONG, !now.isEmpty()));
-        pseudoClassStateChanged(TypedField.WRONG, !model.wrongProperty().get().isEmpty());
+                .addListener((value, before, now) -> pseudoClassStateChanged(ValueField.WRONG, !now.isEmpty()));
+        pseudoClassStateChanged(ValueField.WRONG, !model.wrongProperty().get().isEmpty());
         promptTextProperty().bind(model.otherwiseProperty());
         model.shownProperty().addListener((value, before, now) -> follow());
         valueProperty().addListener((value, before, now) -> chosen(now));
@@ -79,7 +79,7 @@ final class WordChoice extends ComboBox<String> {
                 setTooltip(null);
                 return;
             }
-            Catalogued known = Catalogued.of(key, item).orElse(new Catalogued("", ""));
+            CatalogueEntry known = CatalogueEntry.of(key, item).orElse(new CatalogueEntry("", ""));
             word.setText(item);
             figures.setText(known.figures());
             figures.setManaged(!known.figures().isEmpty());

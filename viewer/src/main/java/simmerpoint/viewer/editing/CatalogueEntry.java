@@ -15,39 +15,39 @@ import simmerpoint.units.QuantityWriter;
  * @param figures in one line
  * @param source who says so; empty for words that are no material
  */
-record Catalogued(String figures, String source) {
+record CatalogueEntry(String figures, String source) {
     /** What is known of that word at that key, if anything. */
-    static Optional<Catalogued> of(Key key, String word) {
-        Optional<Catalogued> row = Optional.empty();
+    static Optional<CatalogueEntry> of(Key key, String word) {
+        Optional<CatalogueEntry> row = Optional.empty();
         if (key.path().equals("mirror.material")) {
-            row = MaterialCatalogue.find(word).map(Catalogued::mirror);
+            row = MaterialCatalogue.find(word).map(CatalogueEntry::mirror);
         } else if (key.path().endsWith("finish")) {
             row = FinishCatalogue.all().stream()
                     .filter(finish -> finish.finish().name().equals(word))
-                    .map(Catalogued::finish)
+                    .map(CatalogueEntry::finish)
                     .findFirst();
         } else if (key.path().equals("pan.material")) {
-            row = PanMaterial.find(word).map(Catalogued::vessel);
+            row = PanMaterial.find(word).map(CatalogueEntry::vessel);
         }
-        return row.or(() -> KeyWords.meaning(key, word).map(meaning -> new Catalogued(meaning, "")));
+        return row.or(() -> KeyLabels.meaning(key, word).map(meaning -> new CatalogueEntry(meaning, "")));
     }
 
-    private static Catalogued mirror(Material material) {
-        return new Catalogued(
+    private static CatalogueEntry mirror(Material material) {
+        return new CatalogueEntry(
                 "reflects " + QuantityWriter.share(material.reflectance()) + " (" + material.quality()
                         + "), slope error " + QuantityWriter.milliradians(material.slopeErrorRadians()),
                 material.source());
     }
 
-    private static Catalogued finish(CatalogueFinish row) {
-        return new Catalogued(
+    private static CatalogueEntry finish(CatalogueFinish row) {
+        return new CatalogueEntry(
                 "takes up " + QuantityWriter.share(row.finish().absorptance()) + " of the sunlight (" + row.quality()
                         + ")",
                 row.source());
     }
 
-    private static Catalogued vessel(PanMaterial material) {
-        return new Catalogued(
+    private static CatalogueEntry vessel(PanMaterial material) {
+        return new CatalogueEntry(
                 Math.round(material.specificHeat()) + " J/(kg·K), conducts " + Math.round(material.conductivity())
                         + " W/(m·K)",
                 material.source());

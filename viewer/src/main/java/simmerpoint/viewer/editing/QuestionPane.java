@@ -21,10 +21,10 @@ import simmerpoint.viewer.document.ScenarioDocument;
  * One question of a builder with the keys that answer it; its head tells when something in it is wrong. What is in it is
  * made when it is first opened.
  */
-final class AskedPane extends TitledPane {
+final class QuestionPane extends TitledPane {
     private static final double GAP = 10;
 
-    private final Asked asked;
+    private final QuestionGroup asked;
     private final ScenarioDocument document;
     private final Function<Key, KeyRow> maker;
     private final Node above;
@@ -42,7 +42,7 @@ final class AskedPane extends TitledPane {
      * @param maker makes the row of a key
      * @param above stands over all rows; may be null
      */
-    AskedPane(Asked asked, ScenarioDocument document, Function<Key, KeyRow> maker, Node above) {
+    QuestionPane(QuestionGroup asked, ScenarioDocument document, Function<Key, KeyRow> maker, Node above) {
         this.asked = asked;
         this.document = document;
         this.maker = maker;
@@ -76,9 +76,9 @@ final class AskedPane extends TitledPane {
         }
         Map<String, List<Key>> keys = new LinkedHashMap<>();
         asked.keys()
-                .forEach(key -> keys.computeIfAbsent(KeyWords.headed(key.section()), s -> new ArrayList<>())
+                .forEach(key -> keys.computeIfAbsent(KeyLabels.headed(key.section()), s -> new ArrayList<>())
                         .add(key));
-        boolean headed = keys.size() > 1 && asked != Asked.FOOD && asked != Asked.DISH;
+        boolean headed = keys.size() > 1 && asked != QuestionGroup.FOOD && asked != QuestionGroup.DISH;
         keys.forEach((section, under) -> {
             open(section, headed, content);
             under.forEach(key -> rows.add(maker.apply(key)));
@@ -89,7 +89,7 @@ final class AskedPane extends TitledPane {
 
     private void open(String section, boolean withHeading, VBox content) {
         if (withHeading) {
-            Label heading = new Label(KeyWords.heading(section));
+            Label heading = new Label(KeyLabels.heading(section));
             heading.getStyleClass().add("section-heading");
             heading.managedProperty().bind(heading.visibleProperty());
             headings.put(section, heading);
@@ -97,7 +97,7 @@ final class AskedPane extends TitledPane {
         }
         StringProperty wrong = new SimpleStringProperty("");
         sectionsWrong.put(section, wrong);
-        content.getChildren().add(new WrongMark(wrong));
+        content.getChildren().add(new ErrorMark(wrong));
     }
 
     /** Tells what is wrong: how many in the head, and at a section what is said of it as a whole. */
@@ -105,10 +105,10 @@ final class AskedPane extends TitledPane {
         List<Problem> mine =
                 document.state().problems().stream().filter(this::isMine).toList();
         setText(asked.words() + (mine.isEmpty() ? "" : "  " + mine.size() + " wrong"));
-        setGraphic(mine.isEmpty() ? null : WrongMark.sign());
+        setGraphic(mine.isEmpty() ? null : ErrorMark.sign());
         sectionsWrong.forEach((section, wrong) -> wrong.set(mine.stream()
                 .filter(problem -> Keys.find(problem.key()).isEmpty()
-                        && KeyWords.headed(problem.key()).equals(section))
+                        && KeyLabels.headed(problem.key()).equals(section))
                 .map(Problem::text)
                 .findFirst()
                 .orElse("")));
@@ -119,7 +119,7 @@ final class AskedPane extends TitledPane {
                 .or(() -> Keys.all().stream()
                         .filter(key -> key.path().startsWith(problem.key() + "."))
                         .findFirst())
-                .filter(key -> Asked.of(key) == asked)
+                .filter(key -> QuestionGroup.of(key) == asked)
                 .isPresent();
     }
 
@@ -142,12 +142,14 @@ final class AskedPane extends TitledPane {
     private boolean show() {
         if (rows.isEmpty()) {
             return asked.keys().stream()
-                    .anyMatch(key -> Belonging.whyNot(key, document.state()).isEmpty());
+                    .anyMatch(key ->
+                            KeyApplicability.whyNot(key, document.state()).isEmpty());
         }
         Map<String, Boolean> sections = new LinkedHashMap<>();
         for (KeyRow row : rows) {
             boolean shown = wanted.isEmpty()
-                    ? Belonging.whyNot(row.model().key(), document.state()).isEmpty()
+                    ? KeyApplicability.whyNot(row.model().key(), document.state())
+                            .isEmpty()
                     : row.answers(wanted)
                             || document.state()
                                     .wrongAt(row.model().key().path())
@@ -155,7 +157,7 @@ final class AskedPane extends TitledPane {
             row.setVisible(shown);
             row.setManaged(shown);
             row.setExplained(explained || !wanted.isEmpty());
-            sections.merge(KeyWords.headed(row.model().key().section()), shown, Boolean::logicalOr);
+            sections.merge(KeyLabels.headed(row.model().key().section()), shown, Boolean::logicalOr);
         }
         headings.forEach((section, heading) -> heading.setVisible(sections.getOrDefault(section, false)));
         return sections.containsValue(true);

@@ -11,7 +11,7 @@ import javafx.util.Duration;
  * A field to type a value into. Input goes to the document when the typing pauses, at the return key and when the field
  * is left; all that is typed in one stay is undone in one step, and Escape takes it back.
  */
-final class TypedField extends TextField {
+final class ValueField extends TextField {
     static final PseudoClass WRONG = PseudoClass.getPseudoClass("wrong");
     private static final Duration PAUSE = Duration.millis(450);
 
@@ -22,7 +22,7 @@ final class TypedField extends TextField {
     private String atEntry = "";
     private String sent;
 
-    TypedField(KeyModel model) {
+    ValueField(KeyModel model) {
         this.model = model;
         setId("key-" + model.key().path());
         getStyleClass().add("typed-field");

@@ -9,11 +9,11 @@ import javafx.scene.shape.FillRule;
 import javafx.scene.shape.SVGPath;
 
 /** A sign and a sentence that say what is wrong where it stands; takes no room while nothing is. */
-final class WrongMark extends HBox {
+final class ErrorMark extends HBox {
     private static final String TRIANGLE =
             "M7 0 L14.5 13 H-0.5 Z M6.2 4.2 L6.5 8.6 H7.5 L7.8 4.2 Z M6.2 9.6 H7.8 V11.2 H6.2 Z";
 
-    WrongMark(ObservableValue<String> sentence) {
+    ErrorMark(ObservableValue<String> sentence) {
         getStyleClass().add("wrong-mark");
         setAlignment(Pos.TOP_LEFT);
         setSpacing(6);

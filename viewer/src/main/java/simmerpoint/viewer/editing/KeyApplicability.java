@@ -9,10 +9,10 @@ import simmerpoint.scenario.keys.Keys;
 import simmerpoint.viewer.document.DocumentState;
 
 /** Which keys have a meaning for the cut, sun, sky and vessel that are chosen. What is typed or wrong is always shown. */
-final class Belonging {
+final class KeyApplicability {
     private static final Set<String> KITCHEN = Set.of("pan", "air", "heat-levels");
 
-    private Belonging() {}
+    private KeyApplicability() {}
 
     /** Why the key has no meaning now; empty if it has one. */
     static Optional<String> whyNot(Key key, DocumentState state) {
@@ -32,9 +32,9 @@ final class Belonging {
         if (chooser.isEmpty() || key.onlyFor().isEmpty()) {
             return Optional.empty();
         }
-        return Chosen.word(state, chooser.get())
+        return ChosenWord.word(state, chooser.get())
                 .filter(word -> !key.onlyFor().contains(word))
-                .map(word -> "only with the " + KeyWords.label(chooser.get()) + " "
+                .map(word -> "only with the " + KeyLabels.label(chooser.get()) + " "
                         + String.join(" or ", new TreeSet<>(key.onlyFor())));
     }
 
@@ -49,7 +49,7 @@ final class Belonging {
 
     /** What a surface does not have cannot be said of it. */
     private static Optional<String> surface(Key key, DocumentState state) {
-        String cut = Chosen.word(state, "dish.surface.cut");
+        String cut = ChosenWord.word(state, "dish.surface.cut");
         if (!CutKeys.inapplicable(cut).contains(key.path())) {
             return Optional.empty();
         }
