@@ -12,6 +12,7 @@ import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.OverwrittenOptionException;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.UnmatchedArgumentException;
+import simmerpoint.scenario.keys.NearestWord;
 import simmerpoint.scenario.values.FileNames;
 
 /** Says in one sentence what is wrong with the arguments. */
@@ -96,7 +97,7 @@ final class ArgumentComplaints {
     }
 
     private static String hint(String word, Collection<String> known) {
-        return ArgumentSuggestion.to(word, known)
+        return NearestWord.of(word, known)
                 .map(near -> "; did you mean " + near + "?")
                 .orElse("");
     }

@@ -10,6 +10,7 @@ import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.TypeConversionException;
 import simmerpoint.answer.words.LevelWords;
 import simmerpoint.heat.HeatLevel;
+import simmerpoint.scenario.keys.NearestWord;
 import simmerpoint.study.design.DesignLimits;
 import simmerpoint.units.Dimension;
 import simmerpoint.units.QuantityException;
@@ -169,7 +170,7 @@ final class DesignConverters {
                 }
             }
             List<String> words = levels().stream().map(Level::word).toList();
-            String hint = ArgumentSuggestion.to(asked, words)
+            String hint = NearestWord.of(asked, words)
                     .map(near -> "; did you mean " + near + "?")
                     .orElse("");
             throw refused(text, "a heat level: " + String.join(", ", words) + hint);

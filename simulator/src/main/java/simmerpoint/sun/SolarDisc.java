@@ -14,5 +14,8 @@ public final class SolarDisc {
      */
     public static final double MEAN_HALF_ANGLE_RADIANS = Math.asin(NOMINAL_RADIUS_METRES / ASTRONOMICAL_UNIT_METRES);
 
+    /** Width of the disc at mean distance, rad. */
+    public static final double MEAN_WIDTH_RADIANS = 2 * MEAN_HALF_ANGLE_RADIANS;
+
     private SolarDisc() {}
 }

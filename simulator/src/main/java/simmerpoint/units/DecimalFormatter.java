@@ -4,7 +4,7 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 
 /** Formats decimal numbers with significant digits; always with a decimal point. */
-final class DecimalFormatter {
+public final class DecimalFormatter {
     private static final int MOST_DECIMALS = 9;
 
     private DecimalFormatter() {}
@@ -14,6 +14,18 @@ final class DecimalFormatter {
         BigDecimal exact = new BigDecimal(value);
         int place = Math.max(decimals, least - 1 - exponent(value));
         return stripped(exact.setScale(Math.min(place, MOST_DECIMALS), RoundingMode.HALF_EVEN));
+    }
+
+    /** A number without zeros at the end of its decimals. */
+    public static String stripped(String number) {
+        if (number.indexOf('.') < 0) {
+            return number;
+        }
+        int end = number.length();
+        while (number.charAt(end - 1) == '0') {
+            end--;
+        }
+        return number.substring(0, number.charAt(end - 1) == '.' ? end - 1 : end);
     }
 
     /** Without zeros at the end of its decimals and without a minus before 0. */

@@ -14,6 +14,7 @@ import simmerpoint.study.aim.AimLead;
 import simmerpoint.study.aim.AimResult;
 import simmerpoint.study.aim.AimTolerance;
 import simmerpoint.study.aim.SunTrack;
+import simmerpoint.sun.SolarDisc;
 import simmerpoint.sun.SunMoment;
 
 /**
@@ -33,9 +34,6 @@ record AimAgainSection(AimResult result, FigureFormat figures, TargetWords words
 
     private static final double EASY = 0.005;
     private static final double STICK_STEP = 0.05;
-
-    /** Width of the sun on the sky, rad: twice the mean half-angle 4.65 mrad (IAU 2015 B3 over IAU 2012 B2). */
-    private static final double SUN_WIDTH = 2 * 4.65e-3;
 
     Section section() {
         boolean again = result.minutes().isPresent();
@@ -172,7 +170,7 @@ record AimAgainSection(AimResult result, FigureFormat figures, TargetWords words
         return "To set it, stand a stick " + figures.length(length)
                 + " long on the dish, along its axis: dead on it throws no shadow; with this lead the shadow\u2019s tip lies "
                 + figures.length(offset, 2) + " from its foot, " + towards + ". The tip is blurred over "
-                + figures.length(SUN_WIDTH * length, 1) + " by the sun\u2019s width."
+                + figures.length(SolarDisc.MEAN_WIDTH_RADIANS * length, 1) + " by the sun\u2019s width."
                 + (offset < FINE ? longerStick(lead) : "");
     }
 

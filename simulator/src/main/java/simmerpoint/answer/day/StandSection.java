@@ -15,6 +15,7 @@ import simmerpoint.setup.Aim;
 import simmerpoint.setup.FocusTravel;
 import simmerpoint.study.day.DayHour;
 import simmerpoint.study.day.DayResult;
+import simmerpoint.units.UnitSystem;
 
 /**
  * Where pan, dish and tripod stand through the day, how often to aim, and what will not go.
@@ -24,7 +25,6 @@ import simmerpoint.study.day.DayResult;
  * @param aimHint ends a sentence that says who tells what other times between two aimings cost
  */
 record StandSection(DayResult result, FigureFormat figures, String aimHint) {
-    private static final double INCH = 0.0254;
 
     Section section() {
         return Section.headed("How it stands")
@@ -62,7 +62,7 @@ record StandSection(DayResult result, FigureFormat figures, String aimHint) {
     private String inColumn(double metres, int decimals) {
         return switch (figures.system()) {
             case METRIC -> FigureFormat.fixed(100 * metres, decimals) + FigureFormat.NBSP + "cm";
-            case INCH -> FigureFormat.fixed(metres / INCH, 1) + FigureFormat.NBSP + "in";
+            case INCH -> FigureFormat.fixed(metres / UnitSystem.INCH.shortUnitMetres(), 1) + FigureFormat.NBSP + "in";
         };
     }
 

@@ -6,6 +6,7 @@ import simmerpoint.answer.words.FigureFormat;
 import simmerpoint.answer.words.TargetWords;
 import simmerpoint.setup.Aim;
 import simmerpoint.setup.Stand;
+import simmerpoint.units.DecimalFormatter;
 
 /**
  * How a dish is aimed and where its pan stands, without what is 0.
@@ -70,7 +71,7 @@ public record AimWords(Aim aim, Stand stand, TargetWords words, FigureFormat fig
         if (radians == 0) {
             return "";
         }
-        return " " + FigureFormat.trimmed(FigureFormat.rounded(Math.abs(Math.toDegrees(radians)), 2)) + "\u00b0"
+        return " " + DecimalFormatter.stripped(FigureFormat.rounded(Math.abs(Math.toDegrees(radians)), 2)) + "\u00b0"
                 + (radians > 0 ? positive : negative);
     }
 }

@@ -7,13 +7,13 @@ import simmerpoint.heat.Surroundings;
 import simmerpoint.heat.ThermalPan;
 import simmerpoint.scenario.CookingSetup;
 import simmerpoint.scenario.GroundHeights;
+import simmerpoint.units.DecimalFormatter;
 import simmerpoint.units.UnitSystem;
 
 /** What a scenario says of pan, water, air, heat levels and heights, in a line each. */
 record KitchenWords(CookingSetup kitchen, UnitSystem system) {
     private static final double POUND = 0.45359237;
     private static final double QUART = 0.946352946;
-    private static final double MILE_AN_HOUR = 0.44704;
 
     void addTo(SectionBuilder out, GroundHeights ground, FigureFormat figures) {
         out.figure("vessel", vessel())
@@ -48,7 +48,7 @@ record KitchenWords(CookingSetup kitchen, UnitSystem system) {
         Surroundings around = kitchen.around();
         double wind = around.windMetresPerSecond();
         return celsius(around.airCelsius()) + ", wind "
-                + (inch() ? figure(wind / MILE_AN_HOUR, "mph") : figure(wind, "m/s")) + ", humidity "
+                + (inch() ? figure(wind / UnitSystem.MILE_PER_HOUR, "mph") : figure(wind, "m/s")) + ", humidity "
                 + percent(around.relativeHumidity()) + ", "
                 + OutdoorWords.altitude(around.altitudeMetres(), system) + " above the sea, under "
                 + (around.openSky() ? "the open sky" : "cover");
@@ -82,6 +82,6 @@ record KitchenWords(CookingSetup kitchen, UnitSystem system) {
     }
 
     private static String figure(double x, int decimals, String unit) {
-        return FigureFormat.trimmed(FigureFormat.fixed(x, decimals)) + FigureFormat.NBSP + unit;
+        return DecimalFormatter.stripped(FigureFormat.fixed(x, decimals)) + FigureFormat.NBSP + unit;
     }
 }

@@ -39,7 +39,7 @@ final class OutdoorWords {
     /** A height above the sea, m, in whole metres or feet. */
     static String altitude(double metres, UnitSystem system) {
         return system == UnitSystem.INCH
-                ? FigureFormat.fixed(metres / 0.3048, 0) + FigureFormat.NBSP + "ft"
+                ? FigureFormat.fixed(metres / UnitSystem.FOOT_METRES, 0) + FigureFormat.NBSP + "ft"
                 : FigureFormat.fixed(metres, 0) + FigureFormat.NBSP + "m";
     }
 }

@@ -7,6 +7,7 @@ import simmerpoint.answer.words.FigureFormat;
 import simmerpoint.answer.words.TargetWords;
 import simmerpoint.quantities.OneLine;
 import simmerpoint.study.trace.TraceResult;
+import simmerpoint.units.UnitSystem;
 
 /** How sure the figures are, and what they came from. */
 public final class CertaintySection {
@@ -46,7 +47,8 @@ public final class CertaintySection {
     private static String area(double squareMetres, FigureFormat figures) {
         return switch (figures.system()) {
             case METRIC -> FigureFormat.rounded(squareMetres, 3) + "\u00a0m²";
-            case INCH -> FigureFormat.rounded(squareMetres / (0.3048 * 0.3048), 3) + "\u00a0ft²";
+            case INCH ->
+                FigureFormat.rounded(squareMetres / (UnitSystem.FOOT_METRES * UnitSystem.FOOT_METRES), 3) + "\u00a0ft²";
         };
     }
 }

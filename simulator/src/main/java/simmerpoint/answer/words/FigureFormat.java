@@ -3,6 +3,7 @@ package simmerpoint.answer.words;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import simmerpoint.sampling.Estimate;
+import simmerpoint.units.DecimalFormatter;
 import simmerpoint.units.UnitSystem;
 
 /**
@@ -17,7 +18,6 @@ public record FigureFormat(UnitSystem system) {
     public static final String NBSP = "\u00a0";
 
     private static final String UNKNOWN = "unknown";
-    private static final double INCH = 0.0254;
     private static final int MOST_SIGNIFICANT = 7;
     private static final int MOST_DECIMALS = 4;
 
@@ -186,7 +186,7 @@ public record FigureFormat(UnitSystem system) {
         int finest = unit.equals("in") || unit.equals("cm") ? 2 : unit.equals("m") ? 3 : 1;
         int coarsest = unit.equals("m") ? 2 : 0;
         int decimals = Math.max(coarsest, Math.min(finest, significant - 1 - exponent(x)));
-        return trimmed(fixed(x, decimals)) + NBSP + unit;
+        return DecimalFormatter.stripped(fixed(x, decimals)) + NBSP + unit;
     }
 
     private String unitFor(double metres, double error) {
@@ -202,7 +202,7 @@ public record FigureFormat(UnitSystem system) {
             case "m" -> 1;
             case "cm" -> 0.01;
             case "mm" -> 0.001;
-            default -> INCH;
+            default -> UnitSystem.INCH.shortUnitMetres();
         };
     }
 
@@ -214,11 +214,6 @@ public record FigureFormat(UnitSystem system) {
     /** An angle (rad) in whole degrees. */
     public String degrees(double radians) {
         return fixed(Math.toDegrees(radians), 0) + "\u00b0";
-    }
-
-    /** A number without zeros at the end of its decimals. */
-    public static String trimmed(String number) {
-        return number.contains(".") ? number.replaceAll("0+$", "").replaceAll("\\.$", "") : number;
     }
 
     /** An angle (rad) to two digits that count, mrad. */

@@ -12,7 +12,6 @@ import simmerpoint.units.UnitSystem;
 
 /** What one pan's water does with given light, in sentences: the same in every answer. */
 public final class HeatSentences {
-    private static final double KILOMETRES_PER_MILE = 1.609344;
 
     private final HeatResult result;
     private final CookingSetup kitchen;
@@ -74,7 +73,7 @@ public final class HeatSentences {
     public String weather() {
         Surroundings around = kitchen.around();
         String wind = system == UnitSystem.INCH
-                ? FigureFormat.rounded(around.windMetresPerSecond() * 3.6 / KILOMETRES_PER_MILE, 2) + FigureFormat.NBSP
+                ? FigureFormat.rounded(around.windMetresPerSecond() / UnitSystem.MILE_PER_HOUR, 2) + FigureFormat.NBSP
                         + "mph"
                 : FigureFormat.rounded(around.windMetresPerSecond(), 2) + FigureFormat.NBSP + "m/s";
         String breeze = around.windMetresPerSecond() > 0 ? "wind " + wind : "no wind";

@@ -27,26 +27,23 @@ public final class MoveWords {
 
     /** The same with so many decimals. */
     public String alone(double metres, int decimals) {
-        return FigureFormat.fixed(metres / unit(first), decimals) + FigureFormat.NBSP + name(first);
+        return FigureFormat.fixed(metres / first.system().shortUnitMetres(), decimals)
+                + FigureFormat.NBSP
+                + first.system().shortUnit();
     }
 
     /** The number that {@link #alone(double, int)} shows. */
     public BigDecimal number(double metres, int decimals) {
-        return new BigDecimal(FigureFormat.fixed(metres / unit(first), decimals).replace('\u2212', '-'));
+        return new BigDecimal(FigureFormat.fixed(metres / first.system().shortUnitMetres(), decimals)
+                .replace('\u2212', '-'));
     }
 
     /** Centimetres to the millimetre, inches to the tenth. */
     private static String length(FigureFormat figures, double metres) {
-        double x = metres / unit(figures);
-        return FigureFormat.fixed(x, Math.abs(x) < 9.95 ? 1 : 0) + FigureFormat.NBSP + name(figures);
-    }
-
-    private static double unit(FigureFormat figures) {
-        return figures.system() == UnitSystem.INCH ? 0.0254 : 0.01;
-    }
-
-    private static String name(FigureFormat figures) {
-        return figures.system() == UnitSystem.INCH ? "in" : "cm";
+        double x = metres / figures.system().shortUnitMetres();
+        return FigureFormat.fixed(x, Math.abs(x) < 9.95 ? 1 : 0)
+                + FigureFormat.NBSP
+                + figures.system().shortUnit();
     }
 
     /** A heading. */

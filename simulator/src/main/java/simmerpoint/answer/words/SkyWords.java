@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import simmerpoint.sampling.Estimate;
 import simmerpoint.study.aim.MisaimDirection;
+import simmerpoint.units.DecimalFormatter;
 
 /** Angles and directions on the sky in words. */
 public final class SkyWords {
@@ -73,7 +74,7 @@ public final class SkyWords {
 
     /** A share that is asked for: "10 %", "2.5 %". */
     public static String loss(double share) {
-        return FigureFormat.trimmed(FigureFormat.rounded(100 * share, 3)) + FigureFormat.NBSP + "%";
+        return DecimalFormatter.stripped(FigureFormat.rounded(100 * share, 3)) + FigureFormat.NBSP + "%";
     }
 
     /**

@@ -28,7 +28,6 @@ public final class DesignChart implements Drawing {
     private static final double SHAPE = 0.5;
     private static final double LABEL_WIDTH = 136;
     private static final double LABEL_HEIGHT = 19;
-    private static final double INCHES_PER_CENTIMETRE = 1 / 2.54;
 
     private final DesignResult result;
     private final UnitSystem units;
@@ -64,7 +63,7 @@ public final class DesignChart implements Drawing {
     }
 
     private double shown(double centimetres) {
-        return units == UnitSystem.METRIC ? centimetres : centimetres * INCHES_PER_CENTIMETRE;
+        return centimetres * 0.01 / units.shortUnitMetres();
     }
 
     @Override

@@ -34,7 +34,6 @@ record MoveAxis(
     /** Room below. */
     static final double FOOT = 37;
 
-    private static final double INCH = 0.0254;
     private static final double SAMPLE = 22;
     private static final double OUT = 50;
     private static final double GAP = 5;
@@ -64,7 +63,7 @@ record MoveAxis(
 
     /** Marks below, and what the two ways mean. */
     void lengths(Plot plot, Box whole) {
-        double unit = units == UnitSystem.INCH ? INCH : 0.01;
+        double unit = units.shortUnitMetres();
         for (double mark : plot.columns(low / unit, high / unit)) {
             plot.below(mark * unit, Ticks.text(mark));
         }
@@ -90,7 +89,7 @@ record MoveAxis(
     }
 
     private void name(Plot plot, double from, double to, double y) {
-        String name = units == UnitSystem.INCH ? "in" : "cm";
+        String name = units.shortUnit();
         String all = fromFocus ? "pull-back, " + name : name + " from where the pan stands";
         Text text = Text.at(0, y, all).in(TextStyle.SOFT).middle();
         Text fits = plot.canvas().metrics().width(text) > to - from ? text.words(name) : text;

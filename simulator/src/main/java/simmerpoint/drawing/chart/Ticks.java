@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 import simmerpoint.answer.words.FigureFormat;
+import simmerpoint.units.DecimalFormatter;
 
 /** Round marks of scales: steps of 1, 2 or 5 times a power of ten. */
 public final class Ticks {
@@ -57,7 +58,6 @@ public final class Ticks {
 
     /** A mark as it is written, without zeros that say nothing: "0.5", "20", "−10". */
     public static String text(double mark) {
-        String text = mark == 0 ? "0" : FigureFormat.rounded(mark, 3);
-        return text.contains(".") ? text.replaceAll("0+$", "").replaceAll("\\.$", "") : text;
+        return mark == 0 ? "0" : DecimalFormatter.stripped(FigureFormat.rounded(mark, 3));
     }
 }

@@ -19,7 +19,6 @@ import simmerpoint.units.UnitSystem;
 record Dimensions(Canvas canvas, Box box) {
     private static final double TICK = 4;
     private static final double GAP = 6;
-    private static final double INCH = 0.0254;
 
     /** From a thing to the line of its length. */
     void extension(double x1, double y1, double x2, double y2) {
@@ -60,10 +59,10 @@ record Dimensions(Canvas canvas, Box box) {
 
     /** A bar of a round length up to {@code most} units, with its words from {@code x} on, or up to it if {@code ends}. */
     void scaleBar(double x, double y, double perMetre, double most, boolean ends, UnitSystem units) {
-        double unit = units == UnitSystem.INCH ? INCH : 0.01;
+        double unit = units.shortUnitMetres();
         double count = Ticks.below(most / perMetre / unit);
         double wide = count * unit * perMetre;
-        String name = FigureFormat.rounded(count, 1) + FigureFormat.NBSP + (units == UnitSystem.INCH ? "in" : "cm");
+        String name = FigureFormat.rounded(count, 1) + FigureFormat.NBSP + units.shortUnit();
         Text words = Text.at(0, 0, name).in(TextStyle.NOTE);
         double left = ends ? x - wide - GAP - canvas.metrics().width(words) : x;
         canvas.draw(Style.SCALE_BAR, new Box(left, y - 3, wide, 3));

@@ -21,7 +21,6 @@ import simmerpoint.units.UnitSystem;
  */
 record MarkedMap(Canvas canvas, MapFrame frame) {
     private static final double EARLIER = 0.55;
-    private static final double INCH = 0.0254;
     private static final double TAG = 11;
 
     /** The map in colours up to {@code top} W/m², paler if it is an earlier one, and {@code marks} over it. */
@@ -74,12 +73,12 @@ record MarkedMap(Canvas canvas, MapFrame frame) {
 
     /** A bar of a round length in the lower left corner. */
     void scaleBar(UnitSystem units) {
-        double unit = units == UnitSystem.INCH ? INCH : 0.01;
+        double unit = units.shortUnitMetres();
         double count = Ticks.below(0.25 * frame.box().width() / frame.scale() / unit);
         double wide = count * unit * frame.scale();
         double left = frame.box().x() + 14;
         double bottom = frame.box().bottom() - 14;
-        String words = FigureFormat.rounded(count, 1) + FigureFormat.NBSP + (units == UnitSystem.INCH ? "in" : "cm");
+        String words = FigureFormat.rounded(count, 1) + FigureFormat.NBSP + units.shortUnit();
         canvas.draw(Style.PLATE, new RoundBox(new Box(left - 7, bottom - 20, Math.max(wide, 40) + 14, 28), 4));
         canvas.draw(Style.ON_PLATE, new Box(left, bottom, wide, 3));
         canvas.write(Text.at(left, bottom - 5, words).in(TextStyle.ON_PLATE).within(Math.max(wide, 40)));

@@ -13,6 +13,7 @@ import simmerpoint.drawing.Shape;
 import simmerpoint.drawing.Style;
 import simmerpoint.drawing.Text;
 import simmerpoint.drawing.TextMetrics;
+import simmerpoint.units.DecimalFormatter;
 
 /**
  * Draws as SVG, well formed and without any style of its own: classes say what things mean, and the page's style sheet ({@link
@@ -51,8 +52,7 @@ public final class SvgCanvas extends Canvas {
 
     /** A coordinate as text: a hundredth of a unit is finer than any screen. */
     private static String number(double x) {
-        String text = String.format(Locale.ROOT, "%.2f", x);
-        String bare = text.replaceAll("0+$", "").replaceAll("\\.$", "");
+        String bare = DecimalFormatter.stripped(String.format(Locale.ROOT, "%.2f", x));
         return bare.equals("-0") ? "0" : bare;
     }
 

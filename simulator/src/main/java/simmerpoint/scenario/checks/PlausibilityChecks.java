@@ -9,6 +9,7 @@ import simmerpoint.scenario.CookingSetup;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.scenario.SiteConditions;
 import simmerpoint.setup.Stand;
+import simmerpoint.sun.SolarDisc;
 import simmerpoint.sun.SunDay;
 import simmerpoint.units.QuantityWriter;
 
@@ -17,7 +18,6 @@ final class PlausibilityChecks {
     private static final double STRONGEST_USUAL_BEAM = 1100;
     private static final double DEEP = 0.25;
     private static final double LOW_SUN = Math.toRadians(10);
-    private static final double SUN_WIDTH = 2 * 0.00465;
     private static final double THINNEST_SHEET = 5e-5;
     private static final double THICKEST_SHEET = 0.025;
     private static final double FARTHEST_NOON = 3.6;
@@ -52,7 +52,7 @@ final class PlausibilityChecks {
             said.add("dish.focal-length: the dish is very deep: its rim reaches beyond the focus, light comes from the"
                     + " sides and from above, and hands get into the beam easily");
         }
-        double image = SUN_WIDTH * dish.focalLengthMetres();
+        double image = SolarDisc.MEAN_WIDTH_RADIANS * dish.focalLengthMetres();
         if (image > 2 * scenario.target().radiusMetres()) {
             said.add("dish.focal-length: the sun's image alone is " + QuantityWriter.length(image)
                     + " wide, wider than what it is meant to hit");

@@ -10,6 +10,7 @@ import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
 import simmerpoint.sampling.Estimate;
+import simmerpoint.sampling.MonotoneCubic;
 import simmerpoint.sampling.Replicates;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.setup.Aim;
@@ -17,7 +18,6 @@ import simmerpoint.study.paired.PairedStudy;
 import simmerpoint.study.paired.PairedWatts;
 import simmerpoint.study.trace.PartialProgress;
 import simmerpoint.study.trace.Progress;
-import simmerpoint.study.trace.SmoothCurve;
 import simmerpoint.study.trace.TraceOptions;
 
 /**
@@ -167,15 +167,15 @@ final class ToleranceSearch {
     /** Where the curve through all points first loses the share. */
     private double root() {
         double inside = spare.lowerKey(beyond);
-        SmoothCurve curve = curve();
+        MonotoneCubic curve = curve();
         if (spare.get(inside).value() == 0) {
             return inside;
         }
         return new BrentSolver(SOLVER_SHARE * beyond).solve(SOLVER_STEPS, curve::at, inside, beyond);
     }
 
-    private SmoothCurve curve() {
-        return new SmoothCurve(
+    private MonotoneCubic curve() {
+        return new MonotoneCubic(
                 spare.keySet().stream().mapToDouble(Double::doubleValue).toArray(),
                 spare.values().stream().mapToDouble(Estimate::value).toArray());
     }
@@ -186,7 +186,7 @@ final class ToleranceSearch {
             return Optional.empty();
         }
         double angle = root();
-        SmoothCurve curve = curve();
+        MonotoneCubic curve = curve();
         double from = angle * (1 - SLOPE_SPAN);
         double to = Math.min(angle * (1 + SLOPE_SPAN), spare.lastKey());
         double slope = (curve.at(to) - curve.at(from)) / (to - from);

@@ -5,11 +5,11 @@ import java.util.List;
 import java.util.TreeSet;
 import java.util.function.ToDoubleFunction;
 import simmerpoint.sampling.Estimate;
+import simmerpoint.sampling.MonotoneCubic;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.study.light.StoredLight;
 import simmerpoint.study.trace.PartialProgress;
 import simmerpoint.study.trace.Progress;
-import simmerpoint.study.trace.SmoothCurve;
 import simmerpoint.study.trace.TraceResult;
 import simmerpoint.target.CaughtByFace;
 import simmerpoint.target.FluxMap;
@@ -102,15 +102,15 @@ final class HotSpotCurves {
         return places.stream().mapToDouble(Double::doubleValue).toArray();
     }
 
-    SmoothCurve peak() {
+    MonotoneCubic peak() {
         return curve(t -> peakFactor * t.peak().value());
     }
 
-    SmoothCurve peakError() {
+    MonotoneCubic peakError() {
         return curve(t -> t.peak().standardError());
     }
 
-    SmoothCurve wallPeak() {
+    MonotoneCubic wallPeak() {
         return curve(Seen::wallPeak);
     }
 
@@ -122,12 +122,12 @@ final class HotSpotCurves {
                 .orElse(0.0);
     }
 
-    SmoothCurve evenness() {
+    MonotoneCubic evenness() {
         return curve(Seen::evenness);
     }
 
     /** Light on the inner half of the underside's radius, mean, W/m². */
-    SmoothCurve middleFlux() {
+    MonotoneCubic middleFlux() {
         return curve(Seen::middleFlux);
     }
 
@@ -147,25 +147,25 @@ final class HotSpotCurves {
         return cells > 0 ? sum / cells : 0;
     }
 
-    SmoothCurve undersideCosine() {
+    MonotoneCubic undersideCosine() {
         return curve(t -> t.faces().underside() > 0 ? t.faces().undersideCosine() : Double.NaN);
     }
 
-    SmoothCurve wallCosine() {
+    MonotoneCubic wallCosine() {
         return curve(t -> t.wallWatts() > 0 ? t.faces().wallCosine() : Double.NaN);
     }
 
-    SmoothCurve lidCosine() {
+    MonotoneCubic lidCosine() {
         return curve(t -> t.faces().lid() > 0 ? t.faces().lidCosine() : Double.NaN);
     }
 
     /** Share of the wall's light below a height given as a share of the wall's. */
-    SmoothCurve wallShareBelow(double line) {
+    MonotoneCubic wallShareBelow(double line) {
         return curve(t -> t.wallWatts() > 0 ? t.faces().wallShareBelow(line) : Double.NaN);
     }
 
     /** Through the positions where the figure exists; level at 1 if there are none. */
-    private SmoothCurve curve(ToDoubleFunction<Seen> figure) {
+    private MonotoneCubic curve(ToDoubleFunction<Seen> figure) {
         int n = 0;
         double[] x = new double[offsets.length];
         double[] y = new double[offsets.length];
@@ -178,7 +178,7 @@ final class HotSpotCurves {
             }
         }
         return n == 0
-                ? new SmoothCurve(new double[] {0}, new double[] {1})
-                : new SmoothCurve(java.util.Arrays.copyOf(x, n), java.util.Arrays.copyOf(y, n));
+                ? new MonotoneCubic(new double[] {0}, new double[] {1})
+                : new MonotoneCubic(java.util.Arrays.copyOf(x, n), java.util.Arrays.copyOf(y, n));
     }
 }

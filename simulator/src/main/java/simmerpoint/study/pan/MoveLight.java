@@ -6,28 +6,30 @@ import simmerpoint.heat.FaceLight;
 import simmerpoint.heat.PanLight;
 import simmerpoint.heat.ThermalPan;
 import simmerpoint.sampling.Estimate;
+import simmerpoint.sampling.MonotoneCubic;
 import simmerpoint.scenario.CookingSetup;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.study.trace.PanIrradiation;
-import simmerpoint.study.trace.SmoothCurve;
 
 /** The light on the pan at any place of one move, by smooth curves through the traced positions. */
 final class MoveLight {
+    private static final double ROUNDING = 1e-12;
+
     private final ThermalPan vessel;
     private final PanLight direct;
-    private final SmoothCurve underside;
-    private final SmoothCurve wall;
-    private final SmoothCurve lid;
-    private final SmoothCurve error;
-    private final SmoothCurve undersideCosine;
-    private final SmoothCurve wallCosine;
-    private final SmoothCurve lidCosine;
-    private final SmoothCurve wetShare;
-    private final SmoothCurve peak;
-    private final SmoothCurve peakError;
-    private final SmoothCurve wallPeak;
-    private final SmoothCurve evenness;
-    private final SmoothCurve middle;
+    private final MonotoneCubic underside;
+    private final MonotoneCubic wall;
+    private final MonotoneCubic lid;
+    private final MonotoneCubic error;
+    private final MonotoneCubic undersideCosine;
+    private final MonotoneCubic wallCosine;
+    private final MonotoneCubic lidCosine;
+    private final MonotoneCubic wetShare;
+    private final MonotoneCubic peak;
+    private final MonotoneCubic peakError;
+    private final MonotoneCubic wallPeak;
+    private final MonotoneCubic evenness;
+    private final MonotoneCubic middle;
 
     MoveLight(Scenario scenario, CookingSetup kitchen, MoveStudy.Curve curve, HotSpotCurves spots) {
         vessel = kitchen.vessel();
@@ -35,7 +37,7 @@ final class MoveLight {
         underside = through(curve, curve.underside());
         wall = through(curve, curve.wall());
         lid = through(curve, curve.lid());
-        error = new SmoothCurve(
+        error = new MonotoneCubic(
                 curve.offsets(),
                 curve.caught().stream().mapToDouble(Estimate::standardError).toArray());
         undersideCosine = spots.undersideCosine();
@@ -51,11 +53,15 @@ final class MoveLight {
         middle = spots.middleFlux();
     }
 
-    /** Differences of sums may leave a face without light a hair below 0. */
-    private static SmoothCurve through(MoveStudy.Curve curve, List<Estimate> watts) {
-        return new SmoothCurve(
+    /** Differences of sums may leave a face without light a rounding error above or below 0. */
+    private static MonotoneCubic through(MoveStudy.Curve curve, List<Estimate> watts) {
+        double rounding = ROUNDING
+                * curve.caught().stream().mapToDouble(Estimate::value).max().orElse(0);
+        return new MonotoneCubic(
                 curve.offsets(),
-                watts.stream().mapToDouble(e -> Math.max(0, e.value())).toArray());
+                watts.stream()
+                        .mapToDouble(e -> e.value() > rounding ? e.value() : 0)
+                        .toArray());
     }
 
     /** Focused light by face. */

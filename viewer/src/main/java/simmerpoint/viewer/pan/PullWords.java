@@ -9,31 +9,30 @@ import simmerpoint.units.UnitSystem;
 
 /** Pull-backs as they are typed, stepped and spoken of, in one system of units. */
 record PullWords(UnitSystem units) {
-    private static final double INCH = 0.0254;
 
     /** Size of the unit, m. */
     double unit() {
-        return units == UnitSystem.INCH ? INCH : 0.01;
+        return units.shortUnitMetres();
     }
 
     /** Its name. */
     String unitName() {
-        return units == UnitSystem.INCH ? "in" : "cm";
+        return units.shortUnit();
     }
 
     /** The finest step there is, m: a millimetre, a twentieth of an inch. */
     double grain() {
-        return units == UnitSystem.INCH ? INCH / 20 : 1e-3;
+        return units == UnitSystem.INCH ? unit() / 20 : 1e-3;
     }
 
     /** A step of an arrow key, m. */
     double small() {
-        return units == UnitSystem.INCH ? INCH / 5 : 5e-3;
+        return units == UnitSystem.INCH ? unit() / 5 : 5e-3;
     }
 
     /** A step with Shift, m. */
     double large() {
-        return units == UnitSystem.INCH ? INCH : 25e-3;
+        return units == UnitSystem.INCH ? unit() : 25e-3;
     }
 
     /** The nearest whole grain, m. */

@@ -19,7 +19,6 @@ import simmerpoint.units.UnitSystem;
  * <p>A sun that place and time put there is moved by changing the time of day ({@link SunTime}).
  */
 final class Moves {
-    private static final double INCH = 0.0254;
     private static final double LEAST_ELEVATION = Math.toRadians(1);
 
     private Moves() {}
@@ -61,14 +60,16 @@ final class Moves {
 
     /** The nearest round value: 1 mm, 1/20 in or 0.1°. */
     static double snapped(Handle handle, double value, UnitSystem system) {
-        double step = handle.isLength() ? system == UnitSystem.INCH ? INCH / 20 : 0.001 : Math.toRadians(0.1);
+        double step = handle.isLength()
+                ? system == UnitSystem.INCH ? system.shortUnitMetres() / 20 : 0.001
+                : Math.toRadians(0.1);
         return Math.rint(value / step) * step;
     }
 
     /** What one press of an arrow key moves, m or rad. */
     static double step(Handle handle, UnitSystem system, boolean large) {
         if (handle.isLength()) {
-            double small = system == UnitSystem.INCH ? INCH / 4 : 0.005;
+            double small = system == UnitSystem.INCH ? system.shortUnitMetres() / 4 : 0.005;
             return large ? 8 * small + (system == UnitSystem.INCH ? 0 : 2 * small) : small;
         }
         double degrees = handle == Handle.SUN ? 1 : 0.1;
@@ -87,7 +88,9 @@ final class Moves {
         if (!handle.isLength()) {
             return plain(Math.toDegrees(value), 3) + "°";
         }
-        return system == UnitSystem.INCH ? plain(value / INCH, 4) + " in" : plain(value / 0.01, 3) + " cm";
+        return system == UnitSystem.INCH
+                ? plain(value / system.shortUnitMetres(), 4) + " in"
+                : plain(value / 0.01, 3) + " cm";
     }
 
     private static String plain(double x, int decimals) {
@@ -116,7 +119,7 @@ final class Moves {
             case SUN -> handle.title() + " " + FigureFormat.fixed(Math.toDegrees(value), 1) + "°" + clock(scenario);
         };
         return moved.isEmpty()
-                ? handle.title() + " 0" + FigureFormat.NBSP + (system == UnitSystem.INCH ? "in" : "cm")
+                ? handle.title() + " 0" + FigureFormat.NBSP + system.shortUnit()
                 : moved.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + moved.substring(1);
     }
 

@@ -1,4 +1,4 @@
-package simmerpoint.study.trace;
+package simmerpoint.sampling;
 
 import java.util.Arrays;
 
@@ -8,13 +8,13 @@ import java.util.Arrays;
  * 1984, 300-304 (weighted harmonic mean of the two neighbouring slopes, 0 where they differ in sign; from memory). Level
  * beyond its ends. Where the points are smooth its error is of the third order in their distance.
  */
-public final class SmoothCurve {
+public final class MonotoneCubic {
     private final double[] x;
     private final double[] y;
     private final double[] slope;
 
     /** Through {@code y} at rising {@code x}; one point makes a level line. */
-    public SmoothCurve(double[] x, double[] y) {
+    public MonotoneCubic(double[] x, double[] y) {
         if (!(x.length == y.length && x.length > 0)) {
             throw new IllegalArgumentException("a curve needs one point or more, got " + x.length + " and " + y.length);
         }

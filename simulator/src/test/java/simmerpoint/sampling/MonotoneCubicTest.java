@@ -1,4 +1,4 @@
-package simmerpoint.study.trace;
+package simmerpoint.sampling;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
@@ -7,7 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.Arrays;
 import org.junit.jupiter.api.Test;
 
-class SmoothCurveTest {
+class MonotoneCubicTest {
     private static double[] grid(int n, double from, double to) {
         double[] x = new double[n];
         Arrays.setAll(x, k -> from + k * (to - from) / (n - 1));
@@ -18,18 +18,18 @@ class SmoothCurveTest {
     void goesThroughItsPointsAndIsLevelBeyond() {
         double[] x = {-1, 0, 0.5, 3};
         double[] y = {2, 5, 5, -1};
-        SmoothCurve curve = new SmoothCurve(x, y);
+        MonotoneCubic curve = new MonotoneCubic(x, y);
         for (int k = 0; k < x.length; k++) {
             assertEquals(y[k], curve.at(x[k]), 1e-12);
         }
         assertEquals(2, curve.at(-7), 0);
         assertEquals(-1, curve.at(7), 0);
-        assertEquals(4, new SmoothCurve(new double[] {1}, new double[] {4}).at(0), 0);
+        assertEquals(4, new MonotoneCubic(new double[] {1}, new double[] {4}).at(0), 0);
     }
 
     @Test
     void straightLinesStayStraight() {
-        SmoothCurve curve = new SmoothCurve(new double[] {0, 1, 3, 4}, new double[] {1, 3, 7, 9});
+        MonotoneCubic curve = new MonotoneCubic(new double[] {0, 1, 3, 4}, new double[] {1, 3, 7, 9});
         for (double x : grid(41, 0, 4)) {
             assertEquals(1 + 2 * x, curve.at(x), 1e-12);
         }
@@ -39,7 +39,7 @@ class SmoothCurveTest {
     void neverSwingsBeyondTwoNeighbours() {
         double[] x = {0, 1, 2, 3, 4, 5};
         double[] y = {0, 0, 1, 1, 0.2, 7};
-        SmoothCurve curve = new SmoothCurve(x, y);
+        MonotoneCubic curve = new MonotoneCubic(x, y);
         for (double at : grid(501, 0, 5)) {
             int k = Math.min(4, (int) at);
             double value = curve.at(at);
@@ -54,7 +54,8 @@ class SmoothCurveTest {
     @Test
     void isCloseToASmoothFunction() {
         double[] x = grid(21, 0, Math.PI / 2);
-        SmoothCurve curve = new SmoothCurve(x, Arrays.stream(x).map(Math::sin).toArray());
+        MonotoneCubic curve =
+                new MonotoneCubic(x, Arrays.stream(x).map(Math::sin).toArray());
         for (double at : grid(333, 0, Math.PI / 2)) {
             assertEquals(Math.sin(at), curve.at(at), at < 1.2 ? 1e-4 : 5.8e-4, "at " + at);
         }
@@ -62,7 +63,7 @@ class SmoothCurveTest {
 
     @Test
     void refusesPointsThatDoNotMatch() {
-        assertThrows(IllegalArgumentException.class, () -> new SmoothCurve(new double[2], new double[3]));
-        assertThrows(IllegalArgumentException.class, () -> new SmoothCurve(new double[0], new double[0]));
+        assertThrows(IllegalArgumentException.class, () -> new MonotoneCubic(new double[2], new double[3]));
+        assertThrows(IllegalArgumentException.class, () -> new MonotoneCubic(new double[0], new double[0]));
     }
 }
