@@ -26,8 +26,8 @@ public record Text(
     /** Size of usual letters, units. */
     public static final double SIZE = 12;
 
-    /** Letters do not get smaller than this, units. */
-    public static final double LEAST = 9;
+    /** Letters do not get smaller than this, units: 10 pixels on a phone, where a unit is nine tenths of one. */
+    public static final double LEAST = 11;
 
     /** Which part of a text stands at its place. */
     public enum Anchor {

@@ -95,7 +95,15 @@ class KeysTest {
 
     /** Distances by hand; a swap of neighbours counts once (Damerau 1964). */
     @ParameterizedTest
-    @CsvSource({"hub, hub, 0", "hub, hbu, 1", "slope-error, slop-eror, 2", "'', hub, 3", "ca, abc, 3", "pan, plane, 2", "kitten, sitting, 3"})
+    @CsvSource({
+        "hub, hub, 0",
+        "hub, hbu, 1",
+        "slope-error, slop-eror, 2",
+        "'', hub, 3",
+        "ca, abc, 3",
+        "pan, plane, 2",
+        "kitten, sitting, 3"
+    })
     void countsEdits(String a, String b, int edits) {
         assertEquals(edits, NearestWord.distance(a, b));
         assertEquals(edits, NearestWord.distance(b, a));

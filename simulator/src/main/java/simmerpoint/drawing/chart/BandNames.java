@@ -17,7 +17,7 @@ import simmerpoint.heat.HeatLevel;
 record BandNames(Canvas canvas, Box box, Box... marks) {
     private static final double LINE = 14;
     private static final double BESIDE = 3;
-    private static final double[] SIZES = {12, 11, 10};
+    private static final double[] SIZES = {12, 11};
 
     /** Writes a name on the band from one x to another: across, or along a narrow band; none where there is no room. */
     void write(HeatLevel level, double from, double to) {

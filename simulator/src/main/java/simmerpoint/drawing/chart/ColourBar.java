@@ -45,7 +45,7 @@ public record ColourBar(double top, String unit) implements Drawing {
         Box bar = new Box(box.x(), box.y(), BAR, box.height());
         canvas.image(COLOURS, bar);
         canvas.draw(Style.FRAME, bar);
-        canvas.write(Text.at(box.x(), box.y() - 7, unit).in(TextStyle.HEADING).within(box.width()));
+        canvas.write(Text.at(box.x(), box.y() - 5, unit).in(TextStyle.HEADING).within(box.width()));
         Scale scale = new Scale(0, top, bar.bottom(), bar.y());
         int wanted = (int) Math.max(2, Math.min(8, box.height() / UNITS_PER_MARK));
         for (double mark : Ticks.upTo(top, wanted)) {

@@ -1,8 +1,8 @@
 package simmerpoint.viewer.editing;
 
 import javafx.beans.value.ObservableValue;
-import javafx.geometry.Pos;
 import javafx.css.PseudoClass;
+import javafx.geometry.Pos;
 import javafx.scene.control.Control;
 import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
@@ -34,7 +34,8 @@ final class ErrorMark extends HBox {
 
     /** Marks a control while what stands in it is wrong. */
     static void follow(Control control, KeyModel model) {
-        Runnable mark = () -> control.pseudoClassStateChanged(WRONG, model.state().isWrong());
+        Runnable mark =
+                () -> control.pseudoClassStateChanged(WRONG, model.state().isWrong());
         model.onChange(KeyState::isWrong, mark);
         mark.run();
     }

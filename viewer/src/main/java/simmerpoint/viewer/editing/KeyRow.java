@@ -3,7 +3,6 @@ package simmerpoint.viewer.editing;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import javafx.beans.binding.Bindings;
 import javafx.beans.value.ObservableValue;
 import javafx.geometry.Pos;
 import javafx.scene.Node;

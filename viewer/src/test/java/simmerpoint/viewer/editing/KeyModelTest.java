@@ -95,8 +95,7 @@ class KeyModelTest {
         KeyModel needed = model("dish.diameter");
         needed.enter(" ");
         assertTrue(
-                needed.state().wrong().contains("nothing here"),
-                needed.state().wrong());
+                needed.state().wrong().contains("nothing here"), needed.state().wrong());
     }
 
     /** Figures of the catalogue's household mirror and the usual water of a pan show where the file says nothing. */
@@ -109,11 +108,8 @@ class KeyModelTest {
         assertEquals(Double.toString(reflectance), model.state().otherwise());
         assertEquals(reflectance, model.state().quantity().orElseThrow().si());
         KeyModel water = model("pan.water");
-        assertEquals(
-                "to two fifths of the pan's height", water.state().otherwise());
+        assertEquals("to two fifths of the pan's height", water.state().otherwise());
         water.reset();
-        assertTrue(
-                water.state().otherwise().matches("[0-9.]+ l"),
-                water.state().otherwise());
+        assertTrue(water.state().otherwise().matches("[0-9.]+ l"), water.state().otherwise());
     }
 }
