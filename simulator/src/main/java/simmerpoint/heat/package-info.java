@@ -6,6 +6,6 @@
  * of temperatures is always K. Powers are W, energies J, times s, masses kg.
  *
  * <p>A pan's loss is known to a third at best. So results are computed for a fixed sample of losses and given as a {@link
- * simmerpoint.heat.LikelyRange}.
+ * simmerpoint.uncertainty.LikelyRange}.
  */
 package simmerpoint.heat;
