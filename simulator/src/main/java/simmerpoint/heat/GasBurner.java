@@ -1,6 +1,7 @@
 package simmerpoint.heat;
 
 import java.util.List;
+import simmerpoint.uncertainty.LikelyRange;
 
 /**
  * A household gas burner on full, by its heat input to a lidded pan.
