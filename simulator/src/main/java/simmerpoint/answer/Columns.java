@@ -15,6 +15,7 @@ public record Columns<R>(List<Column<R>> all) {
     /**
      * One column.
      *
+     * @param <R> what a row holds
      * @param head what it holds, with its unit; lines are parted by line breaks
      * @param cell reads it off a row
      */

@@ -1,10 +1,10 @@
 package simmerpoint.answer.words;
 
 import java.util.Optional;
-import simmerpoint.heat.LikelyRange;
 import simmerpoint.heat.balance.StandardCookingPower;
 import simmerpoint.sampling.Estimate;
 import simmerpoint.study.trace.HeatResult;
+import simmerpoint.uncertainty.LikelyRange;
 import simmerpoint.units.UnitSystem;
 
 /** The figure that everything is judged by in words: the cooking power of a pan, the light caught by a bare disc. */

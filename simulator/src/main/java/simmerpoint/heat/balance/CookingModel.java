@@ -8,13 +8,13 @@ import simmerpoint.heat.ArgumentChecks;
 import simmerpoint.heat.BoilingOutcome;
 import simmerpoint.heat.CloudEffect;
 import simmerpoint.heat.HeatLevelThresholds;
-import simmerpoint.heat.LikelyRange;
 import simmerpoint.heat.PanContents;
 import simmerpoint.heat.SteamRates;
 import simmerpoint.heat.Surroundings;
 import simmerpoint.heat.ThermalPan;
 import simmerpoint.heat.losses.LossFactors;
 import simmerpoint.heat.losses.LossSpread;
+import simmerpoint.uncertainty.LikelyRange;
 
 /**
  * Heating of one pan with its water in given weather. Results with a range are computed for each pan of {@link

@@ -8,7 +8,6 @@ import simmerpoint.heat.BoilingOutcome;
 import simmerpoint.heat.CloudEffect;
 import simmerpoint.heat.HeatLevel;
 import simmerpoint.heat.HeatLevelRange;
-import simmerpoint.heat.LikelyRange;
 import simmerpoint.heat.SteamRates;
 import simmerpoint.heat.balance.CookingModel;
 import simmerpoint.heat.balance.HeatLevelModel;
@@ -16,6 +15,7 @@ import simmerpoint.sampling.Estimate;
 import simmerpoint.scenario.CookingSetup;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.target.CaughtByFace;
+import simmerpoint.uncertainty.LikelyRange;
 
 /**
  * What a pan's water does with its light if that stays as it is. Every figure is computed when it is first asked for and then

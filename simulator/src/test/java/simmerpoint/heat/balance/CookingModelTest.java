@@ -15,12 +15,12 @@ import simmerpoint.heat.BoilingOutcome;
 import simmerpoint.heat.CloudEffect;
 import simmerpoint.heat.HeatLevel;
 import simmerpoint.heat.HeatLevelThresholds;
-import simmerpoint.heat.LikelyRange;
 import simmerpoint.heat.PanContents;
 import simmerpoint.heat.Pans;
 import simmerpoint.heat.SteamRates;
 import simmerpoint.heat.Surroundings;
 import simmerpoint.heat.ThermalPan;
+import simmerpoint.uncertainty.LikelyRange;
 
 class CookingModelTest {
     private static double saving(double watts, double kilograms) {
