@@ -7,5 +7,8 @@
  *
  * <p>A pan's loss is known to a third at best. So results are computed for a fixed sample of losses and given as a {@link
  * simmerpoint.uncertainty.LikelyRange}.
+ *
+ * <p>Kept for logs of measured heating, although only tests use them yet: {@code balance.ParaboloidProtocol}, {@code
+ * balance.StandardCookingPower}, {@code losses.LinearLoss} and {@code balance.CookingModel.temperatures}.
  */
 package simmerpoint.heat;
