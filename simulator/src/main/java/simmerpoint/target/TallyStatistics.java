@@ -133,23 +133,28 @@ public final class TallyStatistics {
     public CaughtByFace caughtByFace() {
         Grid wall = tallies.get(0).grids.wall();
         double[] bands = new double[wall == null ? 0 : wall.rows()];
+        double[] absorbable = new double[bands.length];
+        double share = inverseRays / tallies.size();
         for (Tally t : tallies) {
             for (int c = 0; c < t.wallMap.length; c++) {
-                bands[c / wall.columns()] += t.wallMap[c] * inverseRays / tallies.size();
+                bands[c / wall.columns()] += t.wallMap[c] * share;
+            }
+            for (int j = 0; j < bands.length; j++) {
+                absorbable[j] += t.wallAbsorbableByRow[j] * share;
             }
         }
         return new CaughtByFace(
                 mean(t -> t.underside).value(),
-                cosine(t -> t.undersideCosineWeightedWatts, t -> t.underside),
+                absorptance(t -> t.undersideAbsorbable, t -> t.underside),
                 bands,
-                cosine(t -> t.wallCosineWeightedWatts, t -> t.wall),
+                absorbable,
                 mean(t -> t.lid).value(),
-                cosine(t -> t.lidCosineWeightedWatts, t -> t.lid));
+                absorptance(t -> t.lidAbsorbable, t -> t.lid));
     }
 
-    private double cosine(ToDoubleFunction<Tally> cosineWeightedWatts, ToDoubleFunction<Tally> watts) {
+    private double absorptance(ToDoubleFunction<Tally> absorbable, ToDoubleFunction<Tally> watts) {
         double light = sum(watts);
-        return light > 0 ? Math.max(0, Math.min(1, sum(cosineWeightedWatts) / light)) : 1;
+        return light > 0 ? Math.max(0, Math.min(1, sum(absorbable) / light)) : 1;
     }
 
     /** The flux maps; not available for {@link TargetScene#forWatts}. */
