@@ -4,7 +4,8 @@ import java.util.List;
 import simmerpoint.uncertainty.LikelyRange;
 
 /**
- * A household gas burner on full, by its heat input to a lidded pan.
+ * A household gas burner on full, by its heat input to the water of a lidded pan: efficiencies of burners are measured by the
+ * water they warm (common practice), so they are net of what pot and air take.
  *
  * @param name its size: small, medium, large
  * @param lowWatts lower end of the heat input, W

@@ -31,7 +31,11 @@ public final class TallyStatistics {
     }
 
     private double sum(ToDoubleFunction<Tally> value) {
-        return tallies.stream().mapToDouble(value).sum();
+        return sum(tallies, value);
+    }
+
+    private static double sum(List<Tally> of, ToDoubleFunction<Tally> value) {
+        return of.stream().mapToDouble(value).sum();
     }
 
     /** Sunlight straight from the sun onto lid and wall, W. */
@@ -131,30 +135,40 @@ public final class TallyStatistics {
 
     /** Caught light by face. */
     public CaughtByFace caughtByFace() {
-        Grid wall = tallies.get(0).grids.wall();
+        return caughtByFace(tallies);
+    }
+
+    /** The same for each replicate alone. */
+    public List<CaughtByFace> caughtByFaceOfReplicates() {
+        return tallies.stream().map(t -> caughtByFace(List.of(t))).toList();
+    }
+
+    private CaughtByFace caughtByFace(List<Tally> of) {
+        double each = inverseRays / of.size();
+        Grid wall = of.get(0).grids.wall();
         double[] bands = new double[wall == null ? 0 : wall.rows()];
         double[] absorbable = new double[bands.length];
-        double share = inverseRays / tallies.size();
-        for (Tally t : tallies) {
+        for (Tally t : of) {
             for (int c = 0; c < t.wallMap.length; c++) {
-                bands[c / wall.columns()] += t.wallMap[c] * share;
+                bands[c / wall.columns()] += t.wallMap[c] * each;
             }
             for (int j = 0; j < bands.length; j++) {
-                absorbable[j] += t.wallAbsorbableByRow[j] * share;
+                absorbable[j] += t.wallAbsorbableByRow[j] * each;
             }
         }
         return new CaughtByFace(
-                mean(t -> t.underside).value(),
-                absorptance(t -> t.undersideAbsorbable, t -> t.underside),
+                each * sum(of, t -> t.underside),
+                absorptance(of, t -> t.undersideAbsorbable, t -> t.underside),
                 bands,
                 absorbable,
-                mean(t -> t.lid).value(),
-                absorptance(t -> t.lidAbsorbable, t -> t.lid));
+                each * sum(of, t -> t.lid),
+                absorptance(of, t -> t.lidAbsorbable, t -> t.lid));
     }
 
-    private double absorptance(ToDoubleFunction<Tally> absorbable, ToDoubleFunction<Tally> watts) {
-        double light = sum(watts);
-        return light > 0 ? Math.max(0, Math.min(1, sum(absorbable) / light)) : 1;
+    private static double absorptance(
+            List<Tally> of, ToDoubleFunction<Tally> absorbable, ToDoubleFunction<Tally> watts) {
+        double light = sum(of, watts);
+        return light > 0 ? Math.max(0, Math.min(1, sum(of, absorbable) / light)) : 1;
     }
 
     /** The flux maps; not available for {@link TargetScene#forWatts}. */

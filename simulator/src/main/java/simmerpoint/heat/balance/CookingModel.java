@@ -76,6 +76,36 @@ public final class CookingModel {
         return likelyPot.boilingCelsius();
     }
 
+    /**
+     * Temperature of the water for which {@linkplain #cookingPowerWatts cooking power} is given, °C: {@value
+     * StandardCookingPower#STANDARD_DIFFERENCE} K above the air, at most local boiling.
+     */
+    public double cookingPowerCelsius() {
+        return Math.min(surroundings.airCelsius() + StandardCookingPower.STANDARD_DIFFERENCE, boilingCelsius());
+    }
+
+    /**
+     * Cooking power for the likely losses, W: the net heat flow into the water at {@link #cookingPowerCelsius}, as in {@link
+     * StandardCookingPower} but in this light. Below 0 if the pan cannot hold that temperature. Takes microseconds.
+     */
+    public double cookingPowerWatts(AbsorbedLight absorbed) {
+        return cookingPowerWatts(absorbed, likelyPot);
+    }
+
+    /** The same for given losses, W. */
+    public double cookingPowerWatts(AbsorbedLight absorbed, LossFactors factors) {
+        return cookingPowerWatts(absorbed, pot(factors));
+    }
+
+    private double cookingPowerWatts(AbsorbedLight absorbed, PotModel pot) {
+        return pot.waterHeatWatts(cookingPowerCelsius(), absorbed);
+    }
+
+    /** Losses of the pan at {@link #cookingPowerCelsius} for the likely losses, W; light that a dry wall or lid gives off included. */
+    public double cookingLossWatts(AbsorbedLight absorbed) {
+        return likelyPot.losses().at(cookingPowerCelsius(), absorbed).total();
+    }
+
     /** Time to boil from the start, or the steady-state temperature. */
     public BoilingOutcome boil(AbsorbedLight absorbed) {
         double start = contents.startCelsius();
