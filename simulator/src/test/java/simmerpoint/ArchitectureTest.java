@@ -30,7 +30,7 @@ class ArchitectureTest {
     /** From left to right. Packages of one stage do not know each other, so that each can be read alone. */
     private static final List<List<String>> STAGES = List.of(
             List.of("geometry", "sampling"),
-            List.of("units"),
+            List.of("units", "uncertainty"),
             List.of("sun", "dish", "pan"),
             List.of("setup"),
             List.of("tracing"),

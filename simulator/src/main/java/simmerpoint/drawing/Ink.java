@@ -1,7 +1,7 @@
 package simmerpoint.drawing;
 
 /**
- * The colours of drawings by what they are for, in each {@link Theme}. Words on the ground they are meant for have a contrast of 4.5
+ * The colours of drawings by what they are for, in each {@link ColourScheme}. Words on the ground they are meant for have a contrast of 4.5
  * or more, lines that carry meaning 3 or more (WCAG 2.2, level AA).
  */
 public enum Ink {
@@ -129,7 +129,7 @@ public enum Ink {
     }
 
     /** 0xAARRGGBB in a theme. */
-    int argb(Theme theme) {
+    int argb(ColourScheme theme) {
         int colour = switch (theme) {
             case LIGHT -> light;
             case DARK -> dark;

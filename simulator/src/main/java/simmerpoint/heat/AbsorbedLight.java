@@ -40,13 +40,4 @@ public record AbsorbedLight(double undersideWatts, double wetWallWatts, double d
     public AbsorbedLight scaledTo(double watts) {
         return total() > 0 ? times(watts / total()) : onUnderside(watts);
     }
-
-    /** The sum with other light. */
-    public AbsorbedLight plus(AbsorbedLight other) {
-        return new AbsorbedLight(
-                undersideWatts + other.undersideWatts,
-                wetWallWatts + other.wetWallWatts,
-                dryWallWatts + other.dryWallWatts,
-                lidWatts + other.lidWatts);
-    }
 }

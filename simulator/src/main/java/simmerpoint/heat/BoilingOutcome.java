@@ -1,6 +1,7 @@
 package simmerpoint.heat;
 
 import java.util.OptionalDouble;
+import simmerpoint.uncertainty.LikelyRange;
 
 /** Whether and when a pan boils. */
 public sealed interface BoilingOutcome {

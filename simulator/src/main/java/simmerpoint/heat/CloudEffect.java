@@ -1,5 +1,7 @@
 package simmerpoint.heat;
 
+import simmerpoint.uncertainty.LikelyRange;
+
 /**
  * Effect of a cloud on a pan in steady state.
  *

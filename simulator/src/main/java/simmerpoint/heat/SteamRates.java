@@ -1,5 +1,7 @@
 package simmerpoint.heat;
 
+import simmerpoint.uncertainty.LikelyRange;
+
 /**
  * Steam of a pan in steady state, kg/h.
  *

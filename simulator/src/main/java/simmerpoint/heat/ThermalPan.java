@@ -34,11 +34,6 @@ public record ThermalPan(
         return new ThermalPan(pan, material, massKilograms, optics, optics, optics, optics, lidOn);
     }
 
-    /** The same pan with the lid on or off and the same mass. */
-    public ThermalPan withLidOn(boolean on) {
-        return new ThermalPan(pan, material, massKilograms, underside, wetWall, dryWall, lid, on);
-    }
-
     /** Area of the underside, of the lid and, nearly, of the water, m². */
     public double levelArea() {
         return Math.PI * pan.radiusMetres() * pan.radiusMetres();

@@ -6,6 +6,9 @@
  * of temperatures is always K. Powers are W, energies J, times s, masses kg.
  *
  * <p>A pan's loss is known to a third at best. So results are computed for a fixed sample of losses and given as a {@link
- * simmerpoint.heat.LikelyRange}.
+ * simmerpoint.uncertainty.LikelyRange}.
+ *
+ * <p>Kept for logs of measured heating, although only tests use them yet: {@code balance.ParaboloidProtocol}, {@code
+ * balance.StandardCookingPower}, {@code losses.LinearLoss} and {@code balance.CookingModel.temperatures}.
  */
 package simmerpoint.heat;

@@ -14,11 +14,11 @@ import java.util.function.Predicate;
 import java.util.function.ToDoubleFunction;
 import java.util.function.ToLongFunction;
 import java.util.stream.Stream;
-import simmerpoint.heat.LikelyRange;
 import simmerpoint.quantities.Field.Group;
 import simmerpoint.quantities.Field.Quantity;
 import simmerpoint.quantities.Field.Rows;
 import simmerpoint.sampling.Estimate;
+import simmerpoint.uncertainty.LikelyRange;
 
 /**
  * Declares what is told of results of one type, in order. Each method gives these fields and one more.

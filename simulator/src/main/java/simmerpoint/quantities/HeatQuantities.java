@@ -5,7 +5,7 @@ import java.util.OptionalDouble;
 import simmerpoint.heat.BoilingOutcome;
 import simmerpoint.heat.HeatLevel;
 import simmerpoint.heat.HeatLevelRange;
-import simmerpoint.heat.LikelyRange;
+import simmerpoint.uncertainty.LikelyRange;
 
 /** What the water of a pan does. */
 final class HeatQuantities {

@@ -7,7 +7,6 @@ import java.util.stream.Stream;
 import simmerpoint.heat.FryingAssessment;
 import simmerpoint.heat.FryingLevel;
 import simmerpoint.heat.HeatLevel;
-import simmerpoint.heat.LikelyRange;
 import simmerpoint.heat.PanContents;
 import simmerpoint.setup.Stand;
 import simmerpoint.study.pan.LevelBorder;
@@ -18,6 +17,7 @@ import simmerpoint.study.pan.PanPosition;
 import simmerpoint.study.pan.PanResult;
 import simmerpoint.study.pan.SimmerPlace;
 import simmerpoint.study.trace.HeatResult;
+import simmerpoint.uncertainty.LikelyRange;
 
 /** What {@code pan} finds; its table has one row per move and position. */
 public final class PanQuantities {

@@ -39,6 +39,9 @@ public final class TraceQuantities {
             .optionalGroup("spot_ellipse", "main axes of the caught light", Spot::ellipse, ELLIPSE);
 
     private static final Fields<HeatResult> HEAT = Fields.<HeatResult>none()
+            .estimate("cooking_power_W", "net heat into the water at cooking_power_at_C", HeatResult::cookingPower)
+            .number("cooking_power_at_C", "50 K above the air, at most boiling", HeatResult::cookingCelsius)
+            .number("heat_loss_power_W", "what the pan loses at that temperature", HeatResult::cookingLossWatts)
             .word("heat_level", "heat level with the likely losses", HeatLevel.class, HeatResult::level)
             .include(HeatResult::boil, HeatQuantities.BOIL);
 
@@ -59,6 +62,10 @@ public final class TraceQuantities {
             .include(TraceResult::ledger, LedgerQuantities.FIELDS)
             .include(TraceResult::spot, SPOT)
             .includeOptional(TraceResult::heat, HEAT)
+            .optionalEstimate(
+                    "standard_cooking_power_W",
+                    "cooking_power_W times 700 W/m\u00b2 \u00f7 beam",
+                    TraceResult::standardCookingPower)
             .group("run", "differs from run to run", TraceResult::run, RUN);
 
     private static final Fields<Cell> CELL = Fields.<Cell>none()

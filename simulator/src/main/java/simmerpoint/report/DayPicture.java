@@ -5,7 +5,7 @@ import simmerpoint.answer.words.TimeWords;
 import simmerpoint.drawing.Sheet;
 import simmerpoint.drawing.Stack;
 import simmerpoint.drawing.chart.DayChart;
-import simmerpoint.drawing.chart.LevelKey;
+import simmerpoint.drawing.chart.LevelLegend;
 import simmerpoint.quantities.OneLine;
 import simmerpoint.study.day.DayResult;
 import simmerpoint.units.UnitSystem;
@@ -24,7 +24,7 @@ final class DayPicture {
         }
         return sheet.gap(14)
                 .with(new DayChart(result))
-                .with(LevelKey.of())
+                .with(LevelLegend.of())
                 .caption("Clock of " + result.day().site().zone()
                         + ". Clear sky; dots: traced hours; pale bands about the curves: how far models of a clear sky"
                         + " differ.");
@@ -33,7 +33,7 @@ final class DayPicture {
     /** The same for the page, of a day with sun. */
     static HtmlFigure figure(DayResult result) {
         return HtmlFigure.drawing(
-                new Stack(new DayChart(result), LevelKey.of()),
+                new Stack(new DayChart(result), LevelLegend.of()),
                 "The watts taken up over the hours of "
                         + TimeWords.date(result.plan().date())
                         + " before bands of the heat levels, the sun’s height and the beam; the tables below hold the same"

@@ -4,7 +4,7 @@ import java.util.List;
 import simmerpoint.answer.words.LevelWords;
 import simmerpoint.answer.words.MoveWords;
 import simmerpoint.drawing.Stack;
-import simmerpoint.drawing.chart.LevelKey;
+import simmerpoint.drawing.chart.LevelLegend;
 import simmerpoint.drawing.chart.MoveChart;
 import simmerpoint.study.pan.LevelStretch;
 import simmerpoint.study.pan.PanMove;
@@ -19,7 +19,7 @@ final class MoveFigure {
         boolean recommended =
                 result.simmer().filter(p -> p.move() == move.move()).isPresent();
         return HtmlFigure.drawing(
-                new Stack(MoveChart.of(result, move.move(), system), LevelKey.of()),
+                new Stack(MoveChart.of(result, move.move(), system), LevelLegend.of()),
                 description(move),
                 "Solid, left scale: watts taken up. Dashed, right scale: hottest spot. ▼ where the pan stands."
                         + (recommended ? " Flag: recommended for a simmer." : "")

@@ -3,9 +3,9 @@ package simmerpoint.report;
 import simmerpoint.answer.words.FigureFormat;
 import simmerpoint.answer.words.MoveWords;
 import simmerpoint.drawing.Sheet;
-import simmerpoint.drawing.chart.LevelKey;
+import simmerpoint.drawing.chart.LevelLegend;
 import simmerpoint.drawing.chart.MoveChart;
-import simmerpoint.drawing.chart.MoveKey;
+import simmerpoint.drawing.chart.MoveLegend;
 import simmerpoint.quantities.OneLine;
 import simmerpoint.quantities.Version;
 import simmerpoint.study.pan.PanMove;
@@ -22,8 +22,8 @@ final class PanPicture {
                 .subtitle("What the pan takes up, how hot its hottest spot gets and what its water does, over the three"
                         + " moves")
                 .gap(8)
-                .with(MoveKey.of())
-                .with(LevelKey.of());
+                .with(MoveLegend.of())
+                .with(LevelLegend.of());
         for (PanMove move : result.moves()) {
             sheet.heading(MoveWords.heading(move.move())).with(MoveChart.of(result, move.move(), system));
         }

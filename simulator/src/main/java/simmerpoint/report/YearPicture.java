@@ -2,7 +2,7 @@ package simmerpoint.report;
 
 import simmerpoint.answer.day.YearAnswer;
 import simmerpoint.drawing.Sheet;
-import simmerpoint.drawing.chart.LevelKey;
+import simmerpoint.drawing.chart.LevelLegend;
 import simmerpoint.drawing.chart.YearChart;
 import simmerpoint.quantities.OneLine;
 import simmerpoint.study.day.YearResult;
@@ -19,7 +19,7 @@ final class YearPicture {
                 .gap(14)
                 .with(new YearChart(result))
                 .gap(10)
-                .with(LevelKey.of())
+                .with(LevelLegend.of())
                 .caption(
                         "Watts taken up by the pan on the 21st of the month under a clear sky, at full hours of the clock"
                                 + " of " + result.days().get(0).day().site().zone()

@@ -32,13 +32,14 @@ public final class ScrambledSobol {
     /**
      * A copy that depends only on its arguments.
      *
-     * @param dimensions 1 to 8
+     * @param dimensions 1 to 32
      * @param seed of the run
      * @param replicate index of this copy
      */
     public ScrambledSobol(int dimensions, long seed, int replicate) {
         if (!(dimensions >= 1 && dimensions <= SobolMatrices.DIMENSIONS)) {
-            throw new IllegalArgumentException("dimensions " + dimensions + " is outside 1 to 8");
+            throw new IllegalArgumentException(
+                    "dimensions " + dimensions + " is outside 1 to " + SobolMatrices.DIMENSIONS);
         }
         // Mixed twice: SplittableRandom advances by a constant, so nearby seeds would share numbers.
         SplittableRandom random = new SplittableRandom(mix(mix(seed) + replicate + 1));

@@ -13,29 +13,24 @@ public final class AshraeSky implements ClearSky {
     private static final int DAY = 21;
     private static final int HALF_YEAR = 6;
 
-    private final int edition;
+    private static final int EDITION = 2005;
+
     private final YearlyCurve apparent;
     private final YearlyCurve extinction;
 
-    private AshraeSky(int edition) {
-        this.edition = edition;
-        this.apparent = YearlyCurve.throughDay(DAY, TABLE.values(edition + " A"));
-        this.extinction = YearlyCurve.throughDay(DAY, TABLE.values(edition + " B"));
+    private AshraeSky() {
+        this.apparent = YearlyCurve.throughDay(DAY, TABLE.values(EDITION + " A"));
+        this.extinction = YearlyCurve.throughDay(DAY, TABLE.values(EDITION + " B"));
     }
 
     /** The constants of the 2005 handbook, chapter 31. */
     public static AshraeSky edition2005() {
-        return new AshraeSky(2005);
-    }
-
-    /** The constants of the 1985 handbook, with hazier summers. */
-    public static AshraeSky edition1985() {
-        return new AshraeSky(1985);
+        return new AshraeSky();
     }
 
     @Override
     public String describe() {
-        return "clear sky of the ASHRAE handbook of " + edition;
+        return "clear sky of the ASHRAE handbook of " + EDITION;
     }
 
     @Override

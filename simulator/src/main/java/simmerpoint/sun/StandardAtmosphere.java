@@ -1,12 +1,12 @@
 package simmerpoint.sun;
 
 /**
- * Air at the ground, for refraction.
+ * Air at the ground, for refraction and boiling.
  *
  * @param pressurePascals pressure, Pa, above 0
  * @param temperatureKelvin temperature, K, above 0
  */
-record StandardAtmosphere(double pressurePascals, double temperatureKelvin) {
+public record StandardAtmosphere(double pressurePascals, double temperatureKelvin) {
     /** Temperature at sea level of the International Standard Atmosphere, K (ISO 2533:1975). */
     private static final double SEA_LEVEL_KELVIN = 288.15;
 
@@ -23,7 +23,7 @@ record StandardAtmosphere(double pressurePascals, double temperatureKelvin) {
      * The International Standard Atmosphere at {@code altitudeMetres} (m above the sea, up to 11 km). Weather changes the
      * pressure by some 3 % and the temperature by some 20 K; for a sun at 10° that changes refraction by under 0.01°.
      */
-    static StandardAtmosphere at(double altitudeMetres) {
+    public static StandardAtmosphere at(double altitudeMetres) {
         double kelvin = SEA_LEVEL_KELVIN - LAPSE * altitudeMetres;
         return new StandardAtmosphere(SEA_LEVEL_PASCALS * Math.pow(kelvin / SEA_LEVEL_KELVIN, EXPONENT), kelvin);
     }

@@ -31,7 +31,11 @@ public final class TallyStatistics {
     }
 
     private double sum(ToDoubleFunction<Tally> value) {
-        return tallies.stream().mapToDouble(value).sum();
+        return sum(tallies, value);
+    }
+
+    private static double sum(List<Tally> of, ToDoubleFunction<Tally> value) {
+        return of.stream().mapToDouble(value).sum();
     }
 
     /** Sunlight straight from the sun onto lid and wall, W. */
@@ -131,25 +135,36 @@ public final class TallyStatistics {
 
     /** Caught light by face. */
     public CaughtByFace caughtByFace() {
-        Grid wall = tallies.get(0).grids.wall();
+        return caughtByFace(tallies);
+    }
+
+    /** The same for each replicate alone. */
+    public List<CaughtByFace> caughtByFaceOfReplicates() {
+        return tallies.stream().map(t -> caughtByFace(List.of(t))).toList();
+    }
+
+    private CaughtByFace caughtByFace(List<Tally> of) {
+        double each = inverseRays / of.size();
+        Grid wall = of.get(0).grids.wall();
         double[] bands = new double[wall == null ? 0 : wall.rows()];
-        for (Tally t : tallies) {
+        for (Tally t : of) {
             for (int c = 0; c < t.wallMap.length; c++) {
-                bands[c / wall.columns()] += t.wallMap[c] * inverseRays / tallies.size();
+                bands[c / wall.columns()] += t.wallMap[c] * each;
             }
         }
         return new CaughtByFace(
-                mean(t -> t.underside).value(),
-                cosine(t -> t.undersideCosineWeightedWatts, t -> t.underside),
+                each * sum(of, t -> t.underside),
+                cosine(of, t -> t.undersideCosineWeightedWatts, t -> t.underside),
                 bands,
-                cosine(t -> t.wallCosineWeightedWatts, t -> t.wall),
-                mean(t -> t.lid).value(),
-                cosine(t -> t.lidCosineWeightedWatts, t -> t.lid));
+                cosine(of, t -> t.wallCosineWeightedWatts, t -> t.wall),
+                each * sum(of, t -> t.lid),
+                cosine(of, t -> t.lidCosineWeightedWatts, t -> t.lid));
     }
 
-    private double cosine(ToDoubleFunction<Tally> cosineWeightedWatts, ToDoubleFunction<Tally> watts) {
-        double light = sum(watts);
-        return light > 0 ? Math.max(0, Math.min(1, sum(cosineWeightedWatts) / light)) : 1;
+    private static double cosine(
+            List<Tally> of, ToDoubleFunction<Tally> cosineWeightedWatts, ToDoubleFunction<Tally> watts) {
+        double light = sum(of, watts);
+        return light > 0 ? Math.max(0, Math.min(1, sum(of, cosineWeightedWatts) / light)) : 1;
     }
 
     /** The flux maps; not available for {@link TargetScene#forWatts}. */

@@ -17,9 +17,11 @@ import java.util.regex.Pattern;
  * @param dimension what it measures
  * @param unit symbol as typed; empty for plain numbers
  * @param text as typed
+ * @param doubt what stands behind a ±; empty if there is none
  */
-public record TypedQuantity(double si, Dimension dimension, String unit, String text) {
+public record TypedQuantity(double si, Dimension dimension, String unit, String text, String doubt) {
     private static final int SHOWN_DIGITS = 4;
+    private static final int DOUBT_DIGITS = 2;
     private static final Pattern UNIT = Pattern.compile("[+\\-−]?[0-9.]+(?:[eE][+\\-−]?[0-9]+)?(.*)");
     private static final double SMALL_METRES = 0.0995;
     private static final double USUAL_METRES = 0.9995;
@@ -84,11 +86,12 @@ public record TypedQuantity(double si, Dimension dimension, String unit, String 
     /** What was typed, if it is a quantity of that dimension. */
     public static Optional<TypedQuantity> of(String typed, Dimension dimension) {
         try {
-            double si = QuantityParser.parse(typed, dimension);
-            Matcher matcher = UNIT.matcher(InputText.normalised(typed));
+            PlusMinus parts = PlusMinus.split(typed);
+            double si = QuantityParser.parse(parts.value(), dimension);
+            Matcher matcher = UNIT.matcher(parts.value());
             return matcher.matches()
                     ? Optional.of(
-                            new TypedQuantity(si, dimension, matcher.group(1).strip(), typed))
+                            new TypedQuantity(si, dimension, matcher.group(1).strip(), typed, parts.doubt()))
                     : Optional.empty();
         } catch (QuantityException e) {
             return Optional.empty();
@@ -105,13 +108,14 @@ public record TypedQuantity(double si, Dimension dimension, String unit, String 
      */
     public static TypedQuantity written(double si, Dimension dimension, String unit, int decimals) {
         BigDecimal number = unitOf(dimension, unit).fromSi(si).setScale(decimals, RoundingMode.HALF_EVEN);
-        return ofNumber(number, dimension, unit);
+        return ofNumber(number, dimension, unit, "");
     }
 
-    private static TypedQuantity ofNumber(BigDecimal number, Dimension dimension, String unit) {
+    private static TypedQuantity ofNumber(BigDecimal number, Dimension dimension, String unit, String doubt) {
         boolean close = unit.isEmpty() || unit.equals("°");
-        String text = DecimalFormatter.stripped(number) + (close ? "" : " ") + unit;
-        return new TypedQuantity(unitOf(dimension, unit).toSi(number), dimension, unit, text);
+        String behind = doubt.isEmpty() ? "" : " ± " + doubt;
+        String text = DecimalFormatter.stripped(number) + (close ? "" : " ") + unit + behind;
+        return new TypedQuantity(unitOf(dimension, unit).toSi(number), dimension, unit, text, doubt);
     }
 
     private static Unit unitOf(Dimension dimension, String symbol) {
@@ -131,7 +135,8 @@ public record TypedQuantity(double si, Dimension dimension, String unit, String 
         }
         String other = counterpart(system);
         BigDecimal number = unitOf(dimension, other).fromSi(si);
-        return ofNumber(number.round(new MathContext(digits, RoundingMode.HALF_EVEN)), dimension, other);
+        String otherDoubt = new PlusMinus(text, doubt).doubtIn(system, dimension, DOUBT_DIGITS);
+        return ofNumber(number.round(new MathContext(digits, RoundingMode.HALF_EVEN)), dimension, other, otherDoubt);
     }
 
     private String counterpart(UnitSystem system) {
@@ -155,8 +160,8 @@ public record TypedQuantity(double si, Dimension dimension, String unit, String 
         return unitOf(dimension, unit).fromSi(otherSi).doubleValue();
     }
 
-    /** Another number of its unit, rounded to so many decimals. */
+    /** Another number of its unit, rounded to so many decimals; what stands behind a ± stays. */
     public TypedQuantity withNumber(double number, int decimals) {
-        return ofNumber(new BigDecimal(number).setScale(decimals, RoundingMode.HALF_EVEN), dimension, unit);
+        return ofNumber(new BigDecimal(number).setScale(decimals, RoundingMode.HALF_EVEN), dimension, unit, doubt);
     }
 }

@@ -16,10 +16,10 @@ import java.util.List;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import simmerpoint.answer.words.LevelWords;
+import simmerpoint.drawing.ColourScheme;
 import simmerpoint.drawing.Ink;
 import simmerpoint.drawing.Style;
 import simmerpoint.drawing.TextStyle;
-import simmerpoint.drawing.Theme;
 import simmerpoint.drawing.output.PngFile;
 import simmerpoint.heat.HeatLevel;
 import simmerpoint.quantities.DayQuantities;
@@ -150,7 +150,7 @@ class DayReportsTest {
     }
 
     private static Color colour(Ink ink) {
-        return new Color(Theme.PRINT.argb(ink));
+        return new Color(ColourScheme.PRINT.argb(ink));
     }
 
     private static long pixels(BufferedImage image, Color colour) {

@@ -12,8 +12,8 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import simmerpoint.drawing.ColourScheme;
 import simmerpoint.drawing.Style;
-import simmerpoint.drawing.Theme;
 import simmerpoint.heat.HeatLevel;
 
 /**
@@ -91,7 +91,7 @@ class PageStyleTest {
     void heatLevelsHaveOneColourEverywhere() {
         for (HeatLevel level : HeatLevel.values()) {
             String colour = String.format(
-                    "#%06x", Theme.PRINT.argb(Style.of(level).fill().orElseThrow()) & 0xFFFFFF);
+                    "#%06x", ColourScheme.PRINT.argb(Style.of(level).fill().orElseThrow()) & 0xFFFFFF);
             String ink = Style.of(level).cssClass();
             assertTrue(sheet.contains("--" + ink + ": " + colour + ";"), level + " " + colour);
             assertTrue(sheet.contains("." + ink + " { fill: var(--" + ink + ");"), level.toString());

@@ -226,7 +226,10 @@ public final class SampleResults {
                         .map(kitchen -> new HeatResult(
                                 kitchen,
                                 PanIrradiation.absorbed(faces, scenario, kitchen)
-                                        .scaledTo(absorbed))),
+                                        .scaledTo(absorbed),
+                                estimate(kitchen.cooking()
+                                        .cookingPowerWatts(PanIrradiation.absorbed(faces, scenario, kitchen)
+                                                .scaledTo(absorbed))))),
                 1,
                 32,
                 true,

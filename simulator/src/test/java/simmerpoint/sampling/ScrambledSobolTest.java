@@ -209,7 +209,7 @@ class ScrambledSobolTest {
 
     @Test
     void refusesWhatItCannotDo() {
-        assertThrows(IllegalArgumentException.class, () -> new ScrambledSobol(9, 1, 0));
+        assertThrows(IllegalArgumentException.class, () -> new ScrambledSobol(SobolMatrices.DIMENSIONS + 1, 1, 0));
         assertThrows(IllegalArgumentException.class, () -> new ScrambledSobol(0, 1, 0));
         ScrambledSobol sobol = new ScrambledSobol(2, 1, 0);
         assertThrows(IllegalArgumentException.class, () -> sobol.block(44, 0));

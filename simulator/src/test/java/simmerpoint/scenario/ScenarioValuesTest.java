@@ -35,6 +35,33 @@ class ScenarioValuesTest {
         assertFalse(after.isSameAs(before));
     }
 
+    /** In the file and in an override; what is saved is read back with it. */
+    @Test
+    void aDoubtIsReadAndSaved() throws Exception {
+        ScenarioValues before = read(BadInput.GOOD.replace("diameter: 24 cm", "diameter: 24 cm +- 4 mm"));
+        assertEquals(0.002, before.deviation("pan.diameter").orElseThrow(), 1e-12);
+        assertEquals(0.24, before.number("pan.diameter"), 1e-12);
+        assertTrue(before.deviation("dish.diameter").isEmpty());
+        ScenarioValues after = before.with(Map.of("mirror.reflectance", "0.85 ± 0.03"));
+        assertEquals(0.015, after.deviation("mirror.reflectance").orElseThrow(), 1e-12);
+        assertEquals(0.85, CheckedScenario.of(after).scenario().mirror().reflectance());
+        ScenarioValues saved = read(after.sourceText());
+        assertEquals(Optional.of("0.85 ± 0.03"), saved.typed("mirror.reflectance"));
+        assertEquals(Optional.of("24 cm +- 4 mm"), saved.typed("pan.diameter"));
+        assertEquals(0.002, saved.deviation("pan.diameter").orElseThrow(), 1e-12);
+    }
+
+    @Test
+    void aDoubtThatIsNoneIsRefused() {
+        ScenarioException refused = assertThrows(
+                ScenarioException.class,
+                () -> CheckedScenario.of(read(BadInput.GOOD.replace("diameter: 24 cm", "diameter: 24 cm ± 2 kg"))));
+        assertTrue(refused.getMessage().contains("pan.diameter: 2 kg is not a length"), refused.getMessage());
+        assertThrows(
+                ScenarioException.class,
+                () -> CheckedScenario.of(read(BadInput.GOOD.replace("diameter: 24 cm", "diameter: 24 cm ± -2 mm"))));
+    }
+
     @Test
     void comingBackGivesTheTextThatWasRead() throws Exception {
         ScenarioValues there = good().with(Map.of("dish.surface.cut", "smooth", "aim.turn.up", "1°"));

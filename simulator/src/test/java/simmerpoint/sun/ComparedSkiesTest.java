@@ -68,13 +68,6 @@ class ComparedSkiesTest {
         assertEquals(expected, beam(AshraeSky.edition2005(), elevation, 0, month), 1e-3);
     }
 
-    /** The 1985 handbook, as above; its summers are hazier. */
-    @ParameterizedTest
-    @CsvSource({"6, 30, 722.05", "6, 60, 858.67"})
-    void ashrae1985(int month, double elevation, double expected) {
-        assertEquals(expected, beam(AshraeSky.edition1985(), elevation, 0, month), 0.01);
-    }
-
     /**
      * South: July's haze in January; A scaled by the square of the ratio of the distances, 1.0167 to 0.9833, derived.
      */
@@ -133,7 +126,6 @@ class ComparedSkiesTest {
                 EsraSky.of(AirType.RURAL),
                 EsraSky.of(AirType.CITY),
                 new MeinelSky(),
-                AshraeSky.edition1985(),
                 AshraeSky.edition2005(),
                 new HottelSky());
         for (ClearSky sky : skies) {

@@ -33,7 +33,7 @@ record PanHereSection(PanResult result, FigureFormat figures, MoveWords lengths)
                         + HeatWords.does(here().level()) + ". " + heat.boil() + heat.steam())
                 .caution(reach.map(words -> "The pan stands " + words + "."))
                 .say(heat.levelSentence() + " Reckoned with " + heat.weather() + ". "
-                        + HobWords.sentence(here().absorbed().value()))
+                        + HobWords.sentence(result.heat().cookingPower().value()))
                 .say(hotSpot())
                 .say(frying());
         if (here().frying().level() == FryingLevel.SEAR) {

@@ -8,7 +8,6 @@ import simmerpoint.answer.words.HeightWords;
 import simmerpoint.answer.words.LevelWords;
 import simmerpoint.answer.words.MoveWords;
 import simmerpoint.heat.HeatLevel;
-import simmerpoint.heat.LikelyRange;
 import simmerpoint.sampling.Estimate;
 import simmerpoint.study.pan.LevelStretch;
 import simmerpoint.study.pan.MoveStudy.Move;
@@ -17,6 +16,7 @@ import simmerpoint.study.pan.PanPosition;
 import simmerpoint.study.pan.PanResult;
 import simmerpoint.study.pan.ReachablePlaces;
 import simmerpoint.study.pan.SimmerPlace;
+import simmerpoint.uncertainty.LikelyRange;
 
 /** Where to put the pan for a simmer, for most heat, and what else can be done. */
 record PanPlaceSection(PanResult result, FigureFormat figures, MoveWords lengths) {

@@ -1,10 +1,12 @@
 package simmerpoint.answer.trace;
 
+import java.util.Optional;
 import simmerpoint.answer.Section;
 import simmerpoint.answer.SectionBuilder;
 import simmerpoint.answer.words.Cautions;
 import simmerpoint.answer.words.FigureFormat;
 import simmerpoint.answer.words.TargetWords;
+import simmerpoint.heat.balance.StandardCookingPower;
 import simmerpoint.quantities.OneLine;
 import simmerpoint.study.trace.TraceResult;
 import simmerpoint.units.UnitSystem;
@@ -33,6 +35,7 @@ public final class CertaintySection {
                 + "dish lies within it." + sure
                 + " It says nothing of mirrors, wind or sky that differ from the scenario.");
         out.sayIf(result.scenario().built().mirror().panelTiltRadians() > 0, LUCK_OF_TILT);
+        out.say(standard(result, figures));
         out.say(FigureFormat.count(result.run().rays()) + " rays in " + result.replicates()
                 + " replicates, seed " + result.seed() + "; " + FigureFormat.count(result.panels())
                 + (result.panels() == 1 ? " panel" : " panels") + ", mirrors of "
@@ -42,6 +45,16 @@ public final class CertaintySection {
                 + FigureFormat.rounded(result.scenario().sun().beamWattsPerSquareMetre(), 3) + "\u00a0W/m², "
                 + OneLine.of(result.scenario().sun().shape().describe()) + ".");
         return out.build();
+    }
+
+    /** The figure of the published test, for whoever compares cookers by it. */
+    private static Optional<String> standard(TraceResult result, FigureFormat figures) {
+        return result.standardCookingPower()
+                .filter(watts -> watts.value() > 0)
+                .map(watts -> "Standardised to " + FigureFormat.fixed(StandardCookingPower.STANDARD_IRRADIANCE, 0)
+                        + "\u00a0W/m\u00b2, as cooker tests are (ASAE S580), the cooking power is "
+                        + figures.plainWatts(watts)
+                        + "; by the beam alone, while such tests count the light of the whole sky.");
     }
 
     private static String area(double squareMetres, FigureFormat figures) {

@@ -8,6 +8,7 @@ import simmerpoint.answer.words.FigureFormat;
 import simmerpoint.answer.words.HeatSentences;
 import simmerpoint.answer.words.HeightWords;
 import simmerpoint.answer.words.HobWords;
+import simmerpoint.answer.words.PowerWords;
 import simmerpoint.answer.words.TargetWords;
 import simmerpoint.pan.Pan;
 import simmerpoint.quantities.OneLine;
@@ -54,18 +55,24 @@ record CookSection(TraceResult result, FigureFormat figures, TargetWords words, 
     }
 
     private String watts() {
+        PowerWords power = new PowerWords(result.heat(), figures.system());
+        String gets = power.sentence(result.useful());
         if (!(result.scenario().target() instanceof Pan pan)) {
-            return figures.plainWatts(ledger().caught()) + " of focused sunlight land on the disc.";
+            return gets;
         }
-        return figures.plainWatts(ledger().absorbed()) + " go into the pan. Its outside ("
-                + OneLine.of(pan.finish().name()) + otherFinishes(pan) + ") takes them up from "
+        String hob = HobWords.sentence(result.useful().value());
+        return gets + (hob.isEmpty() ? "" : " " + hob) + " " + light(pan);
+    }
+
+    /** Where the pan's light comes from. */
+    private String light(Pan pan) {
+        return "The pan\u2019s outside (" + OneLine.of(pan.finish().name()) + otherFinishes(pan) + ") takes up "
+                + figures.plainWatts(ledger().absorbed()) + " of light, from "
                 + figures.plainWatts(ledger().caught()) + " of focused sunlight that reach it"
                 + (ledger().directOnPan().value() > 0
                         ? " and " + figures.plainWatts(ledger().directOnPan())
-                                + " that come straight from the sun onto lid and wall. "
-                        : ". ")
-                + HobWords.sentence(ledger().absorbed().value())
-                + " This is an estimate of the heat that goes in, before air, wind and steam carry some of it off.";
+                                + " that come straight from the sun onto lid and wall."
+                        : ".");
     }
 
     private String otherFinishes(Pan pan) {
@@ -110,7 +117,7 @@ record CookSection(TraceResult result, FigureFormat figures, TargetWords words, 
 
     private String takenUp() {
         return ledger().directOnPan().value() > 0
-                ? " " + figures.plainWatts(ledger().absorbed()) + " go into it all the same, taken up from "
+                ? " It takes up " + figures.plainWatts(ledger().absorbed()) + " all the same, from "
                         + figures.plainWatts(ledger().directOnPan())
                         + " that come straight from the sun onto lid and wall."
                 : "";

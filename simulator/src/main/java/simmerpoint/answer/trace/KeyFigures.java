@@ -5,6 +5,7 @@ import simmerpoint.answer.Item;
 import simmerpoint.answer.words.FigureFormat;
 import simmerpoint.answer.words.HeatSentences;
 import simmerpoint.answer.words.LevelWords;
+import simmerpoint.answer.words.PowerWords;
 import simmerpoint.study.trace.TraceResult;
 import simmerpoint.units.UnitSystem;
 
@@ -15,19 +16,15 @@ public final class KeyFigures {
     /** The figures for {@code result}, in the units of {@code system}, the watts first. */
     public static List<Item.Figure> of(TraceResult result, UnitSystem system) {
         FigureFormat figures = new FigureFormat(system);
-        String caught = figures.plainWatts(result.ledger().caught());
+        Item.Figure watts =
+                new Item.Figure(new PowerWords(result.heat(), system).name(), figures.plainWatts(result.useful()));
         if (result.heat().isEmpty()) {
-            Item.Figure watts = new Item.Figure("caught by the disc", caught);
             String peak = figures.plainFlux(result.spot().peakFlux());
-            return result.ledger().caught().value() > 0
-                    ? List.of(watts, new Item.Figure("hottest spot", peak))
-                    : List.of(watts);
+            return result.useful().value() > 0 ? List.of(watts, new Item.Figure("hottest spot", peak)) : List.of(watts);
         }
         HeatSentences heat = new HeatSentences(result.heat().get(), system);
         return List.of(
-                new Item.Figure(
-                        "taken up by the pan",
-                        figures.plainWatts(result.ledger().absorbed())),
+                watts,
                 heat.boilFigure(),
                 new Item.Figure("heat level", LevelWords.of(heat.level())),
                 new Item.Figure(

@@ -5,8 +5,10 @@ import simmerpoint.answer.Section;
 import simmerpoint.answer.SectionBuilder;
 import simmerpoint.answer.words.DishWords;
 import simmerpoint.answer.words.FigureFormat;
+import simmerpoint.answer.words.HeatWords;
 import simmerpoint.answer.words.TargetWords;
 import simmerpoint.sampling.Estimate;
+import simmerpoint.study.trace.HeatResult;
 import simmerpoint.study.trace.TraceResult;
 import simmerpoint.target.Ledger;
 
@@ -30,8 +32,20 @@ record LedgerSection(TraceResult result, FigureFormat figures, TargetWords words
             out.add(bar(2, "lid", ledger.lid()));
             out.add(bar(0, "straight from the sun", ledger.directOnPan()));
             out.add(bar(0, "taken up by the pan", ledger.absorbed()));
+            result.heat().filter(heat -> heat.cookingPower().value() > 0).ifPresent(heat -> water(out, heat));
         }
         return out.build();
+    }
+
+    /** What becomes of the heat at the temperature of the cooking power. */
+    private void water(SectionBuilder out, HeatResult heat) {
+        double absorbed = heat.absorbed().total();
+        double lost = heat.cookingLossWatts();
+        double water = heat.cookingPower().value();
+        String at = new HeatWords(figures.system()).temperature(heat.cookingCelsius());
+        out.add(bar(1, "lost at " + at, Estimate.exact(lost)));
+        out.add(bar(1, "warms the pan itself", Estimate.exact(absorbed - lost - water)));
+        out.add(bar(1, "into the water", heat.cookingPower()));
     }
 
     private Item bar(int depth, String label, Estimate watts) {

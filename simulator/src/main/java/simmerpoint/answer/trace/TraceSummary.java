@@ -6,8 +6,8 @@ import java.util.Optional;
 import simmerpoint.answer.words.Cautions;
 import simmerpoint.answer.words.FigureFormat;
 import simmerpoint.answer.words.HeatSentences;
+import simmerpoint.answer.words.PowerWords;
 import simmerpoint.heat.HeatLevel;
-import simmerpoint.pan.Pan;
 import simmerpoint.sampling.Estimate;
 import simmerpoint.study.trace.MaximumFlux;
 import simmerpoint.study.trace.TraceResult;
@@ -18,7 +18,7 @@ import simmerpoint.units.UnitSystem;
  * alone.
  *
  * @param watts figure and unit, for instance "623 W"
- * @param meaning what becomes of them, for instance "go into the pan"
+ * @param meaning what becomes of them, for instance "go into the water"
  * @param certainty the same figure with its standard error
  * @param level the heat level; empty for a bare disc
  * @param water how the water comes to the boil; empty for a bare disc
@@ -50,11 +50,10 @@ public record TraceSummary(
     public static TraceSummary of(TraceResult result, UnitSystem system) {
         FigureFormat figures = new FigureFormat(system);
         Optional<HeatSentences> heat = result.heat().map(found -> new HeatSentences(found, system));
-        boolean pan = result.scenario().target() instanceof Pan;
-        Estimate watts = pan ? result.ledger().absorbed() : result.ledger().caught();
+        Estimate watts = result.useful();
         return new TraceSummary(
                 figures.plainWatts(watts),
-                pan ? "go into the pan" : "of focused sunlight land on the disc",
+                new PowerWords(result.heat(), system).meaning(watts),
                 figures.watts(watts),
                 heat.map(HeatSentences::level),
                 heat.map(h -> new Water(h.amount(), h.outcome())),

@@ -20,6 +20,7 @@ public record FigureFormat(UnitSystem system) {
     private static final String UNKNOWN = "unknown";
     private static final int MOST_SIGNIFICANT = 7;
     private static final int MOST_DECIMALS = 4;
+    private static final double HALF_A_HUNDREDTH = 0.005;
 
     /** An error that is a smaller share of its figure comes from rounding: the figure is known in closed form. */
     private static final double ROUNDING = 1e-11;
@@ -119,10 +120,13 @@ public record FigureFormat(UnitSystem system) {
         return size < 0.1 && size > e.standardError() ? MOST_DECIMALS : 2;
     }
 
-    /** Power for a sentence: at most three digits that count. */
+    /** Power for a sentence: at most three digits that count, and none below a hundredth of a watt. */
     public String plainWatts(Estimate e) {
         if (Math.abs(e.value()) >= 1e5) {
             return alone(e.times(1e-3), 3, "kW");
+        }
+        if (Math.abs(e.value()) < HALF_A_HUNDREDTH) {
+            return "0" + NBSP + "W";
         }
         return Math.abs(e.value()) < 0.5 ? rounded(e.value(), 1) + NBSP + "W" : alone(e, 3, "W");
     }

@@ -4,7 +4,7 @@ import simmerpoint.heat.BoilingOutcome;
 import simmerpoint.heat.FryingAssessment;
 import simmerpoint.heat.FryingLevel;
 import simmerpoint.heat.HeatLevel;
-import simmerpoint.heat.LikelyRange;
+import simmerpoint.uncertainty.LikelyRange;
 import simmerpoint.units.UnitSystem;
 
 /** What heat does to a pan, in a cook's words. Every range is the middle four fifths of pans like this one. */

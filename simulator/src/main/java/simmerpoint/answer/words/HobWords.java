@@ -3,51 +3,47 @@ package simmerpoint.answer.words;
 import simmerpoint.heat.GasBurner;
 
 /**
- * What watts going into a pan mean to someone who cooks on a gas hob.
+ * What a cooking power means to someone who cooks on a gas hob: heat into the water against heat into the water, since the
+ * efficiency of a ring is measured by the water it warms.
  *
- * <p>The rings and the low flame are those of {@link GasBurner}. Rings differ by maker and country, so that the bands are
- * widened by 5 % on either side before a dish is said to be outside them.
+ * <p>The rings are those of {@link GasBurner}. They differ by maker and country, so that the bands are widened by 5 % on
+ * either side before a dish is said to be outside them. What a pan needs for a simmer is its own affair and not said here.
  */
 public final class HobWords {
     private static final double SLACK = 0.05;
+    private static final int STEP = 5;
 
     private HobWords() {}
 
-    /** One sentence that compares {@code watts} taken up by a pan with a gas hob. */
+    /** One sentence that compares {@code watts} into the water with a gas hob; empty if nothing goes into it. */
     public static String sentence(double watts) {
-        String simmer =
-                "the 100\u00a0to\u00a0250\u00a0W that keep a lidded pot of 1\u00a0to\u00a05\u00a0litres simmering";
-        if (!(watts >= 30)) {
-            return "That warms a pan slightly and does not cook: " + simmer + " are far off.";
+        if (!(watts > 0)) {
+            return "";
         }
-        if (watts < 100) {
-            return "That is less than " + simmer + ": enough to keep food warm at best.";
-        }
-        if (watts <= 250) {
-            return "That is about " + simmer
-                    + ", and far below a small gas ring, which gives a pot about 570\u00a0to\u00a0600\u00a0W.";
-        }
-        return ring(watts);
-    }
-
-    private static String ring(double watts) {
         String below = "";
         for (GasBurner ring : GasBurner.ALL) {
             if (watts < ring.lowWatts() * (1 - SLACK)) {
                 return below.isEmpty()
-                        ? "That is less than a small gas ring gives a pot (about 570\u00a0to\u00a0600\u00a0W) and more than a "
-                                + "lidded pot of 1\u00a0to\u00a05\u00a0litres needs to simmer (100\u00a0to\u00a0250\u00a0W)."
-                        : "That is between what a " + below + " and a " + ring.name() + " gas ring give a pot.";
+                        ? "It is " + share(watts / ring.watts())
+                                + " of what a small gas ring on full gives a lidded pot "
+                                + "(about 570\u00a0to\u00a0600\u00a0W)."
+                        : "It is between what a " + below + " and a " + ring.name()
+                                + " gas ring on full give a lidded pot.";
             }
             if (watts <= ring.highWatts() * (1 + SLACK)) {
-                return "That is about what a " + ring.name() + " gas ring gives a pot.";
+                return "It is about what a " + ring.name() + " gas ring on full gives a lidded pot.";
             }
             below = ring.name();
         }
         double times = watts / 1060;
         return times < 1.5
-                ? "That is more than a large gas ring gives a pot (about 1030\u00a0to\u00a01090\u00a0W)."
-                : "That is about " + FigureFormat.rounded(times, 2)
-                        + " times what a large gas ring gives a pot: too fierce for " + "everyday cooking.";
+                ? "It is more than a large gas ring on full gives a lidded pot (about 1030\u00a0to\u00a01090\u00a0W)."
+                : "It is about " + FigureFormat.rounded(times, 2)
+                        + " times what a large gas ring on full gives a lidded pot: too fierce for everyday cooking.";
+    }
+
+    private static String share(double share) {
+        long percent = STEP * Math.round(100 * share / STEP);
+        return percent < STEP ? "less than 5\u00a0%" : "about " + percent + "\u00a0%";
     }
 }

@@ -2,7 +2,6 @@ package simmerpoint.answer.words;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import simmerpoint.sampling.Estimate;
 import simmerpoint.study.aim.MisaimDirection;
 import simmerpoint.units.DecimalFormatter;
@@ -65,11 +64,6 @@ public final class SkyWords {
             case TURN_RIGHT -> "dish too far right";
             case TURN_LEFT -> "dish too far left";
         };
-    }
-
-    /** The name of a way in files: "drift up", "turn left". */
-    public static String key(MisaimDirection way) {
-        return way.name().toLowerCase(Locale.ROOT).replace('_', ' ');
     }
 
     /** A share that is asked for: "10 %", "2.5 %". */

@@ -5,6 +5,7 @@ import java.util.Optional;
 import simmerpoint.drawing.Box;
 import simmerpoint.drawing.Canvas;
 import simmerpoint.drawing.Circle;
+import simmerpoint.drawing.ColourScheme;
 import simmerpoint.drawing.Drawing;
 import simmerpoint.drawing.FluxColours;
 import simmerpoint.drawing.Ink;
@@ -14,7 +15,6 @@ import simmerpoint.drawing.Style;
 import simmerpoint.drawing.Text;
 import simmerpoint.drawing.TextMetrics;
 import simmerpoint.drawing.TextStyle;
-import simmerpoint.drawing.Theme;
 import simmerpoint.study.aim.AimMap;
 
 /** One map of watts over two angles, square, with the line of the tolerance and a way over it. */
@@ -109,7 +109,7 @@ final class AimMapChart implements Drawing {
 
     private Raster colours() {
         int[] argb = new int[PIXELS * PIXELS];
-        int missing = Theme.PRINT.argb(Ink.MISSING);
+        int missing = ColourScheme.PRINT.argb(Ink.MISSING);
         for (int j = 0; j < PIXELS; j++) {
             for (int i = 0; i < PIXELS; i++) {
                 double watts = field.at(angle(PIXELS - 1 - j), angle(i));

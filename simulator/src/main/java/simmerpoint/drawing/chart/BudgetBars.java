@@ -76,8 +76,8 @@ final class BudgetBars {
     }
 
     /** What the two colours mean. */
-    static Key key() {
-        return new Key()
+    static Legend legend() {
+        return new Legend()
                 .swatch(Style.MENDED, "mended alone in this cooker, it brings")
                 .swatch(Style.ALONE, "there alone in a perfect one, it costs");
     }

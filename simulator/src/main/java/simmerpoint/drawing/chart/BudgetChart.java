@@ -50,10 +50,10 @@ public final class BudgetChart implements Drawing {
 
     @Override
     public double height(double width, TextMetrics metrics) {
-        double key = BudgetBars.key().height(width, metrics);
+        double legend = BudgetBars.legend().height(width, metrics);
         return width < WIDE
-                ? 2 * WHOLE_ROW + HEADING + NARROW_ROW * pairs() + 8 + key
-                : HEAD + ROW * (pairs() + 2) + 44 + key;
+                ? 2 * WHOLE_ROW + HEADING + NARROW_ROW * pairs() + 8 + legend
+                : HEAD + ROW * (pairs() + 2) + 44 + legend;
     }
 
     @Override
@@ -102,7 +102,7 @@ public final class BudgetChart implements Drawing {
                         "Right: whiskers of two standard errors; where none is seen they are thinner than a line.")
                 .in(TextStyle.SOFT)
                 .within(box.width()));
-        BudgetBars.key().draw(canvas, new Box(box.x(), y + 24, box.width(), 0));
+        BudgetBars.legend().draw(canvas, new Box(box.x(), y + 24, box.width(), 0));
     }
 
     /** The name of a plot and of its axis above. */
@@ -139,7 +139,7 @@ public final class BudgetChart implements Drawing {
         }
         double foot = top + pairs() * NARROW_ROW;
         canvas.line(Style.ZERO, zero, top, zero, foot);
-        BudgetBars.key().draw(canvas, new Box(box.x() + 4, foot + 4, box.width() - 4, 0));
+        BudgetBars.legend().draw(canvas, new Box(box.x() + 4, foot + 4, box.width() - 4, 0));
     }
 
     private void whole(Canvas canvas, Scale scale, double y, String name, Estimate watts) {

@@ -31,7 +31,7 @@ public final class DesignChart implements Drawing {
 
     private final DesignResult result;
     private final UnitSystem units;
-    private final Key key = new Key();
+    private final Legend legend = new Legend();
     private final double mostPanels;
     private final double least;
     private final double most;
@@ -55,7 +55,7 @@ public final class DesignChart implements Drawing {
         most = shown(high + room);
         for (int k = 0; k < result.fronts().size(); k++) {
             DesignResult.Front front = result.fronts().get(k);
-            key.line(
+            legend.line(
                     Style.curve(k),
                     FigureFormat.rounded(front.watts(), 3) + " W"
                             + (front.candidates().isEmpty() ? " (none within the limits)" : ""));
@@ -68,7 +68,7 @@ public final class DesignChart implements Drawing {
 
     @Override
     public double height(double width, TextMetrics metrics) {
-        return HEAD + SHAPE * (width - LEFT - RIGHT) + FOOT + key.height(width - LEFT - RIGHT, metrics);
+        return HEAD + SHAPE * (width - LEFT - RIGHT) + FOOT + legend.height(width - LEFT - RIGHT, metrics);
     }
 
     @Override
@@ -90,7 +90,7 @@ public final class DesignChart implements Drawing {
         plot.frame();
         labels(plot);
         result.front().forEach(choice -> canvas.draw(Style.CURVE_DOT, new Circle(x(plot, choice), y(plot, choice), 5)));
-        key.draw(canvas, new Box(inner.x(), inner.bottom() + FOOT, inner.width(), 0));
+        legend.draw(canvas, new Box(inner.x(), inner.bottom() + FOOT, inner.width(), 0));
     }
 
     private void axes(Plot plot) {

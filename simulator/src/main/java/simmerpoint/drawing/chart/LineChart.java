@@ -29,7 +29,7 @@ public final class LineChart implements Drawing {
     private final List<Consumer<Plot>> lines = new ArrayList<>();
     private final List<Consumer<Plot>> curves = new ArrayList<>();
     private final List<Consumer<Plot>> notes = new ArrayList<>();
-    private final Key key = new Key();
+    private final Legend legend = new Legend();
     private boolean hasKey;
     private double plotHeight = LOW;
 
@@ -64,7 +64,7 @@ public final class LineChart implements Drawing {
 
     /** Adds a curve and tells below what it is. */
     public LineChart curve(Style style, List<double[]> points, String words) {
-        key.line(style.sample(), words);
+        legend.line(style.sample(), words);
         hasKey = true;
         return curve(style, points);
     }
@@ -94,7 +94,7 @@ public final class LineChart implements Drawing {
 
     @Override
     public double height(double width, TextMetrics metrics) {
-        return HEAD + plotHeight + MARKS + NAME + (hasKey ? key.height(width - LEFT - RIGHT, metrics) : 0) + 6;
+        return HEAD + plotHeight + MARKS + NAME + (hasKey ? legend.height(width - LEFT - RIGHT, metrics) : 0) + 6;
     }
 
     @Override
@@ -117,7 +117,7 @@ public final class LineChart implements Drawing {
         canvas.write(
                 Text.at(inner.middleX(), y, name).in(TextStyle.SOFT).middle().within(inner.width()));
         if (hasKey) {
-            key.draw(canvas, new Box(inner.x(), y + 5, inner.width(), 0));
+            legend.draw(canvas, new Box(inner.x(), y + 5, inner.width(), 0));
         }
     }
 }

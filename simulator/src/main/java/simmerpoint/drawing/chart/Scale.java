@@ -25,10 +25,4 @@ public record Scale(double first, double last, double from, double to) {
         double share = Math.max(0, Math.min(1, (at - from) / (to - from)));
         return first + share * (last - first);
     }
-
-    /** Whether a figure lies between the ends, or so near that it is meant to. */
-    public boolean holds(double figure) {
-        double slack = 1e-9 * Math.abs(last - first);
-        return figure >= Math.min(first, last) - slack && figure <= Math.max(first, last) + slack;
-    }
 }

@@ -14,7 +14,7 @@ import simmerpoint.drawing.Style;
 import simmerpoint.drawing.Text;
 import simmerpoint.drawing.TextMetrics;
 import simmerpoint.drawing.TextStyle;
-import simmerpoint.drawing.chart.Key;
+import simmerpoint.drawing.chart.Legend;
 import simmerpoint.pan.Pan;
 import simmerpoint.setup.Aim;
 import simmerpoint.setup.SideView.Place;
@@ -36,19 +36,19 @@ public final class SideDrawing implements Drawing {
     private final UnitSystem units;
     private final FigureFormat figures;
     private final Optional<SideFrame> held;
-    private final Key key;
+    private final Legend legend;
 
     private SideDrawing(SideScene scene, UnitSystem units, Optional<SideFrame> held) {
         this.scene = scene;
         this.units = units;
         this.held = held;
         figures = new FigureFormat(units);
-        key = SideLight.key(scene.noun());
+        legend = SideLight.legend(scene.noun());
     }
 
     /** Height of the words on the lines of a scene, at the foot of a drawing of that width. */
     public static double keyHeight(SideScene scene, double width, TextMetrics metrics) {
-        return SideLight.key(scene.noun()).height(width - 2 * SIDE, metrics);
+        return SideLight.legend(scene.noun()).height(width - 2 * SIDE, metrics);
     }
 
     /** A scene in a frame that holds all of it. */
@@ -82,7 +82,7 @@ public final class SideDrawing implements Drawing {
         focus(canvas, frame);
         light.sun(high(), above);
         new SideLengths(scene, frame, units, canvas, above).draw();
-        key.draw(canvas, new Box(box.x() + SIDE, above.bottom(), box.width() - 2 * SIDE, keyed));
+        legend.draw(canvas, new Box(box.x() + SIDE, above.bottom(), box.width() - 2 * SIDE, keyed));
         if (held.isPresent()) {
             scene.trouble().ifPresent(words -> trouble(words, canvas, frame, above));
         }

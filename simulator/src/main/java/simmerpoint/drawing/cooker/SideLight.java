@@ -7,7 +7,7 @@ import simmerpoint.drawing.Path;
 import simmerpoint.drawing.Style;
 import simmerpoint.drawing.Text;
 import simmerpoint.drawing.TextStyle;
-import simmerpoint.drawing.chart.Key;
+import simmerpoint.drawing.chart.Legend;
 import simmerpoint.study.light.RayPath;
 
 /**
@@ -26,8 +26,8 @@ record SideLight(Canvas canvas, SideScene scene, SideFrame frame) {
     private static final double SAMPLE = 26;
 
     /** What the lines mean. */
-    static Key key(String noun) {
-        return new Key()
+    static Legend legend(String noun) {
+        return new Legend()
                 .with(
                         SAMPLE,
                         (canvas, x, y) -> {

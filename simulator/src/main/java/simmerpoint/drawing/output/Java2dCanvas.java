@@ -17,6 +17,7 @@ import java.awt.image.BufferedImage;
 import simmerpoint.drawing.Box;
 import simmerpoint.drawing.Canvas;
 import simmerpoint.drawing.Circle;
+import simmerpoint.drawing.ColourScheme;
 import simmerpoint.drawing.Ink;
 import simmerpoint.drawing.Path;
 import simmerpoint.drawing.Raster;
@@ -27,17 +28,16 @@ import simmerpoint.drawing.Style;
 import simmerpoint.drawing.Text;
 import simmerpoint.drawing.TextMetrics;
 import simmerpoint.drawing.TextStyle;
-import simmerpoint.drawing.Theme;
 
 /** Draws with Java2D, whose user space must be in units already. */
 public final class Java2dCanvas extends Canvas {
     private static final FontRenderContext FINE = new FontRenderContext(new AffineTransform(), true, true);
 
     private final Graphics2D g;
-    private final Theme theme;
+    private final ColourScheme theme;
 
     /** A canvas of that graphics in those colours. */
-    public Java2dCanvas(Graphics2D g, Theme theme) {
+    public Java2dCanvas(Graphics2D g, ColourScheme theme) {
         this.g = g;
         this.theme = theme;
         g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);

@@ -16,6 +16,7 @@ import org.apache.pdfbox.util.Matrix;
 import simmerpoint.drawing.Box;
 import simmerpoint.drawing.Canvas;
 import simmerpoint.drawing.Circle;
+import simmerpoint.drawing.ColourScheme;
 import simmerpoint.drawing.Ink;
 import simmerpoint.drawing.Path;
 import simmerpoint.drawing.Raster;
@@ -26,7 +27,6 @@ import simmerpoint.drawing.Style;
 import simmerpoint.drawing.Text;
 import simmerpoint.drawing.TextMetrics;
 import simmerpoint.drawing.TextStyle;
-import simmerpoint.drawing.Theme;
 
 /** Draws on a page of a PDF file whose space is in units downwards already. */
 final class PdfCanvas extends Canvas {
@@ -96,13 +96,13 @@ final class PdfCanvas extends Canvas {
     }
 
     private void fill(Ink ink) throws IOException {
-        int argb = Theme.PRINT.argb(ink);
+        int argb = ColourScheme.PRINT.argb(ink);
         content.setNonStrokingColor(colour(argb));
         see(argb);
     }
 
     private void stroke(Stroke stroke) throws IOException {
-        int argb = Theme.PRINT.argb(stroke.ink());
+        int argb = ColourScheme.PRINT.argb(stroke.ink());
         content.setStrokingColor(colour(argb));
         see(argb);
         content.setLineWidth((float) stroke.width());

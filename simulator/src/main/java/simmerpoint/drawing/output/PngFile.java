@@ -8,9 +8,9 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import javax.imageio.ImageIO;
 import simmerpoint.drawing.Box;
+import simmerpoint.drawing.ColourScheme;
 import simmerpoint.drawing.Drawing;
 import simmerpoint.drawing.Raster;
-import simmerpoint.drawing.Theme;
 
 /** Drawings as pictures of 1400 pixels across: 1000 units, usual letters about 17 pixels high. */
 public final class PngFile {
@@ -39,7 +39,7 @@ public final class PngFile {
             g.setColor(Color.WHITE);
             g.fillRect(0, 0, image.getWidth(), image.getHeight());
             g.scale(SCALE, SCALE);
-            drawing.draw(new Java2dCanvas(g, Theme.PRINT), new Box(0, 0, UNITS, height));
+            drawing.draw(new Java2dCanvas(g, ColourScheme.PRINT), new Box(0, 0, UNITS, height));
         } finally {
             g.dispose();
         }

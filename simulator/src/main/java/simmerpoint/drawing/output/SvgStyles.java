@@ -2,12 +2,12 @@ package simmerpoint.drawing.output;
 
 import java.util.Locale;
 import java.util.Optional;
+import simmerpoint.drawing.ColourScheme;
 import simmerpoint.drawing.Ink;
 import simmerpoint.drawing.Stroke;
 import simmerpoint.drawing.Style;
 import simmerpoint.drawing.Text;
 import simmerpoint.drawing.TextStyle;
-import simmerpoint.drawing.Theme;
 
 /** The style sheet of drawings in a page: each ink a variable, each style a class. */
 public final class SvgStyles {
@@ -19,11 +19,13 @@ public final class SvgStyles {
     /** The whole sheet, for screens in light and dark and for paper. */
     public static String sheet() {
         StringBuilder css = new StringBuilder(1 << 13);
-        css.append(":root {").append(variables(Theme.LIGHT)).append(" }\n");
+        css.append(":root {").append(variables(ColourScheme.LIGHT)).append(" }\n");
         css.append("@media (prefers-color-scheme: dark) { :root {")
-                .append(variables(Theme.DARK))
+                .append(variables(ColourScheme.DARK))
                 .append(" } }\n");
-        css.append("@media print { :root {").append(variables(Theme.PRINT)).append(" } }\n");
+        css.append("@media print { :root {")
+                .append(variables(ColourScheme.PRINT))
+                .append(" } }\n");
         for (Style style : Style.values()) {
             css.append(".drawing .")
                     .append(style.cssClass())
@@ -49,10 +51,10 @@ public final class SvgStyles {
     }
 
     /** Inks that are the same in every theme are told in the first. */
-    private static String variables(Theme theme) {
+    private static String variables(ColourScheme theme) {
         StringBuilder out = new StringBuilder();
         for (Ink ink : Ink.values()) {
-            if (theme == Theme.LIGHT || !ink.isFixed()) {
+            if (theme == ColourScheme.LIGHT || !ink.isFixed()) {
                 out.append(" --")
                         .append(name(ink))
                         .append(": ")

@@ -4,9 +4,9 @@ import java.util.Arrays;
 import java.util.OptionalDouble;
 import java.util.function.Function;
 import simmerpoint.heat.BoilingOutcome;
-import simmerpoint.heat.LikelyRange;
 import simmerpoint.heat.losses.LossFactors;
 import simmerpoint.heat.losses.LossSpread;
+import simmerpoint.uncertainty.LikelyRange;
 
 /** Combines the boiling times of the pans of {@link LossSpread} into a {@link BoilingOutcome}. */
 final class BoilingTimes {

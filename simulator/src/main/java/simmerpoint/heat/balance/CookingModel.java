@@ -8,13 +8,13 @@ import simmerpoint.heat.ArgumentChecks;
 import simmerpoint.heat.BoilingOutcome;
 import simmerpoint.heat.CloudEffect;
 import simmerpoint.heat.HeatLevelThresholds;
-import simmerpoint.heat.LikelyRange;
 import simmerpoint.heat.PanContents;
 import simmerpoint.heat.SteamRates;
 import simmerpoint.heat.Surroundings;
 import simmerpoint.heat.ThermalPan;
 import simmerpoint.heat.losses.LossFactors;
 import simmerpoint.heat.losses.LossSpread;
+import simmerpoint.uncertainty.LikelyRange;
 
 /**
  * Heating of one pan with its water in given weather. Results with a range are computed for each pan of {@link
@@ -74,6 +74,36 @@ public final class CookingModel {
     /** Local boiling point, °C. */
     public double boilingCelsius() {
         return likelyPot.boilingCelsius();
+    }
+
+    /**
+     * Temperature of the water for which {@linkplain #cookingPowerWatts cooking power} is given, °C: {@value
+     * StandardCookingPower#STANDARD_DIFFERENCE} K above the air, at most local boiling.
+     */
+    public double cookingPowerCelsius() {
+        return Math.min(surroundings.airCelsius() + StandardCookingPower.STANDARD_DIFFERENCE, boilingCelsius());
+    }
+
+    /**
+     * Cooking power for the likely losses, W: the net heat flow into the water at {@link #cookingPowerCelsius}, as in {@link
+     * StandardCookingPower} but in this light. Below 0 if the pan cannot hold that temperature. Takes microseconds.
+     */
+    public double cookingPowerWatts(AbsorbedLight absorbed) {
+        return cookingPowerWatts(absorbed, likelyPot);
+    }
+
+    /** The same for given losses, W. */
+    public double cookingPowerWatts(AbsorbedLight absorbed, LossFactors factors) {
+        return cookingPowerWatts(absorbed, pot(factors));
+    }
+
+    private double cookingPowerWatts(AbsorbedLight absorbed, PotModel pot) {
+        return pot.waterHeatWatts(cookingPowerCelsius(), absorbed);
+    }
+
+    /** Losses of the pan at {@link #cookingPowerCelsius} for the likely losses, W; light that a dry wall or lid gives off included. */
+    public double cookingLossWatts(AbsorbedLight absorbed) {
+        return likelyPot.losses().at(cookingPowerCelsius(), absorbed).total();
     }
 
     /** Time to boil from the start, or the steady-state temperature. */

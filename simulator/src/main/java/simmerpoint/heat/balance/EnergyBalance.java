@@ -11,9 +11,4 @@ package simmerpoint.heat.balance;
  * @param stored gained by pan and water, relative to 0 °C
  */
 public record EnergyBalance(
-        double absorbed, double convection, double radiation, double steam, double carried, double stored) {
-    /** absorbed − losses − stored: 0 except for the error of the integration. */
-    public double residual() {
-        return absorbed - convection - radiation - steam - carried - stored;
-    }
-}
+        double absorbed, double convection, double radiation, double steam, double carried, double stored) {}

@@ -6,9 +6,9 @@ import simmerpoint.heat.AbsorbedLight;
 import simmerpoint.heat.HeatLevel;
 import simmerpoint.heat.HeatLevelRange;
 import simmerpoint.heat.HeatLevelThresholds;
-import simmerpoint.heat.LikelyRange;
 import simmerpoint.heat.SaturatedWater;
 import simmerpoint.heat.losses.LossSpread;
+import simmerpoint.uncertainty.LikelyRange;
 
 /**
  * The heat level of one pan in given light, and the absorbed watts at which a level begins for this pan, lid, wind and

@@ -52,6 +52,15 @@ public record PotModel(LossModel losses, double emptyHeatCapacity, double waterK
         return absorbed.total() - losses.at(celsius, absorbed).total();
     }
 
+    /**
+     * Net heat flow into the water alone at a temperature, W: what is left of the absorbed light after the losses, times the
+     * water's share of the heat capacity, since a standard test counts m·c·dT/dt of the water. Below 0 if the pan cools.
+     */
+    public double waterHeatWatts(double celsius, AbsorbedLight absorbed) {
+        double ofWater = waterKilograms * PhysicalConstants.WATER_SPECIFIC_HEAT / heatCapacity(waterKilograms);
+        return ofWater * surplusWatts(celsius, absorbed);
+    }
+
     /** Evaporation rate for a latent heat flow, kg/s. */
     public static double steamRate(double steamWatts, double celsius) {
         return steamWatts / SaturatedWater.latentHeatJoulesPerKilogram(celsius);

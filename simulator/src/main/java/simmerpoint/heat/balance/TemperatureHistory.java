@@ -29,12 +29,7 @@ public record TemperatureHistory(List<Point> points, OptionalDouble boilSeconds,
             double waterKilograms,
             double absorbedWatts,
             Losses losses,
-            EnergyBalance since) {
-        /** Heat stored in pan and water, W; below 0 if they cool. */
-        public double storedWatts() {
-            return absorbedWatts - losses.total();
-        }
-    }
+            EnergyBalance since) {}
 
     /** Copies the points. */
     public TemperatureHistory {

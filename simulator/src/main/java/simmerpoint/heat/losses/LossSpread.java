@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 import org.apache.commons.math3.distribution.NormalDistribution;
-import simmerpoint.heat.LikelyRange;
+import simmerpoint.uncertainty.LikelyRange;
 
 /**
  * Uncertainty of the losses as a fixed sample of pans: both factors log-normal and independent, one pan in ten above 1.35

@@ -3,10 +3,12 @@ package simmerpoint.scenario.keys;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import simmerpoint.units.Dimension;
 import simmerpoint.units.GeographicAngleParser;
 import simmerpoint.units.InputText;
+import simmerpoint.units.PlusMinus;
 import simmerpoint.units.QuantityException;
 import simmerpoint.units.QuantityParser;
 
@@ -21,7 +23,7 @@ public final class ValueReader {
     /** The value in SI units or radians, the word, the text. */
     public static Object read(Key key, String typed) throws QuantityException {
         return switch (key.kind()) {
-            case QUANTITY -> inRange(key, typed, QuantityParser.parse(typed, key.dimension(), key.example()));
+            case QUANTITY -> quantity(key, typed);
             case COUNT -> (int) inRange(key, typed, QuantityParser.parseCount(typed, key.example()));
             case WORD -> word(key, InputText.normalised(typed));
             case SWITCH -> onOrOff(typed);
@@ -33,6 +35,19 @@ public final class ValueReader {
             case TEXT -> line(typed, LONGEST_TEXT);
             case FILE -> line(typed, LONGEST_TEXT * 5);
         };
+    }
+
+    /** The standard deviation that a ± in what was typed means, SI units or radians; empty if there is none. */
+    public static OptionalDouble deviation(Key key, String typed) throws QuantityException {
+        if (key.kind() != Key.Kind.QUANTITY) {
+            return OptionalDouble.empty();
+        }
+        return PlusMinus.split(typed).deviation(key.dimension(), quantity(key, typed));
+    }
+
+    private static double quantity(Key key, String typed) throws QuantityException {
+        String value = PlusMinus.split(typed).value();
+        return inRange(key, value, QuantityParser.parse(value, key.dimension(), key.example()));
     }
 
     private static double inRange(Key key, String typed, double value) throws QuantityException {

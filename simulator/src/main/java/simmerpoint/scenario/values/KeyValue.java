@@ -3,6 +3,7 @@ package simmerpoint.scenario.values;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import simmerpoint.scenario.keys.Key;
 import simmerpoint.scenario.keys.Keys;
 import simmerpoint.scenario.keys.ValueReader;
@@ -14,9 +15,10 @@ import simmerpoint.units.QuantityException;
  * @param typed as it stands in the file or was typed, without quotes; a default as it would be typed
  * @param value the number in SI units or radians, the word, the text, whether on, the date, time or zone, or the name of the
  *     file; null if what was typed is no value of that key
+ * @param deviation standard deviation that a ± means, SI units or radians; empty if nothing is said of that
  * @param line where it stands; 0 for a default or a value that was not written in the file
  */
-public record KeyValue(String typed, Object value, int line) {
+public record KeyValue(String typed, Object value, OptionalDouble deviation, int line) {
     private static final Map<String, KeyValue> DEFAULTS = defaults();
 
     private static Map<String, KeyValue> defaults() {
@@ -25,7 +27,7 @@ public record KeyValue(String typed, Object value, int line) {
             if (key.defaultIsValue()) {
                 defaults.put(key.path(), byDefault(key));
             } else if (key.kind() == Key.Kind.TEXT && key.defaultText() != null) {
-                defaults.put(key.path(), new KeyValue("", "", 0));
+                defaults.put(key.path(), new KeyValue("", "", OptionalDouble.empty(), 0));
             }
         }
         return defaults;
@@ -33,10 +35,25 @@ public record KeyValue(String typed, Object value, int line) {
 
     private static KeyValue byDefault(Key key) {
         try {
-            return new KeyValue(key.defaultText(), ValueReader.read(key, key.defaultText()), 0);
+            return read(key, key.defaultText(), 0);
         } catch (QuantityException e) {
             throw new IllegalStateException("default of " + key.path() + ": " + e.getMessage(), e);
         }
+    }
+
+    /** What was typed at a key in that line. */
+    static KeyValue read(Key key, String typed, int line) throws QuantityException {
+        return new KeyValue(typed, ValueReader.read(key, typed), ValueReader.deviation(key, typed), line);
+    }
+
+    /** What was typed is no value of its key. */
+    static KeyValue wrong(String typed, int line) {
+        return new KeyValue(typed, null, OptionalDouble.empty(), line);
+    }
+
+    /** A number that nobody typed, SI units or radians. */
+    static KeyValue ofNumber(double si) {
+        return new KeyValue("", si, OptionalDouble.empty(), 0);
     }
 
     /** The default of a key that has one of its own. */

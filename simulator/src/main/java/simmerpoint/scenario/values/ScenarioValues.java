@@ -11,10 +11,12 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.Stream;
 import simmerpoint.scenario.Problems;
 import simmerpoint.scenario.ScenarioException;
+import simmerpoint.scenario.keys.Keys;
 import simmerpoint.scenario.yaml.SourceWriter;
 import simmerpoint.units.InputText;
 
@@ -64,6 +66,17 @@ public final class ScenarioValues {
     public ScenarioValues movedTo(String name, Path folder) {
         ValuesBuilder editor = new ValuesBuilder(this);
         editor.move(name, folder);
+        return editor.values();
+    }
+
+    /**
+     * The scenario with other numbers, each within what its key allows, for work that draws them; such values have no text.
+     *
+     * @param si number in SI units or radians by full path of the key
+     */
+    public ScenarioValues withNumbers(Map<String, Double> si) {
+        ValuesBuilder editor = new ValuesBuilder(this);
+        si.forEach((path, number) -> editor.setNumber(Keys.get(path), number));
         return editor.values();
     }
 
@@ -177,6 +190,11 @@ public final class ScenarioValues {
     /** The number given, or {@code otherwise}. */
     public double number(String path, double otherwise) {
         return has(path) ? given.get(path).number() : otherwise;
+    }
+
+    /** The standard deviation that the file gives for the number at a key; empty if it says nothing of that. */
+    public OptionalDouble deviation(String path) {
+        return has(path) ? given.get(path).deviation() : OptionalDouble.empty();
     }
 
     /** The whole number at a key. */

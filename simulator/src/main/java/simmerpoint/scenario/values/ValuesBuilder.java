@@ -9,7 +9,6 @@ import java.util.Optional;
 import simmerpoint.scenario.Problems;
 import simmerpoint.scenario.keys.Key;
 import simmerpoint.scenario.keys.Keys;
-import simmerpoint.scenario.keys.ValueReader;
 import simmerpoint.units.QuantityException;
 
 /** Makes {@link ScenarioValues}: of a text key by key, or of others by changing some. */
@@ -41,7 +40,7 @@ final class ValuesBuilder {
     /** Reads what stands at a key in that line of the file. */
     void read(Key key, String typed, int line) {
         try {
-            given.put(key.path(), new KeyValue(typed, ValueReader.read(key, typed), line));
+            given.put(key.path(), KeyValue.read(key, typed, line));
         } catch (QuantityException e) {
             refuse(key, typed, line, e.getMessage());
         }
@@ -49,7 +48,7 @@ final class ValuesBuilder {
 
     /** Remembers what is no value of that key, and why. */
     void refuse(Key key, String typed, int line, String why) {
-        given.put(key.path(), new KeyValue(typed, null, line));
+        given.put(key.path(), KeyValue.wrong(typed, line));
         problems.add(line, key.path(), why);
     }
 
@@ -60,11 +59,21 @@ final class ValuesBuilder {
 
     /** Sets a value that does not stand in the file. */
     void set(Key key, String typed) {
+        addSections(key);
+        problems.forget(key.path());
+        read(key, typed, 0);
+    }
+
+    /** Sets a number that nobody typed, SI units or radians. */
+    void setNumber(Key key, double si) {
+        addSections(key);
+        given.put(key.path(), KeyValue.ofNumber(si));
+    }
+
+    private void addSections(Key key) {
         for (String section = key.section(); !section.isEmpty(); section = Key.sectionOf(section)) {
             sectionLines.putIfAbsent(section, 0);
         }
-        problems.forget(key.path());
-        read(key, typed, 0);
     }
 
     /** Takes out a key or a whole section, and the sections around it that have nothing else. */

@@ -88,12 +88,12 @@ public final class AimStudy {
      */
     public static AimResult drawn(AimTimes times, Progress progress) {
         long start = System.nanoTime();
-        AimMaps sheets = new AimMaps(times.tolerance());
+        AimSweep sweep = new AimSweep(times.tolerance());
         TraceOptions forCurves = fewer(times.options(), FOR_CURVES);
         TraceOptions forMaps = fewer(times.options(), FOR_MAPS);
         List<AimCurve> curves =
-                sheets.curves(forCurves, new PartialProgress(progress, 0, (DRAWN - TIMED) / (1 - TIMED)));
-        AimMaps.Maps maps = sheets.maps(forMaps, new PartialProgress(progress, (DRAWN - TIMED) / (1 - TIMED), 1));
+                sweep.curves(forCurves, new PartialProgress(progress, 0, (DRAWN - TIMED) / (1 - TIMED)));
+        AimSweep.Maps maps = sweep.maps(forMaps, new PartialProgress(progress, (DRAWN - TIMED) / (1 - TIMED), 1));
         return new AimResult(
                 times,
                 curves,

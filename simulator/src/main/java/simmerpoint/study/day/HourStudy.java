@@ -13,7 +13,6 @@ import simmerpoint.heat.AbsorbedLight;
 import simmerpoint.heat.BoilingOutcome;
 import simmerpoint.heat.HeatLevel;
 import simmerpoint.heat.HeatLevelRange;
-import simmerpoint.heat.LikelyRange;
 import simmerpoint.heat.balance.CookingModel;
 import simmerpoint.heat.balance.HeatLevelModel;
 import simmerpoint.heat.balance.StandardCookingPower;
@@ -34,6 +33,7 @@ import simmerpoint.sun.SunMoment;
 import simmerpoint.sun.SunMotion;
 import simmerpoint.sun.Sunlight;
 import simmerpoint.target.Ledger;
+import simmerpoint.uncertainty.LikelyRange;
 
 /** One cooker at any instant: traced anew at the sun's elevation then, with the same samples every time. */
 final class HourStudy {

@@ -6,6 +6,7 @@ import simmerpoint.sampling.Estimate;
 import simmerpoint.sampling.Replicates;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.study.trace.HeatResult;
+import simmerpoint.study.trace.UsefulPower;
 import simmerpoint.target.Ledger;
 
 /**
@@ -20,6 +21,7 @@ import simmerpoint.target.Ledger;
  * @param ledger where the light went
  * @param heat what that light does to the pan's water; empty for a bare disc
  * @param caughtByReplicate caught watts of each replicate
+ * @param usefulByReplicate {@link UsefulPower} of each replicate, W
  */
 public record PairedWatts(
         Scenario scenario,
@@ -28,7 +30,20 @@ public record PairedWatts(
         int panels,
         Ledger ledger,
         Optional<HeatResult> heat,
-        double[] caughtByReplicate) {
+        double[] caughtByReplicate,
+        double[] usefulByReplicate) {
+    /** The figure it is judged by, see {@link UsefulPower}: cooking power of a pan, caught watts of a bare disc. */
+    public Estimate useful() {
+        return heat.map(HeatResult::cookingPower).orElse(ledger.caught());
+    }
+
+    /** That figure less the one of {@code other}, with the standard error of the difference. */
+    public Estimate usefulBeyond(PairedWatts other) {
+        double error = beyond(other, r -> usefulByReplicate[r], r -> other.usefulByReplicate[r])
+                .standardError();
+        return new Estimate(useful().value() - other.useful().value(), error);
+    }
+
     /** Watts caught by the whole target. */
     public Estimate caught() {
         return ledger.caught();

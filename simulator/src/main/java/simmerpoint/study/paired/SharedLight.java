@@ -14,6 +14,7 @@ import simmerpoint.study.trace.ReplicateWorkers;
 import simmerpoint.study.trace.TraceOptions;
 import simmerpoint.study.trace.TraceResult;
 import simmerpoint.study.trace.TraceStudy;
+import simmerpoint.study.trace.UsefulPower;
 import simmerpoint.target.LightCatcher;
 import simmerpoint.target.TallyStatistics;
 import simmerpoint.target.TargetScene;
@@ -102,7 +103,10 @@ final class SharedLight {
         }
 
         PairedWatts watts(TallyStatistics figures) {
-            Optional<HeatResult> heat = HeatResult.of(scenario, figures.caughtByFace());
+            UsefulPower power = new UsefulPower(scenario);
+            double[] useful = power.byReplicate(figures);
+            Optional<HeatResult> heat =
+                    HeatResult.of(scenario, figures.caughtByFace(), power.estimate(figures, useful));
             return new PairedWatts(
                     scenario,
                     casting.surface().outlineArea(),
@@ -110,7 +114,8 @@ final class SharedLight {
                     casting.surface().panels(),
                     TraceStudy.ledger(figures, heat),
                     heat,
-                    figures.caughtByReplicate());
+                    figures.caughtByReplicate(),
+                    useful);
         }
     }
 }

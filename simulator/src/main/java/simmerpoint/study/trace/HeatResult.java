@@ -8,13 +8,14 @@ import simmerpoint.heat.BoilingOutcome;
 import simmerpoint.heat.CloudEffect;
 import simmerpoint.heat.HeatLevel;
 import simmerpoint.heat.HeatLevelRange;
-import simmerpoint.heat.LikelyRange;
 import simmerpoint.heat.SteamRates;
 import simmerpoint.heat.balance.CookingModel;
 import simmerpoint.heat.balance.HeatLevelModel;
+import simmerpoint.sampling.Estimate;
 import simmerpoint.scenario.CookingSetup;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.target.CaughtByFace;
+import simmerpoint.uncertainty.LikelyRange;
 
 /**
  * What a pan's water does with its light if that stays as it is. Every figure is computed when it is first asked for and then
@@ -26,6 +27,7 @@ public final class HeatResult {
 
     private final CookingSetup kitchen;
     private final AbsorbedLight absorbed;
+    private final Estimate cookingPower;
     private final Supplier<CookingModel> cooking;
     private final Supplier<HeatLevelModel> levels;
     private final Supplier<HeatLevelRange> levelRange;
@@ -35,10 +37,16 @@ public final class HeatResult {
     private final Supplier<CloudEffect> cloud;
     private final Supplier<LikelyRange> hold;
 
-    /** For the pan and weather of {@code kitchen} and what the pan takes up, face by face. */
-    public HeatResult(CookingSetup kitchen, AbsorbedLight absorbed) {
+    /**
+     * For the pan and weather of {@code kitchen}.
+     *
+     * @param absorbed what the pan takes up, face by face
+     * @param cookingPower see {@link #cookingPower}
+     */
+    public HeatResult(CookingSetup kitchen, AbsorbedLight absorbed, Estimate cookingPower) {
         this.kitchen = kitchen;
         this.absorbed = absorbed;
+        this.cookingPower = cookingPower;
         cooking = once(kitchen::cooking);
         levels = once(kitchen::heatLevels);
         levelRange = once(() -> levels.get().levelWithSpread(absorbed));
@@ -49,10 +57,14 @@ public final class HeatResult {
         hold = once(() -> cooking.get().secondsAbove(settlesCelsius().likely(), holdCelsius()));
     }
 
-    /** For the traced light on the faces of the pan of {@code scenario}; empty for a bare disc. */
-    public static Optional<HeatResult> of(Scenario scenario, CaughtByFace faces) {
+    /**
+     * For the traced light on the faces of the pan of {@code scenario}; empty for a bare disc.
+     *
+     * @param useful the {@link UsefulPower} of that light
+     */
+    public static Optional<HeatResult> of(Scenario scenario, CaughtByFace faces, Estimate useful) {
         return scenario.cooking()
-                .map(kitchen -> new HeatResult(kitchen, PanIrradiation.absorbed(faces, scenario, kitchen)));
+                .map(kitchen -> new HeatResult(kitchen, PanIrradiation.absorbed(faces, scenario, kitchen), useful));
     }
 
     /** Two threads that ask at the same time may both compute; they find the same. */
@@ -74,6 +86,24 @@ public final class HeatResult {
     /** What the pan takes up. */
     public AbsorbedLight absorbed() {
         return absorbed;
+    }
+
+    /**
+     * Cooking power: net heat flow into the water at {@link #cookingCelsius} for the likely losses, W, with the standard error
+     * from sampling; see {@link CookingModel#cookingPowerWatts}.
+     */
+    public Estimate cookingPower() {
+        return cookingPower;
+    }
+
+    /** Temperature of the water for which {@link #cookingPower} holds, °C. */
+    public double cookingCelsius() {
+        return cooking.get().cookingPowerCelsius();
+    }
+
+    /** What the pan loses at that temperature for the likely losses, W. */
+    public double cookingLossWatts() {
+        return cooking.get().cookingLossWatts(absorbed);
     }
 
     /** Local boiling point, °C. */

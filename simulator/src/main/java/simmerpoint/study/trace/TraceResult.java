@@ -1,6 +1,8 @@
 package simmerpoint.study.trace;
 
 import java.util.Optional;
+import simmerpoint.heat.balance.StandardCookingPower;
+import simmerpoint.sampling.Estimate;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.target.CaughtByFace;
 import simmerpoint.target.FluxMaps;
@@ -38,6 +40,21 @@ public record TraceResult(
         int replicates,
         boolean precisionReached,
         RunInfo run) {
+    /** The figure it is judged by, see {@link UsefulPower}: cooking power of a pan, caught watts of a bare disc. */
+    public Estimate useful() {
+        return heat.map(HeatResult::cookingPower).orElse(ledger.caught());
+    }
+
+    /**
+     * Cooking power standardised to the irradiance of {@link StandardCookingPower}, as if all light were proportionally
+     * stronger or weaker; the irradiance is that of the beam alone. Empty for a bare disc and without sun.
+     */
+    public Optional<Estimate> standardCookingPower() {
+        double beam = scenario.sun().beamWattsPerSquareMetre();
+        return heat.filter(h -> beam > 0)
+                .map(h -> h.cookingPower().times(StandardCookingPower.STANDARD_IRRADIANCE / beam));
+    }
+
     /**
      * What differs from run to run and is kept out of comparisons.
      *

@@ -114,7 +114,7 @@ public final class TraceStudy {
                 ? CompletableFuture.supplyAsync(figures::maps)
                 : CompletableFuture.completedFuture(figures.maps());
         CaughtByFace faces = figures.caughtByFace();
-        Optional<HeatResult> heat = HeatResult.of(scenario, faces);
+        Optional<HeatResult> heat = HeatResult.of(scenario, faces, new UsefulPower(scenario).estimate(figures));
         return new TraceResult(
                 scenario,
                 casting.surface().outlineArea(),

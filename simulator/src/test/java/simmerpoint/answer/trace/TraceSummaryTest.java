@@ -34,7 +34,7 @@ class TraceSummaryTest {
         TraceResult result = TraceStudy.run(ScenarioReader.builtIn().scenario(), FEW, Progress.NONE);
         TraceSummary summary = TraceSummary.of(result, system);
         String whole = allWords(result, system);
-        assertTrue(whole.contains(summary.watts() + " " + summary.meaning() + ". Its outside "), whole);
+        assertTrue(whole.contains(summary.watts() + " " + summary.meaning() + ". That is the cooking power"), whole);
         assertTrue(whole.contains(summary.certainty()), whole);
         TraceSummary.Water water = summary.water().orElseThrow();
         assertTrue(whole.contains(water.minutes()) && whole.contains(water.amount()), whole);

@@ -62,6 +62,22 @@ class FigureFormatTest {
         assertEquals("120.0 \u00b1 0.5 kW", plain(METRIC.wattsOf(2e5, new Estimate(1.2e5, 500))));
     }
 
+    /** A figure of rounding alone is nothing; a hundredth of a watt is the least that is told: common practice. */
+    @ParameterizedTest
+    @CsvSource({
+        "1.1e-12, 0 W",
+        "-3e-12, 0 W",
+        "0, 0 W",
+        "0.004, 0 W",
+        "0.04, 0.04 W",
+        "0.4, 0.4 W",
+        "623.4, 623 W",
+        "NaN, unknown",
+    })
+    void wattsOfASentenceEndAtAHundredth(double watts, String expected) {
+        assertEquals(expected, plain(METRIC.plainWatts(new Estimate(watts, 0))));
+    }
+
     @Test
     void sharesAreReadable() {
         assertEquals("43 %", plain(METRIC.percent(0.4321)));

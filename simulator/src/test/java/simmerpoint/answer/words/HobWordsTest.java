@@ -1,5 +1,6 @@
 package simmerpoint.answer.words;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import org.junit.jupiter.params.ParameterizedTest;
@@ -11,10 +12,9 @@ class HobWordsTest {
 
     @ParameterizedTest
     @CsvSource({
-        "5, does not cook",
-        "80, keep food warm",
-        "180, keep a lidded pot",
-        "400, less than a small gas ring",
+        "5, less than 5 % of what a small gas ring",
+        "176, about 30 % of what a small gas ring",
+        "400, about 70 % of what a small gas ring",
         "585, about what a small gas ring",
         "700, between what a small and a medium",
         "820, about what a medium gas ring",
@@ -22,11 +22,16 @@ class HobWordsTest {
         "1060, about what a large gas ring",
         "1300, more than a large gas ring",
         "2650, 2.5 times what a large gas ring",
-        "NaN, does not cook",
     })
     void wattsBecomeWordsOfAHob(double watts, String words) {
         String sentence = HobWords.sentence(watts).replace('\u00a0', ' ');
         assertTrue(sentence.contains(words), sentence);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"0", "-34", "NaN"})
+    void noHeatIntoTheWaterIsNotCompared(double watts) {
+        assertEquals("", HobWords.sentence(watts));
     }
 
     @ParameterizedTest

@@ -9,8 +9,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import simmerpoint.answer.words.FigureFormat;
+import simmerpoint.drawing.ColourScheme;
 import simmerpoint.drawing.FluxColours;
-import simmerpoint.drawing.Theme;
 import simmerpoint.drawing.output.Java2dCanvas;
 import simmerpoint.sampling.Estimate;
 import simmerpoint.target.FluxMap;
@@ -51,7 +51,8 @@ class MapFrameTest {
         int width = (int) frame.box().width();
         int height = (int) frame.box().height();
         BufferedImage image = new BufferedImage(width, height, BufferedImage.TYPE_INT_ARGB);
-        new Java2dCanvas(image.createGraphics(), Theme.PRINT).image(MapRaster.of(map(), facing, 40), frame.box());
+        new Java2dCanvas(image.createGraphics(), ColourScheme.PRINT)
+                .image(MapRaster.of(map(), facing, 40), frame.box());
         for (int y = 0; y < height; y++) {
             for (int x = 0; x < width; x++) {
                 Place there = frame.at(x + 0.5, y + 0.5).orElseThrow();

@@ -15,12 +15,12 @@ import simmerpoint.heat.BoilingOutcome;
 import simmerpoint.heat.CloudEffect;
 import simmerpoint.heat.HeatLevel;
 import simmerpoint.heat.HeatLevelThresholds;
-import simmerpoint.heat.LikelyRange;
 import simmerpoint.heat.PanContents;
 import simmerpoint.heat.Pans;
 import simmerpoint.heat.SteamRates;
 import simmerpoint.heat.Surroundings;
 import simmerpoint.heat.ThermalPan;
+import simmerpoint.uncertainty.LikelyRange;
 
 class CookingModelTest {
     private static double saving(double watts, double kilograms) {
@@ -146,6 +146,57 @@ class CookingModelTest {
                 assertFalse(said.contains("NaN") || said.contains("Infinity"), said);
             }
         }
+    }
+
+    /** M c dT/dt of the water at 50 K above the air, from the simulated temperatures two seconds about it. */
+    @ParameterizedTest
+    @CsvSource({"450, 10, 10, 20", "200, 20, 80, 60"})
+    void cookingPowerIsTheSlopeOfTheSimulatedTemperature(double underside, double wet, double dry, double lid) {
+        AbsorbedLight light = new AbsorbedLight(underside, wet, dry, lid);
+        CookingModel cooking = Pans.tea(2, true);
+        assertEquals(70, cooking.cookingPowerCelsius(), 1e-12, "air of 20 °C");
+        List<TemperatureHistory.Point> points = HeatingSimulation.temperatureHistory(
+                        cooking.likelyPot(), 69.9, List.of(new LightInterval(60, light)), 1)
+                .points();
+        int at = 1;
+        while (points.get(at).celsius() < 70) {
+            at++;
+        }
+        TemperatureHistory.Point before = points.get(at - 1);
+        TemperatureHistory.Point after = points.get(at);
+        double slope = (after.celsius() - before.celsius()) / (after.seconds() - before.seconds());
+        assertEquals(2 * 4186 * slope, cooking.cookingPowerWatts(light), 0.3);
+    }
+
+    /**
+     * The dry wall is a fin: of the light on it tanh(mL)/(mL) reaches the water, m² = h/(k t) (textbook, see DryWallFin), with
+     * h from 9 to 20 W/(m² K), radiation and a breath of wind. Light on the wet wall all reaches it.
+     */
+    @Test
+    void lightOnADryWallCountsLessThanLightOnTheUnderside() {
+        CookingModel cooking = Pans.tea(2, true);
+        AbsorbedLight base = new AbsorbedLight(400, 0, 0, 0);
+        double none = cooking.cookingPowerWatts(base);
+        double underside = cooking.cookingPowerWatts(new AbsorbedLight(500, 0, 0, 0)) - none;
+        double wet = cooking.cookingPowerWatts(new AbsorbedLight(400, 100, 0, 0)) - none;
+        double dry = cooking.cookingPowerWatts(new AbsorbedLight(400, 0, 100, 0)) - none;
+        assertEquals(underside, wet, 1e-9);
+        ThermalPan pan = cooking.vessel();
+        double length = 0.11 - 0.002 / (Math.PI * 0.12 * 0.12);
+        double conductance = pan.material().conductivity() * pan.sheetThickness();
+        double most = length * Math.sqrt(9 / conductance);
+        double least = length * Math.sqrt(20 / conductance);
+        assertTrue(dry / underside < Math.tanh(most) / most, "share of the dry wall: " + dry / underside);
+        assertTrue(dry / underside > Math.tanh(least) / least, "share of the dry wall: " + dry / underside);
+    }
+
+    @Test
+    void cookingPowerIsTakenAtBoilingWhereThatComesFirst() {
+        CookingModel cooking =
+                new CookingModel(Pans.teaPan(true), new PanContents(2, 20), new Surroundings(40, 1, 5000, 0.2, true));
+        assertEquals(cooking.boilingCelsius(), cooking.cookingPowerCelsius(), 1e-12);
+        assertTrue(cooking.cookingPowerCelsius() < 90);
+        assertTrue(cooking.cookingPowerWatts(AbsorbedLight.NOTHING) < 0);
     }
 
     /** Newton's law with the loss of the wall, lid and underside, 1.3 to 3 W/K (derived): 2 kg hold 60 °C for 0.6 to 2 h. */

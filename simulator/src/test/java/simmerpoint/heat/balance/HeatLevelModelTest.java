@@ -10,10 +10,10 @@ import simmerpoint.heat.AbsorbedLight;
 import simmerpoint.heat.HeatLevel;
 import simmerpoint.heat.HeatLevelRange;
 import simmerpoint.heat.HeatLevelThresholds;
-import simmerpoint.heat.LikelyRange;
 import simmerpoint.heat.PanContents;
 import simmerpoint.heat.Pans;
 import simmerpoint.heat.Surroundings;
+import simmerpoint.uncertainty.LikelyRange;
 
 class HeatLevelModelTest {
     private static final AbsorbedLight PATTERN = new AbsorbedLight(0.85, 0.05, 0.05, 0.05);

@@ -53,6 +53,33 @@ class StandardCookingPowerTest {
         assertEquals(1, line.determination(), 1e-9);
     }
 
+    /**
+     * The cooking power of a pan of linear loss is (light − U · 50 K) times the water's share of the heat capacity (derived
+     * here), and 700/I times that is the single figure of a simulated test by ASAE S580, whose powers count the water alone.
+     */
+    @Test
+    void cookingPowerIsTheSingleFigureOfTheTest() {
+        double u = 2;
+        double water = 1.5;
+        double empty = 600;
+        PotModel pot = new PotModel(new LinearLoss(u, 25), empty, water, 100);
+        AbsorbedLight light = AbsorbedLight.onUnderside(300);
+        double closed = (300 - u * 50) * water * 4186 / (water * 4186 + empty);
+        assertEquals(closed, pot.waterHeatWatts(75, light), 1e-9);
+        List<TemperatureHistory.Point> points = HeatingSimulation.temperatureHistory(
+                        pot, 30, List.of(new LightInterval(1800, light)), 600)
+                .points();
+        List<Interval> intervals = new ArrayList<>();
+        for (int k = 1; k < points.size(); k++) {
+            TemperatureHistory.Point from = points.get(k - 1);
+            TemperatureHistory.Point to = points.get(k);
+            double seconds = to.seconds() - from.seconds();
+            double mean = 25 + (to.since().convection() - from.since().convection()) / u / seconds;
+            intervals.add(new Interval(seconds, water, from.celsius(), to.celsius(), mean, 25, 800));
+        }
+        assertEquals(closed * 700 / 800, StandardCookingPower.line(intervals).standardPowerWatts(), 1e-4);
+    }
+
     /** With the mean of the two ends the slope is low by (U·600/(M c))²/12 = 0.145 % (derived). */
     @Test
     void meanOfTheEndsMakesTheSlopeALittleLow() {

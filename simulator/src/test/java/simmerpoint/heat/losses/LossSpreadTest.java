@@ -6,7 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import org.apache.commons.math3.stat.correlation.PearsonsCorrelation;
 import org.junit.jupiter.api.Test;
-import simmerpoint.heat.LikelyRange;
+import simmerpoint.uncertainty.LikelyRange;
 
 class LossSpreadTest {
     /** A log-normal factor with one in ten above 1.35 has one in ten below 1/1.35; 21 steps blur that by some 5 %. */

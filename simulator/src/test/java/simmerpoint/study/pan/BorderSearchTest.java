@@ -9,12 +9,12 @@ import java.util.function.DoubleFunction;
 import org.junit.jupiter.api.Test;
 import simmerpoint.heat.AbsorbedLight;
 import simmerpoint.heat.HeatLevel;
-import simmerpoint.heat.LikelyRange;
 import simmerpoint.heat.balance.CookingModel;
 import simmerpoint.heat.balance.HeatLevelModel;
 import simmerpoint.pan.Finish;
 import simmerpoint.pan.Pan;
 import simmerpoint.scenario.CookingSetup;
+import simmerpoint.uncertainty.LikelyRange;
 
 /** Borders on a made curve of watts, 900·exp(−(x ÷ 0.15)²) W on the underside: all places have a closed form (derived here). */
 class BorderSearchTest {

@@ -13,10 +13,10 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import javafx.scene.shape.SVGPath;
+import simmerpoint.drawing.ColourScheme;
 import simmerpoint.drawing.Ink;
 import simmerpoint.drawing.Style;
 import simmerpoint.drawing.TextStyle;
-import simmerpoint.drawing.Theme;
 import simmerpoint.heat.HeatLevel;
 import simmerpoint.units.UnitSystem;
 import simmerpoint.viewer.live.LiveState;
@@ -169,7 +169,7 @@ public final class AnswerStrip extends VBox {
 
     /** Heat levels look the same in every theme. */
     private static String web(Ink ink) {
-        return String.format(Locale.ROOT, "#%06x", Theme.PRINT.argb(ink) & 0xFFFFFF);
+        return String.format(Locale.ROOT, "#%06x", ColourScheme.PRINT.argb(ink) & 0xFFFFFF);
     }
 
     private static void style(Node node, String name, boolean on) {

@@ -46,7 +46,10 @@ final class InkColours {
     }
 
     private static Color own(Ink ink, Theme theme) {
-        int argb = (theme == Theme.DARK ? simmerpoint.drawing.Theme.DARK : simmerpoint.drawing.Theme.LIGHT).argb(ink);
+        int argb = (theme == Theme.DARK
+                        ? simmerpoint.drawing.ColourScheme.DARK
+                        : simmerpoint.drawing.ColourScheme.LIGHT)
+                .argb(ink);
         return Color.rgb(argb >> 16 & 0xFF, argb >> 8 & 0xFF, argb & 0xFF, (argb >>> 24) / 255.0);
     }
 }

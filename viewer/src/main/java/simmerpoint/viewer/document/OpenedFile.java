@@ -22,11 +22,6 @@ public record OpenedFile(Optional<Path> file, CheckedScenario read) {
         return new OpenedFile(Optional.of(file.toAbsolutePath().normalize()), ScenarioReader.read(file));
     }
 
-    /** Reads a text that stands in no file. */
-    public static OpenedFile text(String name, String text, Path folder) throws ScenarioException {
-        return new OpenedFile(Optional.empty(), ScenarioReader.parse(name, text, folder));
-    }
-
     /** The example built into the program. */
     public static OpenedFile example() {
         return new OpenedFile(Optional.empty(), ScenarioReader.builtIn());

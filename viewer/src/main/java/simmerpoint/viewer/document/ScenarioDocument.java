@@ -116,11 +116,6 @@ public final class ScenarioDocument {
         lay(OpenedFile.example());
     }
 
-    /** Opens a text that stands in no file. */
-    public void openText(String called, String text, Path baseFolder) throws ScenarioException {
-        lay(OpenedFile.text(called, text, baseFolder));
-    }
-
     /** Gives keys values, each as it would be typed in the file. */
     public void change(Map<String, String> typed) {
         apply(Edit.type(typed));

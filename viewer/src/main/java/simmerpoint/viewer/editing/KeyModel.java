@@ -8,6 +8,7 @@ import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.value.ObservableValue;
 import simmerpoint.scenario.keys.Key;
+import simmerpoint.units.PlusMinus;
 import simmerpoint.units.TypedQuantity;
 import simmerpoint.units.UnitSystem;
 import simmerpoint.viewer.document.DocumentState;
@@ -140,6 +141,11 @@ final class KeyModel {
 
     /** The text as it goes into the file: a bare number with the unit that stood there, or centimetres for a large one. */
     String withUnit(String text) {
+        PlusMinus parts = PlusMinus.split(text);
+        return parts.isGiven() ? bareWithUnit(parts.value()) + " ± " + parts.doubt() : bareWithUnit(text);
+    }
+
+    private String bareWithUnit(String text) {
         String unit = unit();
         if (unit.isEmpty() || !BARE_NUMBER.matcher(text).matches()) {
             return text;

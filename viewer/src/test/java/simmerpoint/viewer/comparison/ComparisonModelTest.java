@@ -11,6 +11,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import simmerpoint.answer.compare.CompareAnswer;
 import simmerpoint.scenario.Scenario;
+import simmerpoint.scenario.file.ScenarioReader;
 import simmerpoint.scenario.variants.Variant;
 import simmerpoint.study.compare.CompareStudy;
 import simmerpoint.study.compare.Comparison;
@@ -102,11 +103,13 @@ class ComparisonModelTest {
     @Test
     void anotherCutComesBackWithItsOwnKeysAndABareDiscToo() throws Exception {
         Scenario before = document.readProperty().get().scenario();
-        document.lay(OpenedFile.text(
-                "other",
-                "dish: {diameter: 1.0 m, focal-length: 0.6 m, surface: {cut: square-tiles, tile: 50 mm}}\n"
-                        + "plane: {disc: 20 cm}\n",
-                Path.of("")));
+        document.lay(new OpenedFile(
+                Optional.empty(),
+                ScenarioReader.parse(
+                        "other",
+                        "dish: {diameter: 1.0 m, focal-length: 0.6 m, surface: {cut: square-tiles, tile: 50 mm}}\n"
+                                + "plane: {disc: 20 cm}\n",
+                        Path.of(""))));
         KeptDesign disc = KeptDesign.of(document);
         document.apply(kept.from(document.state().given(), document.folder()));
         assertEquals(List.of(), document.state().problems());

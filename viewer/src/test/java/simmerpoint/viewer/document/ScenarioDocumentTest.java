@@ -13,6 +13,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import simmerpoint.scenario.ScenarioException;
 import simmerpoint.scenario.checks.CheckedScenario;
+import simmerpoint.scenario.file.ScenarioReader;
 
 class ScenarioDocumentTest {
     private static final String TEXT = """
@@ -25,7 +26,8 @@ class ScenarioDocumentTest {
             """;
 
     private static ScenarioDocument document() throws ScenarioException {
-        return new ScenarioDocument(OpenedFile.text("t.yaml", TEXT, Path.of("")));
+        return new ScenarioDocument(
+                new OpenedFile(Optional.empty(), ScenarioReader.parse("t.yaml", TEXT, Path.of(""))));
     }
 
     private static double diameter(ScenarioDocument document) {

@@ -55,6 +55,19 @@ class KeyModelTest {
         assertEquals("42", document.titleProperty().get());
     }
 
+    /** A doubt behind ± stays with the number, and in other units too. */
+    @Test
+    void aDoubtStays() {
+        KeyModel model = model("dish.diameter");
+        model.enter("1.5 ± 0.01");
+        assertEquals(Optional.of("1.5 m ± 0.01"), document.state().typed("dish.diameter"));
+        units.set(UnitSystem.INCH);
+        assertEquals("59.06 in ± 0.39 in", model.state().shown());
+        assertFalse(model.state().isWrong());
+        model("mirror.reflectance").enter("0.85 ± 0.03");
+        assertEquals("0.85 ± 0.03", model("mirror.reflectance").state().shown());
+    }
+
     /** Who types 90 where 1.20 m stood means centimetres: 90 m would be 75 times as wide. */
     @Test
     void aLargeBareNumberIsInCentimetres() {

@@ -1,16 +1,21 @@
-package simmerpoint.heat;
+package simmerpoint.uncertainty;
 
-import java.util.Arrays;
 import java.util.function.DoubleUnaryOperator;
 
 /**
- * A likely value with its 10th and 90th percentile.
+ * A likely value with its 10th and 90th percentile: four in five lie between.
  *
  * @param low 10th percentile, in the unit stated by the owner
- * @param likely value for the likely losses
+ * @param likely the median, or the value for likely figures
  * @param high 90th percentile
  */
 public record LikelyRange(double low, double likely, double high) {
+    /** Share of all values below {@link #low}. */
+    public static final double LOW_SHARE = 0.1;
+
+    /** Share of all values below {@link #high}. */
+    public static final double HIGH_SHARE = 0.9;
+
     /** Checks the order, and refuses NaN. */
     public LikelyRange {
         if (!(low <= likely && likely <= high)) {
@@ -30,21 +35,8 @@ public record LikelyRange(double low, double likely, double high) {
      * @param values at least one, in any order, not changed
      */
     public static LikelyRange ofSample(double likely, double[] values) {
-        double[] sorted = values.clone();
-        Arrays.sort(sorted);
-        return new LikelyRange(
-                Math.min(likely, quantile(sorted, 0.1)), likely, Math.max(likely, quantile(sorted, 0.9)));
-    }
-
-    /** Linear between order statistics, at the index q·(n − 1). */
-    private static double quantile(double[] sorted, double q) {
-        double place = q * (sorted.length - 1);
-        int below = (int) Math.floor(place);
-        int above = Math.min(sorted.length - 1, below + 1);
-        if (place == below || sorted[below] == sorted[above]) {
-            return sorted[below];
-        }
-        return sorted[below] + (place - below) * (sorted[above] - sorted[below]);
+        Quantiles of = new Quantiles(values);
+        return new LikelyRange(Math.min(likely, of.at(LOW_SHARE)), likely, Math.max(likely, of.at(HIGH_SHARE)));
     }
 
     /** The range of a rising function of this value, for a change of unit. */

@@ -5,15 +5,15 @@ import simmerpoint.drawing.Circle;
 import simmerpoint.drawing.Style;
 
 /** What the marks of a {@link MoveChart} mean. */
-public final class MoveKey {
-    private MoveKey() {}
+public final class MoveLegend {
+    private MoveLegend() {}
 
     /** All of them. */
-    public static Key of() {
-        return new Key()
+    public static Legend of() {
+        return new Legend()
                 .with(13, (canvas, x, y) -> MoveMarks.triangle(canvas, x + 6.5, y - 10), "where the pan stands")
-                .with(13, MoveKey::flag, "recommended for a simmer")
-                .with(22, MoveKey::range, "four in five pans change here");
+                .with(13, MoveLegend::flag, "recommended for a simmer")
+                .with(22, MoveLegend::range, "four in five pans change here");
     }
 
     private static void flag(Canvas canvas, double x, double y) {

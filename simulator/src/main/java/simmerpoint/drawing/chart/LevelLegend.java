@@ -5,15 +5,15 @@ import simmerpoint.drawing.Style;
 import simmerpoint.heat.HeatLevel;
 
 /** The colours of all heat levels. */
-public final class LevelKey {
-    private LevelKey() {}
+public final class LevelLegend {
+    private LevelLegend() {}
 
     /** Their names, from the coolest. */
-    public static Key of() {
-        Key key = new Key();
+    public static Legend of() {
+        Legend legend = new Legend();
         for (HeatLevel level : HeatLevel.values()) {
-            key.swatch(Style.of(level), LevelWords.of(level));
+            legend.swatch(Style.of(level), LevelWords.of(level));
         }
-        return key;
+        return legend;
     }
 }

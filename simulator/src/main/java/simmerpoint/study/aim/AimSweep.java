@@ -19,7 +19,7 @@ import simmerpoint.study.trace.TraceOptions;
  * Curves and maps of watts over drift and turn. Both maps stand on the same angles, so that a turn and the opposite drift,
  * which make the same light, have it cast once for both.
  */
-final class AimMaps {
+final class AimSweep {
     private static final int STEPS = 12;
     private static final int POINTS_PER_STEP = 2;
     private static final double BEYOND = 1.6;
@@ -31,7 +31,7 @@ final class AimMaps {
     private final double step;
 
     /** For a scenario aimed dead on, half as far again as its largest tolerance of drift and a little. */
-    AimMaps(AimTolerance tolerance) {
+    AimSweep(AimTolerance tolerance) {
         deadOn = tolerance.deadOn().scenario();
         room = new AimFeasibility(deadOn);
         step = step(tolerance);

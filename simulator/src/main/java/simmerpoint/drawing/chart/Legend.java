@@ -10,7 +10,7 @@ import simmerpoint.drawing.Text;
 import simmerpoint.drawing.TextMetrics;
 
 /** Samples with what they mean, side by side, in as many lines as they need. */
-public final class Key implements Drawing {
+public final class Legend implements Drawing {
     private static final double LINE = 20;
     private static final double BASE = 15;
     private static final double LINE_WIDTH = 26;
@@ -36,12 +36,12 @@ public final class Key implements Drawing {
     }
 
     /** A sample of a line. */
-    public Key line(Style style, String words) {
+    public Legend line(Style style, String words) {
         return with(LINE_WIDTH, (canvas, x, y) -> canvas.line(style, x, y - 4, x + LINE_WIDTH, y - 4), words);
     }
 
     /** A sample of a colour. */
-    public Key swatch(Style style, String words) {
+    public Legend swatch(Style style, String words) {
         return with(
                 SWATCH,
                 (canvas, x, y) -> {
@@ -53,7 +53,7 @@ public final class Key implements Drawing {
     }
 
     /** A sample of another kind, so many units wide. */
-    public Key with(double width, Sample sample, String words) {
+    public Legend with(double width, Sample sample, String words) {
         entries.add(new Entry(width, sample, words));
         return this;
     }

@@ -1,7 +1,7 @@
 package simmerpoint.drawing;
 
 /** The three ways in which drawings look. */
-public enum Theme {
+public enum ColourScheme {
     /** Dark on light, for a screen. */
     LIGHT,
     /** Light on dark. */

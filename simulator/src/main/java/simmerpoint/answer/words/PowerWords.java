@@ -1,0 +1,68 @@
+package simmerpoint.answer.words;
+
+import java.util.Optional;
+import simmerpoint.heat.balance.StandardCookingPower;
+import simmerpoint.sampling.Estimate;
+import simmerpoint.study.trace.HeatResult;
+import simmerpoint.uncertainty.LikelyRange;
+import simmerpoint.units.UnitSystem;
+
+/** The figure that everything is judged by in words: the cooking power of a pan, the light caught by a bare disc. */
+public final class PowerWords {
+    private final Optional<HeatResult> heat;
+    private final FigureFormat figures;
+    private final HeatWords temperatures;
+
+    /**
+     * For one traced scenario.
+     *
+     * @param heat of its pan; empty for a bare disc
+     * @param system units
+     */
+    public PowerWords(Optional<HeatResult> heat, UnitSystem system) {
+        this.heat = heat;
+        figures = new FigureFormat(system);
+        temperatures = new HeatWords(system);
+    }
+
+    /** Its name. */
+    public String name() {
+        return heat.isPresent() ? "cooking power" : "caught by the disc";
+    }
+
+    /** What becomes of so many watts, after them: "go into the water". */
+    public String meaning(Estimate watts) {
+        if (heat.isEmpty()) {
+            return "of focused sunlight land on the disc";
+        }
+        return watts.value() > 0
+                ? "go into the water"
+                : "of cooking power: the pan loses more than it takes up at " + temperature();
+    }
+
+    /** The watts with what becomes of them. */
+    public String gets(Estimate watts) {
+        return figures.plainWatts(watts) + " " + meaning(watts);
+    }
+
+    /** The same in a sentence of its own, and what cooking power is. */
+    public String sentence(Estimate watts) {
+        return gets(watts) + "."
+                + (heat.isPresent() && watts.value() > 0
+                        ? " That is the cooking power: the heat left for the water at " + temperature()
+                                + ", when air, wind and steam have taken theirs."
+                        : "");
+    }
+
+    /** "70 °C, 50 °C above the air". */
+    private String temperature() {
+        double celsius = heat.orElseThrow().cookingCelsius();
+        double above = celsius - heat.orElseThrow().cooking().around().airCelsius();
+        boolean boiling = above < StandardCookingPower.STANDARD_DIFFERENCE - 1e-9;
+        return temperatures.temperature(celsius) + ", "
+                + (boiling
+                        ? "where water boils"
+                        : temperatures.difference(LikelyRange.exact(StandardCookingPower.STANDARD_DIFFERENCE))
+                                + " above the air");
+    }
+}
