@@ -29,12 +29,7 @@ public final class ReplicateCaster {
     /** Lays out the light of {@code scenario}; refuses a target that would stand in the mirror. */
     public ReplicateCaster(Scenario scenario, TraceOptions options) {
         setup = scenario.setup();
-        caster = new LightCaster(
-                scenario.built(),
-                options.seed(),
-                scenario.sun(),
-                setup,
-                scenario.aim().jitterRadians());
+        caster = new LightCaster(scenario.built(), options.seed(), scenario.sun(), setup, scenario.aim());
         refuseInMirror(caster.surface(), setup, scenario.target());
         samples = ScrambledSobol.replicates(caster.dimensions(), options.seed(), REPLICATES);
         threads = Math.min(options.threads(), REPLICATES);
