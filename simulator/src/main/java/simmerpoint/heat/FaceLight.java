@@ -4,23 +4,23 @@ package simmerpoint.heat;
  * Sunlight on one face.
  *
  * @param watts W, at least 0
- * @param cosIncidence mean cosine of incidence of that light, weighted with its watts, 0 to 1
+ * @param relativeAbsorptance share of that light which a face absorbs that absorbs all light at normal incidence: the mean of
+ *     {@link simmerpoint.pan.GrazingAbsorptance} over its rays, weighted with their watts, 0 to 1
  */
-public record FaceLight(double watts, double cosIncidence) {
+public record FaceLight(double watts, double relativeAbsorptance) {
     /** No light. */
     public static final FaceLight NONE = new FaceLight(0, 1);
 
     /** Checks both. */
     public FaceLight {
         ArgumentChecks.notNegative("light", watts, "W");
-        ArgumentChecks.within("cosine of incidence", cosIncidence, 0, 1, "of 1");
+        ArgumentChecks.within("relative absorptance", relativeAbsorptance, 0, 1, "of 1");
     }
 
-    /** The sum, with the mean cosine. */
+    /** The sum, with the mean relative absorptance. */
     public FaceLight plus(FaceLight other) {
         double sum = watts + other.watts;
-        return sum > 0
-                ? new FaceLight(sum, Math.min(1, (watts * cosIncidence + other.watts * other.cosIncidence) / sum))
-                : this;
+        double absorbable = watts * relativeAbsorptance + other.watts * other.relativeAbsorptance;
+        return sum > 0 ? new FaceLight(sum, Math.min(1, absorbable / sum)) : this;
     }
 }

@@ -1,5 +1,8 @@
 package simmerpoint.heat;
 
+import org.apache.commons.math3.analysis.integration.gauss.GaussIntegratorFactory;
+import simmerpoint.pan.GrazingAbsorptance;
+
 /**
  * Sunlight on the faces of a pan, before absorption.
  *
@@ -15,9 +18,12 @@ public record PanLight(FaceLight underside, FaceLight wetWall, FaceLight dryWall
      */
     public static final double OPEN_TOP_SHARE = 0.8;
 
+    private static final int NODES = 12;
+
     /**
      * Direct sunlight on lid and wall: beam · area · cosine (derived here). Half of the wall is in the sun; there the cosine
-     * is cos(elevation) · cos(azimuth on the wall), with a watt-weighted mean of π/4 · cos(elevation).
+     * is cos(elevation) · cos φ, φ the azimuth on the wall, and light is absorbed at the angle of each place: the mean
+     * relative absorptance is ½∫A(cos(elevation) · cos φ) cos φ dφ from −π/2 to π/2.
      *
      * @param vessel the level pan
      * @param waterKilograms sets the water line
@@ -32,12 +38,21 @@ public record PanLight(FaceLight underside, FaceLight wetWall, FaceLight dryWall
         double level = Math.cos(elevationRadians);
         double wallPerMetre = beamWattsPerSquareMetre * vessel.pan().diameterMetres() * level;
         double wet = vessel.waterLineMetres(waterKilograms);
-        double wallCosine = Math.PI / 4 * level;
+        double onWall = wallAbsorptance(level);
         return new PanLight(
                 FaceLight.NONE,
-                new FaceLight(wallPerMetre * wet, wallCosine),
-                new FaceLight(wallPerMetre * (vessel.pan().heightMetres() - wet), wallCosine),
-                new FaceLight(beamWattsPerSquareMetre * vessel.levelArea() * up, up));
+                new FaceLight(wallPerMetre * wet, onWall),
+                new FaceLight(wallPerMetre * (vessel.pan().heightMetres() - wet), onWall),
+                new FaceLight(
+                        beamWattsPerSquareMetre * vessel.levelArea() * up, GrazingAbsorptance.relativeAbsorptance(up)));
+    }
+
+    /** By Gauss and Legendre with {@value #NODES} nodes: the integrand is smooth, so it is exact to 1e-9. */
+    private static double wallAbsorptance(double level) {
+        return new GaussIntegratorFactory().legendre(NODES, 0, Math.PI / 2).integrate(azimuth -> {
+            double cosine = Math.cos(azimuth);
+            return cosine * GrazingAbsorptance.relativeAbsorptance(level * cosine);
+        });
     }
 
     /** The sum with other light. */
@@ -50,8 +65,7 @@ public record PanLight(FaceLight underside, FaceLight wetWall, FaceLight dryWall
     }
 
     /**
-     * Light absorbed by the pan. Absorptance is evaluated at the mean cosine of each face, which gives up to 3 % more than
-     * ray by ray, since absorptance is concave in the cosine.
+     * Light absorbed by the pan.
      */
     public AbsorbedLight absorbedBy(ThermalPan vessel) {
         return new AbsorbedLight(
@@ -62,6 +76,6 @@ public record PanLight(FaceLight underside, FaceLight wetWall, FaceLight dryWall
     }
 
     private static double absorbed(FaceLight light, SurfaceOptics optics) {
-        return light.watts() * optics.absorbedShare(light.cosIncidence());
+        return light.watts() * optics.absorptance() * light.relativeAbsorptance();
     }
 }

@@ -29,15 +29,6 @@ public record SurfaceOptics(double absorptance, double emissivity) {
         return new SurfaceOptics(finish.absorptance(), EMISSIVITIES.getOrDefault(finish.name(), USUAL_EMISSIVITY));
     }
 
-    /**
-     * Share of light absorbed at an angle: {@link GrazingAbsorptance} times the absorptance.
-     *
-     * @param cosIncidence cosine of the angle between ray and the face's normal, 0 to 1
-     */
-    public double absorbedShare(double cosIncidence) {
-        return absorptance * GrazingAbsorptance.relativeAbsorptance(cosIncidence);
-    }
-
     private static Map<String, Double> emissivities() {
         QuantityTable table = QuantityTable.read(SurfaceOptics.class, "finish-emissivities.tsv");
         return table.rows().stream()

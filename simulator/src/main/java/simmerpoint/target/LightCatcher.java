@@ -191,7 +191,7 @@ public final class LightCatcher {
     private void addCrossing(PlaneIntersections plane, int i, boolean caught, double watts) {
         tally.addCrossing(plane.x[i], plane.y[i], plane.radius[i], caught, watts);
         if (caught) {
-            tally.undersideCosineWeightedWatts += watts * plane.directions.dz[i] * plane.inverseLength[i];
+            tally.undersideAbsorbable += watts * plane.absorptance[i];
             addCaught(i, watts);
         }
     }

@@ -1,5 +1,6 @@
 package simmerpoint.target;
 
+import simmerpoint.pan.GrazingAbsorptance;
 import simmerpoint.sampling.FastSignedRayleigh;
 import simmerpoint.tracing.LightBatch;
 import simmerpoint.tracing.ReflectedDirections;
@@ -19,6 +20,8 @@ final class PlaneIntersections {
     final double[] radius;
     /** 1 ÷ length of the direction: the formulas of the batch give 1 + tilt². */
     final double[] inverseLength;
+    /** Relative absorptance of the plane at the ray's angle, see {@link GrazingAbsorptance}. */
+    final double[] absorptance;
     /** Distance from the mirror in lengths of the direction; above 0 if the ray reaches the plane. */
     final double[] rayParameter;
     /** Watts of this sample per watt of the ray. */
@@ -32,6 +35,7 @@ final class PlaneIntersections {
         y = new double[batch];
         radius = new double[batch];
         inverseLength = new double[batch];
+        absorptance = new double[batch];
         rayParameter = new double[batch];
         weight = new double[batch];
     }
@@ -72,5 +76,9 @@ final class PlaneIntersections {
             double across = directions.tiltAcross[i];
             inverseLength[i] = 1 / (1 + in * in + across * across);
         }
+        for (int i = 0; i < n; i++) {
+            absorptance[i] = directions.dz[i] * inverseLength[i];
+        }
+        GrazingAbsorptance.fill(absorptance, n, absorptance);
     }
 }

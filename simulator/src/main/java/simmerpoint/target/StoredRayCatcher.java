@@ -3,6 +3,7 @@ package simmerpoint.target;
 import java.util.Optional;
 import simmerpoint.geometry.Pose;
 import simmerpoint.geometry.Vec;
+import simmerpoint.pan.GrazingAbsorptance;
 import simmerpoint.pan.Pan;
 import simmerpoint.pan.Target;
 import simmerpoint.tracing.ReflectedRays;
@@ -40,6 +41,7 @@ public final class StoredRayCatcher {
     private final float[] wallMargin = new float[MAX_BATCH];
     private final int[] outsideMask = new int[MAX_BATCH];
     private final float[] caughtWatts = new float[MAX_BATCH];
+    private final float[] absorptance = new float[MAX_BATCH];
     private final float[] crossingWatts = new float[MAX_BATCH];
     private final int[] pending = new int[MAX_BATCH + 1];
     private final Optional<PanelTally> panels;
@@ -207,18 +209,18 @@ public final class StoredRayCatcher {
     }
 
     private void addUnderside(int n) {
-        double cosineWeightedWatts = 0;
+        double absorbable = 0;
         double underside = 0;
         double mx = 0;
         double my = 0;
         double mxx = 0;
         double mxy = 0;
         double myy = 0;
-        float[] dz = transformed.dz;
+        GrazingAbsorptance.fill(transformed.dz, n, absorptance);
         for (int i = 0; i < n; i++) {
             double w = caughtWatts[i];
             underside += w;
-            cosineWeightedWatts += w * dz[i];
+            absorbable += w * absorptance[i];
             double wx = w * x[i];
             double wy = w * y[i];
             mx += wx;
@@ -228,7 +230,7 @@ public final class StoredRayCatcher {
             myy += wy * y[i];
         }
         tally.underside += underside * reflectedShare;
-        tally.undersideCosineWeightedWatts += cosineWeightedWatts * reflectedShare;
+        tally.undersideAbsorbable += absorbable * reflectedShare;
         tally.moments[0] += mx * reflectedShare;
         tally.moments[1] += my * reflectedShare;
         tally.moments[2] += mxx * reflectedShare;

@@ -1,5 +1,7 @@
 package simmerpoint.target;
 
+import simmerpoint.pan.GrazingAbsorptance;
+
 /**
  * Sums over the rays of one replicate, to be divided by the number of rays. Watts of light before the mirror for gap,
  * incident, shaded, unshaded; of reflected light for the rest.
@@ -19,11 +21,12 @@ final class Tally {
     /** Moments of the light on the underside or disc: Σw·x, Σw·y, Σw·x², Σw·xy, Σw·y². */
     final double[] moments = new double[5];
 
-    /** Σ watts × cosine of incidence on underside, wall and lid. */
-    double undersideCosineWeightedWatts;
+    /** Σ watts × relative absorptance at each ray's angle, see {@link GrazingAbsorptance}. */
+    double undersideAbsorbable;
 
-    double wallCosineWeightedWatts;
-    double lidCosineWeightedWatts;
+    double lidAbsorbable;
+    /** The same for each row of the wall's map. */
+    final double[] wallAbsorbableByRow;
 
     /** Null where no maps are wanted; the maps are then empty. */
     final RadialHistogram crossing;
@@ -43,6 +46,7 @@ final class Tally {
         crossing = maps ? new RadialHistogram(grids.radius()) : null;
         planeMap = new double[maps ? 2 * grids.plane().cells() + 1 : 0];
         wallMap = new double[grids.wall() == null ? 0 : grids.wall().cells()];
+        wallAbsorbableByRow = new double[grids.wall() == null ? 0 : grids.wall().rows()];
         lidMap = new double[grids.lid() == null ? 0 : grids.lid().cells()];
     }
 
@@ -114,18 +118,23 @@ final class Tally {
 
     void addWallHit(double x, double y, double z, double cosine, double watts) {
         wall += watts;
-        wallCosineWeightedWatts += watts * cosine;
         Grid grid = grids.wall();
         double angle = Math.atan2(y, x);
         double along = (angle < 0 ? angle + 2 * Math.PI : angle) * grids.radius();
         int i = Math.min(grid.columns() - 1, (int) (along / grid.cellWidth()));
         int j = Math.max(0, Math.min(grid.rows() - 1, (int) (z / grid.cellHeight())));
         wallMap[j * grid.columns() + i] += watts;
+        wallAbsorbableByRow[j] += watts * absorptance(cosine);
+    }
+
+    /** Rounding may carry a cosine outside 0 to 1. */
+    private static double absorptance(double cosine) {
+        return GrazingAbsorptance.relativeAbsorptance(Math.max(0, Math.min(1, cosine)));
     }
 
     private void addLidHit(double x, double y, double cosine, double watts) {
         lid += watts;
-        lidCosineWeightedWatts += watts * cosine;
+        lidAbsorbable += watts * absorptance(cosine);
         if (!maps) {
             return;
         }

@@ -147,24 +147,28 @@ public final class TallyStatistics {
         double each = inverseRays / of.size();
         Grid wall = of.get(0).grids.wall();
         double[] bands = new double[wall == null ? 0 : wall.rows()];
+        double[] absorbable = new double[bands.length];
         for (Tally t : of) {
             for (int c = 0; c < t.wallMap.length; c++) {
                 bands[c / wall.columns()] += t.wallMap[c] * each;
             }
+            for (int j = 0; j < bands.length; j++) {
+                absorbable[j] += t.wallAbsorbableByRow[j] * each;
+            }
         }
         return new CaughtByFace(
                 each * sum(of, t -> t.underside),
-                cosine(of, t -> t.undersideCosineWeightedWatts, t -> t.underside),
+                absorptance(of, t -> t.undersideAbsorbable, t -> t.underside),
                 bands,
-                cosine(of, t -> t.wallCosineWeightedWatts, t -> t.wall),
+                absorbable,
                 each * sum(of, t -> t.lid),
-                cosine(of, t -> t.lidCosineWeightedWatts, t -> t.lid));
+                absorptance(of, t -> t.lidAbsorbable, t -> t.lid));
     }
 
-    private static double cosine(
-            List<Tally> of, ToDoubleFunction<Tally> cosineWeightedWatts, ToDoubleFunction<Tally> watts) {
+    private static double absorptance(
+            List<Tally> of, ToDoubleFunction<Tally> absorbable, ToDoubleFunction<Tally> watts) {
         double light = sum(of, watts);
-        return light > 0 ? Math.max(0, Math.min(1, sum(of, cosineWeightedWatts) / light)) : 1;
+        return light > 0 ? Math.max(0, Math.min(1, sum(of, absorbable) / light)) : 1;
     }
 
     /** The flux maps; not available for {@link TargetScene#forWatts}. */

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import org.junit.jupiter.api.Test;
 import simmerpoint.pan.Finish;
+import simmerpoint.pan.GrazingAbsorptance;
 import simmerpoint.pan.Pan;
 
 class ThermalPanTest {
@@ -72,13 +73,35 @@ class ThermalPanTest {
         }
     }
 
+    /** Light absorbed by the sunlit half of the wall and by the lid, against the sum over 100,000 narrow strips. */
+    @Test
+    void directSunIsAbsorbedAtTheAngleOfEachPlace() {
+        ThermalPan vessel = Pans.teaPan(true);
+        for (double degrees : new double[] {0, 20, 50, 80}) {
+            double e = Math.toRadians(degrees);
+            PanLight light = PanLight.direct(vessel, 2, 850, e);
+            int strips = 100_000;
+            double absorbed = 0;
+            for (int k = 0; k < strips; k++) {
+                double cosine = Math.cos(e) * Math.cos(Math.PI * ((k + 0.5) / strips - 0.5));
+                absorbed += 850 * 0.12 * Math.PI / strips * cosine * GrazingAbsorptance.relativeAbsorptance(cosine);
+            }
+            FaceLight wall = light.wetWall().plus(light.dryWall());
+            assertEquals(absorbed * 0.11, wall.watts() * wall.relativeAbsorptance(), 1e-6);
+            assertEquals(
+                    GrazingAbsorptance.relativeAbsorptance(Math.sin(e)),
+                    light.lid().relativeAbsorptance(),
+                    1e-12);
+        }
+    }
+
     @Test
     void faceTakesUpLessOfSlantingLight() {
         ThermalPan vessel = Pans.teaPan(true);
         PanLight light = new PanLight(
                 new FaceLight(300, 0.9), new FaceLight(40, 0.3), new FaceLight(20, 0.3), new FaceLight(30, 0.7));
         AbsorbedLight absorbed = light.absorbedBy(vessel);
-        assertEquals(300 * 0.93 * GrazingAbsorptance.relativeAbsorptance(0.9), absorbed.undersideWatts(), 1e-9);
+        assertEquals(300 * 0.93 * 0.9, absorbed.undersideWatts(), 1e-9);
         assertEquals(2, absorbed.wetWallWatts() / absorbed.dryWallWatts(), 1e-9);
         assertTrue(absorbed.dryWallWatts() < 0.93 * 20 * 0.9);
         assertEquals(
@@ -87,7 +110,7 @@ class ThermalPanTest {
                 1e-9);
         FaceLight sum = light.wetWall().plus(light.underside());
         assertEquals(340, sum.watts(), 1e-9);
-        assertEquals((300 * 0.9 + 40 * 0.3) / 340, sum.cosIncidence(), 1e-12);
+        assertEquals((300 * 0.9 + 40 * 0.3) / 340, sum.relativeAbsorptance(), 1e-12);
     }
 
     @Test

@@ -212,7 +212,7 @@ public final class SampleResults {
                 estimate(caught),
                 Estimate.exact(direct),
                 estimate(absorbed));
-        CaughtByFace faces = new CaughtByFace(underside, 0.9, new double[] {wall}, 0.5, 0, 1);
+        CaughtByFace faces = new CaughtByFace(underside, 0.99, new double[] {wall}, new double[] {0.9 * wall}, 0, 1);
         return new TraceResult(
                 scenario,
                 outlineArea,

@@ -13,6 +13,7 @@ import java.util.stream.IntStream;
 import org.apache.commons.math3.stat.descriptive.SummaryStatistics;
 import org.junit.jupiter.api.Test;
 import simmerpoint.pan.Finish;
+import simmerpoint.pan.GrazingAbsorptance;
 import simmerpoint.pan.Pan;
 import simmerpoint.pan.Plane;
 import simmerpoint.sampling.Estimate;
@@ -210,18 +211,24 @@ class MapFiguresTest {
         assertEquals(wall.rows() - 1, lit.get(1) / wall.columns());
         assertEquals(0.25 * wall.columns(), lit.get(1) % wall.columns(), 1);
         assertEquals(12, tally.wall);
-        assertEquals(10, tally.wallCosineWeightedWatts);
+        double slanting = GrazingAbsorptance.relativeAbsorptance(0.5);
+        assertEquals(4 * slanting, tally.wallAbsorbableByRow[wall.rows() - 1], 1e-12);
+        assertEquals(8, tally.wallAbsorbableByRow[0], 1e-12);
     }
 
     /** A wall with its light in the lowest fifth. */
     @Test
     void wallShareBelowAHeight() {
-        CaughtByFace faces = new CaughtByFace(0, 1, new double[] {6, 0, 2, 0, 0}, 1, 0, 1);
+        CaughtByFace faces = new CaughtByFace(0, 1, new double[] {6, 0, 2, 0, 0}, new double[] {3, 0, 2, 0, 0}, 0, 1);
         assertEquals(0.375, faces.wallShareBelow(0.1), 1e-12);
         assertEquals(0.75, faces.wallShareBelow(0.3), 1e-12);
         assertEquals(0.875, faces.wallShareBelow(0.5), 1e-12);
         assertEquals(1, faces.wallShareBelow(7), 1e-12);
-        assertEquals(0, new CaughtByFace(0, 1, new double[3], 1, 0, 1).wallShareBelow(0.5));
+        assertEquals(0.5, faces.wallAbsorptanceBelow(0.1), 1e-12);
+        assertEquals(4.0 / 7, faces.wallAbsorptanceBelow(0.5), 1e-12);
+        assertEquals(1, faces.wallAbsorptanceAbove(0.3), 1e-12);
+        assertEquals(1, faces.wallAbsorptanceAbove(0.7), 1e-12);
+        assertEquals(0, new CaughtByFace(0, 1, new double[3], new double[3], 0, 1).wallShareBelow(0.5));
     }
 
     /** Moments of a Gaussian with axes 3 and 1 turned by 0.4 rad: rotation of a covariance, textbook. */

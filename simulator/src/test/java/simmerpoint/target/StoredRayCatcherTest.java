@@ -1,5 +1,6 @@
 package simmerpoint.target;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -15,6 +16,7 @@ import simmerpoint.geometry.Pose;
 import simmerpoint.geometry.Rotation;
 import simmerpoint.geometry.Vec;
 import simmerpoint.pan.Finish;
+import simmerpoint.pan.GrazingAbsorptance;
 import simmerpoint.pan.Pan;
 import simmerpoint.pan.Plane;
 import simmerpoint.pan.Target;
@@ -74,7 +76,9 @@ class StoredRayCatcherTest {
                     double x = p.x() + t * d.x();
                     double y = p.y() + t * d.y();
                     tally.addCrossing(x, y, Math.hypot(x, y), met == Cylinder.UNDERSIDE, lit * SHARE);
-                    tally.undersideCosineWeightedWatts += met == Cylinder.UNDERSIDE ? lit * SHARE * d.z() : 0;
+                    if (met == Cylinder.UNDERSIDE) {
+                        tally.undersideAbsorbable += lit * SHARE * GrazingAbsorptance.relativeAbsorptance(d.z());
+                    }
                 }
                 tally.addBodyHit(body, met, d.x(), d.y(), d.z(), 1, lit * SHARE);
             }
@@ -105,9 +109,9 @@ class StoredRayCatcherTest {
         assertEquals(expected.underside, tally.underside, rounding);
         assertEquals(expected.wall, tally.wall, rounding);
         assertEquals(expected.lid, tally.lid, rounding);
-        assertEquals(expected.undersideCosineWeightedWatts, tally.undersideCosineWeightedWatts, rounding);
-        assertEquals(expected.wallCosineWeightedWatts, tally.wallCosineWeightedWatts, rounding);
-        assertEquals(expected.lidCosineWeightedWatts, tally.lidCosineWeightedWatts, rounding);
+        assertEquals(expected.undersideAbsorbable, tally.undersideAbsorbable, rounding);
+        assertArrayEquals(expected.wallAbsorbableByRow, tally.wallAbsorbableByRow, rounding);
+        assertEquals(expected.lidAbsorbable, tally.lidAbsorbable, rounding);
         for (int k = 0; k < 5; k++) {
             assertEquals(expected.moments[k], tally.moments[k], rounding);
         }

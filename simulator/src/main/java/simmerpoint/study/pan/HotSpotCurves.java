@@ -147,16 +147,24 @@ final class HotSpotCurves {
         return cells > 0 ? sum / cells : 0;
     }
 
-    MonotoneCubic undersideCosine() {
-        return curve(t -> t.faces().underside() > 0 ? t.faces().undersideCosine() : Double.NaN);
+    MonotoneCubic undersideAbsorptance() {
+        return curve(t -> t.faces().underside() > 0 ? t.faces().undersideAbsorptance() : Double.NaN);
     }
 
-    MonotoneCubic wallCosine() {
-        return curve(t -> t.wallWatts() > 0 ? t.faces().wallCosine() : Double.NaN);
+    /** Relative absorptance of the wall's light below a height given as a share of the wall's. */
+    MonotoneCubic wallAbsorptanceBelow(double line) {
+        return curve(t -> t.faces().wallShareBelow(line) > 0 ? t.faces().wallAbsorptanceBelow(line) : Double.NaN);
     }
 
-    MonotoneCubic lidCosine() {
-        return curve(t -> t.faces().lid() > 0 ? t.faces().lidCosine() : Double.NaN);
+    /** The same above it. */
+    MonotoneCubic wallAbsorptanceAbove(double line) {
+        return curve(t -> t.wallWatts() > 0 && t.faces().wallShareBelow(line) < 1
+                ? t.faces().wallAbsorptanceAbove(line)
+                : Double.NaN);
+    }
+
+    MonotoneCubic lidAbsorptance() {
+        return curve(t -> t.faces().lid() > 0 ? t.faces().lidAbsorptance() : Double.NaN);
     }
 
     /** Share of the wall's light below a height given as a share of the wall's. */

@@ -21,9 +21,10 @@ final class MoveLight {
     private final MonotoneCubic wall;
     private final MonotoneCubic lid;
     private final MonotoneCubic error;
-    private final MonotoneCubic undersideCosine;
-    private final MonotoneCubic wallCosine;
-    private final MonotoneCubic lidCosine;
+    private final MonotoneCubic undersideAbsorptance;
+    private final MonotoneCubic wetAbsorptance;
+    private final MonotoneCubic dryAbsorptance;
+    private final MonotoneCubic lidAbsorptance;
     private final MonotoneCubic wetShare;
     private final MonotoneCubic peak;
     private final MonotoneCubic peakError;
@@ -40,11 +41,12 @@ final class MoveLight {
         error = new MonotoneCubic(
                 curve.offsets(),
                 curve.caught().stream().mapToDouble(Estimate::standardError).toArray());
-        undersideCosine = spots.undersideCosine();
-        wallCosine = spots.wallCosine();
-        lidCosine = spots.lidCosine();
+        undersideAbsorptance = spots.undersideAbsorptance();
+        lidAbsorptance = spots.lidAbsorptance();
         double line = vessel.waterLineMetres(kitchen.contents().waterKilograms())
                 / vessel.pan().heightMetres();
+        wetAbsorptance = spots.wallAbsorptanceBelow(line);
+        dryAbsorptance = spots.wallAbsorptanceAbove(line);
         wetShare = spots.wallShareBelow(line);
         peak = spots.peak();
         peakError = spots.peakError();
@@ -68,12 +70,11 @@ final class MoveLight {
     PanLight focused(double offset) {
         double wet = within(wetShare.at(offset));
         double onWall = wall.at(offset);
-        double slant = within(wallCosine.at(offset));
         return new PanLight(
-                new FaceLight(underside.at(offset), within(undersideCosine.at(offset))),
-                new FaceLight(wet * onWall, slant),
-                new FaceLight((1 - wet) * onWall, slant),
-                new FaceLight(lid.at(offset), within(lidCosine.at(offset))));
+                new FaceLight(underside.at(offset), within(undersideAbsorptance.at(offset))),
+                new FaceLight(wet * onWall, within(wetAbsorptance.at(offset))),
+                new FaceLight((1 - wet) * onWall, within(dryAbsorptance.at(offset))),
+                new FaceLight(lid.at(offset), within(lidAbsorptance.at(offset))));
     }
 
     private static double within(double share) {
@@ -118,7 +119,7 @@ final class MoveLight {
 
     /** Taken up by the middle of the underside, W/m². */
     double middleFlux(double offset) {
-        double share = vessel.underside().absorbedShare(within(undersideCosine.at(offset)));
+        double share = vessel.underside().absorptance() * within(undersideAbsorptance.at(offset));
         return Math.max(0, middle.at(offset)) * share;
     }
 }

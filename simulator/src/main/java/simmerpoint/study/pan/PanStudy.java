@@ -185,7 +185,8 @@ public final class PanStudy {
         CaughtByFace faces = result.faces();
         HeatResult heat = result.heat().orElseThrow();
         double caught = result.ledger().caught().value();
-        double middle = HotSpotCurves.middleFlux(result) * vessel.underside().absorbedShare(faces.undersideCosine());
+        double middle =
+                HotSpotCurves.middleFlux(result) * vessel.underside().absorptance() * faces.undersideAbsorptance();
         double evenness = Math.max(0, result.spot().evenness().value());
         return new PanPosition(
                 offset,

@@ -17,16 +17,13 @@ public final class PanIrradiation {
         ThermalPan vessel = kitchen.vessel();
         double line = vessel.waterLineMetres(kitchen.contents().waterKilograms())
                 / vessel.pan().heightMetres();
-        double wall = 0;
-        for (double band : faces.wallByHeight()) {
-            wall += band;
-        }
+        double wall = faces.wallWatts();
         double wet = faces.wallShareBelow(line);
         return new PanLight(
-                new FaceLight(faces.underside(), faces.undersideCosine()),
-                new FaceLight(wet * wall, faces.wallCosine()),
-                new FaceLight((1 - wet) * wall, faces.wallCosine()),
-                new FaceLight(faces.lid(), faces.lidCosine()));
+                new FaceLight(faces.underside(), faces.undersideAbsorptance()),
+                new FaceLight(wet * wall, faces.wallAbsorptanceBelow(line)),
+                new FaceLight((1 - wet) * wall, faces.wallAbsorptanceAbove(line)),
+                new FaceLight(faces.lid(), faces.lidAbsorptance()));
     }
 
     /** Focused light and the sun itself on lid and wall. */

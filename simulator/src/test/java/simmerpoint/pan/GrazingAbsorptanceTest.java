@@ -1,4 +1,4 @@
-package simmerpoint.heat;
+package simmerpoint.pan;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
@@ -13,7 +13,6 @@ class GrazingAbsorptanceTest {
     void squareOnItIsOneAndGrazingNought() {
         assertEquals(1, GrazingAbsorptance.relativeAbsorptance(1), 1e-12);
         assertEquals(0, GrazingAbsorptance.relativeAbsorptance(0), 1e-12);
-        assertEquals(0.93, new SurfaceOptics(0.93, 0.9).absorbedShare(1), 1e-12);
     }
 
     /** Brewster: at tan i = 1.5 only one polarisation is mirrored, half of ((1.5² − 1)/(1.5² + 1))² (any optics book). */
@@ -47,6 +46,37 @@ class GrazingAbsorptanceTest {
             double now = GrazingAbsorptance.relativeAbsorptance(k / 100.0);
             assertTrue(now >= before, "at cosine " + k / 100.0);
             before = now;
+        }
+    }
+
+    /** Fresnel's reflectances by their angles: sin²(i − t)/sin²(i + t) and tan²(i − t)/tan²(i + t) (any optics book). */
+    @ParameterizedTest
+    @ValueSource(doubles = {5, 25, 50, 70, 85, 89})
+    void isFresnelsLaw(double degrees) {
+        double i = Math.toRadians(degrees);
+        double t = Math.asin(Math.sin(i) / 1.5);
+        double across = Math.pow(Math.sin(i - t) / Math.sin(i + t), 2);
+        double along = Math.pow(Math.tan(i - t) / Math.tan(i + t), 2);
+        double expected = (1 - (across + along) / 2) / 0.96;
+        assertEquals(expected, GrazingAbsorptance.relativeAbsorptance(Math.cos(i)), 1e-12);
+    }
+
+    @Test
+    void manyAtOnceAreTheSame() {
+        int n = 101;
+        double[] cosines = new double[n];
+        float[] singles = new float[n];
+        for (int k = 0; k < n; k++) {
+            cosines[k] = k / 100.0;
+            singles[k] = (float) -cosines[k];
+        }
+        double[] out = new double[n];
+        float[] singleOut = new float[n];
+        GrazingAbsorptance.fill(cosines, n, out);
+        GrazingAbsorptance.fill(singles, n, singleOut);
+        for (int k = 0; k < n; k++) {
+            assertEquals(GrazingAbsorptance.relativeAbsorptance(cosines[k]), out[k], 1e-15);
+            assertEquals(out[k], singleOut[k], 1e-6);
         }
     }
 
