@@ -9,6 +9,10 @@ import java.util.stream.DoubleStream;
  * to read, and the last line beyond each end.
  */
 public final class FluxCurve {
+    private static final double COLDEST_CELSIUS = -60;
+    private static final double HOTTEST_CELSIUS = 1500;
+    private static final double AIR_STEP = 5;
+
     private final double[] celsius;
     private final double[] flux;
 
@@ -23,6 +27,11 @@ public final class FluxCurve {
         double[] at = new double[points];
         Arrays.setAll(at, k -> fromCelsius + k * step);
         return new FluxCurve(at, DoubleStream.of(at).map(flux).toArray());
+    }
+
+    /** What a face gives off to the air, between any winter and glowing metal. */
+    static FluxCurve ofAir(DoubleUnaryOperator flux) {
+        return of(COLDEST_CELSIUS, HOTTEST_CELSIUS, AIR_STEP, flux);
     }
 
     /** A constant coefficient, W/(m² K), to something of that temperature. */

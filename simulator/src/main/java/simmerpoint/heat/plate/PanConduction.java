@@ -14,7 +14,8 @@ import org.ejml.sparse.csc.factory.LinearSolverFactory_DSCC;
  * by its ring's {@link FluxCurve}. Newton's method in each step, a sparse Cholesky factor for each of its equations.
  */
 final class PanConduction {
-    private static final double ENOUGH_KELVIN = 1e-7;
+    private static final double ENOUGH_KELVIN = 1e-3;
+    private static final double ENOUGH_IN_A_STEP = 0.1;
     private static final int MOST_STEPS = 100;
 
     private final PanMesh mesh;
@@ -42,7 +43,6 @@ final class PanConduction {
         diagonal = diagonal();
         conductances =
                 Arrays.stream(diagonal).mapToDouble(k -> matrix.nz_values[k]).toArray();
-        solver.setStructureLocked(false);
     }
 
     private DMatrixSparseCSC matrix(double[] sheet) {
@@ -94,15 +94,15 @@ final class PanConduction {
 
     /** Temperatures that stay, °C, for watts taken up by each cell; {@code guess} is where the search begins. */
     double[] steady(double[] watts, double[] guess) {
-        return solve(watts, guess, guess, Double.POSITIVE_INFINITY);
+        return solve(watts, guess, guess, Double.POSITIVE_INFINITY, ENOUGH_KELVIN);
     }
 
     /** Temperatures {@code seconds} after {@code from}, °C, by one step of the implicit Euler rule. */
     double[] after(double seconds, double[] watts, double[] from) {
-        return solve(watts, from, from, seconds);
+        return solve(watts, from, from, seconds, ENOUGH_IN_A_STEP);
     }
 
-    private double[] solve(double[] watts, double[] guess, double[] from, double seconds) {
+    private double[] solve(double[] watts, double[] guess, double[] from, double seconds, double enough) {
         double[] t = guess.clone();
         for (int step = 0; step < MOST_STEPS; step++) {
             double[] next = newton(watts, t, from, seconds);
@@ -111,7 +111,7 @@ final class PanConduction {
                 change = Math.max(change, Math.abs(next[cell] - t[cell]));
             }
             t = next;
-            if (change < ENOUGH_KELVIN) {
+            if (change < enough) {
                 return t;
             }
         }

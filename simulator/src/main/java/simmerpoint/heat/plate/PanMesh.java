@@ -11,9 +11,9 @@ package simmerpoint.heat.plate;
  * @param sectors 1 where nothing changes around the pan, else at least 3
  */
 public record PanMesh(double radius, double height, int bottomRings, int wallRings, int sectors) {
-    private static final int BOTTOM_RINGS = 24;
-    private static final int WALL_RINGS = 6;
-    private static final int SECTORS = 32;
+    private static final int BOTTOM_RINGS = 16;
+    private static final int WALL_RINGS = 4;
+    private static final int SECTORS = 24;
 
     /** Checks the counts. */
     public PanMesh {

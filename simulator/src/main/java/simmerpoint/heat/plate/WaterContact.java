@@ -28,7 +28,7 @@ public final class WaterContact {
     private static final double SPECIFIC_HEAT = 4217;
     private static final double PRANDTL = 1.76;
 
-    private static final double STEP = 0.02;
+    private static final double STEP = 0.05;
     private static final double HOTTEST_KELVIN = 60;
 
     private WaterContact() {}
