@@ -167,7 +167,7 @@ class ArchitectureTest {
     void roomsOfScenarioKnowOnlyThoseBefore() {
         List<String> rooms = Stream.concat(
                         Stream.of("simmerpoint.scenario"),
-                        Stream.of("keys", "yaml", "values", "checks", "file", "variants")
+                        Stream.of("keys", "yaml", "values", "checks", "doubts", "file", "variants")
                                 .map(room -> pattern("scenario." + room)))
                 .toList();
         for (int k = 0; k + 1 < rooms.size(); k++) {

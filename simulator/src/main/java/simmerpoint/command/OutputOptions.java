@@ -3,6 +3,7 @@ package simmerpoint.command;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.function.Supplier;
 import picocli.CommandLine.Option;
 import simmerpoint.report.AtomicFile;
 import simmerpoint.report.OutputException;
@@ -31,6 +32,16 @@ final class OutputOptions {
 
     /** Refuses what could not be written, before any work is done for it. */
     void check(Path file) throws WrongUse {
+        check(file, Map.of());
+    }
+
+    /** The same where there are further files: option and name, null if it is not wanted. */
+    void check(Path file, Map<String, String> more) throws WrongUse {
+        for (Map.Entry<String, String> each : more.entrySet()) {
+            if (STANDARD.equals(each.getValue())) {
+                throw new WrongUse(each.getKey() + " needs the name of a file: that does not go to standard output.");
+            }
+        }
         if (STANDARD.equals(png)) {
             throw new WrongUse("--png needs the name of a file: a picture does not go to standard output.");
         }
@@ -39,6 +50,9 @@ final class OutputOptions {
         }
         Path scenario = ScenarioInput.onDisk(file);
         Map<String, Path> files = files();
+        for (Map.Entry<String, String> each : more.entrySet()) {
+            put(files, each.getKey(), each.getValue());
+        }
         for (Map.Entry<String, Path> entry : files.entrySet()) {
             check(entry.getKey(), entry.getValue(), scenario, files);
         }
@@ -73,12 +87,22 @@ final class OutputOptions {
 
     /** Makes the bytes of every file that is wanted first, then writes them. */
     void write(ResultFiles files, Terminal terminal) throws OutputException {
+        write(files, Map.of(), terminal);
+    }
+
+    /** The same with further files: name and what goes into it. */
+    void write(ResultFiles files, Map<String, Supplier<byte[]>> more, Terminal terminal) throws OutputException {
+        Map<String, byte[]> moreBytes = new LinkedHashMap<>();
+        more.forEach((name, bytes) -> moreBytes.put(name, bytes.get()));
         byte[] jsonBytes = json == null ? null : files.json().get();
         byte[] csvBytes = csv == null ? null : files.csv().get();
         byte[] pngBytes = png == null ? null : files.png().get();
         put(json, jsonBytes, terminal);
         put(csv, csvBytes, terminal);
         put(png, pngBytes, terminal);
+        for (Map.Entry<String, byte[]> each : moreBytes.entrySet()) {
+            put(each.getKey(), each.getValue(), terminal);
+        }
     }
 
     private static void put(String name, byte[] bytes, Terminal terminal) throws OutputException {

@@ -6,6 +6,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import simmerpoint.report.AtomicFile;
@@ -21,12 +22,15 @@ import simmerpoint.study.FullStudy;
         versionProvider = RootCommand.Versions.class,
         description = "Write one HTML page with everything about the cooker, to open, print or send to a friend.",
         sortOptions = false)
-final class ReportCommand extends RayCommand {
+final class ReportCommand extends InputCommand {
     private static final String ENDING = ".html";
     private static final int TOP_BYTES = 4096;
 
     @Parameters(arity = "1", paramLabel = "FILE", description = "The scenario; - is standard input.")
     private Path file;
+
+    @Mixin
+    private final RayOptions rays = new RayOptions();
 
     @Option(
             names = "--html",

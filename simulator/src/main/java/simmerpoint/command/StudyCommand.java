@@ -1,34 +1,13 @@
 package simmerpoint.command;
 
 import picocli.CommandLine.Mixin;
-import simmerpoint.answer.Answer;
-import simmerpoint.report.TextReport;
 
-/** A command that traces and answers in words: what to write besides, how wide to show the answer. */
-abstract class StudyCommand extends RayCommand {
+/** A command that traces and answers in words: how many rays. */
+abstract class StudyCommand extends AnswerCommand {
     @Mixin
-    final OutputOptions outputs = new OutputOptions();
-
-    @Mixin
-    private final ShowOptions show = new ShowOptions();
+    final RayOptions rays = new RayOptions();
 
     StudyCommand(Terminal terminal) {
         super(terminal);
-    }
-
-    /** Says one more line, where nothing but people reads it. */
-    void tellBeside(String line) {
-        if (outputs.takesStandardOutput()) {
-            terminal.complain(line);
-        } else {
-            terminal.say(line);
-        }
-    }
-
-    /** Says the answer, unless a file takes standard output. */
-    void say(Answer answer) {
-        if (!outputs.takesStandardOutput()) {
-            TextReport.lines(answer, show.columns(terminal), terminal.ascii()).forEach(terminal::say);
-        }
     }
 }

@@ -37,6 +37,14 @@ public interface Cut {
     List<PanelOutline> outlines(DishPlan plan);
 
     /**
+     * The flat shapes its panels are cut to, of the very panels that {@link #outlines} gives; a bent panel is laid flat without
+     * stretching it. Empty where there is nothing to cut.
+     */
+    default List<FlatPanel> flatPanels(DishPlan plan) {
+        return outlines(plan).stream().map(FlatPanel::of).toList();
+    }
+
+    /**
      * Number, kind and size of its panels: "144 flat panels, 24 sectors in 6 rings, at the rim 15.7 cm wide and …".
      *
      * @param plan the dish

@@ -5,6 +5,7 @@ package simmerpoint.dish;
  * modified.
  *
  * @param sectors number of ribs round the axis
+ * @param curved whether their edges follow the parabola; else they are straight from border to border
  * @param borders distances from the axis at which those lengths begin and end, from hub to rim, m
  */
-public record RibLayout(int sectors, double[] borders) {}
+public record RibLayout(int sectors, boolean curved, double[] borders) {}

@@ -177,6 +177,19 @@ public enum Style {
     /** The bar of a scale. */
     SCALE_BAR(Ink.INK),
 
+    /** Where to cut, at full size. */
+    CUT(stroke(Ink.INK, 1)),
+    /** A line to draw on a piece. */
+    PATTERN_MARK(stroke(Ink.ACCENT, 0.8)),
+    /** Where to trim a page. */
+    TRIM(stroke(Ink.SOFT, 0.4)),
+    /** Where a page's neighbour begins. */
+    JOIN(stroke(Ink.SOFT, 0.4, 5, 4)),
+    /** A ruler to check the printer by. */
+    RULER(stroke(Ink.INK, 0.6)),
+    /** A piece on a sheet. */
+    PIECE(Ink.SHADE_4, stroke(Ink.INK, 0.6)),
+
     /** Watts of a whole cooker. */
     WHOLE(Ink.WHOLE),
     /** A flaw mended alone. */

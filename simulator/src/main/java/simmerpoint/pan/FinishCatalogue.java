@@ -34,6 +34,7 @@ public final class FinishCatalogue {
         double absorptance = table.quantity(row, "absorptance", Dimension.SHARE);
         return new CatalogueFinish(
                 new Finish(table.text(row, "finish"), absorptance),
+                table.quantity(row, "doubt", Dimension.SHARE),
                 table.optional(row, "reflectance", Dimension.SHARE),
                 table.text(row, "quality").equals("measured"),
                 table.text(row, "source"));

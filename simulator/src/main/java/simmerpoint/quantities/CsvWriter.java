@@ -29,7 +29,9 @@ final class CsvWriter {
         CsvWriter csv = new CsvWriter();
         csv.comment("Simmerpoint " + Version.text() + " " + document.command());
         csv.comment("title: " + OneLine.of(document.title().apply(result)));
-        csv.comment("seed: " + document.seed().applyAsLong(result));
+        if (document.seed() != null) {
+            csv.comment("seed: " + document.seed().applyAsLong(result));
+        }
         table.notes().apply(result).forEach(csv::comment);
         table.fields().columns().forEach(csv::explain);
         csv.table(

@@ -11,7 +11,7 @@ import java.util.function.ToLongFunction;
  * @param <R> type of the result
  * @param command what was run
  * @param title of what was studied
- * @param seed of the traces
+ * @param seed of the traces; null where nothing is traced
  * @param fields of the JSON object behind its head; the group {@code run}, which comes last, holds all that differs
  *     between two runs of the same
  * @param table that goes into CSV
@@ -23,15 +23,15 @@ public record Document<R>(
 
     /** The fields of the JSON object, the same head before those of every study. */
     Fields<R> whole() {
-        return Fields.<R>none()
+        Fields<R> head = Fields.<R>none()
                 .whole(
                         "schema_version",
                         "version of this schema, goes up when a field changes its key or its meaning",
                         r -> SCHEMA_VERSION)
                 .text("command", "what was run", List.of(command), r -> command)
                 .text("title", "title of the scenario", title)
-                .text("version", "version of the program", r -> Version.text())
-                .whole("seed", "seed of the random scrambles and of the build errors", seed)
+                .text("version", "version of the program", r -> Version.text());
+        return (seed == null ? head : head.whole("seed", "seed of the random scrambles and of the build errors", seed))
                 .include(r -> r, fields);
     }
 

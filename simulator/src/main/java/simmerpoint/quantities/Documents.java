@@ -13,7 +13,8 @@ public final class Documents {
             AimQuantities.DOCUMENT,
             CompareQuantities.DOCUMENT,
             BudgetQuantities.DOCUMENT,
-            DesignQuantities.DOCUMENT);
+            DesignQuantities.DOCUMENT,
+            CutQuantities.DOCUMENT);
 
     private Documents() {}
 }

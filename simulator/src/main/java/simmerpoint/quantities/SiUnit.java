@@ -13,6 +13,8 @@ public enum SiUnit {
     RADIAN_PER_SECOND("rad_s", "rad/s"),
     /** Rate of steam. */
     KILOGRAM_PER_SECOND("kg_s", "kg/s"),
+    /** Speed. */
+    METRE_PER_SECOND("m_s", "m/s"),
     /** Mass. */
     KILOGRAM("kg", "kg"),
     /** Angle. */

@@ -6,6 +6,7 @@ import simmerpoint.drawing.output.PngFile;
 import simmerpoint.quantities.AimQuantities;
 import simmerpoint.quantities.BudgetQuantities;
 import simmerpoint.quantities.CompareQuantities;
+import simmerpoint.quantities.CutQuantities;
 import simmerpoint.quantities.DayQuantities;
 import simmerpoint.quantities.DesignQuantities;
 import simmerpoint.quantities.Document;
@@ -20,6 +21,7 @@ import simmerpoint.study.design.DesignResult;
 import simmerpoint.study.pan.PanResult;
 import simmerpoint.study.trace.TraceResult;
 import simmerpoint.units.UnitSystem;
+import simmerpoint.workshop.CutPlan;
 
 /**
  * What of a result can be written as files.
@@ -67,6 +69,11 @@ public record ResultFiles(Supplier<byte[]> json, Supplier<byte[]> csv, Supplier<
     /** Of a search for a design. */
     public static ResultFiles of(DesignResult result, UnitSystem units) {
         return of(DesignQuantities.DOCUMENT, result, () -> DesignPicture.sheet(result, units));
+    }
+
+    /** Of what is to be cut. */
+    public static ResultFiles of(CutPlan plan, UnitSystem units) {
+        return of(CutQuantities.DOCUMENT, plan, () -> CutFiles.picture(plan, units));
     }
 
     private static <R> ResultFiles of(Document<R> document, R result, Supplier<Sheet> png) {

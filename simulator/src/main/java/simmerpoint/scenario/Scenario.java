@@ -110,6 +110,11 @@ public record Scenario(
         return new Scenario(title, dish, mirror, sun, other, target, stand, cooking, site, heights, workmanship);
     }
 
+    /** The same with another pan, water and weather. */
+    public Scenario withCooking(Optional<CookingSetup> other) {
+        return new Scenario(title, dish, mirror, sun, aim, target, stand, other, site, heights, workmanship);
+    }
+
     /** The same, built more or less truly. */
     public Scenario withWorkmanship(BuildErrors other) {
         return new Scenario(title, dish, mirror, sun, aim, target, stand, cooking, site, heights, other);

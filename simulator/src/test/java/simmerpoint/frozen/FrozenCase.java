@@ -18,15 +18,16 @@ import simmerpoint.quantities.Version;
  * One line of {@code cases.txt}: a command line and which of its outputs are frozen.
  *
  * @param name begins the names of its files
- * @param kinds ends of the names of its files: txt (what it prints), json, csv, png, html, yaml (scenarios it writes)
+ * @param kinds ends of the names of its files: txt (what it prints), json, csv, png, html, svg, dxf, yaml (scenarios it writes)
  * @param arguments of the command line, without the files to write
  */
 record FrozenCase(String name, List<String> kinds, List<String> arguments) {
     private static final Path FOLDER = Path.of("src/test/resources/simmerpoint/frozen");
     private static final Pattern WORD = Pattern.compile("\"([^\"]*)\"|(\\S+)");
     private static final Pattern RUN = Pattern.compile("\"run\" : \\{[^{}]*}");
-    private static final Map<String, String> OPTIONS =
-            Map.of("json", "--json", "csv", "--csv", "png", "--png", "html", "--html", "yaml", "--write");
+    private static final Map<String, String> OPTIONS = Map.of(
+            "json", "--json", "csv", "--csv", "png", "--png", "html", "--html", "yaml", "--write", "svg", "--svg",
+            "dxf", "--dxf");
 
     private static final int LONG_TABLE = 1000;
     private static final int ONE_LINE_OF = 31;

@@ -77,6 +77,7 @@ class KeysTest {
                         "dish",
                         "mirror",
                         "workmanship",
+                        "build",
                         "sun",
                         "aim",
                         "pan",

@@ -2,11 +2,15 @@ package simmerpoint.dish.cut;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.apache.commons.math3.analysis.integration.IterativeLegendreGaussIntegrator;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
 import simmerpoint.dish.DishPlan;
 import simmerpoint.dish.MirrorPoints;
 import simmerpoint.dish.MirrorSurface;
+import simmerpoint.dish.Parabola;
+import simmerpoint.geometry.Point;
+import simmerpoint.geometry.Polygon;
 import simmerpoint.geometry.Vec;
 
 /**
@@ -16,6 +20,7 @@ import simmerpoint.geometry.Vec;
  */
 final class BentStripSurface implements MirrorSurface {
     private static final int EDGE_STEPS = 24;
+    private static final int FLAT_STEPS = 120;
 
     private final DishPlan plan;
     private final Sectors sectors;
@@ -123,6 +128,31 @@ final class BentStripSurface implements MirrorSurface {
         }
         right.addAll(left);
         return right;
+    }
+
+    /**
+     * A strip laid flat, its long edges by points on them: along its middle it is as long as the curve, across as wide as in the
+     * dish. Unrolling a cylinder keeps all lengths (any text on differential geometry). Empty if the gap leaves nothing.
+     */
+    Optional<Polygon> laidFlat() {
+        if (!(halfWidth(rimX) > 0)) {
+            return Optional.empty();
+        }
+        double from = firstX();
+        Parabola middle = new Parabola(stripFocus);
+        List<Point> right = new ArrayList<>();
+        List<Point> left = new ArrayList<>();
+        for (int i = 0; i <= FLAT_STEPS; i++) {
+            double x = from + (rimX - from) * i / FLAT_STEPS;
+            double half = Math.max(0, halfWidth(x));
+            double along = middle.arcLength(x);
+            right.add(new Point(half, along));
+            if (half > 0) {
+                left.add(0, new Point(-half, along));
+            }
+        }
+        right.addAll(left);
+        return Optional.of(new Polygon(right));
     }
 
     /** Where the mirror begins: at the hub, or where the gaps on both sides meet. */

@@ -9,6 +9,7 @@ import simmerpoint.dish.Cut;
 import simmerpoint.dish.CutKind;
 import simmerpoint.dish.CutTrait;
 import simmerpoint.dish.DishPlan;
+import simmerpoint.dish.FlatPanel;
 import simmerpoint.dish.MirrorSurface;
 import simmerpoint.dish.PanelOutline;
 import simmerpoint.dish.PanelSize;
@@ -54,6 +55,14 @@ public record BentStrips(int sectors) implements Cut {
     }
 
     @Override
+    public List<FlatPanel> flatPanels(DishPlan plan) {
+        BentStripSurface surface = new BentStripSurface(plan, this);
+        return surface.laidFlat().stream()
+                .flatMap(edge -> IntStream.range(0, sectors).mapToObj(k -> new FlatPanel(k, edge, true)))
+                .toList();
+    }
+
+    @Override
     public String description(DishPlan plan, String panels, DoubleFunction<String> length) {
         return sectors + " strips bent along the ribs" + SectorPanels.atRim(largestPanel(plan), length);
     }
@@ -76,7 +85,8 @@ public record BentStrips(int sectors) implements Cut {
     @Override
     public Optional<RibLayout> ribs(DishPlan plan) {
         int lengths = Math.max(1, (int) Math.round(ribArc(plan) / RIB_LENGTH));
-        return Optional.of(new RibLayout(sectors, new RingBorders(lengths, RingSpacing.EQUAL_WIDTH, plan).radius));
+        return Optional.of(
+                new RibLayout(sectors, true, new RingBorders(lengths, RingSpacing.EQUAL_WIDTH, plan).radius));
     }
 
     /** The shorter of a strip's outer edge and its length, in plan. */

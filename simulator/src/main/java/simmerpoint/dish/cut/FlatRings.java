@@ -88,7 +88,7 @@ public record FlatRings(int sectors, int rings, RingSpacing spacing) implements 
 
     @Override
     public Optional<RibLayout> ribs(DishPlan plan) {
-        return Optional.of(new RibLayout(sectors, borders(plan).radius));
+        return Optional.of(new RibLayout(sectors, false, borders(plan).radius));
     }
 
     /** The shorter of a panel's outer edge and its width along the rib, in plan. */

@@ -8,6 +8,7 @@ import simmerpoint.dish.Cut;
 import simmerpoint.dish.CutKind;
 import simmerpoint.dish.CutTrait;
 import simmerpoint.dish.DishPlan;
+import simmerpoint.dish.FlatPanel;
 import simmerpoint.dish.MirrorSurface;
 import simmerpoint.dish.PanelOutline;
 import simmerpoint.geometry.Direction;
@@ -39,6 +40,12 @@ public record Smooth() implements Cut {
     public List<PanelOutline> outlines(DishPlan plan) {
         List<Vec> hub = plan.hubMetres() > 0 ? circle(plan, plan.hubMetres() / 2) : List.of();
         return List.of(new PanelOutline(0, circle(plan, plan.radiusMetres()), hub));
+    }
+
+    /** It has no panels. */
+    @Override
+    public List<FlatPanel> flatPanels(DishPlan plan) {
+        return List.of();
     }
 
     private static List<Vec> circle(DishPlan plan, double radius) {

@@ -8,6 +8,7 @@ import java.util.OptionalDouble;
  *
  * @param name generic, for instance "aluminised polyester film"
  * @param reflectance total solar reflectance when clean, 0 to 1
+ * @param reflectanceDoubt one such mirror in twenty is further off than this
  * @param absorptance share of sunlight it takes up, where the source gives it; with reflectance it makes 1
  * @param scattered share of the reflected light that is diffuse, 0 to 1
  * @param slopeErrorRadians of the mirror's normal
@@ -20,6 +21,7 @@ import java.util.OptionalDouble;
 public record Material(
         String name,
         double reflectance,
+        double reflectanceDoubt,
         OptionalDouble absorptance,
         double scattered,
         double slopeErrorRadians,

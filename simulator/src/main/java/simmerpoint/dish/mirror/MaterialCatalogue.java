@@ -33,6 +33,7 @@ public final class MaterialCatalogue {
         return new Material(
                 table.text(row, "material"),
                 table.quantity(row, "reflectance", Dimension.SHARE),
+                table.quantity(row, "reflectance-doubt", Dimension.SHARE),
                 table.optional(row, "absorptance", Dimension.SHARE),
                 table.quantity(row, "scattered", Dimension.SHARE),
                 table.quantity(row, "slope-error", Dimension.ANGLE),

@@ -8,15 +8,15 @@ import simmerpoint.heat.losses.LossFactors;
 import simmerpoint.heat.losses.LossSpread;
 import simmerpoint.uncertainty.LikelyRange;
 
-/** Combines the boiling times of the pans of {@link LossSpread} into a {@link BoilingOutcome}. */
-final class BoilingTimes {
+/** Combines the boiling times of equally likely pans into a {@link BoilingOutcome}. */
+public final class BoilingTimes {
     /** Share of the set beyond either end of a {@link LikelyRange}. */
     private static final double TENTH = 0.1;
 
     private BoilingTimes() {}
 
     /**
-     * The outcome.
+     * The outcome over the pans of {@link LossSpread}.
      *
      * @param likely time to boil for the likely losses, s
      * @param seconds the same for given losses; may be less exact
@@ -26,8 +26,20 @@ final class BoilingTimes {
             OptionalDouble likely, Function<LossFactors, OptionalDouble> seconds, LikelyRange settles) {
         double[] times = LossSpread.all().parallelStream()
                 .mapToDouble(f -> seconds.apply(f).orElse(Double.POSITIVE_INFINITY))
-                .sorted()
                 .toArray();
+        return outcome(likely, times, settles);
+    }
+
+    /**
+     * The outcome over equally likely pans.
+     *
+     * @param likely likely time to boil, s; empty if it is likely that it never boils
+     * @param seconds time of each pan, infinite if it never boils
+     * @param settles steady-state temperature, °C
+     */
+    public static BoilingOutcome outcome(OptionalDouble likely, double[] seconds, LikelyRange settles) {
+        double[] times = seconds.clone();
+        Arrays.sort(times);
         double share = Arrays.stream(times).filter(Double::isFinite).count() / (double) times.length;
         if (likely.isPresent() && share > 1 - TENTH) {
             return new BoilingOutcome.Boils(LikelyRange.ofSample(likely.getAsDouble(), times));

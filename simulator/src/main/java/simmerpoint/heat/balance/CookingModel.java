@@ -123,9 +123,20 @@ public final class CookingModel {
         return WarmingTime.seconds(likelyPot, absorbed, contents.startCelsius(), likelyPot.boilingCelsius());
     }
 
+    /** Time to boil for given losses, s, to half a per cent; empty if it never boils or takes longer than a day. */
+    public OptionalDouble quickBoilSeconds(AbsorbedLight absorbed, LossFactors factors) {
+        PotModel pot = pot(factors);
+        return WarmingQuadrature.seconds(pot, absorbed, contents.startCelsius(), pot.boilingCelsius());
+    }
+
+    /** Steady-state temperature in constant light for given losses, °C, at most local boiling. */
+    public double settlingCelsius(AbsorbedLight absorbed, LossFactors factors) {
+        return SteadyState.celsius(pot(factors), absorbed);
+    }
+
     /** Steady-state temperature in constant light, °C, at most local boiling. */
     public LikelyRange settlingCelsius(AbsorbedLight absorbed) {
-        return LossSpread.range(f -> SteadyState.celsius(pot(f), absorbed));
+        return LossSpread.range(f -> settlingCelsius(absorbed, f));
     }
 
     /** Steam in steady state. */

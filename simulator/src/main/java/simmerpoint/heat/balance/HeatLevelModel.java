@@ -7,6 +7,7 @@ import simmerpoint.heat.HeatLevel;
 import simmerpoint.heat.HeatLevelRange;
 import simmerpoint.heat.HeatLevelThresholds;
 import simmerpoint.heat.SaturatedWater;
+import simmerpoint.heat.losses.LossFactors;
 import simmerpoint.heat.losses.LossSpread;
 import simmerpoint.uncertainty.LikelyRange;
 
@@ -31,13 +32,16 @@ public final class HeatLevelModel {
         return level(cooking.likelyPot(), absorbed);
     }
 
+    /** The level with given losses. */
+    public HeatLevel level(AbsorbedLight absorbed, LossFactors factors) {
+        return level(cooking.pot(factors), absorbed);
+    }
+
     /** The level with its range. */
     public HeatLevelRange levelWithSpread(AbsorbedLight absorbed) {
         HeatLevel likely = level(absorbed);
-        List<HeatLevel> levels = LossSpread.all().stream()
-                .map(f -> level(cooking.pot(f), absorbed))
-                .sorted()
-                .toList();
+        List<HeatLevel> levels =
+                LossSpread.all().stream().map(f -> level(absorbed, f)).sorted().toList();
         int tenth = levels.size() / 10;
         return new HeatLevelRange(
                 Collections.min(List.of(likely, levels.get(tenth))),

@@ -33,18 +33,34 @@ public record CheckedScenario(
     /** What values mean; refused with everything that is wrong with them. */
     public static CheckedScenario of(ScenarioValues values) throws ScenarioException {
         Problems problems = values.problems();
+        SunConditions light = sun(values, problems);
+        Scenario scenario = scenario(values, light, problems);
+        Optional<ScenarioException> timeless =
+                light.timeless().map(problem -> new ScenarioException(values.name(), List.of(problem)));
+        List<String> warnings = PlausibilityChecks.of(scenario, timeless.isPresent());
+        return new CheckedScenario(scenario, values, warnings, timeless, DefaultSections.of(values));
+    }
+
+    /** The same without a look at what is plausible, for work that makes many. */
+    public static Scenario scenario(ScenarioValues values) throws ScenarioException {
+        Problems problems = values.problems();
+        return scenario(values, sun(values, problems), problems);
+    }
+
+    private static SunConditions sun(ScenarioValues values, Problems problems) throws ScenarioException {
         KeyPresenceChecks.check(values, problems);
         problems.throwIfAny();
-        SunConditions light = SunConditionsReader.read(values, problems);
+        return SunConditionsReader.read(values, problems);
+    }
+
+    private static Scenario scenario(ScenarioValues values, SunConditions light, Problems problems)
+            throws ScenarioException {
         CrossChecks.check(values, light.elevationRadians(), problems);
         problems.throwIfAny();
         Scenario scenario = new ScenarioBuilder(values, light, problems).build();
         BuiltScenarioChecks.check(scenario, values, problems);
         problems.throwIfAny();
-        Optional<ScenarioException> timeless =
-                light.timeless().map(problem -> new ScenarioException(values.name(), List.of(problem)));
-        List<String> warnings = PlausibilityChecks.of(scenario, timeless.isPresent());
-        return new CheckedScenario(scenario, values, warnings, timeless, DefaultSections.of(values));
+        return scenario;
     }
 
     /** The same with values set, see {@link ScenarioValues#with}. */

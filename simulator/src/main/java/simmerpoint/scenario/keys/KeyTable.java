@@ -13,6 +13,7 @@ import simmerpoint.dish.CutParameter;
 import simmerpoint.dish.cut.Cuts;
 import simmerpoint.dish.mirror.Material;
 import simmerpoint.dish.mirror.MaterialCatalogue;
+import simmerpoint.dish.sheet.SheetMaterial;
 import simmerpoint.heat.PanMaterial;
 import simmerpoint.pan.FinishCatalogue;
 import simmerpoint.sun.AirType;
@@ -30,6 +31,8 @@ final class KeyTable {
                             .map(row -> row.finish().name())
                             .toList(),
             "(pan materials)", PanMaterial.all().stream().map(PanMaterial::name).toList(),
+            "(sheet materials)",
+                    SheetMaterial.all().stream().map(SheetMaterial::name).toList(),
             "(air types)", Arrays.stream(AirType.values()).map(AirType::word).toList());
 
     private KeyTable() {}

@@ -2,6 +2,7 @@ package simmerpoint.study.trace;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.function.Consumer;
 import simmerpoint.dish.MirrorSurface;
 import simmerpoint.pan.Target;
 import simmerpoint.sampling.ScrambledSobol;
@@ -28,10 +29,15 @@ public final class ReplicateCaster {
 
     /** Lays out the light of {@code scenario}; refuses a target that would stand in the mirror. */
     public ReplicateCaster(Scenario scenario, TraceOptions options) {
+        this(scenario, options, options.seed());
+    }
+
+    /** The same for a dish that was glued with other luck. */
+    public ReplicateCaster(Scenario scenario, TraceOptions options, long buildSeed) {
         setup = scenario.setup();
         caster = new LightCaster(
                 scenario.built(),
-                options.seed(),
+                buildSeed,
                 scenario.sun(),
                 setup,
                 scenario.aim().jitterRadians());
@@ -103,6 +109,15 @@ public final class ReplicateCaster {
     public void castAll(int bits, Progress progress, Taker taker) {
         try (ReplicateWorkers workers = workers(progress)) {
             castBlock(workers, bits, 0, 0, 1, taker);
+        }
+    }
+
+    /** Casts the first block of one replicate on the caller's thread. */
+    public void castOne(int replicate, int bits, Consumer<LightBatch> taker) {
+        ScrambledSobol points = samples.get(replicate);
+        LightCaster.BatchCaster beam = caster.new BatchCaster(points, points.block(bits, 0));
+        for (long k = 0; k < beam.batches(); k++) {
+            taker.accept(beam.cast(k));
         }
     }
 

@@ -20,6 +20,7 @@ import simmerpoint.heat.Pans;
 import simmerpoint.heat.SteamRates;
 import simmerpoint.heat.Surroundings;
 import simmerpoint.heat.ThermalPan;
+import simmerpoint.heat.losses.LossFactors;
 import simmerpoint.uncertainty.LikelyRange;
 
 class CookingModelTest {
@@ -70,6 +71,19 @@ class CookingModelTest {
         // No loss at all: 2 kg and the pan's 630 J/K by 79 K with 490 W are 24.2 min; 60 % of the light lost: 60 min.
         assertTrue(minutes.low() > 24.2 && minutes.high() < 60, minutes.toString());
         assertTrue(minutes.width() > 1, "too sure: " + minutes);
+    }
+
+    /** The quick time against the integrated one, lid on and off. */
+    @ParameterizedTest
+    @CsvSource({"600, true", "300, true", "250, true", "1500, false", "1100, false"})
+    void quickBoilingTimeIsGoodToHalfAPerCent(double watts, boolean lidOn) {
+        CookingModel cooking = Pans.tea(2, lidOn);
+        AbsorbedLight absorbed = AbsorbedLight.onUnderside(watts);
+        double exact = cooking.likelyBoilSeconds(absorbed).orElseThrow();
+        assertEquals(
+                exact, cooking.quickBoilSeconds(absorbed, LossFactors.LIKELY).orElseThrow(), 0.005 * exact);
+        assertTrue(cooking.quickBoilSeconds(AbsorbedLight.onUnderside(100), LossFactors.LIKELY)
+                .isEmpty());
     }
 
     @Test

@@ -11,15 +11,12 @@ import simmerpoint.study.trace.ImpossibleSetupException;
 import simmerpoint.study.trace.Progress;
 import simmerpoint.units.UnitSystem;
 
-/** What all commands that trace have in common: how many rays, in which units to answer, how to wait. */
-abstract class RayCommand implements Callable<Integer> {
+/** What all commands that work on scenarios have in common: what to read, in which units to answer, how to wait. */
+abstract class InputCommand implements Callable<Integer> {
     final Terminal terminal;
 
     @Mixin
     final ScenarioInput input = new ScenarioInput();
-
-    @Mixin
-    final RayOptions rays = new RayOptions();
 
     @Option(
             names = "--units",
@@ -34,7 +31,7 @@ abstract class RayCommand implements Callable<Integer> {
     @Option(names = "--quiet", description = "Show neither progress nor notes.")
     private boolean quiet;
 
-    RayCommand(Terminal terminal) {
+    InputCommand(Terminal terminal) {
         this.terminal = terminal;
     }
 

@@ -1,0 +1,204 @@
+package simmerpoint.answer.cut;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import simmerpoint.answer.Answer;
+import simmerpoint.answer.Columns;
+import simmerpoint.answer.Item;
+import simmerpoint.answer.Section;
+import simmerpoint.answer.words.FigureFormat;
+import simmerpoint.quantities.OneLine;
+import simmerpoint.units.SawLength;
+import simmerpoint.units.UnitSystem;
+import simmerpoint.workshop.CutPlan;
+import simmerpoint.workshop.CuttingStock.Sheeting;
+import simmerpoint.workshop.Piece;
+import simmerpoint.workshop.RibShape;
+import simmerpoint.workshop.SheetLayout;
+import simmerpoint.workshop.StringRule;
+import simmerpoint.workshop.StripEdges;
+import simmerpoint.workshop.WindLoad;
+
+/** The answer to "what do I cut?". */
+public final class CutAnswer {
+    private static final double POUND = 0.45359237;
+    private static final double GRAVITY = 9.80665;
+
+    private final CutPlan plan;
+    private final UnitSystem units;
+    private final FigureFormat figures;
+
+    private CutAnswer(CutPlan plan, UnitSystem units) {
+        this.plan = plan;
+        this.units = units;
+        figures = new FigureFormat(units);
+    }
+
+    /** The answer for a plan, lengths as a saw wants them. */
+    public static Answer of(CutPlan plan, UnitSystem units) {
+        return new CutAnswer(plan, units).answer();
+    }
+
+    private Answer answer() {
+        List<Section> sections = new ArrayList<>();
+        sections.add(Section.headed("What to cut")
+                .say(summary())
+                .add(pieces())
+                .say(straightEdges())
+                .build());
+        plan.rib().ifPresent(rib -> sections.add(ribs(rib)));
+        plan.string().ifPresent(string -> sections.add(string(string)));
+        sections.add(Section.headed("What to buy").add(sheets()).build());
+        sections.add(Section.headed("Weight and wind").say(weight()).say(wind()).build());
+        sections.add(Section.headed("Take care").addAll(cautions()).build());
+        return new Answer(OneLine.of(plan.scenario().title()), sections);
+    }
+
+    private String summary() {
+        int panels = plan.panels().stream().mapToInt(Piece::count).sum();
+        return plan.rib().map(rib -> rib.count() + " ribs, ").orElse("") + panels
+                + (panels == 1 ? " panel" : " panels")
+                + (plan.panels().size() == 1 ? "" : " of " + plan.panels().size() + " shapes")
+                + " and film for each. Lengths are exact for the dish that is traced, gaps taken off.";
+    }
+
+    private Item pieces() {
+        return Columns.<Piece>none()
+                .with("piece", Piece::name)
+                .with("how many", piece -> Integer.toString(piece.count()))
+                .with("needs a piece of", this::size)
+                .table(plan.pieces());
+    }
+
+    private String size(Piece piece) {
+        return SawLength.text(piece.outline().width(), piece.outline().height(), units);
+    }
+
+    private Optional<String> straightEdges() {
+        return plan.panels().stream().filter(Piece::bent).findFirst().map(strip -> {
+            StripEdges edges = StripEdges.of(strip.outline());
+            return "The long edges of a strip are slightly curved. Cut straight from corner to corner they would be off by up to "
+                    + figures.length(Math.abs(edges.bulge()), 2) + ", which "
+                    + (edges.areaShare() < 0 ? "loses " : "adds ") + figures.percent(Math.abs(edges.areaShare()))
+                    + " of the mirror. Bend each strip along its length, over the ribs.";
+        });
+    }
+
+    private Section ribs(RibShape rib) {
+        return Section.headed("The ribs' edge")
+                .say("Measured from the dish's middle: out along the level, and up from there to the edge. Ribs end "
+                        + saw(rib.innerEnd()) + " from the middle, where they meet side by side; the stock is "
+                        + saw(rib.stock().belowCurve()) + " high below the middle of the curve.")
+                .add(Columns.<Double>none()
+                        .with("out", r -> saw(r))
+                        .with("up", r -> saw(rib.height(r)))
+                        .table(radii(rib)))
+                .sayIf(
+                        !rib.ribs().curved(),
+                        "The edge is straight between the rings' borders, which are marked on the pattern.")
+                .build();
+    }
+
+    /** A dozen round distances and the rim. */
+    private List<Double> radii(RibShape rib) {
+        double step = units == UnitSystem.METRIC ? 0.05 : 2 * units.shortUnitMetres();
+        if (!rib.ribs().curved()) {
+            return Arrays.stream(rib.ribs().borders()).boxed().toList();
+        }
+        List<Double> all = new ArrayList<>();
+        for (double r = step * Math.ceil(rib.hub() / step); r < rib.rim() - step / 4; r += step) {
+            all.add(r);
+        }
+        all.add(rib.rim());
+        return all;
+    }
+
+    private Section string(StringRule s) {
+        return Section.headed("Drawing the curve with a string")
+                .say("Draw a straight line: the axis. Drive a pin into it " + saw(s.focus())
+                        + " above the middle of the dish. Fix a straight bar square to the axis " + saw(s.bar())
+                        + " above the middle. Take a string " + saw(s.string())
+                        + " long. Fix one end to the pin, let the other slide along the bar, and keep that part of the string square to the "
+                        + "bar: a pencil that holds the string tight against a square draws the curve.")
+                .say("To check: the curve is " + saw(s.depth()) + " high at the rim, and " + saw(s.halfHeight())
+                        + " at half that distance, " + saw(s.halfRadius()) + " from the middle.")
+                .build();
+    }
+
+    /** A row of what to buy. */
+    private record Purchase(String name, SheetLayout layout) {}
+
+    private Item sheets() {
+        List<Purchase> rows = new ArrayList<>();
+        if (plan.rib().isPresent()) {
+            rows.add(new Purchase(sheeting(plan.stock().ribMaterial()) + " for ribs", plan.ribSheets()));
+        }
+        rows.add(new Purchase(sheeting(plan.stock().panelMaterial()) + " for panels", plan.panelSheets()));
+        rows.add(new Purchase("mirror film", plan.filmSheets()));
+        return Columns.<Purchase>none()
+                .with("what", Purchase::name)
+                .with(
+                        "size",
+                        p -> SawLength.text(
+                                p.layout().sheet().width(), p.layout().sheet().length(), units))
+                .with("how many", p -> Integer.toString(p.layout().sheets().size()))
+                .with("waste", p -> figures.percent(1 - p.layout().usedShare()))
+                .table(rows);
+    }
+
+    private String sheeting(Sheeting sheeting) {
+        String thickness = units == UnitSystem.METRIC
+                ? figures.length(sheeting.thickness(), 2)
+                : SawLength.text(sheeting.thickness(), units);
+        return thickness + " " + sheeting.material().name();
+    }
+
+    private String weight() {
+        String ribs = plan.rib().isPresent() ? "ribs " + mass(plan.ribMass()) + ", " : "";
+        return "About: " + ribs + "panels " + mass(plan.panelMass()) + ", film " + mass(plan.filmMass()) + "; "
+                + mass(plan.mass())
+                + " in all, without glue, screws and rim. Densities are typical ones; the shop's sheet may be a fifth off.";
+    }
+
+    private String mass(double kilograms) {
+        return units == UnitSystem.METRIC
+                ? FigureFormat.rounded(kilograms, 2) + FigureFormat.NBSP + "kg"
+                : FigureFormat.rounded(kilograms / POUND, 2) + FigureFormat.NBSP + "lb";
+    }
+
+    private String wind() {
+        WindLoad wind = plan.wind();
+        return "Wind straight into the dish tips it over its feet from about " + speed(wind.tippingSpeed())
+                + " on. At " + speed(8) + ", a fresh breeze, it pushes with " + force(wind.force(8))
+                + ", and dish and stand together would need " + mass(wind.massFor(8))
+                + ". Gusts push harder than the mean wind: turn the dish down or tie it well before that.";
+    }
+
+    private String force(double newtons) {
+        return units == UnitSystem.METRIC
+                ? FigureFormat.rounded(newtons, 2) + FigureFormat.NBSP + "N"
+                : FigureFormat.rounded(newtons / POUND / GRAVITY, 2) + FigureFormat.NBSP + "lbf";
+    }
+
+    private String speed(double metresPerSecond) {
+        return units == UnitSystem.METRIC
+                ? FigureFormat.rounded(metresPerSecond, 2) + FigureFormat.NBSP + "m/s"
+                : FigureFormat.rounded(metresPerSecond / UnitSystem.MILE_PER_HOUR, 2) + FigureFormat.NBSP + "mph";
+    }
+
+    private String saw(double metres) {
+        return SawLength.text(metres, units);
+    }
+
+    private static List<Item.Caution> cautions() {
+        return List.of(
+                new Item.Caution(
+                        "Leave the film's cover on until the dish stands in the shade, and have a cloth that covers the whole "
+                                + "dish ready before the last panel is on: a dish that lies about uncovered can set things on fire."),
+                new Item.Caution(
+                        "Knife and saw: cut away from yourself and clamp the rule. Glue and its solvents: outdoors or by an open "
+                                + "window. Weights and wind are estimates: local codes and licensed practice come first."));
+    }
+}

@@ -1,0 +1,2 @@
+/** What to cut, in words. */
+package simmerpoint.answer.cut;

@@ -1,0 +1,114 @@
+package simmerpoint.command;
+
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.function.Supplier;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import simmerpoint.answer.cut.CutAnswer;
+import simmerpoint.drawing.output.Paper;
+import simmerpoint.report.CutFiles;
+import simmerpoint.report.ResultFiles;
+import simmerpoint.scenario.checks.CheckedScenario;
+import simmerpoint.units.UnitSystem;
+import simmerpoint.workshop.CutPlan;
+import simmerpoint.workshop.CuttingException;
+
+/** What to cut. */
+@Command(
+        name = "cut",
+        mixinStandardHelpOptions = true,
+        versionProvider = RootCommand.Versions.class,
+        description =
+                "What to cut for this dish: ribs, panels, film, patterns at full size, sheets to buy, weight and wind.",
+        sortOptions = false)
+final class CutCommand extends AnswerCommand {
+    @Parameters(
+            arity = "0..1",
+            paramLabel = "FILE",
+            description = "The scenario; - is standard input (default: the example that is built in).")
+    private Path file;
+
+    @Option(names = "--pdf", paramLabel = "FILE", description = "Write the patterns at full size, to print at 100 %%.")
+    private String pdf;
+
+    @Option(names = "--svg", paramLabel = "FILE", description = "Write the sheets for a cutter, in millimetres.")
+    private String svg;
+
+    @Option(names = "--dxf", paramLabel = "FILE", description = "Write the same as DXF.")
+    private String dxf;
+
+    @Option(
+            names = "--paper",
+            paramLabel = "a4|letter",
+            description = "Paper of the patterns; a4 unless inches are asked for.")
+    private PaperSize paper;
+
+    /** Paper to print on. */
+    enum PaperSize {
+        /** ISO 216. */
+        A4(Paper.A4),
+        /** 8.5 × 11 in. */
+        LETTER(Paper.LETTER);
+
+        private final Paper sheet;
+
+        PaperSize(Paper sheet) {
+            this.sheet = sheet;
+        }
+    }
+
+    CutCommand(Terminal terminal) {
+        super(terminal);
+    }
+
+    @Override
+    public Integer call() throws Exception {
+        outputs.check(file, named());
+        CheckedScenario read = read(file);
+        tellOddities(read);
+        CutPlan plan = plan(read);
+        outputs.write(ResultFiles.of(plan, units), more(plan), terminal);
+        say(CutAnswer.of(plan, units));
+        return 0;
+    }
+
+    private CutPlan plan(CheckedScenario read) throws WrongUse {
+        try {
+            return CutPlan.of(read);
+        } catch (CuttingException e) {
+            throw new WrongUse(ScenarioInput.name(file) + ": " + e.getMessage());
+        }
+    }
+
+    private Map<String, String> named() {
+        Map<String, String> names = new LinkedHashMap<>();
+        names.put("--pdf", pdf);
+        names.put("--svg", svg);
+        names.put("--dxf", dxf);
+        return names;
+    }
+
+    /** Name of each further file and what goes into it. */
+    private Map<String, Supplier<byte[]>> more(CutPlan plan) {
+        CutFiles files = CutFiles.of(plan, paper(), units);
+        Map<String, Supplier<byte[]>> more = new LinkedHashMap<>();
+        put(more, pdf, files.pdf());
+        put(more, svg, files.svg());
+        put(more, dxf, files.dxf());
+        return more;
+    }
+
+    private static void put(Map<String, Supplier<byte[]>> more, String name, Supplier<byte[]> bytes) {
+        if (name != null) {
+            more.put(name, bytes);
+        }
+    }
+
+    private Paper paper() {
+        PaperSize usual = units == UnitSystem.INCH ? PaperSize.LETTER : PaperSize.A4;
+        return (paper == null ? usual : paper).sheet;
+    }
+}

@@ -1,0 +1,2 @@
+/** Sheet materials that ribs and panels are cut from. */
+package simmerpoint.dish.sheet;

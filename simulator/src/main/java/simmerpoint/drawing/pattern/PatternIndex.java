@@ -1,0 +1,110 @@
+package simmerpoint.drawing.pattern;
+
+import java.util.List;
+import simmerpoint.drawing.Box;
+import simmerpoint.drawing.Canvas;
+import simmerpoint.drawing.Drawing;
+import simmerpoint.drawing.Path;
+import simmerpoint.drawing.Style;
+import simmerpoint.drawing.Text;
+import simmerpoint.drawing.TextMetrics;
+import simmerpoint.drawing.TextStyle;
+import simmerpoint.geometry.Point;
+import simmerpoint.units.SawLength;
+import simmerpoint.units.UnitSystem;
+
+/**
+ * The first page: what is to be cut, how often, and how its pages lie.
+ *
+ * @param title of the cooker
+ * @param sets pieces with their pages, as many as go on one page
+ * @param unit metres of a unit
+ * @param units for lengths
+ */
+record PatternIndex(String title, List<PatternSet> sets, double unit, UnitSystem units) implements Drawing {
+    /** Rows on one page. */
+    static final int ROWS = 7;
+
+    private static final double ROW = 112;
+    private static final double HEAD = 44;
+    private static final double MAP = 150;
+
+    @Override
+    public double height(double width, TextMetrics metrics) {
+        return HEAD + ROWS * ROW + PatternFoot.HEIGHT;
+    }
+
+    @Override
+    public void draw(Canvas canvas, Box box) {
+        canvas.write(Text.at(box.x(), box.y() + 18, title.isEmpty() ? "Pieces to cut" : title)
+                .in(TextStyle.HEADING)
+                .size(18)
+                .within(box.width()));
+        canvas.write(Text.at(
+                        box.x(),
+                        box.y() + 36,
+                        "All pieces at full size. Trim pages at solid thin lines and lay them on the dashed line of their neighbour.")
+                .in(TextStyle.SOFT)
+                .within(box.width()));
+        for (int k = 0; k < sets.size(); k++) {
+            row(canvas, sets.get(k), new Box(box.x(), box.y() + HEAD + k * ROW, box.width(), ROW));
+        }
+        new PatternFoot("the same rulers are on every page", "", unit)
+                .draw(canvas, new Box(box.x(), box.bottom() - PatternFoot.HEIGHT, box.width(), PatternFoot.HEIGHT));
+    }
+
+    private void row(Canvas canvas, PatternSet set, Box box) {
+        map(canvas, set, new Box(box.x(), box.y() + 6, MAP, ROW - 14));
+        double x = box.x() + MAP + 16;
+        double room = box.right() - x;
+        canvas.write(Text.at(
+                        x,
+                        box.y() + 22,
+                        set.piece().count() + " \u00d7 " + set.piece().name())
+                .in(TextStyle.HEADING)
+                .within(room));
+        double width = set.piece().outline().width();
+        double height = set.piece().outline().height();
+        canvas.write(
+                Text.at(x, box.y() + 40, SawLength.text(width, height, units)).within(room));
+        int pages = set.grid().pages();
+        canvas.write(Text.at(x, box.y() + 58, pages == 1 ? "one page" : pages + " pages: " + columns(set.grid()))
+                .within(room));
+    }
+
+    private static String columns(PageGrid grid) {
+        return grid.columns() + " across, " + grid.rows() + " down";
+    }
+
+    /** The piece as small as the box, with the pages over it. */
+    private void map(Canvas canvas, PatternSet set, Box box) {
+        PageGrid grid = set.grid();
+        double across = (grid.columns() - 1) * grid.stepAcross() + grid.page().width();
+        double down = (grid.rows() - 1) * grid.stepDown() + grid.page().height();
+        double scale = Math.min(box.width() / across, box.height() / down);
+        double tall = set.piece().outline().height();
+        List<double[]> corners = set.piece().outline().corners().stream()
+                .map(p -> onMap(p, grid.turned(), tall, scale, box))
+                .toList();
+        canvas.draw(Style.PIECE, Path.through(corners, true));
+        for (int column = 0; column < grid.columns(); column++) {
+            for (int row = 0; row < grid.rows(); row++) {
+                Box page = new Box(
+                        box.x() + scale * column * grid.stepAcross(),
+                        box.y() + scale * row * grid.stepDown(),
+                        scale * grid.page().width(),
+                        scale * grid.page().height());
+                canvas.draw(Style.JOIN, page);
+                canvas.write(Text.at(page.middleX(), page.middleY() + 4, PageGrid.name(column, row))
+                        .in(TextStyle.SOFT)
+                        .middle());
+            }
+        }
+    }
+
+    private static double[] onMap(Point p, boolean turned, double tall, double scale, Box box) {
+        double x = turned ? p.y() : p.x();
+        double down = turned ? p.x() : tall - p.y();
+        return new double[] {box.x() + scale * x, box.y() + scale * down};
+    }
+}

@@ -1,0 +1,124 @@
+package simmerpoint.geometry;
+
+import java.util.List;
+import java.util.function.UnaryOperator;
+
+/**
+ * A closed shape with straight edges in a plane.
+ *
+ * @param corners in order, counter-clockwise, the last joined to the first
+ */
+public record Polygon(List<Point> corners) {
+    /** Keeps a copy of the list; refuses fewer than three corners. */
+    public Polygon {
+        corners = List.copyOf(corners);
+        if (corners.size() < 3) {
+            throw new IllegalArgumentException("a polygon of " + corners.size() + " corners");
+        }
+    }
+
+    /** Number of corners. */
+    public int size() {
+        return corners.size();
+    }
+
+    /** A corner; numbers run round. */
+    public Point corner(int k) {
+        return corners.get(Math.floorMod(k, corners.size()));
+    }
+
+    /** Area, m² (Gauss's shoelace formula). */
+    public double area() {
+        double twice = 0;
+        for (int k = 0; k < size(); k++) {
+            Point a = corner(k);
+            Point b = corner(k + 1);
+            twice += a.x() * b.y() - b.x() * a.y();
+        }
+        return twice / 2;
+    }
+
+    /** Length of the edge from corner k to the next, m. */
+    public double edge(int k) {
+        return corner(k).distance(corner(k + 1));
+    }
+
+    /** Least x, m. */
+    public double left() {
+        return corners.stream().mapToDouble(Point::x).min().orElseThrow();
+    }
+
+    /** Least y, m. */
+    public double foot() {
+        return corners.stream().mapToDouble(Point::y).min().orElseThrow();
+    }
+
+    /** From least to greatest x, m. */
+    public double width() {
+        return corners.stream().mapToDouble(Point::x).max().orElseThrow() - left();
+    }
+
+    /** From least to greatest y, m. */
+    public double height() {
+        return corners.stream().mapToDouble(Point::y).max().orElseThrow() - foot();
+    }
+
+    /** The same moved. */
+    public Polygon moved(double dx, double dy) {
+        return map(p -> new Point(p.x() + dx, p.y() + dy));
+    }
+
+    /** The same turned counter-clockwise about the origin, rad. */
+    public Polygon turned(double radians) {
+        double cos = Math.cos(radians);
+        double sin = Math.sin(radians);
+        return map(p -> new Point(cos * p.x() - sin * p.y(), sin * p.x() + cos * p.y()));
+    }
+
+    /** The same with its least x and y at 0. */
+    public Polygon atOrigin() {
+        return moved(-left(), -foot());
+    }
+
+    /** The same at the origin, turned so that one edge is level and the box around it is smallest, its width at least its height. */
+    public Polygon inSmallestBox() {
+        Polygon best = this;
+        for (int k = 0; k < size(); k++) {
+            Polygon turned = turned(-direction(k));
+            if (turned.width() * turned.height() < (1 - 1e-9) * best.width() * best.height()) {
+                best = turned;
+            }
+        }
+        return (best.height() > best.width() * (1 + 1e-9) ? best.turned(-Math.PI / 2) : best).atOrigin();
+    }
+
+    private double direction(int k) {
+        return Math.atan2(
+                corner(k + 1).y() - corner(k).y(), corner(k + 1).x() - corner(k).x());
+    }
+
+    /** Whether another can be laid on it, unturned side up, with no corner off by more than about {@code metres}. */
+    public boolean sameShape(Polygon other, double metres) {
+        for (int shift = 0; other.size() == size() && shift < size(); shift++) {
+            if (sameFrom(other, shift, metres)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private boolean sameFrom(Polygon other, int shift, double metres) {
+        for (int k = 0; k < size(); k++) {
+            double across = corner(k).distance(corner(k + 2));
+            double otherAcross = other.corner(k + shift).distance(other.corner(k + shift + 2));
+            if (Math.abs(edge(k) - other.edge(k + shift)) > metres || Math.abs(across - otherAcross) > metres) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private Polygon map(UnaryOperator<Point> move) {
+        return new Polygon(corners.stream().map(move).toList());
+    }
+}

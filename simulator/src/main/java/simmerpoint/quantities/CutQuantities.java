@@ -1,0 +1,82 @@
+package simmerpoint.quantities;
+
+import java.util.stream.DoubleStream;
+import java.util.stream.Stream;
+import simmerpoint.geometry.Point;
+import simmerpoint.workshop.CutPlan;
+import simmerpoint.workshop.Piece;
+import simmerpoint.workshop.RibShape;
+import simmerpoint.workshop.StringRule;
+
+/** What {@code cut} finds; its table has a row for every point of the ribs' edge. */
+public final class CutQuantities {
+    private static final double STEP = 0.01;
+
+    private static final Fields<RibShape> RIB = Fields.<RibShape>none()
+            .number("rib_depth_m", "height of the ribs' edge at the rim above the vertex", RibShape::depth)
+            .number("rib_arc_m", "length along the curve from the vertex to the rim", RibShape::arc)
+            .number("rib_inner_end_m", "where ribs end and meet, from the axis", RibShape::innerEnd)
+            .number("rib_outer_end_m", "where ribs end outside, from the axis", RibShape::outerEnd);
+
+    private static final Fields<StringRule> STRING = Fields.<StringRule>none()
+            .number("string_length_m", "length of the string from the pin to the bar", StringRule::string)
+            .number("string_pin_m", "height of the pin above the vertex: the focus", StringRule::focus)
+            .number("string_bar_m", "height of the bar above the vertex", StringRule::bar);
+
+    private static final Fields<Piece> PIECE = Fields.<Piece>none()
+            .text("name", "what it is", Piece::name)
+            .word("use", "what it is for", Piece.Use.class, Piece::use)
+            .whole("count", "how many", Piece::count)
+            .number(
+                    "width_m",
+                    "longer side of the smallest box around it",
+                    piece -> piece.outline().width())
+            .number(
+                    "height_m",
+                    "shorter side of that box",
+                    piece -> piece.outline().height())
+            .number("area_m2", "area of one", piece -> piece.outline().area());
+
+    private static final Fields<CutPlan> ALL = Fields.<CutPlan>none()
+            .includeOptional(CutPlan::rib, RIB)
+            .includeOptional(CutPlan::string, STRING)
+            .rows("pieces", "every sort of piece", CutPlan::pieces, PIECE)
+            .whole("sheets", "sheets for ribs and panels", CutPlan::sheets)
+            .number(
+                    "film_length_m",
+                    "length of film that is used of the roll",
+                    plan -> plan.filmSheets().usedLength())
+            .number(
+                    "film_used_share",
+                    "area of the pieces of film in that length",
+                    plan -> plan.filmSheets().usedShare())
+            .number("rib_mass_kg", "all ribs", CutPlan::ribMass)
+            .number("panel_mass_kg", "all panels without film", CutPlan::panelMass)
+            .number("mass_kg", "ribs, panels and film", CutPlan::mass)
+            .number(
+                    "tipping_wind_m_s",
+                    "wind into the open dish that tips it over its feet",
+                    plan -> plan.wind().tippingSpeed());
+
+    private static final Fields<Point> EDGE = Fields.<Point>none()
+            .number("radius_m", "distance from the axis", Point::x)
+            .number("height_m", "of the ribs' edge above the vertex", Point::y);
+
+    /** JSON and CSV of {@code cut}. */
+    public static final Document<CutPlan> DOCUMENT =
+            new Document<>("cut", plan -> plan.scenario().title(), null, ALL, new Table<>(EDGE, CutQuantities::edge));
+
+    private CutQuantities() {}
+
+    private static Stream<Point> edge(CutPlan plan) {
+        return plan.rib().stream().flatMap(rib -> radii(rib).mapToObj(r -> new Point(r, rib.height(r))));
+    }
+
+    /** Every centimetre from the hub, and the rim. */
+    private static DoubleStream radii(RibShape rib) {
+        double first = STEP * Math.ceil(rib.hub() / STEP - 1e-9);
+        int steps = (int) Math.floor((rib.rim() - first) / STEP + 1e-9);
+        DoubleStream even = DoubleStream.iterate(0, k -> k <= steps, k -> k + 1).map(k -> first + k * STEP);
+        return DoubleStream.concat(even, DoubleStream.of(rib.rim())).distinct();
+    }
+}

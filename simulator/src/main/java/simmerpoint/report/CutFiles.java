@@ -1,0 +1,59 @@
+package simmerpoint.report;
+
+import java.util.List;
+import java.util.function.Supplier;
+import simmerpoint.answer.cut.CutAnswer;
+import simmerpoint.drawing.Drawing;
+import simmerpoint.drawing.Sheet;
+import simmerpoint.drawing.output.Paper;
+import simmerpoint.drawing.output.PdfFile;
+import simmerpoint.drawing.pattern.PatternSet;
+import simmerpoint.drawing.pattern.SheetsDrawing;
+import simmerpoint.quantities.OneLine;
+import simmerpoint.units.UnitSystem;
+import simmerpoint.workshop.CutPlan;
+import simmerpoint.workshop.SheetLayout;
+
+/**
+ * Files to cut by.
+ *
+ * @param pdf patterns at full size, on pages
+ * @param svg sheets for a cutter
+ * @param dxf the same
+ */
+public record CutFiles(Supplier<byte[]> pdf, Supplier<byte[]> svg, Supplier<byte[]> dxf) {
+    private static final double MILLIMETRE = 0.001;
+
+    /** Of a plan, its patterns on that paper. */
+    public static CutFiles of(CutPlan plan, Paper paper, UnitSystem units) {
+        return new CutFiles(() -> pdf(plan, paper, units), () -> CutterSvg.bytes(plan), () -> CutterDxf.bytes(plan));
+    }
+
+    private static byte[] pdf(CutPlan plan, Paper paper, UnitSystem units) {
+        double margins = 2 * PdfFile.MARGIN_MILLIMETRES;
+        List<Drawing> pages = PatternSet.pages(
+                plan,
+                (paper.widthMillimetres() - margins) * MILLIMETRE,
+                (paper.heightMillimetres() - margins) * MILLIMETRE,
+                PdfFile.UNIT_MILLIMETRES * MILLIMETRE,
+                units);
+        return PdfFile.trueToScale(paper, pages);
+    }
+
+    /** The sheets as a picture. */
+    static Sheet picture(CutPlan plan, UnitSystem units) {
+        String title = OneLine.of(plan.scenario().title());
+        Sheet sheet = new Sheet(title.isEmpty() ? "What to cut" : title)
+                .subtitle(FirstSentence.of(CutAnswer.of(plan, units)));
+        layout(sheet, "Ribs", plan.ribSheets(), units);
+        layout(sheet, "Panels", plan.panelSheets(), units);
+        layout(sheet, "Film", plan.filmSheets(), units);
+        return sheet;
+    }
+
+    private static void layout(Sheet sheet, String heading, SheetLayout layout, UnitSystem units) {
+        if (!layout.sheets().isEmpty()) {
+            sheet.heading(heading).gap(6).with(new SheetsDrawing(layout, units));
+        }
+    }
+}

@@ -1,0 +1,60 @@
+package simmerpoint.scenario.doubts;
+
+import simmerpoint.scenario.keys.KeyRange;
+import simmerpoint.uncertainty.Distribution;
+import simmerpoint.uncertainty.Distributions;
+import simmerpoint.units.Dimension;
+import simmerpoint.units.PlusMinus;
+import simmerpoint.units.QuantityException;
+import simmerpoint.units.QuantityParser;
+
+/** Laws of the table doubts.tsv for a figure. */
+final class DoubtLaw {
+    private static final String FACTOR = "× ";
+    private static final String UP_TO = "0 to ";
+
+    private DoubtLaw() {}
+
+    /** The law that a row's words mean about a value. */
+    static Distribution of(DoubtTable.Row row, double value, Dimension dimension, KeyRange allowed) {
+        String words = value == 0 && !row.atNothing().isEmpty() ? row.atNothing() : row.doubt();
+        if (words.startsWith(FACTOR)) {
+            return factor(words, value, allowed);
+        }
+        double deviation = deviation(words, value, dimension);
+        return normal(value, deviation, allowed);
+    }
+
+    /** Normal, within what is allowed. */
+    static Distribution normal(double value, double deviation, KeyRange allowed) {
+        return Distributions.normalWithin(value, deviation, allowed.low(), allowed.high());
+    }
+
+    /** A factor about 1. */
+    static Distribution factor(DoubtTable.Row row) {
+        return Distributions.logNormal(1, number(row.doubt()));
+    }
+
+    private static Distribution factor(String words, double value, KeyRange allowed) {
+        if (value == 0) {
+            return Distributions.exact(0);
+        }
+        Distribution law = Distributions.logNormal(value, number(words));
+        return probability -> Math.min(allowed.high(), law.quantile(probability));
+    }
+
+    private static double number(String words) {
+        return Double.parseDouble(words.substring(FACTOR.length()));
+    }
+
+    private static double deviation(String words, double value, Dimension dimension) {
+        try {
+            return words.startsWith(UP_TO)
+                    ? QuantityParser.parse(words.substring(words.indexOf(UP_TO) + UP_TO.length()), dimension)
+                            / PlusMinus.DEVIATIONS
+                    : PlusMinus.split("0 " + words).deviation(dimension, value).orElseThrow();
+        } catch (QuantityException e) {
+            throw new IllegalStateException("doubts.tsv: " + words + ": " + e.getMessage(), e);
+        }
+    }
+}

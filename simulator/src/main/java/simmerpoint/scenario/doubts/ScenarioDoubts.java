@@ -1,0 +1,207 @@
+package simmerpoint.scenario.doubts;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import simmerpoint.dish.CutTrait;
+import simmerpoint.dish.mirror.MaterialCatalogue;
+import simmerpoint.pan.CatalogueFinish;
+import simmerpoint.pan.FinishCatalogue;
+import simmerpoint.scenario.Scenario;
+import simmerpoint.scenario.SiteConditions;
+import simmerpoint.scenario.checks.CheckedScenario;
+import simmerpoint.scenario.keys.Key;
+import simmerpoint.scenario.keys.Keys;
+import simmerpoint.scenario.values.ScenarioValues;
+import simmerpoint.uncertainty.Distribution;
+import simmerpoint.uncertainty.Distributions;
+import simmerpoint.uncertainty.Draws;
+import simmerpoint.units.PlusMinus;
+
+/** Everything that is not known exactly about one scenario, and the cookers that it may turn out to be. */
+public final class ScenarioDoubts {
+    private static final String REFLECTANCE = "mirror.reflectance";
+    private static final String TILT = "mirror.panel-tilt";
+    private static final String SUN_BEAM = "sun.beam";
+    private static final String SKY_BEAM = "sky.beam";
+    private static final String TURBIDITY = "sky.turbidity";
+    private static final String SETTING = "sky.setting";
+    private static final String BY_HAND = "aim.by-hand";
+
+    private final ScenarioValues values;
+    private final Scenario scenario;
+    private final boolean luck;
+    private final List<Doubt> doubts = new ArrayList<>();
+
+    private ScenarioDoubts(CheckedScenario read, boolean luck) {
+        values = read.values();
+        scenario = read.scenario();
+        this.luck = luck;
+    }
+
+    /** The doubts that the file gives, and the usual ones for the rest. */
+    public static ScenarioDoubts of(CheckedScenario read) {
+        ScenarioDoubts all = new ScenarioDoubts(read, true);
+        all.aim();
+        all.beam();
+        all.pan();
+        DoubtTable.rows().values().stream()
+                .filter(row -> Keys.find(row.cause()).isPresent())
+                .forEach(all::ofKey);
+        Keys.all().stream().filter(key -> !all.isKnown(key.path())).forEach(all::given);
+        return all;
+    }
+
+    /** No doubt about anything, and every cooker glued alike, for comparison. */
+    public static ScenarioDoubts none(CheckedScenario read) {
+        return new ScenarioDoubts(read, false);
+    }
+
+    /** Whether something is cooked. */
+    public boolean hasPan() {
+        return scenario.cooking().isPresent();
+    }
+
+    /** All of them. */
+    public List<Doubt> all() {
+        return List.copyOf(doubts);
+    }
+
+    /** How likely the values of each are. */
+    public List<Distribution> laws() {
+        return doubts.stream().map(Doubt::law).toList();
+    }
+
+    /** The cooker of one draw; empty if its values do not go together, such as a hub wider than its dish. */
+    public Optional<DrawnCooker> cooker(Draws draws, int draw) {
+        double[] drawn = draws.values(laws(), draw);
+        CookerBuilder cooker = new CookerBuilder();
+        for (int k = 0; k < drawn.length; k++) {
+            cooker.set(doubts.get(k).cause(), drawn[k]);
+        }
+        return cooker.build(values, draw, luck ? 1L + draw : 0);
+    }
+
+    private boolean isKnown(String cause) {
+        return cause.equals(SUN_BEAM)
+                || cause.equals(SKY_BEAM)
+                || doubts.stream().anyMatch(d -> d.cause().equals(cause));
+    }
+
+    private void add(String cause, DoubtTable.Row row, Distribution law, boolean given) {
+        doubts.add(new Doubt(cause, row.name(), law, given, given ? "the scenario" : row.source(), row.measurement()));
+    }
+
+    private void aim() {
+        DoubtTable.Row row = DoubtTable.get("aim");
+        Distribution law = Distributions.normal(0, values.number(BY_HAND));
+        add(CookerBuilder.AIM_UP, row, law, values.has(BY_HAND));
+        add(CookerBuilder.AIM_SIDE, row, law, values.has(BY_HAND));
+    }
+
+    /** The beam as a factor, since it may come from the sky. */
+    private void beam() {
+        Optional<SiteConditions> timed = scenario.site().filter(SiteConditions::timed);
+        String measured = values.has(SKY_BEAM) ? SKY_BEAM : SUN_BEAM;
+        OptionalDouble deviation = values.deviation(measured);
+        DoubtTable.Row row = DoubtTable.get(beamRow(timed.isPresent()));
+        Distribution law = deviation.isPresent()
+                ? Distributions.normalWithin(1, deviation.getAsDouble() / values.number(measured), 0.01, 2)
+                : Distributions.normalWithin(1, share(row), 0.01, 2);
+        add(CookerBuilder.BEAM, row, law, deviation.isPresent());
+    }
+
+    private String beamRow(boolean timed) {
+        if (!timed) {
+            return values.has(SUN_BEAM) ? SUN_BEAM : "beam.usual";
+        }
+        if (values.has(SKY_BEAM) || values.has(SUN_BEAM)) {
+            return "beam.measured";
+        }
+        return values.has(TURBIDITY) ? "beam.turbidity" : "beam." + values.text(SETTING);
+    }
+
+    private static double share(DoubtTable.Row row) {
+        String perCent =
+                PlusMinus.split("0 " + row.doubt()).doubt().replace("%", "").strip();
+        return Double.parseDouble(perCent) / 100 / PlusMinus.DEVIATIONS;
+    }
+
+    private void pan() {
+        if (scenario.cooking().isEmpty()) {
+            return;
+        }
+        DoubtTable.Row row = DoubtTable.get(CookerBuilder.FINISH);
+        String name = values.text("pan.finish");
+        double doubt = FinishCatalogue.all().stream()
+                .filter(finish -> finish.finish().name().equalsIgnoreCase(name))
+                .mapToDouble(CatalogueFinish::doubt)
+                .findFirst()
+                .orElseThrow();
+        add(CookerBuilder.FINISH, row, Distributions.normal(0, doubt / PlusMinus.DEVIATIONS), false);
+        for (String losses : List.of(CookerBuilder.DRY, CookerBuilder.EVAPORATION)) {
+            DoubtTable.Row of = DoubtTable.get(losses);
+            add(losses, of, DoubtLaw.factor(of), false);
+        }
+    }
+
+    /** The usual doubt of a key, or what the file says of it. */
+    private void ofKey(DoubtTable.Row row) {
+        Key key = Keys.get(row.cause());
+        if (row.cause().equals(SUN_BEAM) || !applies(key)) {
+            return;
+        }
+        double value = number(key);
+        OptionalDouble deviation = deviation(key.path());
+        Distribution law = deviation.isPresent()
+                ? DoubtLaw.normal(value, deviation.getAsDouble(), key.range())
+                : DoubtLaw.of(row, value, key.dimension(), key.range());
+        if (law.quantile(0.1) != law.quantile(0.9)) {
+            add(key.path(), row, law, values.deviation(key.path()).isPresent());
+        }
+    }
+
+    /** A ± in the file at any other key. */
+    private void given(Key key) {
+        OptionalDouble deviation = values.deviation(key.path());
+        if (deviation.isPresent() && deviation.getAsDouble() > 0) {
+            Distribution law = DoubtLaw.normal(values.number(key.path()), deviation.getAsDouble(), key.range());
+            doubts.add(new Doubt(key.path(), key.path(), law, true, "the scenario", "measure it"));
+        }
+    }
+
+    private OptionalDouble deviation(String path) {
+        OptionalDouble given = values.deviation(path);
+        return given.isEmpty() && path.equals(REFLECTANCE)
+                ? MaterialCatalogue.find(scenario.mirror().material()).stream()
+                        .mapToDouble(m -> m.reflectanceDoubt() / PlusMinus.DEVIATIONS)
+                        .findFirst()
+                : given;
+    }
+
+    private boolean applies(Key key) {
+        String section = key.section();
+        if (section.equals("pan") || section.equals("air")) {
+            return scenario.cooking().isPresent();
+        }
+        if (key.path().equals(TILT)) {
+            return scenario.dish().cut().has(CutTrait.PANELS);
+        }
+        return !key.path().equals(TURBIDITY) || values.has(TURBIDITY);
+    }
+
+    /** What holds: given, or from the material, the pan's size or the default. */
+    private double number(Key key) {
+        return switch (key.path()) {
+            case REFLECTANCE -> scenario.mirror().reflectance();
+            case "mirror.scattered" -> scenario.mirror().scattered();
+            case "mirror.slope-error" -> scenario.mirror().slopeErrorRadians();
+            case "mirror.beam-spread" -> scenario.mirror().beamSpreadRadians();
+            case "mirror.wide-share" -> scenario.mirror().wideShare();
+            case "mirror.wide-spread" -> scenario.mirror().wideSpreadRadians();
+            case "pan.water" -> scenario.cooking().orElseThrow().contents().waterKilograms();
+            default -> values.number(key.path());
+        };
+    }
+}

@@ -1,0 +1,54 @@
+package simmerpoint.study.likely;
+
+import java.util.List;
+import simmerpoint.heat.AbsorbedLight;
+import simmerpoint.heat.balance.CookingModel;
+import simmerpoint.scenario.CookingSetup;
+import simmerpoint.scenario.Scenario;
+import simmerpoint.scenario.doubts.DrawnCooker;
+import simmerpoint.study.trace.PanIrradiation;
+import simmerpoint.study.trace.ReplicateCaster;
+import simmerpoint.study.trace.TraceOptions;
+import simmerpoint.target.CaughtByFace;
+import simmerpoint.target.LightCatcher;
+import simmerpoint.target.TargetScene;
+
+/** Traces one drawn cooker with a few thousand rays of one replicate, and works out its heat. */
+final class FewRayTrace {
+    /** Rays of each cooker: their noise, about a hundredth of the watts, is small beside the doubts. */
+    static final int BITS = 11;
+
+    private static final long BUILDS_APART = 0x9E3779B97F4A7C15L;
+
+    private FewRayTrace() {}
+
+    /** What {@code cooker} does. */
+    static DrawnOutcome of(DrawnCooker cooker, TraceOptions options) {
+        Scenario scenario = cooker.scenario();
+        CaughtByFace faces = faces(cooker, options);
+        return scenario.cooking()
+                .map(kitchen -> heat(faces, cooker, kitchen))
+                .orElseGet(() -> DrawnOutcome.ofDisc(faces.underside()));
+    }
+
+    private static CaughtByFace faces(DrawnCooker cooker, TraceOptions options) {
+        Scenario scenario = cooker.scenario();
+        ReplicateCaster casting =
+                new ReplicateCaster(scenario, options, options.seed() + BUILDS_APART * cooker.build());
+        TargetScene plan = TargetScene.forWatts(scenario.target(), casting.setup(), scenario.sun(), scenario.built());
+        TargetScene.Replicate replicate = plan.new Replicate();
+        LightCatcher catcher = replicate.catcher(casting.caster(), ReplicateCaster.batchSize(BITS));
+        casting.castOne(cooker.draw() % ReplicateCaster.REPLICATES, BITS, catcher::catchLight);
+        return plan.statistics(List.of(replicate)).caughtByFace();
+    }
+
+    private static DrawnOutcome heat(CaughtByFace faces, DrawnCooker cooker, CookingSetup kitchen) {
+        AbsorbedLight absorbed = PanIrradiation.absorbed(faces, cooker.scenario(), kitchen);
+        CookingModel cooking = kitchen.cooking();
+        return new DrawnOutcome(
+                cooking.cookingPowerWatts(absorbed, cooker.losses()),
+                cooking.quickBoilSeconds(absorbed, cooker.losses()).orElse(Double.POSITIVE_INFINITY),
+                cooking.settlingCelsius(absorbed, cooker.losses()),
+                kitchen.heatLevels().level(absorbed, cooker.losses()));
+    }
+}

@@ -1,0 +1,36 @@
+package simmerpoint.study.likely;
+
+import java.util.List;
+import java.util.Optional;
+import simmerpoint.heat.BoilingOutcome;
+import simmerpoint.heat.HeatLevelRange;
+import simmerpoint.uncertainty.LikelyRange;
+
+/**
+ * What is likely, over all doubts. The likely figure is the median; four in five such cookers lie between low and high.
+ *
+ * @param power cooking power, of a bare disc the caught watts, W
+ * @param boil whether and when the water boils; empty for a bare disc
+ * @param level heat level; empty for a bare disc
+ * @param shares where the range of the power comes from, the largest share first; the last is the luck of gluing and what causes do
+ *     together
+ * @param cookers number of cookers drawn
+ */
+public record LikelyResult(
+        LikelyRange power,
+        Optional<BoilingOutcome> boil,
+        Optional<HeatLevelRange> level,
+        List<DoubtShare> shares,
+        int cookers) {
+    /** Keeps a copy of the list. */
+    public LikelyResult {
+        shares = List.copyOf(shares);
+    }
+
+    /** The cause whose measurement would narrow the range most; empty if no cause that can be measured brings anything. */
+    public Optional<DoubtShare> worthMeasuring() {
+        return shares.stream()
+                .filter(s -> s.share() > 0 && !s.measurement().isEmpty())
+                .findFirst();
+    }
+}

@@ -1,0 +1,152 @@
+package simmerpoint.workshop;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import simmerpoint.dish.DishPlan;
+import simmerpoint.scenario.Scenario;
+import simmerpoint.scenario.checks.CheckedScenario;
+
+/**
+ * All that is cut for a dish.
+ *
+ * @param scenario the cooker
+ * @param stock what it is cut from
+ * @param rib its ribs, if it has some
+ * @param string how to draw them, where they follow the parabola
+ * @param panels each different panel
+ * @param films the film for each
+ * @param ribSheets ribs laid out on sheets
+ * @param panelSheets panels laid out on sheets
+ * @param filmSheets film laid out on its roll or sheets
+ */
+public record CutPlan(
+        Scenario scenario,
+        CuttingStock stock,
+        Optional<RibShape> rib,
+        Optional<StringRule> string,
+        List<Piece> panels,
+        List<Piece> films,
+        SheetLayout ribSheets,
+        SheetLayout panelSheets,
+        SheetLayout filmSheets) {
+    /** More different panels are not a plan that anybody cuts by hand. */
+    private static final int MOST_SHAPES = 200;
+
+    private static final int MOST_PANELS = 5000;
+
+    /** Polyester film of 0.05 mm with its adhesive, kg/m² (typical). */
+    private static final double FILM_AREAL_MASS = 0.1;
+
+    /** Keeps copies of the lists. */
+    public CutPlan {
+        panels = List.copyOf(panels);
+        films = List.copyOf(films);
+    }
+
+    /**
+     * The plan for a scenario.
+     *
+     * @throws CuttingException if the dish cannot be built so
+     */
+    public static CutPlan of(CheckedScenario read) throws CuttingException {
+        Scenario scenario = read.scenario();
+        CuttingStock stock = CuttingStock.of(read.values());
+        DishPlan plan = scenario.dish();
+        List<Piece> panels = panels(plan);
+        List<Piece> films = panels.stream()
+                .map(panel -> PanelPieces.film(panel, stock.filmEdge()))
+                .toList();
+        Optional<RibShape> rib = plan.cut().ribs(plan).map(ribs -> RibShape.of(plan, ribs, stock));
+        if (rib.isPresent()) {
+            RibChecks.check(rib.get());
+        }
+        return new CutPlan(
+                scenario,
+                stock,
+                rib,
+                rib.map(r -> StringRule.of(r.parabola(), r.rim())),
+                panels,
+                films,
+                SheetLayout.of(rib.map(CutPlan::piece).stream().toList(), stock.sheet(), stock.spacing(), "sheet"),
+                SheetLayout.of(panels, stock.sheet(), stock.spacing(), "sheet"),
+                SheetLayout.of(films, stock.film(), stock.spacing(), "film"));
+    }
+
+    private static List<Piece> panels(DishPlan plan) throws CuttingException {
+        List<Piece> panels = PanelPieces.panels(plan);
+        if (panels.isEmpty()) {
+            throw new CuttingException(
+                    "a smooth dish has no panels to cut; choose how it is cut with dish.surface, for instance "
+                            + "\"cut: bent-strips, sectors: 24\".");
+        }
+        int count = panels.stream().mapToInt(Piece::count).sum();
+        if (panels.size() > MOST_SHAPES || count > MOST_PANELS) {
+            throw new CuttingException("this dish has " + count + " panels of " + panels.size()
+                    + " shapes; a plan to cut by hand has at most " + MOST_PANELS + " of " + MOST_SHAPES
+                    + ". Take fewer panels.");
+        }
+        return panels;
+    }
+
+    private static Piece piece(RibShape rib) {
+        return new Piece("rib", Piece.Use.RIB, rib.count(), rib.atOrigin(), false, rib.marks(), List.of());
+    }
+
+    /** Every sort of piece: ribs, panels, film. */
+    public List<Piece> pieces() {
+        List<Piece> all = new ArrayList<>();
+        rib.map(CutPlan::piece).ifPresent(all::add);
+        all.addAll(panels);
+        all.addAll(films);
+        return all;
+    }
+
+    /** Number of sheets that ribs and panels take. */
+    public int sheets() {
+        return ribSheets.sheets().size() + panelSheets.sheets().size();
+    }
+
+    /** Mass of the ribs, kg. */
+    public double ribMass() {
+        return rib.map(CutPlan::piece)
+                .map(p -> p.totalArea() * stock.ribMaterial().arealMass())
+                .orElse(0.0);
+    }
+
+    /** Mass of the panels without film, kg. */
+    public double panelMass() {
+        return area(panels.stream()) * stock.panelMaterial().arealMass();
+    }
+
+    /** Area of all film that is stuck on, m². */
+    public double filmArea() {
+        return area(films.stream());
+    }
+
+    /** Mass of the film and its adhesive, kg. */
+    public double filmMass() {
+        return filmArea() * FILM_AREAL_MASS;
+    }
+
+    /** Mass of ribs, panels and film, kg. */
+    public double mass() {
+        return ribMass() + panelMass() + filmMass();
+    }
+
+    /** Wind into the dish as it stands for the scenario's sun. */
+    public WindLoad wind() {
+        DishPlan dish = scenario.dish();
+        double along = scenario.aim().mountMetres() + dish.parabola().height(dish.radiusMetres()) / 2;
+        double height = scenario.heights().tripodHeightMetres()
+                + along * Math.sin(scenario.sun().elevationRadians());
+        CuttingStock.Tripod tripod = stock.tripod();
+        double area = Math.PI * dish.radiusMetres() * dish.radiusMetres();
+        return WindLoad.of(area, height, mass() + tripod.mass(), tripod.feet(), tripod.footRadius());
+    }
+
+    private static double area(Stream<Piece> pieces) {
+        return pieces.mapToDouble(Piece::totalArea).sum();
+    }
+}

@@ -1,0 +1,77 @@
+package simmerpoint.workshop;
+
+import simmerpoint.dish.sheet.SheetMaterial;
+import simmerpoint.scenario.values.ScenarioValues;
+
+/**
+ * What is cut, and from what; lengths in m.
+ *
+ * @param ribMaterial sheet of the ribs
+ * @param belowCurve what stays of a rib below its curve at the dish's middle
+ * @param beyondRim how far ribs reach beyond the rim
+ * @param panelMaterial sheet of the panels
+ * @param sheet size of the sheets that ribs and panels are cut from
+ * @param film size of a roll or sheet of film; its width first
+ * @param filmEdge how far the film reaches beyond each edge of its panel
+ * @param spacing room between pieces on a sheet, for knife or saw
+ * @param tripod what the dish stands on
+ */
+public record CuttingStock(
+        Sheeting ribMaterial,
+        double belowCurve,
+        double beyondRim,
+        Sheeting panelMaterial,
+        Size sheet,
+        Size film,
+        double filmEdge,
+        double spacing,
+        Tripod tripod) {
+
+    /**
+     * A rectangle.
+     *
+     * @param width m
+     * @param length m
+     */
+    public record Size(double width, double length) {}
+
+    /**
+     * A sheet material of some thickness.
+     *
+     * @param material what it is
+     * @param thickness m
+     */
+    public record Sheeting(SheetMaterial material, double thickness) {
+        /** Mass per area, kg/m². */
+        public double arealMass() {
+            return material.density() * thickness;
+        }
+    }
+
+    /**
+     * A stand.
+     *
+     * @param mass with its mount and ballast, kg
+     * @param feet how many
+     * @param footRadius their distance from its middle, m
+     */
+    public record Tripod(double mass, int feet, double footRadius) {}
+
+    /** What a scenario says under {@code build}. */
+    public static CuttingStock of(ScenarioValues v) {
+        return new CuttingStock(
+                sheeting(v, "build.rib-material", "build.rib-thickness"),
+                v.number("build.below-curve"),
+                v.number("build.beyond-rim"),
+                sheeting(v, "build.panel-material", "build.panel-thickness"),
+                new Size(v.number("build.sheet-width"), v.number("build.sheet-length")),
+                new Size(v.number("build.film-width"), v.number("build.film-length")),
+                v.number("build.film-edge"),
+                v.number("build.spacing"),
+                new Tripod(v.number("build.stand-mass"), (int) v.number("build.feet"), v.number("build.foot-radius")));
+    }
+
+    private static Sheeting sheeting(ScenarioValues v, String material, String thickness) {
+        return new Sheeting(SheetMaterial.named(v.text(material)), v.number(thickness));
+    }
+}

@@ -1,0 +1,100 @@
+package simmerpoint.workshop;
+
+import java.util.ArrayList;
+import java.util.List;
+import simmerpoint.dish.DishPlan;
+import simmerpoint.dish.FlatPanel;
+import simmerpoint.geometry.Point;
+import simmerpoint.geometry.Polygon;
+
+/** The panels of a dish, equal ones together, and the film for them. */
+final class PanelPieces {
+    /** Panels whose edges differ by less are cut from one outline, m. */
+    private static final double EQUAL = 2e-5;
+
+    private PanelPieces() {}
+
+    /** Equal panels and their numbers. */
+    private static final class Group {
+        private final FlatPanel first;
+        private final List<Integer> panels = new ArrayList<>();
+
+        Group(FlatPanel first) {
+            this.first = first;
+        }
+    }
+
+    /** One piece for each different panel, those nearest the middle first. */
+    static List<Piece> panels(DishPlan plan) {
+        List<Group> groups = new ArrayList<>();
+        for (FlatPanel panel : plan.cut().flatPanels(plan)) {
+            groupOf(panel, groups).panels.add(panel.panel());
+        }
+        List<Piece> pieces = new ArrayList<>();
+        for (Group group : groups) {
+            String name = groups.size() == 1 ? name(group.first) : "panel " + letter(pieces.size());
+            Polygon outline = group.first.edge().inSmallestBox();
+            pieces.add(new Piece(
+                    name, Piece.Use.PANEL, group.panels.size(), outline, group.first.bent(), List.of(), group.panels));
+        }
+        return pieces;
+    }
+
+    private static String name(FlatPanel panel) {
+        return panel.bent() ? "strip" : "panel";
+    }
+
+    private static Group groupOf(FlatPanel panel, List<Group> groups) {
+        for (Group group : groups) {
+            if (group.first.bent() == panel.bent() && group.first.edge().sameShape(panel.edge(), EQUAL)) {
+                return group;
+            }
+        }
+        Group fresh = new Group(panel);
+        groups.add(fresh);
+        return fresh;
+    }
+
+    /** A, B, …, Z, AA, AB, … */
+    static String letter(int number) {
+        String last = Character.toString((char) ('A' + number % 26));
+        return number < 26 ? last : letter(number / 26 - 1) + last;
+    }
+
+    /** Film for a panel, reaching beyond each of its edges. */
+    static Piece film(Piece panel, double beyond) {
+        return new Piece(
+                "film for " + panel.name(),
+                Piece.Use.FILM,
+                panel.count(),
+                grown(panel.outline(), beyond).atOrigin(),
+                panel.bent(),
+                List.of(),
+                panel.panels());
+    }
+
+    /** Each edge shifted outwards; corners where the shifted edges meet (plane geometry). */
+    private static Polygon grown(Polygon shape, double by) {
+        if (by == 0) {
+            return shape;
+        }
+        List<Point> corners = new ArrayList<>();
+        for (int k = 0; k < shape.size(); k++) {
+            Point before = outwards(shape, k - 1);
+            Point after = outwards(shape, k);
+            double share = by / (1 + before.x() * after.x() + before.y() * after.y());
+            Point at = shape.corner(k);
+            corners.add(
+                    new Point(at.x() + share * (before.x() + after.x()), at.y() + share * (before.y() + after.y())));
+        }
+        return new Polygon(corners);
+    }
+
+    /** Unit normal of the edge from corner k on. */
+    private static Point outwards(Polygon shape, int k) {
+        Point a = shape.corner(k);
+        Point b = shape.corner(k + 1);
+        double length = a.distance(b);
+        return new Point((b.y() - a.y()) / length, (a.x() - b.x()) / length);
+    }
+}

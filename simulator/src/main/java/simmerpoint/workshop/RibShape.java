@@ -1,0 +1,129 @@
+package simmerpoint.workshop;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
+import simmerpoint.dish.DishPlan;
+import simmerpoint.dish.Parabola;
+import simmerpoint.dish.RibLayout;
+import simmerpoint.geometry.Point;
+import simmerpoint.geometry.Polygon;
+import simmerpoint.workshop.Piece.Mark;
+
+/**
+ * A rib: its upper edge is the dish's profile, x the distance from the axis and y the height above the vertex, m.
+ *
+ * @param ribs how many and how they are shaped
+ * @param parabola the profile
+ * @param hub distance from the axis at which panels begin
+ * @param rim distance from the axis at which they end
+ * @param stock what stays below the curve and beyond the rim, and the thickness
+ */
+public record RibShape(RibLayout ribs, Parabola parabola, double hub, double rim, CuttingStock stock) {
+    /** Points of a curve lie no farther apart, m: chords then keep within a hundredth of a millimetre of it. */
+    private static final double STEP = 4e-3;
+
+    /** Length of a mark, m. */
+    private static final double MARK = 0.015;
+
+    /** The ribs of a dish that has some. */
+    static RibShape of(DishPlan plan, RibLayout ribs, CuttingStock stock) {
+        return new RibShape(ribs, plan.parabola(), plan.hubMetres() / 2, plan.radiusMetres(), stock);
+    }
+
+    /** How many. */
+    public int count() {
+        return ribs.sectors();
+    }
+
+    /**
+     * Where a rib ends near the axis, m: ribs as thick as these meet there side by side, half a thickness ÷ tan(half the angle
+     * between two of them) from the axis (plane geometry).
+     */
+    public double innerEnd() {
+        return stock.ribMaterial().thickness() / 2 / Math.tan(Math.PI / count());
+    }
+
+    /** Where it ends outside, m from the axis. */
+    public double outerEnd() {
+        return rim + stock.beyondRim();
+    }
+
+    /** Height of the profile at the rim above the vertex, m. */
+    public double depth() {
+        return parabola.height(rim);
+    }
+
+    /** Length of the parabola from the vertex to the rim, m. */
+    public double arc() {
+        return parabola.arcLength(rim);
+    }
+
+    /** Height of its edge at a distance from the axis, m. */
+    public double height(double radius) {
+        double[] borders = ribs.borders();
+        if (!ribs.curved()) {
+            for (int k = 1; k < borders.length; k++) {
+                if (radius >= borders[k - 1] && radius <= borders[k]) {
+                    double share = (radius - borders[k - 1]) / (borders[k] - borders[k - 1]);
+                    double from = parabola.height(borders[k - 1]);
+                    return from + share * (parabola.height(borders[k]) - from);
+                }
+            }
+        }
+        return parabola.height(radius);
+    }
+
+    /** Its edge between two distances from the axis. */
+    private List<Point> edge(double from, double to) {
+        return stations(from, to).mapToObj(r -> new Point(r, height(r))).toList();
+    }
+
+    /** Distances from the axis so close that straight lines between them make the edge. */
+    private DoubleStream stations(double from, double to) {
+        DoubleStream even = IntStream.rangeClosed(0, (int) Math.ceil((to - from) / STEP))
+                .mapToDouble(k -> Math.min(to, from + k * STEP));
+        DoubleStream corners = DoubleStream.of(ribs.borders()).filter(r -> r > from && r < to);
+        DoubleStream all = ribs.curved()
+                ? even
+                : DoubleStream.concat(even.filter(r -> r < hub || r > rim || r == from || r == to), corners);
+        return all.sorted().distinct();
+    }
+
+    /** The outline at the origin. */
+    Polygon atOrigin() {
+        return outline().atOrigin();
+    }
+
+    /** Where panels begin and end and, on a rib with straight parts, where those meet: from the edge down, on the outline at the origin. */
+    List<Mark> marks() {
+        List<Mark> marks = new ArrayList<>();
+        double[] borders = ribs.borders();
+        for (int k = 0; k < borders.length; k++) {
+            boolean end = k == 0 || k == borders.length - 1;
+            if (borders[k] > innerEnd() && (end || !ribs.curved())) {
+                marks.add(mark(borders[k], k == 0 ? "hub" : end ? "rim" : "ring " + k));
+            }
+        }
+        return marks;
+    }
+
+    private Mark mark(double radius, String words) {
+        double x = radius - innerEnd();
+        double y = height(radius) + stock.belowCurve();
+        return new Mark(new Point(x, y), new Point(x, Math.max(0, y - MARK)), words);
+    }
+
+    /** The whole rib: along the edge outwards, down beyond the rim, back along the straight foot. */
+    public Polygon outline() {
+        List<Point> corners = new ArrayList<>();
+        corners.add(new Point(innerEnd(), -stock.belowCurve()));
+        corners.add(new Point(outerEnd(), -stock.belowCurve()));
+        List<Point> edge = edge(innerEnd(), outerEnd());
+        for (int k = edge.size() - 1; k >= 0; k--) {
+            corners.add(edge.get(k));
+        }
+        return new Polygon(corners);
+    }
+}

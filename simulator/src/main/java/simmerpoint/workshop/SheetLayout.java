@@ -1,0 +1,109 @@
+package simmerpoint.workshop;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import simmerpoint.geometry.Polygon;
+import simmerpoint.workshop.CuttingStock.Size;
+
+/**
+ * Pieces laid out on sheets in rows, each second one turned round where that saves room.
+ *
+ * @param sheet size of each, m; rows run along its width
+ * @param sheets in the order in which they are filled
+ */
+public record SheetLayout(Size sheet, List<Sheet> sheets) {
+    /**
+     * A piece on its sheet.
+     *
+     * @param piece what it is
+     * @param outline where it lies, x along the width of the sheet, y along its length, m
+     */
+    public record Placed(Piece piece, Polygon outline) {}
+
+    /** A sheet with its pieces. */
+    public record Sheet(List<Placed> placed) {
+        /** How much of its length is used, m. */
+        public double usedLength() {
+            return placed.stream()
+                    .mapToDouble(p -> p.outline().foot() + p.outline().height())
+                    .max()
+                    .orElse(0);
+        }
+    }
+
+    /** Keeps a copy of the list. */
+    public SheetLayout {
+        sheets = List.copyOf(sheets);
+    }
+
+    /**
+     * Lays out all pieces.
+     *
+     * @param spacing room between them, m
+     * @throws CuttingException if a piece is larger than a sheet
+     */
+    public static SheetLayout of(List<Piece> pieces, Size size, double spacing, String sheetName)
+            throws CuttingException {
+        SheetLayout along = filled(pieces, size, spacing, sheetName, false);
+        SheetLayout across = filled(pieces, size, spacing, sheetName, true);
+        return across.usedLength() < along.usedLength() ? across : along;
+    }
+
+    private static SheetLayout filled(List<Piece> pieces, Size size, double spacing, String sheetName, boolean upright)
+            throws CuttingException {
+        List<Piece> ordered = new ArrayList<>();
+        for (Piece piece : pieces) {
+            ordered.add(lying(piece, size, sheetName, upright));
+        }
+        ordered.sort(Comparator.comparingDouble((Piece p) -> -p.outline().height()));
+        RowFiller filler = new RowFiller(size, spacing);
+        for (Piece piece : ordered) {
+            for (int k = 0; k < piece.count(); k++) {
+                filler.add(piece);
+            }
+        }
+        return new SheetLayout(size, filler.sheets());
+    }
+
+    /** Lying along the row or standing across it as asked, the other way where it fits only so. */
+    private static Piece lying(Piece piece, Size size, String sheetName, boolean across) throws CuttingException {
+        Polygon flat = piece.outline();
+        Polygon upright = flat.turned(Math.PI / 2).atOrigin();
+        for (Polygon way : across ? List.of(upright, flat) : List.of(flat, upright)) {
+            if (way.width() <= size.width() && way.height() <= size.length()) {
+                return piece.lying(way);
+            }
+        }
+        throw new CuttingException(String.format(
+                Locale.ROOT,
+                "a %s (%.0f × %.0f mm) is larger than a %s (%.0f × %.0f mm); take larger ones (build.%s-width, build.%s-length) or "
+                        + "more and smaller pieces.",
+                piece.name(),
+                1000 * flat.width(),
+                1000 * flat.height(),
+                sheetName,
+                1000 * size.width(),
+                1000 * size.length(),
+                sheetName,
+                sheetName));
+    }
+
+    /** Area of all pieces ÷ area of the sheets, the last one only as far as it is used. */
+    public double usedShare() {
+        double pieces = sheets.stream()
+                .flatMap(s -> s.placed().stream())
+                .mapToDouble(p -> p.outline().area())
+                .sum();
+        return pieces / (sheet.width() * usedLength());
+    }
+
+    /** Length of sheet or roll that is used, all sheets one behind the other, m. */
+    public double usedLength() {
+        return sheets.isEmpty()
+                ? 0
+                : (sheets.size() - 1) * sheet.length()
+                        + sheets.get(sheets.size() - 1).usedLength();
+    }
+}

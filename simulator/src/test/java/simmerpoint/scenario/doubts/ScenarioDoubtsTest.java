@@ -1,0 +1,122 @@
+package simmerpoint.scenario.doubts;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import java.util.Map;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import simmerpoint.scenario.Scenario;
+import simmerpoint.scenario.checks.CheckedScenario;
+import simmerpoint.scenario.file.ScenarioReader;
+import simmerpoint.uncertainty.Draws;
+
+class ScenarioDoubtsTest {
+    private static final String DISH =
+            "dish: {diameter: 1.2 m, focal-length: 0.8 m, surface: {cut: flat-rings, sectors: 24, rings: 6}}\n";
+
+    private static CheckedScenario read(String more) throws Exception {
+        return ScenarioReader.parse("t.yaml", DISH + more, Path.of(""));
+    }
+
+    private static Map<String, Doubt> of(String more) throws Exception {
+        return ScenarioDoubts.of(read(more)).all().stream().collect(Collectors.toMap(Doubt::cause, d -> d));
+    }
+
+    /** One in ten is further off to each side by 1.281552 standard deviations, half of the ±. */
+    @Test
+    void theFilesOwnDoubtComesFirst() throws Exception {
+        Doubt given = of("mirror: {reflectance: 0.85 ± 0.02}\n").get("mirror.reflectance");
+        assertTrue(given.given());
+        assertEquals(0.85, given.law().median(), 1e-9);
+        assertEquals(0.85 + 0.01 * 1.281552, given.law().quantile(0.9), 1e-6);
+        Doubt usual = of("mirror: {material: stretched rescue blanket}\n").get("mirror.reflectance");
+        assertFalse(usual.given());
+        assertEquals(0.78 - 0.04 * 1.281552, usual.law().quantile(0.1), 1e-4);
+    }
+
+    @Test
+    void anyQuantityMayCarryADoubt() throws Exception {
+        Doubt height = of("stand: {tripod-height: 60 ± 5 cm}\n").get("stand.tripod-height");
+        assertEquals(0.6 + 0.025 * 1.281552, height.law().quantile(0.9), 1e-6);
+    }
+
+    @Test
+    void whatIsSaidToBeExactIsLeftOut() throws Exception {
+        assertTrue(of("air: {wind: 1 m/s ± 0 m/s}\n").get("air.wind") == null);
+        assertTrue(of("").containsKey("air.wind"));
+    }
+
+    /** A mirror without dust may have some, one without a panel askew is glued by hand all the same. */
+    @Test
+    void nothingIsRarelyNothing() throws Exception {
+        Map<String, Doubt> all = of("");
+        assertEquals(0, all.get("mirror.dust").law().quantile(0.001), 1e-4);
+        assertTrue(all.get("mirror.dust").law().quantile(0.95) < 0.05);
+        assertEquals(0.0078, all.get("mirror.panel-tilt").law().quantile(0.95), 0.0001);
+        Map<String, Doubt> smooth =
+                ScenarioDoubts.of(read("").with(Map.of("dish.surface.cut", "smooth"))).all().stream()
+                        .collect(Collectors.toMap(Doubt::cause, d -> d));
+        assertFalse(smooth.containsKey("mirror.panel-tilt"));
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "'', 0.07",
+        "'sun: {beam: 700 W/m²}', 0.05",
+        "'sun: {beam: 700 W/m² ± 70 W/m²}', 0.05",
+        "'place: {latitude: 47°, longitude: 8°, zone: UTC+1}\nwhen: {date: 2026-06-21}', 0.08",
+        "'place: {latitude: 47°, longitude: 8°, zone: UTC+1}\nwhen: {date: 2026-06-21}\nsky: {setting: mountains}', 0.04",
+        "'place: {latitude: 47°, longitude: 8°, zone: UTC+1}\nwhen: {date: 2026-06-21}\nsky: {kind: measured, beam: 700 W/m²}', 0.025"
+    })
+    void theBeamByWhereItComesFrom(String lines, double deviation) throws Exception {
+        Doubt beam = of(lines + "\n").get("beam");
+        assertEquals(1 + deviation * 1.281552, beam.law().quantile(0.9), 1e-4);
+    }
+
+    @Test
+    void aDiscHasNoPan() throws Exception {
+        Map<String, Doubt> all = of("plane: {disc: 20 cm}\n");
+        assertFalse(all.containsKey("losses.dry") || all.containsKey("air.wind") || all.containsKey("pan.absorptance"));
+        assertTrue(all.containsKey("stand.side") && all.containsKey("aim.up"));
+    }
+
+    /** Every draw changes every part of the cooker that is in doubt. */
+    @Test
+    void drawsACooker() throws Exception {
+        ScenarioDoubts doubts = ScenarioDoubts.of(read("pan: {diameter: 24 cm}\n"));
+        Draws draws = Draws.of(doubts.all().size(), 3, 1);
+        DrawnCooker one = doubts.cooker(draws, 2).orElseThrow();
+        Scenario plain = read("pan: {diameter: 24 cm}\n").scenario();
+        assertFalse(one.scenario().mirror().equals(plain.mirror()));
+        assertFalse(one.scenario().aim().isDeadOn());
+        assertFalse(one.scenario().stand().equals(plain.stand()));
+        assertFalse(one.scenario().target().equals(plain.target()));
+        assertFalse(one.scenario()
+                .cooking()
+                .orElseThrow()
+                .around()
+                .equals(plain.cooking().orElseThrow().around()));
+        assertFalse(one.losses().dry() == 1);
+        assertEquals(plain.dish(), one.scenario().dish());
+        DrawnCooker exact = ScenarioDoubts.none(read("pan: {diameter: 24 cm}\n"))
+                .cooker(Draws.of(0, 3, 1), 2)
+                .orElseThrow();
+        assertEquals(plain, exact.scenario());
+    }
+
+    @Test
+    void everyRowNamesItsSourceAndAMeasurement() {
+        for (DoubtTable.Row row : DoubtTable.rows().values()) {
+            assertFalse(
+                    row.source().isBlank()
+                            || row.measurement().isBlank()
+                            || row.name().isBlank(),
+                    row.cause());
+        }
+    }
+}

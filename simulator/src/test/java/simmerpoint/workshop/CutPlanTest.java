@@ -1,0 +1,220 @@
+package simmerpoint.workshop;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.awt.geom.Area;
+import java.awt.geom.Path2D;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import simmerpoint.dish.DishPlan;
+import simmerpoint.dish.PanelOutline;
+import simmerpoint.dish.Parabola;
+import simmerpoint.geometry.Direction;
+import simmerpoint.geometry.Polygon;
+import simmerpoint.geometry.Vec;
+import simmerpoint.scenario.file.ScenarioReader;
+
+/** What is cut against closed forms and against the geometry that is traced. */
+class CutPlanTest {
+    private static final String STRIPS =
+            "dish: {diameter: 1200 mm, focal-length: 500 mm, hub: 200 mm, surface: {cut: bent-strips, "
+                    + "sectors: 16}}\n";
+    private static final String RINGS =
+            "dish: {diameter: 1200 mm, focal-length: 800 mm, hub: 60 mm, surface: {cut: flat-rings, "
+                    + "sectors: 24, rings: 6}}\n";
+    private static final String TILES =
+            "dish: {diameter: 1 m, focal-length: 50 cm, surface: {cut: hexagon-tiles, tile: 100 mm}}\n";
+
+    static CutPlan plan(String text) throws Exception {
+        return CutPlan.of(ScenarioReader.parse("test", text, Path.of("")));
+    }
+
+    /** Arc and depth of half a parabola, by ½r√(1 + t²) + f·asinh t with t = r/2f and r²/4f; derived here, mm. */
+    @ParameterizedTest
+    @CsvSource({
+        "1200, 500, 634.270, 180.000",
+        "900, 450, 468.103, 112.500",
+        "1200, 800, 613.780, 112.500",
+        "914.4, 914.4, 461.919, 57.150",
+        "1800, 670, 963.695, 302.239"
+    })
+    void ribsAreAsLongAndAsDeepAsTheParabola(double across, double focal, double arc, double depth) throws Exception {
+        RibShape rib = plan("dish: {diameter: " + across + " mm, focal-length: " + focal
+                        + " mm, surface: {cut: bent-strips, sectors: 12}}\nbuild: {sheet-width: 200 cm, sheet-length: 300 cm, "
+                        + "film-width: 3 m}\n")
+                .rib()
+                .orElseThrow();
+        assertEquals(arc, 1000 * rib.arc(), 1e-3);
+        assertEquals(depth, 1000 * rib.depth(), 1e-3);
+    }
+
+    /** The pencil is as far from the pin as from the bar's directrix: (f + z) + (H − z) = f + H, derived here. */
+    @Test
+    void theStringIsTheSameAllAlongTheCurve() {
+        Parabola parabola = new Parabola(0.5);
+        StringRule rule = StringRule.of(parabola, 0.6);
+        assertEquals(0.6, rule.bar(), 1e-12);
+        assertEquals(1.1, rule.string(), 1e-12);
+        for (double r = 0; r <= 0.6; r += 0.1) {
+            double z = parabola.height(r);
+            assertEquals(rule.string(), Math.hypot(r, rule.focus() - z) + rule.bar() - z, 1e-9);
+        }
+    }
+
+    /** Bending keeps lengths, so a strip's edge is as long as the rib that it lies on. */
+    @Test
+    void theEdgeOfALaidStripIsAsLongAsItsRib() throws Exception {
+        CutPlan plan = plan(STRIPS);
+        Polygon strip = plan.panels().get(0).outline();
+        double longest = longEdge(strip);
+        Parabola parabola = new Parabola(0.5);
+        assertEquals(parabola.arcLength(0.6) - parabola.arcLength(0.1), longest, 1e-5);
+        assertEquals(16, plan.panels().get(0).count());
+        assertEquals(2 * 0.6 * Math.sin(Math.PI / 16), widest(strip), 1e-9);
+    }
+
+    /** Half of what is left of the way round when both ends are taken off. */
+    private static double longEdge(Polygon strip) {
+        double ends = 2 * (0.6 + 0.1) * Math.sin(Math.PI / 16);
+        return (IntStream.range(0, strip.size()).mapToDouble(strip::edge).sum() - ends) / 2;
+    }
+
+    private static double widest(Polygon strip) {
+        return IntStream.range(0, strip.size()).mapToDouble(strip::edge).max().orElseThrow();
+    }
+
+    /** The strip as it stands, wide(x) by √(1 + slope²) summed over the plan, by Simpson's rule. */
+    @Test
+    void theAreaOfAStripIsThatOfTheBentOne() throws Exception {
+        double beta = Math.PI / 16;
+        double focus = 0.5 * Math.cos(beta) * Math.cos(beta);
+        double from = 0.1 * Math.cos(beta);
+        double to = 0.6 * Math.cos(beta);
+        int n = 1000;
+        double sum = 0;
+        for (int k = 0; k <= n; k++) {
+            double x = from + (to - from) * k / n;
+            double weight = k == 0 || k == n ? 1 : k % 2 == 1 ? 4 : 2;
+            sum += weight * 2 * x * Math.tan(beta) * Math.hypot(1, x / (2 * focus));
+        }
+        double area = sum * (to - from) / n / 3;
+        assertEquals(area, plan(STRIPS).panels().get(0).outline().area(), 1e-6);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"rings, 6", "tiles, 1"})
+    void flatPanelsAreAsLargeAsThoseThatAreTraced(String which, int shapes) throws Exception {
+        CutPlan plan = plan(which.equals("rings") ? RINGS : TILES);
+        DishPlan dish = plan.scenario().dish();
+        double traced = dish.outlines().stream().mapToDouble(CutPlanTest::area).sum();
+        double cut = plan.panels().stream().mapToDouble(Piece::totalArea).sum();
+        assertEquals(traced, cut, 1e-9);
+        assertEquals(
+                dish.outlines().size(),
+                plan.panels().stream().mapToInt(Piece::count).sum());
+        assertEquals(shapes, plan.panels().size());
+        double projected =
+                dish.outlines().stream().mapToDouble(CutPlanTest::planArea).sum();
+        assertEquals(dish.surface(Direction.Z).apertureArea(), projected, 1e-9);
+    }
+
+    private static double area(PanelOutline panel) {
+        return sum(panel).length() / 2;
+    }
+
+    private static double planArea(PanelOutline panel) {
+        return sum(panel).z() / 2;
+    }
+
+    private static Vec sum(PanelOutline panel) {
+        List<Vec> edge = panel.edge();
+        Vec sum = Vec.ZERO;
+        for (int k = 0; k < edge.size(); k++) {
+            sum = sum.plus(edge.get(k).cross(edge.get((k + 1) % edge.size())));
+        }
+        return sum;
+    }
+
+    /** Ribs that meet side by side leave no room for less: their thicknesses are chords of the circle there. */
+    @Test
+    void ribsMeetSideBySide() throws Exception {
+        RibShape rib = plan(STRIPS + "build: {rib-thickness: 10 mm}\n").rib().orElseThrow();
+        assertEquals(0.005 / Math.tan(Math.PI / 16), rib.innerEnd(), 1e-12);
+        assertEquals(0.010, 2 * rib.innerEnd() * Math.tan(Math.PI / 16), 1e-12);
+    }
+
+    @Test
+    void piecesKeepClearOfEachOtherAndOfTheSheetsEdge() throws Exception {
+        for (String text : List.of(STRIPS, RINGS, TILES)) {
+            CutPlan plan = plan(text + "build: {spacing: 2 mm, film-width: 75 cm}\n");
+            for (SheetLayout layout : List.of(plan.ribSheets(), plan.panelSheets(), plan.filmSheets())) {
+                layout.sheets().forEach(sheet -> clear(sheet, layout.sheet()));
+            }
+            assertEquals(
+                    plan.panels().stream().mapToInt(Piece::count).sum(),
+                    plan.panelSheets().sheets().stream()
+                            .mapToInt(sheet -> sheet.placed().size())
+                            .sum());
+        }
+    }
+
+    private static void clear(SheetLayout.Sheet sheet, CuttingStock.Size size) {
+        List<Polygon> all =
+                sheet.placed().stream().map(SheetLayout.Placed::outline).toList();
+        for (int k = 0; k < all.size(); k++) {
+            Polygon piece = all.get(k);
+            assertTrue(piece.left() > -1e-9 && piece.foot() > -1e-9);
+            assertTrue(piece.left() + piece.width() < size.width() + 1e-9);
+            assertTrue(piece.foot() + piece.height() < size.length() + 1e-9);
+            for (int l = 0; l < k; l++) {
+                Area both = area(piece);
+                both.intersect(area(all.get(l)));
+                assertTrue(both.isEmpty(), "pieces " + k + " and " + l + " overlap");
+            }
+        }
+    }
+
+    /** The JDK's own areas, which know nothing of rows. */
+    private static Area area(Polygon polygon) {
+        Path2D path = new Path2D.Double();
+        polygon.corners().forEach(p -> {
+            if (path.getCurrentPoint() == null) {
+                path.moveTo(p.x(), p.y());
+            } else {
+                path.lineTo(p.x(), p.y());
+            }
+        });
+        path.closePath();
+        return new Area(path);
+    }
+
+    /** Film grows by as much on each edge: a square of 5 cm with 5 mm has 6 cm. */
+    @Test
+    void filmReachesBeyondItsPanel() throws Exception {
+        CutPlan plan = plan("dish: {diameter: 60 cm, focal-length: 50 cm, surface: {cut: square-tiles, tile: 50 mm}}\n"
+                + "build: {film-edge: 5 mm}\n");
+        Polygon film = plan.films().get(0).outline();
+        assertEquals(0.06, film.width(), 1e-9);
+        assertEquals(0.06 * 0.06, film.area(), 1e-9);
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = ';',
+            value = {
+                "dish: {diameter: 1 m, focal-length: 50 cm, surface: {cut: smooth}}; has no panels to cut",
+                "dish: {diameter: 1 m, focal-length: 50 cm, hub: 5 cm, surface: {cut: bent-strips, sectors: 24}}\\nbuild: "
+                        + "{rib-thickness: 20 mm}; meet 76 mm from the middle",
+                "dish: {diameter: 4 m, focal-length: 2 m, surface: {cut: bent-strips, sectors: 12}}; is larger than a sheet"
+            })
+    void whatCannotBeBuiltSaysWhatWouldDo(String text, String words) {
+        CuttingException e = assertThrows(CuttingException.class, () -> plan(text.replace("\\n", "\n") + "\n"));
+        assertTrue(e.getMessage().contains(words), e.getMessage());
+    }
+}
