@@ -1,9 +1,12 @@
 package simmerpoint.quantities;
 
+import java.util.List;
 import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
 import simmerpoint.geometry.Point;
+import simmerpoint.workshop.BuildCheck;
 import simmerpoint.workshop.CutPlan;
+import simmerpoint.workshop.PanelPlace;
 import simmerpoint.workshop.Piece;
 import simmerpoint.workshop.RibShape;
 import simmerpoint.workshop.StringRule;
@@ -37,10 +40,27 @@ public final class CutQuantities {
                     piece -> piece.outline().height())
             .number("area_m2", "area of one", piece -> piece.outline().area());
 
+    private static final Fields<PanelPlace> PLACE = Fields.<PanelPlace>none()
+            .whole("number", "of the panel, from 1", PanelPlace::number)
+            .text("piece", "what it is cut as", PanelPlace::piece)
+            .vector("middle_m", "mean of its corners in the dish frame", p ->
+                    new double[] {p.middle().x(), p.middle().y(), p.middle().z()})
+            .number("cant_rad", "how far it leans from level when the dish lies on its back", PanelPlace::cantRadians);
+
+    private static final Fields<BuildCheck.Depth> DEPTH = Fields.<BuildCheck.Depth>none()
+            .number("radius_m", "distance from the axis", BuildCheck.Depth::radius)
+            .number("depth_m", "below a straight edge across the rim", BuildCheck.Depth::depth);
+
     private static final Fields<CutPlan> ALL = Fields.<CutPlan>none()
             .includeOptional(CutPlan::rib, RIB)
             .includeOptional(CutPlan::string, STRING)
             .rows("pieces", "every sort of piece", CutPlan::pieces, PIECE)
+            .rows("panels", "where each panel goes", CutPlan::places, PLACE)
+            .rows(
+                    "depths",
+                    "to measure on the finished dish",
+                    plan -> plan.check().map(BuildCheck::depths).orElse(List.of()),
+                    DEPTH)
             .whole("sheets", "sheets for ribs and panels", CutPlan::sheets)
             .number(
                     "film_length_m",

@@ -97,6 +97,7 @@ public final class CookerReport {
         result.day().ifPresent(day -> chapters.add(make.day(day)));
         result.aim().ifPresent(aim -> chapters.add(make.aim(aim)));
         chapters.add(make.budget(result.budget()));
+        chapters.add(CutFiles.chapter(read, system));
         chapters.add(care(chapters));
         chapters.add(ScenarioChapter.of(read, fileName));
         chapters.add(make.howItWasWorkedOut(chapters, fileName));

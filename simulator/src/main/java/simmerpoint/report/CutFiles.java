@@ -2,16 +2,20 @@ package simmerpoint.report;
 
 import java.util.List;
 import java.util.function.Supplier;
+import simmerpoint.answer.Section;
 import simmerpoint.answer.cut.CutAnswer;
 import simmerpoint.drawing.Drawing;
 import simmerpoint.drawing.Sheet;
 import simmerpoint.drawing.output.Paper;
 import simmerpoint.drawing.output.PdfFile;
+import simmerpoint.drawing.pattern.PanelMap;
 import simmerpoint.drawing.pattern.PatternSet;
 import simmerpoint.drawing.pattern.SheetsDrawing;
 import simmerpoint.quantities.OneLine;
+import simmerpoint.scenario.checks.CheckedScenario;
 import simmerpoint.units.UnitSystem;
 import simmerpoint.workshop.CutPlan;
+import simmerpoint.workshop.CuttingException;
 import simmerpoint.workshop.SheetLayout;
 
 /**
@@ -23,6 +27,7 @@ import simmerpoint.workshop.SheetLayout;
  */
 public record CutFiles(Supplier<byte[]> pdf, Supplier<byte[]> svg, Supplier<byte[]> dxf) {
     private static final double MILLIMETRE = 0.001;
+    private static final String HEADING = "What to cut";
 
     /** Of a plan, its patterns on that paper. */
     public static CutFiles of(CutPlan plan, Paper paper, UnitSystem units) {
@@ -49,6 +54,29 @@ public record CutFiles(Supplier<byte[]> pdf, Supplier<byte[]> svg, Supplier<byte
         layout(sheet, "Panels", plan.panelSheets(), units);
         layout(sheet, "Film", plan.filmSheets(), units);
         return sheet;
+    }
+
+    /** What to cut, or why it cannot be built so, as a chapter of the page. */
+    static HtmlChapter chapter(CheckedScenario read, UnitSystem units) {
+        try {
+            CutPlan plan = CutPlan.of(read);
+            HtmlChapter chapter = HtmlChapter.of("cut", HEADING, CutAnswer.of(plan, units));
+            SheetsDrawing film = new SheetsDrawing(plan.filmSheets(), units);
+            PanelMap map = new PanelMap(plan.places());
+            return chapter.with(
+                            1,
+                            HtmlFigure.drawing(
+                                    film, "The film laid out on its sheets.", "The film on its roll or sheets."))
+                    .with(
+                            1,
+                            HtmlFigure.drawing(
+                                    map, "Every panel in its place.", "Which panel goes where, seen from the sun."));
+        } catch (CuttingException e) {
+            return HtmlChapter.of(
+                    "cut",
+                    HEADING,
+                    List.of(Section.headed(HEADING).say(e.sentence()).build()));
+        }
     }
 
     private static void layout(Sheet sheet, String heading, SheetLayout layout, UnitSystem units) {

@@ -103,6 +103,16 @@ public record CutPlan(
         return all;
     }
 
+    /** Where each panel goes. */
+    public List<PanelPlace> places() {
+        return PanelPlace.of(scenario.dish(), panels);
+    }
+
+    /** What to measure on the finished dish, if it has ribs and so a rim to lay a straight edge on. */
+    public Optional<BuildCheck> check() {
+        return rib.map(r -> BuildCheck.of(scenario.dish(), r.count()));
+    }
+
     /** Number of sheets that ribs and panels take. */
     public int sheets() {
         return ribSheets.sheets().size() + panelSheets.sheets().size();

@@ -7,4 +7,9 @@ public final class CuttingException extends Exception {
     CuttingException(String message) {
         super(message);
     }
+
+    /** The message with a capital letter, to stand alone. */
+    public String sentence() {
+        return Character.toUpperCase(getMessage().charAt(0)) + getMessage().substring(1);
+    }
 }

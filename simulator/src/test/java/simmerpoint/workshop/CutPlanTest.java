@@ -149,6 +149,27 @@ class CutPlanTest {
         assertEquals(0.010, 2 * rib.innerEnd() * Math.tan(Math.PI / 16), 1e-12);
     }
 
+    /** A regular polygon of n corners is 2R from corner to corner if n is even, R(1 + cos π/n) from corner to edge if it is odd. */
+    @ParameterizedTest
+    @CsvSource({"16, 1.2", "9, 1.163816"})
+    void lengthsToCheckAreThoseOfARegularPolygon(int sectors, double across) throws Exception {
+        BuildCheck check = plan(STRIPS.replace("sectors: 16", "sectors: " + sectors))
+                .check()
+                .orElseThrow();
+        assertEquals(across, check.acrossRim(), 1e-6);
+        assertEquals(1.2 * Math.sin(Math.PI / sectors), check.betweenTips(), 1e-12);
+        assertEquals(0.18 - 0.005, check.depths().get(0).depth(), 1e-12);
+    }
+
+    /** The tangent plane of a paraboloid leans by atan(r/2f) at r (its derivative). */
+    @Test
+    void tilesLeanAsTheParaboloidDoes() throws Exception {
+        for (PanelPlace place : plan(TILES).places()) {
+            double r = Math.hypot(place.middle().x(), place.middle().y());
+            assertEquals(Math.atan(r / (2 * 0.5)), place.cantRadians(), 1e-6);
+        }
+    }
+
     @Test
     void piecesKeepClearOfEachOtherAndOfTheSheetsEdge() throws Exception {
         for (String text : List.of(STRIPS, RINGS, TILES)) {

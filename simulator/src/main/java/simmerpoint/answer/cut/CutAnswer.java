@@ -12,6 +12,7 @@ import simmerpoint.answer.words.FigureFormat;
 import simmerpoint.quantities.OneLine;
 import simmerpoint.units.SawLength;
 import simmerpoint.units.UnitSystem;
+import simmerpoint.workshop.BuildCheck;
 import simmerpoint.workshop.CutPlan;
 import simmerpoint.workshop.CuttingStock.Sheeting;
 import simmerpoint.workshop.Piece;
@@ -50,6 +51,7 @@ public final class CutAnswer {
                 .build());
         plan.rib().ifPresent(rib -> sections.add(ribs(rib)));
         plan.string().ifPresent(string -> sections.add(string(string)));
+        plan.check().ifPresent(check -> sections.add(check(check)));
         sections.add(Section.headed("What to buy").add(sheets()).build());
         sections.add(Section.headed("Weight and wind").say(weight()).say(wind()).build());
         sections.add(Section.headed("Take care").addAll(cautions()).build());
@@ -124,6 +126,18 @@ public final class CutAnswer {
                         + "bar: a pencil that holds the string tight against a square draws the curve.")
                 .say("To check: the curve is " + saw(s.depth()) + " high at the rim, and " + saw(s.halfHeight())
                         + " at half that distance, " + saw(s.halfRadius()) + " from the middle.")
+                .build();
+    }
+
+    private Section check(BuildCheck check) {
+        return Section.headed("Checking the build")
+                .say("Across the rim, from a rib\u2019s tip through the middle, it must be " + saw(check.acrossRim())
+                        + ", from one rib\u2019s tip to the next " + saw(check.betweenTips())
+                        + ". Lay a straight edge across the rim, through the middle, and measure down to the mirror:")
+                .add(Columns.<BuildCheck.Depth>none()
+                        .with("from the middle", d -> saw(d.radius()))
+                        .with("depth", d -> saw(d.depth()))
+                        .table(check.depths()))
                 .build();
     }
 

@@ -18,10 +18,9 @@ import simmerpoint.units.UnitSystem;
  *
  * @param title of the cooker
  * @param sets pieces with their pages, as many as go on one page
- * @param unit metres of a unit
  * @param units for lengths
  */
-record PatternIndex(String title, List<PatternSet> sets, double unit, UnitSystem units) implements Drawing {
+record PatternIndex(String title, List<PatternSet> sets, UnitSystem units) implements Drawing {
     /** Rows on one page. */
     static final int ROWS = 7;
 
@@ -31,7 +30,7 @@ record PatternIndex(String title, List<PatternSet> sets, double unit, UnitSystem
 
     @Override
     public double height(double width, TextMetrics metrics) {
-        return HEAD + ROWS * ROW + PatternFoot.HEIGHT;
+        return HEAD + ROWS * ROW;
     }
 
     @Override
@@ -49,8 +48,6 @@ record PatternIndex(String title, List<PatternSet> sets, double unit, UnitSystem
         for (int k = 0; k < sets.size(); k++) {
             row(canvas, sets.get(k), new Box(box.x(), box.y() + HEAD + k * ROW, box.width(), ROW));
         }
-        new PatternFoot("the same rulers are on every page", "", unit)
-                .draw(canvas, new Box(box.x(), box.bottom() - PatternFoot.HEIGHT, box.width(), PatternFoot.HEIGHT));
     }
 
     private void row(Canvas canvas, PatternSet set, Box box) {

@@ -33,10 +33,13 @@ public record PatternSet(Piece piece, PageGrid grid) {
                 .toList();
         List<Drawing> pages = new ArrayList<>();
         String title = plan.scenario().title();
+        List<Drawing> first = new ArrayList<>();
         for (int k = 0; k < sets.size(); k += PatternIndex.ROWS) {
-            List<PatternSet> some = sets.subList(k, Math.min(sets.size(), k + PatternIndex.ROWS));
-            pages.add(new PatternIndex(title, some, unit, units));
+            first.add(new PatternIndex(title, sets.subList(k, Math.min(sets.size(), k + PatternIndex.ROWS)), units));
         }
+        first.add(new PlacePage(plan.places()));
+        plan.check().ifPresent(check -> first.add(new CheckPage(title, check, units)));
+        first.forEach(body -> pages.add(new FootedPage(body, title, unit)));
         sets.forEach(set -> set.addPages(pages, title, unit));
         return pages;
     }

@@ -1,0 +1,88 @@
+package simmerpoint.drawing.pattern;
+
+import java.util.ArrayList;
+import java.util.List;
+import simmerpoint.drawing.Box;
+import simmerpoint.drawing.Canvas;
+import simmerpoint.drawing.Drawing;
+import simmerpoint.drawing.Style;
+import simmerpoint.drawing.Text;
+import simmerpoint.drawing.TextMetrics;
+import simmerpoint.drawing.TextStyle;
+import simmerpoint.units.SawLength;
+import simmerpoint.units.UnitSystem;
+import simmerpoint.workshop.BuildCheck;
+
+/**
+ * A page to take to the finished dish: what to measure, what it should be, and room to write.
+ *
+ * @param title of the cooker
+ * @param check what to measure
+ * @param units for lengths
+ */
+record CheckPage(String title, BuildCheck check, UnitSystem units) implements Drawing {
+    private static final double ROW = 30;
+    private static final double NAME = 250;
+    private static final double WANTED = 95;
+    private static final int ROOMS = 4;
+
+    /** A row of the page. */
+    private record Row(String name, double metres) {}
+
+    @Override
+    public double height(double width, TextMetrics metrics) {
+        return 60 + (rows().size() + 1) * ROW;
+    }
+
+    private List<Row> rows() {
+        List<Row> rows = new ArrayList<>();
+        rows.add(new Row("across the rim, from a rib\u2019s tip", check.acrossRim()));
+        rows.add(new Row("from one rib\u2019s tip to the next", check.betweenTips()));
+        for (BuildCheck.Depth depth : check.depths()) {
+            String at = SawLength.text(depth.radius(), units);
+            rows.add(new Row(
+                    depth.radius() == 0 ? "depth in the middle" : "depth " + at + " from the middle", depth.depth()));
+        }
+        return rows;
+    }
+
+    @Override
+    public void draw(Canvas canvas, Box box) {
+        canvas.write(Text.at(box.x(), box.y() + 18, "Check the build" + (title.isEmpty() ? "" : " \u00b7 " + title))
+                .in(TextStyle.HEADING)
+                .size(18)
+                .within(box.width()));
+        canvas.write(Text.at(
+                        box.x(),
+                        box.y() + 36,
+                        "Lay a straight edge across the rim, through the middle, and measure down from it to the mirror.")
+                .in(TextStyle.SOFT)
+                .within(box.width()));
+        double y = box.y() + 56;
+        head(canvas, box, y);
+        for (Row row : rows()) {
+            y += ROW;
+            canvas.line(Style.GRID, box.x(), y - ROW + 8, box.right(), y - ROW + 8);
+            canvas.write(Text.at(box.x(), y, row.name()).within(NAME - 8));
+            canvas.write(Text.at(box.x() + NAME, y, SawLength.text(row.metres(), units)));
+            rooms(canvas, box, y);
+        }
+    }
+
+    private static void head(Canvas canvas, Box box, double y) {
+        canvas.write(Text.at(box.x() + NAME, y, "should be").in(TextStyle.SOFT));
+        double wide = (box.width() - NAME - WANTED) / ROOMS;
+        for (int k = 0; k < ROOMS; k++) {
+            canvas.write(Text.at(box.x() + NAME + WANTED + k * wide, y, "line " + (k + 1))
+                    .in(TextStyle.SOFT));
+        }
+    }
+
+    private static void rooms(Canvas canvas, Box box, double y) {
+        double wide = (box.width() - NAME - WANTED) / ROOMS;
+        for (int k = 0; k < ROOMS; k++) {
+            double x = box.x() + NAME + WANTED + k * wide;
+            canvas.line(Style.TICK, x, y + 2, x + wide - 10, y + 2);
+        }
+    }
+}
