@@ -45,7 +45,7 @@ class BudgetCommandTest extends CommandRuns {
         assertEquals(
                 "caught",
                 new ObjectMapper().readTree(json.toFile()).get("power").asText());
-        assertTrue(Files.readString(csv).contains("kind,what,way,step,unit,power_W,power_W_se\n"));
+        assertTrue(Files.readString(csv).contains("kind,what,way,step,unit,share,power_W,power_W_se\n"));
         assertEquals(1400, ImageIO.read(png.toFile()).getWidth());
     }
 

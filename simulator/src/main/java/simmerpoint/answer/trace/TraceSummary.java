@@ -54,7 +54,7 @@ public record TraceSummary(
         Estimate watts = result.useful();
         return new TraceSummary(
                 result.likely()
-                        .map(likely -> LikelyWords.watts(likely.power().likely()))
+                        .map(likely -> LikelyWords.likely(likely.power()))
                         .orElseGet(() -> figures.plainWatts(watts)),
                 new PowerWords(result.heat(), system).meaning(watts),
                 result.likely()

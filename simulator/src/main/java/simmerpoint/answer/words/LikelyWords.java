@@ -22,20 +22,26 @@ public final class LikelyWords {
 
     private LikelyWords() {}
 
-    /** "480 W". */
-    public static String watts(double watts) {
-        return FigureFormat.rounded(watts, DIGITS) + FigureFormat.NBSP + "W";
+    /** "480 W", to the digits that its range deserves. */
+    public static String likely(LikelyRange watts) {
+        return rounded(watts.likely(), watts) + FigureFormat.NBSP + "W";
     }
 
     /** "410 to 550 W". */
     public static String span(LikelyRange watts) {
-        return FigureFormat.span(FigureFormat.rounded(watts.low(), DIGITS), FigureFormat.rounded(watts.high(), DIGITS))
-                + FigureFormat.NBSP + "W";
+        return FigureFormat.span(rounded(watts.low(), watts), rounded(watts.high(), watts)) + FigureFormat.NBSP + "W";
     }
 
     /** "about 480 W (four in five such cookers: 410 to 550 W)". */
     public static String power(LikelyRange watts) {
-        return "about " + watts(watts.likely()) + " (" + FOUR_IN_FIVE + span(watts) + ")";
+        return "about " + likely(watts) + " (" + FOUR_IN_FIVE + span(watts) + ")";
+    }
+
+    /** Two digits of the largest figure of the range. */
+    private static String rounded(double figure, LikelyRange range) {
+        double largest = Math.max(Math.abs(range.low()), Math.abs(range.high()));
+        int decimals = largest > 0 ? DIGITS - 1 - (int) Math.floor(Math.log10(largest)) : 0;
+        return FigureFormat.fixed(figure, decimals);
     }
 
     /** What the doubt comes from most and how to know better. */

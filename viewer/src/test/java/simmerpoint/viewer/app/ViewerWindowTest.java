@@ -38,7 +38,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import simmerpoint.answer.trace.TraceSummary;
 import simmerpoint.quantities.TraceQuantities;
+import simmerpoint.scenario.checks.CheckedScenario;
 import simmerpoint.scenario.file.ScenarioReader;
+import simmerpoint.study.likely.LikelyStudy;
 import simmerpoint.study.trace.Progress;
 import simmerpoint.study.trace.TraceOptions;
 import simmerpoint.study.trace.TraceResult;
@@ -159,8 +161,7 @@ class ViewerWindowTest {
         dialogs.file = Optional.of(file);
         click("save");
         FxThread.until("the file is there", () -> Files.exists(file));
-        TraceResult traced =
-                TraceStudy.run(ScenarioReader.read(file).scenario(), TraceOptions.defaults(), Progress.NONE);
+        TraceResult traced = traced(file);
         assertEquals(TraceSummary.of(traced, UnitSystem.METRIC).watts(), after);
         JsonNode json = new ObjectMapper().readTree(TraceQuantities.DOCUMENT.json(traced));
         var shown = get(() -> window.live().stateProperty().get().result().orElseThrow());
@@ -169,6 +170,14 @@ class ViewerWindowTest {
                 shown.ledger().absorbed().value(),
                 1e-3);
         assertTrue(get(() -> window.document().unsaved().isEmpty()));
+    }
+
+    /** What the command line finds for a file. */
+    private static TraceResult traced(Path file) throws Exception {
+        CheckedScenario read = ScenarioReader.read(file);
+        TraceOptions options = TraceOptions.defaults();
+        return TraceStudy.run(read.scenario(), options, Progress.NONE)
+                .withLikely(LikelyStudy.run(read, LikelyStudy.FOR_RANGE, options, Progress.NONE));
     }
 
     /** Takes hold of the drawn pan and pulls it away from the dish: the saved file must trace to the watts that are shown. */
@@ -202,8 +211,7 @@ class ViewerWindowTest {
         Path file = folder.resolve("dragged.yaml");
         dialogs.file = Optional.of(file);
         FxThread.run(() -> window.files().save());
-        TraceResult traced =
-                TraceStudy.run(ScenarioReader.read(file).scenario(), TraceOptions.defaults(), Progress.NONE);
+        TraceResult traced = traced(file);
         assertEquals(TraceSummary.of(traced, UnitSystem.METRIC).watts(), watts());
         TraceResult shown =
                 get(() -> window.live().stateProperty().get().result().orElseThrow());
