@@ -9,7 +9,8 @@ package simmerpoint.setup;
  * @param turnSideRadians axis off towards +y
  * @param driftUpRadians sun higher than it was
  * @param driftSideRadians sun off towards +y
- * @param jitterRadians standard deviation per axis of the sun's direction seen from a dish that shakes
+ * @param jitterRadians standard deviation per axis of the turns of a dish that shakes; the pan follows them if the dish
+ *     carries it
  * @param mountMetres distance of the point the dish turns about behind the vertex
  * @param panCarriedBy whether the pan follows a turn of the dish
  */

@@ -58,16 +58,7 @@ public final class Blocking {
         void removeShaded(LightBatch light) {
             for (int i = 0; i < light.capacity; i++) {
                 if (light.watts[i] > 0 && light.panel[i] >= 0) {
-                    boolean shaded = query.anyHit(
-                            light.px[i],
-                            light.py[i],
-                            light.pz[i],
-                            light.sx[i],
-                            light.sy[i],
-                            light.sz[i],
-                            CLEARANCE,
-                            FAR,
-                            light.panel[i]);
+                    boolean shaded = blocks(light, i, light.sx[i], light.sy[i], light.sz[i], FAR);
                     light.watts[i] = shaded ? 0 : light.watts[i];
                 }
             }
@@ -77,9 +68,16 @@ public final class Blocking {
          * Whether another panel blocks ray {@code i} along (dx, dy, dz) before the ray parameter {@code limit}.
          */
         public boolean blocks(LightBatch light, int i, double dx, double dy, double dz, double limit) {
-            return query != null
-                    && query.anyHit(
-                            light.px[i], light.py[i], light.pz[i], dx, dy, dz, CLEARANCE, limit, light.panel[i]);
+            if (query == null) {
+                return false;
+            }
+            if (light.turns == null) {
+                return query.anyHit(
+                        light.px[i], light.py[i], light.pz[i], dx, dy, dz, CLEARANCE, limit, light.panel[i]);
+            }
+            Vec p = light.turns.pointAtRest(i, light.px[i], light.py[i], light.pz[i]);
+            Vec d = light.turns.directionAtRest(i, dx, dy, dz);
+            return query.anyHit(p.x(), p.y(), p.z(), d.x(), d.y(), d.z(), CLEARANCE, limit, light.panel[i]);
         }
     }
 }

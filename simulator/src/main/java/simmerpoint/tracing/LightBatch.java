@@ -6,7 +6,7 @@ import simmerpoint.geometry.Vec;
 /**
  * A batch of sunlight on the mirrors, in the target frame, one array per component. Not thread-safe.
  *
- * <p>The mirror's random errors (slope error, beam spread, jitter) are a two-dimensional Gaussian tilt of the normal,
+ * <p>The mirror's random errors (slope error, beam spread) are a two-dimensional Gaussian tilt of the normal,
  * stored as two orthogonal lines through its centre. At signed radius ρ along line l (0 or 1) the tilt is
  * τ = ρ·(tiltInPlane, tiltAcross)[l·capacity + i], in the plane of incidence and across it, and ρ follows {@link
  * simmerpoint.sampling.FastSignedRayleigh}. With n the normal, s the direction to the sun, c = n × s, the ray leaves along
@@ -64,8 +64,17 @@ public final class LightBatch {
     /** Tilt across it per unit of radius, rad; two lines. */
     public final double[] tiltAcross;
 
-    /** An empty batch of {@code n} rays. */
+    /** How the dish was turned for each ray by its shaking; null if it stands still, and in another frame's batch. */
+    final DishJitter.Turns turns;
+
+    /** An empty batch of {@code n} rays from a dish that stands still. */
     public LightBatch(int n) {
+        this(n, null);
+    }
+
+    /** An empty batch of {@code n} rays. */
+    LightBatch(int n, DishJitter.Turns turns) {
+        this.turns = turns;
         capacity = n;
         px = new double[n];
         py = new double[n];
@@ -90,6 +99,7 @@ public final class LightBatch {
 
     /** A batch for the same rays in another frame: shares the arrays that do not depend on the frame. */
     private LightBatch(LightBatch same) {
+        turns = null;
         capacity = same.capacity;
         px = new double[capacity];
         py = new double[capacity];

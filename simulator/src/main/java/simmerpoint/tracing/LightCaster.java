@@ -12,6 +12,7 @@ import simmerpoint.geometry.Vec;
 import simmerpoint.sampling.FastSinCos;
 import simmerpoint.sampling.ScrambledSobol;
 import simmerpoint.sampling.SobolBatches;
+import simmerpoint.setup.Aim;
 import simmerpoint.setup.Setup;
 import simmerpoint.sun.Sunlight;
 
@@ -20,7 +21,8 @@ import simmerpoint.sun.Sunlight;
  * BatchCaster}. One reflection only: light that hits another panel afterwards is lost.
  *
  * <p>Coordinates of a point, in this order: position on the outline (2), direction of the mirror error, angle from the
- * sun's centre, direction about the sun's centre, size of the mirror error, and sharp or wide beam errors.
+ * sun's centre, direction about the sun's centre, size of the mirror error; then, where there are any, sharp or wide beam
+ * errors, and the turn of a dish that shakes (2).
  */
 public final class LightCaster {
     /** Rays per batch: all arrays of a batch fit into a core's own cache. */
@@ -35,6 +37,7 @@ public final class LightCaster {
     private final MirrorSurface surface;
     private final PanelTilts tilts;
     private final MirrorErrorModel errors;
+    private final DishJitter jitter;
     private final SunAngleTable sunTable;
     private final Blocking blocking;
     private final double beam;
@@ -51,12 +54,13 @@ public final class LightCaster {
      * @param seed of the tilts of its panels
      * @param sunlight the sun
      * @param setup where everything stands
-     * @param jitter standard deviation per axis of the sun's direction seen from a shaking dish, rad
+     * @param aim how the dish shakes; drift and turn are in the setup
      */
-    public LightCaster(BuiltDish dish, long seed, Sunlight sunlight, Setup setup, double jitter) {
+    public LightCaster(BuiltDish dish, long seed, Sunlight sunlight, Setup setup, Aim aim) {
         surface = dish.surface(setup.sunInDish());
         tilts = dish.panelTilts(surface.panels(), seed);
-        errors = MirrorErrorModel.of(dish.mirror(), jitter);
+        errors = MirrorErrorModel.of(dish.mirror());
+        jitter = new DishJitter(aim, setup);
         sunTable = SunAngleTable.of(sunlight.shape());
         beam = sunlight.beamWattsPerSquareMetre();
         Pose pose = setup.dishInTarget();
@@ -76,7 +80,15 @@ public final class LightCaster {
 
     /** Number of coordinates of each sample point. */
     public int dimensions() {
-        return errors.wideShare() > 0 && errors.wideShare() < 1 ? 7 : 6;
+        return jitterCoordinate() + (jitter.none() ? 0 : 2);
+    }
+
+    private int jitterCoordinate() {
+        return sharpOrWide() ? 7 : 6;
+    }
+
+    private boolean sharpOrWide() {
+        return errors.wideShare() > 0 && errors.wideShare() < 1;
     }
 
     /** Whether the mirrors have no random error. */
@@ -99,6 +111,7 @@ public final class LightCaster {
         private final double[] cos;
         private final double[] sin;
         private final MirrorPoints mirror;
+        private final DishJitter.Turns turns;
         private final LightBatch light;
         private final Blocking.Test blockingTest = blocking.test();
 
@@ -117,7 +130,8 @@ public final class LightCaster {
             cos = new double[n];
             sin = new double[n];
             mirror = new MirrorPoints(n);
-            light = new LightBatch(n);
+            turns = jitter.new Turns(jitter.none() ? 0 : n);
+            light = new LightBatch(n, jitter.none() ? null : turns);
         }
 
         /** Number of batches in the block. */
@@ -137,6 +151,12 @@ public final class LightCaster {
             surface.fill(u, v, n, mirror);
             System.arraycopy(mirror.panel, 0, light.panel, 0, n);
             transform(mirror.x, mirror.y, mirror.z, origin, light.px, light.py, light.pz);
+            if (!jitter.none()) {
+                points.fill(jitterCoordinate(), k, u);
+                points.fill(jitterCoordinate() + 1, k, v);
+                turns.draw(u, v);
+                turns.turnPoints(light.px, light.py, light.pz);
+            }
             sampleSunDirections(k);
             transformNormals();
             computeWatts();
@@ -186,6 +206,9 @@ public final class LightCaster {
         /** Transforms normals to the target frame and computes the cosine of incidence. */
         private void transformNormals() {
             transform(mirror.nx, mirror.ny, mirror.nz, Vec.ZERO, light.nx, light.ny, light.nz);
+            if (!jitter.none()) {
+                turns.turnDirections(light.nx, light.ny, light.nz);
+            }
             ArrayKernels.dot(light.cosine, n, light.nx, light.sx, light.ny, light.sy, light.nz, light.sz);
         }
 
@@ -219,7 +242,7 @@ public final class LightCaster {
         private void quarterBeamVariances(long k) {
             double sharpVariance = 0.25 * errors.sharpVariance();
             double wideVariance = 0.25 * errors.wideVariance();
-            if (dimensions() < 7) {
+            if (!sharpOrWide()) {
                 Arrays.fill(w, 0, n, errors.wideShare() == 1 ? wideVariance : sharpVariance);
                 return;
             }

@@ -4,21 +4,21 @@ import simmerpoint.dish.mirror.Mirror;
 
 /**
  * Random errors of a mirror as one Gaussian tilt of its normal. A tilt turns the reflected ray by twice itself in the
- * plane of incidence and by 2·cos i across it, so an error of the ray itself (beam spread, jitter) of standard deviation
+ * plane of incidence and by 2·cos i across it, so an error of the ray itself (beam spread) of standard deviation
  * b counts as a tilt of b/2 in the plane and b/(2 cos i) across: σ_in² = σ² + b²/4, σ_across² = σ² + b²/(4cos²i), to
  * first order in b (derived here from the law of reflection). The slope error σ itself is exact to all orders.
  *
  * @param slopeVariance σ², rad²
- * @param sharpVariance beam spread² + jitter², rad², for the sharp part
- * @param wideVariance wide spread² + jitter², rad², for the wide part
+ * @param sharpVariance beam spread², rad², for the sharp part
+ * @param wideVariance wide spread², rad², for the wide part
  * @param wideShare share of rays that take the wide part
  */
 record MirrorErrorModel(double slopeVariance, double sharpVariance, double wideVariance, double wideShare) {
-    static MirrorErrorModel of(Mirror mirror, double jitter) {
+    static MirrorErrorModel of(Mirror mirror) {
         return new MirrorErrorModel(
                 square(mirror.slopeErrorRadians()),
-                square(mirror.beamSpreadRadians()) + square(jitter),
-                square(mirror.wideSpreadRadians()) + square(jitter),
+                square(mirror.beamSpreadRadians()),
+                square(mirror.wideSpreadRadians()),
                 mirror.wideShare());
     }
 

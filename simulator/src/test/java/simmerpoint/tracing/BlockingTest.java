@@ -45,7 +45,7 @@ class BlockingTest {
     private static LightCaster caster(Setup setup) {
         DishPlan plan = new DishPlan(1.5, 1, 0, 0, new FromFile(TWO));
         Sunlight sun = new Sunlight(0.9, 1000, UniformDiscSun.MEAN_SUN);
-        return new LightCaster(BuildErrors.NONE.build(plan, Mirror.plain(1, 0.01)), 1, sun, setup, 0);
+        return new LightCaster(BuildErrors.NONE.build(plan, Mirror.plain(1, 0.01)), 1, sun, setup, Aim.PERFECT);
     }
 
     /** Whether the ray from a ground point meets the floating panel; all in the dish frame. */

@@ -18,8 +18,8 @@ public final class KeyFigures {
     public static List<Item.Figure> of(TraceResult result, UnitSystem system) {
         FigureFormat figures = new FigureFormat(system);
         String power = result.likely()
-                .map(likely -> "about " + LikelyWords.likely(likely.power()) + " ("
-                        + LikelyWords.span(likely.power()) + ")")
+                .map(likely ->
+                        "about " + LikelyWords.likely(likely.power()) + " (" + LikelyWords.span(likely.power()) + ")")
                 .orElseGet(() -> figures.plainWatts(result.useful()));
         Item.Figure watts = new Item.Figure(new PowerWords(result.heat(), system).name(), power);
         if (result.heat().isEmpty()) {

@@ -10,6 +10,7 @@ import simmerpoint.dish.built.BuiltDish;
 import simmerpoint.dish.mirror.Mirror;
 import simmerpoint.geometry.Vec;
 import simmerpoint.scenario.Scenario;
+import simmerpoint.setup.Aim;
 import simmerpoint.setup.Setup;
 import simmerpoint.sun.SunShape;
 
@@ -22,14 +23,32 @@ import simmerpoint.sun.SunShape;
  * @param mirror its errors, with all shares of light taken out
  * @param sun its direction in the dish frame to 1e-12, its beam and its shape at equal shares of its light
  * @param jitter rad
+ * @param pivot about what a shaking dish turns, dish frame: its mount, or the pan that it carries; empty if it stands still
  * @param stood how everything stands, if panels may hide each other: that is judged in the target's frame; else empty
  */
-public record LightKey(DishPlan dish, Mirror mirror, List<Double> sun, double jitter, Optional<Setup> stood) {
+public record LightKey(
+        DishPlan dish, Mirror mirror, List<Double> sun, double jitter, Optional<Vec> pivot, Optional<Setup> stood) {
     private static final double SAME_DIRECTION = 1e12;
+    private static final double SAME_PLACE = 1e9;
     private static final int SHAPE_POINTS = 32;
 
     /** The key of {@code scenario}. */
     public static LightKey of(Scenario scenario) {
+        Setup setup = scenario.setup();
+        boolean mayBlock = !scenario.dish().cut().has(CutTrait.PARABOLOID);
+        Vec carried = setup.dish().fromParent(setup.target().origin());
+        return of(scenario, carried, mayBlock ? Optional.of(setup) : Optional.empty());
+    }
+
+    /**
+     * The key of a dish whose panels are known not to hide each other, wherever its pan stands. A pan that a shaking dish
+     * carries is taken to shake as at the place for which the light was cast: off by jitter × the distance from there.
+     */
+    static LightKey wherever(Scenario scenario) {
+        return of(scenario, Vec.ZERO, Optional.empty());
+    }
+
+    private static LightKey of(Scenario scenario, Vec carried, Optional<Setup> stood) {
         BuiltDish built = scenario.built();
         Mirror m = built.mirror();
         Mirror errors = new Mirror(
@@ -42,19 +61,25 @@ public record LightKey(DishPlan dish, Mirror mirror, List<Double> sun, double ji
                 m.wideSpreadRadians(),
                 0,
                 m.panelTiltRadians());
-        Setup setup = scenario.setup();
-        boolean mayBlock = !scenario.dish().cut().has(CutTrait.PARABOLOID);
+        Aim aim = scenario.aim();
         return new LightKey(
                 built.layout(),
                 errors,
-                sun(scenario, setup),
-                scenario.aim().jitterRadians(),
-                mayBlock ? Optional.of(setup) : Optional.empty());
+                sun(scenario, scenario.setup()),
+                aim.jitterRadians(),
+                aim.jitterRadians() > 0 ? Optional.of(pivot(aim, carried)) : Optional.empty(),
+                stood);
     }
 
-    /** The key of a dish whose panels are known not to hide each other, wherever it stands. */
-    LightKey wherever() {
-        return new LightKey(dish, mirror, sun, jitter, Optional.empty());
+    private static Vec pivot(Aim aim, Vec carried) {
+        if (aim.panCarriedBy() == Aim.PanCarrier.STAND) {
+            return new Vec(0, 0, -aim.mountMetres());
+        }
+        return new Vec(rounded(carried.x()), rounded(carried.y()), rounded(carried.z()));
+    }
+
+    private static double rounded(double metres) {
+        return Math.rint(metres * SAME_PLACE) / SAME_PLACE + 0.0;
     }
 
     private static List<Double> sun(Scenario scenario, Setup setup) {

@@ -34,7 +34,7 @@ public final class StoredLight {
 
     private StoredLight(Scenario scenario, TraceOptions options, Progress progress) {
         this.options = options;
-        key = LightKey.of(scenario).wherever();
+        key = LightKey.wherever(scenario);
         casting = new ReplicateCaster(scenario, options);
         homeInDish = casting.setup().dishInTarget().inverse();
         int bits = ReplicateCaster.bitsFor(options.rays());
@@ -65,8 +65,7 @@ public final class StoredLight {
 
     /** Whether {@code scenario} has the same mirrors under the same sun, none of them hidden by another. */
     public boolean serves(Scenario scenario) {
-        return !casting.caster().blocking().possible()
-                && key.equals(LightKey.of(scenario).wherever());
+        return !casting.caster().blocking().possible() && key.equals(LightKey.wherever(scenario));
     }
 
     /** Rays behind each figure. */

@@ -99,7 +99,8 @@ public final class MoveStudy {
 
     /**
      * Watts at {@code count} positions from {@code from} to {@code to} (m, from the scenario's stand) along
-     * {@code move}. Dishes whose panels hide each other are refused.
+     * {@code move}. Dishes whose panels hide each other are refused. A pan that a shaking dish carries is taken to shake as at
+     * {@code from}: off by jitter × distance elsewhere.
      */
     public static Curve run(
             Scenario scenario, Move move, double from, double to, int count, TraceOptions options, Progress progress) {

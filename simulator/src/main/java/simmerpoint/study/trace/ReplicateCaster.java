@@ -35,12 +35,7 @@ public final class ReplicateCaster {
     /** The same for a dish that was glued with other luck. */
     public ReplicateCaster(Scenario scenario, TraceOptions options, long buildSeed) {
         setup = scenario.setup();
-        caster = new LightCaster(
-                scenario.built(),
-                buildSeed,
-                scenario.sun(),
-                setup,
-                scenario.aim().jitterRadians());
+        caster = new LightCaster(scenario.built(), buildSeed, scenario.sun(), setup, scenario.aim());
         refuseInMirror(caster.surface(), setup, scenario.target());
         samples = ScrambledSobol.replicates(caster.dimensions(), options.seed(), REPLICATES);
         threads = Math.min(options.threads(), REPLICATES);

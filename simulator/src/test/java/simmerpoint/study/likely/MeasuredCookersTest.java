@@ -65,7 +65,9 @@ class MeasuredCookersTest {
         double u = Math.pow(0.9 / (2 * f), 2);
         double meanSquare = strip * strip / 12 / (4 * f * f) / (1 + u);
         double perAxis = Math.sqrt((meanSquare + 2 * board * board) / 2);
-        double slope = MaterialCatalogue.find("kitchen foil laid in a bowl").orElseThrow().slopeErrorRadians();
+        double slope = MaterialCatalogue.find("kitchen foil laid in a bowl")
+                .orElseThrow()
+                .slopeErrorRadians();
         assertEquals(perAxis, slope, 0.002);
     }
 }

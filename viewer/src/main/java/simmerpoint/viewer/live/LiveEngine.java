@@ -8,9 +8,9 @@ import java.util.stream.LongStream;
 import simmerpoint.answer.trace.TraceSummary;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.scenario.checks.CheckedScenario;
+import simmerpoint.study.light.StoredLight;
 import simmerpoint.study.likely.LikelyStudy;
 import simmerpoint.study.trace.LikelyResult;
-import simmerpoint.study.light.StoredLight;
 import simmerpoint.study.trace.Progress;
 import simmerpoint.study.trace.TraceOptions;
 import simmerpoint.study.trace.TraceResult;
@@ -152,8 +152,7 @@ public final class LiveEngine implements AutoCloseable {
         }
 
         private LikelyResult likely(CheckedScenario whole) {
-            return LikelyStudy.run(
-                    whole, LikelyStudy.FOR_RANGE, asked, (share, detail) -> executor.shouldContinue());
+            return LikelyStudy.run(whole, LikelyStudy.FOR_RANGE, asked, (share, detail) -> executor.shouldContinue());
         }
 
         private TraceOptions coarse(long rays) {
