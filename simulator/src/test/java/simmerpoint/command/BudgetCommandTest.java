@@ -41,7 +41,7 @@ class BudgetCommandTest extends CommandRuns {
                         csv.toString(),
                         "--png",
                         png.toString()));
-        assertTrue(said().contains(" into the disc; yours bring "), out());
+        assertTrue(said().contains(" onto the disc; yours bring "), out());
         assertEquals(
                 "caught",
                 new ObjectMapper().readTree(json.toFile()).get("power").asText());
