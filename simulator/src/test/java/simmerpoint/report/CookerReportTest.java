@@ -111,7 +111,10 @@ class CookerReportTest {
         assertTrue(values.get(1).matches("\\d+ to \\d+ min(, then simmers)?|\\d+ min or never"), values.toString());
         assertTrue(values.get(3).matches("\\d+ cm"), values.toString());
         Element first = all(all(tree, "section").get(0), "p").get(0);
-        assertTrue(words(first).matches("About \\d+ W \\(four in five such cookers: \\d+ to \\d+ W\\) go into the water\\..*"), words(first));
+        assertTrue(
+                words(first)
+                        .matches("About \\d+ W \\(four in five such cookers: \\d+ to \\d+ W\\) go into the water\\..*"),
+                words(first));
     }
 
     /** Whatever the commands pan and day say of the same scenario stands in the page, word by word. */
