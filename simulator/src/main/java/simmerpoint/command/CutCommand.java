@@ -12,7 +12,6 @@ import simmerpoint.drawing.output.Paper;
 import simmerpoint.report.CutFiles;
 import simmerpoint.report.ResultFiles;
 import simmerpoint.scenario.checks.CheckedScenario;
-import simmerpoint.units.UnitSystem;
 import simmerpoint.workshop.CutPlan;
 import simmerpoint.workshop.CuttingException;
 
@@ -108,7 +107,6 @@ final class CutCommand extends AnswerCommand {
     }
 
     private Paper paper() {
-        PaperSize usual = units == UnitSystem.INCH ? PaperSize.LETTER : PaperSize.A4;
-        return (paper == null ? usual : paper).sheet;
+        return paper == null ? Paper.usual(units) : paper.sheet;
     }
 }

@@ -18,7 +18,8 @@ final class DesignOptions {
             names = "--watts",
             paramLabel = "POWER",
             converter = DesignConverters.Watts.class,
-            description = "Wanted: so many watts taken up by the pan, for instance 400W.")
+            description =
+                    "Wanted: so many watts into the water (cooking power; of a bare disc, caught), for instance 400W.")
     Double watts;
 
     @Option(

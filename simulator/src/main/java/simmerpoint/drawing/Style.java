@@ -31,7 +31,7 @@ public enum Style {
     /** The edge of a sample of colour. */
     SWATCH(stroke(Ink.SOFT, 0.6)),
 
-    /** The watts that a pan takes up. */
+    /** The cooking power of a pan. */
     WATTS_CURVE(PALE_SEAM, stroke(Ink.BLACK, 2.2)),
     /** The hottest spot, or a second curve beside the watts. */
     FLUX_CURVE(PALE_SEAM, stroke(Ink.FLUX, 1.9, 7, 4.5)),

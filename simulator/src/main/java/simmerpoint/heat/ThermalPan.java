@@ -1,9 +1,10 @@
 package simmerpoint.heat;
 
+import java.util.Optional;
 import simmerpoint.pan.Pan;
 
 /**
- * A pan with its thermal properties: round, level, of one material.
+ * A pan with its thermal properties: round, level, of one material but for an underside of its own.
  *
  * @param pan outer diameter and height
  * @param material of the sheet
@@ -13,6 +14,7 @@ import simmerpoint.pan.Pan;
  * @param dryWall optics of the wall above the water line
  * @param lid optics of the lid; not used if the lid is off
  * @param lidOn whether the lid is on
+ * @param ownPlate the sheet of the underside where it is not that of the rest
  */
 public record ThermalPan(
         Pan pan,
@@ -22,16 +24,20 @@ public record ThermalPan(
         SurfaceOptics wetWall,
         SurfaceOptics dryWall,
         SurfaceOptics lid,
-        boolean lidOn) {
+        boolean lidOn,
+        Optional<UndersidePlate> ownPlate) {
     /** Checks the mass. */
     public ThermalPan {
         ArgumentChecks.positive("pan mass", massKilograms, "kg");
+        double level = Math.PI * pan.radiusMetres() * pan.radiusMetres();
+        double plate = ownPlate.map(p -> p.kilograms(level)).orElse(0.0);
+        ArgumentChecks.positive("mass of the pan beside its underside", massKilograms - plate, "kg");
     }
 
     /** A pan with the same finish on every face. */
     public static ThermalPan of(Pan pan, PanMaterial material, double massKilograms, boolean lidOn) {
         SurfaceOptics optics = SurfaceOptics.of(pan.finish());
-        return new ThermalPan(pan, material, massKilograms, optics, optics, optics, optics, lidOn);
+        return new ThermalPan(pan, material, massKilograms, optics, optics, optics, optics, lidOn, Optional.empty());
     }
 
     /** Area of the underside, of the lid and, nearly, of the water, m². */
@@ -41,7 +47,18 @@ public record ThermalPan(
 
     /** Heat capacity of the empty pan, J/K. */
     public double heatCapacity() {
-        return massKilograms * material.specificHeat();
+        double plate = ownPlate.map(p -> p.heatCapacity() * levelArea()).orElse(0.0);
+        return restKilograms() * material.specificHeat() + plate;
+    }
+
+    /** Mass of all but an underside of its own, kg. */
+    private double restKilograms() {
+        return massKilograms - ownPlate.map(p -> p.kilograms(levelArea())).orElse(0.0);
+    }
+
+    /** The sheet of the underside. */
+    public UndersidePlate plate() {
+        return ownPlate.orElseGet(() -> new UndersidePlate(material, sheetThickness()));
     }
 
     /** Water that fills it to the brim, kg: its outer volume, so slightly too much. */
@@ -54,10 +71,13 @@ public record ThermalPan(
         return Math.min(pan.heightMetres(), waterKilograms / (levelArea() * PhysicalConstants.WATER_DENSITY));
     }
 
-    /** Thickness of underside, wall and lid as if all of the mass were spread evenly over them, m. */
+    /**
+     * Thickness of wall, lid and underside as if their mass were spread evenly over them, m; an underside of its own is left
+     * out.
+     */
     public double sheetThickness() {
-        double level = levelArea() * (lidOn ? 2 : 1);
+        int level = (lidOn ? 1 : 0) + (ownPlate.isPresent() ? 0 : 1);
         double wall = 2 * Math.PI * pan.radiusMetres() * pan.heightMetres();
-        return massKilograms / (material.density() * (level + wall));
+        return restKilograms() / (material.density() * (level * levelArea() + wall));
     }
 }

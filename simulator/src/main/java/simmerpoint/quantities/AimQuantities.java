@@ -27,7 +27,7 @@ public final class AimQuantities {
 
     private static final Fields<AimInterval.Moment> MOMENT = Fields.<AimInterval.Moment>none()
             .number("time_s", "after the aiming", moment -> 60 * moment.minutes())
-            .estimate("power_W", "taken up then", AimInterval.Moment::watts);
+            .estimate("power_W", "then", AimInterval.Moment::watts);
 
     private static final Fields<AimInterval> SPELL = Fields.<AimInterval>none()
             .number("duration_s", "between two aimings", interval -> 60 * interval.minutes())
@@ -52,7 +52,7 @@ public final class AimQuantities {
 
     private static final Fields<AimCurve.Point> POINT = Fields.<AimCurve.Point>none()
             .number("angle_rad", "off dead on", AimCurve.Point::radians)
-            .estimate("power_W", "taken up", AimCurve.Point::watts);
+            .estimate("power_W", "cooking power; of a bare disc, caught", AimCurve.Point::watts);
 
     private static final Fields<AimCurve> CURVE = Fields.<AimCurve>none()
             .text("kind", "drift of the sun or turn of the dish", KINDS, curve -> kind(curve.turn()))
@@ -62,7 +62,10 @@ public final class AimQuantities {
     private static final Fields<Row> CELL = Fields.<Row>none()
             .number("up_rad", "sun higher or dish too high", Row::up)
             .number("side_rad", "to the right, facing the sun", Row::side)
-            .number("power_W", "taken up", row -> row.watts().value());
+            .number(
+                    "power_W",
+                    "cooking power; of a bare disc, caught",
+                    row -> row.watts().value());
 
     private static final Fields<AimMap> MAP = Fields.<AimMap>none()
             .text("kind", "drift of the sun or turn of the dish", KINDS, map -> kind(map.turn()))
@@ -89,11 +92,12 @@ public final class AimQuantities {
 
     private static final Fields<AimResult> FIELDS = Fields.<AimResult>none()
             .include(AimResult::plan, PLAN)
-            .estimate("dead_on_power_W", "taken up without turn and drift", AimResult::deadOnWatts)
+            .text("power", "what the watts are", PowerKind.WORDS, r -> PowerKind.of(r.scenario()))
+            .estimate("dead_on_power_W", "without turn and drift", AimResult::deadOnWatts)
             .estimate(
                     "as_aimed_power_W",
                     "with the turn and drift given",
-                    r -> r.asAimed().absorbed())
+                    r -> r.asAimed().useful())
             .include(AimResult::tolerance, LEAST)
             .group("sun", "its way", AimResult::way, SUN)
             .optionalEstimate("aim_again_s", "time until the loss is reached", AimQuantities::seconds)
@@ -110,7 +114,7 @@ public final class AimQuantities {
             .number("time_s", "after the aiming", Row::seconds)
             .number("up_rad", "sun higher or dish too high", Row::up)
             .number("side_rad", "to the right, facing the sun", Row::side)
-            .estimate("power_W", "taken up by the pan, caught by a bare disc", Row::watts)
+            .estimate("power_W", "cooking power; of a bare disc, caught", Row::watts)
             .number("share", "share of the watts dead on", row -> row.watts().value() / row.deadOn());
 
     /** All of it. */

@@ -50,7 +50,7 @@ public final class BudgetQuantities {
             .number("trace_seconds", "wall time", BudgetResult.Run::seconds);
 
     private static final Fields<BudgetResult> FIELDS = Fields.<BudgetResult>none()
-            .text("power", "what the watts are", List.of("absorbed", "caught"), BudgetQuantities::power)
+            .text("power", "what the watts are", PowerKind.WORDS, r -> PowerKind.of(r.scenario()))
             .estimate("perfect_power_W", "watts without any flaw that can be switched off", BudgetResult::perfect)
             .estimate("as_built_power_W", "watts of the cooker as given", BudgetResult::built)
             .estimate("all_flaws_cost_W", "perfect less as built", BudgetResult::total)
@@ -76,7 +76,7 @@ public final class BudgetQuantities {
             result -> result.scenario().title(),
             result -> result.run().seed(),
             FIELDS,
-            new Table<>(ROW, BudgetQuantities::rows, result -> List.of("power: " + power(result))));
+            new Table<>(ROW, BudgetQuantities::rows, result -> List.of("power: " + PowerKind.of(result.scenario()))));
 
     private BudgetQuantities() {}
 
@@ -105,10 +105,6 @@ public final class BudgetQuantities {
 
     private static List<Cost> costs(BudgetResult result) {
         return result.costs().stream().map(cost -> new Cost(cost, result)).toList();
-    }
-
-    private static String power(BudgetResult result) {
-        return result.scenario().cooking().isPresent() ? "absorbed" : "caught";
     }
 
     /** The step in its unit, without the rounding error of a conversion. */

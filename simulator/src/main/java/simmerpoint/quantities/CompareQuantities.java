@@ -17,8 +17,12 @@ public final class CompareQuantities {
 
     private static final Fields<ComparedRow> COOKER = Fields.<ComparedRow>none()
             .texts("varied", "values as typed, by the full path of the key", CompareQuantities::varied)
+            .optionalEstimate("cooking_power_W", "net heat into the water of a pan", ComparedRow::cookingPower)
             .estimate("absorbed_power_W", "taken up by the pan; of a bare disc, caught", ComparedRow::absorbed)
-            .estimate("difference_power_W", "watts beyond those of the first", ComparedRow::difference)
+            .estimate(
+                    "difference_power_W",
+                    "cooking power (of a bare disc, caught) beyond that of the first",
+                    ComparedRow::difference)
             .flag("difference_seen", "whether it passes 2 standard errors", ComparedRow::isSeenToDiffer)
             .include(ComparedRow::ledger, CAUGHT)
             .estimate("peak_flux_W_m2", "hottest spot of underside or disc", ComparedRow::peakFlux)

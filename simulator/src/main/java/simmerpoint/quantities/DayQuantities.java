@@ -50,6 +50,9 @@ public final class DayQuantities {
             .number("share", "how much it keeps away, as a share", LightLimit::share);
 
     private static final Fields<HourLight> LIGHT = Fields.<HourLight>none()
+            .estimate("cooking_power_W", "net heat into the water 50 K above the air", HourLight::cookingPower)
+            .number("cooking_power_low_W", "the same at the lowest beam", HourLight::lowPower)
+            .number("cooking_power_high_W", "the same at the highest beam", HourLight::highPower)
             .estimate("absorbed_power_W", "taken up by the pan", HourLight::absorbed)
             .number("absorbed_power_low_W", "taken up at the lowest beam", HourLight::lowWatts)
             .number("absorbed_power_high_W", "taken up at the highest beam", HourLight::highWatts)

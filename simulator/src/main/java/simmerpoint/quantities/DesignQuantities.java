@@ -31,7 +31,8 @@ public final class DesignQuantities {
             .optionalEstimate("drift_tolerance_rad", "drift that loses a tenth of the watts", AimTolerance::drift);
 
     private static final Fields<DesignChoice> CHECKED = Fields.<DesignChoice>none()
-            .estimate("absorbed_power_W", "taken up, traced anew with another seed", DesignChoice::watts)
+            .optionalEstimate("cooking_power_W", "of a pan, traced anew with another seed", DesignChoice::cookingPower)
+            .estimate("absorbed_power_W", "taken up; of a bare disc, caught", DesignChoice::absorbed)
             .estimate("peak_flux_W_m2", "hottest place of underside or disc", DesignChoice::peakFlux)
             .number("pan_height_m", "height of the pan's underside above the ground", DesignChoice::panHeightMetres)
             .includeOptional(DesignChoice::largestPanel, PANEL)
@@ -44,11 +45,11 @@ public final class DesignQuantities {
             .word("wanted_heat_level", "heat level that needs so much", HeatLevel.class, level -> level);
 
     private static final Fields<DesignGoal> WISH = Fields.<DesignGoal>none()
-            .number("wanted_power_W", "taken up by the pan", DesignGoal::watts)
+            .number("wanted_power_W", "cooking power; of a bare disc, caught", DesignGoal::watts)
             .includeOptional(DesignGoal::level, LEVEL);
 
     private static final Fields<DesignResult.Front> FRONT = Fields.<DesignResult.Front>none()
-            .number("wanted_power_W", "taken up by the pan", DesignResult.Front::watts)
+            .number("wanted_power_W", "cooking power; of a bare disc, caught", DesignResult.Front::watts)
             .rows("dishes", "fewest panels first", DesignResult.Front::candidates, SKETCH);
 
     private static final Fields<Map.Entry<DesignLimits.Limit, DishCandidate>> LIMIT =
@@ -73,7 +74,7 @@ public final class DesignQuantities {
             .group("run", "differs from run to run", DesignResult::run, RUN);
 
     private static final Fields<Row> ROW = Fields.<Row>none()
-            .number("wanted_power_W", "taken up by the pan", Row::watts)
+            .number("wanted_power_W", "cooking power; of a bare disc, caught", Row::watts)
             .include(Row::candidate, SKETCH)
             .includeOptional(Row::checked, CHECKED);
 

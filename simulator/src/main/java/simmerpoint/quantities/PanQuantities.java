@@ -9,6 +9,7 @@ import simmerpoint.heat.FryingLevel;
 import simmerpoint.heat.HeatLevel;
 import simmerpoint.heat.PanContents;
 import simmerpoint.setup.Stand;
+import simmerpoint.study.pan.BestPlace;
 import simmerpoint.study.pan.LevelBorder;
 import simmerpoint.study.pan.LevelStretch;
 import simmerpoint.study.pan.MoveStudy.Move;
@@ -36,6 +37,7 @@ public final class PanQuantities {
 
     private static final Fields<PanPosition> POSITION = Fields.<PanPosition>none()
             .number("offset_m", "along the move, from where the pan stands", PanPosition::offsetMetres)
+            .estimate("cooking_power_W", "net heat into the water 50 K above the air", PanPosition::cookingPower)
             .estimate("absorbed_power_W", "taken up by the pan, direct sunlight included", PanPosition::absorbed)
             .word("heat_level", "heat level with the likely losses", HeatLevel.class, PanPosition::level)
             .estimate("peak_flux_W_m2", "light on the hottest place of the underside", PanPosition::peakFlux)
@@ -73,6 +75,12 @@ public final class PanQuantities {
             .include(SimmerPlace::stretch, STRETCH)
             .include(SimmerPlace::position, POSITION);
 
+    private static final Fields<BestPlace> BEST = Fields.<BestPlace>none()
+            .text("move", "which move", MOVES, best -> best.move().key())
+            .number("from_m", "from here on within 1 % of the best", BestPlace::fromMetres)
+            .number("to_m", "up to here within 1 % of the best", BestPlace::toMetres)
+            .include(BestPlace::position, POSITION);
+
     private static final Fields<LevelBorder> BORDER = Fields.<LevelBorder>none()
             .number("offset_m", "along the move, from where the pan stands", LevelBorder::offsetMetres)
             .number("low_m", "one pan in ten has the border before this", LevelBorder::lowMetres)
@@ -98,6 +106,7 @@ public final class PanQuantities {
                     STAND)
             .group("here", "where the pan stands", r -> r, HERE)
             .optionalGroup("simmer", "the recommended place for a simmer", PanResult::simmer, SIMMER)
+            .group("best", "the place of most cooking power", PanResult::best, BEST)
             .optionalNumber("open_share_for_simmer", "of the mirror to leave open", PanQuantities::openShare)
             .rows(
                     "moves",

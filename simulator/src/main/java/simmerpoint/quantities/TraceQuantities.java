@@ -2,12 +2,15 @@ package simmerpoint.quantities;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import simmerpoint.heat.HeatLevel;
+import simmerpoint.heat.plate.BottomTemperatures;
 import simmerpoint.pan.Pan;
 import simmerpoint.sampling.Estimate;
 import simmerpoint.study.trace.HeatResult;
+import simmerpoint.study.trace.PlateResult;
 import simmerpoint.study.trace.TraceResult;
 import simmerpoint.target.FluxMap;
 import simmerpoint.target.Spot;
@@ -45,6 +48,34 @@ public final class TraceQuantities {
             .word("heat_level", "heat level with the likely losses", HeatLevel.class, HeatResult::level)
             .include(HeatResult::boil, HeatQuantities.BOIL);
 
+    private static final Fields<PlateResult> PLATE = Fields.<PlateResult>none()
+            .text(
+                    "material",
+                    "what the underside is made of",
+                    p -> p.plate().material().name())
+            .number("thickness_m", "how thick it is", p -> p.plate().thicknessMetres())
+            .number(
+                    "middle_C",
+                    "empty, steady: mean within half of the radius",
+                    p -> p.empty().middleCelsius())
+            .number(
+                    "edge_C",
+                    "empty, steady: mean over the outer tenth of the radius",
+                    p -> p.empty().edgeCelsius())
+            .number("hottest_C", "empty, steady: hottest place", p -> p.empty().hottestCelsius())
+            .vector("hottest_place_m", "where that is", p ->
+                    new double[] {p.empty().hottestX(), p.empty().hottestY()})
+            .optionalNumber("hot_s", "time until the middle is at 190 \u00b0C", PlateResult::hotSeconds)
+            .number("held_hottest_C", "middle held at 190 \u00b0C: hottest place", p -> hottest(p.held()))
+            .number("held_edge_C", "middle held at 190 \u00b0C: edge", p -> edge(p.held()))
+            .number("thicker_held_hottest_C", "the same with a sheet twice as thick", p -> hottest(p.heldThicker()))
+            .number("thicker_held_edge_C", "the same with a sheet twice as thick", p -> edge(p.heldThicker()))
+            .number("copper_held_hottest_C", "the same with copper, no thicker", p -> hottest(p.heldCopper()))
+            .number("copper_held_edge_C", "the same with copper, no thicker", p -> edge(p.heldCopper()))
+            .number("water_C", "temperature at which the water settles", PlateResult::waterCelsius)
+            .number("under_water_C", "hottest place inside under that water", PlateResult::underWaterCelsius)
+            .number("under_food_C", "the same under 5 mm of food that lies still", PlateResult::underFoodCelsius);
+
     /** What differs from run to run. */
     static final Fields<TraceResult.RunInfo> RUN = Fields.<TraceResult.RunInfo>none()
             .whole("rays", "number of rays traced", TraceResult.RunInfo::rays)
@@ -66,6 +97,7 @@ public final class TraceQuantities {
                     "standard_cooking_power_W",
                     "cooking_power_W times 700 W/m\u00b2 \u00f7 beam",
                     TraceResult::standardCookingPower)
+            .optionalGroup("plate", "temperatures of the underside, with the likely losses", PlateResult::of, PLATE)
             .group("run", "differs from run to run", TraceResult::run, RUN);
 
     private static final Fields<Cell> CELL = Fields.<Cell>none()
@@ -89,6 +121,14 @@ public final class TraceQuantities {
 
     /** A flux map and its name in the table. */
     private record Surface(String name, FluxMap map) {}
+
+    private static double hottest(Optional<BottomTemperatures> held) {
+        return held.map(BottomTemperatures::hottestCelsius).orElse(Double.NaN);
+    }
+
+    private static double edge(Optional<BottomTemperatures> held) {
+        return held.map(BottomTemperatures::edgeCelsius).orElse(Double.NaN);
+    }
 
     private static boolean isPan(TraceResult result) {
         return result.scenario().target() instanceof Pan;

@@ -92,6 +92,7 @@ public final class CookerReport {
         chapters.add(make.answer());
         chapters.add(make.dish(read));
         chapters.add(make.light());
+        make.bottom().ifPresent(chapters::add);
         chapters.add(make.ledger());
         result.pan().ifPresent(pan -> chapters.add(make.pan(pan)));
         result.day().ifPresent(day -> chapters.add(make.day(day)));

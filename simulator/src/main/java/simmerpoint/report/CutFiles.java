@@ -66,11 +66,15 @@ public record CutFiles(Supplier<byte[]> pdf, Supplier<byte[]> svg, Supplier<byte
             return chapter.with(
                             1,
                             HtmlFigure.drawing(
-                                    film, "The film laid out on its sheets.", "The film on its roll or sheets."))
+                                    film,
+                                    "The pieces of film laid out on the roll or sheets they are cut from.",
+                                    "The film on its roll or sheets."))
                     .with(
                             1,
                             HtmlFigure.drawing(
-                                    map, "Every panel in its place.", "Which panel goes where, seen from the sun."));
+                                    map,
+                                    "Every panel of the dish in its place, with the name of the piece or its number.",
+                                    "Which panel goes where, seen from the sun."));
         } catch (CuttingException e) {
             return HtmlChapter.of(
                     "cut",

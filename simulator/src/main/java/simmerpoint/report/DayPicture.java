@@ -10,7 +10,7 @@ import simmerpoint.quantities.OneLine;
 import simmerpoint.study.day.DayResult;
 import simmerpoint.units.UnitSystem;
 
-/** A day as a picture: the watts taken up before bands of the heat levels, the sun's elevation, the beam. */
+/** A day as a picture: the cooking power before bands of the heat levels, the sun's elevation, the beam. */
 final class DayPicture {
     private DayPicture() {}
 
@@ -34,7 +34,7 @@ final class DayPicture {
     static HtmlFigure figure(DayResult result) {
         return HtmlFigure.drawing(
                 new Stack(new DayChart(result), LevelLegend.of()),
-                "The watts taken up over the hours of "
+                "Cooking power over the hours of "
                         + TimeWords.date(result.plan().date())
                         + " before bands of the heat levels, the sun’s height and the beam; the tables below hold the same"
                         + " figures.",

@@ -21,7 +21,7 @@ final class MoveFigure {
         return HtmlFigure.drawing(
                 new Stack(MoveChart.of(result, move.move(), system), LevelLegend.of()),
                 description(move),
-                "Solid, left scale: watts taken up. Dashed, right scale: hottest spot. ▼ where the pan stands."
+                "Solid, left scale: watts into the water. Dashed, right scale: hottest spot. ▼ where the pan stands."
                         + (recommended ? " Flag: recommended for a simmer." : "")
                         + " Bars at the foot: four in five pans like this one change their level there.");
     }
@@ -29,7 +29,7 @@ final class MoveFigure {
     private static String description(PanMove move) {
         List<LevelStretch> stretches = move.stretches();
         return MoveWords.heading(move.move())
-                + ". Watts taken up and hottest spot over the offset from where the pan stands, from "
+                + ". Watts into the water and hottest spot over the offset from where the pan stands, from "
                 + LevelWords.of(stretches.get(0).level()) + " at the one end to "
                 + LevelWords.of(stretches.get(stretches.size() - 1).level())
                 + " at the other; the list and the table below hold the same figures.";

@@ -19,8 +19,9 @@ final class PanPicture {
     static Sheet sheet(PanResult result, UnitSystem system) {
         String title = OneLine.of(result.base().scenario().title());
         Sheet sheet = new Sheet(title.isEmpty() ? "Where the pan stands" : title)
-                .subtitle("What the pan takes up, how hot its hottest spot gets and what its water does, over the three"
-                        + " moves")
+                .subtitle(
+                        "The heat into the water, how hot its hottest spot gets and what its water does, over the three"
+                                + " moves")
                 .gap(8)
                 .with(MoveLegend.of())
                 .with(LevelLegend.of());

@@ -1,6 +1,7 @@
 package simmerpoint.report;
 
 import simmerpoint.answer.words.FigureFormat;
+import simmerpoint.answer.words.PowerWords;
 import simmerpoint.answer.words.TargetWords;
 import simmerpoint.drawing.Paragraph;
 import simmerpoint.drawing.Sheet;
@@ -45,7 +46,7 @@ final class PngReport {
     private static String watts(TraceResult result, FigureFormat figures) {
         String reach = figures.watts(result.ledger().caught()) + " of focused sunlight ";
         String first = TargetWords.of(result.scenario().target()).isPan()
-                ? figures.plainWatts(result.ledger().absorbed()) + " go into the pan; " + reach + "reach it"
+                ? new PowerWords(result.heat(), figures.system()).gets(result.useful()) + "; " + reach + "reach the pan"
                 : reach + "land on the disc";
         return first + "; sun " + figures.degrees(result.scenario().sun().elevationRadians()) + " high, beam "
                 + FigureFormat.rounded(result.scenario().sun().beamWattsPerSquareMetre(), 3) + "\u00a0W/m\u00b2";

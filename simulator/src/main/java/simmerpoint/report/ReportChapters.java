@@ -2,6 +2,7 @@ package simmerpoint.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import simmerpoint.answer.Answer;
 import simmerpoint.answer.Item;
 import simmerpoint.answer.Section;
@@ -36,7 +37,7 @@ final class ReportChapters {
 
     private static final int LEDGER = 2;
     private static final int SPOT = 3;
-    private static final int SURE = 4;
+    private static final int BOTTOM = 4;
 
     private final FullStudy.Result result;
     private final UnitSystem system;
@@ -75,6 +76,12 @@ final class ReportChapters {
 
     HtmlChapter light() {
         return part("light", "Where the light lands", SPOT).with(0, FluxFigure.of(trace, system));
+    }
+
+    /** How hot the pan's bottom gets; empty for a bare disc. */
+    Optional<HtmlChapter> bottom() {
+        return trace.heat()
+                .map(heat -> part("bottom", answer.sections().get(BOTTOM).heading(), BOTTOM));
     }
 
     HtmlChapter ledger() {
@@ -126,7 +133,12 @@ final class ReportChapters {
     HtmlChapter howItWasWorkedOut(List<HtmlChapter> chapters, String fileName) {
         HtmlChapter own = HtmlChapter.of("origin", "How this was worked out", List.of());
         return own.with(0, pen -> {
-            errors(part("answer", answer.sections().get(GETS).heading(), SURE), pen);
+            errors(
+                    part(
+                            "answer",
+                            answer.sections().get(GETS).heading(),
+                            answer.sections().size() - 1),
+                    pen);
             chapters.forEach(chapter -> errors(chapter, pen));
             pen.leaf("h3", "The same page again").line();
             pen.leaf(

@@ -20,9 +20,8 @@ final class YearPicture {
                 .with(new YearChart(result))
                 .gap(10)
                 .with(LevelLegend.of())
-                .caption(
-                        "Watts taken up by the pan on the 21st of the month under a clear sky, at full hours of the clock"
-                                + " of " + result.days().get(0).day().site().zone()
-                                + "; hours in which it simmers or better.");
+                .caption("Cooking power, W, on the 21st of the month under a clear sky, at full hours of the clock"
+                        + " of " + result.days().get(0).day().site().zone()
+                        + "; hours in which it simmers or better.");
     }
 }

@@ -6,6 +6,7 @@ import simmerpoint.heat.PanContents;
 import simmerpoint.heat.PanMaterial;
 import simmerpoint.heat.Surroundings;
 import simmerpoint.heat.ThermalPan;
+import simmerpoint.heat.UndersidePlate;
 import simmerpoint.heat.balance.CookingModel;
 import simmerpoint.heat.balance.HeatLevelModel;
 import simmerpoint.pan.Pan;
@@ -22,9 +23,9 @@ public record CookingSetup(ThermalPan vessel, PanContents contents, Surroundings
     /** Mass of a usual pan per m² of its outside by material, kg/m²: 1 mm of steel (common practice). */
     private static final double USUAL_SHEET = 8;
 
-    /** The same: aluminium of 2.5 mm, cast iron of 4 mm, copper of 1.5 mm, glass of 4.5 mm (common practice). */
+    /** The same: aluminium of 2.5 mm, cast iron of 4 mm, copper of 1.5 mm, glass of 4.5 mm, clay of 8 mm (common practice). */
     private static final Map<String, Double> SHEETS =
-            Map.of("aluminium", 7.0, "cast iron", 30.0, "copper", 13.0, "glass", 10.0);
+            Map.of("aluminium", 7.0, "cast iron", 30.0, "copper", 13.0, "glass", 10.0, "clay", 16.0);
 
     private static final double USUAL_FILLING = 0.4;
 
@@ -53,7 +54,22 @@ public record CookingSetup(ThermalPan vessel, PanContents contents, Surroundings
     public static double usualKilograms(Pan pan, PanMaterial material, boolean lidOn) {
         double r = pan.radiusMetres();
         double outside = (lidOn ? 2 : 1) * Math.PI * r * r + 2 * Math.PI * r * pan.heightMetres();
-        return SHEETS.getOrDefault(material.name(), USUAL_SHEET) * outside;
+        return usualSheet(material) * outside;
+    }
+
+    /** The same with an underside of its own. */
+    public static double usualKilograms(Pan pan, PanMaterial material, boolean lidOn, UndersidePlate plate) {
+        double level = Math.PI * pan.radiusMetres() * pan.radiusMetres();
+        return usualKilograms(pan, material, lidOn) - usualSheet(material) * level + plate.kilograms(level);
+    }
+
+    /** Thickness of a usual sheet of that material, m. */
+    public static double usualThickness(PanMaterial material) {
+        return usualSheet(material) / material.density();
+    }
+
+    private static double usualSheet(PanMaterial material) {
+        return SHEETS.getOrDefault(material.name(), USUAL_SHEET);
     }
 
     /** Water to two fifths of the pan's height, kg. */

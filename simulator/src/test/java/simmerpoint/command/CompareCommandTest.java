@@ -66,7 +66,7 @@ class CompareCommandTest extends CommandRuns {
         };
         assertEquals(0, run(args));
         assertEquals(2, new ObjectMapper().readTree(json.toFile()).get("rows").size());
-        assertTrue(Files.readString(csv).contains("rank,name,file,dish.hub,absorbed_power_W"));
+        assertTrue(Files.readString(csv).contains("rank,name,file,dish.hub,cooking_power_W"));
         assertEquals(1400, ImageIO.read(png.toFile()).getWidth());
         assertEquals(0, run("compare", file, other, "--rays", "4k", "--json", "-"));
         assertTrue(out().startsWith("{") && out().endsWith("}\n"), out());

@@ -23,7 +23,7 @@ import simmerpoint.scenario.file.ScenarioReader;
 class DesignCommandTest extends CommandRuns {
     private static final List<String> SMALL = List.of(
             "--rays=8192",
-            "--watts=400W",
+            "--watts=225W",
             "--sectors=12..14",
             "--rings=2..2",
             "--diameter=90cm..1.1m",
@@ -85,7 +85,7 @@ class DesignCommandTest extends CommandRuns {
     @Test
     void aPanInTheMirrorIsTheScenariosMistake() throws IOException {
         Files.writeString(file, ExampleScenario.text().replace("pull-back: 0 cm", "pull-back: -75 cm"));
-        for (List<String> wish : List.of(List.of("--level=boil"), List.of("--watts=400W"))) {
+        for (List<String> wish : List.of(List.of("--level=boil"), List.of("--watts=225W"))) {
             List<String> options = new ArrayList<>(wish);
             options.addAll(List.of("--quiet", "--sectors=12..12", "--rings=2..2", "--rays=8192"));
             int code = run(options);
@@ -113,7 +113,7 @@ class DesignCommandTest extends CommandRuns {
                 "--level=boil|give one of them"
             })
     void refusesInOneSentence(String option, String words) {
-        List<String> options = option.contains("biol") ? List.of(option) : List.of("--watts=400W", option);
+        List<String> options = option.contains("biol") ? List.of(option) : List.of("--watts=225W", option);
         assertEquals(2, run(options));
         String said = err();
         assertTrue(said.contains(words), said);

@@ -5,7 +5,10 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import simmerpoint.pan.Finish;
 import simmerpoint.pan.GrazingAbsorptance;
 import simmerpoint.pan.Pan;
@@ -13,7 +16,7 @@ import simmerpoint.pan.Pan;
 class ThermalPanTest {
     @Test
     void everyMaterialHasItsFiguresAndASource() {
-        assertEquals(6, PanMaterial.all().size());
+        assertEquals(7, PanMaterial.all().size());
         for (PanMaterial material : PanMaterial.all()) {
             assertTrue(material.source().length() > 20, material.name());
             assertEquals(
@@ -21,7 +24,7 @@ class ThermalPanTest {
                     PanMaterial.find(material.name().toUpperCase(java.util.Locale.ROOT))
                             .orElseThrow());
         }
-        assertTrue(PanMaterial.find("clay").isEmpty());
+        assertTrue(PanMaterial.find("cardboard").isEmpty());
     }
 
     /** Dulong and Petit: a metal stores close to 24.9 J/(K mol), so specific heat × molar mass is nearly the same. */
@@ -49,6 +52,47 @@ class ThermalPanTest {
         assertEquals(4.976, vessel.brimfulKilograms(), 1e-3);
         assertTrue(new PanContents(4.9, 20).fitsIn(vessel));
         assertFalse(new PanContents(5.1, 20).fitsIn(vessel));
+    }
+
+    /**
+     * Heat and Mass Transfer Data Book and Mechanical Engineers' Handbook 4, table 1: density, specific heat, conductivity. Steels
+     * of one name differ from alloy to alloy, and aluminium's conductivity is 204 to 237 by source.
+     */
+    @ParameterizedTest
+    @CsvSource({
+        "steel, 7833, 465, 53.6, 0.04",
+        "cast iron, 7272, 420, 52.0, 0.10",
+        "aluminium, 2707, 896, 204.2, 0.03",
+        "copper, 8933, 385, 401, 0.02"
+    })
+    void materialsAreAsInHandbooks(
+            String name, double density, double specificHeat, double conductivity, double within) {
+        PanMaterial material = PanMaterial.find(name).orElseThrow();
+        assertEquals(density, material.density(), within * density);
+        assertEquals(specificHeat, material.specificHeat(), within * specificHeat);
+        assertEquals(conductivity, material.conductivity(), within * conductivity);
+    }
+
+    /** Derived: 4 mm of copper under 24 cm weigh 1.616 kg; 1.4 kg of steel are left for wall and lid, 0.1282 m². */
+    @Test
+    void anUndersideOfItsOwnIsNotCountedTwice() {
+        ThermalPan plain = Pans.teaPan(true);
+        UndersidePlate copper = new UndersidePlate(PanMaterial.find("copper").orElseThrow(), 0.004);
+        ThermalPan pan = new ThermalPan(
+                plain.pan(),
+                plain.material(),
+                1.4 + copper.kilograms(plain.levelArea()),
+                plain.underside(),
+                plain.wetWall(),
+                plain.dryWall(),
+                plain.lid(),
+                true,
+                Optional.of(copper));
+        assertEquals(1.616, copper.kilograms(plain.levelArea()), 1e-3);
+        assertEquals(1.4 / (7850 * 0.12818), pan.sheetThickness(), 1e-6);
+        assertEquals(1.4 * 450 + 1.616 * 385, pan.heatCapacity(), 0.5);
+        assertEquals(copper, pan.plate());
+        assertEquals(plain.sheetThickness(), plain.plate().thicknessMetres(), 0);
     }
 
     /** Derived: 1.4 kg of steel over two discs and a wall, 0.1734 m², are 1.03 mm thick. */

@@ -45,7 +45,7 @@ class BudgetReportsTest {
     @Test
     void theJsonHoldsWhatTheStudyFound() throws IOException {
         JsonNode root = Schemas.read(BudgetQuantities.DOCUMENT, budget);
-        assertEquals("absorbed", root.get("power").asText());
+        assertEquals("cooking", root.get("power").asText());
         assertEquals(budget.perfect().value(), root.get("perfect_power_W").asDouble());
         assertEquals(budget.costs().size(), root.get("flaws").size());
         for (int k = 0; k < budget.costs().size(); k++) {

@@ -87,7 +87,7 @@ class CompareReportsTest {
                 .toList();
         assertEquals(5, lines.size());
         assertTrue(lines.get(0)
-                .startsWith("rank,name,file,dish.surface.sectors,title,absorbed_power_W,absorbed_power_W_se,"));
+                .startsWith("rank,name,file,dish.surface.sectors,title,cooking_power_W,cooking_power_W_se,"));
         String comma =
                 lines.stream().filter(line -> line.contains("one")).findFirst().orElseThrow();
         assertTrue(comma.contains(",\"one, two\","), comma);

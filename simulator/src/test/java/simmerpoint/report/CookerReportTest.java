@@ -87,6 +87,7 @@ class CookerReportTest {
                         "On 14 August 2026",
                         "How to aim",
                         "What the flaws cost",
+                        "What to cut",
                         "Take care",
                         "The scenario",
                         "How this was worked out"),
@@ -152,7 +153,7 @@ class CookerReportTest {
 
     @Test
     void whoeverCannotSeeIsToldToo() {
-        assertEquals(9, all(tree, "figure").size());
+        assertEquals(11, all(tree, "figure").size());
         for (Element svg : all(tree, "svg")) {
             boolean told = !svg.getAttribute("aria-label").isEmpty()
                     && svg.getAttribute("role").equals("img");
@@ -234,8 +235,8 @@ class CookerReportTest {
     void cautionsAreGatheredAndTheFirstStandsByTheAnswer() {
         List<Element> sections = all(tree, "section");
         List<String> care =
-                all(sections.get(8), "p").stream().map(CookerReportTest::words).toList();
-        assertEquals(6, care.size());
+                all(sections.get(9), "p").stream().map(CookerReportTest::words).toList();
+        assertEquals(8, care.size());
         care.forEach(text -> assertTrue(text.startsWith("Caution: "), text));
         assertTrue(care.get(3).contains("cover the mirror first"));
         assertTrue(care.get(4).contains("Aim by the shadow of a stick"));
@@ -247,7 +248,7 @@ class CookerReportTest {
 
     @Test
     void theOriginOfTheFiguresIsToldAndHowToGetThemAgain() {
-        String text = words(all(tree, "section").get(10));
+        String text = words(all(tree, "section").get(11));
         assertTrue(text.contains("1 024 rays in 16 replicates, seed 1"), text);
         assertTrue(text.contains("Simmerpoint " + Version.text()), text);
         assertTrue(text.endsWith("simmerpoint report lake-hut-evening.yaml --rays 1024"), text);
@@ -267,7 +268,7 @@ class CookerReportTest {
         List<String> headings =
                 all(page, "h2").stream().map(CookerReportTest::words).toList();
         assertEquals("What the disc gets", headings.get(0));
-        assertEquals(9, headings.size());
+        assertEquals(10, headings.size());
         assertTrue(words(all(page, "svg").get(0)).contains(" in"), "lengths in inches");
         assertFalse(words(all(page, "svg").get(0)).contains(" cm"), "no lengths in centimetres");
         assertEquals("A solar cooker", words(all(page, "h1").get(0)));

@@ -56,10 +56,10 @@ class DayReportsTest {
         assertEquals(day.hours().size(), json.get("hours").size());
         JsonNode noon = json.get("noon");
         assertEquals(
-                day.noon().orElseThrow().absorbedWatts(),
-                noon.get("absorbed_power_W").asDouble(),
+                day.noon().orElseThrow().cookingPowerWatts(),
+                noon.get("cooking_power_W").asDouble(),
                 0);
-        assertTrue(noon.get("absorbed_power_W_se").asDouble() > 0);
+        assertTrue(noon.get("cooking_power_W_se").asDouble() > 0);
         HeatLevel level = day.noon().orElseThrow().light().orElseThrow().level().likely();
         assertEquals(LevelWords.of(level), noon.get("heat_level").asText());
         assertTrue(
@@ -100,9 +100,9 @@ class DayReportsTest {
         assertEquals(1 + day.hours().size(), lines.size());
         int columns = lines.get(0).split(",").length;
         assertTrue(lines.stream().allMatch(line -> line.split(",", -1).length == columns));
-        assertEquals("absorbed_power_W", lines.get(0).split(",")[6]);
+        assertEquals("cooking_power_W", lines.get(0).split(",")[6]);
         assertEquals(
-                day.hours().get(0).absorbedWatts(),
+                day.hours().get(0).cookingPowerWatts(),
                 Double.parseDouble(lines.get(1).split(",")[6]),
                 1e-3);
         long rows = new String(DayQuantities.YEAR.csv(year), StandardCharsets.UTF_8)

@@ -29,6 +29,9 @@ class BadKitchenTest {
                 "material: iron|pan.material|allowed are cast iron",
                 "material: steal|pan.material|did you mean steel?",
                 "lid-finish: gold|pan.lid-finish|gold is not known here; allowed are black paint",
+                "{underside-thickness: 1 cm, mass: 1 kg}|pan.mass|1 kg is less than the underside weighs alone",
+                "underside-material: gold|pan.underside-material|gold is not known here; allowed are stainless steel",
+                "underside-thickness: 1 m|pan.underside-thickness|1 m is out of range; allowed is 0.05 mm to 5 cm",
                 "mass: 1.5 l|pan.mass|1.5 l is not a mass; write for instance 1.4 kg",
                 "watr: 2 l|pan.watr|did you mean water?"
             })

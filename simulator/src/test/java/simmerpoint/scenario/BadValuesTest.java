@@ -77,7 +77,7 @@ class BadValuesTest {
                 "aim: {pan-carried-by: donkey}|aim.pan-carried-by|allowed are stand, dish",
                 "aim: {turn: 5°}|aim.turn|5° stands here, but a section is needed; its keys are up, side",
                 "aim: {turn: [5°]}|aim.turn|a list stands here, but a section is needed",
-                "aim:|aim|there is nothing under it; its keys are turn, drift, jitter, mount, pan-carried-by",
+                "aim:|aim|there is nothing under it; its keys are turn, drift, by-hand, jitter, mount, pan-carried-by",
                 "plane: {disc: 20 cm}|plane|pan and plane are both given; keep one of them"
             })
     void isRefusedInFurtherSections(String section, String key, String words) {

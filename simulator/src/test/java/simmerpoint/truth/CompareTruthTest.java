@@ -80,7 +80,7 @@ class CompareTruthTest {
         List<PairedWatts> watts =
                 PairedStudy.watts(variants.stream().map(Variant::scenario).toList(), OPTIONS, Progress.NONE);
         for (int k = 1; k < watts.size(); k++) {
-            Estimate gain = watts.get(k).absorbedBeyond(watts.get(k - 1));
+            Estimate gain = watts.get(k).usefulBeyond(watts.get(k - 1));
             assertTrue(
                     gain.value() >= -4 * gain.standardError(),
                     variants.get(k).varied() + " against the one before: " + gain);

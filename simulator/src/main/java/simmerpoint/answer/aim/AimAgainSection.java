@@ -55,15 +55,11 @@ record AimAgainSection(AimResult result, FigureFormat figures, TargetWords words
         return SkyWords.loss(result.plan().lossShare());
     }
 
-    private String gets() {
-        return words.isPan() ? "takes up" : "catches";
-    }
-
     private String again() {
         AimInterval interval = result.deadOnInterval();
         return off() + (AimOffWords.isOff(result.times()) ? "Aimed dead on, aim" : "Aim") + " again every "
                 + SkyWords.minutes(interval.minutes()) + ": by then " + loss() + " of the "
-                + figures.plainWatts(result.deadOnWatts()) + " that the " + words.noun() + " " + gets()
+                + figures.plainWatts(result.deadOnWatts()) + " that " + words.useful()
                 + " when the dish is aimed dead on are lost. What it gets on average over that time is "
                 + figures.plainWatts(interval.mean()) + ", " + ofDeadOn(interval.mean()) + " of dead on.";
     }
@@ -74,7 +70,7 @@ record AimAgainSection(AimResult result, FigureFormat figures, TargetWords words
         return off() + "For " + SkyWords.minutes(interval.minutes())
                 + (toTheHorizon ? ", until the sun is down," : ", as long as is looked at,")
                 + " the dish need not be aimed again: of the "
-                + figures.plainWatts(result.deadOnWatts()) + " that the " + words.noun() + " " + gets()
+                + figures.plainWatts(result.deadOnWatts()) + " that " + words.useful()
                 + " when it is aimed dead on, less than " + loss() + " are lost. The average over that time is "
                 + figures.plainWatts(interval.mean()) + ".";
     }

@@ -14,7 +14,7 @@ final class AimOffWords {
 
     /** Whether more is lost as the scenario aims it than the loss at which one would aim again. */
     static boolean isOff(AimTimes times) {
-        return times.asAimed().absorbed().value()
+        return times.asAimed().useful().value()
                 < (1 - times.plan().lossShare()) * times.deadOnWatts().value();
     }
 
@@ -25,7 +25,7 @@ final class AimOffWords {
         }
         String noun = TargetWords.of(times.scenario().target()).noun();
         return Optional.of("It is aimed off now (" + how(times, figures) + "): the " + noun + " gets "
-                + figures.plainWatts(times.asAimed().absorbed()) + ", " + compared(times, figures) + ".");
+                + figures.plainWatts(times.asAimed().useful()) + ", " + compared(times, figures) + ".");
     }
 
     /** "points 6.3\u00b0 too high, pan on its own stand". */
@@ -45,7 +45,7 @@ final class AimOffWords {
 
     /** "78 % less than dead on". */
     static String compared(AimTimes times, FigureFormat figures) {
-        Estimate gained = times.asAimed().absorbedBeyond(times.deadOn().watts());
+        Estimate gained = times.asAimed().usefulBeyond(times.deadOn().watts());
         if (Math.abs(gained.value()) < 2 * gained.standardError()) {
             return "no less and no more than can be told from dead on";
         }

@@ -101,7 +101,7 @@ record AimTableSection(AimResult result, FigureFormat figures, TargetWords words
         }
         return Optional.of(
                 "As the scenario has it (" + AimOffWords.how(result.times(), figures) + ") the " + words.noun()
-                        + " gets " + figures.plainWatts(result.asAimed().absorbed()) + ", "
+                        + " gets " + figures.plainWatts(result.asAimed().useful()) + ", "
                         + AimOffWords.compared(result.times(), figures) + ".");
     }
 }

@@ -56,8 +56,9 @@ public final class BudgetAnswer {
     }
 
     private String first() {
-        String start = "Perfect mirrors in this size would bring " + figures.plainWatts(result.perfect()) + " into the "
-                + words.noun() + "; yours bring " + figures.plainWatts(result.built());
+        String start = "Perfect mirrors in this size would bring " + figures.plainWatts(result.perfect()) + " "
+                + (words.isPan() ? "into the water" : "onto the disc") + "; yours bring "
+                + figures.plainWatts(result.built());
         if (result.costs().isEmpty()) {
             return start + ": there is no flaw in this scenario that could be mended.";
         }
@@ -70,8 +71,9 @@ public final class BudgetAnswer {
     }
 
     private String meaning() {
-        String watts =
-                words.isPan() ? " Watts are what the pan takes up, sunlight straight on lid and wall included." : "";
+        String watts = words.isPan()
+                ? " Watts are cooking power: net heat into the water, when the pan has lost what it loses."
+                : "";
         return watts + " Perfect is without any of the flaws below; the sun\u2019s size and the " + words.noun()
                 + (words.isPan() ? " with its finish" : "") + " stay as they are.";
     }

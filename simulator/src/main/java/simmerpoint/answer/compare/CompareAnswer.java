@@ -69,7 +69,7 @@ public final class CompareAnswer {
 
     private String best() {
         ComparedRow best = comparison.best();
-        if (!(best.absorbed().value() > 0)) {
+        if (!(best.ledger().caught().value() > 0)) {
             return "None of them gets any light to its " + words.noun() + ".";
         }
         List<ComparedRow> worse =
@@ -78,7 +78,7 @@ public final class CompareAnswer {
                 .filter(row -> row.place() != best.place())
                 .map(this::name)
                 .toList();
-        String text = "Best is " + name(best) + " with " + figures.plainWatts(best.absorbed()) + " " + words.where();
+        String text = "Best is " + name(best) + " with " + figures.plainWatts(best.useful()) + " " + words.where();
         if (!same.isEmpty()) {
             text += "; no difference is seen to " + CompareWords.enumerated(same, MOST_NAMES);
         }
@@ -127,7 +127,9 @@ public final class CompareAnswer {
     private Optional<String> boiling() {
         ComparedRow best = comparison.best();
         ComparedRow last = comparison.rows().get(comparison.rows().size() - 1);
-        if (best.boil().isEmpty() || last.boil().isEmpty() || !(best.absorbed().value() > 0)) {
+        if (best.boil().isEmpty()
+                || last.boil().isEmpty()
+                || !(best.ledger().caught().value() > 0)) {
             return Optional.empty();
         }
         return Optional.of("The water of the best (" + name(best) + ") " + boil(best) + "; that of the last ("
@@ -147,7 +149,7 @@ public final class CompareAnswer {
                 + (words.anyPan() ? "underside" : "disc") + ". "
                 + (words.anyPan() ? "Boiling times are where four in five pans like this one fall. " : "")
                 + (words.anyDisc() && words.anyPan()
-                        ? "A bare disc\u2019s watts are the light it catches, a pan\u2019s are what it takes up. "
+                        ? "A bare disc\u2019s watts are the light it catches, a pan\u2019s its cooking power. "
                         : "")
                 + "Aim within: how far the sun may drift, in the worst direction, from a dish aimed dead on before "
                 + percent

@@ -93,7 +93,7 @@ record CompareTable(Comparison comparison, VariantNames names, CompareWords word
     }
 
     private String watts(ComparedRow row) {
-        return figures().plainWatts(row.absorbed()).replace(FigureFormat.NBSP + "W", "");
+        return figures().plainWatts(row.useful()).replace(FigureFormat.NBSP + "W", "");
     }
 
     private String difference(ComparedRow row) {

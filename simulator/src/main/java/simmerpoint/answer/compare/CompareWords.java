@@ -40,12 +40,12 @@ public final class CompareWords {
 
     /** Head of the watts, on three lines. */
     String wattsHead() {
-        return !anyPan ? "on the\ndisc\nW" : anyDisc ? "caught,\ntaken up\nW" : "into\nthe pan\nW";
+        return !anyPan ? "on the\ndisc\nW" : anyDisc ? "caught,\nin water\nW" : "into the\nwater\nW";
     }
 
-    /** "into the pan". */
+    /** "into the water". */
     public String where() {
-        return !anyPan ? "on the disc" : anyDisc ? "caught by the disc or taken up by the pan" : "into the pan";
+        return !anyPan ? "on the disc" : anyDisc ? "caught by the disc or into the water" : "into the water";
     }
 
     /** How many panels are to be cut. */

@@ -11,10 +11,12 @@ import simmerpoint.answer.words.FigureFormat;
 import simmerpoint.answer.words.HeatWords;
 import simmerpoint.answer.words.LevelWords;
 import simmerpoint.answer.words.TimeWords;
+import simmerpoint.heat.balance.StandardCookingPower;
 import simmerpoint.quantities.OneLine;
 import simmerpoint.study.day.DayHour;
 import simmerpoint.study.day.DayResult;
 import simmerpoint.study.day.HourLight;
+import simmerpoint.uncertainty.LikelyRange;
 import simmerpoint.units.UnitSystem;
 
 /** The answer to "does it cook on that day, and how must it stand?". */
@@ -49,7 +51,9 @@ public final class DayAnswer {
         return Section.headed("Hour by hour")
                 .add(table(words).table(hours))
                 .say(
-                        "Light is traced anew for each height of the sun. The range of the watts is how far models of a clear"
+                        "Light is traced anew for each height of the sun. The watts are cooking power, net heat into the water "
+                                + words.difference(LikelyRange.exact(StandardCookingPower.STANDARD_DIFFERENCE))
+                                + " above the air; their range is how far models of a clear"
                                 + " sky differ; boiling times hold that and what is not known of the pan's losses, for light that"
                                 + " stays as it is at that time.")
                 .sayIf(
@@ -69,10 +73,10 @@ public final class DayAnswer {
                 .with("sun", HourWords::elevation)
                 .with("beam\nW/m²", hour -> FigureFormat.rounded(hour.beam().likelyWattsPerSquareMetre(), 2))
                 .with(
-                        "taken up\nW",
+                        "into the\nwater, W",
                         hour -> hour.light()
-                                .map(light ->
-                                        FigureFormat.rounded(light.absorbed().value(), 3))
+                                .map(light -> FigureFormat.rounded(
+                                        light.cookingPower().value(), 3))
                                 .orElse("none"))
                 .with("range\nW", hour -> cell(hour, DayAnswer::range))
                 .with("water\nboils in", hour -> cell(hour, light -> HourWords.boil(light, words)))
@@ -86,7 +90,7 @@ public final class DayAnswer {
     }
 
     private static String range(HourLight light) {
-        return FigureFormat.rounded(light.lowWatts(), 3) + "\u2013" + FigureFormat.rounded(light.highWatts(), 3);
+        return FigureFormat.rounded(light.lowPower(), 3) + "\u2013" + FigureFormat.rounded(light.highPower(), 3);
     }
 
     private static Section sure(DayResult result) {

@@ -26,7 +26,7 @@ record DayCookSection(DayResult result, FigureFormat figures) {
         }
         Optional<DayHour> best = result.curve().stream()
                 .filter(h -> h.light().isPresent())
-                .max(Comparator.comparingDouble(DayHour::absorbedWatts));
+                .max(Comparator.comparingDouble(DayHour::cookingPowerWatts));
         if (best.isEmpty()) {
             return out.say("Nothing can be cooked: " + result.curve().get(0).hindrance() + ".")
                     .build();
@@ -53,15 +53,15 @@ record DayCookSection(DayResult result, FigureFormat figures) {
         String date = TimeWords.date(result.plan().date());
         HourLight light = noon.light().orElseThrow();
         String at = " at " + when(noon);
-        String watts = figures.plainWatts(light.absorbed()) + at + " (" + range(light) + " by how far models of a clear"
-                + " sky differ). Heat level: " + HourWords.level(light.level()) + ".";
+        String watts = figures.plainWatts(light.cookingPower()) + at + " (" + range(light)
+                + " by how far models of a clear" + " sky differ). Heat level: " + HourWords.level(light.level()) + ".";
         if (result.intervals().isEmpty()) {
-            return "On " + date + " it does not get to a simmer: the pan takes up only " + watts;
+            return "On " + date + " it does not get to a simmer: the cooking power is only " + watts;
         }
         String intervals = result.intervals().stream().map(this::interval).collect(Collectors.joining(" and "));
         return "On " + date + " it cooks " + intervals + ", "
                 + FigureFormat.fixed(result.cookingHours(), 1) + FigureFormat.NBSP
-                + "hours in all, if the sky is clear: the pan simmers or better. It takes up " + watts;
+                + "hours in all, if the sky is clear: the pan simmers or better. The cooking power is " + watts;
     }
 
     private String when(DayHour hour) {
@@ -81,8 +81,8 @@ record DayCookSection(DayResult result, FigureFormat figures) {
     }
 
     private String range(HourLight light) {
-        return FigureFormat.rounded(light.lowWatts(), 3) + FigureFormat.NBSP + "to" + FigureFormat.NBSP
-                + FigureFormat.rounded(light.highWatts(), 3) + FigureFormat.NBSP + "W";
+        return FigureFormat.rounded(light.lowPower(), 3) + FigureFormat.NBSP + "to" + FigureFormat.NBSP
+                + FigureFormat.rounded(light.highPower(), 3) + FigureFormat.NBSP + "W";
     }
 
     private String water(DayHour noon) {

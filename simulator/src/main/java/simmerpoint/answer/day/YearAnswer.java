@@ -74,8 +74,8 @@ public final class YearAnswer {
 
     private String noon() {
         Optional<DayHour> high = most();
-        return high.map(h -> " The most it takes up is "
-                        + figures.plainWatts(h.light().orElseThrow().absorbed()) + ", in "
+        return high.map(h -> " The most cooking power is "
+                        + figures.plainWatts(h.light().orElseThrow().cookingPower()) + ", in "
                         + h.time().getMonth().getDisplayName(TextStyle.FULL, Locale.ENGLISH) + " at "
                         + TimeWords.clock(h.time()) + ".")
                 .orElse("");
@@ -85,7 +85,7 @@ public final class YearAnswer {
         return result.days().stream()
                 .flatMap(d -> d.curve().stream())
                 .filter(h -> h.light().isPresent())
-                .max(Comparator.comparingDouble(DayHour::absorbedWatts));
+                .max(Comparator.comparingDouble(DayHour::cookingPowerWatts));
     }
 
     /** A row of the grid: an hour of the clock or a sum, and what it holds for a month (0 = January). */
@@ -111,7 +111,7 @@ public final class YearAnswer {
         }
         return Section.headed("Month by hour")
                 .add(columns.table(lines))
-                .say("Watts taken up by the pan at that hour of the clock on the 21st, and the heat level: "
+                .say("Cooking power, W, at that hour of the clock on the 21st, and the heat level: "
                         + LevelWords.letters()
                         + ". h/day: hours in which it simmers or better; h/mon.: the same for a "
                         + "month of clear days.")
@@ -121,7 +121,7 @@ public final class YearAnswer {
     private static String cell(DayResult day, int hour) {
         return at(day, hour)
                 .flatMap(DayHour::light)
-                .map(l -> FigureFormat.rounded(l.absorbed().value(), 2)
+                .map(l -> FigureFormat.rounded(l.cookingPower().value(), 2)
                         + LevelWords.letter(l.level().likely()))
                 .orElse("");
     }

@@ -67,7 +67,8 @@ public final class DesignAnswer {
         DesignChoice few = result.fewestPanels().orElseThrow();
         DesignChoice small = result.smallestDish().orElseThrow();
         String start = "Fewest panels: " + dish(few.candidate(), figures) + " brings " + figures.watts(few.watts())
-                + " into the " + target() + " (wanted: " + wanted(result.goal()) + ").";
+                + (target().equals("pan") ? " into the water" : " onto the disc") + " (wanted: " + wanted(result.goal())
+                + ").";
         if (small.candidate().equals(few.candidate())) {
             return start + " No smaller dish within the limits does it.";
         }
@@ -77,9 +78,10 @@ public final class DesignAnswer {
 
     /** What was wanted: "boil, which takes 460 W" or "500 W". */
     static String wanted(DesignGoal goal) {
+        String watts = FigureFormat.rounded(goal.watts(), 3) + FigureFormat.NBSP + "W";
         return goal.level()
-                        .map(level -> LevelWords.of(level) + ", which takes ")
-                        .orElse("") + FigureFormat.rounded(goal.watts(), 3) + FigureFormat.NBSP + "W";
+                .map(level -> LevelWords.of(level) + (goal.watts() > 0 ? ", which takes " + watts : ""))
+                .orElse(watts);
     }
 
     private String target() {

@@ -6,7 +6,7 @@ import simmerpoint.answer.words.LevelWords;
 import simmerpoint.answer.words.MoveWords;
 import simmerpoint.dish.DishPlan;
 import simmerpoint.heat.FryingLevel;
-import simmerpoint.heat.HeatLevel;
+import simmerpoint.heat.GasBurner;
 import simmerpoint.sampling.Estimate;
 import simmerpoint.study.pan.MoveStudy.Move;
 import simmerpoint.study.pan.PanPosition;
@@ -19,6 +19,13 @@ import simmerpoint.study.pan.PanResult;
 record FiveCentimetreRule(PanResult result, FigureFormat figures, MoveWords lengths) {
     private static final double STEP = 0.05;
     private static final double NOTHING = 0.01;
+
+    /** A low flame at its strongest is this share of a small ring on full: what counts as a low heat. */
+    private static final double LOW =
+            GasBurner.LOW_FLAME.high() / GasBurner.ALL.get(0).watts();
+
+    /** What keeps so much of its heat has hardly changed (this project's choice). */
+    private static final double NEARLY_ALL = 0.8;
 
     List<String> sentences() {
         return result.moves().stream()
@@ -44,15 +51,22 @@ record FiveCentimetreRule(PanResult result, FigureFormat figures, MoveWords leng
 
     /** What that does to the watts; one per cent is nothing a cook would notice. */
     private String left(PanPosition there) {
-        String before = figures.plainWatts(here().absorbed());
-        String after = figures.plainWatts(there.absorbed());
-        double gained = there.absorbed().value() / here().absorbed().value() - 1;
+        String before = figures.plainWatts(here().cookingPower());
+        String after = figures.plainWatts(there.cookingPower());
+        double gained =
+                share(there.cookingPower().value(), here().cookingPower().value()) - 1;
         if (gained > NOTHING) {
             return "brings more heat, " + after + " instead of " + before;
         }
         return gained < -NOTHING
                 ? "leaves " + after + " of " + before
-                : (gained < 0 ? "costs next to no heat, " : "costs no heat, ") + after + " go in instead of " + before;
+                : (gained < 0 ? "costs next to no heat, " : "costs no heat, ") + after
+                        + " go into the water instead of " + before;
+    }
+
+    /** Where nothing went into the water before, all of it is left. */
+    private static double share(double after, double before) {
+        return before > 0 ? after / before : 1;
     }
 
     private String fluxChange(PanPosition there) {
@@ -92,26 +106,31 @@ record FiveCentimetreRule(PanResult result, FigureFormat figures, MoveWords leng
         };
     }
 
+    /** By how far boiling and frying change, wherever the borders of the levels lie. */
     private String verdict(Move move, PanPosition there) {
-        boolean fried = here().frying().level().compareTo(FryingLevel.FRY) >= 0;
-        boolean lowFrying = there.frying().level().compareTo(FryingLevel.GENTLE) <= 0;
-        boolean lowHeat = there.level().compareTo(HeatLevel.SIMMER) <= 0;
-        if (fried && lowFrying && lowHeat) {
-            return "So the habit holds.";
-        }
-        if (!fried) {
+        double boil = share(there.cookingPower().value(), here().cookingPower().value());
+        double fry = share(there.middleFlux(), here().middleFlux());
+        if (here().frying().level().compareTo(FryingLevel.FRY) < 0) {
             return "The habit does not apply: the pan does not fry well where it stands.";
+        }
+        if (boil <= LOW && fry <= LOW) {
+            return "So the habit holds.";
         }
         if (move == Move.SLIDE) {
             return "A slide does not soften the hot spot: it only walks it across the underside, " + lengths.alone(STEP)
                     + " off on a pan that reaches " + lengths.alone(radius()) + " from its middle.";
         }
-        if (lowHeat) {
-            return "So the habit holds for boiling and not for frying: the hot spot stays hot enough to fry.";
+        if (boil > NEARLY_ALL && fry > NEARLY_ALL) {
+            return "So the habit does not hold: " + because() + ".";
         }
-        return lowFrying
-                ? "So the habit holds for frying; for boiling it does not, because " + because() + "."
-                : "So the habit does not hold: " + because() + ".";
+        return "So the habit holds in part: the heat for boiling falls to " + percent(boil)
+                + " and that for frying, in the pan\u2019s middle, to " + percent(fry)
+                + ", while a low flame is under " + percent(LOW) + " of a small ring."
+                + (boil > NEARLY_ALL ? " Boiling hardly changes, because " + because() + "." : "");
+    }
+
+    private String percent(double share) {
+        return figures.percent(Math.max(0, share));
     }
 
     /** Cone of light from the rim: its width grows by 2·tan(rim angle) per length (derived here). */

@@ -26,10 +26,11 @@ record MoveSection(PanMove move, FigureFormat figures, MoveWords lengths) {
         levels(out, decimals);
         return out.add(Columns.<PanPosition>none()
                         .with("at", p -> lengths.alone(p.offsetMetres(), decimals))
-                        .with("heat in", p -> figures.plainWatts(p.absorbed()))
+                        .with("into the\nwater", p -> figures.plainWatts(p.cookingPower()))
+                        .with("light\ntaken up", p -> figures.plainWatts(p.absorbed()))
                         .with("level", p -> LevelWords.of(p.level()))
                         .with("hottest", p -> figures.plainFlux(new Estimate(p.hottestFlux(), 0.1 * p.hottestFlux())))
-                        .with("wall gets", p -> figures.percent(p.wallShare()))
+                        .with("wall\ngets", p -> figures.percent(p.wallShare()))
                         .table(shown()))
                 .build();
     }

@@ -12,6 +12,7 @@ import simmerpoint.answer.words.HeatWords;
 import simmerpoint.answer.words.HeightWords;
 import simmerpoint.answer.words.HobWords;
 import simmerpoint.answer.words.MoveWords;
+import simmerpoint.answer.words.PowerWords;
 import simmerpoint.heat.FryingLevel;
 import simmerpoint.sampling.Estimate;
 import simmerpoint.setup.Stand;
@@ -29,8 +30,7 @@ record PanHereSection(PanResult result, FigureFormat figures, MoveWords lengths)
         Optional<String> reach = new HeightWords(result.base().scenario().heights(), figures)
                 .outOfReach(result.base().scenario().panHeightMetres());
         SectionBuilder out = Section.headed("What the pan gets where it stands")
-                .say(figures.plainWatts(here().absorbed()) + " go into the pan where it stands, " + place() + ": "
-                        + HeatWords.does(here().level()) + ". " + heat.boil() + heat.steam())
+                .say(gets() + place() + ": " + HeatWords.does(here().level()) + ". " + heat.boil() + heat.steam())
                 .caution(reach.map(words -> "The pan stands " + words + "."))
                 .say(heat.levelSentence() + " Reckoned with " + heat.weather() + ". "
                         + HobWords.sentence(result.heat().cookingPower().value()))
@@ -44,6 +44,12 @@ record PanHereSection(PanResult result, FigureFormat figures, MoveWords lengths)
 
     private PanPosition here() {
         return result.here();
+    }
+
+    private String gets() {
+        Estimate power = here().cookingPower();
+        return new PowerWords(Optional.of(result.heat()), figures.system()).gets(power)
+                + (power.value() > 0 ? " where the pan stands, " : "; it stands with ");
     }
 
     private String place() {

@@ -9,20 +9,16 @@ import simmerpoint.answer.words.LevelWords;
 import simmerpoint.answer.words.MoveWords;
 import simmerpoint.heat.HeatLevel;
 import simmerpoint.sampling.Estimate;
+import simmerpoint.study.pan.BestPlace;
 import simmerpoint.study.pan.LevelStretch;
 import simmerpoint.study.pan.MoveStudy.Move;
-import simmerpoint.study.pan.PanMove;
 import simmerpoint.study.pan.PanPosition;
 import simmerpoint.study.pan.PanResult;
-import simmerpoint.study.pan.ReachablePlaces;
 import simmerpoint.study.pan.SimmerPlace;
 import simmerpoint.uncertainty.LikelyRange;
 
 /** Where to put the pan for a simmer, for most heat, and what else can be done. */
 record PanPlaceSection(PanResult result, FigureFormat figures, MoveWords lengths) {
-    /** So much more heat is worth a move. */
-    private static final double WORTH = 1.03;
-
     Section section() {
         SectionBuilder out = Section.headed("Where to put the pan");
         result.simmer()
@@ -39,8 +35,7 @@ record PanPlaceSection(PanResult result, FigureFormat figures, MoveWords lengths
 
     /** Whether one can cook where the pan then stands. */
     private Optional<String> outOfReach(Move move, double offset) {
-        return new HeightWords(result.base().scenario().heights(), figures)
-                .outOfReach(new ReachablePlaces(result).height(move, offset));
+        return new HeightWords(result.base().scenario().heights(), figures).outOfReach(result.height(move, offset));
     }
 
     private String simmer(SimmerPlace place) {
@@ -48,8 +43,8 @@ record PanPlaceSection(PanResult result, FigureFormat figures, MoveWords lengths
         String already = here().level() == HeatLevel.SIMMER ? "Where it stands it simmers already. " : "";
         return already + "For a simmer with the least hot spot "
                 + lengths.instruction(place.move(), there.offsetMetres())
-                + ": " + figures.plainWatts(there.absorbed())
-                + " go in there, and the hottest spot of underside and wall gets "
+                + ": " + figures.plainWatts(there.cookingPower())
+                + " go into the water there, and the hottest spot of underside and wall gets "
                 + figures.plainFlux(new Estimate(there.hottestFlux(), 0.05 * there.hottestFlux())) + " ("
                 + figures.plainFlux(new Estimate(here().hottestFlux(), 0.02 * here().hottestFlux()))
                 + " where it stands). In the file: stand: {"
@@ -82,13 +77,13 @@ record PanPlaceSection(PanResult result, FigureFormat figures, MoveWords lengths
         boolean cool = result.moves().stream()
                 .flatMap(m -> m.stretches().stream())
                 .allMatch(s -> s.level().compareTo(HeatLevel.SIMMER) < 0);
-        LikelyRange begins = result.heat().begins(HeatLevel.SIMMER);
+        LikelyRange begins = result.heat().beginsWithPower(HeatLevel.SIMMER);
         if (cool) {
-            PanPosition best = result.hottestMove().hottest();
-            return "It never simmers: at the best place along the three moves "
-                    + figures.plainWatts(best.absorbed()) + " go in, and this pan, lid and wind need "
+            return "It never simmers: at the best place along the three moves the cooking power is "
+                    + figures.plainWatts(result.best().position().cookingPower())
+                    + ", and this pan, lid and wind need "
                     + range(begins)
-                    + " for a simmer. A bigger or better mirror, a lid, a darker or smaller pan or shelter from "
+                    + " of it for a simmer. A bigger or better mirror, a lid, a darker or smaller pan or shelter from "
                     + "the wind would help.";
         }
         return "No place along the three moves gives a simmer that could be set by hand: cover part of the mirror instead.";
@@ -110,19 +105,25 @@ record PanPlaceSection(PanResult result, FigureFormat figures, MoveWords lengths
     }
 
     private String mostHeat() {
-        ReachablePlaces.Place place = new ReachablePlaces(result).hottest();
-        PanMove move = place.along();
-        PanPosition best = place.position();
-        if (best.absorbed().value() < WORTH * here().absorbed().value()) {
+        BestPlace best = result.best();
+        if (!best.isWorthAMove(here())) {
             return "For most heat leave the pan where it stands: no single move brings more than "
-                    + figures.percent(WORTH - 1) + " above that.";
+                    + figures.percent(BestPlace.WORTH) + " above that.";
         }
-        return "For most heat " + lengths.instruction(move.move(), best.offsetMetres()) + ": "
-                + figures.plainWatts(best.absorbed()) + " instead of " + figures.plainWatts(here().absorbed())
-                + ", of which "
-                + figures.percent(best.wallShare()) + " of the focused light climbs the wall."
-                + outOfReach(move.move(), best.offsetMetres())
+        PanPosition there = best.position();
+        return "For most heat " + lengths.instruction(best.move(), there.offsetMetres()) + ": "
+                + figures.plainWatts(there.cookingPower()) + " go into the water instead of "
+                + figures.plainWatts(here().cookingPower()) + zone(best) + ". There "
+                + figures.percent(there.wallShare()) + " of the focused light climbs the wall."
+                + outOfReach(best.move(), there.offsetMetres())
                         .map(words -> " There it stands " + words + ".")
                         .orElse("");
+    }
+
+    /** How finely that place must be set. */
+    private String zone(BestPlace best) {
+        double at = best.position().offsetMetres();
+        return " (" + lengths.both(Math.min(at - best.fromMetres(), best.toMetres() - at)) + " more or less cost under "
+                + figures.percent(BestPlace.ZONE) + ")";
     }
 }

@@ -1,12 +1,15 @@
 package simmerpoint.answer.trace;
 
+import java.util.ArrayList;
 import java.util.List;
 import simmerpoint.answer.Answer;
+import simmerpoint.answer.Section;
 import simmerpoint.answer.words.Cautions;
 import simmerpoint.answer.words.FigureFormat;
 import simmerpoint.answer.words.TargetWords;
 import simmerpoint.quantities.OneLine;
 import simmerpoint.study.trace.MaximumFlux;
+import simmerpoint.study.trace.PlateResult;
 import simmerpoint.study.trace.TraceResult;
 import simmerpoint.units.UnitSystem;
 
@@ -27,13 +30,13 @@ public final class TraceAnswer {
     private static Answer of(TraceResult result, UnitSystem system, String hint) {
         FigureFormat figures = new FigureFormat(system);
         TargetWords words = TargetWords.of(result.scenario().target());
-        return new Answer(
-                OneLine.of(result.scenario().title()),
-                List.of(
-                        new CookSection(result, figures, words, hint).section(),
-                        Cautions.section(MaximumFlux.of(result), words.noun()),
-                        new LedgerSection(result, figures, words).section(),
-                        new SpotSection(result, figures, words).section(),
-                        CertaintySection.of(result, figures, words)));
+        List<Section> sections = new ArrayList<>();
+        sections.add(new CookSection(result, figures, words, hint).section());
+        sections.add(Cautions.section(MaximumFlux.of(result), words.noun()));
+        sections.add(new LedgerSection(result, figures, words).section());
+        sections.add(new SpotSection(result, figures, words).section());
+        PlateResult.of(result).ifPresent(plate -> sections.add(new PlateSection(plate, figures, words).section()));
+        sections.add(CertaintySection.of(result, figures, words));
+        return new Answer(OneLine.of(result.scenario().title()), sections);
     }
 }

@@ -70,7 +70,7 @@ public final class CompareChart implements Drawing {
         Box bars = new Box(left, box.y() + HEAD, box.x() + BARS_END * width - left, height);
         Box gaps = new Box(box.x() + GAPS * width, bars.y(), GAPS_WIDTH * width, height);
         Plot watts =
-                Plot.of(canvas, bars, 0, 1.04 * Math.max(1e-3, reach(rows.get(0).absorbed(), 1)), 1);
+                Plot.of(canvas, bars, 0, 1.04 * Math.max(1e-3, reach(rows.get(0).useful(), 1)), 1);
         Plot below = below(canvas, gaps);
         heading(canvas, "Watts " + where, bars, gaps.x() - bars.x() - 28);
         heading(canvas, "Below the best, W", gaps, box.right() - gaps.x());
@@ -119,13 +119,13 @@ public final class CompareChart implements Drawing {
     }
 
     private void watts(Plot plot, ComparedRow row, double middle, double room) {
-        double end = plot.x().within(row.absorbed().value());
+        double end = plot.x().within(row.useful().value());
         double high = 0.68 * pitch();
         Box bar = new Box(plot.box().x(), middle - high / 2, end - plot.box().x(), high);
         plot.canvas().draw(row.isSeenToDiffer() ? Style.WORSE : Style.LIKE_BEST, bar);
-        plot.whisker(row.absorbed(), ComparedRow.SEEN_ERRORS, middle, 0.18 * pitch());
+        plot.whisker(row.useful(), ComparedRow.SEEN_ERRORS, middle, 0.18 * pitch());
         plot.canvas()
-                .write(text(plot.box().right() + 6, middle, figures.watts(row.absorbed()))
+                .write(text(plot.box().right() + 6, middle, figures.watts(row.useful()))
                         .within(room));
     }
 

@@ -24,6 +24,9 @@ public final class DayChart implements Drawing {
     private static final double LEFT = 42;
     private static final double RIGHT = 22;
     private static final double LABEL = 48;
+    /** Room below 0 as a share of what is above. */
+    private static final double BELOW = 0.12;
+
     private static final double HEADROOM = 1.12;
     private static final double MOST_DEGREES = 90;
 
@@ -54,7 +57,7 @@ public final class DayChart implements Drawing {
     public void draw(Canvas canvas, Box box) {
         double small = small(box.width());
         double y = box.y();
-        watts(plot(canvas, box, y, watts(box.width()), mostWatts()));
+        watts(belowZero(plot(canvas, box, y, watts(box.width()), mostWatts())));
         y += HEAD + watts(box.width()) + FOOT;
         elevation(plot(canvas, box, y, small, MOST_DEGREES / HEADROOM));
         y += HEAD + small + FOOT;
@@ -66,6 +69,13 @@ public final class DayChart implements Drawing {
         return Plot.of(canvas, inner, 0, 1, Math.max(1, most * HEADROOM));
     }
 
+    /** The same with some room below 0, where a pan is that cannot hold the temperature of its cooking power. */
+    private static Plot belowZero(Plot plot) {
+        Box inner = plot.box();
+        double top = plot.y().last();
+        return new Plot(plot.canvas(), inner, plot.x(), new Scale(-BELOW * top, top, inner.bottom(), inner.y()));
+    }
+
     /** The strongest beam by any model of a clear sky, W/m². */
     private double mostBeam() {
         return result.curve().stream()
@@ -74,11 +84,11 @@ public final class DayChart implements Drawing {
                 .orElse(0);
     }
 
-    /** The most that the pan takes up by any model of a clear sky, W. */
+    /** The most cooking power by any model of a clear sky, W. */
     private double mostWatts() {
         return result.curve().stream()
                 .flatMap(h -> h.light().stream())
-                .mapToDouble(HourLight::highWatts)
+                .mapToDouble(HourLight::highPower)
                 .max()
                 .orElse(0);
     }
@@ -89,16 +99,17 @@ public final class DayChart implements Drawing {
                 area(plot, Style.of(level), run, h -> begins(h, level), h -> ends(h, level));
             }
         }
-        axes(plot, "Taken up by the pan, W");
+        axes(plot, "Cooking power, W");
         for (List<DayHour> run : runs()) {
-            area(plot, Style.DOUBT, run, h -> light(h).lowWatts(), h -> light(h).highWatts());
+            area(plot, Style.DOUBT, run, h -> light(h).lowPower(), h -> light(h).highPower());
             curve(
                     plot,
                     Style.WATTS_CURVE,
                     Style.CURVE_MARK,
                     run,
-                    h -> light(h).absorbed().value());
+                    h -> light(h).cookingPower().value());
         }
+        plot.level(Style.ZERO, 0);
         plot.frame();
     }
 

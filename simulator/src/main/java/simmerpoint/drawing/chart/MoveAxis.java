@@ -48,7 +48,7 @@ record MoveAxis(
         double left = Math.max(whole.x() + 2, plot.box().x() - OUT);
         double right = Math.min(whole.right() - 2, plot.box().right() + OUT);
         canvas.line(Style.WATTS_SAMPLE, left, y - 4, left + SAMPLE, y - 4);
-        Text watts = Text.at(left + SAMPLE + GAP, y, "W taken up").in(TextStyle.HEADING);
+        Text watts = Text.at(left + SAMPLE + GAP, y, "W into water").in(TextStyle.HEADING);
         canvas.write(watts);
         double from = watts.x() + canvas.metrics().width(watts) + SAMPLE + 3 * GAP;
         Text flux = canvas.metrics()

@@ -104,7 +104,7 @@ public final class MoveChart implements Drawing {
         }
         c.move().borders().forEach(border -> border(plot, border));
         curve(plot, c, Style.FLUX_CURVE, p -> p.hottestFlux() / c.mostFlux());
-        curve(plot, c, Style.WATTS_CURVE, p -> p.absorbed().value() / c.mostWatts());
+        curve(plot, c, Style.WATTS_CURVE, p -> p.cookingPower().value() / c.mostWatts());
         Optional<Flag> flag = flag(plot, c);
         BandNames names = new BandNames(plot.canvas(), plot.box(), marks(plot, flag));
         for (LevelStretch s : c.move().stretches()) {
@@ -168,7 +168,7 @@ public final class MoveChart implements Drawing {
                 .filter(place -> place.move() == axis.move())
                 .map(place -> new Flag(
                         x(plot, place.position().offsetMetres()),
-                        plot.y().at(place.position().absorbed().value()),
+                        plot.y().at(place.position().cookingPower().value()),
                         plot.box().y()));
     }
 
@@ -187,7 +187,7 @@ public final class MoveChart implements Drawing {
         double x = plot.x().at(pan.presentMetres());
         curve.filter(c -> pan.fits()).ifPresent(c -> {
             double watts = pan.tracedWatts()
-                    .orElseGet(() -> c.at(pan.presentMetres()).absorbed().value());
+                    .orElseGet(() -> c.at(pan.presentMetres()).cookingPower().value());
             canvas.draw(Style.KNOB_RIM, new Circle(x, plot.y().at(watts), 6.5));
             canvas.draw(Style.KNOB, new Circle(x, plot.y().at(watts), 4.5));
         });

@@ -40,7 +40,7 @@ public record MoveCurve(
                 IntStream.rangeClosed(0, FINE)
                         .mapToObj(k -> move.at(k == FINE ? move.toMetres() : move.fromMetres() + k * step))
                         .toList(),
-                Math.max(1, HEADROOM * largest(result, p -> p.absorbed().value())),
+                Math.max(1, HEADROOM * largest(result, p -> p.cookingPower().value())),
                 Math.max(100, HEADROOM * largest(result, PanPosition::hottestFlux)));
     }
 

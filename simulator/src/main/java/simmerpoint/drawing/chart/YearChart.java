@@ -84,7 +84,7 @@ public final class YearChart implements Drawing {
                 canvas.write(Text.at(
                                 place.middleX(),
                                 place.middleY() + 5,
-                                FigureFormat.rounded(light.absorbed().value(), 2))
+                                FigureFormat.rounded(light.cookingPower().value(), 2))
                         .in(simmerpoint.drawing.TextStyle.on(level))
                         .size(LETTERS)
                         .middle()

@@ -1,5 +1,7 @@
 package simmerpoint.drawing.output;
 
+import simmerpoint.units.UnitSystem;
+
 /**
  * A size of paper.
  *
@@ -12,6 +14,11 @@ public record Paper(double widthMillimetres, double heightMillimetres) {
 
     /** 8.5 by 11 inches (ANSI/ASME Y14.1, size A). */
     public static final Paper LETTER = new Paper(215.9, 279.4);
+
+    /** What printers hold where those units are used. */
+    public static Paper usual(UnitSystem units) {
+        return units == UnitSystem.INCH ? LETTER : A4;
+    }
 
     /** The same sheet lying. */
     public Paper landscape() {

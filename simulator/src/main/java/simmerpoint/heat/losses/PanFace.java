@@ -16,7 +16,7 @@ import simmerpoint.heat.ThermalPan;
  * @param surroundings the air
  * @param factor on both convection and radiation
  */
-record PanFace(
+public record PanFace(
         Kind kind,
         double area,
         double stillLength,
@@ -27,9 +27,12 @@ record PanFace(
         double factor) {
 
     /** Orientation of a face. */
-    enum Kind {
+    public enum Kind {
+        /** Faces down. */
         UNDERSIDE,
+        /** Stands upright. */
         WALL,
+        /** Faces up. */
         LID;
 
         double still(double rayleigh, double prandtl) {
@@ -48,14 +51,16 @@ record PanFace(
     }
 
     /** A level face of the pan. The length of natural convection is area ÷ edge. */
-    static PanFace level(Kind kind, ThermalPan vessel, double emissivity, Surroundings surroundings, double factor) {
+    public static PanFace level(
+            Kind kind, ThermalPan vessel, double emissivity, Surroundings surroundings, double factor) {
         double diameter = vessel.pan().diameterMetres();
         double radiant = kind == Kind.LID ? surroundings.skyKelvin() : surroundings.airKelvin();
         return new PanFace(kind, vessel.levelArea(), diameter / 4, diameter, emissivity, radiant, surroundings, factor);
     }
 
     /** A band of the wall of the given height. Its characteristic lengths are those of the whole wall. */
-    static PanFace wall(ThermalPan vessel, double height, double emissivity, Surroundings surroundings, double factor) {
+    public static PanFace wall(
+            ThermalPan vessel, double height, double emissivity, Surroundings surroundings, double factor) {
         double diameter = vessel.pan().diameterMetres();
         return new PanFace(
                 Kind.WALL,
@@ -91,7 +96,7 @@ record PanFace(
     }
 
     /** Losses at a temperature, W. */
-    Losses at(double kelvin) {
+    public Losses at(double kelvin) {
         double scale = factor * area;
         return new Losses(
                 scale * convectionCoefficient(kelvin) * (kelvin - surroundings.airKelvin()),

@@ -1,12 +1,14 @@
 package simmerpoint.scenario.checks;
 
 import java.math.BigDecimal;
+import java.util.Optional;
 import simmerpoint.heat.HeatLevelThresholds;
 import simmerpoint.heat.PanContents;
 import simmerpoint.heat.PanMaterial;
 import simmerpoint.heat.SurfaceOptics;
 import simmerpoint.heat.Surroundings;
 import simmerpoint.heat.ThermalPan;
+import simmerpoint.heat.UndersidePlate;
 import simmerpoint.pan.Finish;
 import simmerpoint.pan.FinishCatalogue;
 import simmerpoint.pan.Pan;
@@ -39,15 +41,40 @@ final class CookingBuilder {
         PanMaterial material = PanMaterial.find(v.text("pan.material")).orElseThrow();
         boolean lidOn = v.isOn("pan.lid");
         SurfaceOptics wall = skin(v, "pan.wall-finish");
+        Optional<UndersidePlate> plate = plate(v, material);
+        double usual = plate.map(own -> CookingSetup.usualKilograms(pan, material, lidOn, own))
+                .orElseGet(() -> CookingSetup.usualKilograms(pan, material, lidOn));
         return new ThermalPan(
                 pan,
                 material,
-                v.number("pan.mass", CookingSetup.usualKilograms(pan, material, lidOn)),
+                v.number("pan.mass", usual),
                 skin(v, "pan.underside-finish"),
                 wall,
                 wall,
                 skin(v, "pan.lid-finish"),
-                lidOn);
+                lidOn,
+                plate);
+    }
+
+    /** What an underside of its own weighs, kg; 0 without one. */
+    static double undersideKilograms(ScenarioValues v) {
+        double radius = v.number("pan.diameter") / 2;
+        PanMaterial material = PanMaterial.find(v.text("pan.material")).orElseThrow();
+        return plate(v, material)
+                .map(own -> own.kilograms(Math.PI * radius * radius))
+                .orElse(0.0);
+    }
+
+    /** The underside's own sheet if one of its keys is given; the usual thickness of a material that is given alone. */
+    private static Optional<UndersidePlate> plate(ScenarioValues v, PanMaterial rest) {
+        if (!v.has("pan.underside-material") && !v.has("pan.underside-thickness")) {
+            return Optional.empty();
+        }
+        PanMaterial own = v.has("pan.underside-material")
+                ? PanMaterial.find(v.text("pan.underside-material")).orElseThrow()
+                : rest;
+        return Optional.of(
+                new UndersidePlate(own, v.number("pan.underside-thickness", CookingSetup.usualThickness(own))));
     }
 
     static double water(ScenarioValues v, ThermalPan vessel) {

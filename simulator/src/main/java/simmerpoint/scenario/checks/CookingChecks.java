@@ -22,6 +22,9 @@ final class CookingChecks {
             checks.refuseKitchenOfPlane();
             return;
         }
+        if (!checks.mass()) {
+            return;
+        }
         checks.water();
         checks.altitude();
         checks.boiling();
@@ -36,6 +39,19 @@ final class CookingChecks {
                         "nothing is cooked on a bare plane; leave " + section + " out, or give pan and not plane");
             }
         }
+    }
+
+    /** A pan must not weigh less than its underside alone. */
+    private boolean mass() {
+        double underside = CookingBuilder.undersideKilograms(v);
+        if (v.has("pan.mass") && !(v.number("pan.mass") > underside)) {
+            tell(
+                    "pan.mass",
+                    typed("pan.mass") + " is less than the underside weighs alone, which is "
+                            + String.format(Locale.ROOT, "%.2f kg", underside));
+            return false;
+        }
+        return true;
     }
 
     private void water() {

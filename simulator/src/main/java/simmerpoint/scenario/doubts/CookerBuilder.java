@@ -86,7 +86,8 @@ final class CookerBuilder {
                 painted(v.wetWall(), darker),
                 painted(v.dryWall(), darker),
                 painted(v.lid(), darker),
-                v.lidOn());
+                v.lidOn(),
+                v.ownPlate());
         return new CookingSetup(vessel, kitchen.contents(), kitchen.around(), kitchen.levels());
     }
 

@@ -20,7 +20,7 @@ public record AimCurve(boolean turn, boolean side, List<Point> points) {
      * One traced aim.
      *
      * @param radians off dead on
-     * @param watts taken up; of a bare disc, caught
+     * @param watts cooking power; of a bare disc, caught
      */
     public record Point(double radians, Estimate watts) {}
 }

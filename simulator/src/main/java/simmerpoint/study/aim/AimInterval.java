@@ -21,7 +21,7 @@ public record AimInterval(double minutes, Estimate mean, Estimate least, List<Mo
      * One moment.
      *
      * @param minutes after the aiming
-     * @param watts taken up then; of a bare disc, caught
+     * @param watts cooking power then; of a bare disc, caught
      */
     public record Moment(double minutes, Estimate watts) {}
 }

@@ -138,7 +138,7 @@ final class AimIntervals {
         int steps = watts.size() - 1;
         List<AimInterval.Moment> moments = IntStream.rangeClosed(0, steps)
                 .mapToObj(k ->
-                        new AimInterval.Moment(minutes * k / steps, watts.get(k).absorbed()))
+                        new AimInterval.Moment(minutes * k / steps, watts.get(k).useful()))
                 .toList();
         Estimate mean = Replicates.mean(watts.get(0).caughtByReplicate().length, r -> simpson(watts, r));
         Estimate least = moments.stream()
@@ -154,7 +154,7 @@ final class AimIntervals {
         double sum = 0;
         for (int k = 0; k <= steps; k++) {
             double weight = k == 0 || k == steps ? 1 : k % 2 == 1 ? 4 : 2;
-            sum += weight * watts.get(k).absorbedOf(replicate);
+            sum += weight * watts.get(k).usefulByReplicate()[replicate];
         }
         return sum / (3.0 * steps);
     }

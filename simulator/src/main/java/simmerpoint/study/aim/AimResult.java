@@ -9,8 +9,7 @@ import simmerpoint.study.paired.PairedWatts;
 import simmerpoint.study.trace.TraceOptions;
 
 /**
- * How exactly a dish must be aimed, and how often. All watts are taken up by the pan, of focused and direct light; of a
- * bare disc they are caught.
+ * How exactly a dish must be aimed, and how often. All watts are cooking power; of a bare disc they are caught.
  *
  * @param times when to aim again, and why
  * @param curves drift up, drift sideways, turn up, turn sideways

@@ -72,7 +72,7 @@ final class AimSweep {
         for (int k = 0; k < 4; k++) {
             List<AimCurve.Point> points = IntStream.range(k == 0 ? 0 : ends[k - 1], ends[k])
                     .mapToObj(
-                            i -> new AimCurve.Point(offsets.get(i), watts.get(i).absorbed()))
+                            i -> new AimCurve.Point(offsets.get(i), watts.get(i).useful()))
                     .toList();
             out.add(new AimCurve(isTurn(k), isSide(k), points));
         }
@@ -123,9 +123,9 @@ final class AimSweep {
         for (int i = 0; i < cells.size(); i++) {
             int[] cell = cells.get(i);
             if (cell[0] == map) {
-                Estimate absorbed = watts.get(i).absorbed();
-                table[cell[1]][cell[2]] = absorbed.value();
-                error = Math.max(error, absorbed.standardError());
+                Estimate useful = watts.get(i).useful();
+                table[cell[1]][cell[2]] = useful.value();
+                error = Math.max(error, useful.standardError());
             }
         }
         return new AimMap(map == 1, angles, table, error);

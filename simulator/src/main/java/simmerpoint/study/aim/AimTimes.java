@@ -8,8 +8,7 @@ import simmerpoint.study.paired.PairedWatts;
 import simmerpoint.study.trace.TraceOptions;
 
 /**
- * When a dish must be aimed again, and how far off it may be. All watts are taken up by the pan, of focused and direct
- * light; of a bare disc they are caught.
+ * When a dish must be aimed again, and how far off it may be. All watts are cooking power; of a bare disc they are caught.
  *
  * @param scenario as it was asked
  * @param plan what was asked
@@ -45,6 +44,6 @@ public record AimTimes(
 
     /** Watts of the dead-on aim. */
     public Estimate deadOnWatts() {
-        return deadOn.watts().absorbed();
+        return deadOn.watts().useful();
     }
 }

@@ -21,8 +21,8 @@ import simmerpoint.study.trace.TraceOptions;
 
 /**
  * How far a dish may be off before the pan loses a share of its watts. Measured from a <b>dead-on</b> aim (neither turn nor
- * drift, whatever the scenario's own aim is; jitter, mount and carrier as they are), and as a share of the watts taken up
- * then ({@link PairedWatts#absorbed()}: focused and direct light; of a bare disc all that is caught). Where the pan stands out
+ * drift, whatever the scenario's own aim is; jitter, mount and carrier as they are), and as a share of the watts then
+ * ({@link PairedWatts#useful()}: cooking power; of a bare disc what it catches). Where the pan stands out
  * of place another aim may give more: such a rise is passed over, the tolerance is the first angle at which the share is gone.
  *
  * <p>Angles go up to {@link #RANGE}, drift down only to the horizon, and a turn ends before the pan touches the mirror.

@@ -60,7 +60,7 @@ final class ToleranceSearch {
         this.aims = aims;
         kept = 1 - lossShare;
         rungs = rungs(deadOn.scenario(), reach);
-        open = deadOn.caught().value() > 0 && rungs.length > 0;
+        open = deadOn.useful().value() > 0 && rungs.length > 0;
         spare.put(0.0, spare(deadOn));
     }
 
@@ -115,7 +115,8 @@ final class ToleranceSearch {
     /** Watts above what is to be kept. */
     private Estimate spare(PairedWatts watts) {
         return Replicates.mean(
-                watts.caughtByReplicate().length, r -> watts.absorbedOf(r) - kept * deadOn.absorbedOf(r));
+                watts.caughtByReplicate().length,
+                r -> watts.usefulByReplicate()[r] - kept * deadOn.usefulByReplicate()[r]);
     }
 
     /** Angles to trace next; empty when done. */
@@ -161,7 +162,7 @@ final class ToleranceSearch {
                 .mapToDouble(e -> Math.abs(e.value()))
                 .min()
                 .orElseThrow();
-        return nearest <= CLOSE_ENOUGH * (1 - kept) * deadOn.absorbed().value();
+        return nearest <= CLOSE_ENOUGH * (1 - kept) * deadOn.useful().value();
     }
 
     /** Where the curve through all points first loses the share. */

@@ -5,7 +5,7 @@ import simmerpoint.sampling.Estimate;
 import simmerpoint.scenario.Scenario;
 
 /**
- * What each flaw of a cooker costs, in watts taken up by the pan, or caught by a bare disc.
+ * What each flaw of a cooker costs, in watts of cooking power, or caught by a bare disc.
  *
  * @param scenario as it was given
  * @param built its watts

@@ -80,8 +80,8 @@ public final class BudgetStudy {
         IntToDoubleFunction total = r -> at(flawless, r) - at(asBuilt, r);
         return new BudgetResult(
                 built,
-                watts.get(asBuilt).absorbed(),
-                watts.get(flawless).absorbed(),
+                watts.get(asBuilt).useful(),
+                watts.get(flawless).useful(),
                 mean(total),
                 costs,
                 mean(r -> total.applyAsDouble(r)
@@ -156,7 +156,7 @@ public final class BudgetStudy {
     }
 
     private double at(int scenario, int replicate) {
-        return watts.get(scenario).absorbedOf(replicate);
+        return watts.get(scenario).usefulByReplicate()[replicate];
     }
 
     private static Estimate mean(IntToDoubleFunction ofReplicate) {

@@ -198,15 +198,16 @@ public final class CompareStudy {
         List<Integer> ranked = IntStream.range(0, traced.length)
                 .boxed()
                 .sorted(Comparator.comparingDouble(
-                        k -> -traced[k].watts().absorbed().value()))
+                        k -> -traced[k].watts().useful().value()))
                 .toList();
         PairedWatts best = traced[ranked.get(0)].watts();
         return ranked.stream()
                 .map(k -> new ComparedRow(
                         variants.get(k),
                         k,
+                        traced[k].watts().useful(),
                         traced[k].watts().ledger(),
-                        traced[k].watts().absorbedBeyond(best),
+                        traced[k].watts().usefulBeyond(best),
                         traced[k].peakFlux(),
                         traced[k].hottestFlux(),
                         traced[k].boil(),

@@ -13,8 +13,9 @@ import simmerpoint.target.Ledger;
  *
  * @param variant what was traced
  * @param place its place in the order asked for, from 0
+ * @param useful the figure it is ranked by: cooking power of a pan, caught watts of a bare disc
  * @param ledger where the light went
- * @param difference watts taken up beyond those of the best, at most 0 but for rounding, with the standard error of the
+ * @param difference of that figure beyond those of the best, at most 0 but for rounding, with the standard error of the
  *     difference from replicates that share their samples
  * @param peakFlux hottest spot of underside or disc, W/m²
  * @param hottestFlux the hottest of all light, for cautions, see {@link MaximumFlux}, W/m²
@@ -26,6 +27,7 @@ import simmerpoint.target.Ledger;
 public record ComparedRow(
         Variant variant,
         int place,
+        Estimate useful,
         Ledger ledger,
         Estimate difference,
         Estimate peakFlux,
@@ -46,11 +48,15 @@ public record ComparedRow(
         return ledger.absorbed();
     }
 
+    /** Cooking power; empty for a bare disc. */
+    public Optional<Estimate> cookingPower() {
+        return Optional.of(useful).filter(u -> boil.isPresent());
+    }
+
     /** Whether it differs from the best by more than {@link #SEEN_ERRORS} standard errors. */
     public boolean isSeenToDiffer() {
         double gap = Math.abs(difference.value());
-        return gap > SEEN_ERRORS * difference.standardError()
-                && gap > ROUNDING * Math.abs(absorbed().value());
+        return gap > SEEN_ERRORS * difference.standardError() && gap > ROUNDING * Math.abs(useful.value());
     }
 
     /** Seconds until the sun at its fastest has drifted that far; empty as {@link #drift}. */

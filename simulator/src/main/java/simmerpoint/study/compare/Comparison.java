@@ -42,7 +42,7 @@ public record Comparison(
     /** Largest standard error of the watts, as a share of them, where there are any. */
     public double worstRelativeError() {
         return rows.stream()
-                .map(ComparedRow::absorbed)
+                .map(ComparedRow::useful)
                 .filter(watts -> watts.value() > 0)
                 .mapToDouble(Estimate::relativeError)
                 .max()

@@ -34,8 +34,8 @@ public record DayHour(
         return moment.position().elevationRadians();
     }
 
-    /** Taken up by the pan at the likely beam, W; 0 without light. */
-    public double absorbedWatts() {
-        return light.map(l -> l.absorbed().value()).orElse(0.0);
+    /** Cooking power at the likely beam, W; minus infinity without light. */
+    public double cookingPowerWatts() {
+        return light.map(l -> l.cookingPower().value()).orElse(Double.NEGATIVE_INFINITY);
     }
 }

@@ -58,7 +58,7 @@ public record DayResult(
                 .orElse(0);
     }
 
-    /** Largest standard error of the watts taken up, as a share of them, over all instants with light. */
+    /** Largest standard error of the watts taken up by the pan, as a share of them, over all instants with light. */
     public double worstRelativeError() {
         return curve.stream()
                 .flatMap(h -> h.light().stream())

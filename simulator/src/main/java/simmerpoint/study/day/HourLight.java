@@ -7,6 +7,7 @@ import simmerpoint.heat.BoilingOutcome;
 import simmerpoint.heat.HeatLevel;
 import simmerpoint.heat.HeatLevelRange;
 import simmerpoint.sampling.Estimate;
+import simmerpoint.study.trace.HeatResult;
 import simmerpoint.study.trace.MaximumFlux;
 import simmerpoint.target.Ledger;
 
@@ -15,6 +16,10 @@ import simmerpoint.target.Ledger;
  * so. Two doubts, taken one at a time: the pan's losses at the likely beam, and the beam at the likely losses.
  *
  * @param ledger where the light goes at the likely beam
+ * @param cookingPower net heat into the water at 50 K above the air, likely beam and losses, see {@link
+ *     HeatResult#cookingPower}, W
+ * @param lowPower the same at the lowest beam of the models, W
+ * @param highPower the same at the highest beam of the models, W
  * @param lowWatts taken up at the lowest beam of the models, W
  * @param highWatts taken up at the highest beam of the models, W
  * @param level its heat level: lowest and highest hold both doubts
@@ -24,12 +29,15 @@ import simmerpoint.target.Ledger;
  * @param highBeamBoilSeconds time to boil at the highest beam, likely losses; empty if it never does
  * @param hottest flux of the hottest spot of the underside, W/m²
  * @param hottestFlux the hottest of all light, for cautions, see {@link MaximumFlux}, W/m²
- * @param begins watts at which each level begins for light that is shared between the faces as
+ * @param begins cooking power with which each level begins for light that is shared between the faces as
  *     here, likely losses; infinite where such light never gets there; none if only the likely level was asked for
  * @param limits what keeps it from more, the greatest share first
  */
 public record HourLight(
         Ledger ledger,
+        Estimate cookingPower,
+        double lowPower,
+        double highPower,
         double lowWatts,
         double highWatts,
         HeatLevelRange level,

@@ -103,6 +103,9 @@ final class HourStudy {
         AbsorbedLight high = absorbed.times(beam.highWattsPerSquareMetre() / likely);
         return new HourLight(
                 traced.ledger(),
+                heat.cookingPower(),
+                cooking.cookingPowerWatts(low),
+                cooking.cookingPowerWatts(high),
                 low.total(),
                 high.total(),
                 level(low, absorbed, high),
@@ -112,7 +115,7 @@ final class HourStudy {
                 full ? cooking.likelyBoilSeconds(high) : OptionalDouble.empty(),
                 traced.spot().peakFlux(),
                 MaximumFlux.of(traced),
-                full ? begins(absorbed) : Map.of(),
+                full ? begins(heat) : Map.of(),
                 limits(traced.ledger(), likely));
     }
 
@@ -129,10 +132,10 @@ final class HourStudy {
                 Collections.max(List.of(bright, spread.highest())));
     }
 
-    private Map<HeatLevel, Double> begins(AbsorbedLight pattern) {
+    private static Map<HeatLevel, Double> begins(HeatResult heat) {
         Map<HeatLevel, Double> begins = new EnumMap<>(HeatLevel.class);
         for (HeatLevel level : HeatLevel.values()) {
-            begins.put(level, levels.likelyThresholdWatts(level, pattern));
+            begins.put(level, heat.beginsWithPowerLikely(level));
         }
         return begins;
     }

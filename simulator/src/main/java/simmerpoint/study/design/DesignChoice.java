@@ -11,7 +11,8 @@ import simmerpoint.study.aim.AimTolerance;
  *
  * @param candidate the dish
  * @param scenario the file's scenario with it
- * @param watts taken up by the pan (caught by a bare disc), W
+ * @param watts its cooking power (of a bare disc, caught), W
+ * @param absorbed taken up by the pan (caught by a bare disc), W
  * @param peakFlux hottest place of underside or disc, W/m²
  * @param largestPanel size of its largest panel
  * @param panHeightMetres height of the pan's underside above the ground, m
@@ -21,7 +22,13 @@ public record DesignChoice(
         DishCandidate candidate,
         Scenario scenario,
         Estimate watts,
+        Estimate absorbed,
         Estimate peakFlux,
         Optional<PanelSize> largestPanel,
         double panHeightMetres,
-        AimTolerance tolerance) {}
+        AimTolerance tolerance) {
+    /** Cooking power, W; empty for a bare disc. */
+    public Optional<Estimate> cookingPower() {
+        return Optional.of(watts).filter(w -> scenario.cooking().isPresent());
+    }
+}

@@ -6,7 +6,7 @@ import simmerpoint.heat.HeatLevel;
 /**
  * What a design must do in the sun of its scenario.
  *
- * @param watts that the pan is to take up (caught by a bare disc), W
+ * @param watts of cooking power wanted (of a bare disc, caught), W
  * @param level heat level to be reached with the likely losses, if one was asked for
  */
 public record DesignGoal(double watts, Optional<HeatLevel> level) {}

@@ -17,7 +17,7 @@ final class DesignSearch {
     private static final int COARSE = 7;
     private static final double[] SHARES = {1, 0.85, 0.7};
     /** A focal length that suits a neighbour is never this far below the best. */
-    private static final double HOPELESS = 0.9;
+    private static final double HOPELESS = 0.8;
 
     private final DesignTrials trials;
     private final DesignLimits limits;
@@ -105,7 +105,7 @@ final class DesignSearch {
     }
 
     private Optional<Found> enough(PanelLayout layout, double wanted, int most) {
-        double last = 0;
+        double last = Double.NEGATIVE_INFINITY;
         for (double share : SHARES) {
             int diameter = (int) Math.round(share * most);
             if (diameter < limits.diameter().from()) {
@@ -126,8 +126,8 @@ final class DesignSearch {
     /** Whether the focal length that suited a layout before brings too little for any other to make up for. */
     private boolean hopeless(PanelLayout layout, int diameter, double wanted) {
         int near = lastFocal.getOrDefault(layout, neighbour);
-        double watts = near > 0 ? at(layout, diameter, near).watts() : 0;
-        return watts > 0 && watts < HOPELESS * wanted;
+        double watts = near > 0 ? at(layout, diameter, near).watts() : Double.NEGATIVE_INFINITY;
+        return Double.isFinite(watts) && watts < HOPELESS * wanted;
     }
 
     /** The dish of most watts within the limits, looked for among the largest of every layout; for what cannot be met. */
@@ -143,7 +143,7 @@ final class DesignSearch {
                 most = most == null || best.watts() > most.watts() ? best : most;
             }
         }
-        return Optional.ofNullable(most).filter(m -> m.watts() > 0);
+        return Optional.ofNullable(most).filter(m -> Double.isFinite(m.watts()));
     }
 
     /** The focal length that suits one layout and diameter best. */
@@ -151,7 +151,7 @@ final class DesignSearch {
         int near = lastFocal.getOrDefault(layout, neighbour);
         int focal = near > 0 ? near : coarse(layout, diameter);
         Found best = at(layout, diameter, focal);
-        if (best.watts() == 0) {
+        if (!Double.isFinite(best.watts())) {
             best = at(layout, diameter, coarse(layout, diameter));
         }
         for (int step : STEPS) {

@@ -83,7 +83,8 @@ public final class DesignStudy {
     }
 
     /**
-     * Watts at which a heat level begins for the pan of {@code scenario}, the light shared between its faces as it is now.
+     * Cooking power with which a heat level begins for the pan of {@code scenario}, the light shared between its faces as it is
+     * now.
      *
      * @return W; infinite if no light gets there
      * @throws ImpossibleSetupException if the pan cannot stand as asked
@@ -91,7 +92,7 @@ public final class DesignStudy {
     public static double wattsFor(HeatLevel level, Scenario scenario, TraceOptions options, Progress progress) {
         PairedWatts now = PairedStudy.watts(List.of(scenario), options.withRays(SEARCH_RAYS), progress)
                 .get(0);
-        return now.heat().orElseThrow().beginsLikely(level);
+        return now.heat().orElseThrow().beginsWithPowerLikely(level);
     }
 
     private DesignResult run() {
@@ -99,7 +100,7 @@ public final class DesignStudy {
         List<DesignResult.Front> fronts = new ArrayList<>();
         List<DesignSearch.Found> wanted = List.of();
         for (int k = 0; k < SHARES.length; k++) {
-            double watts = SHARES[k] * goal.watts();
+            double watts = goal.watts() + (SHARES[k] - 1) * Math.abs(goal.watts());
             Progress here = part(FRONTS_DONE * k / SHARES.length, FRONTS_DONE * (k + 1) / SHARES.length);
             List<DesignSearch.Found> front = new DesignSearch(trials, limits).front(watts, here);
             fronts.add(new DesignResult.Front(
@@ -172,7 +173,7 @@ public final class DesignStudy {
     }
 
     private boolean reaches(PairedWatts traced) {
-        Estimate watts = traced.absorbed();
+        Estimate watts = traced.useful();
         boolean enough = watts.value() + SURE * watts.standardError() >= goal.watts();
         if (!enough || goal.level().isEmpty()) {
             return enough;
@@ -192,6 +193,7 @@ public final class DesignStudy {
             out.add(new DesignChoice(
                     dishes.get(k).candidate(),
                     scenarios.get(k),
+                    traced.watts().useful(),
                     traced.watts().absorbed(),
                     traced.trace().spot().peakFlux(),
                     scenarios.get(k).dish().largestPanel(),

@@ -51,7 +51,7 @@ final class DesignTrials {
         }
     }
 
-    /** Watts of one dish; 0 if it is not {@linkplain #allowed allowed}. */
+    /** Watts of one dish, see {@link PairedWatts#useful}; minus infinity if it is not {@linkplain #allowed allowed}. */
     double watts(DishCandidate candidate, DesignLimits limits) {
         return wattsOf(List.of(candidate), limits).get(0);
     }
@@ -67,12 +67,12 @@ final class DesignTrials {
         Iterator<PairedWatts> traced =
                 PairedStudy.watts(List.copyOf(missing.values()), options, asked).iterator();
         missing.keySet()
-                .forEach(candidate ->
-                        watts.put(candidate, traced.next().absorbed().value()));
+                .forEach(
+                        candidate -> watts.put(candidate, traced.next().useful().value()));
         return candidates.stream()
                 .map(candidate -> allowed(candidate, limits)
                         .map(s -> watts.get(candidate))
-                        .orElse(0.0))
+                        .orElse(Double.NEGATIVE_INFINITY))
                 .toList();
     }
 }

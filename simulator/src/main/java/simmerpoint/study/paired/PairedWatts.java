@@ -34,14 +34,12 @@ public record PairedWatts(
         double[] usefulByReplicate) {
     /** The figure it is judged by, see {@link UsefulPower}: cooking power of a pan, caught watts of a bare disc. */
     public Estimate useful() {
-        return heat.map(HeatResult::cookingPower).orElse(ledger.caught());
+        return UsefulPower.mean(usefulByReplicate);
     }
 
     /** That figure less the one of {@code other}, with the standard error of the difference. */
     public Estimate usefulBeyond(PairedWatts other) {
-        double error = beyond(other, r -> usefulByReplicate[r], r -> other.usefulByReplicate[r])
-                .standardError();
-        return new Estimate(useful().value() - other.useful().value(), error);
+        return beyond(other, r -> usefulByReplicate[r], r -> other.usefulByReplicate[r]);
     }
 
     /** Watts caught by the whole target. */
@@ -57,19 +55,6 @@ public record PairedWatts(
     /** Caught watts less those of {@code other}, with the standard error of the difference. */
     public Estimate caughtBeyond(PairedWatts other) {
         return beyond(other, r -> caughtByReplicate[r], r -> other.caughtByReplicate[r]);
-    }
-
-    /** Absorbed watts less those of {@code other}, with the standard error of the difference. */
-    public Estimate absorbedBeyond(PairedWatts other) {
-        return beyond(other, this::absorbedOf, other::absorbedOf);
-    }
-
-    /** Absorbed watts of one replicate: direct light and the absorbed share are the same for all of them. */
-    public double absorbedOf(int replicate) {
-        double direct = ledger.directOnPan().value();
-        double light = ledger.caught().value() + direct;
-        double share = light > 0 ? ledger.absorbed().value() / light : 1;
-        return share * (caughtByReplicate[replicate] + direct);
     }
 
     private Estimate beyond(PairedWatts other, IntToDoubleFunction mine, IntToDoubleFunction others) {

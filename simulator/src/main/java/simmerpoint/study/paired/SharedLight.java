@@ -105,8 +105,7 @@ final class SharedLight {
         PairedWatts watts(TallyStatistics figures) {
             UsefulPower power = new UsefulPower(scenario);
             double[] useful = power.byReplicate(figures);
-            Optional<HeatResult> heat =
-                    HeatResult.of(scenario, figures.caughtByFace(), power.estimate(figures, useful));
+            Optional<HeatResult> heat = HeatResult.of(scenario, figures.caughtByFace(), UsefulPower.mean(useful));
             return new PairedWatts(
                     scenario,
                     casting.surface().outlineArea(),

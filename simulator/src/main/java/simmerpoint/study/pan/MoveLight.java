@@ -5,6 +5,7 @@ import simmerpoint.heat.AbsorbedLight;
 import simmerpoint.heat.FaceLight;
 import simmerpoint.heat.PanLight;
 import simmerpoint.heat.ThermalPan;
+import simmerpoint.heat.balance.CookingModel;
 import simmerpoint.sampling.Estimate;
 import simmerpoint.sampling.MonotoneCubic;
 import simmerpoint.scenario.CookingSetup;
@@ -16,6 +17,7 @@ final class MoveLight {
     private static final double ROUNDING = 1e-12;
 
     private final ThermalPan vessel;
+    private final CookingModel cooking;
     private final PanLight direct;
     private final MonotoneCubic underside;
     private final MonotoneCubic wall;
@@ -34,6 +36,7 @@ final class MoveLight {
 
     MoveLight(Scenario scenario, CookingSetup kitchen, MoveStudy.Curve curve, HotSpotCurves spots) {
         vessel = kitchen.vessel();
+        cooking = kitchen.cooking();
         direct = PanIrradiation.direct(scenario, kitchen);
         underside = through(curve, curve.underside());
         wall = through(curve, curve.wall());
@@ -91,6 +94,19 @@ final class MoveLight {
         double caught = underside.at(offset) + wall.at(offset) + lid.at(offset);
         double share = caught > 0 ? focused(offset).absorbedBy(vessel).total() / caught : 1;
         return share * error.at(offset);
+    }
+
+    /** Cooking power, W. */
+    double cookingPowerWatts(double offset) {
+        return cooking.cookingPowerWatts(absorbed(offset));
+    }
+
+    /** The same with its standard error, that of the caught light times what a caught watt brings on average. */
+    Estimate cookingPower(double offset) {
+        double power = cookingPowerWatts(offset);
+        double caught = underside.at(offset) + wall.at(offset) + lid.at(offset);
+        double without = cooking.cookingPowerWatts(direct.absorbedBy(vessel));
+        return new Estimate(power, caught > 0 ? (power - without) / caught * error.at(offset) : 0);
     }
 
     double undersideWatts(double offset) {

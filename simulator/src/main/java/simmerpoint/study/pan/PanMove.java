@@ -2,6 +2,10 @@ package simmerpoint.study.pan;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.OptionalDouble;
+import java.util.function.DoublePredicate;
+import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
 import simmerpoint.heat.AbsorbedLight;
 import simmerpoint.heat.FryingAssessment;
 import simmerpoint.heat.FryingThresholds;
@@ -89,6 +93,7 @@ public final class PanMove {
                 offset,
                 new Estimate(absorbed.total(), light.absorbedError(offset)),
                 absorbed,
+                light.cookingPower(offset),
                 levels.level(absorbed),
                 light.peak(offset),
                 light.wallPeak(offset),
@@ -100,18 +105,46 @@ public final class PanMove {
                 FryingAssessment.read(middle, evenness, FryingThresholds.USUAL));
     }
 
-    /** The place where the pan takes up most. */
-    public PanPosition hottest() {
-        double best = 0;
+    /** Whether {@code allowed} allows any place. */
+    boolean anyOf(DoublePredicate allowed) {
+        return fine().anyMatch(allowed);
+    }
+
+    /** The place of most cooking power, among those that {@code allowed} allows; empty if it allows none. */
+    OptionalDouble best(DoublePredicate allowed) {
+        OptionalDouble best = OptionalDouble.empty();
         double most = Double.NEGATIVE_INFINITY;
-        for (int k = 0; k <= FINE; k++) {
-            double x = fromMetres() + k * (toMetres() - fromMetres()) / FINE;
-            double watts = light.absorbed(x).total();
+        for (double place : fine().filter(allowed).toArray()) {
+            double watts = light.cookingPowerWatts(place);
             if (watts > most) {
                 most = watts;
-                best = x;
+                best = OptionalDouble.of(place);
             }
         }
-        return at(best);
+        return best;
+    }
+
+    /** First and last place about {@code best} up to which it has all but the share {@code less} of its cooking power, m. */
+    double[] zone(double best, double less) {
+        double least = (1 - less) * light.cookingPowerWatts(best);
+        return new double[] {reach(best, -1, least), reach(best, 1, least)};
+    }
+
+    private double reach(double start, int way, double least) {
+        double step = way * (toMetres() - fromMetres()) / FINE;
+        double at = start;
+        while (reaches(at + step) && light.cookingPowerWatts(at + step) >= least) {
+            at += step;
+        }
+        return at;
+    }
+
+    private DoubleStream fine() {
+        return IntStream.rangeClosed(0, FINE).mapToDouble(k -> fromMetres() + k * (toMetres() - fromMetres()) / FINE);
+    }
+
+    /** What the curve says of {@code offset} beyond where the pan stands, W: surer than either. */
+    double gainWatts(double offset) {
+        return light.cookingPowerWatts(offset) - light.cookingPowerWatts(0);
     }
 }

@@ -4,6 +4,7 @@ import simmerpoint.heat.AbsorbedLight;
 import simmerpoint.heat.FryingAssessment;
 import simmerpoint.heat.HeatLevel;
 import simmerpoint.sampling.Estimate;
+import simmerpoint.study.trace.HeatResult;
 
 /**
  * What the pan gets at one position.
@@ -11,6 +12,7 @@ import simmerpoint.sampling.Estimate;
  * @param offsetMetres along the move, from the scenario's stand
  * @param absorbed taken up by the pan, direct sunlight included, W
  * @param absorbedByFace the same by face
+ * @param cookingPower net heat into the water at 50 K above the air, see {@link HeatResult#cookingPower}, W
  * @param level what its water does, for the likely losses
  * @param peakFlux light on the hottest place of the underside (mean over the peak disc), W/m²
  * @param wallPeakFlux light on the hottest place of the wall (mean over about 2 cm by 2 cm), W/m²
@@ -25,6 +27,7 @@ public record PanPosition(
         double offsetMetres,
         Estimate absorbed,
         AbsorbedLight absorbedByFace,
+        Estimate cookingPower,
         HeatLevel level,
         Estimate peakFlux,
         double wallPeakFlux,

@@ -1,6 +1,5 @@
 package simmerpoint.study.pan;
 
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import simmerpoint.heat.HeatLevel;
@@ -17,6 +16,7 @@ import simmerpoint.study.trace.TraceResult;
  * @param moves pull-back, slide, raise, in that order
  * @param simmer the recommended place for a simmer: the one with the least hot spot, of those at a height to cook at if
  *     there are any, traced anew there; empty if it simmers nowhere
+ * @param best where it gets most
  * @param directWatts taken up of the sun's own light on lid and wall, W
  * @param run what differs from run to run
  */
@@ -25,6 +25,7 @@ public record PanResult(
         PanPosition here,
         List<PanMove> moves,
         Optional<SimmerPlace> simmer,
+        BestPlace best,
         double directWatts,
         RunInfo run) {
     /** Keeps its own list. */
@@ -52,11 +53,9 @@ public record PanResult(
         return base.heat().orElseThrow();
     }
 
-    /** The move whose hottest place takes up most. */
-    public PanMove hottestMove() {
-        return moves.stream()
-                .max(Comparator.comparingDouble(m -> m.hottest().absorbed().value()))
-                .orElseThrow();
+    /** Height of the underside above the ground once the pan is moved, m. */
+    public double height(MoveStudy.Move move, double offset) {
+        return PanStudy.moved(base.scenario(), move, offset).panHeightMetres();
     }
 
     /** The flux that cautions go by, W/m²: on the pan at any position, or beside it where it stands. */

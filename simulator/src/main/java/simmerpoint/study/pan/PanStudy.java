@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.Function;
 import simmerpoint.heat.FryingAssessment;
 import simmerpoint.heat.FryingThresholds;
@@ -41,7 +42,8 @@ public final class PanStudy {
     private static final long MOST_STORED = 1 << 18;
     private static final double BASE_SHARE = 0.2;
     private static final double LIGHT_SHARE = 0.25;
-    private static final double LAST_SHARE = 0.9;
+    private static final double LAST_SHARE = 0.85;
+    private static final double BEST_SHARE = 0.9;
     private static final long MOVE_RAYS = 4;
     private static final List<MoveStudy.Move> MOVES =
             List.of(MoveStudy.Move.PULL_BACK, MoveStudy.Move.SLIDE, MoveStudy.Move.RAISE);
@@ -107,12 +109,13 @@ public final class PanStudy {
             moves.add(study(move, new PartialProgress(progress, from, from + share)));
         }
         Optional<SimmerPlace> simmer = SimmerSearch.best(SimmerSearch.inReach(SimmerSearch.places(moves), scenario))
-                .map(p -> traced(p, new PartialProgress(progress, LAST_SHARE, 1)));
+                .map(p -> traced(p, new PartialProgress(progress, LAST_SHARE, BEST_SHARE)));
         return new PanResult(
                 base,
                 position(base, 0),
                 moves,
                 simmer,
+                best(moves, new PartialProgress(progress, BEST_SHARE, 1)),
                 PanIrradiation.direct(scenario, kitchen)
                         .absorbedBy(kitchen.vessel())
                         .total(),
@@ -128,6 +131,25 @@ public final class PanStudy {
         TraceOptions half = options.withRays(Math.max(MAP_RAYS, options.rays() / 2));
         TraceResult there = traceAt(scenario, place.move(), offset, half, progress);
         return new SimmerPlace(place.move(), place.stretch(), position(there, offset));
+    }
+
+    /** Where the pan gets most, in reach if any place is. The moves decide; the place itself is traced as the present one is. */
+    private BestPlace best(List<PanMove> moves, Progress progress) {
+        PanMove along = null;
+        double offset = 0;
+        double gain = Double.NEGATIVE_INFINITY;
+        boolean anyInReach = moves.stream().anyMatch(move -> move.anyOf(x -> isInReach(scenario, move.move(), x)));
+        for (PanMove move : moves) {
+            OptionalDouble best = move.best(x -> !anyInReach || isInReach(scenario, move.move(), x));
+            if (best.isPresent() && move.gainWatts(best.getAsDouble()) > gain) {
+                along = move;
+                offset = best.getAsDouble();
+                gain = move.gainWatts(offset);
+            }
+        }
+        TraceResult there = offset == 0 ? base : traceAt(scenario, along.move(), offset, options, progress);
+        double[] zone = along.zone(offset, BestPlace.ZONE);
+        return new BestPlace(along.move(), position(there, offset), zone[0], zone[1]);
     }
 
     private PanMove study(MoveStudy.Move move, Progress progress) {
@@ -192,6 +214,7 @@ public final class PanStudy {
                 offset,
                 result.ledger().absorbed(),
                 heat.absorbed(),
+                heat.cookingPower(),
                 heat.level(),
                 result.spot().peakFlux(),
                 HotSpotCurves.wallPeak(result),

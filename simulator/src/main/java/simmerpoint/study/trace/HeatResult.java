@@ -161,7 +161,26 @@ public final class HeatResult {
         return levels.get().thresholdWatts(level, absorbed);
     }
 
+    /**
+     * Cooking power with which {@code level} begins, W: that of just so much light, shared between the faces as this is. The
+     * range is that of {@link #begins}; cooking power itself is by the likely losses.
+     */
+    public LikelyRange beginsWithPower(HeatLevel level) {
+        return begins(level).map(this::powerOfLight);
+    }
+
     /** The same for the likely losses alone, W. */
+    public double beginsWithPowerLikely(HeatLevel level) {
+        return powerOfLight(beginsLikely(level));
+    }
+
+    private double powerOfLight(double watts) {
+        return Double.isFinite(watts)
+                ? cooking.get().cookingPowerWatts(absorbed.scaledTo(watts))
+                : Double.POSITIVE_INFINITY;
+    }
+
+    /** The absorbed watts at which {@code level} begins for the likely losses alone, W. */
     public double beginsLikely(HeatLevel level) {
         return levels.get().likelyThresholdWatts(level, absorbed);
     }

@@ -29,24 +29,18 @@ public final class UsefulPower {
                 PanIrradiation.focused(faces, kitchen).plus(direct).absorbedBy(kitchen.vessel()));
     }
 
-    /** Of one catch, W. */
-    public double watts(CaughtByFace faces) {
-        return watts.applyAsDouble(faces);
-    }
-
     /** Of each replicate alone, W. */
     public double[] byReplicate(TallyStatistics figures) {
         return figures.caughtByFaceOfReplicates().stream().mapToDouble(watts).toArray();
     }
 
-    /** Of all replicates together, with its standard error. */
+    /** Mean of the replicates with its standard error. */
     public Estimate estimate(TallyStatistics figures) {
-        return estimate(figures, byReplicate(figures));
+        return mean(byReplicate(figures));
     }
 
-    /** The same where {@link #byReplicate} is known already. */
-    public Estimate estimate(TallyStatistics figures, double[] byReplicate) {
-        double error = Replicates.mean(byReplicate.length, r -> byReplicate[r]).standardError();
-        return new Estimate(watts(figures.caughtByFace()), error);
+    /** Mean of {@link #byReplicate} with its standard error. */
+    public static Estimate mean(double[] byReplicate) {
+        return Replicates.mean(byReplicate.length, r -> byReplicate[r]);
     }
 }

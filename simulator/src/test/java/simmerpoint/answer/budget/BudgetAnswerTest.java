@@ -74,7 +74,7 @@ class BudgetAnswerTest {
         String text = text(budget(e(82, 0.5), e(67, 0.5)), UnitSystem.METRIC);
         says(
                 text,
-                "Perfect mirrors in this size would bring 900 W into the pan; yours bring 700 W; the most costly is "
+                "Perfect mirrors in this size would bring 900 W into the water; yours bring 700 W; the most costly is "
                         + "reflectance of 85 % (−110 W).");
     }
 

@@ -65,7 +65,7 @@ class DayAnswerTest {
         assertTrue(
                 first.matches("On 21 June 2026 it cooks from 06:[0-9]{2} to 20:[0-9]{2}, 14\\.[0-9] hours in all.*"),
                 first);
-        long watts = Math.round(result.noon().orElseThrow().absorbedWatts());
+        long watts = Math.round(result.noon().orElseThrow().cookingPowerWatts());
         assertTrue(first.contains(" " + watts + " W at solar noon, 13:2"), first);
     }
 

@@ -48,7 +48,7 @@ class PanAnswerTest {
         String text = ((Item.Sentence) first).text().replace('\u00a0', ' ');
         assertTrue(
                 text.matches(
-                        "[0-9]+ W go into the pan where it stands, its middle at the focus: the water boils\\. Its "
+                        "[0-9]+ W go into the water where the pan stands, its middle at the focus: the water boils\\. Its "
                                 + "2\\.0 l of water \\(20 °C at the start\\) boils in [0-9]+ to [0-9]+ min\\..*"),
                 text);
     }
@@ -94,7 +94,7 @@ class PanAnswerTest {
                             level = figure.value().replaceAll(";.*", "");
                         }
                     }
-                    assertEquals(row.get(2), level, row + " of " + from);
+                    assertEquals(row.get(3), level, row + " of " + from);
                     seen++;
                 }
             }
@@ -147,7 +147,7 @@ class PanAnswerTest {
         String text = metric(PanScenarios.study(ScenarioReader.builtIn().scenario()));
         assertTrue(
                 text.matches(
-                        "(?s).*Sliding the dish back by 5 cm \\(2 in\\) costs (next to )?no heat, [0-9]+ W go in instead of.*"),
+                        "(?s).*Sliding the dish back by 5 cm \\(2 in\\) costs (next to )?no heat, [0-9]+ W go into the water instead of.*"),
                 text);
     }
 

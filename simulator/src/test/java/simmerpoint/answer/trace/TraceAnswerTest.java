@@ -9,6 +9,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import simmerpoint.answer.Answer;
 import simmerpoint.answer.Item;
+import simmerpoint.answer.words.Cautions;
 import simmerpoint.heat.HeatLevel;
 import simmerpoint.report.SampleResults;
 import simmerpoint.scenario.Scenario;
@@ -23,6 +24,14 @@ import simmerpoint.units.UnitSystem;
 class TraceAnswerTest {
     private static List<Item> items(TraceResult result, int section) {
         return TraceAnswer.of(result, UnitSystem.METRIC).sections().get(section).items();
+    }
+
+    private static List<Item> howSure(TraceResult result) {
+        return TraceAnswer.of(result, UnitSystem.METRIC).sections().stream()
+                .filter(section -> section.heading().equals(Cautions.HOW_SURE))
+                .findFirst()
+                .orElseThrow()
+                .items();
     }
 
     private static String text(TraceResult result) {
@@ -130,8 +139,8 @@ class TraceAnswerTest {
 
     @Test
     void missedPrecisionIsACaution() {
-        assertTrue(items(SampleResults.tight(), 4).stream().noneMatch(Item.Caution.class::isInstance));
-        Item first = items(SampleResults.imprecise(), 4).get(0);
+        assertTrue(howSure(SampleResults.tight()).stream().noneMatch(Item.Caution.class::isInstance));
+        Item first = howSure(SampleResults.imprecise()).get(0);
         assertTrue(first instanceof Item.Caution && first.toString().contains("was not reached"), first.toString());
     }
 

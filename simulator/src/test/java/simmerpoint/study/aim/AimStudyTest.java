@@ -135,7 +135,7 @@ class AimStudyTest {
         double sum = 0;
         List<PairedWatts> traced = PairedStudy.watts(moments, FEW, Progress.NONE);
         for (int k = 0; k <= n; k++) {
-            sum += (k == 0 || k == n ? 0.5 : 1) * traced.get(k).absorbed().value();
+            sum += (k == 0 || k == n ? 0.5 : 1) * traced.get(k).useful().value();
         }
         assertEquals(sum / n, interval.mean().value(), 1e-3 * sum / n);
     }

@@ -48,15 +48,15 @@ class AimToleranceTest {
                 there.add(off(found, way, found.angles().get(way).value() * 1.02));
             }
             List<PairedWatts> watts = PairedStudy.watts(there, OPTIONS.withSeed(77), Progress.NONE);
-            double all = watts.get(0).absorbed().value();
+            double all = watts.get(0).useful().value();
             Iterator<PairedWatts> traced = watts.iterator();
             traced.next();
             for (MisaimDirection way : MisaimDirection.values()) {
                 PairedWatts at = traced.next();
                 PairedWatts beyond = traced.next();
-                Estimate lost = watts.get(0).absorbedBeyond(at);
+                Estimate lost = watts.get(0).usefulBeyond(at);
                 Estimate angle = found.angles().get(way);
-                double slope = at.absorbedBeyond(beyond).value() / (0.02 * angle.value());
+                double slope = at.usefulBeyond(beyond).value() / (0.02 * angle.value());
                 double error = Math.hypot(lost.standardError(), slope * angle.standardError());
                 assertEquals(loss * all, lost.value(), 5 * error + 1e-4 * all, way + " loss " + loss);
                 assertTrue(error < 0.01 * all, way + ": " + error + " W");

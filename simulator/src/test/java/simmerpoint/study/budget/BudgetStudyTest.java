@@ -77,7 +77,7 @@ class BudgetStudyTest {
             assertFalse(flaw.isIn(tea), flaw.key());
             List<PairedWatts> pair =
                     PairedStudy.watts(List.of(tea, flaw.mended(tea)), Budgets.options(RAYS), Progress.NONE);
-            assertEquals(new Estimate(0, 0), pair.get(1).absorbedBeyond(pair.get(0)), flaw.key());
+            assertEquals(new Estimate(0, 0), pair.get(1).usefulBeyond(pair.get(0)), flaw.key());
         }
     }
 
@@ -124,9 +124,8 @@ class BudgetStudyTest {
             assertTrue(budget.costs().get(k - 1).offInTurn().value()
                     >= budget.costs().get(k).offInTurn().value());
         }
-        Estimate traced = TraceStudy.run(tea, Budgets.options(RAYS), Progress.NONE)
-                .ledger()
-                .absorbed();
+        Estimate traced =
+                TraceStudy.run(tea, Budgets.options(RAYS), Progress.NONE).useful();
         assertEquals(traced.value(), budget.built().value(), 1e-9 * traced.value());
     }
 

@@ -69,11 +69,11 @@ class CompareStudyTest {
         assertFalse(c.best().isSeenToDiffer());
         ComparedRow last = c.rows().get(2);
         assertEquals(
-                last.absorbed().value() - c.best().absorbed().value(),
+                last.useful().value() - c.best().useful().value(),
                 last.difference().value(),
                 1e-9);
         double unpaired =
-                Math.hypot(last.absorbed().standardError(), c.best().absorbed().standardError());
+                Math.hypot(last.useful().standardError(), c.best().useful().standardError());
         assertTrue(last.difference().standardError() <= unpaired / 3, last.difference() + " against " + unpaired);
         assertTrue(last.isSeenToDiffer());
     }
@@ -98,7 +98,16 @@ class CompareStudyTest {
 
     private static ComparedRow row(Estimate difference) {
         return new ComparedRow(
-                null, 0, ledger(700), difference, Estimate.exact(0), 0, Optional.empty(), 1, Optional.empty());
+                null,
+                0,
+                Estimate.exact(700),
+                ledger(700),
+                difference,
+                Estimate.exact(0),
+                0,
+                Optional.empty(),
+                1,
+                Optional.empty());
     }
 
     private static Ledger ledger(double absorbed) {

@@ -93,7 +93,7 @@ class DayStudyTest {
                     .filter(h -> h.time().equals(hour.time()))
                     .findFirst()
                     .orElseThrow();
-            assertEquals(hour.absorbedWatts(), same.absorbedWatts(), 0);
+            assertEquals(hour.cookingPowerWatts(), same.cookingPowerWatts(), 0);
         }
     }
 
@@ -203,7 +203,8 @@ class DayStudyTest {
         DayResult one = DayStudy.run(scenario, plan, Cookers.quick(), Progress.NONE);
         DayResult two = DayStudy.run(scenario, plan, Cookers.quick().withThreads(2), Progress.NONE);
         for (int k = 0; k < one.hours().size(); k++) {
-            assertEquals(one.hours().get(k).absorbedWatts(), two.hours().get(k).absorbedWatts(), 0);
+            assertEquals(
+                    one.hours().get(k).cookingPowerWatts(), two.hours().get(k).cookingPowerWatts(), 0);
         }
     }
 
@@ -218,11 +219,11 @@ class DayStudyTest {
         assertEquals(28 * year.days().get(1).cookingHours(), year.clearMonthHours(1), 1e-9);
         assertFalse(year.worstRelativeError() > 0.05, "error " + year.worstRelativeError());
         assertEquals(
-                year.days().get(5).noon().orElseThrow().absorbedWatts(),
+                year.days().get(5).noon().orElseThrow().cookingPowerWatts(),
                 day(Cookers.usual(Cookers.HILLSIDE, Cookers.COUNTRY), MIDSUMMER)
                         .noon()
                         .orElseThrow()
-                        .absorbedWatts(),
+                        .cookingPowerWatts(),
                 1e-9);
     }
 }

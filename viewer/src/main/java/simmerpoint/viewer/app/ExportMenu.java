@@ -3,11 +3,14 @@ package simmerpoint.viewer.app;
 import java.nio.charset.StandardCharsets;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.function.Function;
 import java.util.function.Supplier;
 import javafx.scene.control.MenuItem;
 import javafx.scene.control.SeparatorMenuItem;
 import simmerpoint.answer.trace.TraceAnswer;
+import simmerpoint.drawing.output.Paper;
 import simmerpoint.report.CookerReport;
+import simmerpoint.report.CutFiles;
 import simmerpoint.report.ResultFiles;
 import simmerpoint.report.TextReport;
 import simmerpoint.scenario.checks.CheckedScenario;
@@ -23,6 +26,7 @@ import simmerpoint.viewer.document.ScenarioDocument;
 import simmerpoint.viewer.live.LiveResults;
 import simmerpoint.viewer.live.LiveState;
 import simmerpoint.viewer.pan.SaveMenu;
+import simmerpoint.workshop.CutPlan;
 
 /** Menu of all exports; writes the same files as the command line, by the same code. */
 final class ExportMenu extends SaveMenu {
@@ -53,6 +57,14 @@ final class ExportMenu extends SaveMenu {
         add("How to aim as a table", FileKind.TABLE, "aim", this::aiming);
         add("How to aim as a picture", FileKind.PICTURE, "aim", this::aiming);
         getItems().add(new SeparatorMenuItem());
+        addBytes(
+                "Patterns to cut, at full size",
+                new FileKind("Patterns", "pdf"),
+                "patterns",
+                () -> cutting(CutFiles::pdf));
+        addBytes("Sheets for a cutter", new FileKind("Drawing", "svg"), "sheets", () -> cutting(CutFiles::svg));
+        addBytes("Sheets for a cutter", new FileKind("Drawing", "dxf"), "sheets", () -> cutting(CutFiles::dxf));
+        getItems().add(new SeparatorMenuItem());
         item("Everything as a page to send to a friend\u2026", this::writePage);
         item(
                 "This window as a picture\u2026",
@@ -73,6 +85,13 @@ final class ExportMenu extends SaveMenu {
     private Optional<Callable<ResultFiles>> answer() {
         UnitSystem units = settings.unitsProperty().get();
         return settled().map(result -> () -> ResultFiles.of(result, units));
+    }
+
+    private Optional<Callable<byte[]>> cutting(Function<CutFiles, Supplier<byte[]>> file) {
+        CheckedScenario read = document.readProperty().get();
+        UnitSystem units = settings.unitsProperty().get();
+        return Optional.of(() -> file.apply(CutFiles.of(CutPlan.of(read), Paper.usual(units), units))
+                .get());
     }
 
     private Optional<Callable<ResultFiles>> aiming() {

@@ -103,11 +103,11 @@ final class PairFigures {
         FigureFormat figures = new FigureFormat(units);
         List<Row> rows = new ArrayList<>();
         boolean pan = now.trace().scenario().target() instanceof Pan;
-        Estimate watts = now.watts().absorbedBeyond(kept.watts());
+        Estimate watts = now.watts().usefulBeyond(kept.watts());
         rows.add(new Row(
-                pan ? "into the pan" : "on the disc",
-                figures.watts(kept.watts().absorbed()),
-                figures.watts(now.watts().absorbed()),
+                pan ? "into the water" : "on the disc",
+                figures.watts(kept.watts().useful()),
+                figures.watts(now.watts().useful()),
                 difference(seen(comparison()), watts.value(), figures.watts(size(watts)), "more", "less")));
         Estimate keptPeak = kept.trace().spot().peakFlux();
         Estimate nowPeak = now.trace().spot().peakFlux();

@@ -9,6 +9,7 @@ import simmerpoint.report.AtomicFile;
 import simmerpoint.report.OutputException;
 import simmerpoint.scenario.ScenarioException;
 import simmerpoint.study.trace.ImpossibleSetupException;
+import simmerpoint.workshop.CuttingException;
 
 /**
  * Writes results to a file chosen by the user, in the background, and reports the outcome in a sentence.
@@ -53,6 +54,8 @@ public final class FileExport {
             return e.getMessage();
         } catch (ImpossibleSetupException e) {
             return "Not written: " + e.getMessage() + ".";
+        } catch (CuttingException e) {
+            return "Not written: " + e.getMessage();
         } catch (Exception e) {
             System.getLogger(FileExport.class.getName()).log(Level.ERROR, "a file was not written", e);
             return file + " could not be written: something went wrong inside the program ("

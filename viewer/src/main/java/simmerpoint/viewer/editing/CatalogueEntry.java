@@ -26,7 +26,7 @@ record CatalogueEntry(String figures, String source) {
                     .filter(finish -> finish.finish().name().equals(word))
                     .map(CatalogueEntry::finish)
                     .findFirst();
-        } else if (key.path().equals("pan.material")) {
+        } else if (key.path().startsWith("pan.") && key.path().endsWith("material")) {
             row = PanMaterial.find(word).map(CatalogueEntry::vessel);
         }
         return row.or(() -> KeyLabels.meaning(key, word).map(meaning -> new CatalogueEntry(meaning, "")));

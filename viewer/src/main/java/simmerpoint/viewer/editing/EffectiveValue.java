@@ -16,6 +16,10 @@ final class EffectiveValue {
             "mirror.beam-spread", s -> s.mirror().beamSpreadRadians(),
             "mirror.wide-share", s -> s.mirror().wideShare(),
             "mirror.wide-spread", s -> s.mirror().wideSpreadRadians(),
+            "pan.underside-thickness",
+                    s -> s.cooking()
+                            .map(k -> k.vessel().plate().thicknessMetres())
+                            .orElse(Double.NaN),
             "pan.mass", s -> s.cooking().map(k -> k.vessel().massKilograms()).orElse(Double.NaN),
             "pan.water",
                     s -> s.cooking().map(k -> k.contents().waterKilograms()).orElse(Double.NaN));

@@ -15,7 +15,7 @@ import simmerpoint.units.UnitSystem;
  * What is seen on the drawing of the curves.
  *
  * @param pull where the pan stands and what is known along its way
- * @param traced watts taken up where it stands, as traced; empty while they are on their way
+ * @param traced cooking power where it stands, as traced; empty while they are on their way
  * @param pointed the pull-back that is pointed at, m; empty if none
  * @param units of lengths
  */

@@ -247,9 +247,7 @@ public final class PanPane extends VBox {
         LiveState now = live.getValue();
         CurveState state = new CurveState(
                 pull,
-                now == null || !now.current()
-                        ? Optional.empty()
-                        : now.result().map(r -> r.ledger().absorbed()),
+                now == null || !now.current() ? Optional.empty() : now.result().map(r -> r.useful()),
                 pointed,
                 units.getValue());
         curve.show(state);

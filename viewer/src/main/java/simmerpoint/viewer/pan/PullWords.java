@@ -55,7 +55,7 @@ record PullWords(UnitSystem units) {
     String sentence(double pullBack, PanPosition there) {
         FigureFormat figures = new FigureFormat(units);
         Estimate hot = new Estimate(there.hottestFlux(), 0.05 * there.hottestFlux());
-        return "At " + shown(pullBack) + ": " + figures.plainWatts(there.absorbed()) + ", "
+        return "At " + shown(pullBack) + ": " + figures.plainWatts(there.cookingPower()) + ", "
                 + LevelWords.of(there.level()) + "; hottest spot about " + figures.plainFlux(hot) + ".";
     }
 

@@ -1,5 +1,6 @@
 package simmerpoint.viewer.app;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -20,6 +21,7 @@ import javafx.scene.control.ComboBoxBase;
 import javafx.scene.control.Control;
 import javafx.scene.control.Label;
 import javafx.scene.control.MenuButton;
+import javafx.scene.control.MenuItem;
 import javafx.scene.control.RadioButton;
 import javafx.scene.control.Slider;
 import javafx.scene.control.TextField;
@@ -37,7 +39,9 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import simmerpoint.answer.trace.TraceSummary;
+import simmerpoint.drawing.output.Paper;
 import simmerpoint.quantities.TraceQuantities;
+import simmerpoint.report.CutFiles;
 import simmerpoint.scenario.file.ScenarioReader;
 import simmerpoint.study.trace.Progress;
 import simmerpoint.study.trace.TraceOptions;
@@ -50,6 +54,7 @@ import simmerpoint.viewer.ScriptedAsks;
 import simmerpoint.viewer.document.RecentFiles;
 import simmerpoint.viewer.document.ScenarioDocument;
 import simmerpoint.viewer.theme.Theme;
+import simmerpoint.workshop.CutPlan;
 
 /** The whole window, without a screen, moved by mouse and keys. */
 class ViewerWindowTest {
@@ -269,6 +274,23 @@ class ViewerWindowTest {
                         TraceStudy.run(ScenarioReader.builtIn().scenario(), TraceOptions.defaults(), Progress.NONE)));
         assertEquals(expected.get("absorbed_power_W"), json.get("absorbed_power_W"));
         assertEquals(expected.get("peak_flux_W_m2"), json.get("peak_flux_W_m2"));
+    }
+
+    @Test
+    void patternsCanBeTakenAway() throws Exception {
+        Path file = folder.resolve("patterns.pdf");
+        dialogs.file = Optional.of(file);
+        MenuButton menu = find("take-away", MenuButton.class);
+        FxThread.run(() -> menu.getItems().stream()
+                .filter(item -> "take-away-patterns-pdf".equals(item.getId()))
+                .forEach(MenuItem::fire));
+        Label sentence = find("notice-sentence", Label.class);
+        FxThread.until("it is written", () -> sentence.getText().startsWith("Written: "));
+        CutPlan plan = CutPlan.of(ScenarioReader.builtIn());
+        assertArrayEquals(
+                CutFiles.of(plan, Paper.A4, UnitSystem.METRIC).pdf().get(),
+                Files.readAllBytes(file),
+                "as cut writes it");
     }
 
     @Test

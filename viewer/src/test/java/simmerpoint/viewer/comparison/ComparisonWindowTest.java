@@ -157,7 +157,7 @@ class ComparisonWindowTest {
         PairFigures figures =
                 FxThread.get(() -> model.stateProperty().get().figures().orElseThrow());
         ComparedRow whole = figures.comparison(FEW).best();
-        assertEquals(figures.comparison().best().absorbed(), whole.absorbed());
+        assertEquals(figures.comparison().best().useful(), whole.useful());
         assertEquals(
                 figures.comparison().rows().get(1).difference(),
                 figures.comparison(FEW).rows().get(1).difference());

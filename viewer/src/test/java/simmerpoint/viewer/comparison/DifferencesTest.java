@@ -18,7 +18,7 @@ import simmerpoint.viewer.theme.Theme;
 /** The table of two designs in any width it can get. */
 class DifferencesTest {
     private static final List<PairFigures.Row> FIGURES = List.of(
-            row("into the pan", "1,698.63 \u00b1 0.09 W", "615.77 \u00b1 0.12 W", "82.86 \u00b1 0.10 W", " less"),
+            row("into the water", "1,698.63 \u00b1 0.09 W", "615.77 \u00b1 0.12 W", "82.86 \u00b1 0.10 W", " less"),
             row(
                     "hottest spot",
                     "56.7 \u00b1 0.7 kW/m\u00b2",

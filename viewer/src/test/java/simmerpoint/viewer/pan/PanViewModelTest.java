@@ -83,6 +83,7 @@ class PanViewModelTest {
                     study.here(),
                     study.moves(),
                     Optional.of(new SimmerPlace(move, found.stretch(), found.position())),
+                    study.best(),
                     study.directWatts(),
                     study.run());
             PullState state = PullState.next(Optional.empty(), base, PanScenes.studied(there), false);
@@ -180,10 +181,9 @@ class PanViewModelTest {
         Estimate traced = PanScenes.answer(base.withStand(new Stand(0.08, 0, 0, 0)))
                 .result()
                 .orElseThrow()
-                .ledger()
-                .absorbed();
-        double error = Math.hypot(there.absorbed().standardError(), traced.standardError());
-        assertEquals(traced.value(), there.absorbed().value(), 5 * error + 1e-3 * traced.value());
+                .useful();
+        double error = Math.hypot(there.cookingPower().standardError(), traced.standardError());
+        assertEquals(traced.value(), there.cookingPower().value(), 5 * error + 1e-3 * traced.value());
     }
 
     @Test

@@ -1,0 +1,102 @@
+package simmerpoint.answer.trace;
+
+import java.util.Optional;
+import simmerpoint.answer.Section;
+import simmerpoint.answer.words.FigureFormat;
+import simmerpoint.answer.words.HeatWords;
+import simmerpoint.answer.words.TargetWords;
+import simmerpoint.heat.plate.BottomTemperatures;
+import simmerpoint.quantities.OneLine;
+import simmerpoint.study.trace.PlateResult;
+import simmerpoint.uncertainty.LikelyRange;
+
+/**
+ * How hot the bottom of the pan gets, for frying and for scorching.
+ *
+ * @param plate what was worked out
+ * @param figures in the reader's units
+ * @param words for what the light falls on
+ */
+record PlateSection(PlateResult plate, FigureFormat figures, TargetWords words) {
+    /** Frying oils smoke from 204 to 238 °C, so a pancake burns about here: copy of an encyclopedia's table of smoke points. */
+    private static final double BURNS_CELSIUS = 230;
+
+    /** Food browns fast from 140 to 165 °C: from memory. Below, a pancake stays pale, and rice does not burn on. */
+    private static final double BROWNS_CELSIUS = 145;
+
+    private static final double MOVING_MINUTE = 45;
+
+    Section section() {
+        return Section.headed("How hot the pan's bottom gets")
+                .say(empty())
+                .say(plate.held().map(this::held))
+                .say(wet())
+                .say("Warped pans are no worse: light heats a bottom wherever it stands, and there is no hob to touch."
+                        + " These temperatures are estimates, as a pan's losses are known to a third at best.")
+                .build();
+    }
+
+    private HeatWords heat() {
+        return new HeatWords(figures.system());
+    }
+
+    private String empty() {
+        BottomTemperatures end = plate.empty();
+        String sheet = figures.length(plate.plate().thicknessMetres(), 2) + " of "
+                + OneLine.of(plate.plate().material().name());
+        String start = "Empty but for a film of oil and with the lid off, its bottom (" + sheet + ") ";
+        String ends = "about " + heat().roughly(end.middleCelsius()) + " in the middle and "
+                + heat().roughly(end.edgeCelsius()) + " at the edge";
+        String griddle = heat().roughly(PlateResult.GRIDDLE_CELSIUS);
+        if (plate.hotSeconds().isEmpty()) {
+            return start + "ends at " + ends + ". For pancakes it wants " + griddle + ".";
+        }
+        return start + "is hot enough for pancakes, " + griddle + " in the middle, "
+                + after(plate.hotSeconds().getAsDouble()) + "; left there it ends at " + ends + ".";
+    }
+
+    private static String after(double seconds) {
+        return seconds < MOVING_MINUTE ? "in less than a minute" : "after about " + HeatWords.time(seconds);
+    }
+
+    private String held(BottomTemperatures held) {
+        String griddle = heat().roughly(PlateResult.GRIDDLE_CELSIUS);
+        return "Turned away until the middle stays at " + griddle + ", its hottest place, "
+                + figures.length(held.hottestRadius(), 2) + " from the middle "
+                + words.side(held.hottestX(), held.hottestY()) + ", has " + heat().roughly(held.hottestCelsius())
+                + " and its edge " + heat().roughly(held.edgeCelsius()) + ": " + pancake(held) + "." + others();
+    }
+
+    private static String pancake(BottomTemperatures held) {
+        boolean burns = held.hottestCelsius() >= BURNS_CELSIUS;
+        boolean pale = held.edgeCelsius() < BROWNS_CELSIUS;
+        return burns
+                ? "a pancake burns there" + (pale ? " while it stays pale at the edge" : "")
+                : pale ? "a pancake as wide as the pan stays pale at the edge" : "a pancake browns all over";
+    }
+
+    /** What a better bottom would do. */
+    private String others() {
+        String thicker = " Twice as thick a bottom would have " + instead(plate.heldThicker());
+        return plate.plate().material().name().equals(PlateResult.COPPER)
+                ? thicker + "."
+                : thicker + "; one of copper, no thicker, " + instead(plate.heldCopper()) + ".";
+    }
+
+    private String instead(Optional<BottomTemperatures> other) {
+        return other.map(t -> heat().roughly(t.hottestCelsius()) + " and " + heat().roughly(t.edgeCelsius()))
+                .orElse("too much to heat to get there");
+    }
+
+    private String wet() {
+        double above = plate.underWaterCelsius() - plate.waterCelsius();
+        String water = "Under water of " + heat().temperature(plate.waterCelsius())
+                + " the hottest place of the bottom is only " + heat().difference(LikelyRange.exact(above))
+                + " hotter, so nothing that moves burns on. Under " + figures.length(PlateResult.LAYER_METRES, 1)
+                + " of rice or thick porridge that lies still it gets to about "
+                + heat().roughly(plate.underFoodCelsius());
+        return plate.underFoodCelsius() >= BROWNS_CELSIUS
+                ? water + " and burns on: stir, or turn the dish away."
+                : water + ", too little to burn on.";
+    }
+}
