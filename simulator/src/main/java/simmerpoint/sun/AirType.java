@@ -2,8 +2,10 @@ package simmerpoint.sun;
 
 import java.util.Locale;
 
-/** Type of the air at a site, from the cleanest to the haziest. */
+/** Type of the air at a site: the usual one there, or one of a mild climate, from the cleanest to the haziest. */
 public enum AirType {
+    /** Usual air of the place, by its latitude, longitude and altitude. */
+    LOCAL,
     /** Air above most of the haze. */
     MOUNTAINS,
     /** Open country. */

@@ -2,6 +2,7 @@ package simmerpoint.sun;
 
 import java.util.List;
 import java.util.stream.Collectors;
+import java.util.stream.DoubleStream;
 
 /**
  * A clear-sky model with the range of other published models. The others describe one type of air only, so they are
@@ -9,14 +10,18 @@ import java.util.stream.Collectors;
  * above a model's greatest altitude is compared at that altitude. A sun below 10° is compared at 10°, since formulas in the
  * sine of the elevation neglect the curvature of the air and Meinel's altitude term neglects the long path of a low beam.
  *
+ * <p>The likely beam is the middle (median) of all models. Where the chosen turbidity is that of the very place, or was
+ * given, the chosen sky itself is that middle and the range lies about it as the models lie about theirs.
+ *
  * <p>The method is ours. It does not include the change of the air from one clear day to the next, which is often larger,
  * nor clouds.
  *
  * @param chosen the sky to calculate with
  * @param reference the sky of the type that the others describe
  * @param others models to compare; if none, there is no range
+ * @param centred whether the chosen sky is itself the middle of the range
  */
-public record BeamRangeModel(ClearSky chosen, ClearSky reference, List<ClearSky> others) {
+public record BeamRangeModel(ClearSky chosen, ClearSky reference, List<ClearSky> others, boolean centred) {
     private static final double LOWEST_COMPARED = Math.toRadians(10);
 
     /** Copies the list. */
@@ -29,30 +34,37 @@ public record BeamRangeModel(ClearSky chosen, ClearSky reference, List<ClearSky>
      */
     public static BeamRangeModel around(ClearSky chosen) {
         List<ClearSky> others = List.of(new MeinelSky(), AshraeSky.edition2005(), new HottelSky());
-        return new BeamRangeModel(chosen, EsraSky.of(AirType.RURAL), others);
+        return new BeamRangeModel(chosen, EsraSky.of(AirType.RURAL), others, false);
+    }
+
+    /** The same where the turbidity of {@code chosen} is known for the place: it is itself the middle of the range. */
+    public static BeamRangeModel centredOn(ClearSky chosen) {
+        BeamRangeModel range = around(chosen);
+        return new BeamRangeModel(chosen, range.reference, range.others, true);
     }
 
     /** {@code sky} without range, as for a given beam. */
     public static BeamRangeModel exact(ClearSky sky) {
-        return new BeamRangeModel(sky, sky, List.of());
+        return new BeamRangeModel(sky, sky, List.of(), true);
     }
 
     /** The beam at {@code moment}; {@link BeamRange#NONE} if the sun is not up. */
     public BeamRange at(SunMoment moment) {
-        double likely = chosen.beamWattsPerSquareMetre(moment);
-        if (!(likely > 0)) {
+        double own = chosen.beamWattsPerSquareMetre(moment);
+        if (!(own > 0)) {
             return BeamRange.NONE;
         }
-        double least = 1;
-        double greatest = 1;
-        for (ClearSky other : others) {
-            double ratio = ratio(other, moment);
-            least = Math.min(least, ratio);
-            greatest = Math.max(greatest, ratio);
-        }
+        double[] ratios = DoubleStream.concat(
+                        DoubleStream.of(1), others.stream().mapToDouble(other -> ratio(other, moment)))
+                .sorted()
+                .toArray();
+        int last = ratios.length - 1;
+        double middle = (ratios[last / 2] + ratios[(last + 1) / 2]) / 2;
         double above = Extraterrestrial.beam(Extraterrestrial.WORLD_RADIATION_CENTRE, moment.position());
-        double high = Math.max(likely, Math.min(likely * greatest, above));
-        return new BeamRange(likely * least, likely, high);
+        double unit = centred ? own / middle : own;
+        double likely = centred ? own : Math.min(unit * middle, above);
+        double high = Math.max(likely, Math.min(unit * ratios[last], above));
+        return new BeamRange(Math.min(likely, unit * ratios[0]), likely, high);
     }
 
     /** The compared models in one sentence for reports. */
@@ -61,7 +73,7 @@ public record BeamRangeModel(ClearSky chosen, ClearSky reference, List<ClearSky>
             return chosen.describe();
         }
         String names = others.stream().map(ClearSky::describe).collect(Collectors.joining("; "));
-        return chosen.describe() + "; range: how far other models lie from it (" + names
+        return chosen.describe() + "; likely is the middle, the range how far other models lie from it (" + names
                 + "). Haze from day to day adds to that.";
     }
 

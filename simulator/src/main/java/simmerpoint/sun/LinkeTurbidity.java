@@ -2,15 +2,16 @@ package simmerpoint.sun;
 
 import java.time.LocalDate;
 import java.util.Arrays;
+import java.util.function.ToDoubleBiFunction;
 
 /**
  * Linke turbidity through the year: the number of clean, dry atmospheres with the same attenuation as the real air with its
  * water and haze; 2 is very clear, 3 usual, 5 hazy. Refers to air mass 2.
  *
- * <p>By {@link AirType} it comes from a table of monthly means for mild climates of the northern hemisphere. Our choices,
- * not the table's: a value stands at the middle of its month with a smooth curve between; south of the equator the year is
- * shifted by six months. A single day may differ by a unit from its monthly mean. In tropical, desert or monsoon air use a
- * measured beam instead.
+ * <p>Usual air of a place comes from stations around it. The other kinds of {@link AirType} come from a table of monthly
+ * means for mild climates of the northern hemisphere. Our choices, not the table's: a value stands at the middle of its month
+ * with a smooth curve between; south of the equator the year is shifted by six months. A single day may differ by a unit from
+ * its monthly mean.
  */
 public final class LinkeTurbidity {
     /** Below the cleanest air (1), as a margin for errors of a measured beam. */
@@ -24,17 +25,28 @@ public final class LinkeTurbidity {
     private static final int HALF_YEAR = 6;
 
     private final String words;
-    private final YearlyCurve north;
-    private final YearlyCurve south;
+    private final ToDoubleBiFunction<LocalDate, Site> turbidity;
 
-    private LinkeTurbidity(String words, double[] northern) {
+    private LinkeTurbidity(String words, ToDoubleBiFunction<LocalDate, Site> turbidity) {
         this.words = words;
-        this.north = YearlyCurve.throughMidMonths(northern);
-        this.south = YearlyCurve.throughMidMonths(shifted(northern));
+        this.turbidity = turbidity;
     }
 
-    /** The table's year for an air type. */
+    private LinkeTurbidity(String words, double[] northern) {
+        this(words, year(northern));
+    }
+
+    private static ToDoubleBiFunction<LocalDate, Site> year(double[] northern) {
+        YearlyCurve north = YearlyCurve.throughMidMonths(northern);
+        YearlyCurve south = YearlyCurve.throughMidMonths(shifted(northern));
+        return (date, site) -> (site.southern() ? south : north).on(date);
+    }
+
+    /** The year of an air type. */
     public static LinkeTurbidity of(AirType type) {
+        if (type == AirType.LOCAL) {
+            return new LinkeTurbidity("usual Linke turbidity of the place and the month", TurbidityStations::usual);
+        }
         String words = "monthly Linke turbidity of " + type.word() + " air";
         return new LinkeTurbidity(words, MonthlyTable.read(TABLE).values(type.word()));
     }
@@ -51,12 +63,14 @@ public final class LinkeTurbidity {
 
     /** Source of the values for an air type. */
     public static String source(AirType type) {
-        return MonthlyTable.read(TABLE).source(type.word());
+        return type == AirType.LOCAL
+                ? TurbidityStations.source()
+                : MonthlyTable.read(TABLE).source(type.word());
     }
 
     /** Turbidity on {@code date} at {@code site}, above 0. */
     public double on(LocalDate date, Site site) {
-        return (site.southern() ? south : north).on(date);
+        return turbidity.applyAsDouble(date, site);
     }
 
     /** Kind and value in a few words, for reports. */

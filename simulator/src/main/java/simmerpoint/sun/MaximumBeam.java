@@ -2,12 +2,12 @@ package simmerpoint.sun;
 
 /**
  * The greatest beam to be expected for a given elevation of the sun: the largest of {@link MeinelSky}, {@link HottelSky}
- * and {@link EsraSky} in very clear air (Linke turbidity 2), each at the earth's mean distance, plus a tenth for the
- * season's 3 % and for still clearer air (the tenth is ours).
+ * and {@link EsraSky} in very clear air (Linke turbidity 2), each at the earth's mean distance, plus the 3.4 % that the
+ * sun is stronger when the earth is nearest to it, in January.
  */
 public final class MaximumBeam {
     private static final double VERY_CLEAR = 2;
-    private static final double MARGIN = 1.1;
+    private static final double NEAREST = 1.034;
 
     private MaximumBeam() {}
 
@@ -25,6 +25,6 @@ public final class MaximumBeam {
                 * HottelSky.transmittance(HottelSky.Climate.STANDARD, Math.sin(elevationRadians), hottelHeight);
         double turbid = Extraterrestrial.WORLD_RADIATION_CENTRE
                 * Math.exp(-VERY_CLEAR * EsraSky.opticalDepthPerTurbidity(elevationRadians, height));
-        return MARGIN * Math.max(meinel, Math.max(hottel, turbid));
+        return NEAREST * Math.max(meinel, Math.max(hottel, turbid));
     }
 }

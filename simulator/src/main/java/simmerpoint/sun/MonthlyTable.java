@@ -5,7 +5,7 @@ import java.util.Map;
 import simmerpoint.units.Dimension;
 import simmerpoint.units.QuantityTable;
 
-/** A resource table with a name, twelve numbers from January to December and a source in every row. */
+/** A resource table with a name, perhaps other numbers, twelve numbers from January to December and a source in every row. */
 final class MonthlyTable {
     private static final List<String> MONTHS =
             List.of("jan", "feb", "mar", "apr", "may", "jun", "jul", "aug", "sep", "oct", "nov", "dec");
@@ -27,6 +27,16 @@ final class MonthlyTable {
         return MONTHS.stream()
                 .mapToDouble(month -> table.quantity(row, month, Dimension.NUMBER))
                 .toArray();
+    }
+
+    /** The first cells of all rows. */
+    List<String> keys() {
+        return table.rows().stream().map(row -> row.values().iterator().next()).toList();
+    }
+
+    /** The number of the row {@code key} in another column. */
+    double number(String key, String column) {
+        return table.quantity(row(key), column, Dimension.NUMBER);
     }
 
     /** Source of the row {@code key}. */

@@ -14,6 +14,9 @@ public final class GeographicAngleParser {
     private static final String NUMBER = "([0-9]+(?:\\.[0-9]*)?)";
     private static final Pattern FORM = Pattern.compile("([+\\-−]?)\\s*" + NUMBER + "\\s*(°|º|deg)?\\s*(?:" + NUMBER
             + "\\s*['′’]\\s*(?:" + NUMBER + "\\s*[\"″”]\\s*)?)?([NSEWnsew]?)");
+    /** The equator and the meridian of Greenwich are 0 in any unit. */
+    private static final Pattern ZERO = Pattern.compile("[+\\-−]?0(\\.0*)?");
+
     private static final BigDecimal SIXTY = new BigDecimal(60);
     private static final int LONGEST = 60;
 
@@ -31,6 +34,9 @@ public final class GeographicAngleParser {
 
     private static double read(String text, String letters, String words, String example) throws QuantityException {
         String trimmed = InputText.normalised(text);
+        if (ZERO.matcher(trimmed).matches()) {
+            return 0;
+        }
         Matcher m = FORM.matcher(trimmed);
         boolean geographic = trimmed.length() <= LONGEST
                 && m.matches()

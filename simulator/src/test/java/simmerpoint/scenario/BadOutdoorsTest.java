@@ -60,7 +60,7 @@ class BadOutdoorsTest {
                 "time: 09:30|time: 9:30 pm|9|when.time|is not a time of day",
                 "time: 09:30|time: [9, 30]|9|when.time|a list stands here",
                 "time: 09:30|time: 23:00|9|when.time|23:00 on 2026-06-21: the sun is ",
-                "setting: rural|setting: town|11|sky.setting|town is not known here; allowed are mountains, rural, city, industrial",
+                "setting: rural|setting: town|11|sky.setting|town is not known here; allowed are local, mountains, rural, city, industrial",
                 "setting: rural|turbidity: 0.3|11|sky.turbidity|0.3 is out of range; allowed is 1 to 20",
                 "setting: rural|turbidity: 3 %|11|sky.turbidity|3 % is not a plain number",
                 "setting: rural|kind: cloudy|11|sky.kind|cloudy is not known here; allowed are clear, measured",

@@ -77,21 +77,25 @@ class OutdoorReadingTest {
         assertTrue(o.timed());
         assertEquals(moment().position().elevationRadians(), s.sun().elevationRadians());
         assertEquals(
-                EsraSky.of(AirType.RURAL).beamWattsPerSquareMetre(moment()),
+                BeamRangeModel.centredOn(EsraSky.of(AirType.LOCAL)).at(moment()).likelyWattsPerSquareMetre(),
                 s.sun().beamWattsPerSquareMetre());
         assertEquals("GaussianSun", s.sun().shape().getClass().getSimpleName());
         assertEquals(
-                BeamRangeModel.around(EsraSky.of(AirType.RURAL)).at(moment()),
+                BeamRangeModel.centredOn(EsraSky.of(AirType.LOCAL)).at(moment()),
                 o.sky().at(moment()));
         assertTrue(o.sky().at(moment()).lowWattsPerSquareMetre() < s.sun().beamWattsPerSquareMetre());
     }
 
     @ParameterizedTest
-    @CsvSource({"mountains", "rural", "city", "industrial"})
+    @CsvSource({"local", "mountains", "rural", "city", "industrial"})
     void everySettingIsRead(String word) throws Exception {
         AirType setting = AirType.valueOf(word.toUpperCase(java.util.Locale.ROOT));
         assertEquals(
-                EsraSky.of(setting).beamWattsPerSquareMetre(moment()),
+                setting == AirType.LOCAL
+                        ? EsraSky.of(setting).beamWattsPerSquareMetre(moment())
+                        : BeamRangeModel.around(EsraSky.of(setting))
+                                .at(moment())
+                                .likelyWattsPerSquareMetre(),
                 scenario(PLACE + WHEN + "sky: {setting: " + word + "}\n").sun().beamWattsPerSquareMetre());
     }
 

@@ -17,6 +17,17 @@ class MaximumBeamTest {
         assertTrue(at(60) > 1000 && at(30) > 900 && at(10) < 850 && at(3) < 600, at(30) + " " + at(10) + " " + at(3));
     }
 
+    /**
+     * Below it lie the clearest noons of a year at a high clean site (NSRDB 2023, 2168 m: January 1042 W/m² at 29°, March 1094
+     * at 50°), above it what no sky gives: 1000 W/m² at 30° at sea level.
+     */
+    @Test
+    void holdsTheClearestNoonsOfAHighSite() {
+        assertTrue(MaximumBeam.wattsPerSquareMetre(Math.toRadians(29.3), 2168) > 1042);
+        assertTrue(MaximumBeam.wattsPerSquareMetre(Math.toRadians(49.8), 2168) > 1094);
+        assertTrue(at(30) < 1000, at(30) + "");
+    }
+
     @Test
     void isStrongerOnAMountain() {
         assertTrue(MaximumBeam.wattsPerSquareMetre(0.3, 2500) > MaximumBeam.wattsPerSquareMetre(0.3, 0));

@@ -28,6 +28,8 @@ class GeographicAngleParserTest {
                 "47° 18' 36\" N|47.31",
                 "47°18′36″S|-47.31",
                 "0° N|0",
+                "0|0",
+                "-0.0|0",
                 "0.8 rad|45.83662361046586"
             })
     void readsLatitudes(String text, double degrees) throws QuantityException {
@@ -35,7 +37,7 @@ class GeographicAngleParserTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"8.5° E, 8.5", "8.5° W, -8.5", "-8.5°, -8.5", "122°30'W, -122.5"})
+    @CsvSource({"8.5° E, 8.5", "8.5° W, -8.5", "-8.5°, -8.5", "122°30'W, -122.5", "0, 0", "0.00, 0"})
     void readsLongitudes(String text, double degrees) throws QuantityException {
         assertEquals(Math.toRadians(degrees), GeographicAngleParser.longitude(text, EXAMPLE), 1e-15);
     }

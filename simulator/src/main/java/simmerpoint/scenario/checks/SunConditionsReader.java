@@ -11,7 +11,6 @@ import simmerpoint.scenario.SiteConditions;
 import simmerpoint.scenario.values.ScenarioValues;
 import simmerpoint.sun.AirType;
 import simmerpoint.sun.BeamRangeModel;
-import simmerpoint.sun.ClearSky;
 import simmerpoint.sun.EsraSky;
 import simmerpoint.sun.LinkeTurbidity;
 import simmerpoint.sun.Site;
@@ -80,8 +79,7 @@ final class SunConditionsReader {
             tell("sky.beam", "when was it measured? add when: {date: 2026-06-21, time: 09:30}");
         }
         problems.throwIfAny();
-        SiteConditions site =
-                new SiteConditions(place, SiteConditions.standIn(place), BeamRangeModel.around(clear()), false);
+        SiteConditions site = new SiteConditions(place, SiteConditions.standIn(place), clear(), false);
         Problem timeless = new Problem(
                 v.line("place"),
                 "place",
@@ -138,17 +136,19 @@ final class SunConditionsReader {
         if (v.text("sky.kind").equals("measured")) {
             return measured("sky.beam", moment);
         }
-        return v.has(BEAM) ? measured(BEAM, moment) : BeamRangeModel.around(clear());
+        return v.has(BEAM) ? measured(BEAM, moment) : clear();
     }
 
-    private ClearSky clear() {
+    private BeamRangeModel clear() {
         if (v.has("sky.turbidity")) {
-            return new EsraSky(LinkeTurbidity.constant(v.number("sky.turbidity")));
+            return BeamRangeModel.centredOn(new EsraSky(LinkeTurbidity.constant(v.number("sky.turbidity"))));
         }
         String word = v.text("sky.setting");
         for (AirType setting : AirType.values()) {
             if (setting.word().equals(word)) {
-                return EsraSky.of(setting);
+                return setting == AirType.LOCAL
+                        ? BeamRangeModel.centredOn(EsraSky.of(setting))
+                        : BeamRangeModel.around(EsraSky.of(setting));
             }
         }
         throw new IllegalStateException("setting " + word);
@@ -163,7 +163,7 @@ final class SunConditionsReader {
                     "no air without clouds gives a beam of " + v.shown(key) + " while the sun stands "
                             + QuantityWriter.degrees(moment.position().elevationRadians())
                             + " high, as it does then and there; check beam, date and time");
-            return BeamRangeModel.exact(clear());
+            return clear();
         }
     }
 

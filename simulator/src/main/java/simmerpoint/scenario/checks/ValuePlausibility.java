@@ -3,6 +3,7 @@ package simmerpoint.scenario.checks;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import simmerpoint.pan.Pan;
 import simmerpoint.scenario.Scenario;
@@ -101,14 +102,15 @@ final class ValuePlausibility {
 
     /** A sky's own beam is believed: only a figure that somebody gave is held against the clearest air. */
     private void beam() {
-        if (scenario.site().map(SiteConditions::timed).orElse(false)) {
+        Optional<SiteConditions> timed = scenario.site().filter(SiteConditions::timed);
+        if (timed.isPresent() && !timed.get().sky().others().isEmpty()) {
             return;
         }
         double elevation = scenario.sun().elevationRadians();
         double most = Math.min(STRONGEST_USUAL, MaximumBeam.wattsPerSquareMetre(elevation, altitude()));
         double beam = scenario.sun().beamWattsPerSquareMetre();
         if (beam > most) {
-            said.add("sun.beam: " + Math.round(beam)
+            said.add((timed.isPresent() ? "sky: " : "sun.beam: ") + Math.round(beam)
                     + " W/m² is more than even very clear air lets through with the sun "
                     + QuantityWriter.degrees(elevation)
                     + " high, about " + 10 * Math.round(most / 10) + " W/m² at most");

@@ -78,7 +78,7 @@ class ScenarioAnswerTest {
         for (String words : List.of(
                 "33.50° S, 70.25° W, 1500 m above the sea, clock of UTC-04:00",
                 "2026-12-21 10:00, sun and beam as then",
-                "monthly Linke turbidity of rural air",
+                "usual Linke turbidity of the place and the month",
                 "cast iron, 4.2 kg, lid off; takes up 93 % at the underside, 93 % at the wall, ",
                 "3 l at 20 °C, boils at 95",
                 "25 °C, wind 2 m/s, humidity 50 %, 1500 m above the sea, under the open sky",

@@ -69,7 +69,7 @@ class ScenarioDoubtsTest {
         "'', 0.07",
         "'sun: {beam: 700 W/m²}', 0.05",
         "'sun: {beam: 700 W/m² ± 70 W/m²}', 0.05",
-        "'place: {latitude: 47°, longitude: 8°, zone: UTC+1}\nwhen: {date: 2026-06-21}', 0.08",
+        "'place: {latitude: 47°, longitude: 8°, zone: UTC+1}\nwhen: {date: 2026-06-21}', 0.09",
         "'place: {latitude: 47°, longitude: 8°, zone: UTC+1}\nwhen: {date: 2026-06-21}\nsky: {setting: mountains}', 0.04",
         "'place: {latitude: 47°, longitude: 8°, zone: UTC+1}\nwhen: {date: 2026-06-21}\nsky: {kind: measured, beam: 700 W/m²}', 0.025"
     })
