@@ -9,6 +9,7 @@ import simmerpoint.answer.trace.WarmingSection;
 import simmerpoint.report.ResultFiles;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.scenario.checks.CheckedScenario;
+import simmerpoint.study.aim.AimAgain;
 import simmerpoint.study.likely.LikelyStudy;
 import simmerpoint.study.trace.PartialProgress;
 import simmerpoint.study.trace.TraceResult;
@@ -23,6 +24,7 @@ import simmerpoint.study.trace.WarmingResult;
         sortOptions = false)
 final class TraceCommand extends ScenarioCommand {
     private static final double TRACED = 0.5;
+    private static final double DRAWN = 0.95;
 
     private final Tracer tracer;
 
@@ -47,7 +49,9 @@ final class TraceCommand extends ScenarioCommand {
         TraceResult result = study(name(), progress -> {
             TraceResult traced = tracer.trace(scenario, rays.options(), new PartialProgress(progress, 0, TRACED));
             return traced.withLikely(LikelyStudy.run(
-                    read, LikelyStudy.FOR_RANGE, rays.options(), new PartialProgress(progress, TRACED, 1)));
+                            read, LikelyStudy.FOR_RANGE, rays.options(), new PartialProgress(progress, TRACED, DRAWN)))
+                    .withAimAgain(
+                            AimAgain.usualMinutes(scenario, rays.options(), new PartialProgress(progress, DRAWN, 1)));
         });
         outputs.write(ResultFiles.of(result, units), terminal);
         Optional<WarmingResult> curve = warming.wanted() ? WarmingResult.of(result) : Optional.empty();
