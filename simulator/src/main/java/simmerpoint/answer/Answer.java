@@ -1,6 +1,7 @@
 package simmerpoint.answer;
 
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * An answer in words: the same for terminal, window and page.
@@ -12,5 +13,11 @@ public record Answer(String title, List<Section> sections) {
     /** Keeps a copy of the list. */
     public Answer {
         sections = List.copyOf(sections);
+    }
+
+    /** The same with one more section at its end. */
+    public Answer with(Section last) {
+        return new Answer(
+                title, Stream.concat(sections.stream(), Stream.of(last)).toList());
     }
 }

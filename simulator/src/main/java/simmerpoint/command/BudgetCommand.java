@@ -7,6 +7,8 @@ import simmerpoint.scenario.Scenario;
 import simmerpoint.scenario.checks.CheckedScenario;
 import simmerpoint.study.budget.BudgetResult;
 import simmerpoint.study.budget.BudgetStudy;
+import simmerpoint.study.likely.LikelyStudy;
+import simmerpoint.study.trace.Progress;
 
 /** What each flaw costs. */
 @Command(
@@ -26,7 +28,10 @@ final class BudgetCommand extends ScenarioCommand {
         CheckedScenario read = read();
         Scenario scenario = read.atOneMoment();
         tellOddities(read);
-        BudgetResult result = study(name(), progress -> BudgetStudy.run(scenario, rays.options(), progress));
+        BudgetResult result = study(
+                name(),
+                progress -> BudgetStudy.run(scenario, rays.options(), progress)
+                        .withLikely(LikelyStudy.run(read, LikelyStudy.FOR_SHARES, rays.options(), Progress.NONE)));
         outputs.write(ResultFiles.of(result, units), terminal);
         say(BudgetAnswer.of(result, units));
         return 0;

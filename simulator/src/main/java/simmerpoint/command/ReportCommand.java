@@ -11,7 +11,6 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import simmerpoint.report.AtomicFile;
 import simmerpoint.report.CookerReport;
-import simmerpoint.scenario.Scenario;
 import simmerpoint.scenario.checks.CheckedScenario;
 import simmerpoint.study.FullStudy;
 
@@ -48,11 +47,11 @@ final class ReportCommand extends InputCommand {
         boolean toTerminal = OutputFile.STANDARD.equals(html);
         Path page = toTerminal ? null : page();
         CheckedScenario read = read(file);
-        Scenario scenario = read.atOneMoment();
+        read.atOneMoment();
         tellOddities(read);
         byte[] bytes = CookerReport.bytes(
                 read,
-                study(ScenarioInput.name(file), progress -> FullStudy.run(scenario, rays.options(), progress)),
+                study(ScenarioInput.name(file), progress -> FullStudy.run(read, rays.options(), progress)),
                 ScenarioInput.fileName(file),
                 units);
         if (toTerminal) {

@@ -1,11 +1,18 @@
 package simmerpoint.command;
 
+import java.util.Optional;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import simmerpoint.answer.Answer;
 import simmerpoint.answer.trace.TraceAnswer;
+import simmerpoint.answer.trace.WarmingSection;
 import simmerpoint.report.ResultFiles;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.scenario.checks.CheckedScenario;
+import simmerpoint.study.likely.LikelyStudy;
+import simmerpoint.study.trace.PartialProgress;
 import simmerpoint.study.trace.TraceResult;
+import simmerpoint.study.trace.WarmingResult;
 
 /** The main job: from a scenario file to watts in the pan. */
 @Command(
@@ -15,7 +22,12 @@ import simmerpoint.study.trace.TraceResult;
         description = "How much sunlight reaches the pan, how it is spread, where the rest goes.",
         sortOptions = false)
 final class TraceCommand extends ScenarioCommand {
+    private static final double TRACED = 0.5;
+
     private final Tracer tracer;
+
+    @Mixin
+    private final WarmingOptions warming = new WarmingOptions();
 
     TraceCommand(Terminal terminal, Tracer tracer) {
         super(terminal);
@@ -25,12 +37,25 @@ final class TraceCommand extends ScenarioCommand {
     @Override
     public Integer call() throws Exception {
         outputs.check(file);
+        warming.check(file);
         CheckedScenario read = read();
         Scenario scenario = read.atOneMoment();
+        if (warming.wanted() && scenario.cooking().isEmpty()) {
+            throw new WrongUse(name() + ": a bare disc (plane) warms no water; write pan: instead.");
+        }
         tellOddities(read);
-        TraceResult result = study(name(), progress -> tracer.trace(scenario, rays.options(), progress));
+        TraceResult result = study(name(), progress -> {
+            TraceResult traced = tracer.trace(scenario, rays.options(), new PartialProgress(progress, 0, TRACED));
+            return traced.withLikely(LikelyStudy.run(
+                    read, LikelyStudy.FOR_RANGE, rays.options(), new PartialProgress(progress, TRACED, 1)));
+        });
         outputs.write(ResultFiles.of(result, units), terminal);
-        say(TraceAnswer.of(result, units));
+        Optional<WarmingResult> curve = warming.wanted() ? WarmingResult.of(result) : Optional.empty();
+        if (curve.isPresent()) {
+            warming.write(curve.get(), units);
+        }
+        Answer answer = TraceAnswer.of(result, units);
+        say(curve.isPresent() && warming.printed() ? answer.with(WarmingSection.of(curve.get(), units)) : answer);
         return 0;
     }
 }

@@ -11,6 +11,7 @@ import simmerpoint.study.budget.FlawCost;
 import simmerpoint.study.budget.Parameter;
 import simmerpoint.study.budget.Sensitivity;
 import simmerpoint.study.budget.Significance;
+import simmerpoint.study.trace.DoubtShare;
 
 /** What {@code budget} finds; its table has a row for every figure in watts. */
 public final class BudgetQuantities {
@@ -60,14 +61,16 @@ public final class BudgetQuantities {
             .rows("absent", "flaws that it does not have", BudgetResult::absent, NAME)
             .rows("not_separable", "flaws that cannot be switched off", BudgetResult::fixed, NAME)
             .rows("sensitivities", "what a step of each figure does", BudgetResult::sensitivities, SENSITIVITY)
+            .include(BudgetResult::likely, LikelyQuantities.DOUBTS)
             .group("run", "differs from run to run", BudgetResult::run, RUN);
 
     private static final Fields<Row> ROW = Fields.<Row>none()
-            .text("kind", "power; cost off-in-turn or on-alone; change by a step", Row::kind)
+            .text("kind", "power; cost off-in-turn or on-alone; change by a step; doubt", Row::kind)
             .text("what", "which flaw or figure; all: perfect less as built; left: that less the sum", Row::what)
             .text("way", "more or less, or where to on the sky", Row::way)
             .number("step", "size of the step in its unit", Row::step)
             .text("unit", "unit of the step", Row::unit)
+            .number("share", "of a doubt: of the variance of the power", Row::share)
             .estimate("power_W", "the watts", Row::watts);
 
     /** All of it. */
@@ -84,9 +87,13 @@ public final class BudgetQuantities {
     private record Cost(FlawCost of, BudgetResult budget) {}
 
     /** A row of the table. */
-    private record Row(String kind, String what, String way, double step, String unit, Estimate watts) {
+    private record Row(String kind, String what, String way, double step, String unit, double share, Estimate watts) {
         Row(String kind, String what, Estimate watts) {
-            this(kind, what, "", Double.NaN, "", watts);
+            this(kind, what, "", Double.NaN, "", Double.NaN, watts);
+        }
+
+        Row(DoubtShare doubt) {
+            this("doubt", doubt.name(), "", Double.NaN, "", doubt.share(), new Estimate(Double.NaN, Double.NaN));
         }
     }
 
@@ -127,8 +134,10 @@ public final class BudgetQuantities {
                             step.way(),
                             step(parameter),
                             parameter.unit().sign(),
+                            Double.NaN,
                             step.change())));
         }
+        LikelyQuantities.shares(result.likely()).forEach(doubt -> rows.add(new Row(doubt)));
         return rows.stream();
     }
 

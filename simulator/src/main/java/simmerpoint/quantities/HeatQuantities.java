@@ -14,7 +14,7 @@ final class HeatQuantities {
             .text("boil", "whether the water boils", List.of("boils", "may boil", "never"), HeatQuantities::word)
             .number("boil_share", "share of such pans that boil", HeatQuantities::share)
             .number("boil_low_s", "time to boil: one pan in ten is sooner", outcome -> ends(outcome)[0])
-            .number("boil_likely_s", "time to boil with the likely losses", outcome -> ends(outcome)[1])
+            .number("boil_likely_s", "likely time to boil", outcome -> ends(outcome)[1])
             .number("boil_high_s", "time to boil: one pan in ten is later", outcome -> ends(outcome)[2]);
 
     /** The spread of its heat level. */

@@ -3,18 +3,24 @@ package simmerpoint.quantities;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import simmerpoint.heat.BoilingOutcome;
 import simmerpoint.heat.HeatLevel;
+import simmerpoint.heat.HeatLevelRange;
 import simmerpoint.heat.plate.BottomTemperatures;
 import simmerpoint.pan.Pan;
 import simmerpoint.sampling.Estimate;
 import simmerpoint.study.trace.HeatResult;
+import simmerpoint.study.trace.LikelyResult;
 import simmerpoint.study.trace.PlateResult;
 import simmerpoint.study.trace.TraceResult;
 import simmerpoint.target.FluxMap;
 import simmerpoint.target.Spot;
 import simmerpoint.target.SpotEllipse;
+import simmerpoint.uncertainty.LikelyRange;
 
 /** What {@code trace} finds; its table holds the flux maps, one row per cell. */
 public final class TraceQuantities {
@@ -41,12 +47,28 @@ public final class TraceQuantities {
             .optionalEstimate("radius_95_m", "95 % of the reflected light crosses within it", Spot::radius95)
             .optionalGroup("spot_ellipse", "main axes of the caught light", Spot::ellipse, ELLIPSE);
 
-    private static final Fields<HeatResult> HEAT = Fields.<HeatResult>none()
-            .estimate("cooking_power_W", "net heat into the water at cooking_power_at_C", HeatResult::cookingPower)
-            .number("cooking_power_at_C", "50 K above the air, at most boiling", HeatResult::cookingCelsius)
-            .number("heat_loss_power_W", "what the pan loses at that temperature", HeatResult::cookingLossWatts)
-            .word("heat_level", "heat level with the likely losses", HeatLevel.class, HeatResult::level)
-            .include(HeatResult::boil, HeatQuantities.BOIL);
+    private static final Fields<Heated> HEAT = Fields.<Heated>none()
+            .number(
+                    "cooking_power_W",
+                    "net heat into the water at cooking_power_at_C, the likely figure",
+                    Heated::power)
+            .optionalNumber("cooking_power_low_W", "one such cooker in ten brings less", h -> h.range(LikelyRange::low))
+            .optionalNumber(
+                    "cooking_power_high_W", "one such cooker in ten brings more", h -> h.range(LikelyRange::high))
+            .estimate(
+                    "cooking_power_as_given_W",
+                    "the same with every figure exactly as given",
+                    h -> h.heat().cookingPower())
+            .number(
+                    "cooking_power_at_C",
+                    "50 K above the air, at most boiling",
+                    h -> h.heat().cookingCelsius())
+            .number(
+                    "heat_loss_power_W",
+                    "what the pan loses at that temperature",
+                    h -> h.heat().cookingLossWatts())
+            .word("heat_level", "the likely heat level", HeatLevel.class, Heated::level)
+            .include(Heated::boil, HeatQuantities.BOIL);
 
     private static final Fields<PlateResult> PLATE = Fields.<PlateResult>none()
             .text(
@@ -92,11 +114,12 @@ public final class TraceQuantities {
             .number("aperture_area_m2", "area of the mirrors, projected along the axis", TraceResult::apertureArea)
             .include(TraceResult::ledger, LedgerQuantities.FIELDS)
             .include(TraceResult::spot, SPOT)
-            .includeOptional(TraceResult::heat, HEAT)
+            .includeOptional(r -> r.heat().map(heat -> new Heated(heat, r.likely())), HEAT)
             .optionalEstimate(
                     "standard_cooking_power_W",
-                    "cooking_power_W times 700 W/m\u00b2 \u00f7 beam",
+                    "cooking_power_as_given_W times 700 W/m\u00b2 \u00f7 beam",
                     TraceResult::standardCookingPower)
+            .include(TraceResult::likely, LikelyQuantities.DOUBTS)
             .optionalGroup("plate", "temperatures of the underside, with the likely losses", PlateResult::of, PLATE)
             .group("run", "differs from run to run", TraceResult::run, RUN);
 
@@ -115,6 +138,28 @@ public final class TraceQuantities {
             new Table<>(CELL, TraceQuantities::cells, TraceQuantities::notes));
 
     private TraceQuantities() {}
+
+    /** What a pan's water does; over all doubts where those were looked at, else over the pan's losses. */
+    private record Heated(HeatResult heat, Optional<LikelyResult> likely) {
+        double power() {
+            return range(LikelyRange::likely).orElse(heat.cookingPower().value());
+        }
+
+        OptionalDouble range(ToDoubleFunction<LikelyRange> end) {
+            return likely.map(l -> OptionalDouble.of(end.applyAsDouble(l.power())))
+                    .orElse(OptionalDouble.empty());
+        }
+
+        HeatLevel level() {
+            return likely.flatMap(LikelyResult::level)
+                    .map(HeatLevelRange::likely)
+                    .orElseGet(heat::level);
+        }
+
+        BoilingOutcome boil() {
+            return likely.flatMap(LikelyResult::boil).orElseGet(heat::boil);
+        }
+    }
 
     /** One cell of a flux map. */
     private record Cell(String surface, double x, double y, Estimate flux) {}

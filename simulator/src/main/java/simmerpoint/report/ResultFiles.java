@@ -12,6 +12,7 @@ import simmerpoint.quantities.DesignQuantities;
 import simmerpoint.quantities.Document;
 import simmerpoint.quantities.PanQuantities;
 import simmerpoint.quantities.TraceQuantities;
+import simmerpoint.quantities.WarmingQuantities;
 import simmerpoint.study.aim.AimResult;
 import simmerpoint.study.budget.BudgetResult;
 import simmerpoint.study.compare.Comparison;
@@ -20,6 +21,7 @@ import simmerpoint.study.day.YearResult;
 import simmerpoint.study.design.DesignResult;
 import simmerpoint.study.pan.PanResult;
 import simmerpoint.study.trace.TraceResult;
+import simmerpoint.study.trace.WarmingResult;
 import simmerpoint.units.UnitSystem;
 import simmerpoint.workshop.CutPlan;
 
@@ -34,6 +36,11 @@ public record ResultFiles(Supplier<byte[]> json, Supplier<byte[]> csv, Supplier<
     /** Of where the light goes. */
     public static ResultFiles of(TraceResult result, UnitSystem units) {
         return of(TraceQuantities.DOCUMENT, result, () -> PngReport.sheet(result, units));
+    }
+
+    /** Of the warming curve. */
+    public static ResultFiles of(WarmingResult result, UnitSystem units) {
+        return of(WarmingQuantities.DOCUMENT, result, () -> WarmingPicture.sheet(result, units));
     }
 
     /** Of the place of the pan. */

@@ -2,6 +2,7 @@ package simmerpoint.study;
 
 import java.util.Optional;
 import simmerpoint.scenario.Scenario;
+import simmerpoint.scenario.checks.CheckedScenario;
 import simmerpoint.study.aim.AimPlan;
 import simmerpoint.study.aim.AimResult;
 import simmerpoint.study.aim.AimStudy;
@@ -10,9 +11,11 @@ import simmerpoint.study.budget.BudgetStudy;
 import simmerpoint.study.day.DayPlan;
 import simmerpoint.study.day.DayResult;
 import simmerpoint.study.day.DayStudy;
+import simmerpoint.study.likely.LikelyStudy;
 import simmerpoint.study.pan.PanResult;
 import simmerpoint.study.pan.PanStudy;
 import simmerpoint.study.trace.ImpossibleSetupException;
+import simmerpoint.study.trace.LikelyResult;
 import simmerpoint.study.trace.MaximumFlux;
 import simmerpoint.study.trace.PartialProgress;
 import simmerpoint.study.trace.Progress;
@@ -52,12 +55,13 @@ public final class FullStudy {
     }
 
     /**
-     * Studies {@code scenario} with {@code options} for each part.
+     * Studies what was read with {@code options} for each part.
      *
      * @throws ImpossibleSetupException if the things named cannot stand as asked
      * @throws java.util.concurrent.CancellationException if {@code progress} says stop
      */
-    public static Result run(Scenario scenario, TraceOptions options, Progress progress) {
+    public static Result run(CheckedScenario read, TraceOptions options, Progress progress) {
+        Scenario scenario = read.scenario();
         Progress first = new PartialProgress(progress, 0, PLACED);
         Optional<PanResult> pan = scenario.cooking().map(kitchen -> PanStudy.run(scenario, options, first));
         TraceResult trace = pan.map(PanResult::base).orElseGet(() -> TraceStudy.run(scenario, options, first));
@@ -66,8 +70,9 @@ public final class FullStudy {
                 .map(outdoors -> DayPlan.hourly(outdoors.when().toLocalDate()))
                 .map(plan -> DayStudy.run(scenario, plan, options, new PartialProgress(progress, PLACED, PASSED)));
         Optional<AimResult> aim = aim(scenario, options, new PartialProgress(progress, PASSED, AIMED));
-        return new Result(
-                trace, pan, day, aim, BudgetStudy.run(scenario, options, new PartialProgress(progress, AIMED, 1)));
+        BudgetResult budget = BudgetStudy.run(scenario, options, new PartialProgress(progress, AIMED, 1));
+        LikelyResult likely = LikelyStudy.run(read, LikelyStudy.FOR_SHARES, options, Progress.NONE);
+        return new Result(trace.withLikely(likely), pan, day, aim, budget.withLikely(likely));
     }
 
     /** Empty where the dish cannot stand dead on or then throws no light on the target: the aim is then the least worry. */

@@ -41,11 +41,11 @@ class BudgetCommandTest extends CommandRuns {
                         csv.toString(),
                         "--png",
                         png.toString()));
-        assertTrue(said().contains(" into the disc; yours bring "), out());
+        assertTrue(said().contains(" onto the disc; yours bring "), out());
         assertEquals(
                 "caught",
                 new ObjectMapper().readTree(json.toFile()).get("power").asText());
-        assertTrue(Files.readString(csv).contains("kind,what,way,step,unit,power_W,power_W_se\n"));
+        assertTrue(Files.readString(csv).contains("kind,what,way,step,unit,share,power_W,power_W_se\n"));
         assertEquals(1400, ImageIO.read(png.toFile()).getWidth());
     }
 

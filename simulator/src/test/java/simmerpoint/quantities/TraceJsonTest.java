@@ -36,7 +36,7 @@ class TraceJsonTest {
             "caught_power_W",
             "direct_on_pan_power_W",
             "absorbed_power_W",
-            "cooking_power_W",
+            "cooking_power_as_given_W",
             "standard_cooking_power_W",
             "intercept_factor",
             "mean_concentration",

@@ -88,8 +88,8 @@ class BudgetReportsTest {
         int steps =
                 budget.sensitivities().stream().mapToInt(s -> s.steps().size()).sum();
         assertEquals(1 + 2 + 2 * (budget.costs().size() + 2) + steps, rows.size());
-        assertTrue(rows.stream().allMatch(row -> row.split(",", -1).length == 7));
-        assertTrue(rows.get(1).startsWith("power,perfect,,,,"), rows.get(1));
+        assertTrue(rows.stream().allMatch(row -> row.split(",", -1).length == 8));
+        assertTrue(rows.get(1).startsWith("power,perfect,,,,,"), rows.get(1));
         assertTrue(rows.stream().anyMatch(row -> row.startsWith("step,drift,up right,0.1,deg,")));
         assertFalse(String.join("", rows).contains("NaN"));
     }

@@ -70,7 +70,8 @@ public final class ReportPages {
     /** The page of what was read. */
     static String page(CheckedScenario read, String name, UnitSystem units, int threads) throws ScenarioException {
         TraceOptions options = TraceOptions.defaults().withRays(RAYS).withThreads(threads);
-        FullStudy.Result result = FullStudy.run(read.atOneMoment(), options, Progress.NONE);
+        read.atOneMoment();
+        FullStudy.Result result = FullStudy.run(read, options, Progress.NONE);
         return new String(CookerReport.bytes(read, result, name, units), StandardCharsets.UTF_8);
     }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import simmerpoint.answer.Answer;
 import simmerpoint.answer.Columns;
 import simmerpoint.answer.Item;
@@ -12,6 +13,7 @@ import simmerpoint.answer.SectionBuilder;
 import simmerpoint.answer.trace.CertaintySection;
 import simmerpoint.answer.words.Cautions;
 import simmerpoint.answer.words.FigureFormat;
+import simmerpoint.answer.words.LikelyWords;
 import simmerpoint.answer.words.TargetWords;
 import simmerpoint.quantities.OneLine;
 import simmerpoint.sampling.Estimate;
@@ -39,7 +41,13 @@ public final class BudgetAnswer {
     public static Answer of(BudgetResult result, UnitSystem system) {
         BudgetAnswer answer = new BudgetAnswer(result, new FigureFormat(system));
         return new Answer(
-                OneLine.of(result.scenario().title()), List.of(answer.costs(), answer.steps(), answer.sure()));
+                OneLine.of(result.scenario().title()),
+                Stream.of(
+                                Stream.of(answer.costs(), answer.steps()),
+                                result.likely().map(LikelyWords::section).stream(),
+                                Stream.of(answer.sure()))
+                        .flatMap(part -> part)
+                        .toList());
     }
 
     private Section costs() {

@@ -5,6 +5,7 @@ import simmerpoint.answer.Section;
 import simmerpoint.answer.SectionBuilder;
 import simmerpoint.answer.words.Cautions;
 import simmerpoint.answer.words.FigureFormat;
+import simmerpoint.answer.words.LikelyWords;
 import simmerpoint.answer.words.TargetWords;
 import simmerpoint.heat.balance.StandardCookingPower;
 import simmerpoint.pan.Pan;
@@ -33,6 +34,8 @@ public final class CertaintySection {
                     + " Allow more rays or ask for less.");
             sure = "";
         }
+        result.likely()
+                .ifPresent(likely -> out.say(LikelyWords.method(likely)).say(LikelyWords.worthMeasuring(likely)));
         out.say("± is one standard error from sampling: two times in three the figure for exactly this "
                 + "dish lies within it." + sure
                 + " It says nothing of mirrors, wind or sky that differ from the scenario.");

@@ -56,11 +56,13 @@ record CookSection(TraceResult result, FigureFormat figures, TargetWords words, 
 
     private String watts() {
         PowerWords power = new PowerWords(result.heat(), figures.system());
-        String gets = power.sentence(result.useful());
+        String gets = result.likely()
+                .map(likely -> power.sentence(likely.power(), result.useful()))
+                .orElseGet(() -> power.sentence(result.useful()));
         if (!(result.scenario().target() instanceof Pan pan)) {
             return gets;
         }
-        String hob = HobWords.sentence(result.useful().value());
+        String hob = HobWords.sentence(result.likelyPower());
         return gets + (hob.isEmpty() ? "" : " " + hob) + " " + light(pan);
     }
 
@@ -90,7 +92,7 @@ record CookSection(TraceResult result, FigureFormat figures, TargetWords words, 
     /** What the pan's water does with these watts; empty for a bare disc. */
     private Optional<String> heat() {
         return result.heat().map(found -> {
-            HeatSentences heat = new HeatSentences(found, figures.system());
+            HeatSentences heat = new HeatSentences(found, result.likely(), figures.system());
             return heat.boil() + " " + heat.levelSentence() + " (" + capital(heat.weather()) + ".)";
         });
     }

@@ -5,6 +5,7 @@ import simmerpoint.answer.Item;
 import simmerpoint.answer.words.FigureFormat;
 import simmerpoint.answer.words.HeatSentences;
 import simmerpoint.answer.words.LevelWords;
+import simmerpoint.answer.words.LikelyWords;
 import simmerpoint.answer.words.PowerWords;
 import simmerpoint.study.trace.TraceResult;
 import simmerpoint.units.UnitSystem;
@@ -16,13 +17,16 @@ public final class KeyFigures {
     /** The figures for {@code result}, in the units of {@code system}, the watts first. */
     public static List<Item.Figure> of(TraceResult result, UnitSystem system) {
         FigureFormat figures = new FigureFormat(system);
-        Item.Figure watts =
-                new Item.Figure(new PowerWords(result.heat(), system).name(), figures.plainWatts(result.useful()));
+        String power = result.likely()
+                .map(likely ->
+                        "about " + LikelyWords.likely(likely.power()) + " (" + LikelyWords.span(likely.power()) + ")")
+                .orElseGet(() -> figures.plainWatts(result.useful()));
+        Item.Figure watts = new Item.Figure(new PowerWords(result.heat(), system).name(), power);
         if (result.heat().isEmpty()) {
             String peak = figures.plainFlux(result.spot().peakFlux());
             return result.useful().value() > 0 ? List.of(watts, new Item.Figure("hottest spot", peak)) : List.of(watts);
         }
-        HeatSentences heat = new HeatSentences(result.heat().get(), system);
+        HeatSentences heat = new HeatSentences(result.heat().get(), result.likely(), system);
         return List.of(
                 watts,
                 heat.boilFigure(),

@@ -77,15 +77,18 @@ record PlateSection(PlateResult plate, FigureFormat figures, TargetWords words) 
 
     /** What a better bottom would do. */
     private String others() {
+        boolean copper = plate.plate().material().name().equals(PlateResult.COPPER);
+        if (plate.heldThicker().isEmpty() && (copper || plate.heldCopper().isEmpty())) {
+            return " A thicker bottom" + (copper ? "" : " or one of copper")
+                    + " would spread the heat so far that its middle would not get there.";
+        }
         String thicker = " Twice as thick a bottom would have " + instead(plate.heldThicker());
-        return plate.plate().material().name().equals(PlateResult.COPPER)
-                ? thicker + "."
-                : thicker + "; one of copper, no thicker, " + instead(plate.heldCopper()) + ".";
+        return copper ? thicker + "." : thicker + "; one of copper, no thicker, " + instead(plate.heldCopper()) + ".";
     }
 
     private String instead(Optional<BottomTemperatures> other) {
         return other.map(t -> heat().roughly(t.hottestCelsius()) + " and " + heat().roughly(t.edgeCelsius()))
-                .orElse("too much to heat to get there");
+                .orElse("too little in the middle");
     }
 
     private String wet() {

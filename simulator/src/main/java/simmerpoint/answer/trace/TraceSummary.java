@@ -6,6 +6,7 @@ import java.util.Optional;
 import simmerpoint.answer.words.Cautions;
 import simmerpoint.answer.words.FigureFormat;
 import simmerpoint.answer.words.HeatSentences;
+import simmerpoint.answer.words.LikelyWords;
 import simmerpoint.answer.words.PowerWords;
 import simmerpoint.heat.HeatLevel;
 import simmerpoint.sampling.Estimate;
@@ -19,7 +20,7 @@ import simmerpoint.units.UnitSystem;
  *
  * @param watts figure and unit, for instance "623 W"
  * @param meaning what becomes of them, for instance "go into the water"
- * @param certainty the same figure with its standard error
+ * @param certainty its likely range, or the same figure with its standard error
  * @param level the heat level; empty for a bare disc
  * @param water how the water comes to the boil; empty for a bare disc
  * @param largestLoss the largest loss in one sentence
@@ -49,12 +50,16 @@ public record TraceSummary(
     /** What is kept in sight of {@code result}, in the units of {@code system}. Takes some 10 ms. */
     public static TraceSummary of(TraceResult result, UnitSystem system) {
         FigureFormat figures = new FigureFormat(system);
-        Optional<HeatSentences> heat = result.heat().map(found -> new HeatSentences(found, system));
+        Optional<HeatSentences> heat = result.heat().map(found -> new HeatSentences(found, result.likely(), system));
         Estimate watts = result.useful();
         return new TraceSummary(
-                figures.plainWatts(watts),
+                result.likely()
+                        .map(likely -> LikelyWords.likely(likely.power()))
+                        .orElseGet(() -> figures.plainWatts(watts)),
                 new PowerWords(result.heat(), system).meaning(watts),
-                figures.watts(watts),
+                result.likely()
+                        .map(likely -> LikelyWords.FOUR_IN_FIVE + LikelyWords.span(likely.power()))
+                        .orElseGet(() -> figures.watts(watts)),
                 heat.map(HeatSentences::level),
                 heat.map(h -> new Water(h.amount(), h.outcome())),
                 LargestLoss.of(result).brief(figures),

@@ -1,6 +1,8 @@
 package simmerpoint.answer.words;
 
+import java.util.Optional;
 import simmerpoint.answer.Item;
+import simmerpoint.heat.BoilingOutcome;
 import simmerpoint.heat.CloudEffect;
 import simmerpoint.heat.HeatLevel;
 import simmerpoint.heat.HeatLevelRange;
@@ -8,19 +10,27 @@ import simmerpoint.heat.SteamRates;
 import simmerpoint.heat.Surroundings;
 import simmerpoint.scenario.CookingSetup;
 import simmerpoint.study.trace.HeatResult;
+import simmerpoint.study.trace.LikelyResult;
 import simmerpoint.units.UnitSystem;
 
 /** What one pan's water does with given light, in sentences: the same in every answer. */
 public final class HeatSentences {
 
     private final HeatResult result;
+    private final Optional<LikelyResult> likely;
     private final CookingSetup kitchen;
     private final HeatWords words;
     private final UnitSystem system;
 
-    /** Sentences about {@code result}, in the units of {@code system}. */
+    /** Sentences about {@code result}, in the units of {@code system}; what varies, by the pan's losses alone. */
     public HeatSentences(HeatResult result, UnitSystem system) {
+        this(result, Optional.empty(), system);
+    }
+
+    /** The same over all doubts if they are known. */
+    public HeatSentences(HeatResult result, Optional<LikelyResult> likely, UnitSystem system) {
         this.result = result;
+        this.likely = likely;
         kitchen = result.cooking();
         this.system = system;
         words = new HeatWords(system);
@@ -28,7 +38,15 @@ public final class HeatSentences {
 
     /** "the water boils" for the likely losses. */
     public HeatLevel level() {
-        return result.level();
+        return levelRange().likely();
+    }
+
+    private HeatLevelRange levelRange() {
+        return likely.flatMap(LikelyResult::level).orElseGet(result::levelRange);
+    }
+
+    private BoilingOutcome boiling() {
+        return likely.flatMap(LikelyResult::boil).orElseGet(result::boil);
     }
 
     /** For instance "1.9 l of water". */
@@ -38,7 +56,21 @@ public final class HeatSentences {
 
     /** For instance "boils in 28 to 33 min". */
     public String outcome() {
-        return words.boil(result.boil(), level());
+        if (likely.isPresent() && boiling() instanceof BoilingOutcome.MayBoil may) {
+            return mayBoil(may);
+        }
+        return words.boil(boiling(), level());
+    }
+
+    /** Of cookers as they may turn out, and what decides most. */
+    private String mayBoil(BoilingOutcome.MayBoil may) {
+        long inTen = Math.max(1, Math.min(9, Math.round(10 * may.share())));
+        String decides = likely.flatMap(LikelyResult::worthMeasuring)
+                .map(most -> "; most depends on " + most.name())
+                .orElse("");
+        return "may or may not boil: in " + inTen + " of 10 such cookers it does, at the soonest in "
+                + HeatWords.time(may.soonestSeconds()) + "; in the worst it settles at "
+                + words.temperature(may.settlesCelsius().low()) + decides;
     }
 
     /** How the water comes to the boil, or that it does not. */
@@ -50,23 +82,25 @@ public final class HeatSentences {
 
     /** How long its water takes, as a figure with its name. */
     public Item.Figure boilFigure() {
-        String then = HeatWords.endsGently(result.boil(), level()) ? ", then simmers" : "";
-        return new Item.Figure("until its " + amount() + " boils", words.untilItBoils(result.boil()) + then);
+        String then = HeatWords.endsGently(boiling(), level()) ? ", then simmers" : "";
+        return new Item.Figure("until its " + amount() + " boils", words.untilItBoils(boiling()) + then);
     }
 
     /** Level in words, and how sure it is. */
     public String levelSentence() {
-        HeatLevelRange answer = result.levelRange();
-        String gently = HeatWords.endsGently(result.boil(), answer.likely())
-                ? ", a few bubbles with less steam than a boil"
-                : "";
+        HeatLevelRange answer = levelRange();
+        String gently =
+                HeatWords.endsGently(boiling(), answer.likely()) ? ", a few bubbles with less steam than a boil" : "";
         String text = "In the end " + HeatWords.does(answer.likely()) + " (heat level: "
                 + LevelWords.of(answer.likely()) + gently + ")";
         if (answer.lowest() == answer.highest()) {
             return text + ".";
         }
-        return text + "; since nobody knows a pan\u2019s losses to better than a third, it may be anything from \u201c"
-                + LevelWords.of(answer.lowest()) + "\u201d to \u201c" + LevelWords.of(answer.highest()) + "\u201d.";
+        String why = likely.isPresent()
+                ? "with all that is not known exactly"
+                : "since nobody knows a pan\u2019s losses to better than a third,";
+        return text + "; " + why + " it may be anything from \u201c" + LevelWords.of(answer.lowest())
+                + "\u201d to \u201c" + LevelWords.of(answer.highest()) + "\u201d.";
     }
 
     /** The weather behind the answer. */

@@ -1,5 +1,6 @@
 package simmerpoint.answer.words;
 
+import java.util.Locale;
 import java.util.Optional;
 import simmerpoint.heat.balance.StandardCookingPower;
 import simmerpoint.sampling.Estimate;
@@ -52,6 +53,17 @@ public final class PowerWords {
                         ? " That is the cooking power: the heat left for the water at " + temperature()
                                 + ", when air, wind and steam have taken theirs."
                         : "");
+    }
+
+    /** The likely watts with their range in a sentence, what cooking power is, and the watts of the figures as given. */
+    public String sentence(LikelyRange likely, Estimate asGiven) {
+        if (!(likely.high() > 0 && asGiven.value() > 0)) {
+            return sentence(asGiven);
+        }
+        String power = LikelyWords.power(likely);
+        return power.substring(0, 1).toUpperCase(Locale.ROOT) + power.substring(1)
+                + sentence(asGiven).substring(figures.plainWatts(asGiven).length())
+                + " With every figure exactly as given it is " + figures.plainWatts(asGiven) + ".";
     }
 
     /** "70 °C, 50 °C above the air". */

@@ -36,7 +36,8 @@ final class LidLosses implements TopLosses {
     LidLosses(ThermalPan vessel, Surroundings surroundings, LossFactors factors) {
         face = PanFace.level(PanFace.Kind.LID, vessel, vessel.lid().emissivity(), surroundings, factors.dry());
         evaporation = new Evaporation(surroundings.pressurePascals());
-        open = new OpenWaterLosses(vessel, surroundings, factors);
+        // The gap is at the rim, where the wind is.
+        open = new OpenWaterLosses(vessel, 0, surroundings, factors);
         this.surroundings = surroundings;
         this.factors = factors;
     }

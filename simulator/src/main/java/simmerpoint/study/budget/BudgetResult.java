@@ -1,8 +1,10 @@
 package simmerpoint.study.budget;
 
 import java.util.List;
+import java.util.Optional;
 import simmerpoint.sampling.Estimate;
 import simmerpoint.scenario.Scenario;
+import simmerpoint.study.trace.LikelyResult;
 
 /**
  * What each flaw of a cooker costs, in watts of cooking power, or caught by a bare disc.
@@ -18,6 +20,7 @@ import simmerpoint.scenario.Scenario;
  * @param fixed flaws that cannot be switched off in it
  * @param sensitivities how watts change with one step of each figure
  * @param run how it was traced
+ * @param likely what is likely over all doubts, if that was worked out
  */
 public record BudgetResult(
         Scenario scenario,
@@ -30,7 +33,8 @@ public record BudgetResult(
         List<Flaw> absent,
         List<Flaw> fixed,
         List<Sensitivity> sensitivities,
-        Run run) {
+        Run run,
+        Optional<LikelyResult> likely) {
     private static final double NOTHING = 5e-4;
 
     /**
@@ -50,6 +54,51 @@ public record BudgetResult(
         absent = List.copyOf(absent);
         fixed = List.copyOf(fixed);
         sensitivities = List.copyOf(sensitivities);
+    }
+
+    /** Without a look at doubts. */
+    public BudgetResult(
+            Scenario scenario,
+            Estimate built,
+            Estimate perfect,
+            Estimate total,
+            List<FlawCost> costs,
+            Estimate leftInTurn,
+            Estimate leftAlone,
+            List<Flaw> absent,
+            List<Flaw> fixed,
+            List<Sensitivity> sensitivities,
+            Run run) {
+        this(
+                scenario,
+                built,
+                perfect,
+                total,
+                costs,
+                leftInTurn,
+                leftAlone,
+                absent,
+                fixed,
+                sensitivities,
+                run,
+                Optional.empty());
+    }
+
+    /** The same with what is likely over all doubts. */
+    public BudgetResult withLikely(LikelyResult result) {
+        return new BudgetResult(
+                scenario,
+                built,
+                perfect,
+                total,
+                costs,
+                leftInTurn,
+                leftAlone,
+                absent,
+                fixed,
+                sensitivities,
+                run,
+                Optional.of(result));
     }
 
     /** A figure in watts as a share of the perfect cooker's watts; 0 where a perfect cooker gets nothing. */

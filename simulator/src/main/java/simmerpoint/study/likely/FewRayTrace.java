@@ -1,6 +1,7 @@
 package simmerpoint.study.likely;
 
 import java.util.List;
+import java.util.OptionalDouble;
 import simmerpoint.heat.AbsorbedLight;
 import simmerpoint.heat.balance.CookingModel;
 import simmerpoint.scenario.CookingSetup;
@@ -16,7 +17,7 @@ import simmerpoint.target.TargetScene;
 /** Traces one drawn cooker with a few thousand rays of one replicate, and works out its heat. */
 final class FewRayTrace {
     /** Rays of each cooker: their noise, about a hundredth of the watts, is small beside the doubts. */
-    static final int BITS = 11;
+    static final int BITS = 10;
 
     private static final long BUILDS_APART = 0x9E3779B97F4A7C15L;
 
@@ -45,10 +46,11 @@ final class FewRayTrace {
     private static DrawnOutcome heat(CaughtByFace faces, DrawnCooker cooker, CookingSetup kitchen) {
         AbsorbedLight absorbed = PanIrradiation.absorbed(faces, cooker.scenario(), kitchen);
         CookingModel cooking = kitchen.cooking();
+        OptionalDouble boils = cooking.quickBoilSeconds(absorbed, cooker.losses());
         return new DrawnOutcome(
                 cooking.cookingPowerWatts(absorbed, cooker.losses()),
-                cooking.quickBoilSeconds(absorbed, cooker.losses()).orElse(Double.POSITIVE_INFINITY),
-                cooking.settlingCelsius(absorbed, cooker.losses()),
+                boils.orElse(Double.POSITIVE_INFINITY),
+                boils.isPresent() ? cooking.boilingCelsius() : cooking.settlingCelsius(absorbed, cooker.losses()),
                 kitchen.heatLevels().level(absorbed, cooker.losses()));
     }
 }

@@ -17,7 +17,9 @@ import simmerpoint.heat.balance.BoilingTimes;
 import simmerpoint.scenario.checks.CheckedScenario;
 import simmerpoint.scenario.doubts.Doubt;
 import simmerpoint.scenario.doubts.ScenarioDoubts;
+import simmerpoint.study.trace.DoubtShare;
 import simmerpoint.study.trace.ImpossibleSetupException;
+import simmerpoint.study.trace.LikelyResult;
 import simmerpoint.study.trace.Progress;
 import simmerpoint.study.trace.ReplicateWorkers;
 import simmerpoint.study.trace.TraceOptions;
@@ -31,8 +33,11 @@ import simmerpoint.uncertainty.VarianceShares;
  * and not on the number of threads.
  */
 public final class LikelyStudy {
-    /** 2^{@value} cookers where no number is asked for. */
-    public static final int USUAL_BITS = 8;
+    /** 2^{@value} cookers for the range alone: each end is good to a tenth of its width. */
+    public static final int FOR_RANGE = 7;
+
+    /** 2^{@value} cookers where the shares of the causes are told too: those are good to some 0.03. */
+    public static final int FOR_SHARES = 9;
 
     private final ScenarioDoubts doubts;
     private final TraceOptions options;
@@ -46,9 +51,9 @@ public final class LikelyStudy {
         outcomes = new DrawnOutcome[1 << bits];
     }
 
-    /** The likely range of {@code read} with the usual number of cookers. */
-    public static LikelyResult run(CheckedScenario read, TraceOptions options, Progress progress) {
-        return run(ScenarioDoubts.of(read), USUAL_BITS, options, progress);
+    /** The likely range of {@code read} from 2^{@code bits} cookers. */
+    public static LikelyResult run(CheckedScenario read, int bits, TraceOptions options, Progress progress) {
+        return run(ScenarioDoubts.of(read), bits, options, progress);
     }
 
     /**

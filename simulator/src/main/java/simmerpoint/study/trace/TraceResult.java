@@ -25,6 +25,7 @@ import simmerpoint.target.Spot;
  * @param replicates number of independent replicates behind every standard error
  * @param precisionReached whether the asked precision was reached before the bound on rays; true if none was asked
  * @param run what differs from run to run
+ * @param likely what is likely over all doubts, if that was worked out; all else is for the figures exactly as given
  */
 public record TraceResult(
         Scenario scenario,
@@ -39,7 +40,64 @@ public record TraceResult(
         long seed,
         int replicates,
         boolean precisionReached,
-        RunInfo run) {
+        RunInfo run,
+        Optional<LikelyResult> likely) {
+    /** Without a look at doubts. */
+    public TraceResult(
+            Scenario scenario,
+            double outlineArea,
+            double apertureArea,
+            int panels,
+            Ledger ledger,
+            Spot spot,
+            FluxMaps maps,
+            CaughtByFace faces,
+            Optional<HeatResult> heat,
+            long seed,
+            int replicates,
+            boolean precisionReached,
+            RunInfo run) {
+        this(
+                scenario,
+                outlineArea,
+                apertureArea,
+                panels,
+                ledger,
+                spot,
+                maps,
+                faces,
+                heat,
+                seed,
+                replicates,
+                precisionReached,
+                run,
+                Optional.empty());
+    }
+
+    /** The same with what is likely over all doubts. */
+    public TraceResult withLikely(LikelyResult result) {
+        return new TraceResult(
+                scenario,
+                outlineArea,
+                apertureArea,
+                panels,
+                ledger,
+                spot,
+                maps,
+                faces,
+                heat,
+                seed,
+                replicates,
+                precisionReached,
+                run,
+                Optional.of(result));
+    }
+
+    /** The likely figure it is judged by, W: the median over all doubts, or that of the figures as given. */
+    public double likelyPower() {
+        return likely.map(result -> result.power().likely()).orElse(useful().value());
+    }
+
     /** The figure it is judged by, see {@link UsefulPower}: cooking power of a pan, caught watts of a bare disc. */
     public Estimate useful() {
         return heat.map(HeatResult::cookingPower).orElse(ledger.caught());

@@ -123,7 +123,8 @@ final class ExportMenu extends SaveMenu {
                 .orElse("scenario.yaml");
         UnitSystem units = settings.unitsProperty().get();
         export.write("Write a page", FileKind.PAGE, name.replaceFirst("\\.ya?ml$", ""), () -> {
-            FullStudy.Result all = FullStudy.run(read.atOneMoment(), TraceOptions.defaults(), Progress.NONE);
+            read.atOneMoment();
+            FullStudy.Result all = FullStudy.run(read, TraceOptions.defaults(), Progress.NONE);
             return CookerReport.bytes(read, all, name, units);
         });
     }

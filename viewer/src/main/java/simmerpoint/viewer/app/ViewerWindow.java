@@ -108,7 +108,8 @@ final class ViewerWindow implements AutoCloseable {
 
     private void show(CheckedScenario read) {
         try {
-            live.show(read.atOneMoment());
+            read.atOneMoment();
+            live.show(read);
         } catch (ScenarioException e) {
             live.refuse(read.scenario(), e.getMessage());
         }

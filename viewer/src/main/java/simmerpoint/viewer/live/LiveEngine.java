@@ -7,7 +7,10 @@ import java.util.function.Consumer;
 import java.util.stream.LongStream;
 import simmerpoint.answer.trace.TraceSummary;
 import simmerpoint.scenario.Scenario;
+import simmerpoint.scenario.checks.CheckedScenario;
 import simmerpoint.study.light.StoredLight;
+import simmerpoint.study.likely.LikelyStudy;
+import simmerpoint.study.trace.LikelyResult;
 import simmerpoint.study.trace.Progress;
 import simmerpoint.study.trace.TraceOptions;
 import simmerpoint.study.trace.TraceResult;
@@ -16,8 +19,8 @@ import simmerpoint.units.UnitSystem;
 
 /**
  * Traces the latest scenario: first from stored light if only the pan has moved, else with few rays; then with more and more,
- * up to those asked for. The last result is that of {@link TraceStudy} with the options asked for, so it equals that of the
- * command line. A newer scenario cancels the older one. Runs on its own thread (and those of the studies); states are
+ * up to those asked for. The last result is that of {@link TraceStudy} with the options asked for and of {@link LikelyStudy}, so it
+ * equals that of the command line. A newer scenario cancels the older one. Runs on its own thread (and those of the studies); states are
  * delivered through the executor in order, without intermediate ones of a burst.
  */
 public final class LiveEngine implements AutoCloseable {
@@ -51,14 +54,19 @@ public final class LiveEngine implements AutoCloseable {
         out = new LatestValueDelivery<>(delivery, listener);
     }
 
-    /** Starts tracing {@code scenario} and cancels earlier work. Returns immediately. */
+    /** Starts tracing {@code scenario} and cancels earlier work. Returns immediately. Doubts are not looked at. */
     public synchronized void show(Scenario scenario) {
-        executor.submit(new Run(scenario, ++runs));
+        executor.submit(new Run(scenario, Optional.empty(), ++runs));
+    }
+
+    /** The same for what was read; the last result has the likely range over its doubts. */
+    public synchronized void show(CheckedScenario read) {
+        executor.submit(new Run(read.scenario(), Optional.of(read), ++runs));
     }
 
     /** Shows that there is no result for {@code scenario}, for instance because its file names no moment. */
     public synchronized void refuse(Scenario scenario, String why) {
-        executor.submit(new Refused(new Run(scenario, ++runs), why));
+        executor.submit(new Refused(new Run(scenario, Optional.empty(), ++runs), why));
     }
 
     /** Stops all work. */
@@ -82,14 +90,16 @@ public final class LiveEngine implements AutoCloseable {
     /** The task for one scenario; on the executor's thread. */
     private final class Run implements LatestTaskExecutor.Task {
         private final Scenario scenario;
+        private final Optional<CheckedScenario> read;
         private final long number;
         private long raysSoFar;
         private double done;
         private boolean refused;
         private boolean known;
 
-        Run(Scenario scenario, long number) {
+        Run(Scenario scenario, Optional<CheckedScenario> read, long number) {
             this.scenario = scenario;
+            this.read = read;
             this.number = number;
         }
 
@@ -133,8 +143,16 @@ public final class LiveEngine implements AutoCloseable {
                 before += rays;
             }
             TraceResult last = trace(asked, telling(before / all, 1));
+            if (read.isPresent()) {
+                found(last, false);
+                last = last.withLikely(likely(read.get()));
+            }
             settled.put(scenario, last);
             found(last, true);
+        }
+
+        private LikelyResult likely(CheckedScenario whole) {
+            return LikelyStudy.run(whole, LikelyStudy.FOR_RANGE, asked, (share, detail) -> executor.shouldContinue());
         }
 
         private TraceOptions coarse(long rays) {

@@ -4,6 +4,7 @@ import java.util.concurrent.Executor;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import simmerpoint.scenario.Scenario;
+import simmerpoint.scenario.checks.CheckedScenario;
 import simmerpoint.study.trace.TraceOptions;
 
 /**
@@ -26,6 +27,12 @@ public final class LiveResults implements AutoCloseable {
     public void show(Scenario scenario) {
         studyEngine.stop();
         engine.show(scenario);
+    }
+
+    /** The same for what was read, with the likely range over its doubts. */
+    public void show(CheckedScenario read) {
+        studyEngine.stop();
+        engine.show(read);
     }
 
     /** Shows {@code scenario} without results, with the reason. */

@@ -42,7 +42,9 @@ import simmerpoint.answer.trace.TraceSummary;
 import simmerpoint.drawing.output.Paper;
 import simmerpoint.quantities.TraceQuantities;
 import simmerpoint.report.CutFiles;
+import simmerpoint.scenario.checks.CheckedScenario;
 import simmerpoint.scenario.file.ScenarioReader;
+import simmerpoint.study.likely.LikelyStudy;
 import simmerpoint.study.trace.Progress;
 import simmerpoint.study.trace.TraceOptions;
 import simmerpoint.study.trace.TraceResult;
@@ -164,8 +166,7 @@ class ViewerWindowTest {
         dialogs.file = Optional.of(file);
         click("save");
         FxThread.until("the file is there", () -> Files.exists(file));
-        TraceResult traced =
-                TraceStudy.run(ScenarioReader.read(file).scenario(), TraceOptions.defaults(), Progress.NONE);
+        TraceResult traced = traced(file);
         assertEquals(TraceSummary.of(traced, UnitSystem.METRIC).watts(), after);
         JsonNode json = new ObjectMapper().readTree(TraceQuantities.DOCUMENT.json(traced));
         var shown = get(() -> window.live().stateProperty().get().result().orElseThrow());
@@ -174,6 +175,14 @@ class ViewerWindowTest {
                 shown.ledger().absorbed().value(),
                 1e-3);
         assertTrue(get(() -> window.document().unsaved().isEmpty()));
+    }
+
+    /** What the command line finds for a file. */
+    private static TraceResult traced(Path file) throws Exception {
+        CheckedScenario read = ScenarioReader.read(file);
+        TraceOptions options = TraceOptions.defaults();
+        return TraceStudy.run(read.scenario(), options, Progress.NONE)
+                .withLikely(LikelyStudy.run(read, LikelyStudy.FOR_RANGE, options, Progress.NONE));
     }
 
     /** Takes hold of the drawn pan and pulls it away from the dish: the saved file must trace to the watts that are shown. */
@@ -207,8 +216,7 @@ class ViewerWindowTest {
         Path file = folder.resolve("dragged.yaml");
         dialogs.file = Optional.of(file);
         FxThread.run(() -> window.files().save());
-        TraceResult traced =
-                TraceStudy.run(ScenarioReader.read(file).scenario(), TraceOptions.defaults(), Progress.NONE);
+        TraceResult traced = traced(file);
         assertEquals(TraceSummary.of(traced, UnitSystem.METRIC).watts(), watts());
         TraceResult shown =
                 get(() -> window.live().stateProperty().get().result().orElseThrow());

@@ -1,4 +1,4 @@
-package simmerpoint.study.likely;
+package simmerpoint.study.trace;
 
 import java.util.List;
 import java.util.Optional;

@@ -1,4 +1,4 @@
-package simmerpoint.study.likely;
+package simmerpoint.study.trace;
 
 /**
  * What one cause brings to the range of the cooking power.
