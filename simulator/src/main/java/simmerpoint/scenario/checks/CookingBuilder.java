@@ -13,6 +13,7 @@ import simmerpoint.heat.UndersidePlate;
 import simmerpoint.pan.Finish;
 import simmerpoint.pan.FinishCatalogue;
 import simmerpoint.pan.Pan;
+import simmerpoint.pan.Support;
 import simmerpoint.scenario.CookingSetup;
 import simmerpoint.scenario.values.ScenarioValues;
 
@@ -34,7 +35,20 @@ final class CookingBuilder {
     }
 
     static Pan pan(ScenarioValues v) {
-        return new Pan(v.number("pan.diameter"), v.number("pan.height"), finish(v, "pan.finish"));
+        return new Pan(v.number("pan.diameter"), v.number("pan.height"), finish(v, "pan.finish"))
+                .withSupport(support(v));
+    }
+
+    private static Support support(ScenarioValues v) {
+        double width = v.number("stand.grate.width");
+        return Support.grate(
+                        v.count("stand.grate.bars"),
+                        width,
+                        v.number("stand.grate.length"),
+                        v.number("stand.grate.spacing"),
+                        v.number("stand.grate.turn"))
+                .withRing(v.number("stand.grate.ring"), width)
+                .withArm(v.number("stand.arm.width"), v.number("stand.arm.length"), v.number("stand.arm.from"));
     }
 
     static ThermalPan vessel(ScenarioValues v) {

@@ -73,7 +73,9 @@ final class CookerBuilder {
         return new Pan(
                 2 * pan.radiusMetres(),
                 pan.heightMetres(),
-                new Finish(finish.name(), share(finish.absorptance() + darker)));
+                new Finish(finish.name(), share(finish.absorptance() + darker)),
+                pan.castsShadow(),
+                pan.support());
     }
 
     private static CookingSetup painted(CookingSetup kitchen, double darker) {
