@@ -27,8 +27,9 @@ public final class CompareQuantities {
             .include(ComparedRow::ledger, CAUGHT)
             .estimate("peak_flux_W_m2", "hottest spot of underside or disc", ComparedRow::peakFlux)
             .whole("panels", "number of panels", ComparedRow::panels)
-            .optionalEstimate("drift_tolerance_rad", "drift that loses a tenth of the watts", ComparedRow::drift)
-            .optionalEstimate("drift_tolerance_s", "time the sun takes for it", ComparedRow::driftSeconds)
+            .optionalEstimate(
+                    "drift_tolerance_rad", "how far the sun has gone when it is to be aimed again", ComparedRow::drift)
+            .optionalEstimate("aim_again_s", "from a dead-on aim until a tenth is lost", ComparedRow::againSeconds)
             .includeOptional(ComparedRow::boil, HeatQuantities.BOIL);
 
     private static final Fields<Row> NAME = Fields.<Row>none()

@@ -78,15 +78,15 @@ public final class DayQuantities {
 
     private static final Fields<FocusTravel> WALK = Fields.<FocusTravel>none()
             .number(
-                    "aim_every_s",
-                    "until the spot has walked a quarter of the pan's radius",
+                    "aim_again_s",
+                    "from a dead-on aim until a tenth less is there than aiming again gives",
                     walk -> 60 * walk.minutes())
             .number("focus_walk_m", "how far the focus walks in that time", FocusTravel::focusMetres)
             .number("move_level_m", "how far tripod or pan is moved over the ground", FocusTravel::levelMetres)
             .number("move_up_m", "how far tripod or pan is moved up", FocusTravel::riseMetres);
 
     private static final Fields<DayHour> STANDS =
-            Fields.<DayHour>none().include(DayHour::stand, STAND).include(DayHour::walk, WALK);
+            Fields.<DayHour>none().include(DayHour::stand, STAND).includeOptional(DayHour::walk, WALK);
 
     private static final Fields<DayHour> HOUR = Fields.<DayHour>none()
             .time("time", "by the clock of the place", hour -> Optional.of(hour.time()))

@@ -6,7 +6,6 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import simmerpoint.dish.PanelSize;
 import simmerpoint.heat.HeatLevel;
-import simmerpoint.study.aim.AimTolerance;
 import simmerpoint.study.design.DesignChoice;
 import simmerpoint.study.design.DesignGoal;
 import simmerpoint.study.design.DesignLimits;
@@ -27,16 +26,16 @@ public final class DesignQuantities {
             .number("largest_panel_rim_m", "width of the largest panel at the rim", PanelSize::rimMetres)
             .number("largest_panel_rib_m", "length of the largest panel along the rib", PanelSize::ribMetres);
 
-    private static final Fields<AimTolerance> TOLERANCE = Fields.<AimTolerance>none()
-            .optionalEstimate("drift_tolerance_rad", "drift that loses a tenth of the watts", AimTolerance::drift);
-
     private static final Fields<DesignChoice> CHECKED = Fields.<DesignChoice>none()
             .optionalEstimate("cooking_power_W", "of a pan, traced anew with another seed", DesignChoice::cookingPower)
             .estimate("absorbed_power_W", "taken up; of a bare disc, caught", DesignChoice::absorbed)
             .estimate("peak_flux_W_m2", "hottest place of underside or disc", DesignChoice::peakFlux)
             .number("pan_height_m", "height of the pan's underside above the ground", DesignChoice::panHeightMetres)
             .includeOptional(DesignChoice::largestPanel, PANEL)
-            .include(DesignChoice::tolerance, TOLERANCE);
+            .optionalEstimate(
+                    "aim_again_s",
+                    "from a dead-on aim until a tenth is lost",
+                    dish -> dish.again().minutes().map(minutes -> minutes.times(60)));
 
     private static final Fields<DesignChoice> CHOICE =
             Fields.<DesignChoice>none().include(DesignChoice::candidate, SKETCH).include(dish -> dish, CHECKED);

@@ -1,16 +1,13 @@
 package simmerpoint.setup;
 
 import simmerpoint.dish.DishPlan;
-import simmerpoint.pan.Target;
 import simmerpoint.sun.SunMotion;
 
 /**
- * Interval between two aimings of the dish, and how far the focus moves away from a pan on its own stand. Between two
+ * How far the focus moves away from a pan on its own stand between two aimings of the dish. Between two
  * aimings dish and pan stand still and the spot moves over the pan by f times the sun's angle ε (vertex ray). When the dish
  * is aimed again it turns about its mount, so the focus moves by (f + b)·ε and the pan's position, pulled back by p, by
  * (f + b + p)·ε; the tripod or the pan must be moved by as much. A pan carried by the dish moves along (derived here).
- *
- * <p>The interval follows from a tolerance of the spot's position, {@link #TOLERANCE} of the pan's radius, not from watts.
  *
  * @param minutes between two aimings
  * @param sunRadians the sun's angle in that time
@@ -20,24 +17,20 @@ import simmerpoint.sun.SunMotion;
  */
 public record FocusTravel(
         double minutes, double sunRadians, double focusMetres, double levelMetres, double riseMetres) {
-    /** Share of the pan's radius by which the spot may move before the dish is aimed again (this project's choice). */
-    public static final double TOLERANCE = 0.25;
-
     /**
      * For the sun's motion at one instant.
      *
      * @param dish its focal length
      * @param aim its mount and pan carrier
-     * @param target its radius sets the tolerance
+     * @param minutes between two aimings
      * @param pullBackMetres of the pan
      * @param elevationRadians of the sun
      * @param motion of the sun
      */
     public static FocusTravel of(
-            DishPlan dish, Aim aim, Target target, double pullBackMetres, double elevationRadians, SunMotion motion) {
+            DishPlan dish, Aim aim, double minutes, double pullBackMetres, double elevationRadians, SunMotion motion) {
         double f = dish.focalLengthMetres();
-        double angle = TOLERANCE * target.radiusMetres() / f;
-        double minutes = motion.minutesFor(angle);
+        double angle = minutes * Math.hypot(motion.upRadiansPerMinute(), motion.sideRadiansPerMinute());
         if (aim.panCarriedBy() == Aim.PanCarrier.DISH) {
             return new FocusTravel(minutes, angle, 0, 0, 0);
         }

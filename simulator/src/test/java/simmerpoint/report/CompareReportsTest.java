@@ -40,7 +40,7 @@ class CompareReportsTest {
                     "caught_power_W",
                     "peak_flux_W_m2",
                     "drift_tolerance_rad",
-                    "drift_tolerance_s")) {
+                    "aim_again_s")) {
                 assertTrue(row.has(figure) && row.has(figure + "_se"), figure);
             }
             assertEquals(wanted.absorbed().value(), row.get("absorbed_power_W").asDouble());
@@ -50,7 +50,7 @@ class CompareReportsTest {
             assertEquals("boils", row.get("boil").asText());
             assertEquals(
                     4 * 60 * Math.toDegrees(row.get("drift_tolerance_rad").asDouble()),
-                    row.get("drift_tolerance_s").asDouble(),
+                    row.get("aim_again_s").asDouble(),
                     1e-9);
         }
         assertEquals(

@@ -87,20 +87,20 @@ class StandGeometryTest {
         assertFalse(high.legInBeam());
     }
 
-    /** Sun at 4 mrad a minute, a quarter of 12 cm over 0.8 m: 37.5 mrad every 9.4 minutes; (0.8 + 0.1)·37.5 mrad = 33.75 mm. */
+    /** Sun at 4 mrad a minute, 37.5 mrad in 9.375 minutes; (0.8 + 0.1)·37.5 mrad = 33.75 mm. */
     @Test
     void theFocusWalksByFocalLengthAndMountTimesTheSunsAngle() {
         Aim onStand = new Aim(0, 0, 0, 0, 0, 0.1, Aim.PanCarrier.STAND);
         SunMotion motion = new SunMotion(2.4e-3, 3.2e-3);
         double a = Math.toRadians(30);
-        FocusTravel walk = FocusTravel.of(DISH, onStand, new Plane(0.24, 0), 0.2, a, motion);
+        FocusTravel walk = FocusTravel.of(DISH, onStand, 9.375, 0.2, a, motion);
         assertEquals(9.375, walk.minutes(), 1e-9);
         assertEquals(0.03375, walk.focusMetres(), 1e-12);
         double place = 1.1 * 37.5e-3;
         assertEquals(place * Math.hypot(0.6 * 0.5, 0.8), walk.levelMetres(), 1e-12);
         assertEquals(place * 0.6 * Math.sqrt(3) / 2, walk.riseMetres(), 1e-12);
         Aim onDish = new Aim(0, 0, 0, 0, 0, 0.1, Aim.PanCarrier.DISH);
-        FocusTravel carried = FocusTravel.of(DISH, onDish, new Plane(0.24, 0), 0.2, a, motion);
+        FocusTravel carried = FocusTravel.of(DISH, onDish, 9.375, 0.2, a, motion);
         assertEquals(9.375, carried.minutes(), 1e-9);
         assertEquals(0, carried.focusMetres() + carried.levelMetres() + carried.riseMetres(), 0);
     }

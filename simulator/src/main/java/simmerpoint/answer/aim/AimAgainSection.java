@@ -58,10 +58,11 @@ record AimAgainSection(AimResult result, FigureFormat figures, TargetWords words
     private String again() {
         AimInterval interval = result.deadOnInterval();
         return off() + (AimOffWords.isOff(result.times()) ? "Aimed dead on, aim" : "Aim") + " again every "
-                + SkyWords.minutes(interval.minutes()) + ": by then " + loss() + " of the "
-                + figures.plainWatts(result.deadOnWatts()) + " that " + words.useful()
-                + " when the dish is aimed dead on are lost. What it gets on average over that time is "
-                + figures.plainWatts(interval.mean()) + ", " + ofDeadOn(interval.mean()) + " of dead on.";
+                + SkyWords.minutes(interval.minutes()) + ": by then " + loss()
+                + " less is there than aiming again would give. Aimed dead on, "
+                + figures.plainWatts(result.deadOnWatts()) + " " + words.useful()
+                + "; on average over that time it is " + figures.plainWatts(interval.mean()) + ", "
+                + ofDeadOn(interval.mean()) + " of dead on.";
     }
 
     private String never() {
@@ -114,8 +115,8 @@ record AimAgainSection(AimResult result, FigureFormat figures, TargetWords words
             return "That is for " + TimeWords.clock(moment.time()) + " on " + TimeWords.date(moment.date())
                     + ", when the sun goes " + goes + " (facing it) by " + speed + ".";
         }
-        String worst = result.tolerance().drift().isPresent()
-                ? ", which costs this dish the most of up, down, right and left; the table below has all four."
+        String worst = result.minutes().isPresent()
+                ? ", which costs this dish the most of up, down, right and left."
                 : "; nor is so much lost when it goes another way.";
         return "The scenario does not name place and time, so this is the cautious figure: the sun at its fastest, "
                 + speed + ", going " + goes + worst

@@ -80,14 +80,12 @@ record AimTableSection(AimResult result, FigureFormat figures, TargetWords words
 
     private Item table() {
         double stick = result.plan().stickMetres();
-        double sun = result.way().radiansPerMinute();
         return Columns.<MisaimDirection>none()
                 .with("what is off", SkyWords::off)
                 .with(
                         SkyWords.loss(tolerance().lossShare()) + "\nlost at",
                         way -> tolerance().angle(way).map(SkyWords::angle).orElse("never"))
                 .with("shadow\noff by", way -> cell(way, angle -> figures.length(AimLead.shadow(stick, angle), 2)))
-                .with("the sun\ntakes", way -> way.isTurn() ? "" : cell(way, angle -> SkyWords.minutes(angle / sun)))
                 .table(List.of(MisaimDirection.values()));
     }
 

@@ -151,10 +151,9 @@ public final class CompareAnswer {
                 + (words.anyDisc() && words.anyPan()
                         ? "A bare disc\u2019s watts are the light it catches, a pan\u2019s its cooking power. "
                         : "")
-                + "Aim within: how far the sun may drift, in the worst direction, from a dish aimed dead on before "
-                + percent
-                + " of its watts are lost; drift takes: how long the sun needs for that, at its fastest, a quarter "
-                + "of a degree a minute.";
+                + "Aim again: minutes from a dead-on aim until " + percent
+                + " less is there than aiming again would give; the sun goes its real way where place and time are known, else "
+                + "in the worst direction at its fastest, a quarter of a degree a minute. Sun gone: how far it is off by then.";
     }
 
     private Section differs() {

@@ -12,6 +12,7 @@ import simmerpoint.answer.words.TimeWords;
 import simmerpoint.quantities.VariantNames;
 import simmerpoint.sampling.Estimate;
 import simmerpoint.study.aim.AimTolerance;
+import simmerpoint.study.aim.SunTrack;
 import simmerpoint.study.compare.ComparedRow;
 import simmerpoint.study.compare.Comparison;
 import simmerpoint.units.UnitSystem;
@@ -58,7 +59,6 @@ record CompareTable(Comparison comparison, VariantNames names, CompareWords word
 
     private Columns<ComparedRow> columns() {
         double range = Math.toDegrees(AimTolerance.RANGE);
-        double longest = AimTolerance.RANGE / ComparedRow.SUN_RATE;
         return Columns.<ComparedRow>none()
                 .with(words.wattsHead(), this::watts)
                 .with("below\nthe best\nW", this::difference)
@@ -66,14 +66,14 @@ record CompareTable(Comparison comparison, VariantNames names, CompareWords word
                 .withIf(words.anyPan(), "water\nboils in", this::boil)
                 .with("panels\nto cut", words::panels)
                 .with(
-                        "aim\nwithin\n°",
+                        "sun\ngone\n°",
                         row -> drift(row, row.drift().map(CompareWords::degrees), FigureFormat.fixed(range, 0)))
                 .with(
-                        "drift\ntakes\nmin",
+                        "aim\nagain\nmin",
                         row -> drift(
                                 row,
-                                row.driftSeconds().map(s -> CompareWords.minutes(s.value())),
-                                CompareWords.minutes(longest)));
+                                row.againSeconds().map(s -> CompareWords.minutes(s.value())),
+                                CompareWords.minutes(60 * AimTolerance.RANGE / SunTrack.FASTEST)));
     }
 
     /** A dish without light has no drift to tell of; one that loses too little tells how far was looked. */

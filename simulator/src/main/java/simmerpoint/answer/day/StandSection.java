@@ -1,6 +1,7 @@
 package simmerpoint.answer.day;
 
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.function.ToDoubleFunction;
 import java.util.function.UnaryOperator;
@@ -9,10 +10,12 @@ import simmerpoint.answer.Item;
 import simmerpoint.answer.Section;
 import simmerpoint.answer.words.FigureFormat;
 import simmerpoint.answer.words.HeightWords;
+import simmerpoint.answer.words.SkyWords;
 import simmerpoint.answer.words.TimeWords;
 import simmerpoint.scenario.GroundHeights;
 import simmerpoint.setup.Aim;
 import simmerpoint.setup.FocusTravel;
+import simmerpoint.study.aim.AimTolerance;
 import simmerpoint.study.day.DayHour;
 import simmerpoint.study.day.DayResult;
 import simmerpoint.units.UnitSystem;
@@ -48,14 +51,18 @@ record StandSection(DayResult result, FigureFormat figures, String aimHint) {
                 .with("pan above\nground", hour -> inColumn(hour.stand().panHeightMetres(), 0))
                 .with("mirror above\nground", hour -> inColumn(hour.stand().clearanceMetres(), 0))
                 .with("pan to\ntripod", hour -> inColumn(hour.stand().distanceMetres(), 0))
-                .with("aim\nevery", hour -> FigureFormat.fixed(hour.walk().minutes(), 0) + FigureFormat.NBSP + "min")
-                .withIf(!carried(), "then\nmove", hour -> inColumn(hour.walk().levelMetres(), 1))
-                .withIf(
-                        !carried(),
-                        "pan up\nor down",
-                        hour -> (hour.walk().riseMetres() > 0 ? "+" : "")
-                                + inColumn(hour.walk().riseMetres(), 1))
+                .with("aim\nagain", hour -> walk(hour, walk -> SkyWords.minutes(walk.minutes())))
+                .withIf(!carried(), "then\nmove", hour -> walk(hour, walk -> inColumn(walk.levelMetres(), 1)))
+                .withIf(!carried(), "pan up\nor down", hour -> walk(hour, this::rise))
                 .table(result.shown());
+    }
+
+    private static String walk(DayHour hour, Function<FocusTravel, String> words) {
+        return hour.walk().map(words).orElse("");
+    }
+
+    private String rise(FocusTravel walk) {
+        return (walk.riseMetres() > 0 ? "+" : "") + inColumn(walk.riseMetres(), 1);
     }
 
     /** A length in one unit all down its column: cm or inches. */
@@ -70,16 +77,18 @@ record StandSection(DayResult result, FigureFormat figures, String aimHint) {
         String tilt =
                 "The dish's axis is tilted up from level as far as the sun stands high; the mirror's height above ground "
                         + "is that of its lowest point, without frame. ";
-        String often =
-                "Aim again when the spot has walked a quarter of the pan's radius; how much heat other intervals cost, "
-                        + aimHint + " ";
-        if (carried()) {
-            return tilt + often + "The dish carries the pan, so nothing else is moved.";
+        String often = "Aim again when "
+                + figures.percent(AimTolerance.USUAL_LOSS)
+                + " less goes into the water than aiming again would give; what other times cost, "
+                + aimHint + " ";
+        Optional<FocusTravel> walk =
+                result.shown().stream().flatMap(hour -> hour.walk().stream()).findFirst();
+        if (carried() || walk.isEmpty()) {
+            return tilt + often + (carried() ? "The dish carries the pan, so nothing else is moved." : "");
         }
-        FocusTravel walk = result.shown().get(0).walk();
-        return tilt + often + "The pan has its own stand: at each new aiming the focus walks off it by "
-                + figures.length(walk.focusMetres(), 2)
-                + ", the distance from mount to focus times the sun's angle. Then move tripod or pan over the ground as "
+        return tilt + often + "The pan has its own stand: at each new aiming the focus walks off it, by "
+                + figures.length(walk.get().focusMetres(), 2) + " at first, "
+                + "the distance from mount to focus times the sun's angle. Then move tripod or pan over the ground as "
                 + "far as the table says, and bring the pan up or down.";
     }
 

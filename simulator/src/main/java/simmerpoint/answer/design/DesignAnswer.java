@@ -2,7 +2,6 @@ package simmerpoint.answer.design;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import simmerpoint.answer.Answer;
@@ -16,8 +15,9 @@ import simmerpoint.answer.words.SkyWords;
 import simmerpoint.answer.words.TargetWords;
 import simmerpoint.dish.PanelSize;
 import simmerpoint.quantities.OneLine;
-import simmerpoint.sampling.Estimate;
+import simmerpoint.study.aim.AimAgain;
 import simmerpoint.study.aim.AimTolerance;
+import simmerpoint.study.aim.SunTrack;
 import simmerpoint.study.design.DesignChoice;
 import simmerpoint.study.design.DesignGoal;
 import simmerpoint.study.design.DesignResult;
@@ -28,9 +28,6 @@ import simmerpoint.units.UnitSystem;
 /** The answer to "what dish does what I want?". */
 public final class DesignAnswer {
     private static final double CENTIMETRE = 0.01;
-    /** The sun's walk over the sky at most, degrees a minute (360° a day). */
-    private static final double SUN_DEGREES_PER_MINUTE = 0.25;
-
     private final DesignResult result;
     private final FigureFormat figures;
 
@@ -110,7 +107,7 @@ public final class DesignAnswer {
                 .with("watts", c -> figures.plainWatts(c.watts()))
                 .with("largest\npanel", c -> c.largestPanel().map(this::size).orElse(""))
                 .with("pan above\nground", c -> figures.length(c.panHeightMetres(), 2))
-                .with("aim\nwithin", c -> aim(c.tolerance()))
+                .with("aim\nagain", c -> aim(c.again()))
                 .table(result.front());
     }
 
@@ -123,21 +120,17 @@ public final class DesignAnswer {
                 + figures.length(size.ribMetres(), 2);
     }
 
-    static String aim(AimTolerance tolerance) {
-        Optional<Estimate> drift = tolerance.drift();
-        if (drift.isEmpty()) {
-            return "over " + FigureFormat.rounded(Math.toDegrees(AimTolerance.RANGE), 2) + "\u00b0";
-        }
-        double degrees = Math.toDegrees(drift.get().value());
-        return FigureFormat.rounded(degrees, 2) + "\u00b0, " + SkyWords.minutes(degrees / SUN_DEGREES_PER_MINUTE);
+    static String aim(AimAgain again) {
+        return again.minutes()
+                .map(minutes -> SkyWords.minutes(minutes.value()))
+                .orElse("over " + SkyWords.minutes(AimTolerance.RANGE / SunTrack.FASTEST));
     }
 
     private String explained() {
         return "Each row is the smallest dish for its number of panels that does it, with the focal length"
                 + " that suits it best; no other dish has both fewer panels and less diameter. Diameters and focal"
-                + " lengths go by whole centimetres. Aim within: how far the sun may walk away from a dish aimed dead on"
-                + " until a tenth of the watts is lost, and how many minutes that is at 0.25\u00b0 a minute, the fastest"
-                + " it goes. The largest panel is given as rim edge \u00d7 length along the rib."
+                + " lengths go by whole centimetres. Aim again: minutes from a dead-on aim until a tenth less is there than aiming again"
+                + " would give, the sun going its real way where place and time are known, else the worst way at its fastest. The largest panel is given as rim edge \u00d7 length along the rib."
                 + result.limits()
                         .highestPanMetres()
                         .map(h -> " The pan stands no higher than " + figures.length(h, 3) + " above the ground.")

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.stream.Stream;
 import simmerpoint.answer.design.DesignAnswer;
 import simmerpoint.answer.words.FigureFormat;
+import simmerpoint.answer.words.SkyWords;
 import simmerpoint.drawing.Box;
 import simmerpoint.drawing.Canvas;
 import simmerpoint.drawing.Circle;
@@ -152,9 +153,9 @@ public final class DesignChart implements Drawing {
     }
 
     private static void label(Plot plot, DesignChoice choice, double x, double y) {
-        String aim = choice.tolerance()
-                .drift()
-                .map(e -> ", aim \u00b1" + FigureFormat.rounded(Math.toDegrees(e.value()), 2) + "\u00b0")
+        String aim = choice.again()
+                .minutes()
+                .map(e -> ", aim every " + SkyWords.minutes(e.value()))
                 .orElse("");
         Text text = Text.at(0, y - 7, DesignAnswer.cut(choice.candidate().layout()) + aim)
                 .in(TextStyle.ON_CHART)

@@ -44,24 +44,21 @@ final class AimIntervals {
     /**
      * All of them.
      *
-     * @param minutes until the loss is reached, if it is
-     * @param single until then, or as long as the way is looked at
+     * @param single until the loss is reached, or as long as the way is looked at
      * @param twice the same for the time that aiming ahead lasts; without a lead for twice the time or until the sun is down
      * @param lead aiming ahead, for as long as neither end loses more than the share
      */
-    record Found(Optional<Estimate> minutes, AimInterval single, AimInterval twice, Optional<AimLead> lead) {}
+    record Found(AimInterval single, AimInterval twice, Optional<AimLead> lead) {}
 
-    Found find(TraceOptions options, Progress progress) {
+    /** From a dead-on aim, with the {@code minutes} of {@link AimAgain}. */
+    Found find(Optional<Estimate> minutes, TraceOptions options, Progress progress) {
         double most = Math.min(AimTolerance.RANGE, follow * rate);
-        ToleranceSearch search = search(angle -> drifted(0, 0, angle / rate), most);
-        ToleranceSearch.run(List.of(search), options, new PartialProgress(progress, 0, 0.3));
-        Optional<Estimate> minutes = search.found().map(angle -> angle.times(1 / rate));
         double single = minutes.map(Estimate::value).orElse(most / rate);
         OptionalDouble share = minutes.isPresent() ? AimLead.share(deadOn.scenario()) : OptionalDouble.empty();
         double twice = share.isPresent()
-                ? ledMinutes(share.getAsDouble(), options, new PartialProgress(progress, 0.3, 0.6))
+                ? ledMinutes(share.getAsDouble(), options, new PartialProgress(progress, 0, 0.6))
                 : Math.min(2 * single, follow);
-        return traced(minutes, single, twice, share, options, new PartialProgress(progress, 0.6, 1));
+        return traced(single, twice, share, options, new PartialProgress(progress, 0.6, 1));
     }
 
     private ToleranceSearch search(DoubleFunction<Aim> aims, double most) {
@@ -88,13 +85,7 @@ final class AimIntervals {
         return drifted(share * half.upRadians(), share * half.sideRadians(), halves * halfMinutes);
     }
 
-    private Found traced(
-            Optional<Estimate> minutes,
-            double single,
-            double twice,
-            OptionalDouble share,
-            TraceOptions options,
-            Progress progress) {
+    private Found traced(double single, double twice, OptionalDouble share, TraceOptions options, Progress progress) {
         SunTrack.Drift half = way.after(twice / 2);
         double up = share.orElse(0) * half.upRadians();
         double side = share.orElse(0) * half.sideRadians();
@@ -113,10 +104,7 @@ final class AimIntervals {
                         new AimLead(share.getAsDouble(), up, side, interval(twice, watts.subList(third, watts.size()))))
                 : Optional.empty();
         return new Found(
-                minutes,
-                interval(single, watts.subList(0, second)),
-                interval(twice, watts.subList(second, third)),
-                lead);
+                interval(single, watts.subList(0, second)), interval(twice, watts.subList(second, third)), lead);
     }
 
     private static List<Double> times(double minutes, int steps) {

@@ -1,6 +1,5 @@
 package simmerpoint.study.aim;
 
-import java.util.Comparator;
 import java.util.List;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.study.paired.PairedStudy;
@@ -26,6 +25,7 @@ public final class AimStudy {
 
     private static final double TRACED = 0.36;
     private static final double TOLERATED = 0.73;
+    private static final double TIMES_FOUND = 0.8;
 
     private static final double TIMED = 0.55;
     private static final double DRAWN = 0.65;
@@ -60,12 +60,14 @@ public final class AimStudy {
         AimTolerance tolerance = AimTolerance.of(
                         List.of(straight), plan.lossShare(), options, new PartialProgress(progress, TRACED, TOLERATED))
                 .get(0);
-        SunTrack way = SunTrack.real(scenario).orElseGet(() -> SunTrack.fastest(straight, worst(tolerance)));
+        AimAgain timed =
+                AimAgain.of(scenario, plan.lossShare(), options, new PartialProgress(progress, TOLERATED, TIMES_FOUND));
+        SunTrack way = timed.way();
         TraceOptions forSpells = fewer(options, FOR_SPELLS);
         PairedWatts again =
                 PairedStudy.watts(List.of(straight), forSpells, Progress.NONE).get(0);
         AimIntervals.Found intervals = new AimIntervals(again, way, plan.lossShare())
-                .find(forSpells, new PartialProgress(progress, TOLERATED, 1));
+                .find(timed.minutes(), forSpells, new PartialProgress(progress, TIMES_FOUND, 1));
         return new AimTimes(
                 scenario,
                 plan,
@@ -73,7 +75,7 @@ public final class AimStudy {
                 traced.get(1).watts(),
                 tolerance,
                 way,
-                intervals.minutes(),
+                timed.minutes(),
                 intervals.single(),
                 intervals.twice(),
                 intervals.lead(),
@@ -119,14 +121,5 @@ public final class AimStudy {
 
     private static TraceOptions fewer(TraceOptions options, long divisor) {
         return options.withRays(Math.max(Math.min(LEAST_RAYS, options.rays()), options.rays() / divisor));
-    }
-
-    /** The drift that loses the share soonest; up where none does. */
-    private static MisaimDirection worst(AimTolerance tolerance) {
-        return tolerance.angles().entrySet().stream()
-                .filter(e -> !e.getKey().isTurn())
-                .min(Comparator.comparingDouble(e -> e.getValue().value()))
-                .map(java.util.Map.Entry::getKey)
-                .orElse(MisaimDirection.DRIFT_UP);
     }
 }

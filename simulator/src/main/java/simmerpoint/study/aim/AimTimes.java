@@ -16,7 +16,8 @@ import simmerpoint.study.trace.TraceOptions;
  * @param asAimed traced as the scenario aims it, by the same rays
  * @param tolerance how far off it may be
  * @param way of the sun after the aiming
- * @param minutes until the loss is reached after a dead-on aiming; empty if it is not within {@code deadOnInterval}
+ * @param minutes until the loss is reached after a dead-on aiming, see {@link AimAgain}; empty if it is not within
+ *     {@code deadOnInterval}
  * @param deadOnInterval from a dead-on aiming until the loss is reached, or as long as the way is looked at
  * @param longInterval the same for as long as aiming ahead lasts; without a lead for twice the time
  * @param lead aiming ahead, for the time at neither end of which more than the loss is lost; empty where no loss is

@@ -45,15 +45,19 @@ public record SunTrack(
 
     /** The real way for a scenario whose file says where and when; empty if it does not. */
     static Optional<SunTrack> real(Scenario scenario) {
-        return scenario.site().filter(SiteConditions::timed).map(outdoors -> {
-            SunMoment moment = SunMoment.at(outdoors.place(), outdoors.when());
-            SunMotion motion = SunMotion.at(moment);
-            return new SunTrack(
-                    Optional.of(moment),
-                    moment.position().elevationRadians(),
-                    motion.upRadiansPerMinute(),
-                    motion.sideRadiansPerMinute());
-        });
+        return scenario.site()
+                .filter(SiteConditions::timed)
+                .map(outdoors -> real(SunMoment.at(outdoors.place(), outdoors.when())));
+    }
+
+    /** The real way from a moment on. */
+    static SunTrack real(SunMoment moment) {
+        SunMotion motion = SunMotion.at(moment);
+        return new SunTrack(
+                Optional.of(moment),
+                moment.position().elevationRadians(),
+                motion.upRadiansPerMinute(),
+                motion.sideRadiansPerMinute());
     }
 
     /** A straight way at the fastest walk, the way {@code way} goes. */

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.DoubleFunction;
+import java.util.function.DoublePredicate;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
@@ -38,7 +39,8 @@ final class ToleranceSearch {
     private static final int SOLVER_STEPS = 200;
 
     private final PairedWatts deadOn;
-    private final DoubleFunction<Aim> aims;
+    private final DoubleFunction<Scenario> off;
+    private final Optional<DoubleFunction<Scenario>> reference;
     private final double kept;
     private final double[] rungs;
     private final TreeMap<Double, Estimate> spare = new TreeMap<>();
@@ -56,18 +58,42 @@ final class ToleranceSearch {
      * @param reach largest angle, rad
      */
     ToleranceSearch(PairedWatts deadOn, DoubleFunction<Aim> aims, double lossShare, double reach) {
+        this(deadOn, angle -> deadOn.scenario().withAim(aims.apply(angle)), Optional.empty(), lossShare, reach);
+    }
+
+    /**
+     * The same against another cooker at every angle.
+     *
+     * @param deadOn the cooker at angle 0
+     * @param off what it is at an angle (rad)
+     * @param reference what it is held against there; empty if that is {@code deadOn} everywhere
+     * @param lossShare share of the watts that goes
+     * @param reach largest angle, rad
+     */
+    ToleranceSearch(
+            PairedWatts deadOn,
+            DoubleFunction<Scenario> off,
+            Optional<DoubleFunction<Scenario>> reference,
+            double lossShare,
+            double reach) {
         this.deadOn = deadOn;
-        this.aims = aims;
+        this.off = off;
+        this.reference = reference;
         kept = 1 - lossShare;
         rungs = rungs(deadOn.scenario(), reach);
         open = deadOn.useful().value() > 0 && rungs.length > 0;
-        spare.put(0.0, spare(deadOn));
+        spare.put(0.0, spare(deadOn, deadOn));
     }
 
     /** Largest angle worth asking for: up to {@code most} (rad), and so far as the aim can be. */
     static double reach(AimFeasibility room, DoubleFunction<Aim> aims, double most) {
+        return reach(angle -> room.allows(aims.apply(angle)), most);
+    }
+
+    /** Largest angle up to {@code most} (rad) so far as it is allowed. */
+    static double reach(DoublePredicate allowed, double most) {
         int k = 0;
-        while (k < ROOM_PROBES && room.allows(aims.apply(most * (k + 1) / ROOM_PROBES))) {
+        while (k < ROOM_PROBES && allowed.test(most * (k + 1) / ROOM_PROBES)) {
             k++;
         }
         return most * k / ROOM_PROBES;
@@ -97,8 +123,9 @@ final class ToleranceSearch {
             for (ToleranceSearch search : searches) {
                 for (double angle : search.wanted()) {
                     int index = wanted.size();
-                    wanted.add(search.scenarioAt(angle));
-                    takers.add(() -> search.spare.put(angle, search.spare(traced.get(index))));
+                    wanted.add(search.off.apply(angle));
+                    search.reference.ifPresent(other -> wanted.add(other.apply(angle)));
+                    takers.add(() -> search.take(angle, traced, index));
                 }
             }
             PartialProgress part = new PartialProgress(progress, (double) round / most, (round + 1.0) / most);
@@ -108,15 +135,16 @@ final class ToleranceSearch {
         }
     }
 
-    private Scenario scenarioAt(double angle) {
-        return deadOn.scenario().withAim(aims.apply(angle));
+    private void take(double angle, List<PairedWatts> traced, int index) {
+        PairedWatts held = reference.isPresent() ? traced.get(index + 1) : deadOn;
+        spare.put(angle, spare(traced.get(index), held));
     }
 
-    /** Watts above what is to be kept. */
-    private Estimate spare(PairedWatts watts) {
-        return Replicates.mean(
-                watts.caughtByReplicate().length,
-                r -> watts.usefulByReplicate()[r] - kept * deadOn.usefulByReplicate()[r]);
+    /** Watts above what is to be kept of those of {@code held}. */
+    private Estimate spare(PairedWatts watts, PairedWatts held) {
+        double[] mine = watts.usefulByReplicate();
+        double[] others = held.usefulByReplicate();
+        return Replicates.mean(mine.length, r -> mine[r] - kept * others[r]);
     }
 
     /** Angles to trace next; empty when done. */

@@ -12,7 +12,8 @@ import simmerpoint.heat.BoilingOutcome;
 import simmerpoint.sampling.Estimate;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.scenario.variants.Variant;
-import simmerpoint.study.aim.DriftTolerances;
+import simmerpoint.study.aim.AimAgain;
+import simmerpoint.study.aim.AimTolerance;
 import simmerpoint.study.light.LightKey;
 import simmerpoint.study.paired.PairedStudy;
 import simmerpoint.study.paired.PairedTrace;
@@ -87,16 +88,16 @@ public final class CompareStudy {
     public record Impossible(Variant variant, String reason) {}
 
     /**
-     * Compares what is traced already, without how far each may drift.
+     * Compares what is traced already, without when each is to be aimed again.
      *
      * @param traced one for each variant, all with the same samples
      */
     public static Comparison ofTraces(List<Variant> variants, List<PairedTrace> traced) {
         List<Traced> kept = traced.stream().map(Traced::of).toList();
         TraceResult first = traced.get(0).trace();
-        List<Optional<Estimate>> drifts = Collections.nCopies(variants.size(), Optional.empty());
+        List<Optional<AimAgain>> again = Collections.nCopies(variants.size(), Optional.empty());
         return new Comparison(
-                rows(variants, kept.toArray(Traced[]::new), drifts),
+                rows(variants, kept.toArray(Traced[]::new), again),
                 first.seed(),
                 first.replicates(),
                 true,
@@ -129,13 +130,13 @@ public final class CompareStudy {
             rays *= 2;
             from = to;
         }
-        List<Optional<Estimate>> drifts = drifts(new PartialProgress(progress, TRACES, 1));
+        List<Optional<AimAgain>> again = again(new PartialProgress(progress, TRACES, 1));
         double seconds = (System.nanoTime() - start) * 1e-9;
         long cast = (long) ReplicateCaster.REPLICATES << ReplicateCaster.bitsFor(rays);
         TraceResult.RunInfo info =
                 new TraceResult.RunInfo(cast, Math.min(options.threads(), ReplicateCaster.REPLICATES), seconds);
         return new Comparison(
-                rows(variants, traced, drifts), options.seed(), ReplicateCaster.REPLICATES, precise(traced), info);
+                rows(variants, traced, again), options.seed(), ReplicateCaster.REPLICATES, precise(traced), info);
     }
 
     private boolean precise(Traced[] traced) {
@@ -186,15 +187,18 @@ public final class CompareStudy {
         return out;
     }
 
-    private List<Optional<Estimate>> drifts(Progress part) {
-        List<Optional<Estimate>> out = new ArrayList<>(Collections.nCopies(variants.size(), Optional.empty()));
+    private List<Optional<AimAgain>> again(Progress part) {
+        List<Optional<AimAgain>> out = new ArrayList<>(Collections.nCopies(variants.size(), Optional.empty()));
         long rays = Math.min(options.rays(), TraceOptions.DEFAULT_RAYS);
         TraceOptions with = options.withPrecision(0).withRays(rays);
-        inChunks((scenarios, p) -> DriftTolerances.of(scenarios, with, p), part, out::set);
+        this.<AimAgain>inChunks(
+                (scenarios, p) -> AimAgain.of(scenarios, AimTolerance.USUAL_LOSS, with, p),
+                part,
+                (k, found) -> out.set(k, Optional.of(found)));
         return out;
     }
 
-    private static List<ComparedRow> rows(List<Variant> variants, Traced[] traced, List<Optional<Estimate>> drifts) {
+    private static List<ComparedRow> rows(List<Variant> variants, Traced[] traced, List<Optional<AimAgain>> again) {
         List<Integer> ranked = IntStream.range(0, traced.length)
                 .boxed()
                 .sorted(Comparator.comparingDouble(
@@ -212,7 +216,7 @@ public final class CompareStudy {
                         traced[k].hottestFlux(),
                         traced[k].boil(),
                         traced[k].watts().panels(),
-                        drifts.get(k)))
+                        again.get(k)))
                 .toList();
     }
 }

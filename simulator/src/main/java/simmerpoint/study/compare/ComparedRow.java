@@ -4,6 +4,7 @@ import java.util.Optional;
 import simmerpoint.heat.BoilingOutcome;
 import simmerpoint.sampling.Estimate;
 import simmerpoint.scenario.variants.Variant;
+import simmerpoint.study.aim.AimAgain;
 import simmerpoint.study.aim.AimTolerance;
 import simmerpoint.study.trace.MaximumFlux;
 import simmerpoint.target.Ledger;
@@ -21,8 +22,7 @@ import simmerpoint.target.Ledger;
  * @param hottestFlux the hottest of all light, for cautions, see {@link MaximumFlux}, W/m²
  * @param boil whether and when the pan's water boils; empty for a bare disc
  * @param panels how many panels the dish has; 1 for a smooth dish
- * @param drift how far the sun may drift from a dead-on aim before {@link AimTolerance#USUAL_LOSS} of the watts are lost, rad;
- *     empty if so much is never lost within {@link AimTolerance#RANGE}, or if nothing is caught
+ * @param again when it is to be aimed again, at {@link AimTolerance#USUAL_LOSS}; empty if that was not asked
  */
 public record ComparedRow(
         Variant variant,
@@ -34,12 +34,9 @@ public record ComparedRow(
         double hottestFlux,
         Optional<BoilingOutcome> boil,
         int panels,
-        Optional<Estimate> drift) {
+        Optional<AimAgain> again) {
     /** A difference below this many of its standard errors is not seen. By chance alone two are passed once in 16 times. */
     public static final double SEEN_ERRORS = 2;
-
-    /** The most that the sun moves, rad/s: 15° an hour. */
-    public static final double SUN_RATE = Math.toRadians(15) / 3600;
 
     private static final double ROUNDING = 1e-9;
 
@@ -59,8 +56,13 @@ public record ComparedRow(
         return gap > SEEN_ERRORS * difference.standardError() && gap > ROUNDING * Math.abs(useful.value());
     }
 
-    /** Seconds until the sun at its fastest has drifted that far; empty as {@link #drift}. */
-    public Optional<Estimate> driftSeconds() {
-        return drift.map(angle -> angle.times(1 / SUN_RATE));
+    /** How far the sun has gone when it is to be aimed again, rad; empty as {@link AimAgain#minutes}. */
+    public Optional<Estimate> drift() {
+        return again.flatMap(AimAgain::radians);
+    }
+
+    /** Time from a dead-on aim until it is to be aimed again, s; empty as {@link AimAgain#minutes}. */
+    public Optional<Estimate> againSeconds() {
+        return again.flatMap(AimAgain::minutes).map(minutes -> minutes.times(60));
     }
 }

@@ -4,6 +4,7 @@ import java.time.ZonedDateTime;
 import java.util.Optional;
 import simmerpoint.setup.FocusTravel;
 import simmerpoint.setup.StandGeometry;
+import simmerpoint.study.aim.AimAgain;
 import simmerpoint.sun.BeamRange;
 import simmerpoint.sun.SunMoment;
 
@@ -13,7 +14,7 @@ import simmerpoint.sun.SunMoment;
  * @param moment when, and where the sun stands
  * @param beam the beam then
  * @param stand how dish and pan stand
- * @param walk how the focus walks and how often to aim
+ * @param walk how often to aim ({@link AimAgain}, a tenth) and how the focus walks; empty if nothing is lost so soon
  * @param light what the pan gets; empty if dish and pan cannot stand so, or there is no beam
  * @param hindrance why there is no light, one sentence without its full stop; empty if there is
  */
@@ -21,7 +22,7 @@ public record DayHour(
         SunMoment moment,
         BeamRange beam,
         StandGeometry stand,
-        FocusTravel walk,
+        Optional<FocusTravel> walk,
         Optional<HourLight> light,
         String hindrance) {
     /** When, by the clock of the place. */

@@ -21,6 +21,8 @@ import simmerpoint.scenario.Scenario;
 import simmerpoint.scenario.SiteConditions;
 import simmerpoint.setup.FocusTravel;
 import simmerpoint.setup.StandGeometry;
+import simmerpoint.study.aim.AimAgain;
+import simmerpoint.study.aim.AimTolerance;
 import simmerpoint.study.trace.HeatResult;
 import simmerpoint.study.trace.ImpossibleSetupException;
 import simmerpoint.study.trace.MaximumFlux;
@@ -73,28 +75,39 @@ final class HourStudy {
                 scenario.aim().mountMetres(),
                 scenario.heights().tripodHeightMetres(),
                 scenario.stand());
-        FocusTravel walk = FocusTravel.of(
-                scenario.dish(),
-                scenario.aim(),
-                scenario.target(),
-                scenario.stand().pullBackMetres(),
-                elevation,
-                SunMotion.at(moment));
         if (!(beam.likelyWattsPerSquareMetre() > 0)) {
-            return new DayHour(moment, beam, stand, walk, Optional.empty(), "no beam comes through the air");
+            return dark(moment, beam, stand, "no beam comes through the air");
         }
+        Scenario then = scenario.withSun(new Sunlight(
+                elevation, beam.likelyWattsPerSquareMetre(), scenario.sun().shape()));
         try {
-            HourLight light = light(beam, elevation, progress);
-            return new DayHour(moment, beam, stand, walk, Optional.of(light), "");
+            HourLight light = light(beam, then, progress);
+            return new DayHour(moment, beam, stand, walk(moment, then), Optional.of(light), "");
         } catch (ImpossibleSetupException e) {
-            return new DayHour(moment, beam, stand, walk, Optional.empty(), e.getMessage());
+            return dark(moment, beam, stand, e.getMessage());
         }
     }
 
-    private HourLight light(BeamRange beam, double elevation, Progress progress) {
+    private static DayHour dark(SunMoment moment, BeamRange beam, StandGeometry stand, String why) {
+        return new DayHour(moment, beam, stand, Optional.empty(), Optional.empty(), why);
+    }
+
+    /** How often to aim then, and how far the focus walks in between. */
+    private Optional<FocusTravel> walk(SunMoment moment, Scenario then) {
+        SunMotion motion = SunMotion.at(moment);
+        return AimAgain.at(moment, then, AimTolerance.USUAL_LOSS, options, Progress.NONE)
+                .minutes()
+                .map(minutes -> FocusTravel.of(
+                        then.dish(),
+                        then.aim(),
+                        minutes.value(),
+                        then.stand().pullBackMetres(),
+                        then.sun().elevationRadians(),
+                        motion));
+    }
+
+    private HourLight light(BeamRange beam, Scenario then, Progress progress) {
         double likely = beam.likelyWattsPerSquareMetre();
-        Scenario then =
-                scenario.withSun(new Sunlight(elevation, likely, scenario.sun().shape()));
         TraceResult traced = TraceStudy.run(then, options, progress);
         rays += traced.run().rays();
         HeatResult heat = traced.heat().orElseThrow();

@@ -4,7 +4,7 @@ import java.util.Optional;
 import simmerpoint.dish.PanelSize;
 import simmerpoint.sampling.Estimate;
 import simmerpoint.scenario.Scenario;
-import simmerpoint.study.aim.AimTolerance;
+import simmerpoint.study.aim.AimAgain;
 
 /**
  * One dish of the front, traced anew with a seed and with rays that the search has not seen.
@@ -16,7 +16,7 @@ import simmerpoint.study.aim.AimTolerance;
  * @param peakFlux hottest place of underside or disc, W/m²
  * @param largestPanel size of its largest panel
  * @param panHeightMetres height of the pan's underside above the ground, m
- * @param tolerance how exactly it must be aimed
+ * @param again when it is to be aimed again, a tenth lost
  */
 public record DesignChoice(
         DishCandidate candidate,
@@ -26,7 +26,7 @@ public record DesignChoice(
         Estimate peakFlux,
         Optional<PanelSize> largestPanel,
         double panHeightMetres,
-        AimTolerance tolerance) {
+        AimAgain again) {
     /** Cooking power, W; empty for a bare disc. */
     public Optional<Estimate> cookingPower() {
         return Optional.of(watts).filter(w -> scenario.cooking().isPresent());

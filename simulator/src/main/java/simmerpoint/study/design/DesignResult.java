@@ -6,7 +6,6 @@ import java.util.Map;
 import java.util.Optional;
 import simmerpoint.sampling.Estimate;
 import simmerpoint.scenario.Scenario;
-import simmerpoint.study.aim.AimTolerance;
 
 /**
  * What a search for a design has found.
@@ -75,6 +74,6 @@ public record DesignResult(
     public Optional<DesignChoice> easiestAim() {
         return front.stream()
                 .max(Comparator.comparingDouble(
-                        c -> c.tolerance().drift().map(Estimate::value).orElse(AimTolerance.RANGE)));
+                        c -> c.again().minutes().map(Estimate::value).orElse(Double.POSITIVE_INFINITY)));
     }
 }

@@ -10,6 +10,7 @@ import simmerpoint.sampling.Estimate;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.scenario.ScenarioException;
 import simmerpoint.scenario.checks.CheckedScenario;
+import simmerpoint.study.aim.AimAgain;
 import simmerpoint.study.aim.AimTolerance;
 import simmerpoint.study.paired.PairedStudy;
 import simmerpoint.study.paired.PairedTrace;
@@ -185,8 +186,7 @@ public final class DesignStudy {
     private List<DesignChoice> choices(List<Checked> dishes, Progress here) {
         List<Scenario> scenarios =
                 dishes.stream().map(dish -> dish.traced().watts().scenario()).toList();
-        List<AimTolerance> tolerances =
-                AimTolerance.of(scenarios, AimTolerance.USUAL_LOSS, check.withRays(options.rays() * 2), here);
+        List<AimAgain> again = AimAgain.of(scenarios, AimTolerance.USUAL_LOSS, check, here);
         List<DesignChoice> out = new ArrayList<>();
         for (int k = 0; k < dishes.size(); k++) {
             PairedTrace traced = dishes.get(k).traced();
@@ -198,7 +198,7 @@ public final class DesignStudy {
                     traced.trace().spot().peakFlux(),
                     scenarios.get(k).dish().largestPanel(),
                     scenarios.get(k).panHeightMetres(),
-                    tolerances.get(k)));
+                    again.get(k)));
         }
         return out;
     }

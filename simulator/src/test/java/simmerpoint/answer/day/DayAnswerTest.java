@@ -81,7 +81,7 @@ class DayAnswerTest {
                 Math.round(100 * height) + FigureFormat.NBSP + "cm",
                 stand.get(0).get(2));
         assertTrue(text(answer).contains("What limits it at low sun: at 07:00"), text(answer));
-        assertTrue(text(answer).contains("how much heat other intervals cost, the command aim tells."), text(answer));
+        assertTrue(text(answer).contains("what other times cost, the command aim tells."), text(answer));
         assertTrue(text(DayAnswer.of(result, UnitSystem.INCH)).contains(" in"), "inches");
     }
 

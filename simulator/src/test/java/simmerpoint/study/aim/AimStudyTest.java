@@ -71,7 +71,8 @@ class AimStudyTest {
         PairedWatts deadOn =
                 PairedStudy.watts(List.of(scenario), FEW, Progress.NONE).get(0);
         SunTrack way = SunTrack.fastest(scenario, MisaimDirection.DRIFT_UP);
-        return new AimIntervals(deadOn, way, AimTolerance.USUAL_LOSS).find(FEW, Progress.NONE);
+        AimAgain again = AimAgain.along(way, scenario, AimTolerance.USUAL_LOSS, FEW, Progress.NONE);
+        return new AimIntervals(deadOn, way, AimTolerance.USUAL_LOSS).find(again.minutes(), FEW, Progress.NONE);
     }
 
     private static double stretch(AimIntervals.Found found) {

@@ -112,16 +112,16 @@ class CompareStudyTest {
 
     private static Ledger ledger(double absorbed) {
         Estimate e = Estimate.exact(absorbed);
-        return new Ledger(e, e, e, e, e, e, e, e, e, e, e, e, e, e);
+        return new Ledger(e, e, e, e, e, e, e, e, e, e, e, e, e, e, e);
     }
 
     @Test
-    void driftIsToldInDegreesAndInTheSunsMinutes() throws ScenarioException {
+    void aimingAgainIsToldInMinutesAndInTheSunsDegrees() throws ScenarioException {
         Comparison c = run("dish.surface.sectors=24,25");
         for (ComparedRow row : c.rows()) {
             double degrees = Math.toDegrees(row.drift().orElseThrow().value());
             assertTrue(degrees > 1 && degrees < 3, degrees + "°");
-            assertEquals(4 * degrees, row.driftSeconds().orElseThrow().value() / 60, 1e-9, "a quarter degree a minute");
+            assertEquals(4 * degrees, row.againSeconds().orElseThrow().value() / 60, 1e-9, "a quarter degree a minute");
         }
     }
 

@@ -148,7 +148,7 @@ class ComparisonWindowTest {
         assertEquals(3, lines.size());
         assertTrue(lines.get(1).startsWith("1," + PairFigures.KEPT), lines.get(1));
         // All that the command line's comparison has, how far the sun may drift too.
-        int drift = List.of(lines.get(0).split(",", -1)).indexOf("drift_tolerance_s");
+        int drift = List.of(lines.get(0).split(",", -1)).indexOf("aim_again_s");
         assertTrue(drift > 0, lines.get(0));
         for (String line : lines.subList(1, 3)) {
             String[] cells = line.split(",", -1);
