@@ -32,6 +32,7 @@ final class LidLosses implements TopLosses {
     private final Evaporation evaporation;
     private final LossFactors factors;
     private final TopLosses open;
+    private final double ownShare;
 
     LidLosses(ThermalPan vessel, Surroundings surroundings, LossFactors factors) {
         face = PanFace.level(PanFace.Kind.LID, vessel, vessel.lid().emissivity(), surroundings, factors.dry());
@@ -40,6 +41,7 @@ final class LidLosses implements TopLosses {
         open = new OpenWaterLosses(vessel, 0, surroundings, factors);
         this.surroundings = surroundings;
         this.factors = factors;
+        ownShare = 1 - vessel.lidThrough();
     }
 
     @Override
@@ -50,7 +52,7 @@ final class LidLosses implements TopLosses {
 
     /** Temperature of the lid, K. */
     double lidKelvin(double waterKelvin, double lightWatts) {
-        double light = lightWatts / face.area();
+        double light = ownShare * lightWatts / face.area();
         double low = Math.min(waterKelvin, Math.min(surroundings.airKelvin(), face.radiantKelvin())) - 1;
         double high = Math.max(waterKelvin, surroundings.airKelvin()) + 1 + light;
         return new BrentSolver(LID_ACCURACY, LID_ACCURACY)

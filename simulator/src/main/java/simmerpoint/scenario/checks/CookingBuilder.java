@@ -2,6 +2,7 @@ package simmerpoint.scenario.checks;
 
 import java.math.BigDecimal;
 import java.util.Optional;
+import simmerpoint.heat.GlassLid;
 import simmerpoint.heat.HeatLevelThresholds;
 import simmerpoint.heat.PanContents;
 import simmerpoint.heat.PanMaterial;
@@ -55,6 +56,7 @@ final class CookingBuilder {
         PanMaterial material = PanMaterial.find(v.text("pan.material")).orElseThrow();
         boolean lidOn = v.isOn("pan.lid");
         SurfaceOptics wall = skin(v, "pan.wall-finish");
+        boolean glass = v.text("pan.lid-material").equals("glass");
         Optional<UndersidePlate> plate = plate(v, material);
         double usual = plate.map(own -> CookingSetup.usualKilograms(pan, material, lidOn, own))
                 .orElseGet(() -> CookingSetup.usualKilograms(pan, material, lidOn));
@@ -65,8 +67,9 @@ final class CookingBuilder {
                 skin(v, "pan.underside-finish"),
                 wall,
                 wall,
-                skin(v, "pan.lid-finish"),
+                glass ? GlassLid.optics() : skin(v, "pan.lid-finish"),
                 lidOn,
+                glass ? GlassLid.throughShare() : 0,
                 plate);
     }
 
