@@ -6,7 +6,7 @@ package simmerpoint.heat;
  * @param undersideWatts by the underside
  * @param wetWallWatts by the wall below the water line
  * @param dryWallWatts by the wall above the water line
- * @param lidWatts by the lid, or, with the lid off, by the water and what is under it
+ * @param lidWatts by the lid and, through glass or with the lid off, by the water and what is under it
  */
 public record AbsorbedLight(double undersideWatts, double wetWallWatts, double dryWallWatts, double lidWatts) {
     /** No sun. */

@@ -14,6 +14,7 @@ import simmerpoint.pan.Pan;
  * @param dryWall optics of the wall above the water line
  * @param lid optics of the lid; not used if the lid is off
  * @param lidOn whether the lid is on
+ * @param lidThrough share of the light taken up at the lid that goes through it to the inside: 0 for metal
  * @param ownPlate the sheet of the underside where it is not that of the rest
  */
 public record ThermalPan(
@@ -25,10 +26,12 @@ public record ThermalPan(
         SurfaceOptics dryWall,
         SurfaceOptics lid,
         boolean lidOn,
+        double lidThrough,
         Optional<UndersidePlate> ownPlate) {
     /** Checks the mass. */
     public ThermalPan {
         ArgumentChecks.positive("pan mass", massKilograms, "kg");
+        ArgumentChecks.within("light through the lid", lidThrough, 0, 1, "of 1");
         double level = Math.PI * pan.radiusMetres() * pan.radiusMetres();
         double plate = ownPlate.map(p -> p.kilograms(level)).orElse(0.0);
         ArgumentChecks.positive("mass of the pan beside its underside", massKilograms - plate, "kg");
@@ -37,7 +40,7 @@ public record ThermalPan(
     /** A pan with the same finish on every face. */
     public static ThermalPan of(Pan pan, PanMaterial material, double massKilograms, boolean lidOn) {
         SurfaceOptics optics = SurfaceOptics.of(pan.finish());
-        return new ThermalPan(pan, material, massKilograms, optics, optics, optics, optics, lidOn, Optional.empty());
+        return new ThermalPan(pan, material, massKilograms, optics, optics, optics, optics, lidOn, 0, Optional.empty());
     }
 
     /** Area of the underside, of the lid and, nearly, of the water, m². */

@@ -18,7 +18,8 @@ final class LedgerQuantities {
             .estimate("lid_power_W", "caught by the lid", Ledger::lid)
             .estimate("caught_power_W", "caught by the pan or the bare disc", Ledger::caught)
             .estimate("direct_on_pan_power_W", "straight from the sun onto lid and wall", Ledger::directOnPan)
-            .estimate("absorbed_power_W", "taken up by the pan; of a bare disc the same as caught", Ledger::absorbed);
+            .estimate("absorbed_power_W", "taken up by the pan; of a bare disc the same as caught", Ledger::absorbed)
+            .estimate("stopped_power_W", "part of missed: stopped by grate or arm under the pan", Ledger::stopped);
 
     private LedgerQuantities() {}
 }

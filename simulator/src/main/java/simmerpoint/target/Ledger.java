@@ -9,7 +9,7 @@ import simmerpoint.sampling.Estimate;
  * @param outline through the dish's outline
  * @param gap through hub and gaps
  * @param incident towards the mirrors
- * @param shaded blocked by the pan before it reaches the mirrors
+ * @param shaded blocked by the pan, or what it stands on, before it reaches the mirrors
  * @param mirrorLoss absorbed by the mirrors and their dust
  * @param scattered reflected diffusely
  * @param reflected reflected as a beam
@@ -21,6 +21,7 @@ import simmerpoint.sampling.Estimate;
  * @param directOnPan sunlight that comes straight from the sun onto lid and wall (closed form)
  * @param absorbed caught and direct light absorbed by the pan, less at grazing incidence; for a bare disc the same as
  *     caught
+ * @param stopped part of missed: kept off by what the pan stands on
  */
 public record Ledger(
         Estimate outline,
@@ -36,4 +37,5 @@ public record Ledger(
         Estimate lid,
         Estimate caught,
         Estimate directOnPan,
-        Estimate absorbed) {}
+        Estimate absorbed,
+        Estimate stopped) {}

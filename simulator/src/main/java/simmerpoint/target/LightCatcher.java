@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.Optional;
 import simmerpoint.geometry.Vec;
 import simmerpoint.pan.Pan;
+import simmerpoint.pan.Support;
 import simmerpoint.pan.Target;
 import simmerpoint.tracing.Blocking;
 import simmerpoint.tracing.LightBatch;
@@ -34,6 +35,7 @@ public final class LightCatcher {
     private final boolean errorFree;
     private final double reflectedShare;
     private final Shadow shadow;
+    private final Support.Cover support;
     private final Optional<PanelTally> panels;
     private final double[] caughtWatts;
 
@@ -67,6 +69,7 @@ public final class LightCatcher {
         isDisc = !(target instanceof Pan);
         body = new Cylinder(radius, height, isDisc);
         shadow = new Shadow(target, sunInTarget, largestSunAngle);
+        support = (target instanceof Pan pan ? pan.support() : Support.NONE).cover();
         hitProbability = new DiscHitProbability(batch, radius);
         inside = new PlaneIntersections(batch);
         outside = new PlaneIntersections(batch);
@@ -111,7 +114,7 @@ public final class LightCatcher {
                 continue;
             }
             incident += watts;
-            if (shadow.isCast() && mayBeShaded(light, i) && isShaded(light, i)) {
+            if ((shadow.isCast() && mayBeShaded(light, i) && isShaded(light, i)) || supportShades(light, i)) {
                 shaded += watts;
                 continue;
             }
@@ -131,6 +134,11 @@ public final class LightCatcher {
     private boolean isShaded(LightBatch light, int i) {
         return body.intersect(light.px[i], light.py[i], light.pz[i], light.sx[i], light.sy[i], light.sz[i])
                 != Cylinder.NOTHING;
+    }
+
+    private boolean supportShades(LightBatch light, int i) {
+        return support.any()
+                && support.stops(light.px[i], light.py[i], light.pz[i], light.sx[i], light.sy[i], light.sz[i]);
     }
 
     /** 0 if a is below b, else 1. Branch-free, since the branch would be mispredicted half the time. */
@@ -178,6 +186,10 @@ public final class LightCatcher {
                 continue;
             }
             boolean crosses = plane.rayParameter[i] > 0 && light.pz[i] < 0;
+            if (crosses && support.any() && support.covers(plane.x[i], plane.y[i])) {
+                tally.addStopped(watts);
+                continue;
+            }
             if (crosses && !blockingPossible && (isDisc || plane.radius[i] <= radius)) {
                 boolean caught = plane.radius[i] <= radius;
                 addCrossing(plane, i, caught, watts);

@@ -2,6 +2,7 @@ package simmerpoint.target;
 
 import simmerpoint.geometry.Vec;
 import simmerpoint.pan.Pan;
+import simmerpoint.pan.Support;
 import simmerpoint.pan.Target;
 import simmerpoint.tracing.ErrorSampler;
 import simmerpoint.tracing.LightBatch;
@@ -13,7 +14,7 @@ import simmerpoint.tracing.ReflectedDirections;
  * interval of positions; so is its mirror point shaded. One instance per thread and replicate.
  *
  * <p>The light must be cast for the target at its first position. Rays from mirror points that are not below the underside
- * at every position are intersected position by position.
+ * at every position are intersected position by position; so is every ray where bars under the pan stop light.
  */
 public final class PositionSweep {
     private final int count;
@@ -24,6 +25,7 @@ public final class PositionSweep {
     private final boolean isDisc;
     private final boolean castsShadow;
     private final Cylinder body;
+    private final Support.Cover support;
     private final ErrorSampler errorSampler;
     private ReflectedDirections directions;
     private final SweepInterval shadow = new SweepInterval();
@@ -52,6 +54,7 @@ public final class PositionSweep {
         height = target instanceof Pan pan ? pan.heightMetres() : 0;
         isDisc = !(target instanceof Pan);
         castsShadow = target instanceof Pan pan && pan.castsShadow();
+        support = (target instanceof Pan pan ? pan.support() : Support.NONE).cover();
         body = new Cylinder(target.radiusMetres(), height, isDisc);
         errorSampler = new ErrorSampler(batch);
         shaded = new DifferenceArray(count);
@@ -74,7 +77,7 @@ public final class PositionSweep {
 
     private void sweep(LightBatch light, int i, double watts) {
         double highest = light.pz[i] + Math.max(0, -(count - 1) * step.z());
-        if (!(highest < 0 && (isDisc || light.sz[i] > 0))) {
+        if (support.any() || !(highest < 0 && (isDisc || light.sz[i] > 0))) {
             sweepStepByStep(light, i, watts);
             return;
         }
@@ -128,8 +131,11 @@ public final class PositionSweep {
             double px = light.px[i] - k * step.x();
             double py = light.py[i] - k * step.y();
             double pz = light.pz[i] - k * step.z();
-            if (castsShadow && body.intersect(px, py, pz, light.sx[i], light.sy[i], light.sz[i]) != Cylinder.NOTHING) {
+            if (shades(px, py, pz, light.sx[i], light.sy[i], light.sz[i])) {
                 shaded.add(k, k, watts);
+                continue;
+            }
+            if (support.stops(px, py, pz, directions.dx[i], directions.dy[i], directions.dz[i])) {
                 continue;
             }
             int face = body.intersect(px, py, pz, directions.dx[i], directions.dy[i], directions.dz[i]);
@@ -138,6 +144,11 @@ public final class PositionSweep {
                 sums.add(k, k, watts * reflectedShare);
             }
         }
+    }
+
+    private boolean shades(double px, double py, double pz, double sx, double sy, double sz) {
+        return (castsShadow && body.intersect(px, py, pz, sx, sy, sz) != Cylinder.NOTHING)
+                || support.stops(px, py, pz, sx, sy, sz);
     }
 
     /** Sunlight on the mirrors that the target shades at each position, W, from this replicate alone. */

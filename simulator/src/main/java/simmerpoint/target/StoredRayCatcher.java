@@ -5,6 +5,7 @@ import simmerpoint.geometry.Pose;
 import simmerpoint.geometry.Vec;
 import simmerpoint.pan.GrazingAbsorptance;
 import simmerpoint.pan.Pan;
+import simmerpoint.pan.Support;
 import simmerpoint.pan.Target;
 import simmerpoint.tracing.ReflectedRays;
 
@@ -29,6 +30,7 @@ public final class StoredRayCatcher {
     private final boolean isDisc;
     private final double reflectedShare;
     private final Shadow shadow;
+    private final Support.Cover support;
     private final ReflectedRays.TransformedRays transformed = new ReflectedRays.TransformedRays(MAX_BATCH);
     /** Sunlight on the mirror point, 0 where shaded. Entries of rays that miss are set to 0 later. */
     private final float[] unshadedWatts = new float[MAX_BATCH];
@@ -71,6 +73,7 @@ public final class StoredRayCatcher {
         isDisc = !(target instanceof Pan);
         body = new Cylinder(target.radiusMetres(), height, isDisc);
         shadow = new Shadow(target, sunInTarget, largestSunAngle);
+        support = (target instanceof Pan pan ? pan.support() : Support.NONE).cover();
     }
 
     /** Adds the light of {@code rays} rays through hub and gaps, W; the rays that met a mirror follow by {@link #add}. */
@@ -90,6 +93,9 @@ public final class StoredRayCatcher {
         countMirrors(rays);
         panels.ifPresent(sums -> sums.addMirrors(rays, unshadedWatts, reflectedShare));
         intersectPlane(rays.count());
+        if (support.any()) {
+            stopAtSupport(rays.count());
+        }
         computeWallMargins(rays.count());
         int listed = classify(rays.count());
         addUnderside(rays.count());
@@ -108,6 +114,9 @@ public final class StoredRayCatcher {
             for (int k = 0; k < candidates; k++) {
                 shaded += shadedWatts(rays, pending[k]);
             }
+        }
+        if (support.any()) {
+            shaded += shadedBySupport(rays);
         }
         tally.incident += rays.incidentWatts();
         tally.shaded += shaded;
@@ -140,6 +149,35 @@ public final class StoredRayCatcher {
         }
         unshadedWatts[i] = 0;
         return rays.watts(i);
+    }
+
+    /** Watts of rays whose mirror points lie in the shadow of what the pan stands on; they then reflect nothing. */
+    private double shadedBySupport(ReflectedRays rays) {
+        double shaded = 0;
+        for (int i = 0; i < rays.count(); i++) {
+            transformed.loadSunDirection(rays, i);
+            boolean stopped = support.stops(
+                    transformed.px[i],
+                    transformed.py[i],
+                    transformed.pz[i],
+                    transformed.sunX,
+                    transformed.sunY,
+                    transformed.sunZ);
+            if (stopped) {
+                shaded += unshadedWatts[i];
+                unshadedWatts[i] = 0;
+            }
+        }
+        return shaded;
+    }
+
+    private void stopAtSupport(int n) {
+        for (int i = 0; i < n; i++) {
+            if (transformed.pz[i] < 0 && transformed.dz[i] > 0 && support.covers(x[i], y[i])) {
+                tally.addStopped(unshadedWatts[i] * reflectedShare);
+                unshadedWatts[i] = 0;
+            }
+        }
     }
 
     /** Where the lines of the rays cross the target's plane; far away for rays parallel to it. */

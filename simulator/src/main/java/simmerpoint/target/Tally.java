@@ -15,6 +15,9 @@ final class Tally {
     double shaded;
     double unshaded;
     double missed;
+    /** Part of {@link #missed}: stopped by what the pan stands on. */
+    double stopped;
+
     double underside;
     double wall;
     double lid;
@@ -97,6 +100,12 @@ final class Tally {
 
     boolean hasMaps() {
         return maps;
+    }
+
+    /** Adds light that what the pan stands on keeps off. */
+    void addStopped(double watts) {
+        missed += watts;
+        stopped += watts;
     }
 
     /**

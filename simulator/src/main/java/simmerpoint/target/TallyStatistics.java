@@ -80,7 +80,8 @@ public final class TallyStatistics {
                 mean(t -> t.lid),
                 caught,
                 Estimate.exact(directWatts),
-                new Estimate(absorbedShare * (caught.value() + directWatts), absorbedShare * caught.standardError()));
+                new Estimate(absorbedShare * (caught.value() + directWatts), absorbedShare * caught.standardError()),
+                mean(t -> t.stopped));
     }
 
     /** Ratio of two sums over all replicates, with its jackknife error; 0 where the lower sum is 0. */

@@ -1,5 +1,6 @@
 package simmerpoint.workshop;
 
+import java.util.Optional;
 import simmerpoint.dish.sheet.SheetMaterial;
 import simmerpoint.scenario.values.ScenarioValues;
 
@@ -9,6 +10,7 @@ import simmerpoint.scenario.values.ScenarioValues;
  * @param ribMaterial sheet of the ribs
  * @param belowCurve what stays of a rib below its curve at the dish's middle
  * @param beyondRim how far ribs reach beyond the rim
+ * @param notch in the foot of each rib for a ring or cross that holds them, if asked for
  * @param panelMaterial sheet of the panels
  * @param sheet size of the sheets that ribs and panels are cut from
  * @param film size of a roll or sheet of film; its width first
@@ -20,12 +22,22 @@ public record CuttingStock(
         Sheeting ribMaterial,
         double belowCurve,
         double beyondRim,
+        Optional<Notch> notch,
         Sheeting panelMaterial,
         Size sheet,
         Size film,
         double filmEdge,
         double spacing,
         Tripod tripod) {
+
+    /**
+     * A notch in the foot of a rib.
+     *
+     * @param radius of its middle from the axis, m
+     * @param width m
+     * @param depth m
+     */
+    public record Notch(double radius, double width, double depth) {}
 
     /**
      * A rectangle.
@@ -63,12 +75,20 @@ public record CuttingStock(
                 sheeting(v, "build.rib-material", "build.rib-thickness"),
                 v.number("build.below-curve"),
                 v.number("build.beyond-rim"),
+                notch(v),
                 sheeting(v, "build.panel-material", "build.panel-thickness"),
                 new Size(v.number("build.sheet-width"), v.number("build.sheet-length")),
                 new Size(v.number("build.film-width"), v.number("build.film-length")),
                 v.number("build.film-edge"),
                 v.number("build.spacing"),
                 new Tripod(v.number("build.stand-mass"), (int) v.number("build.feet"), v.number("build.foot-radius")));
+    }
+
+    private static Optional<Notch> notch(ScenarioValues v) {
+        double radius = v.number("build.notch-at");
+        return radius == 0
+                ? Optional.empty()
+                : Optional.of(new Notch(radius, v.number("build.notch-width"), v.number("build.notch-depth")));
     }
 
     private static Sheeting sheeting(ScenarioValues v, String material, String thickness) {

@@ -19,6 +19,9 @@ final class RibChecks {
                     1000 * rib.hub(),
                     Math.ceil(2000 * rib.innerEnd())));
         }
+        if (rib.stock().notch().isPresent()) {
+            check(rib, rib.stock().notch().get());
+        }
         if (rib.innerEnd() > rib.rim() / 2) {
             throw new CuttingException(String.format(
                     Locale.ROOT,
@@ -28,6 +31,30 @@ final class RibChecks {
                     1000 * thickness,
                     1000 * rib.innerEnd(),
                     1000 * rib.rim()));
+        }
+    }
+
+    private static void check(RibShape rib, CuttingStock.Notch notch) throws CuttingException {
+        double from = notch.radius() - notch.width() / 2;
+        double to = notch.radius() + notch.width() / 2;
+        if (from <= rib.innerEnd() || to >= rib.outerEnd()) {
+            throw new CuttingException(String.format(
+                    Locale.ROOT,
+                    "a notch from %.0f to %.0f mm from the middle is not within the rib, which reaches from %.0f to %.0f mm "
+                            + "(build.notch-at, build.notch-width).",
+                    1000 * from,
+                    1000 * to,
+                    1000 * rib.innerEnd(),
+                    1000 * rib.outerEnd()));
+        }
+        double wood = rib.stock().belowCurve() + rib.height(from);
+        if (notch.depth() >= wood) {
+            throw new CuttingException(String.format(
+                    Locale.ROOT,
+                    "a notch %.0f mm deep cuts the rib in two: there it is only %.0f mm high; take a shallower notch "
+                            + "(build.notch-depth) or more below the curve (build.below-curve).",
+                    1000 * notch.depth(),
+                    1000 * wood));
         }
     }
 }

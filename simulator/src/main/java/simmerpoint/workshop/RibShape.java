@@ -119,11 +119,22 @@ public record RibShape(RibLayout ribs, Parabola parabola, double hub, double rim
     public Polygon outline() {
         List<Point> corners = new ArrayList<>();
         corners.add(new Point(innerEnd(), -stock.belowCurve()));
+        stock.notch().ifPresent(notch -> addNotch(notch, corners));
         corners.add(new Point(outerEnd(), -stock.belowCurve()));
         List<Point> edge = edge(innerEnd(), outerEnd());
         for (int k = edge.size() - 1; k >= 0; k--) {
             corners.add(edge.get(k));
         }
         return new Polygon(corners);
+    }
+
+    private void addNotch(CuttingStock.Notch notch, List<Point> corners) {
+        double foot = -stock.belowCurve();
+        double from = notch.radius() - notch.width() / 2;
+        double to = notch.radius() + notch.width() / 2;
+        corners.add(new Point(from, foot));
+        corners.add(new Point(from, foot + notch.depth()));
+        corners.add(new Point(to, foot + notch.depth()));
+        corners.add(new Point(to, foot));
     }
 }

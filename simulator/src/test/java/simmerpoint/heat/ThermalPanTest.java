@@ -87,6 +87,7 @@ class ThermalPanTest {
                 plain.dryWall(),
                 plain.lid(),
                 true,
+                0,
                 Optional.of(copper));
         assertEquals(1.616, copper.kilograms(plain.levelArea()), 1e-3);
         assertEquals(1.4 / (7850 * 0.12818), pan.sheetThickness(), 1e-6);

@@ -211,7 +211,8 @@ public final class SampleResults {
                 estimate(0),
                 estimate(caught),
                 Estimate.exact(direct),
-                estimate(absorbed));
+                estimate(absorbed),
+                Estimate.exact(0));
         CaughtByFace faces = new CaughtByFace(underside, 0.99, new double[] {wall}, new double[] {0.9 * wall}, 0, 1);
         return new TraceResult(
                 scenario,

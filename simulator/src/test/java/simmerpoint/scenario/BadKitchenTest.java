@@ -32,6 +32,8 @@ class BadKitchenTest {
                 "{underside-thickness: 1 cm, mass: 1 kg}|pan.mass|1 kg is less than the underside weighs alone",
                 "underside-material: gold|pan.underside-material|gold is not known here; allowed are stainless steel",
                 "underside-thickness: 1 m|pan.underside-thickness|1 m is out of range; allowed is 0.05 mm to 5 cm",
+                "{lid-material: glass, lid-finish: white paint}|pan.lid-finish|it has no finish",
+                "lid-material: wood|pan.lid-material|wood is not known here; allowed are metal, glass",
                 "mass: 1.5 l|pan.mass|1.5 l is not a mass; write for instance 1.4 kg",
                 "watr: 2 l|pan.watr|did you mean water?"
             })

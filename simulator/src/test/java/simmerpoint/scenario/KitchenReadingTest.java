@@ -115,10 +115,22 @@ class KitchenReadingTest {
         assertEquals(Optional.empty(), read("plane: {disc: 20 cm}\n").scenario().cooking());
     }
 
+    /** Bare steel takes up less than half of what black enamel does, so the finish is asked for. */
+    @Test
+    void aFinishThatIsNotGivenIsAskedFor() throws Exception {
+        List<String> warnings = read("pan: {diameter: 22 cm}\n").warnings();
+        assertEquals(1, warnings.size(), warnings.toString());
+        assertTrue(
+                warnings.get(0).startsWith("pan.finish: it is not given, so black enamel is taken"), warnings.get(0));
+        assertEquals(List.of(), read("pan: {underside-finish: black paint}\n").warnings());
+        assertEquals(List.of(), read("").warnings());
+    }
+
     @ParameterizedTest
     @CsvSource({"30 g, mm thick", "80 kg, mm thick"})
     void aSheetLikeNoPanIsNoted(String mass, String words) throws Exception {
-        List<String> warnings = read("pan: {mass: " + mass + "}\n").warnings();
+        List<String> warnings =
+                read("pan: {finish: black paint, mass: " + mass + "}\n").warnings();
         assertEquals(1, warnings.size(), warnings.toString());
         assertTrue(warnings.get(0).startsWith("pan.mass: ") && warnings.get(0).contains(words), warnings.toString());
     }

@@ -170,6 +170,17 @@ class CutPlanTest {
         }
     }
 
+    /** A notch takes its width times its depth. */
+    @Test
+    void aNotchIsCutOutOfTheFoot() throws Exception {
+        String notch = "build: {notch-at: 300 mm, notch-width: 6 mm, notch-depth: 20 mm}\n";
+        double whole = plan(STRIPS).rib().orElseThrow().outline().area();
+        double cut = plan(STRIPS + notch).rib().orElseThrow().outline().area();
+        assertEquals(0.006 * 0.020, whole - cut, 1e-12);
+        CuttingException e = assertThrows(CuttingException.class, () -> plan(STRIPS + notch.replace("20 mm", "90 mm")));
+        assertTrue(e.getMessage().contains("cuts the rib in two"), e.getMessage());
+    }
+
     @Test
     void piecesKeepClearOfEachOtherAndOfTheSheetsEdge() throws Exception {
         for (String text : List.of(STRIPS, RINGS, TILES)) {

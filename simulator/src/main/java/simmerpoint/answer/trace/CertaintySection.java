@@ -8,6 +8,8 @@ import simmerpoint.answer.words.FigureFormat;
 import simmerpoint.answer.words.LikelyWords;
 import simmerpoint.answer.words.TargetWords;
 import simmerpoint.heat.balance.StandardCookingPower;
+import simmerpoint.pan.Pan;
+import simmerpoint.pan.Support;
 import simmerpoint.quantities.OneLine;
 import simmerpoint.study.trace.TraceResult;
 import simmerpoint.units.UnitSystem;
@@ -38,6 +40,7 @@ public final class CertaintySection {
                 + "dish lies within it." + sure
                 + " It says nothing of mirrors, wind or sky that differ from the scenario.");
         out.sayIf(result.scenario().built().mirror().panelTiltRadians() > 0, LUCK_OF_TILT);
+        out.say(grate(result, figures));
         out.say(standard(result, figures));
         out.say(FigureFormat.count(result.run().rays()) + " rays in " + result.replicates()
                 + " replicates, seed " + result.seed() + "; " + FigureFormat.count(result.panels())
@@ -48,6 +51,15 @@ public final class CertaintySection {
                 + FigureFormat.rounded(result.scenario().sun().beamWattsPerSquareMetre(), 3) + "\u00a0W/m², "
                 + OneLine.of(result.scenario().sun().shape().describe()) + ".");
         return out.build();
+    }
+
+    private static Optional<String> grate(TraceResult result, FigureFormat figures) {
+        return Optional.of(result.scenario().target())
+                .filter(target -> target instanceof Pan pan && !pan.support().any())
+                .map(target ->
+                        "Nothing is said of what the pan stands on: a grate of three bars 8\u00a0mm wide stops about "
+                                + figures.percent(Support.USUAL.shareOfDisc(target.radiusMetres()))
+                                + " of the light on an evenly lit underside (stand.grate, stand.arm).");
     }
 
     /** The figure of the published test, for whoever compares cookers by it. */

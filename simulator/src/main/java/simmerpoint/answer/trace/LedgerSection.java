@@ -25,6 +25,9 @@ record LedgerSection(TraceResult result, FigureFormat figures, TargetWords words
         out.add(bar(1, "mirrors and dust", ledger.mirrorLoss()));
         out.add(bar(1, "scattered", ledger.scattered()));
         out.add(bar(1, "missed the " + words.noun(), ledger.missed()));
+        if (ledger.stopped().value() > 0) {
+            out.add(bar(2, "stopped by grate or arm", ledger.stopped()));
+        }
         out.add(bar(1, "caught by the " + words.noun(), ledger.caught()));
         if (words.isPan()) {
             out.add(bar(2, "underside", ledger.underside()));

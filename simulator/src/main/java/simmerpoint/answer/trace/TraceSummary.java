@@ -21,6 +21,7 @@ import simmerpoint.units.UnitSystem;
  * @param watts figure and unit, for instance "623 W"
  * @param meaning what becomes of them, for instance "go into the water"
  * @param certainty its likely range, or the same figure with its standard error
+ * @param doubt what the doubt comes from most and how to know better; empty where doubts were not looked at
  * @param level the heat level; empty for a bare disc
  * @param water how the water comes to the boil; empty for a bare disc
  * @param largestLoss the largest loss in one sentence
@@ -30,6 +31,7 @@ public record TraceSummary(
         String watts,
         String meaning,
         String certainty,
+        String doubt,
         Optional<HeatLevel> level,
         Optional<Water> water,
         String largestLoss,
@@ -60,6 +62,7 @@ public record TraceSummary(
                 result.likely()
                         .map(likely -> LikelyWords.FOUR_IN_FIVE + LikelyWords.span(likely.power()))
                         .orElseGet(() -> figures.watts(watts)),
+                result.likely().flatMap(LikelyWords::worthMeasuring).orElse(""),
                 heat.map(HeatSentences::level),
                 heat.map(h -> new Water(h.amount(), h.outcome())),
                 LargestLoss.of(result).brief(figures),

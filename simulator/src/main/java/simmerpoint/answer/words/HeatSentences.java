@@ -62,22 +62,28 @@ public final class HeatSentences {
         return words.boil(boiling(), level());
     }
 
-    /** Of cookers as they may turn out, and what decides most. */
+    /** Of cookers as they may turn out. */
     private String mayBoil(BoilingOutcome.MayBoil may) {
         long inTen = Math.max(1, Math.min(9, Math.round(10 * may.share())));
-        String decides = likely.flatMap(LikelyResult::worthMeasuring)
-                .map(most -> "; most depends on " + most.name())
-                .orElse("");
-        return "may or may not boil: in " + inTen + " of 10 such cookers it does, at the soonest in "
-                + HeatWords.time(may.soonestSeconds()) + "; in the worst it settles at "
-                + words.temperature(may.settlesCelsius().low()) + decides;
+        return "may or may not boil: " + inTen + " of 10 such cookers do, at the soonest in "
+                + HeatWords.time(may.soonestSeconds()) + "; the worst settle at "
+                + words.temperature(may.settlesCelsius().low());
+    }
+
+    /** What decides whether it boils, where that is in doubt. */
+    private String decides() {
+        return boiling() instanceof BoilingOutcome.MayBoil
+                ? likely.flatMap(LikelyResult::worthMeasuring)
+                        .map(most -> "; most depends on " + most.name())
+                        .orElse("")
+                : "";
     }
 
     /** How the water comes to the boil, or that it does not. */
     public String boil() {
         return "Its " + amount() + " ("
                 + words.temperature(kitchen.contents().startCelsius()) + " at the start) "
-                + outcome() + ".";
+                + outcome() + decides() + ".";
     }
 
     /** How long its water takes, as a figure with its name. */

@@ -12,7 +12,7 @@ import simmerpoint.heat.PhysicalConstants;
  * to other altitudes accordingly.
  *
  * <p>Wind: h is combined with the forced convection of a flat plate by {@link Convection#combined}; the same Lewis relation
- * then gives the vapour. Neglects that a pan's rim shelters low water.
+ * then gives the vapour.
  */
 final class Evaporation {
     private static final double VAPOUR_PER_COEFFICIENT = 0.016273;

@@ -32,13 +32,16 @@ final class LidLosses implements TopLosses {
     private final Evaporation evaporation;
     private final LossFactors factors;
     private final TopLosses open;
+    private final double ownShare;
 
     LidLosses(ThermalPan vessel, Surroundings surroundings, LossFactors factors) {
         face = PanFace.level(PanFace.Kind.LID, vessel, vessel.lid().emissivity(), surroundings, factors.dry());
         evaporation = new Evaporation(surroundings.pressurePascals());
-        open = new OpenWaterLosses(vessel, surroundings, factors);
+        // The gap is at the rim, where the wind is.
+        open = new OpenWaterLosses(vessel, 0, surroundings, factors);
         this.surroundings = surroundings;
         this.factors = factors;
+        ownShare = 1 - vessel.lidThrough();
     }
 
     @Override
@@ -49,7 +52,7 @@ final class LidLosses implements TopLosses {
 
     /** Temperature of the lid, K. */
     double lidKelvin(double waterKelvin, double lightWatts) {
-        double light = lightWatts / face.area();
+        double light = ownShare * lightWatts / face.area();
         double low = Math.min(waterKelvin, Math.min(surroundings.airKelvin(), face.radiantKelvin())) - 1;
         double high = Math.max(waterKelvin, surroundings.airKelvin()) + 1 + light;
         return new BrentSolver(LID_ACCURACY, LID_ACCURACY)

@@ -43,7 +43,7 @@ public final class PanLosses implements LossModel {
                 vessel.material().conductivity() * vessel.sheetThickness());
         top = vessel.lidOn()
                 ? new LidLosses(vessel, surroundings, factors)
-                : new OpenWaterLosses(vessel, surroundings, factors);
+                : new OpenWaterLosses(vessel, dry, surroundings, factors);
     }
 
     @Override

@@ -3,6 +3,7 @@ package simmerpoint.scenario.checks;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import simmerpoint.scenario.Problems;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.scenario.ScenarioException;
@@ -37,7 +38,10 @@ public record CheckedScenario(
         Scenario scenario = scenario(values, light, problems);
         Optional<ScenarioException> timeless =
                 light.timeless().map(problem -> new ScenarioException(values.name(), List.of(problem)));
-        List<String> warnings = PlausibilityChecks.of(scenario, timeless.isPresent());
+        List<String> warnings = Stream.concat(
+                        PlausibilityChecks.of(scenario, timeless.isPresent()).stream(),
+                        FinishQuestion.of(values).stream())
+                .toList();
         return new CheckedScenario(scenario, values, warnings, timeless, DefaultSections.of(values));
     }
 

@@ -2,6 +2,7 @@ package simmerpoint.scenario.checks;
 
 import java.math.BigDecimal;
 import java.util.Optional;
+import simmerpoint.heat.GlassLid;
 import simmerpoint.heat.HeatLevelThresholds;
 import simmerpoint.heat.PanContents;
 import simmerpoint.heat.PanMaterial;
@@ -12,6 +13,7 @@ import simmerpoint.heat.UndersidePlate;
 import simmerpoint.pan.Finish;
 import simmerpoint.pan.FinishCatalogue;
 import simmerpoint.pan.Pan;
+import simmerpoint.pan.Support;
 import simmerpoint.scenario.CookingSetup;
 import simmerpoint.scenario.values.ScenarioValues;
 
@@ -33,7 +35,20 @@ final class CookingBuilder {
     }
 
     static Pan pan(ScenarioValues v) {
-        return new Pan(v.number("pan.diameter"), v.number("pan.height"), finish(v, "pan.finish"));
+        return new Pan(v.number("pan.diameter"), v.number("pan.height"), finish(v, "pan.finish"))
+                .withSupport(support(v));
+    }
+
+    private static Support support(ScenarioValues v) {
+        double width = v.number("stand.grate.width");
+        return Support.grate(
+                        v.count("stand.grate.bars"),
+                        width,
+                        v.number("stand.grate.length"),
+                        v.number("stand.grate.spacing"),
+                        v.number("stand.grate.turn"))
+                .withRing(v.number("stand.grate.ring"), width)
+                .withArm(v.number("stand.arm.width"), v.number("stand.arm.length"), v.number("stand.arm.from"));
     }
 
     static ThermalPan vessel(ScenarioValues v) {
@@ -41,6 +56,7 @@ final class CookingBuilder {
         PanMaterial material = PanMaterial.find(v.text("pan.material")).orElseThrow();
         boolean lidOn = v.isOn("pan.lid");
         SurfaceOptics wall = skin(v, "pan.wall-finish");
+        boolean glass = v.text("pan.lid-material").equals("glass");
         Optional<UndersidePlate> plate = plate(v, material);
         double usual = plate.map(own -> CookingSetup.usualKilograms(pan, material, lidOn, own))
                 .orElseGet(() -> CookingSetup.usualKilograms(pan, material, lidOn));
@@ -51,8 +67,9 @@ final class CookingBuilder {
                 skin(v, "pan.underside-finish"),
                 wall,
                 wall,
-                skin(v, "pan.lid-finish"),
+                glass ? GlassLid.optics() : skin(v, "pan.lid-finish"),
                 lidOn,
+                glass ? GlassLid.throughShare() : 0,
                 plate);
     }
 

@@ -22,6 +22,7 @@ final class CookingChecks {
             checks.refuseKitchenOfPlane();
             return;
         }
+        checks.lid();
         if (!checks.mass()) {
             return;
         }
@@ -38,6 +39,12 @@ final class CookingChecks {
                         section,
                         "nothing is cooked on a bare plane; leave " + section + " out, or give pan and not plane");
             }
+        }
+    }
+
+    private void lid() {
+        if (v.has("pan.lid-finish") && v.text("pan.lid-material").equals("glass")) {
+            tell("pan.lid-finish", "light goes through a lid of glass, so it has no finish; leave one of the two out");
         }
     }
 

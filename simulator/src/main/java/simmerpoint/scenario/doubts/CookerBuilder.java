@@ -73,7 +73,9 @@ final class CookerBuilder {
         return new Pan(
                 2 * pan.radiusMetres(),
                 pan.heightMetres(),
-                new Finish(finish.name(), share(finish.absorptance() + darker)));
+                new Finish(finish.name(), share(finish.absorptance() + darker)),
+                pan.castsShadow(),
+                pan.support());
     }
 
     private static CookingSetup painted(CookingSetup kitchen, double darker) {
@@ -85,8 +87,9 @@ final class CookerBuilder {
                 painted(v.underside(), darker),
                 painted(v.wetWall(), darker),
                 painted(v.dryWall(), darker),
-                painted(v.lid(), darker),
+                v.lidThrough() > 0 ? v.lid() : painted(v.lid(), darker),
                 v.lidOn(),
+                v.lidThrough(),
                 v.ownPlate());
         return new CookingSetup(vessel, kitchen.contents(), kitchen.around(), kitchen.levels());
     }

@@ -13,6 +13,7 @@ import simmerpoint.dish.built.BuildErrors;
 import simmerpoint.dish.cut.Perfected;
 import simmerpoint.dish.mirror.Mirror;
 import simmerpoint.pan.Pan;
+import simmerpoint.pan.Support;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.setup.Aim;
 import simmerpoint.setup.Stand;
@@ -61,6 +62,7 @@ public final class Flaws {
             aim("jitter", "jitter", a -> a.withJitter(0))
                     .sized(DEVIATION, s -> s.aim().jitterRadians()),
             Flaw.of("pan-shadow", "the pan\u2019s shadow", Flaws::withoutShadow),
+            Flaw.of("grate-and-arm", "grate and arm", Flaws::withoutSupport),
             Flaw.of("pan-place", "pan out of place", s -> s.withStand(Stand.AT_FOCUS)));
 
     private Flaws() {}
@@ -97,6 +99,10 @@ public final class Flaws {
 
     private static boolean isMesh(Scenario s) {
         return !s.dish().cut().has(CutTrait.PARABOLOID);
+    }
+
+    private static Scenario withoutSupport(Scenario s) {
+        return s.target() instanceof Pan pan ? s.withTarget(pan.withSupport(Support.NONE)) : s;
     }
 
     private static Scenario withoutShadow(Scenario s) {

@@ -14,7 +14,26 @@ import simmerpoint.pan.Pan;
 class EvaporationTest {
     private static Losses open(double celsius, double diameter, Surroundings surroundings) {
         ThermalPan vessel = ThermalPan.of(new Pan(diameter, 0.1, Pans.BLACK), Pans.STEEL, 1, false);
-        return new OpenWaterLosses(vessel, surroundings, LossFactors.LIKELY).at(celsius + 273.15, 0);
+        return open(vessel, 0, celsius, surroundings);
+    }
+
+    private static Losses open(ThermalPan vessel, double rim, double celsius, Surroundings surroundings) {
+        return new OpenWaterLosses(vessel, rim, surroundings, LossFactors.LIKELY).at(celsius + 273.15, 0);
+    }
+
+    /** Oke 1988 (from memory): skimming from a depth of 0.65 widths on, with a third of the wind; still air knows no rim. */
+    @Test
+    void theRimSheltersFromTheWind() {
+        assertEquals(1, OpenWaterLosses.windShare(0), 0);
+        assertEquals(1.0 / 3, OpenWaterLosses.windShare(0.65), 1e-12);
+        assertEquals(1.0 / 3, OpenWaterLosses.windShare(2), 1e-12);
+        ThermalPan pan = Pans.teaPan(false);
+        Surroundings windy = new Surroundings(20, 3, 0, 0.5, false);
+        double brimful = open(pan, 0, 80, windy).steamWatts();
+        double low = open(pan, 0.08, 80, windy).steamWatts();
+        double still = open(pan, 0.08, 80, Pans.KITCHEN).steamWatts();
+        assertEquals(open(pan, 0, 80, Pans.KITCHEN).steamWatts(), still, 1e-9);
+        assertTrue(low < 0.9 * brimful && low > still, still + ", " + low + ", " + brimful);
     }
 
     /** Dunkle's form of 1961 worked outside this project: air 20 °C, half humid, still. */

@@ -47,6 +47,7 @@ class BudgetStudyTest {
         Map<String, String> flaws = new TreeMap<>(Map.of(
                 "aim.drift.side", "0.4°", "aim.jitter", "1 mrad", "stand.pull-back", "3 cm", "dish.gap", "2 mm"));
         flaws.putAll(Map.of(
+                "stand.grate.bars", "3",
                 "workmanship.rib-cut", "1 mm",
                 "workmanship.rib-set", "0.2°",
                 "workmanship.sag", "1 mm",
@@ -62,7 +63,16 @@ class BudgetStudyTest {
         budget.costs().forEach(c -> assertTrue(all.add(c.flaw()), c.flaw().key()));
         assertEquals(new HashSet<>(Flaws.ALL), all);
         assertEquals(
-                List.of("rib-cut", "rib-set", "sag", "panel-edge", "bubbles", "drift", "jitter", "pan-place"),
+                List.of(
+                        "rib-cut",
+                        "rib-set",
+                        "sag",
+                        "panel-edge",
+                        "bubbles",
+                        "drift",
+                        "jitter",
+                        "grate-and-arm",
+                        "pan-place"),
                 budget.absent().stream().map(Flaw::key).toList());
         assertEquals(
                 Flaws.ALL.size(), Budgets.of(withEveryFlaw(), 1 << 10).costs().size());

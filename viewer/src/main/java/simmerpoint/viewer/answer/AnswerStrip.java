@@ -8,6 +8,7 @@ import javafx.scene.AccessibleRole;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.control.ProgressBar;
+import javafx.scene.control.Tooltip;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
@@ -146,6 +147,7 @@ public final class AnswerStrip extends VBox {
         watts.setText(text.watts());
         meaning.setText(text.meaning());
         certainty.setText(text.certainty());
+        certainty.setTooltip(text.doubt().isEmpty() ? null : new Tooltip(text.doubt()));
         showLevel(text.level().orElse(null), text.levelWord());
         water.setText(text.refusal().orElse(text.water()));
         style(water, "refusal", text.refusal().isPresent());

@@ -16,7 +16,8 @@ import simmerpoint.viewer.live.StudyState;
  *
  * @param watts the figure, for instance "623 W"; a dash before the first answer
  * @param meaning what becomes of them
- * @param certainty figure with standard error, and rays
+ * @param certainty the likely range, or the figure with its standard error and rays
+ * @param doubt what the doubt comes from most; may be empty
  * @param level the heat level; empty for a bare disc or before the first answer
  * @param water what the water does
  * @param aiming when to aim again; empty while that is not known
@@ -31,6 +32,7 @@ public record StripText(
         String watts,
         String meaning,
         String certainty,
+        String doubt,
         Optional<HeatLevel> level,
         String water,
         String aiming,
@@ -57,6 +59,7 @@ public record StripText(
                     DASH,
                     "",
                     "",
+                    "",
                     Optional.empty(),
                     refusal.isEmpty() ? "Tracing light\u2026" : "",
                     "",
@@ -72,7 +75,11 @@ public record StripText(
         return new StripText(
                 summary.watts(),
                 summary.meaning(),
-                summary.certainty() + ", " + FigureFormat.count(result.run().rays()) + " rays",
+                result.likely().isPresent()
+                        ? summary.certainty()
+                        : summary.certainty() + ", "
+                                + FigureFormat.count(result.run().rays()) + " rays",
+                summary.doubt(),
                 summary.level(),
                 summary.water().map(TraceSummary.Water::sentence).orElse(""),
                 aiming(state, studies),

@@ -1,0 +1,30 @@
+package simmerpoint.scenario.checks;
+
+import java.util.Optional;
+import simmerpoint.pan.Finish;
+import simmerpoint.pan.FinishCatalogue;
+import simmerpoint.scenario.values.ScenarioValues;
+import simmerpoint.units.QuantityWriter;
+
+/** Asks for the finish of a pan that is described without it: it decides over half of the heat. */
+final class FinishQuestion {
+    private static final String BARE = "dull stainless steel";
+
+    private FinishQuestion() {}
+
+    /** The question, if the file describes a pan and none of its finishes. */
+    static Optional<String> of(ScenarioValues values) {
+        boolean asked = values.hasSection("pan") && !values.has("pan.finish") && !values.has("pan.underside-finish");
+        if (!asked) {
+            return Optional.empty();
+        }
+        Finish taken = CookingBuilder.pan(values).finish();
+        return Optional.of("pan.finish: it is not given, so " + taken.name() + " is taken, which takes up "
+                + share(taken) + " of the light; " + BARE + " takes up "
+                + share(FinishCatalogue.find(BARE).orElseThrow()) + ": say what the outside of the pan is like");
+    }
+
+    private static String share(Finish finish) {
+        return QuantityWriter.share(finish.absorptance());
+    }
+}
