@@ -9,6 +9,7 @@ import simmerpoint.answer.trace.WarmingSection;
 import simmerpoint.report.ResultFiles;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.scenario.checks.CheckedScenario;
+import simmerpoint.study.aim.AimAgain;
 import simmerpoint.study.likely.LikelyStudy;
 import simmerpoint.study.trace.Progress;
 import simmerpoint.study.trace.TraceResult;
@@ -45,7 +46,8 @@ final class TraceCommand extends ScenarioCommand {
         TraceResult result = study(
                 name(),
                 progress -> tracer.trace(scenario, rays.options(), progress)
-                        .withLikely(LikelyStudy.run(read, LikelyStudy.FOR_RANGE, rays.options(), Progress.NONE)));
+                        .withLikely(LikelyStudy.run(read, LikelyStudy.FOR_RANGE, rays.options(), Progress.NONE))
+                        .withAimAgain(AimAgain.usualMinutes(scenario, rays.options(), Progress.NONE)));
         outputs.write(ResultFiles.of(result, units), terminal);
         Optional<WarmingResult> curve = warming.wanted() ? WarmingResult.of(result) : Optional.empty();
         if (curve.isPresent()) {

@@ -82,6 +82,7 @@ class CookerReportTest {
                         "What the pan gets",
                         "What it looks like",
                         "Where the light lands",
+                        "How hot the pan's bottom gets",
                         "Where the sunlight goes",
                         "Where to put the pan",
                         "On 14 August 2026",
@@ -238,20 +239,20 @@ class CookerReportTest {
     void cautionsAreGatheredAndTheFirstStandsByTheAnswer() {
         List<Element> sections = all(tree, "section");
         List<String> care =
-                all(sections.get(9), "p").stream().map(CookerReportTest::words).toList();
+                all(sections.get(10), "p").stream().map(CookerReportTest::words).toList();
         assertEquals(8, care.size());
         care.forEach(text -> assertTrue(text.startsWith("Caution: "), text));
         assertTrue(care.get(3).contains("cover the mirror first"));
         assertTrue(care.get(4).contains("Aim by the shadow of a stick"));
-        assertTrue(words(sections.get(6)).contains(care.get(4)), "it stands where aiming is told, too");
+        assertTrue(words(sections.get(7)).contains(care.get(4)), "it stands where aiming is told, too");
         assertEquals(new HashSet<>(care).size(), care.size());
         assertTrue(words(sections.get(0)).contains(care.get(0)));
-        assertTrue(words(sections.get(5)).contains("Caution: The pan stands too high"), "hints to an hour stay there");
+        assertTrue(words(sections.get(6)).contains("Caution: The pan stands too high"), "hints to an hour stay there");
     }
 
     @Test
     void theOriginOfTheFiguresIsToldAndHowToGetThemAgain() {
-        String text = words(all(tree, "section").get(11));
+        String text = words(all(tree, "section").get(12));
         assertTrue(text.contains("1 024 rays in 16 replicates, seed 1"), text);
         assertTrue(text.contains("Simmerpoint " + Version.text()), text);
         assertTrue(text.endsWith("simmerpoint report lake-hut-evening.yaml --rays 1024"), text);

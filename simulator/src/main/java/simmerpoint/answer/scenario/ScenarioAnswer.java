@@ -1,7 +1,10 @@
 package simmerpoint.answer.scenario;
 
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import simmerpoint.answer.Answer;
 import simmerpoint.answer.Section;
 import simmerpoint.answer.SectionBuilder;
@@ -58,6 +61,7 @@ public final class ScenarioAnswer {
                 .figure("sun", sun());
         scenario.site().ifPresent(outdoors -> OutdoorWords.addTo(out, outdoors, figures));
         out.figure("aim", aim.aiming()).figure("target", target()).figure("where it stands", aim.place());
+        support().ifPresent(words -> out.figure("stands on", words));
         scenario.cooking()
                 .ifPresent(
                         kitchen -> new KitchenWords(kitchen, figures.system()).addTo(out, scenario.heights(), figures));
@@ -65,6 +69,24 @@ public final class ScenarioAnswer {
             out.figure("not in the file", String.join(", ", defaults) + ": defaults taken");
         }
         return out.build();
+    }
+
+    /** "3 bars 8 mm × 30 cm, 1 bar 25 mm × 60 cm, ring 20 cm wide". */
+    private Optional<String> support() {
+        if (!(scenario.target() instanceof Pan pan && pan.support().any())) {
+            return Optional.empty();
+        }
+        List<String> parts = new ArrayList<>();
+        pan.support().bars().stream()
+                .collect(Collectors.groupingBy(
+                        bar -> figures.length(bar.widthMetres()) + " \u00d7 " + figures.length(bar.lengthMetres()),
+                        LinkedHashMap::new,
+                        Collectors.counting()))
+                .forEach((size, count) -> parts.add(count + (count == 1 ? " bar " : " bars ") + size));
+        if (pan.support().ringWidthMetres() > 0) {
+            parts.add("ring " + figures.length(2 * pan.support().ringRadiusMetres()) + " wide");
+        }
+        return Optional.of(String.join(", ", parts));
     }
 
     private String dish() {

@@ -32,10 +32,18 @@ record LargestLoss(Estimate watts, Estimate outline, String words) {
                         new LargestLoss(ledger.shaded(), all, "is shaded off the mirrors by the " + noun + " itself"),
                         new LargestLoss(ledger.mirrorLoss(), all, "is swallowed by the mirrors and the dust on them"),
                         new LargestLoss(ledger.scattered(), all, "is scattered by the mirrors to all sides"),
-                        new LargestLoss(ledger.missed(), all, "is reflected but goes past the " + noun))
+                        new LargestLoss(ledger.stopped(), all, "is stopped by the grate or arm under the " + noun),
+                        new LargestLoss(past(ledger), all, "is reflected but goes past the " + noun))
                 .stream()
                 .max(Comparator.comparingDouble(loss -> loss.watts().value()))
                 .orElseThrow();
+    }
+
+    /** Missed, but for what grate and arm stop; where they stop nothing, its error is that of all missed light. */
+    private static Estimate past(Ledger ledger) {
+        return new Estimate(
+                ledger.missed().value() - ledger.stopped().value(),
+                ledger.missed().standardError());
     }
 
     /** A whole sentence, with the light it is part of. */

@@ -174,6 +174,10 @@ public final class SideDrawing implements Drawing {
         canvas.draw(
                 wrong ? Style.TARGET_WRONG : Style.TARGET,
                 new RoundBox(new Box(x - half, y - high, 2 * half, high), 2));
+        for (List<Place> bar : scene.bars()) {
+            canvas.line(
+                    Style.STAND, frame.x(bar.get(0)), frame.y(bar.get(0)), frame.x(bar.get(1)), frame.y(bar.get(1)));
+        }
         canvas.line(wrong ? Style.WARNING : Style.RIM, x - half - 3, y - high, x + half + 3, y - high);
         canvas.draw(Style.SOLID, new RoundBox(new Box(x - 6, y - high - 5, 12, 4), 1.5));
         name(

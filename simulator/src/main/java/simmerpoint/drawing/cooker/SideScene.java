@@ -23,6 +23,7 @@ import simmerpoint.study.light.RayPath;
  * @param legs level distance of the tripod's feet from its middle, m
  * @param pan middle of the pan's underside, or of the disc
  * @param disc edge of a bare disc; empty for a pan
+ * @param bars ends of the bars that the pan stands on
  * @param upperRim the dish's upper edge
  * @param lowest the mirror's lowest point
  * @param sun where the sun is drawn
@@ -41,6 +42,7 @@ public record SideScene(
         double legs,
         Place pan,
         List<Place> disc,
+        List<List<Place>> bars,
         Place upperRim,
         Place lowest,
         Place sun,

@@ -13,6 +13,7 @@ import simmerpoint.dish.PanelOutline;
 import simmerpoint.drawing.Style;
 import simmerpoint.geometry.Vec;
 import simmerpoint.pan.Pan;
+import simmerpoint.pan.Support;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.setup.Setup;
 import simmerpoint.setup.SideView.Place;
@@ -67,6 +68,7 @@ public final class SideScenes {
                 scenario.heights().tripodHeightMetres() * Math.tan(StandGeometry.USUAL_LEAN),
                 pan,
                 disc(scenario, setup, yard),
+                bars(scenario, setup, yard),
                 profile.get(profile.size() - 1),
                 lowest,
                 yard.of(setup.sun().vec().times(Math.max(SUN_AT * f, top(scenario, setup) + SUN_BEYOND * f))),
@@ -126,6 +128,29 @@ public final class SideScenes {
         return TargetOutline.of(scenario.target(), setup).underside().stream()
                 .map(yard::of)
                 .toList();
+    }
+
+    /** Ends of bars, arm and ring. */
+    private static List<List<Place>> bars(Scenario scenario, Setup setup, YardPlace yard) {
+        List<List<Place>> bars = new ArrayList<>();
+        if (scenario.target() instanceof Pan pan) {
+            for (Support.Bar bar : pan.support().bars()) {
+                Vec half = new Vec(Math.cos(bar.azimuthRadians()), Math.sin(bar.azimuthRadians()), 0)
+                        .times(bar.lengthMetres() / 2);
+                bars.add(ends(new Vec(bar.x(), bar.y(), 0), half, setup, yard));
+            }
+            double ring = pan.support().ringRadiusMetres();
+            if (ring > 0) {
+                bars.add(ends(Vec.ZERO, new Vec(ring, 0, 0), setup, yard));
+            }
+        }
+        return bars;
+    }
+
+    private static List<Place> ends(Vec middle, Vec half, Setup setup, YardPlace yard) {
+        return List.of(
+                yard.of(setup.target().toParent(middle.minus(half))),
+                yard.of(setup.target().toParent(middle.plus(half))));
     }
 
     /** How far out along the axis the target reaches, about, m. */
