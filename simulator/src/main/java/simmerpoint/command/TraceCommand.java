@@ -9,8 +9,9 @@ import simmerpoint.answer.trace.WarmingSection;
 import simmerpoint.report.ResultFiles;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.scenario.checks.CheckedScenario;
+import simmerpoint.study.aim.AimAgain;
 import simmerpoint.study.likely.LikelyStudy;
-import simmerpoint.study.trace.PartialProgress;
+import simmerpoint.study.trace.Progress;
 import simmerpoint.study.trace.TraceResult;
 import simmerpoint.study.trace.WarmingResult;
 
@@ -22,8 +23,6 @@ import simmerpoint.study.trace.WarmingResult;
         description = "How much sunlight reaches the pan, how it is spread, where the rest goes.",
         sortOptions = false)
 final class TraceCommand extends ScenarioCommand {
-    private static final double TRACED = 0.5;
-
     private final Tracer tracer;
 
     @Mixin
@@ -44,11 +43,11 @@ final class TraceCommand extends ScenarioCommand {
             throw new WrongUse(name() + ": a bare disc (plane) warms no water; write pan: instead.");
         }
         tellOddities(read);
-        TraceResult result = study(name(), progress -> {
-            TraceResult traced = tracer.trace(scenario, rays.options(), new PartialProgress(progress, 0, TRACED));
-            return traced.withLikely(LikelyStudy.run(
-                    read, LikelyStudy.FOR_RANGE, rays.options(), new PartialProgress(progress, TRACED, 1)));
-        });
+        TraceResult result = study(
+                name(),
+                progress -> tracer.trace(scenario, rays.options(), progress)
+                        .withLikely(LikelyStudy.run(read, LikelyStudy.FOR_RANGE, rays.options(), Progress.NONE))
+                        .withAimAgain(AimAgain.usualMinutes(scenario, rays.options(), Progress.NONE)));
         outputs.write(ResultFiles.of(result, units), terminal);
         Optional<WarmingResult> curve = warming.wanted() ? WarmingResult.of(result) : Optional.empty();
         if (curve.isPresent()) {

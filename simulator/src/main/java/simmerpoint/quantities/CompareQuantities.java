@@ -3,11 +3,15 @@ package simmerpoint.quantities;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
 import simmerpoint.scenario.variants.Variant;
+import simmerpoint.setup.Stand;
 import simmerpoint.study.aim.AimTolerance;
 import simmerpoint.study.compare.ComparedRow;
 import simmerpoint.study.compare.Comparison;
+import simmerpoint.study.pan.BestStand;
 import simmerpoint.target.Ledger;
 
 /** What {@code compare} finds; its table has one row for each cooker, the best first. */
@@ -30,6 +34,13 @@ public final class CompareQuantities {
             .optionalEstimate(
                     "drift_tolerance_rad", "how far the sun has gone when it is to be aimed again", ComparedRow::drift)
             .optionalEstimate("aim_again_s", "from a dead-on aim until a tenth is lost", ComparedRow::againSeconds)
+            .optionalEstimate(
+                    "best_place_power_W",
+                    "the same figure with the pan where it does best",
+                    row -> row.atBest().map(BestStand.Found::watts))
+            .optionalNumber("best_place_pull_back_m", "its pull-back there", row -> stand(row, Stand::pullBackMetres))
+            .optionalNumber("best_place_raise_m", "its raise there", row -> stand(row, Stand::raiseMetres))
+            .optionalNumber("best_place_side_m", "its side there", row -> stand(row, Stand::sideMetres))
             .includeOptional(ComparedRow::boil, HeatQuantities.BOIL);
 
     private static final Fields<Row> NAME = Fields.<Row>none()
@@ -67,6 +78,12 @@ public final class CompareQuantities {
 
     /** A cooker with its rank and its name among the others. */
     private record Row(int rank, String name, ComparedRow cooker) {}
+
+    private static OptionalDouble stand(ComparedRow row, ToDoubleFunction<Stand> length) {
+        return row.atBest().stream()
+                .mapToDouble(best -> length.applyAsDouble(best.stand()))
+                .findFirst();
+    }
 
     private static List<Row> rows(Comparison comparison) {
         VariantNames names = new VariantNames(comparison.variants());

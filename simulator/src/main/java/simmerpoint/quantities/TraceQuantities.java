@@ -119,6 +119,10 @@ public final class TraceQuantities {
                     "standard_cooking_power_W",
                     "cooking_power_as_given_W times 700 W/m\u00b2 \u00f7 beam",
                     TraceResult::standardCookingPower)
+            .optionalEstimate(
+                    "aim_again_s",
+                    "from a dead-on aim until a tenth less is there than aiming again gives",
+                    r -> r.aimAgainMinutes().map(minutes -> minutes.times(60)))
             .include(TraceResult::likely, LikelyQuantities.DOUBTS)
             .optionalGroup("plate", "temperatures of the underside, with the likely losses", PlateResult::of, PLATE)
             .group("run", "differs from run to run", TraceResult::run, RUN);

@@ -45,7 +45,7 @@ class ProgramTest extends CommandRuns {
     @Test
     void withoutArgumentsTheExampleIsTraced() {
         assertEquals(0, run());
-        assertTrue(out().contains("W go into the water."), out());
+        assertTrue(out().contains("W) go into the water."), out());
         assertEquals("", err());
         assertEquals(TraceOptions.DEFAULT_RAYS, asked.rays());
         assertEquals(TraceOptions.DEFAULT_SEED, asked.seed());

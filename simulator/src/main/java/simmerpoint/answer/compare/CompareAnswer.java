@@ -18,6 +18,7 @@ import simmerpoint.scenario.variants.DifferingKey;
 import simmerpoint.study.aim.AimTolerance;
 import simmerpoint.study.compare.ComparedRow;
 import simmerpoint.study.compare.Comparison;
+import simmerpoint.study.paired.GluingLuck;
 import simmerpoint.units.UnitSystem;
 
 /** The answer to "which of these is best, and what does the cheaper one cost me?". */
@@ -56,6 +57,7 @@ public final class CompareAnswer {
     private Section which() {
         return Section.headed("Which is best")
                 .say(best())
+                .say(atBestPlace())
                 .say(fewestPanels())
                 .say(boiling())
                 .build();
@@ -83,6 +85,24 @@ public final class CompareAnswer {
             text += "; no difference is seen to " + CompareWords.enumerated(same, MOST_NAMES);
         }
         return text + costs(worse) + ".";
+    }
+
+    /** Who is best when no pan stands out of place, so that sloppy work is not crowned for spreading the light to where one stands. */
+    private Optional<String> atBestPlace() {
+        return comparison
+                .bestAtItsPlace()
+                .filter(row -> comparison.rows().size() > 1)
+                .map(row -> {
+                    ComparedRow best = comparison.best();
+                    String watts = figures.plainWatts(row.atBest().orElseThrow().watts());
+                    if (row.place() == best.place()) {
+                        return "With every pan where it does best it stays so: " + name(row) + " then has " + watts
+                                + ".";
+                    }
+                    return "That is with the pans where they stand. With every pan where it does best, " + name(row)
+                            + " is best with " + watts + ", and " + name(best) + " has "
+                            + figures.plainWatts(best.atBest().orElseThrow().watts()) + ".";
+                });
     }
 
     private String costs(List<ComparedRow> worse) {
@@ -153,7 +173,7 @@ public final class CompareAnswer {
                         : "")
                 + "Aim again: minutes from a dead-on aim until " + percent
                 + " less is there than aiming again would give; the sun goes its real way where place and time are known, else "
-                + "in the worst direction at its fastest, a quarter of a degree a minute. Sun gone: how far it is off by then.";
+                + "in the worst direction at its fastest, a quarter of a degree a minute. Best place: the watts with each pan where it does best, along the axis, up and down and sideways.";
     }
 
     private Section differs() {
@@ -199,8 +219,8 @@ public final class CompareAnswer {
                         + " standard errors is called a difference here; one in sixteen does so by chance alone.")
                 .sayIf(
                         askew,
-                        "Panels glued askew fall otherwise in every dish: where panels differ, part of the "
-                                + "difference is the luck of this one gluing. Another --seed glues anew; "
+                        "Panels glued askew fall otherwise in every dish: the ± of a difference holds that luck too, from "
+                                + GluingLuck.DISHES + " buildings of each with the same care; "
                                 + "--vary \"mirror.panel-tilt=0 mrad\" leaves it out.")
                 .say(
                         FigureFormat.count(comparison.run().rays()) + " rays for each in " + comparison.replicates()

@@ -58,16 +58,13 @@ record CompareTable(Comparison comparison, VariantNames names, CompareWords word
     }
 
     private Columns<ComparedRow> columns() {
-        double range = Math.toDegrees(AimTolerance.RANGE);
         return Columns.<ComparedRow>none()
                 .with(words.wattsHead(), this::watts)
                 .with("below\nthe best\nW", this::difference)
                 .with("hot\nspot\nkW/m²", row -> flux(row.peakFlux()))
                 .withIf(words.anyPan(), "water\nboils in", this::boil)
                 .with("panels\nto cut", words::panels)
-                .with(
-                        "sun\ngone\n°",
-                        row -> drift(row, row.drift().map(CompareWords::degrees), FigureFormat.fixed(range, 0)))
+                .with("best\nplace\nW", this::atBest)
                 .with(
                         "aim\nagain\nmin",
                         row -> drift(
@@ -94,6 +91,12 @@ record CompareTable(Comparison comparison, VariantNames names, CompareWords word
 
     private String watts(ComparedRow row) {
         return figures().plainWatts(row.useful()).replace(FigureFormat.NBSP + "W", "");
+    }
+
+    private String atBest(ComparedRow row) {
+        return row.atBest()
+                .map(best -> figures().plainWatts(best.watts()).replace(FigureFormat.NBSP + "W", ""))
+                .orElse(NOTHING);
     }
 
     private String difference(ComparedRow row) {

@@ -23,6 +23,7 @@ import simmerpoint.study.design.DesignGoal;
 import simmerpoint.study.design.DesignResult;
 import simmerpoint.study.design.DishCandidate;
 import simmerpoint.study.design.PanelLayout;
+import simmerpoint.study.paired.GluingLuck;
 import simmerpoint.units.UnitSystem;
 
 /** The answer to "what dish does what I want?". */
@@ -127,7 +128,12 @@ public final class DesignAnswer {
     }
 
     private String explained() {
-        return "Each row is the smallest dish for its number of panels that does it, with the focal length"
+        boolean askew = result.scenario().built().mirror().panelTiltRadians() > 0;
+        String promise = askew
+                ? "What is wanted is promised for four in five dishes built with this care, since panels glued askew fall "
+                        + "otherwise in each: every dish here was built " + GluingLuck.DISHES + " times. "
+                : "";
+        return promise + "Each row is the smallest dish for its number of panels that does it, with the focal length"
                 + " that suits it best; no other dish has both fewer panels and less diameter. Diameters and focal"
                 + " lengths go by whole centimetres. Aim again: minutes from a dead-on aim until a tenth less is there than aiming again"
                 + " would give, the sun going its real way where place and time are known, else the worst way at its fastest. The largest panel is given as rim edge \u00d7 length along the rib."

@@ -9,6 +9,7 @@ import simmerpoint.answer.words.HeatSentences;
 import simmerpoint.answer.words.HeightWords;
 import simmerpoint.answer.words.HobWords;
 import simmerpoint.answer.words.PowerWords;
+import simmerpoint.answer.words.SkyWords;
 import simmerpoint.answer.words.TargetWords;
 import simmerpoint.pan.Pan;
 import simmerpoint.quantities.OneLine;
@@ -45,7 +46,7 @@ record CookSection(TraceResult result, FigureFormat figures, TargetWords words, 
             if (words.isPan()) {
                 out.say(place()).say(landing());
             }
-            out.say(hottest());
+            out.say(hottest()).say(aim());
         }
         return out.say(LargestLoss.of(result).sentence(figures)).build();
     }
@@ -95,6 +96,12 @@ record CookSection(TraceResult result, FigureFormat figures, TargetWords words, 
             HeatSentences heat = new HeatSentences(found, result.likely(), figures.system());
             return heat.boil() + " " + heat.levelSentence() + " (" + capital(heat.weather()) + ".)";
         });
+    }
+
+    private Optional<String> aim() {
+        return result.aimAgainMinutes()
+                .map(minutes -> "Aimed dead on, it is to be aimed again every " + SkyWords.minutes(minutes.value())
+                        + ": by then a tenth less is there than aiming again would give.");
     }
 
     private static String capital(String text) {

@@ -53,6 +53,15 @@ public record AimAgain(SunTrack way, Optional<Estimate> minutes) {
         return of(List.of(scenario), lossShare, options, progress).get(0);
     }
 
+    /** The minutes for a scenario with the usual loss; empty as {@link #minutes}, or if the dish cannot stand dead on. */
+    public static Optional<Estimate> usualMinutes(Scenario scenario, TraceOptions options, Progress progress) {
+        try {
+            return of(scenario, AimTolerance.USUAL_LOSS, options, progress).minutes();
+        } catch (ImpossibleSetupException e) {
+            return Optional.empty();
+        }
+    }
+
     /** For many scenarios, all traced together: few rays, up to {@code options.rays()} for those not good to 4 % yet. */
     public static List<AimAgain> of(
             List<Scenario> scenarios, double lossShare, TraceOptions options, Progress progress) {

@@ -15,9 +15,11 @@ import simmerpoint.scenario.variants.Variant;
 import simmerpoint.study.aim.AimAgain;
 import simmerpoint.study.aim.AimTolerance;
 import simmerpoint.study.light.LightKey;
+import simmerpoint.study.paired.GluingLuck;
 import simmerpoint.study.paired.PairedStudy;
 import simmerpoint.study.paired.PairedTrace;
 import simmerpoint.study.paired.PairedWatts;
+import simmerpoint.study.pan.BestStand;
 import simmerpoint.study.trace.HeatResult;
 import simmerpoint.study.trace.ImpossibleSetupException;
 import simmerpoint.study.trace.MaximumFlux;
@@ -37,7 +39,9 @@ public final class CompareStudy {
     private static final int CHUNK = 64;
 
     private static final long FIRST_RAYS = 1L << 16;
-    private static final double TRACES = 0.5;
+    private static final double TRACES = 0.4;
+    private static final double TIMED = 0.65;
+    private static final double PLACED = 0.9;
 
     private final List<Variant> variants;
     private final List<Integer> order;
@@ -97,7 +101,12 @@ public final class CompareStudy {
         TraceResult first = traced.get(0).trace();
         List<Optional<AimAgain>> again = Collections.nCopies(variants.size(), Optional.empty());
         return new Comparison(
-                rows(variants, kept.toArray(Traced[]::new), again),
+                rows(
+                        variants,
+                        kept.toArray(Traced[]::new),
+                        again,
+                        Collections.nCopies(variants.size(), Optional.empty()),
+                        Optional.empty()),
                 first.seed(),
                 first.replicates(),
                 true,
@@ -130,13 +139,23 @@ public final class CompareStudy {
             rays *= 2;
             from = to;
         }
-        List<Optional<AimAgain>> again = again(new PartialProgress(progress, TRACES, 1));
+        List<Optional<AimAgain>> again = again(new PartialProgress(progress, TRACES, TIMED));
+        TraceOptions last = options.withPrecision(0).withRays(rays);
+        List<Optional<BestStand.Found>> atBest = atBest(last, new PartialProgress(progress, TIMED, PLACED));
+        List<Scenario> all = variants.stream().map(Variant::scenario).toList();
+        Optional<GluingLuck> luck = all.size() > 1 && GluingLuck.isThere(all)
+                ? Optional.of(GluingLuck.of(all, last, new PartialProgress(progress, PLACED, 1)))
+                : Optional.empty();
         double seconds = (System.nanoTime() - start) * 1e-9;
         long cast = (long) ReplicateCaster.REPLICATES << ReplicateCaster.bitsFor(rays);
         TraceResult.RunInfo info =
                 new TraceResult.RunInfo(cast, Math.min(options.threads(), ReplicateCaster.REPLICATES), seconds);
         return new Comparison(
-                rows(variants, traced, again), options.seed(), ReplicateCaster.REPLICATES, precise(traced), info);
+                rows(variants, traced, again, atBest, luck),
+                options.seed(),
+                ReplicateCaster.REPLICATES,
+                precise(traced),
+                info);
     }
 
     private boolean precise(Traced[] traced) {
@@ -198,25 +217,48 @@ public final class CompareStudy {
         return out;
     }
 
-    private static List<ComparedRow> rows(List<Variant> variants, Traced[] traced, List<Optional<AimAgain>> again) {
+    private List<Optional<BestStand.Found>> atBest(TraceOptions with, Progress part) {
+        List<Optional<BestStand.Found>> out = new ArrayList<>(Collections.nCopies(variants.size(), Optional.empty()));
+        this.<BestStand.Found>inChunks(
+                (scenarios, p) -> BestStand.of(scenarios, with, p), part, (k, found) -> out.set(k, Optional.of(found)));
+        return out;
+    }
+
+    private static List<ComparedRow> rows(
+            List<Variant> variants,
+            Traced[] traced,
+            List<Optional<AimAgain>> again,
+            List<Optional<BestStand.Found>> atBest,
+            Optional<GluingLuck> luck) {
         List<Integer> ranked = IntStream.range(0, traced.length)
                 .boxed()
                 .sorted(Comparator.comparingDouble(
                         k -> -traced[k].watts().useful().value()))
                 .toList();
-        PairedWatts best = traced[ranked.get(0)].watts();
+        int first = ranked.get(0);
+        PairedWatts best = traced[first].watts();
         return ranked.stream()
                 .map(k -> new ComparedRow(
                         variants.get(k),
                         k,
                         traced[k].watts().useful(),
                         traced[k].watts().ledger(),
-                        traced[k].watts().usefulBeyond(best),
+                        difference(traced[k].watts().usefulBeyond(best), k, first, luck),
+                        atBest.get(k),
                         traced[k].peakFlux(),
                         traced[k].hottestFlux(),
                         traced[k].boil(),
                         traced[k].watts().panels(),
                         again.get(k)))
                 .toList();
+    }
+
+    /** With the luck of gluing, which two dishes of one layout share. */
+    private static Estimate difference(Estimate sampled, int k, int first, Optional<GluingLuck> luck) {
+        double spread = luck.map(
+                        built -> built.spread(dishes -> dishes.get(k).useful().value()
+                                - dishes.get(first).useful().value()))
+                .orElse(0.0);
+        return new Estimate(sampled.value(), Math.max(sampled.standardError(), spread));
     }
 }

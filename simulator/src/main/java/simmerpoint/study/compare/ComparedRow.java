@@ -6,6 +6,7 @@ import simmerpoint.sampling.Estimate;
 import simmerpoint.scenario.variants.Variant;
 import simmerpoint.study.aim.AimAgain;
 import simmerpoint.study.aim.AimTolerance;
+import simmerpoint.study.pan.BestStand;
 import simmerpoint.study.trace.MaximumFlux;
 import simmerpoint.target.Ledger;
 
@@ -17,7 +18,8 @@ import simmerpoint.target.Ledger;
  * @param useful the figure it is ranked by: cooking power of a pan, caught watts of a bare disc
  * @param ledger where the light went
  * @param difference of that figure beyond those of the best, at most 0 but for rounding, with the standard error of the
- *     difference from replicates that share their samples
+ *     difference from replicates that share their samples and, where panels are glued askew, what the luck of gluing makes of it
+ * @param atBest the same cooker with its pan where it does best; empty if that was not asked
  * @param peakFlux hottest spot of underside or disc, W/m²
  * @param hottestFlux the hottest of all light, for cautions, see {@link MaximumFlux}, W/m²
  * @param boil whether and when the pan's water boils; empty for a bare disc
@@ -30,6 +32,7 @@ public record ComparedRow(
         Estimate useful,
         Ledger ledger,
         Estimate difference,
+        Optional<BestStand.Found> atBest,
         Estimate peakFlux,
         double hottestFlux,
         Optional<BoilingOutcome> boil,
@@ -59,6 +62,11 @@ public record ComparedRow(
     /** How far the sun has gone when it is to be aimed again, rad; empty as {@link AimAgain#minutes}. */
     public Optional<Estimate> drift() {
         return again.flatMap(AimAgain::radians);
+    }
+
+    /** Watts with the pan where it does best; minus infinity if that was not asked. */
+    public double bestPlaceWatts() {
+        return atBest.map(best -> best.watts().value()).orElse(Double.NEGATIVE_INFINITY);
     }
 
     /** Time from a dead-on aim until it is to be aimed again, s; empty as {@link AimAgain#minutes}. */

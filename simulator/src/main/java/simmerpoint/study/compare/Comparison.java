@@ -1,6 +1,8 @@
 package simmerpoint.study.compare;
 
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import simmerpoint.sampling.Estimate;
 import simmerpoint.scenario.variants.Variant;
 import simmerpoint.study.trace.TraceResult;
@@ -27,6 +29,13 @@ public record Comparison(
     /** The one with the most watts. */
     public ComparedRow best() {
         return rows.get(0);
+    }
+
+    /** The one with the most watts when every pan stands where it does best; empty if that was not asked. */
+    public Optional<ComparedRow> bestAtItsPlace() {
+        return rows.stream()
+                .filter(row -> row.atBest().isPresent())
+                .max(Comparator.comparingDouble(ComparedRow::bestPlaceWatts));
     }
 
     /** Those that are not seen to differ from the best, itself among them. */

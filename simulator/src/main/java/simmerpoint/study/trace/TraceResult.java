@@ -26,6 +26,7 @@ import simmerpoint.target.Spot;
  * @param precisionReached whether the asked precision was reached before the bound on rays; true if none was asked
  * @param run what differs from run to run
  * @param likely what is likely over all doubts, if that was worked out; all else is for the figures exactly as given
+ * @param aimAgainMinutes how long after a dead-on aim it is to be aimed again, if that was worked out and is ever needed
  */
 public record TraceResult(
         Scenario scenario,
@@ -41,8 +42,9 @@ public record TraceResult(
         int replicates,
         boolean precisionReached,
         RunInfo run,
-        Optional<LikelyResult> likely) {
-    /** Without a look at doubts. */
+        Optional<LikelyResult> likely,
+        Optional<Estimate> aimAgainMinutes) {
+    /** Without a look at doubts and aiming. */
     public TraceResult(
             Scenario scenario,
             double outlineArea,
@@ -71,6 +73,7 @@ public record TraceResult(
                 replicates,
                 precisionReached,
                 run,
+                Optional.empty(),
                 Optional.empty());
     }
 
@@ -90,7 +93,28 @@ public record TraceResult(
                 replicates,
                 precisionReached,
                 run,
-                Optional.of(result));
+                Optional.of(result),
+                aimAgainMinutes);
+    }
+
+    /** The same with when to aim again. */
+    public TraceResult withAimAgain(Optional<Estimate> minutes) {
+        return new TraceResult(
+                scenario,
+                outlineArea,
+                apertureArea,
+                panels,
+                ledger,
+                spot,
+                maps,
+                faces,
+                heat,
+                seed,
+                replicates,
+                precisionReached,
+                run,
+                likely,
+                minutes);
     }
 
     /** The likely figure it is judged by, W: the median over all doubts, or that of the figures as given. */

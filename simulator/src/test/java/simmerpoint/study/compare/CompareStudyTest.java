@@ -10,19 +10,24 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CancellationException;
 import org.junit.jupiter.api.Test;
+import simmerpoint.answer.compare.CompareAnswer;
 import simmerpoint.heat.BoilingOutcome;
 import simmerpoint.sampling.Estimate;
+import simmerpoint.sampling.Replicates;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.scenario.ScenarioException;
 import simmerpoint.scenario.file.ScenarioReader;
 import simmerpoint.scenario.variants.Variant;
 import simmerpoint.scenario.variants.Variants;
 import simmerpoint.scenario.variants.VariedKey;
+import simmerpoint.study.paired.PairedStudy;
+import simmerpoint.study.paired.PairedWatts;
 import simmerpoint.study.trace.Progress;
 import simmerpoint.study.trace.TraceOptions;
 import simmerpoint.study.trace.TraceResult;
 import simmerpoint.study.trace.TraceStudy;
 import simmerpoint.target.Ledger;
+import simmerpoint.units.UnitSystem;
 
 class CompareStudyTest {
     private static final TraceOptions OPTIONS =
@@ -58,9 +63,44 @@ class CompareStudyTest {
         }
     }
 
+    /** A pan beside the spot gets more from a rough mirror that spreads its light: that is no reason to build roughly. */
+    @Test
+    void sloppyWorkIsNotCrownedBecauseThePanStandsOffItsBestPlace() throws ScenarioException {
+        Comparison c = run("mirror.slope-error=2 mrad,14 mrad", "stand.side=20 cm");
+        assertEquals("14 mrad", c.best().variant().varied().get("mirror.slope-error"));
+        ComparedRow placed = c.bestAtItsPlace().orElseThrow();
+        assertEquals("2 mrad", placed.variant().varied().get("mirror.slope-error"));
+        String text = CompareAnswer.of(c, UnitSystem.METRIC).toString().replace('\u00a0', ' ');
+        assertTrue(
+                text.contains(
+                                "That is with the pans where they stand. With every pan where it does best, slope-error 2 mrad")
+                        && text.contains(" is best with "),
+                text);
+        for (ComparedRow row : c.rows()) {
+            assertTrue(row.bestPlaceWatts() >= row.useful().value() - 0.5, row.toString());
+        }
+    }
+
+    /** 24 against 23 sectors, glued anew twenty times with seeds of the test's own: the ± is that spread, to a factor of two. */
+    @Test
+    void theErrorOfADifferenceHoldsTheLuckOfGluing() throws ScenarioException {
+        List<Variant> both = variants("dish.surface.sectors=24,23", "mirror.panel-tilt=8 mrad");
+        List<Scenario> scenarios = both.stream().map(Variant::scenario).toList();
+        double[] gains = new double[20];
+        for (int k = 0; k < gains.length; k++) {
+            List<PairedWatts> built = PairedStudy.watts(scenarios, OPTIONS.withSeed(500 + k), Progress.NONE);
+            gains[k] = built.get(0).useful().value() - built.get(1).useful().value();
+        }
+        double spread = Math.sqrt(gains.length)
+                * Replicates.mean(gains.length, k -> gains[k]).standardError();
+        Comparison c = CompareStudy.run(both, OPTIONS, Progress.NONE);
+        double stated = c.rows().get(1).difference().standardError();
+        assertTrue(stated > spread / 2 && stated < 2 * spread, stated + " W stated, " + spread + " W really");
+    }
+
     @Test
     void theBestComesFirstAndDifferencesArePaired() throws ScenarioException {
-        Comparison c = run("mirror.reflectance=0.7,0.85,0.8");
+        Comparison c = run("mirror.reflectance=0.7,0.85,0.8", "mirror.panel-tilt=0 mrad");
         List<String> order = c.rows().stream()
                 .map(row -> row.variant().varied().get("mirror.reflectance"))
                 .toList();
@@ -103,6 +143,7 @@ class CompareStudyTest {
                 Estimate.exact(700),
                 ledger(700),
                 difference,
+                Optional.empty(),
                 Estimate.exact(0),
                 0,
                 Optional.empty(),
