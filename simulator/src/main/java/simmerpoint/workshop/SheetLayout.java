@@ -22,7 +22,11 @@ public record SheetLayout(Size sheet, List<Sheet> sheets) {
      */
     public record Placed(Piece piece, Polygon outline) {}
 
-    /** A sheet with its pieces. */
+    /**
+     * A sheet with its pieces.
+     *
+     * @param placed its pieces
+     */
     public record Sheet(List<Placed> placed) {
         /** How much of its length is used, m. */
         public double usedLength() {

@@ -26,8 +26,7 @@ final class KeyLabels {
             Map.entry("aim.turn", "Turn: the dish is pointed wrong"),
             Map.entry("aim.drift", "Drift: the sun has moved on"),
             Map.entry("mirror", "The mirror"),
-            Map.entry("workmanship", "The workmanship"),
-            Map.entry("build", "What it is cut from"));
+            Map.entry("workmanship", "The workmanship"));
 
     private static final Map<String, String> MEANINGS = Map.ofEntries(
             Map.entry("dish.surface.spacing equal-width", "all rings equally wide"),
