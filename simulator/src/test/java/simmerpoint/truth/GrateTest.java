@@ -35,7 +35,7 @@ class GrateTest {
 
     /** A flat mirror under a slanting point sun: an even parallel beam on the whole underside, the pan's shadow beside it. */
     private static Ledger evenly(Support support) {
-        Pan pan = ((Pan) Scene.pan(RADIUS, 1e-4)).withSupport(support);
+        Pan pan = Scene.pan(RADIUS, 1e-4).withSupport(support);
         return Scene.of(FLAT, pan)
                 .with(Scene.POINT)
                 .drift(SLANT, 0)
@@ -103,7 +103,9 @@ class GrateTest {
     }
 
     private static Scene cooker(Support support) {
-        return Scene.of(Scene.rings(1.2, 0.8, 0.06, 12, 4), ((Pan) Scene.pan(0.12, 0.11)).withSupport(support))
+        return Scene.of(
+                        Scene.rings(1.2, 0.8, 0.06, 12, 4),
+                        Scene.pan(0.12, 0.11).withSupport(support))
                 .with(Mirror.plain(0.85, 5e-3))
                 .elevation(Math.toRadians(50));
     }
