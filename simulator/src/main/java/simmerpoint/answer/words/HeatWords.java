@@ -59,7 +59,7 @@ public final class HeatWords {
     /** To the nearest ten: "240 °C" or "460 °F". */
     public String roughly(double celsius) {
         double shown = system == UnitSystem.INCH ? celsius * 9 / 5 + 32 : celsius;
-        return FigureFormat.fixed(10 * Math.round(shown / 10), 0) + unit();
+        return FigureFormat.fixed((double) (10 * Math.round(shown / 10)), 0) + unit();
     }
 
     /** "83 °C (78 to 88 °C)", or "83 °C" where the range is too narrow to be told. */
