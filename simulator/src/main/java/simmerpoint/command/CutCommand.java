@@ -48,14 +48,12 @@ final class CutCommand extends AnswerCommand {
     /** Paper to print on. */
     enum PaperSize {
         /** ISO 216. */
-        A4(Paper.A4),
+        A4,
         /** 8.5 × 11 in. */
-        LETTER(Paper.LETTER);
+        LETTER;
 
-        private final Paper sheet;
-
-        PaperSize(Paper sheet) {
-            this.sheet = sheet;
+        private Paper sheet() {
+            return this == A4 ? Paper.A4 : Paper.LETTER;
         }
     }
 
@@ -107,6 +105,6 @@ final class CutCommand extends AnswerCommand {
     }
 
     private Paper paper() {
-        return paper == null ? Paper.usual(units) : paper.sheet;
+        return paper == null ? Paper.usual(units) : paper.sheet();
     }
 }

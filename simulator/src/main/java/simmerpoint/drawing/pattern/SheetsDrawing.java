@@ -52,7 +52,8 @@ public record SheetsDrawing(SheetLayout layout, UnitSystem units) implements Dra
         double wide = scale * layout.sheet().length();
         for (int k = 0; k < shown(); k++) {
             double x = box.x() + k % across() * (wide + GAP);
-            double y = box.y() + k / across() * rowHeight(box.width());
+            int row = k / across();
+            double y = box.y() + row * rowHeight(box.width());
             sheet(
                     canvas,
                     layout.sheets().get(k).placed(),

@@ -27,7 +27,8 @@ class PanSheetTest {
             double y = (k / n - n / 2 + 0.5) * cell;
             flux[k] = Math.hypot(x, y) < radius ? 1 : 0;
         }
-        return new FluxMap(n, n, cell, cell, -n / 2 * cell, -n / 2 * cell, flux, new double[n * n]);
+        int half = n / 2;
+        return new FluxMap(n, n, cell, cell, -half * cell, -half * cell, flux, new double[n * n]);
     }
 
     private static FluxMap wall() {
