@@ -84,7 +84,8 @@ public final class YearChart implements Drawing {
                 canvas.write(Text.at(
                                 place.middleX(),
                                 place.middleY() + 5,
-                                FigureFormat.rounded(light.cookingPower().value(), 2))
+                                FigureFormat.rounded(
+                                        Math.rint(light.cookingPower().value()) + 0.0, 2))
                         .in(simmerpoint.drawing.TextStyle.on(level))
                         .size(LETTERS)
                         .middle()
