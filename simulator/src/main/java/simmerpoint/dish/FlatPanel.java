@@ -16,8 +16,9 @@ public record FlatPanel(int panel, Polygon edge, boolean bent) {
     /** Of a panel that is flat in the dish. */
     static FlatPanel of(PanelOutline outline) {
         List<Vec> edge = outline.edge();
-        Vec normal = normal(edge);
-        Vec middle = edge.stream().reduce(Vec.ZERO, Vec::plus).times(1.0 / edge.size());
+        Vec area = Vec.area(edge);
+        Vec normal = area.times(1 / area.length());
+        Vec middle = Vec.mean(edge);
         Vec uphill = uphill(normal, middle);
         Vec across = uphill.cross(normal);
         return new FlatPanel(
@@ -27,15 +28,6 @@ public record FlatPanel(int panel, Polygon edge, boolean bent) {
                                 p.minus(middle).dot(across), p.minus(middle).dot(uphill)))
                         .toList()),
                 false);
-    }
-
-    /** Unit normal towards the sun by Newell's sum over the edges (any text on computer graphics). */
-    private static Vec normal(List<Vec> edge) {
-        Vec sum = Vec.ZERO;
-        for (int k = 0; k < edge.size(); k++) {
-            sum = sum.plus(edge.get(k).cross(edge.get((k + 1) % edge.size())));
-        }
-        return sum.times(1 / sum.length());
     }
 
     /** The steepest way up in the panel; away from the axis where it is level. */

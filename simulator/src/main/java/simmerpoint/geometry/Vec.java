@@ -1,5 +1,7 @@
 package simmerpoint.geometry;
 
+import java.util.List;
+
 /**
  * A point (m) or a free vector in some right-handed frame; the name of the variable says which frame.
  *
@@ -10,6 +12,23 @@ package simmerpoint.geometry;
 public record Vec(double x, double y, double z) {
     /** The origin. */
     public static final Vec ZERO = new Vec(0, 0, 0);
+
+    /**
+     * Vector area of a closed polygon, m²: its area along its normal, by half the sum of the vector products of neighbouring corners
+     * (Newell's rule). Zero for fewer than three corners.
+     */
+    public static Vec area(List<Vec> corners) {
+        Vec sum = ZERO;
+        for (int k = 0; k < corners.size(); k++) {
+            sum = sum.plus(corners.get(k).cross(corners.get((k + 1) % corners.size())));
+        }
+        return sum.times(0.5);
+    }
+
+    /** Mean of points, at least one. */
+    public static Vec mean(List<Vec> points) {
+        return points.stream().reduce(ZERO, Vec::plus).times(1.0 / points.size());
+    }
 
     /** This plus {@code b}. */
     public Vec plus(Vec b) {

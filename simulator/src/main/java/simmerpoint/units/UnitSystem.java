@@ -13,6 +13,12 @@ public enum UnitSystem {
     /** One mile an hour, m/s (by definition). */
     public static final double MILE_PER_HOUR = 0.44704;
 
+    /** One pound, kg (by definition). */
+    public static final double POUND_KILOGRAMS = 0.45359237;
+
+    /** The weight of one pound, N: times the standard acceleration of free fall, 9.80665 m/s² (by definition). */
+    public static final double POUND_FORCE_NEWTONS = 4.4482216152605;
+
     private final String shortUnit;
     private final double shortUnitMetres;
 

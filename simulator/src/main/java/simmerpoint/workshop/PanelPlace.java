@@ -32,13 +32,8 @@ public record PanelPlace(int number, String piece, List<Vec> edge, Vec middle, d
 
     private static PanelPlace of(PanelOutline outline, Piece piece) {
         List<Vec> edge = outline.edge();
-        Vec sum = Vec.ZERO;
-        Vec twiceArea = Vec.ZERO;
-        for (int k = 0; k < edge.size(); k++) {
-            sum = sum.plus(edge.get(k));
-            twiceArea = twiceArea.plus(edge.get(k).cross(edge.get((k + 1) % edge.size())));
-        }
-        double cant = Math.acos(Math.min(1, Math.abs(twiceArea.z()) / twiceArea.length()));
-        return new PanelPlace(outline.panel() + 1, piece.name(), edge, sum.times(1.0 / edge.size()), cant);
+        Vec area = Vec.area(edge);
+        double cant = Math.acos(Math.min(1, Math.abs(area.z()) / area.length()));
+        return new PanelPlace(outline.panel() + 1, piece.name(), edge, Vec.mean(edge), cant);
     }
 }

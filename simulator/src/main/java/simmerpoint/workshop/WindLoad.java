@@ -1,5 +1,7 @@
 package simmerpoint.workshop;
 
+import simmerpoint.heat.PhysicalConstants;
+
 /**
  * Wind straight into the open side of a dish on its stand, the worst case.
  *
@@ -18,8 +20,6 @@ public record WindLoad(double area, double height, double mass, double arm) {
     /** Air at sea level and 15 °C, kg/m³ (ISO 2533). */
     private static final double AIR_DENSITY = 1.225;
 
-    private static final double GRAVITY = 9.80665;
-
     /** A stand with {@code feet} on a circle of that radius, m. */
     public static WindLoad of(double area, double height, double mass, int feet, double footRadius) {
         return new WindLoad(area, height, mass, footRadius * Math.cos(Math.PI / feet));
@@ -37,11 +37,11 @@ public record WindLoad(double area, double height, double mass, double arm) {
 
     /** Speed at which it tips about two feet, m/s: force · height = weight · arm. */
     public double tippingSpeed() {
-        return Math.sqrt(mass * GRAVITY * arm / (force(1) * height));
+        return Math.sqrt(mass * PhysicalConstants.GRAVITY * arm / (force(1) * height));
     }
 
     /** Mass that stands a wind of that speed (m/s), kg. */
     public double massFor(double speed) {
-        return moment(speed) / (GRAVITY * arm);
+        return moment(speed) / (PhysicalConstants.GRAVITY * arm);
     }
 }

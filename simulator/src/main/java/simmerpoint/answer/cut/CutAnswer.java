@@ -24,9 +24,6 @@ import simmerpoint.workshop.WindLoad;
 
 /** The answer to "what do I cut?". */
 public final class CutAnswer {
-    private static final double POUND = 0.45359237;
-    private static final double GRAVITY = 9.80665;
-
     private final CutPlan plan;
     private final UnitSystem units;
     private final FigureFormat figures;
@@ -179,7 +176,7 @@ public final class CutAnswer {
     private String mass(double kilograms) {
         return units == UnitSystem.METRIC
                 ? FigureFormat.rounded(kilograms, 2) + FigureFormat.NBSP + "kg"
-                : FigureFormat.rounded(kilograms / POUND, 2) + FigureFormat.NBSP + "lb";
+                : FigureFormat.rounded(kilograms / UnitSystem.POUND_KILOGRAMS, 2) + FigureFormat.NBSP + "lb";
     }
 
     private String wind() {
@@ -193,7 +190,7 @@ public final class CutAnswer {
     private String force(double newtons) {
         return units == UnitSystem.METRIC
                 ? FigureFormat.rounded(newtons, 2) + FigureFormat.NBSP + "N"
-                : FigureFormat.rounded(newtons / POUND / GRAVITY, 2) + FigureFormat.NBSP + "lbf";
+                : FigureFormat.rounded(newtons / UnitSystem.POUND_FORCE_NEWTONS, 2) + FigureFormat.NBSP + "lbf";
     }
 
     private String speed(double metresPerSecond) {

@@ -12,7 +12,6 @@ import simmerpoint.units.UnitSystem;
 
 /** What a scenario says of pan, water, air, heat levels and heights, in a line each. */
 record KitchenWords(CookingSetup kitchen, UnitSystem system) {
-    private static final double POUND = 0.45359237;
     private static final double QUART = 0.946352946;
 
     void addTo(SectionBuilder out, GroundHeights ground, FigureFormat figures) {
@@ -30,7 +29,9 @@ record KitchenWords(CookingSetup kitchen, UnitSystem system) {
     private String vessel() {
         ThermalPan vessel = kitchen.vessel();
         return vessel.material().name() + ", "
-                + (inch() ? figure(vessel.massKilograms() / POUND, "lb") : figure(vessel.massKilograms(), "kg"))
+                + (inch()
+                        ? figure(vessel.massKilograms() / UnitSystem.POUND_KILOGRAMS, "lb")
+                        : figure(vessel.massKilograms(), "kg"))
                 + (vessel.lidOn() ? " with its lid, lid on" : ", lid off") + "; takes up "
                 + percent(vessel.underside().absorptance()) + " at the underside, "
                 + percent(vessel.wetWall().absorptance()) + " at the wall, "

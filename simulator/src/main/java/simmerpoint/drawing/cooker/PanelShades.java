@@ -63,13 +63,10 @@ final class PanelShades {
                 : outer.and(Path.through(hole.stream().map(place).toList(), true));
     }
 
-    /** Unit normal by the sum of vector products of neighbouring corners (Newell's rule). */
+    /** Unit normal; zero where there is none. */
     private static Vec normal(List<Vec> edge) {
-        Vec sum = Vec.ZERO;
-        for (int i = 0; i < edge.size(); i++) {
-            sum = sum.plus(edge.get(i).cross(edge.get((i + 1) % edge.size())));
-        }
-        double length = sum.length();
-        return length > 0 ? sum.times(1 / length) : Vec.ZERO;
+        Vec area = Vec.area(edge);
+        double length = area.length();
+        return length > 0 ? area.times(1 / length) : Vec.ZERO;
     }
 }

@@ -14,39 +14,27 @@ import simmerpoint.units.SawLength;
 import simmerpoint.units.UnitSystem;
 
 /**
- * The first page: what is to be cut, how often, and how its pages lie.
+ * What is to be cut, how often, and how its pages lie.
  *
- * @param title of the cooker
  * @param sets pieces with their pages, as many as go on one page
  * @param units for lengths
  */
-record PatternIndex(String title, List<PatternSet> sets, UnitSystem units) implements Drawing {
+record PatternIndex(List<PatternSet> sets, UnitSystem units) implements Drawing {
     /** Rows on one page. */
     static final int ROWS = 7;
 
     private static final double ROW = 112;
-    private static final double HEAD = 44;
     private static final double MAP = 150;
 
     @Override
     public double height(double width, TextMetrics metrics) {
-        return HEAD + ROWS * ROW;
+        return ROWS * ROW;
     }
 
     @Override
     public void draw(Canvas canvas, Box box) {
-        canvas.write(Text.at(box.x(), box.y() + 18, title.isEmpty() ? "Pieces to cut" : title)
-                .in(TextStyle.HEADING)
-                .size(18)
-                .within(box.width()));
-        canvas.write(Text.at(
-                        box.x(),
-                        box.y() + 36,
-                        "All pieces at full size. Trim pages at solid thin lines and lay them on the dashed line of their neighbour.")
-                .in(TextStyle.SOFT)
-                .within(box.width()));
         for (int k = 0; k < sets.size(); k++) {
-            row(canvas, sets.get(k), new Box(box.x(), box.y() + HEAD + k * ROW, box.width(), ROW));
+            row(canvas, sets.get(k), new Box(box.x(), box.y() + k * ROW, box.width(), ROW));
         }
     }
 

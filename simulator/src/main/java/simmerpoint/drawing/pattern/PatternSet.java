@@ -16,6 +16,12 @@ import simmerpoint.workshop.Piece;
 public record PatternSet(Piece piece, PageGrid grid) {
     private static final double OVERLAP = 0.01;
 
+    private static final String JOINING =
+            "All pieces at full size. Trim pages at solid thin lines and lay them on the dashed line of their neighbour.";
+    private static final String SEEN = "Seen from the sun, the dish\u2019s upper edge up; not to scale.";
+    private static final String MEASURING =
+            "Lay a straight edge across the rim, through the middle, and measure down from it to the mirror.";
+
     /**
      * All pages of a plan: what there is to cut first, then each different piece at full size. Film as large as its panel has no
      * page of its own.
@@ -33,13 +39,17 @@ public record PatternSet(Piece piece, PageGrid grid) {
                 .toList();
         List<Drawing> pages = new ArrayList<>();
         String title = plan.scenario().title();
-        List<Drawing> first = new ArrayList<>();
         for (int k = 0; k < sets.size(); k += PatternIndex.ROWS) {
-            first.add(new PatternIndex(title, sets.subList(k, Math.min(sets.size(), k + PatternIndex.ROWS)), units));
+            List<PatternSet> some = sets.subList(k, Math.min(sets.size(), k + PatternIndex.ROWS));
+            String heading = title.isEmpty() ? "Pieces to cut" : title;
+            pages.add(new FootedPage(heading, JOINING, new PatternIndex(some, units), title, unit));
         }
-        first.add(new PlacePage(plan.places()));
-        plan.check().ifPresent(check -> first.add(new CheckPage(title, check, units)));
-        first.forEach(body -> pages.add(new FootedPage(body, title, unit)));
+        PanelMap map = new PanelMap(plan.places());
+        pages.add(new FootedPage("Which panel goes where", SEEN, map, title, unit));
+        String check = "Check the build" + (title.isEmpty() ? "" : " \u00b7 " + title);
+        plan.check()
+                .ifPresent(lengths ->
+                        pages.add(new FootedPage(check, MEASURING, new CheckTable(lengths, units), title, unit)));
         sets.forEach(set -> set.addPages(pages, title, unit));
         return pages;
     }

@@ -79,26 +79,15 @@ public record TraceResult(
 
     /** The same with what is likely over all doubts. */
     public TraceResult withLikely(LikelyResult result) {
-        return new TraceResult(
-                scenario,
-                outlineArea,
-                apertureArea,
-                panels,
-                ledger,
-                spot,
-                maps,
-                faces,
-                heat,
-                seed,
-                replicates,
-                precisionReached,
-                run,
-                Optional.of(result),
-                aimAgainMinutes);
+        return with(Optional.of(result), aimAgainMinutes);
     }
 
     /** The same with when to aim again. */
     public TraceResult withAimAgain(Optional<Estimate> minutes) {
+        return with(likely, minutes);
+    }
+
+    private TraceResult with(Optional<LikelyResult> result, Optional<Estimate> minutes) {
         return new TraceResult(
                 scenario,
                 outlineArea,
@@ -113,7 +102,7 @@ public record TraceResult(
                 replicates,
                 precisionReached,
                 run,
-                likely,
+                result,
                 minutes);
     }
 

@@ -14,13 +14,12 @@ import simmerpoint.units.UnitSystem;
 import simmerpoint.workshop.BuildCheck;
 
 /**
- * A page to take to the finished dish: what to measure, what it should be, and room to write.
+ * To take to the finished dish: what to measure, what it should be, and room to write.
  *
- * @param title of the cooker
  * @param check what to measure
  * @param units for lengths
  */
-record CheckPage(String title, BuildCheck check, UnitSystem units) implements Drawing {
+record CheckTable(BuildCheck check, UnitSystem units) implements Drawing {
     private static final double ROW = 30;
     private static final double NAME = 250;
     private static final double WANTED = 95;
@@ -31,7 +30,7 @@ record CheckPage(String title, BuildCheck check, UnitSystem units) implements Dr
 
     @Override
     public double height(double width, TextMetrics metrics) {
-        return 60 + (rows().size() + 1) * ROW;
+        return 16 + (rows().size() + 1) * ROW;
     }
 
     private List<Row> rows() {
@@ -48,17 +47,7 @@ record CheckPage(String title, BuildCheck check, UnitSystem units) implements Dr
 
     @Override
     public void draw(Canvas canvas, Box box) {
-        canvas.write(Text.at(box.x(), box.y() + 18, "Check the build" + (title.isEmpty() ? "" : " \u00b7 " + title))
-                .in(TextStyle.HEADING)
-                .size(18)
-                .within(box.width()));
-        canvas.write(Text.at(
-                        box.x(),
-                        box.y() + 36,
-                        "Lay a straight edge across the rim, through the middle, and measure down from it to the mirror.")
-                .in(TextStyle.SOFT)
-                .within(box.width()));
-        double y = box.y() + 56;
+        double y = box.y() + 12;
         head(canvas, box, y);
         for (Row row : rows()) {
             y += ROW;
