@@ -68,7 +68,7 @@ final class CutCommand extends AnswerCommand {
         tellOddities(read);
         CutPlan plan = plan(read);
         outputs.write(ResultFiles.of(plan, units), more(plan), terminal);
-        say(CutAnswer.of(plan, units));
+        say(plan, CutAnswer::brief, CutAnswer::of);
         return 0;
     }
 

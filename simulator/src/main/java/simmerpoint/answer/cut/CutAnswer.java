@@ -9,6 +9,8 @@ import simmerpoint.answer.Columns;
 import simmerpoint.answer.Item;
 import simmerpoint.answer.Section;
 import simmerpoint.answer.words.FigureFormat;
+import simmerpoint.answer.words.NextCommand;
+import simmerpoint.answer.words.ShortAnswer;
 import simmerpoint.quantities.OneLine;
 import simmerpoint.units.SawLength;
 import simmerpoint.units.UnitSystem;
@@ -24,6 +26,10 @@ import simmerpoint.workshop.WindLoad;
 
 /** The answer to "what do I cut?". */
 public final class CutAnswer {
+    private static final String COVERED =
+            "Leave the film's cover on until the dish stands in the shade, and have a cloth that covers the whole "
+                    + "dish ready before the last panel is on: a dish that lies about uncovered can set things on fire.";
+
     private final CutPlan plan;
     private final UnitSystem units;
     private final FigureFormat figures;
@@ -37,6 +43,20 @@ public final class CutAnswer {
     /** The answer for a plan, lengths as a saw wants them. */
     public static Answer of(CutPlan plan, UnitSystem units) {
         return new CutAnswer(plan, units).answer();
+    }
+
+    /** The same in a dozen lines. */
+    public static Answer brief(CutPlan plan, UnitSystem units) {
+        CutAnswer answer = new CutAnswer(plan, units);
+        return ShortAnswer.of(
+                plan.scenario().title(),
+                Section.headed("What to cut")
+                        .say(answer.counts())
+                        .add(answer.sheets())
+                        .say(answer.weight())
+                        .say(answer.tips())
+                        .caution(COVERED),
+                "With --pdf FILE: the patterns at full size. " + NextCommand.line());
     }
 
     private Answer answer() {
@@ -56,11 +76,15 @@ public final class CutAnswer {
     }
 
     private String summary() {
+        return counts() + " Lengths are exact for the dish that is traced, gaps taken off.";
+    }
+
+    private String counts() {
         int panels = plan.panels().stream().mapToInt(Piece::count).sum();
         return plan.rib().map(rib -> rib.count() + " ribs, ").orElse("") + panels
                 + (panels == 1 ? " panel" : " panels")
                 + (plan.panels().size() == 1 ? "" : " of " + plan.panels().size() + " shapes")
-                + " and film for each. Lengths are exact for the dish that is traced, gaps taken off.";
+                + " and film for each.";
     }
 
     private Item pieces() {
@@ -181,10 +205,14 @@ public final class CutAnswer {
 
     private String wind() {
         WindLoad wind = plan.wind();
-        return "Wind straight into the dish tips it over its feet from about " + speed(wind.tippingSpeed())
-                + " on. At " + speed(8) + ", a fresh breeze, it pushes with " + force(wind.force(8))
+        return tips() + " At " + speed(8) + ", a fresh breeze, it pushes with " + force(wind.force(8))
                 + ", and dish and stand together would need " + mass(wind.massFor(8))
                 + ". Gusts push harder than the mean wind: turn the dish down or tie it well before that.";
+    }
+
+    private String tips() {
+        return "Wind straight into the dish tips it over its feet from about "
+                + speed(plan.wind().tippingSpeed()) + " on.";
     }
 
     private String force(double newtons) {
@@ -205,9 +233,7 @@ public final class CutAnswer {
 
     private static List<Item.Caution> cautions() {
         return List.of(
-                new Item.Caution(
-                        "Leave the film's cover on until the dish stands in the shade, and have a cloth that covers the whole "
-                                + "dish ready before the last panel is on: a dish that lies about uncovered can set things on fire."),
+                new Item.Caution(COVERED),
                 new Item.Caution(
                         "Knife and saw: cut away from yourself and clamp the rule. Glue and its solvents: outdoors or by an open "
                                 + "window. Weights and wind are estimates: local codes and licensed practice come first."));

@@ -21,22 +21,48 @@ import simmerpoint.sun.SunDay;
 record DayCookSection(DayResult result, FigureFormat figures) {
     Section section() {
         SectionBuilder out = Section.headed("When it cooks");
-        if (result.curve().isEmpty()) {
-            return out.say(tooLow()).build();
+        Optional<DayHour> noon = noon();
+        if (noon.isEmpty()) {
+            return out.say(nothing()).build();
         }
-        Optional<DayHour> best = result.curve().stream()
-                .filter(h -> h.light().isPresent())
-                .max(Comparator.comparingDouble(DayHour::cookingPowerWatts));
-        if (best.isEmpty()) {
-            return out.say("Nothing can be cooked: " + result.curve().get(0).hindrance() + ".")
-                    .build();
-        }
-        DayHour noon = result.noon().filter(h -> h.light().isPresent()).orElse(best.get());
-        return out.say(first(noon))
-                .say(water(noon))
+        return out.say(first(noon.get()))
+                .say(water(noon.get()))
                 .say(early())
                 .caution(hindered())
                 .build();
+    }
+
+    /** Solar noon, or the strongest hour if there is no light then; empty if no light comes at all. */
+    Optional<DayHour> noon() {
+        Optional<DayHour> best = result.curve().stream()
+                .filter(h -> h.light().isPresent())
+                .max(Comparator.comparingDouble(DayHour::cookingPowerWatts));
+        return result.noon().filter(h -> h.light().isPresent()).or(() -> best);
+    }
+
+    /** Why nothing is cooked on a day without light. */
+    String nothing() {
+        return result.curve().isEmpty()
+                ? tooLow()
+                : "Nothing can be cooked: " + result.curve().get(0).hindrance() + ".";
+    }
+
+    /** When it cooks, in a heading. */
+    String verdict() {
+        String date = TimeWords.date(result.plan().date());
+        return result.intervals().isEmpty()
+                ? "It does not get to a simmer on " + date
+                : "On " + date + " it cooks from "
+                        + result.intervals().stream()
+                                .map(i -> TimeWords.clock(i.from()) + " to " + TimeWords.clock(i.to()))
+                                .collect(Collectors.joining(" and from "));
+    }
+
+    /** Watts and minutes at noon, with the doubt about the sky. */
+    String atNoon(DayHour noon) {
+        HourLight light = noon.light().orElseThrow();
+        return "Under a clear sky, at " + when(noon) + ": " + HourWords.watts(light) + " into the water ("
+                + range(light) + " by the haze). " + water(noon);
     }
 
     private String tooLow() {

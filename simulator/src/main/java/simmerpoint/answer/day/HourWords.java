@@ -3,6 +3,7 @@ package simmerpoint.answer.day;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.function.Function;
 import java.util.function.Predicate;
 import simmerpoint.answer.words.FigureFormat;
 import simmerpoint.answer.words.HeatWords;
@@ -35,6 +36,16 @@ final class HourWords {
                 : ((BoilingOutcome.MayBoil) light.boil()).soonestSeconds();
         double low = least(soonest, light.highBeamBoilSeconds());
         return TimeWords.minutes(low, low) + " or never";
+    }
+
+    /** What is said of an hour's light; empty for one without. */
+    static String cell(DayHour hour, Function<HourLight, String> words) {
+        return hour.light().map(words).orElse("");
+    }
+
+    /** Whole watts: the sky is not known to tenths. */
+    static String watts(HourLight light) {
+        return FigureFormat.fixed(light.cookingPower().value(), 0) + FigureFormat.NBSP + "W";
     }
 
     private static double least(double seconds, OptionalDouble other) {
