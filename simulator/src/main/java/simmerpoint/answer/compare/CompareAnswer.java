@@ -32,6 +32,7 @@ public final class CompareAnswer {
     private final Comparison comparison;
     private final VariantNames names;
     private final CompareWords words;
+    private final CompareCosts costs;
     private final FigureFormat figures;
     private final HeatWords heat;
 
@@ -39,6 +40,7 @@ public final class CompareAnswer {
         this.comparison = comparison;
         names = new VariantNames(comparison.variants());
         words = new CompareWords(comparison);
+        costs = new CompareCosts(comparison);
         figures = new FigureFormat(system);
         heat = new HeatWords(system);
     }
@@ -55,7 +57,7 @@ public final class CompareAnswer {
     public static Answer brief(Comparison comparison, UnitSystem system) {
         CompareAnswer answer = new CompareAnswer(comparison, system);
         SectionBuilder out = Section.headed(answer.verdict());
-        new CompareTable(comparison, answer.names, answer.words, system).addShort(out);
+        answer.table().addShort(out);
         return ShortAnswer.of(
                 CompareQuantities.title(comparison),
                 out.say(answer.atBestPlace()),
@@ -80,14 +82,19 @@ public final class CompareAnswer {
                 .say(best())
                 .say(atBestPlace())
                 .say(fewestPanels())
+                .say(costs.cheapest(this::name))
                 .say(boiling())
                 .build();
     }
 
     private Section beside() {
         SectionBuilder out = Section.headed("Side by side");
-        new CompareTable(comparison, names, words, figures.system()).addTo(out);
+        table().addTo(out);
         return out.say(columns()).build();
+    }
+
+    private CompareTable table() {
+        return new CompareTable(comparison, names, words, costs, figures.system());
     }
 
     private String best() {

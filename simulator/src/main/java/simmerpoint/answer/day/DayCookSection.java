@@ -61,8 +61,8 @@ record DayCookSection(DayResult result, FigureFormat figures) {
     /** Watts and minutes at noon, with the doubt about the sky. */
     String atNoon(DayHour noon) {
         HourLight light = noon.light().orElseThrow();
-        return "Under a clear sky, at " + when(noon) + ": " + HourWords.watts(light) + " into the water ("
-                + range(light) + " by the haze). " + water(noon);
+        return "Clear sky, " + when(noon) + ": " + HourWords.watts(light) + " into the water (" + range(light)
+                + " by the haze); " + boils(light) + ".";
     }
 
     private String tooLow() {
@@ -112,13 +112,24 @@ record DayCookSection(DayResult result, FigureFormat figures) {
     }
 
     private String water(DayHour noon) {
-        PanContents water = result.scenario().cooking().orElseThrow().contents();
-        HeatWords words = new HeatWords(figures.system());
-        String boil = HourWords.boil(noon.light().orElseThrow(), words);
-        String what = words.water(water.waterKilograms()) + " from " + words.temperature(water.startCelsius());
-        return boil.startsWith("never")
-                ? "Even at noon its " + what + " would boil " + boil + "."
-                : "At noon its " + what + " would boil in " + boil + ".";
+        HourLight light = noon.light().orElseThrow();
+        String when = HourWords.boil(light, heat()).startsWith("never") ? "Even at noon its " : "At noon its ";
+        return when + boils(light) + ", from " + heat().temperature(contents().startCelsius()) + ".";
+    }
+
+    /** "1.5 l of water boils in 29 to 37 min", "1.5 l of water never boils (62 to 70 °C)". */
+    private String boils(HourLight light) {
+        String boil = HourWords.boil(light, heat());
+        return heat().water(contents().waterKilograms())
+                + (boil.startsWith("never") ? boil.replaceFirst("never", " never boils") : " boils in " + boil);
+    }
+
+    private HeatWords heat() {
+        return new HeatWords(figures.system());
+    }
+
+    private PanContents contents() {
+        return result.scenario().cooking().orElseThrow().contents();
     }
 
     /** What limits it at the lowest suns of the table, in the morning and in the evening. */

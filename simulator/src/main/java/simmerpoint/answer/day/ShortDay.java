@@ -25,7 +25,7 @@ import simmerpoint.study.day.DayResult;
  * @param figures in the reader's units
  */
 record ShortDay(DayResult result, FigureFormat figures) {
-    private static final int ROWS = 6;
+    private static final int ROWS = 5;
     private static final String NEXT = NextCommand.line(NextCommand.PAN, NextCommand.AIM);
 
     Answer answer() {

@@ -2,8 +2,10 @@ package simmerpoint.answer.design;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import simmerpoint.answer.Answer;
@@ -14,6 +16,7 @@ import simmerpoint.answer.SectionBuilder;
 import simmerpoint.answer.words.Cautions;
 import simmerpoint.answer.words.FigureFormat;
 import simmerpoint.answer.words.LevelWords;
+import simmerpoint.answer.words.MoneyWords;
 import simmerpoint.answer.words.NextCommand;
 import simmerpoint.answer.words.ShortAnswer;
 import simmerpoint.answer.words.SkyWords;
@@ -26,6 +29,7 @@ import simmerpoint.study.aim.AimTolerance;
 import simmerpoint.study.aim.SunTrack;
 import simmerpoint.study.design.DesignChoice;
 import simmerpoint.study.design.DesignGoal;
+import simmerpoint.study.design.DesignLimits;
 import simmerpoint.study.design.DesignResult;
 import simmerpoint.study.design.DishCandidate;
 import simmerpoint.study.design.PanelLayout;
@@ -89,6 +93,7 @@ public final class DesignAnswer {
                         ? new DesignLimitWords(result, figures).section()
                         : Section.headed("What to build")
                                 .say(first(figures::watts))
+                                .say(cheapest())
                                 .add(table())
                                 .say(explained())
                                 .build());
@@ -111,6 +116,21 @@ public final class DesignAnswer {
             return start + " No smaller dish within the limits does it.";
         }
         return start + " Smallest dish: " + dish(small.candidate(), figures) + ", " + power.apply(small.watts()) + ".";
+    }
+
+    private Optional<String> cheapest() {
+        return result.cheapest()
+                .map(choice -> "Cheapest: " + dish(choice.candidate(), figures) + " for "
+                        + money().amount(choice.cost().orElseThrow())
+                        + choice.costPerWatt().stream()
+                                .mapToObj(each -> ", " + money().perWatt(each))
+                                .collect(Collectors.joining())
+                        + ".");
+    }
+
+    private MoneyWords money() {
+        return new MoneyWords(
+                result.limits().cost().map(DesignLimits.Cost::currency).orElse(""));
     }
 
     /** What was wanted: "boil, which takes 460 W" or "500 W". */
@@ -143,6 +163,13 @@ public final class DesignAnswer {
                 .with("largest\npanel", c -> c.largestPanel().map(this::size).orElse(""))
                 .with("pan above\nground", c -> figures.length(c.panHeightMetres(), 2))
                 .with("aim\nagain", c -> aim(c.again()))
+                .withIf(
+                        result.limits().cost().isPresent(),
+                        "cost",
+                        c -> c.cost().stream()
+                                .mapToObj(money()::amount)
+                                .findFirst()
+                                .orElse("\u2013"))
                 .table(result.front());
     }
 
