@@ -59,6 +59,7 @@ public final class CutAnswer {
                 Section.headed("What to cut")
                         .say(answer.counts())
                         .add(answer.sheets())
+                        .say(answer.cost())
                         .say(answer.weight())
                         .say(answer.tips())
                         .caution(COVERED),
