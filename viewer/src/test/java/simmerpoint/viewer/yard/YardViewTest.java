@@ -227,4 +227,15 @@ class YardViewTest {
                 told.getText());
         assertTrue(told.isVisible());
     }
+
+    @Test
+    void thePictureIsFittedAnewAfterAnUndo() {
+        double before = perMetre();
+        FxThread.run(() -> window.document.change(java.util.Map.of("dish.diameter", "1.9 m")));
+        window.await();
+        assertTrue(perMetre() < before, "a larger dish is drawn smaller");
+        FxThread.run(window.document::undo);
+        window.await();
+        assertEquals(before, perMetre(), 0);
+    }
 }
