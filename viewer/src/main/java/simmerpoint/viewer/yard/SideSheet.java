@@ -167,7 +167,7 @@ final class SideSheet extends Region {
     void show(SideScene now, UnitSystem units, Theme dressed, boolean held) {
         boolean other = scene == null
                 || !scene.scenario().equals(now.scenario())
-                || scene.rays().isEmpty() != now.rays().isEmpty();
+                || !scene.rays().equals(now.rays());
         scene = now;
         system = units;
         theme = dressed;

@@ -231,11 +231,10 @@ class YardViewTest {
     @Test
     void thePictureIsFittedAnewAfterAnUndo() {
         double before = perMetre();
-        FxThread.run(() -> window.document.change(java.util.Map.of("dish.diameter", "1.9 m")));
+        FxThread.run(() -> window.document.change(java.util.Map.of("dish.diameter", "1.7 m")));
         window.await();
-        assertTrue(perMetre() < before, "a larger dish is drawn smaller");
+        FxThread.until("a larger dish is drawn smaller", () -> window.yard.pixelsPerMetre() < before);
         FxThread.run(window.document::undo);
-        window.await();
-        assertEquals(before, perMetre(), 0);
+        FxThread.until("it is as large as before", () -> window.yard.pixelsPerMetre() == before);
     }
 }
