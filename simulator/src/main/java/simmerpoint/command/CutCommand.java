@@ -11,7 +11,10 @@ import simmerpoint.answer.cut.CutAnswer;
 import simmerpoint.drawing.output.Paper;
 import simmerpoint.report.CutFiles;
 import simmerpoint.report.ResultFiles;
+import simmerpoint.scenario.Scenario;
 import simmerpoint.scenario.checks.CheckedScenario;
+import simmerpoint.study.build.BuildTrace;
+import simmerpoint.study.trace.TraceOptions;
 import simmerpoint.workshop.CutPlan;
 import simmerpoint.workshop.CuttingException;
 
@@ -23,7 +26,7 @@ import simmerpoint.workshop.CuttingException;
         description =
                 "What to cut for this dish: ribs, panels, film, patterns at full size, sheets to buy, weight and wind.",
         sortOptions = false)
-final class CutCommand extends AnswerCommand {
+final class CutCommand extends StudyCommand {
     @Parameters(
             arity = "0..1",
             paramLabel = "FILE",
@@ -66,7 +69,11 @@ final class CutCommand extends AnswerCommand {
         outputs.check(file, named());
         CheckedScenario read = read(file);
         tellOddities(read);
-        CutPlan plan = plan(read);
+        CutPlan untraced = plan(read);
+        Scenario scenario = read.atOneMoment();
+        TraceOptions options = rays.options(BuildTrace.USUAL_RAYS);
+        CutPlan plan =
+                untraced.with(study(ScenarioInput.name(file), progress -> BuildTrace.run(scenario, options, progress)));
         outputs.write(ResultFiles.of(plan, units), more(plan), terminal);
         say(CutAnswer.of(plan, units));
         return 0;

@@ -28,6 +28,7 @@ import simmerpoint.study.design.DesignLimits;
 import simmerpoint.study.design.DesignResult;
 import simmerpoint.study.design.DesignStudy;
 import simmerpoint.study.trace.TraceOptions;
+import simmerpoint.workshop.CuttingStock;
 
 /** A dish that does what is wanted. */
 @Command(
@@ -52,8 +53,9 @@ final class DesignCommand extends StudyCommand {
     @Option(
             names = "--write",
             paramLabel = "FOLDER",
-            description = "Write the scenarios found there: fewest-panels.yaml, smallest-dish.yaml, easiest-aim.yaml. "
-                    + "The folder is made if it is not there; files that exist are not replaced.")
+            description =
+                    "Write the scenarios found there: fewest-panels.yaml, smallest-dish.yaml, easiest-aim.yaml, and with prices cheapest.yaml. "
+                            + "The folder is made if it is not there; files that exist are not replaced.")
     private Path folder;
 
     DesignCommand(Terminal terminal) {
@@ -67,7 +69,7 @@ final class DesignCommand extends StudyCommand {
         CheckedScenario read = read(file);
         tellOddities(read);
         Scenario scenario = read.atOneMoment();
-        DesignLimits limits = design.limits(scenario);
+        DesignLimits limits = design.limits(scenario, CuttingStock.of(read.values()));
         TraceOptions options = rays.options();
         DesignGoal goal = goal(scenario, options);
         DesignResult result =
@@ -135,13 +137,15 @@ final class DesignCommand extends StudyCommand {
 
     /** The files of the chosen dishes. */
     private static final class Chosen {
-        static final List<String> NAMES = List.of("fewest-panels.yaml", "smallest-dish.yaml", "easiest-aim.yaml");
+        static final List<String> NAMES =
+                List.of("fewest-panels.yaml", "smallest-dish.yaml", "easiest-aim.yaml", "cheapest.yaml");
 
         static Map<String, DesignChoice> of(DesignResult result) {
             Map<String, DesignChoice> out = new LinkedHashMap<>();
             result.fewestPanels().ifPresent(c -> out.put(NAMES.get(0), c));
             result.smallestDish().ifPresent(c -> out.put(NAMES.get(1), c));
             result.easiestAim().ifPresent(c -> out.put(NAMES.get(2), c));
+            result.cheapest().ifPresent(c -> out.put(NAMES.get(3), c));
             return out;
         }
     }

@@ -89,6 +89,18 @@ final class DesignConverters {
         }
     }
 
+    /** 120: money of the file's currency. */
+    static final class Amount implements ITypeConverter<Double> {
+        @Override
+        public Double convert(String text) {
+            double amount = quantity(text, Dimension.NUMBER, "120");
+            if (!(amount > 0)) {
+                throw refused(text, "an amount above 0; write for instance 120");
+            }
+            return amount;
+        }
+    }
+
     /** 8..24. */
     static final class Counts implements ITypeConverter<Range> {
         @Override

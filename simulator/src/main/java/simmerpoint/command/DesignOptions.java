@@ -1,11 +1,16 @@
 package simmerpoint.command;
 
+import java.util.HashMap;
+import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import picocli.CommandLine.Option;
 import simmerpoint.dish.DishPlan;
 import simmerpoint.heat.HeatLevel;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.study.design.DesignLimits;
+import simmerpoint.workshop.BuildCost;
+import simmerpoint.workshop.CuttingStock;
 
 /** What is wanted of a design and what it may be. */
 final class DesignOptions {
@@ -81,6 +86,13 @@ final class DesignOptions {
     private Double panHeight;
 
     @Option(
+            names = "--most-cost",
+            paramLabel = "AMOUNT",
+            converter = DesignConverters.Amount.class,
+            description = "Most that it may cost by the prices of the file (build.prices), for instance 120.")
+    private Double mostCost;
+
+    @Option(
             names = "--cut",
             paramLabel = "CUT",
             converter = DesignConverters.Cuts.class,
@@ -88,7 +100,7 @@ final class DesignOptions {
     private DesignCuts cut;
 
     /** The limits around the dish of the file, its pan no higher than one likes to cook there. */
-    DesignLimits limits(Scenario scenario) throws WrongUse {
+    DesignLimits limits(Scenario scenario, CuttingStock stock) throws WrongUse {
         DishPlan dish = scenario.dish();
         DesignLimits.Span usualDiameter = around(dish.diameterMetres(), 0.5, 1.5);
         DesignLimits.Span usualFocal = around(dish.focalLengthMetres(), 0.5, 2);
@@ -104,7 +116,26 @@ final class DesignOptions {
                 rings == null ? RINGS : rings.or(RINGS),
                 mostPanels(),
                 Optional.ofNullable(sheet),
-                Optional.of(panHeight == null ? scenario.heights().highestPanMetres() : panHeight));
+                Optional.of(panHeight == null ? scenario.heights().highestPanMetres() : panHeight),
+                cost(stock));
+    }
+
+    /** Every dish is cut from the file's stock; what one costs is worked out once. */
+    private Optional<DesignLimits.Cost> cost(CuttingStock stock) throws WrongUse {
+        if (mostCost != null && stock.prices().isEmpty()) {
+            throw new WrongUse("--most-cost: the scenario gives no prices; write some under build.prices, for instance "
+                    + "prices: {currency: EUR, panel-sheet: 9, film: 35}.");
+        }
+        Map<DishPlan, OptionalDouble> known = new HashMap<>();
+        return stock.prices()
+                .map(prices -> new DesignLimits.Cost(
+                        scenario -> known.computeIfAbsent(
+                                scenario.dish(),
+                                dish -> BuildCost.of(scenario, stock).stream()
+                                        .mapToDouble(BuildCost::total)
+                                        .findFirst()),
+                        prices.currency(),
+                        mostCost == null ? Double.POSITIVE_INFINITY : mostCost));
     }
 
     private int mostPanels() throws WrongUse {

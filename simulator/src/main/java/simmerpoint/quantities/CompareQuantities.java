@@ -3,6 +3,7 @@ package simmerpoint.quantities;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
@@ -13,6 +14,7 @@ import simmerpoint.study.compare.ComparedRow;
 import simmerpoint.study.compare.Comparison;
 import simmerpoint.study.pan.BestStand;
 import simmerpoint.target.Ledger;
+import simmerpoint.workshop.BuildCost;
 
 /** What {@code compare} finds; its table has one row for each cooker, the best first. */
 public final class CompareQuantities {
@@ -31,6 +33,8 @@ public final class CompareQuantities {
             .include(ComparedRow::ledger, CAUGHT)
             .estimate("peak_flux_W_m2", "hottest spot of underside or disc", ComparedRow::peakFlux)
             .whole("panels", "number of panels", ComparedRow::panels)
+            .includeOptional(CompareQuantities::cost, CutQuantities.COST)
+            .optionalNumber("cost_per_W", "cost for each watt of cooking power", CompareQuantities::costPerWatt)
             .optionalEstimate(
                     "drift_tolerance_rad", "how far the sun has gone when it is to be aimed again", ComparedRow::drift)
             .optionalEstimate("aim_again_s", "from a dead-on aim until a tenth is lost", ComparedRow::againSeconds)
@@ -83,6 +87,15 @@ public final class CompareQuantities {
         return row.atBest().stream()
                 .mapToDouble(best -> length.applyAsDouble(best.stand()))
                 .findFirst();
+    }
+
+    /** What one of them costs, if its scenario gives prices and it can be built. */
+    public static Optional<BuildCost> cost(ComparedRow row) {
+        return BuildCost.of(row.variant().read());
+    }
+
+    private static OptionalDouble costPerWatt(ComparedRow row) {
+        return cost(row).map(cost -> cost.perWatt(row.useful().value())).orElse(OptionalDouble.empty());
     }
 
     private static List<Row> rows(Comparison comparison) {

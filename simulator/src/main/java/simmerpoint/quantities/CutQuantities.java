@@ -1,10 +1,13 @@
 package simmerpoint.quantities;
 
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
 import simmerpoint.geometry.Point;
+import simmerpoint.study.build.BuildTrace;
 import simmerpoint.workshop.BuildCheck;
+import simmerpoint.workshop.BuildCost;
 import simmerpoint.workshop.CutPlan;
 import simmerpoint.workshop.PanelPlace;
 import simmerpoint.workshop.Piece;
@@ -51,6 +54,14 @@ public final class CutQuantities {
             .number("radius_m", "distance from the axis", BuildCheck.Depth::radius)
             .number("depth_m", "below a straight edge across the rim", BuildCheck.Depth::depth);
 
+    static final Fields<BuildCost> COST = Fields.<BuildCost>none()
+            .text("currency", "of the prices, as the scenario names it", BuildCost::currency)
+            .number("cost", "of sheets, film, stand and all else, in that currency", BuildCost::total);
+
+    private static final Fields<BuildTrace> TRACE = Fields.<BuildTrace>none()
+            .estimate(
+                    "useful_power_W", "cooking power as planned and set up; of a bare disc, caught", BuildTrace::watts);
+
     private static final Fields<CutPlan> ALL = Fields.<CutPlan>none()
             .includeOptional(CutPlan::rib, RIB)
             .includeOptional(CutPlan::string, STRING)
@@ -76,7 +87,10 @@ public final class CutQuantities {
             .number(
                     "tipping_wind_m_s",
                     "wind into the open dish that tips it over its feet",
-                    plan -> plan.wind().tippingSpeed());
+                    plan -> plan.wind().tippingSpeed())
+            .includeOptional(CutPlan::cost, COST)
+            .optionalNumber("cost_per_W", "cost for each watt of cooking power", CutQuantities::perWatt)
+            .includeOptional(CutPlan::trace, TRACE);
 
     private static final Fields<Point> EDGE = Fields.<Point>none()
             .number("radius_m", "distance from the axis", Point::x)
@@ -87,6 +101,12 @@ public final class CutQuantities {
             new Document<>("cut", plan -> plan.scenario().title(), null, ALL, new Table<>(EDGE, CutQuantities::edge));
 
     private CutQuantities() {}
+
+    private static OptionalDouble perWatt(CutPlan plan) {
+        return plan.cost().isPresent() && plan.trace().isPresent()
+                ? plan.cost().get().perWatt(plan.trace().get().watts().value())
+                : OptionalDouble.empty();
+    }
 
     private static Stream<Point> edge(CutPlan plan) {
         return plan.rib().stream().flatMap(rib -> radii(rib).mapToObj(r -> new Point(r, rib.height(r))));

@@ -32,6 +32,8 @@ public final class DesignQuantities {
             .estimate("peak_flux_W_m2", "hottest place of underside or disc", DesignChoice::peakFlux)
             .number("pan_height_m", "height of the pan's underside above the ground", DesignChoice::panHeightMetres)
             .includeOptional(DesignChoice::largestPanel, PANEL)
+            .optionalNumber("cost", "in the currency of the scenario's prices", DesignChoice::cost)
+            .optionalNumber("cost_per_W", "cost for each of its watts", DesignChoice::costPerWatt)
             .optionalEstimate(
                     "aim_again_s",
                     "from a dead-on aim until a tenth is lost",

@@ -7,6 +7,7 @@ import java.util.stream.Stream;
 import simmerpoint.dish.DishPlan;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.scenario.checks.CheckedScenario;
+import simmerpoint.study.build.BuildTrace;
 
 /**
  * All that is cut for a dish.
@@ -20,6 +21,7 @@ import simmerpoint.scenario.checks.CheckedScenario;
  * @param ribSheets ribs laid out on sheets
  * @param panelSheets panels laid out on sheets
  * @param filmSheets film laid out on its roll or sheets
+ * @param trace what the dish does with its pan, if it was traced
  */
 public record CutPlan(
         Scenario scenario,
@@ -30,7 +32,8 @@ public record CutPlan(
         List<Piece> films,
         SheetLayout ribSheets,
         SheetLayout panelSheets,
-        SheetLayout filmSheets) {
+        SheetLayout filmSheets,
+        Optional<BuildTrace> trace) {
     /** More different panels are not a plan that anybody cuts by hand. */
     private static final int MOST_SHAPES = 200;
 
@@ -51,8 +54,15 @@ public record CutPlan(
      * @throws CuttingException if the dish cannot be built so
      */
     public static CutPlan of(CheckedScenario read) throws CuttingException {
-        Scenario scenario = read.scenario();
-        CuttingStock stock = CuttingStock.of(read.values());
+        return of(read.scenario(), CuttingStock.of(read.values()));
+    }
+
+    /**
+     * The plan for a cooker made of that stock.
+     *
+     * @throws CuttingException if the dish cannot be built so
+     */
+    public static CutPlan of(Scenario scenario, CuttingStock stock) throws CuttingException {
         DishPlan plan = scenario.dish();
         List<Piece> panels = panels(plan);
         List<Piece> films = panels.stream()
@@ -71,7 +81,14 @@ public record CutPlan(
                 films,
                 SheetLayout.of(rib.map(CutPlan::piece).stream().toList(), stock.sheet(), stock.spacing(), "sheet"),
                 SheetLayout.of(panels, stock.sheet(), stock.spacing(), "sheet"),
-                SheetLayout.of(films, stock.film(), stock.spacing(), "film"));
+                SheetLayout.of(films, stock.film(), stock.spacing(), "film"),
+                Optional.empty());
+    }
+
+    /** The same with what tracing the dish has found. */
+    public CutPlan with(BuildTrace found) {
+        return new CutPlan(
+                scenario, stock, rib, string, panels, films, ribSheets, panelSheets, filmSheets, Optional.of(found));
     }
 
     private static List<Piece> panels(DishPlan plan) throws CuttingException {
@@ -116,6 +133,15 @@ public record CutPlan(
     /** Number of sheets that ribs and panels take. */
     public int sheets() {
         return ribSheets.sheets().size() + panelSheets.sheets().size();
+    }
+
+    /** What it costs, if the scenario gives prices. */
+    public Optional<BuildCost> cost() {
+        return stock.prices()
+                .map(prices -> prices.cost(
+                        ribSheets.sheets().size(),
+                        panelSheets.sheets().size(),
+                        filmSheets.sheets().size()));
     }
 
     /** Mass of the ribs, kg. */

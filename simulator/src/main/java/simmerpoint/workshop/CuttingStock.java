@@ -17,6 +17,7 @@ import simmerpoint.scenario.values.ScenarioValues;
  * @param filmEdge how far the film reaches beyond each edge of its panel
  * @param spacing room between pieces on a sheet, for knife or saw
  * @param tripod what the dish stands on
+ * @param prices of all that, if the scenario gives some
  */
 public record CuttingStock(
         Sheeting ribMaterial,
@@ -28,7 +29,8 @@ public record CuttingStock(
         Size film,
         double filmEdge,
         double spacing,
-        Tripod tripod) {
+        Tripod tripod,
+        Optional<Prices> prices) {
 
     /**
      * A notch in the foot of a rib.
@@ -81,7 +83,8 @@ public record CuttingStock(
                 new Size(v.number("build.film-width"), v.number("build.film-length")),
                 v.number("build.film-edge"),
                 v.number("build.spacing"),
-                new Tripod(v.number("build.stand-mass"), (int) v.number("build.feet"), v.number("build.foot-radius")));
+                new Tripod(v.number("build.stand-mass"), (int) v.number("build.feet"), v.number("build.foot-radius")),
+                Prices.of(v));
     }
 
     private static Optional<Notch> notch(ScenarioValues v) {

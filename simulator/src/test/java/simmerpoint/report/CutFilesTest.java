@@ -4,26 +4,18 @@ import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.awt.geom.Point2D;
-import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import javax.xml.parsers.DocumentBuilderFactory;
 import org.apache.pdfbox.Loader;
-import org.apache.pdfbox.contentstream.PDFGraphicsStreamEngine;
-import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
-import org.apache.pdfbox.pdmodel.graphics.image.PDImage;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.w3c.dom.Element;
-import org.w3c.dom.NodeList;
 import simmerpoint.drawing.output.Paper;
-import simmerpoint.geometry.Point;
 import simmerpoint.geometry.Polygon;
 import simmerpoint.scenario.file.ScenarioReader;
 import simmerpoint.units.UnitSystem;
@@ -64,11 +56,10 @@ class CutFilesTest {
             for (PDPage page : document.getPages()) {
                 assertEquals(210, page.getMediaBox().getWidth() * 25.4 / 72, NEAR);
                 assertEquals(297, page.getMediaBox().getHeight() * 25.4 / 72, NEAR);
-                Lines lines = new Lines(page);
-                lines.processPage(page);
-                found.addAll(lines.closed);
-                assertTrue(lines.open.stream().anyMatch(l -> Math.abs(l - 100) < NEAR), "a ruler of 100 mm");
-                assertTrue(lines.open.stream().anyMatch(l -> Math.abs(l - 101.6) < NEAR), "a ruler of 4 in");
+                PdfLines lines = PdfLines.of(page);
+                lines.closed().forEach(polygon -> found.add(edges(polygon)));
+                assertTrue(lines.open().stream().anyMatch(l -> Math.abs(1000 * l - 100) < NEAR), "a ruler of 100 mm");
+                assertTrue(lines.open().stream().anyMatch(l -> Math.abs(1000 * l - 101.6) < NEAR), "a ruler of 4 in");
             }
             for (Piece piece : plan.pieces()) {
                 double[] edges = edges(piece.outline());
@@ -85,125 +76,16 @@ class CutFilesTest {
         return all;
     }
 
-    /** Lengths of lines on a page, mm; of closed ones edge by edge. */
-    private static final class Lines extends PDFGraphicsStreamEngine {
-        private final List<double[]> closed = new ArrayList<>();
-        private final List<Double> open = new ArrayList<>();
-        private final List<Point2D> points = new ArrayList<>();
-        private boolean isClosed;
-
-        Lines(PDPage page) {
-            super(page);
-        }
-
-        @Override
-        public void moveTo(float x, float y) {
-            points.clear();
-            isClosed = false;
-            points.add(new Point2D.Double(x, y));
-        }
-
-        @Override
-        public void lineTo(float x, float y) {
-            points.add(new Point2D.Double(x, y));
-        }
-
-        @Override
-        public void closePath() {
-            isClosed = true;
-        }
-
-        @Override
-        public void strokePath() {
-            if (isClosed) {
-                double[] edges = new double[points.size()];
-                for (int k = 0; k < edges.length; k++) {
-                    edges[k] = millimetres(k, (k + 1) % edges.length);
-                }
-                closed.add(edges);
-            } else if (points.size() == 2) {
-                open.add(millimetres(0, 1));
-            }
-            points.clear();
-        }
-
-        private double millimetres(int from, int to) {
-            return points.get(from).distance(points.get(to)) * 25.4 / 72;
-        }
-
-        @Override
-        public void appendRectangle(Point2D a, Point2D b, Point2D c, Point2D d) {
-            points.clear();
-        }
-
-        @Override
-        public void drawImage(PDImage image) {}
-
-        @Override
-        public void clip(int windingRule) {
-            points.clear();
-        }
-
-        @Override
-        public void curveTo(float x1, float y1, float x2, float y2, float x3, float y3) {
-            lineTo(x3, y3);
-        }
-
-        @Override
-        public Point2D getCurrentPoint() {
-            return points.isEmpty() ? new Point2D.Double() : points.get(points.size() - 1);
-        }
-
-        @Override
-        public void endPath() {
-            points.clear();
-        }
-
-        @Override
-        public void fillPath(int windingRule) {
-            points.clear();
-        }
-
-        @Override
-        public void fillAndStrokePath(int windingRule) {
-            strokePath();
-        }
-
-        @Override
-        public void shadingFill(COSName name) {}
-    }
-
     @Test
     void svgHoldsEveryPieceInMillimetres() throws Exception {
-        Element svg = DocumentBuilderFactory.newInstance()
-                .newDocumentBuilder()
-                .parse(new ByteArrayInputStream(files.svg().get()))
-                .getDocumentElement();
+        Element svg = SvgLines.root(files.svg().get());
         String[] box = svg.getAttribute("viewBox").split(" ");
         assertEquals(svg.getAttribute("width"), box[2] + "mm", "a unit is a millimetre");
-        NodeList groups = svg.getElementsByTagName("g");
-        double area = 0;
-        int count = 0;
-        for (int k = 0; k < groups.getLength(); k++) {
-            Element group = (Element) groups.item(k);
-            NodeList paths = group.getElementsByTagName("path");
-            for (int l = 0; !group.getAttribute("id").endsWith("-sheets") && l < paths.getLength(); l++) {
-                area += shoelace(((Element) paths.item(l)).getAttribute("d"));
-                count++;
-            }
-        }
-        assertEquals(plan.pieces().stream().mapToInt(Piece::count).sum(), count);
-        double wanted = plan.pieces().stream().mapToDouble(Piece::totalArea).sum() * 1e6;
+        List<Polygon> cuts = SvgLines.cuts(svg, "");
+        assertEquals(plan.pieces().stream().mapToInt(Piece::count).sum(), cuts.size());
+        double area = cuts.stream().mapToDouble(Polygon::area).sum();
+        double wanted = plan.pieces().stream().mapToDouble(Piece::totalArea).sum();
         assertEquals(1, area / wanted, 1e-5);
-    }
-
-    private static double shoelace(String path) {
-        List<Point> points = new ArrayList<>();
-        for (String each : path.substring(1, path.length() - 1).split("L")) {
-            String[] xy = each.split(" ");
-            points.add(new Point(Double.parseDouble(xy[0]), Double.parseDouble(xy[1])));
-        }
-        return Math.abs(new Polygon(points).area());
     }
 
     /** Pairs of group code and value, as the format has them; a reader of another maker reads the same file in the pages' tests. */

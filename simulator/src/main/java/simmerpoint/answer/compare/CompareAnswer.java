@@ -30,6 +30,7 @@ public final class CompareAnswer {
     private final Comparison comparison;
     private final VariantNames names;
     private final CompareWords words;
+    private final CompareCosts costs;
     private final FigureFormat figures;
     private final HeatWords heat;
 
@@ -37,6 +38,7 @@ public final class CompareAnswer {
         this.comparison = comparison;
         names = new VariantNames(comparison.variants());
         words = new CompareWords(comparison);
+        costs = new CompareCosts(comparison);
         figures = new FigureFormat(system);
         heat = new HeatWords(system);
     }
@@ -59,13 +61,14 @@ public final class CompareAnswer {
                 .say(best())
                 .say(atBestPlace())
                 .say(fewestPanels())
+                .say(costs.cheapest(this::name))
                 .say(boiling())
                 .build();
     }
 
     private Section beside() {
         SectionBuilder out = Section.headed("Side by side");
-        new CompareTable(comparison, names, words, figures.system()).addTo(out);
+        new CompareTable(comparison, names, words, costs, figures.system()).addTo(out);
         return out.say(columns()).build();
     }
 

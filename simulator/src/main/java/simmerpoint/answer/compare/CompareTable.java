@@ -18,7 +18,8 @@ import simmerpoint.study.compare.Comparison;
 import simmerpoint.units.UnitSystem;
 
 /** The compared cookers row by row, the best first, as a table for a window of 80 columns. */
-record CompareTable(Comparison comparison, VariantNames names, CompareWords words, UnitSystem system) {
+record CompareTable(
+        Comparison comparison, VariantNames names, CompareWords words, CompareCosts costs, UnitSystem system) {
     /** More rows are left to the files. */
     static final int MOST_ROWS = 64;
 
@@ -64,6 +65,7 @@ record CompareTable(Comparison comparison, VariantNames names, CompareWords word
                 .with("hot\nspot\nkW/m²", row -> flux(row.peakFlux()))
                 .withIf(words.anyPan(), "water\nboils in", this::boil)
                 .with("panels\nto cut", words::panels)
+                .withIf(costs.isAny(), costs.head(), costs::amount)
                 .with("best\nplace\nW", this::atBest)
                 .with(
                         "aim\nagain\nmin",

@@ -2,17 +2,23 @@ package simmerpoint.answer.cut;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.Collectors;
 import simmerpoint.answer.Answer;
 import simmerpoint.answer.Columns;
 import simmerpoint.answer.Item;
 import simmerpoint.answer.Section;
 import simmerpoint.answer.words.FigureFormat;
+import simmerpoint.answer.words.MoneyWords;
 import simmerpoint.quantities.OneLine;
 import simmerpoint.units.SawLength;
 import simmerpoint.units.UnitSystem;
 import simmerpoint.workshop.BuildCheck;
+import simmerpoint.workshop.BuildCost;
 import simmerpoint.workshop.CutPlan;
 import simmerpoint.workshop.CuttingStock.Sheeting;
 import simmerpoint.workshop.Piece;
@@ -49,7 +55,7 @@ public final class CutAnswer {
         plan.rib().ifPresent(rib -> sections.add(ribs(rib)));
         plan.string().ifPresent(string -> sections.add(string(string)));
         plan.check().ifPresent(check -> sections.add(check(check)));
-        sections.add(Section.headed("What to buy").add(sheets()).build());
+        sections.add(Section.headed("What to buy").add(sheets()).say(cost()).build());
         sections.add(Section.headed("Weight and wind").say(weight()).say(wind()).build());
         sections.add(Section.headed("Take care").addAll(cautions()).build());
         return new Answer(OneLine.of(plan.scenario().title()), sections);
@@ -157,6 +163,32 @@ public final class CutAnswer {
                 .with("how many", p -> Integer.toString(p.layout().sheets().size()))
                 .with("waste", p -> figures.percent(1 - p.layout().usedShare()))
                 .table(rows);
+    }
+
+    private Optional<String> cost() {
+        return plan.cost().map(cost -> {
+            MoneyWords money = new MoneyWords(cost.currency());
+            String perWatt = plan.trace().stream()
+                    .mapToDouble(trace -> trace.watts().value())
+                    .mapToObj(cost::perWatt)
+                    .flatMapToDouble(OptionalDouble::stream)
+                    .mapToObj(each -> ", " + money.perWatt(each) + " of cooking power")
+                    .collect(Collectors.joining());
+            return "It costs " + money.amount(cost.total()) + perWatt + ": " + parts(cost, money) + ".";
+        });
+    }
+
+    private static String parts(BuildCost cost, MoneyWords money) {
+        Map<String, Double> parts = new LinkedHashMap<>();
+        parts.put("sheets for ribs", cost.ribs());
+        parts.put("sheets for panels", cost.panels());
+        parts.put("film", cost.film());
+        parts.put("stand", cost.stand());
+        parts.put("all else", cost.rest());
+        return parts.entrySet().stream()
+                .filter(part -> part.getValue() > 0)
+                .map(part -> part.getKey() + " " + money.amount(part.getValue()))
+                .collect(Collectors.joining(", "));
     }
 
     private String sheeting(Sheeting sheeting) {

@@ -2,7 +2,9 @@ package simmerpoint.answer.design;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import simmerpoint.answer.Answer;
 import simmerpoint.answer.Columns;
@@ -11,6 +13,7 @@ import simmerpoint.answer.Section;
 import simmerpoint.answer.words.Cautions;
 import simmerpoint.answer.words.FigureFormat;
 import simmerpoint.answer.words.LevelWords;
+import simmerpoint.answer.words.MoneyWords;
 import simmerpoint.answer.words.SkyWords;
 import simmerpoint.answer.words.TargetWords;
 import simmerpoint.dish.PanelSize;
@@ -20,6 +23,7 @@ import simmerpoint.study.aim.AimTolerance;
 import simmerpoint.study.aim.SunTrack;
 import simmerpoint.study.design.DesignChoice;
 import simmerpoint.study.design.DesignGoal;
+import simmerpoint.study.design.DesignLimits;
 import simmerpoint.study.design.DesignResult;
 import simmerpoint.study.design.DishCandidate;
 import simmerpoint.study.design.PanelLayout;
@@ -49,6 +53,7 @@ public final class DesignAnswer {
                         ? new DesignLimitWords(result, figures).section()
                         : Section.headed("What to build")
                                 .say(first())
+                                .say(cheapest())
                                 .add(table())
                                 .say(explained())
                                 .build());
@@ -72,6 +77,21 @@ public final class DesignAnswer {
         }
         return start + " Smallest dish: " + dish(small.candidate(), figures) + ", " + figures.watts(small.watts())
                 + ".";
+    }
+
+    private Optional<String> cheapest() {
+        return result.cheapest()
+                .map(choice -> "Cheapest: " + dish(choice.candidate(), figures) + " for "
+                        + money().amount(choice.cost().orElseThrow())
+                        + choice.costPerWatt().stream()
+                                .mapToObj(each -> ", " + money().perWatt(each))
+                                .collect(Collectors.joining())
+                        + ".");
+    }
+
+    private MoneyWords money() {
+        return new MoneyWords(
+                result.limits().cost().map(DesignLimits.Cost::currency).orElse(""));
     }
 
     /** What was wanted: "boil, which takes 460 W" or "500 W". */
@@ -109,6 +129,13 @@ public final class DesignAnswer {
                 .with("largest\npanel", c -> c.largestPanel().map(this::size).orElse(""))
                 .with("pan above\nground", c -> figures.length(c.panHeightMetres(), 2))
                 .with("aim\nagain", c -> aim(c.again()))
+                .withIf(
+                        result.limits().cost().isPresent(),
+                        "cost",
+                        c -> c.cost().stream()
+                                .mapToObj(money()::amount)
+                                .findFirst()
+                                .orElse("\u2013"))
                 .table(result.front());
     }
 

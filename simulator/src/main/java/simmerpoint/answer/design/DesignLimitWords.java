@@ -38,6 +38,7 @@ record DesignLimitWords(DesignResult result, FigureFormat figures) {
             case FOCAL_LENGTH -> "range of focal lengths";
             case SHEET -> "size of the sheet";
             case PAN_HEIGHT -> "height of the pan";
+            case COST -> "most that it may cost";
         };
     }
 }

@@ -1,6 +1,7 @@
 package simmerpoint.study.design;
 
 import java.util.Optional;
+import java.util.OptionalDouble;
 import simmerpoint.dish.PanelSize;
 import simmerpoint.sampling.Estimate;
 import simmerpoint.scenario.Scenario;
@@ -17,6 +18,7 @@ import simmerpoint.study.aim.AimAgain;
  * @param largestPanel size of its largest panel
  * @param panHeightMetres height of the pan's underside above the ground, m
  * @param again when it is to be aimed again, a tenth lost
+ * @param cost what it costs, if prices are known and it can be built
  */
 public record DesignChoice(
         DishCandidate candidate,
@@ -26,7 +28,15 @@ public record DesignChoice(
         Estimate peakFlux,
         Optional<PanelSize> largestPanel,
         double panHeightMetres,
-        AimAgain again) {
+        AimAgain again,
+        OptionalDouble cost) {
+    /** Cost for each of its watts. */
+    public OptionalDouble costPerWatt() {
+        return cost.isPresent() && watts.value() > 0
+                ? OptionalDouble.of(cost.getAsDouble() / watts.value())
+                : OptionalDouble.empty();
+    }
+
     /** Cooking power, W; empty for a bare disc. */
     public Optional<Estimate> cookingPower() {
         return Optional.of(watts).filter(w -> scenario.cooking().isPresent());

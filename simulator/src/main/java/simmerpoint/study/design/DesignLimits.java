@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Function;
 import simmerpoint.dish.CutKind;
 import simmerpoint.scenario.Scenario;
 
@@ -18,6 +20,7 @@ import simmerpoint.scenario.Scenario;
  * @param mostPanels most panels in all
  * @param sheet sheet that the largest panel must fit on, if any
  * @param highestPanMetres highest place of the pan's underside above the ground, if it matters, m
+ * @param cost what a dish costs and may cost at most, if prices are known
  */
 public record DesignLimits(
         List<CutKind> cuts,
@@ -27,7 +30,8 @@ public record DesignLimits(
         Span rings,
         int mostPanels,
         Optional<Sheet> sheet,
-        Optional<Double> highestPanMetres) {
+        Optional<Double> highestPanMetres,
+        Optional<Cost> cost) {
     /** Keeps a copy of the list. */
     public DesignLimits {
         cuts = List.copyOf(cuts);
@@ -66,6 +70,23 @@ public record DesignLimits(
         }
     }
 
+    /**
+     * What a dish costs, in some currency.
+     *
+     * @param of the cost of a cooker; empty if it cannot be built
+     * @param currency any words
+     * @param most the most it may cost; infinite if that does not matter
+     */
+    public record Cost(Function<Scenario, OptionalDouble> of, String currency, double most) {
+        private boolean allows(Scenario scenario) {
+            return most == Double.POSITIVE_INFINITY || of.apply(scenario).orElse(Double.POSITIVE_INFINITY) <= most;
+        }
+
+        private Cost withoutLimit() {
+            return new Cost(of, currency, Double.POSITIVE_INFINITY);
+        }
+    }
+
     /** One of the limits. */
     public enum Limit {
         /** The largest diameter. */
@@ -77,7 +98,9 @@ public record DesignLimits(
         /** The sheet that a panel must fit on. */
         SHEET,
         /** The pan's height. */
-        PAN_HEIGHT
+        PAN_HEIGHT,
+        /** What it costs. */
+        COST
     }
 
     /** Every layout that is allowed, fewest panels first. */
@@ -105,7 +128,9 @@ public record DesignLimits(
                         .largestPanel()
                         .filter(size -> sheet.get().holds(size.rimMetres(), size.ribMetres()))
                         .isPresent();
-        return fits && scenario.panHeightMetres() <= highestPanMetres.orElse(Double.POSITIVE_INFINITY);
+        return fits
+                && scenario.panHeightMetres() <= highestPanMetres.orElse(Double.POSITIVE_INFINITY)
+                && (cost.isEmpty() || cost.get().allows(scenario));
     }
 
     /** Whether there is such a limit at all. */
@@ -113,6 +138,7 @@ public record DesignLimits(
         return switch (limit) {
             case SHEET -> sheet.isPresent();
             case PAN_HEIGHT -> highestPanMetres.isPresent();
+            case COST -> cost.isPresent() && Double.isFinite(cost.get().most());
             default -> true;
         };
     }
@@ -128,7 +154,8 @@ public record DesignLimits(
                 panels ? wider(rings, 2) : rings,
                 panels ? 4 * mostPanels : mostPanels,
                 limit == Limit.SHEET ? Optional.empty() : sheet,
-                limit == Limit.PAN_HEIGHT ? Optional.empty() : highestPanMetres);
+                limit == Limit.PAN_HEIGHT ? Optional.empty() : highestPanMetres,
+                limit == Limit.COST ? cost.map(Cost::withoutLimit) : cost);
     }
 
     private static Span wider(Span span, int factor) {

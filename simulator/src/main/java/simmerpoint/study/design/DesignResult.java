@@ -70,6 +70,13 @@ public record DesignResult(
         return front.stream().min(Comparator.comparingInt(c -> c.candidate().diameterCentimetres()));
     }
 
+    /** The one that costs least, if costs are known. */
+    public Optional<DesignChoice> cheapest() {
+        return front.stream()
+                .filter(choice -> choice.cost().isPresent())
+                .min(Comparator.comparingDouble(choice -> choice.cost().getAsDouble()));
+    }
+
     /** The one that forgives most when it is aimed; what never loses so much within the range forgives most. */
     public Optional<DesignChoice> easiestAim() {
         return front.stream()

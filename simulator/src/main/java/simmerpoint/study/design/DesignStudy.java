@@ -5,6 +5,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import simmerpoint.heat.HeatLevel;
 import simmerpoint.sampling.Estimate;
 import simmerpoint.scenario.Scenario;
@@ -219,9 +220,14 @@ public final class DesignStudy {
                     traced.trace().spot().peakFlux(),
                     scenarios.get(k).dish().largestPanel(),
                     scenarios.get(k).panHeightMetres(),
-                    again.get(k)));
+                    again.get(k),
+                    cost(scenarios.get(k))));
         }
         return out;
+    }
+
+    private OptionalDouble cost(Scenario withIt) {
+        return limits.cost().map(cost -> cost.of().apply(withIt)).orElse(OptionalDouble.empty());
     }
 
     private Optional<DesignChoice> strongest() {
@@ -237,10 +243,10 @@ public final class DesignStudy {
         Map<DesignLimits.Limit, DishCandidate> out = new EnumMap<>(DesignLimits.Limit.class);
         double from = 0.8;
         for (DesignLimits.Limit limit : DesignLimits.Limit.values()) {
-            from += 0.04;
+            from += 0.03;
             if (limits.has(limit)) {
                 new DesignSearch(trials, limits.without(limit))
-                        .first(goal.watts(), part(from - 0.04, from))
+                        .first(goal.watts(), part(from - 0.03, from))
                         .ifPresent(found -> out.put(limit, found.candidate()));
             }
         }

@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import simmerpoint.dish.cut.FlatRings;
 import simmerpoint.scenario.ScenarioException;
@@ -32,6 +33,7 @@ class DesignStudyTest {
                 sectors,
                 new DesignLimits.Span(2, 3),
                 60,
+                Optional.empty(),
                 Optional.empty(),
                 Optional.empty());
     }
@@ -131,6 +133,7 @@ class DesignStudyTest {
                 loose.rings(),
                 loose.mostPanels(),
                 Optional.of(new DesignLimits.Sheet(0.26, 0.20)),
+                Optional.empty(),
                 Optional.empty());
         DesignResult result =
                 DesignStudy.run(EXAMPLE, new DesignGoal(270, Optional.empty()), withSheet, OPTIONS, Progress.NONE);
@@ -140,6 +143,33 @@ class DesignStudyTest {
             double b = choice.largestPanel().orElseThrow().ribMetres();
             assertTrue(Math.max(a, b) <= 0.26 && Math.min(a, b) <= 0.20, choice.toString());
         }
+    }
+
+    /** A price of a tenth for each panel: a limit of 3 is one of 30 panels, and then no dish has more. */
+    @Test
+    void aLimitOfCostBoundsTheDishes() throws ScenarioException {
+        DesignLimits loose = limits(span(90, 130), span(60, 100), span(10, 20));
+        DesignLimits.Cost cost = new DesignLimits.Cost(
+                scenario -> OptionalDouble.of(scenario.dish().outlines().size() / 10.0), "EUR", 3);
+        DesignLimits cheap = new DesignLimits(
+                loose.cuts(),
+                loose.diameter(),
+                loose.focal(),
+                loose.sectors(),
+                loose.rings(),
+                loose.mostPanels(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.of(cost));
+        DesignResult result =
+                DesignStudy.run(EXAMPLE, new DesignGoal(250, Optional.empty()), cheap, OPTIONS, Progress.NONE);
+        assertFalse(result.front().isEmpty());
+        for (DesignChoice choice : result.front()) {
+            int panels = choice.candidate().layout().panels();
+            assertEquals(panels / 10.0, choice.cost().orElseThrow(), 1e-12);
+            assertTrue(panels <= 30, choice.toString());
+        }
+        assertEquals(result.fewestPanels(), result.cheapest());
     }
 
     @Test
