@@ -91,7 +91,7 @@ public final class CutAnswer {
         return plan.rib().map(rib -> rib.count() + " ribs, ").orElse("") + panels
                 + (panels == 1 ? " panel" : " panels")
                 + (plan.panels().size() == 1 ? "" : " of " + plan.panels().size() + " shapes")
-                + " and film for each.";
+                + " and film for each" + (hasOwnFilm() ? "" : ", cut to the same shapes") + ".";
     }
 
     private Item pieces() {
@@ -99,7 +99,17 @@ public final class CutAnswer {
                 .with("piece", Piece::name)
                 .with("how many", piece -> Integer.toString(piece.count()))
                 .with("needs a piece of", this::size)
-                .table(plan.pieces());
+                .table(hasOwnFilm() ? plan.pieces() : withoutFilm());
+    }
+
+    private boolean hasOwnFilm() {
+        return plan.stock().filmEdge() > 0;
+    }
+
+    private List<Piece> withoutFilm() {
+        return plan.pieces().stream()
+                .filter(piece -> piece.use() != Piece.Use.FILM)
+                .toList();
     }
 
     private String size(Piece piece) {

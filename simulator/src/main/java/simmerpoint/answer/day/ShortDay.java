@@ -11,6 +11,7 @@ import simmerpoint.answer.SectionBuilder;
 import simmerpoint.answer.words.FigureFormat;
 import simmerpoint.answer.words.HeatWords;
 import simmerpoint.answer.words.LevelWords;
+import simmerpoint.answer.words.LikelyWords;
 import simmerpoint.answer.words.NextCommand;
 import simmerpoint.answer.words.ShortAnswer;
 import simmerpoint.answer.words.SkyWords;
@@ -46,12 +47,12 @@ record ShortDay(DayResult result, FigureFormat figures) {
         HeatWords heat = new HeatWords(figures.system());
         return Columns.<DayHour>none()
                 .with("time", hour -> TimeWords.clock(hour.time()))
-                .with("watts", hour -> HourWords.cell(hour, HourWords::watts))
+                .with("watts", hour -> HourWords.cell(hour, l -> LikelyWords.likely(l.power())))
                 .with(
                         "level",
                         hour -> HourWords.cell(
                                 hour, l -> LevelWords.of(l.level().likely())))
-                .with("water boils in", hour -> HourWords.cell(hour, light -> HourWords.boil(light, heat)))
+                .with("water boils in", hour -> HourWords.cell(hour, light -> TimeWords.boil(light.boil(), heat)))
                 .with(
                         "aim again",
                         hour -> hour.walk()
