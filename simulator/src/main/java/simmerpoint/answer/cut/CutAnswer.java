@@ -15,6 +15,7 @@ import simmerpoint.answer.Section;
 import simmerpoint.answer.words.FigureFormat;
 import simmerpoint.answer.words.MoneyWords;
 import simmerpoint.quantities.OneLine;
+import simmerpoint.study.build.BuildTrace;
 import simmerpoint.units.SawLength;
 import simmerpoint.units.UnitSystem;
 import simmerpoint.workshop.BuildCheck;
@@ -55,6 +56,9 @@ public final class CutAnswer {
         plan.rib().ifPresent(rib -> sections.add(ribs(rib)));
         plan.string().ifPresent(string -> sections.add(string(string)));
         plan.check().ifPresent(check -> sections.add(check(check)));
+        plan.trace()
+                .flatMap(BuildTrace::ribs)
+                .ifPresent(ribs -> sections.add(new AsBuiltSection(plan, ribs, units).section()));
         sections.add(Section.headed("What to buy").add(sheets()).say(cost()).build());
         sections.add(Section.headed("Weight and wind").say(weight()).say(wind()).build());
         sections.add(Section.headed("Take care").addAll(cautions()).build());
