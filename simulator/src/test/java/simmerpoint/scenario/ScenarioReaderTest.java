@@ -213,6 +213,8 @@ class ScenarioReaderTest {
                 "pan: {height: 40 cm, finish: black paint}|pan.height",
                 "sun: {elevation: 10°, beam: 850 W/m²}|sun.beam: 850 W/m² is more than even very clear air",
                 "sun: {elevation: 30°, beam: 1000 W/m²}|sun.beam: 1000 W/m² is more than even very clear air",
+                "sun: {elevation: 30°, beam: 971 W/m²}|sun.beam: 971 W/m² is more than even very clear air",
+                "sun: {elevation: 75°, beam: 1100 W/m²} + stand: {highest-pan: 1.5 m}|sun.beam: 1100 W/m² is more than even very clear air",
                 "place: {latitude: 40°, longitude: 0, zone: UTC} + when: {date: 2026-01-21} + sun: {beam: 1000 W/m²}|sky: 1000 W/m² is more than",
                 "sun: {elevation: 89°, beam: 1200 W/m²} + stand: {highest-pan: 1.5 m}|sun.beam",
                 "stand: {highest-pan: 110 cm}|stand: the pan stands too high to cook at, above 110 cm (121 cm above the ground)",

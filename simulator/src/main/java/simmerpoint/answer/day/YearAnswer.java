@@ -14,6 +14,7 @@ import simmerpoint.answer.Section;
 import simmerpoint.answer.words.Cautions;
 import simmerpoint.answer.words.FigureFormat;
 import simmerpoint.answer.words.LevelWords;
+import simmerpoint.answer.words.LikelyWords;
 import simmerpoint.answer.words.TimeWords;
 import simmerpoint.quantities.OneLine;
 import simmerpoint.study.day.DayHour;
@@ -51,20 +52,22 @@ public final class YearAnswer {
 
     private String cook() {
         DayResult best = result.days().stream()
-                .max(Comparator.comparingDouble(DayResult::cookingHours))
+                .max(Comparator.comparingDouble(day -> day.cookingHours().likely()))
                 .orElseThrow();
-        if (best.cookingHours() < LEAST_HOURS) {
+        if (best.cookingHours().likely() < LEAST_HOURS) {
             return "In " + result.year() + " it gets to a simmer on none of the twelve days." + noon();
         }
         List<String> never = result.days().stream()
-                .filter(d -> d.cookingHours() < LEAST_HOURS)
+                .filter(d -> d.cookingHours().likely() < LEAST_HOURS)
                 .map(YearAnswer::month)
                 .toList();
         double sum = IntStream.range(0, result.days().size())
                 .mapToDouble(result::clearMonthHours)
                 .reduce(0, Double::sum);
         return "On clear days it cooks (simmers or better) longest in " + month(best) + ", "
-                + FigureFormat.fixed(best.cookingHours(), 1) + FigureFormat.NBSP + "hours a day"
+                + FigureFormat.fixed(best.cookingHours().likely(), 1) + FigureFormat.NBSP
+                + "hours a day (one such cooker in ten less than "
+                + FigureFormat.fixed(best.cookingHours().low(), 1) + ")"
                 + (never.isEmpty()
                         ? ", and for some hours in every month"
                         : ", and not at all in " + String.join(", ", never))
@@ -75,7 +78,7 @@ public final class YearAnswer {
     private String noon() {
         Optional<DayHour> high = most();
         return high.map(h -> " The most cooking power is "
-                        + figures.plainWatts(h.light().orElseThrow().cookingPower()) + ", in "
+                        + LikelyWords.power(h.light().orElseThrow().power()) + ", in "
                         + h.time().getMonth().getDisplayName(TextStyle.FULL, Locale.ENGLISH) + " at "
                         + TimeWords.clock(h.time()) + ".")
                 .orElse("");
@@ -101,7 +104,10 @@ public final class YearAnswer {
                 .sorted()
                 .forEach(hour ->
                         lines.add(new Line(String.format(Locale.ROOT, "%02d", hour), m -> cell(days.get(m), hour))));
-        lines.add(new Line("h/day", m -> FigureFormat.fixed(days.get(m).cookingHours(), 1)));
+        lines.add(new Line(
+                "h/day", m -> FigureFormat.fixed(days.get(m).cookingHours().likely(), 1)));
+        lines.add(new Line(
+                "poor", m -> FigureFormat.fixed(days.get(m).cookingHours().low(), 1)));
         lines.add(new Line("h/mon.", m -> FigureFormat.fixed(result.clearMonthHours(m), 0)));
         Columns<Line> columns = Columns.<Line>none().with("hour", Line::name);
         for (int m = 0; m < days.size(); m++) {
@@ -113,7 +119,7 @@ public final class YearAnswer {
                 .add(columns.table(lines))
                 .say("Cooking power, W, at that hour of the clock on the 21st, and the heat level: "
                         + LevelWords.letters()
-                        + ". h/day: hours in which it simmers or better; h/mon.: the same for a "
+                        + ". h/day: hours in which it likely simmers or better; poor: one such cooker in ten has less; h/mon.: hours of a "
                         + "month of clear days.")
                 .build();
     }
@@ -121,7 +127,7 @@ public final class YearAnswer {
     private static String cell(DayResult day, int hour) {
         return at(day, hour)
                 .flatMap(DayHour::light)
-                .map(l -> FigureFormat.rounded(l.cookingPower().value(), 2)
+                .map(l -> FigureFormat.rounded(Math.rint(l.power().likely()) + 0.0, 2)
                         + LevelWords.letter(l.level().likely()))
                 .orElse("");
     }
@@ -136,8 +142,8 @@ public final class YearAnswer {
         return Section.headed(Cautions.HOW_SURE)
                 .say(
                         "The watts are sure to " + DayAnswer.share(result.worstRelativeError())
-                                + " or better as far as sampling goes (one standard error); how far models of a clear sky differ, and"
-                                + " what is not known of the pan's losses, is more: see a single day. Clear skies, no hills or trees.")
+                                + " or better as far as sampling goes (one standard error). All figures are the likely ones; how far"
+                                + " such cookers differ from hour to hour is told for a single day. Clear skies, no hills or trees.")
                 .say(FigureFormat.count(result.rays()) + " rays, seed " + first.seed() + "; 21st of each month of "
                         + result.year() + ", clock of " + first.day().site().zone() + ".")
                 .build();
