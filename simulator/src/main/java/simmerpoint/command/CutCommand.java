@@ -72,8 +72,9 @@ final class CutCommand extends StudyCommand {
         CutPlan untraced = plan(read);
         Scenario scenario = read.atOneMoment();
         TraceOptions options = rays.options(BuildTrace.USUAL_RAYS);
-        CutPlan plan =
-                untraced.with(study(ScenarioInput.name(file), progress -> BuildTrace.run(scenario, options, progress)));
+        CutPlan plan = untraced.with(study(
+                ScenarioInput.name(file),
+                progress -> BuildTrace.run(scenario, untraced.checkedRadii(), options, progress)));
         outputs.write(ResultFiles.of(plan, units), more(plan), terminal);
         say(CutAnswer.of(plan, units));
         return 0;

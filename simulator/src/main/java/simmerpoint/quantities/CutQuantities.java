@@ -6,6 +6,7 @@ import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
 import simmerpoint.geometry.Point;
 import simmerpoint.study.build.BuildTrace;
+import simmerpoint.study.build.DepthTolerance;
 import simmerpoint.study.build.RibsAsBuilt;
 import simmerpoint.workshop.BuildCheck;
 import simmerpoint.workshop.BuildCost;
@@ -69,8 +70,17 @@ public final class CutQuantities {
             .estimate("ribs_gain_power_W", "what mending all ribs gains", RibsAsBuilt::gain)
             .rows("ribs_as_built", "the one to mend first comes first", RibsAsBuilt::ribs, RIB_GAIN);
 
+    private static final Fields<DepthTolerance> TOLERANCE = Fields.<DepthTolerance>none()
+            .number("radius_m", "distance from the axis", DepthTolerance::radius)
+            .number(
+                    "tolerance_m",
+                    "how far off ribs may be there until a fiftieth of the watts is lost",
+                    DepthTolerance::metres)
+            .flag("more_will_do", "whether that much costs less; farther was not looked", DepthTolerance::isMore);
+
     private static final Fields<BuildTrace> TRACE = Fields.<BuildTrace>none()
             .estimate("useful_power_W", "cooking power; of a bare disc, caught", BuildTrace::watts)
+            .rows("tolerances", "at the distances of depths", BuildTrace::tolerances, TOLERANCE)
             .includeOptional(BuildTrace::ribs, AS_BUILT);
 
     private static final Fields<CutPlan> ALL = Fields.<CutPlan>none()

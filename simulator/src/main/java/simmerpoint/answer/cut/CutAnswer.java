@@ -16,6 +16,7 @@ import simmerpoint.answer.words.FigureFormat;
 import simmerpoint.answer.words.MoneyWords;
 import simmerpoint.quantities.OneLine;
 import simmerpoint.study.build.BuildTrace;
+import simmerpoint.study.build.DepthTolerance;
 import simmerpoint.units.SawLength;
 import simmerpoint.units.UnitSystem;
 import simmerpoint.workshop.BuildCheck;
@@ -156,8 +157,24 @@ public final class CutAnswer {
                 .add(Columns.<BuildCheck.Depth>none()
                         .with("from the middle", d -> saw(d.radius()))
                         .with("depth", d -> saw(d.depth()))
+                        .withIf(
+                                hasTolerances(),
+                                "within",
+                                d -> plan.tolerance(d.radius())
+                                        .map(t -> ToleranceWords.of(t, units))
+                                        .orElse(""))
                         .table(check.depths()))
+                .sayIf(
+                        hasTolerances(),
+                        "Ribs that are off by as much as that at one of these distances, by turns two up and two down, cost "
+                                + FigureFormat.rounded(100 * DepthTolerance.LOSS, 1) + FigureFormat.NBSP
+                                + "% of the watts.")
+                .say("A card with the ribs\u2019 curve, to lay in, is among the patterns.")
                 .build();
+    }
+
+    private boolean hasTolerances() {
+        return plan.trace().stream().anyMatch(trace -> !trace.tolerances().isEmpty());
     }
 
     /** A row of what to buy. */

@@ -204,7 +204,9 @@ class RibsAsBuiltTest {
     @Test
     void theRibThatIsOffComesFirst() throws Exception {
         Scenario built = read(dish("cut: bent-strips, sectors: 12") + asBuilt(k -> k == 4 ? -0.008 : 0));
-        RibsAsBuilt ribs = BuildTrace.run(built, OPTIONS, Progress.NONE).ribs().orElseThrow();
+        RibsAsBuilt ribs = BuildTrace.run(built, new double[0], OPTIONS, Progress.NONE)
+                .ribs()
+                .orElseThrow();
         RibsAsBuilt.Rib first = ribs.ribs().get(0);
         assertEquals(5, first.number());
         assertEquals(0.008, first.farthestOff(), 1e-8);
