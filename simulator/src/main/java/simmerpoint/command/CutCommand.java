@@ -81,7 +81,9 @@ final class CutCommand extends StudyCommand {
     private CutPlan traced(CutPlan plan, CheckedScenario read) throws WrongUse, ScenarioException {
         Scenario scenario = read.atOneMoment();
         TraceOptions options = rays.options(BuildTrace.USUAL_RAYS);
-        return plan.with(study(ScenarioInput.name(file), progress -> BuildTrace.run(scenario, options, progress)));
+        return plan.with(study(
+                ScenarioInput.name(file),
+                progress -> BuildTrace.run(scenario, plan.checkedRadii(), options, progress)));
     }
 
     private CutPlan plan(CheckedScenario read) throws WrongUse {

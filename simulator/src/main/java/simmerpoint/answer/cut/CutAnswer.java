@@ -17,6 +17,8 @@ import simmerpoint.answer.words.MoneyWords;
 import simmerpoint.answer.words.NextCommand;
 import simmerpoint.answer.words.ShortAnswer;
 import simmerpoint.quantities.OneLine;
+import simmerpoint.study.build.BuildTrace;
+import simmerpoint.study.build.DepthTolerance;
 import simmerpoint.units.SawLength;
 import simmerpoint.units.UnitSystem;
 import simmerpoint.workshop.BuildCheck;
@@ -76,6 +78,9 @@ public final class CutAnswer {
         plan.rib().ifPresent(rib -> sections.add(ribs(rib)));
         plan.string().ifPresent(string -> sections.add(string(string)));
         plan.check().ifPresent(check -> sections.add(check(check)));
+        plan.trace()
+                .flatMap(BuildTrace::ribs)
+                .ifPresent(ribs -> sections.add(new AsBuiltSection(plan, ribs, units).section()));
         sections.add(Section.headed("What to buy").add(sheets()).say(cost()).build());
         sections.add(Section.headed("Weight and wind").say(weight()).say(wind()).build());
         sections.add(Section.headed("Take care").addAll(cautions()).build());
@@ -175,8 +180,24 @@ public final class CutAnswer {
                 .add(Columns.<BuildCheck.Depth>none()
                         .with("from the middle", d -> saw(d.radius()))
                         .with("depth", d -> saw(d.depth()))
+                        .withIf(
+                                hasTolerances(),
+                                "within",
+                                d -> plan.tolerance(d.radius())
+                                        .map(t -> ToleranceWords.of(t, units))
+                                        .orElse(""))
                         .table(check.depths()))
+                .sayIf(
+                        hasTolerances(),
+                        "Ribs that are off by as much as that at one of these distances, by turns two up and two down, cost "
+                                + FigureFormat.rounded(100 * DepthTolerance.LOSS, 1) + FigureFormat.NBSP
+                                + "% of the watts.")
+                .say("A card with the ribs\u2019 curve, to lay in, is among the patterns.")
                 .build();
+    }
+
+    private boolean hasTolerances() {
+        return plan.trace().stream().anyMatch(trace -> !trace.tolerances().isEmpty());
     }
 
     /** A row of what to buy. */
