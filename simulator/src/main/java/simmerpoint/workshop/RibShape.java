@@ -107,7 +107,8 @@ public record RibShape(RibLayout ribs, Parabola parabola, double hub, double rim
         double[] borders = ribs.borders();
         for (int k = 0; k < borders.length; k++) {
             boolean end = k == 0 || k == borders.length - 1;
-            if (borders[k] > innerEnd() && (end || !ribs.curved())) {
+            boolean isEdge = k == borders.length - 1 && stock.beyondRim() == 0;
+            if (borders[k] > innerEnd() && !isEdge && (end || !ribs.curved())) {
                 marks.add(mark(borders[k], k == 0 ? "hub" : end ? "rim" : "ring " + k));
             }
         }
