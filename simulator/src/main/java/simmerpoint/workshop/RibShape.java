@@ -125,7 +125,7 @@ public record RibShape(RibLayout ribs, Parabola parabola, double hub, double rim
     public Polygon outline() {
         List<Point> corners = new ArrayList<>();
         corners.add(new Point(innerEnd(), -stock.belowCurve()));
-        stock.notch().ifPresent(notch -> addNotch(notch, corners));
+        stock.notches().forEach(notch -> addNotch(notch, corners));
         corners.add(new Point(outerEnd(), -stock.belowCurve()));
         List<Point> edge = edge(innerEnd(), outerEnd());
         for (int k = edge.size() - 1; k >= 0; k--) {

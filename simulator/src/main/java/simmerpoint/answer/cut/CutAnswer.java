@@ -14,6 +14,7 @@ import simmerpoint.answer.Item;
 import simmerpoint.answer.Section;
 import simmerpoint.answer.words.FigureFormat;
 import simmerpoint.answer.words.MoneyWords;
+import simmerpoint.dish.DishPlan;
 import simmerpoint.quantities.OneLine;
 import simmerpoint.study.build.BuildTrace;
 import simmerpoint.study.build.DepthTolerance;
@@ -23,6 +24,8 @@ import simmerpoint.workshop.BuildCheck;
 import simmerpoint.workshop.BuildCost;
 import simmerpoint.workshop.CutPlan;
 import simmerpoint.workshop.CuttingStock.Sheeting;
+import simmerpoint.workshop.EdgeBevel;
+import simmerpoint.workshop.MountLoad;
 import simmerpoint.workshop.Piece;
 import simmerpoint.workshop.RibShape;
 import simmerpoint.workshop.SheetLayout;
@@ -32,6 +35,14 @@ import simmerpoint.workshop.WindLoad;
 
 /** The answer to "what do I cut?". */
 public final class CutAnswer {
+    private static final double FOOT = 0.3048;
+
+    /** Sheet narrower than that is hard to cut, hold and glue (common practice), m. */
+    private static final double NARROWEST = 0.005;
+
+    /** Contact glue or spray on one face, kg/m² (typical). */
+    private static final double GLUE = 0.2;
+
     private final CutPlan plan;
     private final UnitSystem units;
     private final FigureFormat figures;
@@ -53,15 +64,23 @@ public final class CutAnswer {
                 .say(summary())
                 .add(pieces())
                 .say(straightEdges())
+                .say(narrowEnds())
                 .build());
         plan.rib().ifPresent(rib -> sections.add(ribs(rib)));
+        if (!plan.bevels().isEmpty()) {
+            sections.add(bevels());
+        }
         plan.string().ifPresent(string -> sections.add(string(string)));
         plan.check().ifPresent(check -> sections.add(check(check)));
         plan.trace()
                 .flatMap(BuildTrace::ribs)
                 .ifPresent(ribs -> sections.add(new AsBuiltSection(plan, ribs, units).section()));
         sections.add(Section.headed("What to buy").add(sheets()).say(cost()).build());
-        sections.add(Section.headed("Weight and wind").say(weight()).say(wind()).build());
+        sections.add(Section.headed("Weight and wind")
+                .say(weight())
+                .say(mount())
+                .say(wind())
+                .build());
         sections.add(Section.headed("Take care").addAll(cautions()).build());
         return new Answer(OneLine.of(plan.scenario().title()), sections);
     }
@@ -72,7 +91,7 @@ public final class CutAnswer {
                 + (panels == 1 ? " panel" : " panels")
                 + (plan.panels().size() == 1 ? "" : " of " + plan.panels().size() + " shapes")
                 + " and film for each"
-                + (hasOwnFilm() ? "" : ", cut to the same shapes")
+                + (plan.hasOwnFilm() ? "" : ", cut to the same shapes")
                 + ". Lengths are exact for the dish that is traced, gaps taken off.";
     }
 
@@ -81,11 +100,7 @@ public final class CutAnswer {
                 .with("piece", Piece::name)
                 .with("how many", piece -> Integer.toString(piece.count()))
                 .with("needs a piece of", this::size)
-                .table(hasOwnFilm() ? plan.pieces() : withoutFilm());
-    }
-
-    private boolean hasOwnFilm() {
-        return plan.stock().filmEdge() > 0;
+                .table(plan.hasOwnFilm() ? plan.pieces() : withoutFilm());
     }
 
     private List<Piece> withoutFilm() {
@@ -99,13 +114,65 @@ public final class CutAnswer {
     }
 
     private Optional<String> straightEdges() {
-        return plan.panels().stream().filter(Piece::bent).findFirst().map(strip -> {
+        return strip().map(strip -> {
             StripEdges edges = StripEdges.of(strip.outline());
             return "The long edges of a strip are slightly curved. Cut straight from corner to corner they would be off by up to "
                     + figures.length(Math.abs(edges.bulge()), 2) + ", which "
                     + (edges.areaShare() < 0 ? "loses " : "adds ") + figures.percent(Math.abs(edges.areaShare()))
                     + " of the mirror. Bend each strip along its length, over the ribs.";
         });
+    }
+
+    private Optional<Piece> strip() {
+        return plan.panels().stream().filter(Piece::bent).findFirst();
+    }
+
+    /** Strips that end in points tear and cannot be held. */
+    private Optional<String> narrowEnds() {
+        DishPlan dish = plan.scenario().dish();
+        return strip().flatMap(strip -> plan.rib()).flatMap(rib -> {
+            double chord = 2 * Math.sin(Math.PI / rib.count());
+            double wide = Math.max(0, chord * rib.hub() - dish.gapMetres());
+            double hub = 2 * (NARROWEST + dish.gapMetres()) / chord;
+            return wide < NARROWEST
+                    ? Optional.of("At the hub the strips are only " + figures.length(wide, 1)
+                            + " wide, which tears and cannot be held: a hub of " + saw(hub) + " leaves them "
+                            + saw(NARROWEST) + ".")
+                    : Optional.empty();
+        });
+    }
+
+    private Section bevels() {
+        return Section.headed("The panels\u2019 edges")
+                .say("Panels meet at an angle. Thick ones meet without a slit if their edges are bevelled by:")
+                .add(Columns.<EdgeBevel>none()
+                        .with("piece", EdgeBevel::piece)
+                        .with("sides", bevel -> degrees(bevel.sides()))
+                        .with("towards the middle", bevel -> degrees(bevel.inwards()))
+                        .with("towards the rim", bevel -> degrees(bevel.outwards()))
+                        .table(plan.bevels()))
+                .build();
+    }
+
+    private static String degrees(OptionalDouble radians) {
+        return radians.isPresent() ? FigureFormat.fixed(Math.toDegrees(radians.getAsDouble()), 1) + "\u00b0" : "\u2013";
+    }
+
+    private String mount() {
+        MountLoad load = plan.mountLoad();
+        return "The centre of mass lies " + figures.length(load.centreHeight(), 2)
+                + " in front of the dish\u2019s middle and "
+                + figures.length(load.lever(), 2) + " from the mount, where the weight pulls with up to "
+                + moment(load.weightMoment()) + "; a wind of " + speed(MountLoad.WIND) + " twists it with up to "
+                + moment(load.windMoment()) + ". Mount and tripod should hold twice both together, "
+                + moment(load.wantedMoment()) + ".";
+    }
+
+    private String moment(double newtonMetres) {
+        return units == UnitSystem.METRIC
+                ? FigureFormat.rounded(newtonMetres, 2) + FigureFormat.NBSP + "N\u00b7m"
+                : FigureFormat.rounded(newtonMetres / UnitSystem.POUND_FORCE_NEWTONS / FOOT, 2) + FigureFormat.NBSP
+                        + "lbf\u00b7ft";
     }
 
     private Section ribs(RibShape rib) {
@@ -235,13 +302,21 @@ public final class CutAnswer {
         String ribs = plan.rib().isPresent() ? "ribs " + mass(plan.ribMass()) + ", " : "";
         return "About: " + ribs + "panels " + mass(plan.panelMass()) + ", film " + mass(plan.filmMass()) + "; "
                 + mass(plan.mass())
-                + " in all, without glue, screws and rim. Densities are typical ones; the shop's sheet may be a fifth off.";
+                + " in all, without glue, screws and rim. Film takes some " + mass(GLUE * plan.filmArea())
+                + " of glue on " + area(plan.filmArea())
+                + ". Densities are typical ones; the shop's sheet may be a fifth off.";
     }
 
     private String mass(double kilograms) {
         return units == UnitSystem.METRIC
                 ? FigureFormat.rounded(kilograms, 2) + FigureFormat.NBSP + "kg"
                 : FigureFormat.rounded(kilograms / UnitSystem.POUND_KILOGRAMS, 2) + FigureFormat.NBSP + "lb";
+    }
+
+    private String area(double squareMetres) {
+        return units == UnitSystem.METRIC
+                ? FigureFormat.rounded(squareMetres, 2) + FigureFormat.NBSP + "m\u00b2"
+                : FigureFormat.rounded(squareMetres / (FOOT * FOOT), 2) + FigureFormat.NBSP + "ft\u00b2";
     }
 
     private String wind() {

@@ -36,9 +36,8 @@ public record PatternSet(Piece piece, PageGrid grid) {
      */
     public static List<Drawing> pages(CutPlan plan, double width, double height, double unit, UnitSystem units) {
         PageGrid.Page page = new PageGrid.Page(width, height - PatternFoot.HEIGHT * unit, OVERLAP);
-        boolean ownFilm = plan.stock().filmEdge() > 0;
         List<PatternSet> sets = Stream.concat(plan.pieces().stream(), plan.template().stream())
-                .filter(piece -> ownFilm || piece.use() != Piece.Use.FILM)
+                .filter(piece -> plan.hasOwnFilm() || piece.use() != Piece.Use.FILM)
                 .map(piece -> new PatternSet(piece, PageGrid.of(piece.outline(), page)))
                 .toList();
         List<Drawing> pages = new ArrayList<>();
