@@ -81,7 +81,7 @@ final class DesignCommand extends StudyCommand {
                 study(ScenarioInput.name(file), progress -> DesignStudy.run(read, goal, limits, options, progress));
         outputs.write(ResultFiles.of(result, units), terminal);
         List<String> written = write(result, read);
-        say(DesignAnswer.of(result, units));
+        say(result, DesignAnswer::brief, DesignAnswer::of);
         if (folder != null) {
             tellWritten(written);
         }
