@@ -3,6 +3,7 @@ package simmerpoint.report;
 import java.util.ArrayList;
 import java.util.List;
 import simmerpoint.answer.Item;
+import simmerpoint.answer.aim.AimAnswer;
 import simmerpoint.answer.day.DayAnswer;
 import simmerpoint.answer.trace.TraceAnswer;
 import simmerpoint.drawing.output.XmlWriter;
@@ -32,6 +33,7 @@ record FirstSheet(FullStudy.Result result, UnitSystem system) {
         TraceAnswer.brief(result.trace(), system).sections().get(0).items().stream()
                 .filter(Item.Figure.class::isInstance)
                 .forEach(items::add);
+        result.aim().ifPresent(aim -> items.add(new Item.Figure("aiming", AimAnswer.brief(aim.times()))));
         result.day().ifPresent(day -> items.add(DayAnswer.hours(day, system)));
         return items;
     }

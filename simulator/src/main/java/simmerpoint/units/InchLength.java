@@ -48,7 +48,7 @@ public final class InchLength {
                 return fraction(inches, parts);
             }
         }
-        return DecimalFormatter.stripped(String.format(Locale.ROOT, "%.3f", inches));
+        return DecimalFormatter.stripped(String.format(Locale.ROOT, inches < 0.1 ? "%.3f" : "%.2f", inches));
     }
 
     /** "12 1/2": to the nearest part. */
