@@ -106,7 +106,7 @@ class PanViewModelTest {
         assertTrue(said.endsWith(new FigureFormat(UnitSystem.METRIC).flux(flux)), said);
         assertTrue(said.contains("\u00a0cm away from the sun, ") && said.contains("\u00a0cm left"), said);
         String inch = new MapReadout(result, UnitSystem.INCH).plane(new Place(-0.0254, 0.0508));
-        assertTrue(inch.startsWith("1.0\u00a0in towards the sun, 2.0\u00a0in right: "), inch);
+        assertTrue(inch.startsWith("1\u00a0in towards the sun, 2\u00a0in right: "), inch);
         String beside = new MapReadout(result, UnitSystem.METRIC).plane(new Place(0.13, 0));
         assertTrue(beside.startsWith("beside the pan, 13\u00a0cm away from the sun"), beside);
     }

@@ -121,7 +121,7 @@ class YardViewTest {
         press(KeyCode.LEFT);
         assertEquals(0.25 * 0.0254, window.scenario().stand().slideMetres(), 1e-9);
         String told = node("yard-slide").getAccessibleText();
-        assertTrue(told.contains("0.25") && told.contains("in"), told);
+        assertTrue(told.contains("1/4\u00a0in"), told);
     }
 
     @Test
