@@ -31,7 +31,7 @@ final class BudgetCommand extends ScenarioCommand {
         BudgetResult result = study(
                 name(),
                 progress -> BudgetStudy.run(scenario, rays.options(), progress)
-                        .withLikely(LikelyStudy.run(read, LikelyStudy.FOR_SHARES, rays.options(), Progress.NONE)));
+                        .withLikely(LikelyStudy.withShares(read, rays.options(), Progress.NONE)));
         outputs.write(ResultFiles.of(result, units), terminal);
         say(BudgetAnswer.of(result, units));
         return 0;

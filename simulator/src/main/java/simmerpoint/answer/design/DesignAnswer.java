@@ -13,6 +13,7 @@ import simmerpoint.answer.Section;
 import simmerpoint.answer.words.Cautions;
 import simmerpoint.answer.words.FigureFormat;
 import simmerpoint.answer.words.LevelWords;
+import simmerpoint.answer.words.LikelyWords;
 import simmerpoint.answer.words.MoneyWords;
 import simmerpoint.answer.words.SkyWords;
 import simmerpoint.answer.words.TargetWords;
@@ -28,6 +29,7 @@ import simmerpoint.study.design.DesignResult;
 import simmerpoint.study.design.DishCandidate;
 import simmerpoint.study.design.PanelLayout;
 import simmerpoint.study.paired.GluingLuck;
+import simmerpoint.study.trace.LikelyResult;
 import simmerpoint.units.UnitSystem;
 
 /** The answer to "what dish does what I want?". */
@@ -70,13 +72,14 @@ public final class DesignAnswer {
         DesignChoice few = result.fewestPanels().orElseThrow();
         DesignChoice small = result.smallestDish().orElseThrow();
         String start = "Fewest panels: " + dish(few.candidate(), figures) + " brings " + figures.watts(few.watts())
-                + (target().equals("pan") ? " into the water" : " onto the disc") + " (wanted: " + wanted(result.goal())
+                + (target().equals("pan") ? " into the water" : " onto the disc") + LikelyWords.behind(few.likely())
+                + " (wanted: " + wanted(result.goal())
                 + ").";
         if (small.candidate().equals(few.candidate())) {
             return start + " No smaller dish within the limits does it.";
         }
         return start + " Smallest dish: " + dish(small.candidate(), figures) + ", " + figures.watts(small.watts())
-                + ".";
+                + LikelyWords.behind(small.likely()) + ".";
     }
 
     private Optional<String> cheapest() {
@@ -126,6 +129,7 @@ public final class DesignAnswer {
                 .with("across", c -> centimetres(c.candidate().diameterCentimetres(), figures))
                 .with("focal\nlength", c -> centimetres(c.candidate().focalCentimetres(), figures))
                 .with("watts", c -> figures.plainWatts(c.watts()))
+                .with("four in\nfive", c -> range(c.likely()))
                 .with("largest\npanel", c -> c.largestPanel().map(this::size).orElse(""))
                 .with("pan above\nground", c -> figures.length(c.panHeightMetres(), 2))
                 .with("aim\nagain", c -> aim(c.again()))
@@ -137,6 +141,10 @@ public final class DesignAnswer {
                                 .findFirst()
                                 .orElse("\u2013"))
                 .table(result.front());
+    }
+
+    private static String range(Optional<LikelyResult> likely) {
+        return likely.map(LikelyResult::power).map(LikelyWords::span).orElse("");
     }
 
     private static String centimetres(int length, FigureFormat figures) {

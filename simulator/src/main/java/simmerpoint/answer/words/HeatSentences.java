@@ -72,11 +72,7 @@ public final class HeatSentences {
 
     /** What decides whether it boils, where that is in doubt. */
     private String decides() {
-        return boiling() instanceof BoilingOutcome.MayBoil
-                ? likely.flatMap(LikelyResult::worthMeasuring)
-                        .map(most -> "; most depends on " + most.name())
-                        .orElse("")
-                : "";
+        return boiling() instanceof BoilingOutcome.MayBoil ? "; most depends on " + LikelyWords.decides(likely) : "";
     }
 
     /** How the water comes to the boil, or that it does not. */
