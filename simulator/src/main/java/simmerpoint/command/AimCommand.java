@@ -46,7 +46,7 @@ final class AimCommand extends ScenarioCommand {
         AimResult result =
                 study(name(), progress -> AimStudy.run(read, new AimPlan(loss, stick), rays.options(), progress));
         outputs.write(ResultFiles.of(result, units), terminal);
-        say(AimAnswer.of(result, units));
+        say(result, AimAnswer::brief, AimAnswer::of);
         return 0;
     }
 }

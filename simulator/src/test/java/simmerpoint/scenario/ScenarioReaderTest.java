@@ -119,8 +119,8 @@ class ScenarioReaderTest {
                 "cut: flat-rings, sectors: 16, rings: 3, spacing: equal-length|FlatRings[sectors=16, rings=3, spacing=EQUAL_LENGTH]",
                 "cut: flat-rings, sectors: 16, rings: 3, spacing: equal-depth-step|FlatRings[sectors=16, rings=3, spacing=EQUAL_DEPTH_STEP]",
                 "cut: bent-strips, sectors: 32|BentStrips[sectors=32]",
-                "cut: square-tiles, tile: 2 in|Tiles[shape=SQUARE, tileMetres=0.0508]",
-                "cut: hexagon-tiles, tile: 50 mm|Tiles[shape=HEXAGON, tileMetres=0.05]",
+                "cut: square-tiles, tile: 2 in|Tiles[shape=SQUARE, tileMetres=0.0508, atRim=LEFT_OUT]",
+                "cut: hexagon-tiles, tile: 50 mm|Tiles[shape=HEXAGON, tileMetres=0.05, atRim=LEFT_OUT]",
                 "cut: smooth|Smooth[]"
             })
     void readsEveryCut(String surface, String cut) throws Exception {

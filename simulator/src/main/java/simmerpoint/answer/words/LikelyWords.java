@@ -39,8 +39,12 @@ public final class LikelyWords {
 
     /** " (four in five such cookers: 410 to 550 W)" behind a figure; empty if it was not worked out. */
     public static String behind(Optional<LikelyResult> likely) {
-        return likely.map(result -> " (" + FOUR_IN_FIVE + span(result.power()) + ")")
-                .orElse("");
+        return likely.isEmpty() ? "" : " (" + besides(likely).substring(2) + ")";
+    }
+
+    /** "; four in five such cookers: 410 to 550 W" in brackets that are there anyway; empty if it was not worked out. */
+    public static String besides(Optional<LikelyResult> likely) {
+        return likely.map(result -> "; " + FOUR_IN_FIVE + span(result.power())).orElse("");
     }
 
     /** Two digits of the largest figure of the range. */

@@ -39,11 +39,11 @@ public record PanelMap(List<PanelPlace> panels) implements Drawing {
         boolean alike = panels.stream().map(PanelPlace::piece).distinct().count() == 1;
         for (PanelPlace panel : panels) {
             List<double[]> corners = panel.edge().stream()
-                    .map(v -> new double[] {box.middleX() + scale * v.y(), box.middleY() - scale * v.x()})
+                    .map(v -> new double[] {box.middleX() - scale * v.y(), box.middleY() - scale * v.x()})
                     .toList();
             Path path = Path.through(corners, true);
             canvas.draw(Style.PIECE, path);
-            double x = box.middleX() + scale * panel.middle().y();
+            double x = box.middleX() - scale * panel.middle().y();
             double y = box.middleY() - scale * panel.middle().x();
             String words =
                     alike ? Integer.toString(panel.number()) : panel.piece().replace("panel ", "");
