@@ -113,8 +113,11 @@ public final class HeatSentences {
                         + "mph"
                 : FigureFormat.rounded(around.windMetresPerSecond(), 2) + FigureFormat.NBSP + "m/s";
         String breeze = around.windMetresPerSecond() > 0 ? "wind " + wind : "no wind";
-        return (kitchen.vessel().lidOn() ? "lid on" : "lid off") + ", air " + words.temperature(around.airCelsius())
-                + ", " + breeze + ", boiling point " + words.temperature(result.boilingCelsius());
+        String skin =
+                kitchen.vessel().cover().map(cover -> ", in a " + cover.word()).orElse("");
+        return (kitchen.vessel().lidOn() ? "lid on" : "lid off") + skin + ", air "
+                + words.temperature(around.airCelsius()) + ", " + breeze + ", boiling point "
+                + words.temperature(result.boilingCelsius());
     }
 
     /** Steam it makes when it boils; empty if it does not. */
