@@ -177,6 +177,12 @@ class ProgramTest extends CommandRuns {
         assertFalse(Files.exists(folder.resolve("none")));
     }
 
+    @Test
+    void theNameOfAFileSteersNoTerminal() {
+        assertEquals(2, run("check", "a\u001b[31mb\u202e.yaml"));
+        assertTrue(err().chars().noneMatch(c -> c == 0x1b || c == 0x202e), err());
+    }
+
     /** Meshes and sun tables: nobody could make them anew. */
     @Test
     void whatTheScenarioReadsIsNeverWrittenOver() throws IOException {
