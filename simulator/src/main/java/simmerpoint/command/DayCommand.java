@@ -3,6 +3,7 @@ package simmerpoint.command;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.LocalDate;
+import java.util.Optional;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -63,9 +64,9 @@ final class DayCommand extends StudyCommand {
         needs(scenario);
         try (ProgressLine progress = progress()) {
             if (year) {
-                year(scenario, progress);
+                year(read, progress);
             } else {
-                day(scenario, progress);
+                day(read, progress);
             }
         }
         return 0;
@@ -87,20 +88,20 @@ final class DayCommand extends StudyCommand {
         return date != null ? date : scenario.site().orElseThrow().when().toLocalDate();
     }
 
-    private void day(Scenario scenario, ProgressLine progress) throws Exception {
-        DayPlan plan =
-                new DayPlan(date(scenario), step == null ? DayPlan.USUAL_STEP : step, DayPlan.USUAL_LEAST_ELEVATION);
-        DayResult result = DayStudy.run(scenario, plan, rays.options(), progress);
+    private void day(CheckedScenario read, ProgressLine progress) throws Exception {
+        DayPlan plan = new DayPlan(
+                date(read.scenario()), step == null ? DayPlan.USUAL_STEP : step, DayPlan.USUAL_LEAST_ELEVATION);
+        DayResult result = DayStudy.run(read, plan, rays.options(), Optional.empty(), progress);
         progress.close();
         outputs.write(ResultFiles.of(result, units), terminal);
-        say(DayAnswer.of(result, units));
+        say(result, DayAnswer::brief, DayAnswer::of);
     }
 
-    private void year(Scenario scenario, ProgressLine progress) throws Exception {
+    private void year(CheckedScenario read, ProgressLine progress) throws Exception {
         YearResult result =
-                YearStudy.run(scenario, date(scenario).getYear(), rays.options(YearStudy.DEFAULT_RAYS), progress);
+                YearStudy.run(read, date(read.scenario()).getYear(), rays.options(YearStudy.DEFAULT_RAYS), progress);
         progress.close();
         outputs.write(ResultFiles.of(result, units), terminal);
-        say(YearAnswer.of(result, units));
+        say(result, YearAnswer::brief, YearAnswer::of);
     }
 }

@@ -26,6 +26,10 @@ final class OutputOptions {
     private String png;
 
     private Map<String, Path> wanted = Map.of();
+    /** Whether any file is wanted. */
+    boolean any() {
+        return json != null || csv != null || png != null;
+    }
 
     /** Whether standard output belongs to one of the files, so that no text may go there. */
     boolean takesStandardOutput() {

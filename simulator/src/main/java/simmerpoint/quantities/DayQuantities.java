@@ -16,6 +16,7 @@ import simmerpoint.sun.Site;
 import simmerpoint.sun.SunDay;
 import simmerpoint.sun.SunPosition;
 import simmerpoint.target.Ledger;
+import simmerpoint.uncertainty.LikelyRange;
 
 /** What {@code day} finds of a day and of a year; the table has one row per instant. */
 public final class DayQuantities {
@@ -50,18 +51,25 @@ public final class DayQuantities {
             .number("share", "how much it keeps away, as a share", LightLimit::share);
 
     private static final Fields<HourLight> LIGHT = Fields.<HourLight>none()
-            .estimate("cooking_power_W", "net heat into the water 50 K above the air", HourLight::cookingPower)
-            .number("cooking_power_low_W", "the same at the lowest beam", HourLight::lowPower)
-            .number("cooking_power_high_W", "the same at the highest beam", HourLight::highPower)
+            .number(
+                    "cooking_power_W",
+                    "net heat into the water 50 K above the air, the likely figure",
+                    light -> light.power().likely())
+            .number(
+                    "cooking_power_low_W",
+                    "one such cooker in ten brings less",
+                    light -> light.power().low())
+            .number(
+                    "cooking_power_high_W",
+                    "one such cooker in ten brings more",
+                    light -> light.power().high())
+            .estimate(
+                    "cooking_power_as_given_W", "the same with every figure exactly as given", HourLight::powerAsGiven)
             .estimate("absorbed_power_W", "taken up by the pan", HourLight::absorbed)
-            .number("absorbed_power_low_W", "taken up at the lowest beam", HourLight::lowWatts)
-            .number("absorbed_power_high_W", "taken up at the highest beam", HourLight::highWatts)
             .include(HourLight::ledger, LEDGER)
             .estimate("peak_flux_W_m2", "light on the hottest place of the underside", HourLight::hottest)
             .include(HourLight::level, HeatQuantities.LEVEL)
             .include(HourLight::boil, HeatQuantities.BOIL)
-            .optionalNumber("boil_low_beam_s", "time to boil at the lowest beam", HourLight::lowBeamBoilSeconds)
-            .optionalNumber("boil_high_beam_s", "time to boil at the highest beam", HourLight::highBeamBoilSeconds)
             .include(HourLight::boil, HeatQuantities.SETTLES)
             .rows("limits", "what keeps the pan from more, the most first", HourLight::limits, LIMIT);
 
@@ -114,8 +122,20 @@ public final class DayQuantities {
     private static final Fields<DayResult> DAY = Fields.<DayResult>none()
             .include(DayResult::plan, PLAN)
             .include(DayResult::day, SUN_DAY)
-            .number("cooking_s", "time in which it simmers or better", result -> SECONDS * result.cookingHours())
-            .rows("cooks", "when it simmers or better", DayResult::intervals, SPELL)
+            .number(
+                    "cooking_s",
+                    "time in which it simmers or better, the likely figure",
+                    result -> SECONDS * result.cookingHours().likely())
+            .number(
+                    "cooking_low_s",
+                    "one such cooker in ten cooks less",
+                    result -> SECONDS * result.cookingHours().low())
+            .number(
+                    "cooking_high_s",
+                    "one such cooker in ten cooks more",
+                    result -> SECONDS * result.cookingHours().high())
+            .rows("cooks", "when it likely simmers or better", result -> result.intervals(LikelyRange::likely), SPELL)
+            .rows("cooks_low", "when nine in ten such cookers do", result -> result.intervals(LikelyRange::low), SPELL)
             .optionalGroup("noon", "at solar noon", DayResult::noon, HOUR)
             .rows("hours", "the instants asked for", DayResult::hours, HOUR);
 

@@ -19,7 +19,7 @@ import java.util.function.ToLongFunction;
 public record Document<R>(
         String command, Function<R, String> title, ToLongFunction<R> seed, Fields<R> fields, Table<R, ?> table) {
     /** Goes up by one when a field changes its key, its unit or its meaning. */
-    private static final int SCHEMA_VERSION = 1;
+    private static final int SCHEMA_VERSION = 2;
 
     /** The fields of the JSON object, the same head before those of every study. */
     Fields<R> whole() {

@@ -65,13 +65,14 @@ public final class FullStudy {
         Progress first = new PartialProgress(progress, 0, PLACED);
         Optional<PanResult> pan = scenario.cooking().map(kitchen -> PanStudy.run(scenario, options, first));
         TraceResult trace = pan.map(PanResult::base).orElseGet(() -> TraceStudy.run(scenario, options, first));
+        LikelyResult likely = LikelyStudy.run(read, LikelyStudy.FOR_SHARES, options, Progress.NONE);
         Optional<DayResult> day = scenario.cooking()
                 .flatMap(kitchen -> scenario.site())
                 .map(outdoors -> DayPlan.hourly(outdoors.when().toLocalDate()))
-                .map(plan -> DayStudy.run(scenario, plan, options, new PartialProgress(progress, PLACED, PASSED)));
+                .map(plan -> DayStudy.run(
+                        read, plan, options, Optional.of(likely), new PartialProgress(progress, PLACED, PASSED)));
         Optional<AimResult> aim = aim(scenario, options, new PartialProgress(progress, PASSED, AIMED));
         BudgetResult budget = BudgetStudy.run(scenario, options, new PartialProgress(progress, AIMED, 1));
-        LikelyResult likely = LikelyStudy.run(read, LikelyStudy.FOR_SHARES, options, Progress.NONE);
         return new Result(trace.withLikely(likely), pan, day, aim, budget.withLikely(likely));
     }
 

@@ -56,15 +56,11 @@ public record EsraSky(LinkeTurbidity turbidity) implements ClearSky {
         return Extraterrestrial.beam(Extraterrestrial.WORLD_RADIATION_CENTRE, sun);
     }
 
+    /** Optical depth of the path through the air per unit of turbidity. */
     private static double opticalDepthPerTurbidity(SunMoment moment) {
-        return opticalDepthPerTurbidity(
-                moment.position().geometricElevationRadians(), moment.site().altitudeMetres());
-    }
-
-    /** Optical depth of the path through the air per unit of turbidity, at a geometric elevation (rad) and altitude (m). */
-    static double opticalDepthPerTurbidity(double geometricElevation, double altitudeMetres) {
-        double seen = Math.min(geometricElevation + refraction(geometricElevation), Math.PI / 2);
-        double m = AirMass.absolute(Math.max(seen, 0), altitudeMetres);
+        double geometric = moment.position().geometricElevationRadians();
+        double seen = Math.min(geometric + refraction(geometric), Math.PI / 2);
+        double m = AirMass.absolute(Math.max(seen, 0), moment.site().altitudeMetres());
         return PER_TURBIDITY * m * rayleighDepth(m);
     }
 

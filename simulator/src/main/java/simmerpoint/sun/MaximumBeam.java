@@ -1,13 +1,27 @@
 package simmerpoint.sun;
 
 /**
- * The greatest beam to be expected for a given elevation of the sun: the largest of {@link MeinelSky}, {@link HottelSky}
- * and {@link EsraSky} in very clear air (Linke turbidity 2), each at the earth's mean distance, plus the 3.4 % that the
- * sun is stronger when the earth is nearest to it, in January.
+ * The greatest beam to be expected for a given elevation of the sun. At sea level it is the upper end of a printed table of
+ * sunlight against zenith angle with its spread by pollution: beam and a tenth of diffuse light, for {@link MeinelSky} and the earth's
+ * mean distance. Between its rows the logarithm of the optical depth runs straight with that of the air mass. Height above the
+ * sea is that of {@link MeinelSky}; the sun is 3.4 % stronger when the earth is nearest to it, in January.
  */
 public final class MaximumBeam {
-    private static final double VERY_CLEAR = 2;
+    /** Beam and diffuse light together, of the beam. */
+    private static final double WITH_DIFFUSE = 1.1;
+
+    private static final double[] ZENITH_DEGREES = {0, 30, 60, 80, 85};
+    private static final double[] MOST_SUNLIGHT = {1130, 1100, 970, 660, 480};
     private static final double NEAREST = 1.034;
+    private static final double[] LOG_AIR = new double[ZENITH_DEGREES.length];
+    private static final double[] LOG_DEPTH = new double[ZENITH_DEGREES.length];
+
+    static {
+        for (int k = 0; k < LOG_AIR.length; k++) {
+            LOG_AIR[k] = Math.log(AirMass.relative(Math.toRadians(90 - ZENITH_DEGREES[k])));
+            LOG_DEPTH[k] = Math.log(Math.log(Extraterrestrial.MEINEL * WITH_DIFFUSE / MOST_SUNLIGHT[k]));
+        }
+    }
 
     private MaximumBeam() {}
 
@@ -19,12 +33,16 @@ public final class MaximumBeam {
      */
     public static double wattsPerSquareMetre(double elevationRadians, double altitudeMetres) {
         double height = Math.max(0, Math.min(altitudeMetres, new MeinelSky().highestAltitudeMetres()));
-        double hottelHeight = Math.min(height, new HottelSky().highestAltitudeMetres());
-        double meinel = Extraterrestrial.MEINEL * MeinelSky.transmittance(AirMass.relative(elevationRadians), height);
-        double hottel = Extraterrestrial.WORLD_RADIATION_CENTRE
-                * HottelSky.transmittance(HottelSky.Climate.STANDARD, Math.sin(elevationRadians), hottelHeight);
-        double turbid = Extraterrestrial.WORLD_RADIATION_CENTRE
-                * Math.exp(-VERY_CLEAR * EsraSky.opticalDepthPerTurbidity(elevationRadians, height));
-        return NEAREST * Math.max(meinel, Math.max(hottel, turbid));
+        double through = Math.exp(-Math.exp(logDepth(Math.log(AirMass.relative(elevationRadians)))));
+        return NEAREST * Extraterrestrial.MEINEL * MeinelSky.raised(through, height);
+    }
+
+    private static double logDepth(double logAir) {
+        int k = 0;
+        while (k < LOG_AIR.length - 2 && logAir > LOG_AIR[k + 1]) {
+            k++;
+        }
+        double share = (logAir - LOG_AIR[k]) / (LOG_AIR[k + 1] - LOG_AIR[k]);
+        return LOG_DEPTH[k] + share * (LOG_DEPTH[k + 1] - LOG_DEPTH[k]);
     }
 }

@@ -32,7 +32,12 @@ public record MeinelSky() implements ClearSky {
 
     /** Transmittance of the beam for a relative air mass down to {@code altitudeMetres}. */
     static double transmittance(double airMass, double altitudeMetres) {
+        return raised(Math.pow(0.7, Math.pow(airMass, 0.678)), altitudeMetres);
+    }
+
+    /** Transmittance down to {@code altitudeMetres} where it is {@code transmittance} down to the sea. */
+    static double raised(double transmittance, double altitudeMetres) {
         double raised = 0.14 * altitudeMetres / METRES_PER_KILOMETRE;
-        return (1 - raised) * Math.pow(0.7, Math.pow(airMass, 0.678)) + raised;
+        return (1 - raised) * transmittance + raised;
     }
 }

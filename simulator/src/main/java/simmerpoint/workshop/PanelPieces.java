@@ -1,11 +1,16 @@
 package simmerpoint.workshop;
 
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import simmerpoint.dish.DishPlan;
 import simmerpoint.dish.FlatPanel;
+import simmerpoint.dish.PanelOutline;
 import simmerpoint.geometry.Point;
 import simmerpoint.geometry.Polygon;
+import simmerpoint.geometry.Vec;
 
 /** The panels of a dish, equal ones together, and the film for them. */
 final class PanelPieces {
@@ -25,11 +30,15 @@ final class PanelPieces {
     }
 
     /** One piece for each different panel, those nearest the middle first. */
-    static List<Piece> panels(DishPlan plan) {
+    static List<Piece> mirrors(DishPlan plan) {
         List<Group> groups = new ArrayList<>();
         for (FlatPanel panel : plan.cut().flatPanels(plan)) {
             groupOf(panel, groups).panels.add(panel.panel());
         }
+        Map<Integer, Double> distances = new HashMap<>();
+        plan.outlines().forEach(outline -> distances.put(outline.panel(), distance(outline)));
+        groups.sort(Comparator.comparingDouble(
+                group -> group.panels.stream().mapToDouble(distances::get).min().orElseThrow()));
         List<Piece> pieces = new ArrayList<>();
         for (Group group : groups) {
             String name = groups.size() == 1 ? name(group.first) : "panel " + letter(pieces.size());
@@ -38,6 +47,12 @@ final class PanelPieces {
                     name, Piece.Use.PANEL, group.panels.size(), outline, group.first.bent(), List.of(), group.panels));
         }
         return pieces;
+    }
+
+    /** From the axis, to a tenth of a millimetre, so that rounding does not sort panels that are equally far. */
+    private static double distance(PanelOutline outline) {
+        Vec middle = Vec.mean(outline.edge());
+        return Math.rint(1e4 * Math.hypot(middle.x(), middle.y()));
     }
 
     private static String name(FlatPanel panel) {
@@ -61,16 +76,28 @@ final class PanelPieces {
         return number < 26 ? last : letter(number / 26 - 1) + last;
     }
 
-    /** Film for a panel, reaching beyond each of its edges. */
-    static Piece film(Piece panel, double beyond) {
+    /** The panel that carries a mirror, reaching beyond each of its edges. */
+    static Piece panel(Piece mirror, double beyond) {
         return new Piece(
-                "film for " + panel.name(),
-                Piece.Use.FILM,
-                panel.count(),
-                grown(panel.outline(), beyond).atOrigin(),
-                panel.bent(),
+                mirror.name(),
+                Piece.Use.PANEL,
+                mirror.count(),
+                grown(mirror.outline(), beyond).atOrigin(),
+                mirror.bent(),
                 List.of(),
-                panel.panels());
+                mirror.panels());
+    }
+
+    /** Film for a mirror, reaching beyond each of its edges. */
+    static Piece film(Piece mirror, double beyond) {
+        return new Piece(
+                "film for " + mirror.name(),
+                Piece.Use.FILM,
+                mirror.count(),
+                grown(mirror.outline(), beyond).atOrigin(),
+                mirror.bent(),
+                List.of(),
+                mirror.panels());
     }
 
     /** Each edge shifted outwards; corners where the shifted edges meet (plane geometry). */

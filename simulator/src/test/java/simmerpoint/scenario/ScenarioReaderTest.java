@@ -119,8 +119,8 @@ class ScenarioReaderTest {
                 "cut: flat-rings, sectors: 16, rings: 3, spacing: equal-length|FlatRings[sectors=16, rings=3, spacing=EQUAL_LENGTH]",
                 "cut: flat-rings, sectors: 16, rings: 3, spacing: equal-depth-step|FlatRings[sectors=16, rings=3, spacing=EQUAL_DEPTH_STEP]",
                 "cut: bent-strips, sectors: 32|BentStrips[sectors=32]",
-                "cut: square-tiles, tile: 2 in|Tiles[shape=SQUARE, tileMetres=0.0508]",
-                "cut: hexagon-tiles, tile: 50 mm|Tiles[shape=HEXAGON, tileMetres=0.05]",
+                "cut: square-tiles, tile: 2 in|Tiles[shape=SQUARE, tileMetres=0.0508, atRim=LEFT_OUT]",
+                "cut: hexagon-tiles, tile: 50 mm|Tiles[shape=HEXAGON, tileMetres=0.05, atRim=LEFT_OUT]",
                 "cut: smooth|Smooth[]"
             })
     void readsEveryCut(String surface, String cut) throws Exception {
@@ -213,6 +213,8 @@ class ScenarioReaderTest {
                 "pan: {height: 40 cm, finish: black paint}|pan.height",
                 "sun: {elevation: 10°, beam: 850 W/m²}|sun.beam: 850 W/m² is more than even very clear air",
                 "sun: {elevation: 30°, beam: 1000 W/m²}|sun.beam: 1000 W/m² is more than even very clear air",
+                "sun: {elevation: 30°, beam: 971 W/m²}|sun.beam: 971 W/m² is more than even very clear air",
+                "sun: {elevation: 75°, beam: 1100 W/m²} + stand: {highest-pan: 1.5 m}|sun.beam: 1100 W/m² is more than even very clear air",
                 "place: {latitude: 40°, longitude: 0, zone: UTC} + when: {date: 2026-01-21} + sun: {beam: 1000 W/m²}|sky: 1000 W/m² is more than",
                 "sun: {elevation: 89°, beam: 1200 W/m²} + stand: {highest-pan: 1.5 m}|sun.beam",
                 "stand: {highest-pan: 110 cm}|stand: the pan stands too high to cook at, above 110 cm (121 cm above the ground)",

@@ -157,7 +157,7 @@ final class AnyScenes {
 
     private static Cut scaled(Cut cut, double k) {
         if (cut instanceof Tiles tiles) {
-            return new Tiles(tiles.shape(), k * tiles.tileMetres());
+            return new Tiles(tiles.shape(), k * tiles.tileMetres(), tiles.atRim());
         }
         if (cut instanceof FromFile file) {
             return new FromFile(Tile.scaled(file.mesh(), k));

@@ -124,6 +124,25 @@ class CutPlanTest {
         assertEquals(dish.surface(Direction.Z).apertureArea(), projected, 1e-9);
     }
 
+    /**
+     * Tiles cut at the rim fill it: what is bare is slits and slivers below a tenth of a tile. What is cut is what is traced, to the
+     * chords of its arcs: steps of 5 mm lack (5 mm)²/12R² of each arc's strip.
+     */
+    @Test
+    void tilesCutAtTheRimAreThoseThatAreTraced() throws Exception {
+        CutPlan plan = plan(TILES.replace("100 mm", "100 mm, at-rim: cut"));
+        DishPlan dish = plan.scenario().dish();
+        double traced = dish.surface(Direction.Z).apertureArea();
+        double projected =
+                dish.outlines().stream().mapToDouble(CutPlanTest::planArea).sum();
+        assertEquals(traced, projected, 1e-5);
+        double cut = plan.panels().stream().mapToDouble(Piece::totalArea).sum();
+        assertEquals(dish.outlines().stream().mapToDouble(CutPlanTest::area).sum(), cut, 1e-8);
+        double left = plan(TILES).scenario().dish().surface(Direction.Z).apertureArea();
+        assertTrue(left < 0.8 * Math.PI / 4 && traced > 0.9 * Math.PI / 4, left + " and " + traced);
+        assertTrue(plan.panels().size() > 1 && plan.panels().get(0).count() > 40, "whole tiles are one piece");
+    }
+
     private static double area(PanelOutline panel) {
         return sum(panel).length() / 2;
     }

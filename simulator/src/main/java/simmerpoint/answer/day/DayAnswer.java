@@ -2,7 +2,7 @@ package simmerpoint.answer.day;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.Function;
+import java.util.Optional;
 import simmerpoint.answer.Answer;
 import simmerpoint.answer.Columns;
 import simmerpoint.answer.Section;
@@ -10,12 +10,15 @@ import simmerpoint.answer.words.Cautions;
 import simmerpoint.answer.words.FigureFormat;
 import simmerpoint.answer.words.HeatWords;
 import simmerpoint.answer.words.LevelWords;
+import simmerpoint.answer.words.LikelyWords;
 import simmerpoint.answer.words.TimeWords;
 import simmerpoint.heat.balance.StandardCookingPower;
 import simmerpoint.quantities.OneLine;
+import simmerpoint.scenario.SiteConditions;
 import simmerpoint.study.day.DayHour;
 import simmerpoint.study.day.DayResult;
 import simmerpoint.study.day.HourLight;
+import simmerpoint.sun.Sunlight;
 import simmerpoint.uncertainty.LikelyRange;
 import simmerpoint.units.UnitSystem;
 
@@ -28,6 +31,11 @@ public final class DayAnswer {
         return of(result, system, "the command aim tells.");
     }
 
+    /** The same in a dozen lines. */
+    public static Answer brief(DayResult result, UnitSystem system) {
+        return new ShortDay(result, new FigureFormat(system)).answer();
+    }
+
     /** The same for a reader who has the answer about aiming beside it, not a command line. */
     public static Answer withoutHint(DayResult result, UnitSystem system) {
         return of(result, system, "the part on how to aim tells.");
@@ -38,7 +46,7 @@ public final class DayAnswer {
         List<Section> sections = new ArrayList<>();
         sections.add(new DayCookSection(result, figures).section());
         if (!result.curve().isEmpty()) {
-            sections.add(byHour(result, new HeatWords(system)));
+            sections.add(byHour(result, system));
             sections.add(new StandSection(result, figures, aimHint).section());
             sections.add(Cautions.section(result.cautionFlux(), "pan"));
             sections.add(sure(result));
@@ -46,21 +54,41 @@ public final class DayAnswer {
         return new Answer(OneLine.of(result.scenario().title()), sections);
     }
 
-    private static Section byHour(DayResult result, HeatWords words) {
+    private static Section byHour(DayResult result, UnitSystem system) {
+        HeatWords words = new HeatWords(system);
         List<DayHour> hours = result.shown();
         return Section.headed("Hour by hour")
                 .add(table(words).table(hours))
                 .say(
                         "Light is traced anew for each height of the sun. The watts are cooking power, net heat into the water "
                                 + words.difference(LikelyRange.exact(StandardCookingPower.STANDARD_DIFFERENCE))
-                                + " above the air; their range is how far models of a clear"
-                                + " sky differ; boiling times hold that and what is not known of the pan's losses, for light that"
-                                + " stays as it is at that time.")
+                                + " above the air: the likely figure, and between which four in five such cookers lie, each with"
+                                + " mirrors, gluing, aim, pan, wind and sky as they may turn out. Boiling times hold the same, for"
+                                + " light that stays as it is at that time.")
+                .say(otherSun(result, new FigureFormat(system)))
                 .sayIf(
                         hours.stream().flatMap(hour -> hour.light().stream()).anyMatch(DayAnswer::boilsGently),
                         "Where the heat level is simmer beside a boiling time, the water comes to the boil "
                                 + "then and goes on so gently that it only simmers.")
                 .build();
+    }
+
+    /** What a trace of the scenario stands for, where no row has its sun. */
+    private static Optional<String> otherSun(DayResult result, FigureFormat figures) {
+        SiteConditions outdoors = result.scenario().site().orElseThrow();
+        boolean timed = outdoors.timed();
+        if (timed && result.shown().stream().anyMatch(hour -> hour.time().isEqual(outdoors.when()))) {
+            return Optional.empty();
+        }
+        Sunlight own = result.scenario().sun();
+        return Optional.of("A trace of this scenario is for "
+                + (timed
+                        ? TimeWords.clock(outdoors.when()) + " on "
+                                + TimeWords.date(outdoors.when().toLocalDate())
+                        : "a sun " + figures.degrees(own.elevationRadians())
+                                + " high in a beam of " + FigureFormat.rounded(own.beamWattsPerSquareMetre(), 2)
+                                + FigureFormat.NBSP + "W/m\u00b2")
+                + ", which is none of these rows.");
     }
 
     private static boolean boilsGently(HourLight light) {
@@ -75,22 +103,19 @@ public final class DayAnswer {
                 .with(
                         "into the\nwater, W",
                         hour -> hour.light()
-                                .map(light -> FigureFormat.rounded(
-                                        light.cookingPower().value(), 3))
+                                .map(light -> LikelyWords.rounded(light.power().likely(), light.power()))
                                 .orElse("none"))
-                .with("range\nW", hour -> cell(hour, DayAnswer::range))
-                .with("water\nboils in", hour -> cell(hour, light -> HourWords.boil(light, words)))
+                .with("four in\nfive, W", hour -> HourWords.cell(hour, DayAnswer::range))
+                .with("water\nboils in", hour -> HourWords.cell(hour, light -> TimeWords.boil(light.boil(), words)))
                 .with(
                         "heat\nlevel",
-                        hour -> cell(hour, light -> LevelWords.of(light.level().likely())));
-    }
-
-    private static String cell(DayHour hour, Function<HourLight, String> words) {
-        return hour.light().map(words).orElse("");
+                        hour -> HourWords.cell(
+                                hour, light -> LevelWords.of(light.level().likely())));
     }
 
     private static String range(HourLight light) {
-        return FigureFormat.rounded(light.lowPower(), 3) + "\u2013" + FigureFormat.rounded(light.highPower(), 3);
+        LikelyRange watts = light.power();
+        return FigureFormat.span(LikelyWords.rounded(watts.low(), watts), LikelyWords.rounded(watts.high(), watts));
     }
 
     private static Section sure(DayResult result) {

@@ -8,6 +8,7 @@ import simmerpoint.answer.Section;
 import simmerpoint.answer.SectionBuilder;
 import simmerpoint.answer.words.FigureFormat;
 import simmerpoint.answer.words.HeatWords;
+import simmerpoint.answer.words.LikelyWords;
 import simmerpoint.answer.words.TimeWords;
 import simmerpoint.heat.HeatLevel;
 import simmerpoint.heat.PanContents;
@@ -16,27 +17,55 @@ import simmerpoint.study.day.DayHour;
 import simmerpoint.study.day.DayResult;
 import simmerpoint.study.day.HourLight;
 import simmerpoint.sun.SunDay;
+import simmerpoint.uncertainty.LikelyRange;
 
 /** What a cook asks of a day: from when to when it cooks, how strongly at noon, what hinders it early and late. */
 record DayCookSection(DayResult result, FigureFormat figures) {
     Section section() {
         SectionBuilder out = Section.headed("When it cooks");
-        if (result.curve().isEmpty()) {
-            return out.say(tooLow()).build();
+        Optional<DayHour> noon = noon();
+        if (noon.isEmpty()) {
+            return out.say(nothing()).build();
         }
-        Optional<DayHour> best = result.curve().stream()
-                .filter(h -> h.light().isPresent())
-                .max(Comparator.comparingDouble(DayHour::cookingPowerWatts));
-        if (best.isEmpty()) {
-            return out.say("Nothing can be cooked: " + result.curve().get(0).hindrance() + ".")
-                    .build();
-        }
-        DayHour noon = result.noon().filter(h -> h.light().isPresent()).orElse(best.get());
-        return out.say(first(noon))
-                .say(water(noon))
+        return out.say(first(noon.get()))
+                .say(water(noon.get()))
                 .say(early())
                 .caution(hindered())
                 .build();
+    }
+
+    /** Solar noon, or the strongest hour if there is no light then; empty if no light comes at all. */
+    Optional<DayHour> noon() {
+        Optional<DayHour> best = result.curve().stream()
+                .filter(h -> h.light().isPresent())
+                .max(Comparator.comparingDouble(DayHour::cookingPowerWatts));
+        return result.noon().filter(h -> h.light().isPresent()).or(() -> best);
+    }
+
+    /** Why nothing is cooked on a day without light. */
+    String nothing() {
+        return result.curve().isEmpty()
+                ? tooLow()
+                : "Nothing can be cooked: " + result.curve().get(0).hindrance() + ".";
+    }
+
+    /** When it cooks, in a heading. */
+    String verdict() {
+        String date = TimeWords.date(result.plan().date());
+        List<CookingInterval> likely = result.intervals(LikelyRange::likely);
+        return likely.isEmpty()
+                ? "It does not get to a simmer on " + date
+                : "On " + date + " it cooks from "
+                        + likely.stream()
+                                .map(i -> TimeWords.clock(i.from()) + " to " + TimeWords.clock(i.to()))
+                                .collect(Collectors.joining(" and from "));
+    }
+
+    /** Watts and minutes at noon, with the doubt about the sky. */
+    String atNoon(DayHour noon) {
+        HourLight light = noon.light().orElseThrow();
+        return "Clear sky, " + when(noon) + ": " + LikelyWords.power(light.power()) + " into the water; " + boils(light)
+                + ".";
     }
 
     private String tooLow() {
@@ -53,15 +82,36 @@ record DayCookSection(DayResult result, FigureFormat figures) {
         String date = TimeWords.date(result.plan().date());
         HourLight light = noon.light().orElseThrow();
         String at = " at " + when(noon);
-        String watts = figures.plainWatts(light.cookingPower()) + at + " (" + range(light)
-                + " by how far models of a clear" + " sky differ). Heat level: " + HourWords.level(light.level()) + ".";
-        if (result.intervals().isEmpty()) {
-            return "On " + date + " it does not get to a simmer: the cooking power is only " + watts;
+        String watts = LikelyWords.power(light.power()) + at + ". Heat level: " + HourWords.level(light.level()) + ".";
+        List<CookingInterval> likely = result.intervals(LikelyRange::likely);
+        if (likely.isEmpty()) {
+            return "On " + date + " it likely does not get to a simmer: the cooking power is only " + watts;
         }
-        String intervals = result.intervals().stream().map(this::interval).collect(Collectors.joining(" and "));
-        return "On " + date + " it cooks " + intervals + ", "
-                + FigureFormat.fixed(result.cookingHours(), 1) + FigureFormat.NBSP
-                + "hours in all, if the sky is clear: the pan simmers or better. The cooking power is " + watts;
+        return "On " + date + " it cooks " + intervals(likely) + ", "
+                + hours(result.cookingHours().likely())
+                + " in all, if the sky is clear: the pan simmers or better." + ends() + " The cooking power is "
+                + watts;
+    }
+
+    /** What the worst and the best tenth do. */
+    private String ends() {
+        LikelyRange hours = result.cookingHours();
+        if (hours.width() == 0) {
+            return "";
+        }
+        List<CookingInterval> poor = result.intervals(LikelyRange::low);
+        String low = poor.isEmpty()
+                ? " One such cooker in ten never gets to a simmer"
+                : " One such cooker in ten cooks less than " + intervals(poor) + " (" + hours(hours.low()) + ")";
+        return low + "; one in ten cooks " + hours(hours.high()) + " or more.";
+    }
+
+    private String intervals(List<CookingInterval> all) {
+        return all.stream().map(this::interval).collect(Collectors.joining(" and "));
+    }
+
+    private static String hours(double hours) {
+        return FigureFormat.fixed(hours, 1) + FigureFormat.NBSP + "hours";
     }
 
     private String when(DayHour hour) {
@@ -80,19 +130,25 @@ record DayCookSection(DayResult result, FigureFormat figures) {
                 + (late ? low.replace("the sun", early ? "at both ends the sun" : "the sun") : "");
     }
 
-    private String range(HourLight light) {
-        return FigureFormat.rounded(light.lowPower(), 3) + FigureFormat.NBSP + "to" + FigureFormat.NBSP
-                + FigureFormat.rounded(light.highPower(), 3) + FigureFormat.NBSP + "W";
+    private String water(DayHour noon) {
+        HourLight light = noon.light().orElseThrow();
+        String when = TimeWords.boil(light.boil(), heat()).startsWith("never") ? "Even at noon its " : "At noon its ";
+        return when + boils(light) + ", from " + heat().temperature(contents().startCelsius()) + ".";
     }
 
-    private String water(DayHour noon) {
-        PanContents water = result.scenario().cooking().orElseThrow().contents();
-        HeatWords words = new HeatWords(figures.system());
-        String boil = HourWords.boil(noon.light().orElseThrow(), words);
-        String what = words.water(water.waterKilograms()) + " from " + words.temperature(water.startCelsius());
-        return boil.startsWith("never")
-                ? "Even at noon its " + what + " would boil " + boil + "."
-                : "At noon its " + what + " would boil in " + boil + ".";
+    /** "1.5 l of water boils in 29 to 37 min", "1.5 l of water never boils (62 to 70 °C)". */
+    private String boils(HourLight light) {
+        String boil = TimeWords.boil(light.boil(), heat());
+        return heat().water(contents().waterKilograms())
+                + (boil.startsWith("never") ? boil.replaceFirst("never", " never boils") : " boils in " + boil);
+    }
+
+    private HeatWords heat() {
+        return new HeatWords(figures.system());
+    }
+
+    private PanContents contents() {
+        return result.scenario().cooking().orElseThrow().contents();
     }
 
     /** What limits it at the lowest suns of the table, in the morning and in the evening. */

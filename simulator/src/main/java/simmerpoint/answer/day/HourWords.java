@@ -2,13 +2,12 @@ package simmerpoint.answer.day;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.OptionalDouble;
+import java.util.function.Function;
 import java.util.function.Predicate;
 import simmerpoint.answer.words.FigureFormat;
-import simmerpoint.answer.words.HeatWords;
 import simmerpoint.answer.words.LevelWords;
+import simmerpoint.answer.words.LikelyWords;
 import simmerpoint.answer.words.TimeWords;
-import simmerpoint.heat.BoilingOutcome;
 import simmerpoint.heat.HeatLevelRange;
 import simmerpoint.study.day.DayHour;
 import simmerpoint.study.day.HourLight;
@@ -18,37 +17,19 @@ import simmerpoint.study.day.LightLimit;
 final class HourWords {
     private HourWords() {}
 
-    /** When the water boils, with both doubts: "28 to 33 min", "45 min or never", "never (62 to 70 °C)". */
-    static String boil(HourLight light, HeatWords words) {
-        if (light.boil() instanceof BoilingOutcome.Never never) {
-            return TimeWords.boil(never, words);
-        }
-        if (light.boil() instanceof BoilingOutcome.Boils boils
-                && light.lowBeamBoilSeconds().isPresent()) {
-            double low = least(boils.seconds().low(), light.highBeamBoilSeconds());
-            double high =
-                    Math.max(boils.seconds().high(), light.lowBeamBoilSeconds().getAsDouble());
-            return TimeWords.minutes(low, high);
-        }
-        double soonest = light.boil() instanceof BoilingOutcome.Boils boils
-                ? boils.seconds().low()
-                : ((BoilingOutcome.MayBoil) light.boil()).soonestSeconds();
-        double low = least(soonest, light.highBeamBoilSeconds());
-        return TimeWords.minutes(low, low) + " or never";
+    /** What is said of an hour's light; empty for one without. */
+    static String cell(DayHour hour, Function<HourLight, String> words) {
+        return hour.light().map(words).orElse("");
     }
 
-    private static double least(double seconds, OptionalDouble other) {
-        return Math.min(seconds, other.orElse(seconds));
-    }
-
-    /** "boil", or "boil (from simmer to fast boil, by what is not known of sky and pan)". */
+    /** "boil", or "boil (four in five such cookers: simmer to fast boil)". */
     static String level(HeatLevelRange level) {
         String likely = LevelWords.of(level.likely());
         if (level.lowest() == level.highest()) {
             return likely;
         }
-        return likely + " (from " + LevelWords.of(level.lowest()) + " to " + LevelWords.of(level.highest())
-                + ", by what is not known of sky and pan)";
+        return likely + " (" + LikelyWords.FOUR_IN_FIVE + LevelWords.of(level.lowest()) + " to "
+                + LevelWords.of(level.highest()) + ")";
     }
 
     /** The sun's elevation, whole degrees. */

@@ -38,7 +38,7 @@ public final class LikelyWords {
     }
 
     /** Two digits of the largest figure of the range. */
-    private static String rounded(double figure, LikelyRange range) {
+    public static String rounded(double figure, LikelyRange range) {
         double largest = Math.max(Math.abs(range.low()), Math.abs(range.high()));
         int decimals = largest > 0 ? DIGITS - 1 - (int) Math.floor(Math.log10(largest)) : 0;
         return FigureFormat.fixed(figure, decimals);

@@ -24,6 +24,11 @@ record TangentPlane(double cx, double cy, double cz, double nx, double ny, doubl
         return b * (1 - ny * ny * k) - a * nx * ny * k;
     }
 
+    /** Its height above a point in plan, from the dish's vertex. */
+    double heightAbove(double x, double y) {
+        return cz - (nx * (x - cx) + ny * (y - cy)) / nz;
+    }
+
     /** Height of the point (a, b) of the plane, from the dish's vertex. */
     double height(double a, double b) {
         return cz - a * nx - b * ny;

@@ -12,7 +12,8 @@ import simmerpoint.geometry.Vec;
  * as their corners allow when seen from above, plus the gap: the tangent planes of a paraboloid at lattice points meet
  * exactly above the borders of the lattice's cells (derived here: z = (2c·p − c²)/4f for two centres is equal on their
  * perpendicular bisector), so every tile lies in the plane of its own cell. A tile is laid where all of it is within
- * the rim circle and none of it within the hub circle.
+ * the rim circle and none of it within the hub circle. If tiles are cut at the rim, one is laid as well where a tenth of it or
+ * more is within the rim circle, and cut to that.
  */
 final class TileLattice {
     /** Distance of rows of a honeycomb, in widths. */
@@ -20,10 +21,16 @@ final class TileLattice {
 
     private static final int PROBES = 48;
 
+    /** Smaller pieces of a tile are not worth cutting (common practice). */
+    private static final double LEAST_SHARE = 0.1;
+
     final TileShape shape;
     final double tile;
     final double pitch;
     final double focalLength;
+    private final double radius;
+    private final double hub;
+    private final boolean cutAtRim;
     private final int reach;
     private final int[] number;
     private final int count;
@@ -32,26 +39,30 @@ final class TileLattice {
         shape = cut.shape();
         tile = cut.tileMetres();
         focalLength = plan.focalLengthMetres();
-        pitch = tile * widestInPlan(plan) + plan.gapMetres();
-        reach = (int) Math.ceil(plan.radiusMetres() / (pitch * ROW)) * 2 + 1;
+        radius = plan.radiusMetres();
+        hub = plan.hubMetres() / 2;
+        cutAtRim = cut.atRim() == Tiles.AtRim.CUT;
+        pitch = tile * widestInPlan() + plan.gapMetres();
+        reach = (int) Math.ceil(radius / (pitch * ROW)) * 2 + 1;
         number = new int[(2 * reach + 1) * (2 * reach + 1)];
         int laid = 0;
         for (int j = -reach; j <= reach; j++) {
             for (int i = -reach; i <= reach; i++) {
-                number[index(i, j)] = fits(plan, i, j) ? laid++ : MirrorPoints.GAP;
+                number[index(i, j)] = fits(i, j) ? laid++ : MirrorPoints.GAP;
             }
         }
         count = laid;
     }
 
     /** Largest width in plan of a tile of width 1 anywhere in the dish. */
-    private double widestInPlan(DishPlan plan) {
+    private double widestInPlan() {
+        double reached = cutAtRim ? radius + tile / 2 : radius;
         double widest = 1;
         for (int a = 0; a <= PROBES; a++) {
             for (int b = 0; b <= PROBES; b++) {
-                double x = plan.radiusMetres() * a / PROBES;
-                double y = plan.radiusMetres() * b / PROBES;
-                if (Math.hypot(x, y) <= plan.radiusMetres()) {
+                double x = reached * a / PROBES;
+                double y = reached * b / PROBES;
+                if (Math.hypot(x, y) <= reached) {
                     widest = Math.max(widest, shape.widthInPlan(TangentPlane.at(x, y, focalLength)));
                 }
             }
@@ -59,23 +70,48 @@ final class TileLattice {
         return widest;
     }
 
-    private boolean fits(DishPlan plan, int i, int j) {
-        if (Math.hypot(centreX(i, j), centreY(j)) > plan.radiusMetres()) {
-            return false;
-        }
+    private boolean fits(int i, int j) {
         TangentPlane plane = TangentPlane.at(centreX(i, j), centreY(j), focalLength);
         double[] x = new double[shape.corners()];
         double[] y = new double[shape.corners()];
+        corners(plane, x, y);
+        return (isWhole(x, y) || isWorthCutting(plane, x, y))
+                && (hub == 0 || PlanPolygon.distanceFromOrigin(x, y) >= hub);
+    }
+
+    /** Corners of a whole tile in plan. */
+    private void corners(TangentPlane plane, double[] x, double[] y) {
         for (int k = 0; k < x.length; k++) {
             double a = tile * shape.cornerX(k);
             double b = tile * shape.cornerY(k);
             x[k] = plane.cx() + plane.planX(a, b);
             y[k] = plane.cy() + plane.planY(a, b);
-            if (Math.hypot(x[k], y[k]) > plan.radiusMetres()) {
+        }
+    }
+
+    private boolean isWhole(double[] x, double[] y) {
+        for (int k = 0; k < x.length; k++) {
+            if (Math.hypot(x[k], y[k]) > radius) {
                 return false;
             }
         }
-        return plan.hubMetres() == 0 || PlanPolygon.distanceFromOrigin(x, y) >= plan.hubMetres() / 2;
+        return true;
+    }
+
+    private boolean isWorthCutting(TangentPlane plane, double[] x, double[] y) {
+        return cutAtRim && new DiscClip(x, y, radius).area() >= LEAST_SHARE * wholeArea(plane);
+    }
+
+    private double wholeArea(TangentPlane plane) {
+        return tile * tile * shape.area() * plane.nz();
+    }
+
+    /** Area of the tile in that plane seen from above, m². */
+    double planArea(TangentPlane plane) {
+        double[] x = new double[shape.corners()];
+        double[] y = new double[shape.corners()];
+        corners(plane, x, y);
+        return isWhole(x, y) ? wholeArea(plane) : new DiscClip(x, y, radius).area();
     }
 
     private int index(int i, int j) {
@@ -135,11 +171,18 @@ final class TileLattice {
     }
 
     private List<Vec> edge(TangentPlane plane) {
+        double[] x = new double[shape.corners()];
+        double[] y = new double[shape.corners()];
+        corners(plane, x, y);
         List<Vec> corners = new ArrayList<>();
-        for (int c = 0; c < shape.corners(); c++) {
-            double a = tile * shape.cornerX(c);
-            double b = tile * shape.cornerY(c);
-            corners.add(new Vec(plane.cx() + plane.planX(a, b), plane.cy() + plane.planY(a, b), plane.height(a, b)));
+        if (isWhole(x, y)) {
+            for (int c = 0; c < shape.corners(); c++) {
+                corners.add(new Vec(x[c], y[c], plane.height(tile * shape.cornerX(c), tile * shape.cornerY(c))));
+            }
+        } else {
+            new DiscClip(x, y, radius)
+                    .corners()
+                    .forEach(p -> corners.add(new Vec(p[0], p[1], plane.heightAbove(p[0], p[1]))));
         }
         return corners;
     }

@@ -17,15 +17,14 @@ final class TileSurface implements MirrorSurface {
 
     TileSurface(DishPlan plan, Tiles cut) {
         this.plan = plan;
-        double tile = cut.tileMetres();
         lattice = new TileLattice(plan, cut);
         disc = new SmoothSurface(new DishPlan(plan.diameterMetres(), plan.focalLengthMetres(), 0, 0, new Smooth()));
         lattice.forEach(plane -> {
-            aperture += tile * tile * cut.shape().area() * plane.nz();
+            aperture += lattice.planArea(plane);
             steepest = Math.max(steepest, Math.acos(Math.min(1, plane.nz())));
         });
         if (lattice.count() == 0) {
-            throw new IllegalArgumentException("no tile of " + tile + " m fits between hub and rim");
+            throw new IllegalArgumentException("no tile of " + cut.tileMetres() + " m fits between hub and rim");
         }
     }
 

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.DoubleFunction;
+import java.util.stream.Stream;
 import simmerpoint.dish.Cut;
 import simmerpoint.dish.CutKind;
 import simmerpoint.dish.CutParameter;
@@ -17,12 +18,40 @@ import simmerpoint.units.RangeCheck;
 
 /**
  * Small flat mirrors of one shape that touch the paraboloid at their centres. They always leave slits between them, since
- * they lean, and a bare edge, since they do not follow the rim.
+ * they lean, and, unless they are cut at the rim, a bare edge.
  *
  * @param shape square or hexagon
  * @param tileMetres side of a square, width of a hexagon across its flats, above 0
+ * @param atRim what is done with tiles that reach beyond the rim
  */
-public record Tiles(TileShape shape, double tileMetres) implements Cut {
+public record Tiles(TileShape shape, double tileMetres, AtRim atRim) implements Cut {
+    /** What is done with tiles that reach beyond the rim. */
+    public enum AtRim {
+        /** They are not laid. */
+        LEFT_OUT("left-out"),
+        /** They are cut to the rim. */
+        CUT("cut");
+
+        private final String word;
+
+        AtRim(String word) {
+            this.word = word;
+        }
+
+        private static AtRim of(String word) {
+            return Stream.of(values())
+                    .filter(each -> each.word.equals(word))
+                    .findFirst()
+                    .orElseThrow();
+        }
+    }
+
+    private static final CutParameter AT_RIM = CutParameter.word(
+            "at-rim",
+            AtRim.LEFT_OUT.word,
+            Stream.of(AtRim.values()).map(each -> each.word).toList(),
+            "What is done with tiles that reach beyond the rim: they are left out, or cut to it.");
+
     /** Width of a tile. */
     public static final CutParameter TILE = CutParameter.length(
             "tile",
@@ -47,19 +76,19 @@ public record Tiles(TileShape shape, double tileMetres) implements Cut {
         return new CutKind(
                 word,
                 meaning,
-                List.of(TILE),
+                List.of(TILE, AT_RIM),
                 Set.of(CutTrait.PARABOLOID, CutTrait.PANELS, CutTrait.SEAMS),
-                values -> new Tiles(shape, values.length(TILE)));
+                values -> new Tiles(shape, values.length(TILE), AtRim.of(values.word(AT_RIM))));
     }
 
     /** Squares with sides of so many metres. */
     public static Tiles square(double side) {
-        return new Tiles(TileShape.SQUARE, side);
+        return new Tiles(TileShape.SQUARE, side, AtRim.LEFT_OUT);
     }
 
     /** Hexagons so many metres wide across their flats. */
     public static Tiles hexagon(double width) {
-        return new Tiles(TileShape.HEXAGON, width);
+        return new Tiles(TileShape.HEXAGON, width, AtRim.LEFT_OUT);
     }
 
     private boolean isSquare() {
@@ -84,7 +113,8 @@ public record Tiles(TileShape shape, double tileMetres) implements Cut {
     @Override
     public String description(DishPlan plan, String panels, DoubleFunction<String> length) {
         return panels + (isSquare() ? " square" : " hexagon") + " tiles of " + length.apply(tileMetres)
-                + (isSquare() ? "" : " across their flats");
+                + (isSquare() ? "" : " across their flats")
+                + (atRim == AtRim.CUT ? ", cut at the rim" : "");
     }
 
     @Override

@@ -84,11 +84,11 @@ public final class DayChart implements Drawing {
                 .orElse(0);
     }
 
-    /** The most cooking power by any model of a clear sky, W. */
+    /** The most cooking power, at the upper end of its range, W. */
     private double mostWatts() {
         return result.curve().stream()
                 .flatMap(h -> h.light().stream())
-                .mapToDouble(HourLight::highPower)
+                .mapToDouble(light -> light.power().high())
                 .max()
                 .orElse(0);
     }
@@ -101,13 +101,13 @@ public final class DayChart implements Drawing {
         }
         axes(plot, "Cooking power, W");
         for (List<DayHour> run : runs()) {
-            area(plot, Style.DOUBT, run, h -> light(h).lowPower(), h -> light(h).highPower());
-            curve(
+            area(
                     plot,
-                    Style.WATTS_CURVE,
-                    Style.CURVE_MARK,
+                    Style.DOUBT,
                     run,
-                    h -> light(h).cookingPower().value());
+                    h -> light(h).power().low(),
+                    h -> light(h).power().high());
+            curve(plot, Style.WATTS_CURVE, Style.CURVE_MARK, run, DayHour::cookingPowerWatts);
         }
         plot.level(Style.ZERO, 0);
         plot.frame();

@@ -60,8 +60,9 @@ public final class YearChart implements Drawing {
         for (int m = 0; m < result.days().size(); m++) {
             Box row = new Box(box.x() + LEFT, top + m * ROW, column, ROW);
             month(canvas, result.days().get(m), row);
-            String words = FigureFormat.fixed(result.days().get(m).cookingHours(), 1) + " h ("
-                    + FigureFormat.fixed(result.clearMonthHours(m), 0) + " h)";
+            String words =
+                    FigureFormat.fixed(result.days().get(m).cookingHours().likely(), 1) + " h ("
+                            + FigureFormat.fixed(result.clearMonthHours(m), 0) + " h)";
             canvas.write(Text.at(sums, row.middleY() + 5, words).size(LETTERS).within(SUMS - 12));
         }
     }
@@ -84,8 +85,7 @@ public final class YearChart implements Drawing {
                 canvas.write(Text.at(
                                 place.middleX(),
                                 place.middleY() + 5,
-                                FigureFormat.rounded(
-                                        Math.rint(light.cookingPower().value()) + 0.0, 2))
+                                FigureFormat.rounded(Math.rint(light.power().likely()) + 0.0, 2))
                         .in(simmerpoint.drawing.TextStyle.on(level))
                         .size(LETTERS)
                         .middle()

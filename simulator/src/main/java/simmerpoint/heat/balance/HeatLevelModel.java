@@ -69,6 +69,11 @@ public final class HeatLevelModel {
         return surplus(cooking.likelyPot(), level, absorbed);
     }
 
+    /** The same with given losses, W. */
+    public double spareWatts(HeatLevel level, AbsorbedLight absorbed, LossFactors factors) {
+        return surplus(cooking.pot(factors), level, absorbed);
+    }
+
     /**
      * Absorbed watts at which a level begins; 0 for {@link HeatLevel#TOO_COOL}, infinite if no amount of this light reaches
      * it.

@@ -22,6 +22,10 @@ final class ValuePlausibility {
     private static final double HIGH_PAN = 1.5;
     private static final double STRONGEST_USUAL = 1100;
     private static final double THIMBLE = 0.02;
+
+    /** How far off a good meter may read: common practice. */
+    private static final double READING = 0.03;
+
     private final Scenario scenario;
     private final List<String> said = new ArrayList<>();
 
@@ -109,7 +113,7 @@ final class ValuePlausibility {
         double elevation = scenario.sun().elevationRadians();
         double most = Math.min(STRONGEST_USUAL, MaximumBeam.wattsPerSquareMetre(elevation, altitude()));
         double beam = scenario.sun().beamWattsPerSquareMetre();
-        if (beam > most) {
+        if (beam > (1 + READING) * most) {
             said.add((timed.isPresent() ? "sky: " : "sun.beam: ") + Math.round(beam)
                     + " W/m² is more than even very clear air lets through with the sun "
                     + QuantityWriter.degrees(elevation)

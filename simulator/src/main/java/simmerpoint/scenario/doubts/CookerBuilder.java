@@ -47,6 +47,7 @@ final class CookerBuilder {
             double darker = other(FINISH, 0);
             return Optional.of(new DrawnCooker(
                     darker == 0 ? scenario : painted(scenario, darker),
+                    other(BEAM, 1),
                     new LossFactors(other(DRY, 1), other(EVAPORATION, 1)),
                     draw,
                     build));

@@ -31,18 +31,29 @@ public final class ScenarioDoubts {
 
     private final ScenarioValues values;
     private final Scenario scenario;
+    private final boolean sky;
     private final boolean luck;
     private final List<Doubt> doubts = new ArrayList<>();
 
-    private ScenarioDoubts(CheckedScenario read, boolean luck) {
+    private ScenarioDoubts(CheckedScenario read, boolean sky, boolean luck) {
         values = read.values();
         scenario = read.scenario();
+        this.sky = sky;
         this.luck = luck;
     }
 
     /** The doubts that the file gives, and the usual ones for the rest. */
     public static ScenarioDoubts of(CheckedScenario read) {
-        ScenarioDoubts all = new ScenarioDoubts(read, true);
+        return of(read, read.scenario().site().filter(SiteConditions::timed).isPresent());
+    }
+
+    /** The same where the beam is that of the sky of its place, whatever sun the file names. */
+    public static ScenarioDoubts underItsSky(CheckedScenario read) {
+        return of(read, true);
+    }
+
+    private static ScenarioDoubts of(CheckedScenario read, boolean sky) {
+        ScenarioDoubts all = new ScenarioDoubts(read, sky, true);
         all.aim();
         all.beam();
         all.pan();
@@ -55,7 +66,7 @@ public final class ScenarioDoubts {
 
     /** No doubt about anything, and every cooker glued alike, for comparison. */
     public static ScenarioDoubts none(CheckedScenario read) {
-        return new ScenarioDoubts(read, false);
+        return new ScenarioDoubts(read, false, false);
     }
 
     /** Whether something is cooked. */
@@ -102,10 +113,10 @@ public final class ScenarioDoubts {
 
     /** The beam as a factor, since it may come from the sky. */
     private void beam() {
-        Optional<SiteConditions> timed = scenario.site().filter(SiteConditions::timed);
-        String measured = values.has(SKY_BEAM) ? SKY_BEAM : SUN_BEAM;
+        boolean timed = scenario.site().filter(SiteConditions::timed).isPresent();
+        String measured = sky && (values.has(SKY_BEAM) || !timed) ? SKY_BEAM : SUN_BEAM;
         OptionalDouble deviation = values.deviation(measured);
-        DoubtTable.Row row = DoubtTable.get(beamRow(timed.isPresent()));
+        DoubtTable.Row row = DoubtTable.get(beamRow(timed));
         Distribution law = deviation.isPresent()
                 ? Distributions.normalWithin(1, deviation.getAsDouble() / values.number(measured), 0.01, 2)
                 : Distributions.normalWithin(1, share(row), 0.01, 2);
@@ -113,10 +124,10 @@ public final class ScenarioDoubts {
     }
 
     private String beamRow(boolean timed) {
-        if (!timed) {
+        if (!sky) {
             return values.has(SUN_BEAM) ? SUN_BEAM : "beam.usual";
         }
-        if (values.has(SKY_BEAM) || values.has(SUN_BEAM)) {
+        if (values.has(SKY_BEAM) || timed && values.has(SUN_BEAM)) {
             return "beam.measured";
         }
         return values.has(TURBIDITY) ? "beam.turbidity" : "beam." + values.text(SETTING);

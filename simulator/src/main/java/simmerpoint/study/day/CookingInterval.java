@@ -4,7 +4,7 @@ import java.time.Duration;
 import java.time.ZonedDateTime;
 
 /**
- * A time in which the pan simmers or better, for the likely beam and losses.
+ * A time in which the pan simmers or better.
  *
  * @param from its begin
  * @param to its end

@@ -5,6 +5,7 @@ import java.util.Optional;
 import simmerpoint.setup.FocusTravel;
 import simmerpoint.setup.StandGeometry;
 import simmerpoint.study.aim.AimAgain;
+import simmerpoint.study.likely.LikelyMoment;
 import simmerpoint.sun.BeamRange;
 import simmerpoint.sun.SunMoment;
 
@@ -35,8 +36,13 @@ public record DayHour(
         return moment.position().elevationRadians();
     }
 
-    /** Cooking power at the likely beam, W; minus infinity without light. */
+    /** The same with what is likely. */
+    DayHour withLikely(LikelyMoment found) {
+        return new DayHour(moment, beam, stand, walk, light.map(l -> l.withLikely(found)), hindrance);
+    }
+
+    /** Likely cooking power, W; minus infinity without light. */
     public double cookingPowerWatts() {
-        return light.map(l -> l.cookingPower().value()).orElse(Double.NEGATIVE_INFINITY);
+        return light.map(l -> l.power().likely()).orElse(Double.NEGATIVE_INFINITY);
     }
 }

@@ -1,9 +1,15 @@
 package simmerpoint.study.day;
 
+import java.time.ZonedDateTime;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.function.ToDoubleFunction;
+import java.util.function.UnaryOperator;
+import java.util.stream.Collectors;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.sun.SunDay;
+import simmerpoint.uncertainty.LikelyRange;
 
 /**
  * One day of a cooker under a clear sky.
@@ -14,7 +20,6 @@ import simmerpoint.sun.SunDay;
  * @param hours the instants asked for, in order of time; none if the sun stays too low
  * @param noon solar noon; empty if the sun stays too low
  * @param curve the hours, and between them begin, noon and end of the time in which the sun is high enough
- * @param intervals when it simmers or better, for the likely beam and losses
  * @param seed of the traces: all instants share their samples
  * @param rays traced in all
  * @param threads used
@@ -27,7 +32,6 @@ public record DayResult(
         List<DayHour> hours,
         Optional<DayHour> noon,
         List<DayHour> curve,
-        List<CookingInterval> intervals,
         long seed,
         long rays,
         int threads,
@@ -36,7 +40,6 @@ public record DayResult(
     public DayResult {
         hours = List.copyOf(hours);
         curve = List.copyOf(curve);
-        intervals = List.copyOf(intervals);
     }
 
     /** The instants to show: those asked for, or the curve if there are none. */
@@ -44,9 +47,37 @@ public record DayResult(
         return hours.isEmpty() ? curve : hours;
     }
 
-    /** Hours in which it simmers or better. */
-    public double cookingHours() {
-        return intervals.stream().mapToDouble(CookingInterval::hours).sum();
+    /** When it simmers or better: the likely end, or one end of its range. */
+    public List<CookingInterval> intervals(ToDoubleFunction<LikelyRange> end) {
+        return CookingIntervals.over(curve, end);
+    }
+
+    /** Hours in which it simmers or better, likely, and as one such cooker in ten does less and one more. */
+    public LikelyRange cookingHours() {
+        return new LikelyRange(hours(LikelyRange::low), hours(LikelyRange::likely), hours(LikelyRange::high));
+    }
+
+    private double hours(ToDoubleFunction<LikelyRange> end) {
+        return intervals(end).stream().mapToDouble(CookingInterval::hours).sum();
+    }
+
+    /** The same with what is likely at every instant. */
+    DayResult withLikely(UnaryOperator<DayHour> likely, double moreSeconds) {
+        List<DayHour> all = curve.stream().map(likely).toList();
+        Set<ZonedDateTime> clock = hours.stream().map(DayHour::time).collect(Collectors.toSet());
+        return new DayResult(
+                scenario,
+                plan,
+                day,
+                all.stream().filter(hour -> clock.contains(hour.time())).toList(),
+                noon.flatMap(at -> all.stream()
+                        .filter(hour -> hour.time().equals(at.time()))
+                        .findFirst()),
+                all,
+                seed,
+                rays,
+                threads,
+                seconds + moreSeconds);
     }
 
     /** The flux that cautions go by, W/m²: the largest of any hour. */

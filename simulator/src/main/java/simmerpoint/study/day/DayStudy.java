@@ -9,6 +9,10 @@ import java.util.Locale;
 import java.util.Optional;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.scenario.SiteConditions;
+import simmerpoint.scenario.checks.CheckedScenario;
+import simmerpoint.study.likely.LikelyStudy;
+import simmerpoint.study.trace.LikelyResult;
+import simmerpoint.study.trace.PartialProgress;
 import simmerpoint.study.trace.Progress;
 import simmerpoint.study.trace.TraceOptions;
 import simmerpoint.sun.SunDay;
@@ -22,21 +26,30 @@ public final class DayStudy {
     private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
     private static final long SAME_SECONDS = 60;
 
+    /** Share of the work that is done when the figures as given are known. */
+    static final double AS_GIVEN = 0.7;
+
     private DayStudy() {}
 
     /**
-     * The day of {@code plan} for a scenario with a pan and a place.
+     * The day of {@code plan} for a scenario with a pan and a place, with what is likely over all doubts.
      *
+     * @param own what is likely at the scenario's own instant, if that is known
      * @throws java.util.concurrent.CancellationException if {@code progress} says stop
      */
-    public static DayResult run(Scenario scenario, DayPlan plan, TraceOptions options, Progress progress) {
-        return run(scenario, plan, options, progress, true);
+    public static DayResult run(
+            CheckedScenario read, DayPlan plan, TraceOptions options, Optional<LikelyResult> own, Progress progress) {
+        DayResult asGiven = run(read.scenario(), plan, options, new PartialProgress(progress, 0, AS_GIVEN));
+        Progress rest = new PartialProgress(progress, AS_GIVEN, 1);
+        return new LikelyDays(read, LikelyStudy.FOR_RANGE, options, own)
+                .of(List.of(asGiven), rest)
+                .get(0);
     }
 
-    /** The same with ({@code full}) or without the spread of the heat balance. */
-    static DayResult run(Scenario scenario, DayPlan plan, TraceOptions options, Progress progress, boolean full) {
+    /** The same for the figures exactly as given alone. */
+    public static DayResult run(Scenario scenario, DayPlan plan, TraceOptions options, Progress progress) {
         long start = System.nanoTime();
-        HourStudy study = new HourStudy(scenario, options, full);
+        HourStudy study = new HourStudy(scenario, options);
         SiteConditions outdoors = scenario.site().orElseThrow();
         SunDay day = SunDay.of(outdoors.place(), plan.date());
         Optional<SunWindow> window = SunWindow.of(day, plan.leastElevationRadians());
@@ -55,7 +68,6 @@ public final class DayStudy {
                 curve.stream().filter(h -> clock.contains(h.time())).toList(),
                 curve.stream().filter(h -> isNoon(h, day)).findFirst(),
                 curve,
-                CookingIntervals.over(curve),
                 options.seed(),
                 study.rays(),
                 options.threads(),

@@ -2,7 +2,6 @@ package simmerpoint.study.day;
 
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
@@ -12,11 +11,9 @@ import java.util.OptionalDouble;
 import simmerpoint.heat.AbsorbedLight;
 import simmerpoint.heat.BoilingOutcome;
 import simmerpoint.heat.HeatLevel;
-import simmerpoint.heat.HeatLevelRange;
 import simmerpoint.heat.balance.CookingModel;
-import simmerpoint.heat.balance.HeatLevelModel;
 import simmerpoint.heat.balance.StandardCookingPower;
-import simmerpoint.scenario.CookingSetup;
+import simmerpoint.heat.losses.LossFactors;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.scenario.SiteConditions;
 import simmerpoint.setup.FocusTravel;
@@ -41,23 +38,17 @@ import simmerpoint.uncertainty.LikelyRange;
 final class HourStudy {
     private final Scenario scenario;
     private final SiteConditions outdoors;
-    private final CookingSetup kitchen;
     private final CookingModel cooking;
-    private final HeatLevelModel levels;
     private final TraceOptions options;
-    private final boolean full;
     private long rays;
 
-    /** With every question of the heat balance, or ({@code full} false) only the likely heat level. */
-    HourStudy(Scenario scenario, TraceOptions options, boolean full) {
+    HourStudy(Scenario scenario, TraceOptions options) {
         this.scenario = scenario;
         this.options = options;
-        this.full = full;
         outdoors = scenario.site().orElseThrow(() -> new IllegalArgumentException("a day needs a place"));
-        kitchen = scenario.cooking()
-                .orElseThrow(() -> new IllegalArgumentException("a day needs a pan, not a bare disc"));
-        cooking = kitchen.cooking();
-        levels = kitchen.heatLevels();
+        cooking = scenario.cooking()
+                .orElseThrow(() -> new IllegalArgumentException("a day needs a pan, not a bare disc"))
+                .cooking();
     }
 
     /** Rays traced so far. */
@@ -81,7 +72,7 @@ final class HourStudy {
         Scenario then = scenario.withSun(new Sunlight(
                 elevation, beam.likelyWattsPerSquareMetre(), scenario.sun().shape()));
         try {
-            HourLight light = light(beam, then, progress);
+            HourLight light = light(beam.likelyWattsPerSquareMetre(), then, progress);
             return new DayHour(moment, beam, stand, walk(moment, then), Optional.of(light), "");
         } catch (ImpossibleSetupException e) {
             return dark(moment, beam, stand, e.getMessage());
@@ -106,43 +97,23 @@ final class HourStudy {
                         motion));
     }
 
-    private HourLight light(BeamRange beam, Scenario then, Progress progress) {
-        double likely = beam.likelyWattsPerSquareMetre();
+    private HourLight light(double beam, Scenario then, Progress progress) {
         TraceResult traced = TraceStudy.run(then, options, progress);
         rays += traced.run().rays();
         HeatResult heat = traced.heat().orElseThrow();
         AbsorbedLight absorbed = heat.absorbed();
-        AbsorbedLight low = absorbed.times(beam.lowWattsPerSquareMetre() / likely);
-        AbsorbedLight high = absorbed.times(beam.highWattsPerSquareMetre() / likely);
         return new HourLight(
                 traced.ledger(),
+                absorbed,
                 heat.cookingPower(),
-                cooking.cookingPowerWatts(low),
-                cooking.cookingPowerWatts(high),
-                low.total(),
-                high.total(),
-                level(low, absorbed, high),
-                levels.spareWatts(HeatLevel.SIMMER, absorbed),
+                heat.level(),
+                heat.spareWatts(HeatLevel.SIMMER),
                 boil(absorbed),
-                full ? cooking.likelyBoilSeconds(low) : OptionalDouble.empty(),
-                full ? cooking.likelyBoilSeconds(high) : OptionalDouble.empty(),
                 traced.spot().peakFlux(),
                 MaximumFlux.of(traced),
-                full ? begins(heat) : Map.of(),
-                limits(traced.ledger(), likely));
-    }
-
-    private HeatLevelRange level(AbsorbedLight low, AbsorbedLight likely, AbsorbedLight high) {
-        HeatLevel dim = levels.level(low);
-        HeatLevel bright = levels.level(high);
-        if (!full) {
-            return new HeatLevelRange(dim, levels.level(likely), bright);
-        }
-        HeatLevelRange spread = levels.levelWithSpread(likely);
-        return new HeatLevelRange(
-                Collections.min(List.of(dim, spread.lowest())),
-                spread.likely(),
-                Collections.max(List.of(bright, spread.highest())));
+                begins(heat),
+                limits(traced.ledger(), beam),
+                Optional.empty());
     }
 
     private static Map<HeatLevel, Double> begins(HeatResult heat) {
@@ -154,14 +125,10 @@ final class HourStudy {
     }
 
     private BoilingOutcome boil(AbsorbedLight absorbed) {
-        if (full) {
-            return cooking.boil(absorbed);
-        }
         OptionalDouble seconds = cooking.likelyBoilSeconds(absorbed);
         return seconds.isPresent()
                 ? new BoilingOutcome.Boils(LikelyRange.exact(seconds.getAsDouble()))
-                : new BoilingOutcome.Never(
-                        LikelyRange.exact(cooking.settlingCelsius(absorbed).likely()));
+                : new BoilingOutcome.Never(LikelyRange.exact(cooking.settlingCelsius(absorbed, LossFactors.LIKELY)));
     }
 
     private static List<LightLimit> limits(Ledger ledger, double beam) {

@@ -17,10 +17,10 @@ public record YearResult(Scenario scenario, int year, List<DayResult> days, doub
         days = List.copyOf(days);
     }
 
-    /** Hours in which it simmers or better if all days of that month (0 = January) were clear. */
+    /** Likely hours in which it simmers or better if all days of that month (0 = January) were clear. */
     public double clearMonthHours(int month) {
         DayResult day = days.get(month);
-        return day.cookingHours() * day.plan().date().lengthOfMonth();
+        return day.cookingHours().likely() * day.plan().date().lengthOfMonth();
     }
 
     /** Rays traced in all. */

@@ -5,11 +5,14 @@ import java.time.format.TextStyle;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import simmerpoint.scenario.Scenario;
+import simmerpoint.scenario.checks.CheckedScenario;
+import simmerpoint.study.trace.PartialProgress;
 import simmerpoint.study.trace.Progress;
 import simmerpoint.study.trace.TraceOptions;
 
-/** The 21st of every month by hours, each traced anew; the heat level with likely losses only. */
+/** The 21st of every month by hours, each traced anew. */
 public final class YearStudy {
     /** Rays at each hour where none are asked for: sure to about half a per cent, and twelve days in seconds. */
     public static final long DEFAULT_RAYS = 1L << 14;
@@ -21,25 +24,42 @@ public final class YearStudy {
 
     private YearStudy() {}
 
+    /** 2^{@value} cookers: the ends of the hours in a day are good to some minutes. */
+    private static final int COOKERS = 6;
+
     /**
-     * The year for a scenario with a pan and a place.
+     * The year for a scenario with a pan and a place, with what is likely over all doubts.
      *
-     * @param scenario the cooker
+     * @param read the cooker
      * @param year within the years of {@link simmerpoint.sun.SunMoment}
      * @param options rays for each instant
      * @param progress is told month by month
      * @throws java.util.concurrent.CancellationException if {@code progress} says stop
      */
+    public static YearResult run(CheckedScenario read, int year, TraceOptions options, Progress progress) {
+        long start = System.nanoTime();
+        List<DayResult> days =
+                days(read.scenario(), year, options, new PartialProgress(progress, 0, DayStudy.AS_GIVEN));
+        Progress rest = new PartialProgress(progress, DayStudy.AS_GIVEN, 1);
+        List<DayResult> likely = new LikelyDays(read, COOKERS, options, Optional.empty()).of(days, rest);
+        return new YearResult(read.scenario(), year, likely, (System.nanoTime() - start) * 1e-9);
+    }
+
+    /** The same for the figures exactly as given alone. */
     public static YearResult run(Scenario scenario, int year, TraceOptions options, Progress progress) {
         long start = System.nanoTime();
+        List<DayResult> days = days(scenario, year, options, progress);
+        return new YearResult(scenario, year, days, (System.nanoTime() - start) * 1e-9);
+    }
+
+    private static List<DayResult> days(Scenario scenario, int year, TraceOptions options, Progress progress) {
         List<DayResult> days = new ArrayList<>();
         for (int m = 0; m < MONTHS; m++) {
             LocalDate date = LocalDate.of(year, m + 1, DAY_OF_MONTH);
             String name = date.getMonth().getDisplayName(TextStyle.FULL, Locale.ENGLISH);
-            DayPlan plan = DayPlan.hourly(date);
             Progress part = DayStudy.part(progress, m, MONTHS, name);
-            days.add(DayStudy.run(scenario, plan, options, part, false));
+            days.add(DayStudy.run(scenario, DayPlan.hourly(date), options, part));
         }
-        return new YearResult(scenario, year, days, (System.nanoTime() - start) * 1e-9);
+        return days;
     }
 }

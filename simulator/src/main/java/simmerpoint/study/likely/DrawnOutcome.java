@@ -9,10 +9,11 @@ import simmerpoint.heat.HeatLevel;
  * @param boilSeconds time to boil, s; infinite if it never does
  * @param settlesCelsius temperature it settles at, °C, at most local boiling
  * @param level heat level
+ * @param simmerSpareWatts watts beyond what a simmer takes; below 0 it does not simmer
  */
-record DrawnOutcome(double power, double boilSeconds, double settlesCelsius, HeatLevel level) {
+record DrawnOutcome(double power, double boilSeconds, double settlesCelsius, HeatLevel level, double simmerSpareWatts) {
     /** Of a bare disc. */
     static DrawnOutcome ofDisc(double caught) {
-        return new DrawnOutcome(caught, Double.POSITIVE_INFINITY, 0, HeatLevel.TOO_COOL);
+        return new DrawnOutcome(caught, Double.POSITIVE_INFINITY, 0, HeatLevel.TOO_COOL, 0);
     }
 }

@@ -1,10 +1,7 @@
 package simmerpoint.study.likely;
 
 import java.util.List;
-import java.util.OptionalDouble;
 import simmerpoint.heat.AbsorbedLight;
-import simmerpoint.heat.balance.CookingModel;
-import simmerpoint.scenario.CookingSetup;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.scenario.doubts.DrawnCooker;
 import simmerpoint.study.trace.PanIrradiation;
@@ -25,11 +22,21 @@ final class FewRayTrace {
 
     /** What {@code cooker} does. */
     static DrawnOutcome of(DrawnCooker cooker, TraceOptions options) {
-        Scenario scenario = cooker.scenario();
         CaughtByFace faces = faces(cooker, options);
-        return scenario.cooking()
-                .map(kitchen -> heat(faces, cooker, kitchen))
+        return cooker.scenario()
+                .cooking()
+                .map(kitchen -> DrawnHeat.of(cooker).in(absorbed(faces, cooker)))
                 .orElseGet(() -> DrawnOutcome.ofDisc(faces.underside()));
+    }
+
+    /** What the pan of {@code cooker} takes up. */
+    static AbsorbedLight absorbed(DrawnCooker cooker, TraceOptions options) {
+        return absorbed(faces(cooker, options), cooker);
+    }
+
+    private static AbsorbedLight absorbed(CaughtByFace faces, DrawnCooker cooker) {
+        Scenario scenario = cooker.scenario();
+        return PanIrradiation.absorbed(faces, scenario, scenario.cooking().orElseThrow());
     }
 
     private static CaughtByFace faces(DrawnCooker cooker, TraceOptions options) {
@@ -41,16 +48,5 @@ final class FewRayTrace {
         LightCatcher catcher = replicate.catcher(casting.caster(), ReplicateCaster.batchSize(BITS));
         casting.castOne(cooker.draw() % ReplicateCaster.REPLICATES, BITS, catcher::catchLight);
         return plan.statistics(List.of(replicate)).caughtByFace();
-    }
-
-    private static DrawnOutcome heat(CaughtByFace faces, DrawnCooker cooker, CookingSetup kitchen) {
-        AbsorbedLight absorbed = PanIrradiation.absorbed(faces, cooker.scenario(), kitchen);
-        CookingModel cooking = kitchen.cooking();
-        OptionalDouble boils = cooking.quickBoilSeconds(absorbed, cooker.losses());
-        return new DrawnOutcome(
-                cooking.cookingPowerWatts(absorbed, cooker.losses()),
-                boils.orElse(Double.POSITIVE_INFINITY),
-                boils.isPresent() ? cooking.boilingCelsius() : cooking.settlingCelsius(absorbed, cooker.losses()),
-                kitchen.heatLevels().level(absorbed, cooker.losses()));
     }
 }

@@ -6,14 +6,8 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.stream.IntStream;
-import simmerpoint.heat.BoilingOutcome;
-import simmerpoint.heat.HeatLevel;
-import simmerpoint.heat.HeatLevelRange;
-import simmerpoint.heat.balance.BoilingTimes;
 import simmerpoint.scenario.checks.CheckedScenario;
 import simmerpoint.scenario.doubts.Doubt;
 import simmerpoint.scenario.doubts.ScenarioDoubts;
@@ -21,11 +15,7 @@ import simmerpoint.study.trace.DoubtShare;
 import simmerpoint.study.trace.ImpossibleSetupException;
 import simmerpoint.study.trace.LikelyResult;
 import simmerpoint.study.trace.Progress;
-import simmerpoint.study.trace.ReplicateWorkers;
 import simmerpoint.study.trace.TraceOptions;
-import simmerpoint.uncertainty.Draws;
-import simmerpoint.uncertainty.LikelyRange;
-import simmerpoint.uncertainty.Quantiles;
 import simmerpoint.uncertainty.VarianceShares;
 
 /**
@@ -39,16 +29,10 @@ public final class LikelyStudy {
     /** 2^{@value} cookers where the shares of the causes are told too: those are good to some 0.03. */
     public static final int FOR_SHARES = 9;
 
-    private final ScenarioDoubts doubts;
-    private final TraceOptions options;
-    private final Draws draws;
-    private final DrawnOutcome[] outcomes;
+    private final CookerDraws draws;
 
-    private LikelyStudy(ScenarioDoubts doubts, int bits, TraceOptions options) {
-        this.doubts = doubts;
-        this.options = options;
-        draws = Draws.of(doubts.all().size(), bits, options.seed());
-        outcomes = new DrawnOutcome[1 << bits];
+    private LikelyStudy(CookerDraws draws) {
+        this.draws = draws;
     }
 
     /** The likely range of {@code read} from 2^{@code bits} cookers. */
@@ -64,72 +48,27 @@ public final class LikelyStudy {
      * @throws java.util.concurrent.CancellationException if {@code progress} says stop
      */
     public static LikelyResult run(ScenarioDoubts doubts, int bits, TraceOptions options, Progress progress) {
-        return new LikelyStudy(doubts, bits, options).run(progress);
+        return new LikelyStudy(CookerDraws.of(doubts, bits, options)).run(progress);
     }
 
     private LikelyResult run(Progress progress) {
-        int threads = Math.min(options.threads(), outcomes.length);
-        try (ReplicateWorkers workers = new ReplicateWorkers(threads, outcomes.length, progress)) {
-            workers.run(0, 1, (draw, watch) -> {
-                outcomes[draw] = outcome(draw);
-                watch.step(1, 1);
-            });
-        }
-        List<DrawnOutcome> found =
-                Arrays.stream(outcomes).filter(Objects::nonNull).toList();
-        if (found.isEmpty()) {
-            throw new ImpossibleSetupException("none of the likely cookers can stand as asked");
-        }
-        double[] powers = found.stream().mapToDouble(DrawnOutcome::power).toArray();
-        boolean pan = doubts.hasPan();
-        return new LikelyResult(
-                new Quantiles(powers).likelyRange(),
-                pan ? Optional.of(boil(found)) : Optional.empty(),
-                pan ? Optional.of(level(found)) : Optional.empty(),
-                shares(powers),
-                found.size());
-    }
-
-    /** Null if the values of this draw do not go together. */
-    private DrawnOutcome outcome(int draw) {
-        try {
-            return doubts.cooker(draws, draw)
-                    .map(cooker -> FewRayTrace.of(cooker, options))
-                    .orElse(null);
-        } catch (ImpossibleSetupException e) {
-            return null;
-        }
-    }
-
-    private static BoilingOutcome boil(List<DrawnOutcome> found) {
-        double[] seconds = found.stream().mapToDouble(DrawnOutcome::boilSeconds).toArray();
-        double median = new Quantiles(seconds).at(0.5);
-        LikelyRange settles = new Quantiles(
-                        found.stream().mapToDouble(DrawnOutcome::settlesCelsius).toArray())
-                .likelyRange();
-        return BoilingTimes.outcome(
-                Double.isFinite(median) ? OptionalDouble.of(median) : OptionalDouble.empty(), seconds, settles);
-    }
-
-    private static HeatLevelRange level(List<DrawnOutcome> found) {
-        List<HeatLevel> levels =
-                found.stream().map(DrawnOutcome::level).sorted().toList();
-        int tenth = levels.size() / 10;
-        return new HeatLevelRange(
-                levels.get(tenth), levels.get(levels.size() / 2), levels.get(levels.size() - 1 - tenth));
+        List<Optional<DrawnOutcome>> outcomes = draws.each(cooker -> FewRayTrace.of(cooker, draws.options()), progress);
+        DrawnOutcomes found =
+                DrawnOutcomes.of(outcomes.stream().flatMap(Optional::stream).toList());
+        return found.result(draws.doubts().hasPan(), shares(outcomes, found.all(DrawnOutcome::power)));
     }
 
     /** Causes of one name are one. Cookers that cannot stand count as the mean, so that the draws stay as even as they are. */
-    private List<DoubtShare> shares(double[] powers) {
+    private List<DoubtShare> shares(List<Optional<DrawnOutcome>> outcomes, double[] powers) {
         double mean = Arrays.stream(powers).average().orElse(0);
-        double[] results = Arrays.stream(outcomes)
-                .mapToDouble(outcome -> outcome == null ? mean : outcome.power())
+        double[] results = outcomes.stream()
+                .mapToDouble(outcome -> outcome.map(DrawnOutcome::power).orElse(mean))
                 .toArray();
-        VarianceShares of = VarianceShares.of(draws, results);
+        VarianceShares of = VarianceShares.of(draws.draws(), results);
+        List<Doubt> doubts = draws.doubts().all();
         Map<String, DoubtShare> byName = new LinkedHashMap<>();
-        IntStream.range(0, doubts.all().size())
-                .forEach(k -> byName.merge(
-                        doubts.all().get(k).name(), share(doubts.all().get(k), of.of(k)), LikelyStudy::sum));
+        IntStream.range(0, doubts.size())
+                .forEach(k -> byName.merge(doubts.get(k).name(), share(doubts.get(k), of.of(k)), LikelyStudy::sum));
         List<DoubtShare> sorted = new ArrayList<>(byName.values().stream()
                 .sorted(Comparator.comparingDouble((DoubtShare s) -> -s.share()))
                 .toList());

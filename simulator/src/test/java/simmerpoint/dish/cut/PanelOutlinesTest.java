@@ -34,6 +34,8 @@ class PanelOutlinesTest {
                 plan(0, 0.004, new BentStrips(24)),
                 plan(0.1, 0.002, Tiles.square(0.05)),
                 plan(0, 0, Tiles.hexagon(0.08)),
+                plan(0, 0.001, new Tiles(TileShape.SQUARE, 0.07, Tiles.AtRim.CUT)),
+                plan(0.1, 0, new Tiles(TileShape.HEXAGON, 0.08, Tiles.AtRim.CUT)),
                 plan(0.1, 0, new Smooth()));
     }
 

@@ -34,7 +34,7 @@ class TileSurfaceTest {
             Cut cut = kind.equals("square") ? Tiles.square(tile) : Tiles.hexagon(tile);
             DishPlan plan = new DishPlan(diameter, focal, hub, gap, cut);
             List<TangentPlane> planes = new ArrayList<>();
-            new TileLattice(plan, new Tiles(shape, tile)).forEach(planes::add);
+            new TileLattice(plan, new Tiles(shape, tile, Tiles.AtRim.LEFT_OUT)).forEach(planes::add);
             return new Laid(plan, shape, tile, planes);
         }
 

@@ -1,7 +1,6 @@
 package simmerpoint.viewer.answer;
 
 import java.util.Locale;
-import javafx.beans.binding.Bindings;
 import javafx.beans.value.ObservableValue;
 import javafx.geometry.Pos;
 import javafx.scene.AccessibleRole;
@@ -22,6 +21,7 @@ import simmerpoint.heat.HeatLevel;
 import simmerpoint.units.UnitSystem;
 import simmerpoint.viewer.live.LiveState;
 import simmerpoint.viewer.live.StudyState;
+import simmerpoint.viewer.theme.Zoom;
 
 /**
  * The answer across the top: watts first, then what they do to the water, then what is lost and what to take care of. As
@@ -36,6 +36,9 @@ public final class AnswerStrip extends VBox {
     private static final double LEVEL_WIDTH = 138;
     private static final double AIMING_WIDTH = 150;
     private static final double LOSS_SHARE = 0.37;
+
+    /** Longer sentences are written smaller. */
+    private static final int SHORT = 75;
 
     private final Label watts = label("watts", "watts");
     private final Label meaning = label("meaning", "lead");
@@ -99,25 +102,27 @@ public final class AnswerStrip extends VBox {
         progress.setId("answer-progress");
         progress.setAccessibleText("How far the finer figures have come");
         VBox left = new VBox(1, figure, certainty, progress);
-        certainty.setMinWidth(WATTS_WIDTH);
         meaning.setMinWidth(Region.USE_PREF_SIZE);
         left.setMinWidth(Region.USE_PREF_SIZE);
         VBox middle = new VBox(level);
         middle.setAlignment(Pos.CENTER_LEFT);
-        middle.setMinWidth(LEVEL_WIDTH);
         level.setMinWidth(Region.USE_PREF_SIZE);
         water.setWrapText(true);
         water.setMaxWidth(Double.MAX_VALUE);
-        water.setMinHeight(WATER_HEIGHT);
         HBox.setHgrow(water, Priority.ALWAYS);
         aiming.setWrapText(true);
-        aiming.setPrefWidth(AIMING_WIDTH);
-        aiming.setMinWidth(AIMING_WIDTH);
-        aiming.setMinHeight(WATER_HEIGHT);
         HBox row = new HBox(16, left, middle, water, aiming);
         row.setAlignment(Pos.CENTER_LEFT);
-        row.setMinHeight(WATER_HEIGHT);
-        row.setMaxHeight(WATER_HEIGHT);
+        Zoom.follow(this, zoom -> {
+            certainty.setMinWidth(zoom * WATTS_WIDTH);
+            middle.setMinWidth(zoom * LEVEL_WIDTH);
+            water.setMinHeight(zoom * WATER_HEIGHT);
+            aiming.setPrefWidth(zoom * AIMING_WIDTH);
+            aiming.setMinWidth(zoom * AIMING_WIDTH);
+            aiming.setMinHeight(zoom * WATER_HEIGHT);
+            row.setMinHeight(zoom * WATER_HEIGHT);
+            row.setMaxHeight(zoom * WATER_HEIGHT);
+        });
         return row;
     }
 
@@ -134,12 +139,16 @@ public final class AnswerStrip extends VBox {
         safety.setMaxWidth(Double.MAX_VALUE);
         HBox row = new HBox(10, loss, sign, safety);
         row.setAlignment(Pos.CENTER_LEFT);
-        row.minHeightProperty()
-                .bind(Bindings.when(widthProperty().greaterThan(TWO_LINES_FROM))
-                        .then(FOOT_TWO_LINES)
-                        .otherwise(FOOT_THREE_LINES));
-        row.maxHeightProperty().bind(row.minHeightProperty());
+        widthProperty().addListener((value, before, now) -> foot(row));
+        Zoom.follow(this, zoom -> foot(row));
         return row;
+    }
+
+    private void foot(HBox row) {
+        double zoom = Zoom.of(this);
+        double lines = getWidth() > zoom * TWO_LINES_FROM ? FOOT_TWO_LINES : FOOT_THREE_LINES;
+        row.setMinHeight(zoom * lines);
+        row.setMaxHeight(zoom * lines);
     }
 
     private void show() {
@@ -151,6 +160,7 @@ public final class AnswerStrip extends VBox {
         showLevel(text.level().orElse(null), text.levelWord());
         water.setText(text.refusal().orElse(text.water()));
         style(water, "refusal", text.refusal().isPresent());
+        style(water, "long", water.getText().length() > SHORT);
         aiming.setText(text.aiming());
         loss.setText(text.loss());
         safety.setText(text.safety());

@@ -11,9 +11,11 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import simmerpoint.scenario.keys.Keys;
 import simmerpoint.units.UnitSystem;
 import simmerpoint.viewer.theme.Theme;
+import simmerpoint.viewer.theme.Zoom;
 
 /**
  * What the command line of the window says.
@@ -23,6 +25,8 @@ import simmerpoint.viewer.theme.Theme;
  * @param size of the window; empty for the usual one
  * @param theme its colours; empty for those of the last time
  * @param units its units; empty for those of the last time
+ * @param view which view is seen
+ * @param question which question of that view; empty for its first
  * @param drawer whether the drawer with everything that can be changed is pulled open
  * @param keep whether the scenario as it is opened is kept beside the changed one
  * @param changes values typed in the window once it is open, by full key
@@ -34,6 +38,8 @@ record Arguments(
         Optional<Size> size,
         Optional<Theme> theme,
         Optional<UnitSystem> units,
+        View view,
+        String question,
         boolean drawer,
         boolean keep,
         Map<String, String> changes,
@@ -46,6 +52,7 @@ record Arguments(
             "  --size WIDTHxHEIGHT   size of the window, from 1024x700 to 7680x4320",
             "  --theme light|dark    its colours (default: those of the last time, at first light)",
             "  --units metric|inch   its units (default: those of the last time, at first metric)",
+            "  --view NAME           cook, build or understand; with a question of it: build/cut",
             "  --drawer              with the drawer pulled open",
             "  --change KEY=VALUE    with a value typed, as often as wanted: --change \"stand.pull-back=8 cm\"",
             "  --keep                keep the scenario as it is opened, to see it beside the changed one",
@@ -77,6 +84,8 @@ record Arguments(
         private Size size;
         private Theme theme;
         private UnitSystem units;
+        private View view = View.COOK;
+        private String question = "";
         private boolean drawer;
         private boolean keep;
         private final Map<String, String> changes = new LinkedHashMap<>();
@@ -96,6 +105,8 @@ record Arguments(
                     Optional.ofNullable(size),
                     Optional.ofNullable(theme),
                     Optional.ofNullable(units),
+                    view,
+                    question,
                     drawer,
                     keep,
                     Collections.unmodifiableMap(changes),
@@ -117,6 +128,7 @@ record Arguments(
                 case "--size" -> size = size(value(name));
                 case "--theme" -> theme = theme(value(name));
                 case "--units" -> units = units(value(name));
+                case "--view" -> view(value(name));
                 case "--drawer" -> drawer = true;
                 case "--change" -> change(value(name));
                 case "--keep" -> keep = true;
@@ -169,15 +181,22 @@ record Arguments(
             }
         }
 
+        private void view(String text) throws InvalidArgumentsException {
+            String[] parts = text.strip().split("/", 2);
+            view = Stream.of(View.values())
+                    .filter(each -> each.word().equals(parts[0]))
+                    .findFirst()
+                    .orElseThrow(() -> new InvalidArgumentsException(
+                            "--view: \"" + text + "\" is not a view: cook, build or understand."));
+            question = parts.length > 1 ? parts[1] : "";
+        }
+
         private static Size size(String text) throws InvalidArgumentsException {
             Matcher m = SIZE.matcher(text.strip());
             if (m.matches()) {
                 int width = Integer.parseInt(m.group(1));
                 int height = Integer.parseInt(m.group(2));
-                if (width >= WindowLayout.LEAST_WIDTH
-                        && width <= WIDEST
-                        && height >= WindowLayout.LEAST_HEIGHT
-                        && height <= HIGHEST) {
+                if (width >= Zoom.LEAST_WIDTH && width <= WIDEST && height >= Zoom.LEAST_HEIGHT && height <= HIGHEST) {
                     return new Size(width, height);
                 }
             }

@@ -13,6 +13,7 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
+import simmerpoint.viewer.theme.Zoom;
 
 /** The drawer at the left edge: a grip that is always there, and beside it, pulled open, what lies in the drawer. */
 final class Drawer extends HBox {
@@ -31,9 +32,11 @@ final class Drawer extends HBox {
         getStyleClass().add("drawer");
         inside.getStyleClass().add("slot");
         inside.setId("editor-slot");
-        inside.setPrefWidth(WIDTH);
-        inside.setMinWidth(WIDTH);
-        inside.setMaxWidth(WIDTH);
+        Zoom.follow(this, zoom -> {
+            inside.setPrefWidth(zoom * WIDTH);
+            inside.setMinWidth(zoom * WIDTH);
+            inside.setMaxWidth(zoom * WIDTH);
+        });
         word.setRotate(-90);
         grip.setGraphic(new Group(word));
         grip.setContentDisplay(ContentDisplay.GRAPHIC_ONLY);

@@ -22,14 +22,14 @@ import simmerpoint.study.trace.TraceResult;
 import simmerpoint.units.UnitSystem;
 import simmerpoint.viewer.dialog.FileExport;
 import simmerpoint.viewer.dialog.FileKind;
+import simmerpoint.viewer.dialog.TakeAwayMenu;
 import simmerpoint.viewer.document.ScenarioDocument;
 import simmerpoint.viewer.live.LiveResults;
 import simmerpoint.viewer.live.LiveState;
-import simmerpoint.viewer.pan.SaveMenu;
 import simmerpoint.workshop.CutPlan;
 
 /** Menu of all exports; writes the same files as the command line, by the same code. */
-final class ExportMenu extends SaveMenu {
+final class ExportMenu extends TakeAwayMenu {
     private static final int COLUMNS = 80;
     private static final FileKind TEXT = new FileKind("Text", "txt");
 
@@ -44,7 +44,7 @@ final class ExportMenu extends SaveMenu {
             DisplaySettings settings,
             FileExport export,
             Supplier<byte[]> window) {
-        super("Take away", "take-away", "Answers, tables and pictures as files", export);
+        super("take-away", "Answers, tables and pictures as files", export);
         this.live = live;
         this.document = document;
         this.settings = settings;

@@ -18,6 +18,10 @@ final class StartupActions {
     /** Starts; a design can only be kept once it has been traced. */
     void begin() {
         window.workbench().drawerOpenProperty().set(arguments.drawer());
+        window.see(arguments.view());
+        if (!arguments.question().isEmpty()) {
+            window.views().choose(arguments.view(), arguments.question());
+        }
         if (!arguments.keep() || window.beside().canKeep()) {
             rest();
             return;

@@ -10,6 +10,7 @@ import simmerpoint.viewer.document.ConfigFolder;
 import simmerpoint.viewer.document.OpenedFile;
 import simmerpoint.viewer.document.RecentFiles;
 import simmerpoint.viewer.document.ScenarioDocument;
+import simmerpoint.viewer.theme.Zoom;
 
 /** The program behind the window. */
 public final class ViewerApp extends Application {
@@ -75,8 +76,8 @@ public final class ViewerApp extends Application {
 
     private void show(Stage stage, ViewerWindow all) {
         stage.titleProperty().bind(all.document().titleProperty().map(title -> title + " \u2013 Simmerpoint"));
-        stage.setMinWidth(WindowLayout.LEAST_WIDTH);
-        stage.setMinHeight(WindowLayout.LEAST_HEIGHT);
+        stage.setMinWidth(Zoom.LEAST_WIDTH);
+        stage.setMinHeight(Zoom.LEAST_HEIGHT);
         stage.setScene(all.scene());
         stage.setOnCloseRequest(event -> {
             if (!all.files().mayLeave()) {

@@ -5,7 +5,6 @@ import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import javafx.application.Platform;
-import javafx.beans.binding.Bindings;
 import javafx.scene.Node;
 import javafx.scene.Scene;
 import javafx.scene.input.KeyCode;
@@ -16,16 +15,15 @@ import simmerpoint.scenario.checks.CheckedScenario;
 import simmerpoint.study.trace.TraceOptions;
 import simmerpoint.viewer.answer.AnswerStrip;
 import simmerpoint.viewer.comparison.ComparisonModel;
-import simmerpoint.viewer.comparison.ComparisonPane;
-import simmerpoint.viewer.comparison.KeepButton;
 import simmerpoint.viewer.dialog.Dialogs;
 import simmerpoint.viewer.dialog.FileExport;
 import simmerpoint.viewer.document.RecentFiles;
 import simmerpoint.viewer.document.ScenarioDocument;
 import simmerpoint.viewer.editing.EditorPane;
 import simmerpoint.viewer.live.LiveResults;
-import simmerpoint.viewer.pan.PanPane;
-import simmerpoint.viewer.yard.DocumentEdits;
+import simmerpoint.viewer.live.PanelResults;
+import simmerpoint.viewer.theme.Zoom;
+import simmerpoint.viewer.workspace.Workspace;
 import simmerpoint.viewer.yard.YardView;
 
 /**
@@ -36,6 +34,7 @@ final class ViewerWindow implements AutoCloseable {
     private final ScenarioDocument document;
     private final DisplaySettings settings;
     private final LiveResults live;
+    private final PanelResults panels;
     private final ComparisonModel beside;
     private final ExecutorService background = Executors.newSingleThreadExecutor(work -> {
         Thread thread = new Thread(work, "files");
@@ -43,10 +42,11 @@ final class ViewerWindow implements AutoCloseable {
         return thread;
     });
     private final NotificationBar notice = new NotificationBar();
+    private final ViewSwitch views = new ViewSwitch();
     private final WindowLayout workbench = new WindowLayout();
     private final FileActions files;
     private final EditorPane editor;
-    private final YardView yard;
+    private final Views all;
     private final Scene scene;
 
     ViewerWindow(
@@ -59,26 +59,34 @@ final class ViewerWindow implements AutoCloseable {
         this.document = document;
         this.settings = settings;
         live = new LiveResults(asked, Platform::runLater);
+        panels = new PanelResults(Workspace.scenarioOf(document), asked, Platform::runLater);
         editor = new EditorPane(document, settings.unitsProperty(), dialogs);
         files = new FileActions(document, recent, dialogs, background, Platform::runLater, notice::tell, editor::flush);
         scene = new Scene(workbench, size.width(), size.height());
-        AnswerStrip strip = new AnswerStrip(
-                live.stateProperty(), live.studiesProperty(), editor.wrongCount(), settings.unitsProperty());
-        workbench.setHead(strip, notice);
+        Zoom.applyTo(scene);
+        workbench.setHead(
+                views,
+                new AnswerStrip(
+                        live.stateProperty(), live.studiesProperty(), editor.wrongCount(), settings.unitsProperty()));
+        workbench.setNotice(notice);
         workbench.setEditor(editor);
         workbench.setWrongCount(editor.wrongCount());
-        yard = new YardView(
-                Bindings.createObjectBinding(() -> document.readProperty().get().scenario(), document.readProperty()),
-                live.stateProperty(),
-                settings.unitsProperty(),
-                settings.themeProperty(),
-                new DocumentEdits(document),
-                asked,
-                Platform::runLater);
-        workbench.setYard(yard);
         FileExport export = new FileExport(dialogs, background, Platform::runLater, notice::tell);
         beside = new ComparisonModel(document, live.stateProperty(), asked, Platform::runLater);
-        pan(export);
+        all = new Views(
+                Workspace.of(
+                        document,
+                        live,
+                        panels,
+                        settings.unitsProperty(),
+                        settings.themeProperty(),
+                        export,
+                        asked,
+                        Platform::runLater,
+                        notice::tell),
+                beside);
+        views.viewProperty().addListener((value, before, now) -> workbench.setView(all.of(now)));
+        workbench.setView(all.of(views.viewProperty().get()));
         Node menu = new ExportMenu(live, document, settings, export, this::picture);
         workbench.setStatusBar(new StatusBar(document, files, recent, settings, menu));
         settings.themeProperty().addListener((value, before, now) -> now.applyTo(scene));
@@ -86,24 +94,6 @@ final class ViewerWindow implements AutoCloseable {
         keys();
         document.readProperty().addListener((value, before, now) -> show(now));
         show(document.readProperty().get());
-    }
-
-    private void pan(FileExport export) {
-        PanPane pan = new PanPane(
-                document,
-                live.stateProperty(),
-                live.studiesProperty(),
-                settings.unitsProperty(),
-                settings.themeProperty(),
-                export);
-        pan.setTools(new KeepButton(beside, live.stateProperty()));
-        workbench.setPan(pan);
-        ComparisonPane both = new ComparisonPane(beside, settings.unitsProperty(), settings.themeProperty(), export);
-        beside.stateProperty().addListener((value, before, now) -> {
-            if (before.isKept() != now.isKept()) {
-                workbench.setBeside(now.isKept() ? both : null);
-            }
-        });
     }
 
     private void show(CheckedScenario read) {
@@ -122,6 +112,9 @@ final class ViewerWindow implements AutoCloseable {
         key(KeyCode.Z, false, document::undo);
         key(KeyCode.Z, true, document::redo);
         key(KeyCode.Y, false, document::redo);
+        key(KeyCode.DIGIT1, false, () -> see(View.COOK));
+        key(KeyCode.DIGIT2, false, () -> see(View.BUILD));
+        key(KeyCode.DIGIT3, false, () -> see(View.UNDERSTAND));
         scene.getAccelerators()
                 .put(
                         new KeyCodeCombination(KeyCode.F2),
@@ -141,7 +134,7 @@ final class ViewerWindow implements AutoCloseable {
     }
 
     private List<String> parts() {
-        return List.of("answer-strip", "yard-slot", "pan-slot", "beside-slot", "drawer-grip", "editor-slot", "shelf");
+        return List.of("view-switch", "answer-strip", "view-place", "drawer-grip", "editor-slot", "shelf");
     }
 
     /** The window as it is seen now, as bytes of a PNG file; called away from the FX thread. */
@@ -189,13 +182,24 @@ final class ViewerWindow implements AutoCloseable {
     }
 
     YardView yard() {
-        return yard;
+        return all.yard();
+    }
+
+    /** Shows a view. */
+    void see(View view) {
+        views.viewProperty().set(view);
+    }
+
+    /** The views. */
+    Views views() {
+        return all;
     }
 
     /** Stops all work behind the window. */
     @Override
     public void close() {
-        yard.close();
+        all.close();
+        panels.close();
         live.close();
         beside.close();
         background.shutdownNow();

@@ -20,8 +20,8 @@ import simmerpoint.report.ResultFiles;
 import simmerpoint.units.UnitSystem;
 import simmerpoint.viewer.dialog.FileExport;
 import simmerpoint.viewer.dialog.FileKind;
+import simmerpoint.viewer.dialog.TakeAwayMenu;
 import simmerpoint.viewer.pan.LightMap;
-import simmerpoint.viewer.pan.SaveMenu;
 import simmerpoint.viewer.theme.Theme;
 
 /** The kept design on the left, the current one on the right, their differences in the middle. */
@@ -83,7 +83,7 @@ public final class ComparisonPane extends VBox {
         progress.setPrefWidth(PROGRESS_WIDTH);
         progress.setPrefHeight(4);
         progress.setAccessibleText("How far the pair has come");
-        SaveMenu save = new SaveMenu("beside-save", "Save what differs between the two", export);
+        TakeAwayMenu save = new TakeAwayMenu("beside-save", "Take away what differs between the two", export);
         save.setMinWidth(Region.USE_PREF_SIZE);
         save.add("Both as a picture", FileKind.PICTURE, "compare", this::files);
         save.add("Both as a table", FileKind.TABLE, "compare", this::files);

@@ -6,28 +6,34 @@ import simmerpoint.drawing.chart.LivePan;
 import simmerpoint.drawing.chart.MoveChart;
 import simmerpoint.drawing.chart.MoveCurve;
 import simmerpoint.heat.HeatLevel;
-import simmerpoint.sampling.Estimate;
 import simmerpoint.study.pan.MoveStudy;
 import simmerpoint.study.pan.SimmerPlace;
+import simmerpoint.study.trace.TraceResult;
 import simmerpoint.units.UnitSystem;
 
 /**
  * What is seen on the drawing of the curves.
  *
  * @param pull where the pan stands and what is known along its way
- * @param traced cooking power where it stands, as traced; empty while they are on their way
+ * @param shown the newest result, the same that every other part of the window shows; may be that of an earlier place
  * @param pointed the pull-back that is pointed at, m; empty if none
  * @param units of lengths
  */
-record CurveState(PullState pull, Optional<Estimate> traced, Optional<Double> pointed, UnitSystem units) {
+record CurveState(PullState pull, Optional<TraceResult> shown, Optional<Double> pointed, UnitSystem units) {
     /** As long as that usually gets. */
     static final String LONGEST = "At \u221210.00 cm: 1000 W, keep warm; hottest spot about 54.8 kW/m\u00b2."
             + " The flag marks the place recommended for a simmer.";
 
     /** The drawing of it. */
     MoveChart chart() {
-        LivePan pan = new LivePan(pull.presentMetres(), pull.fits(), traced.map(Estimate::value), pointed);
+        LivePan pan = new LivePan(pull.presentMetres(), pull.fits(), traced(), pointed);
         return MoveChart.live(pull.line(), pull.lowMetres(), pull.highMetres(), pan, units);
+    }
+
+    /** Watts where the pan stands, if it is that place that has been traced. */
+    private Optional<Double> traced() {
+        return shown.filter(r -> r.scenario().stand().pullBackMetres() == pull.presentMetres())
+                .map(r -> r.useful().value());
     }
 
     /** What is said below the curves, in one sentence. */
@@ -44,8 +50,11 @@ record CurveState(PullState pull, Optional<Estimate> traced, Optional<Double> po
                     ? "An earlier curve; the new one is being computed."
                     : "An earlier curve; the new one follows in a pause.";
         }
-        double at = pointed.orElse(pull.presentMetres());
-        return words.sentence(at, pull.line().get().at(at)) + recommended();
+        MoveCurve line = pull.line().get();
+        return pointed.map(at -> words.sentence(at, line.at(at)))
+                        .or(() -> shown.flatMap(words::sentence))
+                        .orElseGet(() -> words.sentence(pull.presentMetres(), line.at(pull.presentMetres())))
+                + recommended();
     }
 
     /** The place recommended for a simmer: a flag, or a sentence where it does not lie on this curve. */

@@ -7,6 +7,7 @@ import javafx.scene.Cursor;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.input.MouseEvent;
 import simmerpoint.drawing.Box;
+import simmerpoint.viewer.canvas.Drawn;
 import simmerpoint.viewer.canvas.FxCanvas;
 
 /**
@@ -42,35 +43,39 @@ final class CurveView extends Drawn {
 
     /** Where the curves lie; empty before the first. */
     Optional<CurveFrame> frame() {
-        return state.map(s -> CurveFrame.of(s.chart(), Math.floor(getWidth()), Math.floor(getHeight())));
+        return state.map(s -> CurveFrame.of(s.chart(), box().width(), box().height()));
+    }
+
+    private double x(MouseEvent e) {
+        return e.getX() / zoom();
     }
 
     private boolean onMark(MouseEvent e) {
-        return frame().filter(f -> f.hits(state.orElseThrow().pull().presentMetres(), e.getX(), e.getY()))
+        return frame().filter(f -> f.hits(state.orElseThrow().pull().presentMetres(), x(e), e.getY() / zoom()))
                 .isPresent();
     }
 
     private void moved(MouseEvent e) {
         setCursor(onMark(e) ? Cursor.H_RESIZE : Cursor.DEFAULT);
-        pointing.accept(frame().filter(f -> f.inside(e.getX(), e.getY())).map(f -> f.pullBack(e.getX())));
+        pointing.accept(frame().filter(f -> f.inside(x(e), e.getY() / zoom())).map(f -> f.pullBack(x(e))));
     }
 
     private void pressed(MouseEvent e) {
         requestFocus();
-        frame().filter(f -> f.inside(e.getX(), e.getY()) || onMark(e)).ifPresent(f -> {
+        frame().filter(f -> f.inside(x(e), e.getY() / zoom()) || onMark(e)).ifPresent(f -> {
             dragging = true;
-            grip = onMark(e) ? e.getX() - f.x(state.orElseThrow().pull().presentMetres()) : 0;
+            grip = onMark(e) ? x(e) - f.x(state.orElseThrow().pull().presentMetres()) : 0;
             pointing.accept(Optional.empty());
             control.take();
             if (!onMark(e)) {
-                control.pullTo(f.pullBack(e.getX()));
+                control.pullTo(f.pullBack(x(e)));
             }
         });
     }
 
     private void dragged(MouseEvent e) {
         if (dragging) {
-            frame().ifPresent(f -> control.pullTo(f.pullBack(e.getX() - grip)));
+            frame().ifPresent(f -> control.pullTo(f.pullBack(x(e) - grip)));
         }
     }
 
@@ -90,7 +95,7 @@ final class CurveView extends Drawn {
     }
 
     @Override
-    void paint(FxCanvas canvas, Box box) {
+    protected void paint(FxCanvas canvas, Box box) {
         state.ifPresent(s -> s.chart().draw(canvas, box));
     }
 }

@@ -13,6 +13,7 @@ import simmerpoint.drawing.Text;
 import simmerpoint.drawing.TextStyle;
 import simmerpoint.drawing.map.MapFrame;
 import simmerpoint.drawing.map.Place;
+import simmerpoint.viewer.canvas.Drawn;
 import simmerpoint.viewer.canvas.FxCanvas;
 
 /**
@@ -33,7 +34,7 @@ abstract class MapView extends Drawn {
         setAccessibleRole(AccessibleRole.IMAGE_VIEW);
         setAccessibleText(meaning);
         setCursor(Cursor.CROSSHAIR);
-        addEventHandler(MouseEvent.MOUSE_MOVED, e -> point(e.getX(), e.getY()));
+        addEventHandler(MouseEvent.MOUSE_MOVED, e -> point(e.getX() / zoom(), e.getY() / zoom()));
         addEventHandler(MouseEvent.MOUSE_EXITED, e -> read(Optional.empty()));
         addEventHandler(MouseEvent.MOUSE_PRESSED, e -> requestFocus());
         focusedProperty().addListener((value, before, now) -> {
@@ -84,8 +85,7 @@ abstract class MapView extends Drawn {
     }
 
     private Optional<MapFrame> frame() {
-        Box box = new Box(0, 0, Math.floor(getWidth()), Math.floor(getHeight()));
-        return state.flatMap(s -> frame(s, box));
+        return state.flatMap(s -> frame(s, box()));
     }
 
     private void point(double x, double y) {
@@ -124,7 +124,7 @@ abstract class MapView extends Drawn {
     }
 
     @Override
-    final void paint(FxCanvas canvas, Box box) {
+    protected final void paint(FxCanvas canvas, Box box) {
         if (state.isPresent()) {
             drawing(state.get()).ifPresent(d -> d.draw(canvas, box));
         } else {

@@ -25,12 +25,13 @@ import simmerpoint.study.trace.TraceResult;
 import simmerpoint.units.UnitSystem;
 import simmerpoint.viewer.dialog.FileExport;
 import simmerpoint.viewer.dialog.FileKind;
-import simmerpoint.viewer.document.ScenarioDocument;
+import simmerpoint.viewer.dialog.TakeAwayMenu;
 import simmerpoint.viewer.live.LiveState;
 import simmerpoint.viewer.live.StudyState;
 import simmerpoint.viewer.theme.Theme;
+import simmerpoint.viewer.workspace.Workspace;
 
-/** The pan from below: the light on it, and what it gets as it is pulled back. */
+/** The pan from below: the light on it, and what it gets along its way. */
 public final class PanPane extends VBox {
     private static final double BRIEF_BELOW = 230;
     private static final double CHOICE_WIDTH = 128;
@@ -44,36 +45,18 @@ public final class PanPane extends VBox {
     private final Label evenness = label("pan-evenness");
     private final Label readout = label("pan-readout");
     private final LightPart light = new LightPart(plane, wall, evenness, readout);
-    private final PullRow row;
     private final CurveView curve;
     private final Label sentence = label("pull-sentence", new SteadyLabel(CurveState.LONGEST));
     private final ProgressBar progress = new ProgressBar(0);
-    private final HBox tools = new HBox(6);
     private final ObjectProperty<ScaleChoice> scale = new SimpleObjectProperty<>(this, "scale", ScaleChoice.FOLLOWS);
     private Optional<Double> pointed = Optional.empty();
 
-    /**
-     * A pane that follows all it is given.
-     *
-     * @param document gets what is done to the pan
-     * @param live the quick answers
-     * @param studies the slower ones
-     * @param units metric or inch
-     * @param theme light or dark
-     * @param takeAway saves what is seen
-     */
-    public PanPane(
-            ScenarioDocument document,
-            ObservableValue<LiveState> live,
-            ObservableValue<StudyState> studies,
-            ObservableValue<UnitSystem> units,
-            ObservableValue<Theme> theme,
-            FileExport takeAway) {
-        this.live = live;
-        this.studies = studies;
-        this.units = units;
-        control = new PullControl(document, live, studies, units);
-        row = new PullRow(control);
+    /** A pane that follows what is worked on; the pan is moved by {@code control}. */
+    public PanPane(Workspace work, PullControl control) {
+        this.live = work.live();
+        this.studies = work.studies();
+        this.units = work.units();
+        this.control = control;
         curve = new CurveView("pull-curve", control, this::point);
         getStyleClass().add("pan-pane");
         getStylesheets().add(PanPane.class.getResource("pan.css").toExternalForm());
@@ -86,8 +69,8 @@ public final class PanPane extends VBox {
         room.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
         room.setMinSize(0, 0);
         VBox.setVgrow(room, Priority.ALWAYS);
-        getChildren().addAll(head(takeAway), room);
-        follow(theme);
+        getChildren().addAll(head(work.export()), room);
+        follow(work.theme());
         showLight();
         showCurve();
     }
@@ -116,14 +99,13 @@ public final class PanPane extends VBox {
         choice.setPrefWidth(CHOICE_WIDTH);
         Region between = new Region();
         HBox.setHgrow(between, Priority.ALWAYS);
-        SaveMenu save = new SaveMenu("pan-save", "Save what is seen of the pan", takeAway);
+        TakeAwayMenu save = new TakeAwayMenu("pan-save", "Take away what is seen of the pan", takeAway);
         save.setMinWidth(Region.USE_PREF_SIZE);
         save.add("The map as a picture", FileKind.PICTURE, "light", this::map);
         save.add("The map as a table", FileKind.TABLE, "light", this::map);
         save.add("The curves as a picture", FileKind.PICTURE, "moves", this::curves);
         save.add("The curves as a table", FileKind.TABLE, "moves", this::curves);
-        tools.setAlignment(Pos.CENTER_RIGHT);
-        HBox head = new HBox(6, choice, between, tools, save);
+        HBox head = new HBox(6, choice, between, save);
         head.setAlignment(Pos.CENTER_LEFT);
         head.getStyleClass().add("pan-head");
         return head;
@@ -171,7 +153,7 @@ public final class PanPane extends VBox {
         progress.setMinHeight(4);
         progress.setAccessibleText("How far the curve has come");
         sentence.setMinHeight(Region.USE_PREF_SIZE);
-        VBox part = new VBox(row, curve, sentence, progress);
+        VBox part = new VBox(curve, sentence, progress);
         part.setMinSize(0, 0);
         VBox.setVgrow(curve, Priority.ALWAYS);
         return part;
@@ -245,20 +227,11 @@ public final class PanPane extends VBox {
     private void showCurve() {
         PullState pull = control.stateProperty().get();
         LiveState now = live.getValue();
-        CurveState state = new CurveState(
-                pull,
-                now == null || !now.current() ? Optional.empty() : now.result().map(r -> r.useful()),
-                pointed,
-                units.getValue());
+        CurveState state =
+                new CurveState(pull, now == null ? Optional.empty() : now.result(), pointed, units.getValue());
         curve.show(state);
-        row.show(pull);
         sentence.setText(state.sentence());
         progress.setProgress(pull.done());
         progress.setVisible(pull.hasPan() && pull.working() && !pull.fits());
-    }
-
-    /** Puts more things to press beside "save". */
-    public void setTools(Node... nodes) {
-        tools.getChildren().setAll(nodes);
     }
 }

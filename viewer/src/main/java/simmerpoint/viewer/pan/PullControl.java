@@ -16,7 +16,7 @@ import simmerpoint.viewer.live.StudyState;
  * The pan's pull-back to be changed: by hand, by keys, or playing back and forth. Whatever is done in one go is undone
  * in one step. It never plays by itself, and stops as soon as anything else is changed.
  */
-final class PullControl {
+public final class PullControl {
     private static final String KEY = "stand.pull-back";
 
     /** So long a place waits for its light before the next one is played, s. */
@@ -32,9 +32,10 @@ final class PullControl {
     private double playedAt;
     private double last;
     private boolean own;
-    private boolean held;
+    private final ReadOnlyBooleanWrapper held = new ReadOnlyBooleanWrapper(this, "held");
 
-    PullControl(
+    /** Follows the document, its results and the units. */
+    public PullControl(
             ScenarioDocument document,
             ObservableValue<LiveState> live,
             ObservableValue<StudyState> studies,
@@ -60,7 +61,7 @@ final class PullControl {
                 Optional.ofNullable(state.get()),
                 document.readProperty().get().scenario(),
                 studies.getValue(),
-                held || playing.get()));
+                held.get() || playing.get()));
     }
 
     ReadOnlyObjectProperty<PullState> stateProperty() {
@@ -71,6 +72,11 @@ final class PullControl {
         return playing.getReadOnlyProperty();
     }
 
+    /** Whether somebody has the pan in hand, or it plays. */
+    public ObservableValue<Boolean> movingProperty() {
+        return held.or(playing);
+    }
+
     PullWords words() {
         return new PullWords(units.getValue());
     }
@@ -78,16 +84,16 @@ final class PullControl {
     /** Somebody takes the pan in hand. */
     void take() {
         stop();
-        if (!held) {
-            held = true;
+        if (!held.get()) {
+            held.set(true);
             document.beginGesture();
         }
     }
 
     /** And lets go of it. */
     void letGo() {
-        if (held) {
-            held = false;
+        if (held.get()) {
+            held.set(false);
             document.endGesture();
             follow();
         }

@@ -1,10 +1,12 @@
 package simmerpoint.viewer.pan;
 
+import java.util.Optional;
 import simmerpoint.answer.words.FigureFormat;
 import simmerpoint.answer.words.LevelWords;
 import simmerpoint.answer.words.MoveWords;
 import simmerpoint.sampling.Estimate;
 import simmerpoint.study.pan.PanPosition;
+import simmerpoint.study.trace.TraceResult;
 import simmerpoint.units.UnitSystem;
 
 /** Pull-backs as they are typed, stepped and spoken of, in one system of units. */
@@ -57,6 +59,15 @@ record PullWords(UnitSystem units) {
         Estimate hot = new Estimate(there.hottestFlux(), 0.05 * there.hottestFlux());
         return "At " + shown(pullBack) + ": " + figures.plainWatts(there.cookingPower()) + ", "
                 + LevelWords.of(there.level()) + "; hottest spot about " + figures.plainFlux(hot) + ".";
+    }
+
+    /** The same of a traced result, where its own pan stands; empty for a bare disc. */
+    Optional<String> sentence(TraceResult result) {
+        FigureFormat figures = new FigureFormat(units);
+        return result.heat()
+                .map(heat -> "At " + shown(result.scenario().stand().pullBackMetres()) + ": "
+                        + figures.plainWatts(result.useful()) + ", " + LevelWords.of(heat.level())
+                        + "; hottest spot " + figures.flux(result.spot().peakFlux()) + ".");
     }
 
     /** What moving further out means. */

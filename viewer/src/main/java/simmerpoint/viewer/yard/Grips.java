@@ -1,5 +1,11 @@
 package simmerpoint.viewer.yard;
 
+import java.util.Collection;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import javafx.geometry.Point2D;
 import simmerpoint.drawing.Box;
 import simmerpoint.drawing.cooker.SideFrame;
@@ -10,15 +16,65 @@ import simmerpoint.pan.Pan;
 final class Grips {
     private static final double OUT = 26;
     private static final double HALF = 16;
+    private static final double STEP = 8;
+    private static final int CIRCLES = 16;
+    private static final int WAYS = 16;
+
+    /** Those that must stand just there first. */
+    private static final List<Handle> ORDER =
+            List.of(Handle.SUN, Handle.SLIDE, Handle.PULL_BACK, Handle.TURN, Handle.RAISE);
 
     private Grips() {}
 
-    /** Middle of a handle in a box, px. */
+    /**
+     * Middles of all handles: each beside what it moves, or as near to there as it covers no other handle and none of the boxes
+     * that are taken.
+     */
+    static Map<Handle, Point2D> clear(SideScene scene, SideFrame frame, Box box, List<Box> taken) {
+        Map<Handle, Point2D> places = new EnumMap<>(Handle.class);
+        for (Handle handle : ORDER) {
+            Point2D wanted = place(handle, scene, frame, box);
+            places.put(
+                    handle,
+                    around(wanted)
+                            .filter(p -> inside(p, box).equals(p) && free(p, places.values(), taken))
+                            .findFirst()
+                            .orElse(wanted));
+        }
+        return places;
+    }
+
+    /** A point, and points on wider and wider circles about it. */
+    private static Stream<Point2D> around(Point2D wanted) {
+        Stream<Point2D> circles = IntStream.rangeClosed(1, CIRCLES)
+                .boxed()
+                .flatMap(k -> IntStream.range(0, WAYS)
+                        .mapToObj(way -> 2 * Math.PI * way / WAYS)
+                        .map(turn -> wanted.add(STEP * k * Math.cos(turn), -STEP * k * Math.sin(turn))));
+        return Stream.concat(Stream.of(wanted), circles);
+    }
+
+    private static boolean free(Point2D p, Collection<Point2D> others, List<Box> taken) {
+        return others.stream().noneMatch(o -> o.distance(p) < 2 * HALF)
+                && taken.stream().noneMatch(b -> covers(p, b));
+    }
+
+    /** Whether a handle there touches a box. */
+    static boolean covers(Point2D p, Box box) {
+        double x = Math.max(box.x(), Math.min(box.right(), p.getX()));
+        double y = Math.max(box.y(), Math.min(box.bottom(), p.getY()));
+        return p.distance(x, y) < HALF;
+    }
+
+    /** Middle of a handle beside what it moves, within a box, units. */
     static Point2D place(Handle handle, SideScene scene, SideFrame frame, Box box) {
-        Point2D p = free(handle, scene, frame, box);
+        return inside(free(handle, scene, frame, box), box);
+    }
+
+    private static Point2D inside(Point2D p, Box box) {
         return new Point2D(
-                Math.max(HALF, Math.min(box.right() - HALF, p.getX())),
-                Math.max(HALF, Math.min(box.bottom() - HALF, p.getY())));
+                Math.max(box.x() + HALF, Math.min(box.right() - HALF, p.getX())),
+                Math.max(box.y() + HALF, Math.min(box.bottom() - HALF, p.getY())));
     }
 
     private static Point2D free(Handle handle, SideScene scene, SideFrame frame, Box box) {

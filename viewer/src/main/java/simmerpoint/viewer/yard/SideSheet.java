@@ -1,6 +1,8 @@
 package simmerpoint.viewer.yard;
 
+import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import javafx.geometry.Point2D;
@@ -16,6 +18,8 @@ import javafx.scene.input.KeyEvent;
 import javafx.scene.input.MouseButton;
 import javafx.scene.input.MouseEvent;
 import javafx.scene.layout.Region;
+import javafx.scene.transform.Affine;
+import javafx.scene.transform.Transform;
 import simmerpoint.drawing.Box;
 import simmerpoint.drawing.Text;
 import simmerpoint.drawing.cooker.Callout;
@@ -24,16 +28,19 @@ import simmerpoint.drawing.cooker.SideFrame;
 import simmerpoint.drawing.cooker.SideScene;
 import simmerpoint.pan.Pan;
 import simmerpoint.units.UnitSystem;
+import simmerpoint.viewer.canvas.CaptionBoxes;
 import simmerpoint.viewer.canvas.FxCanvas;
 import simmerpoint.viewer.canvas.FxMetrics;
 import simmerpoint.viewer.theme.Theme;
+import simmerpoint.viewer.theme.Zoom;
 
 /**
  * The side view: the drawing, and over it the handles. While a hand moves something the frame stays as it is, so that the
- * thing stays under the hand; and afterwards too while everything is still seen and not much too small.
+ * thing stays under the hand, and afterwards too while everything is still seen and not much too small. Any other change fits it
+ * anew. Everything grows with the window: the drawing is in units, of which one is {@link Zoom} pixels.
  */
 final class SideSheet extends Region {
-    /** A drawing that could be so much larger is fitted anew. */
+    /** After a drag, a drawing that could be so much larger is fitted anew. */
     private static final double MUCH_LARGER = 1.3;
 
     private static final double BESIDE_SUN = 90;
@@ -44,6 +51,8 @@ final class SideSheet extends Region {
     private final Canvas canvas = new Canvas();
     private final Canvas said = new Canvas();
     private final Map<Handle, Grip> grips = new EnumMap<>(Handle.class);
+    private final Map<Handle, Point2D> places = new EnumMap<>(Handle.class);
+    private final Map<Handle, Point2D> off = new EnumMap<>(Handle.class);
     private final Region pan = new Region();
     private final Label inForce = new Label();
     private final Hand hand;
@@ -106,7 +115,7 @@ final class SideSheet extends Region {
     }
 
     private Point2D here(MouseEvent e) {
-        return sceneToLocal(e.getSceneX(), e.getSceneY());
+        return sceneToLocal(e.getSceneX(), e.getSceneY()).multiply(1 / Zoom.of(this));
     }
 
     private void press(Handle handle, MouseEvent e) {
@@ -154,15 +163,15 @@ final class SideSheet extends Region {
         }
     }
 
-    /** Shows a scene. */
-    void show(SideScene now, UnitSystem units, Theme dressed) {
+    /** Shows a scene; while somebody holds something its frame stays. */
+    void show(SideScene now, UnitSystem units, Theme dressed, boolean held) {
         boolean other = scene == null
-                || !scene.scenario().dish().equals(now.scenario().dish())
-                || scene.rays().isEmpty() != now.rays().isEmpty();
+                || !scene.scenario().equals(now.scenario())
+                || !scene.rays().equals(now.rays());
         scene = now;
         system = units;
         theme = dressed;
-        boolean still = hand.holds() || resting;
+        boolean still = hand.holds() || resting || held;
         if (frame == null || (!still && (other || !fits()))) {
             fit();
         }
@@ -171,13 +180,13 @@ final class SideSheet extends Region {
 
     /** The drawing above the words that explain its lines. */
     private Box above() {
-        return box().inside(0, 0, 0, SideDrawing.keyHeight(scene, getWidth(), FxMetrics::width));
+        return box().inside(0, 0, 0, SideDrawing.keyHeight(scene, box().width(), FxMetrics::width));
     }
 
     /** Room for the words in the upper left corner, if they take more than half of the width: they must cover no handle. */
     private double words() {
         String words = new OffPlace(system).words(scene.scenario(), scene.pan().heightMetres());
-        return FxMetrics.width(words, Text.SIZE, false) > getWidth() / 2 ? 2 * LINE : 0;
+        return FxMetrics.width(words, Text.SIZE, false) > box().width() / 2 ? 2 * LINE : 0;
     }
 
     private boolean fits() {
@@ -209,36 +218,69 @@ final class SideSheet extends Region {
 
     private FxCanvas cleared(Canvas sheet) {
         GraphicsContext g = sheet.getGraphicsContext2D();
+        g.setTransform(new Affine());
         g.clearRect(0, 0, sheet.getWidth(), sheet.getHeight());
+        g.setTransform(new Affine(Transform.scale(Zoom.of(this), Zoom.of(this))));
         return new FxCanvas(g, theme);
     }
 
     private Box box() {
-        return new Box(0, 0, getWidth(), getHeight());
+        double zoom = Zoom.of(this);
+        return new Box(0, 0, getWidth() / zoom, getHeight() / zoom);
     }
 
     /** In the upper left corner, beside the words at the sun. */
     private void tellInForce() {
         inForce.setText(new OffPlace(system).words(scene.scenario(), scene.pan().heightMetres()));
         inForce.setVisible(!inForce.getText().isEmpty());
+        double zoom = Zoom.of(this);
         double[] sun = frame.sun(scene, box());
-        double room = sun[1] < BESIDE_SUN ? sun[0] - SUN_WORDS : getWidth() - 16;
-        double wide = Math.max(LEAST_WORDS, Math.min(room, Math.ceil(inForce.prefWidth(-1))));
+        double room = sun[1] < BESIDE_SUN ? zoom * (sun[0] - SUN_WORDS) : getWidth() - 16;
+        double wide = Math.max(zoom * LEAST_WORDS, Math.min(room, Math.ceil(inForce.prefWidth(-1))));
         inForce.resizeRelocate(8, 4, wide, inForce.prefHeight(wide));
     }
 
     private void place() {
-        for (Grip grip : grips.values()) {
-            Point2D p = Grips.place(grip.handle(), scene, frame, above());
-            grip.resizeRelocate(p.getX() - Grip.SIZE / 2, p.getY() - Grip.SIZE / 2, Grip.SIZE, Grip.SIZE);
-            grip.point(Grips.turn(grip.handle(), scene));
-            grip.tell(Moves.words(grip.handle(), scene.scenario(), system));
-        }
+        double zoom = Zoom.of(this);
         double half = Math.max(12, scene.scenario().target().radiusMetres() * frame.perMetre());
         double high = scene.scenario().target() instanceof Pan p ? p.heightMetres() * frame.perMetre() : 0;
         double tall = Math.max(24, high);
         double middle = frame.y(scene.pan()) - high / 2;
-        pan.resizeRelocate(frame.x(scene.pan()) - half, middle - tall / 2, 2 * half, tall);
+        Box drawn = new Box(frame.x(scene.pan()) - half, middle - tall / 2, 2 * half, tall);
+        pan.resizeRelocate(zoom * drawn.x(), zoom * drawn.y(), zoom * drawn.width(), zoom * drawn.height());
+        if (hand.holds() || resting) {
+            places.replaceAll((handle, place) -> wanted(handle).add(off.get(handle)));
+        } else {
+            places.putAll(Grips.clear(scene, frame, above(), taken(drawn)));
+            places.forEach((handle, place) -> off.put(handle, place.subtract(wanted(handle))));
+        }
+        for (Grip grip : grips.values()) {
+            Point2D p = places.get(grip.handle()).multiply(zoom);
+            grip.setScaleX(zoom);
+            grip.setScaleY(zoom);
+            grip.resizeRelocate(p.getX() - Grip.SIZE / 2, p.getY() - Grip.SIZE / 2, Grip.SIZE, Grip.SIZE);
+            grip.point(Grips.turn(grip.handle(), scene));
+            grip.tell(Moves.words(grip.handle(), scene.scenario(), system));
+        }
+    }
+
+    private Point2D wanted(Handle handle) {
+        return Grips.place(handle, scene, frame, above());
+    }
+
+    /** What no handle may cover: pan, words of the drawing, words in the corner. */
+    private List<Box> taken(Box pan) {
+        List<Box> taken = new ArrayList<>(CaptionBoxes.of(SideDrawing.live(scene, system, frame), box()));
+        taken.add(pan);
+        if (inForce.isVisible()) {
+            double zoom = Zoom.of(this);
+            taken.add(new Box(
+                    inForce.getLayoutX() / zoom,
+                    inForce.getLayoutY() / zoom,
+                    inForce.getWidth() / zoom,
+                    inForce.getHeight() / zoom));
+        }
+        return taken;
     }
 
     /** The value of what is near the hand or the keyboard's. */
@@ -246,9 +288,9 @@ final class SideSheet extends Region {
         FxCanvas words = cleared(said);
         Optional<Handle> shown = hand.held().or(() -> near);
         if (shown.isPresent() && scene != null && frame != null) {
-            Point2D p = Grips.place(shown.get(), scene, frame, above());
+            Point2D p = places.get(shown.get());
             boolean below = p.getY() < 50 || shown.get() == Handle.SUN;
-            Callout.ofHandle(Moves.words(shown.get(), scene.scenario(), system), getWidth())
+            Callout.ofHandle(Moves.words(shown.get(), scene.scenario(), system), box().width())
                     .draw(words, p.getX(), below ? p.getY() + 20 : p.getY() - 46, box());
         }
     }
@@ -259,9 +301,9 @@ final class SideSheet extends Region {
         return grip.localToScene(Grip.SIZE / 2, Grip.SIZE / 2);
     }
 
-    /** Pixels per metre as drawn now. */
+    /** Pixels per metre as drawn now; 0 before the first drawing. */
     double perMetre() {
-        return frame.perMetre();
+        return frame == null ? 0 : frame.perMetre() * Zoom.of(this);
     }
 
     @Override

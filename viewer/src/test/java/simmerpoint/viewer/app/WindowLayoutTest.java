@@ -1,8 +1,6 @@
 package simmerpoint.viewer.app;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertNotNull;
-import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import javafx.scene.Scene;
@@ -16,14 +14,14 @@ import simmerpoint.viewer.FxThread;
 
 class WindowLayoutTest {
     @Test
-    void aClickOnAPartReachesIt() {
+    void aClickOnAViewReachesItUnderTheNotice() {
         int[] clicks = {0};
         Stage stage = FxThread.get(() -> {
             WindowLayout workbench = new WindowLayout();
             Button button = new Button("Here");
             button.setOnAction(e -> clicks[0]++);
-            workbench.setYard(button);
-            workbench.setPan(new Region());
+            workbench.setNotice(new NotificationBar());
+            workbench.setView(button);
             Stage s = new Stage();
             s.setScene(new Scene(workbench, 1024, 700));
             s.show();
@@ -31,9 +29,8 @@ class WindowLayoutTest {
         });
         FxThread.settle();
         FxThread.run(() -> {
-            var bounds = stage.getScene()
-                    .lookup(".button")
-                    .localToScreen(stage.getScene().lookup(".button").getBoundsInLocal());
+            var button = stage.getScene().lookup(".view-place .button");
+            var bounds = button.localToScreen(button.getBoundsInLocal());
             Robot robot = new Robot();
             robot.mouseMove(bounds.getCenterX(), bounds.getCenterY());
             robot.mouseClick(MouseButton.PRIMARY);
@@ -44,72 +41,43 @@ class WindowLayoutTest {
     }
 
     @Test
-    void aPartThatIsNotThereTakesNoRoom() {
+    void aNoticeMovesNothing() {
         FxThread.run(() -> {
             WindowLayout workbench = new WindowLayout();
-            Region yard = new Region();
-            workbench.setYard(yard);
+            NotificationBar notice = new NotificationBar();
+            Region view = new Region();
+            workbench.setNotice(notice);
+            workbench.setView(view);
             Scene scene = new Scene(workbench, 1024, 700);
             scene.snapshot(null);
-            double alone = yard.getHeight();
-            Region other = new Region();
-            workbench.setBeside(other);
+            var before = view.localToScene(view.getLayoutBounds());
+            notice.tell("Not opened. " + "Something is wrong with the file. ".repeat(8));
             scene.snapshot(null);
-            assertTrue(other.getHeight() > 100 && yard.getHeight() < alone - 100, "the second design has no room");
-            workbench.setBeside(null);
-            scene.snapshot(null);
-            assertEquals(alone, yard.getHeight());
+            assertTrue(notice.isVisible() && notice.getHeight() > 10, "the notice is seen");
+            assertEquals(before, view.localToScene(view.getLayoutBounds()));
         });
     }
 
+    /** A drawer that was open, a wider window, another view before: nothing of that is left. */
     @Test
-    void withTheDrawerOpenInANarrowWindowYardAndPanStandOneAboveTheOther() {
+    void whatSizeAViewGetsDependsOnTheWindowAlone() {
         FxThread.run(() -> {
             WindowLayout workbench = new WindowLayout();
-            Region yard = new Region();
-            Region pan = new Region();
-            workbench.setYard(yard);
-            workbench.setPan(pan);
-            Scene scene = new Scene(workbench, WindowLayout.LEAST_WIDTH, WindowLayout.LEAST_HEIGHT);
+            Region view = new Region();
+            workbench.setView(view);
+            Scene scene = new Scene(workbench, 1024, 700);
             scene.snapshot(null);
-            double share = yard.getWidth() / (yard.getWidth() + pan.getWidth());
-            assertEquals(2 / 3.0, share, 0.05);
+            var first = view.localToScene(view.getLayoutBounds());
             workbench.drawerOpenProperty().set(true);
-            scene.snapshot(null);
-            scene.snapshot(null);
-            assertEquals(yard.getWidth(), pan.getWidth());
-            assertTrue(yard.getHeight() > 200 && pan.getHeight() > 200, yard.getHeight() + ", " + pan.getHeight());
+            workbench.resize(1900, 1100);
+            workbench.layout();
+            assertTrue(view.getWidth() > first.getWidth(), "it grows with the window");
+            workbench.setView(new Region());
             workbench.drawerOpenProperty().set(false);
+            workbench.resize(1024, 700);
+            workbench.setView(view);
             scene.snapshot(null);
-            scene.snapshot(null);
-            assertEquals(yard.getHeight(), pan.getHeight());
-        });
-    }
-
-    @Test
-    void inALowAndNarrowWindowThePanGivesWayToTheSecondDesign() {
-        FxThread.run(() -> {
-            WindowLayout workbench = new WindowLayout();
-            Region yard = new Region();
-            Region pan = new Region();
-            workbench.setYard(yard);
-            workbench.setPan(pan);
-            workbench.drawerOpenProperty().set(true);
-            Scene scene = new Scene(workbench, WindowLayout.LEAST_WIDTH, WindowLayout.LEAST_HEIGHT - 180);
-            workbench.setBeside(new Region());
-            scene.snapshot(null);
-            scene.snapshot(null);
-            assertNull(scene.lookup("#pan-slot"));
-            assertTrue(yard.getHeight() > 200, "the yard has " + yard.getHeight());
-            workbench.setBeside(null);
-            scene.snapshot(null);
-            scene.snapshot(null);
-            assertNotNull(scene.lookup("#pan-slot"));
-            workbench.setBeside(new Region());
-            workbench.drawerOpenProperty().set(false);
-            scene.snapshot(null);
-            scene.snapshot(null);
-            assertEquals(yard.getHeight(), pan.getHeight());
+            assertEquals(first, view.localToScene(view.getLayoutBounds()));
         });
     }
 }

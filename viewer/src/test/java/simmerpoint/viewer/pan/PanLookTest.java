@@ -14,7 +14,6 @@ import simmerpoint.viewer.FxThread;
 import simmerpoint.viewer.Looking;
 import simmerpoint.viewer.ScriptedAsks;
 import simmerpoint.viewer.app.PngEncoder;
-import simmerpoint.viewer.dialog.FileExport;
 import simmerpoint.viewer.theme.Theme;
 
 /** The pane in the sizes it gets in the window; {@code -Dpan.keep=FOLDER} keeps the pictures. */
@@ -22,8 +21,7 @@ class PanLookTest {
     private static final int[][] SIZES = {{354, 540}, {660, 250}, {354, 310}, {690, 1030}, {984, 520}};
 
     private static PanPane pane(PanScenes scene) {
-        FileExport takeAway = new FileExport(new ScriptedAsks(), Runnable::run, Runnable::run, text -> {});
-        return new PanPane(scene.document, scene.live, scene.studies, scene.units, scene.theme, takeAway);
+        return new PanPane(scene.work(new ScriptedAsks(), text -> {}), scene.control());
     }
 
     private static WritableImage shot(PanPane pane, Theme theme, int width, int height) {

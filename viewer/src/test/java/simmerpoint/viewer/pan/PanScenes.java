@@ -2,6 +2,7 @@ package simmerpoint.viewer.pan;
 
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Consumer;
 import javafx.beans.property.SimpleObjectProperty;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.study.pan.PanResult;
@@ -11,10 +12,13 @@ import simmerpoint.study.trace.TraceOptions;
 import simmerpoint.study.trace.TraceResult;
 import simmerpoint.study.trace.TraceStudy;
 import simmerpoint.units.UnitSystem;
+import simmerpoint.viewer.ScriptedAsks;
+import simmerpoint.viewer.dialog.FileExport;
 import simmerpoint.viewer.document.ScenarioDocument;
 import simmerpoint.viewer.live.LiveState;
 import simmerpoint.viewer.live.StudyState;
 import simmerpoint.viewer.theme.Theme;
+import simmerpoint.viewer.workspace.Workspace;
 
 /** A desk with the example and its answers, traced with few rays. */
 final class PanScenes {
@@ -65,5 +69,24 @@ final class PanScenes {
     PanScenes with(String key, String typed) {
         document.change(Map.of(key, typed));
         return this;
+    }
+
+    /** What views work on; files are asked for by {@code asks} and outcomes told to {@code told}. */
+    Workspace work(ScriptedAsks asks, Consumer<String> told) {
+        return new Workspace(
+                document,
+                live,
+                studies,
+                new SimpleObjectProperty<>(),
+                units,
+                theme,
+                new FileExport(asks, Runnable::run, Runnable::run, told),
+                FEW,
+                Runnable::run,
+                told);
+    }
+
+    PullControl control() {
+        return new PullControl(document, live, studies, units);
     }
 }

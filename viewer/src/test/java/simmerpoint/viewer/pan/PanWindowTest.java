@@ -16,19 +16,23 @@ import javafx.scene.Scene;
 import javafx.scene.control.ChoiceBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.MenuButton;
-import javafx.scene.control.Slider;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.MouseButton;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
 import javafx.scene.robot.Robot;
 import javafx.stage.Stage;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import simmerpoint.answer.words.FigureFormat;
+import simmerpoint.drawing.chart.Scale;
+import simmerpoint.units.UnitSystem;
 import simmerpoint.viewer.FxThread;
 import simmerpoint.viewer.ScriptedAsks;
-import simmerpoint.viewer.dialog.FileExport;
 import simmerpoint.viewer.theme.Theme;
+import simmerpoint.viewer.workspace.Workspace;
 
 /** The pane in a window, moved by mouse and keys; light is traced at once with few rays. */
 class PanWindowTest {
@@ -38,7 +42,7 @@ class PanWindowTest {
     private final PanScenes scene = new PanScenes().answered();
     private final ScriptedAsks asks = new ScriptedAsks();
     private final List<String> told = new ArrayList<>();
-    private PanPane pane;
+    private VBox pane;
     private Stage stage;
 
     @BeforeEach
@@ -47,14 +51,11 @@ class PanWindowTest {
             scene.document
                     .readProperty()
                     .addListener((value, before, now) -> scene.live.set(PanScenes.answer(now.scenario())));
-            pane = new PanPane(
-                    scene.document,
-                    scene.live,
-                    scene.studies,
-                    scene.units,
-                    scene.theme,
-                    new FileExport(asks, Runnable::run, Runnable::run, told::add));
-            Scene inside = new Scene(pane, 420, 640);
+            Workspace work = scene.work(asks, told::add);
+            PullControl control = scene.control();
+            pane = new VBox(new PanPane(work, control), new RibbonPane(work, control));
+            VBox.setVgrow(pane.getChildren().get(0), Priority.ALWAYS);
+            Scene inside = new Scene(pane, 420, 740);
             Theme.LIGHT.applyTo(inside);
             stage = new Stage();
             stage.setScene(inside);
@@ -142,22 +143,54 @@ class PanWindowTest {
     }
 
     @Test
-    void theSliderPullsThePanBackAndFollowsIt() {
-        Slider slider = find("pull-back", Slider.class);
-        double middle = FxThread.get(() -> slider.getHeight() / 2);
-        double width = FxThread.get(slider::getWidth);
-        double share = FxThread.get(() -> (0 - slider.getMin()) / (slider.getMax() - slider.getMin()));
-        double thumb = 8 + share * (width - 16);
-        drag(on(slider, thumb, middle), on(slider, thumb + 60, middle));
-        double moved = pullBack();
-        assertTrue(moved > 0.05, "moved to " + moved);
+    void thePanIsDraggedAlongItsRibbonAndSetDownByAClick() {
+        PlaceRibbon ribbon = find("place-ribbon", PlaceRibbon.class);
+        Scale scale = FxThread.get(() -> ribbon.scale().orElseThrow());
+        double y = FxThread.get(() -> ribbon.getHeight() / 2);
+        drag(on(ribbon, scale.at(0) + 2, y), on(ribbon, scale.at(0.12) + 2, y));
+        // A pixel is about 2 mm.
+        assertEquals(0.12, pullBack(), 0.004);
         FxThread.run(scene.document::undo);
-        assertEquals(0, pullBack());
-        assertEquals(0, FxThread.get(slider::getValue));
-        FxThread.run(slider::requestFocus);
+        assertEquals(0, pullBack(), "one drag, one step back");
+        Robot robot = FxThread.get(Robot::new);
+        Point2D there = on(ribbon, scale.at(-0.2), y);
+        FxThread.run(() -> {
+            robot.mouseMove(there);
+            robot.mouseClick(MouseButton.PRIMARY);
+        });
+        FxThread.settle();
+        assertEquals(-0.2, pullBack(), 0.004);
+        FxThread.run(scene.document::undo);
+        FxThread.run(ribbon::requestFocus);
         type(KeyCode.RIGHT);
         assertEquals(0.005, pullBack(), 1e-9);
-        assertEquals("0.5\u00a0cm", find("pull-figure", Label.class).getText());
+        assertTrue(ribbon.getAccessibleText().startsWith("Place of the pan: 0.5\u00a0cm."), ribbon.getAccessibleText());
+    }
+
+    /** The words of the places are those of the study, which is checked elsewhere. */
+    @Test
+    void theRibbonSaysWhatThePanDoesHereAndThere() {
+        Label sentence = find("ribbon-sentence", Label.class);
+        assertTrue(sentence.getText().startsWith("Here it will boil. For a simmer, "), sentence.getText());
+        PlaceRibbon ribbon = find("place-ribbon", PlaceRibbon.class);
+        Scale scale = FxThread.get(() -> ribbon.scale().orElseThrow());
+        Robot robot = FxThread.get(Robot::new);
+        Point2D there = on(ribbon, scale.at(0.2), 30);
+        FxThread.run(() -> robot.mouseMove(there));
+        FxThread.settle();
+        assertTrue(sentence.getText().contains(": simmer, about "), sentence.getText());
+        assertTrue(sentence.getText().contains(" less than where the pan stands now"), sentence.getText());
+    }
+
+    /** What is said below the curve is what every other part of the window shows: the same result, at its own place. */
+    @Test
+    void theHottestSpotIsTheSameInLegendAndSentence() {
+        FxThread.run(() -> scene.document.change(java.util.Map.of("stand.pull-back", "6 cm")));
+        FxThread.settle();
+        var result = FxThread.get(() -> scene.live.get().result().orElseThrow());
+        String spot = new FigureFormat(UnitSystem.METRIC).flux(result.spot().peakFlux());
+        String said = find("pull-sentence", Label.class).getText();
+        assertTrue(said.startsWith("At 6.0\u00a0cm: ") && said.contains("hottest spot " + spot + "."), said);
     }
 
     @Test

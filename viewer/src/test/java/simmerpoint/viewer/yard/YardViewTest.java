@@ -227,4 +227,14 @@ class YardViewTest {
                 told.getText());
         assertTrue(told.isVisible());
     }
+
+    @Test
+    void thePictureIsFittedAnewAfterAnUndo() {
+        double before = perMetre();
+        FxThread.run(() -> window.document.change(java.util.Map.of("dish.diameter", "1.7 m")));
+        window.await();
+        FxThread.until("a larger dish is drawn smaller", () -> window.yard.pixelsPerMetre() < before);
+        FxThread.run(window.document::undo);
+        FxThread.until("it is as large as before", () -> window.yard.pixelsPerMetre() == before);
+    }
 }

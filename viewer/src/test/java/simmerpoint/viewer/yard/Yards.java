@@ -4,9 +4,11 @@ import java.util.Map;
 import javafx.application.Platform;
 import javafx.beans.binding.Bindings;
 import javafx.beans.property.SimpleObjectProperty;
+import javafx.beans.value.ObservableValue;
 import javafx.geometry.Point2D;
 import javafx.scene.Scene;
 import javafx.scene.input.MouseButton;
+import javafx.scene.layout.HBox;
 import javafx.scene.robot.Robot;
 import javafx.stage.Stage;
 import simmerpoint.scenario.Scenario;
@@ -17,6 +19,7 @@ import simmerpoint.units.UnitSystem;
 import simmerpoint.viewer.FxThread;
 import simmerpoint.viewer.document.ScenarioDocument;
 import simmerpoint.viewer.live.LiveResults;
+import simmerpoint.viewer.live.PanelResults;
 import simmerpoint.viewer.theme.Theme;
 
 /** A yard in a window without a screen, for tests. */
@@ -25,21 +28,30 @@ final class Yards implements AutoCloseable {
     final LiveResults live = new LiveResults(TraceOptions.defaults().withRays(1 << 13), Platform::runLater);
     final SimpleObjectProperty<UnitSystem> units = new SimpleObjectProperty<>(UnitSystem.METRIC);
     final SimpleObjectProperty<Theme> theme = new SimpleObjectProperty<>(Theme.LIGHT);
+    final PanelResults panels;
     final YardView yard;
+    private final PanelsPane front;
     private final Stage stage;
 
     private Yards(ScenarioDocument document, double width, double height) {
         this.document = document;
+        ObservableValue<Scenario> scenario =
+                Bindings.createObjectBinding(() -> document.readProperty().get().scenario(), document.readProperty());
+        panels = new PanelResults(scenario, TraceOptions.defaults(), Platform::runLater);
         yard = new YardView(
-                Bindings.createObjectBinding(() -> document.readProperty().get().scenario(), document.readProperty()),
+                scenario,
                 live.stateProperty(),
+                panels.stateProperty(),
+                new SimpleObjectProperty<>(false),
                 units,
                 theme,
-                new DocumentEdits(document),
-                TraceOptions.defaults(),
-                Platform::runLater);
+                new DocumentEdits(document));
+        front = new PanelsPane(scenario, live.stateProperty(), panels.stateProperty(), theme, Platform::runLater);
+        HBox both = new HBox(yard, front);
+        yard.setMinWidth(0.65 * width);
+        front.setMinWidth(0.35 * width);
         stage = new Stage();
-        stage.setScene(new Scene(yard, width, height));
+        stage.setScene(new Scene(both, width, height));
         theme.get().applyTo(stage.getScene());
         theme.addListener((value, before, now) -> now.applyTo(stage.getScene()));
         document.readProperty().addListener((value, before, now) -> live.show(now.scenario()));
@@ -101,7 +113,8 @@ final class Yards implements AutoCloseable {
     public void close() {
         FxThread.run(() -> {
             stage.close();
-            yard.close();
+            front.close();
+            panels.close();
             live.close();
         });
     }

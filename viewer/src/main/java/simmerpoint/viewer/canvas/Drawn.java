@@ -1,20 +1,24 @@
-package simmerpoint.viewer.pan;
+package simmerpoint.viewer.canvas;
 
 import javafx.scene.canvas.Canvas;
 import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.input.MouseEvent;
 import javafx.scene.layout.Region;
 import simmerpoint.drawing.Box;
-import simmerpoint.viewer.canvas.FxCanvas;
 import simmerpoint.viewer.theme.Shade;
 import simmerpoint.viewer.theme.Theme;
+import simmerpoint.viewer.theme.Zoom;
 
-/** A drawing that fills its place, can have the keyboard and shows so. Painted at most once a frame. */
-abstract class Drawn extends Region {
+/**
+ * A drawing that fills its place, can have the keyboard and shows so. Painted at most once a frame, and larger in a larger
+ * window: it is drawn in units, of which one is as many pixels as {@link Zoom} says.
+ */
+public abstract class Drawn extends Region {
     private final Canvas canvas = new Canvas();
     private Theme theme = Theme.LIGHT;
 
-    Drawn(String id) {
+    /** An empty one with that id. */
+    protected Drawn(String id) {
         setId(id);
         getStyleClass().add("drawn");
         setMinSize(0, 0);
@@ -26,15 +30,26 @@ abstract class Drawn extends Region {
     }
 
     /** Has it painted with the next frame. */
-    final void redraw() {
+    protected final void redraw() {
         setNeedsLayout(true);
     }
 
     /** Paints everything; the canvas is empty. */
-    abstract void paint(FxCanvas canvas, Box box);
+    protected abstract void paint(FxCanvas canvas, Box box);
+
+    /** Pixels of a unit. */
+    protected final double zoom() {
+        return Zoom.of(this);
+    }
+
+    /** Everything that is drawn on, units. */
+    protected final Box box() {
+        double zoom = zoom();
+        return new Box(0, 0, Math.floor(getWidth()) / zoom, Math.floor(getHeight()) / zoom);
+    }
 
     /** Changes the colours to paint with. */
-    final void applyTheme(Theme next) {
+    public final void applyTheme(Theme next) {
         theme = next;
         redraw();
     }
@@ -50,7 +65,10 @@ abstract class Drawn extends Region {
         if (width < 1 || height < 1) {
             return;
         }
-        paint(new FxCanvas(g, theme), new Box(0, 0, width, height));
+        g.save();
+        g.scale(zoom(), zoom());
+        paint(new FxCanvas(g, theme), box());
+        g.restore();
         if (isFocused()) {
             g.setLineDashes();
             g.setStroke(Shade.FOCUS.in(theme));

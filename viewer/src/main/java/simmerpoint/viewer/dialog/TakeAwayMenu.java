@@ -1,5 +1,6 @@
-package simmerpoint.viewer.pan;
+package simmerpoint.viewer.dialog;
 
+import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.function.Supplier;
@@ -7,21 +8,17 @@ import javafx.scene.control.MenuButton;
 import javafx.scene.control.MenuItem;
 import javafx.scene.control.Tooltip;
 import simmerpoint.report.ResultFiles;
-import simmerpoint.viewer.dialog.FileExport;
-import simmerpoint.viewer.dialog.FileKind;
 
-/** What can be saved of what is seen here; entries without anything to save cannot be pressed. */
-public class SaveMenu extends MenuButton {
+/**
+ * What can be taken away as files, each with its format; entries without anything to take away cannot be pressed. "Save" is the word for
+ * the scenario alone.
+ */
+public class TakeAwayMenu extends MenuButton {
     private final FileExport takeAway;
 
-    /** An empty menu that says "Save". */
-    public SaveMenu(String id, String meaning, FileExport takeAway) {
-        this("Save", id, meaning, takeAway);
-    }
-
     /** An empty menu. */
-    public SaveMenu(String title, String id, String meaning, FileExport takeAway) {
-        super(title);
+    public TakeAwayMenu(String id, String meaning, FileExport takeAway) {
+        super("Take away");
         this.takeAway = takeAway;
         setId(id);
         setAccessibleText(meaning);
@@ -45,7 +42,7 @@ public class SaveMenu extends MenuButton {
 
     /** Adds an entry for anything else. */
     public void addBytes(String words, FileKind kind, String name, Supplier<Optional<Callable<byte[]>>> maker) {
-        MenuItem item = new MenuItem(words + "\u2026");
+        MenuItem item = new MenuItem(words + " (" + kind.extension().toUpperCase(Locale.ROOT) + ")\u2026");
         item.setId(getId() + "-" + name + "-" + kind.extension());
         item.setUserData(maker);
         item.setOnAction(e -> maker.get().ifPresent(bytes -> takeAway.write(words, kind, name, bytes)));

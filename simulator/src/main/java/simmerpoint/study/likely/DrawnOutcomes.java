@@ -1,0 +1,68 @@
+package simmerpoint.study.likely;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.ToDoubleFunction;
+import simmerpoint.heat.BoilingOutcome;
+import simmerpoint.heat.HeatLevel;
+import simmerpoint.heat.HeatLevelRange;
+import simmerpoint.heat.balance.BoilingTimes;
+import simmerpoint.study.trace.DoubtShare;
+import simmerpoint.study.trace.ImpossibleSetupException;
+import simmerpoint.study.trace.LikelyResult;
+import simmerpoint.uncertainty.LikelyRange;
+import simmerpoint.uncertainty.Quantiles;
+
+/**
+ * Percentiles over what drawn cookers do.
+ *
+ * @param found of those that can stand
+ */
+record DrawnOutcomes(List<DrawnOutcome> found) {
+    /**
+     * Of at least one.
+     *
+     * @throws ImpossibleSetupException if there is none
+     */
+    static DrawnOutcomes of(List<DrawnOutcome> found) {
+        if (found.isEmpty()) {
+            throw new ImpossibleSetupException("none of the likely cookers can stand as asked");
+        }
+        return new DrawnOutcomes(found);
+    }
+
+    LikelyResult result(boolean pan, List<DoubtShare> shares) {
+        return new LikelyResult(
+                range(DrawnOutcome::power),
+                pan ? Optional.of(boil()) : Optional.empty(),
+                pan ? Optional.of(level()) : Optional.empty(),
+                shares,
+                found.size());
+    }
+
+    LikelyRange range(ToDoubleFunction<DrawnOutcome> figure) {
+        return new Quantiles(all(figure)).likelyRange();
+    }
+
+    double[] all(ToDoubleFunction<DrawnOutcome> figure) {
+        return found.stream().mapToDouble(figure).toArray();
+    }
+
+    private BoilingOutcome boil() {
+        double[] seconds = all(DrawnOutcome::boilSeconds);
+        double median = new Quantiles(seconds).at(0.5);
+        return BoilingTimes.outcome(
+                Double.isFinite(median) ? OptionalDouble.of(median) : OptionalDouble.empty(),
+                seconds,
+                range(DrawnOutcome::settlesCelsius));
+    }
+
+    private HeatLevelRange level() {
+        List<HeatLevel> levels =
+                found.stream().map(DrawnOutcome::level).sorted().toList();
+        int tenth = levels.size() / 10;
+        return new HeatLevelRange(
+                levels.get(tenth), levels.get(levels.size() / 2), levels.get(levels.size() - 1 - tenth));
+    }
+}

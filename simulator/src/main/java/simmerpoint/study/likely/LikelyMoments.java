@@ -1,0 +1,71 @@
+package simmerpoint.study.likely;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import simmerpoint.scenario.checks.CheckedScenario;
+import simmerpoint.scenario.doubts.ScenarioDoubts;
+import simmerpoint.study.trace.ImpossibleSetupException;
+import simmerpoint.study.trace.Progress;
+import simmerpoint.study.trace.TraceOptions;
+
+/**
+ * What is likely at many moments, from the draws of {@link LikelyStudy}: each cooker is traced under a few suns only. There its
+ * pan takes up so much more or less, face by face and per watt of beam, than that of the cooker as given; between two of these suns the
+ * difference runs straight with the sun's elevation. Under the suns that were traced it is what {@link LikelyStudy} finds.
+ */
+public final class LikelyMoments {
+    private final List<TracedMoment> suns;
+    private final List<DrawnPan> pans;
+
+    private LikelyMoments(List<TracedMoment> suns, List<DrawnPan> pans) {
+        this.suns = suns;
+        this.pans = pans;
+    }
+
+    /**
+     * Traces the cookers.
+     *
+     * @param read with a pan and a place
+     * @param traced the cooker as given under each sun to trace, at least one
+     * @param bits 2^bits cookers
+     * @param options for rays, seed and threads
+     * @param progress of the traces
+     */
+    public static LikelyMoments of(
+            CheckedScenario read, List<TracedMoment> traced, int bits, TraceOptions options, Progress progress) {
+        List<TracedMoment> suns = traced.stream()
+                .sorted(Comparator.comparingDouble(TracedMoment::elevation))
+                .toList();
+        CookerDraws draws = CookerDraws.of(ScenarioDoubts.underItsSky(read), bits, options);
+        return new LikelyMoments(
+                suns,
+                draws.each(cooker -> DrawnPan.of(cooker, suns, options), progress).stream()
+                        .flatMap(Optional::stream)
+                        .toList());
+    }
+
+    /**
+     * What is likely at a moment.
+     *
+     * @throws ImpossibleSetupException if none of the cookers can stand as asked
+     */
+    public LikelyMoment at(TracedMoment now) {
+        int below = 0;
+        while (below < suns.size() - 2 && suns.get(below + 1).elevation() <= now.elevation()) {
+            below++;
+        }
+        double share = share(now.elevation(), below);
+        int first = below;
+        DrawnOutcome[] outcomes =
+                pans.parallelStream().map(pan -> pan.at(now, first, share)).toArray(DrawnOutcome[]::new);
+        DrawnOutcomes found = DrawnOutcomes.of(List.of(outcomes));
+        return new LikelyMoment(found.result(true, List.of()), found.range(DrawnOutcome::simmerSpareWatts));
+    }
+
+    private double share(double elevation, int below) {
+        double low = suns.get(below).elevation();
+        double high = suns.get(Math.min(below + 1, suns.size() - 1)).elevation();
+        return high > low ? Math.max(0, Math.min(1, (elevation - low) / (high - low))) : 0;
+    }
+}
