@@ -44,6 +44,13 @@ final class CutCommand extends StudyCommand {
     private String dxf;
 
     @Option(
+            names = "--ribs",
+            paramLabel = "FILE",
+            description =
+                    "Write a table of every rib's planned depths, to overwrite with measured ones and read back (as-built.ribs).")
+    private String ribs;
+
+    @Option(
             names = "--paper",
             paramLabel = "a4|letter",
             description = "Paper of the patterns; a4 unless inches are asked for.")
@@ -71,6 +78,9 @@ final class CutCommand extends StudyCommand {
         CheckedScenario read = read(file);
         tellOddities(read);
         CutPlan untraced = plan(read);
+        if (ribs != null && untraced.rib().isEmpty()) {
+            throw new WrongUse("--ribs: this dish has no ribs.");
+        }
         CutPlan plan = isBrief() && untraced.cost().isEmpty() ? untraced : traced(untraced, read);
         outputs.write(ResultFiles.of(plan, units), more(plan), terminal);
         say(plan, CutAnswer::brief, CutAnswer::of);
@@ -99,6 +109,7 @@ final class CutCommand extends StudyCommand {
         names.put("--pdf", pdf);
         names.put("--svg", svg);
         names.put("--dxf", dxf);
+        names.put("--ribs", ribs);
         return names;
     }
 
@@ -109,6 +120,7 @@ final class CutCommand extends StudyCommand {
         put(more, pdf, files.pdf());
         put(more, svg, files.svg());
         put(more, dxf, files.dxf());
+        put(more, ribs, files.ribs());
         return more;
     }
 

@@ -134,10 +134,18 @@ public final class CutAnswer {
         return strip().map(strip -> {
             StripEdges edges = StripEdges.of(strip.outline());
             return "The long edges of a strip are slightly curved. Cut straight from corner to corner they would be off by up to "
-                    + figures.length(Math.abs(edges.bulge()), 2) + ", which "
+                    + fine(Math.abs(edges.bulge())) + ", which "
                     + (edges.areaShare() < 0 ? "loses " : "adds ") + figures.percent(Math.abs(edges.areaShare()))
                     + " of the mirror. Bend each strip along its length, over the ribs.";
         });
+    }
+
+    /** A small length: tenths of a millimetre, or sixteenths of an inch. */
+    private String fine(double metres) {
+        String sixteenths = SawLength.text(metres, UnitSystem.INCH);
+        return units == UnitSystem.METRIC
+                ? figures.length(metres, 2)
+                : sixteenths.startsWith("0") ? "less than " + SawLength.text(0.0254 / 16, units) : sixteenths;
     }
 
     private Optional<Piece> strip() {
@@ -152,7 +160,7 @@ public final class CutAnswer {
             double wide = Math.max(0, chord * rib.hub() - dish.gapMetres());
             double hub = 2 * (NARROWEST + dish.gapMetres()) / chord;
             return wide < NARROWEST
-                    ? Optional.of("At the hub the strips are only " + figures.length(wide, 1)
+                    ? Optional.of("At the hub the strips are only " + fine(wide)
                             + " wide, which tears and cannot be held: a hub of " + saw(hub) + " leaves them "
                             + saw(NARROWEST) + ".")
                     : Optional.empty();
