@@ -89,6 +89,7 @@ public final class CutAnswer {
                 .build());
         sections.add(Section.headed("Weight and wind")
                 .say(weights.weight())
+                .say(weights.sag())
                 .say(weights.mount())
                 .say(weights.wind())
                 .build());
