@@ -24,9 +24,6 @@ public final class CutAnswer {
     /** Sheet narrower than that is hard to cut, hold and glue (common practice), m. */
     private static final double NARROWEST = 0.005;
 
-    /** Contact glue or spray on one face, kg/m² (typical). */
-    private static final double GLUE = 0.2;
-
     private static final String COVERED =
             "Leave the film's cover on until the dish stands in the shade, and have a cloth that covers the whole "
                     + "dish ready before the last panel is on: a dish that lies about uncovered can set things on fire.";

@@ -35,9 +35,10 @@ record WeightWords(CutPlan plan, UnitSystem units) {
                 + ". Densities are typical ones; the shop's sheet may be a fifth off.";
     }
 
-    /** How panels sag, with advice where that blurs the light as much as film does. */
+    /** How panels sag where that blurs the light, with advice where it does so as much as film. */
     Optional<String> sag() {
         return plan.sag()
+                .filter(sag -> sag.meanSlope() > SEEN)
                 .map(sag -> "Lying flat between two ribs at the rim, " + SawLength.text(sag.span(), units)
                         + " apart, a panel sags by " + figures().length(sag.depth(), 1)
                         + " of its own weight and leans by "
