@@ -4,7 +4,6 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import simmerpoint.answer.aim.AimAnswer;
 import simmerpoint.report.ResultFiles;
-import simmerpoint.scenario.Scenario;
 import simmerpoint.scenario.checks.CheckedScenario;
 import simmerpoint.study.aim.AimPlan;
 import simmerpoint.study.aim.AimResult;
@@ -42,10 +41,10 @@ final class AimCommand extends ScenarioCommand {
     public Integer call() throws Exception {
         outputs.check(file);
         CheckedScenario read = read();
-        Scenario scenario = read.atOneMoment();
+        read.atOneMoment();
         tellOddities(read);
         AimResult result =
-                study(name(), progress -> AimStudy.run(scenario, new AimPlan(loss, stick), rays.options(), progress));
+                study(name(), progress -> AimStudy.run(read, new AimPlan(loss, stick), rays.options(), progress));
         outputs.write(ResultFiles.of(result, units), terminal);
         say(result, AimAnswer::brief, AimAnswer::of);
         return 0;
