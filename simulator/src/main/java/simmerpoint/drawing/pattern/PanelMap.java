@@ -1,6 +1,8 @@
 package simmerpoint.drawing.pattern;
 
+import java.util.Collection;
 import java.util.List;
+import java.util.Optional;
 import simmerpoint.drawing.Box;
 import simmerpoint.drawing.Canvas;
 import simmerpoint.drawing.Drawing;
@@ -9,6 +11,8 @@ import simmerpoint.drawing.Style;
 import simmerpoint.drawing.Text;
 import simmerpoint.drawing.TextMetrics;
 import simmerpoint.drawing.TextStyle;
+import simmerpoint.geometry.Point;
+import simmerpoint.geometry.Polygon;
 import simmerpoint.workshop.PanelPlace;
 
 /**
@@ -28,20 +32,28 @@ public record PanelMap(List<PanelPlace> panels) implements Drawing {
         return width;
     }
 
-    @Override
-    public void draw(Canvas canvas, Box box) {
+    private double scale(Box box) {
         double reach = panels.stream()
                 .flatMap(panel -> panel.edge().stream())
                 .mapToDouble(v -> Math.max(Math.abs(v.x()), Math.abs(v.y())))
                 .max()
                 .orElse(1);
-        double scale = (Math.min(box.width(), box.height()) / 2 - MARGIN) / reach;
+        return (Math.min(box.width(), box.height()) / 2 - MARGIN) / reach;
+    }
+
+    private static Path path(PanelPlace panel, Box box, double scale) {
+        List<double[]> corners = panel.edge().stream()
+                .map(v -> new double[] {box.middleX() + scale * v.y(), box.middleY() - scale * v.x()})
+                .toList();
+        return Path.through(corners, true);
+    }
+
+    @Override
+    public void draw(Canvas canvas, Box box) {
+        double scale = scale(box);
         boolean alike = panels.stream().map(PanelPlace::piece).distinct().count() == 1;
         for (PanelPlace panel : panels) {
-            List<double[]> corners = panel.edge().stream()
-                    .map(v -> new double[] {box.middleX() + scale * v.y(), box.middleY() - scale * v.x()})
-                    .toList();
-            Path path = Path.through(corners, true);
+            Path path = path(panel, box, scale);
             canvas.draw(Style.PIECE, path);
             double x = box.middleX() + scale * panel.middle().y();
             double y = box.middleY() - scale * panel.middle().x();
@@ -54,5 +66,25 @@ public record PanelMap(List<PanelPlace> panels) implements Drawing {
                     .size(size)
                     .middle());
         }
+    }
+
+    /** Marks the panels with those numbers, counted from 0, in a drawing in that box. */
+    public void mark(Canvas canvas, Box box, Collection<Integer> numbers) {
+        panels.stream()
+                .filter(panel -> numbers.contains(panel.number() - 1))
+                .forEach(panel -> canvas.draw(Style.POINTED_PANEL, path(panel, box, scale(box))));
+    }
+
+    /** The panel at a point of a drawing in that box. */
+    public Optional<PanelPlace> at(Box box, double x, double y) {
+        double scale = scale(box);
+        double across = (x - box.middleX()) / scale;
+        double up = (box.middleY() - y) / scale;
+        return panels.stream()
+                .filter(panel -> new Polygon(panel.edge().stream()
+                                .map(v -> new Point(v.y(), v.x()))
+                                .toList())
+                        .contains(across, up))
+                .findFirst();
     }
 }

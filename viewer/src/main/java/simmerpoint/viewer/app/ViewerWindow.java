@@ -81,6 +81,7 @@ final class ViewerWindow implements AutoCloseable {
                         settings.unitsProperty(),
                         settings.themeProperty(),
                         export,
+                        dialogs,
                         asked,
                         Platform::runLater,
                         notice::tell),

@@ -17,6 +17,7 @@ import javafx.scene.shape.SVGPath;
 import simmerpoint.scenario.keys.Key;
 import simmerpoint.units.UnitSystem;
 import simmerpoint.viewer.dialog.Dialogs;
+import simmerpoint.viewer.theme.Zoom;
 
 /** One key: its name, its control, what it means and what is allowed, the way back to its default, and what is wrong. */
 final class KeyRow extends VBox {
@@ -78,11 +79,13 @@ final class KeyRow extends VBox {
         }
         Optional<ValueSlider> slider = Optional.ofNullable(key.usual()).map(span -> new ValueSlider(model, span));
         boolean wide = slider.isEmpty() && key.kind() != Key.Kind.SWITCH;
-        label.setPrefWidth(LABEL_WIDTH);
-        label.setMinWidth(LABEL_WIDTH);
         HBox.setHgrow(control, wide ? Priority.ALWAYS : Priority.NEVER);
-        control.setPrefWidth(wide ? 80 : FIELD_WIDTH);
-        control.setMinWidth(wide ? 80 : FIELD_WIDTH);
+        Zoom.follow(this, zoom -> {
+            label.setPrefWidth(zoom * LABEL_WIDTH);
+            label.setMinWidth(zoom * LABEL_WIDTH);
+            control.setPrefWidth(zoom * (wide ? 80 : FIELD_WIDTH));
+            control.setMinWidth(zoom * (wide ? 80 : FIELD_WIDTH));
+        });
         line.getChildren().add(control);
         if (key.kind() == Key.Kind.FILE) {
             line.getChildren().add(new FileButton(model, dialogs));
