@@ -84,7 +84,10 @@ public final class ViewerApp extends Application {
                 event.consume();
             }
         });
+        double width = all.scene().getWidth();
+        double height = all.scene().getHeight();
         stage.show();
+        WindowSize.keep(stage, width, height);
     }
 
     private void end(int code) {

@@ -19,7 +19,7 @@ import simmerpoint.viewer.dialog.Dialogs;
 import simmerpoint.viewer.dialog.FileExport;
 import simmerpoint.viewer.document.RecentFiles;
 import simmerpoint.viewer.document.ScenarioDocument;
-import simmerpoint.viewer.editing.EditorPane;
+import simmerpoint.viewer.editing.ChangePane;
 import simmerpoint.viewer.live.LiveResults;
 import simmerpoint.viewer.live.PanelResults;
 import simmerpoint.viewer.theme.Zoom;
@@ -45,7 +45,7 @@ final class ViewerWindow implements AutoCloseable {
     private final ViewSwitch views = new ViewSwitch();
     private final WindowLayout workbench = new WindowLayout();
     private final FileActions files;
-    private final EditorPane editor;
+    private final ChangePane editor;
     private final Views all;
     private final Scene scene;
 
@@ -60,7 +60,7 @@ final class ViewerWindow implements AutoCloseable {
         this.settings = settings;
         live = new LiveResults(asked, Platform::runLater);
         panels = new PanelResults(Workspace.scenarioOf(document), asked, Platform::runLater);
-        editor = new EditorPane(document, settings.unitsProperty(), dialogs);
+        editor = new ChangePane(document, settings.unitsProperty(), dialogs);
         files = new FileActions(document, recent, dialogs, background, Platform::runLater, notice::tell, editor::flush);
         scene = new Scene(workbench, size.width(), size.height());
         Zoom.applyTo(scene);
@@ -93,8 +93,18 @@ final class ViewerWindow implements AutoCloseable {
         settings.themeProperty().addListener((value, before, now) -> now.applyTo(scene));
         settings.themeProperty().get().applyTo(scene);
         keys();
-        document.readProperty().addListener((value, before, now) -> show(now));
+        document.readProperty().addListener((value, before, now) -> {
+            show(now);
+            warn(before, now);
+        });
         show(document.readProperty().get());
+    }
+
+    /** Says what a check finds odd as soon as it is so, and no longer than that. */
+    private void warn(CheckedScenario before, CheckedScenario now) {
+        if (!now.warnings().equals(before.warnings())) {
+            notice.warn(String.join(" ", now.warnings()));
+        }
     }
 
     private void show(CheckedScenario read) {
@@ -107,6 +117,7 @@ final class ViewerWindow implements AutoCloseable {
     }
 
     private void keys() {
+        key(KeyCode.N, false, files::openNew);
         key(KeyCode.O, false, files::open);
         key(KeyCode.S, false, files::save);
         key(KeyCode.S, true, files::saveAs);
@@ -178,7 +189,7 @@ final class ViewerWindow implements AutoCloseable {
         return beside;
     }
 
-    EditorPane editor() {
+    ChangePane editor() {
         return editor;
     }
 
