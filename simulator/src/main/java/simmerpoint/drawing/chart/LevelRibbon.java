@@ -90,7 +90,7 @@ public record LevelRibbon(Optional<MoveCurve> curve, double low, double high, Li
                 .map(place -> c.move().presentMetres() + place.position().offsetMetres())
                 .map(scale::at)
                 .ifPresent(x -> canvas.draw(
-                        Style.FLAG_CLOTH, Path.closed(x, band.y() + 7, x - 6, band.y() - 4, x + 6, band.y() - 4)));
+                        Style.FLAG_CLOTH, Path.closed(x, band.y() + 9, x - 5, band.y() + 1, x + 5, band.y() + 1)));
     }
 
     /** Lengths below the borders, those that have room. */
