@@ -7,9 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import simmerpoint.scenario.ScenarioException;
-import simmerpoint.scenario.file.ScenarioReader;
 
 /** Scenarios that come with the program, and an empty one to begin with. */
 public final class ShippedScenarios {
@@ -52,7 +50,7 @@ public final class ShippedScenarios {
     /** A usual cooker of one's own to begin with. */
     public static OpenedFile fresh() {
         try {
-            return new OpenedFile(Optional.empty(), ScenarioReader.parse("a new scenario", FRESH, Path.of("")));
+            return OpenedFile.ofText("a new scenario", FRESH, Path.of(""));
         } catch (ScenarioException e) {
             throw new IllegalStateException(e);
         }
@@ -69,7 +67,7 @@ public final class ShippedScenarios {
             Files.createDirectories(folder);
             Files.write(folder.resolve(name + ".obj"), bytes(name + ".obj"));
         }
-        return new OpenedFile(Optional.empty(), ScenarioReader.parse(name + ".yaml", text, folder));
+        return OpenedFile.ofText(name + ".yaml", text, folder);
     }
 
     private static String path(String file) {
