@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
+import simmerpoint.dish.CutTrait;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.units.UnitSystem;
 
@@ -24,7 +25,9 @@ enum BuilderQuestion {
             "How is it cut?",
             "M20 3 L34 10 L37 24 L28 36 H12 L3 24 L6 10 Z M20 20 L20 3 M20 20 L34 10 M20 20 L37 24 M20 20 L28 36 M20 20 L12 36"
                     + " M20 20 L3 24 M20 20 L6 10",
-            "dish.surface.sectors"),
+            "dish.surface.sectors",
+            "dish.surface.rings",
+            "dish.surface.tile"),
     /** The mirror. */
     MIRROR("What is glued on?", "M6 34 L34 34 M10 30 L20 6 M30 30 L20 6 M14 12 L6 4 M26 12 L34 4", "mirror.material"),
     /** The care. */
@@ -77,11 +80,7 @@ enum BuilderQuestion {
     /** Sensible answers. */
     List<Start> starts(Scenario scenario, UnitSystem units) {
         return switch (this) {
-            case PAN ->
-                List.of(
-                        pot("small", "small pot", "18 cm", "10 cm", "1.5 l"),
-                        pot("family", "family pot", "24 cm", "11 cm", "2 l"),
-                        pot("big", "big pot", "32 cm", "18 cm", "6 l"));
+            case PAN -> pots(units == UnitSystem.INCH);
             case WIDTH ->
                 List.of(
                         Start.length("narrow", "dish.diameter", "80 cm", "32 in", units),
@@ -103,9 +102,14 @@ enum BuilderQuestion {
                         .toList();
             case CARE ->
                 List.of(
-                        care("rough", "roughly", "3 mm", "8 mrad"),
-                        care("careful", "with care", "1 mm", "4 mrad"),
-                        care("exact", "very exactly", "0.5 mm", "2 mrad"));
+                        care(scenario, "rough", "roughly", units == UnitSystem.INCH ? "0.12 in" : "3 mm", "8 mrad"),
+                        care(scenario, "careful", "with care", units == UnitSystem.INCH ? "0.04 in" : "1 mm", "4 mrad"),
+                        care(
+                                scenario,
+                                "exact",
+                                "very exactly",
+                                units == UnitSystem.INCH ? "0.02 in" : "0.5 mm",
+                                "2 mrad"));
             case WIND ->
                 List.of(
                         Start.of("calm", "calm", "air.wind", "0.5 m/s"),
@@ -115,23 +119,38 @@ enum BuilderQuestion {
         };
     }
 
+    private static List<Start> pots(boolean inches) {
+        return inches
+                ? List.of(
+                        pot("small", "small pot", "7 in", "4 in", "1.5 quarts"),
+                        pot("family", "family pot", "9.5 in", "4.5 in", "2 quarts"),
+                        pot("big", "big pot", "12.5 in", "7 in", "6 quarts"))
+                : List.of(
+                        pot("small", "small pot", "18 cm", "10 cm", "1.5 l"),
+                        pot("family", "family pot", "24 cm", "11 cm", "2 l"),
+                        pot("big", "big pot", "32 cm", "18 cm", "6 l"));
+    }
+
     private static Start pot(String id, String words, String diameter, String height, String water) {
         return Start.of(id, words, "pan.diameter", diameter, "pan.height", height, "pan.water", water)
                 .instead(List.of("pan.mass"));
     }
 
-    private static Start care(String id, String words, String length, String tilt) {
-        return Start.of(
-                id,
-                words,
-                "workmanship.rib-cut",
-                length,
-                "workmanship.sag",
-                length,
-                "workmanship.panel-edge",
-                length,
-                "mirror.panel-tilt",
-                tilt);
+    /** A dish without ribs has none to cut untrue, and no sheet that sags between them. */
+    private static Start care(Scenario scenario, String id, String words, String length, String tilt) {
+        return scenario.dish().cut().has(CutTrait.RIBS)
+                ? Start.of(
+                        id,
+                        words,
+                        "workmanship.rib-cut",
+                        length,
+                        "workmanship.sag",
+                        length,
+                        "workmanship.panel-edge",
+                        length,
+                        "mirror.panel-tilt",
+                        tilt)
+                : Start.of(id, words, "mirror.panel-tilt", tilt);
     }
 
     /** A focal length that suits the diameter, in round figures. */

@@ -202,13 +202,15 @@ final class KeyRow extends VBox {
         return wanted.stream().allMatch(haystack::contains);
     }
 
-    /** Without explanation and slider, for little room. */
+    /** Without explanation and slider, for little room; not seen while it has no meaning. */
     void setBrief() {
         setExplained(false);
         Pane line = (Pane) getChildren().get(0);
         line.getChildren().removeIf(node -> node instanceof ValueSlider);
         HBox.setHgrow(control, Priority.ALWAYS);
         control.setMaxWidth(Double.MAX_VALUE);
+        managedProperty().bind(visibleProperty());
+        visibleProperty().bind(model.stateProperty().map(KeyState::applies).orElse(true));
     }
 
     /** Whether explanations are shown. */
