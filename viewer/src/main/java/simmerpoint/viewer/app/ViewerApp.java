@@ -86,6 +86,8 @@ public final class ViewerApp extends Application {
         });
         double width = all.scene().getWidth();
         double height = all.scene().getHeight();
+        // Painted once before it is shown, so that it never stands there blank.
+        all.scene().snapshot(null);
         stage.show();
         WindowSize.keep(stage, width, height);
     }

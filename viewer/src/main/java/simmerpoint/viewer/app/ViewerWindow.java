@@ -22,6 +22,8 @@ import simmerpoint.viewer.document.ScenarioDocument;
 import simmerpoint.viewer.editing.ChangePane;
 import simmerpoint.viewer.live.LiveResults;
 import simmerpoint.viewer.live.PanelResults;
+import simmerpoint.viewer.theme.Shade;
+import simmerpoint.viewer.theme.Theme;
 import simmerpoint.viewer.theme.Zoom;
 import simmerpoint.viewer.workspace.Workspace;
 import simmerpoint.viewer.yard.YardView;
@@ -90,14 +92,19 @@ final class ViewerWindow implements AutoCloseable {
         workbench.setView(all.of(views.viewProperty().get()));
         Node menu = new ExportMenu(live, document, settings, export, this::picture);
         workbench.setStatusBar(new StatusBar(document, files, recent, settings, menu));
-        settings.themeProperty().addListener((value, before, now) -> now.applyTo(scene));
-        settings.themeProperty().get().applyTo(scene);
+        settings.themeProperty().addListener((value, before, now) -> dress(now));
+        dress(settings.themeProperty().get());
         keys();
         document.readProperty().addListener((value, before, now) -> {
             show(now);
             warn(before, now);
         });
         show(document.readProperty().get());
+    }
+
+    private void dress(Theme theme) {
+        scene.setFill(Shade.SHEET.in(theme));
+        theme.applyTo(scene);
     }
 
     /** Says what a check finds odd as soon as it is so, and no longer than that. */
