@@ -73,9 +73,7 @@ public final class ChangePane extends BorderPane {
 
     /** Commits pending input; before saving or closing. */
     public void flush() {
-        if (getScene() != null && getScene().getFocusOwner() instanceof ValueField field) {
-            field.send();
-        }
+        ValueField.sendFocused(getScene());
     }
 
     /** Shows every detail, with that key open. */
