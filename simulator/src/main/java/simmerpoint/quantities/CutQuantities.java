@@ -6,6 +6,8 @@ import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
 import simmerpoint.geometry.Point;
 import simmerpoint.study.build.BuildTrace;
+import simmerpoint.study.build.DepthTolerance;
+import simmerpoint.study.build.RibsAsBuilt;
 import simmerpoint.workshop.BuildCheck;
 import simmerpoint.workshop.BuildCost;
 import simmerpoint.workshop.CutPlan;
@@ -58,9 +60,28 @@ public final class CutQuantities {
             .text("currency", "of the prices, as the scenario names it", BuildCost::currency)
             .number("cost", "of sheets, film, stand and all else, in that currency", BuildCost::total);
 
+    private static final Fields<RibsAsBuilt.Rib> RIB_GAIN = Fields.<RibsAsBuilt.Rib>none()
+            .whole("rib", "from 1, the dish's upper edge, anticlockwise as seen from the sun", RibsAsBuilt.Rib::number)
+            .number("farthest_off_m", "greatest distance above or below its plan", RibsAsBuilt.Rib::farthestOff)
+            .estimate("gain_power_W", "what mending it alone gains", RibsAsBuilt.Rib::gain);
+
+    private static final Fields<RibsAsBuilt> AS_BUILT = Fields.<RibsAsBuilt>none()
+            .estimate("planned_power_W", "the same figure on ribs as planned", RibsAsBuilt::planned)
+            .estimate("ribs_gain_power_W", "what mending all ribs gains", RibsAsBuilt::gain)
+            .rows("ribs_as_built", "the one to mend first comes first", RibsAsBuilt::ribs, RIB_GAIN);
+
+    private static final Fields<DepthTolerance> TOLERANCE = Fields.<DepthTolerance>none()
+            .number("radius_m", "distance from the axis", DepthTolerance::radius)
+            .number(
+                    "tolerance_m",
+                    "how far off ribs may be there until a fiftieth of the watts is lost",
+                    DepthTolerance::metres)
+            .flag("more_will_do", "whether that much costs less; farther was not looked", DepthTolerance::isMore);
+
     private static final Fields<BuildTrace> TRACE = Fields.<BuildTrace>none()
-            .estimate(
-                    "useful_power_W", "cooking power as planned and set up; of a bare disc, caught", BuildTrace::watts);
+            .estimate("useful_power_W", "cooking power; of a bare disc, caught", BuildTrace::watts)
+            .rows("tolerances", "at the distances of depths", BuildTrace::tolerances, TOLERANCE)
+            .includeOptional(BuildTrace::ribs, AS_BUILT);
 
     private static final Fields<CutPlan> ALL = Fields.<CutPlan>none()
             .includeOptional(CutPlan::rib, RIB)

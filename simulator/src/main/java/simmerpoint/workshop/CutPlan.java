@@ -8,6 +8,7 @@ import simmerpoint.dish.DishPlan;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.scenario.checks.CheckedScenario;
 import simmerpoint.study.build.BuildTrace;
+import simmerpoint.study.build.DepthTolerance;
 
 /**
  * All that is cut for a dish.
@@ -128,6 +129,27 @@ public record CutPlan(
     /** What to measure on the finished dish, if it has ribs and so a rim to lay a straight edge on. */
     public Optional<BuildCheck> check() {
         return rib.map(r -> BuildCheck.of(scenario.dish(), r.count()));
+    }
+
+    /** Distances from the axis at which depths are measured, m. */
+    public double[] checkedRadii() {
+        return check().stream()
+                .flatMap(check -> check.depths().stream())
+                .mapToDouble(BuildCheck.Depth::radius)
+                .toArray();
+    }
+
+    /** How far the mirror may be off at a distance from the axis, if the dish was traced. */
+    public Optional<DepthTolerance> tolerance(double radius) {
+        return trace.stream()
+                .flatMap(found -> found.tolerances().stream())
+                .filter(each -> each.radius() == radius)
+                .findFirst();
+    }
+
+    /** A card with the curve of the ribs' edge, to lay into the finished dish along a rib. */
+    public Optional<Piece> template() {
+        return rib.map(CardTemplate::of);
     }
 
     /** Number of sheets that ribs and panels take. */

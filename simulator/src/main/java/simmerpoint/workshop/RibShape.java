@@ -80,6 +80,11 @@ public record RibShape(RibLayout ribs, Parabola parabola, double hub, double rim
         return stations(from, to).mapToObj(r -> new Point(r, height(r))).toList();
     }
 
+    /** Its edge under the mirror, from hub to rim. */
+    List<Point> mirrorEdge() {
+        return edge(Math.max(hub, innerEnd()), rim);
+    }
+
     /** Distances from the axis so close that straight lines between them make the edge. */
     private DoubleStream stations(double from, double to) {
         DoubleStream even = IntStream.rangeClosed(0, (int) Math.ceil((to - from) / STEP))

@@ -14,7 +14,11 @@ import simmerpoint.answer.Item;
 import simmerpoint.answer.Section;
 import simmerpoint.answer.words.FigureFormat;
 import simmerpoint.answer.words.MoneyWords;
+import simmerpoint.answer.words.NextCommand;
+import simmerpoint.answer.words.ShortAnswer;
 import simmerpoint.quantities.OneLine;
+import simmerpoint.study.build.BuildTrace;
+import simmerpoint.study.build.DepthTolerance;
 import simmerpoint.units.SawLength;
 import simmerpoint.units.UnitSystem;
 import simmerpoint.workshop.BuildCheck;
@@ -30,6 +34,10 @@ import simmerpoint.workshop.WindLoad;
 
 /** The answer to "what do I cut?". */
 public final class CutAnswer {
+    private static final String COVERED =
+            "Leave the film's cover on until the dish stands in the shade, and have a cloth that covers the whole "
+                    + "dish ready before the last panel is on: a dish that lies about uncovered can set things on fire.";
+
     private final CutPlan plan;
     private final UnitSystem units;
     private final FigureFormat figures;
@@ -45,6 +53,21 @@ public final class CutAnswer {
         return new CutAnswer(plan, units).answer();
     }
 
+    /** The same in a dozen lines. */
+    public static Answer brief(CutPlan plan, UnitSystem units) {
+        CutAnswer answer = new CutAnswer(plan, units);
+        return ShortAnswer.of(
+                plan.scenario().title(),
+                Section.headed("What to cut")
+                        .say(answer.counts())
+                        .add(answer.sheets())
+                        .say(answer.cost())
+                        .say(answer.weight())
+                        .say(answer.tips())
+                        .caution(COVERED),
+                "With --pdf FILE: the patterns at full size. " + NextCommand.line());
+    }
+
     private Answer answer() {
         List<Section> sections = new ArrayList<>();
         sections.add(Section.headed("What to cut")
@@ -55,6 +78,9 @@ public final class CutAnswer {
         plan.rib().ifPresent(rib -> sections.add(ribs(rib)));
         plan.string().ifPresent(string -> sections.add(string(string)));
         plan.check().ifPresent(check -> sections.add(check(check)));
+        plan.trace()
+                .flatMap(BuildTrace::ribs)
+                .ifPresent(ribs -> sections.add(new AsBuiltSection(plan, ribs, units).section()));
         sections.add(Section.headed("What to buy").add(sheets()).say(cost()).build());
         sections.add(Section.headed("Weight and wind").say(weight()).say(wind()).build());
         sections.add(Section.headed("Take care").addAll(cautions()).build());
@@ -62,13 +88,15 @@ public final class CutAnswer {
     }
 
     private String summary() {
+        return counts() + " Lengths are exact for the dish that is traced, gaps taken off.";
+    }
+
+    private String counts() {
         int panels = plan.panels().stream().mapToInt(Piece::count).sum();
         return plan.rib().map(rib -> rib.count() + " ribs, ").orElse("") + panels
                 + (panels == 1 ? " panel" : " panels")
                 + (plan.panels().size() == 1 ? "" : " of " + plan.panels().size() + " shapes")
-                + " and film for each"
-                + (hasOwnFilm() ? "" : ", cut to the same shapes")
-                + ". Lengths are exact for the dish that is traced, gaps taken off.";
+                + " and film for each" + (hasOwnFilm() ? "" : ", cut to the same shapes") + ".";
     }
 
     private Item pieces() {
@@ -152,8 +180,24 @@ public final class CutAnswer {
                 .add(Columns.<BuildCheck.Depth>none()
                         .with("from the middle", d -> saw(d.radius()))
                         .with("depth", d -> saw(d.depth()))
+                        .withIf(
+                                hasTolerances(),
+                                "within",
+                                d -> plan.tolerance(d.radius())
+                                        .map(t -> ToleranceWords.of(t, units))
+                                        .orElse(""))
                         .table(check.depths()))
+                .sayIf(
+                        hasTolerances(),
+                        "Ribs that are off by as much as that at one of these distances, by turns two up and two down, cost "
+                                + FigureFormat.rounded(100 * DepthTolerance.LOSS, 1) + FigureFormat.NBSP
+                                + "% of the watts.")
+                .say("A card with the ribs\u2019 curve, to lay in, is among the patterns.")
                 .build();
+    }
+
+    private boolean hasTolerances() {
+        return plan.trace().stream().anyMatch(trace -> !trace.tolerances().isEmpty());
     }
 
     /** A row of what to buy. */
@@ -225,10 +269,14 @@ public final class CutAnswer {
 
     private String wind() {
         WindLoad wind = plan.wind();
-        return "Wind straight into the dish tips it over its feet from about " + speed(wind.tippingSpeed())
-                + " on. At " + speed(8) + ", a fresh breeze, it pushes with " + force(wind.force(8))
+        return tips() + " At " + speed(8) + ", a fresh breeze, it pushes with " + force(wind.force(8))
                 + ", and dish and stand together would need " + mass(wind.massFor(8))
                 + ". Gusts push harder than the mean wind: turn the dish down or tie it well before that.";
+    }
+
+    private String tips() {
+        return "Wind straight into the dish tips it over its feet from about "
+                + speed(plan.wind().tippingSpeed()) + " on.";
     }
 
     private String force(double newtons) {
@@ -249,9 +297,7 @@ public final class CutAnswer {
 
     private static List<Item.Caution> cautions() {
         return List.of(
-                new Item.Caution(
-                        "Leave the film's cover on until the dish stands in the shade, and have a cloth that covers the whole "
-                                + "dish ready before the last panel is on: a dish that lies about uncovered can set things on fire."),
+                new Item.Caution(COVERED),
                 new Item.Caution(
                         "Knife and saw: cut away from yourself and clamp the rule. Glue and its solvents: outdoors or by an open "
                                 + "window. Weights and wind are estimates: local codes and licensed practice come first."));

@@ -43,7 +43,7 @@ public record PanelMap(List<PanelPlace> panels) implements Drawing {
 
     private static Path path(PanelPlace panel, Box box, double scale) {
         List<double[]> corners = panel.edge().stream()
-                .map(v -> new double[] {box.middleX() + scale * v.y(), box.middleY() - scale * v.x()})
+                .map(v -> new double[] {box.middleX() - scale * v.y(), box.middleY() - scale * v.x()})
                 .toList();
         return Path.through(corners, true);
     }
@@ -55,7 +55,7 @@ public record PanelMap(List<PanelPlace> panels) implements Drawing {
         for (PanelPlace panel : panels) {
             Path path = path(panel, box, scale);
             canvas.draw(Style.PIECE, path);
-            double x = box.middleX() + scale * panel.middle().y();
+            double x = box.middleX() - scale * panel.middle().y();
             double y = box.middleY() - scale * panel.middle().x();
             String words =
                     alike ? Integer.toString(panel.number()) : panel.piece().replace("panel ", "");
@@ -78,7 +78,7 @@ public record PanelMap(List<PanelPlace> panels) implements Drawing {
     /** The panel at a point of a drawing in that box. */
     public Optional<PanelPlace> at(Box box, double x, double y) {
         double scale = scale(box);
-        double across = (x - box.middleX()) / scale;
+        double across = (box.middleX() - x) / scale;
         double up = (box.middleY() - y) / scale;
         return panels.stream()
                 .filter(panel -> new Polygon(panel.edge().stream()

@@ -2,6 +2,7 @@ package simmerpoint.drawing.pattern;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import simmerpoint.drawing.Drawing;
 import simmerpoint.units.UnitSystem;
 import simmerpoint.workshop.CutPlan;
@@ -33,7 +34,7 @@ public record PatternSet(Piece piece, PageGrid grid) {
     public static List<Drawing> pages(CutPlan plan, double width, double height, double unit, UnitSystem units) {
         PageGrid.Page page = new PageGrid.Page(width, height - PatternFoot.HEIGHT * unit, OVERLAP);
         boolean ownFilm = plan.stock().filmEdge() > 0;
-        List<PatternSet> sets = plan.pieces().stream()
+        List<PatternSet> sets = Stream.concat(plan.pieces().stream(), plan.template().stream())
                 .filter(piece -> ownFilm || piece.use() != Piece.Use.FILM)
                 .map(piece -> new PatternSet(piece, PageGrid.of(piece.outline(), page)))
                 .toList();
@@ -48,8 +49,8 @@ public record PatternSet(Piece piece, PageGrid grid) {
         pages.add(new FootedPage("Which panel goes where", SEEN, map, title, unit));
         String check = "Check the build" + (title.isEmpty() ? "" : " \u00b7 " + title);
         plan.check()
-                .ifPresent(lengths ->
-                        pages.add(new FootedPage(check, MEASURING, new CheckTable(lengths, units), title, unit)));
+                .ifPresent(lengths -> pages.add(new FootedPage(
+                        check, MEASURING, new CheckTable(lengths, plan::tolerance, units), title, unit)));
         sets.forEach(set -> set.addPages(pages, title, unit));
         return pages;
     }
