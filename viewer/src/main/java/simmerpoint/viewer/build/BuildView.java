@@ -7,7 +7,6 @@ import java.util.function.Function;
 import java.util.function.Supplier;
 import javafx.scene.Node;
 import javafx.scene.layout.BorderPane;
-import javafx.scene.layout.VBox;
 import simmerpoint.answer.cut.CutAnswer;
 import simmerpoint.drawing.output.Paper;
 import simmerpoint.report.CutFiles;
@@ -72,12 +71,15 @@ public final class BuildView extends BorderPane implements AutoCloseable {
     private Node cut() {
         OnDemandStudy<CutPlan> study = study("cut plan", (read, progress) -> CutPlan.of(read));
         StudyPane<CutPlan> pane = new StudyPane<>("cut", "Every piece, to scale.", work, study, this::cutPage);
-        return pane.automatic().takenAway(menu -> cutMenu(menu, pane));
+        return pane.filling().automatic().takenAway(menu -> cutMenu(menu, pane));
     }
 
     private Node cutPage(CutPlan plan, UnitSystem units) {
-        CutBoard board = new CutBoard(plan, units, work.theme().getValue());
-        return new VBox(12, board, new AnswerView(CutAnswer.of(plan, units).sections(), true));
+        return new CutBoard(
+                plan,
+                units,
+                work.theme().getValue(),
+                new AnswerView(CutAnswer.of(plan, units).sections(), true));
     }
 
     private TakeAwayMenu cutMenu(TakeAwayMenu menu, StudyPane<CutPlan> pane) {

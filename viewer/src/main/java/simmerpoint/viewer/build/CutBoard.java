@@ -5,7 +5,9 @@ import java.util.List;
 import java.util.Optional;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.SimpleObjectProperty;
+import javafx.scene.Node;
 import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import simmerpoint.drawing.pattern.PanelMap;
@@ -22,6 +24,7 @@ import simmerpoint.workshop.SheetLayout;
 final class CutBoard extends Region {
     private static final double MAP_SHARE = 0.36;
     private static final double MAP_MOST = 420;
+    private static final double MAP_HIGH = 0.8;
     private static final double GAP = 16;
 
     private final CutPlan plan;
@@ -29,10 +32,11 @@ final class CutBoard extends Region {
     private final ObjectProperty<Optional<Piece>> pointed =
             new SimpleObjectProperty<>(this, "pointed", Optional.empty());
     private final VBox sheets = new VBox();
+    private final ScrollPane scroll = new ScrollPane();
     private final DishMap map;
     private final Label words = new Label();
 
-    CutBoard(CutPlan plan, UnitSystem units, Theme theme) {
+    CutBoard(CutPlan plan, UnitSystem units, Theme theme, Node answer) {
         this.plan = plan;
         this.units = units;
         getStyleClass().add("cut-board");
@@ -46,7 +50,13 @@ final class CutBoard extends Region {
         add("Ribs", "cut-ribs", plan.ribSheets(), theme);
         add("Panels", "cut-panels", plan.panelSheets(), theme);
         add("Film", "cut-film", plan.filmSheets(), theme);
-        getChildren().addAll(sheets, map, words);
+        sheets.getChildren().add(answer);
+        scroll.setId("cut-scroll");
+        scroll.setContent(sheets);
+        scroll.setFitToWidth(true);
+        scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
+        scroll.setMinSize(0, 0);
+        getChildren().addAll(scroll, map, words);
         pointed.addListener((value, before, now) -> tell());
         tell();
     }
@@ -77,37 +87,16 @@ final class CutBoard extends Region {
         return String.join(", ", parts) + (piece.bent() ? ", bent once it is cut" : "") + where + ".";
     }
 
-    private double mapWidth(double width) {
-        return Math.min(MAP_MOST * Zoom.of(this), MAP_SHARE * width);
-    }
-
-    private double wordsHeight(double width) {
-        return Math.max(
-                Math.ceil(words.prefHeight(mapWidth(width))),
-                3.2 * words.getFont().getSize() * 1.3);
-    }
-
-    @Override
-    public javafx.geometry.Orientation getContentBias() {
-        return javafx.geometry.Orientation.HORIZONTAL;
-    }
-
-    @Override
-    protected double computePrefHeight(double width) {
-        return Math.max(sheets.prefHeight(width - mapWidth(width) - GAP), mapWidth(width) + wordsHeight(width));
-    }
-
-    @Override
-    protected double computeMinHeight(double width) {
-        return computePrefHeight(width);
+    private double mapWidth() {
+        return Math.min(Math.min(MAP_MOST * Zoom.of(this), MAP_SHARE * getWidth()), MAP_HIGH * getHeight());
     }
 
     @Override
     protected void layoutChildren() {
-        double wide = mapWidth(getWidth());
+        double wide = Math.rint(mapWidth());
         double left = getWidth() - wide - GAP;
-        sheets.resizeRelocate(0, 0, left, sheets.prefHeight(left));
+        scroll.resizeRelocate(0, 0, left, getHeight());
         map.resizeRelocate(left + GAP, 0, wide, wide);
-        words.resizeRelocate(left + GAP, wide + 4, wide, wordsHeight(getWidth()));
+        words.resizeRelocate(left + GAP, wide + 4, wide, Math.min(getHeight() - wide - 4, words.prefHeight(wide)));
     }
 }

@@ -16,6 +16,9 @@ record MendList(BudgetResult result, UnitSystem units) {
     /** Nobody can mend the shadow of a pan that stands in the sun. */
     private static final Set<String> BEYOND_MENDING = Set.of("pan-shadow");
 
+    /** What a film or mirror is like cannot be mended, only bought better. */
+    private static final Set<String> MATERIAL = Set.of("reflectance", "scatter", "beam-spread");
+
     private static final Map<String, String> ADVICE = Map.ofEntries(
             Map.entry("flat-panels", "Bend the panels, or take more and narrower ones."),
             Map.entry("hub-and-gaps", "Close the hole in the middle and the slits between panels."),
@@ -46,18 +49,28 @@ record MendList(BudgetResult result, UnitSystem units) {
      */
     record Row(String name, String advice, String watts, double share) {}
 
-    private List<FlawCost> mendable() {
+    private List<FlawCost> mendable(boolean bought) {
         return result.costs().stream()
                 .filter(cost -> !BEYOND_MENDING.contains(cost.flaw().key()))
+                .filter(cost -> MATERIAL.contains(cost.flaw().key()) == bought)
                 .sorted(Comparator.comparingDouble(cost -> -cost.offInTurn().value()))
                 .toList();
     }
 
-    /** Everything that can be mended and surely brings something. */
+    /** Everything that hands can mend and that surely brings something. */
     List<Row> rows() {
+        return rows(false);
+    }
+
+    /** What only another film or mirror changes; none is perfect. */
+    List<Row> bought() {
+        return rows(true);
+    }
+
+    private List<Row> rows(boolean bought) {
         FigureFormat figures = new FigureFormat(units);
         FlawWords words = new FlawWords(result.scenario(), figures);
-        List<FlawCost> worth = mendable().stream()
+        List<FlawCost> worth = mendable(bought).stream()
                 .filter(cost -> cost.offInTurn().value() > 0
                         && Significance.of(cost.offInTurn())
                         && !result.isNothing(cost.offInTurn()))
@@ -67,7 +80,7 @@ record MendList(BudgetResult result, UnitSystem units) {
                 .map(cost -> new Row(
                         words.sized(cost.flaw()),
                         ADVICE.getOrDefault(cost.flaw().key(), ""),
-                        figures.plainWatts(cost.offInTurn()),
+                        FigureFormat.rounded(cost.offInTurn().value(), 2) + FigureFormat.NBSP + "W",
                         cost.offInTurn().value() / most))
                 .toList();
     }

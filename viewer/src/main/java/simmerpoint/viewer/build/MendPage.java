@@ -18,14 +18,28 @@ final class MendPage {
     static Node of(MendList list) {
         Label first = words(list.first(), "mend-first");
         first.setId("mend-first");
-        GridPane grid = new GridPane();
+        GridPane grid = rows(list.rows());
         grid.setId("mend-rows");
+        Label bought = words("Only another film or mirror changes these, and none is perfect", "section-heading");
+        boolean any = !list.bought().isEmpty();
+        bought.setVisible(any);
+        Label note = words(
+                "Each figure is what mending that alone brings to this cooker. What nobody can mend, such as the shadow of the pan, "
+                        + "is left out.",
+                "quiet");
+        VBox page = new VBox(10, first, grid, bought, rows(list.bought()), note);
+        page.getStyleClass().add("answer-view");
+        return page;
+    }
+
+    private static GridPane rows(java.util.List<MendList.Row> rows) {
+        GridPane grid = new GridPane();
         grid.getStyleClass().add("mend-rows");
         grid.setHgap(16);
         grid.setVgap(10);
         grid.getColumnConstraints().setAll(column(34, HPos.LEFT), column(22, HPos.LEFT), column(44, HPos.LEFT));
         int k = 0;
-        for (MendList.Row row : list.rows()) {
+        for (MendList.Row row : rows) {
             ProgressBar bar = new ProgressBar(row.share());
             bar.getStyleClass().add("share-bar");
             bar.setMaxWidth(Double.MAX_VALUE);
@@ -33,13 +47,7 @@ final class MendPage {
             VBox gain = new VBox(2, words("+ " + row.watts(), "answer-value"), bar);
             grid.addRow(k++, words(row.name(), "mend-name"), gain, words(row.advice(), "quiet"));
         }
-        Label note = words(
-                "Each figure is what mending that alone brings to this cooker. What nobody can mend, such as the shadow of the pan, "
-                        + "is left out.",
-                "quiet");
-        VBox page = new VBox(10, first, grid, note);
-        page.getStyleClass().add("answer-view");
-        return page;
+        return grid;
     }
 
     private static ColumnConstraints column(double percent, HPos side) {

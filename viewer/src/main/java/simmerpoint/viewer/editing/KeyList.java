@@ -21,4 +21,10 @@ public final class KeyList extends VBox {
             getChildren().add(new KeyRow(model, choosing, dialogs, units));
         }
     }
+
+    /** Without explanations, which are then read by pointing at a key, and without sliders. */
+    public KeyList brief() {
+        getChildren().forEach(row -> ((KeyRow) row).setBrief());
+        return this;
+    }
 }

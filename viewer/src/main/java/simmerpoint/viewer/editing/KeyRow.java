@@ -11,6 +11,7 @@ import javafx.scene.control.Control;
 import javafx.scene.control.Label;
 import javafx.scene.control.Tooltip;
 import javafx.scene.layout.HBox;
+import javafx.scene.layout.Pane;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import javafx.scene.shape.SVGPath;
@@ -199,6 +200,17 @@ final class KeyRow extends VBox {
     /** Whether its words hold all of these. */
     boolean answers(List<String> wanted) {
         return wanted.stream().allMatch(haystack::contains);
+    }
+
+    /** Without explanation and slider, for little room; not seen while it has no meaning. */
+    void setBrief() {
+        setExplained(false);
+        Pane line = (Pane) getChildren().get(0);
+        line.getChildren().removeIf(node -> node instanceof ValueSlider);
+        HBox.setHgrow(control, Priority.ALWAYS);
+        control.setMaxWidth(Double.MAX_VALUE);
+        managedProperty().bind(visibleProperty());
+        visibleProperty().bind(model.stateProperty().map(KeyState::applies).orElse(true));
     }
 
     /** Whether explanations are shown. */
