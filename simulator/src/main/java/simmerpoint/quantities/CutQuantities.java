@@ -11,6 +11,8 @@ import simmerpoint.study.build.RibsAsBuilt;
 import simmerpoint.workshop.BuildCheck;
 import simmerpoint.workshop.BuildCost;
 import simmerpoint.workshop.CutPlan;
+import simmerpoint.workshop.EdgeBevel;
+import simmerpoint.workshop.MountLoad;
 import simmerpoint.workshop.PanelPlace;
 import simmerpoint.workshop.Piece;
 import simmerpoint.workshop.RibShape;
@@ -55,6 +57,16 @@ public final class CutQuantities {
     private static final Fields<BuildCheck.Depth> DEPTH = Fields.<BuildCheck.Depth>none()
             .number("radius_m", "distance from the axis", BuildCheck.Depth::radius)
             .number("depth_m", "below a straight edge across the rim", BuildCheck.Depth::depth);
+
+    private static final Fields<MountLoad> MOUNT = Fields.<MountLoad>none()
+            .number("centre_of_mass_m", "of the dish above its vertex", MountLoad::centreHeight)
+            .number("mount_lever_m", "from the mount to the centre of mass", MountLoad::lever);
+
+    private static final Fields<EdgeBevel> BEVEL = Fields.<EdgeBevel>none()
+            .text("piece", "which", EdgeBevel::piece)
+            .optionalNumber("sides_rad", "towards the panels beside it", EdgeBevel::sides)
+            .optionalNumber("inwards_rad", "towards the panel nearer the middle", EdgeBevel::inwards)
+            .optionalNumber("outwards_rad", "towards the panel nearer the rim", EdgeBevel::outwards);
 
     static final Fields<BuildCost> COST = Fields.<BuildCost>none()
             .text("currency", "of the prices, as the scenario names it", BuildCost::currency)
@@ -109,6 +121,8 @@ public final class CutQuantities {
                     "tipping_wind_m_s",
                     "wind into the open dish that tips it over its feet",
                     plan -> plan.wind().tippingSpeed())
+            .include(CutPlan::mountLoad, MOUNT)
+            .rows("bevels", "of flat panels, one for each piece", CutPlan::bevels, BEVEL)
             .includeOptional(CutPlan::cost, COST)
             .optionalNumber("cost_per_W", "cost for each watt of cooking power", CutQuantities::perWatt)
             .includeOptional(CutPlan::trace, TRACE);

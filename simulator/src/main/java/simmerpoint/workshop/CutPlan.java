@@ -1,7 +1,9 @@
 package simmerpoint.workshop;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import simmerpoint.dish.DishPlan;
@@ -65,9 +67,12 @@ public record CutPlan(
      */
     public static CutPlan of(Scenario scenario, CuttingStock stock) throws CuttingException {
         DishPlan plan = scenario.dish();
-        List<Piece> panels = panels(plan);
-        List<Piece> films = panels.stream()
-                .map(panel -> PanelPieces.film(panel, stock.filmEdge()))
+        List<Piece> mirrors = mirrors(plan);
+        List<Piece> panels = mirrors.stream()
+                .map(mirror -> PanelPieces.panel(mirror, stock.overlap()))
+                .toList();
+        List<Piece> films = mirrors.stream()
+                .map(mirror -> PanelPieces.film(mirror, stock.filmEdge()))
                 .toList();
         Optional<RibShape> rib = plan.cut().ribs(plan).map(ribs -> RibShape.of(plan, ribs, stock));
         if (rib.isPresent()) {
@@ -82,7 +87,7 @@ public record CutPlan(
                 films,
                 SheetLayout.of(rib.map(CutPlan::piece).stream().toList(), stock.sheet(), stock.spacing(), "sheet"),
                 SheetLayout.of(panels, stock.sheet(), stock.spacing(), "sheet"),
-                SheetLayout.of(films, stock.film(), stock.spacing(), "film"),
+                SheetLayout.of(films, stock.film(), stock.spacing(), "film", stock.filmGrain()),
                 Optional.empty());
     }
 
@@ -92,8 +97,8 @@ public record CutPlan(
                 scenario, stock, rib, string, panels, films, ribSheets, panelSheets, filmSheets, Optional.of(found));
     }
 
-    private static List<Piece> panels(DishPlan plan) throws CuttingException {
-        List<Piece> panels = PanelPieces.panels(plan);
+    private static List<Piece> mirrors(DishPlan plan) throws CuttingException {
+        List<Piece> panels = PanelPieces.mirrors(plan);
         if (panels.isEmpty()) {
             throw new CuttingException(
                     "a smooth dish has no panels to cut; choose how it is cut with dish.surface, for instance "
@@ -119,6 +124,11 @@ public record CutPlan(
         all.addAll(panels);
         all.addAll(films);
         return all;
+    }
+
+    /** Whether film is cut to other outlines than its panels. */
+    public boolean hasOwnFilm() {
+        return stock.filmEdge() != stock.overlap();
     }
 
     /** Where each panel goes. */
@@ -191,6 +201,25 @@ public record CutPlan(
     /** Mass of ribs, panels and film, kg. */
     public double mass() {
         return ribMass() + panelMass() + filmMass();
+    }
+
+    /** How the edges of flat panels on ribs are bevelled, one for each piece. */
+    public List<EdgeBevel> bevels() {
+        boolean flat = panels.stream().noneMatch(Piece::bent);
+        return rib.isPresent() && flat ? EdgeBevel.of(places(), scenario.dish().gapMetres()) : List.of();
+    }
+
+    /** What the dish puts on its mount. */
+    public MountLoad mountLoad() {
+        MassCentre centre = new MassCentre();
+        rib.ifPresent(r -> centre.add(ribMass(), MassCentre.height(r.outline())));
+        Map<String, Double> areas = new HashMap<>();
+        panels.forEach(piece -> areas.put(piece.name(), piece.outline().area()));
+        double arealMass = stock.panelMaterial().arealMass() + FILM_AREAL_MASS;
+        places().forEach(place -> centre.addPanel(areas.get(place.piece()) * arealMass, place));
+        DishPlan dish = scenario.dish();
+        double area = Math.PI * dish.radiusMetres() * dish.radiusMetres();
+        return MountLoad.of(mass(), centre.height(), scenario.aim().mountMetres(), area, dish.diameterMetres());
     }
 
     /** Wind into the dish as it stands for the scenario's sun. */

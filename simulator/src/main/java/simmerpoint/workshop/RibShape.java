@@ -107,7 +107,8 @@ public record RibShape(RibLayout ribs, Parabola parabola, double hub, double rim
         double[] borders = ribs.borders();
         for (int k = 0; k < borders.length; k++) {
             boolean end = k == 0 || k == borders.length - 1;
-            if (borders[k] > innerEnd() && (end || !ribs.curved())) {
+            boolean isEdge = k == borders.length - 1 && stock.beyondRim() == 0;
+            if (borders[k] > innerEnd() && !isEdge && (end || !ribs.curved())) {
                 marks.add(mark(borders[k], k == 0 ? "hub" : end ? "rim" : "ring " + k));
             }
         }
@@ -124,7 +125,7 @@ public record RibShape(RibLayout ribs, Parabola parabola, double hub, double rim
     public Polygon outline() {
         List<Point> corners = new ArrayList<>();
         corners.add(new Point(innerEnd(), -stock.belowCurve()));
-        stock.notch().ifPresent(notch -> addNotch(notch, corners));
+        stock.notches().forEach(notch -> addNotch(notch, corners));
         corners.add(new Point(outerEnd(), -stock.belowCurve()));
         List<Point> edge = edge(innerEnd(), outerEnd());
         for (int k = edge.size() - 1; k >= 0; k--) {

@@ -23,13 +23,9 @@ record AsBuiltSection(CutPlan plan, RibsAsBuilt ribs, UnitSystem units) {
 
     Section section() {
         FigureFormat figures = new FigureFormat(units);
-        List<RibsAsBuilt.Rib> worth =
-                ribs.ribs().stream().filter(rib -> isSeen(rib)).limit(MOST).toList();
+        List<RibsAsBuilt.Rib> worth = worth();
         return Section.headed("The ribs as built")
-                .say("On ribs as measured the pan gets " + figures.plainWatts(ribs.built()) + ", on ribs as planned "
-                        + figures.plainWatts(ribs.planned()) + ": their errors cost " + figures.watts(ribs.gain())
-                        + ". "
-                        + first(worth))
+                .say(sentence())
                 .addAll(
                         worth.isEmpty()
                                 ? List.of()
@@ -41,6 +37,18 @@ record AsBuiltSection(CutPlan plan, RibsAsBuilt ribs, UnitSystem units) {
                 .say("Rib 1 is the dish\u2019s upper edge, the others follow anticlockwise as seen from the sun. "
                         + error(figures))
                 .build();
+    }
+
+    /** What the ribs' errors cost and which rib comes first. */
+    String sentence() {
+        FigureFormat figures = new FigureFormat(units);
+        return "On ribs as measured the pan gets " + figures.plainWatts(ribs.built()) + ", on ribs as planned "
+                + figures.plainWatts(ribs.planned()) + ": their errors cost " + figures.watts(ribs.gain()) + ". "
+                + first(worth());
+    }
+
+    private List<RibsAsBuilt.Rib> worth() {
+        return ribs.ribs().stream().filter(AsBuiltSection::isSeen).limit(MOST).toList();
     }
 
     private static boolean isSeen(RibsAsBuilt.Rib rib) {

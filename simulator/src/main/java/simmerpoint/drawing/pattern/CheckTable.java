@@ -27,9 +27,9 @@ import simmerpoint.workshop.BuildCheck;
 record CheckTable(BuildCheck check, DoubleFunction<Optional<DepthTolerance>> tolerance, UnitSystem units)
         implements Drawing {
     private static final double ROW = 30;
-    private static final double NAME = 230;
-    private static final double WANTED = 95;
-    private static final double WITHIN = 80;
+    private static final double NAME = 215;
+    private static final double WANTED = 80;
+    private static final double WITHIN = 125;
     private static final int ROOMS = 4;
 
     /** A row of the page. */
