@@ -47,7 +47,7 @@ final class AimCommand extends ScenarioCommand {
         AimResult result =
                 study(name(), progress -> AimStudy.run(scenario, new AimPlan(loss, stick), rays.options(), progress));
         outputs.write(ResultFiles.of(result, units), terminal);
-        say(AimAnswer.of(result, units));
+        say(result, AimAnswer::brief, AimAnswer::of);
         return 0;
     }
 }

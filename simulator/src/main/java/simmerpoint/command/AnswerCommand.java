@@ -1,5 +1,6 @@
 package simmerpoint.command;
 
+import java.util.function.Supplier;
 import picocli.CommandLine.Mixin;
 import simmerpoint.answer.Answer;
 import simmerpoint.report.TextReport;
@@ -10,7 +11,7 @@ abstract class AnswerCommand extends InputCommand {
     final OutputOptions outputs = new OutputOptions();
 
     @Mixin
-    private final ShowOptions show = new ShowOptions();
+    final ShowOptions show = new ShowOptions();
 
     AnswerCommand(Terminal terminal) {
         super(terminal);
@@ -25,10 +26,21 @@ abstract class AnswerCommand extends InputCommand {
         }
     }
 
+    /** Whether the short answer is all that is wanted, so that what only the whole one tells need not be worked out. */
+    boolean isBrief() {
+        return !show.full() && !outputs.any();
+    }
+
+    /** Says what is found, in short or in full, unless a file takes standard output. */
+    <R> void say(R found, ShowOptions.Words<R> brief, ShowOptions.Words<R> whole) {
+        say(() -> show.answer(found, units, brief, whole));
+    }
+
     /** Says the answer, unless a file takes standard output. */
-    void say(Answer answer) {
+    void say(Supplier<Answer> answer) {
         if (!outputs.takesStandardOutput()) {
-            TextReport.lines(answer, show.columns(terminal), terminal.ascii()).forEach(terminal::say);
+            TextReport.lines(answer.get(), show.columns(terminal), terminal.ascii())
+                    .forEach(terminal::say);
         }
     }
 }

@@ -28,12 +28,14 @@ final class BudgetCommand extends ScenarioCommand {
         CheckedScenario read = read();
         Scenario scenario = read.atOneMoment();
         tellOddities(read);
-        BudgetResult result = study(
-                name(),
-                progress -> BudgetStudy.run(scenario, rays.options(), progress)
-                        .withLikely(LikelyStudy.run(read, LikelyStudy.FOR_SHARES, rays.options(), Progress.NONE)));
+        BudgetResult result = study(name(), progress -> {
+            BudgetResult costs = BudgetStudy.run(scenario, rays.options(), progress);
+            return isBrief()
+                    ? costs
+                    : costs.withLikely(LikelyStudy.run(read, LikelyStudy.FOR_SHARES, rays.options(), Progress.NONE));
+        });
         outputs.write(ResultFiles.of(result, units), terminal);
-        say(BudgetAnswer.of(result, units));
+        say(result, BudgetAnswer::brief, BudgetAnswer::of);
         return 0;
     }
 }

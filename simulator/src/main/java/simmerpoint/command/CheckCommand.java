@@ -55,7 +55,7 @@ final class CheckCommand implements Callable<Integer> {
 
     private int tell(CheckedScenario read) {
         int width = show.columns(terminal);
-        TextReport.lines(ScenarioAnswer.of(read, units), width, terminal.ascii())
+        TextReport.lines(show.answer(read, units, ScenarioAnswer::brief, ScenarioAnswer::of), width, terminal.ascii())
                 .forEach(terminal::say);
         for (String warning : read.warnings()) {
             Wrapping.lines("Note: " + warning, "", "  ", width).forEach(terminal::say);

@@ -73,7 +73,7 @@ final class CompareCommand extends StudyCommand {
         tellOddities(variants);
         Comparison comparison = compare(variants);
         outputs.write(ResultFiles.of(comparison, units), terminal);
-        say(CompareAnswer.of(comparison, units));
+        say(comparison, CompareAnswer::brief, CompareAnswer::of);
         return 0;
     }
 

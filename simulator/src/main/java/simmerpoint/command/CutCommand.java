@@ -12,6 +12,7 @@ import simmerpoint.drawing.output.Paper;
 import simmerpoint.report.CutFiles;
 import simmerpoint.report.ResultFiles;
 import simmerpoint.scenario.Scenario;
+import simmerpoint.scenario.ScenarioException;
 import simmerpoint.scenario.checks.CheckedScenario;
 import simmerpoint.study.build.BuildTrace;
 import simmerpoint.study.trace.TraceOptions;
@@ -70,13 +71,19 @@ final class CutCommand extends StudyCommand {
         CheckedScenario read = read(file);
         tellOddities(read);
         CutPlan untraced = plan(read);
+        CutPlan plan = isBrief() && untraced.cost().isEmpty() ? untraced : traced(untraced, read);
+        outputs.write(ResultFiles.of(plan, units), more(plan), terminal);
+        say(plan, CutAnswer::brief, CutAnswer::of);
+        return 0;
+    }
+
+    /** With what it brings, by which its cost is judged. */
+    private CutPlan traced(CutPlan plan, CheckedScenario read) throws WrongUse, ScenarioException {
         Scenario scenario = read.atOneMoment();
         TraceOptions options = rays.options(BuildTrace.USUAL_RAYS);
-        CutPlan plan =
-                untraced.with(study(ScenarioInput.name(file), progress -> BuildTrace.run(scenario, options, progress)));
-        outputs.write(ResultFiles.of(plan, units), more(plan), terminal);
-        say(CutAnswer.of(plan, units));
-        return 0;
+        return plan.with(study(
+                ScenarioInput.name(file),
+                progress -> BuildTrace.run(scenario, plan.checkedRadii(), options, progress)));
     }
 
     private CutPlan plan(CheckedScenario read) throws WrongUse {

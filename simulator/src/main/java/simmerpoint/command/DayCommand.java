@@ -94,7 +94,7 @@ final class DayCommand extends StudyCommand {
         DayResult result = DayStudy.run(read, plan, rays.options(), Optional.empty(), progress);
         progress.close();
         outputs.write(ResultFiles.of(result, units), terminal);
-        say(DayAnswer.of(result, units));
+        say(result, DayAnswer::brief, DayAnswer::of);
     }
 
     private void year(CheckedScenario read, ProgressLine progress) throws Exception {
@@ -102,6 +102,6 @@ final class DayCommand extends StudyCommand {
                 YearStudy.run(read, date(read.scenario()).getYear(), rays.options(YearStudy.DEFAULT_RAYS), progress);
         progress.close();
         outputs.write(ResultFiles.of(result, units), terminal);
-        say(YearAnswer.of(result, units));
+        say(result, YearAnswer::brief, YearAnswer::of);
     }
 }

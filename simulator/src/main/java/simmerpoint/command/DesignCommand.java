@@ -15,6 +15,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import simmerpoint.answer.design.DesignAnswer;
+import simmerpoint.dish.cut.MeasuredRibs;
 import simmerpoint.heat.HeatLevel;
 import simmerpoint.report.AtomicFile;
 import simmerpoint.report.OutputException;
@@ -67,6 +68,10 @@ final class DesignCommand extends StudyCommand {
         outputs.check(file);
         refuseOptions();
         CheckedScenario read = read(file);
+        if (read.scenario().dish().cut() instanceof MeasuredRibs) {
+            throw new WrongUse(ScenarioInput.name(file)
+                    + ": a search looks for dishes that are not built yet; leave the section as-built out.");
+        }
         tellOddities(read);
         Scenario scenario = read.atOneMoment();
         DesignLimits limits = design.limits(scenario, CuttingStock.of(read.values()));
@@ -76,7 +81,7 @@ final class DesignCommand extends StudyCommand {
                 study(ScenarioInput.name(file), progress -> DesignStudy.run(read, goal, limits, options, progress));
         outputs.write(ResultFiles.of(result, units), terminal);
         List<String> written = write(result, read);
-        say(DesignAnswer.of(result, units));
+        say(result, DesignAnswer::brief, DesignAnswer::of);
         if (folder != null) {
             tellWritten(written);
         }

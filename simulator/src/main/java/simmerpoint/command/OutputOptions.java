@@ -25,6 +25,11 @@ final class OutputOptions {
     @Option(names = "--png", paramLabel = "FILE", description = "Write the answer's picture.")
     private String png;
 
+    /** Whether any file is wanted. */
+    boolean any() {
+        return json != null || csv != null || png != null;
+    }
+
     /** Whether standard output belongs to one of the files, so that no text may go there. */
     boolean takesStandardOutput() {
         return STANDARD.equals(json) || STANDARD.equals(csv);

@@ -33,7 +33,7 @@ final class PanCommand extends ScenarioCommand {
         tellOddities(read);
         PanResult result = study(name(), progress -> PanStudy.run(scenario, rays.options(), progress));
         outputs.write(ResultFiles.of(result, units), terminal);
-        say(PanAnswer.of(result, units));
+        say(result, PanAnswer::brief, PanAnswer::of);
         return 0;
     }
 }

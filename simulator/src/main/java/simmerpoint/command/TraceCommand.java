@@ -53,8 +53,10 @@ final class TraceCommand extends ScenarioCommand {
         if (curve.isPresent()) {
             warming.write(curve.get(), units);
         }
-        Answer answer = TraceAnswer.of(result, units);
-        say(curve.isPresent() && warming.printed() ? answer.with(WarmingSection.of(curve.get(), units)) : answer);
+        say(() -> {
+            Answer answer = show.answer(result, units, TraceAnswer::brief, TraceAnswer::of);
+            return curve.isPresent() && warming.printed() ? answer.with(WarmingSection.of(curve.get(), units)) : answer;
+        });
         return 0;
     }
 }

@@ -6,9 +6,13 @@ import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
 import simmerpoint.geometry.Point;
 import simmerpoint.study.build.BuildTrace;
+import simmerpoint.study.build.DepthTolerance;
+import simmerpoint.study.build.RibsAsBuilt;
 import simmerpoint.workshop.BuildCheck;
 import simmerpoint.workshop.BuildCost;
 import simmerpoint.workshop.CutPlan;
+import simmerpoint.workshop.EdgeBevel;
+import simmerpoint.workshop.MountLoad;
 import simmerpoint.workshop.PanelPlace;
 import simmerpoint.workshop.Piece;
 import simmerpoint.workshop.RibShape;
@@ -54,13 +58,42 @@ public final class CutQuantities {
             .number("radius_m", "distance from the axis", BuildCheck.Depth::radius)
             .number("depth_m", "below a straight edge across the rim", BuildCheck.Depth::depth);
 
+    private static final Fields<MountLoad> MOUNT = Fields.<MountLoad>none()
+            .number("centre_of_mass_m", "of the dish above its vertex", MountLoad::centreHeight)
+            .number("mount_lever_m", "from the mount to the centre of mass", MountLoad::lever);
+
+    private static final Fields<EdgeBevel> BEVEL = Fields.<EdgeBevel>none()
+            .text("piece", "which", EdgeBevel::piece)
+            .optionalNumber("sides_rad", "towards the panels beside it", EdgeBevel::sides)
+            .optionalNumber("inwards_rad", "towards the panel nearer the middle", EdgeBevel::inwards)
+            .optionalNumber("outwards_rad", "towards the panel nearer the rim", EdgeBevel::outwards);
+
     static final Fields<BuildCost> COST = Fields.<BuildCost>none()
             .text("currency", "of the prices, as the scenario names it", BuildCost::currency)
             .number("cost", "of sheets, film, stand and all else, in that currency", BuildCost::total);
 
+    private static final Fields<RibsAsBuilt.Rib> RIB_GAIN = Fields.<RibsAsBuilt.Rib>none()
+            .whole("rib", "from 1, the dish's upper edge, anticlockwise as seen from the sun", RibsAsBuilt.Rib::number)
+            .number("farthest_off_m", "greatest distance above or below its plan", RibsAsBuilt.Rib::farthestOff)
+            .estimate("gain_power_W", "what mending it alone gains", RibsAsBuilt.Rib::gain);
+
+    private static final Fields<RibsAsBuilt> AS_BUILT = Fields.<RibsAsBuilt>none()
+            .estimate("planned_power_W", "the same figure on ribs as planned", RibsAsBuilt::planned)
+            .estimate("ribs_gain_power_W", "what mending all ribs gains", RibsAsBuilt::gain)
+            .rows("ribs_as_built", "the one to mend first comes first", RibsAsBuilt::ribs, RIB_GAIN);
+
+    private static final Fields<DepthTolerance> TOLERANCE = Fields.<DepthTolerance>none()
+            .number("radius_m", "distance from the axis", DepthTolerance::radius)
+            .number(
+                    "tolerance_m",
+                    "how far off ribs may be there until a fiftieth of the watts is lost",
+                    DepthTolerance::metres)
+            .flag("more_will_do", "whether that much costs less; farther was not looked", DepthTolerance::isMore);
+
     private static final Fields<BuildTrace> TRACE = Fields.<BuildTrace>none()
-            .estimate(
-                    "useful_power_W", "cooking power as planned and set up; of a bare disc, caught", BuildTrace::watts);
+            .estimate("useful_power_W", "cooking power; of a bare disc, caught", BuildTrace::watts)
+            .rows("tolerances", "at the distances of depths", BuildTrace::tolerances, TOLERANCE)
+            .includeOptional(BuildTrace::ribs, AS_BUILT);
 
     private static final Fields<CutPlan> ALL = Fields.<CutPlan>none()
             .includeOptional(CutPlan::rib, RIB)
@@ -88,6 +121,8 @@ public final class CutQuantities {
                     "tipping_wind_m_s",
                     "wind into the open dish that tips it over its feet",
                     plan -> plan.wind().tippingSpeed())
+            .include(CutPlan::mountLoad, MOUNT)
+            .rows("bevels", "of flat panels, one for each piece", CutPlan::bevels, BEVEL)
             .includeOptional(CutPlan::cost, COST)
             .optionalNumber("cost_per_W", "cost for each watt of cooking power", CutQuantities::perWatt)
             .includeOptional(CutPlan::trace, TRACE);

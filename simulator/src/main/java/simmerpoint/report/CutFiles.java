@@ -62,7 +62,7 @@ public record CutFiles(Supplier<byte[]> pdf, Supplier<byte[]> svg, Supplier<byte
             CutPlan plan = CutPlan.of(read);
             HtmlChapter chapter = HtmlChapter.of("cut", HEADING, CutAnswer.of(plan, units));
             SheetsDrawing film = new SheetsDrawing(plan.filmSheets(), units);
-            PanelMap map = new PanelMap(plan.places());
+            PanelMap map = PanelMap.of(plan);
             return chapter.with(
                             1,
                             HtmlFigure.drawing(

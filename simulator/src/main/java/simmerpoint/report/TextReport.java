@@ -13,6 +13,7 @@ public final class TextReport {
     public static final int NARROWEST = 40;
 
     private static final int LABEL = 26;
+    private static final int SHORT_LABEL = 14;
     private static final int LONGEST_BAR = 40;
 
     private final int width;
@@ -57,7 +58,12 @@ public final class TextReport {
         if (!out.isEmpty() && !out.get(out.size() - 1).isEmpty()) {
             out.add("");
         }
-        out.add(section.heading());
+        out.addAll(wrap(section.heading(), "", ""));
+        int labelWidth = section.items().stream()
+                .filter(Item.Figure.class::isInstance)
+                .mapToInt(item -> ((Item.Figure) item).label().length())
+                .max()
+                .orElse(0);
         int figureWidth = widest(section, true);
         int shareWidth = widest(section, false);
         for (Item item : section.items()) {
@@ -66,7 +72,7 @@ public final class TextReport {
             } else if (item instanceof Item.Caution caution) {
                 out.addAll(wrap(caution.text(), "! ", "  "));
             } else if (item instanceof Item.Figure figure) {
-                figure(figure, out);
+                figure(figure, Math.min(LABEL, Math.max(SHORT_LABEL, labelWidth + 2)), out);
             } else if (item instanceof Item.Bar bar) {
                 bar(bar, figureWidth, shareWidth, out);
             } else if (item instanceof Item.Table table) {
@@ -84,15 +90,15 @@ public final class TextReport {
                 .orElse(0);
     }
 
-    private void figure(Item.Figure figure, List<String> out) {
-        if (width < LABEL + 22) {
+    private void figure(Item.Figure figure, int labelWidth, List<String> out) {
+        if (width < labelWidth + 22) {
             out.add("  " + figure.label());
             out.addAll(wrap(figure.value(), "    ", "    "));
             return;
         }
         String label = "  " + figure.label();
-        String pad = " ".repeat(Math.max(1, LABEL + 2 - label.length()));
-        out.addAll(wrap(figure.value(), label + pad, " ".repeat(LABEL + 2)));
+        String pad = " ".repeat(Math.max(1, labelWidth + 2 - label.length()));
+        out.addAll(wrap(figure.value(), label + pad, " ".repeat(labelWidth + 2)));
     }
 
     private void bar(Item.Bar bar, int figureWidth, int shareWidth, List<String> out) {

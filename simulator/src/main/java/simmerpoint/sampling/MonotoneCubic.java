@@ -78,4 +78,17 @@ public final class MonotoneCubic {
                 + t * t * (3 - 2 * t) * y[k + 1]
                 + t * s * h * (s * slope[k] - t * slope[k + 1]);
     }
+
+    /** Its slope at {@code place}; 0 beyond its ends. */
+    public double slopeAt(double place) {
+        int n = x.length;
+        if (!(place > x[0]) || place >= x[n - 1]) {
+            return 0;
+        }
+        int found = Arrays.binarySearch(x, place);
+        int k = found >= 0 ? found : -found - 2;
+        double t = (place - x[k]) / (x[k + 1] - x[k]);
+        double s = 1 - t;
+        return 6 * s * t * secant(k) + s * (1 - 3 * t) * slope[k] + t * (3 * t - 2) * slope[k + 1];
+    }
 }

@@ -1,13 +1,16 @@
 package simmerpoint.workshop;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import simmerpoint.dish.DishPlan;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.scenario.checks.CheckedScenario;
 import simmerpoint.study.build.BuildTrace;
+import simmerpoint.study.build.DepthTolerance;
 
 /**
  * All that is cut for a dish.
@@ -64,9 +67,12 @@ public record CutPlan(
      */
     public static CutPlan of(Scenario scenario, CuttingStock stock) throws CuttingException {
         DishPlan plan = scenario.dish();
-        List<Piece> panels = panels(plan);
-        List<Piece> films = panels.stream()
-                .map(panel -> PanelPieces.film(panel, stock.filmEdge()))
+        List<Piece> mirrors = mirrors(plan);
+        List<Piece> panels = mirrors.stream()
+                .map(mirror -> PanelPieces.panel(mirror, stock.overlap()))
+                .toList();
+        List<Piece> films = mirrors.stream()
+                .map(mirror -> PanelPieces.film(mirror, stock.filmEdge()))
                 .toList();
         Optional<RibShape> rib = plan.cut().ribs(plan).map(ribs -> RibShape.of(plan, ribs, stock));
         if (rib.isPresent()) {
@@ -81,7 +87,7 @@ public record CutPlan(
                 films,
                 SheetLayout.of(rib.map(CutPlan::piece).stream().toList(), stock.sheet(), stock.spacing(), "sheet"),
                 SheetLayout.of(panels, stock.sheet(), stock.spacing(), "sheet"),
-                SheetLayout.of(films, stock.film(), stock.spacing(), "film"),
+                SheetLayout.of(films, stock.film(), stock.spacing(), "film", stock.filmGrain()),
                 Optional.empty());
     }
 
@@ -91,8 +97,8 @@ public record CutPlan(
                 scenario, stock, rib, string, panels, films, ribSheets, panelSheets, filmSheets, Optional.of(found));
     }
 
-    private static List<Piece> panels(DishPlan plan) throws CuttingException {
-        List<Piece> panels = PanelPieces.panels(plan);
+    private static List<Piece> mirrors(DishPlan plan) throws CuttingException {
+        List<Piece> panels = PanelPieces.mirrors(plan);
         if (panels.isEmpty()) {
             throw new CuttingException(
                     "a smooth dish has no panels to cut; choose how it is cut with dish.surface, for instance "
@@ -120,6 +126,11 @@ public record CutPlan(
         return all;
     }
 
+    /** Whether film is cut to other outlines than its panels. */
+    public boolean hasOwnFilm() {
+        return stock.filmEdge() != stock.overlap();
+    }
+
     /** Where each panel goes. */
     public List<PanelPlace> places() {
         return PanelPlace.of(scenario.dish(), panels);
@@ -128,6 +139,27 @@ public record CutPlan(
     /** What to measure on the finished dish, if it has ribs and so a rim to lay a straight edge on. */
     public Optional<BuildCheck> check() {
         return rib.map(r -> BuildCheck.of(scenario.dish(), r.count()));
+    }
+
+    /** Distances from the axis at which depths are measured, m. */
+    public double[] checkedRadii() {
+        return check().stream()
+                .flatMap(check -> check.depths().stream())
+                .mapToDouble(BuildCheck.Depth::radius)
+                .toArray();
+    }
+
+    /** How far the mirror may be off at a distance from the axis, if the dish was traced. */
+    public Optional<DepthTolerance> tolerance(double radius) {
+        return trace.stream()
+                .flatMap(found -> found.tolerances().stream())
+                .filter(each -> each.radius() == radius)
+                .findFirst();
+    }
+
+    /** A card with the curve of the ribs' edge, to lay into the finished dish along a rib. */
+    public Optional<Piece> template() {
+        return rib.map(CardTemplate::of);
     }
 
     /** Number of sheets that ribs and panels take. */
@@ -169,6 +201,25 @@ public record CutPlan(
     /** Mass of ribs, panels and film, kg. */
     public double mass() {
         return ribMass() + panelMass() + filmMass();
+    }
+
+    /** How the edges of flat panels on ribs are bevelled, one for each piece. */
+    public List<EdgeBevel> bevels() {
+        boolean flat = panels.stream().noneMatch(Piece::bent);
+        return rib.isPresent() && flat ? EdgeBevel.of(places(), scenario.dish().gapMetres()) : List.of();
+    }
+
+    /** What the dish puts on its mount. */
+    public MountLoad mountLoad() {
+        MassCentre centre = new MassCentre();
+        rib.ifPresent(r -> centre.add(ribMass(), MassCentre.height(r.outline())));
+        Map<String, Double> areas = new HashMap<>();
+        panels.forEach(piece -> areas.put(piece.name(), piece.outline().area()));
+        double arealMass = stock.panelMaterial().arealMass() + FILM_AREAL_MASS;
+        places().forEach(place -> centre.addPanel(areas.get(place.piece()) * arealMass, place));
+        DishPlan dish = scenario.dish();
+        double area = Math.PI * dish.radiusMetres() * dish.radiusMetres();
+        return MountLoad.of(mass(), centre.height(), scenario.aim().mountMetres(), area, dish.diameterMetres());
     }
 
     /** Wind into the dish as it stands for the scenario's sun. */

@@ -1,6 +1,8 @@
 package simmerpoint.workshop;
 
+import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import simmerpoint.dish.sheet.SheetMaterial;
 import simmerpoint.scenario.values.ScenarioValues;
 
@@ -10,11 +12,13 @@ import simmerpoint.scenario.values.ScenarioValues;
  * @param ribMaterial sheet of the ribs
  * @param belowCurve what stays of a rib below its curve at the dish's middle
  * @param beyondRim how far ribs reach beyond the rim
- * @param notch in the foot of each rib for a ring or cross that holds them, if asked for
+ * @param notches in the foot of each rib for a ring, cross or brace that holds them, those asked for, from the middle outwards
  * @param panelMaterial sheet of the panels
+ * @param overlap how far a panel reaches beyond each edge of its mirror, over its neighbour
  * @param sheet size of the sheets that ribs and panels are cut from
  * @param film size of a roll or sheet of film; its width first
- * @param filmEdge how far the film reaches beyond each edge of its panel
+ * @param filmGrain how the length of each piece must lie on the roll or sheet of film
+ * @param filmEdge how far the film reaches beyond each edge of its mirror
  * @param spacing room between pieces on a sheet, for knife or saw
  * @param tripod what the dish stands on
  * @param prices of all that, if the scenario gives some
@@ -23,10 +27,12 @@ public record CuttingStock(
         Sheeting ribMaterial,
         double belowCurve,
         double beyondRim,
-        Optional<Notch> notch,
+        List<Notch> notches,
         Sheeting panelMaterial,
+        double overlap,
         Size sheet,
         Size film,
+        SheetLayout.Grain filmGrain,
         double filmEdge,
         double spacing,
         Tripod tripod,
@@ -77,21 +83,25 @@ public record CuttingStock(
                 sheeting(v, "build.rib-material", "build.rib-thickness"),
                 v.number("build.below-curve"),
                 v.number("build.beyond-rim"),
-                notch(v),
+                notches(v),
                 sheeting(v, "build.panel-material", "build.panel-thickness"),
+                v.number("build.panel-overlap"),
                 new Size(v.number("build.sheet-width"), v.number("build.sheet-length")),
                 new Size(v.number("build.film-width"), v.number("build.film-length")),
+                SheetLayout.Grain.of(v.text("build.film-grain")),
                 v.number("build.film-edge"),
                 v.number("build.spacing"),
                 new Tripod(v.number("build.stand-mass"), (int) v.number("build.feet"), v.number("build.foot-radius")),
                 Prices.of(v));
     }
 
-    private static Optional<Notch> notch(ScenarioValues v) {
-        double radius = v.number("build.notch-at");
-        return radius == 0
-                ? Optional.empty()
-                : Optional.of(new Notch(radius, v.number("build.notch-width"), v.number("build.notch-depth")));
+    private static List<Notch> notches(ScenarioValues v) {
+        return Stream.of("build.notch-at", "build.second-notch-at")
+                .map(v::number)
+                .filter(radius -> radius > 0)
+                .sorted()
+                .map(radius -> new Notch(radius, v.number("build.notch-width"), v.number("build.notch-depth")))
+                .toList();
     }
 
     private static Sheeting sheeting(ScenarioValues v, String material, String thickness) {

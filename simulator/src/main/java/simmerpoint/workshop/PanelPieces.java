@@ -30,7 +30,7 @@ final class PanelPieces {
     }
 
     /** One piece for each different panel, those nearest the middle first. */
-    static List<Piece> panels(DishPlan plan) {
+    static List<Piece> mirrors(DishPlan plan) {
         List<Group> groups = new ArrayList<>();
         for (FlatPanel panel : plan.cut().flatPanels(plan)) {
             groupOf(panel, groups).panels.add(panel.panel());
@@ -76,16 +76,28 @@ final class PanelPieces {
         return number < 26 ? last : letter(number / 26 - 1) + last;
     }
 
-    /** Film for a panel, reaching beyond each of its edges. */
-    static Piece film(Piece panel, double beyond) {
+    /** The panel that carries a mirror, reaching beyond each of its edges. */
+    static Piece panel(Piece mirror, double beyond) {
         return new Piece(
-                "film for " + panel.name(),
-                Piece.Use.FILM,
-                panel.count(),
-                grown(panel.outline(), beyond).atOrigin(),
-                panel.bent(),
+                mirror.name(),
+                Piece.Use.PANEL,
+                mirror.count(),
+                grown(mirror.outline(), beyond).atOrigin(),
+                mirror.bent(),
                 List.of(),
-                panel.panels());
+                mirror.panels());
+    }
+
+    /** Film for a mirror, reaching beyond each of its edges. */
+    static Piece film(Piece mirror, double beyond) {
+        return new Piece(
+                "film for " + mirror.name(),
+                Piece.Use.FILM,
+                mirror.count(),
+                grown(mirror.outline(), beyond).atOrigin(),
+                mirror.bent(),
+                List.of(),
+                mirror.panels());
     }
 
     /** Each edge shifted outwards; corners where the shifted edges meet (plane geometry). */

@@ -24,7 +24,9 @@ public record Piece(
         /** Carries the film. */
         PANEL,
         /** Reflects. */
-        FILM
+        FILM,
+        /** Is laid into the finished dish to check its curve. */
+        TEMPLATE
     }
 
     /**

@@ -1,5 +1,6 @@
 package simmerpoint.workshop;
 
+import java.util.List;
 import java.util.Locale;
 
 /** Whether ribs of that thickness can be stood up. */
@@ -19,8 +20,15 @@ final class RibChecks {
                     1000 * rib.hub(),
                     Math.ceil(2000 * rib.innerEnd())));
         }
-        if (rib.stock().notch().isPresent()) {
-            check(rib, rib.stock().notch().get());
+        List<CuttingStock.Notch> notches = rib.stock().notches();
+        for (CuttingStock.Notch notch : notches) {
+            check(rib, notch);
+        }
+        if (notches.size() == 2
+                && notches.get(1).radius() - notches.get(0).radius()
+                        <= notches.get(0).width()) {
+            throw new CuttingException("two notches in one place cut each other; move them apart (build.notch-at, "
+                    + "build.second-notch-at).");
         }
         if (rib.innerEnd() > rib.rim() / 2) {
             throw new CuttingException(String.format(

@@ -80,6 +80,11 @@ public record RibShape(RibLayout ribs, Parabola parabola, double hub, double rim
         return stations(from, to).mapToObj(r -> new Point(r, height(r))).toList();
     }
 
+    /** Its edge under the mirror, from hub to rim. */
+    List<Point> mirrorEdge() {
+        return edge(Math.max(hub, innerEnd()), rim);
+    }
+
     /** Distances from the axis so close that straight lines between them make the edge. */
     private DoubleStream stations(double from, double to) {
         DoubleStream even = IntStream.rangeClosed(0, (int) Math.ceil((to - from) / STEP))
@@ -102,7 +107,8 @@ public record RibShape(RibLayout ribs, Parabola parabola, double hub, double rim
         double[] borders = ribs.borders();
         for (int k = 0; k < borders.length; k++) {
             boolean end = k == 0 || k == borders.length - 1;
-            if (borders[k] > innerEnd() && (end || !ribs.curved())) {
+            boolean isEdge = k == borders.length - 1 && stock.beyondRim() == 0;
+            if (borders[k] > innerEnd() && !isEdge && (end || !ribs.curved())) {
                 marks.add(mark(borders[k], k == 0 ? "hub" : end ? "rim" : "ring " + k));
             }
         }
@@ -119,7 +125,7 @@ public record RibShape(RibLayout ribs, Parabola parabola, double hub, double rim
     public Polygon outline() {
         List<Point> corners = new ArrayList<>();
         corners.add(new Point(innerEnd(), -stock.belowCurve()));
-        stock.notch().ifPresent(notch -> addNotch(notch, corners));
+        stock.notches().forEach(notch -> addNotch(notch, corners));
         corners.add(new Point(outerEnd(), -stock.belowCurve()));
         List<Point> edge = edge(innerEnd(), outerEnd());
         for (int k = edge.size() - 1; k >= 0; k--) {

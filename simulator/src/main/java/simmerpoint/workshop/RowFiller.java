@@ -46,18 +46,29 @@ final class RowFiller {
             }
         }
         Row row = newRow(piece.outline().height());
-        row.placed.add(new Placed(piece, piece.outline().moved(0, row.foot)));
+        row.placed.add(new Placed(piece, first(piece.outline()).moved(0, row.foot)));
     }
 
-    private boolean tryIn(Row row, Piece piece) {
-        Polygon turned = piece.outline().turned(Math.PI).atOrigin();
+    /** The first of a row lies so that another one like it comes nearest. */
+    private Polygon first(Polygon outline) {
+        Polygon turned = outline.turned(Math.PI).atOrigin();
+        return right(beside(turned, outline)) < right(beside(outline, outline)) - 1e-9 ? turned : outline;
+    }
+
+    /** The next piece beside the last one, whichever way round takes less room. */
+    private Polygon beside(Polygon last, Polygon outline) {
         Polygon best = null;
-        for (Polygon way : List.of(piece.outline(), turned)) {
-            Polygon placed = way.moved(gaps.leastShift(row.last(), way.moved(0, row.foot)) + spacing, row.foot);
+        for (Polygon way : List.of(outline, outline.turned(Math.PI).atOrigin())) {
+            Polygon placed = way.moved(gaps.leastShift(last, way.moved(0, last.foot())) + spacing, last.foot());
             if (best == null || right(placed) < right(best) - 1e-9) {
                 best = placed;
             }
         }
+        return best;
+    }
+
+    private boolean tryIn(Row row, Piece piece) {
+        Polygon best = beside(row.last(), piece.outline());
         if (right(best) > size.width()) {
             return false;
         }

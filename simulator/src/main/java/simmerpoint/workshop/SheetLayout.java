@@ -14,6 +14,20 @@ import simmerpoint.workshop.CuttingStock.Size;
  * @param sheets in the order in which they are filled
  */
 public record SheetLayout(Size sheet, List<Sheet> sheets) {
+    /** How the longer side of each piece lies. */
+    public enum Grain {
+        /** As saves most. */
+        ANY,
+        /** Along the length of the sheet. */
+        ALONG,
+        /** Across it. */
+        ACROSS;
+
+        static Grain of(String word) {
+            return valueOf(word.toUpperCase(Locale.ROOT));
+        }
+    }
+
     /**
      * A piece on its sheet.
      *
@@ -50,12 +64,26 @@ public record SheetLayout(Size sheet, List<Sheet> sheets) {
      */
     public static SheetLayout of(List<Piece> pieces, Size size, double spacing, String sheetName)
             throws CuttingException {
-        SheetLayout along = filled(pieces, size, spacing, sheetName, false);
-        SheetLayout across = filled(pieces, size, spacing, sheetName, true);
-        return across.usedLength() < along.usedLength() ? across : along;
+        return of(pieces, size, spacing, sheetName, Grain.ANY);
     }
 
-    private static SheetLayout filled(List<Piece> pieces, Size size, double spacing, String sheetName, boolean upright)
+    /**
+     * The same with a grain: rows run across the sheet, so a piece that lies along them lies across the sheet.
+     *
+     * @throws CuttingException if a piece is larger than a sheet
+     */
+    static SheetLayout of(List<Piece> pieces, Size size, double spacing, String sheetName, Grain grain)
+            throws CuttingException {
+        if (grain != Grain.ANY) {
+            return filled(pieces, size, spacing, sheetName, List.of(grain == Grain.ALONG));
+        }
+        SheetLayout across = filled(pieces, size, spacing, sheetName, List.of(false, true));
+        SheetLayout along = filled(pieces, size, spacing, sheetName, List.of(true, false));
+        return along.usedLength() < across.usedLength() ? along : across;
+    }
+
+    private static SheetLayout filled(
+            List<Piece> pieces, Size size, double spacing, String sheetName, List<Boolean> upright)
             throws CuttingException {
         List<Piece> ordered = new ArrayList<>();
         for (Piece piece : pieces) {
@@ -71,18 +99,19 @@ public record SheetLayout(Size sheet, List<Sheet> sheets) {
         return new SheetLayout(size, filler.sheets());
     }
 
-    /** Lying along the row or standing across it as asked, the other way where it fits only so. */
-    private static Piece lying(Piece piece, Size size, String sheetName, boolean across) throws CuttingException {
+    /** Lying along the row or standing upright in it: the first of the ways allowed in which it fits. */
+    private static Piece lying(Piece piece, Size size, String sheetName, List<Boolean> upright)
+            throws CuttingException {
         Polygon flat = piece.outline();
-        Polygon upright = flat.turned(Math.PI / 2).atOrigin();
-        for (Polygon way : across ? List.of(upright, flat) : List.of(flat, upright)) {
+        for (boolean turned : upright) {
+            Polygon way = turned ? flat.turned(Math.PI / 2).atOrigin() : flat;
             if (way.width() <= size.width() && way.height() <= size.length()) {
                 return piece.lying(way);
             }
         }
         throw new CuttingException(String.format(
                 Locale.ROOT,
-                "a %s (%.0f × %.0f mm) is larger than a %s (%.0f × %.0f mm); take larger ones (build.%s-width, build.%s-length) or "
+                "a %s (%.0f × %.0f mm) is larger than a %s (%.0f × %.0f mm)%s; take larger ones (build.%s-width, build.%s-length) or "
                         + "more and smaller pieces.",
                 piece.name(),
                 1000 * flat.width(),
@@ -90,6 +119,7 @@ public record SheetLayout(Size sheet, List<Sheet> sheets) {
                 sheetName,
                 1000 * size.width(),
                 1000 * size.length(),
+                upright.size() == 1 ? " as its grain must lie (build.film-grain)" : "",
                 sheetName,
                 sheetName));
     }

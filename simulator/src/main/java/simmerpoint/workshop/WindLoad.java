@@ -27,7 +27,12 @@ public record WindLoad(double area, double height, double mass, double arm) {
 
     /** Force of a wind of that speed (m/s), N: ½ρv² · drag coefficient · area. */
     public double force(double speed) {
-        return AIR_DENSITY * speed * speed / 2 * DRAG * area;
+        return pressure(speed) * DRAG * area;
+    }
+
+    /** Dynamic pressure of a wind of that speed (m/s), Pa. */
+    static double pressure(double speed) {
+        return AIR_DENSITY * speed * speed / 2;
     }
 
     /** Moment about the ground, N·m. */

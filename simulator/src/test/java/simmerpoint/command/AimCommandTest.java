@@ -24,7 +24,7 @@ class AimCommandTest extends CommandRuns {
         Path png = folder.resolve("a.png");
         Path csv = folder.resolve("a.csv");
         Path json = folder.resolve("a.json");
-        assertEquals(0, run("aim", FEW, "--png=" + png, "--csv=" + csv, "--json=" + json), err());
+        assertEquals(0, run("aim", "--full", FEW, "--png=" + png, "--csv=" + csv, "--json=" + json), err());
         assertTrue(said().contains("Aim again every"), said());
         assertTrue(said().contains("does not name place and time"), said());
         assertTrue(said().contains("Or aim ahead"), said());
@@ -36,7 +36,7 @@ class AimCommandTest extends CommandRuns {
     @Test
     void takesLossAndStick() throws IOException {
         String disc = file(SMOOTH + "plane: {disc: 20 cm}\n");
-        assertEquals(0, run("aim", disc, FEW, "--loss=5%", "--stick=1 m"), err());
+        assertEquals(0, run("aim", "--full", disc, FEW, "--loss=5%", "--stick=1 m"), err());
         assertTrue(said().contains("by then 5 % less is there"), said());
         assertTrue(said().contains("stick 100 cm long"), said());
         assertTrue(said().contains("land on the disc"), said());
@@ -46,7 +46,7 @@ class AimCommandTest extends CommandRuns {
     void knowsTheRealSun() throws IOException {
         String hut = file(SMOOTH + "place: {latitude: 53.1° N, longitude: 10.4° E, altitude: 90 m, zone: UTC+2}\n"
                 + "when: {date: 2026-08-14, time: 17:50}\nsky: {kind: clear, setting: rural}\n");
-        assertEquals(0, run("aim", hut, FEW), err());
+        assertEquals(0, run("aim", "--full", hut, FEW), err());
         assertTrue(said().contains("for 17:50 on 14 August 2026, when the sun goes down and to the right"), said());
     }
 

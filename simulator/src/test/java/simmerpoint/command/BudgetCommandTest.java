@@ -16,7 +16,7 @@ class BudgetCommandTest extends CommandRuns {
 
     @Test
     void theExampleIsAskedWithoutAFile() {
-        assertEquals(0, run("budget", "--rays", "4k", "--width", "60"));
+        assertEquals(0, run("budget", "--full", "--rays", "4k", "--width", "60"));
         assertTrue(out().contains("Perfect mirrors in this size would bring"), out());
         assertTrue(out().contains("What the flaws cost") && out().contains("One step more or less"), out());
         assertTrue(out().lines().allMatch(line -> line.length() <= 60), out());

@@ -28,7 +28,7 @@ class CompareCommandTest extends CommandRuns {
 
     @Test
     void filesAreCompared() {
-        assertEquals(0, run("compare", other, file, "--rays", "4k"));
+        assertEquals(0, run("compare", "--full", other, file, "--rays", "4k"));
         assertTrue(out().contains("Best is First with "), out());
         assertTrue(out().contains("Second costs "), out());
         assertTrue(out().contains("mirror.material"), out());
@@ -37,11 +37,11 @@ class CompareCommandTest extends CommandRuns {
 
     @Test
     void keysAreVariedInOneFileInSeveralAndInTheExample() {
-        assertEquals(0, run("compare", file, "--vary", "dish.surface.sectors=12,24", "--rays", "4k"));
+        assertEquals(0, run("compare", "--full", file, "--vary", "dish.surface.sectors=12,24", "--rays", "4k"));
         assertTrue(out().contains("Best is sectors 24 with "), out());
-        assertEquals(0, run("compare", "--vary=dish.hub=6 cm,30 cm", "--rays", "4k"));
+        assertEquals(0, run("compare", "--full", "--vary=dish.hub=6 cm,30 cm", "--rays", "4k"));
         assertTrue(out().contains("Best is hub 6 cm with "), out());
-        assertEquals(0, run("compare", file, other, "--vary", "dish.hub=6 cm,30 cm", "--rays", "4k"));
+        assertEquals(0, run("compare", "--full", file, other, "--vary", "dish.hub=6 cm,30 cm", "--rays", "4k"));
         assertTrue(out().contains("Best is First: hub 6 cm with "), out());
     }
 

@@ -21,7 +21,7 @@ class PanCommandTest extends CommandRuns {
         Path png = folder.resolve("p.png");
         Path csv = folder.resolve("p.csv");
         Path json = folder.resolve("p.json");
-        assertEquals(0, run("pan", FEW, "--png=" + png, "--csv=" + csv, "--json=" + json), err());
+        assertEquals(0, run("pan", "--full", FEW, "--png=" + png, "--csv=" + csv, "--json=" + json), err());
         String text = out();
         assertTrue(text.contains("go into the water where the pan stands"), text);
         assertTrue(text.lines().allMatch(line -> line.length() <= 80), text);

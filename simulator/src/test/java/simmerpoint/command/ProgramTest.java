@@ -149,7 +149,8 @@ class ProgramTest extends CommandRuns {
         Path json = folder.resolve("a.json");
         Path csv = folder.resolve("a.csv");
         Path png = folder.resolve("a.png");
-        assertEquals(0, run("trace", "--json", json.toString(), "--csv", csv.toString(), "--png", png.toString()));
+        assertEquals(
+                0, run("trace", "--full", "--json", json.toString(), "--csv", csv.toString(), "--png", png.toString()));
         assertNotNull(new ObjectMapper().readTree(json.toFile()).get("caught_power_W"));
         assertTrue(Files.readString(csv).contains("surface,x_m,y_m,flux_W_m2,flux_W_m2_se"));
         assertEquals(1400, ImageIO.read(png.toFile()).getWidth());
@@ -278,7 +279,7 @@ class ProgramTest extends CommandRuns {
         Files.write(file, bytes());
         assertEquals(0, run("check", file.toString()));
         assertTrue(out().contains("mine.yaml can be traced."), out());
-        assertEquals(0, run("trace", file.toString(), "--units", "inch"));
+        assertEquals(0, run("trace", "--full", file.toString(), "--units", "inch"));
         assertTrue(out().contains("of the middle") && out().contains(" in "), out());
     }
 

@@ -99,7 +99,7 @@ class RebuiltDishTest {
         return new double[] {radius * Math.cos(angle), radius * Math.sin(angle), height};
     }
 
-    /** Outline of every piece of a PDF by its name, from its first page. */
+    /** Outline of every piece of a PDF by its name, in the order in which they are drawn. */
     private static Map<String, Polygon> pieces(byte[] pdf) throws IOException {
         Pattern name = Pattern.compile("^(?:A1 )?(.*), cut \\d+", Pattern.MULTILINE);
         Map<String, Polygon> pieces = new TreeMap<>();
@@ -109,11 +109,9 @@ class RebuiltDishTest {
                 words.setStartPage(page + 1);
                 words.setEndPage(page + 1);
                 Matcher found = name.matcher(words.getText(document));
-                if (found.find()) {
-                    Polygon largest = PdfLines.of(document.getPage(page)).closed().stream()
-                            .max(Comparator.comparingDouble(p -> Math.abs(p.area())))
-                            .orElseThrow();
-                    pieces.putIfAbsent(found.group(1).strip(), largest);
+                List<Polygon> outlines = PdfLines.of(document.getPage(page)).closed();
+                for (int k = 0; found.find(); k++) {
+                    pieces.putIfAbsent(found.group(1).strip(), outlines.get(k));
                 }
             }
         }

@@ -2,6 +2,7 @@ package simmerpoint.answer.aim;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import simmerpoint.answer.Section;
 import simmerpoint.answer.words.FigureFormat;
 import simmerpoint.answer.words.SkyWords;
@@ -98,6 +99,32 @@ record AimAgainSection(AimResult result, FigureFormat figures, TargetWords words
                 + SkyWords.onDish(up, side) + ".) Or the " + words.noun()
                 + " can stand elsewhere: "
                 + (words.isPan() ? panHint : "see stand in the scenario.");
+    }
+
+    /** What the pan gets from one aiming to the next. */
+    String onAverage() {
+        AimInterval interval = result.deadOnInterval();
+        return "Aimed dead on, " + figures.plainWatts(result.deadOnWatts()) + " " + words.useful()
+                + "; on average until " + "you aim again " + figures.plainWatts(interval.mean()) + ".";
+    }
+
+    /** For which sun that is. */
+    String when() {
+        SunTrack way = result.way();
+        return way.from()
+                .map(moment -> "For the sun at " + TimeWords.clock(moment.time()) + " on "
+                        + TimeWords.date(moment.date()) + ".")
+                .orElse(
+                        "The scenario names no place and time, so this is for the sun at its fastest, going the worst way.");
+    }
+
+    /** What aiming ahead buys, where it buys anything. */
+    Optional<String> aheadInShort() {
+        return result.lead()
+                .filter(lead -> result.stretch() > WORTH_IT)
+                .map(lead -> "Aimed " + SkyWords.angle(lead.radians()) + " ahead of the sun, every "
+                        + SkyWords.minutes(lead.interval().minutes()) + " will do (on average "
+                        + figures.plainWatts(lead.interval().mean()) + ").");
     }
 
     private String useless(AimLead lead) {

@@ -3,25 +3,52 @@ package simmerpoint.answer.aim;
 import java.util.List;
 import simmerpoint.answer.Answer;
 import simmerpoint.answer.Section;
+import simmerpoint.answer.SectionBuilder;
 import simmerpoint.answer.words.Cautions;
 import simmerpoint.answer.words.FigureFormat;
+import simmerpoint.answer.words.NextCommand;
+import simmerpoint.answer.words.ShortAnswer;
 import simmerpoint.answer.words.SkyWords;
 import simmerpoint.answer.words.TargetWords;
 import simmerpoint.quantities.OneLine;
 import simmerpoint.sampling.Estimate;
 import simmerpoint.study.aim.AimResult;
 import simmerpoint.study.aim.AimTimes;
-import simmerpoint.study.paired.PairedTrace;
 import simmerpoint.study.trace.MaximumFlux;
 import simmerpoint.units.UnitSystem;
 
 /** The answer to "how exactly must I aim, and how long before I must aim again?". */
 public final class AimAnswer {
+    private static final String BY_SHADOW =
+            "Aim by the shadow of a stick. Never look along the dish\u2019s axis or along the stick at the "
+                    + "sun, and never into the mirror to see whether it is aimed.";
+
     private AimAnswer() {}
 
     /** The answer for {@code result}, in the units of {@code system}. */
     public static Answer of(AimResult result, UnitSystem system) {
         return of(result, system, "the command pan tells where.");
+    }
+
+    /** The same in a dozen lines. */
+    public static Answer brief(AimResult result, UnitSystem system) {
+        FigureFormat figures = new FigureFormat(system);
+        TargetWords words = TargetWords.of(result.scenario().target());
+        AimAgainSection again = new AimAgainSection(result, figures, words, "");
+        SectionBuilder out = Section.headed(brief(result.times()))
+                .say(again.onAverage())
+                .say(again.when())
+                .say(AimOffWords.sentence(result.times(), figures))
+                .say(again.aheadInShort())
+                .say(new AimTableSection(result, figures, words).tightestTurn())
+                .caution(BY_SHADOW);
+        return ShortAnswer.of(
+                result.scenario().title(),
+                out,
+                hottest(result),
+                words.isPan()
+                        ? NextCommand.line(NextCommand.PAN, NextCommand.DAY, NextCommand.BUDGET)
+                        : NextCommand.line(NextCommand.BUDGET));
     }
 
     /** The same for a reader who has the answer about the pan's place beside it, not a command line. */
@@ -58,17 +85,19 @@ public final class AimAnswer {
     }
 
     private static Section cautions(AimResult result, String noun) {
-        PairedTrace deadOn = result.deadOn();
-        Estimate peak = deadOn.trace().spot().peakFlux();
-        double flux = Math.max(peak.value() + 2 * peak.standardError(), MaximumFlux.of(deadOn.trace()));
         return Section.headed(Cautions.HEADING)
-                .caution(
-                        "Aim by the shadow of a stick. Never look along the dish\u2019s axis or along the stick at the "
-                                + "sun, and never into the mirror to see whether it is aimed.")
+                .caution(BY_SHADOW)
                 .caution("While the dish turns or waits for the sun, light lands beside the " + noun
                         + ": on handles, stand, and whatever is behind. Keep all that burns away from there.")
-                .addAll(Cautions.items(flux, noun))
+                .addAll(Cautions.items(hottest(result), noun))
                 .build();
+    }
+
+    private static double hottest(AimResult result) {
+        Estimate peak = result.deadOn().trace().spot().peakFlux();
+        return Math.max(
+                peak.value() + 2 * peak.standardError(),
+                MaximumFlux.of(result.deadOn().trace()));
     }
 
     private static Section sure(AimResult result) {

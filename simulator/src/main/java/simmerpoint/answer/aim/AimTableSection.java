@@ -59,6 +59,18 @@ record AimTableSection(AimResult result, FigureFormat figures, TargetWords words
         return text;
     }
 
+    /** How exactly to aim, in a sentence. */
+    String tightestTurn() {
+        return tolerance()
+                .turn()
+                .map(turn -> "Aim to within " + SkyWords.angle(turn.value()) + tightest(turn.value())
+                        + ": with a stick " + figures.length(result.plan().stickMetres())
+                        + " long, bring the shadow\u2019s tip within "
+                        + figures.length(AimLead.shadow(result.plan().stickMetres(), turn.value()), 2)
+                        + " of its foot.")
+                .orElseGet(this::hand);
+    }
+
     /** Which way it is, where another way allows twice as much. */
     private String tightest(double angle) {
         List<MisaimDirection> turns = Stream.of(MisaimDirection.values())

@@ -14,6 +14,8 @@ import simmerpoint.answer.trace.CertaintySection;
 import simmerpoint.answer.words.Cautions;
 import simmerpoint.answer.words.FigureFormat;
 import simmerpoint.answer.words.LikelyWords;
+import simmerpoint.answer.words.NextCommand;
+import simmerpoint.answer.words.ShortAnswer;
 import simmerpoint.answer.words.TargetWords;
 import simmerpoint.quantities.OneLine;
 import simmerpoint.sampling.Estimate;
@@ -25,6 +27,8 @@ import simmerpoint.units.UnitSystem;
 
 /** The answer to "what do I lose by building it roughly, and what is worth mending?". */
 public final class BudgetAnswer {
+    private static final int MOST_FLAWS = 6;
+
     private final BudgetResult result;
     private final FigureFormat figures;
     private final FlawWords flaws;
@@ -48,6 +52,28 @@ public final class BudgetAnswer {
                                 Stream.of(answer.sure()))
                         .flatMap(part -> part)
                         .toList());
+    }
+
+    /** The same in a dozen lines. */
+    public static Answer brief(BudgetResult result, UnitSystem system) {
+        BudgetAnswer answer = new BudgetAnswer(result, new FigureFormat(system));
+        SectionBuilder out = Section.headed("What the flaws cost").say(answer.first());
+        if (!result.costs().isEmpty()) {
+            out.add(answer.dearest());
+        }
+        return ShortAnswer.of(
+                result.scenario().title(),
+                out,
+                NextCommand.line(NextCommand.COMPARE, NextCommand.DESIGN, NextCommand.CUT));
+    }
+
+    /** The flaws whose mending brings most, in whole watts. */
+    private Item dearest() {
+        return Columns.<FlawCost>none()
+                .with("flaw", cost -> flaws.sized(cost.flaw()))
+                .with("mended alone\nit brings", cost -> figures.wholeWatts(cost.offInTurn()))
+                .with("share", cost -> share(cost.offInTurn()))
+                .table(result.costs().stream().limit(MOST_FLAWS).toList());
     }
 
     private Section costs() {

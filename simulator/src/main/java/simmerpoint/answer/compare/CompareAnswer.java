@@ -9,6 +9,8 @@ import simmerpoint.answer.SectionBuilder;
 import simmerpoint.answer.words.Cautions;
 import simmerpoint.answer.words.FigureFormat;
 import simmerpoint.answer.words.HeatWords;
+import simmerpoint.answer.words.NextCommand;
+import simmerpoint.answer.words.ShortAnswer;
 import simmerpoint.dish.CutTrait;
 import simmerpoint.heat.BoilingOutcome;
 import simmerpoint.quantities.CompareQuantities;
@@ -51,6 +53,25 @@ public final class CompareAnswer {
                 List.of(answer.which(), answer.beside(), answer.differs(), answer.cautions(), answer.sure()));
     }
 
+    /** The same in a dozen lines. */
+    public static Answer brief(Comparison comparison, UnitSystem system) {
+        CompareAnswer answer = new CompareAnswer(comparison, system);
+        SectionBuilder out = Section.headed(answer.verdict());
+        answer.table().addShort(out);
+        return ShortAnswer.of(
+                CompareQuantities.title(comparison),
+                out.say(answer.atBestPlace()),
+                answer.hottest(),
+                NextCommand.line(NextCommand.BUDGET, NextCommand.CUT));
+    }
+
+    private String verdict() {
+        ComparedRow best = comparison.best();
+        return best.ledger().caught().value() > 0
+                ? "Best: " + name(best) + ", " + figures.plainWatts(best.useful()) + " " + words.where()
+                : "None of them gets any light to its " + words.noun();
+    }
+
     /** The sentence that answers in watts. */
     public static String first(Comparison comparison, UnitSystem system) {
         return new CompareAnswer(comparison, system).best();
@@ -68,8 +89,12 @@ public final class CompareAnswer {
 
     private Section beside() {
         SectionBuilder out = Section.headed("Side by side");
-        new CompareTable(comparison, names, words, costs, figures.system()).addTo(out);
+        table().addTo(out);
         return out.say(columns()).build();
+    }
+
+    private CompareTable table() {
+        return new CompareTable(comparison, names, words, costs, figures.system());
     }
 
     private String best() {
@@ -200,11 +225,14 @@ public final class CompareAnswer {
     }
 
     private Section cautions() {
-        double hottest = comparison.rows().stream()
+        return Cautions.section(hottest(), words.noun());
+    }
+
+    private double hottest() {
+        return comparison.rows().stream()
                 .mapToDouble(ComparedRow::hottestFlux)
                 .max()
                 .orElse(0);
-        return Cautions.section(hottest, words.noun());
     }
 
     private Section sure() {

@@ -23,6 +23,8 @@ record CompareTable(
     /** More rows are left to the files. */
     static final int MOST_ROWS = 64;
 
+    private static final int FEW_ROWS = 8;
+
     private static final int USUAL_WIDTH = 80;
     private static final int INDENT = 2;
     private static final String NOTHING = "\u2013";
@@ -43,6 +45,31 @@ record CompareTable(
         out.sayIf(
                 rows.size() < all,
                 "The best " + rows.size() + " of " + all + " are shown; --csv and --json write all of them.");
+    }
+
+    /** The best few, in the columns that decide. */
+    void addShort(SectionBuilder out) {
+        int all = comparison.rows().size();
+        List<ComparedRow> rows = comparison.rows().subList(0, Math.min(FEW_ROWS, all));
+        out.add(fewColumns()
+                        .named(names.head(), row -> names.cell(row.variant()))
+                        .table(rows))
+                .sayIf(rows.size() < all, "The best " + rows.size() + " of " + all + ".");
+    }
+
+    private Columns<ComparedRow> fewColumns() {
+        return Columns.<ComparedRow>none()
+                .with(words.wattsHead(), this::watts)
+                .with("below\nbest\nW", this::wholeDifference)
+                .withIf(words.anyPan(), "water\nboils in", this::boil)
+                .with("panels\nto cut", words::panels)
+                .with("aim\nagain\nmin", this::again);
+    }
+
+    private String wholeDifference(ComparedRow row) {
+        return row.place() == comparison.best().place()
+                ? "best"
+                : row.isSeenToDiffer() ? FigureFormat.fixed(-row.difference().value(), 0) : "none seen";
     }
 
     private String number(ComparedRow row) {
@@ -67,12 +94,14 @@ record CompareTable(
                 .with("panels\nto cut", words::panels)
                 .withIf(costs.isAny(), costs.head(), costs::amount)
                 .with("best\nplace\nW", this::atBest)
-                .with(
-                        "aim\nagain\nmin",
-                        row -> drift(
-                                row,
-                                row.againSeconds().map(s -> CompareWords.minutes(s.value())),
-                                CompareWords.minutes(60 * AimTolerance.RANGE / SunTrack.FASTEST)));
+                .with("aim\nagain\nmin", this::again);
+    }
+
+    private String again(ComparedRow row) {
+        return drift(
+                row,
+                row.againSeconds().map(s -> CompareWords.minutes(s.value())),
+                CompareWords.minutes(60 * AimTolerance.RANGE / SunTrack.FASTEST));
     }
 
     /** A dish without light has no drift to tell of; one that loses too little tells how far was looked. */

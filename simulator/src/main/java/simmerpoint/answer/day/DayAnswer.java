@@ -3,7 +3,6 @@ package simmerpoint.answer.day;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Function;
 import simmerpoint.answer.Answer;
 import simmerpoint.answer.Columns;
 import simmerpoint.answer.Section;
@@ -30,6 +29,11 @@ public final class DayAnswer {
     /** The answer for {@code result}, in the units of {@code system}. */
     public static Answer of(DayResult result, UnitSystem system) {
         return of(result, system, "the command aim tells.");
+    }
+
+    /** The same in a dozen lines. */
+    public static Answer brief(DayResult result, UnitSystem system) {
+        return new ShortDay(result, new FigureFormat(system)).answer();
     }
 
     /** The same for a reader who has the answer about aiming beside it, not a command line. */
@@ -101,15 +105,12 @@ public final class DayAnswer {
                         hour -> hour.light()
                                 .map(light -> LikelyWords.rounded(light.power().likely(), light.power()))
                                 .orElse("none"))
-                .with("four in\nfive, W", hour -> cell(hour, DayAnswer::range))
-                .with("water\nboils in", hour -> cell(hour, light -> TimeWords.boil(light.boil(), words)))
+                .with("four in\nfive, W", hour -> HourWords.cell(hour, DayAnswer::range))
+                .with("water\nboils in", hour -> HourWords.cell(hour, light -> TimeWords.boil(light.boil(), words)))
                 .with(
                         "heat\nlevel",
-                        hour -> cell(hour, light -> LevelWords.of(light.level().likely())));
-    }
-
-    private static String cell(DayHour hour, Function<HourLight, String> words) {
-        return hour.light().map(words).orElse("");
+                        hour -> HourWords.cell(
+                                hour, light -> LevelWords.of(light.level().likely())));
     }
 
     private static String range(HourLight light) {

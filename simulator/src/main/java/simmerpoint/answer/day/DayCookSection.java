@@ -23,22 +23,49 @@ import simmerpoint.uncertainty.LikelyRange;
 record DayCookSection(DayResult result, FigureFormat figures) {
     Section section() {
         SectionBuilder out = Section.headed("When it cooks");
-        if (result.curve().isEmpty()) {
-            return out.say(tooLow()).build();
+        Optional<DayHour> noon = noon();
+        if (noon.isEmpty()) {
+            return out.say(nothing()).build();
         }
-        Optional<DayHour> best = result.curve().stream()
-                .filter(h -> h.light().isPresent())
-                .max(Comparator.comparingDouble(DayHour::cookingPowerWatts));
-        if (best.isEmpty()) {
-            return out.say("Nothing can be cooked: " + result.curve().get(0).hindrance() + ".")
-                    .build();
-        }
-        DayHour noon = result.noon().filter(h -> h.light().isPresent()).orElse(best.get());
-        return out.say(first(noon))
-                .say(water(noon))
+        return out.say(first(noon.get()))
+                .say(water(noon.get()))
                 .say(early())
                 .caution(hindered())
                 .build();
+    }
+
+    /** Solar noon, or the strongest hour if there is no light then; empty if no light comes at all. */
+    Optional<DayHour> noon() {
+        Optional<DayHour> best = result.curve().stream()
+                .filter(h -> h.light().isPresent())
+                .max(Comparator.comparingDouble(DayHour::cookingPowerWatts));
+        return result.noon().filter(h -> h.light().isPresent()).or(() -> best);
+    }
+
+    /** Why nothing is cooked on a day without light. */
+    String nothing() {
+        return result.curve().isEmpty()
+                ? tooLow()
+                : "Nothing can be cooked: " + result.curve().get(0).hindrance() + ".";
+    }
+
+    /** When it cooks, in a heading. */
+    String verdict() {
+        String date = TimeWords.date(result.plan().date());
+        List<CookingInterval> likely = result.intervals(LikelyRange::likely);
+        return likely.isEmpty()
+                ? "It does not get to a simmer on " + date
+                : "On " + date + " it cooks from "
+                        + likely.stream()
+                                .map(i -> TimeWords.clock(i.from()) + " to " + TimeWords.clock(i.to()))
+                                .collect(Collectors.joining(" and from "));
+    }
+
+    /** Watts and minutes at noon, with the doubt about the sky. */
+    String atNoon(DayHour noon) {
+        HourLight light = noon.light().orElseThrow();
+        return "Clear sky, " + when(noon) + ": " + LikelyWords.power(light.power()) + " into the water; " + boils(light)
+                + ".";
     }
 
     private String tooLow() {
@@ -104,13 +131,24 @@ record DayCookSection(DayResult result, FigureFormat figures) {
     }
 
     private String water(DayHour noon) {
-        PanContents water = result.scenario().cooking().orElseThrow().contents();
-        HeatWords words = new HeatWords(figures.system());
-        String boil = TimeWords.boil(noon.light().orElseThrow().boil(), words);
-        String what = words.water(water.waterKilograms()) + " from " + words.temperature(water.startCelsius());
-        return boil.startsWith("never")
-                ? "Even at noon its " + what + " would boil " + boil + "."
-                : "At noon its " + what + " would boil in " + boil + ".";
+        HourLight light = noon.light().orElseThrow();
+        String when = TimeWords.boil(light.boil(), heat()).startsWith("never") ? "Even at noon its " : "At noon its ";
+        return when + boils(light) + ", from " + heat().temperature(contents().startCelsius()) + ".";
+    }
+
+    /** "1.5 l of water boils in 29 to 37 min", "1.5 l of water never boils (62 to 70 °C)". */
+    private String boils(HourLight light) {
+        String boil = TimeWords.boil(light.boil(), heat());
+        return heat().water(contents().waterKilograms())
+                + (boil.startsWith("never") ? boil.replaceFirst("never", " never boils") : " boils in " + boil);
+    }
+
+    private HeatWords heat() {
+        return new HeatWords(figures.system());
+    }
+
+    private PanContents contents() {
+        return result.scenario().cooking().orElseThrow().contents();
     }
 
     /** What limits it at the lowest suns of the table, in the morning and in the evening. */

@@ -2,6 +2,7 @@ package simmerpoint.answer.day;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 import java.util.function.Predicate;
 import simmerpoint.answer.words.FigureFormat;
 import simmerpoint.answer.words.LevelWords;
@@ -15,6 +16,11 @@ import simmerpoint.study.day.LightLimit;
 /** What one hour of a day brings, in words. */
 final class HourWords {
     private HourWords() {}
+
+    /** What is said of an hour's light; empty for one without. */
+    static String cell(DayHour hour, Function<HourLight, String> words) {
+        return hour.light().map(words).orElse("");
+    }
 
     /** "boil", or "boil (four in five such cookers: simmer to fast boil)". */
     static String level(HeatLevelRange level) {

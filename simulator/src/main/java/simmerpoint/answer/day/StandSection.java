@@ -100,7 +100,8 @@ record StandSection(DayResult result, FigureFormat figures, String aimHint) {
                         + figures.length(worst(h -> h.stand().leastMountMetres()), 2) + ".");
     }
 
-    private Optional<String> tooHigh() {
+    /** Warns of a pan out of reach. */
+    Optional<String> tooHigh() {
         return warning(
                 hour -> hour.stand().panHeightMetres() > ground().highestPanMetres(),
                 when -> "The pan stands " + heights().tooHigh() + ", at " + when + " (up to "

@@ -10,16 +10,21 @@ import java.util.function.IntFunction;
 import java.util.stream.IntStream;
 import simmerpoint.answer.Answer;
 import simmerpoint.answer.Columns;
+import simmerpoint.answer.Item;
 import simmerpoint.answer.Section;
 import simmerpoint.answer.words.Cautions;
 import simmerpoint.answer.words.FigureFormat;
 import simmerpoint.answer.words.LevelWords;
 import simmerpoint.answer.words.LikelyWords;
+import simmerpoint.answer.words.NextCommand;
+import simmerpoint.answer.words.ShortAnswer;
 import simmerpoint.answer.words.TimeWords;
 import simmerpoint.quantities.OneLine;
 import simmerpoint.study.day.DayHour;
 import simmerpoint.study.day.DayResult;
+import simmerpoint.study.day.HourLight;
 import simmerpoint.study.day.YearResult;
+import simmerpoint.uncertainty.LikelyRange;
 import simmerpoint.units.UnitSystem;
 
 /** The answer to "in which months, at which hours does it cook?". */
@@ -44,6 +49,50 @@ public final class YearAnswer {
                         answer.grid(),
                         Cautions.section(result.cautionFlux(), "pan"),
                         answer.sure()));
+    }
+
+    /** The same in a dozen lines: the months side by side. */
+    public static Answer brief(YearResult result, UnitSystem system) {
+        YearAnswer answer = new YearAnswer(result, new FigureFormat(system));
+        return ShortAnswer.of(
+                result.scenario().title(),
+                Section.headed("When it cooks").say(answer.cook()).add(answer.months()),
+                result.cautionFlux(),
+                NextCommand.line(NextCommand.PAN, NextCommand.AIM));
+    }
+
+    private Item months() {
+        return columns()
+                .table(List.of(
+                        hoursADay(),
+                        new Line("watts", m -> mostWatts(result.days().get(m)))));
+    }
+
+    private Line hoursADay() {
+        return new Line(
+                "h/day",
+                m -> FigureFormat.fixed(result.days().get(m).cookingHours().likely(), 1));
+    }
+
+    /** A column for every month. */
+    private Columns<Line> columns() {
+        Columns<Line> columns = Columns.<Line>none().with("hour", Line::name);
+        for (int m = 0; m < result.days().size(); m++) {
+            int month = m;
+            columns = columns.with(
+                    month(result.days().get(m)).substring(0, 3),
+                    line -> line.cell().apply(month));
+        }
+        return columns;
+    }
+
+    private static String mostWatts(DayResult day) {
+        return day.curve().stream()
+                .flatMap(hour -> hour.light().stream())
+                .map(HourLight::power)
+                .max(Comparator.comparingDouble(LikelyRange::likely))
+                .map(power -> LikelyWords.rounded(power.likely(), power))
+                .orElse("none");
     }
 
     private static String month(DayResult day) {
@@ -104,19 +153,12 @@ public final class YearAnswer {
                 .sorted()
                 .forEach(hour ->
                         lines.add(new Line(String.format(Locale.ROOT, "%02d", hour), m -> cell(days.get(m), hour))));
-        lines.add(new Line(
-                "h/day", m -> FigureFormat.fixed(days.get(m).cookingHours().likely(), 1)));
+        lines.add(hoursADay());
         lines.add(new Line(
                 "poor", m -> FigureFormat.fixed(days.get(m).cookingHours().low(), 1)));
         lines.add(new Line("h/mon.", m -> FigureFormat.fixed(result.clearMonthHours(m), 0)));
-        Columns<Line> columns = Columns.<Line>none().with("hour", Line::name);
-        for (int m = 0; m < days.size(); m++) {
-            int month = m;
-            columns = columns.with(
-                    month(days.get(m)).substring(0, 3), line -> line.cell().apply(month));
-        }
         return Section.headed("Month by hour")
-                .add(columns.table(lines))
+                .add(columns().table(lines))
                 .say("Cooking power, W, at that hour of the clock on the 21st, and the heat level: "
                         + LevelWords.letters()
                         + ". h/day: hours in which it likely simmers or better; poor: one such cooker in ten has less; h/mon.: hours of a "

@@ -4,20 +4,26 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import simmerpoint.answer.Answer;
 import simmerpoint.answer.Columns;
 import simmerpoint.answer.Item;
 import simmerpoint.answer.Section;
+import simmerpoint.answer.SectionBuilder;
 import simmerpoint.answer.words.Cautions;
 import simmerpoint.answer.words.FigureFormat;
 import simmerpoint.answer.words.LevelWords;
 import simmerpoint.answer.words.MoneyWords;
+import simmerpoint.answer.words.NextCommand;
+import simmerpoint.answer.words.ShortAnswer;
 import simmerpoint.answer.words.SkyWords;
 import simmerpoint.answer.words.TargetWords;
 import simmerpoint.dish.PanelSize;
 import simmerpoint.quantities.OneLine;
+import simmerpoint.sampling.Estimate;
 import simmerpoint.study.aim.AimAgain;
 import simmerpoint.study.aim.AimTolerance;
 import simmerpoint.study.aim.SunTrack;
@@ -33,6 +39,8 @@ import simmerpoint.units.UnitSystem;
 /** The answer to "what dish does what I want?". */
 public final class DesignAnswer {
     private static final double CENTIMETRE = 0.01;
+    private static final int FEW_ROWS = 6;
+
     private final DesignResult result;
     private final FigureFormat figures;
 
@@ -46,13 +54,45 @@ public final class DesignAnswer {
         return new DesignAnswer(result, system).answer();
     }
 
+    /** The same in a dozen lines. */
+    public static Answer brief(DesignResult result, UnitSystem system) {
+        return new DesignAnswer(result, system).inBrief();
+    }
+
+    private Answer inBrief() {
+        SectionBuilder out = result.front().isEmpty()
+                ? new DesignLimitWords(result, figures).said()
+                : Section.headed("What to build")
+                        .say(first(figures::plainWatts))
+                        .add(shortTable());
+        String next = NextCommand.line(NextCommand.COMPARE, NextCommand.CUT);
+        String title = result.scenario().title();
+        OptionalDouble flux = cautionFlux();
+        return flux.isPresent()
+                ? ShortAnswer.of(title, out, flux.getAsDouble(), next)
+                : ShortAnswer.of(title, out, next);
+    }
+
+    /** A few of the dishes from the fewest panels to the smallest, in the columns that decide. */
+    private Item shortTable() {
+        int all = result.front().size();
+        int rows = Math.min(FEW_ROWS, all);
+        return named().with(
+                        "largest\npanel", c -> c.largestPanel().map(this::size).orElse(""))
+                .with("aim\nagain", c -> aim(c.again()))
+                .table(IntStream.range(0, rows)
+                        .map(k -> rows == 1 ? 0 : k * (all - 1) / (rows - 1))
+                        .mapToObj(result.front()::get)
+                        .toList());
+    }
+
     private Answer answer() {
         List<Section> sections = new ArrayList<>();
         sections.add(
                 result.front().isEmpty()
                         ? new DesignLimitWords(result, figures).section()
                         : Section.headed("What to build")
-                                .say(first())
+                                .say(first(figures::watts))
                                 .say(cheapest())
                                 .add(table())
                                 .say(explained())
@@ -66,17 +106,16 @@ public final class DesignAnswer {
         return new Answer(OneLine.of(result.scenario().title()), sections);
     }
 
-    private String first() {
+    private String first(Function<Estimate, String> power) {
         DesignChoice few = result.fewestPanels().orElseThrow();
         DesignChoice small = result.smallestDish().orElseThrow();
-        String start = "Fewest panels: " + dish(few.candidate(), figures) + " brings " + figures.watts(few.watts())
+        String start = "Fewest panels: " + dish(few.candidate(), figures) + " brings " + power.apply(few.watts())
                 + (target().equals("pan") ? " into the water" : " onto the disc") + " (wanted: " + wanted(result.goal())
                 + ").";
         if (small.candidate().equals(few.candidate())) {
             return start + " No smaller dish within the limits does it.";
         }
-        return start + " Smallest dish: " + dish(small.candidate(), figures) + ", " + figures.watts(small.watts())
-                + ".";
+        return start + " Smallest dish: " + dish(small.candidate(), figures) + ", " + power.apply(small.watts()) + ".";
     }
 
     private Optional<String> cheapest() {
@@ -120,12 +159,7 @@ public final class DesignAnswer {
     }
 
     private Item table() {
-        return Columns.<DesignChoice>none()
-                .with("panels", c -> Integer.toString(c.candidate().layout().panels()))
-                .with("cut", c -> cut(c.candidate().layout()))
-                .with("across", c -> centimetres(c.candidate().diameterCentimetres(), figures))
-                .with("focal\nlength", c -> centimetres(c.candidate().focalCentimetres(), figures))
-                .with("watts", c -> figures.plainWatts(c.watts()))
+        return named().with("watts", c -> figures.plainWatts(c.watts()))
                 .with("largest\npanel", c -> c.largestPanel().map(this::size).orElse(""))
                 .with("pan above\nground", c -> figures.length(c.panHeightMetres(), 2))
                 .with("aim\nagain", c -> aim(c.again()))
@@ -137,6 +171,14 @@ public final class DesignAnswer {
                                 .findFirst()
                                 .orElse("\u2013"))
                 .table(result.front());
+    }
+
+    private Columns<DesignChoice> named() {
+        return Columns.<DesignChoice>none()
+                .with("panels", c -> Integer.toString(c.candidate().layout().panels()))
+                .with("cut", c -> cut(c.candidate().layout()))
+                .with("across", c -> centimetres(c.candidate().diameterCentimetres(), figures))
+                .with("focal\nlength", c -> centimetres(c.candidate().focalCentimetres(), figures));
     }
 
     private static String centimetres(int length, FigureFormat figures) {

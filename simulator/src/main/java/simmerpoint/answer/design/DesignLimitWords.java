@@ -10,15 +10,18 @@ import simmerpoint.study.design.DesignResult;
 /** What to say where no dish within the limits does what is wanted: how far they go, and which of them is in the way. */
 record DesignLimitWords(DesignResult result, FigureFormat figures) {
     Section section() {
+        return said().build();
+    }
+
+    SectionBuilder said() {
         SectionBuilder out = Section.headed("No dish within the limits does it").say(first());
         result.loosened()
                 .forEach((limit, dish) -> out.say("The " + name(limit) + " binds: without that limit "
                         + DesignAnswer.dish(dish, figures) + " would do it."));
         return out.sayIf(
-                        result.loosened().isEmpty(),
-                        "No single limit is in the way: widening any one of them alone is not enough."
-                                + " Ask for less, use a better mirror, or widen several.")
-                .build();
+                result.loosened().isEmpty(),
+                "No single limit is in the way: widening any one of them alone is not enough."
+                        + " Ask for less, use a better mirror, or widen several.");
     }
 
     private String first() {

@@ -32,6 +32,11 @@ public final class PanAnswer {
         return new Answer(OneLine.of(result.base().scenario().title()), sections);
     }
 
+    /** The same in a dozen lines. */
+    public static Answer brief(PanResult result, UnitSystem system) {
+        return new ShortPan(result, new FigureFormat(system), new MoveWords(system)).answer();
+    }
+
     /** What to mind when the pan is moved. */
     public static Item moving() {
         return new Item.Caution(

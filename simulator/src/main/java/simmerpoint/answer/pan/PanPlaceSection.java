@@ -29,6 +29,23 @@ record PanPlaceSection(PanResult result, FigureFormat figures, MoveWords lengths
                 .build();
     }
 
+    /** The one thing to do: how to come to a simmer, or why there is none. */
+    String recommendation() {
+        return result.simmer()
+                .map(place -> "For a simmer "
+                        + lengths.inShort(place.move(), place.position().offsetMetres()) + ": "
+                        + figures.plainWatts(place.position().cookingPower()) + ", hot spot "
+                        + figures.roughFlux(place.position().hottestFlux()) + " instead of "
+                        + figures.roughFlux(here().hottestFlux()) + ". Keep within "
+                        + lengths.margin(
+                                place.stretch().toMetres() - place.stretch().fromMetres())
+                        + outOfReach(place.move(), place.position().offsetMetres())
+                                .map(words -> ". There it stands " + words)
+                                .orElse("")
+                        + ".")
+                .orElseGet(this::noSimmer);
+    }
+
     private PanPosition here() {
         return result.here();
     }

@@ -46,7 +46,7 @@ public record AimWords(Aim aim, Stand stand, TargetWords words, FigureFormat fig
     }
 
     /** "at the focus", "off the focus: pull-back 6 cm". */
-    String place() {
+    public String place() {
         List<String> parts = new ArrayList<>();
         move(parts, "pull-back", stand.pullBackMetres());
         move(parts, "slide", stand.slideMetres());

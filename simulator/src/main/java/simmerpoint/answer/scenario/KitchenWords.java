@@ -14,6 +14,11 @@ import simmerpoint.units.UnitSystem;
 record KitchenWords(CookingSetup kitchen, UnitSystem system) {
     private static final double QUART = 0.946352946;
 
+    /** Water and air. */
+    void addShort(SectionBuilder out) {
+        out.figure("water", water()).figure("air", air());
+    }
+
     void addTo(SectionBuilder out, GroundHeights ground, FigureFormat figures) {
         out.figure("vessel", vessel())
                 .figure("water", water())

@@ -9,6 +9,8 @@ import simmerpoint.answer.Answer;
 import simmerpoint.answer.Section;
 import simmerpoint.answer.SectionBuilder;
 import simmerpoint.answer.words.FigureFormat;
+import simmerpoint.answer.words.NextCommand;
+import simmerpoint.answer.words.ShortAnswer;
 import simmerpoint.answer.words.TargetWords;
 import simmerpoint.dish.CutTrait;
 import simmerpoint.dish.DishPlan;
@@ -51,6 +53,25 @@ public final class ScenarioAnswer {
                 List.of(new ScenarioAnswer(scenario, defaults, new FigureFormat(system)).section()));
     }
 
+    /** The same in a dozen lines. */
+    public static Answer brief(CheckedScenario read, UnitSystem system) {
+        ScenarioAnswer answer = new ScenarioAnswer(read.scenario(), read.defaults(), new FigureFormat(system));
+        return ShortAnswer.of(read.scenario().title(), answer.inBrief(), NextCommand.line(NextCommand.TRACE));
+    }
+
+    private SectionBuilder inBrief() {
+        AimWords aim = new AimWords(scenario.aim(), scenario.stand(), TargetWords.of(scenario.target()), figures);
+        SectionBuilder out = Section.headed("What the scenario says")
+                .figure("dish", size())
+                .figure("cut", cut())
+                .figure("mirror", reflects())
+                .figure("sun", sunInShort())
+                .figure("aim", aim.aiming())
+                .figure("target", target() + ", " + aim.place());
+        scenario.cooking().ifPresent(kitchen -> new KitchenWords(kitchen, figures.system()).addShort(out));
+        return out;
+    }
+
     private Section section() {
         AimWords aim = new AimWords(scenario.aim(), scenario.stand(), TargetWords.of(scenario.target()), figures);
         SectionBuilder out = Section.headed("What the scenario says")
@@ -91,10 +112,14 @@ public final class ScenarioAnswer {
 
     private String dish() {
         DishPlan dish = scenario.dish();
+        return size() + ", hub " + figures.length(dish.hubMetres()) + ", gaps " + figures.length(dish.gapMetres());
+    }
+
+    private String size() {
+        DishPlan dish = scenario.dish();
         double depth = dish.radiusMetres() * dish.radiusMetres() / (4 * dish.focalLengthMetres());
         return figures.length(dish.diameterMetres()) + " across, focal length "
-                + figures.length(dish.focalLengthMetres()) + ", " + figures.length(depth) + " deep, hub "
-                + figures.length(dish.hubMetres()) + ", gaps " + figures.length(dish.gapMetres());
+                + figures.length(dish.focalLengthMetres()) + ", " + figures.length(depth) + " deep";
     }
 
     /** How the dish is cut, with the number and size of its panels and how much of the outline they cover. */
@@ -129,12 +154,16 @@ public final class ScenarioAnswer {
 
     private String mirror() {
         Mirror mirror = scenario.mirror();
-        return OneLine.of(mirror.material()) + ": reflects " + figures.percent(mirror.reflectance())
-                + ", scatters " + figures.percent(mirror.scattered()) + " of that, dust takes "
+        return reflects() + ", scatters " + figures.percent(mirror.scattered()) + " of that, dust takes "
                 + figures.percent(mirror.dust()) + "; slope error "
                 + FigureFormat.milliradians(mirror.slopeErrorRadians())
                 + ", panel tilt " + FigureFormat.milliradians(mirror.panelTiltRadians()) + ", beam spread "
                 + FigureFormat.milliradians(mirror.beamSpreadRadians()) + wide(mirror);
+    }
+
+    private String reflects() {
+        Mirror mirror = scenario.mirror();
+        return OneLine.of(mirror.material()) + ": reflects " + figures.percent(mirror.reflectance());
     }
 
     private String wide(Mirror mirror) {
@@ -146,9 +175,13 @@ public final class ScenarioAnswer {
 
     private String sun() {
         Sunlight sun = scenario.sun();
+        return sunInShort() + ", " + OneLine.of(sun.shape().describe());
+    }
+
+    private String sunInShort() {
+        Sunlight sun = scenario.sun();
         return figures.degrees(sun.elevationRadians()) + " high, beam "
-                + FigureFormat.rounded(sun.beamWattsPerSquareMetre(), 3) + FigureFormat.NBSP + "W/m\u00b2, "
-                + OneLine.of(sun.shape().describe());
+                + FigureFormat.rounded(sun.beamWattsPerSquareMetre(), 3) + FigureFormat.NBSP + "W/m\u00b2";
     }
 
     private String target() {

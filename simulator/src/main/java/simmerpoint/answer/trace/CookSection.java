@@ -39,8 +39,8 @@ record CookSection(TraceResult result, FigureFormat figures, TargetWords words, 
 
     Section section() {
         SectionBuilder out = Section.headed("What the " + words.noun() + " gets");
-        if (!(ledger().caught().value() > NOTHING)) {
-            out.say("No light from the mirrors reaches the " + words.noun() + "." + takenUp());
+        if (!hasLight()) {
+            out.say(dark() + "." + takenUp());
         } else {
             out.say(watts()).say(heat());
             if (words.isPan()) {
@@ -49,6 +49,21 @@ record CookSection(TraceResult result, FigureFormat figures, TargetWords words, 
             out.say(hottest()).say(aim());
         }
         return out.say(LargestLoss.of(result).sentence(figures)).build();
+    }
+
+    /** Whether any focused light is caught. */
+    boolean hasLight() {
+        return ledger().caught().value() > NOTHING;
+    }
+
+    /** What to say where there is none. */
+    String dark() {
+        return "No light from the mirrors reaches the " + words.noun();
+    }
+
+    /** "about 470 W (four in five such cookers: 400 to 540 W) go into the water". */
+    String power() {
+        return new PowerWords(result.heat(), figures.system()).inShort(result.likely(), result.useful());
     }
 
     private Ledger ledger() {
@@ -142,6 +157,18 @@ record CookSection(TraceResult result, FigureFormat figures, TargetWords words, 
         return figures.percent(watts.value() / ledger().caught().value());
     }
 
+    /** "56.7 kW/m², in the middle: very uneven". */
+    Optional<String> hotSpot() {
+        Spot spot = result.spot();
+        return spot.peakFlux().relativeError() > VAGUE
+                ? Optional.empty()
+                : Optional.of(figures.roughFlux(spot.peakFlux().value())
+                        + place(Math.hypot(spot.peakX(), spot.peakY()))
+                        + how(spot.evenness())
+                                .map(how -> "; the heat is " + how)
+                                .orElse(""));
+    }
+
     private String hottest() {
         Spot spot = result.spot();
         double mean = spot.meanConcentration().value() * result.scenario().sun().beamWattsPerSquareMetre();
@@ -169,12 +196,16 @@ record CookSection(TraceResult result, FigureFormat figures, TargetWords words, 
     }
 
     /** The bounds between the words are this project's own choice. */
+    private static Optional<String> how(Estimate evenness) {
+        return Optional.of(evenness.value())
+                .filter(Double::isFinite)
+                .map(value -> value < 0.3 ? "fairly even" : value < 0.8 ? "uneven" : "very uneven");
+    }
+
     private String evenness(Estimate evenness) {
-        if (!Double.isFinite(evenness.value())) {
-            return "";
-        }
-        String how = evenness.value() < 0.3 ? "fairly even" : evenness.value() < 0.8 ? "uneven" : "very uneven";
-        return "The heat is " + how + ": it varies by " + figures.percent(evenness.value())
-                + " (standard deviation) of its average.";
+        return how(evenness)
+                .map(how -> "The heat is " + how + ": it varies by " + figures.percent(evenness.value())
+                        + " (standard deviation) of its average.")
+                .orElse("");
     }
 }

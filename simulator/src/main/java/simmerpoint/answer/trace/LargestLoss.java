@@ -29,8 +29,9 @@ record LargestLoss(Estimate watts, Estimate outline, String words) {
                                 ledger.gap(),
                                 all,
                                 DishWords.bareLoss(result.scenario().dish())),
-                        new LargestLoss(ledger.shaded(), all, "is shaded off the mirrors by the " + noun + " itself"),
-                        new LargestLoss(ledger.mirrorLoss(), all, "is swallowed by the mirrors and the dust on them"),
+                        new LargestLoss(
+                                ledger.shaded(), all, "is kept off the mirrors by the " + noun + "\u2019s own shadow"),
+                        new LargestLoss(ledger.mirrorLoss(), all, "is absorbed by the mirrors and the dust on them"),
                         new LargestLoss(ledger.scattered(), all, "is scattered by the mirrors to all sides"),
                         new LargestLoss(ledger.stopped(), all, "is stopped by the grate or arm under the " + noun),
                         new LargestLoss(past(ledger), all, "is reflected but goes past the " + noun))
@@ -58,6 +59,13 @@ record LargestLoss(Estimate watts, Estimate outline, String words) {
     /** The same without the light it is part of. */
     String brief(FigureFormat figures) {
         return nextToNothing() ? hardlyAny(figures) : "Largest loss: " + tail(figures);
+    }
+
+    /** "159 W (17 %) is absorbed by the mirrors and the dust on them". */
+    String figure(FigureFormat figures) {
+        return nextToNothing()
+                ? "hardly any light is lost"
+                : figures.plainWatts(watts) + " (" + figures.percent(watts.value() / outline.value()) + ") " + words;
     }
 
     private boolean nextToNothing() {

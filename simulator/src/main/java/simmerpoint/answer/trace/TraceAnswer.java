@@ -22,6 +22,15 @@ public final class TraceAnswer {
         return of(result, system, " The command pan tells where it boils and where it simmers.");
     }
 
+    /** The same in a dozen lines. */
+    public static Answer brief(TraceResult result, UnitSystem system) {
+        return new ShortTrace(
+                        result,
+                        new FigureFormat(system),
+                        TargetWords.of(result.scenario().target()))
+                .answer();
+    }
+
     /** The same for a reader who has the answer about the pan's place beside it, not a command line. */
     public static Answer withoutHint(TraceResult result, UnitSystem system) {
         return of(result, system, "");

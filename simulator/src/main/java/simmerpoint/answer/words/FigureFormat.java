@@ -131,6 +131,14 @@ public record FigureFormat(UnitSystem system) {
         return Math.abs(e.value()) < 0.5 ? rounded(e.value(), 1) + NBSP + "W" : alone(e, 3, "W");
     }
 
+    /** Power in whole watts, "< 1 W" for a little of it. */
+    public String wholeWatts(Estimate e) {
+        double size = Math.abs(e.value());
+        return size >= 0.5
+                ? fixed(e.value(), 0) + NBSP + "W"
+                : size > 0 ? "<" + NBSP + "1" + NBSP + "W" : "0" + NBSP + "W";
+    }
+
     /** Flux with its error, kW/m²; below 10 W/m² in W/m². */
     public String flux(Estimate wattsPerSquareMetre) {
         return weak(wattsPerSquareMetre)
@@ -143,6 +151,11 @@ public record FigureFormat(UnitSystem system) {
         return weak(wattsPerSquareMetre)
                 ? alone(wattsPerSquareMetre, 3, "W/m\u00b2")
                 : alone(wattsPerSquareMetre.times(1e-3), 3, "kW/m\u00b2");
+    }
+
+    /** Flux that is known to a few per cent, kW/m²: two digits that count. */
+    public String roughFlux(double wattsPerSquareMetre) {
+        return rounded(wattsPerSquareMetre / 1000, 2) + NBSP + "kW/m\u00b2";
     }
 
     private static boolean weak(Estimate wattsPerSquareMetre) {

@@ -46,6 +46,26 @@ public final class MoveWords {
                 + figures.system().shortUnit();
     }
 
+    /** A length in the short unit, alone, as a hand sets it: whole centimetres, half inches; "−", "+" before it. */
+    public String step(double metres) {
+        double halves = first.system() == UnitSystem.INCH ? 2 : 1;
+        double x = Math.round(metres / first.system().shortUnitMetres() * halves) / halves;
+        String digits = FigureFormat.fixed(Math.floor(Math.abs(x)), 0);
+        boolean half = Math.abs(x) % 1 > 0;
+        String size = half ? (digits.equals("0") ? "" : digits) + "\u00bd" : digits;
+        return (x < 0 ? "\u2212" : x > 0 ? "+" : "") + size;
+    }
+
+    /** In a table. */
+    public static String brief(Move move) {
+        return switch (move) {
+            case PULL_BACK -> "along the axis";
+            case SLIDE -> "dish slid";
+            case RAISE -> "up and down";
+            case SIDE -> "sideways";
+        };
+    }
+
     /** A heading. */
     public static String heading(Move move) {
         return switch (move) {
@@ -91,6 +111,26 @@ public final class MoveWords {
             case RAISE -> offset >= 0 ? "raise the pan by " + length : "lower the pan by " + length;
             case SIDE -> "shift the pan to the " + (offset >= 0 ? "right" : "left") + " by " + length;
         };
+    }
+
+    /** The same in one unit, to the step that a hand sets: "raise the pan 18 cm". */
+    public String inShort(Move move, double offset) {
+        String length = step(Math.abs(offset)).replace("+", "") + unit();
+        return switch (move) {
+            case PULL_BACK -> "move the pan " + length + (offset >= 0 ? " away from the dish" : " nearer to the dish");
+            case SLIDE -> "slide the dish " + length + (offset >= 0 ? " away from the sun" : " towards the sun");
+            case RAISE -> (offset >= 0 ? "raise" : "lower") + " the pan " + length;
+            case SIDE -> "move the pan " + length + (offset >= 0 ? " to the right" : " to the left");
+        };
+    }
+
+    /** Half of a stretch, each way: "4 cm either way". */
+    public String margin(double stretchMetres) {
+        return step(stretchMetres / 2).replace("+", "") + unit() + " of that";
+    }
+
+    private String unit() {
+        return FigureFormat.NBSP + first.system().shortUnit();
     }
 
     /** Which way a step along the move goes, for instance "higher". */

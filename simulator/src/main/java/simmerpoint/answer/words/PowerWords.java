@@ -5,6 +5,7 @@ import java.util.Optional;
 import simmerpoint.heat.balance.StandardCookingPower;
 import simmerpoint.sampling.Estimate;
 import simmerpoint.study.trace.HeatResult;
+import simmerpoint.study.trace.LikelyResult;
 import simmerpoint.uncertainty.LikelyRange;
 import simmerpoint.units.UnitSystem;
 
@@ -64,6 +65,14 @@ public final class PowerWords {
         return power.substring(0, 1).toUpperCase(Locale.ROOT) + power.substring(1)
                 + sentence(asGiven).substring(figures.plainWatts(asGiven).length())
                 + " With every figure exactly as given it is " + figures.plainWatts(asGiven) + ".";
+    }
+
+    /** "about 470 W (four in five such cookers: 400 to 540 W) go into the water". */
+    public String inShort(Optional<LikelyResult> likely, Estimate asGiven) {
+        return likely.map(LikelyResult::power)
+                .filter(power -> power.high() > 0 && asGiven.value() > 0)
+                .map(power -> LikelyWords.power(power) + " " + meaning(asGiven))
+                .orElseGet(() -> gets(asGiven));
     }
 
     /** "70 °C, 50 °C above the air". */

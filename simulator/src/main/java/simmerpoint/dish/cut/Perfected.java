@@ -1,6 +1,7 @@
 package simmerpoint.dish.cut;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.function.DoubleFunction;
 import simmerpoint.dish.Cut;
 import simmerpoint.dish.CutKind;
@@ -8,6 +9,7 @@ import simmerpoint.dish.CutTrait;
 import simmerpoint.dish.DishPlan;
 import simmerpoint.dish.MirrorSurface;
 import simmerpoint.dish.PanelOutline;
+import simmerpoint.dish.RibLayout;
 import simmerpoint.geometry.Direction;
 
 /**
@@ -32,6 +34,9 @@ public record Perfected(Cut panels, boolean curved, boolean filled) implements C
 
     /** The dish with its panels bent to the paraboloid; the same dish where that changes nothing or cannot be. */
     public static DishPlan curved(DishPlan plan) {
+        if (plan.cut() instanceof MeasuredRibs ribs) {
+            return plan.withCut(ribs.under(curved(plan.withCut(ribs.panels())).cut()));
+        }
         if (!plan.cut().has(CutTrait.PARABOLOID) || !plan.cut().has(CutTrait.PANELS)) {
             return plan;
         }
@@ -41,6 +46,9 @@ public record Perfected(Cut panels, boolean curved, boolean filled) implements C
 
     /** The dish with mirror in place of all its holes; the same dish where there are none or they are unknown. */
     public static DishPlan filled(DishPlan plan) {
+        if (plan.cut() instanceof MeasuredRibs ribs) {
+            return plan.withCut(ribs.under(filled(plan.withCut(ribs.panels())).cut()));
+        }
         if (!plan.cut().has(CutTrait.PARABOLOID) || !plan.hasHoles()) {
             return plan;
         }
@@ -62,6 +70,11 @@ public record Perfected(Cut panels, boolean curved, boolean filled) implements C
     @Override
     public List<PanelOutline> outlines(DishPlan plan) {
         return panels.outlines(plan.withCut(panels));
+    }
+
+    @Override
+    public Optional<RibLayout> ribs(DishPlan plan) {
+        return panels.ribs(plan.withCut(panels));
     }
 
     @Override

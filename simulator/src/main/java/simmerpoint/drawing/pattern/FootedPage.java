@@ -17,7 +17,8 @@ import simmerpoint.drawing.TextStyle;
  * @param unit metres of a unit
  */
 record FootedPage(String heading, String words, Drawing body, String foot, double unit) implements Drawing {
-    private static final double HEAD = 44;
+    /** Height of the heading and the words below it. */
+    static final double HEAD = 44;
 
     @Override
     public double height(double width, TextMetrics metrics) {

@@ -3,6 +3,7 @@ package simmerpoint.drawing.pattern;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
+import simmerpoint.answer.words.FigureFormat;
 import simmerpoint.drawing.Box;
 import simmerpoint.drawing.Canvas;
 import simmerpoint.drawing.Drawing;
@@ -13,19 +14,30 @@ import simmerpoint.drawing.TextMetrics;
 import simmerpoint.drawing.TextStyle;
 import simmerpoint.geometry.Point;
 import simmerpoint.geometry.Polygon;
+import simmerpoint.workshop.CutPlan;
 import simmerpoint.workshop.PanelPlace;
+import simmerpoint.workshop.RibShape;
 
 /**
  * Which panel goes where, seen from the sun, the dish's upper edge up: each with the name of its piece, or, where all are alike, with
- * its number.
+ * its number. Panels that stand on no rib have their lean from level in degrees below it; ribs have their number beyond the rim.
  *
  * @param panels all of them
+ * @param ribs how many ribs there are
+ * @param ribRadius where a rib's number stands at the dish's edge, m from the axis
  */
-public record PanelMap(List<PanelPlace> panels) implements Drawing {
+public record PanelMap(List<PanelPlace> panels, int ribs, double ribRadius) implements Drawing {
     private static final double MARGIN = 4;
+    private static final double RIB_MARGIN = 22;
 
     /** Letters get as small as this: a printed page bears it. */
     private static final double LEAST = 5;
+
+    /** Of a plan. */
+    public static PanelMap of(CutPlan plan) {
+        int ribs = plan.rib().map(RibShape::count).orElse(0);
+        return new PanelMap(plan.places(), ribs, plan.scenario().dish().radiusMetres());
+    }
 
     @Override
     public double height(double width, TextMetrics metrics) {
@@ -38,12 +50,13 @@ public record PanelMap(List<PanelPlace> panels) implements Drawing {
                 .mapToDouble(v -> Math.max(Math.abs(v.x()), Math.abs(v.y())))
                 .max()
                 .orElse(1);
-        return (Math.min(box.width(), box.height()) / 2 - MARGIN) / reach;
+        double margin = ribs > 0 ? RIB_MARGIN : MARGIN;
+        return (Math.min(box.width(), box.height()) / 2 - margin) / reach;
     }
 
     private static Path path(PanelPlace panel, Box box, double scale) {
         List<double[]> corners = panel.edge().stream()
-                .map(v -> new double[] {box.middleX() + scale * v.y(), box.middleY() - scale * v.x()})
+                .map(v -> new double[] {box.middleX() - scale * v.y(), box.middleY() - scale * v.x()})
                 .toList();
         return Path.through(corners, true);
     }
@@ -55,15 +68,39 @@ public record PanelMap(List<PanelPlace> panels) implements Drawing {
         for (PanelPlace panel : panels) {
             Path path = path(panel, box, scale);
             canvas.draw(Style.PIECE, path);
-            double x = box.middleX() + scale * panel.middle().y();
-            double y = box.middleY() - scale * panel.middle().x();
             String words =
                     alike ? Integer.toString(panel.number()) : panel.piece().replace("panel ", "");
-            Box around = path.bounds();
-            double size = Math.max(LEAST, Math.min(Text.SIZE, 0.4 * Math.min(around.width(), around.height())));
-            canvas.write(Text.at(x, y + size / 3, words)
+            name(canvas, path.bounds(), words, panel);
+        }
+        for (int k = 0; k < ribs; k++) {
+            double angle = 2 * Math.PI * k / ribs;
+            double far = scale * ribRadius + 12;
+            canvas.write(Text.at(
+                            box.middleX() - far * Math.sin(angle),
+                            box.middleY() - far * Math.cos(angle) + 4,
+                            "rib " + (k + 1))
+                    .in(TextStyle.SOFT)
+                    .size(7)
+                    .middle());
+        }
+    }
+
+    /** In the middle of the panel; its lean in the line below. */
+    private void name(Canvas canvas, Box around, String words, PanelPlace panel) {
+        double size = Math.max(LEAST, Math.min(Text.SIZE, 0.36 * Math.min(around.width(), around.height())));
+        boolean leans = ribs == 0;
+        double up = leans ? 0.15 * size : -size / 3;
+        canvas.write(Text.at(around.middleX(), around.middleY() - up, words)
+                .in(TextStyle.LABEL)
+                .size(size)
+                .middle());
+        if (leans) {
+            canvas.write(Text.at(
+                            around.middleX(),
+                            around.middleY() + 0.75 * size,
+                            FigureFormat.fixed(Math.toDegrees(panel.cantRadians()), 1) + "\u00b0")
                     .in(TextStyle.LABEL)
-                    .size(size)
+                    .size(0.75 * size)
                     .middle());
         }
     }
@@ -78,7 +115,7 @@ public record PanelMap(List<PanelPlace> panels) implements Drawing {
     /** The panel at a point of a drawing in that box. */
     public Optional<PanelPlace> at(Box box, double x, double y) {
         double scale = scale(box);
-        double across = (x - box.middleX()) / scale;
+        double across = (box.middleX() - x) / scale;
         double up = (box.middleY() - y) / scale;
         return panels.stream()
                 .filter(panel -> new Polygon(panel.edge().stream()

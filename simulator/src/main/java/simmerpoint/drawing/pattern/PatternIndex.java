@@ -20,15 +20,12 @@ import simmerpoint.units.UnitSystem;
  * @param units for lengths
  */
 record PatternIndex(List<PatternSet> sets, UnitSystem units) implements Drawing {
-    /** Rows on one page. */
-    static final int ROWS = 7;
-
     private static final double ROW = 112;
     private static final double MAP = 150;
 
     @Override
     public double height(double width, TextMetrics metrics) {
-        return ROWS * ROW;
+        return sets.size() * ROW;
     }
 
     @Override
@@ -36,6 +33,11 @@ record PatternIndex(List<PatternSet> sets, UnitSystem units) implements Drawing 
         for (int k = 0; k < sets.size(); k++) {
             row(canvas, sets.get(k), new Box(box.x(), box.y() + k * ROW, box.width(), ROW));
         }
+    }
+
+    /** Rows on a page of that height. */
+    static int rows(double height) {
+        return Math.max(1, (int) (height / ROW));
     }
 
     private void row(Canvas canvas, PatternSet set, Box box) {
@@ -53,8 +55,9 @@ record PatternIndex(List<PatternSet> sets, UnitSystem units) implements Drawing 
         canvas.write(
                 Text.at(x, box.y() + 40, SawLength.text(width, height, units)).within(room));
         int pages = set.grid().pages();
-        canvas.write(Text.at(x, box.y() + 58, pages == 1 ? "one page" : pages + " pages: " + columns(set.grid()))
-                .within(room));
+        String where =
+                set.isSmall() ? "shares a page" : pages == 1 ? "one page" : pages + " pages: " + columns(set.grid());
+        canvas.write(Text.at(x, box.y() + 58, where).within(room));
     }
 
     private static String columns(PageGrid grid) {
@@ -72,7 +75,7 @@ record PatternIndex(List<PatternSet> sets, UnitSystem units) implements Drawing 
                 .map(p -> onMap(p, grid.turned(), tall, scale, box))
                 .toList();
         canvas.draw(Style.PIECE, Path.through(corners, true));
-        for (int column = 0; column < grid.columns(); column++) {
+        for (int column = 0; !set.isSmall() && column < grid.columns(); column++) {
             for (int row = 0; row < grid.rows(); row++) {
                 Box page = new Box(
                         box.x() + scale * column * grid.stepAcross(),

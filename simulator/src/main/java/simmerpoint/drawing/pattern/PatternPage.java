@@ -47,9 +47,17 @@ record PatternPage(Piece piece, PageGrid grid, int column, int row, double unit,
             double[] from = onPage(mark.from(), shown);
             double[] to = onPage(mark.to(), shown);
             canvas.line(Style.PATTERN_MARK, from[0], from[1], to[0], to[1]);
-            Text words = Text.at(to[0] + 4, to[1] + 4, mark.words()).in(TextStyle.NOTE);
-            canvas.write(words);
+            canvas.write(words(mark, from, to));
         }
+    }
+
+    /** Beyond the end of the mark's line: below it, or to its left where it runs to the left. */
+    private static Text words(Piece.Mark mark, double[] from, double[] to) {
+        boolean level = Math.abs(to[0] - from[0]) > Math.abs(to[1] - from[1]);
+        Text words = level
+                ? Text.at(to[0] - 5, to[1] + 4, mark.words()).end()
+                : Text.at(to[0], to[1] + 14, mark.words()).middle();
+        return words.in(TextStyle.NOTE);
     }
 
     /** From metres upwards to units on this page downwards. */

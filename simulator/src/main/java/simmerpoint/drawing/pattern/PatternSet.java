@@ -2,6 +2,7 @@ package simmerpoint.drawing.pattern;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import simmerpoint.drawing.Drawing;
 import simmerpoint.units.UnitSystem;
 import simmerpoint.workshop.CutPlan;
@@ -15,6 +16,9 @@ import simmerpoint.workshop.Piece;
  */
 public record PatternSet(Piece piece, PageGrid grid) {
     private static final double OVERLAP = 0.01;
+
+    /** Room for a name below a piece, m. */
+    private static final double NAME_ROOM = 0.01;
 
     private static final String JOINING =
             "All pieces at full size. Trim pages at solid thin lines and lay them on the dashed line of their neighbour.";
@@ -32,30 +36,46 @@ public record PatternSet(Piece piece, PageGrid grid) {
      */
     public static List<Drawing> pages(CutPlan plan, double width, double height, double unit, UnitSystem units) {
         PageGrid.Page page = new PageGrid.Page(width, height - PatternFoot.HEIGHT * unit, OVERLAP);
-        boolean ownFilm = plan.stock().filmEdge() > 0;
-        List<PatternSet> sets = plan.pieces().stream()
-                .filter(piece -> ownFilm || piece.use() != Piece.Use.FILM)
+        List<PatternSet> sets = Stream.concat(plan.pieces().stream(), plan.template().stream())
+                .filter(piece -> plan.hasOwnFilm() || piece.use() != Piece.Use.FILM)
                 .map(piece -> new PatternSet(piece, PageGrid.of(piece.outline(), page)))
                 .toList();
         List<Drawing> pages = new ArrayList<>();
         String title = plan.scenario().title();
-        for (int k = 0; k < sets.size(); k += PatternIndex.ROWS) {
-            List<PatternSet> some = sets.subList(k, Math.min(sets.size(), k + PatternIndex.ROWS));
+        int rows = PatternIndex.rows(page.height() / unit - FootedPage.HEAD);
+        for (int k = 0; k < sets.size(); k += rows) {
+            List<PatternSet> some = sets.subList(k, Math.min(sets.size(), k + rows));
             String heading = title.isEmpty() ? "Pieces to cut" : title;
             pages.add(new FootedPage(heading, JOINING, new PatternIndex(some, units), title, unit));
         }
-        PanelMap map = new PanelMap(plan.places());
+        PanelMap map = PanelMap.of(plan);
         pages.add(new FootedPage("Which panel goes where", SEEN, map, title, unit));
         String check = "Check the build" + (title.isEmpty() ? "" : " \u00b7 " + title);
         plan.check()
-                .ifPresent(lengths ->
-                        pages.add(new FootedPage(check, MEASURING, new CheckTable(lengths, units), title, unit)));
-        sets.forEach(set -> set.addPages(pages, title, unit));
+                .ifPresent(lengths -> pages.add(new FootedPage(
+                        check, MEASURING, new CheckTable(lengths, plan::tolerance, units), title, unit)));
+        sets.stream().filter(set -> !set.isSmall()).forEach(set -> set.addPages(pages, title, unit));
+        pages.addAll(SharedPage.of(sets.stream().filter(PatternSet::isSmall).toList(), page, unit, title));
         return pages;
     }
 
+    /** Whether it shares pages with others: it fits on one and has nothing drawn on it. */
+    boolean isSmall() {
+        return grid.pages() == 1 && piece.marks().isEmpty() && fitsWithItsName();
+    }
+
+    private boolean fitsWithItsName() {
+        double up = grid.turned() ? piece.outline().width() : piece.outline().height();
+        return up < grid.page().height() - NAME_ROOM;
+    }
+
+    /** Name and number of a piece. */
+    static String label(Piece piece) {
+        return piece.name() + ", cut " + piece.count();
+    }
+
     private void addPages(List<Drawing> pages, String title, double unit) {
-        String heading = piece.name() + ", cut " + piece.count() + (title.isEmpty() ? "" : " \u00b7 " + title);
+        String heading = label(piece) + (title.isEmpty() ? "" : " \u00b7 " + title);
         for (int row = 0; row < grid.rows(); row++) {
             for (int column = 0; column < grid.columns(); column++) {
                 pages.add(new PatternPage(piece, grid, column, row, unit, heading));

@@ -45,12 +45,14 @@ final class ScenarioBuilder {
         Cut cut = SurfaceValues.kind(v).maker().apply(new SurfaceValues(v, problems));
         SunShape shape = sunShape();
         problems.throwIfAny();
-        DishPlan dish = new DishPlan(
+        DishPlan planned = new DishPlan(
                 v.number("dish.diameter"),
                 v.number("dish.focal-length"),
                 v.number("dish.hub"),
                 v.number("dish.gap"),
                 cut);
+        DishPlan dish = AsBuiltDish.of(planned, v, problems);
+        problems.throwIfAny();
         Sunlight sun = new Sunlight(light.elevationRadians(), light.beamWattsPerSquareMetre(), shape);
         Optional<CookingSetup> cooking = isPlane() ? Optional.empty() : Optional.of(CookingBuilder.cooking(v));
         return new Scenario(

@@ -17,7 +17,7 @@ public final class Keys {
             Map.of("dish.surface", "dish.surface.cut", "sun.shape", "sun.shape.kind", "sky", "sky.kind");
 
     /** Sections that may be left out although some of their keys have no default. */
-    public static final Set<String> OPTIONAL = Set.of("place", "when", "sky");
+    public static final Set<String> OPTIONAL = Set.of("place", "when", "sky", "as-built");
 
     private static final List<Key> ALL = KeyTable.keys();
     private static final Map<String, Key> BY_PATH = byPath();

@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.function.UnaryOperator;
 import simmerpoint.dish.CutTrait;
 import simmerpoint.dish.built.BuildErrors;
+import simmerpoint.dish.cut.MeasuredRibs;
 import simmerpoint.dish.cut.Perfected;
 import simmerpoint.dish.mirror.Mirror;
 import simmerpoint.pan.Pan;
@@ -45,6 +46,7 @@ public final class Flaws {
             work("sag", "sagging sheet", BuildErrors.Cause.SAG),
             work("panel-edge", "panels cut short", BuildErrors.Cause.PANEL_EDGE),
             work("bubbles", "bubbles", BuildErrors.Cause.BUBBLES),
+            Flaw.of("ribs-as-built", "ribs not as planned", s -> s.withDish(MeasuredRibs.mended(s.dish()))),
             mirror("reflectance", "reflectance", m -> m.withReflectance(1))
                     .sized(SHARE, s -> s.mirror().reflectance()),
             mirror("scatter", "scatter", m -> m.withScattered(0))

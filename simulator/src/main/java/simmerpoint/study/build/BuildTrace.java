@@ -1,32 +1,48 @@
 package simmerpoint.study.build;
 
 import java.util.List;
+import java.util.Optional;
+import simmerpoint.dish.cut.MeasuredRibs;
 import simmerpoint.sampling.Estimate;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.study.paired.PairedStudy;
-import simmerpoint.study.paired.PairedWatts;
 import simmerpoint.study.trace.ImpossibleSetupException;
 import simmerpoint.study.trace.Progress;
 import simmerpoint.study.trace.TraceOptions;
 
 /**
- * What the planned cooker does.
+ * What a cooker does that is built as the scenario says.
  *
  * @param watts cooking power; of a bare disc, caught, W
+ * @param ribs what its ribs cost, if they were measured
+ * @param tolerances how far the ribs of the plan may be off at the distances asked for; none for a dish without ribs
  */
-public record BuildTrace(Estimate watts) {
+public record BuildTrace(Estimate watts, Optional<RibsAsBuilt> ribs, List<DepthTolerance> tolerances) {
     /** Rays where none are asked for: prices and tolerances need no more. */
     public static final long USUAL_RAYS = 1L << 15;
+
+    /** Keeps a copy of the list. */
+    public BuildTrace {
+        tolerances = List.copyOf(tolerances);
+    }
 
     /**
      * Traces it.
      *
+     * @param radii distances from the axis at which tolerances are asked for, m
      * @throws ImpossibleSetupException if the things named cannot stand as asked
      * @throws java.util.concurrent.CancellationException if {@code progress} says stop
      */
-    public static BuildTrace run(Scenario scenario, TraceOptions options, Progress progress) {
-        PairedWatts watts =
-                PairedStudy.watts(List.of(scenario), options, progress).get(0);
-        return new BuildTrace(watts.useful());
+    public static BuildTrace run(Scenario scenario, double[] radii, TraceOptions options, Progress progress) {
+        TraceOptions equal = options.withPrecision(0);
+        Scenario planned = scenario.withDish(MeasuredRibs.mended(scenario.dish()));
+        Optional<RibsAsBuilt> ribs = scenario.dish().cut() instanceof MeasuredRibs measured
+                ? Optional.of(RibsAsBuilt.of(scenario, measured, equal, progress))
+                : Optional.empty();
+        Estimate watts = ribs.map(RibsAsBuilt::built)
+                .orElseGet(() -> PairedStudy.watts(List.of(scenario), equal, progress)
+                        .get(0)
+                        .useful());
+        return new BuildTrace(watts, ribs, DepthTolerances.of(planned, radii, equal, progress));
     }
 }

@@ -15,8 +15,11 @@ import java.util.Random;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.concurrent.CancellationException;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import simmerpoint.dish.DishPlan;
+import simmerpoint.dish.cut.MeasuredRibs;
 import simmerpoint.sampling.Estimate;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.scenario.ScenarioException;
@@ -54,7 +57,12 @@ class BudgetStudyTest {
                 "workmanship.panel-edge", "1 mm",
                 "workmanship.bubble-height", "0.3 mm",
                 "workmanship.bubbled", "10 %"));
-        return example(flaws);
+        Scenario scenario = example(flaws);
+        List<List<Double>> heights = IntStream.range(0, 24)
+                .mapToObj(k -> List.of(0.001 * (k % 3), 0.002 * (k % 2)))
+                .toList();
+        DishPlan dish = scenario.dish();
+        return scenario.withDish(dish.withCut(new MeasuredRibs(dish.cut(), List.of(0.1, 0.6), heights)));
     }
 
     @Test
@@ -69,6 +77,7 @@ class BudgetStudyTest {
                         "sag",
                         "panel-edge",
                         "bubbles",
+                        "ribs-as-built",
                         "drift",
                         "jitter",
                         "grate-and-arm",

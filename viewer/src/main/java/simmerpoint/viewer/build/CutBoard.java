@@ -40,7 +40,7 @@ final class CutBoard extends Region {
         this.plan = plan;
         this.units = units;
         getStyleClass().add("cut-board");
-        map = new DishMap("cut-dish", new PanelMap(plan.places()), plan.panels(), pointed);
+        map = new DishMap("cut-dish", PanelMap.of(plan), plan.panels(), pointed);
         map.applyTheme(theme);
         words.setId("cut-piece");
         words.setWrapText(true);

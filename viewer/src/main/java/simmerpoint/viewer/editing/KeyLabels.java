@@ -26,7 +26,8 @@ final class KeyLabels {
             Map.entry("aim.turn", "Turn: the dish is pointed wrong"),
             Map.entry("aim.drift", "Drift: the sun has moved on"),
             Map.entry("mirror", "The mirror"),
-            Map.entry("workmanship", "The workmanship"));
+            Map.entry("workmanship", "The workmanship"),
+            Map.entry("as-built", "The ribs as built"));
 
     private static final Map<String, String> MEANINGS = Map.ofEntries(
             Map.entry("dish.surface.spacing equal-width", "all rings equally wide"),

@@ -1,0 +1,83 @@
+package simmerpoint.answer.cut;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.Collectors;
+import simmerpoint.answer.Columns;
+import simmerpoint.answer.Item;
+import simmerpoint.answer.words.FigureFormat;
+import simmerpoint.answer.words.MoneyWords;
+import simmerpoint.units.SawLength;
+import simmerpoint.units.UnitSystem;
+import simmerpoint.workshop.BuildCost;
+import simmerpoint.workshop.CutPlan;
+import simmerpoint.workshop.CuttingStock.Sheeting;
+import simmerpoint.workshop.SheetLayout;
+
+/**
+ * What to buy and what it costs.
+ *
+ * @param plan the dish
+ * @param units for lengths
+ */
+record BuyWords(CutPlan plan, UnitSystem units) {
+    /** A row of what to buy. */
+    private record Purchase(String name, SheetLayout layout) {}
+
+    Item sheets() {
+        List<Purchase> rows = new ArrayList<>();
+        if (plan.rib().isPresent()) {
+            rows.add(new Purchase(sheeting(plan.stock().ribMaterial()) + " for ribs", plan.ribSheets()));
+        }
+        rows.add(new Purchase(sheeting(plan.stock().panelMaterial()) + " for panels", plan.panelSheets()));
+        rows.add(new Purchase("mirror film", plan.filmSheets()));
+        return Columns.<Purchase>none()
+                .with("what", Purchase::name)
+                .with(
+                        "size",
+                        p -> SawLength.text(
+                                p.layout().sheet().width(), p.layout().sheet().length(), units))
+                .with("how many", p -> Integer.toString(p.layout().sheets().size()))
+                .with(
+                        "waste",
+                        p -> new FigureFormat(units).percent(1 - p.layout().usedShare()))
+                .table(rows);
+    }
+
+    Optional<String> cost() {
+        return plan.cost().map(cost -> {
+            MoneyWords money = new MoneyWords(cost.currency());
+            String perWatt = plan.trace().stream()
+                    .mapToDouble(trace -> trace.watts().value())
+                    .mapToObj(cost::perWatt)
+                    .flatMapToDouble(OptionalDouble::stream)
+                    .mapToObj(each -> ", " + money.perWatt(each) + " of cooking power")
+                    .collect(Collectors.joining());
+            return "It costs " + money.amount(cost.total()) + perWatt + ": " + parts(cost, money) + ".";
+        });
+    }
+
+    private static String parts(BuildCost cost, MoneyWords money) {
+        Map<String, Double> parts = new LinkedHashMap<>();
+        parts.put("sheets for ribs", cost.ribs());
+        parts.put("sheets for panels", cost.panels());
+        parts.put("film", cost.film());
+        parts.put("stand", cost.stand());
+        parts.put("all else", cost.rest());
+        return parts.entrySet().stream()
+                .filter(part -> part.getValue() > 0)
+                .map(part -> part.getKey() + " " + money.amount(part.getValue()))
+                .collect(Collectors.joining(", "));
+    }
+
+    private String sheeting(Sheeting sheeting) {
+        String thickness = units == UnitSystem.METRIC
+                ? new FigureFormat(units).length(sheeting.thickness(), 2)
+                : SawLength.text(sheeting.thickness(), units);
+        return thickness + " " + sheeting.material().name();
+    }
+}

@@ -1,0 +1,86 @@
+package simmerpoint.answer.cut;
+
+import simmerpoint.answer.words.FigureFormat;
+import simmerpoint.units.UnitSystem;
+import simmerpoint.workshop.CutPlan;
+import simmerpoint.workshop.MountLoad;
+import simmerpoint.workshop.WindLoad;
+
+/**
+ * What the dish weighs, what its mount carries and what wind does.
+ *
+ * @param plan the dish
+ * @param units of the words
+ */
+record WeightWords(CutPlan plan, UnitSystem units) {
+    private static final double FOOT = 0.3048;
+
+    /** Contact glue or spray on one face, kg/m² (typical). */
+    private static final double GLUE = 0.2;
+
+    String weight() {
+        String ribs = plan.rib().isPresent() ? "ribs " + mass(plan.ribMass()) + ", " : "";
+        return "About: " + ribs + "panels " + mass(plan.panelMass()) + ", film " + mass(plan.filmMass()) + "; "
+                + mass(plan.mass())
+                + " in all, without glue, screws and rim. Film takes some " + mass(GLUE * plan.filmArea())
+                + " of glue on " + area(plan.filmArea())
+                + ". Densities are typical ones; the shop's sheet may be a fifth off.";
+    }
+
+    String mount() {
+        MountLoad load = plan.mountLoad();
+        return "The centre of mass lies " + figures().length(load.centreHeight(), 2)
+                + " in front of the dish\u2019s middle and "
+                + figures().length(load.lever(), 2) + " from the mount, where the weight pulls with up to "
+                + moment(load.weightMoment()) + "; a wind of " + speed(MountLoad.WIND) + " twists it with up to "
+                + moment(load.windMoment()) + ". Mount and tripod should hold twice both together, "
+                + moment(load.wantedMoment()) + ".";
+    }
+
+    String wind() {
+        WindLoad wind = plan.wind();
+        return tips() + " At " + speed(8) + ", a fresh breeze, it pushes with " + force(wind.force(8))
+                + ", and dish and stand together would need " + mass(wind.massFor(8))
+                + ". Gusts push harder than the mean wind: turn the dish down or tie it well before that.";
+    }
+
+    String tips() {
+        return "Wind straight into the dish tips it over its feet from about "
+                + speed(plan.wind().tippingSpeed()) + " on.";
+    }
+
+    private FigureFormat figures() {
+        return new FigureFormat(units);
+    }
+
+    private String moment(double newtonMetres) {
+        return units == UnitSystem.METRIC
+                ? FigureFormat.rounded(newtonMetres, 2) + FigureFormat.NBSP + "N\u00b7m"
+                : FigureFormat.rounded(newtonMetres / UnitSystem.POUND_FORCE_NEWTONS / FOOT, 2) + FigureFormat.NBSP
+                        + "lbf\u00b7ft";
+    }
+
+    private String mass(double kilograms) {
+        return units == UnitSystem.METRIC
+                ? FigureFormat.rounded(kilograms, 2) + FigureFormat.NBSP + "kg"
+                : FigureFormat.rounded(kilograms / UnitSystem.POUND_KILOGRAMS, 2) + FigureFormat.NBSP + "lb";
+    }
+
+    private String area(double squareMetres) {
+        return units == UnitSystem.METRIC
+                ? FigureFormat.rounded(squareMetres, 2) + FigureFormat.NBSP + "m\u00b2"
+                : FigureFormat.rounded(squareMetres / (FOOT * FOOT), 2) + FigureFormat.NBSP + "ft\u00b2";
+    }
+
+    private String force(double newtons) {
+        return units == UnitSystem.METRIC
+                ? FigureFormat.rounded(newtons, 2) + FigureFormat.NBSP + "N"
+                : FigureFormat.rounded(newtons / UnitSystem.POUND_FORCE_NEWTONS, 2) + FigureFormat.NBSP + "lbf";
+    }
+
+    private String speed(double metresPerSecond) {
+        return units == UnitSystem.METRIC
+                ? FigureFormat.rounded(metresPerSecond, 2) + FigureFormat.NBSP + "m/s"
+                : FigureFormat.rounded(metresPerSecond / UnitSystem.MILE_PER_HOUR, 2) + FigureFormat.NBSP + "mph";
+    }
+}

@@ -1,0 +1,132 @@
+package simmerpoint.dish.cut;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.DoubleFunction;
+import java.util.stream.IntStream;
+import simmerpoint.dish.Cut;
+import simmerpoint.dish.CutKind;
+import simmerpoint.dish.CutTrait;
+import simmerpoint.dish.DishPlan;
+import simmerpoint.dish.FlatPanel;
+import simmerpoint.dish.MirrorSurface;
+import simmerpoint.dish.PanelOutline;
+import simmerpoint.dish.PanelSize;
+import simmerpoint.dish.RibLayout;
+import simmerpoint.geometry.Direction;
+import simmerpoint.geometry.Vec;
+
+/**
+ * The panels of another cut on ribs that are not as planned. Between two ribs a panel is ruled by straight lines that join points at
+ * equal distance from the axis. Sheet that is bent and not stretched would join points whose slopes along the ribs are equal; where
+ * those of two ribs differ by Δ the two surfaces are up to fΔ²/4 apart midway, and lean by up to fΔ²/w at a rib, w the width there
+ * (derived here: the lines shift by 2fΔ along a curve of radius 2f): 0.02 mm and 0.8 mrad for 10 mrad, 0.8 m and 10 cm.
+ *
+ * @param panels the cut as planned
+ * @param radii distances from the axis at which ribs were measured, rising, m
+ * @param heights of each rib above its plan there, m; ribs in the order of sectors
+ */
+public record MeasuredRibs(Cut panels, List<Double> radii, List<List<Double>> heights) implements Cut {
+    /** Keeps copies; refuses a cut without ribs. */
+    public MeasuredRibs {
+        if (!panels.has(CutTrait.RIBS) || panels instanceof MeasuredRibs) {
+            throw new IllegalArgumentException("ribs cannot be measured on " + panels);
+        }
+        radii = List.copyOf(radii);
+        heights = heights.stream().map(List::copyOf).toList();
+    }
+
+    /** The dish with its ribs as planned; the same dish where they are. */
+    public static DishPlan mended(DishPlan plan) {
+        return plan.cut() instanceof MeasuredRibs ribs ? plan.withCut(ribs.panels) : plan;
+    }
+
+    /** The same with one rib as planned; ribs count from 0. */
+    public MeasuredRibs withRibMended(int rib) {
+        List<List<Double>> others = new ArrayList<>(heights);
+        others.set(rib, radii.stream().map(r -> 0.0).toList());
+        return new MeasuredRibs(panels, radii, others);
+    }
+
+    /** The same ribs under other panels of the same layout. */
+    MeasuredRibs under(Cut other) {
+        return new MeasuredRibs(other, radii, heights);
+    }
+
+    private DishPlan inner(DishPlan plan) {
+        return plan.withCut(panels);
+    }
+
+    RibDeviations deviations(DishPlan plan) {
+        return new RibDeviations(ribs(plan).orElseThrow(), radii, heights);
+    }
+
+    @Override
+    public CutKind kind() {
+        return panels.kind();
+    }
+
+    @Override
+    public MirrorSurface surface(DishPlan plan, Direction sunInDish) {
+        return new MeasuredRibSurface(deviations(plan), plan.hubMetres() / 2, panels.surface(inner(plan), sunInDish));
+    }
+
+    @Override
+    public List<PanelOutline> outlines(DishPlan plan) {
+        RibDeviations deviations = deviations(plan);
+        return panels.outlines(inner(plan)).stream()
+                .map(o -> new PanelOutline(
+                        o.panel(),
+                        o.edge().stream()
+                                .map(p -> p.plus(new Vec(
+                                        0, 0, deviations.at(p.x(), p.y()).height())))
+                                .toList(),
+                        o.hole()))
+                .toList();
+    }
+
+    @Override
+    public List<FlatPanel> flatPanels(DishPlan plan) {
+        return panels.flatPanels(inner(plan));
+    }
+
+    @Override
+    public String description(DishPlan plan, String count, DoubleFunction<String> length) {
+        return panels.description(inner(plan), count, length) + ", on ribs as measured";
+    }
+
+    @Override
+    public String shapeLossName() {
+        return panels.shapeLossName();
+    }
+
+    @Override
+    public Optional<PanelSize> largestPanel(DishPlan plan) {
+        return panels.largestPanel(inner(plan));
+    }
+
+    @Override
+    public Optional<RibLayout> ribs(DishPlan plan) {
+        return panels.ribs(inner(plan));
+    }
+
+    @Override
+    public double gapLimit(double diameterMetres, double hubMetres) {
+        return panels.gapLimit(diameterMetres, hubMetres);
+    }
+
+    /** Greatest height of a rib above or below its plan, m. */
+    public double farthestOff(int rib) {
+        return heights.get(rib).stream().mapToDouble(Math::abs).max().orElse(0);
+    }
+
+    /** Greatest difference of the slopes of two neighbouring ribs, rad: what the error of the ruled surface comes from. */
+    public double slopeDifference(DishPlan plan) {
+        RibDeviations deviations = deviations(plan);
+        return IntStream.range(0, heights.size())
+                .mapToDouble(deviations::slopeDifference)
+                .max()
+                .orElse(0);
+    }
+}
