@@ -83,7 +83,7 @@ final class FileActions {
                             ShippedScenarios.open(name, ConfigFolder.usual().resolve("examples"));
                     fx.execute(() -> {
                         document.lay(opened);
-                        tell.accept(String.join(" ", opened.read().warnings()));
+                        tell.accept(WarningWords.of(opened.read().warnings()));
                     });
                 } catch (ScenarioException | IOException e) {
                     fx.execute(() -> tell.accept("Not opened. " + e.getMessage()));
@@ -106,7 +106,7 @@ final class FileActions {
     private void lay(Path file, OpenedFile opened) {
         document.lay(opened);
         recent.add(file);
-        tell.accept(String.join(" ", opened.read().warnings()));
+        tell.accept(WarningWords.of(opened.read().warnings()));
     }
 
     private void refuse(Path file, ScenarioException e) {
