@@ -31,11 +31,15 @@ final class AimCommand extends ScenarioCommand {
             names = "--stick",
             paramLabel = "LENGTH",
             converter = Converters.Stick.class,
-            description = "Length of the sighting stick whose shadow you aim by (default: 10 cm).")
-    private double stick = AimPlan.USUAL_STICK;
+            description = "Length of the sighting stick whose shadow you aim by (default: 10 cm or 4 in).")
+    private Double stick;
 
     AimCommand(Terminal terminal) {
         super(terminal);
+    }
+
+    private AimPlan plan() {
+        return new AimPlan(loss, stick == null ? AimPlan.usual(units).stickMetres() : stick);
     }
 
     @Override
@@ -44,8 +48,7 @@ final class AimCommand extends ScenarioCommand {
         CheckedScenario read = read();
         Scenario scenario = read.atOneMoment();
         tellOddities(read);
-        AimResult result =
-                study(name(), progress -> AimStudy.run(scenario, new AimPlan(loss, stick), rays.options(), progress));
+        AimResult result = study(name(), progress -> AimStudy.run(scenario, plan(), rays.options(), progress));
         outputs.write(ResultFiles.of(result, units), terminal);
         say(result, AimAnswer::brief, AimAnswer::of);
         return 0;

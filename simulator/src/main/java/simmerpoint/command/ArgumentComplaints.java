@@ -89,7 +89,7 @@ final class ArgumentComplaints {
     private static String unknownOption(String option, CommandLine command) {
         for (CommandLine sub : command.getSubcommands().values()) {
             if (sub.getCommandSpec().optionsMap().containsKey(option)) {
-                return option + " belongs behind a command: simmerpoint " + sub.getCommandName() + " " + option;
+                return option + " goes after a command: simmerpoint " + sub.getCommandName() + " " + option;
             }
         }
         return "there is no option " + option

@@ -47,8 +47,8 @@ final class CompareCommand extends StudyCommand {
             arity = "1",
             paramLabel = "KEY=VALUE,VALUE",
             description =
-                    "Any key of the scenario by its full path, and values as in the file; once for each key. A value that "
-                            + "holds a comma stands in quotes, or has a backslash before the comma.")
+                    "Any key of the scenario by its full path, and values as in the file; once for each key. A value with "
+                            + "a comma in it goes in quotes, or takes a backslash before the comma.")
     private List<String> varied = new ArrayList<>();
 
     CompareCommand(Terminal terminal) {

@@ -90,7 +90,7 @@ final class DesignCommand extends StudyCommand {
 
     private void refuseOptions() throws WrongUse, OutputException {
         if (design.watts != null && design.level != null) {
-            throw new WrongUse("--watts and --level are two wishes for one thing; give one of them.");
+            throw new WrongUse("--watts and --level both say what is wanted; give one of them.");
         }
         if (rays.options().precision() > 0) {
             throw new WrongUse("--precision does not go with a search: dishes are compared by equally many rays; "
@@ -135,7 +135,7 @@ final class DesignCommand extends StudyCommand {
                 study(ScenarioInput.name(file), progress -> DesignStudy.wattsFor(level, scenario, options, progress));
         if (!Double.isFinite(watts)) {
             throw new WrongUse(ScenarioInput.name(file)
-                    + ": no light brings this pan so far; close its lid or keep the wind off it.");
+                    + ": no amount of light gets this pan that far; close its lid or keep the wind off it.");
         }
         return new DesignGoal(watts, Optional.of(level));
     }

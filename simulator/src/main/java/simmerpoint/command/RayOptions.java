@@ -28,9 +28,8 @@ final class RayOptions {
             names = "--seed",
             paramLabel = "N",
             converter = Converters.Seed.class,
-            description =
-                    "Whole number from which chance is drawn (default: 1). Another seed is also another dish glued with "
-                            + "the same care: its panels lean otherwise (mirror.panel-tilt).")
+            description = "Whole number that seeds chance (default: 1). Another seed is also another dish glued with "
+                    + "the same care: its panels lean differently (mirror.panel-tilt).")
     private long seed = TraceOptions.DEFAULT_SEED;
 
     @Option(

@@ -13,6 +13,7 @@ import simmerpoint.report.AtomicFile;
 import simmerpoint.report.CookerReport;
 import simmerpoint.scenario.checks.CheckedScenario;
 import simmerpoint.study.FullStudy;
+import simmerpoint.study.aim.AimPlan;
 
 /** Everything about one cooker on one page. */
 @Command(
@@ -51,7 +52,9 @@ final class ReportCommand extends InputCommand {
         tellOddities(read);
         byte[] bytes = CookerReport.bytes(
                 read,
-                study(ScenarioInput.name(file), progress -> FullStudy.run(read, rays.options(), progress)),
+                study(
+                        ScenarioInput.name(file),
+                        progress -> FullStudy.run(read, AimPlan.usual(units), rays.options(), progress)),
                 ScenarioInput.fileName(file),
                 units);
         if (toTerminal) {

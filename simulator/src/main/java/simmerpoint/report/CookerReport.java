@@ -55,7 +55,7 @@ public final class CookerReport {
         String title = words.isEmpty() ? NAMELESS : words;
         List<HtmlChapter> chapters = chapters();
         return HtmlPage.bytes(title, pen -> {
-            pen.open("header").line();
+            pen.open("header", "class", "sheet").line();
             pen.leaf("h1", XmlText.cut(title, LONGEST_HEADING), "dir", "auto").line();
             pen.leaf(
                             "p",
@@ -65,6 +65,7 @@ public final class CookerReport {
                             "subtitle")
                     .line();
             keyFigures(pen);
+            new FirstSheet(result, system).write(pen);
             pen.close("header").line();
             HtmlPage.contents(chapters, pen);
             pen.open("main").line();

@@ -19,6 +19,6 @@ final class DesignPicture {
                 .with(new DesignChart(result, system))
                 .caption(
                         "Each stair: the smallest dish for its number of panels, with the focal length that suits it best."
-                                + " Dots: traced anew; aim \u00b1: drift that costs a tenth of the watts.");
+                                + " Dots: traced again, with how often to aim.");
     }
 }

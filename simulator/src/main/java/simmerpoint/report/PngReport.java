@@ -15,7 +15,7 @@ import simmerpoint.units.UnitSystem;
 
 /**
  * The flux map as a picture: for a pan the plane of its underside from above with the sun's side at the top, the lid, and
- * the unrolled wall from outside; for a bare disc its plane as seen from the dish. All on one colour scale.
+ * the unrolled wall from outside; for a bare disc its plane as seen from the dish. Lid and wall in colours of their own, where light falls on them.
  */
 final class PngReport {
     private static final double FIGURES = 14;
@@ -44,7 +44,7 @@ final class PngReport {
     }
 
     private static String watts(TraceResult result, FigureFormat figures) {
-        String reach = figures.watts(result.ledger().caught()) + " of focused sunlight ";
+        String reach = figures.plainWatts(result.ledger().caught()) + " of focused sunlight ";
         String first = TargetWords.of(result.scenario().target()).isPan()
                 ? new PowerWords(result.heat(), figures.system()).gets(result.useful()) + "; " + reach + "reach the pan"
                 : reach + "land on the disc";

@@ -69,9 +69,7 @@ final class ReportChapters {
     }
 
     HtmlChapter dish(CheckedScenario read) {
-        return HtmlChapter.of("dish", "What it looks like", ScenarioAnswer.of(read, system))
-                .with(0, FrontFigure.of(trace.scenario(), system))
-                .with(0, SideFigure.of(trace.scenario(), system));
+        return HtmlChapter.of("dish", "What the scenario says", ScenarioAnswer.of(read, system));
     }
 
     HtmlChapter light() {
@@ -116,6 +114,11 @@ final class ReportChapters {
 
     /** The cautions for all chapters together, by the hottest light of them. */
     List<Item> cautions() {
+        return cautions(result);
+    }
+
+    static List<Item> cautions(FullStudy.Result result) {
+        TraceResult trace = result.trace();
         String noun = TargetWords.of(trace.scenario().target()).noun();
         List<Item> items = new ArrayList<>(Cautions.items(result.cautionFlux(), noun));
         if (result.pan().isPresent()) {

@@ -55,12 +55,12 @@ public final class FullStudy {
     }
 
     /**
-     * Studies what was read with {@code options} for each part.
+     * Studies what was read with {@code options} for each part and {@code aiming} for the aim.
      *
      * @throws ImpossibleSetupException if the things named cannot stand as asked
      * @throws java.util.concurrent.CancellationException if {@code progress} says stop
      */
-    public static Result run(CheckedScenario read, TraceOptions options, Progress progress) {
+    public static Result run(CheckedScenario read, AimPlan aiming, TraceOptions options, Progress progress) {
         Scenario scenario = read.scenario();
         Progress first = new PartialProgress(progress, 0, PLACED);
         Optional<PanResult> pan = scenario.cooking().map(kitchen -> PanStudy.run(scenario, options, first));
@@ -71,15 +71,15 @@ public final class FullStudy {
                 .map(outdoors -> DayPlan.hourly(outdoors.when().toLocalDate()))
                 .map(plan -> DayStudy.run(
                         read, plan, options, Optional.of(likely), new PartialProgress(progress, PLACED, PASSED)));
-        Optional<AimResult> aim = aim(scenario, options, new PartialProgress(progress, PASSED, AIMED));
+        Optional<AimResult> aim = aim(scenario, aiming, options, new PartialProgress(progress, PASSED, AIMED));
         BudgetResult budget = BudgetStudy.run(scenario, options, new PartialProgress(progress, AIMED, 1));
         return new Result(trace.withLikely(likely), pan, day, aim, budget.withLikely(likely));
     }
 
     /** Empty where the dish cannot stand dead on or then throws no light on the target: the aim is then the least worry. */
-    private static Optional<AimResult> aim(Scenario scenario, TraceOptions options, Progress progress) {
+    private static Optional<AimResult> aim(Scenario scenario, AimPlan plan, TraceOptions options, Progress progress) {
         try {
-            return Optional.of(AimStudy.run(scenario, AimPlan.USUAL, options, progress));
+            return Optional.of(AimStudy.run(scenario, plan, options, progress));
         } catch (ImpossibleSetupException e) {
             return Optional.empty();
         }

@@ -21,26 +21,13 @@ public final class SawLength {
         return switch (system) {
             case METRIC ->
                 signed(Math.round(metres / MILLIMETRE), Long.toString(Math.abs(Math.round(metres / MILLIMETRE))));
-            case INCH -> sixteenths(Math.round(metres / UnitSystem.INCH.shortUnitMetres() * SIXTEENTHS));
+            case INCH -> InchLength.fraction(metres / UnitSystem.INCH.shortUnitMetres(), SIXTEENTHS);
         };
     }
 
     /** Two lengths with one unit: "612 × 305 mm". */
     public static String text(double width, double height, UnitSystem system) {
         return number(width, system) + " \u00d7 " + text(height, system);
-    }
-
-    private static String sixteenths(long count) {
-        long whole = Math.abs(count) / SIXTEENTHS;
-        long over = Math.abs(count) % SIXTEENTHS;
-        int under = SIXTEENTHS;
-        while (over != 0 && over % 2 == 0) {
-            over /= 2;
-            under /= 2;
-        }
-        String part = over == 0 ? "" : over + "/" + under;
-        String size = whole == 0 && over != 0 ? part : over == 0 ? Long.toString(whole) : whole + " " + part;
-        return signed(count, size);
     }
 
     private static String signed(long count, String size) {

@@ -37,7 +37,7 @@ class AimCommandTest extends CommandRuns {
     void takesLossAndStick() throws IOException {
         String disc = file(SMOOTH + "plane: {disc: 20 cm}\n");
         assertEquals(0, run("aim", "--full", disc, FEW, "--loss=5%", "--stick=1 m"), err());
-        assertTrue(said().contains("by then 5 % less is there"), said());
+        assertTrue(said().contains("by then you lose 5 %"), said());
         assertTrue(said().contains("stick 100 cm long"), said());
         assertTrue(said().contains("land on the disc"), said());
     }

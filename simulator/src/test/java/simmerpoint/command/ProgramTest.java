@@ -59,7 +59,7 @@ class ProgramTest extends CommandRuns {
                 "trce | there is no command trce; did you mean trace?",
                 "mine.yaml | to trace that file: simmerpoint trace mine.yaml",
                 "banana | there is no command banana",
-                "--json x | belongs behind a command: simmerpoint trace --json",
+                "--json x | goes after a command: simmerpoint trace --json",
                 "trace --ryas 5 | there is no option --ryas; did you mean --rays?",
                 "trace --presicion=5% | did you mean --precision?",
                 "trace --rays | --rays needs a value",

@@ -82,7 +82,7 @@ class CookerReportTest {
         assertEquals(
                 List.of(
                         "What the pan gets",
-                        "What it looks like",
+                        "What the scenario says",
                         "Where the light lands",
                         "How hot the pan's bottom gets",
                         "Where the sunlight goes",

@@ -64,7 +64,7 @@ class BadKeysTest {
                 smooth.replace("slope-error: 5", "panel-tilt: 5"),
                 9,
                 "mirror.panel-tilt",
-                "a smooth dish has no panels to glue askew");
+                "a smooth dish has no panels that could be glued crooked");
     }
 
     @ParameterizedTest

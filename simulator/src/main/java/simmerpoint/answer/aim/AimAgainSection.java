@@ -59,8 +59,8 @@ record AimAgainSection(AimResult result, FigureFormat figures, TargetWords words
     private String again() {
         AimInterval interval = result.deadOnInterval();
         return off() + (AimOffWords.isOff(result.times()) ? "Aimed dead on, aim" : "Aim") + " again every "
-                + SkyWords.minutes(interval.minutes()) + ": by then " + loss()
-                + " less is there than aiming again would give. Aimed dead on, "
+                + SkyWords.minutes(interval.minutes()) + ": by then you lose " + loss()
+                + " of what a fresh aim gives. Aimed dead on, "
                 + figures.plainWatts(result.deadOnWatts()) + " " + words.useful()
                 + "; on average over that time it is " + figures.plainWatts(interval.mean()) + ", "
                 + ofDeadOn(interval.mean()) + " of dead on.";
@@ -70,7 +70,7 @@ record AimAgainSection(AimResult result, FigureFormat figures, TargetWords words
         AimInterval interval = result.deadOnInterval();
         boolean toTheHorizon = interval.minutes() * result.way().radiansPerMinute() < AimTolerance.RANGE * (1 - 1e-6);
         return off() + "For " + SkyWords.minutes(interval.minutes())
-                + (toTheHorizon ? ", until the sun is down," : ", as long as is looked at,")
+                + (toTheHorizon ? ", until the sun is down," : ", as far as was looked,")
                 + " the dish need not be aimed again: of the "
                 + figures.plainWatts(result.deadOnWatts()) + " that " + words.useful()
                 + " when it is aimed dead on, less than " + loss() + " are lost. The average over that time is "
@@ -144,17 +144,17 @@ record AimAgainSection(AimResult result, FigureFormat figures, TargetWords words
         }
         String worst = result.minutes().isPresent()
                 ? ", which costs this dish the most of up, down, right and left."
-                : "; nor is so much lost when it goes another way.";
+                : "; in any other direction less is lost.";
         return "The scenario does not name place and time, so this is the cautious figure: the sun at its fastest, "
                 + speed + ", going " + goes + worst
-                + " With place: and when: in the scenario the sun\u2019s real way is taken.";
+                + " With place: and when: in the scenario it is the sun\u2019s real path.";
     }
 
     private String ahead(AimLead lead) {
         AimInterval with = lead.interval();
         AimInterval without = result.longInterval();
         String noun = words.noun();
-        return "Or aim ahead, and only every " + SkyWords.minutes(with.minutes()) + ": turn the dish "
+        return "Or aim ahead, only every " + SkyWords.minutes(with.minutes()) + ": turn the dish "
                 + SkyWords.angle(lead.radians()) + " beyond the sun, the way the sun goes" + parts(lead)
                 + ", and let the sun drift through. The " + noun + " then gets " + figures.plainWatts(with.mean())
                 + " on average and never less than " + figures.plainWatts(with.least())

@@ -88,7 +88,7 @@ public final class AimAnswer {
         return Section.headed(Cautions.HEADING)
                 .caution(BY_SHADOW)
                 .caution("While the dish turns or waits for the sun, light lands beside the " + noun
-                        + ": on handles, stand, and whatever is behind. Keep all that burns away from there.")
+                        + ": on handles, stand, and whatever is behind. Keep anything that burns away from there.")
                 .addAll(Cautions.items(hottest(result), noun))
                 .build();
     }
@@ -109,8 +109,7 @@ public final class AimAnswer {
                                 + "clear, nothing but the sun moves; how well a hand aims is not in here.")
                 .sayIf(
                         result.scenario().built().mirror().panelTiltRadians() > 0,
-                        "Panels glued askew fall otherwise in every dish built with the same care: another seed is "
-                                + "another such dish.")
+                        "No two dishes are glued alike: another seed is another dish built with the same care.")
                 .say(FigureFormat.count(run.rays()) + " rays dead on, " + FigureFormat.count(run.curveRays())
                         + " for each point of the curves, " + FigureFormat.count(run.mapRays()) + " for each of the "
                         + FigureFormat.count(run.aims()) + " aims of the maps, whose light was cast "

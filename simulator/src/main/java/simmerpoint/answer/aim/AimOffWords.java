@@ -47,7 +47,7 @@ final class AimOffWords {
     static String compared(AimTimes times, FigureFormat figures) {
         Estimate gained = times.asAimed().usefulBeyond(times.deadOn().watts());
         if (Math.abs(gained.value()) < 2 * gained.standardError()) {
-            return "no less and no more than can be told from dead on";
+            return "no different from dead on as far as can be told";
         }
         double share = Math.abs(gained.value()) / times.deadOnWatts().value();
         return figures.percent(share) + (gained.value() < 0 ? " less" : " more") + " than dead on";

@@ -25,7 +25,7 @@ record AimTableSection(AimResult result, FigureFormat figures, TargetWords words
                 .add(table())
                 .say("Angles are counted from dead on, the shadow\u2019s tip from the foot of a stick "
                         + figures.length(result.plan().stickMetres())
-                        + " long that stands on the dish along its axis. Looked at: up to "
+                        + " long that stands on the dish along its axis. Range searched: up to "
                         + figures.degrees(AimTolerance.RANGE) + ", the sun above the horizon, the " + words.noun()
                         + " clear of the mirror.")
                 .say(asAimed())

@@ -98,7 +98,7 @@ public final class BudgetAnswer {
         }
         FlawCost dearest = result.costs().get(0);
         if (!Significance.of(dearest.offInTurn()) || dearest.offInTurn().value() < 0) {
-            return start + "; mending any one flaw alone would bring nothing to speak of.";
+            return start + "; mending any one flaw alone would bring next to nothing.";
         }
         return start + "; the most costly is " + flaws.told(dearest.flaw()) + " (\u2212"
                 + figures.plainWatts(dearest.offInTurn()) + ").";
@@ -189,8 +189,8 @@ public final class BudgetAnswer {
         left(
                 parts,
                 result.leftAlone(),
-                "the right column adds up to, since what is forgiven one flaw is not forgiven all of them together",
-                "the right column adds up to, since light that one flaw took no other can take");
+                "the right column adds up to, since the pan forgives one flaw but not all of them together",
+                "the right column adds up to, since light lost to one flaw cannot be lost to another");
         return "All flaws together cost " + watts(result.total())
                 + (parts.isEmpty() ? "" : ": " + String.join("; and ", parts)) + ".";
     }
@@ -209,7 +209,7 @@ public final class BudgetAnswer {
                         "Not there, so nothing is lost by it: " + names(result.absent()) + ".")
                 .sayIf(
                         !fixed.get(true).isEmpty(),
-                        "Part of the file that the dish was drawn in, so they cannot be switched off and the "
+                        "Part of the mesh file, so they cannot be switched off and the "
                                 + "perfect cooker has them too: " + names(fixed.get(true)) + ".")
                 .sayIf(
                         !fixed.get(false).isEmpty(),

@@ -27,7 +27,7 @@ record SensitivityWords(FigureFormat figures, BudgetResult result) {
     private String text(Sensitivity s) {
         String step = step(s.parameter());
         if (result.isNothing(s.telling())) {
-            return step + either(s) + " changes nothing to speak of (" + watts(s.telling()) + ")";
+            return step + either(s) + " changes next to nothing (" + watts(s.telling()) + ")";
         }
         if (!Significance.of(s.telling())) {
             return step + either(s) + " changes nothing that this many rays can tell (" + watts(s.telling()) + ")";
@@ -40,7 +40,10 @@ record SensitivityWords(FigureFormat figures, BudgetResult result) {
             String verb = bend.value() < 0 ? " costs " : " brings ";
             return "\u00b1" + step + verb + size(bend.abs()) + bent(s, bend);
         }
-        return watts(s.slope().orElseThrow()) + " per " + step + " " + more(s.parameter());
+        return watts(s.slope()
+                        .orElseThrow()
+                        .times(round(s.parameter()) / s.parameter().step())) + " per "
+                + length(s.parameter(), round(s.parameter()), step) + " " + more(s.parameter());
     }
 
     private static String either(Sensitivity s) {
@@ -101,7 +104,24 @@ record SensitivityWords(FigureFormat figures, BudgetResult result) {
     }
 
     private String length(Parameter parameter, String metric) {
-        return figures.system() == UnitSystem.INCH ? figures.length(parameter.step(), 2) : metric;
+        return length(parameter, parameter.step(), metric);
+    }
+
+    private String length(Parameter parameter, double metres, String metric) {
+        return figures.system() == UnitSystem.INCH && isLength(parameter) ? figures.length(metres, 2) : metric;
+    }
+
+    private static boolean isLength(Parameter parameter) {
+        return parameter.unit() == Parameter.Unit.CENTIMETRE || parameter.unit() == Parameter.Unit.MILLIMETRE;
+    }
+
+    /** A step of a round length for whoever measures in inches: half an inch, a sixteenth of a gap. */
+    private double round(Parameter parameter) {
+        if (figures.system() == UnitSystem.METRIC || !isLength(parameter)) {
+            return parameter.step();
+        }
+        double parts = parameter.unit() == Parameter.Unit.CENTIMETRE ? 2 : 16;
+        return UnitSystem.INCH.shortUnitMetres() / parts;
     }
 
     private String watts(Estimate e) {

@@ -200,7 +200,7 @@ public final class CompareAnswer {
                         ? "A bare disc\u2019s watts are the light it catches, a pan\u2019s its cooking power. "
                         : "")
                 + "Aim again: minutes from a dead-on aim until " + percent
-                + " less is there than aiming again would give; the sun goes its real way where place and time are known, else "
+                + " is lost of what a fresh aim gives; the sun goes its real way where place and time are known, else "
                 + "in the worst direction at its fastest, a quarter of a degree a minute. Best place: the watts with each pan where it does best, along the axis, up and down and sideways.";
     }
 
@@ -250,7 +250,7 @@ public final class CompareAnswer {
                         + " standard errors is called a difference here; one in sixteen does so by chance alone.")
                 .sayIf(
                         askew,
-                        "Panels glued askew fall otherwise in every dish: the ± of a difference holds that luck too, from "
+                        "No two dishes are glued alike: the ± of a difference holds that luck too, from "
                                 + GluingLuck.DISHES + " buildings of each with the same care; "
                                 + "--vary \"mirror.panel-tilt=0 mrad\" leaves it out.")
                 .say(

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import simmerpoint.answer.Answer;
 import simmerpoint.answer.Columns;
+import simmerpoint.answer.Item;
 import simmerpoint.answer.Section;
 import simmerpoint.answer.words.Cautions;
 import simmerpoint.answer.words.FigureFormat;
@@ -34,6 +35,12 @@ public final class DayAnswer {
     /** The same in a dozen lines. */
     public static Answer brief(DayResult result, UnitSystem system) {
         return new ShortDay(result, new FigureFormat(system)).answer();
+    }
+
+    /** When it cooks, as a named figure. */
+    public static Item.Figure hours(DayResult result, UnitSystem system) {
+        DayCookSection cook = new DayCookSection(result, new FigureFormat(system));
+        return new Item.Figure("under a clear sky", cook.noon().isPresent() ? cook.verdict() : cook.nothing());
     }
 
     /** The same for a reader who has the answer about aiming beside it, not a command line. */

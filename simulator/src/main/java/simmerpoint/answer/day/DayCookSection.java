@@ -75,7 +75,7 @@ record DayCookSection(DayResult result, FigureFormat figures) {
         }
         return "On " + date + " the sun never gets "
                 + figures.degrees(result.plan().leastElevationRadians()) + " high at this place; so low, hedges, "
-                + "roofs and hills take its light, and nothing cooks.";
+                + "roofs and hills hide it, and nothing cooks.";
     }
 
     private String first(DayHour noon) {
@@ -123,8 +123,8 @@ record DayCookSection(DayResult result, FigureFormat figures) {
         List<DayHour> curve = result.curve();
         boolean early = interval.from().equals(curve.get(0).time());
         boolean late = interval.to().equals(curve.get(curve.size() - 1).time());
-        String low =
-                " (the sun " + figures.degrees(result.plan().leastElevationRadians()) + " high, lower is not asked)";
+        String low = " (the sun " + figures.degrees(result.plan().leastElevationRadians())
+                + " high, no lower sun is counted)";
         return "from " + TimeWords.clock(interval.from()) + (early && !late ? low : "") + " to "
                 + TimeWords.clock(interval.to())
                 + (late ? low.replace("the sun", early ? "at both ends the sun" : "the sun") : "");

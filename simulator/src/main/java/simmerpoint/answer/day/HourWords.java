@@ -47,9 +47,8 @@ final class HourWords {
     private static String limit(LightLimit limit, String share) {
         return switch (limit.kind()) {
             case WEAK_BEAM -> "the beam is weak, " + share + " below 700\u00a0W/m²";
-            case MISSES ->
-                share + " of the reflected light misses the pan, whose underside is seen at a slant from the dish";
-            case CLIMBS_WALL -> share + " of the light on the pan climbs its wall instead of reaching the underside";
+            case MISSES -> share + " of the reflected light misses the pan, whose underside the dish sees at a slant";
+            case CLIMBS_WALL -> share + " of the light on the pan falls on its wall instead of the underside";
         };
     }
 

@@ -79,14 +79,14 @@ record StandSection(DayResult result, FigureFormat figures, String aimHint) {
                         + "is that of its lowest point, without frame. ";
         String often = "Aim again when "
                 + figures.percent(AimTolerance.USUAL_LOSS)
-                + " less goes into the water than aiming again would give; what other times cost, "
+                + " of what a fresh aim gives is lost; what other times cost, "
                 + aimHint + " ";
         Optional<FocusTravel> walk =
                 result.shown().stream().flatMap(hour -> hour.walk().stream()).findFirst();
         if (carried() || walk.isEmpty()) {
             return tilt + often + (carried() ? "The dish carries the pan, so nothing else is moved." : "");
         }
-        return tilt + often + "The pan has its own stand: at each new aiming the focus walks off it, by "
+        return tilt + often + "The pan has its own stand: at each new aim the focus moves off it, by "
                 + figures.length(walk.get().focusMetres(), 2) + " at first, "
                 + "the distance from mount to focus times the sun's angle. Then move tripod or pan over the ground as "
                 + "far as the table says, and bring the pan up or down.";

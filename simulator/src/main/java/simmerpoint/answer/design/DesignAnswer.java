@@ -199,13 +199,13 @@ public final class DesignAnswer {
     private String explained() {
         boolean askew = result.scenario().built().mirror().panelTiltRadians() > 0;
         String promise = askew
-                ? "What is wanted is promised for four in five dishes built with this care, since panels glued askew fall "
-                        + "otherwise in each: every dish here was built " + GluingLuck.DISHES + " times. "
+                ? "Four in five dishes built with this care will do what is wanted. No two are glued alike, so every "
+                        + "dish here was built " + GluingLuck.DISHES + " times over. "
                 : "";
         return promise + "Each row is the smallest dish for its number of panels that does it, with the focal length"
                 + " that suits it best; no other dish has both fewer panels and less diameter. Diameters and focal"
-                + " lengths go by whole centimetres. Aim again: minutes from a dead-on aim until a tenth less is there than aiming again"
-                + " would give, the sun going its real way where place and time are known, else the worst way at its fastest. The largest panel is given as rim edge \u00d7 length along the rib."
+                + " lengths go by whole centimetres. Aim again: minutes from a dead-on aim until a tenth is lost of what a fresh aim"
+                + " gives, the sun going its real way where place and time are known, else the worst way at its fastest. The largest panel is given as rim edge \u00d7 length along the rib."
                 + result.limits()
                         .highestPanMetres()
                         .map(h -> " The pan stands no higher than " + figures.length(h, 3) + " above the ground.")

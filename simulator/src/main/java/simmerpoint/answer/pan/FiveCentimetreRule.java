@@ -117,8 +117,9 @@ record FiveCentimetreRule(PanResult result, FigureFormat figures, MoveWords leng
             return "So the habit holds.";
         }
         if (move == Move.SLIDE) {
-            return "A slide does not soften the hot spot: it only walks it across the underside, " + lengths.alone(STEP)
-                    + " off on a pan that reaches " + lengths.alone(radius()) + " from its middle.";
+            return "A slide does not soften the hot spot: it only shifts it across the underside, "
+                    + lengths.alone(STEP) + " off on a pan that reaches " + lengths.alone(radius())
+                    + " from its middle.";
         }
         if (boil > NEARLY_ALL && fry > NEARLY_ALL) {
             return "So the habit does not hold: " + because() + ".";
@@ -141,10 +142,10 @@ record FiveCentimetreRule(PanResult result, FigureFormat figures, MoveWords leng
         double width = 2 * STEP * rim / (dish.focalLengthMetres() - depth);
         if (width >= 2 * radius()) {
             return "light from the rim is spread over " + lengths.alone(width)
-                    + " there, but light from the inner panels, which comes in less aslant, still meets in a small spot";
+                    + " there, but light from the inner panels, which comes in less steeply, still meets in a small spot";
         }
         return lengths.alone(STEP) + " widen the light from the dish\u2019s rim by only " + lengths.alone(width)
-                + ", and the pan is " + lengths.alone(2 * radius()) + " wide, so that most of the light still finds it";
+                + ", and the pan is " + lengths.alone(2 * radius()) + " wide, so most of the light still hits it";
     }
 
     private double radius() {

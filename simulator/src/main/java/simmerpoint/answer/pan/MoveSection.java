@@ -15,14 +15,14 @@ import simmerpoint.study.pan.PanPosition;
 
 /** One move: where the heat level changes, and what the pan gets at some positions. */
 record MoveSection(PanMove move, FigureFormat figures, MoveWords lengths) {
-    private static final int ROWS = 10;
+    private static final double ROUNDING = 1e-9;
     private static final int FINEST = 3;
 
     Section section() {
         int decimals = decimals();
         SectionBuilder out = Section.headed(MoveWords.heading(move.move()))
-                .say("Lengths are counted from where the pan stands: above 0 " + MoveWords.positive(move.move())
-                        + ", below 0 " + MoveWords.negative(move.move()) + ".");
+                .say("Measured from where the pan stands: plus is " + MoveWords.positive(move.move()) + ", minus is "
+                        + MoveWords.negative(move.move()) + ".");
         levels(out, decimals);
         return out.add(Columns.<PanPosition>none()
                         .with("at", p -> lengths.alone(p.offsetMetres(), decimals))
@@ -35,27 +35,19 @@ record MoveSection(PanMove move, FigureFormat figures, MoveWords lengths) {
                 .build();
     }
 
-    /** The positions in the table. */
+    /** Places in round steps from where the pan stands. */
     private List<PanPosition> shown() {
-        List<PanPosition> positions = move.positions();
-        int stride = Math.max(1, (positions.size() - 1) / ROWS);
-        return IntStream.range(0, positions.size())
-                .filter(k -> k % stride == 0)
-                .mapToObj(positions::get)
+        double step = lengths.tableStep(move.toMetres() - move.fromMetres());
+        int first = (int) Math.ceil(move.fromMetres() / step - ROUNDING);
+        int last = (int) Math.floor(move.toMetres() / step + ROUNDING);
+        return IntStream.rangeClosed(first, last)
+                .mapToObj(k -> move.at(Math.max(move.fromMetres(), Math.min(move.toMetres(), k * step))))
                 .toList();
     }
 
-    /**
-     * So many that no border is shown on the wrong side of a position in the table, nor at the same place; none where the
-     * table goes by whole units.
-     */
+    /** So many that no border is shown on the wrong side of a position in the table, nor at the same place. */
     private int decimals() {
-        boolean whole = shown().stream()
-                .allMatch(p -> lengths.number(p.offsetMetres(), FINEST)
-                                .stripTrailingZeros()
-                                .scale()
-                        <= 0);
-        int decimals = whole ? 0 : 1;
+        int decimals = 0;
         while (decimals < FINEST && !inOrder(decimals)) {
             decimals++;
         }
@@ -68,7 +60,8 @@ record MoveSection(PanMove move, FigureFormat figures, MoveWords lengths) {
                 .allMatch(border -> shown().stream()
                         .mapToDouble(PanPosition::offsetMetres)
                         .allMatch(at -> at >= border
-                                || lengths.number(at, decimals).compareTo(lengths.number(border, decimals)) < 0));
+                                ? lengths.number(at, decimals) >= lengths.number(border, decimals)
+                                : lengths.number(at, decimals) < lengths.number(border, decimals)));
     }
 
     private void levels(SectionBuilder out, int decimals) {
@@ -80,7 +73,7 @@ record MoveSection(PanMove move, FigureFormat figures, MoveWords lengths) {
                     "from " + lengths.alone(border.offsetMetres(), decimals),
                     LevelWords.of(border.after()) + spread(border));
         }
-        out.figure("to " + lengths.alone(move.toMetres(), decimals), "not looked at farther");
+        out.figure("to " + lengths.alone(move.toMetres(), decimals), "end of the search");
     }
 
     private String spread(LevelBorder border) {

@@ -48,7 +48,7 @@ public final class PanAnswer {
                 .say("Watts come from " + FigureFormat.count(result.run().rays())
                         + " rays where the pan stands and a quarter of them for each move, caught at "
                         + result.moves().get(0).positions().size()
-                        + " positions; hottest places are looked for at some of these and joined by smooth curves, "
+                        + " positions; the hottest places come from some of these, joined by smooth curves, "
                         + "good to a tenth or better. Seed " + result.base().seed() + ".")
                 .say("Ranges of minutes, degrees and positions are where four in five pans like this one fall, "
                         + "since a pan\u2019s losses are known to a third or so. They say nothing of a sky or "

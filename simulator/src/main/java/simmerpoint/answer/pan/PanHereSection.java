@@ -32,12 +32,12 @@ record PanHereSection(PanResult result, FigureFormat figures, MoveWords lengths)
         SectionBuilder out = Section.headed("What the pan gets where it stands")
                 .say(gets() + place() + ": " + HeatWords.does(here().level()) + ". " + heat.boil() + heat.steam())
                 .caution(reach.map(words -> "The pan stands " + words + "."))
-                .say(heat.levelSentence() + " Reckoned with " + heat.weather() + ". "
+                .say(heat.levelSentence() + " This is with " + heat.weather() + ". "
                         + HobWords.sentence(result.heat().cookingPower().value()))
                 .say(hotSpot())
                 .say(frying());
         if (here().frying().level() == FryingLevel.SEAR) {
-            out.caution("Oil in this pan may smoke and, left alone, catch fire. Stay with it; keep a lid at hand.");
+            out.caution("Oil in this pan can smoke and catch fire. Stay with it, and keep a lid within reach.");
         }
         return out.say(heat.cloud() + " " + heat.afterwards()).build();
     }
@@ -78,11 +78,9 @@ record PanHereSection(PanResult result, FigureFormat figures, MoveWords lengths)
         return "The hottest spot of the underside gets " + figures.plainFlux(here().peakFlux()) + ", "
                 + FigureFormat.rounded(here().peakToMean(), 2)
                 + " times its average: "
-                + (scorches()
-                        ? "where that stands far above 1, thick food scorches before the rest is hot. "
-                        : "too weak to scorch food. ")
+                + (scorches() ? "thick food scorches there before the rest is hot. " : "too weak to scorch food. ")
                 + figures.percent(here().wallShare())
-                + " of the focused light that reaches the pan climbs its wall.";
+                + " of the focused light that reaches the pan falls on its wall.";
     }
 
     private boolean scorches() {

@@ -74,18 +74,18 @@ record PanPlaceSection(PanResult result, FigureFormat figures, MoveWords lengths
 
     private String fileLength(SimmerPlace place) {
         double present = place.move().of(result.base().scenario().stand());
-        return lengths.alone(present + place.position().offsetMetres()).replace('\u2212', '-');
+        return lengths.typed(present + place.position().offsetMetres());
     }
 
     private String fineness(SimmerPlace place) {
         LevelStretch stretch = place.stretch();
         double offset = place.position().offsetMetres();
-        return "How finely it must be set: " + side(place, offset - stretch.fromMetres(), stretch.before(), -1) + "; "
+        return "How exactly to set it: " + side(place, offset - stretch.fromMetres(), stretch.before(), -1) + "; "
                 + side(place, stretch.toMetres() - offset, stretch.after(), 1) + ".";
     }
 
     private String side(SimmerPlace place, double distance, Optional<HeatLevel> beyond, int sign) {
-        String far = lengths.both(distance) + " " + MoveWords.way(place.move(), sign);
+        String far = lengths.alone(distance) + " " + MoveWords.way(place.move(), sign);
         return beyond.map(level -> far + " the level changes to \u201c" + LevelWords.of(level) + "\u201d")
                 .orElse("up to at least " + far + " it still simmers");
     }
@@ -131,7 +131,7 @@ record PanPlaceSection(PanResult result, FigureFormat figures, MoveWords lengths
         return "For most heat " + lengths.instruction(best.move(), there.offsetMetres()) + ": "
                 + figures.plainWatts(there.cookingPower()) + " go into the water instead of "
                 + figures.plainWatts(here().cookingPower()) + zone(best) + ". There "
-                + figures.percent(there.wallShare()) + " of the focused light climbs the wall."
+                + figures.percent(there.wallShare()) + " of the focused light falls on the wall."
                 + outOfReach(best.move(), there.offsetMetres())
                         .map(words -> " There it stands " + words + ".")
                         .orElse("");
@@ -140,7 +140,7 @@ record PanPlaceSection(PanResult result, FigureFormat figures, MoveWords lengths
     /** How finely that place must be set. */
     private String zone(BestPlace best) {
         double at = best.position().offsetMetres();
-        return " (" + lengths.both(Math.min(at - best.fromMetres(), best.toMetres() - at)) + " more or less cost under "
-                + figures.percent(BestPlace.ZONE) + ")";
+        return " (" + lengths.alone(Math.min(at - best.fromMetres(), best.toMetres() - at))
+                + " either way costs less than " + figures.percent(BestPlace.ZONE) + ")";
     }
 }

@@ -35,7 +35,7 @@ record KitchenWords(CookingSetup kitchen, UnitSystem system) {
         ThermalPan vessel = kitchen.vessel();
         return vessel.material().name() + ", "
                 + (inch()
-                        ? figure(vessel.massKilograms() / UnitSystem.POUND_KILOGRAMS, "lb")
+                        ? figure(vessel.massKilograms() / UnitSystem.POUND_KILOGRAMS, 1, "lb")
                         : figure(vessel.massKilograms(), "kg"))
                 + (vessel.lidOn() ? " with its lid, lid on" : ", lid off") + "; takes up "
                 + percent(vessel.underside().absorptance()) + " at the underside, "
@@ -45,7 +45,7 @@ record KitchenWords(CookingSetup kitchen, UnitSystem system) {
 
     private String water() {
         double kilograms = kitchen.contents().waterKilograms();
-        String amount = inch() ? figure(kilograms / QUART, "qt") : figure(kilograms, "l");
+        String amount = inch() ? figure(kilograms / QUART, 1, "qt") : figure(kilograms, "l");
         return amount + " at " + celsius(kitchen.contents().startCelsius()) + ", boils at "
                 + celsius(kitchen.around().boilingCelsius());
     }
@@ -54,7 +54,7 @@ record KitchenWords(CookingSetup kitchen, UnitSystem system) {
         Surroundings around = kitchen.around();
         double wind = around.windMetresPerSecond();
         return celsius(around.airCelsius()) + ", wind "
-                + (inch() ? figure(wind / UnitSystem.MILE_PER_HOUR, "mph") : figure(wind, "m/s")) + ", humidity "
+                + (inch() ? figure(wind / UnitSystem.MILE_PER_HOUR, 1, "mph") : figure(wind, "m/s")) + ", humidity "
                 + percent(around.relativeHumidity()) + ", "
                 + OutdoorWords.altitude(around.altitudeMetres(), system) + " above the sea, under "
                 + (around.openSky() ? "the open sky" : "cover");

@@ -18,8 +18,8 @@ import simmerpoint.units.UnitSystem;
 public final class CertaintySection {
     /** What another seed is where panels are glued askew. */
     public static final String LUCK_OF_TILT =
-            "Panels glued askew fall otherwise in every dish built with the same care: another "
-                    + "seed is another such dish, and differs by more than the ±.";
+            "No two dishes are glued alike: another seed is another dish built with the same care, and it "
+                    + "differs by more than the ±.";
 
     private CertaintySection() {}
 
@@ -56,10 +56,10 @@ public final class CertaintySection {
     private static Optional<String> grate(TraceResult result, FigureFormat figures) {
         return Optional.of(result.scenario().target())
                 .filter(target -> target instanceof Pan pan && !pan.support().any())
-                .map(target ->
-                        "Nothing is said of what the pan stands on: a grate of three bars 8\u00a0mm wide stops about "
-                                + figures.percent(Support.USUAL.shareOfDisc(target.radiusMetres()))
-                                + " of the light on an evenly lit underside (stand.grate, stand.arm).");
+                .map(target -> "The scenario does not say what the pan stands on: a grate of three bars "
+                        + figures.length(Support.USUAL.bars().get(0).widthMetres(), 2) + " wide stops about "
+                        + figures.percent(Support.USUAL.shareOfDisc(target.radiusMetres()))
+                        + " of the light on an evenly lit underside (stand.grate, stand.arm).");
     }
 
     /** The figure of the published test, for whoever compares cookers by it. */

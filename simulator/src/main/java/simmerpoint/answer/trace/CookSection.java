@@ -102,7 +102,7 @@ record CookSection(TraceResult result, FigureFormat figures, TargetWords words, 
                         || v.wetWall().absorptance() != usual
                         || v.lid().absorptance() != usual)
                 .isPresent();
-        return mixed ? ", some faces otherwise" : "";
+        return mixed ? ", some faces another finish" : "";
     }
 
     /** What the pan's water does with these watts; empty for a bare disc. */
@@ -115,8 +115,8 @@ record CookSection(TraceResult result, FigureFormat figures, TargetWords words, 
 
     private Optional<String> aim() {
         return result.aimAgainMinutes()
-                .map(minutes -> "Aimed dead on, it is to be aimed again every " + SkyWords.minutes(minutes.value())
-                        + ": by then a tenth less is there than aiming again would give.");
+                .map(minutes -> "Aim again every " + SkyWords.minutes(minutes.value())
+                        + ": by then a tenth of what a fresh aim gives is lost.");
     }
 
     private static String capital(String text) {
@@ -128,12 +128,13 @@ record CookSection(TraceResult result, FigureFormat figures, TargetWords words, 
         Scenario scenario = result.scenario();
         double height = scenario.heights().tripodHeightMetres();
         StandGeometry geometry = scenario.standGeometry();
-        String where = scenario.stand().equals(Stand.AT_FOCUS) ? "at the focus" : "away from the focus as asked";
+        String where =
+                scenario.stand().equals(Stand.AT_FOCUS) ? "at the focus" : "off the focus, as the scenario has it";
         HeightWords heights = new HeightWords(scenario.heights(), figures);
         String reach = heights.beyond(geometry.panHeightMetres())
                 .map(words -> " It stands " + words + ".")
                 .orElse("");
-        return "The middle of its underside stands " + where + ", " + figures.length(geometry.panHeightMetres(), 2)
+        return "Its underside stands with its middle " + where + ", " + figures.length(geometry.panHeightMetres(), 2)
                 + " above the ground and " + figures.length(geometry.distanceMetres(), 2)
                 + " from the tripod towards the sun, if the dish turns about a point " + figures.length(height, 2)
                 + " up." + reach + hint;
@@ -149,7 +150,7 @@ record CookSection(TraceResult result, FigureFormat figures, TargetWords words, 
 
     private String landing() {
         return "Of the focused light that reaches the pan, " + share(ledger().underside())
-                + " lands on the underside and " + share(ledger().wall()) + " climbs the wall"
+                + " lands on the underside and " + share(ledger().wall()) + " falls on the wall"
                 + (ledger().lid().value() > 0 ? "; " + share(ledger().lid()) + " falls on the lid" : "") + ".";
     }
 

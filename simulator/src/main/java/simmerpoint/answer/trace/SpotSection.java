@@ -33,7 +33,7 @@ record SpotSection(TraceResult result, FigureFormat figures, TargetWords words) 
                         figures.flux(spot.peakFlux()) + ", mean over a disc of " + figures.length(spot.peakDiscRadius())
                                 + " radius")
                 .figure("mean concentration", figures.number(spot.meanConcentration()) + " suns on the " + words.face())
-                .figure("evenness", figures.number(spot.evenness()) + " (standard deviation ÷ mean; 0 is even)")
+                .figure("unevenness", figures.percent(spot.evenness()) + " (standard deviation ÷ mean; 0 % is even)")
                 .build();
     }
 

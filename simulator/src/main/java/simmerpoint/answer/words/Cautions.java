@@ -69,9 +69,9 @@ public final class Cautions {
     }
 
     private static String fire(double kilowatts) {
-        String tinder = "dry leaves, dry grass and paper can catch fire by themselves";
+        String tinder = "dry leaves, dry grass and paper catch fire";
         if (kilowatts > 150) {
-            return "Where the light is strongest, paper, dark cloth and thin plywood flame up within about"
+            return "Where the light is strongest, paper, dark cloth and thin plywood burst into flames within about"
                     + " 2\u00a0seconds.";
         }
         if (kilowatts > 70) {
@@ -88,7 +88,7 @@ public final class Cautions {
         if (kilowatts > 4.3) {
             return "Wood left for long where the light is strongest can smoulder and catch fire.";
         }
-        return "Keep everything that burns out of the light all the same.";
+        return "Even so, keep anything that burns out of the light.";
     }
 
     private static String skin(double kilowatts) {

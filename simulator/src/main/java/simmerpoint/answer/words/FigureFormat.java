@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import simmerpoint.sampling.Estimate;
 import simmerpoint.units.DecimalFormatter;
+import simmerpoint.units.InchLength;
 import simmerpoint.units.UnitSystem;
 
 /**
@@ -191,16 +192,19 @@ public record FigureFormat(UnitSystem system) {
     }
 
     /**
-     * A length (m) to so many digits that count, but neither finer than 0.1 mm or 0.01 in nor coarser than 1 cm or 1 in:
-     * who measures with a folding rule reads "130 cm" as 130 and not as 125.
+     * A length (m) to so many digits that count, but neither finer than 0.1 mm nor coarser than 1 cm or 1 in: who measures
+     * with a folding rule reads "130 cm" as 130 and not as 125. Inches have fractions, as {@link InchLength} writes them.
      */
     public String length(double metres, int significant) {
         if (!Double.isFinite(metres)) {
             return UNKNOWN;
         }
+        if (system == UnitSystem.INCH) {
+            return InchLength.text(metres, significant);
+        }
         String unit = unitFor(metres, 0);
         double x = metres / size(unit);
-        int finest = unit.equals("in") || unit.equals("cm") ? 2 : unit.equals("m") ? 3 : 1;
+        int finest = unit.equals("cm") ? 2 : unit.equals("m") ? 3 : 1;
         int coarsest = unit.equals("m") ? 2 : 0;
         int decimals = Math.max(coarsest, Math.min(finest, significant - 1 - exponent(x)));
         return DecimalFormatter.stripped(fixed(x, decimals)) + NBSP + unit;

@@ -104,7 +104,7 @@ public final class HeatSentences {
         }
         String why = likely.isPresent()
                 ? "with all that is not known exactly"
-                : "since nobody knows a pan\u2019s losses to better than a third,";
+                : "since a pan\u2019s losses are known to a third at best,";
         return text + "; " + why + " it may be anything from \u201c" + LevelWords.of(answer.lowest())
                 + "\u201d to \u201c" + LevelWords.of(answer.highest()) + "\u201d.";
     }
@@ -134,8 +134,8 @@ public final class HeatSentences {
     /** What a cloud of five minutes does. */
     public String cloud() {
         CloudEffect cloud = result.cloud();
-        return "A cloud of five minutes cools it by " + words.difference(cloud.dropKelvin()) + "; after that it takes "
-                + HeatWords.minutes(cloud.recoverySeconds()) + " to be as hot as before.";
+        return "Five minutes of cloud cool it by " + words.difference(cloud.dropKelvin()) + "; it then takes "
+                + HeatWords.minutes(cloud.recoverySeconds()) + " to get back.";
     }
 
     /** How long it stays hot without the sun. */
@@ -146,6 +146,6 @@ public final class HeatSentences {
         }
         return "Once the sun is gone, its food stays above " + words.temperature(hold) + " for "
                 + HeatWords.minutes(result.holdSeconds())
-                + ". An estimate for the bare pan in the same wind; what your local food rules say comes first.";
+                + ". This is an estimate for the bare pan in the same wind; your local food rules come first.";
     }
 }

@@ -5,6 +5,7 @@ import simmerpoint.heat.FryingAssessment;
 import simmerpoint.heat.FryingLevel;
 import simmerpoint.heat.HeatLevel;
 import simmerpoint.uncertainty.LikelyRange;
+import simmerpoint.units.DecimalFormatter;
 import simmerpoint.units.UnitSystem;
 
 /** What heat does to a pan, in a cook's words. Every range is the middle four fifths of pans like this one. */
@@ -96,7 +97,7 @@ public final class HeatWords {
     /** "1.9 l of water", "2 quarts of water". */
     public String water(double kilograms) {
         double amount = system == UnitSystem.INCH ? kilograms / QUART_LITRES : kilograms;
-        String text = FigureFormat.rounded(amount, 2);
+        String text = DecimalFormatter.stripped(FigureFormat.rounded(amount, 2));
         return text + FigureFormat.NBSP + (system == UnitSystem.INCH ? "quarts" : "l") + " of water";
     }
 

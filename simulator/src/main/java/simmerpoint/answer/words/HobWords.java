@@ -39,7 +39,7 @@ public final class HobWords {
         return times < 1.5
                 ? "It is more than a large gas ring on full gives a lidded pot (about 1030\u00a0to\u00a01090\u00a0W)."
                 : "It is about " + FigureFormat.rounded(times, 2)
-                        + " times what a large gas ring on full gives a lidded pot: too fierce for everyday cooking.";
+                        + " times what a large gas ring on full gives a lidded pot: too strong for everyday cooking.";
     }
 
     private static String share(double share) {

@@ -1,59 +1,68 @@
 package simmerpoint.answer.words;
 
-import java.math.BigDecimal;
 import simmerpoint.study.pan.MoveStudy.Move;
+import simmerpoint.units.DecimalFormatter;
+import simmerpoint.units.InchLength;
 import simmerpoint.units.UnitSystem;
 
-/** The moves of the pan in a builder's words, with every length in centimetres and in inches. */
+/** The moves of the pan in a builder's words. */
 public final class MoveWords {
-    private final FigureFormat first;
-    private final FigureFormat second;
+    private static final double SMALL = 9.95;
+    private static final int FEWEST_ROWS = 5;
 
-    /** The units of {@code system} first, the others in brackets. */
+    private final UnitSystem system;
+
+    /** In the units of {@code system}. */
     public MoveWords(UnitSystem system) {
-        first = new FigureFormat(system);
-        second = new FigureFormat(system == UnitSystem.INCH ? UnitSystem.METRIC : UnitSystem.INCH);
+        this.system = system;
     }
 
-    /** "17 cm (6.7 in)". */
-    public String both(double metres) {
-        return alone(metres) + " (" + length(second, metres) + ")";
-    }
-
-    /** "17 cm". */
+    /** "17 cm", "6 3/4 in": to the millimetre or the quarter of an inch, from 10 on to the centimetre or the half inch. */
     public String alone(double metres) {
-        return length(first, metres);
+        return alone(metres, Math.abs(metres / system.shortUnitMetres()) < SMALL ? 1 : 0);
     }
 
-    /** The same with so many decimals. */
+    /** The same with so many decimals; each halves an inch once more. */
     public String alone(double metres, int decimals) {
-        return FigureFormat.fixed(metres / first.system().shortUnitMetres(), decimals)
-                + FigureFormat.NBSP
-                + first.system().shortUnit();
+        double x = metres / system.shortUnitMetres();
+        return (system == UnitSystem.INCH ? InchLength.fraction(x, parts(decimals)) : FigureFormat.fixed(x, decimals))
+                + unit();
     }
 
-    /** The number that {@link #alone(double, int)} shows. */
-    public BigDecimal number(double metres, int decimals) {
-        return new BigDecimal(FigureFormat.fixed(metres / first.system().shortUnitMetres(), decimals)
-                .replace('\u2212', '-'));
+    /** As one writes it into a scenario: "-28 cm", "6.75 in". */
+    public String typed(double metres) {
+        double x = metres / system.shortUnitMetres();
+        return DecimalFormatter.stripped(FigureFormat.fixed(x, Math.abs(x) < SMALL ? 1 : 0))
+                        .replace('\u2212', '-')
+                + unit();
     }
 
-    /** Centimetres to the millimetre, inches to the tenth. */
-    private static String length(FigureFormat figures, double metres) {
-        double x = metres / figures.system().shortUnitMetres();
-        return FigureFormat.fixed(x, Math.abs(x) < 9.95 ? 1 : 0)
-                + FigureFormat.NBSP
-                + figures.system().shortUnit();
+    /** The number that {@link #alone(double, int)} shows, in the short unit. */
+    public double number(double metres, int decimals) {
+        double parts = system == UnitSystem.INCH ? parts(decimals) : Math.pow(10, decimals);
+        return Math.rint(metres / system.shortUnitMetres() * parts) / parts;
     }
 
-    /** A length in the short unit, alone, as a hand sets it: whole centimetres, half inches; "−", "+" before it. */
+    private static int parts(int decimals) {
+        return 2 << decimals;
+    }
+
+    /** A step between rows of a table for a move over so many metres: 10 cm or 4 in, and less where that gives few rows. */
+    public double tableStep(double rangeMetres) {
+        double[] steps = system == UnitSystem.INCH ? new double[] {0.5, 1, 2, 4} : new double[] {1, 2, 5, 10};
+        double range = rangeMetres / system.shortUnitMetres();
+        double wanted = steps[steps.length - 1];
+        for (int k = steps.length - 1; k >= 0 && range / steps[k] < FEWEST_ROWS; k--) {
+            wanted = steps[Math.max(0, k - 1)];
+        }
+        return wanted * system.shortUnitMetres();
+    }
+
+    /** A length in the short unit, alone, as a hand sets it: whole centimetres, half inches, with its sign. */
     public String step(double metres) {
-        double halves = first.system() == UnitSystem.INCH ? 2 : 1;
-        double x = Math.round(metres / first.system().shortUnitMetres() * halves) / halves;
-        String digits = FigureFormat.fixed(Math.floor(Math.abs(x)), 0);
-        boolean half = Math.abs(x) % 1 > 0;
-        String size = half ? (digits.equals("0") ? "" : digits) + "\u00bd" : digits;
-        return (x < 0 ? "\u2212" : x > 0 ? "+" : "") + size;
+        double x = metres / system.shortUnitMetres();
+        String size = system == UnitSystem.INCH ? InchLength.fraction(x, 2) : FigureFormat.fixed(x, 0);
+        return size.startsWith("\u2212") || size.equals("0") ? size : "+" + size;
     }
 
     /** In a table. */
@@ -96,9 +105,9 @@ public final class MoveWords {
         };
     }
 
-    /** What to do, for instance "raise the pan by 18 cm (7.1 in)". */
+    /** What to do, for instance "raise the pan by 18 cm". */
     public String instruction(Move move, double offset) {
-        String length = both(Math.abs(offset));
+        String length = alone(Math.abs(offset));
         return switch (move) {
             case PULL_BACK ->
                 offset >= 0
@@ -130,7 +139,7 @@ public final class MoveWords {
     }
 
     private String unit() {
-        return FigureFormat.NBSP + first.system().shortUnit();
+        return FigureFormat.NBSP + system.shortUnit();
     }
 
     /** Which way a step along the move goes, for instance "higher". */

@@ -9,8 +9,8 @@ import simmerpoint.units.DecimalFormatter;
 /** Round marks of scales: steps of 1, 2 or 5 times a power of ten. */
 public final class Ticks {
     private static final double TINY = 1e-9;
-    private static final double LEAST_APART = 30;
-    private static final double BETWEEN = 12;
+    private static final double LEAST_APART = 40;
+    private static final double BETWEEN = 16;
 
     private Ticks() {}
 
@@ -40,7 +40,7 @@ public final class Ticks {
                     .mapToDouble(m -> width.applyAsDouble(text(m)))
                     .max()
                     .orElse(0);
-            if (step * perFigure >= widest + BETWEEN || marks.size() < 2) {
+            if (step * perFigure >= Math.max(LEAST_APART, widest + BETWEEN) || marks.size() < 2) {
                 return marks;
             }
             step = below(2.5 * step);

@@ -17,6 +17,11 @@ public final class FluxScale {
         return top > 0 && Double.isFinite(top) ? top : NO_LIGHT;
     }
 
+    /** The same of the colours of one map alone: its strongest light, but no less than direct sun. */
+    static double own(FluxMap map, TraceResult result) {
+        return Math.max(surely(map), result.scenario().sun().beamWattsPerSquareMetre());
+    }
+
     /** The largest flux less one standard error, so that one cell bright by chance does not set the scale. */
     public static double surely(FluxMap map) {
         double top = 0;

@@ -19,7 +19,7 @@ import simmerpoint.units.UnitSystem;
 
 /**
  * The light on underside or disc: map, scale of colours, what is marked on it, which way round it is. In print the key stands beside a
- * wide map, with the lid under it, and below a narrow one; in the window beside the map if there is room.
+ * wide map, with the lid under it where light falls on it, and below a narrow one; in the window beside the map if there is room.
  */
 public final class PlaneMap implements Drawing {
     private static final double LINE = 17;
@@ -129,7 +129,7 @@ public final class PlaneMap implements Drawing {
 
     private void beside(Canvas canvas, Box inner, Box box) {
         double left = inner.right() + BAR;
-        Optional<FluxMap> lid = result.maps().lid().filter(l -> live.isEmpty());
+        Optional<FluxMap> lid = result.maps().lid().filter(l -> live.isEmpty() && l.largest() > 0);
         double foot = lid.isPresent() ? inner.bottom() - LID - 2 * LINE : inner.bottom() + LINE;
         if (box.right() - left >= KEY_LEAST - 4) {
             key.draw(canvas, new Box(left, inner.y(), box.right() - left, foot - inner.y()));
@@ -138,12 +138,13 @@ public final class PlaneMap implements Drawing {
     }
 
     private void lid(Canvas canvas, FluxMap lid, Box box) {
-        String what = lid.largest() > 0 ? "same colours and directions as the map" : "no focused light falls on it";
-        canvas.write(
-                Text.at(box.x(), box.y() - 5, "Lid, seen from above: " + what).within(box.width()));
+        double own = FluxScale.own(lid, result);
+        String most = new FigureFormat(units).roughFlux(own);
+        canvas.write(Text.at(box.x(), box.y() - 5, "Lid, seen from above; its own colours, up to " + most)
+                .within(box.width()));
         MapFrame frame = MapFrame.in(lid, facing(), box.x(), box.y(), LID, LID);
         MarkedMap marks = new MarkedMap(canvas, frame);
-        marks.map(top, false, () -> outline(marks));
+        marks.map(own, false, () -> outline(marks));
     }
 
     private void outline(MarkedMap marks) {

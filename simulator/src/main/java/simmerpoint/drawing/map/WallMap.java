@@ -45,11 +45,12 @@ public final class WallMap implements Drawing {
         this.live = live;
     }
 
-    /** The wall of a result in the colours of its other maps; empty for a bare disc. */
+    /** The wall of a result in colours of its own; empty for a bare disc, and where no light falls on it. */
     public static Optional<WallMap> of(TraceResult result, UnitSystem units) {
-        return UnrolledWall.of(result)
-                .map(wall ->
-                        new WallMap(result, wall, units, FluxScale.top(result), Optional.empty(), Optional.empty()));
+        return UnrolledWall.of(result).filter(wall -> wall.largest() > 0).map(wall -> {
+            double top = FluxScale.own(wall, result);
+            return new WallMap(result, wall, units, top, Optional.of(top), Optional.empty());
+        });
     }
 
     /**

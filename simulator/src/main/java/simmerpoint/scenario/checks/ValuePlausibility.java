@@ -97,7 +97,7 @@ final class ValuePlausibility {
                     + "; much of the mirror lies in its shade");
         }
         if (wide < THIMBLE) {
-            said.add("pan.diameter: " + QuantityWriter.length(wide) + " is less than a thimble; check its unit");
+            said.add("pan.diameter: " + QuantityWriter.length(wide) + " is less than a thimbleful; check its unit");
         } else if (pan.heightMetres() > HIGH_PAN * wide) {
             said.add("pan.height: the pan is " + QuantityWriter.length(pan.heightMetres()) + " high and only "
                     + QuantityWriter.length(wide) + " wide; check both");

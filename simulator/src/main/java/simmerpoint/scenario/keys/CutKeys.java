@@ -33,7 +33,7 @@ public final class CutKeys {
             new Need(
                     "mirror.panel-tilt",
                     PANELS,
-                    cut -> "a smooth dish has no panels to glue askew; leave panel-tilt out"),
+                    cut -> "a smooth dish has no panels that could be glued crooked; leave panel-tilt out"),
             ofRibs("workmanship.rib-cut"),
             ofRibs("workmanship.rib-set"),
             ofRibs("workmanship.sag"),

@@ -1,5 +1,7 @@
 package simmerpoint.study.aim;
 
+import simmerpoint.units.UnitSystem;
+
 /**
  * What is asked about aiming.
  *
@@ -10,8 +12,17 @@ public record AimPlan(double lossShare, double stickMetres) {
     /** Length of the stick where none is given, m. */
     public static final double USUAL_STICK = 0.10;
 
+    private static final double USUAL_STICK_INCHES = 4;
+
     /** A tenth may be lost; a stick of 10 cm. */
     public static final AimPlan USUAL = new AimPlan(AimTolerance.USUAL_LOSS, USUAL_STICK);
+
+    /** A tenth may be lost; a stick of a round length for readers of those units: 10 cm or 4 in. */
+    public static AimPlan usual(UnitSystem system) {
+        return system == UnitSystem.INCH
+                ? new AimPlan(AimTolerance.USUAL_LOSS, USUAL_STICK_INCHES * UnitSystem.INCH.shortUnitMetres())
+                : USUAL;
+    }
 
     /** Checks both figures. */
     public AimPlan {

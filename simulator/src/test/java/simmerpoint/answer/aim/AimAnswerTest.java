@@ -43,8 +43,7 @@ class AimAnswerTest {
     void aDishThatIsAimedSaysWhatIsLostBetweenTwoAimings() {
         AimResult aimed = study(0.3, 0);
         assertTrue(
-                first(aimed)
-                        .matches("Aim again every [0-9.]+ min: by then 10 % less is there than aiming again would .*"),
+                first(aimed).matches("Aim again every [0-9.]+ min: by then you lose 10 % of what a fresh aim gives.*"),
                 first(aimed));
         assertTrue(brief(aimed).matches("Aim again every [0-9.]+ min or lose 10 %"), brief(aimed));
     }
@@ -61,7 +60,7 @@ class AimAnswerTest {
                 first(off)
                         .matches(
                                 ".* [0-9]+ % less than dead on\\. Aim it anew first\\. Aimed dead on, aim again every [0-9.]+ "
-                                        + "min: by then 10 % .*"),
+                                        + "min: by then you lose 10 % .*"),
                 first(off));
         assertTrue(brief(off).matches("Aimed off now: aim anew, then every [0-9.]+ min"), brief(off));
     }

@@ -145,12 +145,12 @@ class BudgetAnswerTest {
                 text,
                 "slide, value=±1 cm costs 3.00 ± 0.10 W, a little more one way than the other: it is near its best]");
         says(text, "raise, value=1 cm either way changes nothing that this many rays can tell (+0.10 ± 0.20 W)]");
-        says(text, "jitter, value=1 mrad either way changes nothing to speak of (+0.10 ± 0.10 W)]");
+        says(text, "jitter, value=1 mrad either way changes next to nothing (+0.10 ± 0.10 W)]");
         says(text, "gap, value=−12.00 ± 0.10 W for the first 1 mm more]");
         says(text, "turn, value=−3.00 ± 0.10 W for 0.1° in the worst direction, the dish turned down and to the left]");
         says(text, "drift, value=−2.50 ± 0.10 W for 0.1° in the worst direction, the sun gone to the right]");
         String inch = text(result, UnitSystem.INCH);
-        says(inch, "±0.39 in costs");
+        says(inch, "±3/8 in costs");
         assertFalse(inch.contains(" cm"), inch);
     }
 
@@ -182,7 +182,7 @@ class BudgetAnswerTest {
                 List.of(),
                 List.of(),
                 full.run());
-        says(text(noise, UnitSystem.METRIC), "mending any one flaw alone would bring nothing to speak of.");
+        says(text(noise, UnitSystem.METRIC), "mending any one flaw alone would bring next to nothing.");
     }
 
     @Test

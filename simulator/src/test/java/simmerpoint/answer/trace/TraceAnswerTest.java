@@ -69,7 +69,7 @@ class TraceAnswerTest {
     @Test
     void theWallsShareAndTheHottestSpotsPlaceAreTold() {
         String text = text(SampleResults.lopsided());
-        assertTrue(text.contains("34 % climbs the wall"), text);
+        assertTrue(text.contains("34 % falls on the wall"), text);
         assertTrue(text.contains("5.5 cm from the middle towards the sun"), text);
     }
 
@@ -106,9 +106,9 @@ class TraceAnswerTest {
             TraceResult result = TraceStudy.run(off, TraceOptions.defaults().withRays(1 << 14), Progress.NONE);
             double underside = result.spot().peakFlux().value();
             assertTrue(!(underside > 8_000), turn + ": " + underside);
-            assertTrue(text(result).contains("dry leaves, dry grass and paper can catch fire"), text(result));
+            assertTrue(text(result).contains("dry leaves, dry grass and paper catch fire"), text(result));
             assertTrue(text(result).contains("Skin burns within seconds"), text(result));
-            assertTrue(TraceSummary.of(result, UnitSystem.METRIC).safety().contains("can catch fire"), turn);
+            assertTrue(TraceSummary.of(result, UnitSystem.METRIC).safety().contains("catch fire"), turn);
         }
     }
 

@@ -43,10 +43,11 @@ class FigureFormatTest {
 
     @ParameterizedTest
     @CsvSource({
-        "0.0123, 1.23 cm, 0.48 in",
-        "0.24, 24 cm, 9.45 in",
-        "0.0004, 0.4 mm, 0.02 in",
-        "2.5, 2.5 m, 98.4 in",
+        "0.0123, 1.23 cm, 1/2 in",
+        "0.24, 24 cm, 9 7/16 in",
+        "0.0004, 0.4 mm, 0.016 in",
+        "0.8, 80 cm, 31 1/2 in",
+        "2.5, 2.5 m, 8 ft 2 in",
         "0, 0 mm, 0 in",
     })
     void lengthsComeInBothSystems(double metres, String metric, String inch) {
@@ -113,6 +114,6 @@ class FigureFormatTest {
         assertEquals("55 cm", plain(METRIC.length(0.5519, 2)));
         assertEquals("5.3 cm", plain(METRIC.length(0.0531, 2)));
         assertEquals("2.53 m", plain(METRIC.length(2.534, 2)));
-        assertEquals("125 in", plain(INCH.length(3.175, 2)));
+        assertEquals("10 ft 5 in", plain(INCH.length(3.175, 2)));
     }
 }

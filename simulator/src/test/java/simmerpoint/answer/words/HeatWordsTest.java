@@ -42,7 +42,7 @@ class HeatWordsTest {
     /** A US quart is 0.946 352 946 l exactly (231 cubic inches ÷ 4). */
     @Test
     void waterInLitresAndQuarts() {
-        assertEquals("2.0 l of water", plain(METRIC.water(2)));
+        assertEquals("2 l of water", plain(METRIC.water(2)));
         assertEquals("2.1 quarts of water", plain(INCH.water(2)));
     }
 

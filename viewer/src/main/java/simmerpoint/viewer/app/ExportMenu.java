@@ -15,6 +15,7 @@ import simmerpoint.report.ResultFiles;
 import simmerpoint.report.TextReport;
 import simmerpoint.scenario.checks.CheckedScenario;
 import simmerpoint.study.FullStudy;
+import simmerpoint.study.aim.AimPlan;
 import simmerpoint.study.aim.AimResult;
 import simmerpoint.study.trace.Progress;
 import simmerpoint.study.trace.TraceOptions;
@@ -124,7 +125,7 @@ final class ExportMenu extends TakeAwayMenu {
         UnitSystem units = settings.unitsProperty().get();
         export.write("Write a page", FileKind.PAGE, name.replaceFirst("\\.ya?ml$", ""), () -> {
             read.atOneMoment();
-            FullStudy.Result all = FullStudy.run(read, TraceOptions.defaults(), Progress.NONE);
+            FullStudy.Result all = FullStudy.run(read, AimPlan.usual(units), TraceOptions.defaults(), Progress.NONE);
             return CookerReport.bytes(read, all, name, units);
         });
     }
