@@ -61,7 +61,7 @@ public final class CompareAnswer {
         answer.table().addShort(out);
         return ShortAnswer.of(
                 CompareQuantities.title(comparison),
-                out.say(answer.atBestPlace()),
+                out.say(answer.atBestPlace()).say(answer.costs.cheapest(answer::name)),
                 answer.hottest(),
                 NextCommand.line(NextCommand.BUDGET, NextCommand.CUT));
     }

@@ -66,6 +66,7 @@ record CompareTable(
                 .with("below\nbest\nW", this::wholeDifference)
                 .withIf(words.anyPan(), "water\nboils in", this::boil)
                 .with("panels\nto cut", words::panels)
+                .withIf(costs.isAny(), costs.head(), costs::amount)
                 .with("aim\nagain\nmin", this::again);
     }
 

@@ -66,6 +66,7 @@ public final class DesignAnswer {
                 ? new DesignLimitWords(result, figures).said()
                 : Section.headed("What to build")
                         .say(first(figures::plainWatts))
+                        .say(cheapest())
                         .add(shortTable());
         String next = NextCommand.line(NextCommand.COMPARE, NextCommand.CUT);
         String title = result.scenario().title();
@@ -82,6 +83,7 @@ public final class DesignAnswer {
         return named().with(
                         "largest\npanel", c -> c.largestPanel().map(this::size).orElse(""))
                 .with("aim\nagain", c -> aim(c.again()))
+                .withIf(result.limits().cost().isPresent(), "cost", this::cost)
                 .table(IntStream.range(0, rows)
                         .map(k -> rows == 1 ? 0 : k * (all - 1) / (rows - 1))
                         .mapToObj(result.front()::get)
@@ -167,14 +169,12 @@ public final class DesignAnswer {
                 .with("largest\npanel", c -> c.largestPanel().map(this::size).orElse(""))
                 .with("pan above\nground", c -> figures.length(c.panHeightMetres(), 2))
                 .with("aim\nagain", c -> aim(c.again()))
-                .withIf(
-                        result.limits().cost().isPresent(),
-                        "cost",
-                        c -> c.cost().stream()
-                                .mapToObj(money()::amount)
-                                .findFirst()
-                                .orElse("\u2013"))
+                .withIf(result.limits().cost().isPresent(), "cost", this::cost)
                 .table(result.front());
+    }
+
+    private String cost(DesignChoice choice) {
+        return choice.cost().stream().mapToObj(money()::amount).findFirst().orElse("\u2013");
     }
 
     private static String range(Optional<LikelyResult> likely) {
