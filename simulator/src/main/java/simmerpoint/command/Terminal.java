@@ -79,6 +79,11 @@ record Terminal(InputStream in, PrintStream out, PrintStream err, boolean errIsC
         } catch (IOException e) {
             return false;
         }
+        return hasConsole();
+    }
+
+    /** Whether standard input and output lead to somebody who types and reads. */
+    static boolean hasConsole() {
         return Optional.ofNullable(System.console()).map(Terminal::interactive).orElse(false);
     }
 

@@ -52,7 +52,8 @@ public record SheetsDrawing(SheetLayout layout, UnitSystem units) implements Dra
         double scale = scale(box.width());
         double wide = scale * layout.sheet().length();
         double x = box.x() + k % across() * (wide + GAP);
-        double y = box.y() + k / across() * rowHeight(box.width());
+        int row = k / across();
+        double y = box.y() + row * rowHeight(box.width());
         return new Box(x, y, wide, scale * layout.sheet().width());
     }
 
