@@ -10,6 +10,7 @@ import java.nio.charset.UnsupportedCharsetException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
+import simmerpoint.quantities.OneLine;
 import simmerpoint.report.Ascii;
 
 /**
@@ -38,12 +39,18 @@ record Terminal(InputStream in, PrintStream out, PrintStream err, boolean errIsC
 
     /** One line of a result. */
     void say(String line) {
-        out.println(ascii ? Ascii.of(line) : line);
+        out.println(shown(line));
     }
 
     /** One line for whoever watches. */
     void complain(String line) {
-        err.println(ascii ? Ascii.of(line) : line);
+        err.println(shown(line));
+    }
+
+    /** Nothing that came from outside, a file's name for instance, steers the terminal. */
+    private String shown(String line) {
+        String harmless = OneLine.harmless(line);
+        return ascii ? Ascii.of(harmless) : harmless;
     }
 
     /** What standard output writes: newer Javas say so, older ones keep it to themselves or use the default. */
