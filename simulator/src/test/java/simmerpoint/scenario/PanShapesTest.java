@@ -1,6 +1,7 @@
 package simmerpoint.scenario;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -59,8 +60,9 @@ class PanShapesTest {
     @Test
     void thePlateIsWorkedOutOnce() throws ScenarioException {
         TraceResult bare = trace("pan: {diameter: 24 cm}");
-        assertTrue(bare.plate().orElseThrow()
-                == bare.withAimAgain(Optional.empty()).plate().orElseThrow());
+        assertSame(
+                bare.plate().orElseThrow(),
+                bare.withAimAgain(Optional.empty()).plate().orElseThrow());
     }
 
     @ParameterizedTest

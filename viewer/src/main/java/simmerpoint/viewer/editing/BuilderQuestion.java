@@ -55,6 +55,8 @@ enum BuilderQuestion {
 
     private final String words;
     private final String picture;
+    /** Made by List.of, which nobody can change. */
+    @SuppressWarnings("ImmutableEnumChecker")
     private final List<String> keys;
 
     BuilderQuestion(String words, String picture, String... keys) {
