@@ -4,7 +4,6 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import simmerpoint.answer.aim.AimAnswer;
 import simmerpoint.report.ResultFiles;
-import simmerpoint.scenario.Scenario;
 import simmerpoint.scenario.checks.CheckedScenario;
 import simmerpoint.study.aim.AimPlan;
 import simmerpoint.study.aim.AimResult;
@@ -46,9 +45,9 @@ final class AimCommand extends ScenarioCommand {
     public Integer call() throws Exception {
         outputs.check(file);
         CheckedScenario read = read();
-        Scenario scenario = read.atOneMoment();
+        read.atOneMoment();
         tellOddities(read);
-        AimResult result = study(name(), progress -> AimStudy.run(scenario, plan(), rays.options(), progress));
+        AimResult result = study(name(), progress -> AimStudy.run(read, plan(), rays.options(), progress));
         outputs.write(ResultFiles.of(result, units), terminal);
         say(result, AimAnswer::brief, AimAnswer::of);
         return 0;

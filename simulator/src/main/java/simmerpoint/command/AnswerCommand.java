@@ -1,9 +1,12 @@
 package simmerpoint.command;
 
+import java.nio.file.Path;
 import java.util.function.Supplier;
 import picocli.CommandLine.Mixin;
 import simmerpoint.answer.Answer;
 import simmerpoint.report.TextReport;
+import simmerpoint.scenario.ScenarioException;
+import simmerpoint.scenario.checks.CheckedScenario;
 
 /** A command that answers in words: what to write besides, how wide to show the answer. */
 abstract class AnswerCommand extends InputCommand {
@@ -15,6 +18,13 @@ abstract class AnswerCommand extends InputCommand {
 
     AnswerCommand(Terminal terminal) {
         super(terminal);
+    }
+
+    @Override
+    CheckedScenario read(Path file) throws ScenarioException, WrongUse {
+        CheckedScenario read = super.read(file);
+        outputs.checkInputs();
+        return read;
     }
 
     /** Says one more line, where nothing but people reads it. */

@@ -2,6 +2,7 @@ package simmerpoint.command;
 
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.function.Supplier;
 import picocli.CommandLine.Command;
@@ -11,10 +12,9 @@ import simmerpoint.answer.cut.CutAnswer;
 import simmerpoint.drawing.output.Paper;
 import simmerpoint.report.CutFiles;
 import simmerpoint.report.ResultFiles;
-import simmerpoint.scenario.Scenario;
-import simmerpoint.scenario.ScenarioException;
 import simmerpoint.scenario.checks.CheckedScenario;
 import simmerpoint.study.build.BuildTrace;
+import simmerpoint.study.trace.ImpossibleSetupException;
 import simmerpoint.study.trace.TraceOptions;
 import simmerpoint.workshop.CutPlan;
 import simmerpoint.workshop.CuttingException;
@@ -44,6 +44,13 @@ final class CutCommand extends StudyCommand {
     private String dxf;
 
     @Option(
+            names = "--ribs",
+            paramLabel = "FILE",
+            description =
+                    "Write a table of every rib's planned depths, to overwrite with measured ones and read back (as-built.ribs).")
+    private String ribs;
+
+    @Option(
             names = "--paper",
             paramLabel = "a4|letter",
             description = "Paper of the patterns; a4 unless inches are asked for.")
@@ -71,19 +78,27 @@ final class CutCommand extends StudyCommand {
         CheckedScenario read = read(file);
         tellOddities(read);
         CutPlan untraced = plan(read);
+        if (ribs != null && untraced.rib().isEmpty()) {
+            throw new WrongUse("--ribs: this dish has no ribs.");
+        }
         CutPlan plan = isBrief() && untraced.cost().isEmpty() ? untraced : traced(untraced, read);
         outputs.write(ResultFiles.of(plan, units), more(plan), terminal);
         say(plan, CutAnswer::brief, CutAnswer::of);
         return 0;
     }
 
-    /** With what it brings, by which its cost is judged. */
-    private CutPlan traced(CutPlan plan, CheckedScenario read) throws WrongUse, ScenarioException {
-        Scenario scenario = read.atOneMoment();
+    /** With what it brings, by which cost and tolerances are judged; as it is where its pan cannot stand or no sun is named. */
+    private CutPlan traced(CutPlan plan, CheckedScenario read) {
+        if (read.timeless().isPresent()) {
+            return plan;
+        }
         TraceOptions options = rays.options(BuildTrace.USUAL_RAYS);
-        return plan.with(study(
-                ScenarioInput.name(file),
-                progress -> BuildTrace.run(scenario, plan.checkedRadii(), options, progress)));
+        try (ProgressLine progress = progress()) {
+            return plan.with(BuildTrace.run(read.scenario(), plan.checkedRadii(), options, progress));
+        } catch (ImpossibleSetupException e) {
+            tellNotes(List.of(e.getMessage() + "; so there are no watts and no tolerances here."));
+            return plan;
+        }
     }
 
     private CutPlan plan(CheckedScenario read) throws WrongUse {
@@ -99,6 +114,7 @@ final class CutCommand extends StudyCommand {
         names.put("--pdf", pdf);
         names.put("--svg", svg);
         names.put("--dxf", dxf);
+        names.put("--ribs", ribs);
         return names;
     }
 
@@ -109,6 +125,7 @@ final class CutCommand extends StudyCommand {
         put(more, pdf, files.pdf());
         put(more, svg, files.svg());
         put(more, dxf, files.dxf());
+        put(more, ribs, files.ribs());
         return more;
     }
 

@@ -3,7 +3,6 @@ package simmerpoint.command;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.LocalDate;
-import java.util.Optional;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -91,7 +90,7 @@ final class DayCommand extends StudyCommand {
     private void day(CheckedScenario read, ProgressLine progress) throws Exception {
         DayPlan plan = new DayPlan(
                 date(read.scenario()), step == null ? DayPlan.USUAL_STEP : step, DayPlan.USUAL_LEAST_ELEVATION);
-        DayResult result = DayStudy.run(read, plan, rays.options(), Optional.empty(), progress);
+        DayResult result = DayStudy.run(read, plan, rays.options(), progress);
         progress.close();
         outputs.write(ResultFiles.of(result, units), terminal);
         say(result, DayAnswer::brief, DayAnswer::of);

@@ -109,6 +109,9 @@ final class DesignCommand extends StudyCommand {
 
     /** One that is there, or can be made in a folder that is. */
     private void refuseFolder() throws WrongUse {
+        if (folder.toString().isBlank()) {
+            throw new WrongUse("--write needs the name of a folder; . is the current one.");
+        }
         if (Files.isDirectory(folder)) {
             return;
         }

@@ -2,7 +2,6 @@ package simmerpoint.command;
 
 import java.util.List;
 import java.util.stream.Stream;
-import simmerpoint.dish.Cut;
 import simmerpoint.dish.CutKind;
 import simmerpoint.study.design.PanelLayout;
 
@@ -18,12 +17,4 @@ record DesignCuts(String word, List<CutKind> kinds) {
                     PanelLayout.CUTS.stream().map(kind -> new DesignCuts(kind.word(), List.of(kind))),
                     Stream.of(new DesignCuts("both", PanelLayout.CUTS)))
             .toList();
-
-    /** That of a scenario, or all where it is none of them. */
-    static DesignCuts of(Cut cut) {
-        return CHOICES.stream()
-                .filter(choice -> choice.word.equals(cut.kind().word()))
-                .findFirst()
-                .orElse(CHOICES.get(CHOICES.size() - 1));
-    }
 }

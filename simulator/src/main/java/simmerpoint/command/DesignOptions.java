@@ -1,23 +1,16 @@
 package simmerpoint.command;
 
-import java.util.HashMap;
-import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import picocli.CommandLine.Option;
-import simmerpoint.dish.DishPlan;
 import simmerpoint.heat.HeatLevel;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.study.design.DesignLimits;
-import simmerpoint.workshop.BuildCost;
 import simmerpoint.workshop.CuttingStock;
+import simmerpoint.workshop.DishCosts;
 
 /** What is wanted of a design and what it may be. */
 final class DesignOptions {
-    private static final DesignLimits.Span SECTORS = new DesignLimits.Span(6, 36);
-    private static final DesignLimits.Span RINGS = new DesignLimits.Span(1, 6);
     private static final int FEWEST_SECTORS = 3;
-    private static final int PANELS = 150;
 
     @Option(
             names = "--watts",
@@ -101,55 +94,38 @@ final class DesignOptions {
 
     /** The limits around the dish of the file, its pan no higher than one likes to cook there. */
     DesignLimits limits(Scenario scenario, CuttingStock stock) throws WrongUse {
-        DishPlan dish = scenario.dish();
-        DesignLimits.Span usualDiameter = around(dish.diameterMetres(), 0.5, 1.5);
-        DesignLimits.Span usualFocal = around(dish.focalLengthMetres(), 0.5, 2);
-        DesignLimits.Span asked = sectors == null ? SECTORS : sectors.or(SECTORS);
+        DesignLimits usual = DesignLimits.around(scenario);
+        DesignLimits.Span asked = sectors == null ? usual.sectors() : sectors.or(usual.sectors());
         if (asked.from() < FEWEST_SECTORS) {
             throw new WrongUse("--sectors: a dish needs 3 sectors or more.");
         }
         return new DesignLimits(
-                (cut == null ? DesignCuts.of(dish.cut()) : cut).kinds(),
-                diameter == null ? usualDiameter : diameter.or(usualDiameter),
-                focal == null ? usualFocal : focal.or(usualFocal),
+                cut == null ? usual.cuts() : cut.kinds(),
+                diameter == null ? usual.diameter() : diameter.or(usual.diameter()),
+                focal == null ? usual.focal() : focal.or(usual.focal()),
                 asked,
-                rings == null ? RINGS : rings.or(RINGS),
-                mostPanels(),
+                rings == null ? usual.rings() : rings.or(usual.rings()),
+                mostPanels(usual.mostPanels()),
                 Optional.ofNullable(sheet),
                 Optional.of(panHeight == null ? scenario.heights().highestPanMetres() : panHeight),
                 cost(stock));
     }
 
-    /** Every dish is cut from the file's stock; what one costs is worked out once. */
     private Optional<DesignLimits.Cost> cost(CuttingStock stock) throws WrongUse {
         if (mostCost != null && stock.prices().isEmpty()) {
             throw new WrongUse("--most-cost: the scenario gives no prices; write some under build.prices, for instance "
                     + "prices: {currency: EUR, panel-sheet: 9, film: 35}.");
         }
-        Map<DishPlan, OptionalDouble> known = new HashMap<>();
-        return stock.prices()
-                .map(prices -> new DesignLimits.Cost(
-                        scenario -> known.computeIfAbsent(
-                                scenario.dish(),
-                                dish -> BuildCost.of(scenario, stock).stream()
-                                        .mapToDouble(BuildCost::total)
-                                        .findFirst()),
-                        prices.currency(),
-                        mostCost == null ? Double.POSITIVE_INFINITY : mostCost));
+        return DishCosts.of(stock, mostCost == null ? Double.POSITIVE_INFINITY : mostCost);
     }
 
-    private int mostPanels() throws WrongUse {
+    private int mostPanels(int usual) throws WrongUse {
         if (panels == null) {
-            return PANELS;
+            return usual;
         }
         if (panels.from() != null || panels.to() == null) {
             throw new WrongUse("--panels only bounds from above: write for instance ..96.");
         }
         return panels.to();
-    }
-
-    private static DesignLimits.Span around(double metres, double least, double most) {
-        int from = Math.max(1, (int) Math.round(100 * least * metres));
-        return new DesignLimits.Span(from, Math.max(from, (int) Math.round(100 * most * metres)));
     }
 }

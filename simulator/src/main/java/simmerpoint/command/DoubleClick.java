@@ -19,7 +19,7 @@ final class DoubleClick {
 
     /** Whether there is a screen but nobody who would read what is printed. */
     static boolean happened() {
-        if (System.console() != null) {
+        if (Terminal.hasConsole()) {
             return false;
         }
         String java = ProcessHandle.current().info().command().orElse("");

@@ -36,7 +36,7 @@ abstract class InputCommand implements Callable<Integer> {
     }
 
     /** Reads a scenario; null is the example that is built in. */
-    CheckedScenario read(Path file) throws ScenarioException {
+    CheckedScenario read(Path file) throws ScenarioException, WrongUse {
         return input.read(file, terminal);
     }
 

@@ -38,10 +38,9 @@ final class OutputFile {
         }
     }
 
-    /** Whether two names lead to one file. */
+    /** Whether two names lead to one file, there already or not. */
     static boolean same(Path a, Path b) {
-        Path real = a.toAbsolutePath().normalize();
-        if (real.equals(b.toAbsolutePath().normalize())) {
+        if (AtomicFile.destination(a).equals(AtomicFile.destination(b))) {
             return true;
         }
         try {

@@ -25,6 +25,7 @@ final class OutputOptions {
     @Option(names = "--png", paramLabel = "FILE", description = "Write the answer's picture.")
     private String png;
 
+    private Map<String, Path> wanted = Map.of();
     /** Whether any file is wanted. */
     boolean any() {
         return json != null || csv != null || png != null;
@@ -60,6 +61,14 @@ final class OutputOptions {
         }
         for (Map.Entry<String, Path> entry : files.entrySet()) {
             check(entry.getKey(), entry.getValue(), scenario, files);
+        }
+        wanted = files;
+    }
+
+    /** Refuses files that the scenario turned out to read, now that it is read and before it is worked on. */
+    void checkInputs() throws WrongUse {
+        for (Map.Entry<String, Path> entry : wanted.entrySet()) {
+            OutputFile.check(entry.getKey(), entry.getValue(), null);
         }
     }
 

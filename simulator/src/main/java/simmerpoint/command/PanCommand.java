@@ -31,7 +31,7 @@ final class PanCommand extends ScenarioCommand {
                             + "Write pan: instead, or use trace.");
         }
         tellOddities(read);
-        PanResult result = study(name(), progress -> PanStudy.run(scenario, rays.options(), progress));
+        PanResult result = study(name(), progress -> PanStudy.run(read, rays.options(), progress));
         outputs.write(ResultFiles.of(result, units), terminal);
         say(result, PanAnswer::brief, PanAnswer::of);
         return 0;

@@ -48,6 +48,9 @@ final class ReportCommand extends InputCommand {
         boolean toTerminal = OutputFile.STANDARD.equals(html);
         Path page = toTerminal ? null : page();
         CheckedScenario read = read(file);
+        if (page != null) {
+            OutputFile.check("--html", page, null);
+        }
         read.atOneMoment();
         tellOddities(read);
         byte[] bytes = CookerReport.bytes(

@@ -18,7 +18,8 @@ import simmerpoint.quantities.Version;
             "",
             "Without a command it traces the example that is built in.",
             "simmerpoint COMMAND --help tells more.",
-            "Exit code: 0 done, 2 wrong command line or scenario, 1 failure while running."
+            "Exit code: 0 done, 2 wrong command line or scenario, 1 failure while running,",
+            "130 or 143 stopped from outside (interrupted, or asked to end)."
         })
 final class RootCommand implements Runnable {
     @CommandLine.Spec

@@ -22,7 +22,7 @@ abstract class ScenarioCommand extends StudyCommand {
         return ScenarioInput.name(file);
     }
 
-    CheckedScenario read() throws ScenarioException {
+    CheckedScenario read() throws ScenarioException, WrongUse {
         return read(file);
     }
 }

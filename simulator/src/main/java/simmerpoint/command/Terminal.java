@@ -10,6 +10,7 @@ import java.nio.charset.UnsupportedCharsetException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
+import simmerpoint.quantities.OneLine;
 import simmerpoint.report.Ascii;
 
 /**
@@ -38,12 +39,18 @@ record Terminal(InputStream in, PrintStream out, PrintStream err, boolean errIsC
 
     /** One line of a result. */
     void say(String line) {
-        out.println(ascii ? Ascii.of(line) : line);
+        out.println(shown(line));
     }
 
     /** One line for whoever watches. */
     void complain(String line) {
-        err.println(ascii ? Ascii.of(line) : line);
+        err.println(shown(line));
+    }
+
+    /** Nothing that came from outside, a file's name for instance, steers the terminal. */
+    private String shown(String line) {
+        String harmless = OneLine.harmless(line);
+        return ascii ? Ascii.of(harmless) : harmless;
     }
 
     /** What standard output writes: newer Javas say so, older ones keep it to themselves or use the default. */
@@ -72,6 +79,11 @@ record Terminal(InputStream in, PrintStream out, PrintStream err, boolean errIsC
         } catch (IOException e) {
             return false;
         }
+        return hasConsole();
+    }
+
+    /** Whether standard input and output lead to somebody who types and reads. */
+    static boolean hasConsole() {
         return Optional.ofNullable(System.console()).map(Terminal::interactive).orElse(false);
     }
 

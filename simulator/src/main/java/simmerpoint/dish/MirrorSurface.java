@@ -1,6 +1,7 @@
 package simmerpoint.dish;
 
 import java.util.Optional;
+import simmerpoint.geometry.TriangleTree;
 
 /**
  * A dish cut into panels, sampled uniformly over its outline. Every surface is exact: a flat panel is a plane polygon,
@@ -37,11 +38,11 @@ public interface MirrorSurface {
     void fill(double[] u, double[] v, int n, MirrorPoints out);
 
     /**
-     * The panels as triangles, where they can hide each other from the sun or from a target above the dish; empty for
+     * The panels as triangles in the dish frame, owned by panels, where they can hide each other from the sun or from a target above the dish; empty for
      * surfaces that cannot. A surface that is part of a convex bowl cannot: light from a point of the bowl to a point
      * above it stays above it (derived here: the region above a convex surface is convex).
      */
-    default Optional<PanelTriangles> blockingPanels() {
+    default Optional<TriangleTree> blockingPanels() {
         return Optional.empty();
     }
 }

@@ -38,6 +38,20 @@ public record Polygon(List<Point> corners) {
         return twice / 2;
     }
 
+    /** Whether a point lies inside: a line from it to one side crosses the edges an odd number of times. */
+    public boolean contains(double x, double y) {
+        boolean inside = false;
+        for (int k = 0; k < size(); k++) {
+            Point a = corner(k);
+            Point b = corner(k + 1);
+            boolean crosses = a.y() > y != b.y() > y;
+            if (crosses && x < a.x() + (y - a.y()) / (b.y() - a.y()) * (b.x() - a.x())) {
+                inside = !inside;
+            }
+        }
+        return inside;
+    }
+
     /** Length of the edge from corner k to the next, m. */
     public double edge(int k) {
         return corner(k).distance(corner(k + 1));

@@ -1,5 +1,7 @@
 package simmerpoint.geometry;
 
+import java.util.function.IntPredicate;
+
 /**
  * A bounding volume hierarchy of axis-aligned boxes over triangles, for ray intersection. Read by any number of threads,
  * each with its own {@link Query}. Split at the centre of the longest side of the box of the triangles' centroids (common
@@ -13,6 +15,9 @@ public final class TriangleTree {
     private final int[] count;
     private final double[] corner;
     private final int[] owner;
+    /** Four numbers per node: the mean normal of its triangles and the least n·p of their corners along it. */
+    private final double[] slab;
+
     private int nodes;
 
     private final double[] source;
@@ -34,6 +39,7 @@ public final class TriangleTree {
         box = new double[6 * Math.max(1, 2 * n)];
         first = new int[Math.max(1, 2 * n)];
         count = new int[Math.max(1, 2 * n)];
+        slab = new double[4 * count.length];
         nodes = 1;
         split(0, 0, n);
         corner = new double[9 * n];
@@ -46,6 +52,7 @@ public final class TriangleTree {
 
     private void split(int node, int from, int to) {
         computeBox(node, from, to);
+        computeSlab(node, from, to);
         if (to - from <= LEAF) {
             first[node] = from;
             count[node] = to - from;
@@ -77,6 +84,38 @@ public final class TriangleTree {
             box[6 * node + a] = min;
             box[6 * node + 3 + a] = max;
         }
+    }
+
+    private void computeSlab(int node, int from, int to) {
+        double nx = 0;
+        double ny = 0;
+        double nz = 0;
+        for (int i = from; i < to; i++) {
+            int at = 9 * order[i];
+            double ax = source[at + 3] - source[at];
+            double ay = source[at + 4] - source[at + 1];
+            double az = source[at + 5] - source[at + 2];
+            double bx = source[at + 6] - source[at];
+            double by = source[at + 7] - source[at + 1];
+            double bz = source[at + 8] - source[at + 2];
+            // Twice the area, to the side that faces +z.
+            double up = Math.signum(ax * by - ay * bx);
+            nx += up * (ay * bz - az * by);
+            ny += up * (az * bx - ax * bz);
+            nz += up * (ax * by - ay * bx);
+        }
+        double length = Math.sqrt(nx * nx + ny * ny + nz * nz);
+        double scale = length > 0 ? 1 / length : 0;
+        double least = Double.POSITIVE_INFINITY;
+        for (int i = from; i < to; i++) {
+            for (int at = 9 * order[i]; at < 9 * order[i] + 9; at += 3) {
+                least = Math.min(least, scale * (nx * source[at] + ny * source[at + 1] + nz * source[at + 2]));
+            }
+        }
+        slab[4 * node] = scale * nx;
+        slab[4 * node + 1] = scale * ny;
+        slab[4 * node + 2] = scale * nz;
+        slab[4 * node + 3] = least;
     }
 
     private double centroid(int i, int axis) {
@@ -115,6 +154,44 @@ public final class TriangleTree {
             }
         }
         return cut;
+    }
+
+    /**
+     * The first triangle whose own box meets a box and that is wanted, by its number as given; −1 if there is none.
+     *
+     * @param reach the box: least x, y and z, then largest, m
+     */
+    public int firstNear(double[] reach, IntPredicate wanted) {
+        return firstNear(0, reach, wanted);
+    }
+
+    private int firstNear(int node, double[] reach, IntPredicate wanted) {
+        for (int a = 0; a < 3; a++) {
+            if (box[6 * node + a] > reach[3 + a] || box[6 * node + 3 + a] < reach[a]) {
+                return -1;
+            }
+        }
+        if (count[node] == 0) {
+            int left = firstNear(first[node], reach, wanted);
+            return left >= 0 ? left : firstNear(first[node] + 1, reach, wanted);
+        }
+        for (int i = first[node]; i < first[node] + count[node]; i++) {
+            if (meets(9 * i, reach) && wanted.test(order[i])) {
+                return order[i];
+            }
+        }
+        return -1;
+    }
+
+    private boolean meets(int at, double[] reach) {
+        for (int a = at; a < at + 3; a++) {
+            double least = Math.min(Math.min(corner[a], corner[a + 3]), corner[a + 6]);
+            double most = Math.max(Math.max(corner[a], corner[a + 3]), corner[a + 6]);
+            if (least > reach[3 + a - at] || most < reach[a - at]) {
+                return false;
+            }
+        }
+        return true;
     }
 
     /** Ray queries. Not thread-safe. */
@@ -234,10 +311,13 @@ public final class TriangleTree {
     }
 
     private boolean anyCornerBelow(int node, double nx, double ny, double nz, double level) {
-        int b = 6 * node;
-        double least =
-                nx * box[nx > 0 ? b : b + 3] + ny * box[ny > 0 ? b + 1 : b + 4] + nz * box[nz > 0 ? b + 2 : b + 5];
-        if (least >= level) {
+        if (leastInBox(node, nx, ny, nz) >= level) {
+            return false;
+        }
+        // Near a panel of a bowl, boxes reach below its plane though no corner does: the slab between shows it.
+        int m = 4 * node;
+        double turned = leastInBox(node, nx - slab[m], ny - slab[m + 1], nz - slab[m + 2]);
+        if (slab[m + 3] + turned >= level) {
             return false;
         }
         if (count[node] == 0) {
@@ -249,5 +329,11 @@ public final class TriangleTree {
             }
         }
         return false;
+    }
+
+    /** The least n·p of the points p of a node's box. */
+    private double leastInBox(int node, double nx, double ny, double nz) {
+        int b = 6 * node;
+        return nx * box[nx > 0 ? b : b + 3] + ny * box[ny > 0 ? b + 1 : b + 4] + nz * box[nz > 0 ? b + 2 : b + 5];
     }
 }

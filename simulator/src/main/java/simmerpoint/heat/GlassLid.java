@@ -6,18 +6,17 @@ package simmerpoint.heat;
  * Drops under the lid, which throw some more back, are neglected.
  */
 public final class GlassLid {
-    private static final double INDEX = 1.52;
-    private static final double KEPT = 0.06;
+    static final double INDEX = 1.52;
+    static final double KEPT = 0.06;
 
     /** Infrared emissivity of glass: handbooks, from memory, 0.84 to 0.94. */
-    private static final double EMISSIVITY = 0.9;
+    static final double EMISSIVITY = 0.9;
 
     private GlassLid() {}
 
     /** Share of the light that gets through. */
     static double transmittance() {
-        double r = Math.pow((INDEX - 1) / (INDEX + 1), 2);
-        return (1 - r) / (1 + r) * (1 - KEPT);
+        return PanCover.clear(INDEX) * (1 - KEPT);
     }
 
     private static double below() {

@@ -65,14 +65,17 @@ public record PanLight(FaceLight underside, FaceLight wetWall, FaceLight dryWall
     }
 
     /**
-     * Light absorbed by the pan.
+     * Light absorbed by the pan, behind its second skin if it has one.
      */
     public AbsorbedLight absorbedBy(ThermalPan vessel) {
+        double through = vessel.coverTransmittance();
+        double open = vessel.openShare();
+        double closed = absorbed(lid, vessel.lid());
         return new AbsorbedLight(
-                absorbed(underside, vessel.underside()),
-                absorbed(wetWall, vessel.wetWall()),
-                absorbed(dryWall, vessel.dryWall()),
-                vessel.lidOn() ? absorbed(lid, vessel.lid()) : OPEN_TOP_SHARE * lid.watts());
+                through * absorbed(underside, vessel.underside()),
+                through * absorbed(wetWall, vessel.wetWall()),
+                through * absorbed(dryWall, vessel.dryWall()),
+                through * (vessel.lidOn() ? closed : open * OPEN_TOP_SHARE * lid.watts() + (1 - open) * closed));
     }
 
     private static double absorbed(FaceLight light, SurfaceOptics optics) {

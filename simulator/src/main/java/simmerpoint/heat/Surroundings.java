@@ -29,6 +29,11 @@ public record Surroundings(
         return new Surroundings(airCelsius, windMetresPerSecond, altitudeMetres, 0.5, true);
     }
 
+    /** The same where no wind comes. */
+    public Surroundings withoutWind() {
+        return new Surroundings(airCelsius, 0, altitudeMetres, relativeHumidity, openSky);
+    }
+
     /** Air temperature, K. */
     public double airKelvin() {
         return PhysicalConstants.kelvin(airCelsius);

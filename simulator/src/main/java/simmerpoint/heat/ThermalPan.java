@@ -16,6 +16,8 @@ import simmerpoint.pan.Pan;
  * @param lidOn whether the lid is on
  * @param lidThrough share of the light taken up at the lid that goes through it to the inside: 0 for metal
  * @param ownPlate the sheet of the underside where it is not that of the rest
+ * @param cover a second skin round it
+ * @param openShare what its opening has of its level area: 1 for a pan, less for a kettle, whose shoulder counts as a lid
  */
 public record ThermalPan(
         Pan pan,
@@ -27,11 +29,41 @@ public record ThermalPan(
         SurfaceOptics lid,
         boolean lidOn,
         double lidThrough,
-        Optional<UndersidePlate> ownPlate) {
+        Optional<UndersidePlate> ownPlate,
+        Optional<PanCover> cover,
+        double openShare) {
+    /** A pan as wide open as it is, without a second skin. */
+    public ThermalPan(
+            Pan pan,
+            PanMaterial material,
+            double massKilograms,
+            SurfaceOptics underside,
+            SurfaceOptics wetWall,
+            SurfaceOptics dryWall,
+            SurfaceOptics lid,
+            boolean lidOn,
+            double lidThrough,
+            Optional<UndersidePlate> ownPlate) {
+        this(
+                pan,
+                material,
+                massKilograms,
+                underside,
+                wetWall,
+                dryWall,
+                lid,
+                lidOn,
+                lidThrough,
+                ownPlate,
+                Optional.empty(),
+                1);
+    }
+
     /** Checks the mass. */
     public ThermalPan {
         ArgumentChecks.positive("pan mass", massKilograms, "kg");
         ArgumentChecks.within("light through the lid", lidThrough, 0, 1, "of 1");
+        ArgumentChecks.within("share of the top that is open", openShare, 0, 1, "of 1");
         double level = Math.PI * pan.radiusMetres() * pan.radiusMetres();
         double plate = ownPlate.map(p -> p.kilograms(level)).orElse(0.0);
         ArgumentChecks.positive("mass of the pan beside its underside", massKilograms - plate, "kg");
@@ -41,6 +73,28 @@ public record ThermalPan(
     public static ThermalPan of(Pan pan, PanMaterial material, double massKilograms, boolean lidOn) {
         SurfaceOptics optics = SurfaceOptics.of(pan.finish());
         return new ThermalPan(pan, material, massKilograms, optics, optics, optics, optics, lidOn, 0, Optional.empty());
+    }
+
+    /** The same with a second skin, and with an opening of that share. */
+    public ThermalPan with(Optional<PanCover> skin, double opening) {
+        return new ThermalPan(
+                pan,
+                material,
+                massKilograms,
+                underside,
+                wetWall,
+                dryWall,
+                lid,
+                lidOn,
+                lidThrough,
+                ownPlate,
+                skin,
+                opening);
+    }
+
+    /** Share of the light that its second skin lets through; 1 without one. */
+    public double coverTransmittance() {
+        return cover.map(PanCover::transmittance).orElse(1.0);
     }
 
     /** Area of the underside, of the lid and, nearly, of the water, m². */

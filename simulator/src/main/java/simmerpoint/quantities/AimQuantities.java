@@ -94,6 +94,7 @@ public final class AimQuantities {
             .include(AimResult::plan, PLAN)
             .text("power", "what the watts are", PowerKind.WORDS, r -> PowerKind.of(r.scenario()))
             .estimate("dead_on_power_W", "without turn and drift", AimResult::deadOnWatts)
+            .group("dead_on_range", "of such cookers, aimed dead on", AimResult::deadOnLikely, LikelyQuantities.RANGE)
             .estimate(
                     "as_aimed_power_W",
                     "with the turn and drift given",

@@ -24,6 +24,7 @@ public final class CompareQuantities {
     private static final Fields<ComparedRow> COOKER = Fields.<ComparedRow>none()
             .texts("varied", "values as typed, by the full path of the key", CompareQuantities::varied)
             .optionalEstimate("cooking_power_W", "net heat into the water of a pan", ComparedRow::cookingPower)
+            .include(ComparedRow::likely, LikelyQuantities.RANGE)
             .estimate("absorbed_power_W", "taken up by the pan; of a bare disc, caught", ComparedRow::absorbed)
             .estimate(
                     "difference_power_W",

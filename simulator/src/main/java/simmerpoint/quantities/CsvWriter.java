@@ -12,7 +12,7 @@ import simmerpoint.sampling.Estimate;
 /**
  * Writes a table for a spreadsheet or a script. Lines that start with # say what it is and what the columns are; the
  * columns have the keys of the JSON. Figures have a decimal point; an empty cell is a figure that does not exist. A text
- * that holds a comma stands in double quotes.
+ * that holds a comma stands in double quotes; one that looks like a formula has an apostrophe before it.
  */
 final class CsvWriter {
     private static final int DIGITS = 6;
@@ -91,6 +91,11 @@ final class CsvWriter {
     }
 
     private static String cell(Object value) {
-        return value instanceof Double x ? StableNumber.of(x, DIGITS) : value == null ? "" : value.toString();
+        return value instanceof Double x ? StableNumber.of(x, DIGITS) : value == null ? "" : harmless(value.toString());
+    }
+
+    /** A spreadsheet would take a text that begins so for a formula; with an apostrophe before it, it stays a text. */
+    private static String harmless(String text) {
+        return text.matches("[=+@\\-].*") && !text.matches("[+-]?[0-9.]+([eE][+-]?[0-9]+)?") ? "'" + text : text;
     }
 }

@@ -16,6 +16,7 @@ import simmerpoint.workshop.MountLoad;
 import simmerpoint.workshop.PanelPlace;
 import simmerpoint.workshop.Piece;
 import simmerpoint.workshop.RibShape;
+import simmerpoint.workshop.SheetSag;
 import simmerpoint.workshop.StringRule;
 
 /** What {@code cut} finds; its table has a row for every point of the ribs' edge. */
@@ -61,6 +62,10 @@ public final class CutQuantities {
     private static final Fields<MountLoad> MOUNT = Fields.<MountLoad>none()
             .number("centre_of_mass_m", "of the dish above its vertex", MountLoad::centreHeight)
             .number("mount_lever_m", "from the mount to the centre of mass", MountLoad::lever);
+
+    private static final Fields<SheetSag> SAG = Fields.<SheetSag>none()
+            .number("sag_m", "of a flat panel between two ribs at the rim, by its own weight", SheetSag::depth)
+            .number("sag_slope_rad", "of that panel, root mean square", SheetSag::meanSlope);
 
     private static final Fields<EdgeBevel> BEVEL = Fields.<EdgeBevel>none()
             .text("piece", "which", EdgeBevel::piece)
@@ -121,6 +126,7 @@ public final class CutQuantities {
                     "tipping_wind_m_s",
                     "wind into the open dish that tips it over its feet",
                     plan -> plan.wind().tippingSpeed())
+            .includeOptional(CutPlan::sag, SAG)
             .include(CutPlan::mountLoad, MOUNT)
             .rows("bevels", "of flat panels, one for each piece", CutPlan::bevels, BEVEL)
             .includeOptional(CutPlan::cost, COST)

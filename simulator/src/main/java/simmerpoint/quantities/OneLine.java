@@ -9,9 +9,14 @@ public final class OneLine {
      * text, and line breaks become single spaces.
      */
     public static String of(String text) {
+        return harmless(text).strip().replaceAll(" {2,}", " ");
+    }
+
+    /** The same with every space kept: each such character becomes one. */
+    public static String harmless(String text) {
         StringBuilder out = new StringBuilder();
         text.codePoints().map(OneLine::visible).forEach(out::appendCodePoint);
-        return out.toString().strip().replaceAll(" {2,}", " ");
+        return out.toString();
     }
 
     private static int visible(int codePoint) {

@@ -55,16 +55,18 @@ public final class PanQuantities {
             .number("start_C", "temperature of the water at the start", PanContents::startCelsius);
 
     private static final Fields<HeatResult> HEAT = Fields.<HeatResult>none()
-            .include(HeatResult::levelRange, HeatQuantities.LEVEL_SPREAD)
             .include(heat -> heat.cooking().contents(), WATER)
             .number("boiling_C", "local boiling point", HeatResult::boilingCelsius)
             .range("settles_*_C", "temperature it settles at", HeatResult::settlesCelsius)
-            .include(HeatResult::boil, HeatQuantities.BOIL)
             .range("steam_*_kg_s", "steam once it has settled", PanQuantities::steam)
             .group("level_begins", "absorbed watts at which each heat level begins", heat -> heat, levelBegins());
 
-    private static final Fields<PanResult> HERE =
-            Fields.<PanResult>none().include(PanResult::here, POSITION).include(PanResult::heat, HEAT);
+    private static final Fields<PanResult> HERE = Fields.<PanResult>none()
+            .include(PanResult::here, POSITION)
+            .include(result -> result.base().likely(), LikelyQuantities.RANGE)
+            .include(PanResult::levelRange, HeatQuantities.LEVEL_SPREAD)
+            .include(PanResult::boil, HeatQuantities.BOIL)
+            .include(PanResult::heat, HEAT);
 
     private static final Fields<LevelStretch> STRETCH = Fields.<LevelStretch>none()
             .number("from_m", "where it begins to simmer, from where the pan stands", LevelStretch::fromMetres)
@@ -73,18 +75,20 @@ public final class PanQuantities {
     private static final Fields<SimmerPlace> SIMMER = Fields.<SimmerPlace>none()
             .text("move", "which move", MOVES, place -> place.move().key())
             .include(SimmerPlace::stretch, STRETCH)
+            .include(SimmerPlace::likely, LikelyQuantities.RANGE)
             .include(SimmerPlace::position, POSITION);
 
     private static final Fields<BestPlace> BEST = Fields.<BestPlace>none()
             .text("move", "which move", MOVES, best -> best.move().key())
             .number("from_m", "from here on within 1 % of the best", BestPlace::fromMetres)
             .number("to_m", "up to here within 1 % of the best", BestPlace::toMetres)
+            .include(BestPlace::likely, LikelyQuantities.RANGE)
             .include(BestPlace::position, POSITION);
 
     private static final Fields<LevelBorder> BORDER = Fields.<LevelBorder>none()
             .number("offset_m", "along the move, from where the pan stands", LevelBorder::offsetMetres)
-            .number("low_m", "one pan in ten has the border before this", LevelBorder::lowMetres)
-            .number("high_m", "one pan in ten has the border behind this", LevelBorder::highMetres)
+            .number("low_m", "one such cooker in ten has the border before this", LevelBorder::lowMetres)
+            .number("high_m", "one such cooker in ten has the border behind this", LevelBorder::highMetres)
             .word("before", "heat level before the border", HeatLevel.class, LevelBorder::before)
             .word("after", "heat level behind the border", HeatLevel.class, LevelBorder::after);
 

@@ -124,7 +124,7 @@ public final class TraceQuantities {
                     "from a dead-on aim until a tenth less is there than aiming again gives",
                     r -> r.aimAgainMinutes().map(minutes -> minutes.times(60)))
             .include(TraceResult::likely, LikelyQuantities.DOUBTS)
-            .optionalGroup("plate", "temperatures of the underside, with the likely losses", PlateResult::of, PLATE)
+            .optionalGroup("plate", "temperatures of the underside, with the likely losses", TraceResult::plate, PLATE)
             .group("run", "differs from run to run", TraceResult::run, RUN);
 
     private static final Fields<Cell> CELL = Fields.<Cell>none()

@@ -4,13 +4,21 @@ import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
 import java.nio.file.AccessDeniedException;
+import java.nio.file.DirectoryIteratorException;
+import java.nio.file.DirectoryStream;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
+import java.nio.file.attribute.PosixFileAttributeView;
+import java.time.Duration;
+import java.time.Instant;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import simmerpoint.scenario.values.InputFiles;
 
 /**
  * Writes files whole or not at all: into a temporary file in the same folder, which then takes the place of the old file
@@ -20,6 +28,11 @@ import java.util.concurrent.ConcurrentHashMap;
 public final class AtomicFile {
     private static final Set<Path> UNFINISHED = ConcurrentHashMap.newKeySet();
     private static final int MOST_TRIES = 100;
+    private static final int MOST_LINKS = 40;
+    private static final Pattern TEMPORARY = Pattern.compile("\\.simmerpoint-(\\d+)-\\d+\\.tmp");
+
+    /** Nothing takes longer to write; a younger file may be that of a program on another machine. */
+    private static final Duration OLD = Duration.ofMinutes(10);
 
     static {
         Runtime.getRuntime().addShutdownHook(new Thread(AtomicFile::sweep, "unfinished files"));
@@ -35,7 +48,7 @@ public final class AtomicFile {
      * Says in one sentence why {@code file} cannot be written, before any work is done for it; does nothing if it can.
      */
     public static void check(Path file) throws OutputException {
-        Path folder = folder(file);
+        Path folder = folder(destination(file));
         if (!Files.exists(folder)) {
             throw new OutputException(
                     file + " cannot be written: there is no folder " + folder + "; make it first.", null);
@@ -46,9 +59,32 @@ public final class AtomicFile {
         if (Files.isDirectory(file)) {
             throw new OutputException(file + " cannot be written: it is a folder.", null);
         }
+        if (InputFiles.contains(file)) {
+            throw new OutputException(
+                    file + " belongs to the scenario and is read by it; give the result another name.", null);
+        }
         boolean writable = Files.exists(file) ? Files.isWritable(file) : Files.isWritable(folder);
         if (!writable || (isPlain(file) && !Files.isWritable(folder))) {
             throw new OutputException(file + " cannot be written: no permission to write there.", null);
+        }
+    }
+
+    /**
+     * Where a name leads in the end: links are followed, also to a file that is not there yet. A name that leads nowhere,
+     * or round in a circle, stays.
+     */
+    public static Path destination(Path file) {
+        Path at = file.toAbsolutePath();
+        try {
+            for (int k = 0; k < MOST_LINKS && Files.isSymbolicLink(at); k++) {
+                at = at.resolveSibling(Files.readSymbolicLink(at));
+            }
+            Path parent = at.normalize().getParent();
+            return parent == null || at.getFileName() == null
+                    ? at
+                    : parent.toRealPath().resolve(at.getFileName());
+        } catch (IOException e) {
+            return at;
         }
     }
 
@@ -67,7 +103,7 @@ public final class AtomicFile {
         check(file);
         try {
             if (isPlain(file)) {
-                replace(Files.exists(file) ? file.toRealPath() : file, bytes);
+                replace(destination(file), bytes);
             } else {
                 Files.write(file, bytes, StandardOpenOption.WRITE);
             }
@@ -83,6 +119,7 @@ public final class AtomicFile {
         try {
             temporary = create(file);
             fill(temporary, bytes);
+            keepRights(file, temporary);
             Files.move(temporary, file, StandardCopyOption.ATOMIC_MOVE);
         } finally {
             if (temporary != null) {
@@ -90,6 +127,37 @@ public final class AtomicFile {
                 UNFINISHED.remove(temporary);
             }
         }
+        clearAbandoned(folder(file));
+    }
+
+    /** A file that is replaced keeps who may read, write and run it. */
+    private static void keepRights(Path old, Path replacement) throws IOException {
+        if (Files.exists(old) && Files.getFileAttributeView(old, PosixFileAttributeView.class) != null) {
+            Files.setPosixFilePermissions(replacement, Files.getPosixFilePermissions(old));
+        }
+    }
+
+    /** Takes away temporary files of programs that were killed while they wrote. */
+    private static void clearAbandoned(Path folder) {
+        try (DirectoryStream<Path> files = Files.newDirectoryStream(folder, ".simmerpoint-*.tmp")) {
+            for (Path each : files) {
+                if (isAbandoned(each)) {
+                    delete(each);
+                }
+            }
+        } catch (IOException | DirectoryIteratorException e) {
+            // They are in nobody's way; the file that was asked for is written.
+            return;
+        }
+    }
+
+    private static boolean isAbandoned(Path file) throws IOException {
+        Matcher name = TEMPORARY.matcher(file.getFileName().toString());
+        return name.matches()
+                && ProcessHandle.of(Long.parseLong(name.group(1))).isEmpty()
+                && Files.getLastModifiedTime(file)
+                        .toInstant()
+                        .isBefore(Instant.now().minus(OLD));
     }
 
     /** A new file beside {@code file}, with the permissions that any new file gets. */

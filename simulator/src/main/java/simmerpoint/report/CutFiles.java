@@ -24,14 +24,19 @@ import simmerpoint.workshop.SheetLayout;
  * @param pdf patterns at full size, on pages
  * @param svg sheets for a cutter
  * @param dxf the same
+ * @param ribs table of the ribs' depths, to be overwritten with what was measured
  */
-public record CutFiles(Supplier<byte[]> pdf, Supplier<byte[]> svg, Supplier<byte[]> dxf) {
+public record CutFiles(Supplier<byte[]> pdf, Supplier<byte[]> svg, Supplier<byte[]> dxf, Supplier<byte[]> ribs) {
     private static final double MILLIMETRE = 0.001;
     private static final String HEADING = "What to cut";
 
     /** Of a plan, its patterns on that paper. */
     public static CutFiles of(CutPlan plan, Paper paper, UnitSystem units) {
-        return new CutFiles(() -> pdf(plan, paper, units), () -> CutterSvg.bytes(plan), () -> CutterDxf.bytes(plan));
+        return new CutFiles(
+                () -> pdf(plan, paper, units),
+                () -> CutterSvg.bytes(plan),
+                () -> CutterDxf.bytes(plan),
+                () -> RibForm.bytes(plan, units));
     }
 
     private static byte[] pdf(CutPlan plan, Paper paper, UnitSystem units) {

@@ -63,23 +63,23 @@ public final class FullStudy {
     public static Result run(CheckedScenario read, AimPlan aiming, TraceOptions options, Progress progress) {
         Scenario scenario = read.scenario();
         Progress first = new PartialProgress(progress, 0, PLACED);
-        Optional<PanResult> pan = scenario.cooking().map(kitchen -> PanStudy.run(scenario, options, first));
+        Optional<PanResult> pan = scenario.cooking().map(kitchen -> PanStudy.run(read, options, first));
         TraceResult trace = pan.map(PanResult::base).orElseGet(() -> TraceStudy.run(scenario, options, first));
-        LikelyResult likely = LikelyStudy.run(read, LikelyStudy.FOR_SHARES, options, Progress.NONE);
+        LikelyResult likely = LikelyStudy.withShares(read, options, Progress.NONE);
         Optional<DayResult> day = scenario.cooking()
                 .flatMap(kitchen -> scenario.site())
                 .map(outdoors -> DayPlan.hourly(outdoors.when().toLocalDate()))
-                .map(plan -> DayStudy.run(
-                        read, plan, options, Optional.of(likely), new PartialProgress(progress, PLACED, PASSED)));
-        Optional<AimResult> aim = aim(scenario, aiming, options, new PartialProgress(progress, PASSED, AIMED));
+                .map(plan -> DayStudy.run(read, plan, options, new PartialProgress(progress, PLACED, PASSED)));
+        Optional<AimResult> aim = aim(read, aiming, options, new PartialProgress(progress, PASSED, AIMED));
         BudgetResult budget = BudgetStudy.run(scenario, options, new PartialProgress(progress, AIMED, 1));
         return new Result(trace.withLikely(likely), pan, day, aim, budget.withLikely(likely));
     }
 
     /** Empty where the dish cannot stand dead on or then throws no light on the target: the aim is then the least worry. */
-    private static Optional<AimResult> aim(Scenario scenario, AimPlan plan, TraceOptions options, Progress progress) {
+    private static Optional<AimResult> aim(
+            CheckedScenario read, AimPlan plan, TraceOptions options, Progress progress) {
         try {
-            return Optional.of(AimStudy.run(scenario, plan, options, progress));
+            return Optional.of(AimStudy.run(read, plan, options, progress));
         } catch (ImpossibleSetupException e) {
             return Optional.empty();
         }

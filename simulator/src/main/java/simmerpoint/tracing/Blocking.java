@@ -1,8 +1,6 @@
 package simmerpoint.tracing;
 
-import java.util.Optional;
 import simmerpoint.dish.MirrorSurface;
-import simmerpoint.dish.PanelTriangles;
 import simmerpoint.geometry.Pose;
 import simmerpoint.geometry.TriangleTree;
 import simmerpoint.geometry.Vec;
@@ -18,26 +16,15 @@ public final class Blocking {
     private static final double FAR = 1e6;
 
     private final TriangleTree tree;
+    private final Pose targetInDish;
 
-    private Blocking(TriangleTree tree) {
+    private Blocking(TriangleTree tree, Pose targetInDish) {
         this.tree = tree;
+        this.targetInDish = targetInDish;
     }
 
     static Blocking of(MirrorSurface surface, Pose dishInTarget) {
-        Optional<PanelTriangles> panels = surface.blockingPanels();
-        return new Blocking(panels.map(p -> new TriangleTree(transformed(p.corners(), dishInTarget), p.owners()))
-                .orElse(null));
-    }
-
-    private static double[] transformed(double[] corners, Pose pose) {
-        double[] out = new double[corners.length];
-        for (int i = 0; i < corners.length; i += 3) {
-            Vec v = pose.toParent(new Vec(corners[i], corners[i + 1], corners[i + 2]));
-            out[i] = v.x();
-            out[i + 1] = v.y();
-            out[i + 2] = v.z();
-        }
-        return out;
+        return new Blocking(surface.blockingPanels().orElse(null), dishInTarget.inverse());
     }
 
     /** Whether any panel of this dish can block another. */
@@ -71,12 +58,14 @@ public final class Blocking {
             if (query == null) {
                 return false;
             }
-            if (light.turns == null) {
-                return query.anyHit(
-                        light.px[i], light.py[i], light.pz[i], dx, dy, dz, CLEARANCE, limit, light.panel[i]);
+            Vec p = new Vec(light.px[i], light.py[i], light.pz[i]);
+            Vec d = new Vec(dx, dy, dz);
+            if (light.turns != null) {
+                p = light.turns.pointAtRest(i, p.x(), p.y(), p.z());
+                d = light.turns.directionAtRest(i, dx, dy, dz);
             }
-            Vec p = light.turns.pointAtRest(i, light.px[i], light.py[i], light.pz[i]);
-            Vec d = light.turns.directionAtRest(i, dx, dy, dz);
+            p = targetInDish.toParent(p);
+            d = targetInDish.rotation().apply(d);
             return query.anyHit(p.x(), p.y(), p.z(), d.x(), d.y(), d.z(), CLEARANCE, limit, light.panel[i]);
         }
     }

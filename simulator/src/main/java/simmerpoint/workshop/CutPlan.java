@@ -209,6 +209,13 @@ public record CutPlan(
         return rib.isPresent() && flat ? EdgeBevel.of(places(), scenario.dish().gapMetres()) : List.of();
     }
 
+    /** How panels sag between two ribs at the rim, if there are ribs and the panels' stiffness is known. */
+    public Optional<SheetSag> sag() {
+        boolean known = stock.panelMaterial().material().modulus() > 0;
+        return rib.filter(r -> known)
+                .map(r -> SheetSag.of(stock.panelMaterial(), 2 * r.rim() * Math.sin(Math.PI / r.count())));
+    }
+
     /** What the dish puts on its mount. */
     public MountLoad mountLoad() {
         MassCentre centre = new MassCentre();

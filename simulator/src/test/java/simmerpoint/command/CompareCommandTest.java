@@ -1,6 +1,7 @@
 package simmerpoint.command;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.ObjectMapper;
@@ -33,6 +34,17 @@ class CompareCommandTest extends CommandRuns {
         assertTrue(out().contains("Second costs "), out());
         assertTrue(out().contains("mirror.material"), out());
         assertEquals("", err());
+    }
+
+    /** A spreadsheet would run it. */
+    @Test
+    void aTitleThatLooksLikeAFormulaIsMadeHarmless() throws IOException {
+        String formula = write("three.yaml", "title: '=1+1'\n" + DISH);
+        Path csv = folder.resolve("out.csv");
+        assertEquals(0, run("compare", file, formula, "--rays", "1024", "--csv", csv.toString()));
+        String text = Files.readString(csv);
+        assertTrue(text.contains("'=1+1"), text);
+        assertFalse(text.matches("(?s).*(^|[,\n])=1.*"), text);
     }
 
     @Test

@@ -1,5 +1,6 @@
 package simmerpoint.command;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotNull;
@@ -10,6 +11,7 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.concurrent.CancellationException;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Test;
@@ -174,6 +176,28 @@ class ProgramTest extends CommandRuns {
         assertComplaint(option + ": ");
         assertTrue(err().contains("there is no folder " + folder.resolve("none")), err());
         assertFalse(Files.exists(folder.resolve("none")));
+    }
+
+    @Test
+    void theNameOfAFileSteersNoTerminal() {
+        assertEquals(2, run("check", "a\u001b[31mb\u202e.yaml"));
+        assertTrue(err().chars().noneMatch(c -> c == 0x1b || c == 0x202e), err());
+    }
+
+    /** Meshes and sun tables: nobody could make them anew. */
+    @Test
+    void whatTheScenarioReadsIsNeverWrittenOver() throws IOException {
+        Path mesh = Files.copy(Path.of("../scenarios/triangle-dish.obj"), folder.resolve("triangle-dish.obj"));
+        Path scenario = Files.copy(Path.of("../scenarios/triangle-dish.yaml"), folder.resolve("dish.yaml"));
+        byte[] before = Files.readAllBytes(mesh);
+        Path link = Files.createSymbolicLink(folder.resolve("link.obj"), mesh);
+        for (String name : List.of(mesh.toString(), link.toString())) {
+            assertEquals(2, run("trace", scenario.toString(), "--rays", "1024", "--csv", name));
+            assertComplaint("belongs to the scenario and is read by it");
+            assertEquals(2, run("report", scenario.toString(), "--rays", "1024", "--html", name));
+            assertComplaint("belongs to the scenario and is read by it");
+        }
+        assertArrayEquals(before, Files.readAllBytes(mesh));
     }
 
     @Test

@@ -11,7 +11,6 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import javax.xml.parsers.DocumentBuilder;
@@ -28,7 +27,6 @@ import simmerpoint.answer.Section;
 import simmerpoint.answer.day.DayAnswer;
 import simmerpoint.answer.pan.PanAnswer;
 import simmerpoint.quantities.Version;
-import simmerpoint.scenario.Scenario;
 import simmerpoint.scenario.checks.CheckedScenario;
 import simmerpoint.scenario.file.ScenarioReader;
 import simmerpoint.study.day.DayPlan;
@@ -125,12 +123,10 @@ class CookerReportTest {
     @Test
     void theWordsAreThoseOfTheCommands() throws Exception {
         CheckedScenario read = ScenarioReader.read(Path.of("..", "scenarios", "lake-hut-evening.yaml"));
-        Scenario scenario = read.scenario();
         TraceOptions options = TraceOptions.defaults().withRays(ReportPages.RAYS);
-        Answer pan = PanAnswer.of(PanStudy.run(scenario, options, Progress.NONE), UnitSystem.METRIC);
+        Answer pan = PanAnswer.of(PanStudy.run(read, options, Progress.NONE), UnitSystem.METRIC);
         DayPlan plan = DayPlan.hourly(LocalDate.of(2026, 8, 14));
-        Answer day = DayAnswer.withoutHint(
-                DayStudy.run(read, plan, options, Optional.empty(), Progress.NONE), UnitSystem.METRIC);
+        Answer day = DayAnswer.withoutHint(DayStudy.run(read, plan, options, Progress.NONE), UnitSystem.METRIC);
         String page = words(tree.getDocumentElement());
         for (Section section :
                 Stream.concat(pan.sections().stream(), day.sections().stream()).toList()) {

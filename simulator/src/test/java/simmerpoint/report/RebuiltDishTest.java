@@ -164,7 +164,7 @@ class RebuiltDishTest {
             for (Point next : edge) {
                 if (next.x() > from) {
                     double step = at.distance(next);
-                    if (step >= left - 1e-6 || next == edge.get(edge.size() - 1)) {
+                    if (step >= left - 1e-6 || next.equals(edge.get(edge.size() - 1))) {
                         assertTrue(left < step + 5e-5, "no longer than the rib");
                         return at.x() + Math.min(1, left / step) * (next.x() - at.x());
                     }

@@ -142,4 +142,12 @@ class BadOutdoorsTest {
                 .replace("09:30", "03:00");
         assertRefused(text, 9, "when.time", "choose a time after 06:04 and before 18:10; it stands highest at 12:07");
     }
+
+    /** The sun that has drifted still has to shine. */
+    @Test
+    void aSunThatDriftsBelowTheHorizonIsRefused() {
+        String text =
+                "dish: {diameter: 1.2 m, focal-length: 0.45 m, surface: {cut: smooth}}\nsun: {elevation: 3°, beam: 300 W/m²}\naim: {drift: {up: -4°}}\n";
+        assertRefused(text, 3, "aim.drift.up", "the sun, 3° high, would have drifted below the horizon");
+    }
 }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import simmerpoint.answer.Section;
 import simmerpoint.answer.words.FigureFormat;
+import simmerpoint.answer.words.LikelyWords;
 import simmerpoint.answer.words.SkyWords;
 import simmerpoint.answer.words.TargetWords;
 import simmerpoint.answer.words.TimeWords;
@@ -62,7 +63,8 @@ record AimAgainSection(AimResult result, FigureFormat figures, TargetWords words
                 + SkyWords.minutes(interval.minutes()) + ": by then you lose " + loss()
                 + " of what a fresh aim gives. Aimed dead on, "
                 + figures.plainWatts(result.deadOnWatts()) + " " + words.useful()
-                + "; on average over that time it is " + figures.plainWatts(interval.mean()) + ", "
+                + LikelyWords.behind(result.deadOnLikely()) + "; on average over that time it is "
+                + figures.plainWatts(interval.mean()) + ", "
                 + ofDeadOn(interval.mean()) + " of dead on.";
     }
 

@@ -10,7 +10,6 @@ import simmerpoint.answer.Columns;
 import simmerpoint.answer.Item;
 import simmerpoint.answer.Section;
 import simmerpoint.answer.SectionBuilder;
-import simmerpoint.answer.trace.CertaintySection;
 import simmerpoint.answer.words.Cautions;
 import simmerpoint.answer.words.FigureFormat;
 import simmerpoint.answer.words.LikelyWords;
@@ -231,10 +230,11 @@ public final class BudgetAnswer {
 
     private Section sure() {
         return Section.headed(Cautions.HOW_SURE)
-                .say("\u00b1 is one standard error from sampling. Everything is traced with the same rays, so that "
-                        + "differences are far surer than the watts themselves. It says nothing of mirrors, wind or sky that "
-                        + "differ from the scenario.")
-                .sayIf(result.scenario().built().mirror().panelTiltRadians() > 0, CertaintySection.LUCK_OF_TILT)
+                .say(
+                        "\u00b1 is one standard error from sampling; of a cost it holds the luck of gluing as well, where panels lie"
+                                + " askew. Everything is traced with the same rays, so that "
+                                + "differences are far surer than the watts themselves. It says nothing of mirrors, wind or sky that "
+                                + "differ from the scenario.")
                 .say(FigureFormat.count(result.run().traces()) + " traces of "
                         + FigureFormat.count(result.run().raysEach()) + " rays, seed "
                         + result.run().seed() + ".")

@@ -9,6 +9,7 @@ import simmerpoint.answer.SectionBuilder;
 import simmerpoint.answer.words.Cautions;
 import simmerpoint.answer.words.FigureFormat;
 import simmerpoint.answer.words.HeatWords;
+import simmerpoint.answer.words.LikelyWords;
 import simmerpoint.answer.words.NextCommand;
 import simmerpoint.answer.words.ShortAnswer;
 import simmerpoint.dish.CutTrait;
@@ -60,7 +61,7 @@ public final class CompareAnswer {
         answer.table().addShort(out);
         return ShortAnswer.of(
                 CompareQuantities.title(comparison),
-                out.say(answer.atBestPlace()),
+                out.say(answer.atBestPlace()).say(answer.costs.cheapest(answer::name)),
                 answer.hottest(),
                 NextCommand.line(NextCommand.BUDGET, NextCommand.CUT));
     }
@@ -186,7 +187,10 @@ public final class CompareAnswer {
 
     private String boil(ComparedRow row) {
         BoilingOutcome answer = row.boil().orElseThrow();
-        return heat.boil(answer);
+        return heat.boil(answer)
+                + (answer instanceof BoilingOutcome.MayBoil
+                        ? " (most depends on " + LikelyWords.decides(row.likely()) + ")"
+                        : "");
     }
 
     private String columns() {
@@ -195,13 +199,34 @@ public final class CompareAnswer {
                 + "difference seen, it is below " + FigureFormat.fixed(ComparedRow.SEEN_ERRORS, 0)
                 + " of its standard errors. Hot spot: the strongest light on the "
                 + (words.anyPan() ? "underside" : "disc") + ". "
-                + (words.anyPan() ? "Boiling times are where four in five pans like this one fall. " : "")
+                + (isAnyLikely()
+                        ? "Four in five: between which four in five such cookers lie, each with mirrors, gluing, aim, pan, wind and"
+                                + " sun as they may turn out" + (words.anyPan() ? "; boiling times hold the same" : "")
+                                + ". "
+                                + orNever()
+                        : "")
                 + (words.anyDisc() && words.anyPan()
                         ? "A bare disc\u2019s watts are the light it catches, a pan\u2019s its cooking power. "
                         : "")
                 + "Aim again: minutes from a dead-on aim until " + percent
                 + " is lost of what a fresh aim gives; the sun goes its real way where place and time are known, else "
                 + "in the worst direction at its fastest, a quarter of a degree a minute. Best place: the watts with each pan where it does best, along the axis, up and down and sideways.";
+    }
+
+    private boolean isAnyLikely() {
+        return comparison.rows().stream().anyMatch(row -> row.likely().isPresent());
+    }
+
+    /** What decides whether the water boils, for the first of which that is in doubt. */
+    private String orNever() {
+        return comparison.rows().stream()
+                .filter(row -> row.boil()
+                        .filter(b -> b instanceof BoilingOutcome.MayBoil)
+                        .isPresent())
+                .findFirst()
+                .map(row -> "Where it says \u201cor never\u201d, most depends on " + LikelyWords.decides(row.likely())
+                        + ". ")
+                .orElse("");
     }
 
     private Section differs() {

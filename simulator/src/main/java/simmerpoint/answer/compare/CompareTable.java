@@ -8,6 +8,7 @@ import simmerpoint.answer.Item;
 import simmerpoint.answer.SectionBuilder;
 import simmerpoint.answer.words.FigureFormat;
 import simmerpoint.answer.words.HeatWords;
+import simmerpoint.answer.words.LikelyWords;
 import simmerpoint.answer.words.TimeWords;
 import simmerpoint.quantities.VariantNames;
 import simmerpoint.sampling.Estimate;
@@ -15,6 +16,8 @@ import simmerpoint.study.aim.AimTolerance;
 import simmerpoint.study.aim.SunTrack;
 import simmerpoint.study.compare.ComparedRow;
 import simmerpoint.study.compare.Comparison;
+import simmerpoint.study.trace.LikelyResult;
+import simmerpoint.uncertainty.LikelyRange;
 import simmerpoint.units.UnitSystem;
 
 /** The compared cookers row by row, the best first, as a table for a window of 80 columns. */
@@ -63,6 +66,7 @@ record CompareTable(
                 .with("below\nbest\nW", this::wholeDifference)
                 .withIf(words.anyPan(), "water\nboils in", this::boil)
                 .with("panels\nto cut", words::panels)
+                .withIf(costs.isAny(), costs.head(), costs::amount)
                 .with("aim\nagain\nmin", this::again);
     }
 
@@ -88,6 +92,7 @@ record CompareTable(
     private Columns<ComparedRow> columns() {
         return Columns.<ComparedRow>none()
                 .with(words.wattsHead(), this::watts)
+                .withIf(isAnyLikely(), "four in\nfive\nW", this::range)
                 .with("below\nthe best\nW", this::difference)
                 .with("hot\nspot\nkW/m²", row -> flux(row.peakFlux()))
                 .withIf(words.anyPan(), "water\nboils in", this::boil)
@@ -122,6 +127,18 @@ record CompareTable(
 
     private String watts(ComparedRow row) {
         return figures().plainWatts(row.useful()).replace(FigureFormat.NBSP + "W", "");
+    }
+
+    private boolean isAnyLikely() {
+        return comparison.rows().stream().anyMatch(row -> row.likely().isPresent());
+    }
+
+    private String range(ComparedRow row) {
+        return row.likely().map(LikelyResult::power).map(CompareTable::range).orElse(NOTHING);
+    }
+
+    private static String range(LikelyRange watts) {
+        return LikelyWords.rounded(watts.low(), watts) + "\u2013" + LikelyWords.rounded(watts.high(), watts);
     }
 
     private String atBest(ComparedRow row) {

@@ -40,7 +40,7 @@ public final class CompareWords {
 
     /** Head of the watts, on three lines. */
     String wattsHead() {
-        return !anyPan ? "on the\ndisc\nW" : anyDisc ? "caught,\nin water\nW" : "into the\nwater\nW";
+        return !anyPan ? "on the\ndisc\nW" : anyDisc ? "caught,\nin water\nW" : "into\nwater\nW";
     }
 
     /** "into the water". */

@@ -24,9 +24,6 @@ public final class CutAnswer {
     /** Sheet narrower than that is hard to cut, hold and glue (common practice), m. */
     private static final double NARROWEST = 0.005;
 
-    /** Contact glue or spray on one face, kg/m² (typical). */
-    private static final double GLUE = 0.2;
-
     private static final String COVERED =
             "Leave the film's cover on until the dish stands in the shade, and have a cloth that covers the whole "
                     + "dish ready before the last panel is on: a dish that lies about uncovered can set things on fire.";
@@ -89,6 +86,7 @@ public final class CutAnswer {
                 .build());
         sections.add(Section.headed("Weight and wind")
                 .say(weights.weight())
+                .say(weights.sag())
                 .say(weights.mount())
                 .say(weights.wind())
                 .build());
@@ -134,10 +132,18 @@ public final class CutAnswer {
         return strip().map(strip -> {
             StripEdges edges = StripEdges.of(strip.outline());
             return "The long edges of a strip are slightly curved. Cut straight from corner to corner they would be off by up to "
-                    + figures.length(Math.abs(edges.bulge()), 2) + ", which "
+                    + fine(Math.abs(edges.bulge())) + ", which "
                     + (edges.areaShare() < 0 ? "loses " : "adds ") + figures.percent(Math.abs(edges.areaShare()))
                     + " of the mirror. Bend each strip along its length, over the ribs.";
         });
+    }
+
+    /** A small length: tenths of a millimetre, or sixteenths of an inch. */
+    private String fine(double metres) {
+        String sixteenths = SawLength.text(metres, UnitSystem.INCH);
+        return units == UnitSystem.METRIC
+                ? figures.length(metres, 2)
+                : sixteenths.startsWith("0") ? "less than " + SawLength.text(0.0254 / 16, units) : sixteenths;
     }
 
     private Optional<Piece> strip() {
@@ -152,7 +158,7 @@ public final class CutAnswer {
             double wide = Math.max(0, chord * rib.hub() - dish.gapMetres());
             double hub = 2 * (NARROWEST + dish.gapMetres()) / chord;
             return wide < NARROWEST
-                    ? Optional.of("At the hub the strips are only " + figures.length(wide, 1)
+                    ? Optional.of("At the hub the strips are only " + fine(wide)
                             + " wide, which tears and cannot be held: a hub of " + saw(hub) + " leaves them "
                             + saw(NARROWEST) + ".")
                     : Optional.empty();

@@ -1,6 +1,8 @@
 package simmerpoint.answer.cut;
 
+import java.util.Optional;
 import simmerpoint.answer.words.FigureFormat;
+import simmerpoint.units.SawLength;
 import simmerpoint.units.UnitSystem;
 import simmerpoint.workshop.CutPlan;
 import simmerpoint.workshop.MountLoad;
@@ -13,6 +15,12 @@ import simmerpoint.workshop.WindLoad;
  * @param units of the words
  */
 record WeightWords(CutPlan plan, UnitSystem units) {
+    /** A slope error too small to see in the watts (common practice), rad. */
+    private static final double SEEN = 1e-3;
+
+    /** A slope error of good film (common practice), rad. */
+    private static final double MUCH = 3e-3;
+
     private static final double FOOT = 0.3048;
 
     /** Contact glue or spray on one face, kg/m² (typical). */
@@ -25,6 +33,20 @@ record WeightWords(CutPlan plan, UnitSystem units) {
                 + " in all, without glue, screws and rim. Film takes some " + mass(GLUE * plan.filmArea())
                 + " of glue on " + area(plan.filmArea())
                 + ". Densities are typical ones; the shop's sheet may be a fifth off.";
+    }
+
+    /** How panels sag where that blurs the light, with advice where it does so as much as film. */
+    Optional<String> sag() {
+        return plan.sag()
+                .filter(sag -> sag.meanSlope() > SEEN)
+                .map(sag -> "Lying flat between two ribs at the rim, " + SawLength.text(sag.span(), units)
+                        + " apart, a panel sags by " + figures().length(sag.depth(), 1)
+                        + " of its own weight and leans by "
+                        + FigureFormat.rounded(1000 * sag.meanSlope(), 1) + FigureFormat.NBSP + "mrad on average"
+                        + (sag.meanSlope() > MUCH
+                                ? ", as much as rough film: take thicker or stiffer sheet or more ribs, or bend it tight along the ribs, which "
+                                        + "stiffens it."
+                                : "."));
     }
 
     String mount() {

@@ -1,6 +1,7 @@
 package simmerpoint.answer.day;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import simmerpoint.answer.Answer;
@@ -13,12 +14,14 @@ import simmerpoint.answer.words.HeatWords;
 import simmerpoint.answer.words.LevelWords;
 import simmerpoint.answer.words.LikelyWords;
 import simmerpoint.answer.words.TimeWords;
+import simmerpoint.heat.BoilingOutcome;
 import simmerpoint.heat.balance.StandardCookingPower;
 import simmerpoint.quantities.OneLine;
 import simmerpoint.scenario.SiteConditions;
 import simmerpoint.study.day.DayHour;
 import simmerpoint.study.day.DayResult;
 import simmerpoint.study.day.HourLight;
+import simmerpoint.study.likely.LikelyMoment;
 import simmerpoint.sun.Sunlight;
 import simmerpoint.uncertainty.LikelyRange;
 import simmerpoint.units.UnitSystem;
@@ -72,12 +75,24 @@ public final class DayAnswer {
                                 + " above the air: the likely figure, and between which four in five such cookers lie, each with"
                                 + " mirrors, gluing, aim, pan, wind and sky as they may turn out. Boiling times hold the same, for"
                                 + " light that stays as it is at that time.")
+                .say(orNever(hours))
                 .say(otherSun(result, new FigureFormat(system)))
                 .sayIf(
                         hours.stream().flatMap(hour -> hour.light().stream()).anyMatch(DayAnswer::boilsGently),
                         "Where the heat level is simmer beside a boiling time, the water comes to the boil "
                                 + "then and goes on so gently that it only simmers.")
                 .build();
+    }
+
+    /** What decides whether the water boils, at the hour when that is most in doubt. */
+    private static Optional<String> orNever(List<DayHour> hours) {
+        return hours.stream()
+                .flatMap(hour -> hour.light().stream())
+                .filter(light -> light.boil() instanceof BoilingOutcome.MayBoil)
+                .min(Comparator.comparingDouble(
+                        light -> Math.abs(0.5 - ((BoilingOutcome.MayBoil) light.boil()).share())))
+                .map(light -> "Where it says \u201cor never\u201d, most depends on "
+                        + LikelyWords.decides(light.likely().map(LikelyMoment::result)) + ".");
     }
 
     /** What a trace of the scenario stands for, where no row has its sun. */

@@ -32,16 +32,14 @@ public final class YearAnswer {
     private static final double LEAST_HOURS = 0.05;
 
     private final YearResult result;
-    private final FigureFormat figures;
 
-    private YearAnswer(YearResult result, FigureFormat figures) {
+    private YearAnswer(YearResult result) {
         this.result = result;
-        this.figures = figures;
     }
 
     /** The answer for {@code result}, in the units of {@code system}. */
     public static Answer of(YearResult result, UnitSystem system) {
-        YearAnswer answer = new YearAnswer(result, new FigureFormat(system));
+        YearAnswer answer = new YearAnswer(result);
         return new Answer(
                 OneLine.of(result.scenario().title()),
                 List.of(
@@ -53,7 +51,7 @@ public final class YearAnswer {
 
     /** The same in a dozen lines: the months side by side. */
     public static Answer brief(YearResult result, UnitSystem system) {
-        YearAnswer answer = new YearAnswer(result, new FigureFormat(system));
+        YearAnswer answer = new YearAnswer(result);
         return ShortAnswer.of(
                 result.scenario().title(),
                 Section.headed("When it cooks").say(answer.cook()).add(answer.months()),

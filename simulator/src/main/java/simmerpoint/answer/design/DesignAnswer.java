@@ -16,6 +16,7 @@ import simmerpoint.answer.SectionBuilder;
 import simmerpoint.answer.words.Cautions;
 import simmerpoint.answer.words.FigureFormat;
 import simmerpoint.answer.words.LevelWords;
+import simmerpoint.answer.words.LikelyWords;
 import simmerpoint.answer.words.MoneyWords;
 import simmerpoint.answer.words.NextCommand;
 import simmerpoint.answer.words.ShortAnswer;
@@ -34,6 +35,7 @@ import simmerpoint.study.design.DesignResult;
 import simmerpoint.study.design.DishCandidate;
 import simmerpoint.study.design.PanelLayout;
 import simmerpoint.study.paired.GluingLuck;
+import simmerpoint.study.trace.LikelyResult;
 import simmerpoint.units.UnitSystem;
 
 /** The answer to "what dish does what I want?". */
@@ -64,6 +66,7 @@ public final class DesignAnswer {
                 ? new DesignLimitWords(result, figures).said()
                 : Section.headed("What to build")
                         .say(first(figures::plainWatts))
+                        .say(cheapest())
                         .add(shortTable());
         String next = NextCommand.line(NextCommand.COMPARE, NextCommand.CUT);
         String title = result.scenario().title();
@@ -80,6 +83,7 @@ public final class DesignAnswer {
         return named().with(
                         "largest\npanel", c -> c.largestPanel().map(this::size).orElse(""))
                 .with("aim\nagain", c -> aim(c.again()))
+                .withIf(result.limits().cost().isPresent(), "cost", this::cost)
                 .table(IntStream.range(0, rows)
                         .map(k -> rows == 1 ? 0 : k * (all - 1) / (rows - 1))
                         .mapToObj(result.front()::get)
@@ -111,11 +115,12 @@ public final class DesignAnswer {
         DesignChoice small = result.smallestDish().orElseThrow();
         String start = "Fewest panels: " + dish(few.candidate(), figures) + " brings " + power.apply(few.watts())
                 + (target().equals("pan") ? " into the water" : " onto the disc") + " (wanted: " + wanted(result.goal())
-                + ").";
+                + LikelyWords.besides(few.likely()) + ").";
         if (small.candidate().equals(few.candidate())) {
             return start + " No smaller dish within the limits does it.";
         }
-        return start + " Smallest dish: " + dish(small.candidate(), figures) + ", " + power.apply(small.watts()) + ".";
+        return start + " Smallest dish: " + dish(small.candidate(), figures) + ", " + power.apply(small.watts())
+                + LikelyWords.behind(small.likely()) + ".";
     }
 
     private Optional<String> cheapest() {
@@ -160,17 +165,20 @@ public final class DesignAnswer {
 
     private Item table() {
         return named().with("watts", c -> figures.plainWatts(c.watts()))
+                .with("four in\nfive", c -> range(c.likely()))
                 .with("largest\npanel", c -> c.largestPanel().map(this::size).orElse(""))
                 .with("pan above\nground", c -> figures.length(c.panHeightMetres(), 2))
                 .with("aim\nagain", c -> aim(c.again()))
-                .withIf(
-                        result.limits().cost().isPresent(),
-                        "cost",
-                        c -> c.cost().stream()
-                                .mapToObj(money()::amount)
-                                .findFirst()
-                                .orElse("\u2013"))
+                .withIf(result.limits().cost().isPresent(), "cost", this::cost)
                 .table(result.front());
+    }
+
+    private String cost(DesignChoice choice) {
+        return choice.cost().stream().mapToObj(money()::amount).findFirst().orElse("\u2013");
+    }
+
+    private static String range(Optional<LikelyResult> likely) {
+        return likely.map(LikelyResult::power).map(LikelyWords::span).orElse("");
     }
 
     private Columns<DesignChoice> named() {

@@ -7,6 +7,7 @@ import simmerpoint.answer.Item;
 import simmerpoint.answer.Section;
 import simmerpoint.answer.words.Cautions;
 import simmerpoint.answer.words.FigureFormat;
+import simmerpoint.answer.words.LikelyWords;
 import simmerpoint.answer.words.MoveWords;
 import simmerpoint.quantities.OneLine;
 import simmerpoint.study.pan.PanResult;
@@ -50,9 +51,10 @@ public final class PanAnswer {
                         + result.moves().get(0).positions().size()
                         + " positions; the hottest places come from some of these, joined by smooth curves, "
                         + "good to a tenth or better. Seed " + result.base().seed() + ".")
-                .say("Ranges of minutes, degrees and positions are where four in five pans like this one fall, "
-                        + "since a pan\u2019s losses are known to a third or so. They say nothing of a sky or "
-                        + "a mirror that differs from the scenario.")
+                .say(result.base().likely().map(LikelyWords::method))
+                .say(
+                        "Ranges of positions where the level changes hold the same doubts. Those after a cloud and without sun"
+                                + " are where four in five pans like this one fall, by their losses alone.")
                 .build();
     }
 }

@@ -2,6 +2,7 @@ package simmerpoint.answer.pan;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import simmerpoint.answer.Section;
 import simmerpoint.answer.SectionBuilder;
@@ -11,6 +12,7 @@ import simmerpoint.answer.words.HeatSentences;
 import simmerpoint.answer.words.HeatWords;
 import simmerpoint.answer.words.HeightWords;
 import simmerpoint.answer.words.HobWords;
+import simmerpoint.answer.words.LikelyWords;
 import simmerpoint.answer.words.MoveWords;
 import simmerpoint.answer.words.PowerWords;
 import simmerpoint.heat.FryingLevel;
@@ -19,6 +21,8 @@ import simmerpoint.setup.Stand;
 import simmerpoint.study.pan.MoveStudy.Move;
 import simmerpoint.study.pan.PanPosition;
 import simmerpoint.study.pan.PanResult;
+import simmerpoint.study.trace.LikelyResult;
+import simmerpoint.uncertainty.LikelyRange;
 
 /** What the pan gets where it stands: watts, boil or simmer, minutes; then frying, kept apart. */
 record PanHereSection(PanResult result, FigureFormat figures, MoveWords lengths) {
@@ -26,14 +30,15 @@ record PanHereSection(PanResult result, FigureFormat figures, MoveWords lengths)
     private static final double NOTHING = 10;
 
     Section section() {
-        HeatSentences heat = new HeatSentences(result.heat(), figures.system());
+        HeatSentences heat = new HeatSentences(result.heat(), result.base().likely(), figures.system());
         Optional<String> reach = new HeightWords(result.base().scenario().heights(), figures)
                 .outOfReach(result.base().scenario().panHeightMetres());
         SectionBuilder out = Section.headed("What the pan gets where it stands")
-                .say(gets() + place() + ": " + HeatWords.does(here().level()) + ". " + heat.boil() + heat.steam())
+                .say(gets() + place() + ": " + HeatWords.does(heat.level()) + ". " + asGiven() + heat.boil()
+                        + heat.steam())
                 .caution(reach.map(words -> "The pan stands " + words + "."))
                 .say(heat.levelSentence() + " This is with " + heat.weather() + ". "
-                        + HobWords.sentence(result.heat().cookingPower().value()))
+                        + HobWords.sentence(result.base().likelyPower()))
                 .say(hotSpot())
                 .say(frying());
         if (here().frying().level() == FryingLevel.SEAR) {
@@ -48,8 +53,28 @@ record PanHereSection(PanResult result, FigureFormat figures, MoveWords lengths)
 
     private String gets() {
         Estimate power = here().cookingPower();
-        return new PowerWords(Optional.of(result.heat()), figures.system()).gets(power)
+        PowerWords words = new PowerWords(Optional.of(result.heat()), figures.system());
+        return likely().map(range -> capital(LikelyWords.power(range)) + " " + words.meaning(power))
+                        .orElseGet(() -> words.gets(power))
                 + (power.value() > 0 ? " where the pan stands, " : "; it stands with ");
+    }
+
+    private Optional<LikelyRange> likely() {
+        return result.base()
+                .likely()
+                .map(LikelyResult::power)
+                .filter(range -> range.high() > 0 && here().cookingPower().value() > 0);
+    }
+
+    private String asGiven() {
+        return likely().isEmpty()
+                ? ""
+                : "With every figure exactly as given it is " + figures.plainWatts(here().cookingPower())
+                        + ", which other places are held against. ";
+    }
+
+    private static String capital(String text) {
+        return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
     }
 
     private String place() {

@@ -6,6 +6,7 @@ import simmerpoint.answer.SectionBuilder;
 import simmerpoint.answer.words.FigureFormat;
 import simmerpoint.answer.words.HeightWords;
 import simmerpoint.answer.words.LevelWords;
+import simmerpoint.answer.words.LikelyWords;
 import simmerpoint.answer.words.MoveWords;
 import simmerpoint.heat.HeatLevel;
 import simmerpoint.sampling.Estimate;
@@ -61,7 +62,8 @@ record PanPlaceSection(PanResult result, FigureFormat figures, MoveWords lengths
         return already + "For a simmer with the least hot spot "
                 + lengths.instruction(place.move(), there.offsetMetres())
                 + ": " + figures.plainWatts(there.cookingPower())
-                + " go into the water there, and the hottest spot of underside and wall gets "
+                + " go into the water there" + LikelyWords.behind(place.likely())
+                + ", and the hottest spot of underside and wall gets "
                 + figures.plainFlux(new Estimate(there.hottestFlux(), 0.05 * there.hottestFlux())) + " ("
                 + figures.plainFlux(new Estimate(here().hottestFlux(), 0.02 * here().hottestFlux()))
                 + " where it stands). In the file: stand: {"
@@ -129,8 +131,8 @@ record PanPlaceSection(PanResult result, FigureFormat figures, MoveWords lengths
         }
         PanPosition there = best.position();
         return "For most heat " + lengths.instruction(best.move(), there.offsetMetres()) + ": "
-                + figures.plainWatts(there.cookingPower()) + " go into the water instead of "
-                + figures.plainWatts(here().cookingPower()) + zone(best) + ". There "
+                + figures.plainWatts(there.cookingPower()) + " go into the water" + LikelyWords.behind(best.likely())
+                + " instead of " + figures.plainWatts(here().cookingPower()) + zone(best) + ". There "
                 + figures.percent(there.wallShare()) + " of the focused light falls on the wall."
                 + outOfReach(best.move(), there.offsetMetres())
                         .map(words -> " There it stands " + words + ".")

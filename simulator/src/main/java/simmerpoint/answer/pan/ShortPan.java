@@ -12,11 +12,13 @@ import simmerpoint.answer.SectionBuilder;
 import simmerpoint.answer.words.FigureFormat;
 import simmerpoint.answer.words.HeatSentences;
 import simmerpoint.answer.words.LevelWords;
+import simmerpoint.answer.words.LikelyWords;
 import simmerpoint.answer.words.MoveWords;
 import simmerpoint.answer.words.NextCommand;
 import simmerpoint.answer.words.PowerWords;
 import simmerpoint.answer.words.ShortAnswer;
 import simmerpoint.heat.HeatLevel;
+import simmerpoint.sampling.Estimate;
 import simmerpoint.study.pan.LevelStretch;
 import simmerpoint.study.pan.PanMove;
 import simmerpoint.study.pan.PanResult;
@@ -45,9 +47,14 @@ record ShortPan(PanResult result, FigureFormat figures, MoveWords lengths) {
     }
 
     private String verdict() {
-        HeatSentences heat = new HeatSentences(result.heat(), figures.system());
-        String power = new PowerWords(Optional.of(result.heat()), figures.system())
-                .gets(result.here().cookingPower());
+        HeatSentences heat = new HeatSentences(result.heat(), result.base().likely(), figures.system());
+        PowerWords words = new PowerWords(Optional.of(result.heat()), figures.system());
+        Estimate given = result.here().cookingPower();
+        String power = result.base()
+                .likely()
+                .map(likely -> "about " + LikelyWords.likely(likely.power()) + " " + words.meaning(given))
+                .filter(about -> given.value() > 0)
+                .orElseGet(() -> words.gets(given));
         return "Where it stands " + power + ": " + heat.amount() + " " + heat.outcome();
     }
 

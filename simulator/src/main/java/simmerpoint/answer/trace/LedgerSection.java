@@ -11,9 +11,25 @@ import simmerpoint.sampling.Estimate;
 import simmerpoint.study.trace.HeatResult;
 import simmerpoint.study.trace.TraceResult;
 import simmerpoint.target.Ledger;
+import simmerpoint.units.UnitSystem;
 
-/** The ledger as bars: every line a share of the sunlight on the dish's outline. */
-record LedgerSection(TraceResult result, FigureFormat figures, TargetWords words) {
+/**
+ * The ledger as bars: every line a share of the sunlight on the dish's outline.
+ *
+ * @param result whose light
+ * @param figures how they are written
+ * @param words of pan or disc
+ */
+public record LedgerSection(TraceResult result, FigureFormat figures, TargetWords words) {
+    /** The ledger of a result. */
+    public static Section of(TraceResult result, UnitSystem system) {
+        return new LedgerSection(
+                        result,
+                        new FigureFormat(system),
+                        TargetWords.of(result.scenario().target()))
+                .section();
+    }
+
     Section section() {
         SectionBuilder out = Section.headed("Where the sunlight goes");
         Ledger ledger = result.ledger();

@@ -9,7 +9,6 @@ import simmerpoint.answer.words.FigureFormat;
 import simmerpoint.answer.words.TargetWords;
 import simmerpoint.quantities.OneLine;
 import simmerpoint.study.trace.MaximumFlux;
-import simmerpoint.study.trace.PlateResult;
 import simmerpoint.study.trace.TraceResult;
 import simmerpoint.units.UnitSystem;
 
@@ -44,7 +43,7 @@ public final class TraceAnswer {
         sections.add(Cautions.section(MaximumFlux.of(result), words.noun()));
         sections.add(new LedgerSection(result, figures, words).section());
         sections.add(new SpotSection(result, figures, words).section());
-        PlateResult.of(result).ifPresent(plate -> sections.add(new PlateSection(plate, figures, words).section()));
+        result.plate().ifPresent(plate -> sections.add(new PlateSection(plate, figures, words).section()));
         sections.add(CertaintySection.of(result, figures, words));
         return new Answer(OneLine.of(result.scenario().title()), sections);
     }

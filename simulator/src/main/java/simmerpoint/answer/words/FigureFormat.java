@@ -132,7 +132,7 @@ public record FigureFormat(UnitSystem system) {
         return Math.abs(e.value()) < 0.5 ? rounded(e.value(), 1) + NBSP + "W" : alone(e, 3, "W");
     }
 
-    /** Power in whole watts, "< 1 W" for a little of it. */
+    /** Power in whole watts, {@code < 1 W} for a little of it. */
     public String wholeWatts(Estimate e) {
         double size = Math.abs(e.value());
         return size >= 0.5

@@ -72,11 +72,7 @@ public final class HeatSentences {
 
     /** What decides whether it boils, where that is in doubt. */
     private String decides() {
-        return boiling() instanceof BoilingOutcome.MayBoil
-                ? likely.flatMap(LikelyResult::worthMeasuring)
-                        .map(most -> "; most depends on " + most.name())
-                        .orElse("")
-                : "";
+        return boiling() instanceof BoilingOutcome.MayBoil ? "; most depends on " + LikelyWords.decides(likely) : "";
     }
 
     /** How the water comes to the boil, or that it does not. */
@@ -117,8 +113,11 @@ public final class HeatSentences {
                         + "mph"
                 : FigureFormat.rounded(around.windMetresPerSecond(), 2) + FigureFormat.NBSP + "m/s";
         String breeze = around.windMetresPerSecond() > 0 ? "wind " + wind : "no wind";
-        return (kitchen.vessel().lidOn() ? "lid on" : "lid off") + ", air " + words.temperature(around.airCelsius())
-                + ", " + breeze + ", boiling point " + words.temperature(result.boilingCelsius());
+        String skin =
+                kitchen.vessel().cover().map(cover -> ", in a " + cover.word()).orElse("");
+        return (kitchen.vessel().lidOn() ? "lid on" : "lid off") + skin + ", air "
+                + words.temperature(around.airCelsius()) + ", " + breeze + ", boiling point "
+                + words.temperature(result.boilingCelsius());
     }
 
     /** Steam it makes when it boils; empty if it does not. */

@@ -37,11 +37,29 @@ public final class LikelyWords {
         return "about " + likely(watts) + " (" + FOUR_IN_FIVE + span(watts) + ")";
     }
 
+    /** " (four in five such cookers: 410 to 550 W)" behind a figure; empty if it was not worked out. */
+    public static String behind(Optional<LikelyResult> likely) {
+        return likely.isEmpty() ? "" : " (" + besides(likely).substring(2) + ")";
+    }
+
+    /** "; four in five such cookers: 410 to 550 W" in brackets that are there anyway; empty if it was not worked out. */
+    public static String besides(Optional<LikelyResult> likely) {
+        return likely.map(result -> "; " + FOUR_IN_FIVE + span(result.power())).orElse("");
+    }
+
     /** Two digits of the largest figure of the range. */
     public static String rounded(double figure, LikelyRange range) {
         double largest = Math.max(Math.abs(range.low()), Math.abs(range.high()));
         int decimals = largest > 0 ? DIGITS - 1 - (int) Math.floor(Math.log10(largest)) : 0;
         return FigureFormat.fixed(figure, decimals);
+    }
+
+    /** The doubt that decides; what a pan loses, where no other was looked at. */
+    public static String decides(Optional<LikelyResult> likely) {
+        return likely.map(result -> result.worthMeasuring()
+                        .map(DoubtShare::name)
+                        .orElse("luck in gluing, and on what causes do together"))
+                .orElse("what the pan loses");
     }
 
     /** What the doubt comes from most and how to know better. */

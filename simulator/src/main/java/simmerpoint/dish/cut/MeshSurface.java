@@ -3,9 +3,10 @@ package simmerpoint.dish.cut;
 import java.util.Optional;
 import simmerpoint.dish.MirrorPoints;
 import simmerpoint.dish.MirrorSurface;
-import simmerpoint.dish.PanelTriangles;
 import simmerpoint.dish.mesh.Mesh;
+import simmerpoint.dish.mesh.MeshShape;
 import simmerpoint.dish.mesh.MeshTriangles;
+import simmerpoint.dish.mesh.PlanHull;
 import simmerpoint.geometry.Direction;
 import simmerpoint.geometry.TriangleTree;
 import simmerpoint.geometry.Vec;
@@ -19,62 +20,28 @@ final class MeshSurface implements MirrorSurface {
     private static final double GAP_SHARE = 1.0 / 16;
     private static final double FULL = 1e-9;
 
-    /**
-     * A dent shallower than this share of the radius is neglected: light is nearly perpendicular to panels, so it
-     * blocks a strip about as wide as it is deep.
-     */
-    private static final double HARMLESS_DENT = 1e-4;
-
     private static final double FAR = 1e5;
 
+    private final MeshShape shape;
     private final MeshTriangles triangles;
     private final PlanHull hull;
     private final TriangleTree tree;
     private final Vec sun;
-    private final int[] guide;
     private final double gapShare;
-    private final double top;
     private final int panels;
     private final boolean mayHide;
 
     MeshSurface(Mesh mesh, Direction sunInDish) {
-        triangles = new MeshTriangles(mesh);
-        hull = new PlanHull(triangles);
-        tree = new TriangleTree(triangles.corners, triangles.owner);
+        shape = mesh.shape();
+        triangles = shape.triangles();
+        hull = shape.hull();
+        tree = shape.tree();
         sun = sunInDish.vec();
         panels = mesh.polygons();
         double all = triangles.totalPlanArea();
         gapShare = Math.abs(all - hull.area) <= FULL * hull.area ? 0 : GAP_SHARE;
-        double highest = Double.NEGATIVE_INFINITY;
-        for (int i = 2; i < triangles.corners.length; i += 3) {
-            highest = Math.max(highest, triangles.corners[i]);
-        }
-        top = highest;
-        guide = new int[triangles.count + 1];
-        for (int g = 0, t = 0; g < guide.length; g++) {
-            while (t < triangles.count - 1 && triangles.planArea[t + 1] * triangles.count <= g * all) {
-                t++;
-            }
-            guide[g] = t;
-        }
         double offAxis = Math.acos(Math.max(-1, Math.min(1, sun.z())));
-        mayHide = steepestSlope() + offAxis > 1.4 || !isBowl();
-    }
-
-    /** Whether every panel's plane has all corners above it: then the panels are part of a convex bowl. */
-    private boolean isBowl() {
-        double slack = HARMLESS_DENT * radius();
-        for (int t = 0; t < triangles.count; t++) {
-            double nx = triangles.normal[3 * t];
-            double ny = triangles.normal[3 * t + 1];
-            double nz = triangles.normal[3 * t + 2];
-            double level =
-                    nx * triangles.shape[9 * t] + ny * triangles.shape[9 * t + 1] + nz * triangles.shape[9 * t + 2];
-            if (tree.anyCornerBelow(nx, ny, nz, level, slack)) {
-                return false;
-            }
-        }
-        return true;
+        mayHide = shape.steepestSlope() + offAxis > 1.4 || !shape.isBowl();
     }
 
     @Override
@@ -94,11 +61,7 @@ final class MeshSurface implements MirrorSurface {
 
     @Override
     public double steepestSlope() {
-        double least = 1;
-        for (int t = 0; t < triangles.count; t++) {
-            least = Math.min(least, triangles.normal[3 * t + 2]);
-        }
-        return Math.acos(least);
+        return shape.steepestSlope();
     }
 
     @Override
@@ -109,25 +72,25 @@ final class MeshSurface implements MirrorSurface {
     @Override
     public double heightAt(double x, double y) {
         TriangleTree.Query query = tree.new Query();
-        if (!query.anyHit(x, y, top + 1, 0, 0, -1, 0, FAR, -1)) {
+        if (!query.anyHit(x, y, shape.top() + 1, 0, 0, -1, 0, FAR, -1)) {
             return Double.NEGATIVE_INFINITY;
         }
         double low = 0;
         double high = FAR;
         for (int i = 0; i < 60; i++) {
             double middle = 0.5 * (low + high);
-            if (query.anyHit(x, y, top + 1, 0, 0, -1, 0, middle, -1)) {
+            if (query.anyHit(x, y, shape.top() + 1, 0, 0, -1, 0, middle, -1)) {
                 high = middle;
             } else {
                 low = middle;
             }
         }
-        return top + 1 - high;
+        return shape.top() + 1 - high;
     }
 
     @Override
-    public Optional<PanelTriangles> blockingPanels() {
-        return mayHide ? Optional.of(new PanelTriangles(triangles.corners, triangles.owner)) : Optional.empty();
+    public Optional<TriangleTree> blockingPanels() {
+        return mayHide ? Optional.of(tree) : Optional.empty();
     }
 
     @Override
@@ -142,7 +105,7 @@ final class MeshSurface implements MirrorSurface {
                 continue;
             }
             double place = (u[i] - gapShare) * perShare;
-            int t = guide[(int) place];
+            int t = triangles.guide[(int) place];
             double level = place * all / triangles.count;
             while (t < triangles.count - 1 && triangles.planArea[t + 1] <= level) {
                 t++;
@@ -168,8 +131,8 @@ final class MeshSurface implements MirrorSurface {
     }
 
     private void probeGap(double u, double v, int i, MirrorPoints out, TriangleTree.Query query) {
-        hull.place(u, v, out, i);
-        out.z[i] = top;
+        hull.place(u, v, out.x, out.y, i);
+        out.z[i] = shape.top();
         out.nx[i] = 0;
         out.ny[i] = 0;
         out.nz[i] = 1;

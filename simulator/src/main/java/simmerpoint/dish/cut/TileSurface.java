@@ -10,13 +10,27 @@ import simmerpoint.dish.MirrorSurface;
  */
 final class TileSurface implements MirrorSurface {
     private final DishPlan plan;
+    private final Tiles cut;
     private final TileLattice lattice;
     private final SmoothSurface disc;
+    private static volatile TileSurface last;
+
     private double aperture;
     private double steepest;
 
-    TileSurface(DishPlan plan, Tiles cut) {
+    /** Tiles laid out for a plan; the last is kept, since many cookers of one dish are traced and a dish may have thousands. */
+    static TileSurface of(DishPlan plan, Tiles cut) {
+        TileSurface kept = last;
+        if (kept == null || !kept.plan.equals(plan) || !kept.cut.equals(cut)) {
+            kept = new TileSurface(plan, cut);
+            last = kept;
+        }
+        return kept;
+    }
+
+    private TileSurface(DishPlan plan, Tiles cut) {
         this.plan = plan;
+        this.cut = cut;
         lattice = new TileLattice(plan, cut);
         disc = new SmoothSurface(new DishPlan(plan.diameterMetres(), plan.focalLengthMetres(), 0, 0, new Smooth()));
         lattice.forEach(plane -> {

@@ -102,7 +102,7 @@ public record Tiles(TileShape shape, double tileMetres, AtRim atRim) implements 
 
     @Override
     public MirrorSurface surface(DishPlan plan, Direction sunInDish) {
-        return new TileSurface(plan, this);
+        return TileSurface.of(plan, this);
     }
 
     @Override

@@ -8,13 +8,57 @@ import simmerpoint.geometry.Vec;
 /**
  * Flat convex or concave polygons of a mesh in the dish frame, already checked: every polygon has at least three
  * corners, is plane and has area. The arrays are shared and not modified.
- *
- * @param name what to call the mesh in messages, for instance its file name
- * @param vertices x, y, z of vertex i at 3i, 3i + 1, 3i + 2, m
- * @param corners vertex numbers of all polygons one after another
- * @param firstCorner polygon k owns corners[firstCorner[k]] to corners[firstCorner[k + 1] − 1]; length = polygons + 1
  */
-public record Mesh(String name, double[] vertices, int[] corners, int[] firstCorner) {
+public final class Mesh {
+    private final String name;
+    private final double[] vertices;
+    private final int[] corners;
+    private final int[] firstCorner;
+    private MeshShape shape;
+
+    /**
+     * Takes the arrays, which are not copied.
+     *
+     * @param name what to call the mesh in messages, for instance its file name
+     * @param vertices x, y, z of vertex i at 3i, 3i + 1, 3i + 2, m
+     * @param corners vertex numbers of all polygons one after another
+     * @param firstCorner polygon k owns corners[firstCorner[k]] to corners[firstCorner[k + 1] − 1]; length = polygons + 1
+     */
+    public Mesh(String name, double[] vertices, int[] corners, int[] firstCorner) {
+        this.name = name;
+        this.vertices = vertices;
+        this.corners = corners;
+        this.firstCorner = firstCorner;
+    }
+
+    /** What to call it in messages. */
+    public String name() {
+        return name;
+    }
+
+    /** x, y, z of vertex i at 3i, 3i + 1, 3i + 2, m. */
+    public double[] vertices() {
+        return vertices;
+    }
+
+    /** Vertex numbers of all polygons one after another. */
+    public int[] corners() {
+        return corners;
+    }
+
+    /** Where the corners of each polygon begin, and the end of the last; length = polygons + 1. */
+    public int[] firstCorner() {
+        return firstCorner;
+    }
+
+    /** Its triangles and what follows from them: worked out once, however many dishes and aims ask for it. */
+    public synchronized MeshShape shape() {
+        if (shape == null) {
+            shape = new MeshShape(this);
+        }
+        return shape;
+    }
+
     /** Number of polygons. */
     public int polygons() {
         return firstCorner.length - 1;

@@ -10,7 +10,7 @@ public final class MeshFocus {
      * the radius (derived here). Infinite or below 0 where the panels do not concentrate light.
      */
     public static double focalLength(Mesh mesh) {
-        MeshTriangles triangles = new MeshTriangles(mesh);
+        MeshTriangles triangles = mesh.shape().triangles();
         double squares = 0;
         double products = 0;
         for (int t = 0; t < triangles.count; t++) {

@@ -14,6 +14,8 @@ public final class MeshTriangles {
     public final double[] corners;
     /** Running sum of plan areas, m²; {@code count + 1} entries. */
     public final double[] planArea;
+    /** Entry g: the triangle in which the share g ÷ {@code count} of all plan area lies; a first guess for searching. */
+    public final int[] guide;
 
     /** Of all polygons of {@code mesh}. */
     public MeshTriangles(Mesh mesh) {
@@ -36,6 +38,18 @@ public final class MeshTriangles {
                 lay(t++, mesh.vertices(), perPolygon[k], i);
             }
         }
+        guide = guide();
+    }
+
+    private int[] guide() {
+        int[] first = new int[count + 1];
+        for (int g = 0, t = 0; g < first.length; g++) {
+            while (t < count - 1 && planArea[t + 1] * count <= g * totalPlanArea()) {
+                t++;
+            }
+            first[g] = t;
+        }
+        return first;
     }
 
     private void lay(int t, double[] vertices, int[] triangle, int at) {

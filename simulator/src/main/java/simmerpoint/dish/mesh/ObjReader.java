@@ -15,7 +15,7 @@ import java.nio.file.Path;
  *
  * <p>Polygons may be concave. Every corner lies in the polygon's plane, which goes through the mean of the
  * corners, to within 1/10000 of the distance from there to the furthest (or 2 µm, if that is more: files round). They
- * have area and an outline that does not meet itself. Memory depends on the mesh, not on the file's other lines.
+ * have area and an outline that does not meet itself, and none lies on another. Memory depends on the mesh, not on the file's other lines.
  */
 public final class ObjReader {
     /** Most polygons in a file. */
@@ -77,6 +77,7 @@ public final class ObjReader {
         for (int k = 0; k < mesh.polygons(); k++) {
             check.checkAndTurn(k);
         }
+        new OverlapCheck(file, mesh, builder).check();
         return mesh;
     }
 

@@ -1,5 +1,6 @@
 package simmerpoint.drawing.chart;
 
+import java.util.Map;
 import simmerpoint.answer.words.LevelWords;
 import simmerpoint.drawing.Box;
 import simmerpoint.drawing.Canvas;
@@ -19,21 +20,42 @@ record BandNames(Canvas canvas, Box box, Box... marks) {
     private static final double BESIDE = 3;
     private static final double[] SIZES = {12, 11};
 
+    /** Where there is no room for the whole name. */
+    private static final Map<HeatLevel, String> SHORT =
+            Map.of(HeatLevel.KEEP_WARM, "warm", HeatLevel.FAST_BOIL, "fast", HeatLevel.TOO_COOL, "cool");
+
     /** Writes a name on the band from one x to another: across, or along a narrow band; none where there is no room. */
     void write(HeatLevel level, double from, double to) {
         double left = Math.max(box.x(), from);
         double right = Math.min(box.right(), to);
         Text name = Text.at(0, 0, LevelWords.of(level)).in(TextStyle.on(level));
         double[] free = free(left, right, box.y() + LINE + 4);
+        if (!across(name, left, right, free)) {
+            upright(name.size(11), left, right);
+        }
+    }
+
+    /** The same on a low band, which has no room for names along it: a short name where the whole has no room. */
+    void writeLow(HeatLevel level, double from, double to) {
+        double left = Math.max(box.x(), from);
+        double right = Math.min(box.right(), to);
+        Text name = Text.at(0, 0, LevelWords.of(level)).in(TextStyle.on(level));
+        double[] free = free(left, right, box.y() + LINE + 4);
+        if (!across(name, left, right, free)) {
+            across(name.words(SHORT.getOrDefault(level, name.words())), left, right, free);
+        }
+    }
+
+    private boolean across(Text name, double left, double right, double[] free) {
         for (double size : SIZES) {
             double wide = canvas.metrics().width(name.size(size)) + 2 * BESIDE;
             if (wide <= free[1] - free[0]) {
                 double middle = near((left + right) / 2, free, wide / 2);
                 canvas.write(name.size(size).moved(middle, box.y() + LINE).middle());
-                return;
+                return true;
             }
         }
-        upright(name.size(11), left, right);
+        return false;
     }
 
     private void upright(Text name, double left, double right) {

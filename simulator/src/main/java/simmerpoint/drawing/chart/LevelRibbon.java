@@ -6,6 +6,7 @@ import simmerpoint.answer.words.FigureFormat;
 import simmerpoint.drawing.Box;
 import simmerpoint.drawing.Canvas;
 import simmerpoint.drawing.Drawing;
+import simmerpoint.drawing.Path;
 import simmerpoint.drawing.RoundBox;
 import simmerpoint.drawing.Style;
 import simmerpoint.drawing.Text;
@@ -70,26 +71,26 @@ public record LevelRibbon(Optional<MoveCurve> curve, double low, double high, Li
         double origin = c.move().presentMetres();
         Box mark = new Box(scale.at(pan.presentMetres()) - PAN_WIDE - 2, band.y(), 2 * PAN_WIDE + 4, band.height());
         Box middle = new Box(band.x(), band.middleY() - BAND / 2 + 6, band.width(), band.height());
-        Optional<Flag> flag = flag(band, scale, c);
-        BandNames names = new BandNames(
-                canvas, middle, flag.map(f -> new Box[] {mark, f.room()}).orElse(new Box[] {mark}));
+        BandNames names = new BandNames(canvas, middle, mark);
         for (LevelStretch stretch : c.move().stretches()) {
             double from = scale.within(origin + stretch.fromMetres());
             double to = scale.within(origin + stretch.toMetres());
             canvas.draw(Style.of(stretch.level()), new Box(from, band.y(), Math.max(0, to - from), band.height()));
-            names.write(stretch.level(), from, to);
+            names.writeLow(stretch.level(), from, to);
         }
-        flag.ifPresent(f -> f.draw(canvas));
+        recommended(canvas, band, scale, c);
         borders(canvas, band, scale, c);
     }
 
-    /** The place recommended for a simmer. */
-    private static Optional<Flag> flag(Box band, Scale scale, MoveCurve c) {
-        return c.result()
+    /** The place recommended for a simmer: a mark on the upper edge. */
+    private static void recommended(Canvas canvas, Box band, Scale scale, MoveCurve c) {
+        c.result()
                 .simmer()
                 .filter(place -> place.move() == MoveStudy.Move.PULL_BACK)
                 .map(place -> c.move().presentMetres() + place.position().offsetMetres())
-                .map(place -> new Flag(scale.at(place), band.bottom() - 5, band.y()));
+                .map(scale::at)
+                .ifPresent(x -> canvas.draw(
+                        Style.FLAG_CLOTH, Path.closed(x, band.y() + 9, x - 5, band.y() + 1, x + 5, band.y() + 1)));
     }
 
     /** Lengths below the borders, those that have room. */

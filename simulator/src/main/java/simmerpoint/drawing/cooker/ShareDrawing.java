@@ -17,6 +17,7 @@ public final class ShareDrawing implements Drawing {
     private static final double LEGEND = 40;
     private static final double BAR = 11;
     private static final double GAP = 5;
+    private static final double BRIGHTEST = 0.82;
     private static final Raster COLOURS = colours();
 
     private final Optional<LivePanels> panels;
@@ -29,9 +30,14 @@ public final class ShareDrawing implements Drawing {
     private static Raster colours() {
         int[] argb = new int[FluxColours.STEPS];
         for (int k = 0; k < argb.length; k++) {
-            argb[k] = FluxColours.argb((k + 0.5) / argb.length);
+            argb[k] = 0xFF000000 | rgb((k + 0.5) / argb.length);
         }
         return Raster.cells(argb.length, 1, argb);
+    }
+
+    /** The colour of a share, 0 to 1, without its pale end: the best panels must be told from the paper. */
+    public static int rgb(double share) {
+        return FluxColours.rgb(BRIGHTEST * share);
     }
 
     /** Where the square of the dish stands in a box. */

@@ -12,7 +12,7 @@ public final class XmlText {
     /**
      * {@code text} for the inside of an element or of an attribute in double quotes. The five signs that mean something in
      * HTML are written as references; what may not stand in a page at all (control characters, halves of a surrogate
-     * pair, code points that are no characters) becomes the replacement character.
+     * pair, code points that are no characters) becomes the replacement character; what turns text is shown by its number.
      */
     public static String escaped(String text) {
         StringBuilder out = new StringBuilder(text.length() + 16);
@@ -27,8 +27,23 @@ public final class XmlText {
             case '>' -> out.append("&gt;");
             case '"' -> out.append("&quot;");
             case '\'' -> out.append("&#39;");
-            default -> out.appendCodePoint(mayStand(codePoint) ? codePoint : REPLACEMENT);
+            default -> {
+                if (turnsText(codePoint)) {
+                    out.append(String.format("[U+%04X]", codePoint));
+                } else {
+                    out.appendCodePoint(mayStand(codePoint) ? codePoint : REPLACEMENT);
+                }
+            }
         }
+    }
+
+    /** Invisible characters that change the direction of text: with them it could read otherwise than it is. */
+    private static boolean turnsText(int codePoint) {
+        return (codePoint >= 0x202A && codePoint <= 0x202E)
+                || (codePoint >= 0x2066 && codePoint <= 0x2069)
+                || codePoint == 0x200E
+                || codePoint == 0x200F
+                || codePoint == 0x061C;
     }
 
     private static boolean mayStand(int codePoint) {

@@ -1,6 +1,8 @@
 package simmerpoint.drawing.pattern;
 
+import java.util.Collection;
 import java.util.List;
+import java.util.Optional;
 import simmerpoint.answer.words.FigureFormat;
 import simmerpoint.drawing.Box;
 import simmerpoint.drawing.Canvas;
@@ -10,6 +12,8 @@ import simmerpoint.drawing.Style;
 import simmerpoint.drawing.Text;
 import simmerpoint.drawing.TextMetrics;
 import simmerpoint.drawing.TextStyle;
+import simmerpoint.geometry.Point;
+import simmerpoint.geometry.Polygon;
 import simmerpoint.workshop.CutPlan;
 import simmerpoint.workshop.PanelPlace;
 import simmerpoint.workshop.RibShape;
@@ -40,21 +44,29 @@ public record PanelMap(List<PanelPlace> panels, int ribs, double ribRadius) impl
         return width;
     }
 
-    @Override
-    public void draw(Canvas canvas, Box box) {
+    private double scale(Box box) {
         double reach = panels.stream()
                 .flatMap(panel -> panel.edge().stream())
                 .mapToDouble(v -> Math.max(Math.abs(v.x()), Math.abs(v.y())))
                 .max()
                 .orElse(1);
         double margin = ribs > 0 ? RIB_MARGIN : MARGIN;
-        double scale = (Math.min(box.width(), box.height()) / 2 - margin) / reach;
+        return (Math.min(box.width(), box.height()) / 2 - margin) / reach;
+    }
+
+    private static Path path(PanelPlace panel, Box box, double scale) {
+        List<double[]> corners = panel.edge().stream()
+                .map(v -> new double[] {box.middleX() - scale * v.y(), box.middleY() - scale * v.x()})
+                .toList();
+        return Path.through(corners, true);
+    }
+
+    @Override
+    public void draw(Canvas canvas, Box box) {
+        double scale = scale(box);
         boolean alike = panels.stream().map(PanelPlace::piece).distinct().count() == 1;
         for (PanelPlace panel : panels) {
-            List<double[]> corners = panel.edge().stream()
-                    .map(v -> new double[] {box.middleX() - scale * v.y(), box.middleY() - scale * v.x()})
-                    .toList();
-            Path path = Path.through(corners, true);
+            Path path = path(panel, box, scale);
             canvas.draw(Style.PIECE, path);
             String words =
                     alike ? Integer.toString(panel.number()) : panel.piece().replace("panel ", "");
@@ -91,5 +103,25 @@ public record PanelMap(List<PanelPlace> panels, int ribs, double ribRadius) impl
                     .size(0.75 * size)
                     .middle());
         }
+    }
+
+    /** Marks the panels with those numbers, counted from 0, in a drawing in that box. */
+    public void mark(Canvas canvas, Box box, Collection<Integer> numbers) {
+        panels.stream()
+                .filter(panel -> numbers.contains(panel.number() - 1))
+                .forEach(panel -> canvas.draw(Style.POINTED_PANEL, path(panel, box, scale(box))));
+    }
+
+    /** The panel at a point of a drawing in that box. */
+    public Optional<PanelPlace> at(Box box, double x, double y) {
+        double scale = scale(box);
+        double across = (box.middleX() - x) / scale;
+        double up = (box.middleY() - y) / scale;
+        return panels.stream()
+                .filter(panel -> new Polygon(panel.edge().stream()
+                                .map(v -> new Point(v.y(), v.x()))
+                                .toList())
+                        .contains(across, up))
+                .findFirst();
     }
 }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.stream.Stream;
 import simmerpoint.drawing.Drawing;
 import simmerpoint.units.UnitSystem;
+import simmerpoint.workshop.BuildCheck;
 import simmerpoint.workshop.CutPlan;
 import simmerpoint.workshop.Piece;
 
@@ -23,6 +24,8 @@ public record PatternSet(Piece piece, PageGrid grid) {
     private static final String JOINING =
             "All pieces at full size. Trim pages at solid thin lines and lay them on the dashed line of their neighbour.";
     private static final String SEEN = "Seen from the sun, the dish\u2019s upper edge up; not to scale.";
+    private static final String EACH_RIB =
+            "Below a string or straight edge in the plane of the rim; read back by as-built.ribs (cut --ribs writes the table).";
     private static final String MEASURING =
             "Lay a straight edge across the rim, through the middle, and measure down from it to the mirror.";
 
@@ -54,9 +57,23 @@ public record PatternSet(Piece piece, PageGrid grid) {
         plan.check()
                 .ifPresent(lengths -> pages.add(new FootedPage(
                         check, MEASURING, new CheckTable(lengths, plan::tolerance, units), title, unit)));
+        plan.check().ifPresent(lengths -> addRibs(plan, lengths, page.height() / unit, unit, units, pages));
         sets.stream().filter(set -> !set.isSmall()).forEach(set -> set.addPages(pages, title, unit));
         pages.addAll(SharedPage.of(sets.stream().filter(PatternSet::isSmall).toList(), page, unit, title));
         return pages;
+    }
+
+    private static void addRibs(
+            CutPlan plan, BuildCheck lengths, double height, double unit, UnitSystem units, List<Drawing> pages) {
+        String title = plan.scenario().title();
+        int ribs = plan.rib().orElseThrow().count();
+        int rows = RibDepths.rows(height - FootedPage.HEAD);
+        List<BuildCheck.Depth> depths = new ArrayList<>(lengths.depths());
+        depths.add(new BuildCheck.Depth(plan.scenario().dish().radiusMetres(), 0));
+        for (int first = 1; first <= ribs; first += rows) {
+            RibDepths table = new RibDepths(depths, first, Math.min(ribs, first + rows - 1), units);
+            pages.add(new FootedPage("Depths of each rib", EACH_RIB, table, title, unit));
+        }
     }
 
     /** Whether it shares pages with others: it fits on one and has nothing drawn on it. */

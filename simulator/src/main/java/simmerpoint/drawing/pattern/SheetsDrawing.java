@@ -1,6 +1,7 @@
 package simmerpoint.drawing.pattern;
 
 import java.util.List;
+import java.util.Optional;
 import simmerpoint.drawing.Box;
 import simmerpoint.drawing.Canvas;
 import simmerpoint.drawing.Drawing;
@@ -10,6 +11,7 @@ import simmerpoint.drawing.Text;
 import simmerpoint.drawing.TextMetrics;
 import simmerpoint.units.SawLength;
 import simmerpoint.units.UnitSystem;
+import simmerpoint.workshop.Piece;
 import simmerpoint.workshop.SheetLayout;
 import simmerpoint.workshop.SheetLayout.Placed;
 
@@ -46,25 +48,53 @@ public record SheetsDrawing(SheetLayout layout, UnitSystem units) implements Dra
         return Math.ceil((double) shown() / across()) * rowHeight(width);
     }
 
-    @Override
-    public void draw(Canvas canvas, Box box) {
+    private Box place(int k, Box box) {
         double scale = scale(box.width());
         double wide = scale * layout.sheet().length();
+        double x = box.x() + k % across() * (wide + GAP);
+        int row = k / across();
+        double y = box.y() + row * rowHeight(box.width());
+        return new Box(x, y, wide, scale * layout.sheet().width());
+    }
+
+    @Override
+    public void draw(Canvas canvas, Box box) {
         for (int k = 0; k < shown(); k++) {
-            double x = box.x() + k % across() * (wide + GAP);
-            int row = k / across();
-            double y = box.y() + row * rowHeight(box.width());
-            sheet(
-                    canvas,
-                    layout.sheets().get(k).placed(),
-                    scale,
-                    new Box(x, y, wide, scale * layout.sheet().width()));
+            Box sheet = place(k, box);
+            sheet(canvas, layout.sheets().get(k).placed(), scale(box.width()), sheet);
             String size = SawLength.text(layout.sheet().length(), layout.sheet().width(), units);
             String more = k == shown() - 1 && shown() < layout.sheets().size()
                     ? " and " + (layout.sheets().size() - shown()) + " more"
                     : "";
-            canvas.write(Text.at(x, y + scale * layout.sheet().width() + 14, k + 1 + ": " + size + more)
-                    .within(wide));
+            canvas.write(Text.at(sheet.x(), sheet.bottom() + 14, k + 1 + ": " + size + more)
+                    .within(sheet.width()));
+        }
+    }
+
+    /** The piece at a point of a drawing in that box. */
+    public Optional<Piece> at(Box box, double x, double y) {
+        for (int k = 0; k < shown(); k++) {
+            Box sheet = place(k, box);
+            double along = (x - sheet.x()) / scale(box.width());
+            double down = (y - sheet.y()) / scale(box.width());
+            for (Placed each : layout.sheets().get(k).placed()) {
+                if (each.outline().contains(down, along)) {
+                    return Optional.of(each.piece());
+                }
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** Marks all pieces of a name in a drawing in that box. */
+    public void mark(Canvas canvas, Box box, String name) {
+        for (int k = 0; k < shown(); k++) {
+            Box sheet = place(k, box);
+            for (Placed each : layout.sheets().get(k).placed()) {
+                if (each.piece().name().equals(name)) {
+                    canvas.draw(Style.POINTED_PANEL, path(each, scale(box.width()), sheet));
+                }
+            }
         }
     }
 
@@ -72,10 +102,14 @@ public record SheetsDrawing(SheetLayout layout, UnitSystem units) implements Dra
     private static void sheet(Canvas canvas, List<Placed> placed, double scale, Box box) {
         canvas.draw(Style.FRAME, box);
         for (Placed each : placed) {
-            List<double[]> corners = each.outline().corners().stream()
-                    .map(p -> new double[] {box.x() + scale * p.y(), box.y() + scale * p.x()})
-                    .toList();
-            canvas.draw(Style.PIECE, Path.through(corners, true));
+            canvas.draw(Style.PIECE, path(each, scale, box));
         }
+    }
+
+    private static Path path(Placed each, double scale, Box box) {
+        List<double[]> corners = each.outline().corners().stream()
+                .map(p -> new double[] {box.x() + scale * p.y(), box.y() + scale * p.x()})
+                .toList();
+        return Path.through(corners, true);
     }
 }

@@ -92,6 +92,11 @@ public final class HeatLevelModel {
         return level == HeatLevel.TOO_COOL ? 0 : thresholdWatts(cooking.likelyPot(), level, pattern);
     }
 
+    /** The same for given losses, W. */
+    public double thresholdWatts(HeatLevel level, AbsorbedLight pattern, LossFactors factors) {
+        return level == HeatLevel.TOO_COOL ? 0 : thresholdWatts(cooking.pot(factors), level, pattern);
+    }
+
     private double thresholdWatts(PotModel pot, HeatLevel level, AbsorbedLight pattern) {
         return SteadyState.wattsFor(pot, pattern, thresholdCelsius(pot, level), steamWatts(pot, level));
     }

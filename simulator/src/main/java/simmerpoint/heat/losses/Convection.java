@@ -40,6 +40,24 @@ public final class Convection {
     }
 
     /**
+     * Natural convection across the gap to a cover, times conduction; at least 1. See {@link CoveredFace} for the sources.
+     *
+     * @param kind of the warm face
+     * @param rayleigh with the width of the gap as length
+     * @param prandtl of the air
+     * @param slenderness height of the gap ÷ its width
+     */
+    static double acrossGap(PanFace.Kind kind, double rayleigh, double prandtl, double slenderness) {
+        return switch (kind) {
+            case UNDERSIDE -> 1;
+            case WALL ->
+                Math.max(1, 0.42 * Math.pow(rayleigh, 0.25) * Math.pow(prandtl, 0.012) * Math.pow(slenderness, -0.3));
+            case LID ->
+                1 + 1.44 * Math.max(0, 1 - 1708 / Math.max(1, rayleigh)) + Math.max(0, Math.cbrt(rayleigh / 5830) - 1);
+        };
+    }
+
+    /**
      * Forced convection across a vertical cylinder: Churchill and Bernstein 1977, Journal of Heat Transfer 99, 300; length is the
      * diameter, Reynolds · Prandtl above 0.2. About 20 %; for gusty wind more.
      */

@@ -11,7 +11,7 @@ import simmerpoint.heat.ThermalPan;
  * condensing vapour that drips back (both by the closed-air form of {@link Evaporation}), radiation, and absorbed sunlight;
  * to the air as any level face. Its heat capacity is counted with the pan's.
  *
- * <p>The share {@value #LEAK_SHARE} of an open pan's vapour leaks through the gap: common practice, no source; a loose lid
+ * <p>The share {@value #LEAK_SHARE} of the vapour of water as wide as the opening leaks through the gap: common practice, no source; a loose lid
  * may leak three times that.
  */
 final class LidLosses implements TopLosses {
@@ -32,13 +32,16 @@ final class LidLosses implements TopLosses {
     private final Evaporation evaporation;
     private final LossFactors factors;
     private final TopLosses open;
+    private final double openShare;
     private final double ownShare;
 
     LidLosses(ThermalPan vessel, Surroundings surroundings, LossFactors factors) {
         face = PanFace.level(PanFace.Kind.LID, vessel, vessel.lid().emissivity(), surroundings, factors.dry());
         evaporation = new Evaporation(surroundings.pressurePascals());
-        // The gap is at the rim, where the wind is.
-        open = new OpenWaterLosses(vessel, 0, surroundings, factors);
+        // The gap is at the rim, where the wind is, unless a second skin keeps it off.
+        open = new OpenWaterLosses(
+                vessel, 0, vessel.cover().isPresent() ? surroundings.withoutWind() : surroundings, factors);
+        openShare = vessel.openShare();
         this.surroundings = surroundings;
         this.factors = factors;
         ownShare = 1 - vessel.lidThrough();
@@ -47,7 +50,8 @@ final class LidLosses implements TopLosses {
     @Override
     public Losses at(double waterKelvin, double lightWatts) {
         double lidKelvin = lidKelvin(waterKelvin, lightWatts);
-        return face.at(lidKelvin).withSteam(LEAK_SHARE * open.at(waterKelvin, 0).steamWatts());
+        return face.at(lidKelvin)
+                .withSteam(LEAK_SHARE * openShare * open.at(waterKelvin, 0).steamWatts());
     }
 
     /** Temperature of the lid, K. */

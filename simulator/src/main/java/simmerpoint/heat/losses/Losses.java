@@ -29,6 +29,11 @@ public record Losses(double convectionWatts, double radiationWatts, double steam
                 steamWatts + other.steamWatts);
     }
 
+    /** All times a factor. */
+    Losses times(double factor) {
+        return new Losses(factor * convectionWatts, factor * radiationWatts, factor * steamWatts);
+    }
+
     /** The same with another steam term. */
     public Losses withSteam(double watts) {
         return new Losses(convectionWatts, radiationWatts, watts);

@@ -1,5 +1,8 @@
 package simmerpoint.heat.losses;
 
+import java.util.Optional;
+import java.util.function.ToDoubleFunction;
+import simmerpoint.heat.PanCover;
 import simmerpoint.heat.PhysicalConstants;
 import simmerpoint.heat.Surroundings;
 import simmerpoint.heat.ThermalPan;
@@ -15,6 +18,7 @@ import simmerpoint.heat.ThermalPan;
  * @param radiantKelvin temperature of the radiative surroundings, K
  * @param surroundings the air
  * @param factor on both convection and radiation
+ * @param cover the second skin before it
  */
 public record PanFace(
         Kind kind,
@@ -24,7 +28,9 @@ public record PanFace(
         double emissivity,
         double radiantKelvin,
         Surroundings surroundings,
-        double factor) {
+        double factor,
+        Optional<PanCover> cover) {
+    private static final double STEP = 0.5;
 
     /** Orientation of a face. */
     public enum Kind {
@@ -55,7 +61,16 @@ public record PanFace(
             Kind kind, ThermalPan vessel, double emissivity, Surroundings surroundings, double factor) {
         double diameter = vessel.pan().diameterMetres();
         double radiant = kind == Kind.LID ? surroundings.skyKelvin() : surroundings.airKelvin();
-        return new PanFace(kind, vessel.levelArea(), diameter / 4, diameter, emissivity, radiant, surroundings, factor);
+        return new PanFace(
+                kind,
+                vessel.levelArea(),
+                diameter / 4,
+                diameter,
+                emissivity,
+                radiant,
+                surroundings,
+                factor,
+                vessel.cover());
     }
 
     /** A band of the wall of the given height. Its characteristic lengths are those of the whole wall. */
@@ -70,11 +85,15 @@ public record PanFace(
                 emissivity,
                 surroundings.wallRadiantKelvin(),
                 surroundings,
-                factor);
+                factor,
+                vessel.cover());
     }
 
     /** Combined coefficient of natural and forced convection, W/(m² K), without {@link #factor}. */
     double convectionCoefficient(double kelvin) {
+        if (cover.isPresent()) {
+            return slope(kelvin, Losses::convectionWatts);
+        }
         AirFilm film = AirFilm.at((kelvin + surroundings.airKelvin()) / 2, surroundings.pressurePascals());
         double difference = kelvin - surroundings.airKelvin();
         double still =
@@ -89,14 +108,42 @@ public record PanFace(
 
     /** Coefficient of radiation to {@link #radiantKelvin}, W/(m² K), without {@link #factor}. */
     double radiationCoefficient(double kelvin) {
+        if (cover.isPresent()) {
+            return slope(kelvin, Losses::radiationWatts);
+        }
         return emissivity
                 * PhysicalConstants.STEFAN_BOLTZMANN
                 * (kelvin * kelvin + radiantKelvin * radiantKelvin)
                 * (kelvin + radiantKelvin);
     }
 
+    /** How much more of a loss goes out through the cover for each kelvin, W/(m² K), without {@link #factor}. */
+    private double slope(double kelvin, ToDoubleFunction<Losses> loss) {
+        CoveredFace behind = covered();
+        return (loss.applyAsDouble(behind.perArea(kelvin + STEP)) - loss.applyAsDouble(behind.perArea(kelvin)))
+                / (STEP * factor);
+    }
+
+    private CoveredFace covered() {
+        PanFace outside = new PanFace(
+                kind,
+                area,
+                stillLength,
+                windLength,
+                cover.orElseThrow().emissivity(),
+                radiantKelvin,
+                surroundings,
+                factor,
+                Optional.empty());
+        return new CoveredFace(this, cover.orElseThrow(), outside);
+    }
+
     /** Losses at a temperature, W. */
     public Losses at(double kelvin) {
+        if (cover.isPresent() && area > 0) {
+            Losses each = covered().perArea(kelvin);
+            return new Losses(area * each.convectionWatts(), area * each.radiationWatts(), 0);
+        }
         double scale = factor * area;
         return new Losses(
                 scale * convectionCoefficient(kelvin) * (kelvin - surroundings.airKelvin()),

@@ -41,9 +41,23 @@ public final class PanLosses implements LossModel {
                 PanFace.wall(vessel, dry, vessel.dryWall().emissivity(), surroundings, factor),
                 dry,
                 vessel.material().conductivity() * vessel.sheetThickness());
-        top = vessel.lidOn()
-                ? new LidLosses(vessel, surroundings, factors)
-                : new OpenWaterLosses(vessel, dry, surroundings, factors);
+        top = top(vessel, dry, surroundings, factors);
+    }
+
+    /** Without a lid the shoulder of a kettle is still one, which leaks nothing. */
+    private static TopLosses top(ThermalPan vessel, double rim, Surroundings surroundings, LossFactors factors) {
+        if (vessel.lidOn()) {
+            return new LidLosses(vessel, surroundings, factors);
+        }
+        TopLosses open = new OpenWaterLosses(vessel, rim, surroundings, factors);
+        double share = vessel.openShare();
+        if (share == 1) {
+            return open;
+        }
+        TopLosses shoulder = new LidLosses(vessel, surroundings, factors);
+        return (kelvin, light) -> open.at(kelvin, light)
+                .times(share)
+                .plus(shoulder.at(kelvin, light).withSteam(0).times(1 - share));
     }
 
     @Override

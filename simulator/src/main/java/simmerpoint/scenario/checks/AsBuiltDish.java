@@ -23,7 +23,8 @@ final class AsBuiltDish {
     /** Ribs farther off are not a dish any more. */
     private static final double MOST_OFF = 0.1;
 
-    private static final double ROUNDING = 1e-6;
+    /** Distances are written to a tenth of a millimetre or so, m. */
+    private static final double ROUNDING = 1e-3;
 
     private AsBuiltDish() {}
 

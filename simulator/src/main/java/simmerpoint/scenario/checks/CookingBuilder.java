@@ -5,6 +5,7 @@ import java.util.Optional;
 import simmerpoint.heat.GlassLid;
 import simmerpoint.heat.HeatLevelThresholds;
 import simmerpoint.heat.PanContents;
+import simmerpoint.heat.PanCover;
 import simmerpoint.heat.PanMaterial;
 import simmerpoint.heat.SurfaceOptics;
 import simmerpoint.heat.Surroundings;
@@ -60,6 +61,7 @@ final class CookingBuilder {
         Optional<UndersidePlate> plate = plate(v, material);
         double usual = plate.map(own -> CookingSetup.usualKilograms(pan, material, lidOn, own))
                 .orElseGet(() -> CookingSetup.usualKilograms(pan, material, lidOn));
+        double open = Math.pow(v.number("pan.opening", 2 * pan.radiusMetres()) / (2 * pan.radiusMetres()), 2);
         return new ThermalPan(
                 pan,
                 material,
@@ -70,7 +72,9 @@ final class CookingBuilder {
                 glass ? GlassLid.optics() : skin(v, "pan.lid-finish"),
                 lidOn,
                 glass ? GlassLid.throughShare() : 0,
-                plate);
+                plate,
+                PanCover.find(v.text("pan.cover")),
+                Math.min(1, open));
     }
 
     /** What an underside of its own weighs, kg; 0 without one. */

@@ -4,6 +4,8 @@ import java.util.List;
 import java.util.Locale;
 import simmerpoint.heat.ThermalPan;
 import simmerpoint.scenario.Problems;
+import simmerpoint.scenario.keys.Key;
+import simmerpoint.scenario.keys.Keys;
 import simmerpoint.scenario.values.ScenarioValues;
 
 /** What must hold between the keys of {@code pan}, {@code air} and {@code heat-levels}. */
@@ -20,9 +22,11 @@ final class CookingChecks {
         CookingChecks checks = new CookingChecks(values, problems);
         if (values.hasSection("plane")) {
             checks.refuseKitchenOfPlane();
+            checks.refuseSupportOfPlane();
             return;
         }
         checks.lid();
+        checks.shape();
         if (!checks.mass()) {
             return;
         }
@@ -42,9 +46,26 @@ final class CookingChecks {
         }
     }
 
+    private void refuseSupportOfPlane() {
+        Keys.all().stream()
+                .map(Key::path)
+                .filter(path -> path.startsWith("stand.grate.") || path.startsWith("stand.arm."))
+                .filter(v::has)
+                .forEach(path -> tell(path, "a bare plane stands on nothing; leave it out, or give pan and not plane"));
+    }
+
     private void lid() {
         if (v.has("pan.lid-finish") && v.text("pan.lid-material").equals("glass")) {
             tell("pan.lid-finish", "light goes through a lid of glass, so it has no finish; leave one of the two out");
+        }
+    }
+
+    private void shape() {
+        if (v.has("pan.opening") && v.number("pan.opening") > v.number("pan.diameter")) {
+            tell("pan.opening", typed("pan.opening") + " is wider than the pan, " + v.shown("pan.diameter"));
+        }
+        if (!v.text("pan.cover").equals("none") && !v.isOn("pan.lid")) {
+            tell("pan.cover", "a second skin goes round a closed pan; put the lid on, or leave one of the two out");
         }
     }
 

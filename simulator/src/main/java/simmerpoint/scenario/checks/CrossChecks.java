@@ -5,6 +5,8 @@ import simmerpoint.dish.Cut;
 import simmerpoint.dish.CutKind;
 import simmerpoint.dish.CutTrait;
 import simmerpoint.dish.cut.Tiles;
+import simmerpoint.geometry.Direction;
+import simmerpoint.geometry.Vec;
 import simmerpoint.scenario.Problems;
 import simmerpoint.scenario.keys.CutKeys;
 import simmerpoint.scenario.keys.Keys;
@@ -38,6 +40,7 @@ final class CrossChecks {
         checks.gap();
         checks.panels();
         checks.pan();
+        checks.sun(elevation);
         checks.place(elevation);
         checks.heights();
         checks.mirror();
@@ -120,6 +123,17 @@ final class CrossChecks {
                     v.has("pan.diameter") ? "pan.diameter" : "dish.diameter",
                     "a pan " + typed("pan.diameter") + " wide" + standard + " is not smaller than the dish, which is "
                             + typed("dish.diameter") + " wide");
+        }
+    }
+
+    /** Where it has drifted to, the sun must still shine. */
+    private void sun(double elevation) {
+        Vec sun = Direction.tiltedFromZ(v.number("aim.drift.up"), v.number("aim.drift.side"))
+                .vec();
+        if (!(sun.x() * Math.cos(elevation) + sun.z() * Math.sin(elevation) > 0)) {
+            tell(
+                    "aim.drift.up",
+                    "the sun, " + QuantityWriter.degrees(elevation) + " high, would have drifted below the horizon");
         }
     }
 

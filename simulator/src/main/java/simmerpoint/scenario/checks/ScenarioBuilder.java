@@ -17,6 +17,7 @@ import simmerpoint.scenario.Problems;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.scenario.ScenarioException;
 import simmerpoint.scenario.values.FileNames;
+import simmerpoint.scenario.values.InputFiles;
 import simmerpoint.scenario.values.ScenarioValues;
 import simmerpoint.setup.Aim;
 import simmerpoint.setup.Stand;
@@ -91,7 +92,7 @@ final class ScenarioBuilder {
 
     private SunShape sunTable() {
         try {
-            return MeasuredSun.read(v.folder().resolve(v.text("sun.shape.file")));
+            return MeasuredSun.read(InputFiles.reading(v.folder().resolve(v.text("sun.shape.file"))));
         } catch (MeasuredSunException e) {
             problems.add(v.line("sun.shape.file"), "sun.shape.file", e.getMessage());
             return null;

@@ -10,6 +10,7 @@ import simmerpoint.dish.mesh.MeshException;
 import simmerpoint.scenario.Problems;
 import simmerpoint.scenario.keys.CutKeys;
 import simmerpoint.scenario.values.FileNames;
+import simmerpoint.scenario.values.InputFiles;
 import simmerpoint.scenario.values.ScenarioValues;
 import simmerpoint.units.Dimension;
 import simmerpoint.units.QuantityException;
@@ -42,7 +43,7 @@ record SurfaceValues(ScenarioValues values, Problems problems) implements CutVal
         String key = CutKeys.path(file);
         try {
             return MeshCache.read(
-                    values.folder().resolve(values.text(key)),
+                    InputFiles.reading(values.folder().resolve(values.text(key))),
                     QuantityParser.parse("1 " + word(unit), Dimension.LENGTH));
         } catch (MeshException | QuantityException e) {
             problems.add(values.line(key), key, e.getMessage());

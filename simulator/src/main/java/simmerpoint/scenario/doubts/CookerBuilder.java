@@ -91,7 +91,9 @@ final class CookerBuilder {
                 v.lidThrough() > 0 ? v.lid() : painted(v.lid(), darker),
                 v.lidOn(),
                 v.lidThrough(),
-                v.ownPlate());
+                v.ownPlate(),
+                v.cover(),
+                v.openShare());
         return new CookingSetup(vessel, kitchen.contents(), kitchen.around(), kitchen.levels());
     }
 

@@ -27,7 +27,8 @@ final class DoubtLaw {
 
     /** Normal, within what is allowed. */
     static Distribution normal(double value, double deviation, KeyRange allowed) {
-        return Distributions.normalWithin(value, deviation, allowed.low(), allowed.high());
+        Distribution law = Distributions.normalWithin(value, deviation, allowed.low(), allowed.high());
+        return probability -> allowed.nearest(law.quantile(probability));
     }
 
     /** A factor about 1. */
@@ -40,7 +41,7 @@ final class DoubtLaw {
             return Distributions.exact(0);
         }
         Distribution law = Distributions.logNormal(value, number(words));
-        return probability -> Math.min(allowed.high(), law.quantile(probability));
+        return probability -> allowed.nearest(law.quantile(probability));
     }
 
     private static double number(String words) {

@@ -1,5 +1,6 @@
 package simmerpoint.scenario.doubts;
 
+import java.util.function.UnaryOperator;
 import simmerpoint.heat.losses.LossFactors;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.sun.SunMoment;
@@ -15,6 +16,11 @@ import simmerpoint.sun.Sunlight;
  * @param build which of many dishes built with the same care it is, for the luck of gluing; 0 is the one that is traced
  */
 public record DrawnCooker(Scenario scenario, double beamFactor, LossFactors losses, int draw, long build) {
+    /** The same cooker standing or aimed otherwise. */
+    public DrawnCooker changed(UnaryOperator<Scenario> change) {
+        return new DrawnCooker(change.apply(scenario), beamFactor, losses, draw, build);
+    }
+
     /** The same cooker at another moment of its place, under the beam that its own sky gives then. */
     public DrawnCooker at(SunMoment moment) {
         double beam = scenario.site().orElseThrow().sky().at(moment).likelyWattsPerSquareMetre();

@@ -127,7 +127,7 @@ public final class ScenarioDoubts {
         if (!sky) {
             return values.has(SUN_BEAM) ? SUN_BEAM : "beam.usual";
         }
-        if (values.has(SKY_BEAM) || timed && values.has(SUN_BEAM)) {
+        if (values.has(SKY_BEAM) || (timed && values.has(SUN_BEAM))) {
             return "beam.measured";
         }
         return values.has(TURBIDITY) ? "beam.turbidity" : "beam." + values.text(SETTING);

@@ -39,6 +39,9 @@ public record Key(
     /** Default of an underside's sheet. */
     public static final String FROM_REST = "as the rest";
 
+    /** Default of the opening of a pan. */
+    public static final String FROM_WIDTH = "as wide as the pan";
+
     /** Default of the pan's mass. */
     public static final String FROM_SIZE = "a usual one of that size and material";
 
@@ -52,7 +55,7 @@ public record Key(
     public static final String FROM_SETTING = "by the setting and the month";
 
     private static final Set<String> IN_WORDS =
-            Set.of(FROM_MATERIAL, FROM_FINISH, FROM_REST, FROM_SIZE, FROM_HEIGHT, FROM_PLACE, FROM_SETTING);
+            Set.of(FROM_MATERIAL, FROM_FINISH, FROM_REST, FROM_WIDTH, FROM_SIZE, FROM_HEIGHT, FROM_PLACE, FROM_SETTING);
 
     /** What a value looks like. */
     public enum Kind {

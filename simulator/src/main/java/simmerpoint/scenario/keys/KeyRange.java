@@ -25,6 +25,9 @@ public record KeyRange(double low, boolean lowAllowed, double high, boolean high
     private static final String TO = " to ";
     private static final int END_DIGITS = 4;
 
+    /** So far from an end that is itself not allowed, of 1 or of the whole range. */
+    private static final double INSIDE = 1e-6;
+
     /** A number that went through radians and back is good to so many digits. */
     private static final MathContext TRUSTED = new MathContext(12);
 
@@ -67,6 +70,13 @@ public record KeyRange(double low, boolean lowAllowed, double high, boolean high
                 .stripTrailingZeros();
         return like.withNumber(number.doubleValue(), Math.max(0, number.scale()))
                 .text();
+    }
+
+    /** The value, or the nearest one inside. */
+    public double nearest(double value) {
+        double least = lowAllowed ? low : low + INSIDE * Math.min(1, high - low);
+        double most = highAllowed ? high : high - INSIDE * Math.min(1, high - low);
+        return Math.max(least, Math.min(most, value));
     }
 
     /** Whether the SI value lies inside; NaN does not. */

@@ -6,6 +6,7 @@ import simmerpoint.sampling.Estimate;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.study.paired.PairedTrace;
 import simmerpoint.study.paired.PairedWatts;
+import simmerpoint.study.trace.LikelyResult;
 import simmerpoint.study.trace.TraceOptions;
 
 /**
@@ -15,12 +16,24 @@ import simmerpoint.study.trace.TraceOptions;
  * @param curves drift up, drift sideways, turn up, turn sideways
  * @param maps drift, turn
  * @param run what the work took
+ * @param deadOnLikely what is likely of a dead-on aim over all other doubts, if that was worked out
  */
-public record AimResult(AimTimes times, List<AimCurve> curves, List<AimMap> maps, RunInfo run) {
+public record AimResult(
+        AimTimes times, List<AimCurve> curves, List<AimMap> maps, RunInfo run, Optional<LikelyResult> deadOnLikely) {
+    /** Without a look at doubts. */
+    AimResult(AimTimes times, List<AimCurve> curves, List<AimMap> maps, RunInfo run) {
+        this(times, curves, maps, run, Optional.empty());
+    }
+
     /** Keeps its own lists. */
     public AimResult {
         curves = List.copyOf(curves);
         maps = List.copyOf(maps);
+    }
+
+    /** The same with what is likely of a dead-on aim. */
+    AimResult withLikely(LikelyResult deadOn) {
+        return new AimResult(times, curves, maps, run, Optional.of(deadOn));
     }
 
     /** {@link AimTimes#scenario}. */

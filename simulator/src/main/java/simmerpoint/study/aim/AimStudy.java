@@ -2,6 +2,8 @@ package simmerpoint.study.aim;
 
 import java.util.List;
 import simmerpoint.scenario.Scenario;
+import simmerpoint.scenario.checks.CheckedScenario;
+import simmerpoint.study.likely.LikelyStudy;
 import simmerpoint.study.paired.PairedStudy;
 import simmerpoint.study.paired.PairedTrace;
 import simmerpoint.study.paired.PairedWatts;
@@ -42,6 +44,17 @@ public final class AimStudy {
     public static AimResult run(Scenario scenario, AimPlan plan, TraceOptions asked, Progress progress) {
         AimTimes times = times(scenario, plan, asked, new PartialProgress(progress, 0, TIMED));
         return drawn(times, new PartialProgress(progress, TIMED, 1));
+    }
+
+    /** The same with what is likely of a dead-on aim over all other doubts. */
+    public static AimResult run(CheckedScenario read, AimPlan plan, TraceOptions asked, Progress progress) {
+        return run(read.scenario(), plan, asked, progress)
+                .withLikely(LikelyStudy.run(
+                        read,
+                        LikelyStudy.FOR_RANGE,
+                        asked,
+                        drawn -> drawn.withAim(drawn.aim().deadOn()),
+                        Progress.NONE));
     }
 
     /** When to aim again, and how far off one may be: the quick part of {@link #run}, which throws the same. */

@@ -8,6 +8,7 @@ import java.util.function.IntToDoubleFunction;
 import simmerpoint.sampling.Estimate;
 import simmerpoint.sampling.Replicates;
 import simmerpoint.scenario.Scenario;
+import simmerpoint.study.paired.GluingLuck;
 import simmerpoint.study.paired.PairedStudy;
 import simmerpoint.study.paired.PairedWatts;
 import simmerpoint.study.trace.ImpossibleSetupException;
@@ -27,6 +28,8 @@ public final class BudgetStudy {
     /** Part of the work that goes into finding how many rays a wanted precision takes. */
     private static final double LOOK_SHARE = 0.1;
 
+    private static final double GLUED = 0.3;
+
     private final Scenario built;
     private final TraceOptions options;
     private final Progress progress;
@@ -36,6 +39,7 @@ public final class BudgetStudy {
     private final List<Flaw> fixed = new ArrayList<>();
     private final List<Scenario> scenarios = new ArrayList<>();
     private List<PairedWatts> watts = List.of();
+    private Optional<GluingLuck> luck = Optional.empty();
 
     private BudgetStudy(Scenario built, TraceOptions asked, Progress progress) {
         this.built = built;
@@ -68,13 +72,13 @@ public final class BudgetStudy {
 
     private BudgetResult run() {
         List<Case> cases = cases();
-        List<StepRange> ranges = ranges();
         int asBuilt = add(built);
         int flawless = add(Flaws.mended(built, present));
-        watts = PairedStudy.watts(scenarios, options, progress);
+        luck = GluingLuck.ifAny(scenarios, options, new PartialProgress(progress, 0, GLUED));
+        List<StepRange> ranges = ranges();
+        watts = PairedStudy.watts(scenarios, options, new PartialProgress(progress, GLUED, 1));
         List<FlawCost> costs = cases.stream()
-                .map(c -> new FlawCost(
-                        c.flaw, mean(r -> at(c.off, r) - at(asBuilt, r)), mean(r -> at(flawless, r) - at(c.alone, r))))
+                .map(c -> new FlawCost(c.flaw, cost(c.off, asBuilt), cost(flawless, c.alone)))
                 .sorted(Comparator.comparingDouble(c -> -c.offInTurn().value()))
                 .toList();
         IntToDoubleFunction total = r -> at(flawless, r) - at(asBuilt, r);
@@ -82,7 +86,7 @@ public final class BudgetStudy {
                 built,
                 watts.get(asBuilt).useful(),
                 watts.get(flawless).useful(),
-                mean(total),
+                cost(flawless, asBuilt),
                 costs,
                 mean(r -> total.applyAsDouble(r)
                         - cases.stream()
@@ -101,6 +105,16 @@ public final class BudgetStudy {
                         scenarios.size(),
                         Math.min(options.threads(), ReplicateCaster.REPLICATES),
                         (System.nanoTime() - start) * 1e-9));
+    }
+
+    /** What one scenario has beyond another, with the luck of gluing in its error. */
+    private Estimate cost(int with, int without) {
+        Estimate sampled = mean(r -> at(with, r) - at(without, r));
+        return luck.map(built -> built.widened(
+                        sampled,
+                        dishes -> dishes.get(with).useful().value()
+                                - dishes.get(without).useful().value()))
+                .orElse(sampled);
     }
 
     /** Where the two scenarios of a flaw stand among all. */

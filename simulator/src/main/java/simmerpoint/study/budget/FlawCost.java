@@ -3,7 +3,8 @@ package simmerpoint.study.budget;
 import simmerpoint.sampling.Estimate;
 
 /**
- * What one flaw costs, W, above 0 for a loss. Standard errors come from pairs of traces that share their samples.
+ * What one flaw costs, W, above 0 for a loss. Standard errors come from pairs of traces that share their samples
+ * and, where panels are glued askew, from the luck of gluing.
  *
  * @param flaw which
  * @param offInTurn what the cooker as built would gain without this flaw, all others staying

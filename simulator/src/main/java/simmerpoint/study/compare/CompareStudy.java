@@ -15,6 +15,7 @@ import simmerpoint.scenario.variants.Variant;
 import simmerpoint.study.aim.AimAgain;
 import simmerpoint.study.aim.AimTolerance;
 import simmerpoint.study.light.LightKey;
+import simmerpoint.study.likely.LikelyStudy;
 import simmerpoint.study.paired.GluingLuck;
 import simmerpoint.study.paired.PairedStudy;
 import simmerpoint.study.paired.PairedTrace;
@@ -22,6 +23,7 @@ import simmerpoint.study.paired.PairedWatts;
 import simmerpoint.study.pan.BestStand;
 import simmerpoint.study.trace.HeatResult;
 import simmerpoint.study.trace.ImpossibleSetupException;
+import simmerpoint.study.trace.LikelyResult;
 import simmerpoint.study.trace.MaximumFlux;
 import simmerpoint.study.trace.PartialProgress;
 import simmerpoint.study.trace.Progress;
@@ -39,6 +41,9 @@ public final class CompareStudy {
     private static final int CHUNK = 64;
 
     private static final long FIRST_RAYS = 1L << 16;
+    /** 2^{@value} drawn cookers of each: the ends of a range are good to some 0.15 of its width. */
+    private static final int COOKERS = 6;
+
     private static final double TRACES = 0.4;
     private static final double TIMED = 0.65;
     private static final double PLACED = 0.9;
@@ -95,8 +100,9 @@ public final class CompareStudy {
      * Compares what is traced already, without when each is to be aimed again.
      *
      * @param traced one for each variant, all with the same samples
+     * @param luck of gluing these, if panels are glued askew
      */
-    public static Comparison ofTraces(List<Variant> variants, List<PairedTrace> traced) {
+    public static Comparison ofTraces(List<Variant> variants, List<PairedTrace> traced, Optional<GluingLuck> luck) {
         List<Traced> kept = traced.stream().map(Traced::of).toList();
         TraceResult first = traced.get(0).trace();
         List<Optional<AimAgain>> again = Collections.nCopies(variants.size(), Optional.empty());
@@ -106,7 +112,8 @@ public final class CompareStudy {
                         kept.toArray(Traced[]::new),
                         again,
                         Collections.nCopies(variants.size(), Optional.empty()),
-                        Optional.empty()),
+                        Collections.nCopies(variants.size(), Optional.empty()),
+                        luck),
                 first.seed(),
                 first.replicates(),
                 true,
@@ -143,15 +150,15 @@ public final class CompareStudy {
         TraceOptions last = options.withPrecision(0).withRays(rays);
         List<Optional<BestStand.Found>> atBest = atBest(last, new PartialProgress(progress, TIMED, PLACED));
         List<Scenario> all = variants.stream().map(Variant::scenario).toList();
-        Optional<GluingLuck> luck = all.size() > 1 && GluingLuck.isThere(all)
-                ? Optional.of(GluingLuck.of(all, last, new PartialProgress(progress, PLACED, 1)))
+        Optional<GluingLuck> luck = all.size() > 1
+                ? GluingLuck.ifAny(all, last, new PartialProgress(progress, PLACED, 1))
                 : Optional.empty();
         double seconds = (System.nanoTime() - start) * 1e-9;
         long cast = (long) ReplicateCaster.REPLICATES << ReplicateCaster.bitsFor(rays);
         TraceResult.RunInfo info =
                 new TraceResult.RunInfo(cast, Math.min(options.threads(), ReplicateCaster.REPLICATES), seconds);
         return new Comparison(
-                rows(variants, traced, again, atBest, luck),
+                rows(variants, traced, again, atBest, likely(last), luck),
                 options.seed(),
                 ReplicateCaster.REPLICATES,
                 precise(traced),
@@ -224,11 +231,18 @@ public final class CompareStudy {
         return out;
     }
 
+    private List<Optional<LikelyResult>> likely(TraceOptions with) {
+        return variants.stream()
+                .map(variant -> Optional.of(LikelyStudy.run(variant.read(), COOKERS, with, Progress.NONE)))
+                .toList();
+    }
+
     private static List<ComparedRow> rows(
             List<Variant> variants,
             Traced[] traced,
             List<Optional<AimAgain>> again,
             List<Optional<BestStand.Found>> atBest,
+            List<Optional<LikelyResult>> likely,
             Optional<GluingLuck> luck) {
         List<Integer> ranked = IntStream.range(0, traced.length)
                 .boxed()
@@ -247,18 +261,19 @@ public final class CompareStudy {
                         atBest.get(k),
                         traced[k].peakFlux(),
                         traced[k].hottestFlux(),
-                        traced[k].boil(),
+                        likely.get(k).flatMap(LikelyResult::boil).or(() -> traced[k].boil()),
                         traced[k].watts().panels(),
+                        likely.get(k),
                         again.get(k)))
                 .toList();
     }
 
     /** With the luck of gluing, which two dishes of one layout share. */
     private static Estimate difference(Estimate sampled, int k, int first, Optional<GluingLuck> luck) {
-        double spread = luck.map(
-                        built -> built.spread(dishes -> dishes.get(k).useful().value()
+        return luck.map(built -> built.widened(
+                        sampled,
+                        dishes -> dishes.get(k).useful().value()
                                 - dishes.get(first).useful().value()))
-                .orElse(0.0);
-        return new Estimate(sampled.value(), Math.max(sampled.standardError(), spread));
+                .orElse(sampled);
     }
 }

@@ -7,6 +7,7 @@ import simmerpoint.scenario.variants.Variant;
 import simmerpoint.study.aim.AimAgain;
 import simmerpoint.study.aim.AimTolerance;
 import simmerpoint.study.pan.BestStand;
+import simmerpoint.study.trace.LikelyResult;
 import simmerpoint.study.trace.MaximumFlux;
 import simmerpoint.target.Ledger;
 
@@ -22,8 +23,9 @@ import simmerpoint.target.Ledger;
  * @param atBest the same cooker with its pan where it does best; empty if that was not asked
  * @param peakFlux hottest spot of underside or disc, W/m²
  * @param hottestFlux the hottest of all light, for cautions, see {@link MaximumFlux}, W/m²
- * @param boil whether and when the pan's water boils; empty for a bare disc
+ * @param boil whether and when the pan's water boils: likely, or over the pan's losses alone; empty for a bare disc
  * @param panels how many panels the dish has; 1 for a smooth dish
+ * @param likely what is likely of it over all doubts; empty if that was not asked
  * @param again when it is to be aimed again, at {@link AimTolerance#USUAL_LOSS}; empty if that was not asked
  */
 public record ComparedRow(
@@ -37,6 +39,7 @@ public record ComparedRow(
         double hottestFlux,
         Optional<BoilingOutcome> boil,
         int panels,
+        Optional<LikelyResult> likely,
         Optional<AimAgain> again) {
     /** A difference below this many of its standard errors is not seen. By chance alone two are passed once in 16 times. */
     public static final double SEEN_ERRORS = 2;

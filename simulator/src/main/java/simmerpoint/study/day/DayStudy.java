@@ -11,7 +11,6 @@ import simmerpoint.scenario.Scenario;
 import simmerpoint.scenario.SiteConditions;
 import simmerpoint.scenario.checks.CheckedScenario;
 import simmerpoint.study.likely.LikelyStudy;
-import simmerpoint.study.trace.LikelyResult;
 import simmerpoint.study.trace.PartialProgress;
 import simmerpoint.study.trace.Progress;
 import simmerpoint.study.trace.TraceOptions;
@@ -34,14 +33,12 @@ public final class DayStudy {
     /**
      * The day of {@code plan} for a scenario with a pan and a place, with what is likely over all doubts.
      *
-     * @param own what is likely at the scenario's own instant, if that is known
      * @throws java.util.concurrent.CancellationException if {@code progress} says stop
      */
-    public static DayResult run(
-            CheckedScenario read, DayPlan plan, TraceOptions options, Optional<LikelyResult> own, Progress progress) {
+    public static DayResult run(CheckedScenario read, DayPlan plan, TraceOptions options, Progress progress) {
         DayResult asGiven = run(read.scenario(), plan, options, new PartialProgress(progress, 0, AS_GIVEN));
         Progress rest = new PartialProgress(progress, AS_GIVEN, 1);
-        return new LikelyDays(read, LikelyStudy.FOR_RANGE, options, own)
+        return new LikelyDays(read, LikelyStudy.FOR_RANGE, options)
                 .of(List.of(asGiven), rest)
                 .get(0);
     }

@@ -3,13 +3,10 @@ package simmerpoint.study.day;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
 import simmerpoint.scenario.SiteConditions;
 import simmerpoint.scenario.checks.CheckedScenario;
-import simmerpoint.study.likely.LikelyMoment;
 import simmerpoint.study.likely.LikelyMoments;
 import simmerpoint.study.likely.TracedMoment;
-import simmerpoint.study.trace.LikelyResult;
 import simmerpoint.study.trace.Progress;
 import simmerpoint.study.trace.TraceOptions;
 
@@ -19,9 +16,8 @@ import simmerpoint.study.trace.TraceOptions;
  * @param read the cooker
  * @param bits 2^bits cookers are drawn
  * @param options rays, seed and threads
- * @param own what is likely at the scenario's own instant, if that is known
  */
-record LikelyDays(CheckedScenario read, int bits, TraceOptions options, Optional<LikelyResult> own) {
+record LikelyDays(CheckedScenario read, int bits, TraceOptions options) {
     /** Suns that every cooker is traced under: low, high and between. */
     private static final int SUNS = 4;
 
@@ -39,15 +35,9 @@ record LikelyDays(CheckedScenario read, int bits, TraceOptions options, Optional
                 read, suns(lit).stream().map(LikelyDays::traced).toList(), bits, options, progress);
         double seconds = (System.nanoTime() - start) * 1e-9;
         return days.stream()
-                .map(day -> day.withLikely(hour -> hour.light().isPresent() ? likely(hour, moments) : hour, seconds))
+                .map(day -> day.withLikely(
+                        hour -> hour.light().isPresent() ? hour.withLikely(moments.at(traced(hour))) : hour, seconds))
                 .toList();
-    }
-
-    private DayHour likely(DayHour hour, LikelyMoments moments) {
-        LikelyMoment found = moments.at(traced(hour));
-        return hour.withLikely(own.filter(known -> isOwn(hour))
-                .map(known -> new LikelyMoment(known, found.simmerSpareWatts()))
-                .orElse(found));
     }
 
     private static TracedMoment traced(DayHour hour) {

@@ -5,7 +5,6 @@ import java.time.format.TextStyle;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.scenario.checks.CheckedScenario;
 import simmerpoint.study.trace.PartialProgress;
@@ -41,7 +40,7 @@ public final class YearStudy {
         List<DayResult> days =
                 days(read.scenario(), year, options, new PartialProgress(progress, 0, DayStudy.AS_GIVEN));
         Progress rest = new PartialProgress(progress, DayStudy.AS_GIVEN, 1);
-        List<DayResult> likely = new LikelyDays(read, COOKERS, options, Optional.empty()).of(days, rest);
+        List<DayResult> likely = new LikelyDays(read, COOKERS, options).of(days, rest);
         return new YearResult(read.scenario(), year, likely, (System.nanoTime() - start) * 1e-9);
     }
 

@@ -6,6 +6,7 @@ import simmerpoint.dish.PanelSize;
 import simmerpoint.sampling.Estimate;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.study.aim.AimAgain;
+import simmerpoint.study.trace.LikelyResult;
 
 /**
  * One dish of the front, traced anew with a seed and with rays that the search has not seen.
@@ -18,6 +19,7 @@ import simmerpoint.study.aim.AimAgain;
  * @param largestPanel size of its largest panel
  * @param panHeightMetres height of the pan's underside above the ground, m
  * @param again when it is to be aimed again, a tenth lost
+ * @param likely what is likely of it over all doubts
  * @param cost what it costs, if prices are known and it can be built
  */
 public record DesignChoice(
@@ -29,6 +31,7 @@ public record DesignChoice(
         Optional<PanelSize> largestPanel,
         double panHeightMetres,
         AimAgain again,
+        Optional<LikelyResult> likely,
         OptionalDouble cost) {
     /** Cost for each of its watts. */
     public OptionalDouble costPerWatt() {

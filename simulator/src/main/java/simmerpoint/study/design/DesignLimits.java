@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
 import simmerpoint.dish.CutKind;
+import simmerpoint.dish.DishPlan;
 import simmerpoint.scenario.Scenario;
 
 /**
@@ -35,6 +36,34 @@ public record DesignLimits(
     /** Keeps a copy of the list. */
     public DesignLimits {
         cuts = List.copyOf(cuts);
+    }
+
+    /** Usual limits around a scenario's dish: half to one and a half of its diameter, its cut, its highest pan. */
+    public static DesignLimits around(Scenario scenario) {
+        DishPlan dish = scenario.dish();
+        List<CutKind> own = PanelLayout.CUTS.stream()
+                .filter(kind -> kind.equals(dish.cut().kind()))
+                .toList();
+        return new DesignLimits(
+                own.isEmpty() ? PanelLayout.CUTS : own,
+                around(dish.diameterMetres(), 0.5, 1.5),
+                around(dish.focalLengthMetres(), 0.5, 2),
+                new Span(6, 36),
+                new Span(1, 6),
+                150,
+                Optional.empty(),
+                Optional.of(scenario.heights().highestPanMetres()),
+                Optional.empty());
+    }
+
+    private static Span around(double metres, double least, double most) {
+        int from = Math.max(1, (int) Math.round(100 * least * metres));
+        return new Span(from, Math.max(from, (int) Math.round(100 * most * metres)));
+    }
+
+    /** The same, and what a dish costs. */
+    public DesignLimits withCost(Optional<Cost> known) {
+        return new DesignLimits(cuts, diameter, focal, sectors, rings, mostPanels, sheet, highestPanMetres, known);
     }
 
     /**

@@ -13,11 +13,13 @@ import simmerpoint.scenario.ScenarioException;
 import simmerpoint.scenario.checks.CheckedScenario;
 import simmerpoint.study.aim.AimAgain;
 import simmerpoint.study.aim.AimTolerance;
+import simmerpoint.study.likely.LikelyStudy;
 import simmerpoint.study.paired.GluingLuck;
 import simmerpoint.study.paired.PairedStudy;
 import simmerpoint.study.paired.PairedTrace;
 import simmerpoint.study.paired.PairedWatts;
 import simmerpoint.study.trace.ImpossibleSetupException;
+import simmerpoint.study.trace.LikelyResult;
 import simmerpoint.study.trace.Progress;
 import simmerpoint.study.trace.TraceOptions;
 
@@ -35,6 +37,10 @@ public final class DesignStudy {
 
     private static final double FRONTS_DONE = 0.7;
     private static final int MOST_STEPS = 8;
+
+    /** 2^{@value} drawn cookers of each dish shown. */
+    private static final int COOKERS = 6;
+
     private static final double SURE = 2;
 
     /** One in five normal values lies lower than this many standard deviations below the mean. */
@@ -47,6 +53,7 @@ public final class DesignStudy {
     private final TraceOptions check;
     private final Progress progress;
     private final DesignTrials trials;
+    private final CheckedScenario base;
     private double lastDone;
     private String lastDetail = "";
 
@@ -57,6 +64,7 @@ public final class DesignStudy {
             DesignLimits limits,
             TraceOptions options,
             Progress progress) {
+        this.base = base;
         this.scenario = scenario;
         this.goal = goal;
         this.limits = limits;
@@ -221,9 +229,19 @@ public final class DesignStudy {
                     scenarios.get(k).dish().largestPanel(),
                     scenarios.get(k).panHeightMetres(),
                     again.get(k),
+                    likely(dishes.get(k).candidate()),
                     cost(scenarios.get(k))));
         }
         return out;
+    }
+
+    /** Empty if the dish is none that a file can hold. */
+    private Optional<LikelyResult> likely(DishCandidate candidate) {
+        try {
+            return Optional.of(LikelyStudy.run(base.with(candidate.keys()), COOKERS, check, Progress.NONE));
+        } catch (ScenarioException e) {
+            return Optional.empty();
+        }
     }
 
     private OptionalDouble cost(Scenario withIt) {

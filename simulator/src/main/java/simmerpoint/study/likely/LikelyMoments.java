@@ -16,10 +16,12 @@ import simmerpoint.study.trace.TraceOptions;
  */
 public final class LikelyMoments {
     private final List<TracedMoment> suns;
-    private final List<DrawnPan> pans;
+    private final CookerDraws draws;
+    private final List<Optional<DrawnPan>> pans;
 
-    private LikelyMoments(List<TracedMoment> suns, List<DrawnPan> pans) {
+    private LikelyMoments(List<TracedMoment> suns, CookerDraws draws, List<Optional<DrawnPan>> pans) {
         this.suns = suns;
+        this.draws = draws;
         this.pans = pans;
     }
 
@@ -38,11 +40,7 @@ public final class LikelyMoments {
                 .sorted(Comparator.comparingDouble(TracedMoment::elevation))
                 .toList();
         CookerDraws draws = CookerDraws.of(ScenarioDoubts.underItsSky(read), bits, options);
-        return new LikelyMoments(
-                suns,
-                draws.each(cooker -> DrawnPan.of(cooker, suns, options), progress).stream()
-                        .flatMap(Optional::stream)
-                        .toList());
+        return new LikelyMoments(suns, draws, draws.each(cooker -> DrawnPan.of(cooker, suns, options), progress));
     }
 
     /**
@@ -57,10 +55,13 @@ public final class LikelyMoments {
         }
         double share = share(now.elevation(), below);
         int first = below;
-        DrawnOutcome[] outcomes =
-                pans.parallelStream().map(pan -> pan.at(now, first, share)).toArray(DrawnOutcome[]::new);
-        DrawnOutcomes found = DrawnOutcomes.of(List.of(outcomes));
-        return new LikelyMoment(found.result(true, List.of()), found.range(DrawnOutcome::simmerSpareWatts));
+        List<Optional<DrawnOutcome>> outcomes = pans.parallelStream()
+                .map(pan -> pan.map(p -> p.at(now, first, share)))
+                .toList();
+        DrawnOutcomes found =
+                DrawnOutcomes.of(outcomes.stream().flatMap(Optional::stream).toList());
+        return new LikelyMoment(
+                found.result(true, DoubtShares.of(draws, outcomes)), found.range(DrawnOutcome::simmerSpareWatts));
     }
 
     private double share(double elevation, int below) {

@@ -1,22 +1,15 @@
 package simmerpoint.study.likely;
 
-import java.util.ArrayList;
-import java.util.Arrays;
-import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.stream.IntStream;
+import java.util.function.UnaryOperator;
+import simmerpoint.scenario.Scenario;
 import simmerpoint.scenario.checks.CheckedScenario;
-import simmerpoint.scenario.doubts.Doubt;
 import simmerpoint.scenario.doubts.ScenarioDoubts;
-import simmerpoint.study.trace.DoubtShare;
 import simmerpoint.study.trace.ImpossibleSetupException;
 import simmerpoint.study.trace.LikelyResult;
 import simmerpoint.study.trace.Progress;
 import simmerpoint.study.trace.TraceOptions;
-import simmerpoint.uncertainty.VarianceShares;
 
 /**
  * Propagates the doubts of a scenario by drawing cookers (JCGM 101:2008), each traced with few rays. The draws depend on the seed
@@ -29,15 +22,17 @@ public final class LikelyStudy {
     /** 2^{@value} cookers where the shares of the causes are told too: those are good to some 0.03. */
     public static final int FOR_SHARES = 9;
 
-    private final CookerDraws draws;
-
-    private LikelyStudy(CookerDraws draws) {
-        this.draws = draws;
-    }
+    private LikelyStudy() {}
 
     /** The likely range of {@code read} from 2^{@code bits} cookers. */
     public static LikelyResult run(CheckedScenario read, int bits, TraceOptions options, Progress progress) {
         return run(ScenarioDoubts.of(read), bits, options, progress);
+    }
+
+    /** The same with the shares of the causes from more cookers; the range stays that of every other answer. */
+    public static LikelyResult withShares(CheckedScenario read, TraceOptions options, Progress progress) {
+        return run(read, FOR_RANGE, options, progress)
+                .withShares(run(read, FOR_SHARES, options, progress).shares());
     }
 
     /**
@@ -48,45 +43,20 @@ public final class LikelyStudy {
      * @throws java.util.concurrent.CancellationException if {@code progress} says stop
      */
     public static LikelyResult run(ScenarioDoubts doubts, int bits, TraceOptions options, Progress progress) {
-        return new LikelyStudy(CookerDraws.of(doubts, bits, options)).run(progress);
+        return run(CookerDraws.of(doubts, bits, options), UnaryOperator.identity(), progress);
     }
 
-    private LikelyResult run(Progress progress) {
-        List<Optional<DrawnOutcome>> outcomes = draws.each(cooker -> FewRayTrace.of(cooker, draws.options()), progress);
+    /** The likely range of {@code read} with every cooker standing or aimed otherwise than the file says. */
+    public static LikelyResult run(
+            CheckedScenario read, int bits, TraceOptions options, UnaryOperator<Scenario> change, Progress progress) {
+        return run(CookerDraws.of(ScenarioDoubts.of(read), bits, options), change, progress);
+    }
+
+    private static LikelyResult run(CookerDraws draws, UnaryOperator<Scenario> change, Progress progress) {
+        List<Optional<DrawnOutcome>> outcomes =
+                draws.each(cooker -> FewRayTrace.of(cooker.changed(change), draws.options()), progress);
         DrawnOutcomes found =
                 DrawnOutcomes.of(outcomes.stream().flatMap(Optional::stream).toList());
-        return found.result(draws.doubts().hasPan(), shares(outcomes, found.all(DrawnOutcome::power)));
-    }
-
-    /** Causes of one name are one. Cookers that cannot stand count as the mean, so that the draws stay as even as they are. */
-    private List<DoubtShare> shares(List<Optional<DrawnOutcome>> outcomes, double[] powers) {
-        double mean = Arrays.stream(powers).average().orElse(0);
-        double[] results = outcomes.stream()
-                .mapToDouble(outcome -> outcome.map(DrawnOutcome::power).orElse(mean))
-                .toArray();
-        VarianceShares of = VarianceShares.of(draws.draws(), results);
-        List<Doubt> doubts = draws.doubts().all();
-        Map<String, DoubtShare> byName = new LinkedHashMap<>();
-        IntStream.range(0, doubts.size())
-                .forEach(k -> byName.merge(doubts.get(k).name(), share(doubts.get(k), of.of(k)), LikelyStudy::sum));
-        List<DoubtShare> sorted = new ArrayList<>(byName.values().stream()
-                .sorted(Comparator.comparingDouble((DoubtShare s) -> -s.share()))
-                .toList());
-        sorted.add(leftOver(of.rest()));
-        return sorted;
-    }
-
-    private static DoubtShare leftOver(double share) {
-        return new DoubtShare(
-                "luck in gluing, and what causes do together", share, false, "drawn anew for every cooker", "");
-    }
-
-    private static DoubtShare share(Doubt doubt, double share) {
-        return new DoubtShare(doubt.name(), share, doubt.given(), doubt.source(), doubt.measurement());
-    }
-
-    private static DoubtShare sum(DoubtShare one, DoubtShare other) {
-        return new DoubtShare(
-                one.name(), one.share() + other.share(), one.given() || other.given(), one.source(), one.measurement());
+        return found.result(draws.doubts().hasPan(), DoubtShares.of(draws, outcomes));
     }
 }

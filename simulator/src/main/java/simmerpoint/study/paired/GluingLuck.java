@@ -2,7 +2,9 @@ package simmerpoint.study.paired;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.ToDoubleFunction;
+import simmerpoint.sampling.Estimate;
 import simmerpoint.sampling.Replicates;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.study.trace.PartialProgress;
@@ -45,9 +47,19 @@ public final class GluingLuck {
         return new GluingLuck(built);
     }
 
+    /** The same if any panel can be glued askew. */
+    public static Optional<GluingLuck> ifAny(List<Scenario> scenarios, TraceOptions options, Progress progress) {
+        return isThere(scenarios) ? Optional.of(of(scenarios, options, progress)) : Optional.empty();
+    }
+
     /** Mean of a figure of all of one building over the buildings. */
     public double mean(ToDoubleFunction<List<PairedWatts>> figure) {
         return Replicates.mean(DISHES, k -> figure.applyAsDouble(built.get(k))).value();
+    }
+
+    /** {@code sampled} with its error widened to the spread of that figure. */
+    public Estimate widened(Estimate sampled, ToDoubleFunction<List<PairedWatts>> figure) {
+        return new Estimate(sampled.value(), Math.max(sampled.standardError(), spread(figure)));
     }
 
     /** Its standard deviation from building to building. */

@@ -15,7 +15,7 @@ import simmerpoint.uncertainty.LikelyRange;
 /**
  * Finds where the heat level changes along a move: roots of the watts to spare at each level's border, on the smooth curve
  * of the light, each bracketed by two traced positions. The range of such a place comes from the range of the watts at
- * which the level begins for this way of lighting the pan: where the curve has that many watts.
+ * which the level begins there: where the curve has that many watts.
  */
 final class BorderSearch {
     private static final double ACCURACY_METRES = 1e-6;
@@ -24,8 +24,21 @@ final class BorderSearch {
     private final double[] offsets;
     private final DoubleFunction<AbsorbedLight> light;
     private final HeatLevelModel levels;
+    private final Beginning beginning;
 
+    /** Watts taken up with which a level begins. */
+    interface Beginning {
+        /** At a place along the move, for the light that the pan takes up there. */
+        LikelyRange of(HeatLevel level, double offset, AbsorbedLight there);
+    }
+
+    /** With ranges by the pan's losses alone. */
     BorderSearch(double[] offsets, DoubleFunction<AbsorbedLight> light, HeatLevelModel levels) {
+        this(offsets, light, levels, (level, offset, there) -> levels.thresholdWatts(level, there));
+    }
+
+    BorderSearch(double[] offsets, DoubleFunction<AbsorbedLight> light, HeatLevelModel levels, Beginning beginning) {
+        this.beginning = beginning;
         this.offsets = offsets;
         this.light = light;
         this.levels = levels;
@@ -55,7 +68,7 @@ final class BorderSearch {
     }
 
     private LevelBorder border(HeatLevel below, HeatLevel level, double place, boolean rising) {
-        LikelyRange begins = levels.thresholdWatts(level, light.apply(place));
+        LikelyRange begins = beginning.of(level, place, light.apply(place));
         int cooler = rising ? -1 : 1;
         double coolEnd = placeOf(begins.low(), place, cooler).orElse(cooler * Double.POSITIVE_INFINITY);
         double hotEnd = placeOf(begins.high(), place, -cooler).orElse(-cooler * Double.POSITIVE_INFINITY);

@@ -31,7 +31,8 @@ public final class PanMove {
             double[] offsets,
             MoveLight light,
             HeatLevelModel levels,
-            double undersideArea) {
+            double undersideArea,
+            BorderSearch.Beginning beginning) {
         this.move = move;
         this.presentMetres = presentMetres;
         this.offsets = offsets.clone();
@@ -39,7 +40,7 @@ public final class PanMove {
         this.levels = levels;
         area = undersideArea;
         positions = Arrays.stream(offsets).mapToObj(this::at).toList();
-        borders = new BorderSearch(offsets, light::absorbed, levels).borders();
+        borders = new BorderSearch(offsets, light::absorbed, levels, beginning).borders();
     }
 
     /** Along what. */

@@ -2,9 +2,14 @@ package simmerpoint.study.pan;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
+import simmerpoint.heat.BoilingOutcome;
 import simmerpoint.heat.HeatLevel;
+import simmerpoint.heat.HeatLevelRange;
 import simmerpoint.scenario.CookingSetup;
+import simmerpoint.setup.Stand;
 import simmerpoint.study.trace.HeatResult;
+import simmerpoint.study.trace.LikelyResult;
 import simmerpoint.study.trace.MaximumFlux;
 import simmerpoint.study.trace.TraceResult;
 
@@ -43,6 +48,21 @@ public record PanResult(
      */
     public record RunInfo(long rays, int threads, double traceSeconds, double moveSeconds) {}
 
+    /** The same with what is likely, for a stand. */
+    PanResult withLikely(Function<Stand, LikelyResult> likely) {
+        Stand stand = base.scenario().stand();
+        return new PanResult(
+                base.withLikely(likely.apply(stand)),
+                here,
+                moves,
+                simmer.map(place -> place.withLikely(
+                        likely.apply(place.move().from(stand, place.position().offsetMetres())))),
+                best.withLikely(
+                        likely.apply(best.move().from(stand, best.position().offsetMetres()))),
+                directWatts,
+                run);
+    }
+
     /** What is cooked in. */
     public CookingSetup cooking() {
         return base.scenario().cooking().orElseThrow();
@@ -51,6 +71,16 @@ public record PanResult(
     /** What its water does where it stands. */
     public HeatResult heat() {
         return base.heat().orElseThrow();
+    }
+
+    /** When its water boils where it stands: likely, or by the pan's losses alone. */
+    public BoilingOutcome boil() {
+        return base.likely().flatMap(LikelyResult::boil).orElseGet(() -> heat().boil());
+    }
+
+    /** Its heat level where it stands: likely, or by the pan's losses alone. */
+    public HeatLevelRange levelRange() {
+        return base.likely().flatMap(LikelyResult::level).orElseGet(() -> heat().levelRange());
     }
 
     /** Height of the underside above the ground once the pan is moved, m. */

@@ -13,7 +13,11 @@ import simmerpoint.heat.balance.HeatLevelModel;
 import simmerpoint.sampling.Estimate;
 import simmerpoint.scenario.CookingSetup;
 import simmerpoint.scenario.Scenario;
+import simmerpoint.scenario.checks.CheckedScenario;
+import simmerpoint.setup.Stand;
 import simmerpoint.study.light.StoredLight;
+import simmerpoint.study.likely.LikelyLight;
+import simmerpoint.study.likely.LikelyStudy;
 import simmerpoint.study.trace.HeatResult;
 import simmerpoint.study.trace.ImpossibleSetupException;
 import simmerpoint.study.trace.PanIrradiation;
@@ -57,14 +61,16 @@ public final class PanStudy {
     private final ReplicateCaster casting;
     private final HeatLevelModel levels;
     private final Optional<StoredLight> light;
+    private final Optional<LikelyLight> likely;
 
-    private PanStudy(Scenario scenario, TraceOptions asked, Progress progress) {
+    private PanStudy(Scenario scenario, Optional<CheckedScenario> read, TraceOptions asked, Progress progress) {
         this.scenario = scenario;
         kitchen = scenario.cooking()
                 .orElseThrow(() -> new IllegalArgumentException("only a pan can be asked for its place"));
         levels = kitchen.heatLevels();
         casting = new ReplicateCaster(scenario, asked);
         base = TraceStudy.run(scenario, asked, new PartialProgress(progress, 0, BASE_SHARE));
+        likely = read.map(file -> LikelyLight.of(file, asked));
         options = asked.withPrecision(0).withRays(base.run().rays());
         forMove = options.withRays(Math.max(MAP_RAYS, options.rays() / MOVE_RAYS));
         fewer = options.withRays(Math.max(MAP_RAYS, options.rays() / FEWER));
@@ -83,7 +89,28 @@ public final class PanStudy {
      * @throws java.util.concurrent.CancellationException if {@code progress} says stop
      */
     public static PanResult run(Scenario scenario, TraceOptions options, Progress progress) {
-        return new PanStudy(scenario, options, progress).run(progress);
+        return new PanStudy(scenario, Optional.empty(), options, progress).run(progress);
+    }
+
+    /** The same with what is likely over all doubts, where the pan stands and where it is best put. */
+    public static PanResult run(CheckedScenario read, TraceOptions options, Progress progress) {
+        Scenario scenario = read.scenario();
+        PanResult asGiven = new PanStudy(scenario, Optional.of(read), options, progress).run(progress);
+        return asGiven.withLikely(stand -> LikelyStudy.run(
+                read,
+                LikelyStudy.FOR_RANGE,
+                options,
+                drawn -> drawn.withStand(shifted(drawn.stand(), scenario.stand(), stand)),
+                Progress.NONE));
+    }
+
+    /** {@code stand} moved as far as from {@code from} to {@code to}. */
+    private static Stand shifted(Stand stand, Stand from, Stand to) {
+        return new Stand(
+                stand.pullBackMetres() + to.pullBackMetres() - from.pullBackMetres(),
+                stand.slideMetres() + to.slideMetres() - from.slideMetres(),
+                stand.raiseMetres() + to.raiseMetres() - from.raiseMetres(),
+                stand.sideMetres() + to.sideMetres() - from.sideMetres());
     }
 
     static Scenario moved(Scenario scenario, MoveStudy.Move move, double offset) {
@@ -198,7 +225,10 @@ public final class PanStudy {
                 Arrays.copyOf(curve.offsets(), curve.offsets().length),
                 new MoveLight(scenario, kitchen, curve, spots),
                 levels,
-                kitchen.vessel().levelArea());
+                kitchen.vessel().levelArea(),
+                (level, offset, there) -> likely.map(
+                                doubts -> doubts.beginning(level, there, drawn -> moved(drawn, move, offset)))
+                        .orElseGet(() -> levels.thresholdWatts(level, there)));
     }
 
     /** The pan as traced in one place, with the same figures that the trace itself answers. */

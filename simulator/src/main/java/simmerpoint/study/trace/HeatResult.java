@@ -15,6 +15,7 @@ import simmerpoint.sampling.Estimate;
 import simmerpoint.scenario.CookingSetup;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.target.CaughtByFace;
+import simmerpoint.target.FluxMaps;
 import simmerpoint.uncertainty.LikelyRange;
 
 /**
@@ -36,6 +37,7 @@ public final class HeatResult {
     private final Supplier<SteamRates> steam;
     private final Supplier<CloudEffect> cloud;
     private final Supplier<LikelyRange> hold;
+    private final AtomicReference<PlateResult> plate = new AtomicReference<>();
 
     /**
      * For the pan and weather of {@code kitchen}.
@@ -76,6 +78,14 @@ public final class HeatResult {
             }
             return found.get();
         };
+    }
+
+    /** How hot its bottom gets under the light of {@code maps}, those of the same trace. */
+    PlateResult plate(FluxMaps maps) {
+        if (plate.get() == null) {
+            plate.set(PlateResult.of(this, maps));
+        }
+        return plate.get();
     }
 
     /** Pan, water, weather and heat levels. */

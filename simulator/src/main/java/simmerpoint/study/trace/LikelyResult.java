@@ -27,6 +27,11 @@ public record LikelyResult(
         shares = List.copyOf(shares);
     }
 
+    /** The same with other shares. */
+    public LikelyResult withShares(List<DoubtShare> better) {
+        return new LikelyResult(power, boil, level, better, cookers);
+    }
+
     /** The cause whose measurement would narrow the range most; empty if no cause that can be measured brings anything. */
     public Optional<DoubtShare> worthMeasuring() {
         return shares.stream()

@@ -48,9 +48,8 @@ public record PlateResult(
     /** Name of the best metal to compare with. */
     public static final String COPPER = "copper";
 
-    /** Of a traced pan; empty for a bare disc. */
-    public static Optional<PlateResult> of(TraceResult result) {
-        return result.heat().map(heat -> new Sheets(heat, result.maps()).result());
+    static PlateResult of(HeatResult heat, FluxMaps maps) {
+        return new Sheets(heat, maps).result();
     }
 
     private record Sheets(HeatResult heat, FluxMaps maps) {

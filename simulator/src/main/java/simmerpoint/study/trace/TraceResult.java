@@ -106,6 +106,11 @@ public record TraceResult(
                 minutes);
     }
 
+    /** How hot the bottom of the pan gets, worked out once; empty for a bare disc and for a pan in a second skin, in which nobody fries. */
+    public Optional<PlateResult> plate() {
+        return heat.filter(h -> h.cooking().vessel().cover().isEmpty()).map(h -> h.plate(maps));
+    }
+
     /** The likely figure it is judged by, W: the median over all doubts, or that of the figures as given. */
     public double likelyPower() {
         return likely.map(result -> result.power().likely()).orElse(useful().value());

@@ -11,6 +11,7 @@ import org.junit.jupiter.api.Test;
 import simmerpoint.answer.Answer;
 import simmerpoint.answer.Item;
 import simmerpoint.answer.words.FigureFormat;
+import simmerpoint.answer.words.LikelyWords;
 import simmerpoint.answer.words.TimeWords;
 import simmerpoint.scenario.GroundHeights;
 import simmerpoint.scenario.Scenario;
@@ -65,8 +66,9 @@ class DayAnswerTest {
         assertTrue(
                 first.matches("On 21 June 2026 it cooks from 06:[0-9]{2} to 20:[0-9]{2}, 14\\.[0-9] hours in all.*"),
                 first);
-        long watts = Math.round(result.noon().orElseThrow().cookingPowerWatts());
-        assertTrue(first.contains(" " + watts + " W at solar noon, 13:2"), first);
+        String watts = LikelyWords.power(
+                result.noon().orElseThrow().light().orElseThrow().power());
+        assertTrue(first.contains((watts + " at solar noon, 13:2").replace('\u00a0', ' ')), first);
     }
 
     @Test

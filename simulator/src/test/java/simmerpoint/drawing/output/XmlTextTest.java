@@ -27,6 +27,12 @@ class XmlTextTest {
         assertEquals("\ufffd\ufffd\ufffd", XmlText.escaped("\uffff\ufdd0\u0085"));
     }
 
+    /** The explicit directional formatting characters of the Unicode Bidirectional Algorithm (UAX 9, section 2). */
+    @Test
+    void whatTurnsTextIsShownAndNotObeyed() {
+        assertEquals("a[U+202E]b[U+2066]c", XmlText.escaped("a\u202eb\u2066c"));
+    }
+
     @Test
     void aLongTextIsCutBetweenLetters() {
         assertEquals("\ud83c\udf72\ud83c\udf72\u2026", XmlText.cut("\ud83c\udf72".repeat(10), 3));
@@ -43,7 +49,9 @@ class XmlTextTest {
                 .getDocumentElement();
         assertEquals(0, read.getElementsByTagName("*").getLength());
         String kept = read.getTextContent();
-        assertEquals(text.codePointCount(0, text.length()), kept.codePointCount(0, kept.length()));
+        String turning = "[\u202a-\u202e\u2066-\u2069\u200e\u200f\u061c]";
+        String shown = text.replaceAll(turning, "[U+0000]");
+        assertEquals(shown.codePointCount(0, shown.length()), kept.codePointCount(0, kept.length()));
         assertEquals(kept.replaceAll("[\n\t]", " "), read.getAttribute("title"));
     }
 

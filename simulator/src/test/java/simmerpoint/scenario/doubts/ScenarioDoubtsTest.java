@@ -109,6 +109,18 @@ class ScenarioDoubtsTest {
         assertEquals(plain, exact.scenario());
     }
 
+    /** Half of the light lost to dust may be all of it: the draw stays within what the key allows. */
+    @Test
+    void drawsStayWithinWhatAKeyAllows() throws Exception {
+        ScenarioDoubts doubts = ScenarioDoubts.of(read("mirror: {dust: 50 %}\npan: {diameter: 24 cm}\n"));
+        Draws draws = Draws.of(doubts.all().size(), 7, 1);
+        for (int k = 0; k < 128; k++) {
+            double dust =
+                    doubts.cooker(draws, k).orElseThrow().scenario().mirror().dust();
+            assertTrue(dust > 0 && dust < 1, "dust " + dust);
+        }
+    }
+
     @Test
     void everyRowNamesItsSourceAndAMeasurement() {
         for (DoubtTable.Row row : DoubtTable.rows().values()) {

@@ -148,6 +148,7 @@ class CompareStudyTest {
                 0,
                 Optional.empty(),
                 1,
+                Optional.empty(),
                 Optional.empty());
     }
 

@@ -6,7 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.LocalDate;
-import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import simmerpoint.heat.BoilingOutcome;
 import simmerpoint.scenario.checks.CheckedScenario;
@@ -34,7 +33,7 @@ class LikelyDayTest {
     }
 
     private static DayResult day(CheckedScenario read) {
-        return DayStudy.run(read, PLAN, OPTIONS, Optional.empty(), Progress.NONE);
+        return DayStudy.run(read, PLAN, OPTIONS, Progress.NONE);
     }
 
     private static HourLight light(DayResult day, int hour) {
@@ -63,8 +62,6 @@ class LikelyDayTest {
         assertEquals(
                 seconds(alone.boil().orElseThrow()).high(), seconds(hour.boil()).high(), 1e-3);
         assertEquals(alone.level().orElseThrow(), hour.level());
-        DayResult known = DayStudy.run(read, PLAN, OPTIONS, Optional.of(alone), Progress.NONE);
-        assertEquals(alone, light(known, 15).likely().orElseThrow().result());
     }
 
     private static LikelyRange seconds(BoilingOutcome boil) {

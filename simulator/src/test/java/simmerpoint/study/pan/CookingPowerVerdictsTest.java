@@ -1,16 +1,19 @@
 package simmerpoint.study.pan;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import simmerpoint.answer.pan.PanAnswer;
 import simmerpoint.heat.AbsorbedLight;
+import simmerpoint.heat.HeatLevel;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.scenario.file.ScenarioReader;
 import simmerpoint.study.aim.AimPlan;
@@ -77,6 +80,56 @@ class CookingPowerVerdictsTest {
                 >= study.here().cookingPower().value());
         assertTrue(study.best().fromMetres() <= study.best().position().offsetMetres()
                 && study.best().position().offsetMetres() <= study.best().toMetres());
+    }
+
+    /** The place of most heat is given as a zone: up to its ends all but a hundredth of the most is there, a little beyond less. */
+    @Test
+    void thePlaceOfMostHeatIsAZone() {
+        BestPlace best = study.best();
+        PanMove along = study.moves().stream()
+                .filter(move -> move.move() == best.move())
+                .findFirst()
+                .orElseThrow();
+        double most = along.at(best.position().offsetMetres()).cookingPower().value();
+        double beyond = (along.toMetres() - along.fromMetres()) / 100;
+        for (double end : new double[] {best.fromMetres(), best.toMetres()}) {
+            assertTrue(along.at(end).cookingPower().value() >= (1 - BestPlace.ZONE) * most, "at " + end);
+            double outside = end + Math.signum(end - best.position().offsetMetres()) * beyond;
+            assertTrue(
+                    !along.reaches(outside) || along.at(outside).cookingPower().value() < (1 - BestPlace.ZONE) * most,
+                    "at " + outside);
+        }
+    }
+
+    /** A border of a level within the 5 cm of the builders' habit does not make it hold: what is left of the heat does. */
+    @Test
+    void theHabitIsJudgedByHeatAndNotByABorder() throws Exception {
+        Scenario tea = ScenarioReader.builtIn()
+                .with(Map.of("stand.pull-back", "11 cm", "mirror.slope-error", "10 mrad"))
+                .scenario();
+        PanResult pan = PanStudy.run(tea, OPTIONS.withRays(1 << 14), Progress.NONE);
+        PanMove along = pan.moves().get(0);
+        PanPosition there = along.at(0.05);
+        assertTrue(
+                there.level().compareTo(pan.here().level()) < 0,
+                there.level() + " behind " + pan.here().level());
+        assertTrue(
+                there.cookingPower().value() > 0.5 * pan.here().cookingPower().value(), there.toString());
+        String text = PanAnswer.of(pan, UnitSystem.METRIC).toString();
+        assertFalse(text.contains("So the habit holds."), text);
+    }
+
+    /** What a pan is said to need for a simmer is more than it has anywhere where it never simmers. */
+    @Test
+    void whatALevelNeedsDoesNotContradictWhatThePanHas() throws Exception {
+        Scenario weak = ScenarioReader.builtIn()
+                .with(Map.of("dish.diameter", "0.5 m", "dish.focal-length", "40 cm"))
+                .scenario();
+        PanResult pan = PanStudy.run(weak, OPTIONS.withRays(1 << 14), Progress.NONE);
+        double most = pan.best().position().cookingPower().value();
+        assertTrue(pan.heat().beginsWithPowerLikely(HeatLevel.SIMMER) > most, "most " + most);
+        assertTrue(pan.heat().beginsWithPower(HeatLevel.SIMMER).high() > most, "most " + most);
+        assertTrue(PanAnswer.of(pan, UnitSystem.METRIC).toString().contains("It never simmers"));
     }
 
     /** Places of equal absorbed watts boil or simmer by their cooking power: a higher level never has less of it than 3 %. */

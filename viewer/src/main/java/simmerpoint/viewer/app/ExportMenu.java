@@ -59,16 +59,16 @@ final class ExportMenu extends TakeAwayMenu {
         add("How to aim as a picture", FileKind.PICTURE, "aim", this::aiming);
         getItems().add(new SeparatorMenuItem());
         addBytes(
-                "Patterns to cut, at full size",
+                "Patterns to print, at full size",
                 new FileKind("Patterns", "pdf"),
                 "patterns",
                 () -> cutting(CutFiles::pdf));
         addBytes("Sheets for a cutter", new FileKind("Drawing", "svg"), "sheets", () -> cutting(CutFiles::svg));
         addBytes("Sheets for a cutter", new FileKind("Drawing", "dxf"), "sheets", () -> cutting(CutFiles::dxf));
         getItems().add(new SeparatorMenuItem());
-        item("Everything as a page to send to a friend\u2026", this::writePage);
+        item("Everything as a page to send to a friend (HTML)\u2026", this::writePage);
         item(
-                "This window as a picture\u2026",
+                "This window as a picture (PNG)\u2026",
                 () -> export.write("Write this window", FileKind.PICTURE, "window", window::get));
     }
 

@@ -1,5 +1,6 @@
 package simmerpoint.viewer.app;
 
+import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -9,9 +10,11 @@ import simmerpoint.report.OutputException;
 import simmerpoint.scenario.ScenarioException;
 import simmerpoint.viewer.dialog.Dialogs;
 import simmerpoint.viewer.dialog.FileKind;
+import simmerpoint.viewer.document.ConfigFolder;
 import simmerpoint.viewer.document.OpenedFile;
 import simmerpoint.viewer.document.RecentFiles;
 import simmerpoint.viewer.document.ScenarioDocument;
+import simmerpoint.viewer.document.ShippedScenarios;
 
 /** Opening and saving, with all questions that go with it. Called on the FX thread; files are read away from it. */
 final class FileActions {
@@ -63,6 +66,32 @@ final class FileActions {
         }
     }
 
+    /** Opens a usual cooker of one's own to begin with. */
+    void openNew() {
+        if (mayLeave()) {
+            document.lay(ShippedScenarios.fresh());
+            tell.accept("");
+        }
+    }
+
+    /** Opens a scenario that comes with the program. */
+    void openShipped(String name) {
+        if (mayLeave()) {
+            background.execute(() -> {
+                try {
+                    OpenedFile opened =
+                            ShippedScenarios.open(name, ConfigFolder.usual().resolve("examples"));
+                    fx.execute(() -> {
+                        document.lay(opened);
+                        tell.accept(WarningWords.of(opened.read().warnings()));
+                    });
+                } catch (ScenarioException | IOException e) {
+                    fx.execute(() -> tell.accept("Not opened. " + e.getMessage()));
+                }
+            });
+        }
+    }
+
     private void read(Path file) {
         background.execute(() -> {
             try {
@@ -77,7 +106,7 @@ final class FileActions {
     private void lay(Path file, OpenedFile opened) {
         document.lay(opened);
         recent.add(file);
-        tell.accept(String.join(" ", opened.read().warnings()));
+        tell.accept(WarningWords.of(opened.read().warnings()));
     }
 
     private void refuse(Path file, ScenarioException e) {

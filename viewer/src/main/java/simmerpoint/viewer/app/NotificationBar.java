@@ -17,6 +17,7 @@ final class NotificationBar extends HBox {
     private static final Duration SUCCESS_TIME = Duration.seconds(8);
 
     private final Label sentence = new Label();
+    private String warning = "";
     private final PauseTransition passing = new PauseTransition(SUCCESS_TIME);
 
     NotificationBar() {
@@ -54,5 +55,13 @@ final class NotificationBar extends HBox {
         if (isSuccess(text)) {
             passing.playFromStart();
         }
+    }
+
+    /** Shows a warning that holds until it is replaced; nothing takes only a warning back. */
+    void warn(String text) {
+        if (!text.isEmpty() || sentence.getText().equals(warning)) {
+            tell(text);
+        }
+        warning = text;
     }
 }

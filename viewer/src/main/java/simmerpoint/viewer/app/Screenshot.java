@@ -3,6 +3,7 @@ package simmerpoint.viewer.app;
 import java.nio.file.Path;
 import java.util.function.IntConsumer;
 import javafx.animation.AnimationTimer;
+import javafx.scene.Node;
 import simmerpoint.report.AtomicFile;
 import simmerpoint.report.OutputException;
 import simmerpoint.viewer.live.LiveState;
@@ -46,7 +47,16 @@ final class Screenshot extends AnimationTimer {
         }
         boolean studied = window.live().studiesProperty().get().shows(state.scenario());
         return state.refusal().isPresent()
-                || (studied && window.beside().stateProperty().get().settled());
+                || (studied && window.beside().stateProperty().get().settled() && !working());
+    }
+
+    /** Whether something that is seen shows that it is still being worked on. */
+    private boolean working() {
+        return window.scene().getRoot().lookupAll(".progress-bar.thin").stream().anyMatch(Screenshot::isSeen);
+    }
+
+    private static boolean isSeen(Node node) {
+        return node == null || (node.isVisible() && isSeen(node.getParent()));
     }
 
     private void write() {

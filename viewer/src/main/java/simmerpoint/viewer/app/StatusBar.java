@@ -20,6 +20,7 @@ import javafx.scene.layout.VBox;
 import simmerpoint.units.UnitSystem;
 import simmerpoint.viewer.document.RecentFiles;
 import simmerpoint.viewer.document.ScenarioDocument;
+import simmerpoint.viewer.document.ShippedScenarios;
 import simmerpoint.viewer.theme.Theme;
 
 /** The bar at the bottom: the open scenario, open and save, undo and redo, units and colours. */
@@ -158,15 +159,27 @@ final class StatusBar extends HBox {
     private void listRecent() {
         MenuItem file = new MenuItem("A file\u2026");
         file.setOnAction(e -> files.open());
-        more.getItems().setAll(file, new SeparatorMenuItem());
+        MenuItem fresh = new MenuItem("New");
+        fresh.setId("open-new");
+        fresh.setOnAction(e -> files.openNew());
+        more.getItems().setAll(fresh, file, new SeparatorMenuItem());
         for (Path known : recent.files()) {
             MenuItem item = new MenuItem(known.toString());
             item.setMnemonicParsing(false);
             item.setOnAction(e -> files.open(known));
             more.getItems().add(item);
         }
-        MenuItem example = new MenuItem("The example: Tea kitchen at the lake hut");
+        MenuItem example = new MenuItem("Example: Tea kitchen at the lake hut");
         example.setOnAction(e -> files.openExample());
+        if (!recent.files().isEmpty()) {
+            more.getItems().add(new SeparatorMenuItem());
+        }
         more.getItems().add(example);
+        for (String name : ShippedScenarios.names()) {
+            MenuItem item = new MenuItem("Example: " + ShippedScenarios.title(name));
+            item.setId("open-" + name);
+            item.setOnAction(e -> files.openShipped(name));
+            more.getItems().add(item);
+        }
     }
 }

@@ -18,13 +18,15 @@ final class ViewSwitch extends VBox {
         getStyleClass().add("view-switch");
         setMinWidth(Region.USE_PREF_SIZE);
         ToggleGroup group = new ToggleGroup();
+        int number = 0;
         for (View each : View.values()) {
+            number++;
             ToggleButton button = new ToggleButton(each.title());
             button.setId("view-" + each.word());
             button.setToggleGroup(group);
             button.setMaxSize(Double.MAX_VALUE, Double.MAX_VALUE);
             button.setMinWidth(Region.USE_PREF_SIZE);
-            button.setTooltip(new Tooltip(each.question() + " (Ctrl+" + (each.ordinal() + 1) + ")"));
+            button.setTooltip(new Tooltip(each.question() + " (Ctrl+" + number + ")"));
             button.setAccessibleText(each.title() + ": " + each.question());
             button.setSelected(each == view.get());
             VBox.setVgrow(button, Priority.ALWAYS);

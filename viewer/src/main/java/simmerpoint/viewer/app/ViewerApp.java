@@ -84,7 +84,12 @@ public final class ViewerApp extends Application {
                 event.consume();
             }
         });
+        double width = all.scene().getWidth();
+        double height = all.scene().getHeight();
+        // Painted once before it is shown, so that it never stands there blank.
+        all.scene().snapshot(null);
         stage.show();
+        WindowSize.keep(stage, width, height);
     }
 
     private void end(int code) {

@@ -19,9 +19,11 @@ import simmerpoint.viewer.dialog.Dialogs;
 import simmerpoint.viewer.dialog.FileExport;
 import simmerpoint.viewer.document.RecentFiles;
 import simmerpoint.viewer.document.ScenarioDocument;
-import simmerpoint.viewer.editing.EditorPane;
+import simmerpoint.viewer.editing.ChangePane;
 import simmerpoint.viewer.live.LiveResults;
 import simmerpoint.viewer.live.PanelResults;
+import simmerpoint.viewer.theme.Shade;
+import simmerpoint.viewer.theme.Theme;
 import simmerpoint.viewer.theme.Zoom;
 import simmerpoint.viewer.workspace.Workspace;
 import simmerpoint.viewer.yard.YardView;
@@ -45,7 +47,7 @@ final class ViewerWindow implements AutoCloseable {
     private final ViewSwitch views = new ViewSwitch();
     private final WindowLayout workbench = new WindowLayout();
     private final FileActions files;
-    private final EditorPane editor;
+    private final ChangePane editor;
     private final Views all;
     private final Scene scene;
 
@@ -60,7 +62,7 @@ final class ViewerWindow implements AutoCloseable {
         this.settings = settings;
         live = new LiveResults(asked, Platform::runLater);
         panels = new PanelResults(Workspace.scenarioOf(document), asked, Platform::runLater);
-        editor = new EditorPane(document, settings.unitsProperty(), dialogs);
+        editor = new ChangePane(document, settings.unitsProperty(), dialogs);
         files = new FileActions(document, recent, dialogs, background, Platform::runLater, notice::tell, editor::flush);
         scene = new Scene(workbench, size.width(), size.height());
         Zoom.applyTo(scene);
@@ -81,6 +83,7 @@ final class ViewerWindow implements AutoCloseable {
                         settings.unitsProperty(),
                         settings.themeProperty(),
                         export,
+                        dialogs,
                         asked,
                         Platform::runLater,
                         notice::tell),
@@ -89,11 +92,26 @@ final class ViewerWindow implements AutoCloseable {
         workbench.setView(all.of(views.viewProperty().get()));
         Node menu = new ExportMenu(live, document, settings, export, this::picture);
         workbench.setStatusBar(new StatusBar(document, files, recent, settings, menu));
-        settings.themeProperty().addListener((value, before, now) -> now.applyTo(scene));
-        settings.themeProperty().get().applyTo(scene);
+        settings.themeProperty().addListener((value, before, now) -> dress(now));
+        dress(settings.themeProperty().get());
         keys();
-        document.readProperty().addListener((value, before, now) -> show(now));
+        document.readProperty().addListener((value, before, now) -> {
+            show(now);
+            warn(before, now);
+        });
         show(document.readProperty().get());
+    }
+
+    private void dress(Theme theme) {
+        scene.setFill(Shade.SHEET.in(theme));
+        theme.applyTo(scene);
+    }
+
+    /** Says what a check finds odd as soon as it is so, and no longer than that. */
+    private void warn(CheckedScenario before, CheckedScenario now) {
+        if (!now.warnings().equals(before.warnings())) {
+            notice.warn(WarningWords.of(now.warnings()));
+        }
     }
 
     private void show(CheckedScenario read) {
@@ -106,6 +124,7 @@ final class ViewerWindow implements AutoCloseable {
     }
 
     private void keys() {
+        key(KeyCode.N, false, files::openNew);
         key(KeyCode.O, false, files::open);
         key(KeyCode.S, false, files::save);
         key(KeyCode.S, true, files::saveAs);
@@ -177,7 +196,7 @@ final class ViewerWindow implements AutoCloseable {
         return beside;
     }
 
-    EditorPane editor() {
+    ChangePane editor() {
         return editor;
     }
 

@@ -9,6 +9,7 @@ import simmerpoint.scenario.Scenario;
 import simmerpoint.viewer.build.BuildView;
 import simmerpoint.viewer.comparison.ComparisonModel;
 import simmerpoint.viewer.cook.CookView;
+import simmerpoint.viewer.cook.TimePane;
 import simmerpoint.viewer.pan.PullControl;
 import simmerpoint.viewer.pan.RibbonPane;
 import simmerpoint.viewer.understand.UnderstandView;
@@ -23,6 +24,7 @@ final class Views implements AutoCloseable {
     private final PullControl control;
     private final Map<View, Region> made = new EnumMap<>(View.class);
     private final YardView yard;
+    private final TimePane time;
     private Optional<BuildView> build = Optional.empty();
     private Optional<UnderstandView> understand = Optional.empty();
 
@@ -30,6 +32,7 @@ final class Views implements AutoCloseable {
         this.work = work;
         this.beside = beside;
         control = new PullControl(work.document(), work.live(), work.studies(), work.units());
+        time = new TimePane(work);
         ObservableValue<Scenario> scenario = Workspace.scenarioOf(work.document());
         yard = new YardView(
                 scenario,
@@ -53,7 +56,7 @@ final class Views implements AutoCloseable {
 
     private Region make(View view) {
         return switch (view) {
-            case COOK -> new CookView(yard, new RibbonPane(work, control), new Region());
+            case COOK -> new CookView(yard, new RibbonPane(work, control), time);
             case BUILD -> build();
             case UNDERSTAND -> understand();
         };
@@ -88,6 +91,7 @@ final class Views implements AutoCloseable {
 
     @Override
     public void close() {
+        time.close();
         build.ifPresent(BuildView::close);
         understand.ifPresent(UnderstandView::close);
     }

@@ -1,12 +1,20 @@
 package simmerpoint.viewer.comparison;
 
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Executor;
+import java.util.function.Function;
 import java.util.function.Supplier;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.value.ObservableValue;
+import javafx.collections.FXCollections;
+import javafx.collections.ObservableList;
 import simmerpoint.scenario.Scenario;
+import simmerpoint.scenario.variants.Variant;
 import simmerpoint.study.compare.Comparison;
 import simmerpoint.study.trace.TraceOptions;
 import simmerpoint.study.trace.TraceResult;
@@ -25,6 +33,8 @@ public final class ComparisonModel implements AutoCloseable {
     private final PairEngine engine;
     private final ReadOnlyObjectWrapper<ComparisonState> state =
             new ReadOnlyObjectWrapper<>(this, "state", ComparisonState.NOTHING_KEPT);
+    private final ObservableList<KeptDesign> shelf = FXCollections.observableArrayList();
+    private final Map<KeptDesign, TraceResult> results = new HashMap<>();
     private PairState pair = PairState.NOTHING_YET;
 
     /**
@@ -48,6 +58,11 @@ public final class ComparisonModel implements AutoCloseable {
     /** What is seen; never null. */
     public ReadOnlyObjectProperty<ComparisonState> stateProperty() {
         return state.getReadOnlyProperty();
+    }
+
+    /** All kept designs, in the order in which they were kept. */
+    ObservableList<KeptDesign> kept() {
+        return FXCollections.unmodifiableObservableList(shelf);
     }
 
     private void arrived(PairState newest) {
@@ -85,14 +100,24 @@ public final class ComparisonModel implements AutoCloseable {
         return live.getValue() != null && live.getValue().current();
     }
 
-    /** Keeps the document's scenario instead of the one kept before. */
+    /** Keeps the document's scenario beside those kept before, and holds it against what becomes of it. */
     public void keep() {
         if (canKeep()) {
-            put(KeptDesign.of(document), live.getValue().result());
+            KeptDesign now = KeptDesign.of(document);
+            if (!shelf.contains(now)) {
+                shelf.add(now);
+            }
+            put(now, live.getValue().result());
         }
     }
 
+    /** Holds one of the kept designs against the document. */
+    void choose(KeptDesign design) {
+        put(design, Optional.ofNullable(results.get(design)));
+    }
+
     private void put(KeptDesign kept, Optional<TraceResult> result) {
+        result.ifPresent(known -> results.put(kept, known));
         state.set(new ComparisonState(
                 Optional.of(kept),
                 result,
@@ -102,10 +127,29 @@ public final class ComparisonModel implements AutoCloseable {
         follow();
     }
 
-    /** Lets go of what is kept. */
+    /** Lets go of the kept design that is held against the document; the one kept before it takes its place. */
     public void drop() {
-        show(Optional.empty());
-        engine.stop();
+        state.get().kept().ifPresent(design -> {
+            shelf.remove(design);
+            results.remove(design);
+        });
+        if (shelf.isEmpty()) {
+            show(Optional.empty());
+            engine.stop();
+        } else {
+            choose(shelf.get(shelf.size() - 1));
+        }
+    }
+
+    /** The kept designs and the document's, under those names, as they are compared. */
+    List<Variant> variants(Function<KeptDesign, String> names) {
+        List<Variant> all = new ArrayList<>();
+        shelf.forEach(design -> all.add(design.variant(names.apply(design))));
+        KeptDesign now = KeptDesign.of(document);
+        if (!shelf.contains(now)) {
+            all.add(now.variant("the design at hand"));
+        }
+        return all;
     }
 
     /** Opens the kept design in the document; it stays kept. */
@@ -119,6 +163,7 @@ public final class ComparisonModel implements AutoCloseable {
             KeptDesign other = KeptDesign.of(document);
             LiveState now = live.getValue();
             Optional<TraceResult> result = now != null && now.current() ? now.result() : Optional.empty();
+            shelf.set(shelf.indexOf(kept), other);
             put(other, result);
             lay(kept);
         });

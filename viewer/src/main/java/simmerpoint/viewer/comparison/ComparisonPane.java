@@ -53,7 +53,17 @@ public final class ComparisonPane extends VBox {
         setMinSize(0, 0);
         MapsBesideText parts = new MapsBesideText(keptName, keptMap, middle(), nowName, nowMap);
         VBox.setVgrow(parts, Priority.ALWAYS);
-        getChildren().addAll(head(export), parts);
+        Label none = label("beside-none", "lead");
+        none.setText("Keep a design, then change it: both are shown here side by side, with what differs.");
+        Node head = head(export);
+        for (Node each : List.of(head, parts)) {
+            each.visibleProperty().bind(none.visibleProperty().not());
+            each.managedProperty().bind(each.visibleProperty());
+        }
+        none.managedProperty().bind(none.visibleProperty());
+        none.visibleProperty()
+                .bind(model.stateProperty().map(state -> !state.isKept()).orElse(true));
+        getChildren().addAll(none, head, parts);
         model.stateProperty().addListener((value, before, now) -> show());
         units.addListener((value, before, now) -> show());
         theme.addListener((value, before, now) -> applyTheme(now));

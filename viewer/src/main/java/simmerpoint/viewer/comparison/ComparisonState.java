@@ -80,7 +80,8 @@ public record ComparisonState(
                         kept.orElseThrow(),
                         now.orElseThrow(),
                         pair.kept().orElseThrow(),
-                        pair.now().orElseThrow()))
+                        pair.now().orElseThrow(),
+                        pair.luck()))
                 : Optional.empty();
     }
 

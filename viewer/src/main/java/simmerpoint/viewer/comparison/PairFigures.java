@@ -18,6 +18,7 @@ import simmerpoint.scenario.variants.Variant;
 import simmerpoint.study.compare.CompareStudy;
 import simmerpoint.study.compare.ComparedRow;
 import simmerpoint.study.compare.Comparison;
+import simmerpoint.study.paired.GluingLuck;
 import simmerpoint.study.paired.PairedTrace;
 import simmerpoint.study.trace.HeatResult;
 import simmerpoint.study.trace.Progress;
@@ -40,8 +41,11 @@ final class PairFigures {
     private final Variant nowVariant;
     private final PairedTrace kept;
     private final PairedTrace now;
+    private final Optional<GluingLuck> luck;
 
-    PairFigures(KeptDesign kept, KeptDesign now, PairedTrace keptTraced, PairedTrace nowTraced) {
+    PairFigures(
+            KeptDesign kept, KeptDesign now, PairedTrace keptTraced, PairedTrace nowTraced, Optional<GluingLuck> luck) {
+        this.luck = luck;
         keptVariant = kept.variant(KEPT);
         nowVariant = now.variant(NOW);
         this.kept = keptTraced;
@@ -90,7 +94,7 @@ final class PairFigures {
 
     /** As that, of what is traced already, the better first. */
     Comparison comparison() {
-        return CompareStudy.ofTraces(List.of(keptVariant, nowVariant), List.of(kept, now));
+        return CompareStudy.ofTraces(List.of(keptVariant, nowVariant), List.of(kept, now), luck);
     }
 
     /** Which is best and by how much. */
@@ -103,7 +107,12 @@ final class PairFigures {
         FigureFormat figures = new FigureFormat(units);
         List<Row> rows = new ArrayList<>();
         boolean pan = now.trace().scenario().target() instanceof Pan;
-        Estimate watts = now.watts().usefulBeyond(kept.watts());
+        Estimate sampled = now.watts().usefulBeyond(kept.watts());
+        Estimate watts = luck.map(built -> built.widened(
+                        sampled,
+                        dishes -> dishes.get(1).useful().value()
+                                - dishes.get(0).useful().value()))
+                .orElse(sampled);
         rows.add(new Row(
                 pan ? "into the water" : "on the disc",
                 figures.watts(kept.watts().useful()),

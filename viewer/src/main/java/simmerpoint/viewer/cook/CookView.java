@@ -1,18 +1,18 @@
 package simmerpoint.viewer.cook;
 
-import javafx.scene.Node;
 import javafx.scene.layout.Region;
 import simmerpoint.viewer.theme.Zoom;
 
 /**
- * The cooker from its side, below it the ribbon of the pan's places, and at the right, in a narrow view below, what concerns time
- * and place.
+ * The cooker from its side, below it the ribbon of the pan's places, and at the right what concerns time and place; in a narrow view
+ * below, and in one that is low too nowhere: the drawer that takes its room asks where and when as well.
  */
 public final class CookView extends Region {
     private static final double BESIDE_FROM = 800;
     private static final double BESIDE_SHARE = 0.3;
     private static final double BESIDE_LEAST = 280;
     private static final double BESIDE_MOST = 420;
+    private static final double BELOW_FROM = 640;
     private static final double BELOW_SHARE = 0.32;
 
     private final Region yard;
@@ -30,11 +30,6 @@ public final class CookView extends Region {
         getChildren().addAll(yard, ribbon, time);
     }
 
-    /** A part that is not there yet takes no room. */
-    private static boolean empty(Node part) {
-        return part instanceof Region region && region.getChildrenUnmodifiable().isEmpty();
-    }
-
     @Override
     protected void layoutChildren() {
         double zoom = Zoom.of(this);
@@ -42,13 +37,13 @@ public final class CookView extends Region {
         double height = getHeight();
         double wide = width;
         double high = height;
-        time.setVisible(!empty(time));
-        if (time.isVisible() && width >= BESIDE_FROM) {
+        time.setVisible(width >= BESIDE_FROM || height >= BELOW_FROM * zoom);
+        if (width >= BESIDE_FROM) {
             double beside =
                     Math.rint(Math.max(BESIDE_LEAST * zoom, Math.min(BESIDE_MOST * zoom, BESIDE_SHARE * width)));
             wide = width - beside;
             time.resizeRelocate(wide, 0, beside, height);
-        } else if (time.isVisible()) {
+        } else if (height >= BELOW_FROM * zoom) {
             double below = Math.rint(BELOW_SHARE * height);
             high = height - below;
             time.resizeRelocate(0, high, width, below);

@@ -27,6 +27,11 @@ public record OpenedFile(Optional<Path> file, CheckedScenario read) {
         return new OpenedFile(Optional.empty(), ScenarioReader.builtIn());
     }
 
+    /** Reads a text that comes with the program; other files that it names are looked for in a folder. */
+    static OpenedFile ofText(String name, String text, Path folder) throws ScenarioException {
+        return new OpenedFile(Optional.empty(), ScenarioReader.parse(name, text, folder));
+    }
+
     static Path folderOf(Path file) {
         Path parent = file.toAbsolutePath().normalize().getParent();
         return parent == null ? Path.of("") : parent;

@@ -21,6 +21,7 @@ import simmerpoint.viewer.document.ScenarioDocument;
  * forbids taken out. What stood there before a choice was changed is remembered and comes back with it.
  */
 final class ChoiceEdits {
+    private static final List<String> PLACE = List.of("place.latitude", "place.longitude", "place.zone");
     private static final List<String> OWN_FIGURES = List.of("mirror.reflectance", "mirror.slope-error");
 
     private final ScenarioDocument document;
@@ -102,6 +103,10 @@ final class ChoiceEdits {
         typed.putIfAbsent("when.time", "12:00");
         if (!document.state().hasSection("place")) {
             typed.putAll(remembered("place"));
+            // A usual place to begin with: nothing is wrong before anything was typed.
+            for (String path : PLACE) {
+                typed.putIfAbsent(path, Keys.find(path).orElseThrow().example());
+            }
         }
         document.apply(Edit.drop("sun.elevation", "sun.beam").then(Edit.type(typed)));
     }

@@ -140,10 +140,10 @@ public final class EditorPane extends BorderPane {
             find.requestFocus();
             find.selectAll();
         } else if (held && event.getCode() == KeyCode.Z) {
-            flush();
+            ValueField.sendFocused(getScene());
             step(event.isShiftDown());
         } else if (held && event.getCode() == KeyCode.Y) {
-            flush();
+            ValueField.sendFocused(getScene());
             step(true);
         } else if (event.getCode() == KeyCode.ESCAPE
                 && find.isFocused()
@@ -160,13 +160,6 @@ public final class EditorPane extends BorderPane {
             document.redo();
         } else {
             document.undo();
-        }
-    }
-
-    /** Commits pending input; before saving or closing. */
-    public void flush() {
-        if (getScene() != null && getScene().getFocusOwner() instanceof ValueField field) {
-            field.send();
         }
     }
 
@@ -245,11 +238,6 @@ public final class EditorPane extends BorderPane {
                 .getMinY();
         scroll.setVvalue(height <= 0 ? 0 : Math.max(0, Math.min(1, (at - 40) / height)));
         row.control().requestFocus();
-    }
-
-    /** How many things are wrong, for whoever tells it while this is put away. */
-    public ObservableValue<Integer> wrongCount() {
-        return document.stateProperty().map(state -> state.problems().size());
     }
 
     /** The questions, for tests. */

@@ -20,6 +20,11 @@ final class EffectiveValue {
                     s -> s.cooking()
                             .map(k -> k.vessel().plate().thicknessMetres())
                             .orElse(Double.NaN),
+            "pan.opening",
+                    s -> s.cooking()
+                            .map(k -> k.vessel().pan().diameterMetres()
+                                    * Math.sqrt(k.vessel().openShare()))
+                            .orElse(Double.NaN),
             "pan.mass", s -> s.cooking().map(k -> k.vessel().massKilograms()).orElse(Double.NaN),
             "pan.water",
                     s -> s.cooking().map(k -> k.contents().waterKilograms()).orElse(Double.NaN));

@@ -11,12 +11,14 @@ import javafx.scene.control.Control;
 import javafx.scene.control.Label;
 import javafx.scene.control.Tooltip;
 import javafx.scene.layout.HBox;
+import javafx.scene.layout.Pane;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import javafx.scene.shape.SVGPath;
 import simmerpoint.scenario.keys.Key;
 import simmerpoint.units.UnitSystem;
 import simmerpoint.viewer.dialog.Dialogs;
+import simmerpoint.viewer.theme.Zoom;
 
 /** One key: its name, its control, what it means and what is allowed, the way back to its default, and what is wrong. */
 final class KeyRow extends VBox {
@@ -78,11 +80,13 @@ final class KeyRow extends VBox {
         }
         Optional<ValueSlider> slider = Optional.ofNullable(key.usual()).map(span -> new ValueSlider(model, span));
         boolean wide = slider.isEmpty() && key.kind() != Key.Kind.SWITCH;
-        label.setPrefWidth(LABEL_WIDTH);
-        label.setMinWidth(LABEL_WIDTH);
         HBox.setHgrow(control, wide ? Priority.ALWAYS : Priority.NEVER);
-        control.setPrefWidth(wide ? 80 : FIELD_WIDTH);
-        control.setMinWidth(wide ? 80 : FIELD_WIDTH);
+        Zoom.follow(this, zoom -> {
+            label.setPrefWidth(zoom * LABEL_WIDTH);
+            label.setMinWidth(zoom * LABEL_WIDTH);
+            control.setPrefWidth(zoom * (wide ? 80 : FIELD_WIDTH));
+            control.setMinWidth(zoom * (wide ? 80 : FIELD_WIDTH));
+        });
         line.getChildren().add(control);
         if (key.kind() == Key.Kind.FILE) {
             line.getChildren().add(new FileButton(model, dialogs));
@@ -196,6 +200,17 @@ final class KeyRow extends VBox {
     /** Whether its words hold all of these. */
     boolean answers(List<String> wanted) {
         return wanted.stream().allMatch(haystack::contains);
+    }
+
+    /** Without explanation and slider, for little room; not seen while it has no meaning. */
+    void setBrief() {
+        setExplained(false);
+        Pane line = (Pane) getChildren().get(0);
+        line.getChildren().removeIf(node -> node instanceof ValueSlider);
+        HBox.setHgrow(control, Priority.ALWAYS);
+        control.setMaxWidth(Double.MAX_VALUE);
+        managedProperty().bind(visibleProperty());
+        visibleProperty().bind(model.stateProperty().map(KeyState::applies).orElse(true));
     }
 
     /** Whether explanations are shown. */

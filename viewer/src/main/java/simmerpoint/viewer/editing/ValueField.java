@@ -1,6 +1,7 @@
 package simmerpoint.viewer.editing;
 
 import javafx.animation.PauseTransition;
+import javafx.scene.Scene;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
@@ -110,6 +111,13 @@ final class ValueField extends TextField {
             model.enter(atEntry);
             selectAll();
             event.consume();
+        }
+    }
+
+    /** Commits what is being typed in a window, if anything is; the window may be null. */
+    static void sendFocused(Scene scene) {
+        if (scene != null && scene.getFocusOwner() instanceof ValueField field) {
+            field.send();
         }
     }
 }

@@ -73,6 +73,12 @@ public final class OnDemandStudy<R> implements AutoCloseable {
         }
     }
 
+    /** Stops, and forgets what was found. */
+    public void forget() {
+        executor.cancel();
+        state.set(StudyRun.nothingYet());
+    }
+
     @Override
     public void close() {
         executor.close();

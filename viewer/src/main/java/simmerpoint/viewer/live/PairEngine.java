@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.concurrent.Executor;
 import java.util.function.Consumer;
 import simmerpoint.scenario.Scenario;
+import simmerpoint.study.paired.GluingLuck;
 import simmerpoint.study.paired.PairedStudy;
 import simmerpoint.study.paired.PairedTrace;
 import simmerpoint.study.trace.HeatResult;
@@ -77,7 +78,9 @@ public final class PairEngine implements AutoCloseable {
                 return executor.shouldContinue();
             });
             pair.forEach(traced -> traced.trace().heat().ifPresent(HeatResult::boil));
-            state = new PairState(Optional.of(pair.get(0)), Optional.of(pair.get(1)), true, 1, Optional.empty());
+            Optional<GluingLuck> luck =
+                    GluingLuck.ifAny(List.of(kept, now), asked, (done, detail) -> executor.shouldContinue());
+            state = new PairState(Optional.of(pair.get(0)), Optional.of(pair.get(1)), luck, true, 1, Optional.empty());
         }
 
         private void tell(PairState next) {

@@ -46,11 +46,17 @@ public record StudyRun<R>(
 
     /** Whether it was asked of that very scenario, and is worked on, found or refused. */
     public boolean isOf(CheckedScenario read) {
-        return of.filter(asked -> asked == read).isPresent() && (working || hasResultOf(read) || refusal.isPresent());
+        return of.filter(asked -> same(asked, read)).isPresent()
+                && (working || hasResultOf(read) || refusal.isPresent());
     }
 
     /** Whether the result is that of this very scenario. */
     public boolean hasResultOf(CheckedScenario read) {
-        return result.isPresent() && resultOf.filter(asked -> asked == read).isPresent();
+        return result.isPresent() && resultOf.filter(asked -> same(asked, read)).isPresent();
+    }
+
+    /** Scenarios are told apart as objects: one that was read anew is another question. */
+    private static boolean same(Object one, Object other) {
+        return one == other;
     }
 }

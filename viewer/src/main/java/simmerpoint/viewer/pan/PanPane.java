@@ -29,6 +29,7 @@ import simmerpoint.viewer.dialog.TakeAwayMenu;
 import simmerpoint.viewer.live.LiveState;
 import simmerpoint.viewer.live.StudyState;
 import simmerpoint.viewer.theme.Theme;
+import simmerpoint.viewer.theme.Zoom;
 import simmerpoint.viewer.workspace.Workspace;
 
 /** The pan from below: the light on it, and what it gets along its way. */
@@ -95,8 +96,10 @@ public final class PanPane extends VBox {
         choice.valueProperty().bindBidirectional(scale);
         choice.setAccessibleText("What the colours reach up to");
         choice.setTooltip(new Tooltip("What the colours reach up to: the brightest place, or always the same flux"));
-        choice.setMinWidth(CHOICE_WIDTH);
-        choice.setPrefWidth(CHOICE_WIDTH);
+        Zoom.follow(choice, zoom -> {
+            choice.setMinWidth(zoom * CHOICE_WIDTH);
+            choice.setPrefWidth(zoom * CHOICE_WIDTH);
+        });
         Region between = new Region();
         HBox.setHgrow(between, Priority.ALWAYS);
         TakeAwayMenu save = new TakeAwayMenu("pan-save", "Take away what is seen of the pan", takeAway);

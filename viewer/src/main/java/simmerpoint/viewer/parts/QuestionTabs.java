@@ -3,8 +3,6 @@ package simmerpoint.viewer.parts;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.function.Supplier;
-import javafx.beans.property.ReadOnlyObjectProperty;
-import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.scene.Node;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.control.ToggleGroup;
@@ -22,7 +20,6 @@ public final class QuestionTabs extends BorderPane {
     private final ToggleGroup group = new ToggleGroup();
     private final Map<String, Node> made = new HashMap<>();
     private final Map<String, Supplier<Node>> makers = new HashMap<>();
-    private final ReadOnlyObjectWrapper<String> chosen = new ReadOnlyObjectWrapper<>(this, "chosen", "");
 
     /** Without questions; {@code id} begins the ids of what is in it. */
     public QuestionTabs(String id) {
@@ -65,12 +62,6 @@ public final class QuestionTabs extends BorderPane {
         return this;
     }
 
-    /** Puts something at the end of the row of questions. */
-    public QuestionTabs beside(Node node) {
-        row.getChildren().add(node);
-        return this;
-    }
-
     /** Chooses a question. */
     public void choose(String name) {
         group.getToggles().stream()
@@ -78,14 +69,8 @@ public final class QuestionTabs extends BorderPane {
                 .forEach(group::selectToggle);
     }
 
-    /** The question that is chosen; empty before the first. */
-    public ReadOnlyObjectProperty<String> chosenProperty() {
-        return chosen.getReadOnlyProperty();
-    }
-
     private void show(String name) {
         place.getChildren()
                 .setAll(made.computeIfAbsent(name, key -> makers.get(key).get()));
-        chosen.set(name);
     }
 }

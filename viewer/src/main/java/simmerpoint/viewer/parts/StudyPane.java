@@ -100,6 +100,13 @@ public final class StudyPane<R> extends VBox {
         return this;
     }
 
+    /** The result fills the height there is, and scrolls by itself. */
+    public StudyPane<R> filling() {
+        room.setFitToHeight(true);
+        room.setFocusTraversable(false);
+        return this;
+    }
+
     /** The result can be taken away under that name, as picture, table and figures. */
     public StudyPane<R> takenAway(String name, BiFunction<R, UnitSystem, ResultFiles> files) {
         return takenAway(menu -> {

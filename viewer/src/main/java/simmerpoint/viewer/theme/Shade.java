@@ -27,7 +27,7 @@ public enum Shade {
     /** Words and marks on such things. */
     ON_HANDLE(0xFFFFFF, 0x0D1A20),
     /** The frame around what the keyboard acts on. */
-    FOCUS(0xB5430A, 0xFFB066),
+    FOCUS(0x6A2BC4, 0xC9A6FF),
     /** What is wrong. */
     WRONG(0xA31621, 0xFF9A94),
     /** Cautions. */

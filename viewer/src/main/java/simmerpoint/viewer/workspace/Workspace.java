@@ -9,6 +9,7 @@ import simmerpoint.scenario.Scenario;
 import simmerpoint.study.trace.TraceOptions;
 import simmerpoint.study.trace.TraceResult;
 import simmerpoint.units.UnitSystem;
+import simmerpoint.viewer.dialog.Dialogs;
 import simmerpoint.viewer.dialog.FileExport;
 import simmerpoint.viewer.document.ScenarioDocument;
 import simmerpoint.viewer.live.LiveResults;
@@ -28,6 +29,7 @@ import simmerpoint.viewer.theme.Theme;
  * @param units metric or inch
  * @param theme light or dark
  * @param export writes results to files
+ * @param dialogs asks for files
  * @param asked how results are traced
  * @param delivery runs work on the thread of the window
  * @param tell shows a sentence
@@ -40,6 +42,7 @@ public record Workspace(
         ObservableValue<UnitSystem> units,
         ObservableValue<Theme> theme,
         FileExport export,
+        Dialogs dialogs,
         TraceOptions asked,
         Executor delivery,
         Consumer<String> tell) {
@@ -51,6 +54,7 @@ public record Workspace(
             ObservableValue<UnitSystem> units,
             ObservableValue<Theme> theme,
             FileExport export,
+            Dialogs dialogs,
             TraceOptions asked,
             Executor delivery,
             Consumer<String> tell) {
@@ -62,6 +66,7 @@ public record Workspace(
                 units,
                 theme,
                 export,
+                dialogs,
                 asked,
                 delivery,
                 tell);

@@ -15,7 +15,6 @@ import javafx.scene.paint.Color;
 import javafx.scene.text.Text;
 import simmerpoint.dish.DishPlan;
 import simmerpoint.drawing.Box;
-import simmerpoint.drawing.FluxColours;
 import simmerpoint.drawing.Raster;
 import simmerpoint.drawing.cooker.LivePanels;
 import simmerpoint.drawing.cooker.PanelRaster;
@@ -178,7 +177,7 @@ final class PanelView extends Region {
         int[] colours = new int[scene.watts().map(PanelWatts::panels).orElse(0)];
         for (int k = 0; k < colours.length; k++) {
             double share = scene.share(k);
-            colours[k] = Double.isNaN(share) ? unlit : FluxColours.rgb(share);
+            colours[k] = Double.isNaN(share) ? unlit : ShareDrawing.rgb(share);
         }
         int edges = rgb(Shade.LINE.in(theme).interpolate(Shade.SHEET.in(theme), 0.3));
         coloured = raster.map(r -> r.picture(colours, edges)).orElse(coloured);

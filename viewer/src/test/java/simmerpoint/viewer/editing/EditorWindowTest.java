@@ -116,7 +116,7 @@ class EditorWindowTest {
         assertTrue(control(HUB).getPseudoClassStates().toString().contains("wrong"));
         String head = shown.pane().groups().get(1).getText();
         assertTrue(head.endsWith("1 wrong"), head);
-        assertEquals(1, shown.pane().wrongCount().getValue());
+        assertEquals(1, shown.document().state().problems().size());
 
         type(DIAMETER, KeyCode.DIGIT9, KeyCode.DIGIT5, KeyCode.SPACE, KeyCode.C, KeyCode.M, KeyCode.ENTER);
         assertEquals("95 cm", typed(DIAMETER));

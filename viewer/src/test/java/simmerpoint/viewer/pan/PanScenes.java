@@ -81,6 +81,7 @@ final class PanScenes {
                 units,
                 theme,
                 new FileExport(asks, Runnable::run, Runnable::run, told),
+                asks,
                 FEW,
                 Runnable::run,
                 told);

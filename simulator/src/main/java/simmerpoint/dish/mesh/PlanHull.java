@@ -1,20 +1,19 @@
-package simmerpoint.dish.cut;
+package simmerpoint.dish.mesh;
 
 import java.util.ArrayList;
 import java.util.List;
 import org.apache.commons.math3.geometry.euclidean.twod.Vector2D;
 import org.apache.commons.math3.geometry.euclidean.twod.hull.MonotoneChain;
-import simmerpoint.dish.MirrorPoints;
-import simmerpoint.dish.mesh.MeshTriangles;
 
 /** Convex outline in plan, and points drawn evenly from it. */
-final class PlanHull {
+public final class PlanHull {
     private final double[] x;
     private final double[] y;
     /** Running share of the area of the fan's triangles about the first corner. */
     private final double[] share;
 
-    final double area;
+    /** Area in plan, m². */
+    public final double area;
 
     PlanHull(MeshTriangles triangles) {
         List<Vector2D> points = new ArrayList<>();
@@ -34,8 +33,8 @@ final class PlanHull {
         }
     }
 
-    /** Largest distance of the outline from the origin. */
-    double radius() {
+    /** Largest distance of the outline from the origin, m. */
+    public double radius() {
         double max = 0;
         for (int k = 0; k < x.length; k++) {
             max = Math.max(max, Math.hypot(x[k], y[k]));
@@ -43,8 +42,8 @@ final class PlanHull {
         return max;
     }
 
-    /** The point for a pair of numbers of the unit square. */
-    void place(double u, double v, MirrorPoints out, int i) {
+    /** Puts the point for a pair of numbers of the unit square into place {@code i} of two arrays, m. */
+    public void place(double u, double v, double[] toX, double[] toY, int i) {
         int k = 1;
         while (k < share.length - 1 && u >= share[k]) {
             k++;
@@ -52,7 +51,7 @@ final class PlanHull {
         double within = Math.sqrt(Math.max(0, Math.min(1, (u - share[k - 1]) / (share[k] - share[k - 1]))));
         double a = within * (1 - v);
         double b = within * v;
-        out.x[i] = x[0] + a * (x[k] - x[0]) + b * (x[k + 1] - x[0]);
-        out.y[i] = y[0] + a * (y[k] - y[0]) + b * (y[k + 1] - y[0]);
+        toX[i] = x[0] + a * (x[k] - x[0]) + b * (x[k + 1] - x[0]);
+        toY[i] = y[0] + a * (y[k] - y[0]) + b * (y[k + 1] - y[0]);
     }
 }
