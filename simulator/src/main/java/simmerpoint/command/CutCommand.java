@@ -81,7 +81,9 @@ final class CutCommand extends StudyCommand {
         if (ribs != null && untraced.rib().isEmpty()) {
             throw new WrongUse("--ribs: this dish has no ribs.");
         }
-        CutPlan plan = isBrief() && untraced.cost().isEmpty() ? untraced : traced(untraced, read);
+        // The printed check of the build has tolerances in millimetres, which need a trace.
+        boolean needsWatts = !isBrief() || pdf != null || untraced.cost().isPresent();
+        CutPlan plan = needsWatts ? traced(untraced, read) : untraced;
         outputs.write(ResultFiles.of(plan, units), more(plan), terminal);
         say(plan, CutAnswer::brief, CutAnswer::of);
         return 0;

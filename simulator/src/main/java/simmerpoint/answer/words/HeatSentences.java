@@ -85,7 +85,7 @@ public final class HeatSentences {
     /** How long its water takes, as a figure with its name. */
     public Item.Figure boilFigure() {
         String then = HeatWords.endsGently(boiling(), level()) ? ", then simmers" : "";
-        return new Item.Figure("until its " + amount() + " boils", words.untilItBoils(boiling()) + then);
+        return new Item.Figure("for its " + amount() + " to boil", words.untilItBoils(boiling()) + then);
     }
 
     /** Level in words, and how sure it is. */
