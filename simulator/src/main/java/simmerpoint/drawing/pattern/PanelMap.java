@@ -28,7 +28,7 @@ import simmerpoint.workshop.RibShape;
  */
 public record PanelMap(List<PanelPlace> panels, int ribs, double ribRadius) implements Drawing {
     private static final double MARGIN = 4;
-    private static final double RIB_MARGIN = 22;
+    private static final double RIB_MARGIN = 36;
 
     /** Letters get as small as this: a printed page bears it. */
     private static final double LEAST = 5;
@@ -74,13 +74,13 @@ public record PanelMap(List<PanelPlace> panels, int ribs, double ribRadius) impl
         }
         for (int k = 0; k < ribs; k++) {
             double angle = 2 * Math.PI * k / ribs;
-            double far = scale * ribRadius + 12;
+            double far = scale * ribRadius + 17;
             canvas.write(Text.at(
                             box.middleX() - far * Math.sin(angle),
                             box.middleY() - far * Math.cos(angle) + 4,
                             "rib " + (k + 1))
                     .in(TextStyle.SOFT)
-                    .size(7)
+                    .size(8)
                     .middle());
         }
     }
