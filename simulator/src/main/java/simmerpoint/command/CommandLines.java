@@ -29,6 +29,7 @@ final class CommandLines {
         line.addSubcommand(new CommandLine.HelpCommand());
         line.setColorScheme(CommandLine.Help.defaultColorScheme(Ansi.OFF));
         line.setExpandAtFiles(false);
+        line.setCaseInsensitiveEnumValuesAllowed(true);
         line.setOut(writer(terminal.out()));
         line.setErr(writer(terminal.err()));
         line.setParameterExceptionHandler(new ArgumentComplaints(complaints)::about);

@@ -21,7 +21,13 @@ import java.util.regex.Pattern;
  */
 public record TypedQuantity(double si, Dimension dimension, String unit, String text, String doubt) {
     private static final int SHOWN_DIGITS = 4;
+    private static final int SAWN_DIGITS = 3;
     private static final int DOUBT_DIGITS = 2;
+    private static final double QUARTERS = 4;
+
+    /** A quarter of an inch stands for a length that is no farther off than this share of it. */
+    private static final double AS_GOOD = 2e-4;
+
     private static final Pattern UNIT = Pattern.compile("[+\\-−]?[0-9.]+(?:[eE][+\\-−]?[0-9]+)?(.*)");
     private static final double SMALL_METRES = 0.0995;
     private static final double USUAL_METRES = 0.9995;
@@ -125,6 +131,18 @@ public record TypedQuantity(double si, Dimension dimension, String unit, String 
     /** As typed if its unit belongs to that system or to both; else in a usual unit of it, to four digits. */
     public TypedQuantity in(UnitSystem system) {
         return in(system, SHOWN_DIGITS);
+    }
+
+    /** The same to show: inches as a saw is set, in quarters where they are as good as exact, else to three digits. */
+    public TypedQuantity shownIn(UnitSystem system) {
+        TypedQuantity exact = in(system);
+        if (exact.equals(this) || !exact.unit.equals("in") || !doubt.isEmpty()) {
+            return exact;
+        }
+        double inches = exact.numberOf(si);
+        BigDecimal quarters = new BigDecimal(Math.rint(inches * QUARTERS) / QUARTERS);
+        boolean near = Math.abs(quarters.doubleValue() - inches) <= AS_GOOD * Math.abs(inches);
+        return near ? ofNumber(quarters, dimension, "in", "") : in(system, SAWN_DIGITS);
     }
 
     /** As typed if its unit belongs to that system or to both; else in a usual unit of it, to so many digits. */

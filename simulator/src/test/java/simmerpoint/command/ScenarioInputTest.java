@@ -52,6 +52,16 @@ class ScenarioInputTest {
                 .contains("90 cm"));
     }
 
+    /** Paper is named as the help names it, in capitals too; an unknown one is refused. */
+    @ParameterizedTest
+    @ValueSource(strings = {"letter", "a4", "LETTER"})
+    void paperIsNamedInEitherCase(String paper) throws Exception {
+        Path patterns = folder.resolve(paper + ".pdf");
+        out(ProgramRun.of("cut", "--paper", paper, "--pdf", patterns.toString()));
+        assertTrue(Files.size(patterns) > 0);
+        assertRefused(ProgramRun.of("cut", "--paper", "foolscap"), "--paper: expected one of");
+    }
+
     @Test
     void theExampleTakesValuesToo() throws Exception {
         String other = file("other.yaml", ExampleScenario.text().replace("elevation: 50°", "elevation: 40°"));

@@ -61,6 +61,25 @@ class TypedQuantityTest {
                         .text());
     }
 
+    /** By 1 in = 25.4 mm: 24 cm are 9.449 in, 80 cm 31.496 in. */
+    @ParameterizedTest
+    @CsvSource({
+        "24 cm, 9.45 in",
+        "80 cm, 31.5 in",
+        "1.20 m, 47.25 in",
+        "6 mm, 0.236 in",
+        "2.4 mm, 0.0945 in",
+        "9.4488 in, 9.4488 in"
+    })
+    void aMetricLengthHasTheDigitsOfASaw(String typed, String shown) {
+        assertEquals(
+                shown,
+                TypedQuantity.of(typed, Dimension.LENGTH)
+                        .orElseThrow()
+                        .shownIn(UnitSystem.INCH)
+                        .text());
+    }
+
     @Test
     void whatIsShownIsReadBackToFourDigits() {
         TypedQuantity typed = TypedQuantity.of("1.20 m", Dimension.LENGTH).orElseThrow();

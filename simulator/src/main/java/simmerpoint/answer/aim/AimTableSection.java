@@ -64,10 +64,7 @@ record AimTableSection(AimResult result, FigureFormat figures, TargetWords words
         return tolerance()
                 .turn()
                 .map(turn -> "Aim to within " + SkyWords.angle(turn.value()) + tightest(turn.value())
-                        + ": with a stick " + figures.length(result.plan().stickMetres())
-                        + " long, bring the shadow\u2019s tip within "
-                        + figures.length(AimLead.shadow(result.plan().stickMetres(), turn.value()), 2)
-                        + " of its foot.")
+                        + SightingStick.words(result.plan().stickMetres(), turn.value(), figures))
                 .orElseGet(this::hand);
     }
 

@@ -19,14 +19,16 @@ import simmerpoint.units.UnitSystem;
  * @param result whose light
  * @param figures how they are written
  * @param words of pan or disc
+ * @param errors whether every line shows its standard error
  */
-public record LedgerSection(TraceResult result, FigureFormat figures, TargetWords words) {
-    /** The ledger of a result. */
+public record LedgerSection(TraceResult result, FigureFormat figures, TargetWords words, boolean errors) {
+    /** The ledger of a result, in as many digits as a reader uses. */
     public static Section of(TraceResult result, UnitSystem system) {
         return new LedgerSection(
                         result,
                         new FigureFormat(system),
-                        TargetWords.of(result.scenario().target()))
+                        TargetWords.of(result.scenario().target()),
+                        false)
                 .section();
     }
 
@@ -69,6 +71,7 @@ public record LedgerSection(TraceResult result, FigureFormat figures, TargetWord
 
     private Item bar(int depth, String label, Estimate watts) {
         double share = watts.value() / result.ledger().outline().value();
-        return new Item.Bar(depth, label, figures.watts(watts), share, figures.percent(share));
+        return new Item.Bar(
+                depth, label, errors ? figures.watts(watts) : figures.plainWatts(watts), share, figures.percent(share));
     }
 }

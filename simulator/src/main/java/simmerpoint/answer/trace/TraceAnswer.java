@@ -41,7 +41,7 @@ public final class TraceAnswer {
         List<Section> sections = new ArrayList<>();
         sections.add(new CookSection(result, figures, words, hint).section());
         sections.add(Cautions.section(MaximumFlux.of(result), words.noun()));
-        sections.add(new LedgerSection(result, figures, words).section());
+        sections.add(new LedgerSection(result, figures, words, true).section());
         sections.add(new SpotSection(result, figures, words).section());
         result.plate().ifPresent(plate -> sections.add(new PlateSection(plate, figures, words).section()));
         sections.add(CertaintySection.of(result, figures, words));

@@ -32,19 +32,28 @@ public final class LikelyWords {
         return FigureFormat.span(rounded(watts.low(), watts), rounded(watts.high(), watts)) + FigureFormat.NBSP + "W";
     }
 
-    /** "about 480 W (four in five such cookers: 410 to 550 W)". */
+    /** "about 480 W (four in five such cookers: 410 to 550 W)"; the brackets only where the range is one. */
     public static String power(LikelyRange watts) {
-        return "about " + likely(watts) + " (" + FOUR_IN_FIVE + span(watts) + ")";
+        return "about " + likely(watts) + (isRange(watts) ? " (" + FOUR_IN_FIVE + span(watts) + ")" : "");
     }
 
     /** " (four in five such cookers: 410 to 550 W)" behind a figure; empty if it was not worked out. */
     public static String behind(Optional<LikelyResult> likely) {
-        return likely.isEmpty() ? "" : " (" + besides(likely).substring(2) + ")";
+        String range = besides(likely);
+        return range.isEmpty() ? "" : " (" + range.substring(2) + ")";
     }
 
     /** "; four in five such cookers: 410 to 550 W" in brackets that are there anyway; empty if it was not worked out. */
     public static String besides(Optional<LikelyResult> likely) {
-        return likely.map(result -> "; " + FOUR_IN_FIVE + span(result.power())).orElse("");
+        return likely.map(LikelyResult::power)
+                .filter(LikelyWords::isRange)
+                .map(watts -> "; " + FOUR_IN_FIVE + span(watts))
+                .orElse("");
+    }
+
+    /** Whether its ends differ in the digits that are shown. */
+    private static boolean isRange(LikelyRange watts) {
+        return !rounded(watts.low(), watts).equals(rounded(watts.high(), watts));
     }
 
     /** Two digits of the largest figure of the range. */

@@ -53,7 +53,7 @@ public final class ReplicateCaster {
         if (!(room > 0)) {
             throw new ImpossibleSetupException(String.format(
                     Locale.ROOT,
-                    "the pan would reach %.0f mm into the mirror: raise it or pull it back less far towards the dish",
+                    "the pan would reach %.0f mm into the mirror: raise it or move it away from the dish",
                     Math.max(1, -room * 1000)));
         }
     }

@@ -92,7 +92,7 @@ final class KeyModel {
     }
 
     private TypedQuantity inUnits(TypedQuantity typed) {
-        return typed.in(units.getValue());
+        return typed.shownIn(units.getValue());
     }
 
     /** The unit that a bare number gets; empty for plain numbers and words. */

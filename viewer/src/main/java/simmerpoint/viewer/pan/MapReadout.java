@@ -79,7 +79,7 @@ final class MapReadout {
     String briefEvenness() {
         Estimate evenness = result.spot().evenness();
         return result.ledger().caught().value() > 0 && Double.isFinite(evenness.value())
-                ? "Evenness " + figures.number(evenness) + ", 0 is even."
+                ? "Evenness " + FigureFormat.rounded(evenness.value(), 2) + ", 0 is even."
                 : "No light is caught.";
     }
 
@@ -90,7 +90,7 @@ final class MapReadout {
         if (!lit || !(result.scenario().target() instanceof Pan)) {
             return briefEvenness();
         }
-        String figure = "evenness " + figures.number(evenness) + ", 0 is even";
+        String figure = "evenness " + FigureFormat.rounded(evenness.value(), 2) + ", 0 is even";
         return "It heats " + FryingWords.heats(result) + " (" + figure + ").";
     }
 }

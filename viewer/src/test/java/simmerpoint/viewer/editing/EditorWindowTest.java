@@ -263,7 +263,7 @@ class EditorWindowTest {
     void unitsSwitchWhatStandsInTheFields() throws Exception {
         open(new ScenarioDocument());
         FxThread.run(() -> shown.units().set(UnitSystem.INCH));
-        assertEquals("47.24 in", ((TextField) control(DIAMETER)).getText());
+        assertEquals("47.25 in", ((TextField) control(DIAMETER)).getText());
         assertEquals(ExampleScenario.text(), shown.document().state().values().sourceText());
         FxThread.run(() -> shown.units().set(UnitSystem.METRIC));
         assertEquals("1.20 m", ((TextField) control(DIAMETER)).getText());

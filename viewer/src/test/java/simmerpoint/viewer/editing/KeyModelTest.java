@@ -26,10 +26,10 @@ class KeyModelTest {
         KeyModel model = model("dish.diameter");
         assertEquals("1.20 m", model.state().shown());
         units.set(UnitSystem.INCH);
-        assertEquals("47.24 in", model.state().shown());
+        assertEquals("47.25 in", model.state().shown());
         assertEquals("1.20 m", model.state().inTheFile());
         assertEquals("0.394\u00a0in to 328\u00a0ft", model.allowed());
-        model.enter("47.24 in");
+        model.enter("47.25 in");
         assertFalse(document.dirtyProperty().get());
         model.enter("48 in");
         assertEquals(Optional.of("48 in"), document.state().typed("dish.diameter"));
