@@ -125,7 +125,7 @@ class BuildWindowTest {
         Node map = node("cut-dish");
         FxThread.run(() -> {
             Bounds bounds = map.localToScreen(map.getLayoutBounds());
-            new Robot().mouseMove(bounds.getCenterX() + 20, bounds.getMinY() + 36);
+            new Robot().mouseMove(bounds.getCenterX() + 20, bounds.getMinY() + 50);
         });
         FxThread.settle();
         assertTrue(words().startsWith("Panel F, 24 pieces, "), words());
