@@ -79,8 +79,12 @@ final class MapReadout {
     String briefEvenness() {
         Estimate evenness = result.spot().evenness();
         return result.ledger().caught().value() > 0 && Double.isFinite(evenness.value())
-                ? "Evenness " + FigureFormat.rounded(evenness.value(), 2) + ", 0 is even."
+                ? "Unevenness " + percent(evenness) + "."
                 : "No light is caught.";
+    }
+
+    private static String percent(Estimate evenness) {
+        return Math.round(100 * evenness.value()) + "\u00a0%";
     }
 
     /** How evenly the pan heats, in the words of the answer, with the figure behind them. */
@@ -90,7 +94,7 @@ final class MapReadout {
         if (!lit || !(result.scenario().target() instanceof Pan)) {
             return briefEvenness();
         }
-        String figure = "evenness " + FigureFormat.rounded(evenness.value(), 2) + ", 0 is even";
+        String figure = "unevenness " + percent(evenness);
         return "It heats " + FryingWords.heats(result) + " (" + figure + ").";
     }
 }
