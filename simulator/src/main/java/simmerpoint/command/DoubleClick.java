@@ -5,6 +5,8 @@ import javax.swing.JOptionPane;
 
 /** A double click on the jar: nobody would see an answer that is printed, so a small window says what to do. */
 final class DoubleClick {
+    private static final String WINDOWS = "Windows";
+
     private static final String WHAT_TO_DO = """
             This file answers in a terminal. Open one here and type
 
@@ -22,14 +24,17 @@ final class DoubleClick {
         if (Terminal.hasConsole()) {
             return false;
         }
-        String java = ProcessHandle.current().info().command().orElse("");
-        return startedFromDesktop(System.getProperty("os.name"), java, System.getenv("TERM"))
-                && !GraphicsEnvironment.isHeadless();
+        String system = System.getProperty("os.name");
+        // Only Windows needs to ask its processes, which every piped answer would wait for.
+        String java = system.startsWith(WINDOWS)
+                ? ProcessHandle.current().info().command().orElse("")
+                : "";
+        return startedFromDesktop(system, java, System.getenv("TERM")) && !GraphicsEnvironment.isHeadless();
     }
 
     /** Terminals and their pipes have TERM set; on Windows a double click runs another {@code java} than a prompt does. */
     static boolean startedFromDesktop(String system, String java, String term) {
-        return system.startsWith("Windows") ? java.endsWith("javaw.exe") : term == null;
+        return system.startsWith(WINDOWS) ? java.endsWith("javaw.exe") : term == null;
     }
 
     static void sayWhatToDo() {

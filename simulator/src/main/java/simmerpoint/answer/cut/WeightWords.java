@@ -76,33 +76,28 @@ record WeightWords(CutPlan plan, UnitSystem units) {
     }
 
     private String moment(double newtonMetres) {
-        return units == UnitSystem.METRIC
-                ? FigureFormat.rounded(newtonMetres, 2) + FigureFormat.NBSP + "N\u00b7m"
-                : FigureFormat.rounded(newtonMetres / UnitSystem.POUND_FORCE_NEWTONS / FOOT, 2) + FigureFormat.NBSP
-                        + "lbf\u00b7ft";
+        return figure(newtonMetres, "N\u00b7m", UnitSystem.POUND_FORCE_NEWTONS * FOOT, "lbf\u00b7ft");
     }
 
     private String mass(double kilograms) {
-        return units == UnitSystem.METRIC
-                ? FigureFormat.rounded(kilograms, 2) + FigureFormat.NBSP + "kg"
-                : FigureFormat.rounded(kilograms / UnitSystem.POUND_KILOGRAMS, 2) + FigureFormat.NBSP + "lb";
+        return figure(kilograms, "kg", UnitSystem.POUND_KILOGRAMS, "lb");
     }
 
     private String area(double squareMetres) {
-        return units == UnitSystem.METRIC
-                ? FigureFormat.rounded(squareMetres, 2) + FigureFormat.NBSP + "m\u00b2"
-                : FigureFormat.rounded(squareMetres / (FOOT * FOOT), 2) + FigureFormat.NBSP + "ft\u00b2";
+        return figure(squareMetres, "m\u00b2", FOOT * FOOT, "ft\u00b2");
     }
 
     private String force(double newtons) {
-        return units == UnitSystem.METRIC
-                ? FigureFormat.rounded(newtons, 2) + FigureFormat.NBSP + "N"
-                : FigureFormat.rounded(newtons / UnitSystem.POUND_FORCE_NEWTONS, 2) + FigureFormat.NBSP + "lbf";
+        return figure(newtons, "N", UnitSystem.POUND_FORCE_NEWTONS, "lbf");
     }
 
     private String speed(double metresPerSecond) {
-        return units == UnitSystem.METRIC
-                ? FigureFormat.rounded(metresPerSecond, 2) + FigureFormat.NBSP + "m/s"
-                : FigureFormat.rounded(metresPerSecond / UnitSystem.MILE_PER_HOUR, 2) + FigureFormat.NBSP + "mph";
+        return figure(metresPerSecond, "m/s", UnitSystem.MILE_PER_HOUR, "mph");
+    }
+
+    /** In two digits; {@code other} is how many SI units the inch builder's unit has. */
+    private String figure(double si, String siUnit, double other, String otherUnit) {
+        boolean metric = units == UnitSystem.METRIC;
+        return FigureFormat.rounded(metric ? si : si / other, 2) + FigureFormat.NBSP + (metric ? siUnit : otherUnit);
     }
 }

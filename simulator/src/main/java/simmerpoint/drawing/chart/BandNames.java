@@ -26,23 +26,26 @@ record BandNames(Canvas canvas, Box box, Box... marks) {
 
     /** Writes a name on the band from one x to another: across, or along a narrow band; none where there is no room. */
     void write(HeatLevel level, double from, double to) {
-        double left = Math.max(box.x(), from);
-        double right = Math.min(box.right(), to);
-        Text name = Text.at(0, 0, LevelWords.of(level)).in(TextStyle.on(level));
-        double[] free = free(left, right, box.y() + LINE + 4);
-        if (!across(name, left, right, free)) {
-            upright(name.size(11), left, right);
-        }
+        write(level, from, to, false);
     }
 
     /** The same on a low band, which has no room for names along it: a short name where the whole has no room. */
     void writeLow(HeatLevel level, double from, double to) {
+        write(level, from, to, true);
+    }
+
+    private void write(HeatLevel level, double from, double to, boolean low) {
         double left = Math.max(box.x(), from);
         double right = Math.min(box.right(), to);
         Text name = Text.at(0, 0, LevelWords.of(level)).in(TextStyle.on(level));
         double[] free = free(left, right, box.y() + LINE + 4);
-        if (!across(name, left, right, free)) {
+        if (across(name, left, right, free)) {
+            return;
+        }
+        if (low) {
             across(name.words(SHORT.getOrDefault(level, name.words())), left, right, free);
+        } else {
+            upright(name.size(11), left, right);
         }
     }
 

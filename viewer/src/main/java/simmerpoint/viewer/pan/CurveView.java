@@ -4,7 +4,6 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import javafx.scene.AccessibleRole;
 import javafx.scene.Cursor;
-import javafx.scene.input.KeyEvent;
 import javafx.scene.input.MouseEvent;
 import simmerpoint.drawing.Box;
 import simmerpoint.viewer.canvas.Drawn;
@@ -15,24 +14,16 @@ import simmerpoint.viewer.canvas.FxCanvas;
  * Shift farther).
  */
 final class CurveView extends Drawn {
-    private final PullControl control;
     private final Consumer<Optional<Double>> pointing;
     private Optional<CurveState> state = Optional.empty();
-    private double grip;
-    private boolean dragging;
 
     /** Calls {@code pointing} with the place the mouse is at. */
     CurveView(String id, PullControl control, Consumer<Optional<Double>> pointing) {
         super(id);
-        this.control = control;
         this.pointing = pointing;
         setAccessibleRole(AccessibleRole.SLIDER);
         addEventHandler(MouseEvent.MOUSE_MOVED, this::moved);
-        addEventHandler(MouseEvent.MOUSE_EXITED, e -> pointing.accept(Optional.empty()));
-        addEventHandler(MouseEvent.MOUSE_PRESSED, this::pressed);
-        addEventHandler(MouseEvent.MOUSE_DRAGGED, this::dragged);
-        addEventHandler(MouseEvent.MOUSE_RELEASED, e -> released());
-        PullKeys.on(this, control);
+        PullDrag.on(this, control, pointing, () -> frame().map(Way::new));
     }
 
     void show(CurveState next) {
@@ -46,52 +37,43 @@ final class CurveView extends Drawn {
         return state.map(s -> CurveFrame.of(s.chart(), box().width(), box().height()));
     }
 
-    private double x(MouseEvent e) {
-        return e.getX() / zoom();
-    }
-
-    private boolean onMark(MouseEvent e) {
-        return frame().filter(f -> f.hits(state.orElseThrow().pull().presentMetres(), x(e), e.getY() / zoom()))
-                .isPresent();
-    }
-
     private void moved(MouseEvent e) {
-        setCursor(onMark(e) ? Cursor.H_RESIZE : Cursor.DEFAULT);
-        pointing.accept(frame().filter(f -> f.inside(x(e), e.getY() / zoom())).map(f -> f.pullBack(x(e))));
+        Optional<Way> way = frame().map(Way::new);
+        setCursor(way.filter(w -> w.onPan(e)).isPresent() ? Cursor.H_RESIZE : Cursor.DEFAULT);
+        pointing.accept(way.filter(w -> w.inside(e)).map(w -> w.pullBack(e.getX())));
     }
 
-    private void pressed(MouseEvent e) {
-        requestFocus();
-        frame().filter(f -> f.inside(x(e), e.getY() / zoom()) || onMark(e)).ifPresent(f -> {
-            dragging = true;
-            grip = onMark(e) ? x(e) - f.x(state.orElseThrow().pull().presentMetres()) : 0;
-            pointing.accept(Optional.empty());
-            control.take();
-            if (!onMark(e)) {
-                control.pullTo(f.pullBack(x(e)));
-            }
-        });
-    }
+    /** The frame in the node's own px. */
+    private final class Way implements PullDrag.Way {
+        private final CurveFrame frame;
 
-    private void dragged(MouseEvent e) {
-        if (dragging) {
-            frame().ifPresent(f -> control.pullTo(f.pullBack(x(e) - grip)));
+        Way(CurveFrame frame) {
+            this.frame = frame;
         }
-    }
 
-    private void released() {
-        if (dragging) {
-            dragging = false;
-            control.letGo();
+        private double present() {
+            return state.orElseThrow().pull().presentMetres();
         }
-    }
 
-    /** Whether a key is meant for the pan. */
-    static boolean moves(KeyEvent e) {
-        return switch (e.getCode()) {
-            case LEFT, RIGHT, UP, DOWN, HOME, END -> !e.isShortcutDown() && !e.isAltDown();
-            default -> false;
-        };
+        @Override
+        public boolean onPan(MouseEvent e) {
+            return frame.hits(present(), e.getX() / zoom(), e.getY() / zoom());
+        }
+
+        @Override
+        public boolean inside(MouseEvent e) {
+            return frame.inside(e.getX() / zoom(), e.getY() / zoom());
+        }
+
+        @Override
+        public double pullBack(double x) {
+            return frame.pullBack(x / zoom());
+        }
+
+        @Override
+        public double pan() {
+            return zoom() * frame.x(present());
+        }
     }
 
     @Override

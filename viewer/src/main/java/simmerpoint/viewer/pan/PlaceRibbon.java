@@ -21,8 +21,6 @@ final class PlaceRibbon extends Drawn {
     private final PullControl control;
     private final Consumer<Optional<Double>> pointing;
     private Optional<RibbonState> state = Optional.empty();
-    private double grip;
-    private boolean dragging;
 
     /** Calls {@code pointing} with the place the mouse is at. */
     PlaceRibbon(String id, PullControl control, Consumer<Optional<Double>> pointing) {
@@ -31,11 +29,7 @@ final class PlaceRibbon extends Drawn {
         this.pointing = pointing;
         setAccessibleRole(AccessibleRole.SLIDER);
         addEventHandler(MouseEvent.MOUSE_MOVED, this::moved);
-        addEventHandler(MouseEvent.MOUSE_EXITED, e -> pointing.accept(Optional.empty()));
-        addEventHandler(MouseEvent.MOUSE_PRESSED, this::pressed);
-        addEventHandler(MouseEvent.MOUSE_DRAGGED, this::dragged);
-        addEventHandler(MouseEvent.MOUSE_RELEASED, e -> released());
-        PullKeys.on(this, control);
+        PullDrag.on(this, control, pointing, () -> scale().map(Way::new));
     }
 
     void show(RibbonState next) {
@@ -52,49 +46,39 @@ final class PlaceRibbon extends Drawn {
                 .map(s -> new Scale(s.first(), s.last(), zoom() * s.from(), zoom() * s.to()));
     }
 
-    private double present() {
-        return state.orElseThrow().pull().presentMetres();
-    }
-
-    private boolean onPan(MouseEvent e, Scale scale) {
-        return Math.abs(e.getX() - scale.at(present())) <= NEAR * zoom();
-    }
-
-    private static boolean inside(MouseEvent e, Scale scale) {
-        return e.getX() >= scale.from() && e.getX() <= scale.to();
-    }
-
     private void moved(MouseEvent e) {
-        scale().ifPresent(s -> {
-            setCursor(onPan(e, s) ? Cursor.H_RESIZE : Cursor.DEFAULT);
-            pointing.accept(onPan(e, s) || !inside(e, s) ? Optional.empty() : Optional.of(s.figure(e.getX())));
+        scale().map(Way::new).ifPresent(w -> {
+            setCursor(w.onPan(e) ? Cursor.H_RESIZE : Cursor.DEFAULT);
+            pointing.accept(w.onPan(e) || !w.inside(e) ? Optional.empty() : Optional.of(w.pullBack(e.getX())));
         });
     }
 
-    private void pressed(MouseEvent e) {
-        requestFocus();
-        scale().filter(s -> onPan(e, s) || inside(e, s)).ifPresent(s -> {
-            dragging = true;
-            grip = onPan(e, s) ? e.getX() - s.at(present()) : 0;
-            boolean sets = !onPan(e, s);
-            pointing.accept(Optional.empty());
-            control.take();
-            if (sets) {
-                control.pullTo(s.figure(e.getX()));
-            }
-        });
-    }
+    /** The scale in the node's own px. */
+    private final class Way implements PullDrag.Way {
+        private final Scale scale;
 
-    private void dragged(MouseEvent e) {
-        if (dragging) {
-            scale().ifPresent(s -> control.pullTo(s.figure(e.getX() - grip)));
+        Way(Scale scale) {
+            this.scale = scale;
         }
-    }
 
-    private void released() {
-        if (dragging) {
-            dragging = false;
-            control.letGo();
+        @Override
+        public boolean onPan(MouseEvent e) {
+            return Math.abs(e.getX() - pan()) <= NEAR * zoom();
+        }
+
+        @Override
+        public boolean inside(MouseEvent e) {
+            return e.getX() >= scale.from() && e.getX() <= scale.to();
+        }
+
+        @Override
+        public double pullBack(double x) {
+            return scale.figure(x);
+        }
+
+        @Override
+        public double pan() {
+            return scale.at(state.orElseThrow().pull().presentMetres());
         }
     }
 

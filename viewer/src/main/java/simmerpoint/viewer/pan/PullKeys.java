@@ -9,14 +9,14 @@ final class PullKeys {
 
     static void on(Node node, PullControl control) {
         node.addEventFilter(KeyEvent.KEY_PRESSED, e -> {
-            if (CurveView.moves(e)) {
+            if (moves(e)) {
                 control.take();
                 move(e, control);
                 e.consume();
             }
         });
         node.addEventFilter(KeyEvent.KEY_RELEASED, e -> {
-            if (CurveView.moves(e)) {
+            if (moves(e)) {
                 control.letGo();
                 e.consume();
             }
@@ -26,6 +26,14 @@ final class PullKeys {
                 control.letGo();
             }
         });
+    }
+
+    /** Whether a key is meant for the pan. */
+    private static boolean moves(KeyEvent e) {
+        return switch (e.getCode()) {
+            case LEFT, RIGHT, UP, DOWN, HOME, END -> !e.isShortcutDown() && !e.isAltDown();
+            default -> false;
+        };
     }
 
     private static void move(KeyEvent e, PullControl control) {
