@@ -82,7 +82,7 @@ public final class LogReader {
             if (columns.isEmpty()) {
                 head(text);
             } else {
-                row(line.split(separator, -1));
+                row(cells(line));
             }
         }
     }
@@ -111,6 +111,25 @@ public final class LogReader {
             }
         }
         columns = found;
+    }
+
+    /** Separators between quotes part nothing. */
+    private String[] cells(String line) {
+        if (line.indexOf('"') < 0) {
+            return line.split(separator, -1);
+        }
+        List<String> cells = new ArrayList<>();
+        boolean quoted = false;
+        int from = 0;
+        for (int k = 0; k < line.length(); k++) {
+            quoted ^= line.charAt(k) == '"';
+            if (!quoted && line.startsWith(separator, k)) {
+                cells.add(line.substring(from, k));
+                from = k + 1;
+            }
+        }
+        cells.add(line.substring(from));
+        return cells.toArray(String[]::new);
     }
 
     private void row(String[] cells) throws LogException {
@@ -186,7 +205,7 @@ public final class LogReader {
         if (cell.isEmpty() && column.quantity() != Quantity.TIME) {
             return Double.NaN;
         }
-        if (!NUMBER.matcher(cell).matches()) {
+        if (!isNumber(cell)) {
             throw wrong(notANumber(column, cell));
         }
         double value = column.si(Double.parseDouble(cell));
@@ -194,6 +213,18 @@ public final class LogReader {
             throw wrong(outside(column, cell, value));
         }
         return value;
+    }
+
+    /** Digits with a point are most of what is read, so they are looked at without a pattern. */
+    private static boolean isNumber(String cell) {
+        boolean plain = !cell.isEmpty() && cell.charAt(0) != '.';
+        int points = 0;
+        for (int k = 0; k < cell.length() && plain; k++) {
+            char c = cell.charAt(k);
+            points += c == '.' ? 1 : 0;
+            plain = c == '.' || (c >= '0' && c <= '9');
+        }
+        return (plain && points <= 1) || NUMBER.matcher(cell).matches();
     }
 
     private static String notANumber(LogColumn column, String cell) {

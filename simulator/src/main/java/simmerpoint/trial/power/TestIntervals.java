@@ -72,8 +72,32 @@ final class TestIntervals {
 
     private TestInterval interval(double start) {
         double end = start + LENGTH;
-        double[] ends = ends(start, end);
-        double irradiance = light.isEmpty() ? StandardCookingPower.STANDARD_IRRADIANCE : light.mean(start, end);
+        List<Reading> inside = water.stream()
+                .filter(r -> r.seconds() >= start && r.seconds() < end)
+                .toList();
+        int last = inside.size() - 1;
+        boolean byLine = inside.size() >= READINGS_FOR_LINE
+                && inside.get(last).seconds() - inside.get(0).seconds() >= LINE_LENGTH;
+        return byLine
+                ? interval(
+                        start,
+                        line(start, inside),
+                        inside.get(0).seconds(),
+                        inside.get(last).seconds())
+                : interval(start, new double[] {temperatures.at(start), temperatures.at(end)}, start, end);
+    }
+
+    /** What the straight line through readings says of both ends of their interval. */
+    private static double[] line(double start, List<Reading> inside) {
+        StraightLine line = StraightLine.through(
+                inside.stream().mapToDouble(Reading::seconds).toArray(),
+                inside.stream().mapToDouble(Reading::waterCelsius).toArray());
+        return new double[] {line.at(start), line.at(start + LENGTH)};
+    }
+
+    /** Means are over the time that the rise was read in. */
+    private TestInterval interval(double start, double[] ends, double from, double to) {
+        double irradiance = light.isEmpty() ? StandardCookingPower.STANDARD_IRRADIANCE : light.mean(from, to);
         return new TestInterval(
                 start,
                 new StandardCookingPower.Interval(
@@ -81,25 +105,11 @@ final class TestIntervals {
                         pan.waterKilograms(),
                         ends[0],
                         ends[1],
-                        temperatures.mean(start, end),
-                        air.mean(start, end),
+                        temperatures.mean(from, to),
+                        air.mean(from, to),
                         irradiance),
-                wind.isEmpty() ? Double.NaN : wind.mean(start, end),
-                light.isEmpty() ? Double.NaN : light.spread(start, end),
+                wind.isEmpty() ? Double.NaN : wind.mean(from, to),
+                light.isEmpty() ? Double.NaN : light.spread(start, start + LENGTH),
                 pan.boilingCelsius() - Math.max(ends[0], ends[1]));
-    }
-
-    private double[] ends(double start, double end) {
-        List<Reading> inside = water.stream()
-                .filter(r -> r.seconds() >= start && r.seconds() < end)
-                .toList();
-        int n = inside.size();
-        if (n < READINGS_FOR_LINE || inside.get(n - 1).seconds() - inside.get(0).seconds() < LINE_LENGTH) {
-            return new double[] {temperatures.at(start), temperatures.at(end)};
-        }
-        StraightLine line = StraightLine.through(
-                inside.stream().mapToDouble(Reading::seconds).toArray(),
-                inside.stream().mapToDouble(Reading::waterCelsius).toArray());
-        return new double[] {line.at(start), line.at(end)};
     }
 }
