@@ -71,8 +71,8 @@ public record BeamRangeModel(
         if (!(own > 0)) {
             return BeamRange.NONE;
         }
-        double[] models = sorted(
-                DoubleStream.of(1), others.stream().mapToDouble(other -> ratio(other, reference, moment)));
+        double[] models =
+                sorted(DoubleStream.of(1), others.stream().mapToDouble(other -> ratio(other, reference, moment)));
         double middle = (models[(models.length - 1) / 2] + models[models.length / 2]) / 2;
         double above = Extraterrestrial.beam(Extraterrestrial.WORLD_RADIATION_CENTRE, moment.position());
         double likely = centred ? own : Math.min(own * middle, above);

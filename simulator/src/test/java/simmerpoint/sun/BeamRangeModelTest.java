@@ -39,7 +39,8 @@ class BeamRangeModelTest {
         double usual = LinkeTurbidity.of(AirType.RURAL).on(JULY, moment.site());
         double[] ends = DoubleStream.concat(
                         Arrays.stream(beams),
-                        DoubleStream.of(-1, 1).map(sign -> likely / beams[0] * inAir(usual + sign * 1.2816 * 0.73, moment)))
+                        DoubleStream.of(-1, 1)
+                                .map(sign -> likely / beams[0] * inAir(usual + sign * 1.2816 * 0.73, moment)))
                 .sorted()
                 .toArray();
         assertEquals(ends[0], range.lowWattsPerSquareMetre(), 1e-9);
@@ -62,15 +63,15 @@ class BeamRangeModelTest {
                     for (double elevation : new double[] {15, 30, 50, 70}) {
                         for (double altitude : new double[] {0, 500, 1500}) {
                             Site site = Site.ofDegrees(latitude, 10.4, altitude, ZoneId.of("UTC"));
-                            BeamRange range =
-                                    sky.at(MadeUpSky.moment(site, elevation, LocalDate.of(2026, month, 21)));
+                            BeamRange range = sky.at(MadeUpSky.moment(site, elevation, LocalDate.of(2026, month, 21)));
                             double share = (range.likelyWattsPerSquareMetre() - range.lowWattsPerSquareMetre())
                                     / (range.highWattsPerSquareMetre() - range.lowWattsPerSquareMetre());
                             assertEquals(
                                     0.5,
                                     share,
                                     0.25,
-                                    air + " " + latitude + "° " + month + " " + elevation + "° " + altitude + " m " + range);
+                                    air + " " + latitude + "° " + month + " " + elevation + "° " + altitude + " m "
+                                            + range);
                         }
                     }
                 }
