@@ -26,7 +26,7 @@ final class ProgressLine implements Progress, AutoCloseable {
         if (!silent && !stopped && now - start > PATIENCE_NANOS && (!line.shows() || now - last > PAUSE_NANOS)) {
             last = now;
             int percent = (int) Math.round(100 * Math.max(0, Math.min(1, done)));
-            line.show("tracing: " + percent + " %  " + detail);
+            line.show("tracing: " + percent + " % " + detail);
         }
         return !stopped;
     }

@@ -255,7 +255,7 @@ class ProgramTest extends CommandRuns {
         };
         assertEquals(0, run(slow, true, "trace"));
         // The trace is the first half of the work; doubts and aiming come after it.
-        assertTrue(err().contains("\rtracing: 21 %  half way"), err());
+        assertTrue(err().contains("\rtracing: 21 % half way"), err());
         assertTrue(err().endsWith(" \r"), "not erased");
         assertFalse(out().contains("tracing:"));
         assertEquals(0, run(slow, false, "trace"));
