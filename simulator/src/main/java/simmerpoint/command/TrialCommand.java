@@ -1,16 +1,23 @@
 package simmerpoint.command;
 
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.function.Supplier;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import simmerpoint.answer.trial.TrialAnswer;
+import simmerpoint.input.InputFileException;
 import simmerpoint.report.ResultFiles;
+import simmerpoint.scenario.ScenarioException;
 import simmerpoint.scenario.checks.CheckedScenario;
+import simmerpoint.trial.AsBuilt;
 import simmerpoint.trial.TrialResult;
 import simmerpoint.trial.TrialStudy;
-import simmerpoint.trial.log.LogException;
 import simmerpoint.trial.log.LogReader;
 import simmerpoint.trial.log.TrialLog;
 
@@ -42,13 +49,21 @@ final class TrialCommand extends StudyCommand {
                     "Logs of this cooker, with the pan in the same place or in others, heated or cooling without sun.")
     private List<Path> logs = new ArrayList<>();
 
+    @Option(
+            names = "--as-built",
+            paramLabel = "FILE",
+            description = "Write the scenario of the cooker as its logs show it, for all other commands.")
+    private String asBuilt;
+
     TrialCommand(Terminal terminal) {
         super(terminal);
     }
 
     @Override
     public Integer call() throws Exception {
-        outputs.check(file);
+        Map<String, String> named = new LinkedHashMap<>();
+        named.put("--as-built", asBuilt);
+        outputs.check(file, named);
         CheckedScenario read = read(file);
         tellOddities(read);
         if (read.scenario().cooking().isEmpty()) {
@@ -58,9 +73,20 @@ final class TrialCommand extends StudyCommand {
         List<TrialLog> all = logs();
         TrialResult result =
                 study(ScenarioInput.name(file), progress -> TrialStudy.run(read, all, rays.options(), progress));
-        outputs.write(ResultFiles.of(result, units), terminal);
+        outputs.write(ResultFiles.of(result, units), more(result), terminal);
         say(result, TrialAnswer::brief, TrialAnswer::of);
         return 0;
+    }
+
+    /** The further file and what goes into it. */
+    private Map<String, Supplier<byte[]>> more(TrialResult result) throws ScenarioException, WrongUse {
+        if (asBuilt == null) {
+            return Map.of();
+        }
+        String text = AsBuilt.text(result, rays.options())
+                .orElseThrow(() -> new WrongUse("--as-built: no log heats the water from well below the boil."));
+        byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
+        return Map.of(asBuilt, () -> bytes);
     }
 
     private List<TrialLog> logs() throws WrongUse {
@@ -68,7 +94,7 @@ final class TrialCommand extends StudyCommand {
         for (Path log : logs) {
             try {
                 read.add(LogReader.read(log));
-            } catch (LogException e) {
+            } catch (InputFileException e) {
                 throw new WrongUse(e.getMessage());
             }
         }

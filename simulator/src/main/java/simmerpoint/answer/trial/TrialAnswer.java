@@ -38,11 +38,13 @@ public final class TrialAnswer {
     private final TrialResult result;
     private final TrialWords words;
     private final TrialFlawWords flaws;
+    private final boolean inch;
 
     private TrialAnswer(TrialResult result, UnitSystem units) {
         this.result = result;
         words = new TrialWords(result, units);
         flaws = new TrialFlawWords(new FigureFormat(units));
+        inch = units == UnitSystem.INCH;
     }
 
     /** In a dozen lines. */
@@ -133,6 +135,10 @@ public final class TrialAnswer {
                         "Without measured sunlight watts are as they were that day and cannot be compared with another"
                                 + " cooker\u2019s.")
                 .build();
+    }
+
+    private String degrees(double celsius) {
+        return FigureFormat.fixed(inch ? celsius * 1.8 + 32 : celsius, 1);
     }
 
     private static Section conditions(PowerTest power) {

@@ -9,12 +9,15 @@ import simmerpoint.scenario.doubts.DrawnCooker;
 import simmerpoint.scenario.doubts.ScenarioDoubts;
 import simmerpoint.study.trace.ImpossibleSetupException;
 import simmerpoint.study.trace.Progress;
+import simmerpoint.study.trace.ReplicateCaster;
 import simmerpoint.study.trace.TraceOptions;
 
 /** Pans of cookers as they may turn out, and of the cooker as given, each in its light. */
 public final class LitPans {
-    /** 2^{@value} rays for a single cooker: those that differ in one thing share them, so that their difference is known better. */
-    private static final int BITS_OF_ONE = 14;
+    /** Fewest and most rays for a single cooker, as powers of two. */
+    private static final int LEAST_BITS = 10;
+
+    private static final int MOST_BITS = 18;
 
     private LitPans() {}
 
@@ -33,11 +36,15 @@ public final class LitPans {
                 .each(cooker -> work.apply(pan(cooker, FewRayTrace.BITS, options)), progress);
     }
 
-    /** The pan of one scenario, exactly as given; empty where it cannot stand so. */
+    /**
+     * The pan of one scenario, exactly as given, by an eighth of the rays asked for; empty where it cannot stand so. Scenarios that differ
+     * in one thing share their rays, so that the difference is known better.
+     */
     public static Optional<LitPan> given(Scenario scenario, TraceOptions options) {
         try {
             DrawnCooker cooker = new DrawnCooker(scenario, 1, LossFactors.LIKELY, 0, 0);
-            return Optional.of(pan(cooker, BITS_OF_ONE, options));
+            int bits = Math.max(LEAST_BITS, Math.min(MOST_BITS, 1 + ReplicateCaster.bitsFor(options.rays())));
+            return Optional.of(pan(cooker, bits, options));
         } catch (ImpossibleSetupException e) {
             return Optional.empty();
         }

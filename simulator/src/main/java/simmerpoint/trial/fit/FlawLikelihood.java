@@ -1,7 +1,5 @@
 package simmerpoint.trial.fit;
 
-import java.util.List;
-
 /**
  * How likely a flaw is behind a trial.
  *
@@ -9,8 +7,15 @@ import java.util.List;
  * @param probability that it alone is there, 0 to 1
  * @param way of its likeliest size
  * @param size expected where it is there: SI units or radians, a share, or 1 for what is or is not
- * @param curves what it does to the curve of each log at its likeliest size, °C
- * @param likeliest its likeliest size
+ * @param middle that size in the scenario of the first log
+ * @param less a standard deviation less
+ * @param more a standard deviation more
  */
 public record FlawLikelihood(
-        TrialFlaw flaw, double probability, FlawStep.Way way, double size, List<double[]> curves, FlawStep likeliest) {}
+        TrialFlaw flaw,
+        double probability,
+        FlawStep.Way way,
+        double size,
+        FlawStep middle,
+        FlawStep less,
+        FlawStep more) {}

@@ -1,12 +1,14 @@
 package simmerpoint.trial.fit;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import org.apache.commons.math3.linear.ArrayRealVector;
 import org.apache.commons.math3.linear.RealMatrix;
+import simmerpoint.scenario.checks.CheckedScenario;
 import simmerpoint.trial.fit.FlawEffects.Effect;
 
 /**
@@ -89,7 +91,7 @@ final class FlawPosterior {
     }
 
     private static double[] points(double[] more) {
-        return java.util.Arrays.copyOf(more, more.length - 1);
+        return Arrays.copyOf(more, more.length - 1);
     }
 
     private static double weight(Hypothesis h) {
@@ -102,7 +104,7 @@ final class FlawPosterior {
     }
 
     /** Every flaw alone, the likeliest first. */
-    List<FlawLikelihood> flaws(List<FittedLog> logs) {
+    List<FlawLikelihood> flaws(FittedLog first) {
         List<FlawLikelihood> found = new ArrayList<>();
         for (TrialFlaw flaw : effects.stream().map(Effect::flaw).distinct().toList()) {
             List<Hypothesis> own = all.stream().filter(h -> h.hasOnly(flaw)).toList();
@@ -117,7 +119,11 @@ final class FlawPosterior {
             double size = ways.stream()
                     .mapToDouble(h -> relative(h, ways) * h.first().step().size())
                     .sum();
-            found.add(new FlawLikelihood(flaw, sum, best.step().way(), size, curves(best.more(), logs), best.step()));
+            double squares = ways.stream()
+                    .mapToDouble(
+                            h -> relative(h, ways) * Math.pow(h.first().step().size() - size, 2))
+                    .sum();
+            found.add(found(flaw, sum, best.step().way(), size, Math.sqrt(squares), first.scenario()));
         }
         found.sort(Comparator.comparingDouble((FlawLikelihood f) -> -f.probability()));
         return found;
@@ -130,15 +136,16 @@ final class FlawPosterior {
         return Math.exp(h.logWeight() - most) / sum;
     }
 
-    private static List<double[]> curves(double[] more, List<FittedLog> logs) {
-        List<double[]> curves = new ArrayList<>();
-        int at = 0;
-        for (FittedLog log : logs) {
-            int n = log.curve().points();
-            curves.add(java.util.Arrays.copyOfRange(more, at, at + n));
-            at += n;
-        }
-        return curves;
+    private static FlawLikelihood found(
+            TrialFlaw flaw, double probability, FlawStep.Way way, double size, double off, CheckedScenario read) {
+        return new FlawLikelihood(
+                flaw,
+                probability,
+                way,
+                size,
+                flaw.step(read, way, size),
+                flaw.step(read, way, Math.max(0, size - off)),
+                flaw.step(read, way, size + off));
     }
 
     /** Pairs, the likeliest first. */
@@ -210,7 +217,7 @@ final class FlawPosterior {
     double[] power() {
         int n = law.points();
         RealMatrix covariance = law.covariance();
-        double[] with = java.util.Arrays.copyOf(covariance.getRow(n), n);
+        double[] with = Arrays.copyOf(covariance.getRow(n), n);
         double[] gain = update.weighted(with);
         double within = covariance.getEntry(n, n) - new ArrayRealVector(gain).dotProduct(new ArrayRealVector(with));
         double base = law.mean()[n] + dot(gain, off);

@@ -98,7 +98,7 @@ public final class FlawStudy {
     }
 
     private TrialFit result(List<DrawnCurves> drawn, LinearCurves law, FlawPosterior posterior) {
-        List<FlawLikelihood> flaws = posterior.flaws(logs);
+        List<FlawLikelihood> flaws = posterior.flaws(logs.get(0));
         double[] power = posterior.power();
         TrialFit fit = new TrialFit(
                 curves(drawn, posterior.curves()),
@@ -121,7 +121,11 @@ public final class FlawStudy {
         List<TrialFit.KnownCause> causes = new ArrayList<>();
         for (int c = 0; c < known.length; c++) {
             if (law.causes().get(c).log() < 0) {
-                causes.add(new TrialFit.KnownCause(law.causes().get(c).doubt(), known[c][0], known[c][1]));
+                causes.add(new TrialFit.KnownCause(
+                        law.causes().get(c).doubt(),
+                        known[c][0],
+                        known[c][1],
+                        law.slopes().getEntry(law.points(), c)));
             }
         }
         return causes;

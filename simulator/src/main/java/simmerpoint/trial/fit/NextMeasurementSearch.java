@@ -77,8 +77,8 @@ final class NextMeasurementSearch {
 
     private Optional<NextMeasurement> both(
             Kind kind, double size, FlawLikelihood first, FlawLikelihood second, Change change) {
-        Optional<Double> one = power(first.likeliest(), change);
-        Optional<Double> two = power(second.likeliest(), change);
+        Optional<Double> one = power(first.middle(), change);
+        Optional<Double> two = power(second.middle(), change);
         return one.isPresent() && two.isPresent()
                 ? Optional.of(new NextMeasurement(kind, size, first.flaw(), one.get(), second.flaw(), two.get()))
                 : Optional.empty();
@@ -96,8 +96,8 @@ final class NextMeasurementSearch {
 
     /** Loss in the shade, W at 40 K above the air: with it two flaws differ if one of them is a loss. */
     private Optional<NextMeasurement> cooling(FlawLikelihood first, FlawLikelihood second) {
-        Optional<Double> one = loss(first.likeliest());
-        Optional<Double> two = loss(second.likeliest());
+        Optional<Double> one = loss(first.middle());
+        Optional<Double> two = loss(second.middle());
         return one.isPresent() && two.isPresent()
                 ? Optional.of(new NextMeasurement(Kind.COOLING, 0, first.flaw(), one.get(), second.flaw(), two.get()))
                 : Optional.empty();

@@ -42,8 +42,9 @@ public record TrialFit(
      * @param doubt as it was before
      * @param mean now, in standard deviations of the doubt
      * @param deviation now, in the same
+     * @param watts cooking power for one standard deviation of the doubt, W
      */
-    public record KnownCause(Doubt doubt, double mean, double deviation) {}
+    public record KnownCause(Doubt doubt, double mean, double deviation, double watts) {}
 
     /** Keeps its own lists. */
     public TrialFit {

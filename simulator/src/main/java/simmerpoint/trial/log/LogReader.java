@@ -1,17 +1,15 @@
 package simmerpoint.trial.log;
 
-import java.io.BufferedReader;
-import java.io.IOException;
-import java.io.InputStreamReader;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.Iterator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.regex.Pattern;
+import simmerpoint.input.InputFileException;
+import simmerpoint.input.TableText;
 import simmerpoint.trial.log.LogColumn.Quantity;
 
 /**
@@ -22,6 +20,7 @@ public final class LogReader {
     /** A day at two readings a second is a tenth of this. */
     private static final int MOST_ROWS = 2_000_000;
 
+    private static final int MOST_MEGABYTES = 100;
     private static final int LONGEST_LINE = 10_000;
     private static final double LONGEST_SECONDS = 48 * 3600;
     private static final Pattern NUMBER = Pattern.compile("[+-]?(\\d+\\.?\\d*|\\.\\d+)([eE][+-]?\\d+)?");
@@ -46,33 +45,23 @@ public final class LogReader {
     /**
      * The log in a file.
      *
-     * @throws LogException if it cannot be used
+     * @throws InputFileException if it cannot be used
      */
-    public static TrialLog read(Path file) throws LogException {
+    public static TrialLog read(Path file) throws InputFileException {
         LogReader reader = new LogReader(file);
-        if (!Files.isRegularFile(file)) {
-            throw reader.wrong(
-                    Files.exists(file) ? "this is not a plain file; a CSV file is allowed." : "there is no such file.");
-        }
-        try (BufferedReader lines =
-                new BufferedReader(new InputStreamReader(Files.newInputStream(file), StandardCharsets.UTF_8))) {
-            for (String line = lines.readLine(); line != null; line = lines.readLine()) {
-                reader.number++;
-                reader.take(line);
-            }
-        } catch (IOException e) {
-            LogException sentence = reader.wrong("the file cannot be read.");
-            sentence.initCause(e);
-            throw sentence;
+        Iterator<String> lines = TableText.read(file, MOST_MEGABYTES).lines().iterator();
+        while (lines.hasNext()) {
+            reader.number++;
+            reader.take(lines.next());
         }
         return reader.log();
     }
 
-    private void take(String line) throws LogException {
+    private void take(String line) throws InputFileException {
         if (line.length() > LONGEST_LINE) {
             throw wrong("the line has " + line.length() + " letters; this is no log.");
         }
-        String text = (number == 1 && line.startsWith("\uFEFF") ? line.substring(1) : line).strip();
+        String text = line.strip();
         if (text.startsWith("#")) {
             String trouble = comments.take(text);
             if (!trouble.isEmpty()) {
@@ -87,7 +76,7 @@ public final class LogReader {
         }
     }
 
-    private void head(String text) throws LogException {
+    private void head(String text) throws InputFileException {
         separator = text.contains(";") ? ";" : text.contains("\t") ? "\t" : ",";
         List<LogColumn> found = new ArrayList<>();
         Map<Quantity, String> seen = new EnumMap<>(Quantity.class);
@@ -132,7 +121,7 @@ public final class LogReader {
         return cells.toArray(String[]::new);
     }
 
-    private void row(String[] cells) throws LogException {
+    private void row(String[] cells) throws InputFileException {
         if (readings.size() >= MOST_ROWS) {
             throw wrong("more than " + MOST_ROWS + " rows; a reading every ten seconds is more than enough.");
         }
@@ -165,7 +154,7 @@ public final class LogReader {
         return own;
     }
 
-    private void add(Map<Quantity, Double> v) throws LogException {
+    private void add(Map<Quantity, Double> v) throws InputFileException {
         double time = v.get(Quantity.TIME);
         if (Double.isNaN(first)) {
             first = time;
@@ -195,7 +184,7 @@ public final class LogReader {
                 v.getOrDefault(Quantity.WIND, Double.NaN)));
     }
 
-    private double value(LogColumn column, String cell) throws LogException {
+    private double value(LogColumn column, String cell) throws InputFileException {
         if (column == LogColumn.TIME_LOCAL) {
             return clock.seconds(cell)
                     .orElseThrow(
@@ -248,23 +237,21 @@ public final class LogReader {
         return column.head() + " has " + cell + "; " + column.quantity().range() + " is allowed." + hint;
     }
 
-    private TrialLog log() throws LogException {
+    private TrialLog log() throws InputFileException {
         if (columns.isEmpty()) {
-            throw new LogException(
-                    file, 0, "the file is empty; the first line names the columns, as in " + EXAMPLE + ".");
+            throw new InputFileException(
+                    file, "the file is empty; the first line names the columns, as in " + EXAMPLE + ".");
         }
         long water = readings.stream().filter(Reading::hasWater).count();
         if (water < 2) {
-            throw new LogException(
-                    file,
-                    0,
-                    "found " + water + " readings of the water; two or more are needed, and a dozen are of use.");
+            throw new InputFileException(
+                    file, "found " + water + " readings of the water; two or more are needed, and a dozen are of use.");
         }
         return new TrialLog(file, comments.settings(), comments.sunless(), clock.begins(), readings);
     }
 
-    private LogException wrong(String sentence) {
-        return new LogException(file, number, sentence);
+    private InputFileException wrong(String sentence) {
+        return new InputFileException(file, number, sentence);
     }
 
     private static String unquoted(String cell) {

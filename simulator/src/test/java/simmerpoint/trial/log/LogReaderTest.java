@@ -14,12 +14,13 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import simmerpoint.input.InputFileException;
 
 class LogReaderTest {
     @TempDir
     Path folder;
 
-    private TrialLog read(String text) throws IOException, LogException {
+    private TrialLog read(String text) throws IOException, InputFileException {
         return LogReader.read(Files.writeString(folder.resolve("log.csv"), text));
     }
 
@@ -89,9 +90,9 @@ class LogReaderTest {
                     # nothing | the file is empty
                     """)
     void badLogsAreRefusedWithTheirLine(String text, String sentence) {
-        LogException e = assertThrows(LogException.class, () -> read(text.replace("\\n", "\n")));
+        InputFileException e = assertThrows(InputFileException.class, () -> read(text.replace("\\n", "\n")));
         assertTrue(
-                e.getMessage().contains("log.csv: " + sentence)
+                e.getMessage().contains("log.csv, " + sentence)
                         || e.getMessage().contains(sentence),
                 e.getMessage());
         assertTrue(e.getMessage().startsWith(folder.resolve("log.csv").toString()), e.getMessage());
@@ -99,11 +100,11 @@ class LogReaderTest {
 
     @Test
     void whatIsNoFileIsRefused() {
-        assertTrue(assertThrows(LogException.class, () -> LogReader.read(folder))
+        assertTrue(assertThrows(InputFileException.class, () -> LogReader.read(folder))
                 .getMessage()
-                .contains("not a plain file"));
+                .contains("this is a folder"));
         Path none = folder.resolve("none.csv");
-        assertTrue(assertThrows(LogException.class, () -> LogReader.read(none))
+        assertTrue(assertThrows(InputFileException.class, () -> LogReader.read(none))
                 .getMessage()
                 .contains("no such file"));
     }
