@@ -1,6 +1,7 @@
 package simmerpoint.command;
 
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -10,15 +11,18 @@ import java.util.function.Supplier;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import simmerpoint.answer.trial.ClassAnswer;
 import simmerpoint.answer.trial.TrialAnswer;
-import simmerpoint.input.InputFileException;
+import simmerpoint.report.AtomicFile;
+import simmerpoint.report.LessonFile;
 import simmerpoint.report.ResultFiles;
 import simmerpoint.scenario.ScenarioException;
 import simmerpoint.scenario.checks.CheckedScenario;
 import simmerpoint.trial.AsBuilt;
+import simmerpoint.trial.ClassResult;
+import simmerpoint.trial.ClassStudy;
 import simmerpoint.trial.TrialResult;
 import simmerpoint.trial.TrialStudy;
-import simmerpoint.trial.log.LogReader;
 import simmerpoint.trial.log.TrialLog;
 
 /** Logs of a built cooker. */
@@ -34,7 +38,8 @@ import simmerpoint.trial.log.TrialLog;
             "  0,18.4,24.1,905,780,0.6",
             "Only time (time_min, time_s, time_h or time_local as 11:05) and water (water_C or water_F) are needed; cells may be",
             "empty. irradiance is all sunlight on a plane that faces the sun. Comments behind # may set keys of the scenario for",
-            "one log (# stand.pull-back: 8 cm) or say that it had no sun (# sun: none)."
+            "one log (# stand.pull-back: 8 cm) or say that it had no sun (# sun: none). In the folder of a class a folder is one",
+            "cooker with several logs."
         },
         sortOptions = false)
 final class TrialCommand extends StudyCommand {
@@ -43,10 +48,11 @@ final class TrialCommand extends StudyCommand {
 
     @Parameters(
             index = "1..*",
-            arity = "1..*",
+            arity = "0..*",
             paramLabel = "LOG",
             description =
-                    "Logs of this cooker, with the pan in the same place or in others, heated or cooling without sun.")
+                    "Logs of this cooker, with the pan in the same place or in others, heated or cooling without sun; or one "
+                            + "folder of a class, in which every log is another cooker.")
     private List<Path> logs = new ArrayList<>();
 
     @Option(
@@ -54,6 +60,12 @@ final class TrialCommand extends StudyCommand {
             paramLabel = "FILE",
             description = "Write the scenario of the cooker as its logs show it, for all other commands.")
     private String asBuilt;
+
+    @Option(
+            names = "--sheet",
+            paramLabel = "FILE",
+            description = "Write a page to print for a lesson, with a blank log (PDF); needs no log.")
+    private String sheet;
 
     TrialCommand(Terminal terminal) {
         super(terminal);
@@ -63,6 +75,7 @@ final class TrialCommand extends StudyCommand {
     public Integer call() throws Exception {
         Map<String, String> named = new LinkedHashMap<>();
         named.put("--as-built", asBuilt);
+        named.put("--sheet", sheet);
         outputs.check(file, named);
         CheckedScenario read = read(file);
         tellOddities(read);
@@ -70,12 +83,35 @@ final class TrialCommand extends StudyCommand {
             throw new WrongUse(ScenarioInput.name(file)
                     + ": a trial heats water in a pan, and the scenario has a bare disc (plane).");
         }
-        List<TrialLog> all = logs();
+        if (sheet != null) {
+            AtomicFile.write(Path.of(sheet), LessonFile.pdf(read.scenario(), units));
+            tellBeside(sheet + " is written.");
+        }
+        if (logs.size() == 1 && Files.isDirectory(logs.get(0))) {
+            ofClass(read, TrialLogs.ofClass(logs.get(0)));
+        } else if (!logs.isEmpty()) {
+            ofOne(read, TrialLogs.read(logs));
+        } else if (sheet == null) {
+            throw new WrongUse("a log is missing; name one, a folder of them, or --sheet for a blank one");
+        }
+        return 0;
+    }
+
+    private void ofOne(CheckedScenario read, List<TrialLog> all) throws Exception {
         TrialResult result =
                 study(ScenarioInput.name(file), progress -> TrialStudy.run(read, all, rays.options(), progress));
         outputs.write(ResultFiles.of(result, units), more(result), terminal);
         say(result, TrialAnswer::brief, TrialAnswer::of);
-        return 0;
+    }
+
+    private void ofClass(CheckedScenario read, Map<String, List<TrialLog>> cookers) throws Exception {
+        if (asBuilt != null) {
+            throw new WrongUse("--as-built is for the logs of one cooker.");
+        }
+        ClassResult result =
+                study(ScenarioInput.name(file), progress -> ClassStudy.run(read, cookers, rays.options(), progress));
+        outputs.write(ResultFiles.of(result, units), terminal);
+        say(result, ClassAnswer::brief, ClassAnswer::of);
     }
 
     /** The further file and what goes into it. */
@@ -87,17 +123,5 @@ final class TrialCommand extends StudyCommand {
                 .orElseThrow(() -> new WrongUse("--as-built: no log heats the water from well below the boil."));
         byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
         return Map.of(asBuilt, () -> bytes);
-    }
-
-    private List<TrialLog> logs() throws WrongUse {
-        List<TrialLog> read = new ArrayList<>();
-        for (Path log : logs) {
-            try {
-                read.add(LogReader.read(log));
-            } catch (InputFileException e) {
-                throw new WrongUse(e.getMessage());
-            }
-        }
-        return read;
     }
 }

@@ -15,7 +15,8 @@ public final class Documents {
             BudgetQuantities.DOCUMENT,
             DesignQuantities.DOCUMENT,
             CutQuantities.DOCUMENT,
-            TrialQuantities.DOCUMENT);
+            TrialQuantities.DOCUMENT,
+            ClassQuantities.DOCUMENT);
 
     private Documents() {}
 }

@@ -5,6 +5,7 @@ import simmerpoint.drawing.Sheet;
 import simmerpoint.drawing.output.PngFile;
 import simmerpoint.quantities.AimQuantities;
 import simmerpoint.quantities.BudgetQuantities;
+import simmerpoint.quantities.ClassQuantities;
 import simmerpoint.quantities.CompareQuantities;
 import simmerpoint.quantities.CutQuantities;
 import simmerpoint.quantities.DayQuantities;
@@ -23,6 +24,7 @@ import simmerpoint.study.design.DesignResult;
 import simmerpoint.study.pan.PanResult;
 import simmerpoint.study.trace.TraceResult;
 import simmerpoint.study.trace.WarmingResult;
+import simmerpoint.trial.ClassResult;
 import simmerpoint.trial.TrialResult;
 import simmerpoint.units.UnitSystem;
 import simmerpoint.workshop.CutPlan;
@@ -88,6 +90,11 @@ public record ResultFiles(Supplier<byte[]> json, Supplier<byte[]> csv, Supplier<
     /** Of a trial. */
     public static ResultFiles of(TrialResult result, UnitSystem units) {
         return of(TrialQuantities.DOCUMENT, result, () -> TrialPicture.sheet(result, units));
+    }
+
+    /** Of a class of cookers. */
+    public static ResultFiles of(ClassResult result, UnitSystem units) {
+        return of(ClassQuantities.DOCUMENT, result, () -> ClassPicture.sheet(result, units));
     }
 
     private static <R> ResultFiles of(Document<R> document, R result, Supplier<Sheet> png) {

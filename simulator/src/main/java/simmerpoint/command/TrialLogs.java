@@ -1,0 +1,73 @@
+package simmerpoint.command;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.stream.Stream;
+import simmerpoint.input.InputFileException;
+import simmerpoint.trial.log.LogReader;
+import simmerpoint.trial.log.TrialLog;
+
+/** Finds and reads the logs that a command line names. */
+final class TrialLogs {
+    private static final String ENDING = ".csv";
+    private static final int MOST_COOKERS = 200;
+
+    private TrialLogs() {}
+
+    /** Logs of one cooker. */
+    static List<TrialLog> read(List<Path> files) throws WrongUse {
+        List<TrialLog> read = new ArrayList<>();
+        for (Path file : files) {
+            try {
+                read.add(LogReader.read(file));
+            } catch (InputFileException e) {
+                throw new WrongUse(e.getMessage());
+            }
+        }
+        return read;
+    }
+
+    /** Logs of a class: every CSV file of a folder is a cooker, and every folder in it that holds some. */
+    static Map<String, List<TrialLog>> ofClass(Path folder) throws WrongUse {
+        Map<String, List<TrialLog>> cookers = new LinkedHashMap<>();
+        for (Path entry : entries(folder)) {
+            List<Path> files = Files.isDirectory(entry)
+                    ? entries(entry).stream().filter(TrialLogs::isLog).toList()
+                    : List.of(entry);
+            if (!files.isEmpty() && isLog(files.get(0))) {
+                cookers.put(name(entry), read(files));
+            }
+        }
+        if (cookers.isEmpty()) {
+            throw new WrongUse(folder + ": no log in this folder; logs are called something.csv");
+        }
+        if (cookers.size() > MOST_COOKERS) {
+            throw new WrongUse(folder + ": " + cookers.size() + " cookers; at most " + MOST_COOKERS + " at once.");
+        }
+        return cookers;
+    }
+
+    private static List<Path> entries(Path folder) throws WrongUse {
+        try (Stream<Path> entries = Files.list(folder)) {
+            return entries.sorted().toList();
+        } catch (IOException e) {
+            throw new WrongUse(folder + ": the folder cannot be read.");
+        }
+    }
+
+    private static boolean isLog(Path file) {
+        return Files.isRegularFile(file)
+                && file.getFileName().toString().toLowerCase(Locale.ROOT).endsWith(ENDING);
+    }
+
+    private static String name(Path entry) {
+        String name = entry.getFileName().toString();
+        return isLog(entry) ? name.substring(0, name.length() - ENDING.length()) : name;
+    }
+}

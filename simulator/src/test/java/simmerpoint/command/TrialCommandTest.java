@@ -1,0 +1,71 @@
+package simmerpoint.command;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.junit.jupiter.api.Test;
+
+class TrialCommandTest extends CommandRuns {
+    private static final String GARDEN = "../scenarios/garden-strips.yaml";
+    private static final String LOGS = "../scenarios/garden-logs/";
+
+    /** The scenario as built expects of the same log what that log says, and is surer of it. */
+    @Test
+    void theScenarioAsBuiltExpectsWhatWasMeasured() throws IOException {
+        Path built = folder.resolve("built.yaml");
+        Path first = folder.resolve("first.json");
+        Path second = folder.resolve("second.json");
+        String log = LOGS + "monday.csv";
+        assertEquals(0, run("trial", GARDEN, log, "--as-built", built.toString(), "--json", first.toString()));
+        assertEquals(0, run("trial", built.toString(), log, "--json", second.toString()));
+        JsonNode before = new ObjectMapper().readTree(first.toFile());
+        JsonNode after = new ObjectMapper().readTree(second.toFile());
+        double fitted = before.get("fitted_power_W").asDouble();
+        assertEquals(fitted, after.get("expected_power_likely_W").asDouble(), 0.04 * fitted);
+        assertTrue(width(after) < 0.85 * width(before), before + "\n" + after);
+        assertEquals("none", after.get("likeliest_flaw").asText());
+        assertTrue(Files.readString(built).startsWith("# As built, by the logs monday.csv"));
+    }
+
+    private static double width(JsonNode json) {
+        return json.get("expected_power_high_W").asDouble()
+                - json.get("expected_power_low_W").asDouble();
+    }
+
+    @Test
+    void theSheetForALessonIsOnePageAndNeedsNoLog() throws IOException {
+        Path pdf = folder.resolve("sheet.pdf");
+        assertEquals(0, run("trial", GARDEN, "--sheet", pdf.toString()));
+        try (PDDocument read = Loader.loadPDF(pdf.toFile())) {
+            assertEquals(1, read.getNumberOfPages());
+            String text = new PDFTextStripper().getText(read);
+            // 3 kg · 4186 J/(kg K) ÷ 600 s
+            assertTrue(text.contains("20.9"), text);
+        }
+    }
+
+    @Test
+    void wrongUsesAreTold() throws IOException {
+        assertEquals(2, run("trial", GARDEN));
+        Path bad = Files.writeString(folder.resolve("bad.csv"), "time_min,water_C\n0,20\n1,21,5\n");
+        assertEquals(2, run("trial", GARDEN, bad.toString()));
+        Path empty = Files.createDirectory(folder.resolve("empty"));
+        assertEquals(2, run("trial", GARDEN, empty.toString()));
+        assertEquals(
+                2,
+                run(
+                        "trial",
+                        GARDEN,
+                        "../scenarios/garden-class",
+                        "--as-built",
+                        folder.resolve("a").toString()));
+    }
+}
