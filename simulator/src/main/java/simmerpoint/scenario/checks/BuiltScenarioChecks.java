@@ -54,7 +54,7 @@ final class BuiltScenarioChecks {
 
     /** Whether any whole tile fits: only laying them out tells. */
     private void tiles() {
-        if (dish.equals(lastLaidOut)) {
+        if (!v.has(TILE) || dish.equals(lastLaidOut)) {
             return;
         }
         if (dish.cut().fits(dish)) {
