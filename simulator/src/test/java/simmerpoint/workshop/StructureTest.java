@@ -12,11 +12,12 @@ import org.junit.jupiter.params.provider.CsvSource;
 import simmerpoint.geometry.Point;
 import simmerpoint.geometry.Polygon;
 import simmerpoint.scenario.file.ScenarioReader;
+import simmerpoint.units.UnitSystem;
 
 /** Angles, masses and allowances of what is built. */
 class StructureTest {
     private static CutPlan plan(String text) throws Exception {
-        return CutPlan.of(ScenarioReader.parse("test", text, Path.of("")));
+        return CutPlan.of(ScenarioReader.parse("test", text, Path.of("")), UnitSystem.METRIC);
     }
 
     private static String dish(String surface) {

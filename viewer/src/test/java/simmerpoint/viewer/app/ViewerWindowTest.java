@@ -294,7 +294,7 @@ class ViewerWindowTest {
                 .forEach(MenuItem::fire));
         Label sentence = find("notice-sentence", Label.class);
         FxThread.until("it is written", () -> sentence.getText().startsWith("Written: "));
-        CutPlan plan = CutPlan.of(ScenarioReader.builtIn());
+        CutPlan plan = CutPlan.of(ScenarioReader.builtIn(), UnitSystem.METRIC);
         assertArrayEquals(
                 CutFiles.of(plan, Paper.A4, UnitSystem.METRIC).pdf().get(),
                 Files.readAllBytes(file),

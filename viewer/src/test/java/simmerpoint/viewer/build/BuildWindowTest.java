@@ -155,7 +155,7 @@ class BuildWindowTest {
                 menu.getItems().get(0).getText().contains("(PDF)"),
                 menu.getItems().toString());
         FxThread.run(() -> menu.getItems().get(0).fire());
-        CutPlan plan = CutPlan.of(ScenarioReader.builtIn());
+        CutPlan plan = CutPlan.of(ScenarioReader.builtIn(), UnitSystem.METRIC);
         assertArrayEquals(
                 CutFiles.of(plan, Paper.A4, UnitSystem.METRIC).pdf().get(),
                 Files.readAllBytes(folder.resolve("patterns.pdf")),
