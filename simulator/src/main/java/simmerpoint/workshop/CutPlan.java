@@ -86,7 +86,7 @@ public record CutPlan(
                 units,
                 stock,
                 rib,
-                rib.map(r -> StringRule.of(r.parabola(), r.rim())),
+                rib.map(r -> StringRule.of(r.parabola(), r.rim(), units)),
                 panels,
                 films,
                 SheetLayout.of(ribs(rib), stock.sheet(), stock.spacing(), "sheet"),
@@ -238,7 +238,7 @@ public record CutPlan(
         ribs(rib)
                 .forEach(piece -> centre.add(
                         piece.totalArea() * stock.ribMaterial().arealMass(),
-                        MassCentre.height(piece.outline()) - stock.belowCurve()));
+                        piece.outline().centroid().y() - stock.belowCurve()));
         Map<String, Double> areas = new HashMap<>();
         panels.forEach(piece -> areas.put(piece.name(), piece.outline().area()));
         double arealMass = stock.panelMaterial().arealMass() + FILM_AREAL_MASS;

@@ -63,7 +63,7 @@ class CutPlanTest {
     @Test
     void theStringIsTheSameAllAlongTheCurve() {
         Parabola parabola = new Parabola(0.5);
-        StringRule rule = StringRule.of(parabola, 0.6);
+        StringRule rule = StringRule.of(parabola, 0.6, UnitSystem.METRIC);
         assertEquals(0.6, rule.bar(), 1e-12);
         assertEquals(1.1, rule.string(), 1e-12);
         for (double r = 0; r <= 0.6; r += 0.1) {

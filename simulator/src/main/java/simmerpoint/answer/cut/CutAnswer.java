@@ -176,9 +176,10 @@ public final class CutAnswer {
             double wide = Math.max(0, chord * rib.hub() - dish.gapMetres());
             double hub = 2 * (NARROWEST + dish.gapMetres()) / chord;
             return wide < NARROWEST
-                    ? Optional.of("At the hub the strips are only " + fine(wide)
-                            + " wide, which tears and cannot be held: a hub of " + saw(hub) + " leaves them "
-                            + saw(NARROWEST) + ".")
+                    ? Optional.of(
+                            "At the hub the strips are " + (fine(wide).startsWith("less") ? "" : "only ") + fine(wide)
+                                    + " wide, which tears and cannot be held: a hub of " + saw(hub) + " leaves them "
+                                    + saw(NARROWEST) + ".")
                     : Optional.empty();
         });
     }
