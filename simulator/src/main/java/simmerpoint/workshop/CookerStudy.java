@@ -40,6 +40,25 @@ public record CookerStudy(FullStudy.Result answers, Optional<CutPlan> cut, Strin
         }
     }
 
+    /**
+     * What to cut alone, with watts and tolerances where the dish can be traced.
+     *
+     * @throws CuttingException if it cannot be built so
+     */
+    public static CutPlan cut(CheckedScenario read, UnitSystem units, TraceOptions options, Progress progress)
+            throws CuttingException {
+        CutPlan plan = CutPlan.of(read, units);
+        if (read.timeless().isPresent()) {
+            return plan;
+        }
+        try {
+            TraceOptions few = options.withRays(BuildTrace.USUAL_RAYS);
+            return plan.with(BuildTrace.run(read.scenario(), plan.checkedRadii(), few, progress));
+        } catch (ImpossibleSetupException e) {
+            return plan;
+        }
+    }
+
     private static CutPlan traced(CutPlan plan, TraceResult trace, TraceOptions options, Progress progress) {
         TraceOptions few = options.withRays(Math.min(options.rays(), BuildTrace.USUAL_RAYS));
         return plan.with(

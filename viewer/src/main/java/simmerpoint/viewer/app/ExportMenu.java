@@ -26,7 +26,6 @@ import simmerpoint.viewer.document.ScenarioDocument;
 import simmerpoint.viewer.live.LiveResults;
 import simmerpoint.viewer.live.LiveState;
 import simmerpoint.workshop.CookerStudy;
-import simmerpoint.workshop.CutPlan;
 
 /** Menu of all exports; writes the same files as the command line, by the same code. */
 final class ExportMenu extends TakeAwayMenu {
@@ -90,7 +89,10 @@ final class ExportMenu extends TakeAwayMenu {
     private Optional<Callable<byte[]>> cutting(Function<CutFiles, Supplier<byte[]>> file) {
         CheckedScenario read = document.readProperty().get();
         UnitSystem units = settings.unitsProperty().get();
-        return Optional.of(() -> file.apply(CutFiles.of(CutPlan.of(read, units), Paper.usual(units), units))
+        return Optional.of(() -> file.apply(CutFiles.of(
+                        CookerStudy.cut(read, units, TraceOptions.defaults(), Progress.NONE),
+                        Paper.usual(units),
+                        units))
                 .get());
     }
 

@@ -16,12 +16,10 @@ import simmerpoint.scenario.ScenarioException;
 import simmerpoint.scenario.checks.CheckedScenario;
 import simmerpoint.study.budget.BudgetResult;
 import simmerpoint.study.budget.BudgetStudy;
-import simmerpoint.study.build.BuildTrace;
 import simmerpoint.study.design.DesignGoal;
 import simmerpoint.study.design.DesignLimits;
 import simmerpoint.study.design.DesignResult;
 import simmerpoint.study.design.DesignStudy;
-import simmerpoint.study.trace.ImpossibleSetupException;
 import simmerpoint.study.trace.Progress;
 import simmerpoint.units.UnitSystem;
 import simmerpoint.viewer.comparison.CompareAll;
@@ -34,6 +32,7 @@ import simmerpoint.viewer.parts.QuestionTabs;
 import simmerpoint.viewer.parts.StudyPane;
 import simmerpoint.viewer.workspace.Workspace;
 import simmerpoint.workshop.BuildCost;
+import simmerpoint.workshop.CookerStudy;
 import simmerpoint.workshop.CutPlan;
 import simmerpoint.workshop.CuttingException;
 import simmerpoint.workshop.CuttingStock;
@@ -72,7 +71,9 @@ public final class BuildView extends BorderPane implements AutoCloseable {
     }
 
     private Node cut() {
-        OnDemandStudy<CutPlan> study = inUnits(study("cut plan", this::plan));
+        OnDemandStudy<CutPlan> study = inUnits(study(
+                "cut plan",
+                (read, progress) -> CookerStudy.cut(read, work.units().getValue(), work.asked(), progress)));
         StudyPane<CutPlan> pane = new StudyPane<>("cut", "Every piece, to scale.", work, study, this::cutPage);
         return pane.filling().automatic().takenAway(menu -> cutMenu(menu, pane));
     }
@@ -81,20 +82,6 @@ public final class BuildView extends BorderPane implements AutoCloseable {
     private <R> OnDemandStudy<R> inUnits(OnDemandStudy<R> study) {
         work.units().addListener((value, before, now) -> study.forget());
         return study;
-    }
-
-    /** With tolerances and watts, where the dish can be traced. */
-    private CutPlan plan(CheckedScenario read, Progress progress) throws CuttingException {
-        CutPlan plan = CutPlan.of(read, work.units().getValue());
-        if (read.timeless().isPresent()) {
-            return plan;
-        }
-        try {
-            return plan.with(BuildTrace.run(
-                    read.scenario(), plan.checkedRadii(), work.asked().withRays(BuildTrace.USUAL_RAYS), progress));
-        } catch (ImpossibleSetupException e) {
-            return plan;
-        }
     }
 
     private Node cutPage(CutPlan plan, UnitSystem units) {
