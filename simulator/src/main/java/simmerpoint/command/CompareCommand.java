@@ -89,7 +89,8 @@ final class CompareCommand extends StudyCommand {
         for (Path file : files) {
             scenarios.add(values(file));
         }
-        return Variants.of(scenarios.isEmpty() ? List.of(values(null)) : scenarios, keys);
+        List<ScenarioValues> all = scenarios.isEmpty() ? List.of(values(null)) : scenarios;
+        return reading(files.isEmpty() ? null : files.get(0), () -> Variants.of(all, keys));
     }
 
     private ScenarioValues values(Path file) throws ScenarioException {
