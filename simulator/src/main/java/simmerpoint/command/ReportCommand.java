@@ -5,13 +5,20 @@ import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import simmerpoint.report.AtomicFile;
 import simmerpoint.report.CookerReport;
+import simmerpoint.scenario.ScenarioException;
 import simmerpoint.scenario.checks.CheckedScenario;
+import simmerpoint.trial.TrialResult;
+import simmerpoint.trial.TrialStudy;
+import simmerpoint.trial.log.TrialLog;
 import simmerpoint.workshop.CookerStudy;
 
 /** Everything about one cooker on one page. */
@@ -38,6 +45,12 @@ final class ReportCommand extends InputCommand {
                     "The page (default: the scenario's name with .html in the current folder); - is standard output.")
     private String html;
 
+    @Option(
+            names = "--log",
+            paramLabel = "LOG",
+            description = "A log of the built cooker, as trial reads it, for a chapter of its own; as often as wanted.")
+    private List<Path> logs = new ArrayList<>();
+
     ReportCommand(Terminal terminal) {
         super(terminal);
     }
@@ -54,7 +67,7 @@ final class ReportCommand extends InputCommand {
         tellOddities(read);
         CookerStudy all =
                 study(ScenarioInput.name(file), progress -> CookerStudy.run(read, units, rays.options(), progress));
-        byte[] bytes = CookerReport.bytes(read, all, ScenarioInput.fileName(file), units);
+        byte[] bytes = CookerReport.bytes(read, all, trial(read), ScenarioInput.fileName(file), units);
         if (toTerminal) {
             terminal.out().write(bytes, 0, bytes.length);
             terminal.out().flush();
@@ -63,6 +76,19 @@ final class ReportCommand extends InputCommand {
             terminal.say(page + " is written: " + Math.max(1, bytes.length / 1000) + " kB, everything in one file.");
         }
         return 0;
+    }
+
+    /** What the logs say, if there are any. */
+    private Optional<TrialResult> trial(CheckedScenario read) throws WrongUse, ScenarioException {
+        if (logs.isEmpty()) {
+            return Optional.empty();
+        }
+        if (read.scenario().cooking().isEmpty()) {
+            throw new WrongUse("--log: a log heats water in a pan, and the scenario has a bare disc (plane).");
+        }
+        List<TrialLog> all = TrialLogs.read(logs);
+        return Optional.of(
+                study(ScenarioInput.name(file), progress -> TrialStudy.run(read, all, rays.options(), progress)));
     }
 
     /** Where to write, once it is sure that nothing of someone else's is lost there. */

@@ -11,8 +11,10 @@ import java.util.function.Supplier;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import simmerpoint.answer.trial.CardAnswer;
 import simmerpoint.answer.trial.ClassAnswer;
 import simmerpoint.answer.trial.TrialAnswer;
+import simmerpoint.input.InputFileException;
 import simmerpoint.report.AtomicFile;
 import simmerpoint.report.LessonFile;
 import simmerpoint.report.ResultFiles;
@@ -24,6 +26,10 @@ import simmerpoint.trial.ClassStudy;
 import simmerpoint.trial.TrialResult;
 import simmerpoint.trial.TrialStudy;
 import simmerpoint.trial.log.TrialLog;
+import simmerpoint.trial.spot.CardReading;
+import simmerpoint.trial.spot.CardResult;
+import simmerpoint.trial.spot.CardStudy;
+import simmerpoint.trial.spot.CardTable;
 
 /** Logs of a built cooker. */
 @Command(
@@ -67,6 +73,14 @@ final class TrialCommand extends StudyCommand {
             description = "Write a page to print for a lesson, with a blank log (PDF); needs no log.")
     private String sheet;
 
+    @Option(
+            names = "--card",
+            paramLabel = "FILE",
+            description =
+                    "In place of logs: widths or photographs of the spot on a card, to fit slope error and focal length. First "
+                            + "line from_middle_cm,width_cm or from_middle_cm,photo,pixels_per_cm.")
+    private Path card;
+
     TrialCommand(Terminal terminal) {
         super(terminal);
     }
@@ -87,7 +101,9 @@ final class TrialCommand extends StudyCommand {
             AtomicFile.write(Path.of(sheet), LessonFile.pdf(read.scenario(), units));
             tellBeside(sheet + " is written.");
         }
-        if (logs.size() == 1 && Files.isDirectory(logs.get(0))) {
+        if (card != null) {
+            ofCard(read);
+        } else if (logs.size() == 1 && Files.isDirectory(logs.get(0))) {
             ofClass(read, TrialLogs.ofClass(logs.get(0)));
         } else if (!logs.isEmpty()) {
             ofOne(read, TrialLogs.read(logs));
@@ -95,6 +111,22 @@ final class TrialCommand extends StudyCommand {
             throw new WrongUse("a log is missing; name one, a folder of them, or --sheet for a blank one");
         }
         return 0;
+    }
+
+    private void ofCard(CheckedScenario read) throws Exception {
+        if (!logs.isEmpty() || asBuilt != null) {
+            throw new WrongUse("--card stands alone, without logs and --as-built.");
+        }
+        List<CardReading> readings;
+        try {
+            readings = CardTable.read(card);
+        } catch (InputFileException e) {
+            throw new WrongUse(e.getMessage());
+        }
+        CardResult result =
+                study(ScenarioInput.name(file), progress -> CardStudy.run(read, readings, rays.options(), progress));
+        outputs.write(ResultFiles.of(result, units), terminal);
+        say(result, CardAnswer::brief, CardAnswer::of);
     }
 
     private void ofOne(CheckedScenario read, List<TrialLog> all) throws Exception {

@@ -16,7 +16,8 @@ public final class Documents {
             DesignQuantities.DOCUMENT,
             CutQuantities.DOCUMENT,
             TrialQuantities.DOCUMENT,
-            ClassQuantities.DOCUMENT);
+            ClassQuantities.DOCUMENT,
+            CardQuantities.DOCUMENT);
 
     private Documents() {}
 }

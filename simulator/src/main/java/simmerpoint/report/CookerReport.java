@@ -3,6 +3,7 @@ package simmerpoint.report;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import simmerpoint.answer.Item;
 import simmerpoint.answer.trace.KeyFigures;
@@ -11,6 +12,7 @@ import simmerpoint.drawing.output.XmlWriter;
 import simmerpoint.quantities.OneLine;
 import simmerpoint.scenario.checks.CheckedScenario;
 import simmerpoint.study.FullStudy;
+import simmerpoint.trial.TrialResult;
 import simmerpoint.units.UnitSystem;
 import simmerpoint.workshop.CookerStudy;
 
@@ -25,11 +27,14 @@ public final class CookerReport {
     private final CheckedScenario read;
     private final FullStudy.Result result;
     private final CookerStudy all;
+    private final Optional<TrialResult> trial;
     private final UnitSystem system;
     private final String fileName;
 
-    private CookerReport(CheckedScenario read, CookerStudy all, UnitSystem system, String fileName) {
+    private CookerReport(
+            CheckedScenario read, CookerStudy all, Optional<TrialResult> trial, UnitSystem system, String fileName) {
         this.read = read;
+        this.trial = trial;
         this.all = all;
         this.result = all.answers();
         this.system = system;
@@ -45,7 +50,13 @@ public final class CookerReport {
      * @param system units of the page
      */
     public static byte[] bytes(CheckedScenario read, CookerStudy all, String fileName, UnitSystem system) {
-        return new CookerReport(read, all, system, fileName).bytes();
+        return bytes(read, all, Optional.empty(), fileName, system);
+    }
+
+    /** The same with a chapter on logs of the built cooker. */
+    public static byte[] bytes(
+            CheckedScenario read, CookerStudy all, Optional<TrialResult> trial, String fileName, UnitSystem system) {
+        return new CookerReport(read, all, trial, system, fileName).bytes();
     }
 
     /** Whether {@code text}, the begin of a file, is that of a page of ours. */
@@ -103,10 +114,19 @@ public final class CookerReport {
         result.aim().ifPresent(aim -> chapters.add(make.aim(aim)));
         chapters.add(make.budget(result.budget()));
         chapters.add(CutFiles.chapter(all, system));
+        trial.ifPresent(logs -> chapters.add(TrialChapter.of(logs, system)));
         chapters.add(care(chapters));
         chapters.add(ScenarioChapter.of(read, fileName));
-        chapters.add(make.howItWasWorkedOut(chapters, fileName));
+        chapters.add(make.howItWasWorkedOut(chapters, fileName, logs()));
         return chapters;
+    }
+
+    /** How the command line names the logs. */
+    private List<String> logs() {
+        return trial.stream()
+                .flatMap(logs -> logs.logs().stream())
+                .map(log -> log.file().getFileName().toString())
+                .toList();
     }
 
     /** The cautions of all chapters, those by the hottest light first. */

@@ -133,7 +133,7 @@ final class ReportChapters {
     }
 
     /** Errors and origin of all figures, chapter by chapter, and how to get the same page again. */
-    HtmlChapter howItWasWorkedOut(List<HtmlChapter> chapters, String fileName) {
+    HtmlChapter howItWasWorkedOut(List<HtmlChapter> chapters, String fileName, List<String> logs) {
         HtmlChapter own = HtmlChapter.of("origin", "How this was worked out", List.of());
         return own.with(0, pen -> {
             errors(
@@ -151,7 +151,7 @@ final class ReportChapters {
                                     + " mirrors and of chance, made this page. The same scenario, version and seed give the"
                                     + " same page, byte by byte, on any computer:")
                     .line();
-            pen.open("pre").leaf("code", command(fileName)).close("pre").line();
+            pen.open("pre").leaf("code", command(fileName, logs)).close("pre").line();
         });
     }
 
@@ -162,9 +162,13 @@ final class ReportChapters {
         }
     }
 
-    private String command(String fileName) {
-        String plain = fileName.matches("[A-Za-z0-9._-]+") ? fileName : "scenario.yaml";
-        StringBuilder line = new StringBuilder("simmerpoint report ").append(plain);
+    private static String plain(String name, String otherwise) {
+        return name.matches("[A-Za-z0-9._-]+") ? name : otherwise;
+    }
+
+    private String command(String fileName, List<String> logs) {
+        StringBuilder line = new StringBuilder("simmerpoint report ").append(plain(fileName, "scenario.yaml"));
+        logs.forEach(log -> line.append(" --log ").append(plain(log, "log.csv")));
         if (trace.run().rays() != TraceOptions.DEFAULT_RAYS) {
             line.append(" --rays ").append(trace.run().rays());
         }

@@ -5,6 +5,7 @@ import simmerpoint.drawing.Sheet;
 import simmerpoint.drawing.output.PngFile;
 import simmerpoint.quantities.AimQuantities;
 import simmerpoint.quantities.BudgetQuantities;
+import simmerpoint.quantities.CardQuantities;
 import simmerpoint.quantities.ClassQuantities;
 import simmerpoint.quantities.CompareQuantities;
 import simmerpoint.quantities.CutQuantities;
@@ -26,6 +27,7 @@ import simmerpoint.study.trace.TraceResult;
 import simmerpoint.study.trace.WarmingResult;
 import simmerpoint.trial.ClassResult;
 import simmerpoint.trial.TrialResult;
+import simmerpoint.trial.spot.CardResult;
 import simmerpoint.units.UnitSystem;
 import simmerpoint.workshop.CutPlan;
 
@@ -95,6 +97,11 @@ public record ResultFiles(Supplier<byte[]> json, Supplier<byte[]> csv, Supplier<
     /** Of a class of cookers. */
     public static ResultFiles of(ClassResult result, UnitSystem units) {
         return of(ClassQuantities.DOCUMENT, result, () -> ClassPicture.sheet(result, units));
+    }
+
+    /** Of a spot on a card. */
+    public static ResultFiles of(CardResult result, UnitSystem units) {
+        return of(CardQuantities.DOCUMENT, result, () -> CardPicture.sheet(result, units));
     }
 
     private static <R> ResultFiles of(Document<R> document, R result, Supplier<Sheet> png) {

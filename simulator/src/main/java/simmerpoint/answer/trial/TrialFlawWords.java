@@ -1,7 +1,6 @@
 package simmerpoint.answer.trial;
 
 import simmerpoint.answer.words.FigureFormat;
-import simmerpoint.sampling.Estimate;
 import simmerpoint.trial.fit.FlawLikelihood;
 import simmerpoint.trial.fit.FlawStep.Way;
 import simmerpoint.trial.fit.NextMeasurement;
@@ -61,8 +60,8 @@ record TrialFlawWords(FigureFormat figures) {
 
     /** What to do next and what it would show. */
     String next(NextMeasurement next) {
-        String shows = figures.plainWatts(exact(next.firstExpects())) + " if it is \u201c" + plain(next.first())
-                + "\u201d, " + figures.plainWatts(exact(next.secondExpects())) + " if it is \u201c"
+        String shows = watts(next.firstExpects()) + " if it is \u201c" + plain(next.first())
+                + "\u201d, " + watts(next.secondExpects()) + " if it is \u201c"
                 + plain(next.second()) + "\u201d";
         String size = figures.length(next.size(), 1);
         return switch (next.kind()) {
@@ -74,8 +73,9 @@ record TrialFlawWords(FigureFormat figures) {
         };
     }
 
-    private static Estimate exact(double watts) {
-        return Estimate.exact(watts);
+    /** Two digits: what one further trial tells. */
+    private static String watts(double watts) {
+        return FigureFormat.rounded(watts, 2) + FigureFormat.NBSP + "W";
     }
 
     /** "40 %", to the nearest whole one. */

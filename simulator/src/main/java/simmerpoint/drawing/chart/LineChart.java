@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.function.Consumer;
 import simmerpoint.drawing.Box;
 import simmerpoint.drawing.Canvas;
+import simmerpoint.drawing.Circle;
 import simmerpoint.drawing.Drawing;
 import simmerpoint.drawing.Style;
 import simmerpoint.drawing.Text;
@@ -19,6 +20,7 @@ public final class LineChart implements Drawing {
     private static final double MARKS = 20;
     private static final double NAME = 16;
     private static final double LOW = 128;
+    private static final double DOT = 3;
     private static final double LEVEL_WORDS = 0.45;
 
     private final String title;
@@ -67,6 +69,15 @@ public final class LineChart implements Drawing {
         legend.line(style.sample(), words);
         hasKey = true;
         return curve(style, points);
+    }
+
+    /** Adds dots at points, each x and y, and tells below what they are. */
+    public LineChart dots(List<double[]> points, String words) {
+        legend.with(2 * DOT, (canvas, x, y) -> canvas.draw(Style.PLAIN_MARK, new Circle(x + DOT, y - 4, DOT)), words);
+        hasKey = true;
+        curves.add(plot -> points.forEach(p -> plot.canvas()
+                .draw(Style.CURVE_MARK, new Circle(plot.x().at(p[0]), plot.y().within(p[1]), DOT))));
+        return this;
     }
 
     /** Adds a level line with words below it at the left. */
