@@ -16,15 +16,16 @@ import simmerpoint.target.FluxMap;
 
 /**
  * Fits slope error and focal length to the widths of the spot on a card. Widths are traced on a grid of both, a bare card square to the axis
- * in place of the pan and the dish aimed dead on, and taken as straight between; both have the doubt of the scenario before, by a log-normal
+ * in place of the pan and the dish aimed dead on; between, their squares run straight with the square of the slope error and as a
+ * parabola with the focal length, as blur and defocus add in squares. Both have the doubt of the scenario before, by a log-normal
  * and a normal law (Bayes' rule on a fine grid).
  */
 public final class CardStudy {
     /** Slope errors that are traced, times the planned one. */
-    private static final double[] ROUGH = {0.25, 0.5, 0.75, 1, 1.5, 2, 3, 4};
+    private static final double[] ROUGH = {0.25, 1, 2, 4};
 
     /** Focal lengths that are traced, times the planned one. */
-    private static final double[] LONG = {0.88, 0.92, 0.96, 1, 1.04, 1.08, 1.12};
+    private static final double[] LONG = {0.9, 0.95, 1, 1.05, 1.1};
 
     private static final double SMOOTHEST = 1e-3;
 
@@ -115,13 +116,17 @@ public final class CardStudy {
         double[] means = new double[2];
         double[] squares = new double[2];
         double best = Double.POSITIVE_INFINITY;
+        double[] likeliest = {0, 1, 1};
         double[][] all = new double[(FINE + 1) * (FINE + 1)][];
         for (int a = 0; a < all.length; a++) {
             double rough = ROUGH[0] * Math.pow(ROUGH[ROUGH.length - 1] / ROUGH[0], a / (FINE + 1) / (double) FINE);
             double longer = LONG[0] + (LONG[LONG.length - 1] - LONG[0]) * (a % (FINE + 1)) / FINE;
             double misfit = misfit(between(widths, rough, longer)) + prior(rough, longer);
             all[a] = new double[] {misfit, rough, longer};
-            best = Math.min(best, misfit);
+            if (misfit < best) {
+                best = misfit;
+                likeliest = all[a];
+            }
         }
         for (double[] one : all) {
             double weight = Math.exp((best - one[0]) / 2);
@@ -136,12 +141,11 @@ public final class CardStudy {
             means[p] /= sum;
             deviations[p] = Math.sqrt(Math.max(0, squares[p] / sum - means[p] * means[p]));
         }
-        return result(widths, means, deviations);
+        return result(between(widths, likeliest[1], likeliest[2]), between(widths, 1, 1), means, deviations);
     }
 
-    private CardResult result(double[][][] widths, double[] means, double[] deviations) {
-        double[] planned = between(widths, 1, 1);
-        double[] fitted = between(widths, means[0], means[1]);
+    /** Widths are those of the likeliest dish; the figures are means, which may lie between two dishes that fit alike. */
+    private CardResult result(double[] fitted, double[] planned, double[] means, double[] deviations) {
         List<CardResult.Point> points = new ArrayList<>();
         for (int k = 0; k < readings.size(); k++) {
             points.add(new CardResult.Point(readings.get(k), planned[k], fitted[k]));
@@ -170,18 +174,33 @@ public final class CardStudy {
         return a * a + b * b;
     }
 
-    /** Straight in both between the traced ones. */
+    /** Widths of a dish between the traced ones. */
     private static double[] between(double[][][] widths, double rough, double longer) {
         int s = below(ROUGH, rough);
-        int f = below(LONG, longer);
-        double u = (rough - ROUGH[s]) / (ROUGH[s + 1] - ROUGH[s]);
-        double v = (longer - LONG[f]) / (LONG[f + 1] - LONG[f]);
+        double u = (rough * rough - ROUGH[s] * ROUGH[s]) / (ROUGH[s + 1] * ROUGH[s + 1] - ROUGH[s] * ROUGH[s]);
         double[] found = new double[widths[0][0].length];
         for (int k = 0; k < found.length; k++) {
-            found[k] = (1 - u) * ((1 - v) * widths[s][f][k] + v * widths[s][f + 1][k])
-                    + u * ((1 - v) * widths[s + 1][f][k] + v * widths[s + 1][f + 1][k]);
+            double square = (1 - u) * square(widths[s], k, longer) + u * square(widths[s + 1], k, longer);
+            found[k] = Math.sqrt(Math.max(0, square));
         }
         return found;
+    }
+
+    /** The parabola through the squares at the three nearest focal lengths. */
+    private static double square(double[][] widths, int k, double longer) {
+        int middle = 1;
+        while (middle < LONG.length - 2 && Math.abs(LONG[middle + 1] - longer) < Math.abs(LONG[middle] - longer)) {
+            middle++;
+        }
+        double sum = 0;
+        for (int a = middle - 1; a <= middle + 1; a++) {
+            double weight = widths[a][k] * widths[a][k];
+            for (int b = middle - 1; b <= middle + 1; b++) {
+                weight *= a == b ? 1 : (longer - LONG[b]) / (LONG[a] - LONG[b]);
+            }
+            sum += weight;
+        }
+        return sum;
     }
 
     private static int below(double[] nodes, double value) {

@@ -16,6 +16,9 @@ import java.util.stream.IntStream;
 public record SpotProfile(double x, double y, double halfRadius, double radius50, double radius90) {
     private static final double HALF = 0.5;
 
+    /** Rings that count as one, since each alone has few cells. */
+    private static final int MIDDLE = 4;
+
     /**
      * Of brightness on a grid.
      *
@@ -80,9 +83,13 @@ public record SpotProfile(double x, double y, double halfRadius, double radius50
             count[(int) radius[k]]++;
         }
         double most = 0;
+        double inner = 0;
+        double cells = 0;
         for (int r = 0; r < rings; r++) {
+            inner += r < MIDDLE ? mean[r] : 0;
+            cells += r < MIDDLE ? count[r] : 0;
             mean[r] = count[r] > 0 ? mean[r] / count[r] : 0;
-            most = Math.max(most, count[r] >= 4 ? mean[r] : 0);
+            most = r < MIDDLE ? inner / Math.max(1, cells) : Math.max(most, mean[r]);
         }
         int last = rings - 2;
         while (last > 0 && mean[last] < HALF * most) {

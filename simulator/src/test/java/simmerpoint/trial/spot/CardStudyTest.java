@@ -30,7 +30,7 @@ class CardStudyTest {
         CardResult found = CardStudy.run(read, readings(widths), OPTIONS, Progress.NONE);
         assertEquals(0.009, found.slopeError().value(), 3 * found.slopeError().standardError());
         assertEquals(0.82, found.focalLength().value(), 3 * found.focalLength().standardError());
-        assertTrue(found.misfit() < 1, () -> "" + found.misfit());
+        assertTrue(found.misfit() < 1, () -> found.toString());
         assertTrue(found.slopeError().value() > 0.006, () -> "" + found.slopeError());
     }
 

@@ -39,15 +39,16 @@ class SpotPhotoTest {
         return file;
     }
 
-    /** Gaussian: half of the light and half of the brightness at σ√(2 ln 2), nine tenths at σ√(2 ln 10) (closed form). */
+    /** Gaussian: half of the light and half of the brightness at σ√(2 ln 2), the share q at σ√(−2 ln(1 − q)) (closed form). */
     @Test
     void aGaussianSpotHasItsRadii() throws Exception {
         SpotPhoto spot = SpotPhoto.read(photo(0.8), 1000);
         double sigma = SIGMA / 1000;
         assertEquals(sigma * Math.sqrt(2 * Math.log(2)), spot.profile().halfRadius(), 0.02 * sigma);
         assertEquals(sigma * Math.sqrt(2 * Math.log(2)), spot.profile().radius50(), 0.04 * sigma);
-        // What is fainter than a fiftieth is cut off, which takes 2 % of the light and 2 % of this radius.
-        assertEquals(sigma * Math.sqrt(2 * Math.log(10)), spot.profile().radius90(), 0.06 * sigma);
+        // What is fainter than a fiftieth of the middle is cut off, a fiftieth of the light: nine tenths of the rest
+        // are 0.882 of all.
+        assertEquals(sigma * Math.sqrt(-2 * Math.log(1 - 0.882)), spot.profile().radius90(), 0.03 * sigma);
         assertEquals(0.030, spot.profile().x(), 0.001);
         assertEquals(-0.015, spot.profile().y(), 0.001);
         assertEquals(0, spot.saturated());
