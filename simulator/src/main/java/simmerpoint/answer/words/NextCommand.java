@@ -20,7 +20,9 @@ public enum NextCommand {
     /** The search. */
     DESIGN("design", "which dish to build"),
     /** Building. */
-    CUT("cut", "what to cut");
+    CUT("cut", "what to cut"),
+    /** What the light can burn. */
+    SAFETY("safety", "what it can burn, and how far away");
 
     private final String command;
     private final String tells;

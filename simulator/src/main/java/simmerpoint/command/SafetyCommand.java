@@ -1,0 +1,54 @@
+package simmerpoint.command;
+
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.function.Supplier;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import simmerpoint.answer.safety.SafetyAnswer;
+import simmerpoint.drawing.output.Paper;
+import simmerpoint.report.ResultFiles;
+import simmerpoint.report.SafetySheet;
+import simmerpoint.safety.SafetyResult;
+import simmerpoint.safety.SafetyStudy;
+import simmerpoint.scenario.Scenario;
+import simmerpoint.scenario.checks.CheckedScenario;
+
+/** What it can burn, and how far away. */
+@Command(
+        name = "safety",
+        mixinStandardHelpOptions = true,
+        versionProvider = RootCommand.Versions.class,
+        description = "What the light can burn or light, how far from the focus, with the pan and without it.",
+        sortOptions = false)
+final class SafetyCommand extends ScenarioCommand {
+    @Option(names = "--pdf", paramLabel = "FILE", description = "Write a sheet of one page to keep with the cooker.")
+    private String pdf;
+
+    SafetyCommand(Terminal terminal) {
+        super(terminal);
+    }
+
+    @Override
+    public Integer call() throws Exception {
+        outputs.check(file, named());
+        CheckedScenario read = read();
+        Scenario scenario = read.atOneMoment();
+        tellOddities(read);
+        SafetyResult result =
+                study(name(), progress -> SafetyStudy.run(scenario, rays.options(SafetyStudy.USUAL_RAYS), progress));
+        outputs.write(ResultFiles.of(result, units), more(result), terminal);
+        say(result, SafetyAnswer::brief, SafetyAnswer::of);
+        return 0;
+    }
+
+    private Map<String, String> named() {
+        Map<String, String> names = new TreeMap<>();
+        names.put("--pdf", pdf);
+        return names;
+    }
+
+    private Map<String, Supplier<byte[]>> more(SafetyResult result) {
+        return pdf == null ? Map.of() : Map.of(pdf, () -> SafetySheet.pdf(result, Paper.usual(units)));
+    }
+}

@@ -1,0 +1,108 @@
+package simmerpoint.quantities;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Stream;
+import simmerpoint.geometry.Vec;
+import simmerpoint.safety.HotPlace;
+import simmerpoint.safety.SafetyResult;
+import simmerpoint.safety.YardRisks;
+import simmerpoint.safety.field.Reach;
+import simmerpoint.safety.field.Way;
+import simmerpoint.safety.field.YardLight;
+import simmerpoint.safety.risk.Hazard;
+import simmerpoint.sampling.Estimate;
+
+/** What {@code safety} finds; its table has one row for each hazard, with the pan and without. */
+public final class SafetyQuantities {
+    private static final List<String> HAZARDS =
+            Stream.of(Hazard.values()).map(Hazard::word).toList();
+
+    private static final Fields<YardLight.Irradiance> LIGHT = Fields.<YardLight.Irradiance>none()
+            .estimate(
+                    "reflected_W_m2",
+                    "light of the mirrors: most that one side of a small surface gets, however it is turned",
+                    light -> new Estimate(light.reflected(), light.standardError()))
+            .number(
+                    "reflected_least_W_m2",
+                    "the side that gets most gets no less than this",
+                    YardLight.Irradiance::reflectedLeast)
+            .number(
+                    "direct_W_m2",
+                    "sunlight that reaches it, on a side that faces the sun",
+                    YardLight.Irradiance::direct)
+            .number("together_W_m2", "both together", YardLight.Irradiance::together);
+
+    private static final Fields<HotPlace> HOT = Fields.<HotPlace>none()
+            .vector(
+                    "place_m",
+                    "towards the sun, to the right of whoever faces it, up; from the ground under the mount",
+                    hot -> parts(hot.place()))
+            .include(HotPlace::light, LIGHT);
+
+    private static final Fields<Reach> REACH = Fields.<Reach>none()
+            .text(
+                    "hazard",
+                    "what the light can do",
+                    HAZARDS,
+                    reach -> reach.hazard().word())
+            .number(
+                    "flux_W_m2",
+                    "least light that does it",
+                    reach -> reach.hazard().wattsPerSquareMetre())
+            .optionalEstimate("axis_m", "how far from the focus along the axis, away from the dish", way(Way.AXIS))
+            .optionalEstimate("rim_m", "the same off the axis, as far out as the light goes", way(Way.RIM))
+            .optionalEstimate("side_m", "the same sideways", way(Way.SIDE))
+            .optionalEstimate("dish_m", "the same towards the dish", way(Way.DISH))
+            .optionalEstimate("level_m", "farthest from under the focus, measured level", Reach::level)
+            .optionalEstimate("height_m", "highest place, above the ground", Reach::height);
+
+    private static final Fields<YardRisks> RISKS = Fields.<YardRisks>none()
+            .group("hottest", "where there is most light of the mirrors", YardRisks::hottest, HOT)
+            .group("ground", "where the ground gets most of it", YardRisks::ground, HOT)
+            .rows("reaches", "how far each hazard reaches, mildest first", YardRisks::reaches, REACH);
+
+    private static final Fields<SafetyResult.RunInfo> RUN = Fields.<SafetyResult.RunInfo>none()
+            .whole("rays", "number of rays", SafetyResult.RunInfo::rays)
+            .whole("threads", "number of threads", SafetyResult.RunInfo::threads)
+            .number("trace_seconds", "wall time of the light field", SafetyResult.RunInfo::seconds);
+
+    private static final Fields<SafetyResult> FIELDS = Fields.<SafetyResult>none()
+            .number("people_away_m", "how far from the focus people stay", SafetyResult::people)
+            .number("things_away_m", "how far from the focus things that burn stay", SafetyResult::things)
+            .group("pan_in_place", "with the pan in place", SafetyResult::standing, RISKS)
+            .group("pan_taken_away", "with the pan taken away", SafetyResult::taken, RISKS)
+            .group("run", "differs from run to run", SafetyResult::run, RUN);
+
+    /** A row of the table. */
+    private record Row(boolean pan, Reach reach) {}
+
+    private static final Fields<Row> ROW = Fields.<Row>none()
+            .flag("pan_in_place", "whether the pan is in place", Row::pan)
+            .include(Row::reach, REACH);
+
+    /** All of it. */
+    public static final Document<SafetyResult> DOCUMENT = new Document<>(
+            "safety",
+            result -> result.scenario().title(),
+            SafetyResult::seed,
+            FIELDS,
+            new Table<>(ROW, SafetyQuantities::rows));
+
+    private SafetyQuantities() {}
+
+    private static Function<Reach, Optional<Estimate>> way(Way way) {
+        return reach -> reach.of(way);
+    }
+
+    private static double[] parts(Vec place) {
+        return new double[] {place.x(), place.y(), place.z()};
+    }
+
+    private static Stream<Row> rows(SafetyResult result) {
+        return Stream.concat(
+                result.standing().reaches().stream().map(reach -> new Row(true, reach)),
+                result.taken().reaches().stream().map(reach -> new Row(false, reach)));
+    }
+}
