@@ -35,8 +35,9 @@ final class SafetyCommand extends ScenarioCommand {
         CheckedScenario read = read();
         Scenario scenario = read.atOneMoment();
         tellOddities(read);
-        SafetyResult result =
-                study(name(), progress -> SafetyStudy.run(scenario, rays.options(SafetyStudy.USUAL_RAYS), progress));
+        boolean seasons = !isBrief();
+        SafetyResult result = study(
+                name(), progress -> SafetyStudy.run(scenario, seasons, rays.options(SafetyStudy.USUAL_RAYS), progress));
         outputs.write(ResultFiles.of(result, units), more(result), terminal);
         say(result, SafetyAnswer::brief, SafetyAnswer::of);
         return 0;

@@ -2,15 +2,24 @@ package simmerpoint.quantities;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import simmerpoint.geometry.Vec;
 import simmerpoint.safety.HotPlace;
 import simmerpoint.safety.SafetyResult;
 import simmerpoint.safety.YardRisks;
+import simmerpoint.safety.eyes.Glare;
 import simmerpoint.safety.field.Reach;
 import simmerpoint.safety.field.Way;
 import simmerpoint.safety.field.YardLight;
+import simmerpoint.safety.kitchen.KitchenRisks;
+import simmerpoint.safety.parked.OffAxis;
+import simmerpoint.safety.parked.ParkedHour;
+import simmerpoint.safety.parked.ParkedResult;
+import simmerpoint.safety.parked.ParkedSpot;
+import simmerpoint.safety.parked.ParkedWay;
+import simmerpoint.safety.parked.Parking;
 import simmerpoint.safety.risk.Hazard;
 import simmerpoint.sampling.Estimate;
 
@@ -63,6 +72,64 @@ public final class SafetyQuantities {
             .group("ground", "where the ground gets most of it", YardRisks::ground, HOT)
             .rows("reaches", "how far each hazard reaches, mildest first", YardRisks::reaches, REACH);
 
+    private static final Fields<ParkedSpot> SPOT = Fields.<ParkedSpot>none()
+            .estimate(
+                    "hottest_W_m2",
+                    "hottest light of mirrors and sun together; 0 if the mirrors throw none",
+                    spot -> new Estimate(spot.flux(), spot.standardError()))
+            .vector(
+                    "place_m",
+                    "where that is: level to where the dish faces, to the right of that, up; from the ground under the mount",
+                    spot -> parts(spot.place()))
+            .number("ground_W_m2", "most on the ground, 0 if the mirrors throw none there", ParkedSpot::groundFlux)
+            .number(
+                    "smoulder_reach_m",
+                    "level distance from under the mount up to which wood left for long smoulders, 0 for none",
+                    ParkedSpot::smoulderReach);
+
+    private static final Fields<OffAxis> OFF_AXIS = Fields.<OffAxis>none()
+            .number("off_axis_rad", "angle between the sun and the dish\u2019s axis", OffAxis::radians)
+            .include(OffAxis::spot, SPOT);
+
+    private static final Fields<ParkedHour> HOUR = Fields.<ParkedHour>none()
+            .time("time", "by the clock of the place", hour -> Optional.of(hour.time()))
+            .number("elevation_rad", "height of the sun", ParkedHour::sunElevationRadians)
+            .number("off_axis_rad", "angle between the sun and the dish\u2019s axis", ParkedHour::offAxisRadians)
+            .include(ParkedHour::spot, SPOT);
+
+    private static final Fields<ParkedWay> PARKED_WAY = Fields.<ParkedWay>none()
+            .word("parking", "how it is left", Parking.class, ParkedWay::parking)
+            .number("azimuth_rad", "where the dish faces, from north over east", ParkedWay::azimuthRadians)
+            .number("elevation_rad", "of its axis", ParkedWay::elevationRadians)
+            .rows("hours", "with the sun up", ParkedWay::hours, HOUR);
+
+    private static final Fields<ParkedResult> PARKED = Fields.<ParkedResult>none()
+            .rows("off_axis", "its light as the sun moves away from the axis", ParkedResult::offAxis, OFF_AXIS)
+            .rows("ways", "ways to leave it uncovered; none without a place", ParkedResult::ways, PARKED_WAY);
+
+    private static final Fields<Glare> GLARE = Fields.<Glare>none()
+            .number("suns", "brightness of the mirror\u2019s sun, in suns", Glare::suns)
+            .number(
+                    "burn_angle_rad",
+                    "width from which on it damages a retina within a blink; null if never",
+                    Glare::burnAngle)
+            .number("burn_m", "up to this distance from the focus it is so wide", Glare::burnMetres)
+            .number("cone_rad", "half-angle about the axis within which light past the focus goes", Glare::coneRadians)
+            .number("lowest_rad", "elevation of the lowest of that light", Glare::lowestRadians);
+
+    private static final Fields<KitchenRisks> KITCHEN = Fields.<KitchenRisks>none()
+            .number("empty_C", "hottest place of the empty pan\u2019s bottom", KitchenRisks::emptyCelsius)
+            .number("food_C", "the same under food that lies still", KitchenRisks::foodCelsius)
+            .optionalNumber(
+                    "dry_s",
+                    "from the first boil until all water is steam, likely; null if it makes next to none",
+                    SafetyQuantities::dry)
+            .number("handle_W_m2", "most light on a handle, sun included", KitchenRisks::handle)
+            .number(
+                    "handle_rad",
+                    "where that handle points, level, from the way towards the sun to the right",
+                    KitchenRisks::handleRadians);
+
     private static final Fields<SafetyResult.RunInfo> RUN = Fields.<SafetyResult.RunInfo>none()
             .whole("rays", "number of rays", SafetyResult.RunInfo::rays)
             .whole("threads", "number of threads", SafetyResult.RunInfo::threads)
@@ -73,6 +140,9 @@ public final class SafetyQuantities {
             .number("things_away_m", "how far from the focus things that burn stay", SafetyResult::things)
             .group("pan_in_place", "with the pan in place", SafetyResult::standing, RISKS)
             .group("pan_taken_away", "with the pan taken away", SafetyResult::taken, RISKS)
+            .group("parked", "left uncovered and not aimed", SafetyResult::parked, PARKED)
+            .group("glare", "for whoever looks into its light; indicative", SafetyResult::glare, GLARE)
+            .optionalGroup("kitchen", "food, pan and handle", SafetyResult::kitchen, KITCHEN)
             .group("run", "differs from run to run", SafetyResult::run, RUN);
 
     /** A row of the table. */
@@ -94,6 +164,12 @@ public final class SafetyQuantities {
 
     private static Function<Reach, Optional<Estimate>> way(Way way) {
         return reach -> reach.of(way);
+    }
+
+    private static OptionalDouble dry(KitchenRisks kitchen) {
+        return kitchen.dryHours().stream()
+                .mapToDouble(hours -> 3600 * hours.likely())
+                .findFirst();
     }
 
     private static double[] parts(Vec place) {

@@ -1,5 +1,9 @@
 package simmerpoint.safety;
 
+import java.util.Optional;
+import simmerpoint.safety.eyes.Glare;
+import simmerpoint.safety.kitchen.KitchenRisks;
+import simmerpoint.safety.parked.ParkedResult;
 import simmerpoint.safety.risk.Hazard;
 import simmerpoint.scenario.Scenario;
 
@@ -9,10 +13,21 @@ import simmerpoint.scenario.Scenario;
  * @param scenario the cooker
  * @param standing with the pan in place
  * @param taken with the pan taken away; the same for a bare disc, which stops nothing
+ * @param parked what it does when it is left uncovered
+ * @param glare what somebody sees who looks into its light
+ * @param kitchen what the light does to food, pan and handle; empty for a bare disc
  * @param seed of the rays
  * @param run what differs from run to run
  */
-public record SafetyResult(Scenario scenario, YardRisks standing, YardRisks taken, long seed, RunInfo run) {
+public record SafetyResult(
+        Scenario scenario,
+        YardRisks standing,
+        YardRisks taken,
+        ParkedResult parked,
+        Glare glare,
+        Optional<KitchenRisks> kitchen,
+        long seed,
+        RunInfo run) {
     /**
      * What differs from run to run.
      *

@@ -22,12 +22,14 @@ public final class SafetyAnswer {
     private final SafetyResult result;
     private final FigureFormat figures;
     private final ReachWords reach;
+    private final ParkedWords parked;
     private final boolean pan;
 
     private SafetyAnswer(SafetyResult result, UnitSystem system) {
         this.result = result;
         figures = new FigureFormat(system);
         reach = new ReachWords(result, system);
+        parked = new ParkedWords(result.parked(), figures);
         pan = result.scenario().target() instanceof Pan;
     }
 
@@ -41,7 +43,8 @@ public final class SafetyAnswer {
         SafetyAnswer answer = new SafetyAnswer(result, system);
         SectionBuilder out = Section.headed(answer.reach.verdict())
                 .add(answer.reach.shortTable())
-                .say(answer.hottest());
+                .say(answer.hottest())
+                .say(answer.parked.brief());
         return ShortAnswer.of(
                 result.scenario().title(),
                 out,
@@ -68,6 +71,9 @@ public final class SafetyAnswer {
                         "Distances are from the focus. Along the axis is away from the dish; to the rim is off the axis as far"
                                 + " out as the light goes; level is measured along the ground from under the focus.")
                 .build());
+        sections.add(parked.section());
+        sections.add(new GlareWords(result, figures).section());
+        result.kitchen().ifPresent(kitchen -> sections.add(new KitchenWords(kitchen, result, figures).section()));
         sections.add(Section.headed(Cautions.HEADING)
                 .addAll(Cautions.items(
                         result.cautionFlux(),

@@ -27,13 +27,14 @@ final class ParkedLight {
     private static final double FINE_CELL = 0.015;
     private static final double SURE = 2;
 
+    /** Weaker light of the mirrors counts as none, W/m². */
+    private static final double LEAST = 5;
+
     private final Scenario dish;
     private final TraceOptions options;
 
     ParkedLight(Scenario scenario, TraceOptions options) {
-        dish = scenario.withTarget(new Plane(0.02, 0))
-                .withStand(Stand.AT_FOCUS)
-                .withCooking(Optional.empty());
+        dish = scenario.withTarget(new Plane(0.02, 0)).withStand(Stand.AT_FOCUS).withCooking(Optional.empty());
         this.options = options;
     }
 
@@ -46,21 +47,27 @@ final class ParkedLight {
      * @param beam W/m²
      */
     ParkedSpot at(double axisElevation, double up, double side, double beam, Progress progress) {
-        Scenario parked = dish.withSun(new Sunlight(axisElevation, beam, dish.sun().shape()))
+        Scenario parked = dish.withSun(
+                        new Sunlight(axisElevation, beam, dish.sun().shape()))
                 .withAim(dish.aim().deadOn().withDrift(up, side));
         FieldBox wide = wide(parked);
         YardLight coarse = cast(parked, wide, progress);
         LightField field = coarse.fields().get(0);
         Vec hot = coarse.hottest();
-        Vec half = new Vec(FINE_EDGE, FINE_EDGE, FINE_EDGE).times(FINE_CELL / 2);
-        YardLight fine = cast(
-                parked,
-                new FieldBox(hot.minus(half), FINE_CELL, FINE_EDGE, FINE_EDGE, FINE_EDGE),
-                progress);
+        if (field.at(hot).most() < LEAST) {
+            return ParkedSpot.NONE;
+        }
+        YardLight fine = cast(parked, about(hot), progress);
         Vec place = fine.hottest();
         YardLight.Irradiance light = fine.new Probe().at(place);
-        return new ParkedSpot(
-                light.together(), light.standardError(), place, ground(field, beam), reach(field, beam));
+        return new ParkedSpot(light.together(), light.standardError(), place, ground(field, beam), reach(field, beam));
+    }
+
+    /** Fine cells about a place, above the ground. */
+    private static FieldBox about(Vec hot) {
+        double half = FINE_EDGE * FINE_CELL / 2;
+        Vec corner = new Vec(hot.x() - half, hot.y() - half, Math.max(0, hot.z() - half));
+        return new FieldBox(corner, FINE_CELL, FINE_EDGE, FINE_EDGE, FINE_EDGE);
     }
 
     private YardLight cast(Scenario parked, FieldBox box, Progress progress) {
@@ -75,7 +82,10 @@ final class ParkedLight {
         Vec middle = yard.place(new Vec(0, 0, f / 2));
         Vec low = middle.minus(new Vec(far, far, far));
         return FieldBox.around(
-                new Vec(low.x(), low.y(), Math.max(0, low.z())), middle.plus(new Vec(far, far, far)), COARSE_CELLS, 0.005);
+                new Vec(low.x(), low.y(), Math.max(0, low.z())),
+                middle.plus(new Vec(far, far, far)),
+                COARSE_CELLS,
+                0.005);
     }
 
     private static double ground(LightField field, double beam) {

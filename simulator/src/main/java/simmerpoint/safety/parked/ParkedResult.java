@@ -34,8 +34,8 @@ public record ParkedResult(List<OffAxis> offAxis, Optional<LocalDate> date, List
 
     /** The best of the ways: that of least light at its worst moment. */
     public Optional<ParkedWay> best() {
-        return ways.stream().min(Comparator.comparingDouble(way -> way.worst()
-                .map(hour -> hour.spot().flux())
-                .orElse(0.0)));
+        return ways.stream()
+                .min(Comparator.comparingDouble(
+                        way -> way.worst().map(hour -> hour.spot().flux()).orElse(0.0)));
     }
 }

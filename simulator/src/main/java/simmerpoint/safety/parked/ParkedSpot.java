@@ -11,8 +11,7 @@ import simmerpoint.geometry.Vec;
  * @param groundFlux most on the ground, sun included, W/m²
  * @param smoulderReach farthest level distance from under the mount at which wood left for long smoulders, m; 0 for none
  */
-public record ParkedSpot(
-        double flux, double standardError, Vec place, double groundFlux, double smoulderReach) {
+public record ParkedSpot(double flux, double standardError, Vec place, double groundFlux, double smoulderReach) {
     /** No light of the mirrors at all. */
     static final ParkedSpot NONE = new ParkedSpot(0, 0, Vec.ZERO, 0, 0);
 }

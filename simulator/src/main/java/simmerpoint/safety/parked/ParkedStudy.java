@@ -82,7 +82,8 @@ public final class ParkedStudy {
         Stream<LocalDate> others = Stream.of(3, 6, 9, 12)
                 .map(month -> LocalDate.of(date.getYear(), month, 21))
                 .filter(other -> !other.equals(date));
-        return Stream.concat(day, seasons ? others.flatMap(other -> hours(site, other, SEASON_STEP_HOURS)) : Stream.of())
+        return Stream.concat(
+                        day, seasons ? others.flatMap(other -> hours(site, other, SEASON_STEP_HOURS)) : Stream.of())
                 .toList();
     }
 
@@ -123,8 +124,8 @@ public final class ParkedStudy {
     private static ZonedDateTime noon(SiteConditions site, List<ZonedDateTime> times) {
         return times.stream()
                 .filter(time -> time.toLocalDate().equals(site.when().toLocalDate()))
-                .max(Comparator.comparingDouble(time ->
-                        SunMoment.at(site.place(), time).position().elevationRadians()))
+                .max(Comparator.comparingDouble(
+                        time -> SunMoment.at(site.place(), time).position().elevationRadians()))
                 .orElse(site.when());
     }
 
@@ -153,8 +154,7 @@ public final class ParkedStudy {
     /** Ground frame: east, north, up. */
     private static Vec towards(double azimuth, double elevation) {
         double level = Math.cos(elevation);
-        return Direction.of(new Vec(
-                        level * Math.sin(azimuth), level * Math.cos(azimuth), Math.sin(elevation)))
+        return Direction.of(new Vec(level * Math.sin(azimuth), level * Math.cos(azimuth), Math.sin(elevation)))
                 .vec();
     }
 }
