@@ -18,7 +18,7 @@ class SafetyCommandTest extends CommandRuns {
         assertEquals(0, run("safety", "../scenarios/tea-kitchen.yaml", "--rays", "4k", "--pdf", pdf.toString()));
         try (PDDocument read = Loader.loadPDF(pdf.toFile())) {
             assertEquals(1, read.getNumberOfPages());
-            String text = new PDFTextStripper().getText(read).replaceAll("\\s+", " ");
+            String text = new PDFTextStripper().getText(read).replaceAll("[\\s\u00a0]+", " ");
             for (String must : new String[] {
                 "Never look",
                 "Cover the mirror",

@@ -28,7 +28,7 @@ class ReachTest {
     private static YardLight light(Scene scene, boolean pan) {
         return FieldStudy.run(
                         scene.scenario(),
-                        TraceOptions.defaults().withRays(1 << 20).withThreads(2),
+                        TraceOptions.defaults().withRays(1 << 19).withThreads(2),
                         YardBoxes.of(scene.scenario()),
                         List.of(pan),
                         Progress.NONE)

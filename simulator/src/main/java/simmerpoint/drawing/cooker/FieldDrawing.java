@@ -164,7 +164,7 @@ public final class FieldDrawing implements Drawing {
             body.add(new double[] {x + at[0] * u, y - at[1] * u});
         }
         canvas.draw(Style.TARGET, Path.through(body, true));
-        canvas.draw(Style.TARGET, new Circle(x, y - 1.58 * u, 0.115 * u));
+        canvas.draw(Style.TARGET, new Circle(x, y - 1.59 * u, 0.1 * u));
     }
 
     /** A metre or a yard along the ground. */

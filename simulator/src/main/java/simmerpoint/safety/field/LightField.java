@@ -28,6 +28,9 @@ public final class LightField {
      * @param standardError of the fluence
      */
     public record Light(double fluence, Vec net, double standardError) {
+        /** No light. */
+        static final Light NONE = new Light(0, Vec.ZERO, 0);
+
         /** No surface gets less on the side that gets most. */
         public double least() {
             return net.length();

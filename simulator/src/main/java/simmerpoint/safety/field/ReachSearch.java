@@ -28,6 +28,11 @@ public final class ReachSearch {
 
     private static final double LEAST_STEP = 0.004;
 
+    /** Where the light outside is not known, a hazard begins in the middle of a step. */
+    private static final double HALF = 0.5;
+
+    private static final Hazard[] HAZARDS = Hazard.values();
+
     private final YardLight.Probe probe;
     private final Vec focus;
     private final Vec[] axes;
@@ -99,24 +104,24 @@ public final class ReachSearch {
     /** One direction, inwards. */
     private void look(Vec direction, Way way) {
         double from = direction.z() < 0 ? Math.min(farthest, -focus.z() / direction.z()) : farthest;
-        int worst = -1;
+        int next = 0;
         double before = 0;
-        double r = from;
-        while (r > 0 && worst < Hazard.values().length - 1) {
-            YardLight.Irradiance light = probe.at(focus.plus(direction.times(r)));
-            double now = light.together();
-            while (worst < Hazard.values().length - 1
-                    && now >= Hazard.values()[worst + 1].wattsPerSquareMetre()
-                    && light.reflected() > 0) {
-                worst++;
-                double wanted = Hazard.values()[worst].wattsPerSquareMetre();
-                double step = step(r);
-                double back = now > before ? Math.max(0, Math.min(1, (now - wanted) / (now - before))) * step : 0;
-                double error = (r + back) * light.standardError() / (2 * wanted);
-                keep(Hazard.values()[worst], way, new Estimate(r + back, error), direction);
+        for (double r = from; r > 0 && next < HAZARDS.length; r -= step(r)) {
+            double wanted = HAZARDS[next].wattsPerSquareMetre();
+            Optional<YardLight.Irradiance> light = probe.ifAtLeast(wanted, focus.plus(direction.times(r)));
+            if (light.isEmpty() || !(light.get().reflected() > 0)) {
+                before = 0;
+                continue;
+            }
+            double now = light.get().together();
+            while (next < HAZARDS.length && now >= HAZARDS[next].wattsPerSquareMetre()) {
+                double least = HAZARDS[next].wattsPerSquareMetre();
+                double out =
+                        r + step(r) * (before > 0 ? Math.max(0, Math.min(1, (now - least) / (now - before))) : HALF);
+                keep(HAZARDS[next], way, new Estimate(out, out * light.get().standardError() / (2 * least)), direction);
+                next++;
             }
             before = now;
-            r -= step(r);
         }
     }
 

@@ -1,6 +1,7 @@
 package simmerpoint.safety.field;
 
 import java.util.List;
+import java.util.Optional;
 import simmerpoint.geometry.Vec;
 import simmerpoint.scenario.Scenario;
 
@@ -42,14 +43,28 @@ public final class YardLight {
             if (shadow.inPan(place)) {
                 return new Irradiance(0, 0, 0, 0);
             }
-            double direct = shadow.isLit(place) ? beam : 0;
+            return with(reflected(place), place);
+        }
+
+        /** The same if it can come to {@code flux} W/m² at all; empty for weaker light, which is quicker to see. */
+        Optional<Irradiance> ifAtLeast(double flux, Vec place) {
+            LightField.Light light = reflected(place);
+            return light.most() + beam >= flux && !shadow.inPan(place)
+                    ? Optional.of(with(light, place))
+                    : Optional.empty();
+        }
+
+        private Irradiance with(LightField.Light light, Vec place) {
+            return new Irradiance(light.most(), light.least(), shadow.isLit(place) ? beam : 0, light.standardError());
+        }
+
+        private LightField.Light reflected(Vec place) {
             for (LightField field : fields) {
                 if (field.box().holds(place)) {
-                    LightField.Light light = field.at(place);
-                    return new Irradiance(light.most(), light.least(), direct, light.standardError());
+                    return field.at(place);
                 }
             }
-            return new Irradiance(0, 0, direct, 0);
+            return LightField.Light.NONE;
         }
     }
 
