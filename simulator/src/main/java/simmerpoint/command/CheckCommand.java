@@ -46,7 +46,8 @@ final class CheckCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         try {
-            return tell(input.read(file, terminal));
+            String words = "reading " + ScenarioInput.name(file);
+            return tell(WaitingLine.during(words, terminal, false, () -> input.read(file, terminal)));
         } catch (ScenarioException e) {
             e.sentences().forEach(sentence -> new Complaints(terminal).about(sentence, Complaints.WRONG));
             return Complaints.WRONG;

@@ -88,7 +88,8 @@ final class CompareCommand extends StudyCommand {
         for (Path file : files) {
             scenarios.add(input.values(file, terminal));
         }
-        return Variants.of(scenarios.isEmpty() ? List.of(input.values(null, terminal)) : scenarios, keys);
+        List<ScenarioValues> all = scenarios.isEmpty() ? List.of(input.values(null, terminal)) : scenarios;
+        return reading(files.isEmpty() ? null : files.get(0), () -> Variants.of(all, keys));
     }
 
     private static void refuseImpossible(List<Variant> variants) throws WrongUse {

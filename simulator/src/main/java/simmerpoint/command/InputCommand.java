@@ -37,7 +37,16 @@ abstract class InputCommand implements Callable<Integer> {
 
     /** Reads a scenario; null is the example that is built in. */
     CheckedScenario read(Path file) throws ScenarioException, WrongUse {
-        return input.read(file, terminal);
+        return reading(file, () -> input.read(file, terminal));
+    }
+
+    /** Reads what hangs on a file; says how long it takes where that is long. */
+    <T> T reading(Path file, WaitingLine.Work<T> read) throws ScenarioException {
+        return WaitingLine.during("reading " + ScenarioInput.name(file), terminal, silent(), read);
+    }
+
+    private boolean silent() {
+        return quiet || noProgress || !terminal.errIsConsole();
     }
 
     /** Tells what is odd in a scenario, unless asked to be quiet. */
@@ -54,7 +63,7 @@ abstract class InputCommand implements Callable<Integer> {
 
     /** A line of progress that is silent where nobody would see it or wants it. */
     ProgressLine progress() {
-        return new ProgressLine(terminal, quiet || noProgress || !terminal.errIsConsole());
+        return new ProgressLine(terminal, silent());
     }
 
     /** Work that shows its progress. */

@@ -11,7 +11,9 @@ import simmerpoint.scenario.Scenario;
 import simmerpoint.scenario.checks.CheckedScenario;
 import simmerpoint.study.aim.AimAgain;
 import simmerpoint.study.likely.LikelyStudy;
+import simmerpoint.study.trace.PartialProgress;
 import simmerpoint.study.trace.Progress;
+import simmerpoint.study.trace.TraceOptions;
 import simmerpoint.study.trace.TraceResult;
 import simmerpoint.study.trace.WarmingResult;
 
@@ -33,6 +35,18 @@ final class TraceCommand extends ScenarioCommand {
         this.tracer = tracer;
     }
 
+    /** The trace, then what the doubts make of it, then when to aim again. */
+    private TraceResult trace(CheckedScenario read, Progress whole) {
+        Progress tracing = new PartialProgress(whole, 0, 0.5);
+        Progress doubts = new PartialProgress(whole, 0.5, 0.75);
+        Progress aiming = new PartialProgress(whole, 0.75, 1);
+        Scenario scenario = read.scenario();
+        TraceOptions options = rays.options();
+        return tracer.trace(scenario, options, tracing)
+                .withLikely(LikelyStudy.run(read, LikelyStudy.FOR_RANGE, options, doubts))
+                .withAimAgain(AimAgain.usualMinutes(scenario, options, aiming));
+    }
+
     @Override
     public Integer call() throws Exception {
         outputs.check(file);
@@ -43,11 +57,7 @@ final class TraceCommand extends ScenarioCommand {
             throw new WrongUse(name() + ": a bare disc (plane) warms no water; write pan: instead.");
         }
         tellOddities(read);
-        TraceResult result = study(
-                name(),
-                progress -> tracer.trace(scenario, rays.options(), progress)
-                        .withLikely(LikelyStudy.run(read, LikelyStudy.FOR_RANGE, rays.options(), Progress.NONE))
-                        .withAimAgain(AimAgain.usualMinutes(scenario, rays.options(), Progress.NONE)));
+        TraceResult result = study(name(), progress -> trace(read, progress));
         outputs.write(ResultFiles.of(result, units), terminal);
         Optional<WarmingResult> curve = warming.wanted() ? WarmingResult.of(result) : Optional.empty();
         if (curve.isPresent()) {

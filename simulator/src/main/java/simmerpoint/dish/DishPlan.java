@@ -17,9 +17,8 @@ import simmerpoint.units.RangeCheck;
 public record DishPlan(double diameterMetres, double focalLengthMetres, double hubMetres, double gapMetres, Cut cut) {
     /** Checks every length; {@code cut} is not null. */
     public DishPlan {
-        RangeCheck.require(diameterMetres > 0 && diameterMetres < 1e4, "diameter", diameterMetres, "above 0 m");
-        RangeCheck.require(
-                focalLengthMetres > 0 && focalLengthMetres < 1e4, "focal length", focalLengthMetres, "above 0 m");
+        RangeCheck.positive(diameterMetres, "diameter");
+        RangeCheck.positive(focalLengthMetres, "focal length");
         RangeCheck.require(hubMetres >= 0 && hubMetres < diameterMetres, "hub", hubMetres, "0 m to below the diameter");
         RangeCheck.require(
                 gapMetres >= 0 && gapMetres < diameterMetres / 2, "gap", gapMetres, "0 m to below the radius");

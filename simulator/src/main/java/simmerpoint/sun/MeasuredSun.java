@@ -3,6 +3,7 @@ package simmerpoint.sun;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.Objects;
+import simmerpoint.input.InputFileException;
 
 /**
  * A measured sun shape: radiance by angle from the centre, linear between two rows, 0 beyond the last row. Integrals use
@@ -71,9 +72,9 @@ public final class MeasuredSun implements SunShape {
      * mrad; {@code #} starts a comment; numbers have decimal points.
      *
      * @param csv the file, at most 1 MB of UTF-8
-     * @throws MeasuredSunException with one sentence for the user if the file is not like that
+     * @throws InputFileException with one sentence for the user if the file is not like that
      */
-    public static MeasuredSun read(Path csv) throws MeasuredSunException {
+    public static MeasuredSun read(Path csv) throws InputFileException {
         return new MeasuredSunReader(csv).read();
     }
 

@@ -1,19 +1,17 @@
 package simmerpoint.sun;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Pattern;
+import simmerpoint.input.InputFileException;
+import simmerpoint.input.TableText;
 
 /** Reads and checks one file for {@link MeasuredSun}; the format is described there. */
 final class MeasuredSunReader {
-    /** Largest file, bytes. */
-    static final int MOST_BYTES = 1_000_000;
+    /** Largest file. */
+    static final int MOST_MEGABYTES = 1;
 
     private static final double WIDEST_MRAD = 1e3 * MeasuredSun.WIDEST_ANGLE_RADIANS;
     private static final double MOST_RADIANCE = 1e12;
@@ -56,8 +54,8 @@ final class MeasuredSunReader {
         this.file = file;
     }
 
-    MeasuredSun read() throws MeasuredSunException {
-        String[] lines = text().split("\r\n|\r|\n", -1);
+    MeasuredSun read() throws InputFileException {
+        String[] lines = TableText.read(file, MOST_MEGABYTES).split("\r\n|\r|\n", -1);
         for (int i = 0; i < lines.length; i++) {
             String line = lines[i].replaceFirst("#.*", "").strip();
             if (line.isEmpty()) {
@@ -72,31 +70,7 @@ final class MeasuredSunReader {
         return sun();
     }
 
-    private String text() throws MeasuredSunException {
-        if (Files.isDirectory(file)) {
-            throw new MeasuredSunException(file, "this is a folder; a CSV file with the sun's brightness is allowed.");
-        }
-        if (!Files.exists(file)) {
-            throw new MeasuredSunException(file, "there is no such file.");
-        }
-        if (!Files.isRegularFile(file)) {
-            throw new MeasuredSunException(file, "this is not a plain file; a CSV file is allowed.");
-        }
-        try (InputStream in = Files.newInputStream(file)) {
-            byte[] bytes = in.readNBytes(MOST_BYTES + 1);
-            if (bytes.length > MOST_BYTES) {
-                throw new MeasuredSunException(file, "the file is larger than 1 MB; at most 1 MB is allowed.");
-            }
-            String text = new String(bytes, StandardCharsets.UTF_8);
-            return text.startsWith("\uFEFF") ? text.substring(1) : text;
-        } catch (IOException e) {
-            MeasuredSunException sentence = new MeasuredSunException(file, "the file cannot be read.");
-            sentence.initCause(e);
-            throw sentence;
-        }
-    }
-
-    private void header(int line, String text) throws MeasuredSunException {
+    private void header(int line, String text) throws InputFileException {
         String[] names = text.split(",", -1);
         Optional<AngleUnit> named = names.length == 2 ? AngleUnit.of(names[0]) : Optional.empty();
         if (named.isEmpty()) {
@@ -109,7 +83,7 @@ final class MeasuredSunReader {
         unit = named.get();
     }
 
-    private void row(int line, String text) throws MeasuredSunException {
+    private void row(int line, String text) throws InputFileException {
         String[] fields = text.split(",", -1);
         if (fields.length != 2) {
             throw wrong(line, text, ROW);
@@ -117,7 +91,7 @@ final class MeasuredSunReader {
         add(line, angle(line, fields[0].strip()), radiance(line, fields[1].strip()));
     }
 
-    private double angle(int line, String field) throws MeasuredSunException {
+    private double angle(int line, String field) throws InputFileException {
         double angle = number(line, field) * unit.milliradians;
         if (rows == 0 && angle != 0) {
             throw wrong(line, field, "the first row is the sun's centre, angle 0");
@@ -135,7 +109,7 @@ final class MeasuredSunReader {
         return angle;
     }
 
-    private double radiance(int line, String field) throws MeasuredSunException {
+    private double radiance(int line, String field) throws InputFileException {
         double radiance = number(line, field);
         if (!(radiance >= 0 && radiance <= MOST_RADIANCE)) {
             throw wrong(line, field, "a radiance is 0 to 1e12");
@@ -143,7 +117,7 @@ final class MeasuredSunReader {
         return radiance;
     }
 
-    private double number(int line, String field) throws MeasuredSunException {
+    private double number(int line, String field) throws InputFileException {
         if (!NUMBER.matcher(field).matches()) {
             throw wrong(line, field, ROW);
         }
@@ -161,17 +135,17 @@ final class MeasuredSunReader {
         lineOfLastRow = line;
     }
 
-    private MeasuredSun sun() throws MeasuredSunException {
+    private MeasuredSun sun() throws InputFileException {
         if (rows < MeasuredSun.FEWEST_ROWS) {
-            throw new MeasuredSunException(
+            throw new InputFileException(
                     file, "found " + rows + " rows; " + MeasuredSun.FEWEST_ROWS + " or more are allowed.");
         }
         double brightest = Arrays.stream(radiances, 0, rows).max().orElse(0);
         if (brightest == 0) {
-            throw new MeasuredSunException(file, "no row has any light; at least the centre has a radiance above 0.");
+            throw new InputFileException(file, "no row has any light; at least the centre has a radiance above 0.");
         }
         if (radiances[0] < MeasuredSun.LEAST_CENTRE * brightest) {
-            throw new MeasuredSunException(
+            throw new InputFileException(
                     file,
                     "the radiance at angle 0 is " + radiances[0] + " and the greatest is " + brightest
                             + "; the centre has at least a thousandth of the greatest.");
@@ -180,9 +154,7 @@ final class MeasuredSunReader {
         return MeasuredSun.of(String.valueOf(file.getFileName()), radians, Arrays.copyOf(radiances, rows));
     }
 
-    private MeasuredSunException wrong(int line, String found, String allowed) {
-        String shown = found.length() <= 40 ? found : found.substring(0, 40) + "...";
-        return new MeasuredSunException(
-                file, line, "found '" + shown.replaceAll("\\p{Cntrl}", "?") + "'; " + allowed + ".");
+    private InputFileException wrong(int line, String found, String allowed) {
+        return new InputFileException(file, line, found, allowed);
     }
 }

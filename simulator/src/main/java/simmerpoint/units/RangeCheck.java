@@ -17,4 +17,14 @@ public final class RangeCheck {
             throw new IllegalArgumentException(name + " " + value + " is outside " + allowed);
         }
     }
+
+    /** Throws an {@link IllegalArgumentException} unless the figure is finite and 0 or more. */
+    public static void zeroOrMore(double value, String name) {
+        require(value >= 0 && Double.isFinite(value), name, value, "0 and more");
+    }
+
+    /** Throws an {@link IllegalArgumentException} unless the figure is finite and above 0. */
+    public static void positive(double value, String name) {
+        require(value > 0 && Double.isFinite(value), name, value, "what is above 0");
+    }
 }

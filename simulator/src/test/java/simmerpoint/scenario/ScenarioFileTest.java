@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.IOException;
 import java.io.RandomAccessFile;
@@ -108,5 +109,15 @@ class ScenarioFileTest {
     private static String meshScenario(String unit, String diameter) {
         return "dish:\n  diameter: " + diameter + "\n  focal-length: 0.58 m\n"
                 + "  surface: {cut: from-file, file: triangle-dish.obj, unit: " + unit + "}\n";
+    }
+
+    /** A pipe may never end. */
+    @Test
+    void aDeviceIsRefused() {
+        Path device = Path.of("/dev/null");
+        assumeTrue(Files.exists(device), "no such device on this system");
+        String said = assertThrows(ScenarioException.class, () -> ScenarioReader.read(device))
+                .getMessage();
+        assertTrue(said.contains("a pipe or a device, not a file"), said);
     }
 }

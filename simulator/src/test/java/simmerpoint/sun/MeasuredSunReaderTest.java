@@ -13,6 +13,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import simmerpoint.input.InputFileException;
 
 class MeasuredSunReaderTest {
     private static final String GOOD = "# measured at the lake hut\n\nangle_mrad, relative_radiance\n"
@@ -115,7 +116,7 @@ class MeasuredSunReaderTest {
 
     @Test
     void aMegabyteIsEnough() throws Exception {
-        assertTrue(refused(GOOD + "#".repeat(MeasuredSunReader.MOST_BYTES)).contains("at most 1 MB"));
+        assertTrue(refused(GOOD + "#".repeat(1_000_000)).contains("at most 1 MB"));
     }
 
     @Test
@@ -128,7 +129,7 @@ class MeasuredSunReaderTest {
         assertFalse(sentence.chars().anyMatch(Character::isISOControl), sentence);
     }
 
-    private MeasuredSun read(String text) throws IOException, MeasuredSunException {
+    private MeasuredSun read(String text) throws IOException, InputFileException {
         return MeasuredSun.read(Files.writeString(folder.resolve("sun.csv"), text));
     }
 
@@ -137,7 +138,7 @@ class MeasuredSunReaderTest {
     }
 
     private static String refusal(Path file) {
-        String sentence = assertThrows(MeasuredSunException.class, () -> MeasuredSun.read(file))
+        String sentence = assertThrows(InputFileException.class, () -> MeasuredSun.read(file))
                 .getMessage();
         assertTrue(sentence.startsWith(file.toString()) && sentence.endsWith("."), sentence);
         return sentence;

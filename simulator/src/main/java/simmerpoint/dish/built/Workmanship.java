@@ -24,12 +24,12 @@ public record Workmanship(
         double bubbledShare) {
     /** Checks every figure. */
     public Workmanship {
-        RangeCheck.require(ribCutMetres >= 0 && ribCutMetres < 1, "rib cut", ribCutMetres, "0 to 1 m");
-        RangeCheck.require(ribSetRadians >= 0 && ribSetRadians < 1, "rib set", ribSetRadians, "0 to 1 rad");
-        RangeCheck.require(panelEdgeMetres >= 0 && panelEdgeMetres < 1, "panel edge", panelEdgeMetres, "0 to 1 m");
-        RangeCheck.require(sagMetres >= 0 && sagMetres < 1, "sag", sagMetres, "0 to 1 m");
-        RangeCheck.require(bubbleHeightMetres >= 0 && bubbleHeightMetres < 1, "bubble", bubbleHeightMetres, "0 to 1 m");
-        RangeCheck.require(bubbleWidthMetres > 0 && bubbleWidthMetres < 1, "bubble", bubbleWidthMetres, "above 0 m");
+        RangeCheck.zeroOrMore(ribCutMetres, "rib cut");
+        RangeCheck.zeroOrMore(ribSetRadians, "rib set");
+        RangeCheck.zeroOrMore(panelEdgeMetres, "panel edge");
+        RangeCheck.zeroOrMore(sagMetres, "sag");
+        RangeCheck.zeroOrMore(bubbleHeightMetres, "bubble height");
+        RangeCheck.positive(bubbleWidthMetres, "bubble width");
         RangeCheck.require(bubbledShare >= 0 && bubbledShare <= 1, "bubbled share", bubbledShare, "0 to 1");
     }
 

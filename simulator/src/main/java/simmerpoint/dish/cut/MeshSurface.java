@@ -38,8 +38,9 @@ final class MeshSurface implements MirrorSurface {
         tree = shape.tree();
         sun = sunInDish.vec();
         panels = mesh.polygons();
-        double all = triangles.totalPlanArea();
-        gapShare = Math.abs(all - hull.area) <= FULL * hull.area ? 0 : GAP_SHARE;
+        double all = shape.seenArea();
+        boolean full = shape.isBowl() && Math.abs(all - hull.area) <= FULL * hull.area;
+        gapShare = full ? 0 : GAP_SHARE;
         double offAxis = Math.acos(Math.max(-1, Math.min(1, sun.z())));
         mayHide = shape.steepestSlope() + offAxis > 1.4 || !shape.isBowl();
     }
@@ -51,7 +52,7 @@ final class MeshSurface implements MirrorSurface {
 
     @Override
     public double apertureArea() {
-        return triangles.totalPlanArea();
+        return shape.seenArea();
     }
 
     @Override

@@ -1,5 +1,6 @@
 package simmerpoint.dish.mesh;
 
+import simmerpoint.geometry.PlanArea;
 import simmerpoint.geometry.TriangleTree;
 
 /** What follows from the polygons of a mesh alone, whatever stands where and however the sun shines. Never changes. */
@@ -16,6 +17,7 @@ public final class MeshShape {
     private final double top;
     private final double steepestSlope;
     private Boolean bowl;
+    private double seenArea = Double.NaN;
 
     MeshShape(Mesh mesh) {
         triangles = new MeshTriangles(mesh);
@@ -56,6 +58,14 @@ public final class MeshShape {
     /** Largest angle of a polygon's normal from the axis, rad. */
     public double steepestSlope() {
         return steepestSlope;
+    }
+
+    /** Area of the polygons seen along the axis, m²; where one lies behind another it counts once. */
+    public synchronized double seenArea() {
+        if (Double.isNaN(seenArea)) {
+            seenArea = isBowl() ? triangles.totalPlanArea() : new PlanArea(triangles.corners, tree).covered();
+        }
+        return seenArea;
     }
 
     /** Whether every panel's plane has all corners above it: then the panels are part of a convex bowl. */

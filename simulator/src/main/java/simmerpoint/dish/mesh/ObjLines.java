@@ -7,6 +7,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
+import simmerpoint.input.InputFileException;
 
 /**
  * The lines of a mesh file, one after another: without comments, with lines that end in a backslash joined to the next.
@@ -37,15 +38,15 @@ final class ObjLines implements Closeable {
     }
 
     /** Opens the file, or says why not. */
-    static ObjLines open(Path file) throws MeshException {
+    static ObjLines open(Path file) throws InputFileException {
         if (Files.isDirectory(file)) {
-            throw new MeshException(file, "this is a folder; a Wavefront OBJ file is allowed.");
+            throw new InputFileException(file, "this is a folder; a Wavefront OBJ file is allowed.");
         }
         if (!Files.exists(file)) {
-            throw new MeshException(file, "there is no such file.");
+            throw new InputFileException(file, "there is no such file.");
         }
         if (!Files.isRegularFile(file)) {
-            throw new MeshException(file, "this is not a plain file; a Wavefront OBJ file is allowed.");
+            throw new InputFileException(file, "this is not a plain file; a Wavefront OBJ file is allowed.");
         }
         try {
             if (Files.size(file) > MOST_BYTES) {
@@ -53,12 +54,12 @@ final class ObjLines implements Closeable {
             }
             return new ObjLines(file, Files.newInputStream(file));
         } catch (IOException e) {
-            throw new MeshException(file, e);
+            throw new InputFileException(file, e);
         }
     }
 
     /** The next line that is not empty, or null at the end of the file. */
-    String next() throws MeshException {
+    String next() throws InputFileException {
         try {
             while (fill()) {
                 String text = new String(line, 0, length, StandardCharsets.UTF_8).strip();
@@ -68,7 +69,7 @@ final class ObjLines implements Closeable {
             }
             return null;
         } catch (IOException e) {
-            throw new MeshException(file, e);
+            throw new InputFileException(file, e);
         }
     }
 
@@ -83,7 +84,7 @@ final class ObjLines implements Closeable {
     }
 
     /** Gathers one logical line; false at the end of the file. */
-    private boolean fill() throws IOException, MeshException {
+    private boolean fill() throws IOException, InputFileException {
         length = 0;
         lineNumber = linesRead + 1;
         boolean comment = false;
@@ -117,9 +118,9 @@ final class ObjLines implements Closeable {
         return false;
     }
 
-    private void append(int c) throws MeshException {
+    private void append(int c) throws InputFileException {
         if (length == LONGEST_LINE) {
-            throw new MeshException(
+            throw new InputFileException(
                     file, lineNumber, "the line is longer than 1,000,000 characters, which is what is allowed.");
         }
         if (length == line.length) {
@@ -129,7 +130,7 @@ final class ObjLines implements Closeable {
     }
 
     /** The next byte, or −1; all three ways to end a line come out as one newline. */
-    private int read() throws IOException, MeshException {
+    private int read() throws IOException, InputFileException {
         int c = readByte();
         if (c == '\n' && afterReturn) {
             c = readByte();
@@ -138,7 +139,7 @@ final class ObjLines implements Closeable {
         return afterReturn ? '\n' : c;
     }
 
-    private int readByte() throws IOException, MeshException {
+    private int readByte() throws IOException, InputFileException {
         if (next == filled) {
             filled = Math.max(0, in.read(buffer));
             next = 0;
@@ -153,7 +154,7 @@ final class ObjLines implements Closeable {
         return buffer[next++] & 0xff;
     }
 
-    private static MeshException tooLarge(Path file) {
-        return new MeshException(file, "the file is larger than 200 MB; at most 200 MB is allowed.");
+    private static InputFileException tooLarge(Path file) {
+        return new InputFileException(file, "the file is larger than 200 MB; at most 200 MB is allowed.");
     }
 }

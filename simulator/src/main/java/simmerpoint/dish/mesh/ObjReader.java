@@ -2,6 +2,7 @@ package simmerpoint.dish.mesh;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import simmerpoint.input.InputFileException;
 
 /**
  * Reads the flat panels of a dish from a Wavefront OBJ file, in the dish frame: vertices {@code v x y z} and polygons
@@ -50,16 +51,16 @@ public final class ObjReader {
      * @param metresPerUnit length of the file's unit, m, above 0; 0.001 for a file in mm
      * @return the polygons, m, dish frame, turned to face +z; vertices that no polygon uses are kept. Called after the
      *     file's name
-     * @throws MeshException with one sentence for the file's author if it is no such file or holds no such polygons
+     * @throws InputFileException with one sentence for the file's author if it is no such file or holds no such polygons
      */
-    public static Mesh read(Path file, double metresPerUnit) throws MeshException {
+    public static Mesh read(Path file, double metresPerUnit) throws InputFileException {
         if (!(metresPerUnit > 0 && metresPerUnit < Double.POSITIVE_INFINITY)) {
             throw new IllegalArgumentException("unit of " + metresPerUnit + " m is not above 0 and finite");
         }
         return new ObjReader(file, metresPerUnit).read();
     }
 
-    private Mesh read() throws MeshException {
+    private Mesh read() throws InputFileException {
         try (ObjLines lines = ObjLines.open(file)) {
             for (String text = lines.next(); text != null; text = lines.next()) {
                 line = lines.lineNumber();
@@ -67,10 +68,10 @@ public final class ObjReader {
                 take();
             }
         } catch (IOException e) {
-            throw new MeshException(file, e);
+            throw new InputFileException(file, e);
         }
         if (builder.polygons() == 0) {
-            throw new MeshException(file, "found no polygons; one or more lines that start with f are allowed.");
+            throw new InputFileException(file, "found no polygons; one or more lines that start with f are allowed.");
         }
         Mesh mesh = builder.mesh(String.valueOf(file.getFileName()));
         PolygonCheck check = new PolygonCheck(file, mesh, builder);
@@ -81,7 +82,7 @@ public final class ObjReader {
         return mesh;
     }
 
-    private void take() throws MeshException {
+    private void take() throws InputFileException {
         switch (words.get(0)) {
             case "v" -> vertex();
             case "f" -> polygon();
@@ -93,7 +94,7 @@ public final class ObjReader {
     }
 
     /** Three coordinates; a weight or a colour after them, as some programs write, is ignored. */
-    private void vertex() throws MeshException {
+    private void vertex() throws InputFileException {
         int numbers = words.count() - 1;
         if (numbers != 3 && numbers != 4 && numbers != 6 && numbers != 7) {
             throw wrong(numbers + " numbers after v", "a vertex has three: x, y and z");
@@ -112,7 +113,7 @@ public final class ObjReader {
         builder.vertex(x, y, z);
     }
 
-    private double coordinate(int word) throws MeshException {
+    private double coordinate(int word) throws InputFileException {
         double value = words.number(word);
         if (Double.isNaN(value)) {
             throw wrong(words.get(word), "a coordinate is a plain number with a decimal point, such as -12.5");
@@ -120,7 +121,7 @@ public final class ObjReader {
         return value * metresPerUnit;
     }
 
-    private void polygon() throws MeshException {
+    private void polygon() throws InputFileException {
         int corners = words.count() - 1;
         if (corners < 3 || corners > MOST_CORNERS) {
             throw wrong("a polygon of " + corners + " corners", "3 to " + MOST_CORNERS + " corners are allowed");
@@ -135,7 +136,7 @@ public final class ObjReader {
     }
 
     /** Vertex number from 0. Those counted forwards may come later in the file and are checked at its end. */
-    private int vertexOf(int word) throws MeshException {
+    private int vertexOf(int word) throws InputFileException {
         long number = words.corner(word);
         if (number == ObjWords.NONE) {
             throw wrong(words.get(word), CORNER);
@@ -148,8 +149,7 @@ public final class ObjReader {
         return (int) (number < 0 ? builder.vertices() + number : number - 1);
     }
 
-    private MeshException wrong(String found, String allowed) {
-        String shown = found.length() <= 60 ? found : found.substring(0, 60) + "...";
-        return new MeshException(file, line, "found '" + shown.replaceAll("\\p{Cntrl}", "?") + "'; " + allowed + ".");
+    private InputFileException wrong(String found, String allowed) {
+        return new InputFileException(file, line, found, allowed);
     }
 }

@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.Locale;
 import simmerpoint.geometry.PlanTriangles;
 import simmerpoint.geometry.TriangleTree;
+import simmerpoint.input.InputFileException;
 
 /**
  * Refuses polygons that lie on one another: the same panel twice, a sheet exported with both its sides, two layers that
@@ -30,7 +31,7 @@ final class OverlapCheck {
     }
 
     /** Looks at every pair of polygons that come near each other. */
-    void check() throws MeshException {
+    void check() throws InputFileException {
         double[] box = new double[6];
         for (int t = 0; t < triangles.count; t++) {
             box(t, box);
@@ -74,10 +75,10 @@ final class OverlapCheck {
         return c[9 * t + 2] - across / n[3 * t + 2];
     }
 
-    private MeshException overlapping(int one, int other) {
+    private InputFileException overlapping(int one, int other) {
         int low = Math.min(builder.line(one), builder.line(other));
         int high = Math.max(builder.line(one), builder.line(other));
-        return new MeshException(
+        return new InputFileException(
                 file,
                 high,
                 String.format(

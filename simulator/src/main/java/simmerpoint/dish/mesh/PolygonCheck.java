@@ -2,6 +2,7 @@ package simmerpoint.dish.mesh;
 
 import java.nio.file.Path;
 import java.util.Locale;
+import simmerpoint.input.InputFileException;
 
 /** Checks the polygons of a mesh just read and turns each to face +z. */
 final class PolygonCheck {
@@ -32,7 +33,7 @@ final class PolygonCheck {
     }
 
     /** Checks polygon {@code k} and turns it, changing {@code mesh.corners()}. */
-    void checkAndTurn(int k) throws MeshException {
+    void checkAndTurn(int k) throws InputFileException {
         checkNumbers(k);
         PolygonOutline outline = new PolygonOutline(mesh, k);
         checkPoints(k, outline);
@@ -55,7 +56,7 @@ final class PolygonCheck {
         }
     }
 
-    private void checkNumbers(int k) throws MeshException {
+    private void checkNumbers(int k) throws InputFileException {
         int vertices = builder.vertices();
         for (int i = mesh.firstCorner()[k]; i < mesh.firstCorner()[k + 1]; i++) {
             if (mesh.corners()[i] >= vertices) {
@@ -67,7 +68,7 @@ final class PolygonCheck {
         }
     }
 
-    private void checkPoints(int k, PolygonOutline outline) throws MeshException {
+    private void checkPoints(int k, PolygonOutline outline) throws InputFileException {
         for (int i = 0; i < outline.size(); i++) {
             for (int j = i + 1; j < outline.size(); j++) {
                 if (outline.samePoint(i, j)) {
@@ -80,7 +81,7 @@ final class PolygonCheck {
         }
     }
 
-    private void checkPlane(int k, PolygonOutline outline, double allowed) throws MeshException {
+    private void checkPlane(int k, PolygonOutline outline, double allowed) throws InputFileException {
         int worst = 0;
         for (int i = 1; i < outline.size(); i++) {
             worst = outline.offPlane(i) > outline.offPlane(worst) ? i : worst;
@@ -108,7 +109,7 @@ final class PolygonCheck {
         }
     }
 
-    private MeshException wrong(int k, String sentence) {
-        return new MeshException(file, builder.line(k), sentence);
+    private InputFileException wrong(int k, String sentence) {
+        return new InputFileException(file, builder.line(k), sentence);
     }
 }

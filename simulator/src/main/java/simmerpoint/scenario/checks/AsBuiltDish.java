@@ -1,6 +1,5 @@
 package simmerpoint.scenario.checks;
 
-import java.nio.file.InvalidPathException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -10,10 +9,8 @@ import simmerpoint.dish.DishPlan;
 import simmerpoint.dish.RibLayout;
 import simmerpoint.dish.built.RibMeasurements;
 import simmerpoint.dish.built.RibTable;
-import simmerpoint.dish.built.RibTableException;
 import simmerpoint.dish.cut.MeasuredRibs;
 import simmerpoint.scenario.Problems;
-import simmerpoint.scenario.values.FileNames;
 import simmerpoint.scenario.values.ScenarioValues;
 
 /** The dish on ribs as they were measured, where a scenario names a file of them. */
@@ -33,18 +30,16 @@ final class AsBuiltDish {
         if (!v.has(FILE)) {
             return plan;
         }
-        try {
-            RibMeasurements measured = RibTable.read(v.folder().resolve(v.text(FILE)));
-            Optional<String> refusal = refusal(plan, measured);
-            if (refusal.isEmpty()) {
-                return plan.withCut(new MeasuredRibs(plan.cut(), measured.radii(), heights(plan, measured)));
-            }
-            problems.add(v.line(FILE), FILE, refusal.get());
-        } catch (RibTableException e) {
-            problems.add(v.line(FILE), FILE, e.getMessage());
-        } catch (InvalidPathException e) {
-            problems.add(v.line(FILE), FILE, FileNames.refusal());
+        Optional<RibMeasurements> read = NamedFile.read(v, FILE, problems, RibTable::read);
+        if (read.isEmpty()) {
+            return plan;
         }
+        RibMeasurements measured = read.get();
+        Optional<String> refusal = refusal(plan, measured);
+        if (refusal.isEmpty()) {
+            return plan.withCut(new MeasuredRibs(plan.cut(), measured.radii(), heights(plan, measured)));
+        }
+        problems.add(v.line(FILE), FILE, refusal.get());
         return plan;
     }
 

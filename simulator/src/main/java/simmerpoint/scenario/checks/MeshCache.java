@@ -5,8 +5,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.FileTime;
 import simmerpoint.dish.mesh.Mesh;
-import simmerpoint.dish.mesh.MeshException;
 import simmerpoint.dish.mesh.ObjReader;
+import simmerpoint.input.InputFileException;
 
 /**
  * Reads mesh files and remembers the last one, so that whoever reads a scenario again and again while its other keys change
@@ -20,7 +20,7 @@ final class MeshCache {
     private record Entry(Path file, FileTime changed, long bytes, double metresPerUnit, Mesh mesh) {}
 
     /** The mesh in a file whose numbers are so many metres each. */
-    static synchronized Mesh read(Path file, double metresPerUnit) throws MeshException {
+    static synchronized Mesh read(Path file, double metresPerUnit) throws InputFileException {
         Entry asked = entry(file, metresPerUnit);
         boolean same = asked != null
                 && last != null

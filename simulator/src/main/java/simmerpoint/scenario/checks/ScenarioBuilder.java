@@ -1,6 +1,5 @@
 package simmerpoint.scenario.checks;
 
-import java.nio.file.InvalidPathException;
 import java.util.Optional;
 import simmerpoint.dish.Cut;
 import simmerpoint.dish.DishPlan;
@@ -16,8 +15,6 @@ import simmerpoint.scenario.GroundHeights;
 import simmerpoint.scenario.Problems;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.scenario.ScenarioException;
-import simmerpoint.scenario.values.FileNames;
-import simmerpoint.scenario.values.InputFiles;
 import simmerpoint.scenario.values.ScenarioValues;
 import simmerpoint.setup.Aim;
 import simmerpoint.setup.Stand;
@@ -25,7 +22,6 @@ import simmerpoint.sun.CircumsolarSun;
 import simmerpoint.sun.GaussianSun;
 import simmerpoint.sun.LimbDarkenedSun;
 import simmerpoint.sun.MeasuredSun;
-import simmerpoint.sun.MeasuredSunException;
 import simmerpoint.sun.SunShape;
 import simmerpoint.sun.Sunlight;
 import simmerpoint.sun.UniformDiscSun;
@@ -91,15 +87,7 @@ final class ScenarioBuilder {
     }
 
     private SunShape sunTable() {
-        try {
-            return MeasuredSun.read(InputFiles.reading(v.folder().resolve(v.text("sun.shape.file"))));
-        } catch (MeasuredSunException e) {
-            problems.add(v.line("sun.shape.file"), "sun.shape.file", e.getMessage());
-            return null;
-        } catch (InvalidPathException e) {
-            problems.add(v.line("sun.shape.file"), "sun.shape.file", FileNames.refusal());
-            return null;
-        }
+        return NamedFile.read(v, "sun.shape.file", problems, MeasuredSun::read).orElse(null);
     }
 
     private Mirror mirror() {

@@ -1,16 +1,12 @@
 package simmerpoint.scenario.checks;
 
-import java.nio.file.InvalidPathException;
 import simmerpoint.dish.CutKind;
 import simmerpoint.dish.CutParameter;
 import simmerpoint.dish.CutValues;
 import simmerpoint.dish.cut.Cuts;
 import simmerpoint.dish.mesh.Mesh;
-import simmerpoint.dish.mesh.MeshException;
 import simmerpoint.scenario.Problems;
 import simmerpoint.scenario.keys.CutKeys;
-import simmerpoint.scenario.values.FileNames;
-import simmerpoint.scenario.values.InputFiles;
 import simmerpoint.scenario.values.ScenarioValues;
 import simmerpoint.units.Dimension;
 import simmerpoint.units.QuantityException;
@@ -41,15 +37,15 @@ record SurfaceValues(ScenarioValues values, Problems problems) implements CutVal
     @Override
     public Mesh mesh(CutParameter file, CutParameter unit) {
         String key = CutKeys.path(file);
+        return NamedFile.read(values, key, problems, obj -> MeshCache.read(obj, metres(unit)))
+                .orElse(null);
+    }
+
+    private double metres(CutParameter unit) {
         try {
-            return MeshCache.read(
-                    InputFiles.reading(values.folder().resolve(values.text(key))),
-                    QuantityParser.parse("1 " + word(unit), Dimension.LENGTH));
-        } catch (MeshException | QuantityException e) {
-            problems.add(values.line(key), key, e.getMessage());
-        } catch (InvalidPathException e) {
-            problems.add(values.line(key), key, FileNames.refusal());
+            return QuantityParser.parse("1 " + word(unit), Dimension.LENGTH);
+        } catch (QuantityException e) {
+            throw new IllegalStateException(e);
         }
-        return null;
     }
 }

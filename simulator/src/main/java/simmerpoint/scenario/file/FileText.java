@@ -30,6 +30,9 @@ final class FileText {
         if (Files.isDirectory(file)) {
             throw refused(name, 0, "this is a folder; a scenario file is needed");
         }
+        if (!Files.isRegularFile(file)) {
+            throw refused(name, 0, "this is a pipe or a device, not a file; to read from a pipe name the scenario -");
+        }
         try {
             refuseTooLarge(name, Files.size(file));
             try (InputStream stream = Files.newInputStream(file)) {

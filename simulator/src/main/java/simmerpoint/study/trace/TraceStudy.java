@@ -115,12 +115,14 @@ public final class TraceStudy {
                 : CompletableFuture.completedFuture(figures.maps());
         CaughtByFace faces = figures.caughtByFace();
         Optional<HeatResult> heat = HeatResult.of(scenario, faces, new UsefulPower(scenario).estimate(figures));
+        Ledger ledger = ledger(figures, heat);
+        EnergyLaws.check(ledger, casting.surface(), scenario.sun().beamWattsPerSquareMetre());
         return new TraceResult(
                 scenario,
                 casting.surface().outlineArea(),
                 casting.surface().apertureArea(),
                 casting.surface().panels(),
-                ledger(figures, heat),
+                ledger,
                 figures.spot(),
                 maps.join(),
                 faces,

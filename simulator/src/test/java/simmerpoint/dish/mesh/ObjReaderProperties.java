@@ -11,6 +11,7 @@ import net.jqwik.api.Property;
 import net.jqwik.api.constraints.CharRange;
 import net.jqwik.api.constraints.IntRange;
 import net.jqwik.api.constraints.StringLength;
+import simmerpoint.input.InputFileException;
 
 class ObjReaderProperties {
     private static final String GOOD =
@@ -32,7 +33,7 @@ class ObjReaderProperties {
                 PolygonOutline outline = new PolygonOutline(mesh, k);
                 assertTrue(outline.normalZ() > 0 && outline.area() > 0);
             }
-        } catch (MeshException e) {
+        } catch (InputFileException e) {
             assertTrue(
                     e.getMessage().startsWith(file.toString()) && e.getMessage().endsWith("."), e.getMessage());
         } finally {

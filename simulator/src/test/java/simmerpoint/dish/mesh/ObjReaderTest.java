@@ -17,6 +17,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import simmerpoint.input.InputFileException;
 
 class ObjReaderTest {
     /** Two trapezoids of a dish in mm, the second wound the other way, and everything that is passed over. */
@@ -217,7 +218,7 @@ class ObjReaderTest {
         assertTrue(seconds < 10, seconds + " s");
     }
 
-    private Mesh read(String text) throws IOException, MeshException {
+    private Mesh read(String text) throws IOException, InputFileException {
         return ObjReader.read(Files.writeString(folder.resolve("dish.obj"), text), 0.001);
     }
 
@@ -226,7 +227,7 @@ class ObjReaderTest {
     }
 
     private static String refusal(Path file) {
-        String sentence = assertThrows(MeshException.class, () -> ObjReader.read(file, 0.001))
+        String sentence = assertThrows(InputFileException.class, () -> ObjReader.read(file, 0.001))
                 .getMessage();
         assertTrue(sentence.startsWith(file.toString()) && sentence.endsWith("."), sentence);
         assertTrue(sentence.chars().noneMatch(Character::isISOControl), sentence);

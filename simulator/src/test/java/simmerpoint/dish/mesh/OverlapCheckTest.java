@@ -10,6 +10,7 @@ import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import simmerpoint.input.InputFileException;
 
 /** Panels that lie on one another would be lit twice. */
 class OverlapCheckTest {
@@ -63,10 +64,10 @@ class OverlapCheckTest {
     }
 
     private String refused(String text, double unit) {
-        return assertThrows(MeshException.class, () -> read(text, unit)).getMessage();
+        return assertThrows(InputFileException.class, () -> read(text, unit)).getMessage();
     }
 
-    private Mesh read(String text, double unit) throws IOException, MeshException {
+    private Mesh read(String text, double unit) throws IOException, InputFileException {
         return ObjReader.read(Files.writeString(folder.resolve("dish.obj"), text), unit);
     }
 }

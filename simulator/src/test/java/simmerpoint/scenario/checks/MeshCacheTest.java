@@ -12,7 +12,7 @@ import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import simmerpoint.dish.mesh.Mesh;
-import simmerpoint.dish.mesh.MeshException;
+import simmerpoint.input.InputFileException;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.scenario.file.ScenarioReader;
 
@@ -45,6 +45,6 @@ class MeshCacheTest {
         assertNotSame(again, changed);
         assertEquals(2, changed.vertices()[3]);
         Files.delete(file);
-        assertThrows(MeshException.class, () -> MeshCache.read(file, 1));
+        assertThrows(InputFileException.class, () -> MeshCache.read(file, 1));
     }
 }

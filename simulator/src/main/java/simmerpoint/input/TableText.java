@@ -1,0 +1,43 @@
+package simmerpoint.input;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+
+/** The text of a table that somebody wrote: a plain file of at most so many bytes, in UTF-8. */
+public final class TableText {
+    private TableText() {}
+
+    /**
+     * All of a file, without the mark that some programs put before a text.
+     *
+     * @param mostMegabytes largest file, MB
+     */
+    public static String read(Path file, int mostMegabytes) throws InputFileException {
+        if (Files.isDirectory(file)) {
+            throw new InputFileException(file, "this is a folder; a CSV file is allowed.");
+        }
+        if (!Files.exists(file)) {
+            throw new InputFileException(file, "there is no such file.");
+        }
+        if (!Files.isRegularFile(file)) {
+            throw new InputFileException(file, "this is not a plain file; a CSV file is allowed.");
+        }
+        int most = mostMegabytes * 1_000_000;
+        try (InputStream in = Files.newInputStream(file)) {
+            byte[] bytes = in.readNBytes(most + 1);
+            if (bytes.length > most) {
+                throw new InputFileException(
+                        file,
+                        "the file is larger than " + mostMegabytes + " MB; at most " + mostMegabytes
+                                + " MB is allowed.");
+            }
+            String text = new String(bytes, StandardCharsets.UTF_8);
+            return text.startsWith("\uFEFF") ? text.substring(1) : text;
+        } catch (IOException e) {
+            throw new InputFileException(file, e);
+        }
+    }
+}
