@@ -11,6 +11,8 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import simmerpoint.report.AtomicFile;
 import simmerpoint.report.CookerReport;
+import simmerpoint.safety.SafetyResult;
+import simmerpoint.safety.SafetyStudy;
 import simmerpoint.scenario.checks.CheckedScenario;
 import simmerpoint.study.FullStudy;
 import simmerpoint.study.aim.AimPlan;
@@ -53,13 +55,13 @@ final class ReportCommand extends InputCommand {
         }
         read.atOneMoment();
         tellOddities(read);
-        byte[] bytes = CookerReport.bytes(
-                read,
-                study(
-                        ScenarioInput.name(file),
-                        progress -> FullStudy.run(read, AimPlan.usual(units), rays.options(), progress)),
-                ScenarioInput.fileName(file),
-                units);
+        FullStudy.Result found = study(
+                ScenarioInput.name(file),
+                progress -> FullStudy.run(read, AimPlan.usual(units), rays.options(), progress));
+        SafetyResult safety = study(
+                ScenarioInput.name(file),
+                progress -> SafetyStudy.run(read, true, rays.options(SafetyStudy.USUAL_RAYS), progress));
+        byte[] bytes = CookerReport.bytes(read, found, safety, ScenarioInput.fileName(file), units);
         if (toTerminal) {
             terminal.out().write(bytes, 0, bytes.length);
             terminal.out().flush();

@@ -11,7 +11,6 @@ import simmerpoint.report.ResultFiles;
 import simmerpoint.report.SafetySheet;
 import simmerpoint.safety.SafetyResult;
 import simmerpoint.safety.SafetyStudy;
-import simmerpoint.scenario.Scenario;
 import simmerpoint.scenario.checks.CheckedScenario;
 
 /** What it can burn, and how far away. */
@@ -33,11 +32,11 @@ final class SafetyCommand extends ScenarioCommand {
     public Integer call() throws Exception {
         outputs.check(file, named());
         CheckedScenario read = read();
-        Scenario scenario = read.atOneMoment();
+        read.atOneMoment();
         tellOddities(read);
         boolean seasons = !isBrief();
         SafetyResult result = study(
-                name(), progress -> SafetyStudy.run(scenario, seasons, rays.options(SafetyStudy.USUAL_RAYS), progress));
+                name(), progress -> SafetyStudy.run(read, seasons, rays.options(SafetyStudy.USUAL_RAYS), progress));
         outputs.write(ResultFiles.of(result, units), more(result), terminal);
         say(result, SafetyAnswer::brief, SafetyAnswer::of);
         return 0;

@@ -20,7 +20,9 @@ import simmerpoint.safety.parked.ParkedResult;
 import simmerpoint.safety.parked.ParkedSpot;
 import simmerpoint.safety.parked.ParkedWay;
 import simmerpoint.safety.parked.Parking;
+import simmerpoint.safety.places.LookedAt;
 import simmerpoint.safety.risk.Hazard;
+import simmerpoint.safety.risk.Stuff;
 import simmerpoint.sampling.Estimate;
 
 /** What {@code safety} finds; its table has one row for each hazard, with the pan and without. */
@@ -130,6 +132,24 @@ public final class SafetyQuantities {
                     "where that handle points, level, from the way towards the sun to the right",
                     KitchenRisks::handleRadians);
 
+    private static final Fields<LookedAt> PLACE = Fields.<LookedAt>none()
+            .text("name", "what stands there", LookedAt::name)
+            .text(
+                    "made_of",
+                    "what it is made of",
+                    Stuff.words().toList(),
+                    at -> at.stuff().word())
+            .vector(
+                    "place_m",
+                    "towards the sun, to the right of whoever faces it, up; from the ground under the mount",
+                    at -> parts(at.place()))
+            .group("pan_in_place", "its light with the pan in place", LookedAt::standing, LIGHT)
+            .group("pan_taken_away", "its light with the pan taken away", LookedAt::taken, LIGHT)
+            .optionalNumber(
+                    "harmed_s",
+                    "until it is burnt, charred or in flames; null where no harm is known",
+                    LookedAt::harmed);
+
     private static final Fields<SafetyResult.RunInfo> RUN = Fields.<SafetyResult.RunInfo>none()
             .whole("rays", "number of rays", SafetyResult.RunInfo::rays)
             .whole("threads", "number of threads", SafetyResult.RunInfo::threads)
@@ -140,6 +160,7 @@ public final class SafetyQuantities {
             .number("things_away_m", "how far from the focus things that burn stay", SafetyResult::things)
             .group("pan_in_place", "with the pan in place", SafetyResult::standing, RISKS)
             .group("pan_taken_away", "with the pan taken away", SafetyResult::taken, RISKS)
+            .rows("places", "things in the light, those of the scenario first", SafetyResult::places, PLACE)
             .group("parked", "left uncovered and not aimed", SafetyResult::parked, PARKED)
             .group("glare", "for whoever looks into its light; indicative", SafetyResult::glare, GLARE)
             .optionalGroup("kitchen", "food, pan and handle", SafetyResult::kitchen, KITCHEN)

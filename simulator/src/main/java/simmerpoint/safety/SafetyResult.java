@@ -1,9 +1,11 @@
 package simmerpoint.safety;
 
+import java.util.List;
 import java.util.Optional;
 import simmerpoint.safety.eyes.Glare;
 import simmerpoint.safety.kitchen.KitchenRisks;
 import simmerpoint.safety.parked.ParkedResult;
+import simmerpoint.safety.places.LookedAt;
 import simmerpoint.safety.risk.Hazard;
 import simmerpoint.scenario.Scenario;
 
@@ -13,6 +15,7 @@ import simmerpoint.scenario.Scenario;
  * @param scenario the cooker
  * @param standing with the pan in place
  * @param taken with the pan taken away; the same for a bare disc, which stops nothing
+ * @param places things that somebody asks about, those of the scenario first
  * @param parked what it does when it is left uncovered
  * @param glare what somebody sees who looks into its light
  * @param kitchen what the light does to food, pan and handle; empty for a bare disc
@@ -23,11 +26,17 @@ public record SafetyResult(
         Scenario scenario,
         YardRisks standing,
         YardRisks taken,
+        List<LookedAt> places,
         ParkedResult parked,
         Glare glare,
         Optional<KitchenRisks> kitchen,
         long seed,
         RunInfo run) {
+    /** Keeps a copy of the list. */
+    public SafetyResult {
+        places = List.copyOf(places);
+    }
+
     /**
      * What differs from run to run.
      *

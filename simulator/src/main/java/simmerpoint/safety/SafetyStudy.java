@@ -10,7 +10,9 @@ import simmerpoint.safety.field.YardLight;
 import simmerpoint.safety.kitchen.KitchenRisks;
 import simmerpoint.safety.parked.ParkedResult;
 import simmerpoint.safety.parked.ParkedStudy;
+import simmerpoint.safety.places.LookedAtPlaces;
 import simmerpoint.scenario.Scenario;
+import simmerpoint.scenario.checks.CheckedScenario;
 import simmerpoint.study.trace.Progress;
 import simmerpoint.study.trace.ReplicateCaster;
 import simmerpoint.study.trace.TraceOptions;
@@ -27,14 +29,15 @@ public final class SafetyStudy {
     private SafetyStudy() {}
 
     /**
-     * The risks of {@code scenario}.
+     * The risks of a scenario, which is that of one moment.
      *
      * @param seasons whether the parked dish is followed on days of all seasons, not only on the scenario's own
      * @throws simmerpoint.study.trace.ImpossibleSetupException if the pan would stand in the mirror
      * @throws java.util.concurrent.CancellationException if {@code progress} says stop
      */
-    public static SafetyResult run(Scenario scenario, boolean seasons, TraceOptions options, Progress progress) {
+    public static SafetyResult run(CheckedScenario read, boolean seasons, TraceOptions options, Progress progress) {
         long start = System.nanoTime();
+        Scenario scenario = read.scenario();
         boolean pan = scenario.target() instanceof Pan;
         List<YardLight> lights = FieldStudy.run(
                 scenario,
@@ -55,6 +58,7 @@ public final class SafetyStudy {
                 scenario,
                 standing,
                 taken,
+                LookedAtPlaces.of(read.values(), scenario, lights.get(0), lights.get(lights.size() - 1)),
                 parked,
                 Glare.of(scenario),
                 kitchen,

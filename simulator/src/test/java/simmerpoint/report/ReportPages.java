@@ -7,6 +7,8 @@ import java.util.Optional;
 import simmerpoint.dish.mirror.Mirror;
 import simmerpoint.pan.Finish;
 import simmerpoint.pan.Pan;
+import simmerpoint.safety.SafetyResult;
+import simmerpoint.safety.SafetyStudy;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.scenario.ScenarioException;
 import simmerpoint.scenario.checks.CheckedScenario;
@@ -73,6 +75,7 @@ public final class ReportPages {
         TraceOptions options = TraceOptions.defaults().withRays(RAYS).withThreads(threads);
         read.atOneMoment();
         FullStudy.Result result = FullStudy.run(read, AimPlan.usual(units), options, Progress.NONE);
-        return new String(CookerReport.bytes(read, result, name, units), StandardCharsets.UTF_8);
+        SafetyResult safety = SafetyStudy.run(read, true, options, Progress.NONE);
+        return new String(CookerReport.bytes(read, result, safety, name, units), StandardCharsets.UTF_8);
     }
 }

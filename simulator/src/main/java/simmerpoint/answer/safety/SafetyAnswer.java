@@ -15,6 +15,7 @@ import simmerpoint.pan.Pan;
 import simmerpoint.quantities.OneLine;
 import simmerpoint.safety.HotPlace;
 import simmerpoint.safety.SafetyResult;
+import simmerpoint.safety.places.LookedAt;
 import simmerpoint.units.UnitSystem;
 
 /** The answer to "what can it set alight or blind, and when?". */
@@ -44,6 +45,7 @@ public final class SafetyAnswer {
         SectionBuilder out = Section.headed(answer.reach.verdict())
                 .add(answer.reach.shortTable())
                 .say(answer.hottest())
+                .say(answer.asked())
                 .say(answer.parked.brief());
         return ShortAnswer.of(
                 result.scenario().title(),
@@ -71,6 +73,9 @@ public final class SafetyAnswer {
                         "Distances are from the focus. Along the axis is away from the dish; to the rim is off the axis as far"
                                 + " out as the light goes; level is measured along the ground from under the focus.")
                 .build());
+        if (!result.places().isEmpty()) {
+            sections.add(new PlaceWords(result.places(), figures).section());
+        }
         sections.add(parked.section());
         sections.add(new GlareWords(result, figures).section());
         result.kitchen().ifPresent(kitchen -> sections.add(new KitchenWords(kitchen, result, figures).section()));
@@ -82,6 +87,15 @@ public final class SafetyAnswer {
                 .build());
         sections.add(certainty());
         return new Answer(OneLine.of(result.scenario().title()), sections);
+    }
+
+    /** The places that the scenario asks about. */
+    private List<String> asked() {
+        PlaceWords words = new PlaceWords(result.places(), figures);
+        return result.places().stream()
+                .filter(LookedAt::isAsked)
+                .map(words::sentence)
+                .toList();
     }
 
     private String hottest() {

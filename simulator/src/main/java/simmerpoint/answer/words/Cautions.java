@@ -21,6 +21,10 @@ public final class Cautions {
     /** Heading of every section on errors and what the figures came from. */
     public static final String HOW_SURE = "How sure this is";
 
+    /** For whatever tells of heat or light and knows no flux. */
+    public static final String ALWAYS = "Focused sunlight blinds and burns: cover the mirror whenever it is not in use;"
+            + " safety tells what it can burn, and how far away.";
+
     private static final String BLINDS = "Focused sunlight blinds and burns.";
 
     /** The end of the table of {@link SkinTimes}, W/m². */

@@ -13,6 +13,8 @@ import simmerpoint.report.CookerReport;
 import simmerpoint.report.CutFiles;
 import simmerpoint.report.ResultFiles;
 import simmerpoint.report.TextReport;
+import simmerpoint.safety.SafetyResult;
+import simmerpoint.safety.SafetyStudy;
 import simmerpoint.scenario.checks.CheckedScenario;
 import simmerpoint.study.FullStudy;
 import simmerpoint.study.aim.AimPlan;
@@ -126,7 +128,9 @@ final class ExportMenu extends TakeAwayMenu {
         export.write("Write a page", FileKind.PAGE, name.replaceFirst("\\.ya?ml$", ""), () -> {
             read.atOneMoment();
             FullStudy.Result all = FullStudy.run(read, AimPlan.usual(units), TraceOptions.defaults(), Progress.NONE);
-            return CookerReport.bytes(read, all, name, units);
+            TraceOptions many = TraceOptions.defaults().withRays(SafetyStudy.USUAL_RAYS);
+            SafetyResult safety = SafetyStudy.run(read, true, many, Progress.NONE);
+            return CookerReport.bytes(read, all, safety, name, units);
         });
     }
 }
