@@ -17,6 +17,8 @@ import simmerpoint.safety.risk.Stuff;
  */
 record PlaceWords(List<LookedAt> places, FigureFormat figures) {
     private static final double SOON = 1.5;
+    private static final double IN_SECONDS = 90;
+    private static final double ON_GROUND = 0.005;
 
     Section section() {
         return Section.headed("Things in the light")
@@ -29,15 +31,34 @@ record PlaceWords(List<LookedAt> places, FigureFormat figures) {
     }
 
     String sentence(LookedAt at) {
-        String light = at.standing().together() < 1 && at.taken().together() < 1
-                ? "lies in the shade"
-                : "gets " + figures.roughFlux(at.standing().together()) + " with the pan in place, "
-                        + figures.roughFlux(at.taken().together()) + " without it";
+        String light = light(at);
         return ShortAnswer.capital(at.name()) + " (" + made(at) + "): " + light + "; " + harm(at) + ".";
     }
 
+    /** "25 seconds", "3 min". */
+    static String after(double seconds) {
+        return seconds < IN_SECONDS
+                ? FigureFormat.rounded(Math.max(1, seconds), seconds < 10 ? 1 : 2) + "\u00a0seconds"
+                : HeatWords.time(seconds);
+    }
+
+    private String light(LookedAt at) {
+        double least = 1;
+        if (at.standing().reflected() < least && at.taken().reflected() < least) {
+            return at.worst() < least ? "lies in the shade" : "gets no light of the mirrors";
+        }
+        String with = figures.roughFlux(at.standing().together());
+        String without = figures.roughFlux(at.taken().together());
+        return with.equals(without)
+                ? "gets " + with + ", with the pan in place or without it"
+                : "gets " + with + " with the pan in place, " + without + " without it";
+    }
+
     private String made(LookedAt at) {
-        return at.stuff().word() + ", " + figures.length(at.place().z(), 2) + " above the ground";
+        return at.stuff().word() + ", "
+                + (at.place().z() < ON_GROUND
+                        ? "on the ground"
+                        : figures.length(at.place().z(), 2) + " above the ground");
     }
 
     private static String harm(LookedAt at) {
@@ -50,7 +71,7 @@ record PlaceWords(List<LookedAt> places, FigureFormat figures) {
         double seconds = at.harmed().getAsDouble();
         String within = at.stuff().isSooner(at.worst()) || seconds < SOON
                 ? "within about 2\u00a0seconds"
-                : "within " + HeatWords.time(seconds);
+                : "within " + after(seconds);
         return switch (at.stuff()) {
             case SKIN -> "it is burnt " + within;
             case WOOD -> "it chars " + within;
