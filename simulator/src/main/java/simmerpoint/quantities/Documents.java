@@ -15,7 +15,8 @@ public final class Documents {
             BudgetQuantities.DOCUMENT,
             DesignQuantities.DOCUMENT,
             CutQuantities.DOCUMENT,
-            SafetyQuantities.DOCUMENT);
+            SafetyQuantities.DOCUMENT,
+            TrialQuantities.DOCUMENT);
 
     private Documents() {}
 }

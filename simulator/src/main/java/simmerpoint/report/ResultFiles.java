@@ -13,6 +13,7 @@ import simmerpoint.quantities.Document;
 import simmerpoint.quantities.PanQuantities;
 import simmerpoint.quantities.SafetyQuantities;
 import simmerpoint.quantities.TraceQuantities;
+import simmerpoint.quantities.TrialQuantities;
 import simmerpoint.quantities.WarmingQuantities;
 import simmerpoint.safety.SafetyResult;
 import simmerpoint.study.aim.AimResult;
@@ -24,6 +25,7 @@ import simmerpoint.study.design.DesignResult;
 import simmerpoint.study.pan.PanResult;
 import simmerpoint.study.trace.TraceResult;
 import simmerpoint.study.trace.WarmingResult;
+import simmerpoint.trial.TrialResult;
 import simmerpoint.units.UnitSystem;
 import simmerpoint.workshop.CutPlan;
 
@@ -88,6 +90,11 @@ public record ResultFiles(Supplier<byte[]> json, Supplier<byte[]> csv, Supplier<
     /** Of what the light can burn. */
     public static ResultFiles of(SafetyResult result, UnitSystem units) {
         return of(SafetyQuantities.DOCUMENT, result, () -> SafetyPicture.sheet(result, units));
+    }
+
+    /** Of a trial. */
+    public static ResultFiles of(TrialResult result, UnitSystem units) {
+        return of(TrialQuantities.DOCUMENT, result, () -> TrialPicture.sheet(result, units));
     }
 
     private static <R> ResultFiles of(Document<R> document, R result, Supplier<Sheet> png) {

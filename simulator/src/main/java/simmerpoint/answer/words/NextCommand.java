@@ -22,7 +22,9 @@ public enum NextCommand {
     /** Building. */
     CUT("cut", "what to cut"),
     /** What the light can burn. */
-    SAFETY("safety", "what it can burn, and how far away");
+    SAFETY("safety", "what it can burn, and how far away"),
+    /** Logs. */
+    TRIAL("trial", "how good a built one is");
 
     private final String command;
     private final String tells;
