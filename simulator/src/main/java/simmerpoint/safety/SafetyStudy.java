@@ -10,6 +10,7 @@ import simmerpoint.safety.field.YardLight;
 import simmerpoint.safety.kitchen.KitchenRisks;
 import simmerpoint.safety.parked.ParkedResult;
 import simmerpoint.safety.parked.ParkedStudy;
+import simmerpoint.safety.places.LookedAt;
 import simmerpoint.safety.places.LookedAtPlaces;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.scenario.checks.CheckedScenario;
@@ -51,14 +52,20 @@ public final class SafetyStudy {
         TraceOptions few = options.withRays(Math.min(TraceOptions.DEFAULT_RAYS, options.rays()));
         Optional<KitchenRisks> kitchen =
                 pan ? KitchenRisks.of(TraceStudy.run(scenario, few, Progress.NONE), lights.get(0)) : Optional.empty();
+        List<LookedAt> places =
+                LookedAtPlaces.of(read.values(), scenario, lights.get(0), lights.get(lights.size() - 1));
         ParkedResult parked = ParkedStudy.run(
-                scenario, seasons, options, (done, detail) -> progress.report(FIELD + (1 - FIELD) * done, detail));
+                scenario,
+                places.stream().map(LookedAt::place).toList(),
+                seasons,
+                options,
+                (done, detail) -> progress.report(FIELD + (1 - FIELD) * done, detail));
         long rays = (long) ReplicateCaster.REPLICATES << ReplicateCaster.bitsFor(options.rays());
         return new SafetyResult(
                 scenario,
                 standing,
                 taken,
-                LookedAtPlaces.of(read.values(), scenario, lights.get(0), lights.get(lights.size() - 1)),
+                places,
                 parked,
                 Glare.of(scenario),
                 kitchen,

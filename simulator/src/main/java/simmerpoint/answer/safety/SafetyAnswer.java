@@ -74,7 +74,7 @@ public final class SafetyAnswer {
                                 + " out as the light goes; level is measured along the ground from under the focus.")
                 .build());
         if (!result.places().isEmpty()) {
-            sections.add(new PlaceWords(result.places(), figures).section());
+            sections.add(new PlaceWords(result.places(), result.parked().leftAsAimed(), figures).section());
         }
         sections.add(parked.section());
         sections.add(new GlareWords(result, figures).section());
@@ -91,7 +91,7 @@ public final class SafetyAnswer {
 
     /** The places that the scenario asks about. */
     private List<String> asked() {
-        PlaceWords words = new PlaceWords(result.places(), figures);
+        PlaceWords words = new PlaceWords(result.places(), result.parked().leftAsAimed(), figures);
         return result.places().stream()
                 .filter(LookedAt::isAsked)
                 .map(words::sentence)

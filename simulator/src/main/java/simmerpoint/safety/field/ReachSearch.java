@@ -11,7 +11,7 @@ import simmerpoint.sampling.Estimate;
 
 /**
  * Looks along many directions from the focus, from far away inwards, for the first place where light of mirrors and sun together
- * is as strong as each hazard asks. The farthest of a bundle of directions counts, which noise can only lengthen.
+ * is as strong as each hazard asks. The farthest of a bundle of directions counts.
  */
 public final class ReachSearch {
     /** Directions are so far apart, rad. */
@@ -30,6 +30,9 @@ public final class ReachSearch {
 
     /** Where the light outside is not known, a hazard begins in the middle of a step. */
     private static final double HALF = 0.5;
+
+    /** Light counts less so many standard errors, since the farthest of a thousand directions is the noisiest. */
+    private static final double SURE = 2;
 
     private static final Hazard[] HAZARDS = Hazard.values();
 
@@ -113,7 +116,7 @@ public final class ReachSearch {
                 before = 0;
                 continue;
             }
-            double now = light.get().together();
+            double now = light.get().together() - SURE * light.get().standardError();
             while (next < HAZARDS.length && now >= HAZARDS[next].wattsPerSquareMetre()) {
                 double least = HAZARDS[next].wattsPerSquareMetre();
                 double out =

@@ -7,6 +7,8 @@ import simmerpoint.scenario.Scenario;
 
 /** All light in the yard of one cooker, reflected and direct, with the pan in place or taken away. Immutable. */
 public final class YardLight {
+    private static final double SURE = 2;
+
     private final Scenario scenario;
     private final boolean panStands;
     private final List<LightField> fields;
@@ -83,7 +85,7 @@ public final class YardLight {
         return fields;
     }
 
-    /** Middle of the cell of most reflected light. */
+    /** Middle of the cell of most reflected light, less two standard errors, since the most of many cells is the noisiest. */
     public Vec hottest() {
         Vec best = Vec.ZERO;
         double most = -1;
@@ -92,7 +94,8 @@ public final class YardLight {
             for (int k = 0; k < box.nz(); k++) {
                 for (int j = 0; j < box.ny(); j++) {
                     for (int i = 0; i < box.nx(); i++) {
-                        double here = field.cell(i, j, k).most();
+                        LightField.Light light = field.cell(i, j, k);
+                        double here = light.most() - SURE * light.standardError();
                         if (here > most) {
                             most = here;
                             best = box.middle(i, j, k);

@@ -45,8 +45,9 @@ final class ParkedLight {
      * @param up how much higher the sun stands, rad
      * @param side how far to the right of whoever looks along the axis it stands, rad
      * @param beam W/m²
+     * @param things places to tell the light of
      */
-    ParkedSpot at(double axisElevation, double up, double side, double beam, Progress progress) {
+    ParkedSpot at(double axisElevation, double up, double side, double beam, List<Vec> things, Progress progress) {
         Scenario parked = dish.withSun(
                         new Sunlight(axisElevation, beam, dish.sun().shape()))
                 .withAim(dish.aim().deadOn().withDrift(up, side));
@@ -60,7 +61,14 @@ final class ParkedLight {
         YardLight fine = cast(parked, about(hot), progress);
         Vec place = fine.hottest();
         YardLight.Irradiance light = fine.new Probe().at(place);
-        return new ParkedSpot(light.together(), light.standardError(), place, ground(field, beam), reach(field, beam));
+        YardLight.Probe probe = coarse.new Probe();
+        return new ParkedSpot(
+                light.together(),
+                light.standardError(),
+                place,
+                ground(field, beam),
+                reach(field, beam),
+                things.stream().map(thing -> probe.at(thing).together()).toList());
     }
 
     /** Fine cells about a place, above the ground. */

@@ -32,6 +32,11 @@ public record ParkedResult(List<OffAxis> offAxis, Optional<LocalDate> date, List
         return from;
     }
 
+    /** The dish left as it was aimed; empty where the scenario names no place. */
+    public Optional<ParkedWay> leftAsAimed() {
+        return ways.stream().filter(way -> way.parking() == Parking.AS_AIMED).findFirst();
+    }
+
     /** The best of the ways: that of least light at its worst moment. */
     public Optional<ParkedWay> best() {
         return ways.stream()

@@ -32,9 +32,11 @@ public final class ParkedStudy {
     private static final int SEASON_STEP_HOURS = 2;
 
     private final Scenario scenario;
+    private final List<Vec> things;
     private final ParkedLight light;
 
-    private ParkedStudy(Scenario scenario, TraceOptions options) {
+    private ParkedStudy(Scenario scenario, List<Vec> things, TraceOptions options) {
+        this.things = things;
         this.scenario = scenario;
         light = new ParkedLight(scenario, options.withRays(Math.min(RAYS, options.rays())));
     }
@@ -42,11 +44,13 @@ public final class ParkedStudy {
     /**
      * The parked dish of {@code scenario}.
      *
+     * @param things places to tell the light of while the dish is left as it was aimed
      * @param seasons whether days of all seasons are looked at, too
      * @throws java.util.concurrent.CancellationException if {@code progress} says stop
      */
-    public static ParkedResult run(Scenario scenario, boolean seasons, TraceOptions options, Progress progress) {
-        return new ParkedStudy(scenario, options).run(seasons, progress);
+    public static ParkedResult run(
+            Scenario scenario, List<Vec> things, boolean seasons, TraceOptions options, Progress progress) {
+        return new ParkedStudy(scenario, things, options).run(seasons, progress);
     }
 
     private ParkedResult run(boolean seasons, Progress progress) {
@@ -72,8 +76,8 @@ public final class ParkedStudy {
     private OffAxis offAxis(double radians) {
         double elevation = scenario.sun().elevationRadians();
         double beam = scenario.sun().beamWattsPerSquareMetre();
-        ParkedSpot side = light.at(elevation, 0, radians, beam, Progress.NONE);
-        ParkedSpot up = radians == 0 ? side : light.at(elevation, radians, 0, beam, Progress.NONE);
+        ParkedSpot side = light.at(elevation, 0, radians, beam, List.of(), Progress.NONE);
+        ParkedSpot up = radians == 0 ? side : light.at(elevation, radians, 0, beam, List.of(), Progress.NONE);
         return new OffAxis(radians, up.flux() > side.flux() ? up : side);
     }
 
@@ -95,8 +99,10 @@ public final class ParkedStudy {
 
     private ParkedWay way(Parking parking, SiteConditions site, List<ZonedDateTime> times) {
         double[] axis = axis(parking, site, times);
+        // The things stand where the scenario says while the dish is aimed as there.
+        List<Vec> seen = parking == Parking.AS_AIMED ? things : List.of();
         List<ParkedHour> hours =
-                times.stream().map(time -> hour(axis, site, time)).toList();
+                times.stream().map(time -> hour(axis, site, time, seen)).toList();
         return new ParkedWay(parking, axis[0], axis[1], hours);
     }
 
@@ -129,7 +135,7 @@ public final class ParkedStudy {
                 .orElse(site.when());
     }
 
-    private ParkedHour hour(double[] axis, SiteConditions site, ZonedDateTime time) {
+    private ParkedHour hour(double[] axis, SiteConditions site, ZonedDateTime time, List<Vec> seen) {
         SunMoment moment = SunMoment.at(site.place(), time);
         Vec sun = moment.position().towardsSun().vec();
         Vec along = towards(axis[0], axis[1]);
@@ -142,7 +148,7 @@ public final class ParkedStudy {
         double beam = site.sky().at(moment).likelyWattsPerSquareMetre();
         boolean dark = off > Math.PI / 2 + rimSlope() || !(beam > 0);
         double scale = Math.hypot(u, s) > 0 ? off / Math.hypot(u, s) : 1;
-        ParkedSpot spot = dark ? ParkedSpot.NONE : light.at(axis[1], u * scale, s * scale, beam, Progress.NONE);
+        ParkedSpot spot = dark ? ParkedSpot.NONE : light.at(axis[1], u * scale, s * scale, beam, seen, Progress.NONE);
         return new ParkedHour(time, elevation, off, spot);
     }
 

@@ -43,4 +43,11 @@ public record ParkedWay(Parking parking, double azimuthRadians, double elevation
                 .filter(hour -> hour.spot().flux() > Hazard.TINDER.wattsPerSquareMetre())
                 .toList();
     }
+
+    /** The moment at which a thing, counted as in {@link ParkedSpot#things}, gets most light; empty where it is not followed. */
+    public Optional<ParkedHour> worstFor(int thing) {
+        return hours.stream()
+                .filter(hour -> hour.spot().things().size() > thing)
+                .max(Comparator.comparingDouble(hour -> hour.spot().things().get(thing)));
+    }
 }

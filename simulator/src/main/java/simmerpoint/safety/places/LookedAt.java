@@ -33,6 +33,12 @@ public record LookedAt(
         return stuff.harmed(worst());
     }
 
+    /** The same thing in light of that flux alone, W/m². */
+    public LookedAt in(double flux) {
+        YardLight.Irradiance light = new YardLight.Irradiance(flux, flux, 0, 0);
+        return new LookedAt(name, isAsked, stuff, place, light, light);
+    }
+
     /** Whether it can smoulder if it is left for long, however soon or late it is harmed. */
     public boolean smoulders() {
         return stuff != Stuff.STONE && stuff != Stuff.SKIN && worst() > Hazard.SMOULDER.wattsPerSquareMetre();

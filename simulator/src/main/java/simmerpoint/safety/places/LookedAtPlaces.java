@@ -58,7 +58,7 @@ public final class LookedAtPlaces {
         Vec below = yard.place(scenario.setup().target().origin()).plus(new Vec(0, 0, -BELOW_PAN));
         Vec edge = yard.place(scenario.setup().target().toParent(new Vec(pan.radiusMetres() + FIST, 0, -0.005)));
         return List.of(
-                look("stand 10 cm below the pan", false, Stuff.WOOD, below, standing, taken),
+                look("stand just below the pan", false, Stuff.WOOD, below, standing, taken),
                 look("grate at the edge of the pan", false, Stuff.STONE, edge, standing, taken));
     }
 
