@@ -52,5 +52,6 @@ abstract class AnswerCommand extends InputCommand {
             TextReport.lines(answer.get(), show.columns(terminal), terminal.ascii())
                     .forEach(terminal::say);
         }
+        outputs.written().forEach(file -> tellBeside(file + " is written."));
     }
 }

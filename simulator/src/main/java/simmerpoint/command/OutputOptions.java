@@ -1,7 +1,9 @@
 package simmerpoint.command;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.function.Supplier;
 import picocli.CommandLine.Option;
@@ -26,6 +28,8 @@ final class OutputOptions {
     private String png;
 
     private Map<String, Path> wanted = Map.of();
+    private final List<String> written = new ArrayList<>();
+
     /** Whether any file is wanted. */
     boolean any() {
         return json != null || csv != null || png != null;
@@ -63,6 +67,11 @@ final class OutputOptions {
             check(entry.getKey(), entry.getValue(), scenario, files);
         }
         wanted = files;
+    }
+
+    /** Names of the files written, in that order. */
+    List<String> written() {
+        return List.copyOf(written);
     }
 
     /** Refuses files that the scenario turned out to read, now that it is read and before it is worked on. */
@@ -119,7 +128,7 @@ final class OutputOptions {
         }
     }
 
-    private static void put(String name, byte[] bytes, Terminal terminal) throws OutputException {
+    private void put(String name, byte[] bytes, Terminal terminal) throws OutputException {
         if (name == null) {
             return;
         }
@@ -128,6 +137,7 @@ final class OutputOptions {
             terminal.out().flush();
         } else {
             AtomicFile.write(Path.of(name), bytes);
+            written.add(name);
         }
     }
 }

@@ -14,8 +14,7 @@ import simmerpoint.report.CookerReport;
 import simmerpoint.safety.SafetyResult;
 import simmerpoint.safety.SafetyStudy;
 import simmerpoint.scenario.checks.CheckedScenario;
-import simmerpoint.study.FullStudy;
-import simmerpoint.study.aim.AimPlan;
+import simmerpoint.workshop.CookerStudy;
 
 /** Everything about one cooker on one page. */
 @Command(
@@ -55,13 +54,12 @@ final class ReportCommand extends InputCommand {
         }
         read.atOneMoment();
         tellOddities(read);
-        FullStudy.Result found = study(
-                ScenarioInput.name(file),
-                progress -> FullStudy.run(read, AimPlan.usual(units), rays.options(), progress));
+        CookerStudy all =
+                study(ScenarioInput.name(file), progress -> CookerStudy.run(read, units, rays.options(), progress));
         SafetyResult safety = study(
                 ScenarioInput.name(file),
                 progress -> SafetyStudy.run(read, true, rays.options(SafetyStudy.USUAL_RAYS), progress));
-        byte[] bytes = CookerReport.bytes(read, found, safety, ScenarioInput.fileName(file), units);
+        byte[] bytes = CookerReport.bytes(read, all, safety, ScenarioInput.fileName(file), units);
         if (toTerminal) {
             terminal.out().write(bytes, 0, bytes.length);
             terminal.out().flush();

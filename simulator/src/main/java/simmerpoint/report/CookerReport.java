@@ -13,6 +13,7 @@ import simmerpoint.safety.SafetyResult;
 import simmerpoint.scenario.checks.CheckedScenario;
 import simmerpoint.study.FullStudy;
 import simmerpoint.units.UnitSystem;
+import simmerpoint.workshop.CookerStudy;
 
 /**
  * Everything about one cooker on one page that a builder can send to a friend: it stands alone, opens without a net,
@@ -24,15 +25,17 @@ public final class CookerReport {
 
     private final CheckedScenario read;
     private final FullStudy.Result result;
+    private final CookerStudy all;
     private final SafetyResult safety;
     private final UnitSystem system;
     private final String fileName;
 
     private CookerReport(
-            CheckedScenario read, FullStudy.Result result, SafetyResult safety, UnitSystem system, String fileName) {
+            CheckedScenario read, CookerStudy all, SafetyResult safety, UnitSystem system, String fileName) {
         this.safety = safety;
         this.read = read;
-        this.result = result;
+        this.all = all;
+        this.result = all.answers();
         this.system = system;
         this.fileName = fileName;
     }
@@ -41,14 +44,14 @@ public final class CookerReport {
      * The bytes of the page, UTF-8.
      *
      * @param read the scenario, its text and what is odd in it
-     * @param result what was found
+     * @param all what was found
      * @param safety what its light can burn
      * @param fileName name of the scenario's file, without folders
      * @param system units of the page
      */
     public static byte[] bytes(
-            CheckedScenario read, FullStudy.Result result, SafetyResult safety, String fileName, UnitSystem system) {
-        return new CookerReport(read, result, safety, system, fileName).bytes();
+            CheckedScenario read, CookerStudy all, SafetyResult safety, String fileName, UnitSystem system) {
+        return new CookerReport(read, all, safety, system, fileName).bytes();
     }
 
     /** Whether {@code text}, the begin of a file, is that of a page of ours. */
@@ -106,7 +109,7 @@ public final class CookerReport {
         result.aim().ifPresent(aim -> chapters.add(make.aim(aim)));
         chapters.add(make.safety());
         chapters.add(make.budget(result.budget()));
-        chapters.add(CutFiles.chapter(read, system));
+        chapters.add(CutFiles.chapter(all, system));
         chapters.add(care(chapters));
         chapters.add(ScenarioChapter.of(read, fileName));
         chapters.add(make.howItWasWorkedOut(chapters, fileName));
