@@ -204,7 +204,7 @@ class ScenarioReaderTest {
                 "sun: {beam: 1200 W/m²}|sun.beam",
                 "sun: {elevation: 5°, beam: 300 W/m²}|sun.elevation",
                 "pan: {diameter: 60 cm, finish: black paint} + stand: {pull-back: -59 cm}|stand:",
-                "stand: {side: 25 cm}|stand.side: 25 cm is more than the whole width",
+                "stand: {side: 25 cm}|stand.side: 25 cm is more than the width of the pan",
                 "aim: {turn: {up: 4°, side: 4°}}|aim.turn: the dish points 5.7° off",
                 "aim: {drift: {side: -6°}}|aim.drift: the sun has moved 6° off",
                 "mirror: {slope-error: 5°}|5° is 87 mrad: was mrad meant?",
