@@ -18,9 +18,10 @@ import simmerpoint.units.UnitSystem;
  * How far light reaches, in words and tables. Distances are rounded up, never down.
  *
  * @param result what was found
+ * @param hazards to tell of
  * @param system units
  */
-record ReachWords(SafetyResult result, UnitSystem system) {
+record ReachWords(SafetyResult result, List<Hazard> hazards, UnitSystem system) {
     private static final double COARSE_CENTIMETRES = 5;
     private static final double COARSE_INCHES = 2;
     private static final String NOWHERE = "\u2013";
@@ -46,7 +47,8 @@ record ReachWords(SafetyResult result, UnitSystem system) {
     /** Hazards that light of this cooker comes to at all, with the pan taken away. */
     List<Reach> reached() {
         return result.taken().reaches().stream()
-                .filter(reach -> !reach.ways().isEmpty())
+                .filter(reach ->
+                        hazards.contains(reach.hazard()) && !reach.ways().isEmpty())
                 .toList();
     }
 

@@ -16,6 +16,7 @@ import simmerpoint.quantities.OneLine;
 import simmerpoint.safety.HotPlace;
 import simmerpoint.safety.SafetyResult;
 import simmerpoint.safety.places.LookedAt;
+import simmerpoint.safety.risk.Hazard;
 import simmerpoint.units.UnitSystem;
 
 /** The answer to "what can it set alight or blind, and when?". */
@@ -26,22 +27,27 @@ public final class SafetyAnswer {
     private final ParkedWords parked;
     private final boolean pan;
 
-    private SafetyAnswer(SafetyResult result, UnitSystem system) {
+    private SafetyAnswer(SafetyResult result, List<Hazard> hazards, UnitSystem system) {
         this.result = result;
         figures = new FigureFormat(system);
-        reach = new ReachWords(result, system);
+        reach = new ReachWords(result, hazards, system);
         parked = new ParkedWords(result.parked(), figures);
         pan = result.scenario().target() instanceof Pan;
     }
 
     /** The answer for {@code result}, in the units of {@code system}. */
     public static Answer of(SafetyResult result, UnitSystem system) {
-        return new SafetyAnswer(result, system).answer();
+        return of(result, List.of(Hazard.values()), system);
+    }
+
+    /** The same with tables of these hazards alone. */
+    public static Answer of(SafetyResult result, List<Hazard> hazards, UnitSystem system) {
+        return new SafetyAnswer(result, hazards, system).answer();
     }
 
     /** The same in a dozen lines. */
-    public static Answer brief(SafetyResult result, UnitSystem system) {
-        SafetyAnswer answer = new SafetyAnswer(result, system);
+    public static Answer brief(SafetyResult result, List<Hazard> hazards, UnitSystem system) {
+        SafetyAnswer answer = new SafetyAnswer(result, hazards, system);
         SectionBuilder out = Section.headed(answer.reach.verdict())
                 .add(answer.reach.shortTable())
                 .say(answer.hottest())
@@ -70,8 +76,8 @@ public final class SafetyAnswer {
         sections.add(Section.headed(pan ? "With the pan taken away" : "About the focus")
                 .add(reach.table(result.taken()))
                 .say(
-                        "Distances are from the focus. Along the axis is away from the dish; to the rim is off the axis as far"
-                                + " out as the light goes; level is measured along the ground from under the focus.")
+                        "Axis is away from the dish, past the pan; rim is off the axis as far out as the light goes; level is"
+                                + " measured along the ground from under the focus. Each is the farthest, rounded up.")
                 .build());
         if (!result.places().isEmpty()) {
             sections.add(new PlaceWords(result.places(), result.parked().leftAsAimed(), figures).section());
