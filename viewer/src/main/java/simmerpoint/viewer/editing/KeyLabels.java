@@ -79,7 +79,7 @@ final class KeyLabels {
 
     /** What a choice does beyond what its sentence says; empty for most. */
     static String remark(Key key) {
-        return key.path().equals("mirror.material") ? " Whoever chooses another here gets that one's own figures." : "";
+        return key.path().equals("mirror.material") ? " Choosing another one brings its own figures." : "";
     }
 
     /** What a word of choice means, where that needs saying. */

@@ -92,7 +92,7 @@ public final class UnderstandView extends BorderPane implements AutoCloseable {
         Drawing both = new Stack(maps).gap(14).with(charts.minutes());
         DrawingView view = DrawingView.of(
                         "aim-maps",
-                        "Watts over where the sun has drifted to and where the dish points",
+                        "Watts by how far the sun has drifted and the dish is turned",
                         both,
                         work.theme().getValue())
                 .widest(900);
