@@ -14,6 +14,8 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import simmerpoint.report.AtomicFile;
 import simmerpoint.report.CookerReport;
+import simmerpoint.safety.SafetyResult;
+import simmerpoint.safety.SafetyStudy;
 import simmerpoint.scenario.ScenarioException;
 import simmerpoint.scenario.checks.CheckedScenario;
 import simmerpoint.trial.TrialResult;
@@ -67,7 +69,10 @@ final class ReportCommand extends InputCommand {
         tellOddities(read);
         CookerStudy all =
                 study(ScenarioInput.name(file), progress -> CookerStudy.run(read, units, rays.options(), progress));
-        byte[] bytes = CookerReport.bytes(read, all, trial(read), ScenarioInput.fileName(file), units);
+        SafetyResult safety = study(
+                ScenarioInput.name(file),
+                progress -> SafetyStudy.run(read, true, rays.options(SafetyStudy.USUAL_RAYS), progress));
+        byte[] bytes = CookerReport.bytes(read, all, safety, trial(read), ScenarioInput.fileName(file), units);
         if (toTerminal) {
             terminal.out().write(bytes, 0, bytes.length);
             terminal.out().flush();
