@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import javafx.application.Platform;
 import javafx.geometry.Bounds;
 import javafx.scene.Node;
 import javafx.scene.control.ButtonBase;
@@ -95,6 +96,21 @@ class ViewerWindowTest {
             stage.close();
             window.close();
         });
+    }
+
+    @Test
+    void whateverGoesWrongInsideIsToldAndTheDesignStays() {
+        CheckedScenario before =
+                FxThread.get(() -> window.document().readProperty().get());
+        FxThread.run(() -> Platform.runLater(() -> {
+            throw new IllegalStateException("on purpose");
+        }));
+        FxThread.until(
+                "a sentence",
+                () -> find("notice-sentence", Label.class)
+                        .getText()
+                        .startsWith("Something went wrong inside the program (IllegalStateException)."));
+        assertEquals(before, FxThread.get(() -> window.document().readProperty().get()));
     }
 
     private void awaitAnswer() {
