@@ -13,7 +13,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import javafx.application.Platform;
 import javafx.geometry.Bounds;
 import javafx.scene.Node;
 import javafx.scene.control.ButtonBase;
@@ -102,9 +101,10 @@ class ViewerWindowTest {
     void whateverGoesWrongInsideIsToldAndTheDesignStays() {
         CheckedScenario before =
                 FxThread.get(() -> window.document().readProperty().get());
-        FxThread.run(() -> Platform.runLater(() -> {
-            throw new IllegalStateException("on purpose");
-        }));
+        // As JavaFX does with whatever leaves a handler; the toolkit of the tests would end its thread at a real one.
+        FxThread.run(() -> Thread.currentThread()
+                .getUncaughtExceptionHandler()
+                .uncaughtException(Thread.currentThread(), new IllegalStateException("on purpose")));
         FxThread.until(
                 "a sentence",
                 () -> find("notice-sentence", Label.class)
