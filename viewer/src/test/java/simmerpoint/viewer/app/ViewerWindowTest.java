@@ -107,7 +107,7 @@ class ViewerWindowTest {
                 .uncaughtException(Thread.currentThread(), new IllegalStateException("on purpose")));
         FxThread.until(
                 "a sentence",
-                () -> find("notice-sentence", Label.class)
+                () -> ((Label) window.scene().lookup("#notice-sentence"))
                         .getText()
                         .startsWith("Something went wrong inside the program (IllegalStateException)."));
         assertEquals(before, FxThread.get(() -> window.document().readProperty().get()));
