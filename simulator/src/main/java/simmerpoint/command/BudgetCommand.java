@@ -30,7 +30,10 @@ final class BudgetCommand extends ScenarioCommand {
         tellOddities(read);
         BudgetResult result = study(name(), progress -> {
             BudgetResult costs = BudgetStudy.run(scenario, rays.options(), progress);
-            return isBrief() ? costs : costs.withLikely(LikelyStudy.withShares(read, rays.options(), Progress.NONE));
+            return costs.withLikely(
+                    isBrief()
+                            ? LikelyStudy.run(read, LikelyStudy.FOR_RANGE, rays.options(), Progress.NONE)
+                            : LikelyStudy.withShares(read, rays.options(), Progress.NONE));
         });
         outputs.write(ResultFiles.of(result, units), terminal);
         say(result, BudgetAnswer::brief, BudgetAnswer::of);

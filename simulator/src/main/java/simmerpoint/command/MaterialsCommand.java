@@ -20,6 +20,7 @@ import simmerpoint.report.Wrapping;
         description = "List mirror materials and pan finishes with their figures and sources.")
 final class MaterialsCommand implements Callable<Integer> {
     private static final int NAME = 30;
+    private static final int LONGEST_NAME = 41;
     private static final int[] MIRROR_CELLS = {9, 9, 6, 6, 12, 5};
     private static final int[] FINISH_CELLS = {9, 5};
 
@@ -38,6 +39,42 @@ final class MaterialsCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         width = show.columns(terminal);
+        if (show.full()) {
+            whole();
+        } else {
+            brief();
+        }
+        return 0;
+    }
+
+    /** Names and what of their figures decides. */
+    private void brief() {
+        text("Mirror materials (mirror.material):");
+        for (Material m : MaterialCatalogue.all()) {
+            name(
+                    m.name(),
+                    "reflects " + share(m.reflectance()) + ", slope error " + milliradians(m.slopeErrorRadians())
+                            + " mrad");
+        }
+        text("Pan finishes (pan.finish):");
+        for (CatalogueFinish finish : FinishCatalogue.all()) {
+            name(finish.finish().name(), "takes up " + share(finish.finish().absorptance()));
+        }
+        text(
+                "Slope error: how far the surface of a hand-built dish leans from place to place. More figures and their sources: --full.");
+    }
+
+    private void name(String name, String figures) {
+        String start = "  " + name + " ".repeat(Math.max(1, LONGEST_NAME - name.length()));
+        if (start.length() + figures.length() <= width) {
+            terminal.say(start + figures);
+        } else {
+            terminal.say("  " + name);
+            Wrapping.lines(figures, "    ", "    ", width).forEach(terminal::say);
+        }
+    }
+
+    private void whole() {
         text(
                 "Mirror materials, as they end up on a hand-built dish. Reflects: total share of sunlight; scatters: share of "
                         + "that to all sides. Slope error, sharp and wide spread in mrad, standard deviation per axis; wide: share "
@@ -59,7 +96,6 @@ final class MaterialsCommand implements Callable<Integer> {
             String mark = "[" + (k + 1) + "] ";
             Wrapping.lines(notes.get(k), mark, " ".repeat(mark.length()), width).forEach(terminal::say);
         }
-        return 0;
     }
 
     private static List<String> cells(Material m) {

@@ -31,7 +31,12 @@ public record Surroundings(
 
     /** The same where no wind comes. */
     public Surroundings withoutWind() {
-        return new Surroundings(airCelsius, 0, altitudeMetres, relativeHumidity, openSky);
+        return withWind(0);
+    }
+
+    /** The same with another wind, m/s. */
+    public Surroundings withWind(double metresPerSecond) {
+        return new Surroundings(airCelsius, metresPerSecond, altitudeMetres, relativeHumidity, openSky);
     }
 
     /** Air temperature, K. */

@@ -34,8 +34,14 @@ public final class DayQuantities {
 
     private static final Fields<BeamRange> BEAM = Fields.<BeamRange>none()
             .number("beam_W_m2", "direct sunlight facing the sun", BeamRange::likelyWattsPerSquareMetre)
-            .number("beam_low_W_m2", "the same by the dimmest model of a clear sky", BeamRange::lowWattsPerSquareMetre)
-            .number("beam_high_W_m2", "the same by the brightest model", BeamRange::highWattsPerSquareMetre);
+            .number(
+                    "beam_low_W_m2",
+                    "the same by the dimmest model of a clear sky, or in the haziest likely air",
+                    BeamRange::lowWattsPerSquareMetre)
+            .number(
+                    "beam_high_W_m2",
+                    "the same by the brightest model, or in the clearest likely air",
+                    BeamRange::highWattsPerSquareMetre);
 
     private static final Fields<Ledger> LEDGER = Fields.<Ledger>none()
             .estimate("reflected_power_W", "left the mirrors as a beam", Ledger::reflected)

@@ -96,7 +96,20 @@ public final class TraceQuantities {
             .number("copper_held_edge_C", "the same with copper, no thicker", p -> edge(p.heldCopper()))
             .number("water_C", "temperature at which the water settles", PlateResult::waterCelsius)
             .number("under_water_C", "hottest place inside under that water", PlateResult::underWaterCelsius)
-            .number("under_food_C", "the same under 5 mm of food that lies still", PlateResult::underFoodCelsius);
+            .number("under_food_C", "the same under 5 mm of food that lies still", PlateResult::underFoodCelsius)
+            .optionalGroup(
+                    "range",
+                    "four in five such cookers",
+                    PlateResult::range,
+                    Fields.<PlateResult.Range>none()
+                            .range("middle_*_C", "empty, steady: middle", PlateResult.Range::middleCelsius)
+                            .range("edge_*_C", "empty, steady: edge", PlateResult.Range::edgeCelsius)
+                            .range("under_food_*_C", "under food that lies still", PlateResult.Range::underFoodCelsius))
+            .group(
+                    "oil",
+                    "with oil for deep frying instead of the water, lid off",
+                    PlateResult::oil,
+                    OilQuantities.FIELDS);
 
     /** What differs from run to run. */
     static final Fields<TraceResult.RunInfo> RUN = Fields.<TraceResult.RunInfo>none()

@@ -27,7 +27,7 @@ final class DayPicture {
                 .with(LevelLegend.of())
                 .caption("Clock of " + result.day().site().zone()
                         + ". Clear sky; dots: traced hours; pale bands: four in five such cookers, and how far models"
-                        + " of a clear sky differ.");
+                        + " and haze of a clear sky differ.");
     }
 
     /** The same for the page, of a day with sun. */
@@ -39,6 +39,7 @@ final class DayPicture {
                         + " before bands of the heat levels, the sun’s height and the beam; the tables below hold the same"
                         + " figures.",
                 "A clear day by the clock of " + result.day().site().zone()
-                        + ". Dots: traced hours; pale bands: four in five such cookers, and how far models of a clear sky differ.");
+                        + ". Dots: traced hours; pale bands: four in five such cookers, and how far models"
+                        + " and haze of a clear sky differ.");
     }
 }

@@ -1,11 +1,11 @@
 package simmerpoint.sun;
 
 /**
- * Beam irradiance with the range of published models.
+ * Beam irradiance with the range of published models and of the air's turbidity.
  *
- * @param lowWattsPerSquareMetre lowest model, W/m², at least 0
- * @param likelyWattsPerSquareMetre the value to calculate with, W/m², not below low
- * @param highWattsPerSquareMetre highest model, W/m², not below likely
+ * @param lowWattsPerSquareMetre lowest of them, W/m², at least 0
+ * @param likelyWattsPerSquareMetre the middle of them, to calculate with, W/m², not below low
+ * @param highWattsPerSquareMetre highest of them, W/m², not below likely
  */
 public record BeamRange(
         double lowWattsPerSquareMetre, double likelyWattsPerSquareMetre, double highWattsPerSquareMetre) {

@@ -52,15 +52,24 @@ public record EsraSky(LinkeTurbidity turbidity) implements ClearSky {
         return above(moment.position()) * Math.exp(-linke * opticalDepthPerTurbidity(moment));
     }
 
+    /** Share that comes through air of that turbidity, for a geometric elevation. */
+    static double transmittance(double turbidity, double elevationRadians, double altitudeMetres) {
+        return Math.exp(-turbidity * opticalDepthPerTurbidity(elevationRadians, altitudeMetres));
+    }
+
     private static double above(SunPosition sun) {
         return Extraterrestrial.beam(Extraterrestrial.WORLD_RADIATION_CENTRE, sun);
     }
 
     /** Optical depth of the path through the air per unit of turbidity. */
     private static double opticalDepthPerTurbidity(SunMoment moment) {
-        double geometric = moment.position().geometricElevationRadians();
+        return opticalDepthPerTurbidity(
+                moment.position().geometricElevationRadians(), moment.site().altitudeMetres());
+    }
+
+    private static double opticalDepthPerTurbidity(double geometric, double altitudeMetres) {
         double seen = Math.min(geometric + refraction(geometric), Math.PI / 2);
-        double m = AirMass.absolute(Math.max(seen, 0), moment.site().altitudeMetres());
+        double m = AirMass.absolute(Math.max(seen, 0), altitudeMetres);
         return PER_TURBIDITY * m * rayleighDepth(m);
     }
 

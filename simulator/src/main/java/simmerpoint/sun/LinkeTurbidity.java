@@ -20,6 +20,7 @@ public final class LinkeTurbidity {
     /** Above any haze in which a solar cooker is of use. */
     public static final double LARGEST = 20;
 
+    private static final double CLEAN = 1;
     private static final String TABLE = "linke-turbidity.tsv";
     private static final int MONTHS = 12;
     private static final int HALF_YEAR = 6;
@@ -71,6 +72,11 @@ public final class LinkeTurbidity {
     /** Turbidity on {@code date} at {@code site}, above 0. */
     public double on(LocalDate date, Site site) {
         return turbidity.applyAsDouble(date, site);
+    }
+
+    /** Air that is hazier by {@code more}, or clearer if that is below 0, but never clearer than clean dry air (1). */
+    LinkeTurbidity plus(double more) {
+        return new LinkeTurbidity(words, (date, site) -> Math.max(CLEAN, on(date, site) + more));
     }
 
     /** Kind and value in a few words, for reports. */

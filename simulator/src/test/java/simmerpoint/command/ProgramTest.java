@@ -333,6 +333,8 @@ class ProgramTest extends CommandRuns {
     @Test
     void materialsNameTheirSources() {
         assertEquals(0, run("materials"));
+        assertTrue(out().contains("aluminised polyester film") && !out().contains("[1]"), out());
+        assertEquals(0, run("materials", "--full"));
         assertTrue(out().contains("aluminised polyester film") && out().contains("black enamel"), out());
         assertTrue(out().contains("\n[1] ") && out().indexOf("black enamel") < out().indexOf("\n[1] "), out());
     }

@@ -34,6 +34,9 @@ record AimAgainSection(AimResult result, FigureFormat figures, TargetWords words
     /** A lead must stretch the interval by so much to be worth the trouble. */
     private static final double WORTH_IT = 1.2;
 
+    /** Beyond so many standard errors a mean is seen to be more. */
+    private static final double MORE_ERRORS = 3;
+
     private static final double EASY = 0.005;
     private static final double STICK_STEP = 0.05;
 
@@ -65,7 +68,7 @@ record AimAgainSection(AimResult result, FigureFormat figures, TargetWords words
                 + figures.plainWatts(result.deadOnWatts()) + " " + words.useful()
                 + LikelyWords.behind(result.deadOnLikely()) + "; on average over that time it is "
                 + figures.plainWatts(interval.mean()) + ", "
-                + ofDeadOn(interval.mean()) + " of dead on.";
+                + ofDeadOn(interval.mean()) + " of dead on" + drifting(interval) + ".";
     }
 
     private String never() {
@@ -83,6 +86,17 @@ record AimAgainSection(AimResult result, FigureFormat figures, TargetWords words
         return AimOffWords.sentence(result.times(), figures)
                 .map(text -> text + " Aim it anew first. ")
                 .orElse("");
+    }
+
+    /** Why a dish left alone brings more than one aimed dead on, where it does. */
+    private String drifting(AimInterval interval) {
+        double deadOn = interval.moments().get(0).watts().value();
+        boolean more =
+                interval.mean().value() - deadOn > MORE_ERRORS * interval.mean().standardError();
+        return more
+                ? ", more than dead on, because the " + words.noun()
+                        + " stands off the focus and the light drifts onto it as the sun moves"
+                : "";
     }
 
     private String ofDeadOn(Estimate watts) {
@@ -107,7 +121,8 @@ record AimAgainSection(AimResult result, FigureFormat figures, TargetWords words
     String onAverage() {
         AimInterval interval = result.deadOnInterval();
         return "Aimed dead on, " + figures.plainWatts(result.deadOnWatts()) + " " + words.useful()
-                + "; on average until " + "you aim again " + figures.plainWatts(interval.mean()) + ".";
+                + LikelyWords.behind(result.deadOnLikely()) + "; on average until you aim again "
+                + figures.plainWatts(interval.mean()) + drifting(interval) + ".";
     }
 
     /** For which sun that is. */

@@ -46,9 +46,7 @@ record AimTableSection(AimResult result, FigureFormat figures, TargetWords words
         String text = "By hand the dish must be turned at the sun to " + SkyWords.angle(angle) + tightest(angle)
                 + ", or more than "
                 + loss
-                + " are lost: on a stick " + figures.length(result.plan().stickMetres())
-                + " long the shadow\u2019s tip must come within "
-                + figures.length(AimLead.shadow(result.plan().stickMetres(), angle), 2) + " of its foot.";
+                + " are lost" + SightingStick.words(result.plan().stickMetres(), angle, figures);
         boolean stays = result.scenario().aim().panCarriedBy() == Aim.PanCarrier.STAND;
         Optional<Estimate> drift = tolerance().drift();
         if (stays && drift.isPresent() && drift.get().value() > angle) {

@@ -91,7 +91,8 @@ public final class BudgetAnswer {
     private String first() {
         String start = "Perfect mirrors in this size would bring " + figures.plainWatts(result.perfect()) + " "
                 + (words.isPan() ? "into the water" : "onto the disc") + "; yours bring "
-                + figures.plainWatts(result.built());
+                + figures.plainWatts(result.built())
+                + LikelyWords.behind(result.likely());
         if (result.costs().isEmpty()) {
             return start + ": there is no flaw in this scenario that could be mended.";
         }

@@ -33,7 +33,7 @@ record SensitivityWords(FigureFormat figures, BudgetResult result) {
             return step + either(s) + " changes nothing that this many rays can tell (" + watts(s.telling()) + ")";
         }
         if (s.slope().isEmpty()) {
-            return s.steps().size() == 1 ? oneWay(s, step) : worst(s, step);
+            return s.steps().size() == 1 ? oneWay(s) : worst(s, step);
         }
         if (s.bends()) {
             Estimate bend = s.bend().orElseThrow();
@@ -60,9 +60,11 @@ record SensitivityWords(FigureFormat figures, BudgetResult result) {
                 : " either way: it is at its best";
     }
 
-    private String oneWay(Sensitivity s, String step) {
+    private String oneWay(Sensitivity s) {
         Sensitivity.Step only = s.steps().get(0);
-        return watts(only.change()) + " for the first " + step + " "
+        double round = round(s.parameter());
+        return watts(only.change().times(round / s.parameter().step())) + " for the first "
+                + length(s.parameter(), round, step(s.parameter())) + " "
                 + (only.way().equals(ParameterStep.MORE) ? "more" : "less");
     }
 

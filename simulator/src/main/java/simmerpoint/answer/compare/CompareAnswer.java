@@ -70,6 +70,7 @@ public final class CompareAnswer {
         ComparedRow best = comparison.best();
         return best.ledger().caught().value() > 0
                 ? "Best: " + name(best) + ", " + figures.plainWatts(best.useful()) + " " + words.where()
+                        + LikelyWords.behind(best.likely())
                 : "None of them gets any light to its " + words.noun();
     }
 

@@ -30,6 +30,7 @@ record CompareTable(
 
     private static final int USUAL_WIDTH = 80;
     private static final int INDENT = 2;
+    private static final String FOUR_IN_FIVE = "four in\nfive\nW";
     private static final String NOTHING = "\u2013";
 
     /** Adds the table, and where the names are too long for it a list of them. */
@@ -63,6 +64,7 @@ record CompareTable(
     private Columns<ComparedRow> fewColumns() {
         return Columns.<ComparedRow>none()
                 .with(words.wattsHead(), this::watts)
+                .withIf(isAnyLikely(), FOUR_IN_FIVE, this::range)
                 .with("below\nbest\nW", this::wholeDifference)
                 .withIf(words.anyPan(), "water\nboils in", this::boil)
                 .with("panels\nto cut", words::panels)
@@ -92,7 +94,7 @@ record CompareTable(
     private Columns<ComparedRow> columns() {
         return Columns.<ComparedRow>none()
                 .with(words.wattsHead(), this::watts)
-                .withIf(isAnyLikely(), "four in\nfive\nW", this::range)
+                .withIf(isAnyLikely(), FOUR_IN_FIVE, this::range)
                 .with("below\nthe best\nW", this::difference)
                 .with("hot\nspot\nkW/m²", row -> flux(row.peakFlux()))
                 .withIf(words.anyPan(), "water\nboils in", this::boil)

@@ -67,7 +67,8 @@ public final class DesignAnswer {
                 : Section.headed("What to build")
                         .say(first(figures::plainWatts))
                         .say(cheapest())
-                        .add(shortTable());
+                        .add(shortTable())
+                        .say(promise());
         String next = NextCommand.line(NextCommand.COMPARE, NextCommand.CUT);
         String title = result.scenario().title();
         OptionalDouble flux = cautionFlux();
@@ -204,13 +205,19 @@ public final class DesignAnswer {
                 .orElse("over " + SkyWords.minutes(AimTolerance.RANGE / SunTrack.FASTEST));
     }
 
+    /** What the luck of gluing leaves of the level. */
+    private Optional<String> promise() {
+        return result.scenario().built().mirror().panelTiltRadians() > 0
+                ? Optional.of("Four in five dishes built with this care will do what is wanted.")
+                : Optional.empty();
+    }
+
     private String explained() {
-        boolean askew = result.scenario().built().mirror().panelTiltRadians() > 0;
-        String promise = askew
-                ? "Four in five dishes built with this care will do what is wanted. No two are glued alike, so every "
-                        + "dish here was built " + GluingLuck.DISHES + " times over. "
+        String luck = promise().isPresent()
+                ? promise().get() + " No two are glued alike, so every dish here was built " + GluingLuck.DISHES
+                        + " times over. "
                 : "";
-        return promise + "Each row is the smallest dish for its number of panels that does it, with the focal length"
+        return luck + "Each row is the smallest dish for its number of panels that does it, with the focal length"
                 + " that suits it best; no other dish has both fewer panels and less diameter. Diameters and focal"
                 + " lengths go by whole centimetres. Aim again: minutes from a dead-on aim until a tenth is lost of what a fresh aim"
                 + " gives, the sun going its real way where place and time are known, else the worst way at its fastest. The largest panel is given as rim edge \u00d7 length along the rib."

@@ -55,7 +55,7 @@ record PanHereSection(PanResult result, FigureFormat figures, MoveWords lengths)
         Estimate power = here().cookingPower();
         PowerWords words = new PowerWords(Optional.of(result.heat()), figures.system());
         return likely().map(range -> capital(LikelyWords.power(range)) + " " + words.meaning(power))
-                        .orElseGet(() -> words.gets(power))
+                        .orElseGet(() -> capital(words.gets(power)))
                 + (power.value() > 0 ? " where the pan stands, " : "; it stands with ");
     }
 

@@ -1,12 +1,15 @@
 package simmerpoint.answer.trace;
 
 import java.util.Optional;
+import java.util.function.Function;
 import simmerpoint.answer.Section;
 import simmerpoint.answer.words.FigureFormat;
 import simmerpoint.answer.words.HeatWords;
 import simmerpoint.answer.words.TargetWords;
 import simmerpoint.heat.plate.BottomTemperatures;
+import simmerpoint.heat.plate.CookingOil;
 import simmerpoint.quantities.OneLine;
+import simmerpoint.study.trace.OilResult;
 import simmerpoint.study.trace.PlateResult;
 import simmerpoint.uncertainty.LikelyRange;
 
@@ -31,8 +34,15 @@ record PlateSection(PlateResult plate, FigureFormat figures, TargetWords words) 
                 .say(empty())
                 .say(plate.held().map(this::held))
                 .say(wet())
+                .say(oil())
+                .caution("Hot oil burns and catches fire: it smokes from about "
+                        + heat().roughly(CookingOil.SMOKE_CELSIUS) + ", and its vapour can be lit from about "
+                        + heat().roughly(CookingOil.FLASH_CELSIUS)
+                        + " (from memory). Stay with it, turn the dish away in good time, keep a lid within reach, and"
+                        + " never put water on it.")
                 .say("Warped pans are no worse: light heats a bottom wherever it stands, and there is no hob to touch."
-                        + " These temperatures are estimates, as a pan's losses are known to a third at best.")
+                        + " Ranges are those of four in five such cookers, each with the light as this one shares it out; where"
+                        + " the spot lands on the bottom and the pan's inside add to that.")
                 .build();
     }
 
@@ -45,14 +55,47 @@ record PlateSection(PlateResult plate, FigureFormat figures, TargetWords words) 
         String sheet = figures.length(plate.plate().thicknessMetres(), 2) + " of "
                 + OneLine.of(plate.plate().material().name());
         String start = "Empty but for a film of oil and with the lid off, its bottom (" + sheet + ") ";
-        String ends = "about " + heat().roughly(end.middleCelsius()) + " in the middle and "
-                + heat().roughly(end.edgeCelsius()) + " at the edge";
+        String ends = "about " + heat().roughly(end.middleCelsius()) + " in the middle"
+                + range(PlateResult.Range::middleCelsius) + " and " + heat().roughly(end.edgeCelsius()) + " at the edge"
+                + range(PlateResult.Range::edgeCelsius);
         String griddle = heat().roughly(PlateResult.GRIDDLE_CELSIUS);
         if (plate.hotSeconds().isEmpty()) {
             return start + "ends at " + ends + ". For pancakes it wants " + griddle + ".";
         }
         return start + "is hot enough for pancakes, " + griddle + " in the middle, "
                 + after(plate.hotSeconds().getAsDouble()) + "; left there it ends at " + ends + ".";
+    }
+
+    /** " (370 to 450 °C)"; empty where no range was worked out. */
+    private String range(Function<PlateResult.Range, LikelyRange> figure) {
+        return plate.range()
+                .map(range -> " (" + heat().roughly(figure.apply(range)) + ")")
+                .orElse("");
+    }
+
+    private String oil() {
+        OilResult oil = plate.oil();
+        String fry = heat().roughly(CookingOil.FRYING_CELSIUS);
+        String start = "With oil " + figures.length(oil.depthMetres(), 2) + " deep instead ("
+                + heat().volume(1000 * oil.kilograms() / CookingOil.DENSITY) + ", a third of the pan, lid off) ";
+        String ends = "ends at about " + heat().roughly(oil.endCelsius().likely()) + " ("
+                + heat().roughly(oil.endCelsius()) + ")";
+        if (oil.soonestSeconds().isEmpty()) {
+            return start + "it " + ends + ", too cool for deep frying, which wants "
+                    + heat().roughly(new LikelyRange(
+                            CookingOil.SLOW_FRYING_CELSIUS, CookingOil.FRYING_CELSIUS, CookingOil.FRYING_CELSIUS))
+                    + ".";
+        }
+        double soonest = oil.soonestSeconds().getAsDouble();
+        String when = oil.latestSeconds().isPresent()
+                ? HeatWords.minutes(
+                        new LikelyRange(soonest, soonest, oil.latestSeconds().getAsDouble()))
+                : HeatWords.time(soonest) + " or never";
+        return start + "it has " + fry + " for deep frying after " + when + "; left there it " + ends
+                + ". At " + fry + " the hottest place under the oil has about " + heat().roughly(oil.hottestCelsius())
+                + (oil.hottestCelsius() >= CookingOil.SMOKE_CELSIUS
+                        ? ", where it smokes: stand the pan where the light is even."
+                        : ".");
     }
 
     private static String after(double seconds) {
@@ -97,7 +140,7 @@ record PlateSection(PlateResult plate, FigureFormat figures, TargetWords words) 
                 + " the hottest place of the bottom is only " + heat().difference(LikelyRange.exact(above))
                 + " hotter, so nothing that moves burns on. Under " + figures.length(PlateResult.LAYER_METRES, 1)
                 + " of rice or thick porridge that lies still it gets to about "
-                + heat().roughly(plate.underFoodCelsius());
+                + heat().roughly(plate.underFoodCelsius()) + range(PlateResult.Range::underFoodCelsius);
         return plate.underFoodCelsius() >= BROWNS_CELSIUS
                 ? water + " and burns on: stir, or turn the dish away."
                 : water + ", too little to burn on.";

@@ -28,7 +28,8 @@ record ShortTrace(TraceResult result, FigureFormat figures, TargetWords words) {
         CookSection cook = new CookSection(result, figures, words, "");
         SectionBuilder out = Section.headed(verdict(cook));
         if (cook.hasLight()) {
-            out.sayIf(words.isPan(), ShortAnswer.capital(cook.power()) + ".");
+            out.sayIf(words.isPan(), ShortAnswer.capital(cook.power()) + ".")
+                    .say(heat().flatMap(HeatSentences::inDoubt));
         }
         out.figure(words.noun() + " stands", place()).figure("aim again", aim()).figure("largest loss", loss());
         if (cook.hasLight()) {
@@ -41,10 +42,12 @@ record ShortTrace(TraceResult result, FigureFormat figures, TargetWords words) {
         if (!cook.hasLight()) {
             return cook.dark();
         }
-        return result.heat()
-                .map(heat -> new HeatSentences(heat, result.likely(), figures.system()))
-                .map(heat -> ShortAnswer.capital(heat.amount() + " " + heat.outcome()))
+        return heat().map(heat -> ShortAnswer.capital(heat.amount() + " " + heat.outcome()))
                 .orElseGet(() -> ShortAnswer.capital(cook.power()));
+    }
+
+    private Optional<HeatSentences> heat() {
+        return result.heat().map(heat -> new HeatSentences(heat, result.likely(), figures.system()));
     }
 
     private String place() {

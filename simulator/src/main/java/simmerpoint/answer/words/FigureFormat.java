@@ -147,11 +147,11 @@ public record FigureFormat(UnitSystem system) {
                 : withError(wattsPerSquareMetre.times(1e-3), "kW/m\u00b2");
     }
 
-    /** Flux for a sentence, kW/m² (below 10 W/m² in W/m²): at most three digits that count. */
+    /** Flux for a sentence, kW/m² (below 10 W/m² in W/m²): at most two digits that count. */
     public String plainFlux(Estimate wattsPerSquareMetre) {
         return weak(wattsPerSquareMetre)
-                ? alone(wattsPerSquareMetre, 3, "W/m\u00b2")
-                : alone(wattsPerSquareMetre.times(1e-3), 3, "kW/m\u00b2");
+                ? alone(wattsPerSquareMetre, 2, "W/m\u00b2")
+                : alone(wattsPerSquareMetre.times(1e-3), 2, "kW/m\u00b2");
     }
 
     /** Flux that is known to a few per cent, kW/m²: two digits that count. */

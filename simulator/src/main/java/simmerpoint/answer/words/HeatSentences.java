@@ -70,6 +70,13 @@ public final class HeatSentences {
                 + words.temperature(may.settlesCelsius().low());
     }
 
+    /** What decides whether it boils, in a sentence, where that is in doubt. */
+    public Optional<String> inDoubt() {
+        return boiling() instanceof BoilingOutcome.MayBoil
+                ? Optional.of("Whether it boils depends most on " + LikelyWords.decides(likely) + ".")
+                : Optional.empty();
+    }
+
     /** What decides whether it boils, where that is in doubt. */
     private String decides() {
         return boiling() instanceof BoilingOutcome.MayBoil ? "; most depends on " + LikelyWords.decides(likely) : "";

@@ -59,8 +59,17 @@ public final class HeatWords {
 
     /** To the nearest ten: "240 °C" or "460 °F". */
     public String roughly(double celsius) {
+        return tens(celsius) + unit();
+    }
+
+    /** To the nearest ten: "370 to 450 °C". */
+    public String roughly(LikelyRange celsius) {
+        return FigureFormat.span(tens(celsius.low()), tens(celsius.high())) + unit();
+    }
+
+    private String tens(double celsius) {
         double shown = system == UnitSystem.INCH ? celsius * 9 / 5 + 32 : celsius;
-        return FigureFormat.fixed((double) (10 * Math.round(shown / 10)), 0) + unit();
+        return FigureFormat.fixed((double) (10 * Math.round(shown / 10)), 0);
     }
 
     /** "83 °C (78 to 88 °C)", or "83 °C" where the range is too narrow to be told. */
@@ -96,9 +105,14 @@ public final class HeatWords {
 
     /** "1.9 l of water", "2 quarts of water". */
     public String water(double kilograms) {
-        double amount = system == UnitSystem.INCH ? kilograms / QUART_LITRES : kilograms;
+        return volume(kilograms) + " of water";
+    }
+
+    /** "1.9 l", "2 quarts". */
+    public String volume(double litres) {
+        double amount = system == UnitSystem.INCH ? litres / QUART_LITRES : litres;
         String text = DecimalFormatter.stripped(FigureFormat.rounded(amount, 2));
-        return text + FigureFormat.NBSP + (system == UnitSystem.INCH ? "quarts" : "l") + " of water";
+        return text + FigureFormat.NBSP + (system == UnitSystem.INCH ? "quarts" : "l");
     }
 
     /** "28 to 33 min", "about 30 min", "2 h 10 min to 3 h". */

@@ -39,17 +39,20 @@ public final class PowerWords {
         }
         return watts.value() > 0
                 ? "go into the water"
-                : "of cooking power: the pan loses more than it takes up at " + temperature();
+                : "net into the water: the pan loses more than it takes up at " + temperature();
     }
 
-    /** The watts with what becomes of them. */
+    /** The watts with what becomes of them, or what the pan lacks. */
     public String gets(Estimate watts) {
-        return figures.plainWatts(watts) + " " + meaning(watts);
+        return heat.isEmpty() || watts.value() > 0
+                ? figures.plainWatts(watts) + " " + meaning(watts)
+                : "the pan loses " + figures.plainWatts(watts.times(-1)) + " more than it takes up at " + temperature();
     }
 
     /** The same in a sentence of its own, and what cooking power is. */
     public String sentence(Estimate watts) {
-        return gets(watts) + "."
+        String gets = gets(watts);
+        return gets.substring(0, 1).toUpperCase(Locale.ROOT) + gets.substring(1) + "."
                 + (heat.isPresent() && watts.value() > 0
                         ? " That is the cooking power: the heat left for the water at " + temperature()
                                 + ", when air, wind and steam have taken theirs."

@@ -30,8 +30,15 @@ public final class PanLosses implements LossModel {
      * @param factors on the correlations
      */
     public PanLosses(ThermalPan vessel, double waterKilograms, Surroundings surroundings, LossFactors factors) {
-        ArgumentChecks.within("water", waterKilograms, 0, vessel.brimfulKilograms(), "kg");
-        double wet = vessel.waterLineMetres(waterKilograms);
+        this(
+                vessel,
+                line(vessel, waterKilograms),
+                surroundings,
+                factors,
+                top(vessel, vessel.pan().heightMetres() - line(vessel, waterKilograms), surroundings, factors));
+    }
+
+    private PanLosses(ThermalPan vessel, double wet, Surroundings surroundings, LossFactors factors, TopLosses losses) {
         double dry = vessel.pan().heightMetres() - wet;
         double factor = factors.dry();
         underside =
@@ -41,7 +48,25 @@ public final class PanLosses implements LossModel {
                 PanFace.wall(vessel, dry, vessel.dryWall().emissivity(), surroundings, factor),
                 dry,
                 vessel.material().conductivity() * vessel.sheetThickness());
-        top = top(vessel, dry, surroundings, factors);
+        top = losses;
+    }
+
+    /** The same of oil up to {@code line} (m), without a lid: nothing evaporates from it, and the rim shelters it as it does water. */
+    public static PanLosses ofOil(ThermalPan vessel, double line, Surroundings surroundings, LossFactors factors) {
+        double rim = vessel.pan().heightMetres() - line;
+        double share = OpenWaterLosses.windShare(rim / vessel.pan().diameterMetres());
+        PanFace open = PanFace.level(
+                PanFace.Kind.LID,
+                vessel,
+                OpenWaterLosses.WATER_EMISSIVITY,
+                surroundings.withWind(share * surroundings.windMetresPerSecond()),
+                factors.dry());
+        return new PanLosses(vessel, line, surroundings, factors, (kelvin, light) -> open.at(kelvin));
+    }
+
+    private static double line(ThermalPan vessel, double waterKilograms) {
+        ArgumentChecks.within("water", waterKilograms, 0, vessel.brimfulKilograms(), "kg");
+        return vessel.waterLineMetres(waterKilograms);
     }
 
     /** Without a lid the shoulder of a kettle is still one, which leaks nothing. */

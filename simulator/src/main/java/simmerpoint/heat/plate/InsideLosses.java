@@ -23,6 +23,10 @@ record InsideLosses(FluxCurve bottom, FluxCurve wetWall, FluxCurve dryWall, doub
             FluxCurve layer = FluxCurve.linear(1 / still.resistance(), still.celsius());
             return new InsideLosses(layer, wet, FluxCurve.none(), still.lineMetres());
         }
+        if (contents instanceof SheetContents.Oil oil) {
+            FluxCurve wet = CookingOil.contact(oil.celsius());
+            return new InsideLosses(wet, wet, FluxCurve.none(), oil.lineMetres());
+        }
         DryInside dry = new DryInside(pan, around, 1);
         FluxCurve wall = FluxCurve.ofAir(dry::wall);
         return new InsideLosses(FluxCurve.ofAir(dry::bottom), wall, wall, 0);

@@ -97,9 +97,23 @@ public final class PanSheet {
         return BottomTemperatures.of(mesh, end);
     }
 
+    /** The same in so many times the light. */
+    public BottomTemperatures steady(double share) {
+        return with(share);
+    }
+
     /** The same of the face inside, which touches water or food, °C at its hottest place. */
     public double hottestInsideCelsius() {
-        double middle = steady().hottestCelsius();
+        return insideCelsius(steady());
+    }
+
+    /** The same in so many times the light. */
+    public double hottestInsideCelsius(double share) {
+        return insideCelsius(with(share));
+    }
+
+    private double insideCelsius(BottomTemperatures sheet) {
+        double middle = sheet.hottestCelsius();
         return middle - resistance * bottomInside.behind(resistance).at(middle);
     }
 

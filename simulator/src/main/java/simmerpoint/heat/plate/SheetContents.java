@@ -14,6 +14,14 @@ public sealed interface SheetContents {
     record Water(double celsius, double lineMetres) implements SheetContents {}
 
     /**
+     * Oil for deep frying, up to a line on the wall.
+     *
+     * @param celsius of the oil
+     * @param lineMetres its height
+     */
+    record Oil(double celsius, double lineMetres) implements SheetContents {}
+
+    /**
      * Food that lies still on the bottom, under water or food of one temperature: it only conducts.
      *
      * @param celsius above the layer

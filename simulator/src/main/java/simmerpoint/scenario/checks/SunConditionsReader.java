@@ -15,6 +15,7 @@ import simmerpoint.sun.EsraSky;
 import simmerpoint.sun.LinkeTurbidity;
 import simmerpoint.sun.Site;
 import simmerpoint.sun.SunMoment;
+import simmerpoint.sun.UsualBeam;
 import simmerpoint.units.QuantityWriter;
 
 /**
@@ -70,7 +71,10 @@ final class SunConditionsReader {
     }
 
     private SunConditions asGiven(Optional<SiteConditions> site, Optional<Problem> timeless) {
-        return new SunConditions(v.number(ELEVATION), v.number(BEAM), site, timeless);
+        double elevation = v.number(ELEVATION);
+        double altitude = v.number("air.altitude", v.hasSection("place") ? v.number("place.altitude") : 0);
+        return new SunConditions(
+                elevation, v.number(BEAM, UsualBeam.wattsPerSquareMetre(elevation, altitude)), site, timeless);
     }
 
     /** A place for days and years; a single moment then needs sun.elevation. */

@@ -54,8 +54,19 @@ public record Key(
     /** Default of a turbidity. */
     public static final String FROM_SETTING = "by the setting and the month";
 
-    private static final Set<String> IN_WORDS =
-            Set.of(FROM_MATERIAL, FROM_FINISH, FROM_REST, FROM_WIDTH, FROM_SIZE, FROM_HEIGHT, FROM_PLACE, FROM_SETTING);
+    /** Default of the beam. */
+    public static final String FROM_SUN = "usual for the sun's height; 850 W/m² at 50°";
+
+    private static final Set<String> IN_WORDS = Set.of(
+            FROM_MATERIAL,
+            FROM_FINISH,
+            FROM_REST,
+            FROM_WIDTH,
+            FROM_SIZE,
+            FROM_HEIGHT,
+            FROM_PLACE,
+            FROM_SETTING,
+            FROM_SUN);
 
     /** What a value looks like. */
     public enum Kind {

@@ -29,6 +29,7 @@ record DrawnHeat(CookingModel cooking, HeatLevelModel levels, LossFactors losses
                 boils.orElse(Double.POSITIVE_INFINITY),
                 boils.isPresent() ? cooking.boilingCelsius() : cooking.settlingCelsius(absorbed, losses),
                 levels.level(absorbed, losses),
-                levels.spareWatts(HeatLevel.SIMMER, absorbed, losses));
+                levels.spareWatts(HeatLevel.SIMMER, absorbed, losses),
+                absorbed.total() / losses.dry());
     }
 }

@@ -35,6 +35,7 @@ record DrawnOutcomes(List<DrawnOutcome> found) {
     LikelyResult result(boolean pan, List<DoubtShare> shares) {
         return new LikelyResult(
                 range(DrawnOutcome::power),
+                range(DrawnOutcome::lightPerLoss),
                 pan ? Optional.of(boil()) : Optional.empty(),
                 pan ? Optional.of(level()) : Optional.empty(),
                 shares,

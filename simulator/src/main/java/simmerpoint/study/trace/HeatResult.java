@@ -80,12 +80,19 @@ public final class HeatResult {
         };
     }
 
-    /** How hot its bottom gets under the light of {@code maps}, those of the same trace. */
-    PlateResult plate(FluxMaps maps) {
-        if (plate.get() == null) {
-            plate.set(PlateResult.of(this, maps));
+    /**
+     * How hot its bottom gets.
+     *
+     * @param maps of the same trace
+     * @param likely light that such cookers take up, if that was worked out, W: {@link LikelyResult#lightPerLoss}
+     */
+    PlateResult plate(FluxMaps maps, Optional<LikelyRange> likely) {
+        PlateResult found = plate.get();
+        if (found == null || (found.range().isEmpty() && likely.isPresent())) {
+            found = PlateResult.of(this, maps, likely);
+            plate.set(found);
         }
-        return plate.get();
+        return found;
     }
 
     /** Pan, water, weather and heat levels. */

@@ -10,6 +10,7 @@ import simmerpoint.uncertainty.LikelyRange;
  * What is likely, over all doubts. The likely figure is the median; four in five such cookers lie between low and high.
  *
  * @param power cooking power, of a bare disc the caught watts, W
+ * @param lightPerLoss light taken up ÷ factor of the dry losses, W: what hot metal and oil go by
  * @param boil whether and when the water boils; empty for a bare disc
  * @param level heat level; empty for a bare disc
  * @param shares where the range of the power comes from, the largest share first; the last is the luck of gluing and what causes do
@@ -18,6 +19,7 @@ import simmerpoint.uncertainty.LikelyRange;
  */
 public record LikelyResult(
         LikelyRange power,
+        LikelyRange lightPerLoss,
         Optional<BoilingOutcome> boil,
         Optional<HeatLevelRange> level,
         List<DoubtShare> shares,
@@ -29,7 +31,7 @@ public record LikelyResult(
 
     /** The same with other shares. */
     public LikelyResult withShares(List<DoubtShare> better) {
-        return new LikelyResult(power, boil, level, better, cookers);
+        return new LikelyResult(power, lightPerLoss, boil, level, better, cookers);
     }
 
     /** The cause whose measurement would narrow the range most; empty if no cause that can be measured brings anything. */

@@ -8,10 +8,12 @@ import simmerpoint.heat.Surroundings;
 import simmerpoint.heat.ThermalPan;
 import simmerpoint.heat.UndersidePlate;
 import simmerpoint.heat.plate.BottomTemperatures;
+import simmerpoint.heat.plate.CookingOil;
 import simmerpoint.heat.plate.PanSheet;
 import simmerpoint.heat.plate.SheetContents;
 import simmerpoint.scenario.CookingSetup;
 import simmerpoint.target.FluxMaps;
+import simmerpoint.uncertainty.LikelyRange;
 
 /**
  * How hot the bottom of the pan gets from place to place with the likely losses.
@@ -25,6 +27,8 @@ import simmerpoint.target.FluxMaps;
  * @param waterCelsius temperature at which the water settles, or boils
  * @param underWaterCelsius hottest place of the bottom's inside then
  * @param underFoodCelsius the same under food that lies still, {@link #LAYER_METRES} thick
+ * @param range the range of such cookers; empty if it was not worked out
+ * @param oil the pan with oil for deep frying in it
  */
 public record PlateResult(
         UndersidePlate plate,
@@ -35,7 +39,19 @@ public record PlateResult(
         Optional<BottomTemperatures> heldCopper,
         double waterCelsius,
         double underWaterCelsius,
-        double underFoodCelsius) {
+        double underFoodCelsius,
+        Optional<Range> range,
+        OilResult oil) {
+    /**
+     * Four in five such cookers: the pan as given, its light as it is shared out, in the light that they take up for each watt that
+     * they lose.
+     *
+     * @param middleCelsius of {@link #empty}
+     * @param edgeCelsius of {@link #empty}
+     * @param underFoodCelsius of {@link #underFoodCelsius}
+     */
+    public record Range(LikelyRange middleCelsius, LikelyRange edgeCelsius, LikelyRange underFoodCelsius) {}
+
     /** A griddle for pancakes, 375 °F: common practice in recipes. */
     public static final double GRIDDLE_CELSIUS = 190;
 
@@ -48,11 +64,11 @@ public record PlateResult(
     /** Name of the best metal to compare with. */
     public static final String COPPER = "copper";
 
-    static PlateResult of(HeatResult heat, FluxMaps maps) {
-        return new Sheets(heat, maps).result();
+    static PlateResult of(HeatResult heat, FluxMaps maps, Optional<LikelyRange> likely) {
+        return new Sheets(heat, maps, likely).result();
     }
 
-    private record Sheets(HeatResult heat, FluxMaps maps) {
+    private record Sheets(HeatResult heat, FluxMaps maps, Optional<LikelyRange> likely) {
         PlateResult result() {
             ThermalPan vessel = heat.cooking().vessel();
             UndersidePlate plate = vessel.plate();
@@ -61,7 +77,7 @@ public record PlateResult(
             boolean hot = end.middleCelsius() > GRIDDLE_CELSIUS;
             double water = heat.settlesCelsius().likely();
             double line = vessel.waterLineMetres(heat.cooking().contents().waterKilograms());
-            SheetContents food = new SheetContents.Still(water, line, LAYER_METRES / FOOD_CONDUCTIVITY);
+            PanSheet food = sheet(plate, new SheetContents.Still(water, line, LAYER_METRES / FOOD_CONDUCTIVITY));
             return new PlateResult(
                     plate,
                     end,
@@ -73,7 +89,20 @@ public record PlateResult(
                             : Optional.empty(),
                     water,
                     sheet(plate, new SheetContents.Water(water, line)).hottestInsideCelsius(),
-                    sheet(plate, food).hottestInsideCelsius());
+                    food.hottestInsideCelsius(),
+                    likely.map(light -> range(light, empty, food)),
+                    OilResult.of(
+                            heat,
+                            likely,
+                            sheet(plate, new SheetContents.Oil(CookingOil.FRYING_CELSIUS, OilResult.depth(vessel)))));
+        }
+
+        private Range range(LikelyRange light, PanSheet empty, PanSheet food) {
+            LikelyRange share = light.map(watts -> watts / heat.absorbed().total());
+            return new Range(
+                    share.map(s -> empty.steady(s).middleCelsius()),
+                    share.map(s -> empty.steady(s).edgeCelsius()),
+                    share.map(food::hottestInsideCelsius));
         }
 
         private Optional<BottomTemperatures> held(PanMaterial material, double thickness) {

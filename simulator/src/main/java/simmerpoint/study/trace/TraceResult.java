@@ -108,7 +108,8 @@ public record TraceResult(
 
     /** How hot the bottom of the pan gets, worked out once; empty for a bare disc and for a pan in a second skin, in which nobody fries. */
     public Optional<PlateResult> plate() {
-        return heat.filter(h -> h.cooking().vessel().cover().isEmpty()).map(h -> h.plate(maps));
+        return heat.filter(h -> h.cooking().vessel().cover().isEmpty())
+                .map(h -> h.plate(maps, likely.map(LikelyResult::lightPerLoss)));
     }
 
     /** The likely figure it is judged by, W: the median over all doubts, or that of the figures as given. */

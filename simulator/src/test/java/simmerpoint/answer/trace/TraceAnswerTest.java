@@ -58,11 +58,7 @@ class TraceAnswerTest {
         Scenario scenario = ScenarioReader.parse("weak", weak, Path.of("")).scenario();
         TraceResult result = TraceStudy.run(scenario, TraceOptions.defaults().withRays(1 << 12), Progress.NONE);
         assertTrue(result.useful().value() < 0, result.useful().toString());
-        assertTrue(
-                text(result)
-                        .contains(
-                                " W of cooking power: the pan loses more than it takes up at 70 °C, 50 °C above the air."),
-                text(result));
+        assertTrue(text(result).contains(" W more than it takes up at 70 °C, 50 °C above the air."), text(result));
         assertTrue(!text(result).contains("gas ring"), text(result));
     }
 

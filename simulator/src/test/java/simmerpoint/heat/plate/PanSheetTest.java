@@ -121,4 +121,35 @@ class PanSheetTest {
             assertEquals(1, mouth, 1e-12);
         }
     }
+
+    /**
+     * More light: the same sheet gets hotter, by less than the light since hot metal loses more per kelvin, and by more than the root of it
+     * (losses by radiation alone go with the fourth power of the absolute temperature, by still air with the 5/4 power of the excess).
+     */
+    @Test
+    void theExcessRisesWithTheLight() {
+        PanSheet dry = sheet(PAN.plate(), new SheetContents.Dry(), 0.05, 500);
+        double air = Pans.KITCHEN.airCelsius();
+        double given = dry.steady().middleCelsius() - air;
+        assertEquals(given, dry.steady(1).middleCelsius() - air, 0.05);
+        double ratio = (dry.steady(1.2).middleCelsius() - air) / given;
+        assertTrue(ratio < 1.2 && ratio > Math.sqrt(1.2), ratio + "");
+        double small =
+                (dry.steady(0.02).middleCelsius() - air) / (dry.steady(0.01).middleCelsius() - air);
+        assertTrue(small > 1.6 && small < 2, small + "");
+    }
+
+    /**
+     * 20 kW/m² into oil of 180 °C: Q = 0.15 k (g β/(ν α))^⅓ ΔT^(4/3), worked out here with the properties of hot oil, gives ΔT = 68
+     * K; air and wall take up to a sixth of the light.
+     */
+    @Test
+    void theBottomIsMuchHotterThanOil() {
+        double watts = 20e3 * PAN.levelArea();
+        PanSheet oil = sheet(PAN.plate(), new SheetContents.Oil(180, 0.04), 0.13, watts);
+        double h = 0.15 * 0.15 * Math.cbrt(9.80665 * 7.5e-4 / (3e-6 * 7.3e-8));
+        double excess = Math.pow(20e3 / h, 0.75);
+        double found = oil.hottestInsideCelsius() - 180;
+        assertTrue(found < excess && found > 0.83 * excess, found + " of " + excess);
+    }
 }

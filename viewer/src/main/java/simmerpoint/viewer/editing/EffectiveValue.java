@@ -9,25 +9,31 @@ import simmerpoint.units.TypedQuantity;
 
 /** The figure that holds for a key that is left out: its default, or what the scenario takes from the material or the pan. */
 final class EffectiveValue {
-    private static final Map<String, ToDoubleFunction<Scenario>> TAKEN = Map.of(
-            "mirror.reflectance", s -> s.mirror().reflectance(),
-            "mirror.scattered", s -> s.mirror().scattered(),
-            "mirror.slope-error", s -> s.mirror().slopeErrorRadians(),
-            "mirror.beam-spread", s -> s.mirror().beamSpreadRadians(),
-            "mirror.wide-share", s -> s.mirror().wideShare(),
-            "mirror.wide-spread", s -> s.mirror().wideSpreadRadians(),
-            "pan.underside-thickness",
+    private static final Map<String, ToDoubleFunction<Scenario>> TAKEN = Map.ofEntries(
+            Map.entry("mirror.reflectance", s -> s.mirror().reflectance()),
+            Map.entry("mirror.scattered", s -> s.mirror().scattered()),
+            Map.entry("mirror.slope-error", s -> s.mirror().slopeErrorRadians()),
+            Map.entry("mirror.beam-spread", s -> s.mirror().beamSpreadRadians()),
+            Map.entry("mirror.wide-share", s -> s.mirror().wideShare()),
+            Map.entry("mirror.wide-spread", s -> s.mirror().wideSpreadRadians()),
+            Map.entry(
+                    "pan.underside-thickness",
                     s -> s.cooking()
                             .map(k -> k.vessel().plate().thicknessMetres())
-                            .orElse(Double.NaN),
-            "pan.opening",
+                            .orElse(Double.NaN)),
+            Map.entry(
+                    "pan.opening",
                     s -> s.cooking()
                             .map(k -> k.vessel().pan().diameterMetres()
                                     * Math.sqrt(k.vessel().openShare()))
-                            .orElse(Double.NaN),
-            "pan.mass", s -> s.cooking().map(k -> k.vessel().massKilograms()).orElse(Double.NaN),
-            "pan.water",
-                    s -> s.cooking().map(k -> k.contents().waterKilograms()).orElse(Double.NaN));
+                            .orElse(Double.NaN)),
+            Map.entry(
+                    "pan.mass",
+                    s -> s.cooking().map(k -> k.vessel().massKilograms()).orElse(Double.NaN)),
+            Map.entry(
+                    "pan.water",
+                    s -> s.cooking().map(k -> k.contents().waterKilograms()).orElse(Double.NaN)),
+            Map.entry("sun.beam", s -> s.sun().beamWattsPerSquareMetre()));
 
     private static final int DECIMALS = 3;
     private static final int WEIGHED = 1;
