@@ -44,7 +44,7 @@ public final class OddScenes {
                     + "sun: {elevation: 35°}\n" + TILTED + LEVEL,
             "blocked",
             "dish: {diameter: 40 in, focal-length: 20 in, surface: {cut: from-file, file: blocked.obj, unit: in}}\n"
-                    + "sun: {elevation: 50°}\naim: {turn: {up: 2°, side: 0°}}\n" + LEVEL);
+                    + "sun: {elevation: 50°}\naim: {turn: {up: 2°, side: 0°}, jitter: 5 mrad}\n" + LEVEL);
 
     private OddScenes() {}
 
