@@ -21,6 +21,7 @@ import simmerpoint.scenario.variants.Variants;
 import simmerpoint.scenario.variants.VariedKey;
 import simmerpoint.study.compare.CompareStudy;
 import simmerpoint.study.compare.Comparison;
+import simmerpoint.workshop.UsualStock;
 
 /** Several cookers held against each other. */
 @Command(
@@ -86,10 +87,14 @@ final class CompareCommand extends StudyCommand {
         }
         List<ScenarioValues> scenarios = new ArrayList<>();
         for (Path file : files) {
-            scenarios.add(input.values(file, terminal));
+            scenarios.add(values(file));
         }
-        List<ScenarioValues> all = scenarios.isEmpty() ? List.of(input.values(null, terminal)) : scenarios;
+        List<ScenarioValues> all = scenarios.isEmpty() ? List.of(values(null)) : scenarios;
         return reading(files.isEmpty() ? null : files.get(0), () -> Variants.of(all, keys));
+    }
+
+    private ScenarioValues values(Path file) throws ScenarioException {
+        return UsualStock.in(input.values(file, terminal), units);
     }
 
     private static void refuseImpossible(List<Variant> variants) throws WrongUse {

@@ -85,7 +85,7 @@ final class CutCommand extends StudyCommand {
         boolean needsWatts = !isBrief() || pdf != null || untraced.cost().isPresent();
         CutPlan plan = needsWatts ? traced(untraced, read) : untraced;
         outputs.write(ResultFiles.of(plan, units), more(plan), terminal);
-        say(plan, CutAnswer::brief, CutAnswer::of);
+        say(plan, (found, in) -> CutAnswer.brief(found, in, pdf != null), CutAnswer::of);
         return 0;
     }
 
@@ -105,7 +105,7 @@ final class CutCommand extends StudyCommand {
 
     private CutPlan plan(CheckedScenario read) throws WrongUse {
         try {
-            return CutPlan.of(read);
+            return CutPlan.of(read, units);
         } catch (CuttingException e) {
             throw new WrongUse(ScenarioInput.name(file) + ": " + e.getMessage());
         }

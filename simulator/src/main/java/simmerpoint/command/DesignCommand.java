@@ -30,6 +30,7 @@ import simmerpoint.study.design.DesignResult;
 import simmerpoint.study.design.DesignStudy;
 import simmerpoint.study.trace.TraceOptions;
 import simmerpoint.workshop.CuttingStock;
+import simmerpoint.workshop.UsualStock;
 
 /** A dish that does what is wanted. */
 @Command(
@@ -74,7 +75,7 @@ final class DesignCommand extends StudyCommand {
         }
         tellOddities(read);
         Scenario scenario = read.atOneMoment();
-        DesignLimits limits = design.limits(scenario, CuttingStock.of(read.values()));
+        DesignLimits limits = design.limits(scenario, CuttingStock.of(UsualStock.in(read.values(), units)));
         TraceOptions options = rays.options();
         DesignGoal goal = goal(scenario, options);
         DesignResult result =

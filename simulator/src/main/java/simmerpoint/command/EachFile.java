@@ -49,6 +49,7 @@ final class EachFile implements IExecutionStrategy {
             command.call();
         }
         command.outputs.writeLines();
+        command.sayWritten();
         return 0;
     }
 

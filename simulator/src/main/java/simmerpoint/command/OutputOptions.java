@@ -3,7 +3,9 @@ package simmerpoint.command;
 import java.io.ByteArrayOutputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.function.Supplier;
 import picocli.CommandLine.Option;
@@ -28,6 +30,7 @@ final class OutputOptions {
     private String png;
 
     private Map<String, Path> wanted = Map.of();
+    private final List<String> written = new ArrayList<>();
 
     /** JSON of several scenarios, a line each; null where one scenario is answered. */
     private ByteArrayOutputStream lines;
@@ -77,6 +80,11 @@ final class OutputOptions {
             check(entry.getKey(), entry.getValue(), scenario, files);
         }
         wanted = files;
+    }
+
+    /** Names of the files written, in that order. */
+    List<String> written() {
+        return List.copyOf(written);
     }
 
     /** Refuses files that the scenario turned out to read, now that it is read and before it is worked on. */
@@ -153,10 +161,11 @@ final class OutputOptions {
     void writeLines() throws OutputException {
         if (json != null && !json.equals(STANDARD)) {
             AtomicFile.write(Path.of(json), lines.toByteArray());
+            written.add(json);
         }
     }
 
-    private static void put(String name, byte[] bytes, Terminal terminal) throws OutputException {
+    private void put(String name, byte[] bytes, Terminal terminal) throws OutputException {
         if (name == null) {
             return;
         }
@@ -165,6 +174,7 @@ final class OutputOptions {
             terminal.out().flush();
         } else {
             AtomicFile.write(Path.of(name), bytes);
+            written.add(name);
         }
     }
 }

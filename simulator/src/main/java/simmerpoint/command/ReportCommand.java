@@ -12,8 +12,7 @@ import picocli.CommandLine.Parameters;
 import simmerpoint.report.AtomicFile;
 import simmerpoint.report.CookerReport;
 import simmerpoint.scenario.checks.CheckedScenario;
-import simmerpoint.study.FullStudy;
-import simmerpoint.study.aim.AimPlan;
+import simmerpoint.workshop.CookerStudy;
 
 /** Everything about one cooker on one page. */
 @Command(
@@ -53,13 +52,9 @@ final class ReportCommand extends InputCommand {
         }
         read.atOneMoment();
         tellOddities(read);
-        byte[] bytes = CookerReport.bytes(
-                read,
-                study(
-                        ScenarioInput.name(file),
-                        progress -> FullStudy.run(read, AimPlan.usual(units), rays.options(), progress)),
-                ScenarioInput.fileName(file),
-                units);
+        CookerStudy all =
+                study(ScenarioInput.name(file), progress -> CookerStudy.run(read, units, rays.options(), progress));
+        byte[] bytes = CookerReport.bytes(read, all, ScenarioInput.fileName(file), units);
         if (toTerminal) {
             terminal.out().write(bytes, 0, bytes.length);
             terminal.out().flush();

@@ -32,6 +32,6 @@ public record CutKind(
 
     /** Whether a parameter belongs to it. */
     public boolean takes(CutParameter parameter) {
-        return parameters.contains(parameter);
+        return parameters.stream().anyMatch(own -> own.name().equals(parameter.name()));
     }
 }

@@ -38,6 +38,21 @@ public record Polygon(List<Point> corners) {
         return twice / 2;
     }
 
+    /** Middle of its area (any text on statics). */
+    public Point centroid() {
+        double x = 0;
+        double y = 0;
+        for (int k = 0; k < size(); k++) {
+            Point a = corner(k);
+            Point b = corner(k + 1);
+            double twice = a.x() * b.y() - b.x() * a.y();
+            x += twice * (a.x() + b.x());
+            y += twice * (a.y() + b.y());
+        }
+        double six = 6 * area();
+        return new Point(x / six, y / six);
+    }
+
     /** Whether a point lies inside: a line from it to one side crosses the edges an odd number of times. */
     public boolean contains(double x, double y) {
         boolean inside = false;

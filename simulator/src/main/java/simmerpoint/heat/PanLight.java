@@ -1,5 +1,6 @@
 package simmerpoint.heat;
 
+import org.apache.commons.math3.analysis.integration.gauss.GaussIntegrator;
 import org.apache.commons.math3.analysis.integration.gauss.GaussIntegratorFactory;
 import simmerpoint.pan.GrazingAbsorptance;
 
@@ -19,6 +20,7 @@ public record PanLight(FaceLight underside, FaceLight wetWall, FaceLight dryWall
     public static final double OPEN_TOP_SHARE = 0.8;
 
     private static final int NODES = 12;
+    private static final GaussIntegrator HALF_ROUND = new GaussIntegratorFactory().legendre(NODES, 0, Math.PI / 2);
 
     /**
      * Direct sunlight on lid and wall: beam · area · cosine (derived here). Half of the wall is in the sun; there the cosine
@@ -49,7 +51,7 @@ public record PanLight(FaceLight underside, FaceLight wetWall, FaceLight dryWall
 
     /** By Gauss and Legendre with {@value #NODES} nodes: the integrand is smooth, so it is exact to 1e-9. */
     private static double wallAbsorptance(double level) {
-        return new GaussIntegratorFactory().legendre(NODES, 0, Math.PI / 2).integrate(azimuth -> {
+        return HALF_ROUND.integrate(azimuth -> {
             double cosine = Math.cos(azimuth);
             return cosine * GrazingAbsorptance.relativeAbsorptance(level * cosine);
         });

@@ -18,6 +18,7 @@ import simmerpoint.workshop.Piece;
 import simmerpoint.workshop.RibShape;
 import simmerpoint.workshop.SheetSag;
 import simmerpoint.workshop.StringRule;
+import simmerpoint.workshop.ThroughRibs;
 
 /** What {@code cut} finds; its table has a row for every point of the ribs' edge. */
 public final class CutQuantities {
@@ -28,6 +29,14 @@ public final class CutQuantities {
             .number("rib_arc_m", "length along the curve from the vertex to the rim", RibShape::arc)
             .number("rib_inner_end_m", "where ribs end and meet, from the axis", RibShape::innerEnd)
             .number("rib_outer_end_m", "where ribs end outside, from the axis", RibShape::outerEnd);
+
+    private static final Fields<ThroughRibs> CROSS = Fields.<ThroughRibs>none()
+            .number("cross_angle_rad", "at which two ribs cross that run through the middle", ThroughRibs::angle)
+            .number("cross_slot_width_m", "of the slot in each of them", ThroughRibs::slotWidth)
+            .number(
+                    "cross_slot_depth_m",
+                    "of that slot, from above in one and from below in the other",
+                    ThroughRibs::slotDepth);
 
     private static final Fields<StringRule> STRING = Fields.<StringRule>none()
             .number("string_length_m", "length of the string from the pin to the bar", StringRule::string)
@@ -102,6 +111,7 @@ public final class CutQuantities {
 
     private static final Fields<CutPlan> ALL = Fields.<CutPlan>none()
             .includeOptional(CutPlan::rib, RIB)
+            .includeOptional(plan -> plan.throughRibs().filter(ThroughRibs::cross), CROSS)
             .includeOptional(CutPlan::string, STRING)
             .rows("pieces", "every sort of piece", CutPlan::pieces, PIECE)
             .rows("panels", "where each panel goes", CutPlan::places, PLACE)

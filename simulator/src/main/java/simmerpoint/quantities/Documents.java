@@ -14,7 +14,8 @@ public final class Documents {
             CompareQuantities.DOCUMENT,
             BudgetQuantities.DOCUMENT,
             DesignQuantities.DOCUMENT,
-            CutQuantities.DOCUMENT);
+            CutQuantities.DOCUMENT,
+            TrialQuantities.DOCUMENT);
 
     private Documents() {}
 }

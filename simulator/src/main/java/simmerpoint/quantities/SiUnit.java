@@ -7,6 +7,8 @@ import java.util.stream.Stream;
 public enum SiUnit {
     /** Flux and irradiance. */
     WATT_PER_SQUARE_METRE("W_m2", "W/m\u00b2"),
+    /** Loss by difference of temperature. */
+    WATT_PER_KELVIN("W_K", "W/K"),
     /** Area. */
     SQUARE_METRE("m2", "m\u00b2"),
     /** Speed of an angle. */

@@ -12,6 +12,7 @@ import simmerpoint.quantities.OneLine;
 import simmerpoint.scenario.checks.CheckedScenario;
 import simmerpoint.study.FullStudy;
 import simmerpoint.units.UnitSystem;
+import simmerpoint.workshop.CookerStudy;
 
 /**
  * Everything about one cooker on one page that a builder can send to a friend: it stands alone, opens without a net,
@@ -23,12 +24,14 @@ public final class CookerReport {
 
     private final CheckedScenario read;
     private final FullStudy.Result result;
+    private final CookerStudy all;
     private final UnitSystem system;
     private final String fileName;
 
-    private CookerReport(CheckedScenario read, FullStudy.Result result, UnitSystem system, String fileName) {
+    private CookerReport(CheckedScenario read, CookerStudy all, UnitSystem system, String fileName) {
         this.read = read;
-        this.result = result;
+        this.all = all;
+        this.result = all.answers();
         this.system = system;
         this.fileName = fileName;
     }
@@ -37,12 +40,12 @@ public final class CookerReport {
      * The bytes of the page, UTF-8.
      *
      * @param read the scenario, its text and what is odd in it
-     * @param result what was found
+     * @param all what was found
      * @param fileName name of the scenario's file, without folders
      * @param system units of the page
      */
-    public static byte[] bytes(CheckedScenario read, FullStudy.Result result, String fileName, UnitSystem system) {
-        return new CookerReport(read, result, system, fileName).bytes();
+    public static byte[] bytes(CheckedScenario read, CookerStudy all, String fileName, UnitSystem system) {
+        return new CookerReport(read, all, system, fileName).bytes();
     }
 
     /** Whether {@code text}, the begin of a file, is that of a page of ours. */
@@ -99,7 +102,7 @@ public final class CookerReport {
         result.day().ifPresent(day -> chapters.add(make.day(day)));
         result.aim().ifPresent(aim -> chapters.add(make.aim(aim)));
         chapters.add(make.budget(result.budget()));
-        chapters.add(CutFiles.chapter(read, system));
+        chapters.add(CutFiles.chapter(all, system));
         chapters.add(care(chapters));
         chapters.add(ScenarioChapter.of(read, fileName));
         chapters.add(make.howItWasWorkedOut(chapters, fileName));

@@ -12,10 +12,9 @@ import simmerpoint.drawing.pattern.PanelMap;
 import simmerpoint.drawing.pattern.PatternSet;
 import simmerpoint.drawing.pattern.SheetsDrawing;
 import simmerpoint.quantities.OneLine;
-import simmerpoint.scenario.checks.CheckedScenario;
 import simmerpoint.units.UnitSystem;
+import simmerpoint.workshop.CookerStudy;
 import simmerpoint.workshop.CutPlan;
-import simmerpoint.workshop.CuttingException;
 import simmerpoint.workshop.SheetLayout;
 
 /**
@@ -62,30 +61,29 @@ public record CutFiles(Supplier<byte[]> pdf, Supplier<byte[]> svg, Supplier<byte
     }
 
     /** What to cut, or why it cannot be built so, as a chapter of the page. */
-    static HtmlChapter chapter(CheckedScenario read, UnitSystem units) {
-        try {
-            CutPlan plan = CutPlan.of(read);
-            HtmlChapter chapter = HtmlChapter.of("cut", HEADING, CutAnswer.of(plan, units));
-            SheetsDrawing film = new SheetsDrawing(plan.filmSheets(), units);
-            PanelMap map = PanelMap.of(plan);
-            return chapter.with(
-                            1,
-                            HtmlFigure.drawing(
-                                    film,
-                                    "The pieces of film laid out on the roll or sheets they are cut from.",
-                                    "The film on its roll or sheets."))
-                    .with(
-                            1,
-                            HtmlFigure.drawing(
-                                    map,
-                                    "Every panel of the dish in its place, with the name of the piece or its number.",
-                                    "Which panel goes where, seen from the sun."));
-        } catch (CuttingException e) {
-            return HtmlChapter.of(
-                    "cut",
-                    HEADING,
-                    List.of(Section.headed(HEADING).say(e.sentence()).build()));
-        }
+    static HtmlChapter chapter(CookerStudy all, UnitSystem units) {
+        return all.cut()
+                .map(plan -> chapter(plan, units))
+                .orElseGet(() -> HtmlChapter.of(
+                        "cut",
+                        HEADING,
+                        List.of(Section.headed(HEADING).say(all.whyNotCut()).build())));
+    }
+
+    private static HtmlChapter chapter(CutPlan plan, UnitSystem units) {
+        return HtmlChapter.of("cut", HEADING, CutAnswer.of(plan, units))
+                .with(
+                        1,
+                        HtmlFigure.drawing(
+                                new SheetsDrawing(plan.filmSheets(), units),
+                                "The pieces of film laid out on the roll or sheets they are cut from.",
+                                "The film on its roll or sheets."))
+                .with(
+                        1,
+                        HtmlFigure.drawing(
+                                PanelMap.of(plan),
+                                "Every panel of the dish in its place, with the name of the piece or its number.",
+                                "Which panel goes where, seen from the sun."));
     }
 
     private static void layout(Sheet sheet, String heading, SheetLayout layout, UnitSystem units) {

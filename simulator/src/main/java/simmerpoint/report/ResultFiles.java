@@ -12,6 +12,7 @@ import simmerpoint.quantities.DesignQuantities;
 import simmerpoint.quantities.Document;
 import simmerpoint.quantities.PanQuantities;
 import simmerpoint.quantities.TraceQuantities;
+import simmerpoint.quantities.TrialQuantities;
 import simmerpoint.quantities.WarmingQuantities;
 import simmerpoint.study.aim.AimResult;
 import simmerpoint.study.budget.BudgetResult;
@@ -22,6 +23,7 @@ import simmerpoint.study.design.DesignResult;
 import simmerpoint.study.pan.PanResult;
 import simmerpoint.study.trace.TraceResult;
 import simmerpoint.study.trace.WarmingResult;
+import simmerpoint.trial.TrialResult;
 import simmerpoint.units.UnitSystem;
 import simmerpoint.workshop.CutPlan;
 
@@ -81,6 +83,11 @@ public record ResultFiles(Supplier<byte[]> json, Supplier<byte[]> csv, Supplier<
     /** Of what is to be cut. */
     public static ResultFiles of(CutPlan plan, UnitSystem units) {
         return of(CutQuantities.DOCUMENT, plan, () -> CutFiles.picture(plan, units));
+    }
+
+    /** Of a trial. */
+    public static ResultFiles of(TrialResult result, UnitSystem units) {
+        return of(TrialQuantities.DOCUMENT, result, () -> TrialPicture.sheet(result, units));
     }
 
     private static <R> ResultFiles of(Document<R> document, R result, Supplier<Sheet> png) {

@@ -28,7 +28,7 @@ final class SunAngleTable {
     /** The table of {@code shape}. */
     static SunAngleTable of(SunShape shape) {
         SunAngleTable table = last;
-        if (table == null || !table.shape.equals(shape)) {
+        if (table == null || (table.shape != shape && !table.shape.equals(shape))) {
             table = new SunAngleTable(shape);
             last = table;
         }

@@ -69,7 +69,7 @@ public record PlusMinus(String value, String doubt) {
         }
         double size = size(dimension, si);
         if (!(size >= 0)) {
-            throw new QuantityException(InputText.shown(doubt) + " behind the ± is below nothing");
+            throw new QuantityException(InputText.shown(doubt) + " after the ± is negative");
         }
         return OptionalDouble.of(size / DEVIATIONS);
     }

@@ -108,8 +108,7 @@ public final class QuantityParser {
         String guess = UnitTable.findIgnoringCase(dimension, symbol)
                 .map(u -> "; did you mean " + u.symbol() + "?")
                 .orElse(advice);
-        return shown + " is not " + dimension.words() + ": " + InputText.shown(symbol) + " is no unit known here"
-                + guess;
+        return shown + " is not " + dimension.words() + ": " + InputText.shown(symbol) + " is not a known unit" + guess;
     }
 
     private static BigDecimal number(String text, Matcher m) throws QuantityException {

@@ -23,12 +23,17 @@ public record TypedQuantity(double si, Dimension dimension, String unit, String 
     private static final int SHOWN_DIGITS = 4;
     private static final int SAWN_DIGITS = 3;
     private static final int DOUBT_DIGITS = 2;
-    private static final double QUARTERS = 4;
 
-    /** A quarter of an inch stands for a length that is no farther off than this share of it. */
+    /** Into how many parts an inch rule and a measuring jug are divided. */
+    private static final Map<String, Integer> PARTS = Map.of("in", 16, "qt", 4);
+
+    private static final int FINEST_PARTS = 64;
+
+    /** A fraction stands for a figure that is no farther off than this share of it. */
     private static final double AS_GOOD = 2e-4;
 
     private static final Pattern UNIT = Pattern.compile("[+\\-−]?[0-9.]+(?:[eE][+\\-−]?[0-9]+)?(.*)");
+    private static final double EXACT = 1e-9;
     private static final double SMALL_METRES = 0.0995;
     private static final double USUAL_METRES = 0.9995;
     private static final double LONG_METRES = 6;
@@ -133,16 +138,32 @@ public record TypedQuantity(double si, Dimension dimension, String unit, String 
         return in(system, SHOWN_DIGITS);
     }
 
-    /** The same to show: inches as a saw is set, in quarters where they are as good as exact, else to three digits. */
+    /** The same to show: sixteenths of an inch and quarters of a quart where they are as good as exact, else three digits. */
     public TypedQuantity shownIn(UnitSystem system) {
         TypedQuantity exact = in(system);
-        if (exact.equals(this) || !exact.unit.equals("in") || !doubt.isEmpty()) {
+        if (exact.equals(this) || !PARTS.containsKey(exact.unit) || !doubt.isEmpty()) {
             return exact;
         }
-        double inches = exact.numberOf(si);
-        BigDecimal quarters = new BigDecimal(Math.rint(inches * QUARTERS) / QUARTERS);
-        boolean near = Math.abs(quarters.doubleValue() - inches) <= AS_GOOD * Math.abs(inches);
-        return near ? ofNumber(quarters, dimension, "in", "") : in(system, SAWN_DIGITS);
+        double number = exact.numberOf(si);
+        double parts = PARTS.get(exact.unit);
+        BigDecimal fraction = new BigDecimal(Math.rint(number * parts) / parts);
+        boolean near = Math.abs(fraction.doubleValue() - number) <= AS_GOOD * Math.abs(number);
+        return near ? ofNumber(fraction, dimension, exact.unit, "") : in(system, SAWN_DIGITS);
+    }
+
+    /** Its text as one says it: "12 1/2 in" for 12.5 in; other figures as they are written. */
+    public String inFractions() {
+        int parts = unit.equals("in") ? FINEST_PARTS : PARTS.getOrDefault(unit, 0);
+        double number = parts > 0 && doubt.isEmpty() ? number() : Double.NaN;
+        boolean exact = Math.abs(number * parts - Math.rint(number * parts)) < EXACT;
+        return exact && number != Math.rint(number)
+                ? InchLength.fraction(number, parts).replace('\u00a0', ' ') + " " + unit
+                : text;
+    }
+
+    /** The decimal figure that a text with a fraction means: "12.5 in" for 12 1/2 in; other texts as they are. */
+    public static String decimal(String typed, Dimension dimension) {
+        return FractionConverter.decimal(InputText.normalised(typed), dimension).orElse(typed);
     }
 
     /** As typed if its unit belongs to that system or to both; else in a usual unit of it, to so many digits. */

@@ -1,8 +1,9 @@
 package simmerpoint.workshop;
 
-import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import simmerpoint.dish.DishPlan;
+import simmerpoint.units.UnitSystem;
 
 /**
  * Lengths to measure on the finished dish, m.
@@ -13,6 +14,7 @@ import simmerpoint.dish.DishPlan;
  */
 public record BuildCheck(double acrossRim, double betweenTips, List<Depth> depths) {
     private static final int STEPS = 6;
+    private static final double CENTIMETRE = 0.01;
 
     /**
      * A depth.
@@ -22,15 +24,19 @@ public record BuildCheck(double acrossRim, double betweenTips, List<Depth> depth
      */
     public record Depth(double radius, double depth) {}
 
-    static BuildCheck of(DishPlan plan, int ribs) {
+    /** Depths at round distances: whole centimetres or half inches, the first at the hub's edge or just outside it. */
+    static BuildCheck of(DishPlan plan, int ribs, UnitSystem units) {
         double rim = plan.radiusMetres();
         double hub = plan.hubMetres() / 2;
-        List<Depth> depths = new ArrayList<>();
-        for (int k = 0; k < STEPS; k++) {
-            double r = hub + (rim - hub) * k / STEPS;
-            depths.add(
-                    new Depth(r, plan.parabola().height(rim) - plan.parabola().height(r)));
-        }
+        double step = units == UnitSystem.METRIC ? CENTIMETRE : units.shortUnitMetres() / 2;
+        double first = step * Math.ceil(hub / step - 1e-9);
+        List<Depth> depths = IntStream.range(0, STEPS)
+                .mapToDouble(k -> first + step * Math.rint((rim - first) * k / STEPS / step))
+                .filter(r -> r < rim - step / 4)
+                .distinct()
+                .mapToObj(r -> new Depth(
+                        r, plan.parabola().height(rim) - plan.parabola().height(r)))
+                .toList();
         double other = ribs % 2 == 0 ? rim : rim * Math.cos(Math.PI / ribs);
         return new BuildCheck(rim + other, 2 * rim * Math.sin(Math.PI / ribs), depths);
     }

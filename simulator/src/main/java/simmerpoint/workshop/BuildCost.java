@@ -4,6 +4,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.scenario.checks.CheckedScenario;
+import simmerpoint.units.UnitSystem;
 
 /**
  * What a cooker costs, whole sheets and rolls.
@@ -16,6 +17,11 @@ import simmerpoint.scenario.checks.CheckedScenario;
  * @param rest all else
  */
 public record BuildCost(String currency, double ribs, double panels, double film, double stand, double rest) {
+    /** Of a scenario that gives prices and can be built, of sheets and film usual in those units. */
+    public static Optional<BuildCost> of(CheckedScenario read, UnitSystem units) {
+        return of(read.scenario(), CuttingStock.of(UsualStock.in(read.values(), units)));
+    }
+
     /** Of a scenario that gives prices and can be built. */
     public static Optional<BuildCost> of(CheckedScenario read) {
         return of(read.scenario(), CuttingStock.of(read.values()));
@@ -27,7 +33,7 @@ public record BuildCost(String currency, double ribs, double panels, double film
             return Optional.empty();
         }
         try {
-            return CutPlan.of(scenario, stock).cost();
+            return CutPlan.of(scenario, stock, UnitSystem.METRIC).cost();
         } catch (CuttingException e) {
             return Optional.empty();
         }

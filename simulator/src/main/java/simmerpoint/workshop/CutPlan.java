@@ -11,11 +11,13 @@ import simmerpoint.scenario.Scenario;
 import simmerpoint.scenario.checks.CheckedScenario;
 import simmerpoint.study.build.BuildTrace;
 import simmerpoint.study.build.DepthTolerance;
+import simmerpoint.units.UnitSystem;
 
 /**
  * All that is cut for a dish.
  *
  * @param scenario the cooker
+ * @param units by whose round numbers it is checked
  * @param stock what it is cut from
  * @param rib its ribs, if it has some
  * @param string how to draw them, where they follow the parabola
@@ -28,6 +30,7 @@ import simmerpoint.study.build.DepthTolerance;
  */
 public record CutPlan(
         Scenario scenario,
+        UnitSystem units,
         CuttingStock stock,
         Optional<RibShape> rib,
         Optional<StringRule> string,
@@ -52,12 +55,12 @@ public record CutPlan(
     }
 
     /**
-     * The plan for a scenario.
+     * The plan for a scenario, sheets and film of sizes that are usual in those units where the scenario names none.
      *
      * @throws CuttingException if the dish cannot be built so
      */
-    public static CutPlan of(CheckedScenario read) throws CuttingException {
-        return of(read.scenario(), CuttingStock.of(read.values()));
+    public static CutPlan of(CheckedScenario read, UnitSystem units) throws CuttingException {
+        return of(read.scenario(), CuttingStock.of(UsualStock.in(read.values(), units)), units);
     }
 
     /**
@@ -65,7 +68,7 @@ public record CutPlan(
      *
      * @throws CuttingException if the dish cannot be built so
      */
-    public static CutPlan of(Scenario scenario, CuttingStock stock) throws CuttingException {
+    static CutPlan of(Scenario scenario, CuttingStock stock, UnitSystem units) throws CuttingException {
         DishPlan plan = scenario.dish();
         List<Piece> mirrors = mirrors(plan);
         List<Piece> panels = mirrors.stream()
@@ -80,12 +83,13 @@ public record CutPlan(
         }
         return new CutPlan(
                 scenario,
+                units,
                 stock,
                 rib,
-                rib.map(r -> StringRule.of(r.parabola(), r.rim())),
+                rib.map(r -> StringRule.of(r.parabola(), r.rim(), units)),
                 panels,
                 films,
-                SheetLayout.of(rib.map(CutPlan::piece).stream().toList(), stock.sheet(), stock.spacing(), "sheet"),
+                SheetLayout.of(ribs(rib), stock.sheet(), stock.spacing(), "sheet"),
                 SheetLayout.of(panels, stock.sheet(), stock.spacing(), "sheet"),
                 SheetLayout.of(films, stock.film(), stock.spacing(), "film", stock.filmGrain()),
                 Optional.empty());
@@ -94,7 +98,17 @@ public record CutPlan(
     /** The same with what tracing the dish has found. */
     public CutPlan with(BuildTrace found) {
         return new CutPlan(
-                scenario, stock, rib, string, panels, films, ribSheets, panelSheets, filmSheets, Optional.of(found));
+                scenario,
+                units,
+                stock,
+                rib,
+                string,
+                panels,
+                films,
+                ribSheets,
+                panelSheets,
+                filmSheets,
+                Optional.of(found));
     }
 
     private static List<Piece> mirrors(DishPlan plan) throws CuttingException {
@@ -113,14 +127,18 @@ public record CutPlan(
         return panels;
     }
 
-    private static Piece piece(RibShape rib) {
-        return new Piece("rib", Piece.Use.RIB, rib.count(), rib.atOrigin(), false, rib.marks(), List.of());
+    private static List<Piece> ribs(Optional<RibShape> rib) {
+        return rib.map(r -> ThroughRibs.of(r).pieces()).orElse(List.of());
+    }
+
+    /** Ribs that run through the middle, if some do. */
+    public Optional<ThroughRibs> throughRibs() {
+        return rib.map(ThroughRibs::of).filter(through -> through.count() > 0);
     }
 
     /** Every sort of piece: ribs, panels, film. */
     public List<Piece> pieces() {
-        List<Piece> all = new ArrayList<>();
-        rib.map(CutPlan::piece).ifPresent(all::add);
+        List<Piece> all = new ArrayList<>(ribs(rib));
         all.addAll(panels);
         all.addAll(films);
         return all;
@@ -138,7 +156,7 @@ public record CutPlan(
 
     /** What to measure on the finished dish, if it has ribs and so a rim to lay a straight edge on. */
     public Optional<BuildCheck> check() {
-        return rib.map(r -> BuildCheck.of(scenario.dish(), r.count()));
+        return rib.map(r -> BuildCheck.of(scenario.dish(), r.count(), units));
     }
 
     /** Distances from the axis at which depths are measured, m. */
@@ -178,9 +196,7 @@ public record CutPlan(
 
     /** Mass of the ribs, kg. */
     public double ribMass() {
-        return rib.map(CutPlan::piece)
-                .map(p -> p.totalArea() * stock.ribMaterial().arealMass())
-                .orElse(0.0);
+        return area(ribs(rib).stream()) * stock.ribMaterial().arealMass();
     }
 
     /** Mass of the panels without film, kg. */
@@ -219,7 +235,10 @@ public record CutPlan(
     /** What the dish puts on its mount. */
     public MountLoad mountLoad() {
         MassCentre centre = new MassCentre();
-        rib.ifPresent(r -> centre.add(ribMass(), MassCentre.height(r.outline())));
+        ribs(rib)
+                .forEach(piece -> centre.add(
+                        piece.totalArea() * stock.ribMaterial().arealMass(),
+                        piece.outline().centroid().y() - stock.belowCurve()));
         Map<String, Double> areas = new HashMap<>();
         panels.forEach(piece -> areas.put(piece.name(), piece.outline().area()));
         double arealMass = stock.panelMaterial().arealMass() + FILM_AREAL_MASS;

@@ -12,6 +12,7 @@ import simmerpoint.scenario.values.ScenarioValues;
  * @param ribMaterial sheet of the ribs
  * @param belowCurve what stays of a rib below its curve at the dish's middle
  * @param beyondRim how far ribs reach beyond the rim
+ * @param throughRibs how many ribs run through the middle from rim to rim, each in place of two
  * @param notches in the foot of each rib for a ring, cross or brace that holds them, those asked for, from the middle outwards
  * @param panelMaterial sheet of the panels
  * @param overlap how far a panel reaches beyond each edge of its mirror, over its neighbour
@@ -27,6 +28,7 @@ public record CuttingStock(
         Sheeting ribMaterial,
         double belowCurve,
         double beyondRim,
+        int throughRibs,
         List<Notch> notches,
         Sheeting panelMaterial,
         double overlap,
@@ -83,6 +85,7 @@ public record CuttingStock(
                 sheeting(v, "build.rib-material", "build.rib-thickness"),
                 v.number("build.below-curve"),
                 v.number("build.beyond-rim"),
+                (int) v.number("build.through-ribs"),
                 notches(v),
                 sheeting(v, "build.panel-material", "build.panel-thickness"),
                 v.number("build.panel-overlap"),

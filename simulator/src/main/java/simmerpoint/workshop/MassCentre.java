@@ -1,8 +1,6 @@
 package simmerpoint.workshop;
 
 import java.util.List;
-import simmerpoint.geometry.Point;
-import simmerpoint.geometry.Polygon;
 import simmerpoint.geometry.Vec;
 
 /** Adds up masses and the heights of their middles above the dish's vertex. Each part is as thick all over. */
@@ -40,16 +38,5 @@ final class MassCentre {
             }
         }
         return area > 0 ? sum / area : Vec.mean(edge).z();
-    }
-
-    /** Height of a flat piece's middle (centroid of a polygon, any text on statics). */
-    static double height(Polygon upright) {
-        double sum = 0;
-        for (int k = 0; k < upright.size(); k++) {
-            Point a = upright.corner(k);
-            Point b = upright.corner(k + 1);
-            sum += (a.y() + b.y()) * (a.x() * b.y() - b.x() * a.y());
-        }
-        return sum / (6 * upright.area());
     }
 }

@@ -8,6 +8,7 @@ final class RibChecks {
     private RibChecks() {}
 
     static void check(RibShape rib) throws CuttingException {
+        ThroughRibs.of(rib).check();
         double thickness = rib.stock().ribMaterial().thickness();
         if (rib.hub() > 0 && rib.innerEnd() > rib.hub()) {
             throw new CuttingException(String.format(

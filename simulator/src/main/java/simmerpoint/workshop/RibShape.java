@@ -76,7 +76,7 @@ public record RibShape(RibLayout ribs, Parabola parabola, double hub, double rim
     }
 
     /** Its edge between two distances from the axis. */
-    private List<Point> edge(double from, double to) {
+    List<Point> edge(double from, double to) {
         return stations(from, to).mapToObj(r -> new Point(r, height(r))).toList();
     }
 
@@ -125,13 +125,20 @@ public record RibShape(RibLayout ribs, Parabola parabola, double hub, double rim
     public Polygon outline() {
         List<Point> corners = new ArrayList<>();
         corners.add(new Point(innerEnd(), -stock.belowCurve()));
-        stock.notches().forEach(notch -> addNotch(notch, corners));
-        corners.add(new Point(outerEnd(), -stock.belowCurve()));
+        corners.addAll(foot());
         List<Point> edge = edge(innerEnd(), outerEnd());
         for (int k = edge.size() - 1; k >= 0; k--) {
             corners.add(edge.get(k));
         }
         return new Polygon(corners);
+    }
+
+    /** Its foot outwards: the notches, then the outer end. */
+    List<Point> foot() {
+        List<Point> corners = new ArrayList<>();
+        stock.notches().forEach(notch -> addNotch(notch, corners));
+        corners.add(new Point(outerEnd(), -stock.belowCurve()));
+        return corners;
     }
 
     private void addNotch(CuttingStock.Notch notch, List<Point> corners) {

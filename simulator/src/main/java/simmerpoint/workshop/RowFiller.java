@@ -1,7 +1,11 @@
 package simmerpoint.workshop;
 
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
 import simmerpoint.geometry.Polygon;
 import simmerpoint.workshop.CuttingStock.Size;
 import simmerpoint.workshop.SheetLayout.Placed;
@@ -9,15 +13,31 @@ import simmerpoint.workshop.SheetLayout.Sheet;
 
 /** Fills sheets row by row: each piece goes into the first row that has room for it. */
 final class RowFiller {
+    /** Lengths that differ by less are the same, m. */
+    private static final double NEAR = 1e-9;
+
     private final Size size;
     private final double spacing;
     private final List<Row> rows = new ArrayList<>();
     private final List<Double> filled = new ArrayList<>();
     private final RowGaps gaps = new RowGaps();
+    private final Map<Polygon, List<Polygon>> ways = new IdentityHashMap<>();
 
     RowFiller(Size size, double spacing) {
         this.size = size;
         this.spacing = spacing;
+    }
+
+    /**
+     * A piece in a row.
+     *
+     * @param shape its outline at the origin, as it lies
+     * @param left where it begins
+     */
+    private record Spot(Polygon shape, double left) {
+        double right() {
+            return left + shape.width();
+        }
     }
 
     /** A row: where it lies, and what lies in it. */
@@ -26,6 +46,7 @@ final class RowFiller {
         private final double foot;
         private final double height;
         private final List<Placed> placed = new ArrayList<>();
+        private Spot last;
 
         Row(int sheet, double foot, double height) {
             this.sheet = sheet;
@@ -33,8 +54,9 @@ final class RowFiller {
             this.height = height;
         }
 
-        Polygon last() {
-            return placed.get(placed.size() - 1).outline();
+        void put(Piece piece, Spot spot) {
+            placed.add(new Placed(piece, spot.shape().moved(spot.left(), foot)));
+            last = spot;
         }
     }
 
@@ -46,43 +68,64 @@ final class RowFiller {
             }
         }
         Row row = newRow(piece.outline().height());
-        row.placed.add(new Placed(piece, first(piece.outline()).moved(0, row.foot)));
+        row.put(piece, first(piece.outline()));
     }
 
     /** The first of a row lies so that another one like it comes nearest. */
-    private Polygon first(Polygon outline) {
-        Polygon turned = outline.turned(Math.PI).atOrigin();
-        return right(beside(turned, outline)) < right(beside(outline, outline)) - 1e-9 ? turned : outline;
+    private Spot first(Polygon outline) {
+        return bothWays(outline).stream()
+                .map(shape -> new Spot(shape, 0))
+                .min((a, b) ->
+                        closer(beside(a, outline).right(), beside(b, outline).right()))
+                .orElseThrow();
     }
 
-    /** The next piece beside the last one, whichever way round takes less room. */
-    private Polygon beside(Polygon last, Polygon outline) {
-        Polygon best = null;
-        for (Polygon way : List.of(outline, outline.turned(Math.PI).atOrigin())) {
-            Polygon placed = way.moved(gaps.leastShift(last, way.moved(0, last.foot())) + spacing, last.foot());
-            if (best == null || right(placed) < right(best) - 1e-9) {
-                best = placed;
-            }
-        }
-        return best;
+    private static int closer(double a, double b) {
+        return Math.abs(a - b) < NEAR ? 0 : Double.compare(a, b);
+    }
+
+    /** The next piece beside the last one: the way round after which one more like it takes least room. */
+    private Spot beside(Spot last, Polygon outline) {
+        return besides(last, outline)
+                .min((a, b) -> {
+                    int after = closer(least(a, outline), least(b, outline));
+                    return after == 0 ? closer(a.right(), b.right()) : after;
+                })
+                .orElseThrow();
+    }
+
+    /** How far the row reaches with one more piece, whichever way round. */
+    private double least(Spot last, Polygon outline) {
+        return besides(last, outline).mapToDouble(Spot::right).min().orElseThrow();
+    }
+
+    private Stream<Spot> besides(Spot last, Polygon outline) {
+        return bothWays(outline).stream()
+                .map(shape -> new Spot(shape, last.left() + gaps.leastShift(last.shape(), shape) + spacing));
+    }
+
+    private List<Polygon> bothWays(Polygon outline) {
+        return ways.computeIfAbsent(
+                outline, shape -> List.of(shape, shape.turned(Math.PI).atOrigin()));
     }
 
     private boolean tryIn(Row row, Piece piece) {
-        Polygon best = beside(row.last(), piece.outline());
-        if (right(best) > size.width()) {
+        Spot best = beside(row.last, piece.outline());
+        if (best.right() > size.width() + NEAR) {
+            best = besides(row.last, piece.outline())
+                    .min(Comparator.comparingDouble(Spot::right))
+                    .orElseThrow();
+        }
+        if (best.right() > size.width() + NEAR) {
             return false;
         }
-        row.placed.add(new Placed(piece, best));
+        row.put(piece, best);
         return true;
-    }
-
-    private static double right(Polygon polygon) {
-        return polygon.left() + polygon.width();
     }
 
     private Row newRow(double height) {
         int sheet = 0;
-        while (sheet < filled.size() && filled.get(sheet) + spacing + height > size.length()) {
+        while (sheet < filled.size() && filled.get(sheet) + spacing + height > size.length() + NEAR) {
             sheet++;
         }
         double foot = sheet < filled.size() ? filled.get(sheet) + spacing : 0;

@@ -1,6 +1,6 @@
 package simmerpoint.workshop;
 
-import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.Map;
 import java.util.stream.DoubleStream;
 import simmerpoint.geometry.Point;
@@ -11,15 +11,12 @@ import simmerpoint.geometry.Polygon;
  * corner of one of them.
  */
 final class RowGaps {
-    private final Map<Shapes, Double> known = new HashMap<>();
+    private final Map<Polygon, Map<Polygon, Double>> known = new IdentityHashMap<>();
 
-    /** Two shapes, both with their least x at 0. */
-    private record Shapes(Polygon left, Polygon right) {}
-
-    /** The shift along x after which {@code next} touches {@code last} on its right. */
+    /** The shift along x after which {@code next} touches {@code last} on its right; both lie at the origin, the same objects again and again. */
     double leastShift(Polygon last, Polygon next) {
-        Shapes pair = new Shapes(last.moved(-last.left(), -last.foot()), next.moved(-next.left(), -last.foot()));
-        return last.left() - next.left() + known.computeIfAbsent(pair, p -> shift(p.left(), p.right()));
+        return known.computeIfAbsent(last, left -> new IdentityHashMap<>())
+                .computeIfAbsent(next, right -> shift(last, right));
     }
 
     private static double shift(Polygon left, Polygon right) {

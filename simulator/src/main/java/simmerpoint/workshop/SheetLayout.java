@@ -8,12 +8,14 @@ import simmerpoint.geometry.Polygon;
 import simmerpoint.workshop.CuttingStock.Size;
 
 /**
- * Pieces laid out on sheets in rows, each second one turned round where that saves room.
+ * Pieces laid out on sheets in rows across or along, turned round where that saves room: of all ways tried the one that takes least.
  *
- * @param sheet size of each, m; rows run along its width
+ * @param sheet size of each, m
  * @param sheets in the order in which they are filled
  */
 public record SheetLayout(Size sheet, List<Sheet> sheets) {
+    private static final double NEAR = 1e-9;
+
     /** How the longer side of each piece lies. */
     public enum Grain {
         /** As saves most. */
@@ -77,9 +79,26 @@ public record SheetLayout(Size sheet, List<Sheet> sheets) {
         if (grain != Grain.ANY) {
             return filled(pieces, size, spacing, sheetName, List.of(grain == Grain.ALONG));
         }
-        SheetLayout across = filled(pieces, size, spacing, sheetName, List.of(false, true));
-        SheetLayout along = filled(pieces, size, spacing, sheetName, List.of(true, false));
-        return along.usedLength() < across.usedLength() ? along : across;
+        List<SheetLayout> ways = new ArrayList<>();
+        for (List<Boolean> upright : List.of(List.of(false, true), List.of(true, false))) {
+            ways.add(filled(pieces, size, spacing, sheetName, upright));
+            ways.add(filled(pieces, new Size(size.length(), size.width()), spacing, sheetName, upright)
+                    .turned());
+        }
+        return ways.stream()
+                .min(Comparator.comparingDouble(SheetLayout::usedLength))
+                .orElseThrow();
+    }
+
+    /** The same with rows along the sheets. */
+    private SheetLayout turned() {
+        List<Sheet> turned = sheets.stream()
+                .map(each -> new Sheet(each.placed().stream()
+                        .map(p -> new Placed(
+                                p.piece(), p.outline().turned(Math.PI / 2).moved(sheet.length(), 0)))
+                        .toList()))
+                .toList();
+        return new SheetLayout(new Size(sheet.length(), sheet.width()), turned);
     }
 
     private static SheetLayout filled(
@@ -105,7 +124,7 @@ public record SheetLayout(Size sheet, List<Sheet> sheets) {
         Polygon flat = piece.outline();
         for (boolean turned : upright) {
             Polygon way = turned ? flat.turned(Math.PI / 2).atOrigin() : flat;
-            if (way.width() <= size.width() && way.height() <= size.length()) {
+            if (way.width() <= size.width() + NEAR && way.height() <= size.length() + NEAR) {
                 return piece.lying(way);
             }
         }

@@ -1,6 +1,7 @@
 package simmerpoint.workshop;
 
 import simmerpoint.dish.Parabola;
+import simmerpoint.units.UnitSystem;
 
 /**
  * How to draw the rib's curve with a string. A pin stands at the focus, a straight bar lies square to the axis above it. A
@@ -15,13 +16,15 @@ import simmerpoint.dish.Parabola;
  * @param halfHeight of the curve there, m: the second
  */
 public record StringRule(double focus, double bar, double string, double depth, double halfRadius, double halfHeight) {
-    private static final double ABOVE = 0.1;
-    private static final double STEP = 0.05;
+    private static final double FIVE_CENTIMETRES = 0.05;
 
-    /** For a curve out to a rim that far from the axis, m; the bar a hand's width above whatever is higher. */
-    public static StringRule of(Parabola parabola, double rim) {
+    /**
+     * For a curve out to a rim that far from the axis, m; the bar at a round height, 10 to 15 cm or 4 to 6 in above whatever is higher.
+     */
+    public static StringRule of(Parabola parabola, double rim, UnitSystem units) {
         double f = parabola.focalLength();
-        double bar = STEP * Math.ceil((Math.max(f, parabola.height(rim)) + ABOVE) / STEP - 1e-9);
+        double step = units == UnitSystem.METRIC ? FIVE_CENTIMETRES : 2 * units.shortUnitMetres();
+        double bar = step * (Math.ceil(Math.max(f, parabola.height(rim)) / step - 1e-9) + 2);
         return new StringRule(f, bar, f + bar, parabola.height(rim), rim / 2, parabola.height(rim / 2));
     }
 }

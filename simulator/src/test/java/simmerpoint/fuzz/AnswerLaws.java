@@ -33,12 +33,12 @@ final class AnswerLaws {
     static void checkCut(CheckedScenario read) {
         CutPlan plan;
         try {
-            plan = CutPlan.of(read);
+            plan = CutPlan.of(read, UnitSystem.METRIC);
         } catch (CuttingException e) {
             Sentences.check(e.getMessage());
             return;
         }
-        check(CutAnswer.brief(plan, UnitSystem.METRIC));
+        check(CutAnswer.brief(plan, UnitSystem.METRIC, false));
         check(CutAnswer.of(plan, UnitSystem.INCH));
     }
 

@@ -43,7 +43,7 @@ class DxfReadTest {
 
     @Test
     void everyPieceIsReadInMillimetres() throws Exception {
-        CutPlan plan = CutPlan.of(ScenarioReader.builtIn());
+        CutPlan plan = CutPlan.of(ScenarioReader.builtIn(), UnitSystem.METRIC);
         Path file = folder.resolve("pieces.dxf");
         Files.write(file, CutFiles.of(plan, Paper.A4, UnitSystem.METRIC).dxf().get());
         String[] read = read(file).split(" ");

@@ -33,7 +33,7 @@ class CutFilesTest {
         String text =
                 "title: Test\ndish: {diameter: 900 mm, focal-length: 450 mm, hub: 60 mm, surface: {cut: flat-rings, "
                         + "sectors: 12, rings: 3}}\nbuild: {film-edge: 4 mm}\n";
-        plan = CutPlan.of(ScenarioReader.parse("test", text, Path.of("")));
+        plan = CutPlan.of(ScenarioReader.parse("test", text, Path.of("")), UnitSystem.METRIC);
         files = CutFiles.of(plan, Paper.A4, UnitSystem.METRIC);
     }
 

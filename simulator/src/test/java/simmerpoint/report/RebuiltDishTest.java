@@ -184,8 +184,8 @@ class RebuiltDishTest {
         String dish =
                 "dish: {diameter: 90 cm, focal-length: 45 cm, hub: 60 mm, surface: {cut: flat-rings, sectors: 12, "
                         + "rings: 3}}\n";
-        Map<String, Polygon> pieces =
-                pieces(files(CutPlan.of(read(dish, folder))).pdf().get());
+        Map<String, Polygon> pieces = pieces(
+                files(CutPlan.of(read(dish, folder), UnitSystem.METRIC)).pdf().get());
         Rib rib = new Rib(pieces.get("rib"), sectors);
         Obj mesh = new Obj();
         for (Polygon panel : List.of(pieces.get("panel A"), pieces.get("panel B"), pieces.get("panel C"))) {
@@ -217,7 +217,7 @@ class RebuiltDishTest {
         double beta = Math.PI / sectors;
         String dish =
                 "dish: {diameter: 1 m, focal-length: 60 cm, hub: 60 mm, surface: {cut: bent-strips, sectors: 16}}\n";
-        CutFiles files = files(CutPlan.of(read(dish, folder)));
+        CutFiles files = files(CutPlan.of(read(dish, folder), UnitSystem.METRIC));
         Rib rib = new Rib(pieces(files.pdf().get()).get("rib"), sectors);
         List<Polygon> strips = SvgLines.cuts(SvgLines.root(files.svg().get()), "panels");
         assertEquals(sectors, strips.size());
@@ -261,7 +261,7 @@ class RebuiltDishTest {
     void tilesFromThePdf() throws Exception {
         String dish =
                 "dish: {diameter: 80 cm, focal-length: 50 cm, gap: 1 mm, surface: {cut: hexagon-tiles, tile: 70 mm}}\n";
-        CutPlan plan = CutPlan.of(read(dish, folder));
+        CutPlan plan = CutPlan.of(read(dish, folder), UnitSystem.METRIC);
         Polygon tile = pieces(files(plan).pdf().get()).get("panel");
         Obj mesh = new Obj();
         for (PanelPlace place : plan.places()) {

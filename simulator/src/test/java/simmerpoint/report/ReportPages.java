@@ -11,11 +11,10 @@ import simmerpoint.scenario.Scenario;
 import simmerpoint.scenario.ScenarioException;
 import simmerpoint.scenario.checks.CheckedScenario;
 import simmerpoint.scenario.file.ScenarioReader;
-import simmerpoint.study.FullStudy;
-import simmerpoint.study.aim.AimPlan;
 import simmerpoint.study.trace.Progress;
 import simmerpoint.study.trace.TraceOptions;
 import simmerpoint.units.UnitSystem;
+import simmerpoint.workshop.CookerStudy;
 
 /** Pages of the demo scenarios and of nasty ones, from few rays. */
 public final class ReportPages {
@@ -72,7 +71,7 @@ public final class ReportPages {
     static String page(CheckedScenario read, String name, UnitSystem units, int threads) throws ScenarioException {
         TraceOptions options = TraceOptions.defaults().withRays(RAYS).withThreads(threads);
         read.atOneMoment();
-        FullStudy.Result result = FullStudy.run(read, AimPlan.usual(units), options, Progress.NONE);
-        return new String(CookerReport.bytes(read, result, name, units), StandardCharsets.UTF_8);
+        CookerStudy all = CookerStudy.run(read, units, options, Progress.NONE);
+        return new String(CookerReport.bytes(read, all, name, units), StandardCharsets.UTF_8);
     }
 }

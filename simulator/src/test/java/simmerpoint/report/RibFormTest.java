@@ -22,7 +22,7 @@ class RibFormTest {
 
     @Test
     void whatIsPlannedIsReadBackAsPlanned() throws Exception {
-        CutPlan plan = CutPlan.of(ScenarioReader.parse("test", DISH, folder));
+        CutPlan plan = CutPlan.of(ScenarioReader.parse("test", DISH, folder), UnitSystem.METRIC);
         for (UnitSystem units : UnitSystem.values()) {
             Files.write(
                     folder.resolve("ribs.csv"),

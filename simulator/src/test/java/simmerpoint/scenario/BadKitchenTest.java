@@ -15,7 +15,7 @@ class BadKitchenTest {
     @CsvSource(
             delimiter = '|',
             value = {
-                "water: 6 l|pan.water|6 l is more than the pan holds, which is 5.0 l brimful by its outer size",
+                "water: 6 l|pan.water|6 l is more than the pan holds, 5.0 l to the brim by its outer size",
                 "water: 0 l|pan.water|no water: the pan heats something; leave the key out",
                 "water: 0 kg|pan.water|no water: ",
                 "water: -1 l|pan.water|-1 l is out of range; allowed is above 0 l to 1000 l",
@@ -82,7 +82,7 @@ class BadKitchenTest {
     @CsvSource({"air: {wind: 2 m/s}, air", "heat-levels: {hold: 65 °C}, heat-levels"})
     void nothingIsCookedOnAPlane(String section, String key) {
         String plane = with("pan:\n  diameter: 24 cm", "plane:\n  disc: 24 cm");
-        assertRefused(plane + section + "\n", 17, key, "nothing is cooked on a bare plane; leave " + key + " out");
+        assertRefused(plane + section + "\n", 17, key, "nothing is cooked on a bare disc; leave " + key + " out");
         assertRefused(plane + "pan: {water: 2 l}\n", 17, "plane", "pan and plane are both given; keep one of them");
     }
 

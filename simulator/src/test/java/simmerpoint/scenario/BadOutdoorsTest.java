@@ -40,15 +40,15 @@ class BadOutdoorsTest {
                 "longitude: 8.5° E|longitude: 200° E|4|place.longitude|200° E is out of range; allowed is -180° to 180°",
                 "longitude: 8.5° E|longitude: -8.5° W|4|place.longitude|has a sign and a letter; keep one of them",
                 "altitude: 420 m|altitude: 9500 m|5|place.altitude|9500 m is out of range; allowed is -500 m to 9000 m",
-                "zone: UTC+1|zone: Europe/Zurick|6|place.zone|Europe/Zurick is no zone known here; did you mean Europe/Zurich?",
+                "zone: UTC+1|zone: Europe/Zurick|6|place.zone|Europe/Zurick is not a known time zone; did you mean Europe/Zurich?",
                 "zone: UTC+1|zone: Nairobi|6|place.zone|did you mean Africa/Nairobi?",
                 "zone: UTC+1|zone: Nairobbi|6|place.zone|did you mean Africa/Nairobi?",
                 "zone: UTC+1|zone: summer|6|place.zone|write a name such as Europe/Berlin or Africa/Nairobi, or hours from UTC such as UTC+1",
-                "zone: UTC+1|zone: CEST|6|place.zone|CEST is no zone known here",
+                "zone: UTC+1|zone: CEST|6|place.zone|CEST is not a known time zone",
                 "zone: UTC+1|zone: UTC+15|6|place.zone|UTC+15 is out of range; clocks go from UTC-12 to UTC+14",
                 "zone: UTC+1|zone: UTC+1:70|6|place.zone|is out of range",
                 "zone: UTC+1|zone: Etc/GMT+1|6|place.zone|counts its hours the other way round; write hours from UTC such as UTC+1",
-                "zone: UTC+1|zone: ''|6|place.zone|is no zone known here",
+                "zone: UTC+1|zone: ''|6|place.zone|an empty name is not a known time zone",
                 "date: 2026-06-21|date: 2026-02-30|8|when.date|2026-02-30 is not a date: the days of February 2026 are 1 to 28",
                 "date: 2026-06-21|date: 2026-13-01|8|when.date|2026-13-01 is not a date: its month is 13, allowed is 1 to 12",
                 "date: 2026-06-21|date: 2026-06-00|8|when.date|the days of June 2026 are 1 to 30",
@@ -119,7 +119,7 @@ class BadOutdoorsTest {
                 text,
                 9,
                 "when.time",
-                "02:30 was not on the clock on 2026-03-29 in Europe/Berlin, which was put forward from 02:00 to 03:00");
+                "02:30 did not exist on 2026-03-29 in Europe/Berlin: the clock went forward from 02:00 to 03:00");
     }
 
     /** The sun stays down on 21 December north of 90° − 23.4° + 0.8° = 67.4° (obliquity and refraction, handbooks). */

@@ -36,7 +36,7 @@ class BadYamlTest {
                 "`  hub: 60 mm`|`   hub: 60 mm`|5||a colon here where none is expected",
                 "`  hub: 60 mm`|` hub: 60 mm`|5||not indented like the lines before it",
                 "hub: 60 mm|hub|5||a colon is missing",
-                "title: test|? [a, b]|1||a key is a plain word",
+                "title: test|? [a, b]|1||a key must be a plain word",
                 "hub: 60 mm|hub: 60\u0007 mm|5||cannot be printed"
             })
     void isRefusedWithItsLine(String line, String replacement, int at, String key, String words) {
@@ -69,7 +69,7 @@ class BadYamlTest {
     @ParameterizedTest
     @ValueSource(strings = {"just text\n", "- a\n- b\n", "42\n"})
     void otherTextIsNoScenario(String text) {
-        assertRefused(text, 1, "", "this is no scenario");
+        assertRefused(text, 1, "", "this is not a scenario");
     }
 
     @Test

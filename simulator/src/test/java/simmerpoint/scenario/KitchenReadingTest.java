@@ -120,8 +120,7 @@ class KitchenReadingTest {
     void aFinishThatIsNotGivenIsAskedFor() throws Exception {
         List<String> warnings = read("pan: {diameter: 22 cm}\n").warnings();
         assertEquals(1, warnings.size(), warnings.toString());
-        assertTrue(
-                warnings.get(0).startsWith("pan.finish: it is not given, so black enamel is taken"), warnings.get(0));
+        assertTrue(warnings.get(0).startsWith("pan.finish: not given; black enamel is assumed"), warnings.get(0));
         assertEquals(List.of(), read("pan: {underside-finish: black paint}\n").warnings());
         assertEquals(List.of(), read("").warnings());
     }

@@ -69,10 +69,10 @@ class PanShapesTest {
     @CsvSource(
             delimiter = '|',
             value = {
-                "pan: {diameter: 24 cm, cover: bag, lid: off}|pan.cover: a second skin goes round a closed pan",
+                "pan: {diameter: 24 cm, cover: bag, lid: off}|pan.cover: a second skin needs a closed pan",
                 "pan: {diameter: 24 cm, opening: 30 cm}|pan.opening: 30 cm is wider than the pan",
-                "plane: {disc: 20 cm} + stand: {grate: {bars: 3}}|stand.grate.bars: a bare plane stands on nothing",
-                "plane: {disc: 20 cm} + stand: {arm: {width: 25 mm}}|stand.arm.width: a bare plane stands on nothing"
+                "plane: {disc: 20 cm} + stand: {grate: {bars: 3}}|stand.grate.bars: a bare disc has no stand",
+                "plane: {disc: 20 cm} + stand: {arm: {width: 25 mm}}|stand.arm.width: a bare disc has no stand"
             })
     void refusesWhatDoesNotGoTogether(String text, String words) {
         ScenarioException e = assertThrows(ScenarioException.class, () -> read(text.replace(" + ", "\n")));

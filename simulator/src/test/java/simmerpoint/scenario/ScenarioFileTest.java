@@ -48,7 +48,7 @@ class ScenarioFileTest {
         Files.writeString(file, padded);
         assertEquals("test", ScenarioReader.read(file).scenario().title());
         Files.writeString(file, padded + comment.repeat(2));
-        assertTrue(refusal(file).contains("1 MB is not read"));
+        assertTrue(refusal(file).contains("over 1 MB are not read"));
     }
 
     @Test
@@ -62,13 +62,13 @@ class ScenarioFileTest {
         Path file = folder.resolve("latin.yaml");
         Files.write(file, BadInput.GOOD.getBytes(StandardCharsets.ISO_8859_1));
         String message = refusal(file);
-        assertTrue(message.contains(", line 11: these are not UTF-8 letters"), message);
+        assertTrue(message.contains(", line 11: this is not UTF-8 text"), message);
         Files.write(file, BadInput.GOOD.getBytes(StandardCharsets.UTF_16));
-        assertTrue(refusal(file).contains("line 1: these are not UTF-8 letters"));
+        assertTrue(refusal(file).contains("line 1: this is not UTF-8 text"));
         Files.write(file, (BadInput.GOOD + "# °").getBytes(StandardCharsets.UTF_8));
         byte[] cut = Files.readAllBytes(file);
         Files.write(file, java.util.Arrays.copyOf(cut, cut.length - 1));
-        assertTrue(refusal(file).contains("line 17: these are not UTF-8 letters"));
+        assertTrue(refusal(file).contains("line 17: this is not UTF-8 text"));
     }
 
     @Test

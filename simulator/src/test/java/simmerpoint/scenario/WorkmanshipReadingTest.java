@@ -45,7 +45,7 @@ class WorkmanshipReadingTest {
                 "dish.surface.cut=smooth,mirror.panel-tilt=0 mrad,workmanship.sag=1 mm|has no ribs",
                 "dish.surface.cut=square-tiles,dish.surface.tile=50 mm,workmanship.rib-cut=1 mm|has no ribs",
                 "dish.surface.cut=smooth,mirror.panel-tilt=0 mrad,dish.gap=0 mm,workmanship.panel-edge=1 mm|no panels",
-                "workmanship.rib-set=9°|no mirror to speak of",
+                "workmanship.rib-set=9°|no longer a mirror",
                 "workmanship.rib-cut=-1 mm|workmanship.rib-cut"
             })
     void whatMakesNoSenseIsRefused(String keys, String words) {

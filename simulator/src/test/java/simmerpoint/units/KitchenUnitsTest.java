@@ -45,7 +45,7 @@ class KitchenUnitsTest {
                 "WATER|2 m|2 m is not an amount of water; write for instance 1.5 l or 1.5 kg",
                 "WATER|2|2 has no unit, and an amount of water needs one",
                 "WATER|2 Cups|did you mean cups?",
-                "STEAM|6 kg/h|6 kg/h is not a rate of steam: kg/h is no unit known here",
+                "STEAM|6 kg/h|6 kg/h is not a rate of steam: kg/h is not a known unit",
                 "NUMBER|3 %|3 % is not a plain number"
             })
     void saysWhatIsWrong(Dimension dimension, String text, String words) {

@@ -174,7 +174,7 @@ class QuantityParserTest {
                 "0.9|0.9 has no unit, and a length needs one; write for instance 0.9 m or 36 in",
                 "1,5 m|1,5 m has a comma; decimals take a point and thousands no separator; write 1.5 m",
                 "NaN m|NaN m is not a finite number; write for instance 0.9 m or 36 in",
-                "5 MM|5 MM is not a length: MM is no unit known here; did you mean mm?",
+                "5 MM|5 MM is not a length: MM is not a known unit; did you mean mm?",
                 "0x1F m|0x1F m is not a decimal number; write for instance 0.9 m or 36 in",
                 "1 m 2 cm|1 m 2 cm is more than one quantity; give one number with one unit; write for instance 0.9 m or 36 in",
                 "1 500 mm|1 500 mm is more than one number; thousands take no separator; write for instance 0.9 m or 36 in",

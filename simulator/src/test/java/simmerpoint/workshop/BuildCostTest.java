@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import simmerpoint.scenario.file.ScenarioReader;
+import simmerpoint.units.UnitSystem;
 
 /** Costs against sums by hand. */
 class BuildCostTest {
@@ -14,7 +15,7 @@ class BuildCostTest {
             "dish: {diameter: 1200 mm, focal-length: 500 mm, hub: 200 mm, surface: {cut: bent-strips, sectors: 16}}\n";
 
     private static CutPlan plan(String more) throws Exception {
-        return CutPlan.of(ScenarioReader.parse("test", DISH + more, Path.of("")));
+        return CutPlan.of(ScenarioReader.parse("test", DISH + more, Path.of("")), UnitSystem.METRIC);
     }
 
     /** Whole sheets and rolls are paid, whatever is left of them. */

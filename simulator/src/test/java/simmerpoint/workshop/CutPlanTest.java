@@ -4,8 +4,10 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.awt.geom.AffineTransform;
 import java.awt.geom.Area;
 import java.awt.geom.Path2D;
+import java.awt.geom.Rectangle2D;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.IntStream;
@@ -19,6 +21,7 @@ import simmerpoint.geometry.Direction;
 import simmerpoint.geometry.Polygon;
 import simmerpoint.geometry.Vec;
 import simmerpoint.scenario.file.ScenarioReader;
+import simmerpoint.units.UnitSystem;
 
 /** What is cut against closed forms and against the geometry that is traced. */
 class CutPlanTest {
@@ -31,8 +34,10 @@ class CutPlanTest {
     private static final String TILES =
             "dish: {diameter: 1 m, focal-length: 50 cm, surface: {cut: hexagon-tiles, tile: 100 mm}}\n";
 
+    private static final String CROSS = ", through-ribs: 2}\n";
+
     static CutPlan plan(String text) throws Exception {
-        return CutPlan.of(ScenarioReader.parse("test", text, Path.of("")));
+        return CutPlan.of(ScenarioReader.parse("test", text, Path.of("")), UnitSystem.METRIC);
     }
 
     /** Arc and depth of half a parabola, by ½r√(1 + t²) + f·asinh t with t = r/2f and r²/4f; derived here, mm. */
@@ -58,7 +63,7 @@ class CutPlanTest {
     @Test
     void theStringIsTheSameAllAlongTheCurve() {
         Parabola parabola = new Parabola(0.5);
-        StringRule rule = StringRule.of(parabola, 0.6);
+        StringRule rule = StringRule.of(parabola, 0.6, UnitSystem.METRIC);
         assertEquals(0.6, rule.bar(), 1e-12);
         assertEquals(1.1, rule.string(), 1e-12);
         for (double r = 0; r <= 0.6; r += 0.1) {
@@ -200,10 +205,113 @@ class CutPlanTest {
         assertTrue(e.getMessage().contains("cuts the rib in two"), e.getMessage());
     }
 
+    /** Two slabs that cross, cut with the JDK's areas: a slot square to one of them must be as wide as the other's passage. */
+    @ParameterizedTest
+    @CsvSource({"16, 90", "10, 72", "6, 60"})
+    void aHalfLapHoldsTheOtherRib(int sectors, double degrees) throws Exception {
+        ThroughRibs cross = plan(STRIPS.replace("sectors: 16", "sectors: " + sectors) + "build: {through-ribs: 2}\n")
+                .throughRibs()
+                .orElseThrow();
+        assertEquals(degrees, Math.toDegrees(cross.angle()), 1e-9);
+        Area both = slab(0);
+        both.intersect(slab(Math.toRadians(degrees)));
+        assertEquals(both.getBounds2D().getWidth(), 1000 * cross.slotWidth(), 1e-9);
+        assertEquals(0.020, cross.slotDepth(), 1e-12);
+    }
+
+    /** 6 mm thick, lying along x and then turned, mm. */
+    private static Area slab(double radians) {
+        Rectangle2D level = new Rectangle2D.Double(-500, -3, 1000, 6);
+        return new Area(AffineTransform.getRotateInstance(radians).createTransformedShape(level));
+    }
+
+    /**
+     * Area below a parabola: 2(bR + R³/12f), less the slot wd, and above it w³/48f more (integrals of r²/4f). The outline's chords of 4 mm
+     * lie above the hollow curve and add s³/24f each, 1.6 mm² in all.
+     */
+    @Test
+    void ribsThatCrossHaveTheirAreas() throws Exception {
+        CutPlan plan = plan(STRIPS + "build: {through-ribs: 2, below-curve: 50 mm, sheet-length: 2 m}\n");
+        double whole = 2 * (0.05 * 0.6 + Math.pow(0.6, 3) / (12 * 0.5));
+        double slot = 0.006 * 0.025;
+        assertEquals(
+                List.of(12, 1, 1),
+                plan.pieces().stream().limit(3).map(Piece::count).toList());
+        Polygon above = plan.pieces().get(1).outline();
+        Polygon below = plan.pieces().get(2).outline();
+        assertEquals(whole - slot - Math.pow(0.006, 3) / (48 * 0.5), above.area(), 2e-6);
+        assertEquals(whole - slot, below.area(), 2e-6);
+        assertEquals(1.2, above.width(), 1e-12);
+        assertTrue(above.contains(0.6, 0.0249) && !above.contains(0.6, 0.0251), "the lower half is left");
+        assertTrue(!below.contains(0.6, 0.0249) && below.contains(0.6, 0.0251), "the upper half is left");
+    }
+
+    /**
+     * Two ribs with their curves facing each other: their heights add up to most at the ends, since both curves are hollow, so a pair
+     * takes twice the stock below the curve and the curve's heights at both ends (plane geometry), and one gap.
+     */
+    @Test
+    void ribsLieInPairsCurveToCurve() throws Exception {
+        CutPlan plan =
+                plan("dish: {diameter: 1200 mm, focal-length: 800 mm, surface: {cut: bent-strips, sectors: 24}}\n");
+        RibShape rib = plan.rib().orElseThrow();
+        double pair = 2 * 0.040 + rib.height(0.6) + rib.height(rib.innerEnd()) + 0.003;
+        List<Polygon> placed = plan.ribSheets().sheets().get(0).placed().stream()
+                .map(SheetLayout.Placed::outline)
+                .toList();
+        assertEquals(12, placed.size());
+        double low = Math.min(placed.get(0).left(), placed.get(1).left());
+        double high = Math.max(right(placed.get(0)), right(placed.get(1)));
+        double foot = Math.min(placed.get(0).foot(), placed.get(1).foot());
+        double top = Math.max(top(placed.get(0)), top(placed.get(1)));
+        assertEquals(pair, Math.min(high - low, top - foot), 1e-9);
+        assertTrue(
+                plan.ribSheets().usedShare() > 0.75, "used: " + plan.ribSheets().usedShare());
+    }
+
+    private static double right(Polygon piece) {
+        return piece.left() + piece.width();
+    }
+
+    private static double top(Polygon piece) {
+        return piece.foot() + piece.height();
+    }
+
+    /** Whole centimetres or half inches, however wide the hub is. */
+    @ParameterizedTest
+    @CsvSource({"METRIC, 0.01", "INCH, 0.0127"})
+    void depthsAreMeasuredAtRoundDistances(UnitSystem units, double step) throws Exception {
+        BuildCheck check = CutPlan.of(
+                        ScenarioReader.parse("test", STRIPS.replace("hub: 200 mm", "hub: 77 mm"), Path.of("")), units)
+                .check()
+                .orElseThrow();
+        assertEquals(6, check.depths().size());
+        assertTrue(check.depths().get(0).radius() >= 0.0385);
+        for (BuildCheck.Depth depth : check.depths()) {
+            assertEquals(Math.rint(depth.radius() / step), depth.radius() / step, 1e-9);
+            assertEquals(0.18 - depth.radius() * depth.radius() / 2, depth.depth(), 1e-12);
+        }
+    }
+
+    /** A builder who measures in inches buys other sheets, unless the scenario names its own. */
+    @Test
+    void sheetsAreOfUsualSizes() throws Exception {
+        assertEquals(new CuttingStock.Size(0.6, 1.2), plan(STRIPS).stock().sheet());
+        CuttingStock inch = CutPlan.of(ScenarioReader.parse("test", STRIPS, Path.of("")), UnitSystem.INCH)
+                .stock();
+        assertEquals(new CuttingStock.Size(24 * 0.0254, 48 * 0.0254), inch.sheet());
+        CuttingStock own = CutPlan.of(
+                        ScenarioReader.parse("test", STRIPS + "build: {sheet-width: 70 cm}\n", Path.of("")),
+                        UnitSystem.INCH)
+                .stock();
+        assertEquals(new CuttingStock.Size(0.7, 48 * 0.0254), own.sheet());
+    }
+
     @Test
     void piecesKeepClearOfEachOtherAndOfTheSheetsEdge() throws Exception {
-        for (String text : List.of(STRIPS, RINGS, TILES)) {
-            CutPlan plan = plan(text + "build: {spacing: 2 mm, film-width: 75 cm}\n");
+        for (String text : List.of(STRIPS, RINGS, TILES, RINGS + CROSS)) {
+            String build = "build: {spacing: 2 mm, film-width: 75 cm" + (text.endsWith(CROSS) ? "" : "}\n");
+            CutPlan plan = plan(text.replace(CROSS, "") + build + (text.endsWith(CROSS) ? CROSS : ""));
             for (SheetLayout layout : List.of(plan.ribSheets(), plan.panelSheets(), plan.filmSheets())) {
                 layout.sheets().forEach(sheet -> clear(sheet, layout.sheet()));
             }
@@ -262,7 +370,11 @@ class CutPlanTest {
                 "dish: {diameter: 1 m, focal-length: 50 cm, surface: {cut: smooth}}; has no panels to cut",
                 "dish: {diameter: 1 m, focal-length: 50 cm, hub: 5 cm, surface: {cut: bent-strips, sectors: 24}}\\nbuild: "
                         + "{rib-thickness: 20 mm}; meet 76 mm from the middle",
-                "dish: {diameter: 4 m, focal-length: 2 m, surface: {cut: bent-strips, sectors: 12}}; is larger than a sheet"
+                "dish: {diameter: 4 m, focal-length: 2 m, surface: {cut: bent-strips, sectors: 12}}; is larger than a sheet",
+                "dish: {diameter: 1 m, focal-length: 50 cm, surface: {cut: bent-strips, sectors: 9}}\\nbuild: {through-ribs: 1}; take an "
+                        + "even number of sectors",
+                "dish: {diameter: 1 m, focal-length: 50 cm, surface: {cut: bent-strips, sectors: 8}}\\nbuild: {through-ribs: 2, "
+                        + "below-curve: 10 mm}; take at least 12 mm below the curve"
             })
     void whatCannotBeBuiltSaysWhatWouldDo(String text, String words) {
         CuttingException e = assertThrows(CuttingException.class, () -> plan(text.replace("\\n", "\n") + "\n"));

@@ -18,6 +18,7 @@ import simmerpoint.units.UnitSystem;
 import simmerpoint.workshop.CutPlan;
 import simmerpoint.workshop.Piece;
 import simmerpoint.workshop.StripEdges;
+import simmerpoint.workshop.ThroughRibs;
 
 /** The answer to "what do I cut?". */
 public final class CutAnswer {
@@ -49,8 +50,12 @@ public final class CutAnswer {
         return new CutAnswer(plan, units).answer();
     }
 
-    /** The same in a dozen lines. */
-    public static Answer brief(CutPlan plan, UnitSystem units) {
+    /**
+     * The same in a dozen lines.
+     *
+     * @param printed whether the patterns were asked for, so that nobody needs to be told of them
+     */
+    public static Answer brief(CutPlan plan, UnitSystem units, boolean printed) {
         CutAnswer answer = new CutAnswer(plan, units);
         return ShortAnswer.of(
                 plan.scenario().title(),
@@ -62,7 +67,7 @@ public final class CutAnswer {
                         .say(answer.weights.weight())
                         .say(answer.weights.tips())
                         .caution(COVERED),
-                "With --pdf FILE: the patterns at full size. " + NextCommand.line());
+                (printed ? "" : "With --pdf FILE: the patterns at full size. ") + NextCommand.line());
     }
 
     private Answer answer() {
@@ -104,10 +109,23 @@ public final class CutAnswer {
 
     private String counts() {
         int panels = plan.panels().stream().mapToInt(Piece::count).sum();
-        return plan.rib().map(rib -> rib.count() + " ribs, ").orElse("") + panels
+        return ribs() + panels
                 + (panels == 1 ? " panel" : " panels")
                 + (plan.panels().size() == 1 ? "" : " of " + plan.panels().size() + " shapes")
                 + " and film for each" + (plan.hasOwnFilm() ? "" : ", cut to the same shapes") + ".";
+    }
+
+    private String ribs() {
+        return plan.rib()
+                .map(rib -> {
+                    int through = plan.throughRibs().map(ThroughRibs::count).orElse(0);
+                    int single = rib.count() - 2 * through;
+                    return (single > 0 ? single + " ribs, " : "")
+                            + (through == 0
+                                    ? ""
+                                    : through + (through == 1 ? " rib" : " ribs") + " through the middle, ");
+                })
+                .orElse("");
     }
 
     private Item pieces() {
@@ -158,9 +176,10 @@ public final class CutAnswer {
             double wide = Math.max(0, chord * rib.hub() - dish.gapMetres());
             double hub = 2 * (NARROWEST + dish.gapMetres()) / chord;
             return wide < NARROWEST
-                    ? Optional.of("At the hub the strips are only " + fine(wide)
-                            + " wide, which tears and cannot be held: a hub of " + saw(hub) + " leaves them "
-                            + saw(NARROWEST) + ".")
+                    ? Optional.of(
+                            "At the hub the strips are " + (fine(wide).startsWith("less") ? "" : "only ") + fine(wide)
+                                    + " wide, which tears and cannot be held: a hub of " + saw(hub) + " leaves them "
+                                    + saw(NARROWEST) + ".")
                     : Optional.empty();
         });
     }

@@ -15,6 +15,7 @@ import simmerpoint.workshop.CutPlan;
 import simmerpoint.workshop.EdgeBevel;
 import simmerpoint.workshop.RibShape;
 import simmerpoint.workshop.StringRule;
+import simmerpoint.workshop.ThroughRibs;
 
 /**
  * How ribs and panels are shaped, how to draw the curve and how to check it.
@@ -35,7 +36,23 @@ record ShapeSections(CutPlan plan, UnitSystem units) {
                 .sayIf(
                         !rib.ribs().curved(),
                         "The edge is straight between the rings' borders, which are marked on the pattern.")
+                .say(plan.throughRibs().map(this::through))
                 .build();
+    }
+
+    private String through(ThroughRibs through) {
+        if (!through.cross()) {
+            return "One rib runs through the middle from rim to rim; the others end against it.";
+        }
+        return "Two ribs run through the middle from rim to rim and cross at "
+                + degrees(OptionalDouble.of(through.angle()))
+                + " in a half-lap: a slot " + thin(through.slotWidth()) + " wide and " + saw(through.slotDepth())
+                + " deep, from above in one and from below in the other. The other ribs end where they meet them.";
+    }
+
+    /** Of a slot, which must fit the sheet: tenths of a millimetre. */
+    private String thin(double metres) {
+        return units == UnitSystem.METRIC ? new FigureFormat(units).length(metres, 2) : saw(metres);
     }
 
     /** A dozen round distances and the rim. */

@@ -20,7 +20,9 @@ public enum NextCommand {
     /** The search. */
     DESIGN("design", "which dish to build"),
     /** Building. */
-    CUT("cut", "what to cut");
+    CUT("cut", "what to cut"),
+    /** Logs. */
+    TRIAL("trial", "how good a built one is");
 
     private final String command;
     private final String tells;

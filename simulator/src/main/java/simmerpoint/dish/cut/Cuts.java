@@ -1,6 +1,8 @@
 package simmerpoint.dish.cut;
 
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import simmerpoint.dish.CutKind;
 import simmerpoint.dish.CutParameter;
@@ -20,9 +22,8 @@ public final class Cuts {
 
     /** All parameters of all kinds, each once. */
     public static List<CutParameter> parameters() {
-        return ALL.stream()
-                .flatMap(kind -> kind.parameters().stream())
-                .distinct()
-                .toList();
+        Map<String, CutParameter> byName = new LinkedHashMap<>();
+        ALL.forEach(kind -> kind.parameters().forEach(p -> byName.putIfAbsent(p.name(), p)));
+        return List.copyOf(byName.values());
     }
 }

@@ -2,6 +2,7 @@ package simmerpoint.drawing.chart;
 
 import java.time.Duration;
 import java.time.ZonedDateTime;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import simmerpoint.drawing.Box;
@@ -28,9 +29,7 @@ public record DayRibbon(DayResult result, Optional<ZonedDateTime> now, double sh
     /** Its usual height, units. */
     public static final double HEIGHT = 62;
 
-    private static final double SIDE = 20;
-    private static final double TOP = 12;
-    private static final double BAND = 28;
+    private static final LevelBand BAND = new LevelBand(20, 12, 28);
     private static final double LABEL = 40;
 
     @Override
@@ -43,13 +42,9 @@ public record DayRibbon(DayResult result, Optional<ZonedDateTime> now, double sh
         return HourAxis.around(all.get(0).time(), all.get(all.size() - 1).time());
     }
 
-    private static Box band(Box box) {
-        return new Box(box.x() + SIDE, box.y() + TOP, Math.max(1, box.width() - 2 * SIDE), BAND);
-    }
-
     /** The time at a place of a drawing in that box, between the ends. */
     public ZonedDateTime time(Box box, double x) {
-        Box band = band(box);
+        Box band = BAND.in(box);
         double share = Math.max(0, Math.min(1, (x - band.x()) / band.width()));
         ZonedDateTime first = axis().hours().get(0);
         ZonedDateTime last = axis().hours().get(axis().hours().size() - 1);
@@ -63,7 +58,7 @@ public record DayRibbon(DayResult result, Optional<ZonedDateTime> now, double sh
 
     @Override
     public void draw(Canvas canvas, Box box) {
-        Box band = band(box);
+        Box band = BAND.in(box);
         canvas.draw(Style.CHART_GROUND, band);
         canvas.fade(shown, () -> levels(canvas, band));
         canvas.draw(Style.FRAME, band);
@@ -78,7 +73,11 @@ public record DayRibbon(DayResult result, Optional<ZonedDateTime> now, double sh
     private void levels(Canvas canvas, Box band) {
         Box mark = now.map(time -> new Box(x(band, time) - 9, band.y(), 18, band.height()))
                 .orElse(new Box(band.x() - 99, 0, 1, 1));
-        BandNames names = new BandNames(canvas, new Box(band.x(), band.y() + 2, band.width(), 18), mark);
+        BAND.draw(canvas, band, mark, stretches(band));
+    }
+
+    private List<LevelBand.Stretch> stretches(Box band) {
+        List<LevelBand.Stretch> stretches = new ArrayList<>();
         List<DayHour> curve = result.curve();
         int k = 0;
         while (k < curve.size()) {
@@ -90,12 +89,10 @@ public record DayRibbon(DayResult result, Optional<ZonedDateTime> now, double sh
             double to = end == curve.size() - 1
                     ? x(band, curve.get(end).time())
                     : middle(band, curve.get(end), curve.get(end + 1));
-            level(curve.get(k)).ifPresent(level -> {
-                canvas.draw(Style.of(level), new Box(from, band.y(), Math.max(0, to - from), band.height()));
-                names.writeLow(level, from, to);
-            });
+            level(curve.get(k)).ifPresent(level -> stretches.add(new LevelBand.Stretch(level, from, to)));
             k = end + 1;
         }
+        return stretches;
     }
 
     private double middle(Box band, DayHour one, DayHour other) {

@@ -12,7 +12,6 @@ import simmerpoint.drawing.Style;
 import simmerpoint.drawing.Text;
 import simmerpoint.drawing.TextMetrics;
 import simmerpoint.drawing.TextStyle;
-import simmerpoint.study.pan.LevelStretch;
 import simmerpoint.study.pan.MoveStudy;
 import simmerpoint.units.UnitSystem;
 
@@ -32,8 +31,7 @@ public record LevelRibbon(Optional<MoveCurve> curve, double low, double high, Li
     public static final double HEIGHT = 78;
 
     private static final double SIDE = 26;
-    private static final double TOP = 18;
-    private static final double BAND = 34;
+    private static final LevelBand BAND = new LevelBand(SIDE, 18, 34);
     private static final double STALE = 0.35;
     private static final double PAN_WIDE = 13;
     private static final double APART = 6;
@@ -43,19 +41,15 @@ public record LevelRibbon(Optional<MoveCurve> curve, double low, double high, Li
         return HEIGHT;
     }
 
-    private static Box band(Box box) {
-        return new Box(box.x() + SIDE, box.y() + TOP, Math.max(1, box.width() - 2 * SIDE), BAND);
-    }
-
     /** Where places on the way lie in a box. */
     public Scale scale(Box box) {
-        Box band = band(box);
+        Box band = BAND.in(box);
         return new Scale(low, high, band.x(), band.right());
     }
 
     @Override
     public void draw(Canvas canvas, Box box) {
-        Box band = band(box);
+        Box band = BAND.in(box);
         Scale scale = scale(box);
         canvas.draw(Style.CHART_GROUND, band);
         curve.ifPresent(c -> canvas.fade(pan.fits() ? 1 : STALE, () -> levels(canvas, band, scale, c)));
@@ -70,14 +64,13 @@ public record LevelRibbon(Optional<MoveCurve> curve, double low, double high, Li
     private void levels(Canvas canvas, Box band, Scale scale, MoveCurve c) {
         double origin = c.move().presentMetres();
         Box mark = new Box(scale.at(pan.presentMetres()) - PAN_WIDE - 2, band.y(), 2 * PAN_WIDE + 4, band.height());
-        Box middle = new Box(band.x(), band.middleY() - BAND / 2 + 6, band.width(), band.height());
-        BandNames names = new BandNames(canvas, middle, mark);
-        for (LevelStretch stretch : c.move().stretches()) {
-            double from = scale.within(origin + stretch.fromMetres());
-            double to = scale.within(origin + stretch.toMetres());
-            canvas.draw(Style.of(stretch.level()), new Box(from, band.y(), Math.max(0, to - from), band.height()));
-            names.writeLow(stretch.level(), from, to);
-        }
+        List<LevelBand.Stretch> stretches = c.move().stretches().stream()
+                .map(stretch -> new LevelBand.Stretch(
+                        stretch.level(),
+                        scale.within(origin + stretch.fromMetres()),
+                        scale.within(origin + stretch.toMetres())))
+                .toList();
+        BAND.draw(canvas, band, mark, stretches);
         recommended(canvas, band, scale, c);
         borders(canvas, band, scale, c);
     }

@@ -54,7 +54,7 @@ public final class MapKey {
         if (result.ledger().caught().value() > 0) {
             String mean = ", mean over " + figures.length(spot.peakDiscRadius()) + " radius";
             entry(
-                    "hottest spot " + figures.flux(spot.peakFlux()) + (note.isPresent() ? "" : mean),
+                    "hottest spot about " + figures.roughFlux(spot.peakFlux().value()) + (note.isPresent() ? "" : mean),
                     (canvas, x, y) -> MapMarks.cross(canvas, x, y, 6));
             entry("centre of the light", MarkedMap::diamond);
         } else {

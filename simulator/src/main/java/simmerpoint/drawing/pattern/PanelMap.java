@@ -70,7 +70,9 @@ public record PanelMap(List<PanelPlace> panels, int ribs, double ribRadius) impl
             canvas.draw(Style.PIECE, path);
             String words =
                     alike ? Integer.toString(panel.number()) : panel.piece().replace("panel ", "");
-            name(canvas, path.bounds(), words, panel);
+            Point middle = plan(panel).centroid();
+            double[] at = {box.middleX() - scale * middle.x(), box.middleY() - scale * middle.y()};
+            name(canvas, path.bounds(), at, words, panel);
         }
         for (int k = 0; k < ribs; k++) {
             double angle = 2 * Math.PI * k / ribs;
@@ -85,19 +87,23 @@ public record PanelMap(List<PanelPlace> panels, int ribs, double ribRadius) impl
         }
     }
 
+    /** The panel seen from the sun, x to the left and y up, m. */
+    private static Polygon plan(PanelPlace panel) {
+        return new Polygon(
+                panel.edge().stream().map(v -> new Point(v.y(), v.x())).toList());
+    }
+
     /** In the middle of the panel; its lean in the line below. */
-    private void name(Canvas canvas, Box around, String words, PanelPlace panel) {
+    private void name(Canvas canvas, Box around, double[] at, String words, PanelPlace panel) {
         double size = Math.max(LEAST, Math.min(Text.SIZE, 0.36 * Math.min(around.width(), around.height())));
         boolean leans = ribs == 0;
         double up = leans ? 0.15 * size : -size / 3;
-        canvas.write(Text.at(around.middleX(), around.middleY() - up, words)
-                .in(TextStyle.LABEL)
-                .size(size)
-                .middle());
+        canvas.write(
+                Text.at(at[0], at[1] - up, words).in(TextStyle.LABEL).size(size).middle());
         if (leans) {
             canvas.write(Text.at(
-                            around.middleX(),
-                            around.middleY() + 0.75 * size,
+                            at[0],
+                            at[1] + 0.75 * size,
                             FigureFormat.fixed(Math.toDegrees(panel.cantRadians()), 1) + "\u00b0")
                     .in(TextStyle.LABEL)
                     .size(0.75 * size)
@@ -117,11 +123,6 @@ public record PanelMap(List<PanelPlace> panels, int ribs, double ribRadius) impl
         double scale = scale(box);
         double across = (box.middleX() - x) / scale;
         double up = (box.middleY() - y) / scale;
-        return panels.stream()
-                .filter(panel -> new Polygon(panel.edge().stream()
-                                .map(v -> new Point(v.y(), v.x()))
-                                .toList())
-                        .contains(across, up))
-                .findFirst();
+        return panels.stream().filter(panel -> plan(panel).contains(across, up)).findFirst();
     }
 }

@@ -1,8 +1,8 @@
 package simmerpoint.heat.balance;
 
 import java.util.List;
-import org.apache.commons.math3.stat.regression.SimpleRegression;
 import simmerpoint.heat.ArgumentChecks;
+import simmerpoint.uncertainty.StraightLine;
 
 /**
  * Test procedure for paraboloid cookers: Mullick, Kandpal and Kumar 1991, Energy 16 (formulas from memory). A cooling curve
@@ -39,14 +39,27 @@ public record ParaboloidProtocol(
         }
     }
 
-    /** Time constant of a cooling curve, s: from the straight line through ln(water − air). */
-    public static double timeConstant(List<Reading> cooling) {
-        SimpleRegression fit = new SimpleRegression();
-        cooling.forEach(r -> fit.addData(r.seconds(), Math.log(r.kelvinAboveAir())));
-        if (!(fit.getN() >= 2 && fit.getSlope() < 0)) {
-            throw new IllegalArgumentException("a cooling curve needs two readings, the later one cooler");
+    /** The straight line through ln(water − air) over the seconds of a cooling curve. */
+    public static StraightLine coolingLine(List<Reading> cooling) {
+        if (cooling.size() < 2) {
+            throw notCooling();
         }
-        return -1 / fit.getSlope();
+        StraightLine line = StraightLine.through(
+                cooling.stream().mapToDouble(Reading::seconds).toArray(),
+                cooling.stream().mapToDouble(r -> Math.log(r.kelvinAboveAir())).toArray());
+        if (!(line.slope() < 0)) {
+            throw notCooling();
+        }
+        return line;
+    }
+
+    private static IllegalArgumentException notCooling() {
+        return new IllegalArgumentException("a cooling curve needs two readings, the later one cooler");
+    }
+
+    /** Time constant of a cooling curve, s. */
+    public static double timeConstant(List<Reading> cooling) {
+        return -1 / coolingLine(cooling).slope();
     }
 
     /** Loss factor from a time constant, W/(m² K): heat capacity ÷ (pan area · time constant). */

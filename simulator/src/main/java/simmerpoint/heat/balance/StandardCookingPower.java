@@ -1,9 +1,10 @@
 package simmerpoint.heat.balance;
 
+import java.util.Arrays;
 import java.util.List;
-import org.apache.commons.math3.stat.regression.SimpleRegression;
 import simmerpoint.heat.ArgumentChecks;
 import simmerpoint.heat.PhysicalConstants;
+import simmerpoint.uncertainty.StraightLine;
 
 /**
  * Standardised cooking power of a solar cooker from a test with water: ASAE S580 (draft of 2001 and its clauses 7.2 to
@@ -72,24 +73,45 @@ public final class StandardCookingPower {
     /**
      * The regression line.
      *
-     * @param interceptWatts standardised power at air temperature, W
-     * @param wattsPerKelvin its slope, usually below 0
-     * @param determination coefficient of determination, 0 to 1
+     * @param fit standardised power, W, against water − air, K
      */
-    public record Line(double interceptWatts, double wattsPerKelvin, double determination) {
+    public record Line(StraightLine fit) {
+        /** Standardised power at air temperature, W. */
+        public double interceptWatts() {
+            return fit.intercept();
+        }
+
+        /** Its slope, W/K, usually below 0. */
+        public double wattsPerKelvin() {
+            return fit.slope();
+        }
+
+        /** Coefficient of determination, 0 to 1. */
+        public double determination() {
+            return fit.determination();
+        }
+
         /** The single figure: standardised power at 50 K, W. */
         public double standardPowerWatts() {
-            return interceptWatts + wattsPerKelvin * STANDARD_DIFFERENCE;
+            return fit.at(STANDARD_DIFFERENCE);
+        }
+
+        /** How far the single figure may be off to both sides, W; {@code confidence} of such intervals hold the truth. */
+        public double halfWidthWatts(double confidence) {
+            return fit.reach(confidence) * fit.errorAt(STANDARD_DIFFERENCE);
         }
     }
 
     /** The regression line through at least three intervals of different water − air. */
     public static Line line(List<Interval> intervals) {
-        SimpleRegression fit = new SimpleRegression();
-        intervals.forEach(i -> fit.addData(i.difference(), i.standardisedWatts()));
-        if (!(fit.getN() >= 3 && fit.getXSumSquares() > 0)) {
+        double[] differences =
+                intervals.stream().mapToDouble(Interval::difference).toArray();
+        boolean differ = Arrays.stream(differences).distinct().count() > 1;
+        if (!(differences.length >= 3 && differ)) {
             throw new IllegalArgumentException("a line needs three intervals of different water temperature");
         }
-        return new Line(fit.getIntercept(), fit.getSlope(), fit.getRSquare());
+        return new Line(StraightLine.through(
+                differences,
+                intervals.stream().mapToDouble(Interval::standardisedWatts).toArray()));
     }
 }

@@ -54,7 +54,7 @@ final class BuiltScenarioChecks {
 
     /** Whether any whole tile fits: only laying them out tells. */
     private void tiles() {
-        if (dish.equals(lastLaidOut)) {
+        if (!v.has(TILE) || dish.equals(lastLaidOut)) {
             return;
         }
         if (dish.cut().fits(dish)) {
@@ -65,7 +65,7 @@ final class BuiltScenarioChecks {
                     : "into the dish, ";
             tell(
                     TILE,
-                    "not one whole tile of " + v.shown(TILE) + " fits " + where + v.shown("dish.diameter")
+                    "no whole tile of " + v.shown(TILE) + " fits " + where + v.shown("dish.diameter")
                             + " wide; a tile must be smaller");
         }
     }
@@ -80,7 +80,7 @@ final class BuiltScenarioChecks {
                     String.format(
                             Locale.ROOT,
                             "these tolerances make a slope error of %.0f mrad and tilt the panels by %.0f mrad; beyond 200"
-                                    + " mrad there is no mirror to speak of",
+                                    + " mrad it is no longer a mirror",
                             1000 * slope,
                             1000 * tilt));
         }

@@ -41,7 +41,7 @@ final class CookingChecks {
             if (v.hasSection(section)) {
                 tell(
                         section,
-                        "nothing is cooked on a bare plane; leave " + section + " out, or give pan and not plane");
+                        "nothing is cooked on a bare disc; leave " + section + " out, or give pan instead of plane");
             }
         }
     }
@@ -51,7 +51,7 @@ final class CookingChecks {
                 .map(Key::path)
                 .filter(path -> path.startsWith("stand.grate.") || path.startsWith("stand.arm."))
                 .filter(v::has)
-                .forEach(path -> tell(path, "a bare plane stands on nothing; leave it out, or give pan and not plane"));
+                .forEach(path -> tell(path, "a bare disc has no stand; leave it out, or give pan instead of plane"));
     }
 
     private void lid() {
@@ -65,7 +65,7 @@ final class CookingChecks {
             tell("pan.opening", typed("pan.opening") + " is wider than the pan, " + v.shown("pan.diameter"));
         }
         if (!v.text("pan.cover").equals("none") && !v.isOn("pan.lid")) {
-            tell("pan.cover", "a second skin goes round a closed pan; put the lid on, or leave one of the two out");
+            tell("pan.cover", "a second skin needs a closed pan; put the lid on, or leave cover out");
         }
     }
 
@@ -88,8 +88,8 @@ final class CookingChecks {
         if (!(CookingBuilder.water(v, vessel) <= brimful)) {
             tell(
                     "pan.water",
-                    typed("pan.water") + " is more than the pan holds, which is " + litres(brimful)
-                            + " brimful by its outer size");
+                    typed("pan.water") + " is more than the pan holds, " + litres(brimful)
+                            + " to the brim by its outer size");
         }
     }
 

@@ -19,9 +19,9 @@ final class FinishQuestion {
             return Optional.empty();
         }
         Finish taken = CookingBuilder.pan(values).finish();
-        return Optional.of("pan.finish: it is not given, so " + taken.name() + " is taken, which takes up "
-                + share(taken) + " of the light; " + BARE + " takes up "
-                + share(FinishCatalogue.find(BARE).orElseThrow()) + ": say what the outside of the pan is like");
+        return Optional.of("pan.finish: not given; " + taken.name() + " is assumed, which takes up "
+                + share(taken) + " of the light (" + BARE + ": "
+                + share(FinishCatalogue.find(BARE).orElseThrow()) + ")");
     }
 
     private static String share(Finish finish) {

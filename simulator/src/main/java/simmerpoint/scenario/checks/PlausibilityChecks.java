@@ -72,7 +72,7 @@ final class PlausibilityChecks {
         boolean leansAsPan = scenario.target() instanceof simmerpoint.pan.Pan;
         double lean = leansAsPan ? Math.cos(elevation) * scenario.target().radiusMetres() : 0;
         if (middle - lean < rim) {
-            said.add("stand: the underside of the pan dips " + QuantityWriter.length(rim - middle + lean)
+            said.add("stand: the underside of the pan is " + QuantityWriter.length(rim - middle + lean)
                     + " below the rim of the dish; turning the dish under it will be awkward");
         }
     }
@@ -101,7 +101,7 @@ final class PlausibilityChecks {
         }
         if (scenario.sun().elevationRadians() < LOW_SUN) {
             said.add((timed() ? "when" : "sun.elevation")
-                    + ": with the sun so low the dish looks along the ground, and most of the light meets the"
+                    + ": with the sun so low the dish points along the ground, and most of the light meets the"
                     + " wall of a level pan or nothing");
         }
     }

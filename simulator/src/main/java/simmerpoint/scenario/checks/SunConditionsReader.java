@@ -127,8 +127,8 @@ final class SunConditionsReader {
         if (change != null && change.isGap()) {
             tell(
                     "when.time",
-                    local.toLocalTime() + " was not on the clock on " + local.toLocalDate() + " in " + place.zone()
-                            + ", which was put forward from "
+                    local.toLocalTime() + " did not exist on " + local.toLocalDate() + " in " + place.zone()
+                            + ": the clock went forward from "
                             + change.getDateTimeBefore().toLocalTime() + " to "
                             + change.getDateTimeAfter().toLocalTime() + "; choose another time");
             return Optional.empty();

@@ -54,8 +54,9 @@ final class ValuePlausibility {
         moves.forEach((name, metres) -> {
             if (Math.abs(metres) > width) {
                 said.add("stand." + name + ": " + QuantityWriter.length(metres)
-                        + " is more than the whole width of what the light is" + " meant to hit, "
-                        + QuantityWriter.length(width) + "; little of it may get there");
+                        + " is more than the width of "
+                        + (scenario.target() instanceof Pan ? "the pan, " : "the disc, ")
+                        + QuantityWriter.length(width) + "; little light may reach it");
             }
         });
     }
@@ -70,7 +71,7 @@ final class ValuePlausibility {
         double angle = Math.hypot(up, side);
         if (angle > FAR_OFF) {
             said.add(key + ": " + words + " " + QuantityWriter.degrees(angle)
-                    + " off; beyond 5° hardly any light meets the pan");
+                    + " off; beyond 5° hardly any light reaches the pan");
         }
     }
 
@@ -82,7 +83,7 @@ final class ValuePlausibility {
         }
         if (scenario.mirror().dust() > DUSTY) {
             said.add("mirror.dust: " + Math.round(100 * scenario.mirror().dust())
-                    + " % of the light lost to dust is a mirror that nobody wipes; 2 to 10 % is usual");
+                    + " % of the light is a lot to lose to dust; 2 to 10 % is usual");
         }
     }
 
@@ -94,10 +95,10 @@ final class ValuePlausibility {
         if (wide > WIDE_PAN * scenario.dish().diameterMetres()) {
             said.add("pan.diameter: the pan is " + QuantityWriter.length(wide) + " wide and the dish only "
                     + QuantityWriter.length(scenario.dish().diameterMetres())
-                    + "; much of the mirror lies in its shade");
+                    + "; much of the mirror is in its shadow");
         }
         if (wide < THIMBLE) {
-            said.add("pan.diameter: " + QuantityWriter.length(wide) + " is less than a thimbleful; check its unit");
+            said.add("pan.diameter: " + QuantityWriter.length(wide) + " is smaller than a thimble; check the unit");
         } else if (pan.heightMetres() > HIGH_PAN * wide) {
             said.add("pan.height: the pan is " + QuantityWriter.length(pan.heightMetres()) + " high and only "
                     + QuantityWriter.length(wide) + " wide; check both");

@@ -62,8 +62,8 @@ final class FileText {
 
     private static String tooLarge(long bytes) {
         String size =
-                bytes > 0 ? "the file has " + Math.round(bytes / 1e6 * 10) / 10.0 + " MB" : "the file is over 1 MB";
-        return size + "; a scenario is a few kilobytes, and more than 1 MB is not read";
+                bytes > 0 ? "the file is " + Math.round(bytes / 1e6 * 10) / 10.0 + " MB" : "the file is over 1 MB";
+        return size + "; a scenario is a few kilobytes, and files over 1 MB are not read";
     }
 
     /** Refuses text that was handed over without a file. */
@@ -79,8 +79,7 @@ final class FileText {
         CharBuffer out = CharBuffer.allocate(bytes.length + 1);
         CoderResult result = decoder.decode(in, out, true);
         if (result.isError()) {
-            throw refused(
-                    name, lineAt(bytes, in.position()), "these are not UTF-8 letters; save the file as UTF-8 text");
+            throw refused(name, lineAt(bytes, in.position()), "this is not UTF-8 text; save the file as UTF-8");
         }
         return out.flip().toString();
     }

@@ -46,7 +46,8 @@ final class TimeZoneParser {
                 .filter(n -> n.equalsIgnoreCase(name))
                 .findFirst()
                 .map(ZoneId::of)
-                .orElseThrow(() -> new QuantityException(InputText.shown(text) + " is no zone known here; "
+                .orElseThrow(() -> new QuantityException((text.isBlank() ? "an empty name" : InputText.shown(text))
+                        + " is not a known time zone; "
                         + nearest(name).map(n -> "did you mean " + n + "?").orElse(ADVICE)));
     }
 

@@ -55,7 +55,7 @@ public final class Variants {
                 throw KeyAssignment.refused(
                         VariedKey.OPTION,
                         key.path(),
-                        "this key is varied twice; put all its values behind one " + VariedKey.OPTION);
+                        "this key is varied twice; put all its values after one " + VariedKey.OPTION);
             }
         }
         Set<Path> seen = new HashSet<>();

@@ -41,7 +41,7 @@ final class NodeBuilder {
             return new Node.Scalar(scalar.getValue(), span(scalar), scalar.isPlain());
         }
         if (++depth > DEEPEST) {
-            throw problems.refuse(line, "", "sections lie more than " + DEEPEST + " deep; no key is that deep");
+            throw problems.refuse(line, "", "sections are nested more than " + DEEPEST + " deep; no key is that deep");
         }
         Node node = event instanceof MappingStartEvent mapping ? section(path, mapping) : list(path, event);
         depth--;
@@ -100,7 +100,7 @@ final class NodeBuilder {
         while (!parser.peekEvent().is(Event.ID.MappingEnd)) {
             int keyLine = YamlText.line(parser.peekEvent());
             if (!(node(path) instanceof Node.Scalar key)) {
-                throw problems.refuse(keyLine, path, "a key is a plain word");
+                throw problems.refuse(keyLine, path, "a key must be a plain word");
             }
             String keyPath = path.isEmpty() ? key.text() : path + "." + key.text();
             Node.Entry entry = entry(key, node(shownPath(keyPath)));

@@ -39,7 +39,7 @@ final class YamlMessages {
             return "this line is not indented like the lines before it";
         }
         if (said.contains("cannot start any token")) {
-            return "this value begins with a character that YAML keeps for itself; put the value in quotes";
+            return "this value begins with a character that is special in YAML; put the value in quotes";
         }
         return "this cannot be read as YAML; check colons, indentation and quotes";
     }

@@ -97,7 +97,7 @@ public final class YamlText {
         throw problems.refuse(
                 root.span().line(),
                 "",
-                "this is no scenario; it consists of keys with values, as in title: Tea kitchen");
+                "this is not a scenario; a scenario has keys and values, as in title: Tea kitchen");
     }
 
     /** Where the fault is; for what was begun and not ended, where it was begun. */

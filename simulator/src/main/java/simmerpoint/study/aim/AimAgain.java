@@ -22,7 +22,7 @@ import simmerpoint.sun.Sunlight;
 /**
  * When to aim again, by one definition for all commands: the minutes from a dead-on aim until the {@linkplain
  * PairedWatts#useful watts} have fallen by a share below what aiming again at that moment would give. The sun goes its real way
- * if place and time are known, else straight at its fastest, up, down, right or left, whichever costs the share soonest. The
+ * if place and time are known, else straight at its fastest, up, down, right or left, whichever costs the share soonest (all four go at one speed, so the least angle is the soonest). The
  * beam stays that of the aiming.
  *
  * @param way of the sun
@@ -126,14 +126,16 @@ public record AimAgain(SunTrack way, Optional<Estimate> minutes) {
     private static List<AimAgain> once(List<Task> tasks, double lossShare, TraceOptions options, Progress progress) {
         List<PairedWatts> deadOn = PairedStudy.watts(
                 tasks.stream().map(Task::deadOn).toList(), options, new PartialProgress(progress, 0, 0.1));
-        List<ToleranceSearch> searches = new ArrayList<>();
+        List<List<ToleranceSearch>> groups = new ArrayList<>();
         for (int k = 0; k < tasks.size(); k++) {
-            for (SunTrack way : tasks.get(k).ways()) {
-                searches.add(search(deadOn.get(k), way, lossShare));
-            }
+            PairedWatts from = deadOn.get(k);
+            groups.add(tasks.get(k).ways().stream()
+                    .map(way -> search(from, way, lossShare))
+                    .toList());
         }
-        ToleranceSearch.run(searches, options, new PartialProgress(progress, 0.1, 1));
-        Iterator<ToleranceSearch> done = searches.iterator();
+        ToleranceSearch.runSoonest(groups, options, new PartialProgress(progress, 0.1, 1));
+        Iterator<ToleranceSearch> done =
+                groups.stream().flatMap(List::stream).toList().iterator();
         return tasks.stream().map(task -> soonest(task.ways(), done)).toList();
     }
 

@@ -67,8 +67,7 @@ public final class AimStudy {
         PairedTrace deadOn = traced.get(0);
         if (!(deadOn.watts().caught().value() > 0)) {
             throw new ImpossibleSetupException(
-                    "no light from the mirrors is caught even when the dish is aimed dead on, so there is no aim to lose; "
-                            + "the command trace tells where the light goes");
+                    "no light from the mirrors is caught even when the dish is aimed dead on; the command trace tells where it goes");
         }
         AimTolerance tolerance = AimTolerance.of(
                         List.of(straight), plan.lossShare(), options, new PartialProgress(progress, TRACED, TOLERATED))

@@ -41,7 +41,7 @@ final class ToleranceSearch {
     private final PairedWatts deadOn;
     private final DoubleFunction<Scenario> off;
     private final Optional<DoubleFunction<Scenario>> reference;
-    private final double kept;
+    private final double keptShare;
     private final double[] rungs;
     private final TreeMap<Double, Estimate> spare = new TreeMap<>();
     private double beyond = Double.NaN;
@@ -79,7 +79,7 @@ final class ToleranceSearch {
         this.deadOn = deadOn;
         this.off = off;
         this.reference = reference;
-        kept = 1 - lossShare;
+        keptShare = 1 - lossShare;
         rungs = rungs(deadOn.scenario(), reach);
         open = deadOn.useful().value() > 0 && rungs.length > 0;
         spare.put(0.0, spare(deadOn, deadOn));
@@ -115,6 +115,14 @@ final class ToleranceSearch {
 
     /** Works on all searches together, round by round. */
     static void run(List<ToleranceSearch> searches, TraceOptions options, Progress progress) {
+        runSoonest(searches.stream().map(List::of).toList(), options, progress);
+    }
+
+    /**
+     * The same for groups of which only the least angle counts: the search of another way ends as soon as it cannot be the least any more.
+     */
+    static void runSoonest(List<List<ToleranceSearch>> groups, TraceOptions options, Progress progress) {
+        List<ToleranceSearch> searches = groups.stream().flatMap(List::stream).toList();
         int most = LADDER.length / RUNGS_AT_ONCE + 1 + MOST_REFINEMENTS;
         for (int round = 0; round < most; round++) {
             List<Scenario> wanted = new ArrayList<>();
@@ -132,7 +140,22 @@ final class ToleranceSearch {
             traced.addAll(PairedStudy.watts(wanted, options, part));
             takers.forEach(Runnable::run);
             searches.forEach(ToleranceSearch::step);
+            groups.forEach(ToleranceSearch::closeLater);
         }
+    }
+
+    private static void closeLater(List<ToleranceSearch> group) {
+        double least = group.stream()
+                .filter(search -> !Double.isNaN(search.beyond))
+                .mapToDouble(search -> search.beyond)
+                .min()
+                .orElse(Double.POSITIVE_INFINITY);
+        group.forEach(search -> search.open &= search.kept() < least);
+    }
+
+    /** Largest traced angle up to which the share is not lost. */
+    private double kept() {
+        return Double.isNaN(beyond) ? spare.lastKey() : spare.lowerKey(beyond);
     }
 
     private void take(double angle, List<PairedWatts> traced, int index) {
@@ -144,7 +167,7 @@ final class ToleranceSearch {
     private Estimate spare(PairedWatts watts, PairedWatts held) {
         double[] mine = watts.usefulByReplicate();
         double[] others = held.usefulByReplicate();
-        return Replicates.mean(mine.length, r -> mine[r] - kept * others[r]);
+        return Replicates.mean(mine.length, r -> mine[r] - keptShare * others[r]);
     }
 
     /** Angles to trace next; empty when done. */
@@ -190,7 +213,7 @@ final class ToleranceSearch {
                 .mapToDouble(e -> Math.abs(e.value()))
                 .min()
                 .orElseThrow();
-        return nearest <= CLOSE_ENOUGH * (1 - kept) * deadOn.useful().value();
+        return nearest <= CLOSE_ENOUGH * (1 - keptShare) * deadOn.useful().value();
     }
 
     /** Where the curve through all points first loses the share. */

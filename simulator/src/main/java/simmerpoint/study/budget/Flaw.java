@@ -16,26 +16,54 @@ import simmerpoint.scenario.Scenario;
  * @param remedy the same scenario without this flaw; equal to the scenario itself where the flaw is absent
  * @param size its size in a scenario; empty where no one figure tells it
  * @param fixed whether a scenario has this flaw or may have it, and it cannot be switched off there
+ * @param mending who can mend it
+ * @param advice what to do about it, a sentence; empty where nobody can mend it
  */
 public record Flaw(
         String key,
         String name,
         UnaryOperator<Scenario> remedy,
         Function<Scenario, Optional<FlawSize>> size,
-        Predicate<Scenario> fixed) {
+        Predicate<Scenario> fixed,
+        Mending mending,
+        String advice) {
+    /** Who can mend a flaw. */
+    public enum Mending {
+        /** Careful hands. */
+        BY_HAND,
+        /** Only whoever buys another film or mirror. */
+        BY_BUYING,
+        /** Nobody. */
+        NEVER
+    }
+
+    /** Refuses a flaw that can be mended and does not say how. */
+    public Flaw {
+        if (advice.isEmpty() != (mending == Mending.NEVER)) {
+            throw new IllegalArgumentException(key + ": advice belongs to what can be mended, and only there");
+        }
+    }
+
     /** A flaw without a size that can always be switched off. */
-    static Flaw of(String key, String name, UnaryOperator<Scenario> remedy) {
-        return new Flaw(key, name, remedy, scenario -> Optional.empty(), scenario -> false);
+    static Flaw of(String key, String name, Mending mending, String advice, UnaryOperator<Scenario> remedy) {
+        return new Flaw(key, name, remedy, scenario -> Optional.empty(), scenario -> false, mending, advice);
     }
 
     /** The same with a size. */
     Flaw sized(FlawSize.Kind kind, ToDoubleFunction<Scenario> value) {
-        return new Flaw(key, name, remedy, s -> Optional.of(new FlawSize(value.applyAsDouble(s), kind)), fixed);
+        return new Flaw(
+                key,
+                name,
+                remedy,
+                s -> Optional.of(new FlawSize(value.applyAsDouble(s), kind)),
+                fixed,
+                mending,
+                advice);
     }
 
     /** The same, but it cannot be switched off in some scenarios. */
     Flaw fixedIn(Predicate<Scenario> scenarios) {
-        return new Flaw(key, name, remedy, size, scenarios);
+        return new Flaw(key, name, remedy, size, scenarios, mending, advice);
     }
 
     /** The scenario without this flaw. */

@@ -1,5 +1,8 @@
 package simmerpoint.study.budget;
 
+import static simmerpoint.study.budget.Flaw.Mending.BY_BUYING;
+import static simmerpoint.study.budget.Flaw.Mending.BY_HAND;
+import static simmerpoint.study.budget.Flaw.Mending.NEVER;
 import static simmerpoint.study.budget.FlawSize.Kind.DEVIATION;
 import static simmerpoint.study.budget.FlawSize.Kind.LENGTH;
 import static simmerpoint.study.budget.FlawSize.Kind.SHARE;
@@ -31,41 +34,102 @@ import simmerpoint.setup.Stand;
 public final class Flaws {
     /** Every flaw, from the dish over its mirrors and the aim to the pan. */
     public static final List<Flaw> ALL = List.of(
-            Flaw.of("flat-panels", "flat panels", s -> s.withDish(Perfected.curved(s.dish())))
+            Flaw.of(
+                            "flat-panels",
+                            "flat panels",
+                            BY_HAND,
+                            "Bend the panels, or take more and narrower ones.",
+                            s -> s.withDish(Perfected.curved(s.dish())))
                     .fixedIn(Flaws::isMesh),
-            Flaw.of("hub-and-gaps", "hub and gaps", s -> s.withDish(Perfected.filled(s.dish())))
+            Flaw.of(
+                            "hub-and-gaps",
+                            "hub and gaps",
+                            BY_HAND,
+                            "Close the hole in the middle and the slits between panels.",
+                            s -> s.withDish(Perfected.filled(s.dish())))
                     .fixedIn(Flaws::isMesh),
-            mirror("slope-error", "slope error", m -> m.withSlopeError(0))
+            mirror(
+                            "slope-error",
+                            "slope error",
+                            BY_HAND,
+                            "Use a stiffer backing under the film and glue it without waves.",
+                            m -> m.withSlopeError(0))
                     .sized(DEVIATION, s -> s.mirror().slopeErrorRadians()),
-            mirror("panel-tilt", "panel tilt", m -> m.withPanelTilt(0))
+            mirror(
+                            "panel-tilt",
+                            "panel tilt",
+                            BY_HAND,
+                            "Glue the panels down against a straight edge, each square to its ribs.",
+                            m -> m.withPanelTilt(0))
                     .sized(DEVIATION, s -> s.mirror().panelTiltRadians()),
-            mirror("beam-spread", "beam spread", m -> m.withBeamSpread(0).withWideShare(0))
+            mirror(
+                            "beam-spread",
+                            "beam spread",
+                            BY_BUYING,
+                            "Use a film or mirror that blurs less.",
+                            m -> m.withBeamSpread(0).withWideShare(0))
                     .sized(DEVIATION, s -> s.mirror().beamSpreadRadians()),
-            work("rib-cut", "ribs cut untrue", BuildErrors.Cause.RIB_CUT),
-            work("rib-set", "ribs set untrue", BuildErrors.Cause.RIB_SET),
-            work("sag", "sagging sheet", BuildErrors.Cause.SAG),
-            work("panel-edge", "panels cut short", BuildErrors.Cause.PANEL_EDGE),
-            work("bubbles", "bubbles", BuildErrors.Cause.BUBBLES),
-            Flaw.of("ribs-as-built", "ribs not as planned", s -> s.withDish(MeasuredRibs.mended(s.dish()))),
-            mirror("reflectance", "reflectance", m -> m.withReflectance(1))
+            work(
+                    "rib-cut",
+                    "ribs cut untrue",
+                    "Cut the ribs closer to the line; clamp and sand them together.",
+                    BuildErrors.Cause.RIB_CUT),
+            work(
+                    "rib-set",
+                    "ribs set untrue",
+                    "Set each rib with a template before the glue is dry.",
+                    BuildErrors.Cause.RIB_SET),
+            work(
+                    "sag",
+                    "sagging sheet",
+                    "Support the sheet midway between the ribs, or use more ribs.",
+                    BuildErrors.Cause.SAG),
+            work("panel-edge", "panels cut short", "Cut the panels closer to the line.", BuildErrors.Cause.PANEL_EDGE),
+            work(
+                    "bubbles",
+                    "bubbles",
+                    "Glue the film wet and press the bubbles out from the middle.",
+                    BuildErrors.Cause.BUBBLES),
+            Flaw.of(
+                    "ribs-as-built",
+                    "ribs not as planned",
+                    BY_HAND,
+                    "Sand or pack the ribs that cut names first.",
+                    s -> s.withDish(MeasuredRibs.mended(s.dish()))),
+            mirror("reflectance", "reflectance", BY_BUYING, "Use a brighter film or mirror.", m -> m.withReflectance(1))
                     .sized(SHARE, s -> s.mirror().reflectance()),
-            mirror("scatter", "scatter", m -> m.withScattered(0))
+            mirror(
+                            "scatter",
+                            "scatter",
+                            BY_BUYING,
+                            "Use a smoother film or mirror; polish scratches out.",
+                            m -> m.withScattered(0))
                     .sized(SHARE, s -> s.mirror().scattered()),
-            mirror("dust", "dust", m -> m.withDust(0))
+            mirror("dust", "dust", BY_HAND, "Wipe the mirrors before cooking.", m -> m.withDust(0))
                     .sized(SHARE, s -> s.mirror().dust()),
-            aim("drift", "drift", a -> a.withDrift(0, 0))
+            aim("drift", "drift", "Aim again sooner.", a -> a.withDrift(0, 0))
                     .sized(
                             SKY_ANGLE,
                             s -> Math.hypot(s.aim().driftUpRadians(), s.aim().driftSideRadians())),
-            aim("turn", "turn", a -> a.withTurn(0, 0))
+            aim("turn", "turn", "Aim by the shadow of a pin that stands square on the dish.", a -> a.withTurn(0, 0))
                     .sized(
                             SKY_ANGLE,
                             s -> Math.hypot(s.aim().turnUpRadians(), s.aim().turnSideRadians())),
-            aim("jitter", "jitter", a -> a.withJitter(0))
+            aim("jitter", "jitter", "Stiffen the stand, or cook out of the wind.", a -> a.withJitter(0))
                     .sized(DEVIATION, s -> s.aim().jitterRadians()),
-            Flaw.of("pan-shadow", "the pan\u2019s shadow", Flaws::withoutShadow),
-            Flaw.of("grate-and-arm", "grate and arm", Flaws::withoutSupport),
-            Flaw.of("pan-place", "pan out of place", s -> s.withStand(Stand.AT_FOCUS)));
+            Flaw.of("pan-shadow", "the pan\u2019s shadow", NEVER, "", Flaws::withoutShadow),
+            Flaw.of(
+                    "grate-and-arm",
+                    "grate and arm",
+                    BY_HAND,
+                    "Use thinner bars, or fewer of them.",
+                    Flaws::withoutSupport),
+            Flaw.of(
+                    "pan-place",
+                    "pan out of place",
+                    BY_HAND,
+                    "Stand the pan at the focus.",
+                    s -> s.withStand(Stand.AT_FOCUS)));
 
     private Flaws() {}
 
@@ -78,21 +142,24 @@ public final class Flaws {
         return out;
     }
 
-    private static Flaw mirror(String key, String name, UnaryOperator<Mirror> remedy) {
-        return Flaw.of(key, name, s -> s.withMirror(remedy.apply(s.mirror())));
+    private static Flaw mirror(
+            String key, String name, Flaw.Mending mending, String advice, UnaryOperator<Mirror> remedy) {
+        return Flaw.of(key, name, mending, advice, s -> s.withMirror(remedy.apply(s.mirror())));
     }
 
-    private static Flaw aim(String key, String name, UnaryOperator<Aim> remedy) {
-        return Flaw.of(key, name, s -> s.withAim(remedy.apply(s.aim())));
+    private static Flaw aim(String key, String name, String advice, UnaryOperator<Aim> remedy) {
+        return Flaw.of(key, name, BY_HAND, advice, s -> s.withAim(remedy.apply(s.aim())));
     }
 
-    private static Flaw work(String key, String name, BuildErrors.Cause cause) {
+    private static Flaw work(String key, String name, String advice, BuildErrors.Cause cause) {
         return new Flaw(
                 key,
                 name,
                 s -> s.withWorkmanship(s.workmanship().without(cause)),
                 s -> Optional.ofNullable(s.workmanship().parts().get(cause)).map(Flaws::size),
-                s -> false);
+                s -> false,
+                BY_HAND,
+                advice);
     }
 
     private static FlawSize size(BuildErrors.Part part) {

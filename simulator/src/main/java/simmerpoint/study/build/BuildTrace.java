@@ -34,12 +34,24 @@ public record BuildTrace(Estimate watts, Optional<RibsAsBuilt> ribs, List<DepthT
      * @throws java.util.concurrent.CancellationException if {@code progress} says stop
      */
     public static BuildTrace run(Scenario scenario, double[] radii, TraceOptions options, Progress progress) {
+        return run(scenario, Optional.empty(), radii, options, progress);
+    }
+
+    /**
+     * The same where its watts are known already.
+     *
+     * @throws ImpossibleSetupException if the things named cannot stand as asked
+     * @throws java.util.concurrent.CancellationException if {@code progress} says stop
+     */
+    public static BuildTrace run(
+            Scenario scenario, Optional<Estimate> known, double[] radii, TraceOptions options, Progress progress) {
         TraceOptions equal = options.withPrecision(0);
         Scenario planned = scenario.withDish(MeasuredRibs.mended(scenario.dish()));
         Optional<RibsAsBuilt> ribs = scenario.dish().cut() instanceof MeasuredRibs measured
                 ? Optional.of(RibsAsBuilt.of(scenario, measured, equal, progress))
                 : Optional.empty();
         Estimate watts = ribs.map(RibsAsBuilt::built)
+                .or(() -> known)
                 .orElseGet(() -> PairedStudy.watts(List.of(scenario), equal, progress)
                         .get(0)
                         .useful());

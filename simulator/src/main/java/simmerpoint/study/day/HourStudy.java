@@ -67,7 +67,7 @@ final class HourStudy {
                 scenario.heights().tripodHeightMetres(),
                 scenario.stand());
         if (!(beam.likelyWattsPerSquareMetre() > 0)) {
-            return dark(moment, beam, stand, "no beam comes through the air");
+            return dark(moment, beam, stand, "no direct sunlight comes through the air");
         }
         Scenario then = scenario.withSun(new Sunlight(
                 elevation, beam.likelyWattsPerSquareMetre(), scenario.sun().shape()));

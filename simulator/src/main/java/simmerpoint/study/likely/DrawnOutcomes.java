@@ -27,7 +27,7 @@ record DrawnOutcomes(List<DrawnOutcome> found) {
      */
     static DrawnOutcomes of(List<DrawnOutcome> found) {
         if (found.isEmpty()) {
-            throw new ImpossibleSetupException("none of the likely cookers can stand as asked");
+            throw new ImpossibleSetupException("no such cooker can stand as asked");
         }
         return new DrawnOutcomes(found);
     }

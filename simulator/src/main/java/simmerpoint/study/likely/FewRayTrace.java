@@ -22,7 +22,7 @@ final class FewRayTrace {
 
     /** What {@code cooker} does. */
     static DrawnOutcome of(DrawnCooker cooker, TraceOptions options) {
-        CaughtByFace faces = faces(cooker, options);
+        CaughtByFace faces = faces(cooker, BITS, options);
         return cooker.scenario()
                 .cooking()
                 .map(kitchen -> DrawnHeat.of(cooker).in(absorbed(faces, cooker)))
@@ -31,7 +31,12 @@ final class FewRayTrace {
 
     /** What the pan of {@code cooker} takes up. */
     static AbsorbedLight absorbed(DrawnCooker cooker, TraceOptions options) {
-        return absorbed(faces(cooker, options), cooker);
+        return absorbed(cooker, BITS, options);
+    }
+
+    /** The same with 2^{@code bits} rays. */
+    static AbsorbedLight absorbed(DrawnCooker cooker, int bits, TraceOptions options) {
+        return absorbed(faces(cooker, bits, options), cooker);
     }
 
     private static AbsorbedLight absorbed(CaughtByFace faces, DrawnCooker cooker) {
@@ -39,14 +44,14 @@ final class FewRayTrace {
         return PanIrradiation.absorbed(faces, scenario, scenario.cooking().orElseThrow());
     }
 
-    private static CaughtByFace faces(DrawnCooker cooker, TraceOptions options) {
+    private static CaughtByFace faces(DrawnCooker cooker, int bits, TraceOptions options) {
         Scenario scenario = cooker.scenario();
         ReplicateCaster casting =
                 new ReplicateCaster(scenario, options, options.seed() + BUILDS_APART * cooker.build());
         TargetScene plan = TargetScene.forWatts(scenario.target(), casting.setup(), scenario.sun(), scenario.built());
         TargetScene.Replicate replicate = plan.new Replicate();
-        LightCatcher catcher = replicate.catcher(casting.caster(), ReplicateCaster.batchSize(BITS));
-        casting.castOne(cooker.draw() % ReplicateCaster.REPLICATES, BITS, catcher::catchLight);
+        LightCatcher catcher = replicate.catcher(casting.caster(), ReplicateCaster.batchSize(bits));
+        casting.castOne(cooker.draw() % ReplicateCaster.REPLICATES, bits, catcher::catchLight);
         return plan.statistics(List.of(replicate)).caughtByFace();
     }
 }

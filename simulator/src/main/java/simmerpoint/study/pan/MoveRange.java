@@ -44,7 +44,7 @@ final class MoveRange {
         return k * step;
     }
 
-    /** Cuts off positions where hardly anything is caught, as a first look with few rays shows them; keeps 0. */
+    /** Cuts off positions where hardly anything is caught, as a first look with few rays shows them; keeps 0 and never nothing but 0. */
     static double[] worthwhile(Scenario scenario, MoveStudy.Move move, double[] clear, TraceOptions few) {
         double span = clear[1] - clear[0];
         MoveStudy.Curve look =
@@ -59,7 +59,9 @@ final class MoveRange {
         while (last > 0 && caught.get(last - 1).value() < LEAST_SHARE * most) {
             last--;
         }
-        return new double[] {Math.min(0, look.offsets()[first]), Math.max(0, look.offsets()[last])};
+        double from = Math.min(0, look.offsets()[first]);
+        double to = Math.max(0, look.offsets()[last]);
+        return to > from ? new double[] {from, to} : clear;
     }
 
     /** {@code steps} + 1 equally spaced offsets, whole millimetres apart where they can be, one of them exactly 0. */

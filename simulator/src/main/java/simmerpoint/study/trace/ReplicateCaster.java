@@ -51,10 +51,11 @@ public final class ReplicateCaster {
     public static void refuseInMirror(MirrorSurface surface, Setup setup, Target target) {
         double room = Clearance.aboveMirror(surface, setup, target);
         if (!(room > 0)) {
-            throw new ImpossibleSetupException(String.format(
-                    Locale.ROOT,
-                    "the pan would reach %.0f mm into the mirror: raise it or move it away from the dish",
-                    Math.max(1, -room * 1000)));
+            String depth = Double.isFinite(room)
+                    ? String.format(Locale.ROOT, "reach %.0f mm into", Math.max(1, -room * 1000))
+                    : "stand in";
+            throw new ImpossibleSetupException(
+                    "the pan would " + depth + " the mirror: raise it or move it away from the dish");
         }
     }
 

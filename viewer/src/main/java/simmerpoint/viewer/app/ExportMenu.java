@@ -14,8 +14,6 @@ import simmerpoint.report.CutFiles;
 import simmerpoint.report.ResultFiles;
 import simmerpoint.report.TextReport;
 import simmerpoint.scenario.checks.CheckedScenario;
-import simmerpoint.study.FullStudy;
-import simmerpoint.study.aim.AimPlan;
 import simmerpoint.study.aim.AimResult;
 import simmerpoint.study.trace.Progress;
 import simmerpoint.study.trace.TraceOptions;
@@ -27,7 +25,7 @@ import simmerpoint.viewer.dialog.TakeAwayMenu;
 import simmerpoint.viewer.document.ScenarioDocument;
 import simmerpoint.viewer.live.LiveResults;
 import simmerpoint.viewer.live.LiveState;
-import simmerpoint.workshop.CutPlan;
+import simmerpoint.workshop.CookerStudy;
 
 /** Menu of all exports; writes the same files as the command line, by the same code. */
 final class ExportMenu extends TakeAwayMenu {
@@ -91,7 +89,10 @@ final class ExportMenu extends TakeAwayMenu {
     private Optional<Callable<byte[]>> cutting(Function<CutFiles, Supplier<byte[]>> file) {
         CheckedScenario read = document.readProperty().get();
         UnitSystem units = settings.unitsProperty().get();
-        return Optional.of(() -> file.apply(CutFiles.of(CutPlan.of(read), Paper.usual(units), units))
+        return Optional.of(() -> file.apply(CutFiles.of(
+                        CookerStudy.cut(read, units, TraceOptions.defaults(), Progress.NONE),
+                        Paper.usual(units),
+                        units))
                 .get());
     }
 
@@ -125,7 +126,7 @@ final class ExportMenu extends TakeAwayMenu {
         UnitSystem units = settings.unitsProperty().get();
         export.write("Write a page", FileKind.PAGE, name.replaceFirst("\\.ya?ml$", ""), () -> {
             read.atOneMoment();
-            FullStudy.Result all = FullStudy.run(read, AimPlan.usual(units), TraceOptions.defaults(), Progress.NONE);
+            CookerStudy all = CookerStudy.run(read, units, TraceOptions.defaults(), Progress.NONE);
             return CookerReport.bytes(read, all, name, units);
         });
     }

@@ -32,10 +32,12 @@ import simmerpoint.viewer.parts.QuestionTabs;
 import simmerpoint.viewer.parts.StudyPane;
 import simmerpoint.viewer.workspace.Workspace;
 import simmerpoint.workshop.BuildCost;
+import simmerpoint.workshop.CookerStudy;
 import simmerpoint.workshop.CutPlan;
 import simmerpoint.workshop.CuttingException;
 import simmerpoint.workshop.CuttingStock;
 import simmerpoint.workshop.DishCosts;
+import simmerpoint.workshop.UsualStock;
 
 /** What a builder asks of a design, one question at a time. */
 public final class BuildView extends BorderPane implements AutoCloseable {
@@ -69,9 +71,17 @@ public final class BuildView extends BorderPane implements AutoCloseable {
     }
 
     private Node cut() {
-        OnDemandStudy<CutPlan> study = study("cut plan", (read, progress) -> CutPlan.of(read));
+        OnDemandStudy<CutPlan> study = inUnits(study(
+                "cut plan",
+                (read, progress) -> CookerStudy.cut(read, work.units().getValue(), work.asked(), progress)));
         StudyPane<CutPlan> pane = new StudyPane<>("cut", "Every piece, to scale.", work, study, this::cutPage);
         return pane.filling().automatic().takenAway(menu -> cutMenu(menu, pane));
+    }
+
+    /** Sizes of sheets are others in other units. */
+    private <R> OnDemandStudy<R> inUnits(OnDemandStudy<R> study) {
+        work.units().addListener((value, before, now) -> study.forget());
+        return study;
     }
 
     private Node cutPage(CutPlan plan, UnitSystem units) {
@@ -149,7 +159,10 @@ public final class BuildView extends BorderPane implements AutoCloseable {
                 ? DesignStudy.wattsFor(wanted.level().get(), scenario, work.asked(), progress)
                 : wanted.watts();
         DesignLimits limits = DesignLimits.around(scenario)
-                .withCost(DishCosts.of(CuttingStock.of(read.values()), Double.POSITIVE_INFINITY));
+                .withCost(DishCosts.of(
+                        CuttingStock.of(
+                                UsualStock.in(read.values(), work.units().getValue())),
+                        Double.POSITIVE_INFINITY));
         return DesignStudy.run(read, new DesignGoal(watts, wanted.level()), limits, work.asked(), progress);
     }
 
@@ -160,7 +173,7 @@ public final class BuildView extends BorderPane implements AutoCloseable {
     }
 
     private Node cost() {
-        OnDemandStudy<Optional<BuildCost>> study = study("cost", BuildView::cost);
+        OnDemandStudy<Optional<BuildCost>> study = inUnits(study("cost", this::cost));
         return CostPage.beside(
                 CostPage.prices(work),
                 new StudyPane<>("cost", "What it costs.", work, study, (cost, units) -> CostPage.of(cost, work))
@@ -168,9 +181,10 @@ public final class BuildView extends BorderPane implements AutoCloseable {
     }
 
     /** A dish that cannot be cut says so; one without prices has no cost. */
-    private static Optional<BuildCost> cost(CheckedScenario read, Progress progress) throws CuttingException {
-        CutPlan.of(read);
-        return BuildCost.of(read);
+    private Optional<BuildCost> cost(CheckedScenario read, Progress progress) throws CuttingException {
+        UnitSystem units = work.units().getValue();
+        CutPlan.of(read, units);
+        return BuildCost.of(read, units);
     }
 
     /** Its questions. */

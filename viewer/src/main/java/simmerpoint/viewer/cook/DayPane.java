@@ -54,7 +54,7 @@ final class DayPane extends VBox implements AutoCloseable {
 
     DayPane(Workspace work) {
         this.work = work;
-        daylight = new DaylightChoice(work.document());
+        daylight = new DaylightChoice(work.document(), work.dialogs());
         day = new OnDemandStudy<>("day", PAUSE_MILLIS, work.delivery(), this::dayOf);
         year = new OnDemandStudy<>("year", 0, work.delivery(), this::yearOf);
         strip = new DayStrip(work.document());

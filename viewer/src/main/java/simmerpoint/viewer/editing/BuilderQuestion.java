@@ -104,13 +104,18 @@ enum BuilderQuestion {
                         .toList();
             case CARE ->
                 List.of(
-                        care(scenario, "rough", "roughly", units == UnitSystem.INCH ? "0.12 in" : "3 mm", "8 mrad"),
-                        care(scenario, "careful", "with care", units == UnitSystem.INCH ? "0.04 in" : "1 mm", "4 mrad"),
+                        care(scenario, "rough", "roughly", units == UnitSystem.INCH ? "0.125 in" : "3 mm", "8 mrad"),
+                        care(
+                                scenario,
+                                "careful",
+                                "with care",
+                                units == UnitSystem.INCH ? "0.03125 in" : "1 mm",
+                                "4 mrad"),
                         care(
                                 scenario,
                                 "exact",
                                 "very exactly",
-                                units == UnitSystem.INCH ? "0.02 in" : "0.5 mm",
+                                units == UnitSystem.INCH ? "0.015625 in" : "0.5 mm",
                                 "2 mrad"));
             case WIND ->
                 List.of(

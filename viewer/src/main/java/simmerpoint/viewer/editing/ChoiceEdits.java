@@ -12,6 +12,7 @@ import simmerpoint.scenario.keys.Key;
 import simmerpoint.scenario.keys.Keys;
 import simmerpoint.units.Dimension;
 import simmerpoint.units.TypedQuantity;
+import simmerpoint.viewer.dialog.Dialogs;
 import simmerpoint.viewer.document.DocumentState;
 import simmerpoint.viewer.document.Edit;
 import simmerpoint.viewer.document.ScenarioDocument;
@@ -25,22 +26,26 @@ final class ChoiceEdits {
     private static final List<String> OWN_FIGURES = List.of("mirror.reflectance", "mirror.slope-error");
 
     private final ScenarioDocument document;
+    private final Dialogs dialogs;
     private final Map<String, String> memory = new HashMap<>();
 
-    ChoiceEdits(ScenarioDocument document) {
+    ChoiceEdits(ScenarioDocument document, Dialogs dialogs) {
         this.document = document;
+        this.dialogs = dialogs;
         document.stateProperty().addListener((value, before, now) -> memory.putAll(now.given()));
         memory.putAll(document.state().given());
     }
 
-    /** Another word at a key of choice. */
+    /** Another word at a key of choice. A file that it cannot do without is asked for; nothing changes if none is named. */
     void choose(Key key, String word) {
         Map<String, String> typed = new LinkedHashMap<>();
         typed.put(key.path(), word);
         Edit edit = Edit.NONE;
         if (key.path().equals("dish.surface.cut")) {
             edit = Edit.drop(given(CutKeys.inapplicable(word)));
-            fill(key.section(), word, typed);
+        }
+        if (!fill(key.section(), word, typed)) {
+            return;
         }
         if (key.path().equals("mirror.material") && word.equals("own figures")) {
             fillFigures(typed);
@@ -54,19 +59,24 @@ final class ChoiceEdits {
                 .toArray(String[]::new);
     }
 
-    /** Keys that the cut cannot do without: as they were the last time, or a usual value. */
-    private void fill(String section, String word, Map<String, String> typed) {
+    /** Keys that the choice cannot do without: as they were the last time, a usual value, or a file asked for; false if none was named. */
+    private boolean fill(String section, String word, Map<String, String> typed) {
         for (Key key : Keys.all()) {
             boolean needed = key.section().equals(section)
                     && key.required()
                     && key.onlyFor().contains(word);
             if (needed && document.state().typed(key.path()).isEmpty()) {
-                String last = memory.get(key.path());
-                if (last != null || key.kind() != Key.Kind.FILE) {
-                    typed.put(key.path(), last != null ? last : key.example());
+                Optional<String> value = Optional.ofNullable(memory.get(key.path()))
+                        .or(() -> key.kind() == Key.Kind.FILE
+                                ? FileQuestion.ask(key, document, dialogs)
+                                : Optional.of(key.example()));
+                if (value.isEmpty()) {
+                    return false;
                 }
+                typed.put(key.path(), value.get());
             }
         }
+        return true;
     }
 
     /** Own figures begin with those of the material before. */

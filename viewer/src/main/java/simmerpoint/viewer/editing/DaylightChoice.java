@@ -2,6 +2,7 @@ package simmerpoint.viewer.editing;
 
 import java.time.LocalDate;
 import java.time.ZoneId;
+import simmerpoint.viewer.dialog.Dialogs;
 import simmerpoint.viewer.document.ScenarioDocument;
 
 /** Where the sun comes from: a place, day and hour, or a height and a strength that are typed. */
@@ -10,9 +11,9 @@ public final class DaylightChoice {
     private final ChoiceEdits choosing;
 
     /** In a document. */
-    public DaylightChoice(ScenarioDocument document) {
+    public DaylightChoice(ScenarioDocument document, Dialogs dialogs) {
         this.document = document;
-        choosing = new ChoiceEdits(document);
+        choosing = new ChoiceEdits(document, dialogs);
     }
 
     /** Whether place, day and hour say where the sun stands. */

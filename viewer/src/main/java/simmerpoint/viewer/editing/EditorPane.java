@@ -53,7 +53,7 @@ public final class EditorPane extends BorderPane {
      */
     public EditorPane(ScenarioDocument document, ObservableValue<UnitSystem> units, Dialogs dialogs) {
         this.document = document;
-        this.choosing = new ChoiceEdits(document);
+        this.choosing = new ChoiceEdits(document, dialogs);
         getStyleClass().add("editor");
         setId("editor");
         URL sheet = EditorPane.class.getResource("editing.css");

@@ -15,7 +15,7 @@ public final class KeyList extends VBox {
         super(8);
         getStyleClass().addAll("editor", "key-list");
         getStylesheets().add(KeyList.class.getResource("editing.css").toExternalForm());
-        ChoiceEdits choosing = new ChoiceEdits(document);
+        ChoiceEdits choosing = new ChoiceEdits(document, dialogs);
         for (String path : paths) {
             KeyModel model = new KeyModel(Keys.find(path).orElseThrow(), document, units);
             getChildren().add(new KeyRow(model, choosing, dialogs, units));

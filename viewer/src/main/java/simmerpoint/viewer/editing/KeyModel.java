@@ -18,6 +18,10 @@ import simmerpoint.viewer.document.ScenarioDocument;
 final class KeyModel {
     private static final Pattern BARE_NUMBER = Pattern.compile("\\s*[+\\-−]?([0-9]+\\.?[0-9]*|\\.[0-9]+)\\s*");
 
+    /** 12 1/2, 3/8 or 7½, without a unit. */
+    private static final Pattern BARE_FRACTION =
+            Pattern.compile("\\s*[+\\-−]?[0-9]*[ -]?([0-9]+\\s*[/⁄]\\s*[0-9]+|[½¼¾⅛⅜⅝⅞⅓⅔])\\s*");
+
     private static final int ROUGHLY = 3;
     private static final char NBSP = '\u00a0';
 
@@ -70,8 +74,9 @@ final class KeyModel {
         Optional<TypedQuantity> taken =
                 EffectiveValue.of(key, now.read().scenario()).map(this::inUnits);
         Optional<TypedQuantity> quantity = typed.isPresent() ? number.map(this::inUnits) : taken;
-        String text =
-                quantity.filter(q -> typed.isPresent()).map(TypedQuantity::text).orElse(typed.orElse(""));
+        String text = quantity.filter(q -> typed.isPresent())
+                .map(TypedQuantity::inFractions)
+                .orElse(typed.orElse(""));
         state.set(new KeyState(
                 text,
                 otherwise(taken.filter(q -> typed.isEmpty() || key.defaultIsValue())),
@@ -83,7 +88,7 @@ final class KeyModel {
     }
 
     private String otherwise(Optional<TypedQuantity> figure) {
-        return figure.map(TypedQuantity::text).orElse(key.defaultText() == null ? "" : key.defaultText());
+        return figure.map(TypedQuantity::inFractions).orElse(key.defaultText() == null ? "" : key.defaultText());
     }
 
     private Optional<TypedQuantity> measured(String typed) {
@@ -129,7 +134,7 @@ final class KeyModel {
 
     /** Someone typed a text; a bare number gets a unit, nothing at all means the default. */
     void enter(String text) {
-        if (text.equals(state().shown())) {
+        if (withUnit(text).equals(withUnit(state().shown()))) {
             return;
         }
         if (text.isBlank() && !key.required()) {
@@ -147,6 +152,11 @@ final class KeyModel {
 
     private String bareWithUnit(String text) {
         String unit = unit();
+        boolean fraction = BARE_FRACTION.matcher(text).matches();
+        if (key.kind() == Key.Kind.QUANTITY
+                && (fraction || !BARE_NUMBER.matcher(text).matches())) {
+            return TypedQuantity.decimal(fraction ? text.strip() + " " + unit : text, key.dimension());
+        }
         if (unit.isEmpty() || !BARE_NUMBER.matcher(text).matches()) {
             return text;
         }
@@ -160,6 +170,15 @@ final class KeyModel {
         double stood = state().quantity().orElseGet(this::usual).si();
         double cm = asCentimetres.map(TypedQuantity::si).orElse(0.0);
         return stood > 0 && cm > 0 && Math.abs(Math.log(cm / stood)) < Math.abs(Math.log(100 * cm / stood));
+    }
+
+    /** What stands in the file shall stand there again; empty for the default. */
+    void restore(String typed) {
+        if (typed.isEmpty()) {
+            reset();
+        } else {
+            document.change(Map.of(key.path(), typed));
+        }
     }
 
     /** The default shall hold again. */

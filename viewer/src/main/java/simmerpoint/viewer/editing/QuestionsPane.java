@@ -37,8 +37,8 @@ final class QuestionsPane extends ScrollPane {
         this.document = document;
         this.units = units;
         this.dialogs = dialogs;
-        choosing = new ChoiceEdits(document);
-        daylight = new DaylightChoice(document);
+        choosing = new ChoiceEdits(document, dialogs);
+        daylight = new DaylightChoice(document, dialogs);
         setId("questions");
         getStyleClass().add("questions");
         setFitToWidth(true);

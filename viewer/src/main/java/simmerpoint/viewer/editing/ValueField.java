@@ -20,6 +20,7 @@ final class ValueField extends TextField {
     private boolean showing;
     private boolean pending;
     private String atEntry = "";
+    private String typedAtEntry = "";
     private String sent;
 
     ValueField(KeyModel model) {
@@ -73,7 +74,7 @@ final class ValueField extends TextField {
 
     private void stay(boolean focused) {
         if (focused) {
-            atEntry = model.state().shown();
+            enter();
             sent = null;
             model.document().beginGesture();
         } else {
@@ -99,16 +100,21 @@ final class ValueField extends TextField {
         sent = null;
         model.document().endGesture();
         model.document().beginGesture();
-        atEntry = model.state().shown();
+        enter();
         show(atEntry);
         selectAll();
+    }
+
+    private void enter() {
+        atEntry = model.state().shown();
+        typedAtEntry = typedAtDesk();
     }
 
     private void onKey(KeyEvent event) {
         if (event.getCode() == KeyCode.ESCAPE && !getText().equals(atEntry)) {
             show(atEntry);
             sent = null;
-            model.enter(atEntry);
+            model.restore(typedAtEntry);
             selectAll();
             event.consume();
         }

@@ -1,5 +1,6 @@
 package simmerpoint.viewer.editing;
 
+import javafx.application.Platform;
 import javafx.geometry.Insets;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
@@ -48,6 +49,7 @@ final class WordBox extends ComboBox<String> {
     private void chosen(String word) {
         if (!following && word != null) {
             choosing.choose(model.key(), word);
+            Platform.runLater(this::follow);
         }
     }
 

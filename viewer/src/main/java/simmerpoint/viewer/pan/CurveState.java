@@ -21,8 +21,9 @@ import simmerpoint.units.UnitSystem;
  */
 record CurveState(PullState pull, Optional<TraceResult> shown, Optional<Double> pointed, UnitSystem units) {
     /** As long as that usually gets. */
-    static final String LONGEST = "At \u221210.00 cm: 1000 W, keep warm; hottest spot about 54.8 kW/m\u00b2."
-            + " The flag marks the place recommended for a simmer.";
+    static final String LONGEST =
+            "At \u221210 15/16 in: 1000 W as given, 1000 W likely, keep warm; hottest spot about 54 kW/m\u00b2."
+                    + " The flag marks the place recommended for a simmer.";
 
     /** The drawing of it. */
     MoveChart chart() {

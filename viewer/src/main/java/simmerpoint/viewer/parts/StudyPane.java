@@ -85,7 +85,10 @@ public final class StudyPane<R> extends VBox {
         VBox.setVgrow(room, Priority.ALWAYS);
         getChildren().addAll(head, room);
         study.stateProperty().addListener((value, old, now) -> show(old));
-        work.units().addListener((value, old, now) -> fill());
+        work.units().addListener((value, old, now) -> {
+            fill();
+            follow();
+        });
         work.theme().addListener((value, old, now) -> fill());
         work.document().readProperty().addListener((value, old, now) -> follow());
         sceneProperty().addListener((value, old, now) -> follow());

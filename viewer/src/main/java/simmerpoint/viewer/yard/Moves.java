@@ -58,10 +58,10 @@ final class Moves {
         return Math.atan2(fx * ty - fy * tx, fx * tx + fy * ty);
     }
 
-    /** The nearest round value: 1 mm, 1/20 in or 0.1°. */
+    /** The nearest round value: 1 mm, 1/16 in or 0.1°. */
     static double snapped(Handle handle, double value, UnitSystem system) {
         double step = handle.isLength()
-                ? system == UnitSystem.INCH ? system.shortUnitMetres() / 20 : 0.001
+                ? system == UnitSystem.INCH ? system.shortUnitMetres() / 16 : 0.001
                 : Math.toRadians(0.1);
         return Math.rint(value / step) * step;
     }

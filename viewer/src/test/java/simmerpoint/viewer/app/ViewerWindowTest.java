@@ -56,6 +56,7 @@ import simmerpoint.viewer.ScriptedAsks;
 import simmerpoint.viewer.document.RecentFiles;
 import simmerpoint.viewer.document.ScenarioDocument;
 import simmerpoint.viewer.theme.Theme;
+import simmerpoint.workshop.CookerStudy;
 import simmerpoint.workshop.CutPlan;
 
 /** The whole window, without a screen, moved by mouse and keys. */
@@ -310,7 +311,8 @@ class ViewerWindowTest {
                 .forEach(MenuItem::fire));
         Label sentence = find("notice-sentence", Label.class);
         FxThread.until("it is written", () -> sentence.getText().startsWith("Written: "));
-        CutPlan plan = CutPlan.of(ScenarioReader.builtIn());
+        CutPlan plan =
+                CookerStudy.cut(ScenarioReader.builtIn(), UnitSystem.METRIC, TraceOptions.defaults(), Progress.NONE);
         assertArrayEquals(
                 CutFiles.of(plan, Paper.A4, UnitSystem.METRIC).pdf().get(),
                 Files.readAllBytes(file),

@@ -29,6 +29,7 @@ import org.junit.jupiter.api.io.TempDir;
 import simmerpoint.drawing.output.Paper;
 import simmerpoint.report.CutFiles;
 import simmerpoint.scenario.file.ScenarioReader;
+import simmerpoint.study.trace.Progress;
 import simmerpoint.study.trace.TraceOptions;
 import simmerpoint.units.UnitSystem;
 import simmerpoint.viewer.FxThread;
@@ -40,6 +41,7 @@ import simmerpoint.viewer.document.ScenarioDocument;
 import simmerpoint.viewer.live.LiveResults;
 import simmerpoint.viewer.theme.Theme;
 import simmerpoint.viewer.workspace.Workspace;
+import simmerpoint.workshop.CookerStudy;
 import simmerpoint.workshop.CutPlan;
 
 /** The view for whoever builds, in a window, by mouse and keys. */
@@ -155,7 +157,8 @@ class BuildWindowTest {
                 menu.getItems().get(0).getText().contains("(PDF)"),
                 menu.getItems().toString());
         FxThread.run(() -> menu.getItems().get(0).fire());
-        CutPlan plan = CutPlan.of(ScenarioReader.builtIn());
+        CutPlan plan =
+                CookerStudy.cut(ScenarioReader.builtIn(), UnitSystem.METRIC, TraceOptions.defaults(), Progress.NONE);
         assertArrayEquals(
                 CutFiles.of(plan, Paper.A4, UnitSystem.METRIC).pdf().get(),
                 Files.readAllBytes(folder.resolve("patterns.pdf")),

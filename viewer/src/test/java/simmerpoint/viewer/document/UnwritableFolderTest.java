@@ -49,8 +49,8 @@ class UnwritableFolderTest {
 
     @Test
     void aShippedScenarioWithAFileBesideItSaysWhereItCouldNotBePut() {
-        IOException refused =
-                assertThrows(IOException.class, () -> ShippedScenarios.open("triangle-dish", closed.resolve("examples")));
+        IOException refused = assertThrows(
+                IOException.class, () -> ShippedScenarios.open("triangle-dish", closed.resolve("examples")));
         assertEquals("The folder " + closed.resolve("examples") + " cannot be written.", refused.getMessage());
     }
 

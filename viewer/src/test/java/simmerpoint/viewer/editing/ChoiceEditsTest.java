@@ -3,23 +3,27 @@ package simmerpoint.viewer.editing;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import simmerpoint.dish.cut.FlatRings;
+import simmerpoint.dish.cut.FromFile;
 import simmerpoint.dish.mirror.Material;
 import simmerpoint.dish.mirror.MaterialCatalogue;
 import simmerpoint.pan.Plane;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.scenario.keys.Key;
 import simmerpoint.scenario.keys.Keys;
+import simmerpoint.viewer.ScriptedAsks;
 import simmerpoint.viewer.document.ScenarioDocument;
 
 class ChoiceEditsTest {
     private final ScenarioDocument document = new ScenarioDocument();
-    private final ChoiceEdits choosing = new ChoiceEdits(document);
+    private final ScriptedAsks asks = new ScriptedAsks();
+    private final ChoiceEdits choosing = new ChoiceEdits(document, asks);
 
     private static Key key(String path) {
         return Keys.find(path).orElseThrow();
@@ -66,15 +70,23 @@ class ChoiceEditsTest {
         assertEquals(before, document.state().values().sourceText());
     }
 
+    /** Nothing is wrong before a file was named: without one the cut stays what it was. */
     @Test
     void aDishFromAFileAsksForTheFile() {
         cut("from-file");
-        assertTrue(document.state().wrongAt("dish.surface.file").isPresent());
+        assertEquals(1, asks.asked.size());
+        assertEquals("flat-rings", ChosenWord.word(document.state(), "dish.surface.cut"));
+        scenario();
+        asks.file = Optional.of(Path.of("..", "scenarios", "triangle-dish.obj"));
+        cut("from-file");
+        assertEquals(Optional.empty(), document.state().wrongAt("dish.surface.file"));
         assertEquals(Optional.empty(), document.state().typed("dish.hub"));
         assertTrue(KeyApplicability.whyNot(key("dish.surface.rings"), document.state())
                 .isPresent());
         assertEquals(Optional.empty(), KeyApplicability.whyNot(key("dish.surface.unit"), document.state()));
-        assertTrue(document.readProperty().get().scenario().dish().cut() instanceof FlatRings);
+        assertTrue(scenario().dish().cut() instanceof FromFile);
+        cut("flat-rings");
+        assertTrue(scenario().dish().cut() instanceof FlatRings);
     }
 
     @Test

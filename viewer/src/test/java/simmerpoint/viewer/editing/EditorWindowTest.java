@@ -263,7 +263,7 @@ class EditorWindowTest {
     void unitsSwitchWhatStandsInTheFields() throws Exception {
         open(new ScenarioDocument());
         FxThread.run(() -> shown.units().set(UnitSystem.INCH));
-        assertEquals("47.25 in", ((TextField) control(DIAMETER)).getText());
+        assertEquals("47 1/4 in", ((TextField) control(DIAMETER)).getText());
         assertEquals(ExampleScenario.text(), shown.document().state().values().sourceText());
         FxThread.run(() -> shown.units().set(UnitSystem.METRIC));
         assertEquals("1.20 m", ((TextField) control(DIAMETER)).getText());
@@ -304,6 +304,8 @@ class EditorWindowTest {
         goTo("dish.surface.cut");
         FxThread.run(() -> ((WordBox) control("dish.surface.cut")).setValue("from-file"));
         FxThread.settle();
+        assertEquals("my dish.obj", typed("dish.surface.file"));
+        FxThread.run(() -> document.change(java.util.Map.of("dish.surface.file", "another.obj")));
         assertTrue(document.state().wrongAt("dish.surface.file").isPresent());
         goTo("dish.surface.file");
         click(shown.pane()

@@ -26,9 +26,10 @@ class KeyModelTest {
         KeyModel model = model("dish.diameter");
         assertEquals("1.20 m", model.state().shown());
         units.set(UnitSystem.INCH);
-        assertEquals("47.25 in", model.state().shown());
+        assertEquals("47 1/4 in", model.state().shown());
         assertEquals("1.20 m", model.state().inTheFile());
         assertEquals("0.394\u00a0in to 328\u00a0ft", model.allowed());
+        model.enter("47 1/4 in");
         model.enter("47.25 in");
         assertFalse(document.dirtyProperty().get());
         model.enter("48 in");
@@ -53,6 +54,29 @@ class KeyModelTest {
         assertEquals(Optional.of("30"), document.state().typed("dish.surface.sectors"));
         model("title").enter("42");
         assertEquals("42", document.titleProperty().get());
+    }
+
+    /** An inch rule has sixteenths and a jug has quarters; a fraction goes into the file as its decimal figure, which is exact. */
+    @Test
+    void fractionsAreTakenAndShown() {
+        units.set(UnitSystem.INCH);
+        KeyModel model = model("dish.diameter");
+        model.enter("36 3/8");
+        assertEquals(Optional.of("36.375 in"), document.state().typed("dish.diameter"));
+        assertEquals("36 3/8 in", model.state().shown());
+        assertEquals(
+                36.375 * 0.0254, document.readProperty().get().scenario().dish().diameterMetres(), 1e-12);
+        model.enter("3 ft 1/2 in");
+        assertEquals("36 1/2 in", model.state().shown());
+        model.enter("35½");
+        assertEquals("35 1/2 in", model.state().shown());
+        KeyModel water = model("pan.water");
+        assertEquals("2.11 qt", water.state().shown());
+        water.enter("2 1/4");
+        assertEquals(Optional.of("2.25 qt"), document.state().typed("pan.water"));
+        assertEquals("2 1/4 qt", water.state().shown());
+        document.undo();
+        assertEquals(Optional.of("2 l"), document.state().typed("pan.water"));
     }
 
     /** A doubt behind ± stays with the number, and in other units too. */

@@ -9,6 +9,7 @@ import java.util.Map;
 import org.junit.jupiter.api.Test;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.units.UnitSystem;
+import simmerpoint.viewer.ScriptedAsks;
 import simmerpoint.viewer.document.ScenarioDocument;
 
 /** The few questions and their sensible answers, without a window. */
@@ -34,7 +35,7 @@ class QuestionsTest {
                     if (question != BuilderQuestion.CUT) {
                         document.apply(start.edit());
                     } else {
-                        new ChoiceEdits(document)
+                        new ChoiceEdits(document, new ScriptedAsks())
                                 .choose(
                                         simmerpoint.scenario.keys.Keys.find(BuilderQuestion.CUT_KEY)
                                                 .orElseThrow(),

@@ -199,9 +199,9 @@ class PanViewModelTest {
         assertEquals(0, scene.scenario().stand().pullBackMetres());
         scene.units.set(UnitSystem.INCH);
         control.step(1, true);
-        assertEquals(Optional.of("1.00 in"), scene.document.state().typed("stand.pull-back"));
+        assertEquals(Optional.of("1 in"), scene.document.state().typed("stand.pull-back"));
         control.step(-1, false);
-        assertEquals(Optional.of("0.80 in"), scene.document.state().typed("stand.pull-back"));
+        assertEquals(Optional.of("0.75 in"), scene.document.state().typed("stand.pull-back"));
         control.pullTo(99);
         assertTrue(scene.scenario().stand().pullBackMetres()
                 <= control.stateProperty().get().highMetres() + 0.001);

@@ -1,0 +1,2 @@
+/** What logs of a trial say, in words. */
+package simmerpoint.answer.trial;

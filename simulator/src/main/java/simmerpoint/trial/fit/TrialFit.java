@@ -1,0 +1,88 @@
+package simmerpoint.trial.fit;
+
+import java.util.List;
+import java.util.Optional;
+import simmerpoint.scenario.doubts.Doubt;
+import simmerpoint.uncertainty.LikelyRange;
+
+/**
+ * What logs say about a cooker by the model of its scenario.
+ *
+ * @param curves of every log
+ * @param expected cooking power in the mean light and weather of the first log before the trial, W: four in five drawn cookers
+ * @param watts the same by all that is known now, W
+ * @param error its standard deviation, W
+ * @param noFlaw probability that nothing is wrong beyond the usual doubts
+ * @param flaws every flaw alone, the likeliest first
+ * @param pairs two flaws together, the likeliest first
+ * @param scatter how much more the logs scatter than instruments and gusts explain, in standard deviations; at least 1
+ * @param causes what is known now of the cooker
+ * @param next what to measure to tell the likeliest flaws apart; empty where no measurement that is known would
+ */
+public record TrialFit(
+        List<FittedCurve> curves,
+        LikelyRange expected,
+        double watts,
+        double error,
+        double noFlaw,
+        List<FlawLikelihood> flaws,
+        List<FlawPair> pairs,
+        double scatter,
+        List<KnownCause> causes,
+        Optional<NextMeasurement> next) {
+    /** Standard deviations of a 95 % interval to each side. */
+    public static final double REACH = 1.959964;
+
+    /** A flaw this many times less likely than the likeliest cannot be left out. */
+    private static final double NOT_TOLD_APART = 5;
+
+    /**
+     * What is known now of one cause of doubt that belongs to the cooker.
+     *
+     * @param doubt as it was before
+     * @param mean now, in standard deviations of the doubt
+     * @param deviation now, in the same
+     */
+    public record KnownCause(Doubt doubt, double mean, double deviation) {}
+
+    /** Keeps its own lists. */
+    public TrialFit {
+        curves = List.copyOf(curves);
+        flaws = List.copyOf(flaws);
+        pairs = List.copyOf(pairs);
+        causes = List.copyOf(causes);
+    }
+
+    /** The same with what to measure next. */
+    TrialFit with(Optional<NextMeasurement> measurement) {
+        return new TrialFit(curves, expected, watts, error, noFlaw, flaws, pairs, scatter, causes, measurement);
+    }
+
+    /** Least of the 95 % interval of the cooking power, W. */
+    public double lowWatts() {
+        return watts - REACH * error;
+    }
+
+    /** Most of it, W. */
+    public double highWatts() {
+        return watts + REACH * error;
+    }
+
+    /** Whether any flaw is likelier than none. */
+    public boolean isFlawed() {
+        return noFlaw < 0.5;
+    }
+
+    /** The likeliest flaw, if any is likelier than none. */
+    public Optional<FlawLikelihood> likeliest() {
+        return isFlawed() ? flaws.stream().findFirst() : Optional.empty();
+    }
+
+    /** Flaws that the logs cannot tell from the likeliest one, in order. */
+    public List<FlawLikelihood> rivals() {
+        return flaws.stream()
+                .skip(1)
+                .filter(f -> f.probability() * NOT_TOLD_APART > flaws.get(0).probability())
+                .toList();
+    }
+}
