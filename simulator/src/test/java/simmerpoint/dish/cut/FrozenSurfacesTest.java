@@ -33,10 +33,10 @@ class FrozenSurfacesTest {
         NumberDigest digest = new NumberDigest();
         surface(digest, "surface", plan.surface(Direction.Z));
         surface(digest, "slanted", plan.surface(Direction.of(new Vec(0.2, -0.1, 1))));
-        surface(
-                digest,
-                "perfected",
-                plan.withCut(new Perfected(plan.cut(), true, true)).surface(Direction.Z));
+        if (!(plan.cut() instanceof FromFile)) {
+            DishPlan perfect = plan.withCut(new Perfected(plan.cut(), true, true));
+            surface(digest, "perfected", perfect.surface(Direction.Z));
+        }
         List<PanelOutline> outlines = plan.outlines();
         digest.add("outlines", outlines.size());
         for (int k = 0; k < outlines.size(); k += Math.max(1, outlines.size() / 5)) {
