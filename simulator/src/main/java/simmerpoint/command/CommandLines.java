@@ -20,6 +20,7 @@ final class CommandLines {
         line.addSubcommand(new CompareCommand(terminal));
         line.addSubcommand(new DesignCommand(terminal));
         line.addSubcommand(new CutCommand(terminal));
+        line.addSubcommand(new SafetyCommand(terminal));
         line.addSubcommand(new TrialCommand(terminal));
         line.addSubcommand(new ReportCommand(terminal));
         line.addSubcommand(new CheckCommand(terminal));

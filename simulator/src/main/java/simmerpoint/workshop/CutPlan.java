@@ -79,7 +79,7 @@ public record CutPlan(
                 .toList();
         Optional<RibShape> rib = plan.cut().ribs(plan).map(ribs -> RibShape.of(plan, ribs, stock));
         if (rib.isPresent()) {
-            RibChecks.check(rib.get());
+            RibChecks.check(rib.get(), units);
         }
         return new CutPlan(
                 scenario,
@@ -89,9 +89,9 @@ public record CutPlan(
                 rib.map(r -> StringRule.of(r.parabola(), r.rim(), units)),
                 panels,
                 films,
-                SheetLayout.of(ribs(rib), stock.sheet(), stock.spacing(), "sheet"),
-                SheetLayout.of(panels, stock.sheet(), stock.spacing(), "sheet"),
-                SheetLayout.of(films, stock.film(), stock.spacing(), "film", stock.filmGrain()),
+                SheetLayout.of(ribs(rib), stock.sheet(), stock.spacing(), "sheet", units),
+                SheetLayout.of(panels, stock.sheet(), stock.spacing(), "sheet", units),
+                SheetLayout.of(films, stock.film(), stock.spacing(), "film", units, stock.filmGrain()),
                 Optional.empty());
     }
 

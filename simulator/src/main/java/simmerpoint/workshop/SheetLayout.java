@@ -5,6 +5,8 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import simmerpoint.geometry.Polygon;
+import simmerpoint.units.SawLength;
+import simmerpoint.units.UnitSystem;
 import simmerpoint.workshop.CuttingStock.Size;
 
 /**
@@ -64,9 +66,9 @@ public record SheetLayout(Size sheet, List<Sheet> sheets) {
      * @param spacing room between them, m
      * @throws CuttingException if a piece is larger than a sheet
      */
-    public static SheetLayout of(List<Piece> pieces, Size size, double spacing, String sheetName)
+    public static SheetLayout of(List<Piece> pieces, Size size, double spacing, String sheetName, UnitSystem units)
             throws CuttingException {
-        return of(pieces, size, spacing, sheetName, Grain.ANY);
+        return of(pieces, size, spacing, sheetName, units, Grain.ANY);
     }
 
     /**
@@ -74,15 +76,16 @@ public record SheetLayout(Size sheet, List<Sheet> sheets) {
      *
      * @throws CuttingException if a piece is larger than a sheet
      */
-    static SheetLayout of(List<Piece> pieces, Size size, double spacing, String sheetName, Grain grain)
+    static SheetLayout of(
+            List<Piece> pieces, Size size, double spacing, String sheetName, UnitSystem units, Grain grain)
             throws CuttingException {
         if (grain != Grain.ANY) {
-            return filled(pieces, size, spacing, sheetName, List.of(grain == Grain.ALONG));
+            return filled(pieces, size, spacing, sheetName, units, List.of(grain == Grain.ALONG));
         }
         List<SheetLayout> ways = new ArrayList<>();
         for (List<Boolean> upright : List.of(List.of(false, true), List.of(true, false))) {
-            ways.add(filled(pieces, size, spacing, sheetName, upright));
-            ways.add(filled(pieces, new Size(size.length(), size.width()), spacing, sheetName, upright)
+            ways.add(filled(pieces, size, spacing, sheetName, units, upright));
+            ways.add(filled(pieces, new Size(size.length(), size.width()), spacing, sheetName, units, upright)
                     .turned());
         }
         return ways.stream()
@@ -102,11 +105,11 @@ public record SheetLayout(Size sheet, List<Sheet> sheets) {
     }
 
     private static SheetLayout filled(
-            List<Piece> pieces, Size size, double spacing, String sheetName, List<Boolean> upright)
+            List<Piece> pieces, Size size, double spacing, String sheetName, UnitSystem units, List<Boolean> upright)
             throws CuttingException {
         List<Piece> ordered = new ArrayList<>();
         for (Piece piece : pieces) {
-            ordered.add(lying(piece, size, sheetName, upright));
+            ordered.add(lying(piece, size, sheetName, units, upright));
         }
         ordered.sort(Comparator.comparingDouble((Piece p) -> -p.outline().height()));
         RowFiller filler = new RowFiller(size, spacing);
@@ -119,7 +122,7 @@ public record SheetLayout(Size sheet, List<Sheet> sheets) {
     }
 
     /** Lying along the row or standing upright in it: the first of the ways allowed in which it fits. */
-    private static Piece lying(Piece piece, Size size, String sheetName, List<Boolean> upright)
+    private static Piece lying(Piece piece, Size size, String sheetName, UnitSystem units, List<Boolean> upright)
             throws CuttingException {
         Polygon flat = piece.outline();
         for (boolean turned : upright) {
@@ -128,19 +131,12 @@ public record SheetLayout(Size sheet, List<Sheet> sheets) {
                 return piece.lying(way);
             }
         }
-        throw new CuttingException(String.format(
-                Locale.ROOT,
-                "a %s (%.0f × %.0f mm) is larger than a %s (%.0f × %.0f mm)%s; take larger ones (build.%s-width, build.%s-length) or "
-                        + "more and smaller pieces.",
-                piece.name(),
-                1000 * flat.width(),
-                1000 * flat.height(),
-                sheetName,
-                1000 * size.width(),
-                1000 * size.length(),
-                upright.size() == 1 ? " as its grain must lie (build.film-grain)" : "",
-                sheetName,
-                sheetName));
+        String what = sheetName.equals("film") ? "the film\u2019s roll or sheet" : "a " + sheetName;
+        String grain = upright.size() == 1 ? " as its grain must lie (build.film-grain)" : "";
+        throw new CuttingException("the piece \"" + piece.name() + "\" ("
+                + SawLength.text(flat.width(), flat.height(), units) + ") is larger than " + what + " ("
+                + SawLength.text(size.width(), size.length(), units) + ")" + grain + "; take larger ones (build."
+                + sheetName + "-width, build." + sheetName + "-length) or more and smaller pieces.");
     }
 
     /** Area of all pieces ÷ area of the sheets, the last one only as far as it is used. */

@@ -3,9 +3,10 @@ package simmerpoint.workshop;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
-import java.util.Locale;
 import simmerpoint.geometry.Point;
 import simmerpoint.geometry.Polygon;
+import simmerpoint.units.SawLength;
+import simmerpoint.units.UnitSystem;
 import simmerpoint.workshop.Piece.Mark;
 
 /**
@@ -43,7 +44,7 @@ public record ThroughRibs(RibShape rib, int count) {
     }
 
     /** Refuses what cannot be put together. */
-    void check() throws CuttingException {
+    void check(UnitSystem units) throws CuttingException {
         if (count > 0 && rib.count() % 2 != 0) {
             throw new CuttingException("of " + rib.count()
                     + " ribs none lies opposite another, so none can run through the middle; take an even number of sectors or leave "
@@ -51,13 +52,9 @@ public record ThroughRibs(RibShape rib, int count) {
         }
         double thickness = rib.stock().ribMaterial().thickness();
         if (cross() && slotDepth() < thickness) {
-            throw new CuttingException(String.format(
-                    Locale.ROOT,
-                    "where the two ribs cross, a slot leaves %.0f mm of each, less than their thickness of %.1f mm; take at least "
-                            + "%.0f mm below the curve (build.below-curve).",
-                    1000 * slotDepth(),
-                    1000 * thickness,
-                    Math.ceil(2000 * thickness)));
+            throw new CuttingException("where the two ribs cross, a slot leaves " + SawLength.text(slotDepth(), units)
+                    + " of each, less than their thickness of " + SawLength.text(thickness, units) + "; take at least "
+                    + SawLength.text(2 * thickness, units) + " below the curve (build.below-curve).");
         }
     }
 

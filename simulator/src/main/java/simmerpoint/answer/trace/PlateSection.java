@@ -35,15 +35,24 @@ record PlateSection(PlateResult plate, FigureFormat figures, TargetWords words) 
                 .say(plate.held().map(this::held))
                 .say(wet())
                 .say(oil())
-                .caution("Hot oil burns and catches fire: it smokes from about "
-                        + heat().roughly(CookingOil.SMOKE_CELSIUS) + ", and its vapour can be lit from about "
-                        + heat().roughly(CookingOil.FLASH_CELSIUS)
-                        + " (from memory). Stay with it, turn the dish away in good time, keep a lid within reach, and"
-                        + " never put water on it.")
+                .caution(Optional.of(fire()).filter(text -> fries()))
                 .say("Warped pans are no worse: light heats a bottom wherever it stands, and there is no hob to touch."
                         + " Ranges are those of four in five such cookers, each with the light as this one shares it out; where"
                         + " the spot lands on the bottom and the pan's inside add to that.")
                 .build();
+    }
+
+    /** Whether oil gets hot enough to fry in it in some such cooker. */
+    private boolean fries() {
+        return plate.oil().soonestSeconds().isPresent();
+    }
+
+    private String fire() {
+        return "Hot oil burns and catches fire: it smokes from about "
+                + heat().roughly(CookingOil.SMOKE_CELSIUS) + ", and its vapour can be lit from about "
+                + heat().roughly(CookingOil.FLASH_CELSIUS)
+                + " (from memory). Stay with it, turn the dish away in good time, keep a lid within reach, and"
+                + " never put water on it.";
     }
 
     private HeatWords heat() {

@@ -13,6 +13,7 @@ import simmerpoint.drawing.Text;
 import simmerpoint.drawing.TextMetrics;
 import simmerpoint.drawing.TextStyle;
 import simmerpoint.study.pan.MoveStudy;
+import simmerpoint.units.InchLength;
 import simmerpoint.units.UnitSystem;
 
 /**
@@ -32,6 +33,7 @@ public record LevelRibbon(Optional<MoveCurve> curve, double low, double high, Li
 
     private static final double SIDE = 26;
     private static final LevelBand BAND = new LevelBand(SIDE, 18, 34);
+    private static final int QUARTERS = 4;
     private static final double STALE = 0.35;
     private static final double PAN_WIDE = 13;
     private static final double APART = 6;
@@ -108,10 +110,9 @@ public record LevelRibbon(Optional<MoveCurve> curve, double low, double high, Li
     }
 
     private String length(double metres) {
-        return FigureFormat.fixed(metres / units.shortUnitMetres(), units == UnitSystem.INCH ? 1 : 0)
-                        .replaceAll("^\u2212?0(\\.0)?$", "0")
-                + FigureFormat.NBSP
-                + units.shortUnit();
+        double figure = metres / units.shortUnitMetres();
+        String text = units == UnitSystem.INCH ? InchLength.fraction(figure, QUARTERS) : FigureFormat.fixed(figure, 0);
+        return text.replaceAll("^\u2212?0$", "0") + FigureFormat.NBSP + units.shortUnit();
     }
 
     private void ends(Canvas canvas, Box box, Box band) {

@@ -96,7 +96,7 @@ final class StatusBar extends HBox {
 
     private Node[] backAndForth() {
         Button undo = button("undo", "Undo", "Take the last change back (Ctrl+Z)", document::undo);
-        Button redo = button("redo", "Redo", "Make it again (Ctrl+Shift+Z)", document::redo);
+        Button redo = button("redo", "Redo", "Do it again (Ctrl+Shift+Z)", document::redo);
         undo.disableProperty().bind(document.undoableProperty().not());
         redo.disableProperty().bind(document.redoableProperty().not());
         return new Node[] {undo, redo};

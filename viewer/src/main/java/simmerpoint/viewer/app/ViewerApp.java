@@ -1,6 +1,7 @@
 package simmerpoint.viewer.app;
 
 import java.util.Optional;
+import javafx.animation.AnimationTimer;
 import javafx.application.Application;
 import javafx.application.Platform;
 import javafx.stage.Stage;
@@ -17,6 +18,9 @@ public final class ViewerApp extends Application {
     private static final Arguments.Size USUAL = new Arguments.Size(1280, 800);
     private static final String RECENT = "recent-scenarios.txt";
     private static final String LOOK = "look.txt";
+
+    /** The first frame is on the screen when the third begins. */
+    private static final int FRAMES = 2;
 
     /** What was asked for before JavaFX was there; JavaFX makes the application itself and takes only words. */
     private static volatile Start asked;
@@ -67,6 +71,7 @@ public final class ViewerApp extends Application {
         StartupActions opening = new StartupActions(all, arguments);
         asked.complaint().ifPresentOrElse(all::tell, opening::begin);
         if (shot) {
+            all.begin();
             Platform.setImplicitExit(false);
             new Screenshot(all, opening, arguments.shot().get(), this::end).start();
         } else {
@@ -86,10 +91,31 @@ public final class ViewerApp extends Application {
         });
         double width = all.scene().getWidth();
         double height = all.scene().getHeight();
-        // Painted once before it is shown, so that it never stands there blank.
+        // Painted once before it is shown and seen only with its first frame, so that it never stands there blank; then
+        // light is traced.
         all.scene().snapshot(null);
+        stage.setOpacity(0);
         stage.show();
         WindowSize.keep(stage, width, height);
+        afterFrames(FRAMES, () -> {
+            stage.setOpacity(1);
+            all.begin();
+        });
+    }
+
+    /** Runs something once so many frames have been painted. */
+    private static void afterFrames(int frames, Runnable then) {
+        new AnimationTimer() {
+            private int painted;
+
+            @Override
+            public void handle(long now) {
+                if (painted++ == frames) {
+                    stop();
+                    then.run();
+                }
+            }
+        }.start();
     }
 
     private void end(int code) {

@@ -102,6 +102,10 @@ final class ViewerWindow implements AutoCloseable {
             show(now);
             warn(before, now);
         });
+    }
+
+    /** Begins to trace; until then the window shows what it can without light. */
+    void begin() {
         show(document.readProperty().get());
     }
 

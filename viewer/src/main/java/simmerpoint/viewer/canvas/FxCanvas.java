@@ -1,8 +1,12 @@
 package simmerpoint.viewer.canvas;
 
 import java.nio.IntBuffer;
+import java.util.Arrays;
+import java.util.List;
 import java.util.Map;
 import java.util.WeakHashMap;
+import javafx.geometry.BoundingBox;
+import javafx.geometry.Bounds;
 import javafx.geometry.VPos;
 import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.image.Image;
@@ -14,6 +18,7 @@ import javafx.scene.shape.FillRule;
 import javafx.scene.shape.StrokeLineCap;
 import javafx.scene.shape.StrokeLineJoin;
 import javafx.scene.text.TextAlignment;
+import javafx.scene.transform.NonInvertibleTransformException;
 import simmerpoint.drawing.Box;
 import simmerpoint.drawing.Canvas;
 import simmerpoint.drawing.Circle;
@@ -35,6 +40,12 @@ public final class FxCanvas extends Canvas {
     private static final Map<Raster, Image> IMAGES = new WeakHashMap<>();
 
     private static final int OPAQUE = 0xFF;
+
+    /** Lines that reach so much farther than the canvas are cut off at its edges before dashes are laid. */
+    private static final double FAR = 8;
+
+    private static final double ROOM = 20;
+    private static final int CORNERS = 1440;
 
     private final GraphicsContext g;
     private final Theme theme;
@@ -65,8 +76,59 @@ public final class FxCanvas extends Canvas {
         });
         style.outline().ifPresent(stroke -> {
             set(stroke);
-            outline(shape);
+            if (stroke.dashes().length > 0 && shape instanceof Path path) {
+                dashed(path, stroke.dashes());
+            } else if (stroke.dashes().length > 0 && shape instanceof Circle circle && isFar(circle)) {
+                dashed(corners(circle), stroke.dashes());
+            } else {
+                outline(shape);
+            }
         });
+    }
+
+    /** Only what lies on the canvas: dashes are laid along the whole of a line, however long it is. */
+    private void dashed(Path path, double[] dashes) {
+        Box seen = seen();
+        Box all = path.bounds();
+        if (all.width() + all.height() < FAR * (seen.width() + seen.height())) {
+            outline(path);
+            return;
+        }
+        double period = Arrays.stream(dashes).sum();
+        for (LineClip.Piece piece : LineClip.of(path, seen)) {
+            g.setLineDashOffset(piece.before() % period);
+            g.strokeLine(piece.x1(), piece.y1(), piece.x2(), piece.y2());
+        }
+        g.setLineDashOffset(0);
+    }
+
+    private boolean isFar(Circle circle) {
+        Box seen = seen();
+        return circle.radius() > FAR * (seen.width() + seen.height());
+    }
+
+    private static Path corners(Circle circle) {
+        double[] xs = new double[CORNERS];
+        double[] ys = new double[CORNERS];
+        for (int k = 0; k < CORNERS; k++) {
+            double angle = 2 * Math.PI * k / CORNERS;
+            xs[k] = circle.x() + circle.radius() * Math.cos(angle);
+            ys[k] = circle.y() + circle.radius() * Math.sin(angle);
+        }
+        return new Path(List.of(new Path.Part(xs, ys, true)));
+    }
+
+    /** What of the drawing's plane lies on the canvas, with room for the width of lines. */
+    private Box seen() {
+        try {
+            Bounds at = g.getTransform()
+                    .inverseTransform(new BoundingBox(
+                            0, 0, g.getCanvas().getWidth(), g.getCanvas().getHeight()));
+            return new Box(
+                    at.getMinX() - ROOM, at.getMinY() - ROOM, at.getWidth() + 2 * ROOM, at.getHeight() + 2 * ROOM);
+        } catch (NonInvertibleTransformException e) {
+            return new Box(0, 0, 0, 0);
+        }
     }
 
     private void set(Stroke stroke) {

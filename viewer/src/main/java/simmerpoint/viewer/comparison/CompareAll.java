@@ -23,7 +23,7 @@ import simmerpoint.viewer.parts.DrawingView;
 import simmerpoint.viewer.parts.StudyPane;
 import simmerpoint.viewer.workspace.Workspace;
 
-/** Kept designs: one of them held against the design at hand, or all of them together. */
+/** Kept designs: one of them held against the current design, or all of them together. */
 public final class CompareAll extends VBox implements AutoCloseable {
     private static final int MOST_ROWS = 24;
 
@@ -50,7 +50,7 @@ public final class CompareAll extends VBox implements AutoCloseable {
         Node pair = new ComparisonPane(model, work.units(), work.theme(), work.export());
         Node all = new StudyPane<>(
                         "compare-every",
-                        "All kept designs and the one at hand, with the same light.",
+                        "All kept designs and the current one, under the same light.",
                         work,
                         study,
                         this::page)
@@ -62,7 +62,7 @@ public final class CompareAll extends VBox implements AutoCloseable {
         HBox.setHgrow(list, Priority.ALWAYS);
         ToggleGroup group = new ToggleGroup();
         ToggleButton one =
-                choice("compare-pair", "Two at a time", "One kept design beside the one at hand", group, pair);
+                choice("compare-pair", "Two at a time", "One kept design beside the current one", group, pair);
         ToggleButton every = choice("compare-together", "All together", "All kept designs in one picture", group, all);
         HBox head = new HBox(6, new KeepButton(model, work.live()), list, one, every);
         head.getStyleClass().add("compare-head");

@@ -70,7 +70,7 @@ public final class ComparisonModel implements AutoCloseable {
         show(state.get().kept());
     }
 
-    /** Asks for the pair once the answer at hand is finished. */
+    /** Asks for the pair once the current answer is finished. */
     private void follow() {
         LiveState now = live.getValue();
         Optional<KeptDesign> kept = state.get().kept();
@@ -147,7 +147,7 @@ public final class ComparisonModel implements AutoCloseable {
         shelf.forEach(design -> all.add(design.variant(names.apply(design))));
         KeptDesign now = KeptDesign.of(document);
         if (!shelf.contains(now)) {
-            all.add(now.variant("the design at hand"));
+            all.add(now.variant("the current design"));
         }
         return all;
     }

@@ -34,7 +34,7 @@ public final class ComparisonPane extends VBox {
     private final ComparisonModel model;
     private final ObservableValue<UnitSystem> units;
     private final LightMap keptMap = new LightMap("kept-map", "Light on the pan of the kept design");
-    private final LightMap nowMap = new LightMap("now-map", "Light on the pan of the design at hand");
+    private final LightMap nowMap = new LightMap("now-map", "Light on the pan of the current design");
     private final Label keptName = label("kept-name", "which");
     private final Label nowName = label("now-name", "which");
     private final Label sentence = label("beside-sentence", "lead");
@@ -105,10 +105,10 @@ public final class ComparisonPane extends VBox {
                 button(
                         "go-back",
                         "Back to the kept one",
-                        "The kept design comes back to be changed; undo takes that back",
+                        "Go back to the kept design; undo takes that back",
                         model::goBack),
-                button("swap", "Swap", "The kept design is at hand, the one at hand is kept", model::swap),
-                button("drop", "Drop", "Nothing is kept any more", model::drop),
+                button("swap", "Swap", "The kept design becomes the current one, and the other way round", model::swap),
+                button("drop", "Drop", "Keep none of them any more", model::drop),
                 save);
         head.setAlignment(Pos.CENTER_LEFT);
         return head;
@@ -179,6 +179,6 @@ public final class ComparisonPane extends VBox {
     private void read() {
         String kept = keptMap.readoutProperty().get();
         String now = nowMap.readoutProperty().get();
-        readout.setText(!kept.isEmpty() ? "Kept: " + kept : now.isEmpty() ? "" : "At hand: " + now);
+        readout.setText(!kept.isEmpty() ? "Kept: " + kept : now.isEmpty() ? "" : "Current: " + now);
     }
 }

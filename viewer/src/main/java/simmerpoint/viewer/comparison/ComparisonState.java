@@ -15,7 +15,7 @@ import simmerpoint.viewer.live.PairState;
  *
  * @param kept the kept one; empty if none is
  * @param keptAlone its light as it was traced alone
- * @param now the one at hand
+ * @param now the current one
  * @param live its quick answers
  * @param pair the newest pair, which may be of earlier designs
  */
@@ -57,7 +57,7 @@ public record ComparisonState(
         return mine ? pair.kept().map(PairedTrace::trace) : keptAlone;
     }
 
-    /** The light of the one at hand: of the pair, or as far as it has come. */
+    /** The light of the current one: of the pair, or as far as it has come. */
     Optional<TraceResult> nowResult() {
         return paired() ? pair.now().map(PairedTrace::trace) : live.flatMap(LiveState::result);
     }
@@ -85,7 +85,7 @@ public record ComparisonState(
                 : Optional.empty();
     }
 
-    /** What to call the kept design or the one at hand: its title if they differ in that, else what is changed. */
+    /** What to call the kept design or the current one: its title if they differ in that, else what is changed. */
     String name(boolean ofKept, UnitSystem units) {
         String which = ofKept ? "Kept" : "At hand";
         if (kept.isEmpty() || now.isEmpty()) {
@@ -114,7 +114,7 @@ public record ComparisonState(
                 .orElse(
                         pair.working()
                                 ? "Both are traced with the same samples \u2026"
-                                : "Both will be traced with the same samples in a pause.");
+                                : "Both will be traced with the same samples when you pause.");
     }
 
     /** The keys in which both differ, lengths and the like in those units. */

@@ -35,7 +35,7 @@ final class Differences extends Region {
     void show(List<PairFigures.Row> measured, List<PairFigures.Row> keys) {
         figures = measured.size();
         rows.clear();
-        rows.add(new Label[] {cell("", "quiet"), cell("kept", "which"), cell("at hand", "which"), cell("", "quiet")});
+        rows.add(new Label[] {cell("", "quiet"), cell("kept", "which"), cell("now", "which"), cell("", "quiet")});
         measured.forEach(figure -> rows.add(labels(figure, "figure")));
         keys.forEach(key -> rows.add(labels(key, "quiet")));
         getChildren().setAll(rows.stream().flatMap(Arrays::stream).toList());

@@ -6,9 +6,9 @@ import javafx.scene.control.Tooltip;
 import javafx.scene.layout.Region;
 import simmerpoint.viewer.live.LiveState;
 
-/** Keeps the design at hand, to be held against what becomes of it. */
+/** Keeps the current design, to be held against what becomes of it. */
 public final class KeepButton extends Button {
-    /** For that model; can be pressed while {@code live} has the light of the design at hand. */
+    /** For that model; can be pressed while {@code live} has the light of the current design. */
     public KeepButton(ComparisonModel model, ObservableValue<LiveState> live) {
         super("Keep this design");
         setId("keep");

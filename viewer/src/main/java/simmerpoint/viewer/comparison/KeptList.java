@@ -8,7 +8,7 @@ import javafx.scene.control.Tooltip;
 import javafx.scene.layout.FlowPane;
 import simmerpoint.units.UnitSystem;
 
-/** The kept designs to choose from: which of them is held against the design at hand. */
+/** The kept designs to choose from: which of them is held against the current design. */
 final class KeptList extends FlowPane {
     private final ComparisonModel model;
     private final ObservableValue<UnitSystem> units;
@@ -24,7 +24,7 @@ final class KeptList extends FlowPane {
         show();
     }
 
-    /** Number and what sets it apart from the design at hand. */
+    /** Number and what sets it apart from the current design. */
     static String name(ComparisonModel model, KeptDesign design, UnitSystem units) {
         int number = model.kept().indexOf(design) + 1;
         String apart = model.stateProperty()
@@ -61,7 +61,7 @@ final class KeptList extends FlowPane {
     private ToggleButton button(int number) {
         ToggleButton button = new ToggleButton();
         button.setId("kept-" + (number + 1));
-        button.setTooltip(new Tooltip("Hold this kept design against the one at hand"));
+        button.setTooltip(new Tooltip("Compare this kept design with the current one"));
         button.setOnAction(e -> {
             model.choose(model.kept().get(number));
             show();

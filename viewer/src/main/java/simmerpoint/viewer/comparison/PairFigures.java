@@ -31,7 +31,7 @@ final class PairFigures {
     /** What the two are called in sentences. */
     static final String KEPT = "the kept design";
 
-    static final String NOW = "the one at hand";
+    static final String NOW = "the current one";
 
     private static final int MOST_IN_A_NAME = 2;
     private static final String UNKNOWN = "\u2026";
@@ -57,7 +57,7 @@ final class PairFigures {
      *
      * @param name of the figure
      * @param kept of the kept design
-     * @param now of the one at hand
+     * @param now of the current one
      * @param difference between them, in words; empty where figures say it all
      */
     record Row(String name, String kept, String now, String difference) {

@@ -210,14 +210,14 @@ final class DayPane extends VBox implements AutoCloseable {
         words.setText(words(now, has));
         place.setVisible(daylight.isDay());
         sun.setVisible(!daylight.isDay());
-        other.setText(daylight.isDay() ? "Type the sun instead" : "Take place and day");
+        other.setText(daylight.isDay() ? "Type the sun instead" : "Use a place and day");
         askYear.setVisible(has);
         askYear.setManaged(has);
     }
 
     private String words(StudyRun<DayResult> now, boolean has) {
         if (!has) {
-            return "The sun stands as typed. Say where and when you cook to see the whole day.";
+            return "The sun is as typed. Say where and when you cook to see the whole day.";
         }
         if (now.refusal().isPresent()) {
             return now.refusal().get();

@@ -91,13 +91,13 @@ public final class EditorPane extends BorderPane {
             case FOOD ->
                 new AlternativeButtons(
                         "vessel",
-                        new String[] {"In a pan", "Nothing: a bare disc, to look at the light alone"},
+                        new String[] {"In a pan", "On a bare disc, to look at the light alone"},
                         () -> document.state().hasSection("plane"),
                         new Runnable[] {choosing::takePan, choosing::takeDisc});
             case SUN ->
                 new AlternativeButtons(
                         "daylight",
-                        new String[] {"In a sun that stands as said here", "In the sun of a day and place"},
+                        new String[] {"Under a sun that I type in", "Under the sun of a place and day"},
                         () -> document.state().hasSection("when"),
                         new Runnable[] {
                             choosing::takeGivenSun, () -> choosing.takeDay(LocalDate.now(ZoneId.systemDefault()))
@@ -195,7 +195,7 @@ public final class EditorPane extends BorderPane {
         found.setVisible(!any);
         if (!any) {
             Optional<String> near = Keys.nearest(text).or(() -> nearestName(text));
-            found.setText("Nothing here is called so."
+            found.setText("Nothing here has that name."
                     + near.map(n -> " Did you mean " + n + "?").orElse(""));
         }
     }

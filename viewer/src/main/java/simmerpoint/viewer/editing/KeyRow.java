@@ -122,7 +122,7 @@ final class KeyRow extends VBox {
 
     private void describe() {
         KeyState state = model.state();
-        String words = state.applies() ? explained() : "Has no meaning now: " + state.whyNot() + ".";
+        String words = state.applies() ? explained() : "Not used now: " + state.whyNot() + ".";
         meaning.setText(words);
         tell();
         control.setAccessibleText(KeyLabels.spoken(model.key()));

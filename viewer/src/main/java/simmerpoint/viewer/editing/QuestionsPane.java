@@ -119,7 +119,7 @@ final class QuestionsPane extends ScrollPane {
             button.setId("start-" + question.name().toLowerCase(Locale.ROOT) + "-" + start.id());
             button.setText(start.words());
             button.setSelected(start.holds(document.state()));
-            tip.setText("Take this; undo takes it back");
+            tip.setText("Use this; undo takes it back");
             button.setAccessibleText(question.words() + " " + start.words());
         });
         button.setOnAction(e -> {
@@ -185,7 +185,7 @@ final class QuestionsPane extends ScrollPane {
         KeyList place = keys(List.of("place.latitude", "place.longitude", "place.zone"));
         Button take = new Button("Say where");
         take.setId("question-where-take");
-        take.setTooltip(new Tooltip("Take the sun of a place and day instead of one that is typed"));
+        take.setTooltip(new Tooltip("Use the sun of a place and day instead of one that is typed"));
         take.setOnAction(e -> daylight.takeDay());
         followers.add(() -> {
             show(place, daylight.isDay());

@@ -41,7 +41,7 @@ record CurveState(PullState pull, Optional<TraceResult> shown, Optional<Double> 
     String sentence() {
         PullWords words = new PullWords(units);
         if (!pull.hasPan()) {
-            return "A bare disc has no watts to cook with: the curve is that of a pan.";
+            return "A bare disc cooks nothing. Choose a pan to see its curve.";
         }
         if (pull.line().isEmpty()) {
             return pull.working() ? "The curve is being computed." : "No curve yet.";
@@ -49,7 +49,7 @@ record CurveState(PullState pull, Optional<TraceResult> shown, Optional<Double> 
         if (!pull.fits()) {
             return pull.working()
                     ? "An earlier curve; the new one is being computed."
-                    : "An earlier curve; the new one follows in a pause.";
+                    : "An earlier curve; the new one follows when you pause.";
         }
         MoveCurve line = pull.line().get();
         return pointed.map(at -> words.sentence(at, line.at(at)))

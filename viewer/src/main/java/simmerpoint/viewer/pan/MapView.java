@@ -128,7 +128,7 @@ abstract class MapView extends Drawn {
         if (state.isPresent()) {
             drawing(state.get()).ifPresent(d -> d.draw(canvas, box));
         } else {
-            canvas.write(Text.at(box.middleX(), box.middleY(), "Light is traced \u2026")
+            canvas.write(Text.at(box.middleX(), box.middleY(), "Tracing light\u2026")
                     .in(TextStyle.SOFT)
                     .size(13)
                     .middle()

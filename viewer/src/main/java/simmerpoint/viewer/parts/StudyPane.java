@@ -191,7 +191,7 @@ public final class StudyPane<R> extends VBox {
         progress.setVisible(now.working());
         progress.setManaged(now.working());
         progress.setProgress(now.done());
-        progress.setAccessibleText("How far it has come: " + now.detail());
+        progress.setAccessibleText("Progress: " + now.detail());
         lead.setText(words(now, old));
         room.setOpacity(old ? 0.55 : 1);
     }
@@ -203,7 +203,7 @@ public final class StudyPane<R> extends VBox {
         if (now.working()) {
             return "Being worked out\u2026 " + now.detail();
         }
-        return old ? "This is of the design before its last change." : before;
+        return old ? "This is for the design before its last change." : before;
     }
 
     private void fill() {

@@ -40,7 +40,7 @@ final class PanelView extends Region {
                     : super.queryAccessibleAttribute(attribute, parameters);
         }
     };
-    private final Label heading = new Label("What lands of each panel");
+    private final Label heading = new Label("What each panel delivers");
     private final Label words = new Label();
     private final Executor background;
     private final Executor delivery;

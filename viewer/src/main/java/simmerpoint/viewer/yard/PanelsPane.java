@@ -61,7 +61,7 @@ public final class PanelsPane extends Region implements AutoCloseable {
         }
         PanelState known = panels.getValue();
         Optional<String> note = YardView.refusal(live.getValue(), now).isPresent()
-                ? Optional.of("Nothing is told of the panels while this cannot stand.")
+                ? Optional.of("There are no figures for panels: the pan cannot stand here.")
                 : Optional.ofNullable(known).flatMap(PanelState::refusal);
         view.show(now, known == null ? Optional.empty() : known.panels(), note, theme.getValue());
     }

@@ -43,6 +43,7 @@ class ChangesWindowTest {
                     new ScriptedAsks(),
                     new Arguments.Size(1024, 700),
                     TraceOptions.defaults().withRays(1 << 13));
+            window.begin();
             Stage s = new Stage();
             s.setScene(window.scene());
             s.show();

@@ -81,6 +81,7 @@ class ViewerWindowTest {
                     dialogs,
                     new Arguments.Size(1024, 700),
                     asked);
+            window.begin();
             Stage s = new Stage();
             s.setScene(window.scene());
             s.show();

@@ -42,6 +42,7 @@ class ViewsLookTest {
                 new ScriptedAsks(),
                 new Arguments.Size(width, height),
                 TraceOptions.defaults().withRays(1 << 13)));
+        FxThread.run(window::begin);
         FxThread.until("the answer has settled", () -> {
             var state = window.live().stateProperty().get();
             return state != null && state.settled();

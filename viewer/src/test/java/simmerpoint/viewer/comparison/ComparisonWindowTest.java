@@ -128,7 +128,7 @@ class ComparisonWindowTest {
     void whatIsKeptIsHeldAgainstWhatBecomesOfIt() throws Exception {
         keepAndPull();
         assertTrue(sentence().startsWith("Best is the kept design with "), sentence());
-        assertTrue(sentence().contains("; the one at hand costs "), sentence());
+        assertTrue(sentence().contains("; the current one costs "), sentence());
         for (UnitSystem system : UnitSystem.values()) {
             List<String> cut = FxThread.get(() -> {
                 units.set(system);
@@ -231,7 +231,7 @@ class ComparisonWindowTest {
                 1e-12);
         FxThread.until(
                 "the pair has changed places", () -> model.stateProperty().get().paired());
-        assertTrue(sentence().startsWith("Best is the one at hand with "), sentence());
+        assertTrue(sentence().startsWith("Best is the current one with "), sentence());
         click("drop");
         assertFalse(FxThread.get(() -> model.stateProperty().get().isKept()));
     }

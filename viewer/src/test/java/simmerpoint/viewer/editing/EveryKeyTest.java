@@ -61,7 +61,7 @@ class EveryKeyTest {
                 Control control = editor.row(key.path()).orElseThrow().control();
                 String help =
                         ((String) control.queryAccessibleAttribute(AccessibleAttribute.HELP)).replace('\u00a0', ' ');
-                boolean apart = help.startsWith("Has no meaning now: ");
+                boolean apart = help.startsWith("Not used now: ");
                 assertFalse(control.getAccessibleText().isBlank(), key.path());
                 assertTrue(apart || help.contains(key.sentence()), key.path() + ": " + help);
                 boolean angle = key.range() != null && system == UnitSystem.METRIC;

@@ -129,7 +129,7 @@ class YardViewTest {
         FxThread.run(() -> window.document.change(java.util.Map.of("stand.pull-back", "-78 cm")));
         FxThread.until("it is said", () -> {
             Label words = (Label) window.stage().getScene().lookup("#yard-panel-words");
-            return words.getText().startsWith("Nothing is told");
+            return words.getText().startsWith("There are no figures for panels");
         });
         FxThread.run(() -> window.document.undo());
         window.await();
