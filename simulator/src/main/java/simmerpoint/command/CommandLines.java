@@ -34,6 +34,7 @@ final class CommandLines {
         line.setCaseInsensitiveEnumValuesAllowed(true);
         line.setOut(writer(terminal.out()));
         line.setErr(writer(terminal.err()));
+        line.setExecutionStrategy(new EachFile(terminal));
         line.setParameterExceptionHandler(new ArgumentComplaints(complaints)::about);
         line.setExecutionExceptionHandler((e, command, parsed) -> complaints.aboutRun(e));
         return line;
