@@ -52,6 +52,11 @@ abstract class AnswerCommand extends InputCommand {
             TextReport.lines(answer.get(), show.columns(terminal), terminal.ascii())
                     .forEach(terminal::say);
         }
+        sayWritten();
+    }
+
+    /** Says which files are written. */
+    void sayWritten() {
         outputs.written().forEach(file -> tellBeside(file + " is written."));
     }
 }

@@ -20,6 +20,7 @@ final class CommandLines {
         line.addSubcommand(new CompareCommand(terminal));
         line.addSubcommand(new DesignCommand(terminal));
         line.addSubcommand(new CutCommand(terminal));
+        line.addSubcommand(new SafetyCommand(terminal));
         line.addSubcommand(new TrialCommand(terminal));
         line.addSubcommand(new ReportCommand(terminal));
         line.addSubcommand(new CheckCommand(terminal));
@@ -33,6 +34,7 @@ final class CommandLines {
         line.setCaseInsensitiveEnumValuesAllowed(true);
         line.setOut(writer(terminal.out()));
         line.setErr(writer(terminal.err()));
+        line.setExecutionStrategy(new EachFile(terminal));
         line.setParameterExceptionHandler(new ArgumentComplaints(complaints)::about);
         line.setExecutionExceptionHandler((e, command, parsed) -> complaints.aboutRun(e));
         return line;

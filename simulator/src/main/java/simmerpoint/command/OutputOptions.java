@@ -1,5 +1,7 @@
 package simmerpoint.command;
 
+import java.io.ByteArrayOutputStream;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -30,9 +32,20 @@ final class OutputOptions {
     private Map<String, Path> wanted = Map.of();
     private final List<String> written = new ArrayList<>();
 
+    /** JSON of several scenarios, a line each; null where one scenario is answered. */
+    private ByteArrayOutputStream lines;
+
     /** Whether any file is wanted. */
     boolean any() {
         return json != null || csv != null || png != null;
+    }
+
+    /** From now on there are several scenarios: JSON is one line for each, and nothing else is written. */
+    void checkSeveral() throws WrongUse {
+        if (csv != null || png != null) {
+            throw new WrongUse((csv != null ? "--csv" : "--png") + " holds one scenario; name one, or write --json.");
+        }
+        lines = new ByteArrayOutputStream();
     }
 
     /** Whether standard output belongs to one of the files, so that no text may go there. */
@@ -118,6 +131,10 @@ final class OutputOptions {
         Map<String, byte[]> moreBytes = new LinkedHashMap<>();
         more.forEach((name, bytes) -> moreBytes.put(name, bytes.get()));
         byte[] jsonBytes = json == null ? null : files.json().get();
+        if (lines != null && jsonBytes != null) {
+            line(jsonBytes, terminal);
+            return;
+        }
         byte[] csvBytes = csv == null ? null : files.csv().get();
         byte[] pngBytes = png == null ? null : files.png().get();
         put(json, jsonBytes, terminal);
@@ -125,6 +142,26 @@ final class OutputOptions {
         put(png, pngBytes, terminal);
         for (Map.Entry<String, byte[]> each : moreBytes.entrySet()) {
             put(each.getKey(), each.getValue(), terminal);
+        }
+    }
+
+    /** A line of its own: line breaks in JSON stand between values only, never in one. */
+    private void line(byte[] bytes, Terminal terminal) {
+        String line = new String(bytes, StandardCharsets.UTF_8).replaceAll("\\R *", "") + "\n";
+        byte[] utf8 = line.getBytes(StandardCharsets.UTF_8);
+        if (json.equals(STANDARD)) {
+            terminal.out().write(utf8, 0, utf8.length);
+            terminal.out().flush();
+        } else {
+            lines.writeBytes(utf8);
+        }
+    }
+
+    /** Writes the file of lines, now that all scenarios are answered. */
+    void writeLines() throws OutputException {
+        if (json != null && !json.equals(STANDARD)) {
+            AtomicFile.write(Path.of(json), lines.toByteArray());
+            written.add(json);
         }
     }
 

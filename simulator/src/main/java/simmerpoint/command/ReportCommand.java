@@ -11,6 +11,8 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import simmerpoint.report.AtomicFile;
 import simmerpoint.report.CookerReport;
+import simmerpoint.safety.SafetyResult;
+import simmerpoint.safety.SafetyStudy;
 import simmerpoint.scenario.checks.CheckedScenario;
 import simmerpoint.workshop.CookerStudy;
 
@@ -54,7 +56,10 @@ final class ReportCommand extends InputCommand {
         tellOddities(read);
         CookerStudy all =
                 study(ScenarioInput.name(file), progress -> CookerStudy.run(read, units, rays.options(), progress));
-        byte[] bytes = CookerReport.bytes(read, all, ScenarioInput.fileName(file), units);
+        SafetyResult safety = study(
+                ScenarioInput.name(file),
+                progress -> SafetyStudy.run(read, true, rays.options(SafetyStudy.USUAL_RAYS), progress));
+        byte[] bytes = CookerReport.bytes(read, all, safety, ScenarioInput.fileName(file), units);
         if (toTerminal) {
             terminal.out().write(bytes, 0, bytes.length);
             terminal.out().flush();

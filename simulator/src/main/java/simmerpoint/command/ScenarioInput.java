@@ -74,7 +74,7 @@ final class ScenarioInput {
         }
     }
 
-    private static boolean isStandardInput(Path file) {
+    static boolean isStandardInput(Path file) {
         return STANDARD_INPUT.equals(file);
     }
 

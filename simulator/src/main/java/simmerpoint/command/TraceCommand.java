@@ -35,6 +35,12 @@ final class TraceCommand extends ScenarioCommand {
         this.tracer = tracer;
     }
 
+    @Override
+    void checkSeveral() throws WrongUse {
+        super.checkSeveral();
+        warming.checkSeveral();
+    }
+
     /** The trace, then what the doubts make of it, then when to aim again. */
     private TraceResult trace(CheckedScenario read, Progress whole) {
         Progress tracing = new PartialProgress(whole, 0, 0.5);

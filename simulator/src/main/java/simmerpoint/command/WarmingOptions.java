@@ -32,6 +32,13 @@ final class WarmingOptions {
         return rows || csv != null || png != null;
     }
 
+    /** Refuses files for several scenarios. */
+    void checkSeveral() throws WrongUse {
+        if (csv != null || png != null) {
+            throw new WrongUse((csv != null ? "--warming-csv" : "--warming-png") + " holds one scenario; name one.");
+        }
+    }
+
     /** Refuses what could not be written, before any work is done for it. */
     void check(Path scenarioFile) throws WrongUse {
         Path scenario = ScenarioInput.onDisk(scenarioFile);

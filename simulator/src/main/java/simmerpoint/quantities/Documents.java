@@ -15,6 +15,7 @@ public final class Documents {
             BudgetQuantities.DOCUMENT,
             DesignQuantities.DOCUMENT,
             CutQuantities.DOCUMENT,
+            SafetyQuantities.DOCUMENT,
             TrialQuantities.DOCUMENT);
 
     private Documents() {}

@@ -1,6 +1,7 @@
 package simmerpoint.report;
 
 import simmerpoint.answer.budget.BudgetAnswer;
+import simmerpoint.answer.words.Cautions;
 import simmerpoint.drawing.Sheet;
 import simmerpoint.drawing.chart.BudgetChart;
 import simmerpoint.quantities.OneLine;
@@ -19,7 +20,8 @@ final class BudgetPicture {
         return new Sheet(title.isEmpty() ? "What the flaws cost" : title)
                 .subtitle(BudgetAnswer.first(result, system))
                 .gap(14)
-                .with(new BudgetChart(result, system));
+                .with(new BudgetChart(result, system))
+                .caption(Cautions.ALWAYS);
     }
 
     /** The same for the page. */

@@ -9,6 +9,7 @@ import simmerpoint.answer.trace.KeyFigures;
 import simmerpoint.drawing.output.XmlText;
 import simmerpoint.drawing.output.XmlWriter;
 import simmerpoint.quantities.OneLine;
+import simmerpoint.safety.SafetyResult;
 import simmerpoint.scenario.checks.CheckedScenario;
 import simmerpoint.study.FullStudy;
 import simmerpoint.units.UnitSystem;
@@ -25,10 +26,13 @@ public final class CookerReport {
     private final CheckedScenario read;
     private final FullStudy.Result result;
     private final CookerStudy all;
+    private final SafetyResult safety;
     private final UnitSystem system;
     private final String fileName;
 
-    private CookerReport(CheckedScenario read, CookerStudy all, UnitSystem system, String fileName) {
+    private CookerReport(
+            CheckedScenario read, CookerStudy all, SafetyResult safety, UnitSystem system, String fileName) {
+        this.safety = safety;
         this.read = read;
         this.all = all;
         this.result = all.answers();
@@ -41,11 +45,13 @@ public final class CookerReport {
      *
      * @param read the scenario, its text and what is odd in it
      * @param all what was found
+     * @param safety what its light can burn
      * @param fileName name of the scenario's file, without folders
      * @param system units of the page
      */
-    public static byte[] bytes(CheckedScenario read, CookerStudy all, String fileName, UnitSystem system) {
-        return new CookerReport(read, all, system, fileName).bytes();
+    public static byte[] bytes(
+            CheckedScenario read, CookerStudy all, SafetyResult safety, String fileName, UnitSystem system) {
+        return new CookerReport(read, all, safety, system, fileName).bytes();
     }
 
     /** Whether {@code text}, the begin of a file, is that of a page of ours. */
@@ -68,7 +74,7 @@ public final class CookerReport {
                             "subtitle")
                     .line();
             keyFigures(pen);
-            new FirstSheet(result, system).write(pen);
+            new FirstSheet(result, safety, system).write(pen);
             pen.close("header").line();
             HtmlPage.contents(chapters, pen);
             pen.open("main").line();
@@ -91,7 +97,7 @@ public final class CookerReport {
 
     /** The chapters in the order in which a builder asks. */
     private List<HtmlChapter> chapters() {
-        ReportChapters make = new ReportChapters(result, system);
+        ReportChapters make = new ReportChapters(result, safety, system);
         List<HtmlChapter> chapters = new ArrayList<>();
         chapters.add(make.answer());
         chapters.add(make.dish(read));
@@ -101,6 +107,7 @@ public final class CookerReport {
         result.pan().ifPresent(pan -> chapters.add(make.pan(pan)));
         result.day().ifPresent(day -> chapters.add(make.day(day)));
         result.aim().ifPresent(aim -> chapters.add(make.aim(aim)));
+        chapters.add(make.safety());
         chapters.add(make.budget(result.budget()));
         chapters.add(CutFiles.chapter(all, system));
         chapters.add(care(chapters));
@@ -111,7 +118,7 @@ public final class CookerReport {
 
     /** The cautions of all chapters, those by the hottest light first. */
     private HtmlChapter care(List<HtmlChapter> chapters) {
-        Set<Item> all = new LinkedHashSet<>(new ReportChapters(result, system).cautions());
+        Set<Item> all = new LinkedHashSet<>(new ReportChapters(result, safety, system).cautions());
         chapters.stream()
                 .flatMap(chapter -> chapter.cautions().stream())
                 .filter(item -> !HtmlChapter.isGeneral(item))

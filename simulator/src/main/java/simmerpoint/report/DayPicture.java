@@ -1,6 +1,7 @@
 package simmerpoint.report;
 
 import simmerpoint.answer.day.DayAnswer;
+import simmerpoint.answer.words.Cautions;
 import simmerpoint.answer.words.TimeWords;
 import simmerpoint.drawing.Sheet;
 import simmerpoint.drawing.Stack;
@@ -27,7 +28,8 @@ final class DayPicture {
                 .with(LevelLegend.of())
                 .caption("Clock of " + result.day().site().zone()
                         + ". Clear sky; dots: traced hours; pale bands: four in five such cookers, and how far models"
-                        + " and haze of a clear sky differ.");
+                        + " and haze of a clear sky differ.")
+                .caption(Cautions.ALWAYS);
     }
 
     /** The same for the page, of a day with sun. */

@@ -1,6 +1,7 @@
 package simmerpoint.report;
 
 import simmerpoint.answer.design.DesignAnswer;
+import simmerpoint.answer.words.Cautions;
 import simmerpoint.drawing.Sheet;
 import simmerpoint.drawing.chart.DesignChart;
 import simmerpoint.quantities.OneLine;
@@ -19,6 +20,7 @@ final class DesignPicture {
                 .with(new DesignChart(result, system))
                 .caption(
                         "Each stair: the smallest dish for its number of panels, with the focal length that suits it best."
-                                + " Dots: traced again, with how often to aim.");
+                                + " Dots: traced again, with how often to aim.")
+                .caption(Cautions.ALWAYS);
     }
 }

@@ -7,6 +7,7 @@ import simmerpoint.answer.aim.AimAnswer;
 import simmerpoint.answer.day.DayAnswer;
 import simmerpoint.answer.trace.TraceAnswer;
 import simmerpoint.drawing.output.XmlWriter;
+import simmerpoint.safety.SafetyResult;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.study.FullStudy;
 import simmerpoint.units.UnitSystem;
@@ -15,7 +16,7 @@ import simmerpoint.units.UnitSystem;
  * What fills the first printed sheet below the four figures: the cooker drawn with its sizes, a few lines, the cautions. All
  * else on the page is an appendix to it.
  */
-record FirstSheet(FullStudy.Result result, UnitSystem system) {
+record FirstSheet(FullStudy.Result result, SafetyResult safety, UnitSystem system) {
     void write(XmlWriter pen) {
         Scenario scenario = result.trace().scenario();
         pen.open("div", "class", "pair").line();
@@ -24,7 +25,7 @@ record FirstSheet(FullStudy.Result result, UnitSystem system) {
         pen.close("div").line();
         HtmlAnswer answer = new HtmlAnswer(pen, "In short");
         answer.items(inShort());
-        answer.items(ReportChapters.cautions(result));
+        answer.items(ReportChapters.cautions(result, safety));
     }
 
     /** The named figures of the short answers. */

@@ -10,13 +10,16 @@ import simmerpoint.answer.aim.AimAnswer;
 import simmerpoint.answer.budget.BudgetAnswer;
 import simmerpoint.answer.day.DayAnswer;
 import simmerpoint.answer.pan.PanAnswer;
+import simmerpoint.answer.safety.SafetyAnswer;
 import simmerpoint.answer.scenario.ScenarioAnswer;
 import simmerpoint.answer.trace.TraceAnswer;
 import simmerpoint.answer.words.Cautions;
 import simmerpoint.answer.words.TargetWords;
 import simmerpoint.answer.words.TimeWords;
+import simmerpoint.drawing.cooker.FieldDrawing;
 import simmerpoint.drawing.output.XmlWriter;
 import simmerpoint.quantities.Version;
+import simmerpoint.safety.SafetyResult;
 import simmerpoint.scenario.checks.CheckedScenario;
 import simmerpoint.study.FullStudy;
 import simmerpoint.study.aim.AimResult;
@@ -40,11 +43,13 @@ final class ReportChapters {
     private static final int BOTTOM = 4;
 
     private final FullStudy.Result result;
+    private final SafetyResult safety;
     private final UnitSystem system;
     private final TraceResult trace;
     private final Answer answer;
 
-    ReportChapters(FullStudy.Result result, UnitSystem system) {
+    ReportChapters(FullStudy.Result result, SafetyResult safety, UnitSystem system) {
+        this.safety = safety;
         this.result = result;
         this.system = system;
         trace = result.trace();
@@ -107,6 +112,19 @@ final class ReportChapters {
                 .with(1, AimFigure.of(aim, system));
     }
 
+    HtmlChapter safety() {
+        FieldDrawing light = FieldDrawing.of(safety.taken(), safety.people(), system);
+        return HtmlChapter.of("safety", "What it can burn", SafetyAnswer.of(safety, system))
+                .inside(
+                        0,
+                        1,
+                        HtmlFigure.drawing(
+                                light,
+                                "The cooker from its side with the light around its focus, the pan taken away, coloured by what"
+                                        + " it can do, and a grown-up who stands as near as is safe.",
+                                "The light around the focus with the pan taken away, by what it can do."));
+    }
+
     HtmlChapter budget(BudgetResult budget) {
         return HtmlChapter.of("budget", "What the flaws cost", BudgetAnswer.of(budget, system))
                 .inside(0, 1, BudgetPicture.figure(budget, system));
@@ -114,13 +132,13 @@ final class ReportChapters {
 
     /** The cautions for all chapters together, by the hottest light of them. */
     List<Item> cautions() {
-        return cautions(result);
+        return cautions(result, safety);
     }
 
-    static List<Item> cautions(FullStudy.Result result) {
+    static List<Item> cautions(FullStudy.Result result, SafetyResult safety) {
         TraceResult trace = result.trace();
         String noun = TargetWords.of(trace.scenario().target()).noun();
-        List<Item> items = new ArrayList<>(Cautions.items(result.cautionFlux(), noun));
+        List<Item> items = new ArrayList<>(Cautions.items(Math.max(result.cautionFlux(), safety.cautionFlux()), noun));
         if (result.pan().isPresent()) {
             items.add(PanAnswer.moving());
         }

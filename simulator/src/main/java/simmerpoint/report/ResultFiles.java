@@ -11,9 +11,11 @@ import simmerpoint.quantities.DayQuantities;
 import simmerpoint.quantities.DesignQuantities;
 import simmerpoint.quantities.Document;
 import simmerpoint.quantities.PanQuantities;
+import simmerpoint.quantities.SafetyQuantities;
 import simmerpoint.quantities.TraceQuantities;
 import simmerpoint.quantities.TrialQuantities;
 import simmerpoint.quantities.WarmingQuantities;
+import simmerpoint.safety.SafetyResult;
 import simmerpoint.study.aim.AimResult;
 import simmerpoint.study.budget.BudgetResult;
 import simmerpoint.study.compare.Comparison;
@@ -83,6 +85,11 @@ public record ResultFiles(Supplier<byte[]> json, Supplier<byte[]> csv, Supplier<
     /** Of what is to be cut. */
     public static ResultFiles of(CutPlan plan, UnitSystem units) {
         return of(CutQuantities.DOCUMENT, plan, () -> CutFiles.picture(plan, units));
+    }
+
+    /** Of what the light can burn. */
+    public static ResultFiles of(SafetyResult result, UnitSystem units) {
+        return of(SafetyQuantities.DOCUMENT, result, () -> SafetyPicture.sheet(result, units));
     }
 
     /** Of a trial. */

@@ -1,5 +1,6 @@
 package simmerpoint.report;
 
+import simmerpoint.answer.words.Cautions;
 import simmerpoint.answer.words.FigureFormat;
 import simmerpoint.drawing.Sheet;
 import simmerpoint.drawing.chart.WarmingChart;
@@ -24,6 +25,7 @@ final class WarmingPicture {
                                 .degrees(result.scenario().sun().elevationRadians()) + " high, beam "
                         + FigureFormat.rounded(result.scenario().sun().beamWattsPerSquareMetre(), 3)
                         + "\u00a0W/m\u00b2; seed " + result.seed()
-                        + ". The range is that of the pan's losses. An estimate. Simmerpoint " + Version.text());
+                        + ". The range is that of the pan's losses. An estimate. Simmerpoint " + Version.text())
+                .caption(Cautions.ALWAYS);
     }
 }

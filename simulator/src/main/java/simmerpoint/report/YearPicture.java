@@ -1,6 +1,7 @@
 package simmerpoint.report;
 
 import simmerpoint.answer.day.YearAnswer;
+import simmerpoint.answer.words.Cautions;
 import simmerpoint.drawing.Sheet;
 import simmerpoint.drawing.chart.LevelLegend;
 import simmerpoint.drawing.chart.YearChart;
@@ -22,6 +23,7 @@ final class YearPicture {
                 .with(LevelLegend.of())
                 .caption("Cooking power, W, on the 21st of the month under a clear sky, at full hours of the clock"
                         + " of " + result.days().get(0).day().site().zone()
-                        + "; hours in which it simmers or better.");
+                        + "; hours in which it simmers or better.")
+                .caption(Cautions.ALWAYS);
     }
 }

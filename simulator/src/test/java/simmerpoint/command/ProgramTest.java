@@ -8,7 +8,11 @@ import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.InputStream;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -90,7 +94,11 @@ class ProgramTest extends CommandRuns {
                 "trace --json - --csv - | cannot both go to standard output",
                 "trace --png - | a picture does not go to standard output",
                 "trace --json= | needs the name of a file",
-                "trace a.yaml b.yaml | one argument too many: b.yaml",
+                "check a.yaml b.yaml | one argument too many: b.yaml",
+                "trace a.yaml b.yaml | a.yaml: there is no such file",
+                "trace - b.yaml | standard input (-) holds one scenario",
+                "trace a.yaml b.yaml --csv x.csv | --csv holds one scenario",
+                "trace a.yaml b.yaml --warming-png x.png | --warming-png holds one scenario",
                 "check | a scenario file is missing",
                 "trace no-such-file.yaml | no-such-file.yaml",
                 "trace -x | there is no option -x",
@@ -268,12 +276,13 @@ class ProgramTest extends CommandRuns {
 
     @Test
     void shortWorkShowsNoProgress() {
-        Tracer quick = (scenario, options, progress) -> {
-            progress.report(0.5, "at once");
-            return SampleResults.tight();
-        };
-        assertEquals(0, run(quick, true, "trace"));
-        assertEquals("", err());
+        ByteArrayOutputStream err = new ByteArrayOutputStream();
+        PrintStream stream = new PrintStream(err, true, StandardCharsets.UTF_8);
+        Terminal terminal = new Terminal(InputStream.nullInputStream(), stream, stream, true, false, 0);
+        try (ProgressLine line = new ProgressLine(terminal, false)) {
+            assertTrue(line.report(0.5, "at once"));
+        }
+        assertEquals("", err.toString(StandardCharsets.UTF_8));
     }
 
     @Test

@@ -7,6 +7,8 @@ import java.util.Optional;
 import simmerpoint.dish.mirror.Mirror;
 import simmerpoint.pan.Finish;
 import simmerpoint.pan.Pan;
+import simmerpoint.safety.SafetyResult;
+import simmerpoint.safety.SafetyStudy;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.scenario.ScenarioException;
 import simmerpoint.scenario.checks.CheckedScenario;
@@ -72,6 +74,7 @@ public final class ReportPages {
         TraceOptions options = TraceOptions.defaults().withRays(RAYS).withThreads(threads);
         read.atOneMoment();
         CookerStudy all = CookerStudy.run(read, units, options, Progress.NONE);
-        return new String(CookerReport.bytes(read, all, name, units), StandardCharsets.UTF_8);
+        SafetyResult safety = SafetyStudy.run(read, true, options, Progress.NONE);
+        return new String(CookerReport.bytes(read, all, safety, name, units), StandardCharsets.UTF_8);
     }
 }

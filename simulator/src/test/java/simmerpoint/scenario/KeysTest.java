@@ -32,7 +32,7 @@ class KeysTest {
     }
 
     @Test
-    void onlyDishPlaceDateMeasuredBeamAndNamesOfFilesHaveNoDefault() {
+    void onlyDishPlaceDateMeasuredBeamNamesOfFilesAndPlacesOfThingsHaveNoDefault() {
         List<String> required =
                 Keys.all().stream().filter(Key::required).map(Key::path).toList();
         assertEquals(
@@ -51,7 +51,18 @@ class KeysTest {
                         "place.longitude",
                         "place.zone",
                         "when.date",
-                        "sky.beam"),
+                        "sky.beam",
+                        "look-at.bracket.towards-sun",
+                        "look-at.bracket.height",
+                        "look-at.arm.towards-sun",
+                        "look-at.arm.height",
+                        "look-at.handle.towards-sun",
+                        "look-at.handle.height",
+                        "look-at.wall.towards-sun",
+                        "look-at.wall.height",
+                        "look-at.grass.towards-sun",
+                        "look-at.bench.towards-sun",
+                        "look-at.bench.height"),
                 required);
     }
 
@@ -89,7 +100,8 @@ class KeysTest {
                         "when",
                         "sky",
                         "air",
-                        "heat-levels"),
+                        "heat-levels",
+                        "look-at"),
                 Keys.namesIn(""));
         assertEquals(List.of("elevation", "beam", "shape"), Keys.namesIn("sun"));
         assertTrue(Keys.isSection("dish.surface") && Keys.isSection("aim.turn") && !Keys.isSection("dish.hub"));

@@ -48,9 +48,15 @@ public final class BudgetAnswer {
                 Stream.of(
                                 Stream.of(answer.costs(), answer.steps()),
                                 result.likely().map(LikelyWords::section).stream(),
-                                Stream.of(answer.sure()))
+                                Stream.of(care(), answer.sure()))
                         .flatMap(part -> part)
                         .toList());
+    }
+
+    private static Section care() {
+        return Section.headed(Cautions.HEADING)
+                .add(new Item.Caution(Cautions.ALWAYS, true))
+                .build();
     }
 
     /** The same in a dozen lines. */
@@ -62,7 +68,7 @@ public final class BudgetAnswer {
         }
         return ShortAnswer.of(
                 result.scenario().title(),
-                out,
+                out.addAll(care().items()),
                 NextCommand.line(NextCommand.COMPARE, NextCommand.DESIGN, NextCommand.CUT));
     }
 

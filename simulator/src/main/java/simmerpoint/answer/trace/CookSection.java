@@ -180,7 +180,8 @@ record CookSection(TraceResult result, FigureFormat figures, TargetWords words, 
         String average = Double.isFinite(times)
                 ? ": " + FigureFormat.rounded(times, 2) + " times the " + words.face() + "'s average"
                 : "";
-        String text = "The hottest spot of the " + words.face() + " gets " + figures.plainFlux(spot.peakFlux())
+        String text = "The hottest spot of the " + words.face() + ", " + figures.length(2 * spot.peakDiscRadius(), 2)
+                + " across, gets " + figures.plainFlux(spot.peakFlux())
                 + place(Math.hypot(spot.peakX(), spot.peakY())) + average + ". " + evenness(spot.evenness());
         return text.strip();
     }

@@ -35,15 +35,24 @@ record PlateSection(PlateResult plate, FigureFormat figures, TargetWords words) 
                 .say(plate.held().map(this::held))
                 .say(wet())
                 .say(oil())
-                .caution("Hot oil burns and catches fire: it smokes from about "
-                        + heat().roughly(CookingOil.SMOKE_CELSIUS) + ", and its vapour can be lit from about "
-                        + heat().roughly(CookingOil.FLASH_CELSIUS)
-                        + " (from memory). Stay with it, turn the dish away in good time, keep a lid within reach, and"
-                        + " never put water on it.")
+                .caution(Optional.of(fire()).filter(text -> fries()))
                 .say("Warped pans are no worse: light heats a bottom wherever it stands, and there is no hob to touch."
                         + " Ranges are those of four in five such cookers, each with the light as this one shares it out; where"
                         + " the spot lands on the bottom and the pan's inside add to that.")
                 .build();
+    }
+
+    /** Whether oil gets hot enough to fry in it in some such cooker. */
+    private boolean fries() {
+        return plate.oil().soonestSeconds().isPresent();
+    }
+
+    private String fire() {
+        return "Hot oil burns and catches fire: it smokes from about "
+                + heat().roughly(CookingOil.SMOKE_CELSIUS) + ", and its vapour can be lit from about "
+                + heat().roughly(CookingOil.FLASH_CELSIUS)
+                + " (from memory). Stay with it, turn the dish away in good time, keep a lid within reach, and"
+                + " never put water on it.";
     }
 
     private HeatWords heat() {
@@ -78,8 +87,8 @@ record PlateSection(PlateResult plate, FigureFormat figures, TargetWords words) 
         String fry = heat().roughly(CookingOil.FRYING_CELSIUS);
         String start = "With oil " + figures.length(oil.depthMetres(), 2) + " deep instead ("
                 + heat().volume(1000 * oil.kilograms() / CookingOil.DENSITY) + ", a third of the pan, lid off) ";
-        String ends = "ends at about " + heat().roughly(oil.endCelsius().likely()) + " ("
-                + heat().roughly(oil.endCelsius()) + ")";
+        String ends = "ends at about " + heat().roughly(oil.endCelsius().likely())
+                + (plate.range().isPresent() ? " (" + heat().roughly(oil.endCelsius()) + ")" : "");
         if (oil.soonestSeconds().isEmpty()) {
             return start + "it " + ends + ", too cool for deep frying, which wants "
                     + heat().roughly(new LikelyRange(

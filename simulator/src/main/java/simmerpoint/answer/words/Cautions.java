@@ -4,20 +4,13 @@ import java.util.ArrayList;
 import java.util.List;
 import simmerpoint.answer.Item;
 import simmerpoint.answer.Section;
+import simmerpoint.safety.risk.Hazard;
+import simmerpoint.safety.risk.SkinTimes;
 
 /**
- * What the focused light can do to people and things, by its flux.
- *
- * <p>Things that catch fire by themselves: over 8 kW/m² dry leaves, dry grass and newspaper within half a minute, over
- * 20 kW/m² within ten seconds, over 70 kW/m² within two seconds. Derived here from the radiant exposures that ignite them
- * (S. Glasstone, P. J. Dolan, The Effects of Nuclear Weapons, 3rd ed. 1977, tables 7.35 and 7.40; light much like sunlight,
- * section 7.01; 80 % of the energy within about 2, 10 and 32 s), good to perhaps ±50 % in the open; over 150 kW/m² fir
- * plywood, brown paper and dark cotton within two seconds by the same tables. From 4.3 kW/m² wood can
- * catch after a long time (least flux in V. Babrauskas, Ignition of wood, 2001); plywood smoulders at 7.5 kW/m² within
- * 8 h (Fire Safety Journal, 2006).
- *
- * <p>Skin: pain and second-degree burn after 45 and 187 s at 2, 13 and 40 s at 5, 5 and 14 s at 10, 4 and 11 s at
- * 12 kW/m² (EPA, FEMA, DOT: Handbook of Chemical Hazard Analysis Procedures, 1989, table 4.2). That table ends at 12.
+ * What the focused light can do to people and things, by its flux: the one place with sentences about it, so that the same flux
+ * gives the same sentence in every command. Thresholds and times with their sources are those of {@link Hazard} and {@link
+ * SkinTimes}.
  *
  * <p>Eyes are not judged by a number here: the direction and width of the glare decide, not the flux on the pan.
  */
@@ -28,13 +21,23 @@ public final class Cautions {
     /** Heading of every section on errors and what the figures came from. */
     public static final String HOW_SURE = "How sure this is";
 
+    /** For whatever tells of heat or light and knows no flux. */
+    public static final String ALWAYS = "Focused sunlight blinds and burns: cover the mirror whenever it is not in use;"
+            + " safety tells what it can burn, and how far away.";
+
     private static final String BLINDS = "Focused sunlight blinds and burns.";
+
+    /** The end of the table of {@link SkinTimes}, W/m². */
+    private static final double SURELY_BURNS = 12_000;
+
+    /** Skin hurts within seconds, W/m². */
+    private static final double HURTS_SOON = 5_000;
 
     private Cautions() {}
 
     /** The shortest caution there is, for a place where one line is seen all the time. */
     public static String oneLine(double fluxWattsPerSquareMetre) {
-        return BLINDS + " " + fire(fluxWattsPerSquareMetre / 1000);
+        return BLINDS + " " + fire(fluxWattsPerSquareMetre);
     }
 
     /** The cautions of {@link #sentences} as items that every answer has, see {@link Item.Caution#general}. */
@@ -56,48 +59,53 @@ public final class Cautions {
      * @param targetWord what the light falls on, "pan" or "disc"
      */
     public static List<String> sentences(double fluxWattsPerSquareMetre, String targetWord) {
-        double kilowatts = fluxWattsPerSquareMetre / 1000;
         List<String> out = new ArrayList<>();
         out.add(BLINDS + " Keep eyes, face and hands out of the beam, never look into the mirror "
                 + "or at a bright " + targetWord
                 + " without dark glasses, stand to the side, and keep children away.");
-        out.add(fire(kilowatts) + skin(kilowatts) + " Beside the " + targetWord
+        out.add(fire(fluxWattsPerSquareMetre) + skin(fluxWattsPerSquareMetre) + " Beside the " + targetWord
                 + " and when the dish is aimed or moved the light can be hotter than here.");
         out.add("Cover the mirror or turn it away from the sun whenever it is not in use. These figures are estimates: "
                 + "local fire rules and your own judgement come first.");
         return out;
     }
 
-    private static String fire(double kilowatts) {
-        String tinder = "dry leaves, dry grass and paper catch fire";
-        if (kilowatts > 150) {
-            return "Where the light is strongest, paper, dark cloth and thin plywood burst into flames within about"
-                    + " 2\u00a0seconds.";
-        }
-        if (kilowatts > 70) {
-            return "Where the light is strongest, " + tinder
-                    + " within about 2\u00a0seconds; wood chars within half a minute.";
-        }
-        if (kilowatts > 20) {
-            return "Where the light is strongest, " + tinder
-                    + " within about 10\u00a0seconds; wood chars within half a minute.";
-        }
-        if (kilowatts > 8) {
-            return "Where the light is strongest, " + tinder + " within about half a minute.";
-        }
-        if (kilowatts > 4.3) {
-            return "Wood left for long where the light is strongest can smoulder and catch fire.";
-        }
-        return "Even so, keep anything that burns out of the light.";
+    private static String fire(double flux) {
+        return Hazard.ofFire(flux).map(Cautions::fire).orElse("Even so, keep anything that burns out of the light.");
     }
 
-    private static String skin(double kilowatts) {
-        if (kilowatts > 12) {
+    private static String fire(Hazard hazard) {
+        return hazard == Hazard.SMOULDER
+                ? "Wood left for long where the light is strongest can smoulder and catch fire."
+                : "Where the light is strongest, " + does(hazard) + ".";
+    }
+
+    /** What a hazard is: "dry leaves, dry grass and paper catch fire within about half a minute". */
+    public static String does(Hazard hazard) {
+        String tinder = "dry leaves, dry grass and paper catch fire within about ";
+        String chars = "; wood chars within half a minute";
+        return switch (hazard) {
+            case DISCOMFORT -> "bare skin gets too hot within minutes";
+            case PAIN -> "bare skin hurts within half a minute";
+            case SMOULDER -> "wood left for long can smoulder and catch fire";
+            case TINDER -> tinder + "half a minute";
+            case CHAR -> tinder + "10\u00a0seconds" + chars;
+            case FLASH -> tinder + "2\u00a0seconds" + chars;
+            case BURST -> "paper, dark cloth and thin plywood burst into flames within about 2\u00a0seconds";
+        };
+    }
+
+    private static String skin(double flux) {
+        if (flux > SURELY_BURNS) {
             return " Skin burns within seconds.";
         }
-        if (kilowatts > 5) {
-            return " Skin hurts within some 13\u00a0seconds or less and then burns.";
+        if (flux > HURTS_SOON) {
+            return " Skin hurts within some "
+                    + FigureFormat.fixed(SkinTimes.pain(HURTS_SOON).orElseThrow(), 0)
+                    + "\u00a0seconds or less and then burns.";
         }
-        return kilowatts > 1.6 ? " Skin hurts within a minute or two and can burn after that." : "";
+        return flux > Hazard.DISCOMFORT.wattsPerSquareMetre()
+                ? " Skin hurts within a minute or two and can burn after that."
+                : "";
     }
 }

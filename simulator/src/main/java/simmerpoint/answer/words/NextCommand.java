@@ -21,6 +21,8 @@ public enum NextCommand {
     DESIGN("design", "which dish to build"),
     /** Building. */
     CUT("cut", "what to cut"),
+    /** What the light can burn. */
+    SAFETY("safety", "what it can burn, and how far away"),
     /** Logs. */
     TRIAL("trial", "how good a built one is");
 

@@ -21,7 +21,7 @@ final class FinishQuestion {
         Finish taken = CookingBuilder.pan(values).finish();
         return Optional.of("pan.finish: not given; " + taken.name() + " is assumed, which takes up "
                 + share(taken) + " of the light (" + BARE + ": "
-                + share(FinishCatalogue.find(BARE).orElseThrow()) + ")");
+                + share(FinishCatalogue.find(BARE).orElseThrow()) + "); say which it is");
     }
 
     private static String share(Finish finish) {

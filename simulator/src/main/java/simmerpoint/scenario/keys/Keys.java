@@ -17,7 +17,17 @@ public final class Keys {
             Map.of("dish.surface", "dish.surface.cut", "sun.shape", "sun.shape.kind", "sky", "sky.kind");
 
     /** Sections that may be left out although some of their keys have no default. */
-    public static final Set<String> OPTIONAL = Set.of("place", "when", "sky", "as-built");
+    public static final Set<String> OPTIONAL = Set.of(
+            "place",
+            "when",
+            "sky",
+            "as-built",
+            "look-at.bracket",
+            "look-at.arm",
+            "look-at.handle",
+            "look-at.wall",
+            "look-at.grass",
+            "look-at.bench");
 
     private static final List<Key> ALL = KeyTable.keys();
     private static final Map<String, Key> BY_PATH = byPath();

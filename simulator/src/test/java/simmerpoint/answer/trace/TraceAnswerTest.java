@@ -13,8 +13,10 @@ import simmerpoint.answer.words.Cautions;
 import simmerpoint.heat.HeatLevel;
 import simmerpoint.report.SampleResults;
 import simmerpoint.scenario.Scenario;
+import simmerpoint.scenario.checks.CheckedScenario;
 import simmerpoint.scenario.file.ExampleScenario;
 import simmerpoint.scenario.file.ScenarioReader;
+import simmerpoint.study.likely.LikelyStudy;
 import simmerpoint.study.trace.Progress;
 import simmerpoint.study.trace.TraceOptions;
 import simmerpoint.study.trace.TraceResult;
@@ -60,6 +62,24 @@ class TraceAnswerTest {
         assertTrue(result.useful().value() < 0, result.useful().toString());
         assertTrue(text(result).contains(" W more than it takes up at 70 °C, 50 °C above the air."), text(result));
         assertTrue(!text(result).contains("gas ring"), text(result));
+    }
+
+    /** Temperatures of the bottom have the range of such cookers; oil is told with its fire, where it gets hot enough to fry. */
+    @Test
+    void theBottomHasARangeAndOilItsFire() throws Exception {
+        String hot = bottom(ExampleScenario.text());
+        assertTrue(hot.matches("(?s).*\\d+ °C in the middle \\(\\d+ to \\d+ °C\\).*"), hot);
+        assertTrue(hot.contains("180 °C for deep frying after") && hot.contains("Hot oil burns"), hot);
+        String weak = bottom(ExampleScenario.text().replace("diameter: 1.20 m", "diameter: 0.60 m"));
+        assertTrue(weak.contains("too cool for deep frying") && !weak.contains("Hot oil burns"), weak);
+    }
+
+    private static String bottom(String file) throws Exception {
+        CheckedScenario read = ScenarioReader.parse("t", file, Path.of(""));
+        TraceOptions few = TraceOptions.defaults().withRays(1 << 12);
+        return text(TraceStudy.run(read.scenario(), few, Progress.NONE)
+                        .withLikely(LikelyStudy.run(read, 5, few, Progress.NONE)))
+                .replaceAll("\\s+", " ");
     }
 
     @Test

@@ -4,6 +4,10 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -40,5 +44,27 @@ class CautionsTest {
     void littleFluxIsNeverCalledSafe() {
         assertFalse(all(100).toLowerCase(java.util.Locale.ROOT).contains("safe"));
         assertFalse(all(100).contains("catch fire"));
+    }
+
+    /** By what every command printed when it was last frozen. */
+    @Test
+    void everyAnswerAboutLightOrHeatHasTheCaution() throws IOException {
+        List<String> commands = List.of("trace", "pan", "day", "aim", "compare", "budget", "design", "safety", "trial");
+        Path frozen = Path.of("src", "test", "resources", "simmerpoint", "frozen");
+        int asked = 0;
+        for (String line : Files.readAllLines(frozen.resolve("cases.txt"))) {
+            String[] parts = line.split("\\|");
+            if (parts.length == 3
+                    && commands.contains(parts[2].strip().split(" ")[0])
+                    && !parts[2].contains("--help")
+                    && parts[1].contains("txt")) {
+                String text = Files.readString(frozen.resolve("results").resolve(parts[0].strip() + ".txt"));
+                assertTrue(
+                        text.contains("exit code 2") || text.contains("blinds and burns"),
+                        parts[0] + " has no caution");
+                asked++;
+            }
+        }
+        assertTrue(asked > 40, asked + " answers");
     }
 }

@@ -13,6 +13,8 @@ import simmerpoint.report.CookerReport;
 import simmerpoint.report.CutFiles;
 import simmerpoint.report.ResultFiles;
 import simmerpoint.report.TextReport;
+import simmerpoint.safety.SafetyResult;
+import simmerpoint.safety.SafetyStudy;
 import simmerpoint.scenario.checks.CheckedScenario;
 import simmerpoint.study.aim.AimResult;
 import simmerpoint.study.trace.Progress;
@@ -127,7 +129,9 @@ final class ExportMenu extends TakeAwayMenu {
         export.write("Write a page", FileKind.PAGE, name.replaceFirst("\\.ya?ml$", ""), () -> {
             read.atOneMoment();
             CookerStudy all = CookerStudy.run(read, units, TraceOptions.defaults(), Progress.NONE);
-            return CookerReport.bytes(read, all, name, units);
+            TraceOptions many = TraceOptions.defaults().withRays(SafetyStudy.USUAL_RAYS);
+            SafetyResult safety = SafetyStudy.run(read, true, many, Progress.NONE);
+            return CookerReport.bytes(read, all, safety, name, units);
         });
     }
 }

@@ -38,12 +38,14 @@ final class ViewerWindow implements AutoCloseable {
     private final LiveResults live;
     private final PanelResults panels;
     private final ComparisonModel beside;
+    private final NotificationBar notice = new NotificationBar();
+    private final UncaughtFailures failures = new UncaughtFailures(Platform::runLater, notice::tell);
     private final ExecutorService background = Executors.newSingleThreadExecutor(work -> {
         Thread thread = new Thread(work, "files");
         thread.setDaemon(true);
+        thread.setUncaughtExceptionHandler(failures);
         return thread;
     });
-    private final NotificationBar notice = new NotificationBar();
     private final ViewSwitch views = new ViewSwitch();
     private final WindowLayout workbench = new WindowLayout();
     private final FileActions files;
@@ -58,6 +60,7 @@ final class ViewerWindow implements AutoCloseable {
             Dialogs dialogs,
             Arguments.Size size,
             TraceOptions asked) {
+        Thread.currentThread().setUncaughtExceptionHandler(failures);
         this.document = document;
         this.settings = settings;
         live = new LiveResults(asked, Platform::runLater);

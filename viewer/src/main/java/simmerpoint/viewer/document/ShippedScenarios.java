@@ -64,10 +64,19 @@ public final class ShippedScenarios {
     public static OpenedFile open(String name, Path folder) throws ScenarioException, IOException {
         String text = new String(bytes(name + ".yaml"), StandardCharsets.UTF_8);
         if (ShippedScenarios.class.getResource(path(name + ".obj")) != null) {
-            Files.createDirectories(folder);
-            Files.write(folder.resolve(name + ".obj"), bytes(name + ".obj"));
+            copy(name + ".obj", folder);
         }
         return OpenedFile.ofText(name + ".yaml", text, folder);
+    }
+
+    private static void copy(String file, Path folder) throws IOException {
+        byte[] bytes = bytes(file);
+        try {
+            Files.createDirectories(folder);
+            Files.write(folder.resolve(file), bytes);
+        } catch (IOException e) {
+            throw new IOException("The folder " + folder + " cannot be written.", e);
+        }
     }
 
     private static String path(String file) {

@@ -27,7 +27,13 @@ final class KeyLabels {
             Map.entry("aim.drift", "Drift: the sun has moved on"),
             Map.entry("mirror", "The mirror"),
             Map.entry("workmanship", "The workmanship"),
-            Map.entry("as-built", "The ribs as built"));
+            Map.entry("as-built", "The ribs as built"),
+            Map.entry("look-at.bracket", "A bracket of the stand"),
+            Map.entry("look-at.arm", "An arm that holds the pan"),
+            Map.entry("look-at.handle", "A handle"),
+            Map.entry("look-at.wall", "A wall, fence or tent"),
+            Map.entry("look-at.grass", "Grass or leaves on the ground"),
+            Map.entry("look-at.bench", "A bench or table"));
 
     private static final Map<String, String> MEANINGS = Map.ofEntries(
             Map.entry("dish.surface.spacing equal-width", "all rings equally wide"),

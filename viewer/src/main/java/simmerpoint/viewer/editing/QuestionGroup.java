@@ -22,6 +22,8 @@ enum QuestionGroup {
     SUN("In what sun and weather?", "sun place when sky air"),
     /** Levels of heat. */
     LEVELS("What is a simmer, what a boil?", "heat-levels"),
+    /** Named places in its light. */
+    THINGS("What stands in its light?", "look-at"),
     /** Sheets, ribs, stand. */
     BUILD("What is it cut from?", "build"),
     /** The title. */

@@ -36,6 +36,7 @@ public final class UnderstandView extends BorderPane implements AutoCloseable {
     private final PanelsPane panels;
     private final OnDemandStudy<LikelyResult> doubt;
     private final OnDemandStudy<AimResult> aim;
+    private final BurnPage burns;
 
     /** Of what is worked on; the pan is moved by {@code control}. */
     public UnderstandView(Workspace work, PullControl control) {
@@ -54,6 +55,7 @@ public final class UnderstandView extends BorderPane implements AutoCloseable {
                 PAUSE_MILLIS,
                 work.delivery(),
                 (read, progress) -> AimStudy.run(read.atOneMoment(), AimPlan.USUAL, work.asked(), progress));
+        burns = new BurnPage(work, PAUSE_MILLIS);
         tabs.with("spot", "The spot", "Where does the light land on the pan?", () -> new PanPane(work, control))
                 .with("panels", "The panels", "Which panels send their light to the pan?", () -> panels)
                 .with(
@@ -62,7 +64,8 @@ public final class UnderstandView extends BorderPane implements AutoCloseable {
                         "What becomes of the sunlight on the dish?",
                         () -> new LedgerPane(work))
                 .with("doubt", "How sure", "Where does the doubt come from?", this::doubt)
-                .with("aim", "Aiming", "How exactly must I aim, and how often?", this::aim);
+                .with("aim", "Aiming", "How exactly must I aim, and how often?", this::aim)
+                .with("burns", "What it burns", "What can it set alight or blind?", burns::pane);
         tabs.choose("spot");
         setCenter(tabs);
     }
@@ -106,5 +109,6 @@ public final class UnderstandView extends BorderPane implements AutoCloseable {
         panels.close();
         doubt.close();
         aim.close();
+        burns.close();
     }
 }

@@ -99,6 +99,22 @@ class ViewerWindowTest {
         });
     }
 
+    @Test
+    void whateverGoesWrongInsideIsToldAndTheDesignStays() {
+        CheckedScenario before =
+                FxThread.get(() -> window.document().readProperty().get());
+        // As JavaFX does with whatever leaves a handler; the toolkit of the tests would end its thread at a real one.
+        FxThread.run(() -> Thread.currentThread()
+                .getUncaughtExceptionHandler()
+                .uncaughtException(Thread.currentThread(), new IllegalStateException("on purpose")));
+        FxThread.until(
+                "a sentence",
+                () -> ((Label) window.scene().lookup("#notice-sentence"))
+                        .getText()
+                        .startsWith("Something went wrong inside the program (IllegalStateException)."));
+        assertEquals(before, FxThread.get(() -> window.document().readProperty().get()));
+    }
+
     private void awaitAnswer() {
         FxThread.until("the answer has settled", () -> {
             var state = window.live().stateProperty().get();

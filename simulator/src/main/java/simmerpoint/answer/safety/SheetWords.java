@@ -1,0 +1,74 @@
+package simmerpoint.answer.safety;
+
+import java.util.ArrayList;
+import java.util.List;
+import simmerpoint.answer.words.FigureFormat;
+import simmerpoint.quantities.OneLine;
+import simmerpoint.safety.SafetyResult;
+import simmerpoint.safety.risk.Hazard;
+import simmerpoint.safety.risk.SkinTimes;
+import simmerpoint.units.UnitSystem;
+
+/**
+ * What the sheet that stays with the cooker says, so that a class of children understands it; lengths in centimetres and inches.
+ *
+ * @param result what was found
+ */
+public record SheetWords(SafetyResult result) {
+    /** Heading of the sheet. */
+    public String title() {
+        String title = OneLine.of(result.scenario().title());
+        return title.isEmpty() ? "This mirror burns" : "This mirror burns: " + title;
+    }
+
+    /** What it is about. */
+    public String why() {
+        return "The mirror brings the sun together in one place, the focus, where the pan stands. The light there is up to "
+                + FigureFormat.fixed(Math.max(1, result.cautionFlux() / 1000), 0)
+                + " times as strong as the strongest sunshine. You cannot see it in the air.";
+    }
+
+    /** How far to stay away, a line each. */
+    public List<String> distances() {
+        List<String> lines = new ArrayList<>();
+        lines.add("You: " + both(result.people()) + ". Nearer than that your skin gets too hot.");
+        if (result.things() > 0) {
+            lines.add("Paper, leaves, dry grass, cloth, wood, plastic: " + both(result.things())
+                    + ". Nearer than that they can smoulder or burn.");
+        }
+        result.taken()
+                .farthest(Hazard.CHAR)
+                .ifPresent(near -> lines.add("Nearer than " + both(near.value() + 2 * near.standardError())
+                        + " dry leaves catch fire within 10 seconds and skin is burnt within "
+                        + FigureFormat.fixed(
+                                SkinTimes.soonestBurn(Hazard.CHAR.wattsPerSquareMetre())
+                                        .orElseThrow(),
+                                0)
+                        + "."));
+        lines.add("Between the mirror and the pan: never, with nothing.");
+        return lines;
+    }
+
+    private static String both(double metres) {
+        return ReachWords.away(metres, UnitSystem.METRIC) + " (" + ReachWords.away(metres, UnitSystem.INCH) + ")";
+    }
+
+    /** What to do. */
+    public List<String> rules() {
+        return List.of(
+                "1. Never look at the bright spot or into the mirror. Your eyes do not hurt, and are damaged all the same.",
+                "2. Cover the mirror first. Then put the pan on, move it, or take it off. Then uncover, from the side.",
+                "3. A grown-up stays beside it. Children and animals stay behind the line drawn on the ground.",
+                "4. Nobody in the beam? Nothing that burns behind the pan? Then uncover.",
+                "5. Finished: cover it, or lay it face down. A mirror left alone sets things on fire as the sun moves on.",
+                "6. Water and a lid or sand stand ready. Is there a fire ban, or much wind? Then it stays covered.",
+                "7. Skin burnt: cool it under running water for 20 minutes, and call for help. Sight blurred: see a doctor today.");
+    }
+
+    /** What it is not. */
+    public String estimate() {
+        return "An estimate by Simmerpoint for this mirror in sun of "
+                + FigureFormat.rounded(result.scenario().sun().beamWattsPerSquareMetre(), 3)
+                + "\u00a0W/m\u00b2, not a clearance. Local codes, fire rules and licensed practice come first.";
+    }
+}

@@ -1,0 +1,65 @@
+package simmerpoint.drawing.cooker;
+
+import simmerpoint.drawing.Box;
+import simmerpoint.drawing.FluxColours;
+import simmerpoint.drawing.Raster;
+import simmerpoint.drawing.Style;
+import simmerpoint.drawing.chart.Legend;
+import simmerpoint.safety.risk.Hazard;
+
+/**
+ * Colours of places by the worst that their light does: pale to dark as it gets worse, so that they read in grey and by the
+ * colour-blind. Each border between two of them is the contour of a threshold.
+ */
+final class HazardBands {
+    private static final double PALE = 0.97;
+    private static final double DARK = 0.12;
+    private static final double SAMPLE = 16;
+
+    private HazardBands() {}
+
+    /** 0xAARRGGBB for a flux, W/m²; nothing where no hazard is. */
+    static int argb(double flux) {
+        int worst = -1;
+        for (Hazard hazard : Hazard.values()) {
+            worst = flux >= hazard.wattsPerSquareMetre() ? hazard.ordinal() : worst;
+        }
+        return worst < 0 ? 0 : colour(worst);
+    }
+
+    private static int colour(int band) {
+        return FluxColours.argb(PALE + (DARK - PALE) * band / (Hazard.values().length - 1));
+    }
+
+    /** Which colour means what. */
+    static Legend legend() {
+        Legend legend = new Legend();
+        for (Hazard hazard : Hazard.values()) {
+            Raster colour = Raster.cells(1, 1, colour(hazard.ordinal()));
+            legend.with(
+                    SAMPLE,
+                    (canvas, x, y) -> {
+                        Box box = new Box(x, y - 10, SAMPLE, 11);
+                        canvas.image(colour, box);
+                        canvas.draw(Style.SWATCH, box);
+                    },
+                    words(hazard));
+        }
+        return legend;
+    }
+
+    private static String words(Hazard hazard) {
+        String does = switch (hazard) {
+            case DISCOMFORT -> "too hot for skin";
+            case PAIN -> "skin hurts in 30 s";
+            case SMOULDER -> "wood left for long smoulders";
+            case TINDER -> "dry leaves burn in 30 s";
+            case CHAR -> "leaves burn in 10 s, wood chars";
+            case FLASH -> "leaves burn in 2 s";
+            case BURST -> "plywood burns in 2 s";
+        };
+        double from = hazard.wattsPerSquareMetre() / 1000;
+        return (from == Math.rint(from) ? Integer.toString((int) from) : Double.toString(from)) + "\u00a0kW/m\u00b2: "
+                + does;
+    }
+}

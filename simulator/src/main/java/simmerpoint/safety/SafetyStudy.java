@@ -1,0 +1,87 @@
+package simmerpoint.safety;
+
+import java.util.List;
+import java.util.Optional;
+import simmerpoint.pan.Pan;
+import simmerpoint.safety.eyes.Glare;
+import simmerpoint.safety.field.FieldStudy;
+import simmerpoint.safety.field.YardBoxes;
+import simmerpoint.safety.field.YardLight;
+import simmerpoint.safety.kitchen.KitchenRisks;
+import simmerpoint.safety.parked.ParkedResult;
+import simmerpoint.safety.parked.ParkedStudy;
+import simmerpoint.safety.places.LookedAt;
+import simmerpoint.safety.places.LookedAtPlaces;
+import simmerpoint.scenario.Scenario;
+import simmerpoint.scenario.checks.CheckedScenario;
+import simmerpoint.study.trace.Progress;
+import simmerpoint.study.trace.ReplicateCaster;
+import simmerpoint.study.trace.TraceOptions;
+import simmerpoint.study.trace.TraceStudy;
+import simmerpoint.sun.Sunlight;
+
+/** Finds what one cooker can burn, light or blind. */
+public final class SafetyStudy {
+    /** Rays where nothing else is asked: the reach of light is then known to a per cent or two. */
+    public static final long USUAL_RAYS = 1L << 19;
+
+    /** Share of the work that the field is. */
+    private static final double FIELD = 0.5;
+
+    private SafetyStudy() {}
+
+    /** The strongest beam to expect near sea level, W/m²: common practice. */
+    public static final double STRONGEST_BEAM = 1000;
+
+    /** The same cooker in the strongest sun: what a sheet that stays with it must go by. */
+    public static CheckedScenario inStrongestSun(CheckedScenario read) {
+        Sunlight sun = read.scenario().sun();
+        double beam = Math.max(STRONGEST_BEAM, sun.beamWattsPerSquareMetre());
+        Scenario bright = read.scenario().withSun(new Sunlight(sun.elevationRadians(), beam, sun.shape()));
+        return new CheckedScenario(bright, read.values(), read.warnings(), read.timeless(), read.defaults());
+    }
+
+    /**
+     * The risks of a scenario, which is that of one moment.
+     *
+     * @param seasons whether the parked dish is followed on days of all seasons, not only on the scenario's own
+     * @throws simmerpoint.study.trace.ImpossibleSetupException if the pan would stand in the mirror
+     * @throws java.util.concurrent.CancellationException if {@code progress} says stop
+     */
+    public static SafetyResult run(CheckedScenario read, boolean seasons, TraceOptions options, Progress progress) {
+        long start = System.nanoTime();
+        Scenario scenario = read.scenario();
+        boolean pan = scenario.target() instanceof Pan;
+        List<YardLight> lights = FieldStudy.run(
+                scenario,
+                options,
+                YardBoxes.of(scenario),
+                pan ? List.of(true, false) : List.of(false),
+                (done, detail) -> progress.report(FIELD * done, detail));
+        double seconds = (System.nanoTime() - start) * 1e-9;
+        YardRisks standing = YardRisks.of(lights.get(0));
+        YardRisks taken = pan ? YardRisks.of(lights.get(1)) : standing;
+        TraceOptions few = options.withRays(Math.min(TraceOptions.DEFAULT_RAYS, options.rays()));
+        Optional<KitchenRisks> kitchen =
+                pan ? KitchenRisks.of(TraceStudy.run(scenario, few, Progress.NONE), lights.get(0)) : Optional.empty();
+        List<LookedAt> places =
+                LookedAtPlaces.of(read.values(), scenario, lights.get(0), lights.get(lights.size() - 1));
+        ParkedResult parked = ParkedStudy.run(
+                scenario,
+                places.stream().map(LookedAt::place).toList(),
+                seasons,
+                options,
+                (done, detail) -> progress.report(FIELD + (1 - FIELD) * done, detail));
+        long rays = (long) ReplicateCaster.REPLICATES << ReplicateCaster.bitsFor(options.rays());
+        return new SafetyResult(
+                scenario,
+                standing,
+                taken,
+                places,
+                parked,
+                Glare.of(scenario),
+                kitchen,
+                options.seed(),
+                new SafetyResult.RunInfo(rays, options.threads(), seconds));
+    }
+}

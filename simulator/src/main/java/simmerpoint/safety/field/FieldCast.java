@@ -1,0 +1,145 @@
+package simmerpoint.safety.field;
+
+import java.util.List;
+import java.util.OptionalDouble;
+import simmerpoint.geometry.Vec;
+import simmerpoint.pan.Pan;
+import simmerpoint.pan.Support;
+import simmerpoint.scenario.Scenario;
+import simmerpoint.setup.Setup;
+import simmerpoint.study.trace.ReplicateCaster;
+import simmerpoint.target.TargetIntersection;
+import simmerpoint.tracing.Blocking;
+import simmerpoint.tracing.ErrorSampler;
+import simmerpoint.tracing.LightBatch;
+import simmerpoint.tracing.ReflectedDirections;
+
+/**
+ * Follows the rays of traced batches through the yard: from the mirror to pan, grate, ground or far away, with up to
+ * {@value #BOUNCES} more reflections in the bowl, each with the mirror's reflectance and without new errors. With the pan in
+ * place it shades the mirror and stops light; without it, nothing does but the ground and the bowl. One instance per thread.
+ */
+final class FieldCast {
+    /** More reflections carry less than a thousandth of the light: the share of them falls by half or more each time. */
+    static final int BOUNCES = 4;
+
+    /** A block by panels of a mesh is found to this share of its path. */
+    private static final int HALVINGS = 16;
+
+    private static final double FAR = 1e3;
+
+    private final boolean panStands;
+    private final TargetIntersection pan;
+    private final Support.Cover support;
+    private final Bowl bowl;
+    private final FrameMap toDish;
+    private final FrameMap toTarget;
+    private final FrameMap toYard;
+    private final Blocking.Test blocking;
+    private final boolean panelsBlock;
+    private final ErrorSampler sampler;
+    private final double reflectedShare;
+    private final double perRay;
+    private final double[] p = new double[3];
+    private final double[] d = new double[3];
+    private final double[] s = new double[3];
+    private final double[] q = new double[3];
+    private final double[] e = new double[3];
+
+    FieldCast(Scenario scenario, ReplicateCaster casting, boolean panStands, int bits) {
+        Setup setup = casting.setup();
+        this.panStands = panStands && scenario.target() instanceof Pan;
+        pan = new TargetIntersection(scenario.target());
+        support = (scenario.target() instanceof Pan vessel ? vessel.support() : Support.NONE).cover();
+        bowl = new Bowl(scenario.dish());
+        toDish = new FrameMap(v -> setup.dish().fromParent(setup.target().toParent(v)));
+        toTarget = new FrameMap(v -> setup.target().fromParent(setup.dish().toParent(v)));
+        toYard = Yard.of(scenario).from(setup.dish());
+        blocking = casting.caster().blocking().test();
+        panelsBlock = casting.caster().blocking().possible();
+        sampler = new ErrorSampler(ReplicateCaster.batchSize(bits));
+        reflectedShare = scenario.built().mirror().reflectedShare();
+        perRay = Math.pow(2, -bits);
+    }
+
+    /** Adds a batch. */
+    void add(LightBatch light, List<FieldTally> tallies) {
+        ReflectedDirections directions = sampler.sample(light);
+        for (int i = 0; i < light.capacity; i++) {
+            if (light.panel[i] >= 0 && light.watts[i] > 0 && reached(light, i)) {
+                follow(light, directions, i, tallies);
+            }
+        }
+    }
+
+    /** Whether the sun reaches the mirror point. */
+    private boolean reached(LightBatch light, int i) {
+        toDish.point(light.px[i], light.py[i], light.pz[i], p);
+        toDish.direction(light.sx[i], light.sy[i], light.sz[i], s);
+        if (bowl.across(p, s) < FAR) {
+            return false;
+        }
+        return !panStands
+                || !(support.stops(light.px[i], light.py[i], light.pz[i], light.sx[i], light.sy[i], light.sz[i])
+                        || pan.distance(
+                                        new Vec(light.px[i], light.py[i], light.pz[i]),
+                                        new Vec(light.sx[i], light.sy[i], light.sz[i]))
+                                .isPresent());
+    }
+
+    private void follow(LightBatch light, ReflectedDirections directions, int i, List<FieldTally> tallies) {
+        double x = directions.dx[i];
+        double y = directions.dy[i];
+        double z = directions.dz[i];
+        double unit = 1 / Math.sqrt(x * x + y * y + z * z);
+        toDish.direction(x * unit, y * unit, z * unit, d);
+        double watts = light.watts[i] * reflectedShare * perRay;
+        double limit = panelsBlock ? free(light, i, x * unit, y * unit, z * unit) : Double.POSITIVE_INFINITY;
+        for (int bounce = 0; bounce <= BOUNCES; bounce++) {
+            double wall = bowl.across(p, d);
+            double end = Math.min(limit, panStands ? stopped() : Double.POSITIVE_INFINITY);
+            toYard.point(p[0], p[1], p[2], q);
+            toYard.direction(d[0], d[1], d[2], e);
+            for (FieldTally tally : tallies) {
+                tally.add(q, e, Math.min(end, wall), watts);
+            }
+            if (!(wall < end)) {
+                return;
+            }
+            for (int k = 0; k < 3; k++) {
+                p[k] += wall * d[k];
+            }
+            bowl.reflect(p, d);
+            watts *= reflectedShare;
+        }
+    }
+
+    /** Path to the pan or to what it stands on, m. */
+    private double stopped() {
+        toTarget.point(p[0], p[1], p[2], q);
+        toTarget.direction(d[0], d[1], d[2], e);
+        if (support.stops(q[0], q[1], q[2], e[0], e[1], e[2])) {
+            return -q[2] / e[2];
+        }
+        OptionalDouble hit = pan.distance(new Vec(q[0], q[1], q[2]), new Vec(e[0], e[1], e[2]));
+        return hit.orElse(Double.POSITIVE_INFINITY);
+    }
+
+    /** Path to the panel of a mesh that stops the ray, m. */
+    private double free(LightBatch light, int i, double x, double y, double z) {
+        if (!blocking.blocks(light, i, x, y, z, FAR)) {
+            return Double.POSITIVE_INFINITY;
+        }
+        double free = 0;
+        double blocked = FAR;
+        for (int k = 0; k < HALVINGS + 8; k++) {
+            double middle = (free + blocked) / 2;
+            if (blocking.blocks(light, i, x, y, z, middle)) {
+                blocked = middle;
+            } else {
+                free = middle;
+            }
+        }
+        return free;
+    }
+}

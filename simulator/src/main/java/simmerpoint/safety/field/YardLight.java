@@ -1,0 +1,109 @@
+package simmerpoint.safety.field;
+
+import java.util.List;
+import java.util.Optional;
+import simmerpoint.geometry.Vec;
+import simmerpoint.scenario.Scenario;
+
+/** All light in the yard of one cooker, reflected and direct, with the pan in place or taken away. Immutable. */
+public final class YardLight {
+    private static final double SURE = 2;
+
+    private final Scenario scenario;
+    private final boolean panStands;
+    private final List<LightField> fields;
+
+    /** Of fields from the finest to the coarsest. */
+    YardLight(Scenario scenario, boolean panStands, List<LightField> fields) {
+        this.scenario = scenario;
+        this.panStands = panStands;
+        this.fields = List.copyOf(fields);
+    }
+
+    /**
+     * The light on a small thing at a place, W/m².
+     *
+     * @param reflected most that one side of it gets from the mirrors, however it is turned; see {@link LightField.Light#most}
+     * @param reflectedLeast the side that gets most gets no less than this
+     * @param direct sunlight that reaches it, on a side that faces the sun
+     * @param standardError of {@code reflected}
+     */
+    public record Irradiance(double reflected, double reflectedLeast, double direct, double standardError) {
+        /** Light from the mirrors and from the sun together, as a thin thing takes it up through both sides: what sheets go by. */
+        public double together() {
+            return reflected + direct;
+        }
+    }
+
+    /** Tells of one place after the other. Not thread-safe. */
+    public final class Probe {
+        private final SunShadow shadow = new SunShadow(scenario, panStands);
+        private final double beam = scenario.sun().beamWattsPerSquareMetre();
+
+        /** The light at a place of the yard; only that of the sun beyond all boxes, and none inside of the pan. */
+        public Irradiance at(Vec place) {
+            if (shadow.inPan(place)) {
+                return new Irradiance(0, 0, 0, 0);
+            }
+            return with(reflected(place), place);
+        }
+
+        /** The same if it can come to {@code flux} W/m² at all; empty for weaker light, which is quicker to see. */
+        Optional<Irradiance> ifAtLeast(double flux, Vec place) {
+            LightField.Light light = reflected(place);
+            return light.most() + beam >= flux && !shadow.inPan(place)
+                    ? Optional.of(with(light, place))
+                    : Optional.empty();
+        }
+
+        private Irradiance with(LightField.Light light, Vec place) {
+            return new Irradiance(light.most(), light.least(), shadow.isLit(place) ? beam : 0, light.standardError());
+        }
+
+        private LightField.Light reflected(Vec place) {
+            for (LightField field : fields) {
+                if (field.box().holds(place)) {
+                    return field.at(place);
+                }
+            }
+            return LightField.Light.NONE;
+        }
+    }
+
+    /** The cooker. */
+    public Scenario scenario() {
+        return scenario;
+    }
+
+    /** Whether the pan is in place. */
+    public boolean panStands() {
+        return panStands;
+    }
+
+    /** The fields, the finest first. */
+    public List<LightField> fields() {
+        return fields;
+    }
+
+    /** Middle of the cell of most reflected light, less two standard errors, since the most of many cells is the noisiest. */
+    public Vec hottest() {
+        Vec best = Vec.ZERO;
+        double most = -1;
+        for (LightField field : fields) {
+            FieldBox box = field.box();
+            for (int k = 0; k < box.nz(); k++) {
+                for (int j = 0; j < box.ny(); j++) {
+                    for (int i = 0; i < box.nx(); i++) {
+                        LightField.Light light = field.cell(i, j, k);
+                        double here = light.most() - SURE * light.standardError();
+                        if (here > most) {
+                            most = here;
+                            best = box.middle(i, j, k);
+                        }
+                    }
+                }
+            }
+        }
+        return best;
+    }
+}
