@@ -15,6 +15,7 @@ import simmerpoint.report.SafetySheet;
 import simmerpoint.safety.SafetyResult;
 import simmerpoint.safety.SafetyStudy;
 import simmerpoint.safety.risk.Hazard;
+import simmerpoint.scenario.ScenarioException;
 import simmerpoint.scenario.checks.CheckedScenario;
 
 /** What it can burn, and how far away. */
@@ -57,10 +58,8 @@ final class SafetyCommand extends ScenarioCommand {
         CheckedScenario read = read();
         read.atOneMoment();
         tellOddities(read);
-        boolean seasons = !isBrief();
-        SafetyResult result = study(
-                name(), progress -> SafetyStudy.run(read, seasons, rays.options(SafetyStudy.USUAL_RAYS), progress));
-        outputs.write(ResultFiles.of(result, units), more(result), terminal);
+        SafetyResult result = found(read, !isBrief());
+        outputs.write(ResultFiles.of(result, units), sheet(read), terminal);
         say(
                 result,
                 (found, system) -> SafetyAnswer.brief(found, hazards, system),
@@ -74,7 +73,17 @@ final class SafetyCommand extends ScenarioCommand {
         return names;
     }
 
-    private Map<String, Supplier<byte[]>> more(SafetyResult result) {
-        return pdf == null ? Map.of() : Map.of(pdf, () -> SafetySheet.pdf(result, Paper.usual(units)));
+    private SafetyResult found(CheckedScenario read, boolean seasons) throws WrongUse, ScenarioException {
+        return study(
+                name(), progress -> SafetyStudy.run(read, seasons, rays.options(SafetyStudy.USUAL_RAYS), progress));
+    }
+
+    /** A sheet stays with the cooker, so it goes by the strongest sun, whatever the scenario's is. */
+    private Map<String, Supplier<byte[]>> sheet(CheckedScenario read) throws WrongUse, ScenarioException {
+        if (pdf == null) {
+            return Map.of();
+        }
+        SafetyResult bright = found(SafetyStudy.inStrongestSun(read), false);
+        return Map.of(pdf, () -> SafetySheet.pdf(bright, Paper.usual(units)));
     }
 }

@@ -18,6 +18,7 @@ import simmerpoint.study.trace.Progress;
 import simmerpoint.study.trace.ReplicateCaster;
 import simmerpoint.study.trace.TraceOptions;
 import simmerpoint.study.trace.TraceStudy;
+import simmerpoint.sun.Sunlight;
 
 /** Finds what one cooker can burn, light or blind. */
 public final class SafetyStudy {
@@ -28,6 +29,17 @@ public final class SafetyStudy {
     private static final double FIELD = 0.5;
 
     private SafetyStudy() {}
+
+    /** The strongest beam to expect near sea level, W/m²: common practice. */
+    public static final double STRONGEST_BEAM = 1000;
+
+    /** The same cooker in the strongest sun: what a sheet that stays with it must go by. */
+    public static CheckedScenario inStrongestSun(CheckedScenario read) {
+        Sunlight sun = read.scenario().sun();
+        double beam = Math.max(STRONGEST_BEAM, sun.beamWattsPerSquareMetre());
+        Scenario bright = read.scenario().withSun(new Sunlight(sun.elevationRadians(), beam, sun.shape()));
+        return new CheckedScenario(bright, read.values(), read.warnings(), read.timeless(), read.defaults());
+    }
 
     /**
      * The risks of a scenario, which is that of one moment.

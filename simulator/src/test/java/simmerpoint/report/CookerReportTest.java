@@ -87,6 +87,7 @@ class CookerReportTest {
                         "Where to put the pan",
                         "On 14 August 2026",
                         "How to aim",
+                        "What it can burn",
                         "What the flaws cost",
                         "What to cut",
                         "Take care",
@@ -156,7 +157,7 @@ class CookerReportTest {
 
     @Test
     void whoeverCannotSeeIsToldToo() {
-        assertEquals(11, all(tree, "figure").size());
+        assertEquals(12, all(tree, "figure").size());
         for (Element svg : all(tree, "svg")) {
             boolean told = !svg.getAttribute("aria-label").isEmpty()
                     && svg.getAttribute("role").equals("img");
@@ -240,8 +241,8 @@ class CookerReportTest {
     void cautionsAreGatheredAndTheFirstStandsByTheAnswer() {
         List<Element> sections = all(tree, "section");
         List<String> care =
-                all(sections.get(10), "p").stream().map(CookerReportTest::words).toList();
-        assertEquals(8, care.size());
+                all(sections.get(11), "p").stream().map(CookerReportTest::words).toList();
+        assertEquals(11, care.size());
         care.forEach(text -> assertTrue(text.startsWith("Caution: "), text));
         assertTrue(care.get(3).contains("cover the mirror first"));
         assertTrue(care.get(4).contains("Aim by the shadow of a stick"));
@@ -253,7 +254,7 @@ class CookerReportTest {
 
     @Test
     void theOriginOfTheFiguresIsToldAndHowToGetThemAgain() {
-        String text = words(all(tree, "section").get(12));
+        String text = words(all(tree, "section").get(13));
         assertTrue(text.contains("1 024 rays in 16 replicates, seed 1"), text);
         assertTrue(text.contains("Simmerpoint " + Version.text()), text);
         assertTrue(text.endsWith("simmerpoint report lake-hut-evening.yaml --rays 1024"), text);
@@ -273,7 +274,7 @@ class CookerReportTest {
         List<String> headings =
                 all(page, "h2").stream().map(CookerReportTest::words).toList();
         assertEquals("What the disc gets", headings.get(0));
-        assertEquals(10, headings.size());
+        assertEquals(11, headings.size());
         assertTrue(words(all(page, "svg").get(0)).contains(" in"), "lengths in inches");
         assertFalse(words(all(page, "svg").get(0)).contains(" cm"), "no lengths in centimetres");
         assertEquals("A solar cooker", words(all(page, "h1").get(0)));

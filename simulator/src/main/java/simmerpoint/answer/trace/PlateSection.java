@@ -87,8 +87,8 @@ record PlateSection(PlateResult plate, FigureFormat figures, TargetWords words) 
         String fry = heat().roughly(CookingOil.FRYING_CELSIUS);
         String start = "With oil " + figures.length(oil.depthMetres(), 2) + " deep instead ("
                 + heat().volume(1000 * oil.kilograms() / CookingOil.DENSITY) + ", a third of the pan, lid off) ";
-        String ends = "ends at about " + heat().roughly(oil.endCelsius().likely()) + " ("
-                + heat().roughly(oil.endCelsius()) + ")";
+        String ends = "ends at about " + heat().roughly(oil.endCelsius().likely())
+                + (plate.range().isPresent() ? " (" + heat().roughly(oil.endCelsius()) + ")" : "");
         if (oil.soonestSeconds().isEmpty()) {
             return start + "it " + ends + ", too cool for deep frying, which wants "
                     + heat().roughly(new LikelyRange(
