@@ -35,7 +35,10 @@ public record YardRisks(YardLight light, List<Reach> reaches, HotPlace hottest, 
 
     /** How far one hazard reaches. */
     public Reach reach(Hazard hazard) {
-        return reaches.get(hazard.ordinal());
+        return reaches.stream()
+                .filter(reach -> reach.hazard() == hazard)
+                .findFirst()
+                .orElseThrow();
     }
 
     /** The farthest from the focus that a hazard reaches, but for the light between dish and focus. */

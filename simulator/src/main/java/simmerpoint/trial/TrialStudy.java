@@ -147,8 +147,13 @@ public final class TrialStudy {
 
     /** The first heating log comes first, since its power is told. */
     private TrialFit fit(Map<TrialLog, FittedLog> useful, List<TrialLog> heating, Progress progress) {
-        List<FittedLog> ordered = new ArrayList<>(List.of(useful.get(heating.get(0))));
-        useful.values().stream().filter(log -> log != ordered.get(0)).forEach(ordered::add);
+        TrialLog first = heating.get(0);
+        List<FittedLog> ordered = new ArrayList<>(List.of(useful.get(first)));
+        useful.forEach((log, fitted) -> {
+            if (!log.equals(first)) {
+                ordered.add(fitted);
+            }
+        });
         return FlawStudy.run(ordered, options, progress);
     }
 }

@@ -55,7 +55,12 @@ public record CuttingStock(
      * @param width m
      * @param length m
      */
-    public record Size(double width, double length) {}
+    public record Size(double width, double length) {
+        /** The same lying the other way. */
+        Size transposed() {
+            return new Size(length, width);
+        }
+    }
 
     /**
      * A sheet material of some thickness.

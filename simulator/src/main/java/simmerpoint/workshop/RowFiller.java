@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.stream.Stream;
 import simmerpoint.geometry.Polygon;
 import simmerpoint.workshop.CuttingStock.Size;
@@ -21,7 +20,7 @@ final class RowFiller {
     private final List<Row> rows = new ArrayList<>();
     private final List<Double> filled = new ArrayList<>();
     private final RowGaps gaps = new RowGaps();
-    private final Map<Polygon, List<Polygon>> ways = new IdentityHashMap<>();
+    private final IdentityHashMap<Polygon, List<Polygon>> ways = new IdentityHashMap<>();
 
     RowFiller(Size size, double spacing) {
         this.size = size;

@@ -1,7 +1,6 @@
 package simmerpoint.workshop;
 
 import java.util.IdentityHashMap;
-import java.util.Map;
 import java.util.stream.DoubleStream;
 import simmerpoint.geometry.Point;
 import simmerpoint.geometry.Polygon;
@@ -11,7 +10,7 @@ import simmerpoint.geometry.Polygon;
  * corner of one of them.
  */
 final class RowGaps {
-    private final Map<Polygon, Map<Polygon, Double>> known = new IdentityHashMap<>();
+    private final IdentityHashMap<Polygon, IdentityHashMap<Polygon, Double>> known = new IdentityHashMap<>();
 
     /** The shift along x after which {@code next} touches {@code last} on its right; both lie at the origin, the same objects again and again. */
     double leastShift(Polygon last, Polygon next) {

@@ -85,7 +85,7 @@ public record SheetLayout(Size sheet, List<Sheet> sheets) {
         List<SheetLayout> ways = new ArrayList<>();
         for (List<Boolean> upright : List.of(List.of(false, true), List.of(true, false))) {
             ways.add(filled(pieces, size, spacing, sheetName, units, upright));
-            ways.add(filled(pieces, new Size(size.length(), size.width()), spacing, sheetName, units, upright)
+            ways.add(filled(pieces, size.transposed(), spacing, sheetName, units, upright)
                     .turned());
         }
         return ways.stream()
@@ -101,7 +101,7 @@ public record SheetLayout(Size sheet, List<Sheet> sheets) {
                                 p.piece(), p.outline().turned(Math.PI / 2).moved(sheet.length(), 0)))
                         .toList()))
                 .toList();
-        return new SheetLayout(new Size(sheet.length(), sheet.width()), turned);
+        return new SheetLayout(sheet.transposed(), turned);
     }
 
     private static SheetLayout filled(

@@ -30,7 +30,8 @@ public record ThroughRibs(RibShape rib, int count) {
 
     /** The sharper angle at which two cross: as near to a right one as the number of ribs allows, rad. */
     public double angle() {
-        return 2 * Math.PI / rib.count() * (rib.count() / 4);
+        int between = rib.count() / 4;
+        return 2 * Math.PI / rib.count() * between;
     }
 
     /** Width of the slots, m. */

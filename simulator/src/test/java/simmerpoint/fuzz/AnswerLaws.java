@@ -1,6 +1,7 @@
 package simmerpoint.fuzz;
 
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.regex.Pattern;
@@ -26,7 +27,7 @@ final class AnswerLaws {
     static void check(TraceResult result) {
         check(TraceAnswer.brief(result, UnitSystem.INCH));
         check(TraceAnswer.of(result, UnitSystem.METRIC));
-        ResultFiles.of(result, UnitSystem.METRIC).json().get();
+        assertTrue(ResultFiles.of(result, UnitSystem.METRIC).json().get().length > 0);
     }
 
     /** What to cut, unless a sentence says why not. */

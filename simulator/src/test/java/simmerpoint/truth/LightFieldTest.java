@@ -67,7 +67,9 @@ class LightFieldTest {
         double fluence = 0;
         Vec net = Vec.ZERO;
         for (int k = 0; k < FINE * FINE * FINE; k++) {
-            Vec step = new Vec(k % FINE + 0.5, k / FINE % FINE + 0.5, k / (FINE * FINE) + 0.5).times(0.04 / FINE);
+            int row = k / FINE % FINE;
+            int layer = k / (FINE * FINE);
+            Vec step = new Vec(k % FINE + 0.5, row + 0.5, layer + 0.5).times(0.04 / FINE);
             Vec from = yard.wellAimed(box.corner().plus(step)).minus(new Vec(0, 0, 0.5));
             double cos = Math.abs(from.z()) / from.length();
             double here = 680 * Math.pow(0.5 / from.z(), 2) * Math.pow(cos, 2) / Math.pow((1 + cos) / 2, 2);

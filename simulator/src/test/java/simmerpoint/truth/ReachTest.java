@@ -53,7 +53,10 @@ class ReachTest {
         List<Reach> reaches = ReachSearch.of(light(scene, false));
         for (Hazard hazard : new Hazard[] {Hazard.PAIN, Hazard.SMOULDER, Hazard.TINDER}) {
             double onAxis = 0.8 * Math.sqrt(0.85 * BEAM / (hazard.wattsPerSquareMetre() - BEAM));
-            Reach reach = reaches.get(hazard.ordinal());
+            Reach reach = reaches.stream()
+                    .filter(r -> r.hazard() == hazard)
+                    .findFirst()
+                    .orElseThrow();
             within(onAxis, onAxis / Math.pow(Math.cos(Math.toRadians(4)), 2), reach.of(Way.AXIS));
             double inside = rim / 2 - Math.toRadians(1.5);
             within(onAxis / Math.pow(Math.cos(inside), 2), onAxis / Math.pow(Math.cos(rim / 2), 2), reach.of(Way.RIM));

@@ -1,5 +1,6 @@
 package simmerpoint.drawing.cooker;
 
+import java.util.List;
 import simmerpoint.drawing.Box;
 import simmerpoint.drawing.FluxColours;
 import simmerpoint.drawing.Raster;
@@ -16,26 +17,28 @@ final class HazardBands {
     private static final double DARK = 0.12;
     private static final double SAMPLE = 16;
 
+    private static final List<Hazard> BANDS = List.of(Hazard.values());
+
     private HazardBands() {}
 
     /** 0xAARRGGBB for a flux, W/m²; nothing where no hazard is. */
     static int argb(double flux) {
-        int worst = -1;
-        for (Hazard hazard : Hazard.values()) {
-            worst = flux >= hazard.wattsPerSquareMetre() ? hazard.ordinal() : worst;
+        Hazard worst = null;
+        for (Hazard hazard : BANDS) {
+            worst = flux >= hazard.wattsPerSquareMetre() ? hazard : worst;
         }
-        return worst < 0 ? 0 : colour(worst);
+        return worst == null ? 0 : colour(worst);
     }
 
-    private static int colour(int band) {
-        return FluxColours.argb(PALE + (DARK - PALE) * band / (Hazard.values().length - 1));
+    private static int colour(Hazard hazard) {
+        return FluxColours.argb(PALE + (DARK - PALE) * BANDS.indexOf(hazard) / (BANDS.size() - 1));
     }
 
     /** Which colour means what. */
     static Legend legend() {
         Legend legend = new Legend();
-        for (Hazard hazard : Hazard.values()) {
-            Raster colour = Raster.cells(1, 1, colour(hazard.ordinal()));
+        for (Hazard hazard : BANDS) {
+            Raster colour = Raster.cells(1, 1, colour(hazard));
             legend.with(
                     SAMPLE,
                     (canvas, x, y) -> {

@@ -10,6 +10,7 @@ import java.util.stream.Stream;
  * Below the flux of the longest pulse the table says nothing. Wood chars from 10 cal/cm² on (section 7.38), above its
  * critical flux of 8.5 kW/m² (spruce board, a measured value); under it it can still smoulder, see {@link Hazard#SMOULDER}.
  */
+@SuppressWarnings("ImmutableEnumChecker") // Its curves are never written after they are made.
 public enum Stuff {
     /** Bare skin: time to a burn. */
     SKIN("skin"),

@@ -8,6 +8,7 @@ import java.util.function.DoubleUnaryOperator;
 import simmerpoint.scenario.keys.NearestWord;
 
 /** Columns that a log may have, each with its unit in its name. */
+@SuppressWarnings("ImmutableEnumChecker") // Its functions hold no state.
 enum LogColumn {
     /** Minutes from any beginning. */
     TIME_MIN("time_min", Quantity.TIME, x -> 60 * x),
