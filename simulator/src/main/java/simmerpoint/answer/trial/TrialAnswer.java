@@ -137,10 +137,6 @@ public final class TrialAnswer {
                 .build();
     }
 
-    private String degrees(double celsius) {
-        return FigureFormat.fixed(inch ? celsius * 1.8 + 32 : celsius, 1);
-    }
-
     private static Section conditions(PowerTest power) {
         return Section.headed("What the standard asks (from memory)")
                 .add(Columns.<TestCondition.Check>none()

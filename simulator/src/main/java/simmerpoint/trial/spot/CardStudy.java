@@ -119,7 +119,8 @@ public final class CardStudy {
         double[] likeliest = {0, 1, 1};
         double[][] all = new double[(FINE + 1) * (FINE + 1)][];
         for (int a = 0; a < all.length; a++) {
-            double rough = ROUGH[0] * Math.pow(ROUGH[ROUGH.length - 1] / ROUGH[0], a / (FINE + 1) / (double) FINE);
+            int step = a / (FINE + 1);
+            double rough = ROUGH[0] * Math.pow(ROUGH[ROUGH.length - 1] / ROUGH[0], step / (double) FINE);
             double longer = LONG[0] + (LONG[LONG.length - 1] - LONG[0]) * (a % (FINE + 1)) / FINE;
             double misfit = misfit(between(widths, rough, longer)) + prior(rough, longer);
             all[a] = new double[] {misfit, rough, longer};

@@ -32,15 +32,17 @@ public record SpotProfile(double x, double y, double halfRadius, double radius50
         double sx = 0;
         double sy = 0;
         for (int k = 0; k < values.length; k++) {
+            int row = k / columns;
             sum += values[k];
             sx += values[k] * (k % columns + 0.5);
-            sy += values[k] * (k / columns + 0.5);
+            sy += values[k] * (row + 0.5);
         }
         double mx = sx / sum;
         double my = sy / sum;
         double[] radius = new double[values.length];
         for (int k = 0; k < values.length; k++) {
-            radius[k] = Math.hypot(k % columns + 0.5 - mx, k / columns + 0.5 - my);
+            int row = k / columns;
+            radius[k] = Math.hypot(k % columns + 0.5 - mx, row + 0.5 - my);
         }
         double[] holds = holds(values, radius, sum);
         return new SpotProfile(
