@@ -111,7 +111,9 @@ class ReadmeAnswersTest {
         Path mine = Files.writeString(folder.resolve("mine.yaml"), ExampleScenario.text());
         String[] words = command.substring(PROGRAM.length()).strip().split(" +");
         for (int k = 0; k < words.length; k++) {
-            boolean written = k > 0 && List.of("--png", "--write").contains(words[k - 1]);
+            boolean written = k > 0
+                    && List.of("--png", "--pdf", "--sheet", "--as-built", "--write")
+                            .contains(words[k - 1]);
             words[k] = written
                     ? folder.resolve(words[k]).toString()
                     : words[k].replace("mine.yaml", mine.toString()).replaceFirst("^scenarios/", "../scenarios/");

@@ -21,8 +21,8 @@ import simmerpoint.units.UnitSystem;
 public final class CardAnswer {
     private static final double FAR = 2;
     private static final Item.Caution CAUTION = new Item.Caution(
-            "A card in the focus catches fire within seconds and blinds: damp card or a sheet of metal, dark glasses, from the side,"
-                    + " and cover most of the mirror while you draw.");
+            "Focused sunlight blinds and burns: a card in the focus catches fire within seconds. Take damp card or a sheet of"
+                    + " metal, wear dark glasses, look from the side, and cover most of the mirror while you draw.");
 
     private final CardResult result;
     private final FigureFormat figures;

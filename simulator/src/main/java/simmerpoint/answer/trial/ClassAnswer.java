@@ -53,7 +53,8 @@ public final class ClassAnswer {
                         + ", ± half of its 95\u00a0% interval: ranks whose intervals overlap may as well be the other way round."
                         + (result.cookers().stream().allMatch(ClassAnswer::isTold)
                                 ? ""
-                                : " A question mark: these logs cannot tell it from another flaw."));
+                                : " A question mark: these logs cannot tell it from another flaw."))
+                .add(TrialAnswer.CAUTION);
     }
 
     private String verdict() {

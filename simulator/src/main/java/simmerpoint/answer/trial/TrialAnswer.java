@@ -26,7 +26,7 @@ import simmerpoint.units.UnitSystem;
 
 /** How good a built cooker is and what is wrong with it. */
 public final class TrialAnswer {
-    private static final Item.Caution CAUTION = new Item.Caution(
+    static final Item.Caution CAUTION = new Item.Caution(
             "Focused sunlight blinds and burns: read the thermometer from the side, with dark glasses, and turn the dish away"
                     + " first.");
     private static final double MINUTE = 60;
@@ -38,13 +38,11 @@ public final class TrialAnswer {
     private final TrialResult result;
     private final TrialWords words;
     private final TrialFlawWords flaws;
-    private final boolean inch;
 
     private TrialAnswer(TrialResult result, UnitSystem units) {
         this.result = result;
         words = new TrialWords(result, units);
         flaws = new TrialFlawWords(new FigureFormat(units));
-        inch = units == UnitSystem.INCH;
     }
 
     /** In a dozen lines. */
