@@ -34,6 +34,10 @@ public final class FieldDrawing implements Drawing {
     private static final double ABOVE = 0.1;
     private static final double FOCUS = 0.02;
     private static final double LEFT = 16;
+
+    /** For the tripod's height, which is written left of its legs. */
+    private static final double LABEL = 52;
+
     private static final double TOP = 14;
     private static final double BELOW = 34;
     private static final double POINTS_PER_UNIT = 1;
@@ -81,7 +85,7 @@ public final class FieldDrawing implements Drawing {
 
     private double perMetre(double width) {
         double[] ends = ends();
-        return Math.min((width - 2 * LEFT) / (ends[1] - ends[0]), TALLEST / ends[2]);
+        return Math.min((width - 2 * LEFT - LABEL) / (ends[1] - ends[0]), TALLEST / ends[2]);
     }
 
     @Override
@@ -95,7 +99,7 @@ public final class FieldDrawing implements Drawing {
         double perMetre = perMetre(box.width());
         double spare = box.width() - 2 * LEFT - perMetre * (ends[1] - ends[0]);
         double ground = box.y() + TOP + ends[2] * perMetre;
-        SideFrame frame = new SideFrame(box.x() + LEFT + spare / 2, ground, ends[0], perMetre);
+        SideFrame frame = new SideFrame(box.x() + LEFT + Math.max(LABEL, spare / 2), ground, ends[0], perMetre);
         Box light =
                 new Box(frame.left(), ground - ends[2] * perMetre, (ends[1] - ends[0]) * perMetre, ends[2] * perMetre);
         canvas.image(raster(ends, light), light);
