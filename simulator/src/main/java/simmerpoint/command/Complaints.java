@@ -1,6 +1,7 @@
 package simmerpoint.command;
 
 import java.util.concurrent.CancellationException;
+import simmerpoint.input.InputFileException;
 import simmerpoint.quantities.OneLine;
 import simmerpoint.report.OutputException;
 import simmerpoint.scenario.ScenarioException;
@@ -35,7 +36,7 @@ final class Complaints {
         if (e instanceof ScenarioException wrong) {
             return about(e.getMessage() + more(wrong.problems().size() - 1), WRONG);
         }
-        if (e instanceof WrongUse) {
+        if (e instanceof WrongUse || e instanceof InputFileException) {
             return about(e.getMessage(), WRONG);
         }
         if (e instanceof OutputException) {

@@ -36,11 +36,11 @@ final class EachFile implements IExecutionStrategy {
             command.file = files.isEmpty() ? null : files.get(0);
             return command.call();
         }
-        command.checkSeveral();
+        command.outputs.checkSeveral(command.moreFiles());
         for (Path file : files) {
             refuseStandardInput(file);
-            command.read(file);
         }
+        command.readAhead();
         for (Path file : files) {
             command.file = file;
             if (!command.outputs.takesStandardOutput()) {

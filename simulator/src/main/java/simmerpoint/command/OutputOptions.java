@@ -40,10 +40,20 @@ final class OutputOptions {
         return json != null || csv != null || png != null;
     }
 
-    /** From now on there are several scenarios: JSON is one line for each, and nothing else is written. */
-    void checkSeveral() throws WrongUse {
-        if (csv != null || png != null) {
-            throw new WrongUse((csv != null ? "--csv" : "--png") + " holds one scenario; name one, or write --json.");
+    /**
+     * From now on there are several scenarios: JSON is one line for each, and nothing else is written.
+     *
+     * @param more further files: option and name, null if it is not wanted
+     */
+    void checkSeveral(Map<String, String> more) throws WrongUse {
+        Map<String, String> single = new LinkedHashMap<>();
+        single.put("--csv", csv);
+        single.put("--png", png);
+        single.putAll(more);
+        for (Map.Entry<String, String> each : single.entrySet()) {
+            if (each.getValue() != null) {
+                throw new WrongUse(each.getKey() + " holds one scenario; name one, or write --json.");
+            }
         }
         lines = new ByteArrayOutputStream();
     }
@@ -128,8 +138,7 @@ final class OutputOptions {
 
     /** The same with further files: name and what goes into it. */
     void write(ResultFiles files, Map<String, Supplier<byte[]>> more, Terminal terminal) throws OutputException {
-        Map<String, byte[]> moreBytes = new LinkedHashMap<>();
-        more.forEach((name, bytes) -> moreBytes.put(name, bytes.get()));
+        Map<String, byte[]> moreBytes = made(more);
         byte[] jsonBytes = json == null ? null : files.json().get();
         if (lines != null && jsonBytes != null) {
             line(jsonBytes, terminal);
@@ -140,7 +149,22 @@ final class OutputOptions {
         put(json, jsonBytes, terminal);
         put(csv, csvBytes, terminal);
         put(png, pngBytes, terminal);
-        for (Map.Entry<String, byte[]> each : moreBytes.entrySet()) {
+        putAll(moreBytes, terminal);
+    }
+
+    /** Writes further files where nothing else was found that could be written. */
+    void write(Map<String, Supplier<byte[]>> more, Terminal terminal) throws OutputException {
+        putAll(made(more), terminal);
+    }
+
+    private static Map<String, byte[]> made(Map<String, Supplier<byte[]>> files) {
+        Map<String, byte[]> made = new LinkedHashMap<>();
+        files.forEach((name, bytes) -> made.put(name, bytes.get()));
+        return made;
+    }
+
+    private void putAll(Map<String, byte[]> files, Terminal terminal) throws OutputException {
+        for (Map.Entry<String, byte[]> each : files.entrySet()) {
             put(each.getKey(), each.getValue(), terminal);
         }
     }

@@ -12,6 +12,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import simmerpoint.input.InputFileException;
 import simmerpoint.report.AtomicFile;
 import simmerpoint.report.CookerReport;
 import simmerpoint.safety.SafetyResult;
@@ -84,7 +85,7 @@ final class ReportCommand extends InputCommand {
     }
 
     /** What the logs say, if there are any. */
-    private Optional<TrialResult> trial(CheckedScenario read) throws WrongUse, ScenarioException {
+    private Optional<TrialResult> trial(CheckedScenario read) throws WrongUse, ScenarioException, InputFileException {
         if (logs.isEmpty()) {
             return Optional.empty();
         }

@@ -54,7 +54,7 @@ final class SafetyCommand extends ScenarioCommand {
 
     @Override
     public Integer call() throws Exception {
-        outputs.check(file, named());
+        outputs.check(file, moreFiles());
         CheckedScenario read = read();
         read.atOneMoment();
         tellOddities(read);
@@ -67,7 +67,8 @@ final class SafetyCommand extends ScenarioCommand {
         return 0;
     }
 
-    private Map<String, String> named() {
+    @Override
+    Map<String, String> moreFiles() {
         Map<String, String> names = new TreeMap<>();
         names.put("--pdf", pdf);
         return names;

@@ -2,7 +2,9 @@ package simmerpoint.command;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import picocli.CommandLine.Parameters;
 import simmerpoint.scenario.ScenarioException;
 import simmerpoint.scenario.checks.CheckedScenario;
@@ -17,6 +19,8 @@ abstract class ScenarioCommand extends StudyCommand {
                             + "after the other, in JSON one line for each.")
     private List<Path> files = new ArrayList<>();
 
+    private final Map<Path, CheckedScenario> ahead = new HashMap<>();
+
     /** The scenario that is answered now; null is the example. */
     Path file;
 
@@ -29,9 +33,16 @@ abstract class ScenarioCommand extends StudyCommand {
         return files;
     }
 
-    /** Refuses what cannot be done for several scenarios. */
-    void checkSeveral() throws WrongUse {
-        outputs.checkSeveral();
+    /** Further files that this command writes: option and name, null if it is not wanted. */
+    Map<String, String> moreFiles() {
+        return Map.of();
+    }
+
+    /** Reads every scenario before the first is answered, so that a bad one stops all. */
+    void readAhead() throws ScenarioException, WrongUse {
+        for (Path each : files) {
+            ahead.put(each, read(each));
+        }
     }
 
     /** What to call the scenario in complaints. */
@@ -40,6 +51,11 @@ abstract class ScenarioCommand extends StudyCommand {
     }
 
     CheckedScenario read() throws ScenarioException, WrongUse {
-        return read(file);
+        CheckedScenario known = ahead.get(file);
+        if (known == null) {
+            return read(file);
+        }
+        outputs.checkInputs();
+        return known;
     }
 }

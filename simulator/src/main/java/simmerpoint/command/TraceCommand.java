@@ -1,5 +1,6 @@
 package simmerpoint.command;
 
+import java.util.Map;
 import java.util.Optional;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -36,9 +37,8 @@ final class TraceCommand extends ScenarioCommand {
     }
 
     @Override
-    void checkSeveral() throws WrongUse {
-        super.checkSeveral();
-        warming.checkSeveral();
+    Map<String, String> moreFiles() {
+        return warming.named();
     }
 
     /** The trace, then what the doubts make of it, then when to aim again. */
@@ -55,8 +55,7 @@ final class TraceCommand extends ScenarioCommand {
 
     @Override
     public Integer call() throws Exception {
-        outputs.check(file);
-        warming.check(file);
+        outputs.check(file, moreFiles());
         CheckedScenario read = read();
         Scenario scenario = read.atOneMoment();
         if (warming.wanted() && scenario.cooking().isEmpty()) {
@@ -64,11 +63,11 @@ final class TraceCommand extends ScenarioCommand {
         }
         tellOddities(read);
         TraceResult result = study(name(), progress -> trace(read, progress));
-        outputs.write(ResultFiles.of(result, units), terminal);
         Optional<WarmingResult> curve = warming.wanted() ? WarmingResult.of(result) : Optional.empty();
-        if (curve.isPresent()) {
-            warming.write(curve.get(), units);
-        }
+        outputs.write(
+                ResultFiles.of(result, units),
+                curve.map(found -> warming.files(found, units)).orElse(Map.of()),
+                terminal);
         say(() -> {
             Answer answer = show.answer(result, units, TraceAnswer::brief, TraceAnswer::of);
             return curve.isPresent() && warming.printed() ? answer.with(WarmingSection.of(curve.get(), units)) : answer;

@@ -14,8 +14,6 @@ import picocli.CommandLine.Parameters;
 import simmerpoint.answer.trial.CardAnswer;
 import simmerpoint.answer.trial.ClassAnswer;
 import simmerpoint.answer.trial.TrialAnswer;
-import simmerpoint.input.InputFileException;
-import simmerpoint.report.AtomicFile;
 import simmerpoint.report.LessonFile;
 import simmerpoint.report.ResultFiles;
 import simmerpoint.scenario.ScenarioException;
@@ -87,19 +85,12 @@ final class TrialCommand extends StudyCommand {
 
     @Override
     public Integer call() throws Exception {
-        Map<String, String> named = new LinkedHashMap<>();
-        named.put("--as-built", asBuilt);
-        named.put("--sheet", sheet);
-        outputs.check(file, named);
+        outputs.check(file, named());
         CheckedScenario read = read(file);
         tellOddities(read);
         if (read.scenario().cooking().isEmpty()) {
             throw new WrongUse(ScenarioInput.name(file)
                     + ": a trial heats water in a pan, and the scenario has a bare disc (plane).");
-        }
-        if (sheet != null) {
-            AtomicFile.write(Path.of(sheet), LessonFile.pdf(read.scenario(), units));
-            tellBeside(sheet + " is written.");
         }
         if (card != null) {
             ofCard(read);
@@ -107,32 +98,46 @@ final class TrialCommand extends StudyCommand {
             ofClass(read, TrialLogs.ofClass(logs.get(0)));
         } else if (!logs.isEmpty()) {
             ofOne(read, TrialLogs.read(logs));
-        } else if (sheet == null) {
+        } else if (sheet != null) {
+            outputs.write(sheet(read), terminal);
+            sayWritten();
+        } else {
             throw new WrongUse("a log is missing; name one, a folder of them, or --sheet for a blank one");
         }
         return 0;
+    }
+
+    private Map<String, String> named() {
+        Map<String, String> named = new LinkedHashMap<>();
+        named.put("--as-built", asBuilt);
+        named.put("--sheet", sheet);
+        return named;
+    }
+
+    /** The sheet for a lesson, if it is wanted. */
+    private Map<String, Supplier<byte[]>> sheet(CheckedScenario read) {
+        Map<String, Supplier<byte[]>> files = new LinkedHashMap<>();
+        if (sheet != null) {
+            files.put(sheet, () -> LessonFile.pdf(read.scenario(), units));
+        }
+        return files;
     }
 
     private void ofCard(CheckedScenario read) throws Exception {
         if (!logs.isEmpty() || asBuilt != null) {
             throw new WrongUse("--card stands alone, without logs and --as-built.");
         }
-        List<CardReading> readings;
-        try {
-            readings = CardTable.read(card);
-        } catch (InputFileException e) {
-            throw new WrongUse(e.getMessage());
-        }
+        List<CardReading> readings = CardTable.read(card);
         CardResult result =
                 study(ScenarioInput.name(file), progress -> CardStudy.run(read, readings, rays.options(), progress));
-        outputs.write(ResultFiles.of(result, units), terminal);
+        outputs.write(ResultFiles.of(result, units), sheet(read), terminal);
         say(result, CardAnswer::brief, CardAnswer::of);
     }
 
     private void ofOne(CheckedScenario read, List<TrialLog> all) throws Exception {
         TrialResult result =
                 study(ScenarioInput.name(file), progress -> TrialStudy.run(read, all, rays.options(), progress));
-        outputs.write(ResultFiles.of(result, units), more(result), terminal);
+        outputs.write(ResultFiles.of(result, units), more(read, result), terminal);
         say(result, TrialAnswer::brief, TrialAnswer::of);
     }
 
@@ -142,18 +147,21 @@ final class TrialCommand extends StudyCommand {
         }
         ClassResult result =
                 study(ScenarioInput.name(file), progress -> ClassStudy.run(read, cookers, rays.options(), progress));
-        outputs.write(ResultFiles.of(result, units), terminal);
+        outputs.write(ResultFiles.of(result, units), sheet(read), terminal);
         say(result, ClassAnswer::brief, ClassAnswer::of);
     }
 
-    /** The further file and what goes into it. */
-    private Map<String, Supplier<byte[]>> more(TrialResult result) throws ScenarioException, WrongUse {
+    /** The further files and what goes into them. */
+    private Map<String, Supplier<byte[]>> more(CheckedScenario read, TrialResult result)
+            throws ScenarioException, WrongUse {
+        Map<String, Supplier<byte[]>> files = sheet(read);
         if (asBuilt == null) {
-            return Map.of();
+            return files;
         }
         String text = AsBuilt.text(result, rays.options())
                 .orElseThrow(() -> new WrongUse("--as-built: no log heats the water from well below the boil."));
         byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
-        return Map.of(asBuilt, () -> bytes);
+        files.put(asBuilt, () -> bytes);
+        return files;
     }
 }

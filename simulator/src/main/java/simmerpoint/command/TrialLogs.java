@@ -21,20 +21,16 @@ final class TrialLogs {
     private TrialLogs() {}
 
     /** Logs of one cooker. */
-    static List<TrialLog> read(List<Path> files) throws WrongUse {
+    static List<TrialLog> read(List<Path> files) throws InputFileException {
         List<TrialLog> read = new ArrayList<>();
         for (Path file : files) {
-            try {
-                read.add(LogReader.read(file));
-            } catch (InputFileException e) {
-                throw new WrongUse(e.getMessage());
-            }
+            read.add(LogReader.read(file));
         }
         return read;
     }
 
     /** Logs of a class: every CSV file of a folder is a cooker, and every folder in it that holds some. */
-    static Map<String, List<TrialLog>> ofClass(Path folder) throws WrongUse {
+    static Map<String, List<TrialLog>> ofClass(Path folder) throws WrongUse, InputFileException {
         Map<String, List<TrialLog>> cookers = new LinkedHashMap<>();
         for (Path entry : entries(folder)) {
             List<Path> files = Files.isDirectory(entry)

@@ -1,9 +1,9 @@
 package simmerpoint.command;
 
-import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.function.Supplier;
 import picocli.CommandLine.Option;
-import simmerpoint.report.AtomicFile;
-import simmerpoint.report.OutputException;
 import simmerpoint.report.ResultFiles;
 import simmerpoint.study.trace.WarmingResult;
 import simmerpoint.units.UnitSystem;
@@ -32,40 +32,24 @@ final class WarmingOptions {
         return rows || csv != null || png != null;
     }
 
-    /** Refuses files for several scenarios. */
-    void checkSeveral() throws WrongUse {
-        if (csv != null || png != null) {
-            throw new WrongUse((csv != null ? "--warming-csv" : "--warming-png") + " holds one scenario; name one.");
-        }
+    /** The files: option and name, null if it is not wanted. */
+    Map<String, String> named() {
+        Map<String, String> names = new LinkedHashMap<>();
+        names.put("--warming-csv", csv);
+        names.put("--warming-png", png);
+        return names;
     }
 
-    /** Refuses what could not be written, before any work is done for it. */
-    void check(Path scenarioFile) throws WrongUse {
-        Path scenario = ScenarioInput.onDisk(scenarioFile);
-        check("--warming-csv", csv, scenario);
-        check("--warming-png", png, scenario);
-        if (csv != null && png != null && OutputFile.same(Path.of(csv), Path.of(png))) {
-            throw new WrongUse("--warming-csv and --warming-png name one and the same file " + csv + ".");
-        }
-    }
-
-    private static void check(String option, String name, Path scenario) throws WrongUse {
-        if (OutputFile.STANDARD.equals(name)) {
-            throw new WrongUse(option + " needs the name of a file.");
-        }
-        if (name != null) {
-            OutputFile.check(option, OutputFile.named(option, name), scenario);
-        }
-    }
-
-    /** Writes the files that are wanted. */
-    void write(WarmingResult result, UnitSystem units) throws OutputException {
+    /** Name of each file that is wanted and what goes into it. */
+    Map<String, Supplier<byte[]>> files(WarmingResult result, UnitSystem units) {
         ResultFiles files = ResultFiles.of(result, units);
+        Map<String, Supplier<byte[]>> wanted = new LinkedHashMap<>();
         if (csv != null) {
-            AtomicFile.write(Path.of(csv), files.csv().get());
+            wanted.put(csv, files.csv());
         }
         if (png != null) {
-            AtomicFile.write(Path.of(png), files.png().get());
+            wanted.put(png, files.png());
         }
+        return wanted;
     }
 }

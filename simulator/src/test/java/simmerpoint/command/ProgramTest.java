@@ -99,6 +99,7 @@ class ProgramTest extends CommandRuns {
                 "trace - b.yaml | standard input (-) holds one scenario",
                 "trace a.yaml b.yaml --csv x.csv | --csv holds one scenario",
                 "trace a.yaml b.yaml --warming-png x.png | --warming-png holds one scenario",
+                "safety a.yaml b.yaml --pdf x.pdf | --pdf holds one scenario",
                 "check | a scenario file is missing",
                 "trace no-such-file.yaml | no-such-file.yaml",
                 "trace -x | there is no option -x",

@@ -68,4 +68,14 @@ class TrialCommandTest extends CommandRuns {
                         "--as-built",
                         folder.resolve("a").toString()));
     }
+
+    /** Nothing is written when something is wrong. */
+    @Test
+    void aBadLogLeavesNoSheet() throws IOException {
+        Path sheet = folder.resolve("sheet.pdf");
+        String log = write("bad.csv", "time_min,water_C\n0,20\n5,warm\n");
+        assertEquals(2, run("trial", GARDEN, log, "--sheet", sheet.toString()));
+        assertComplaint("bad.csv, line 3: water_C has 'warm'");
+        assertTrue(Files.notExists(sheet));
+    }
 }

@@ -23,6 +23,7 @@ class WarmingOptionsTest {
                 "trace", "--rays", "2k", "--warming", "--warming-csv", csv.toString(), "--warming-png", png.toString());
         assertEquals(0, run.code(), run.err());
         assertTrue(run.text().contains("How fast the water warms"), run.text());
+        assertTrue(run.text().contains("water.csv is written.") && run.text().contains("water.png is written."));
         List<String> lines = Files.readAllLines(csv);
         assertTrue(lines.contains("time_s,water_low_C,water_likely_C,water_high_C"), lines.toString());
         String[] start = lines.get(lines.indexOf("time_s,water_low_C,water_likely_C,water_high_C") + 1)
