@@ -5,10 +5,33 @@ import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 
 /** The text of a table that somebody wrote: a plain file of at most so many bytes, in UTF-8. */
 public final class TableText {
     private TableText() {}
+
+    /**
+     * A row of a table.
+     *
+     * @param line where it stands, counted from 1
+     * @param text without comment and white space around it, not empty
+     */
+    public record Row(int line, String text) {}
+
+    /** The rows of a file in which whatever follows a # is a comment. */
+    public static List<Row> rows(Path file, int mostMegabytes) throws InputFileException {
+        String[] lines = read(file, mostMegabytes).split("\r\n|\r|\n", -1);
+        List<Row> rows = new ArrayList<>();
+        for (int k = 0; k < lines.length; k++) {
+            String text = lines[k].replaceFirst("#.*", "").strip();
+            if (!text.isEmpty()) {
+                rows.add(new Row(k + 1, text));
+            }
+        }
+        return rows;
+    }
 
     /**
      * All of a file, without the mark that some programs put before a text.

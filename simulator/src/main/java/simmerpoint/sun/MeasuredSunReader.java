@@ -55,16 +55,11 @@ final class MeasuredSunReader {
     }
 
     MeasuredSun read() throws InputFileException {
-        String[] lines = TableText.read(file, MOST_MEGABYTES).split("\r\n|\r|\n", -1);
-        for (int i = 0; i < lines.length; i++) {
-            String line = lines[i].replaceFirst("#.*", "").strip();
-            if (line.isEmpty()) {
-                continue;
-            }
+        for (TableText.Row each : TableText.rows(file, MOST_MEGABYTES)) {
             if (unit != null) {
-                row(i + 1, line);
+                row(each.line(), each.text());
             } else {
-                header(i + 1, line);
+                header(each.line(), each.text());
             }
         }
         return sun();

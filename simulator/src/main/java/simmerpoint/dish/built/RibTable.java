@@ -38,13 +38,8 @@ public final class RibTable {
      */
     public static RibMeasurements read(Path file) throws InputFileException {
         RibTable table = new RibTable(file);
-        int number = 0;
-        for (String line : TableText.read(file, MOST_MEGABYTES).split("\r\n|\r|\n", -1)) {
-            number++;
-            String row = line.replaceFirst("#.*", "").strip();
-            if (!row.isEmpty()) {
-                table.take(number, row.split(",", -1));
-            }
+        for (TableText.Row row : TableText.rows(file, MOST_MEGABYTES)) {
+            table.take(row.line(), row.text().split(",", -1));
         }
         if (table.radii.size() < 2) {
             throw new InputFileException(file, "found " + table.radii.size() + " distances; 2 or more are allowed.");

@@ -3,7 +3,6 @@ package simmerpoint.trial.spot;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Iterator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -40,12 +39,8 @@ public final class CardTable {
     /** The readings in a file, the nearest to the dish first. */
     public static List<CardReading> read(Path file) throws InputFileException {
         CardTable table = new CardTable(file);
-        Iterator<String> lines = TableText.read(file, MOST_MEGABYTES).lines().iterator();
-        for (int line = 1; lines.hasNext(); line++) {
-            String row = lines.next().replaceFirst("#.*", "").strip();
-            if (!row.isEmpty()) {
-                table.take(line, row);
-            }
+        for (TableText.Row row : TableText.rows(file, MOST_MEGABYTES)) {
+            table.take(row.line(), row.text());
         }
         if (table.readings.isEmpty()) {
             throw new InputFileException(file, "no reading; " + HEAD);
