@@ -47,6 +47,11 @@ public record DishPlan(double diameterMetres, double focalLengthMetres, double h
         return new Parabola(focalLengthMetres);
     }
 
+    /** Angle at the focus between the axis and the rim, rad. */
+    public double rimAngle() {
+        return parabola().rimAngle(radiusMetres());
+    }
+
     /** Whether light can fall through: there is a hub, a gap, or the cut leaves part of the rim bare. */
     public boolean hasHoles() {
         return hubMetres > 0 || gapMetres > 0 || !cut.has(CutTrait.FULL_RIM);

@@ -22,7 +22,7 @@ public record Glare(
     /** Of a dish aimed at its sun. */
     public static Glare of(Scenario scenario) {
         double f = scenario.dish().focalLengthMetres();
-        double rim = 2 * Math.atan(scenario.dish().radiusMetres() / (2 * f));
+        double rim = scenario.dish().rimAngle();
         double suns = scenario.built().mirror().reflectedShare();
         double cornea = suns * scenario.sun().beamWattsPerSquareMetre() * WATTS_PER_CM2;
         double retina = RetinalMetric.retina(cornea, RetinalMetric.SUN);

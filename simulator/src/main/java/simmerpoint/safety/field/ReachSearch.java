@@ -51,7 +51,7 @@ public final class ReachSearch {
         axes = new Vec[] {
             yard.direction(new Vec(1, 0, 0)), yard.direction(new Vec(0, 1, 0)), yard.direction(new Vec(0, 0, 1))
         };
-        rim = 2 * Math.atan(light.scenario().dish().radiusMetres() / (2 * f));
+        rim = light.scenario().dish().rimAngle();
         farthest = farthest(light);
     }
 

@@ -51,7 +51,7 @@ public final class YardBoxes {
         double beam = scenario.sun().beamWattsPerSquareMetre();
         double f = scenario.dish().focalLengthMetres();
         double spare = Math.max(200, Hazard.DISCOMFORT.wattsPerSquareMetre() - beam);
-        double cos = Math.cos(Math.atan(scenario.dish().radiusMetres() / (2 * f)));
+        double cos = Math.cos(scenario.dish().rimAngle() / 2);
         // ζ = f √(ρ DNI/q)/cos²(ψ/2), from the paraboloid's geometry.
         return Math.max(LEAST_REACH, Math.min(LARGEST_REACH, ROOM * f * Math.sqrt(rho * beam / spare) / (cos * cos)));
     }
@@ -59,7 +59,7 @@ public final class YardBoxes {
     private static List<Vec> places(Scenario scenario, Yard yard) {
         double f = scenario.dish().focalLengthMetres();
         double radius = scenario.dish().radiusMetres();
-        double rim = 2 * Math.atan(radius / (2 * f));
+        double rim = scenario.dish().rimAngle();
         double reach = reach(scenario);
         List<Vec> places = new ArrayList<>();
         places.add(yard.place(new Vec(0, 0, 0)));
@@ -68,7 +68,8 @@ public final class YardBoxes {
             double phi = 2 * Math.PI * k / DIRECTIONS;
             double c = Math.cos(phi);
             double s = Math.sin(phi);
-            places.add(yard.place(new Vec(radius * c, radius * s, radius * radius / (4 * f))));
+            places.add(yard.place(
+                    new Vec(radius * c, radius * s, scenario.dish().parabola().height(radius))));
             double out = reach * Math.sin(rim);
             places.add(yard.place(new Vec(out * c, out * s, f + reach * Math.cos(rim))));
         }

@@ -154,7 +154,7 @@ public final class ParkedStudy {
 
     /** How far behind the plane of the rim the sun still reaches the mirror: by the slope of the far wall at the rim, rad. */
     private double rimSlope() {
-        return Math.atan(scenario.dish().radiusMetres() / (2 * scenario.dish().focalLengthMetres()));
+        return scenario.dish().rimAngle() / 2;
     }
 
     /** Ground frame: east, north, up. */
