@@ -1,6 +1,8 @@
 package simmerpoint.uncertainty;
 
 import org.apache.commons.math3.distribution.TDistribution;
+import org.apache.commons.math3.stat.StatUtils;
+import org.apache.commons.math3.stat.regression.SimpleRegression;
 
 /**
  * The straight line through points that fits best by least squares, y = a + b·x, all points alike (any textbook of statistics, for instance
@@ -24,33 +26,23 @@ public record StraightLine(
         double determination) {
     /** Through at least two points that do not all have the same x. */
     public static StraightLine through(double[] x, double[] y) {
-        int n = x.length;
-        double meanX = 0;
-        double meanY = 0;
-        for (int k = 0; k < n; k++) {
-            meanX += x[k] / n;
-            meanY += y[k] / n;
+        SimpleRegression fit = new SimpleRegression();
+        for (int k = 0; k < x.length; k++) {
+            fit.addData(x[k], y[k]);
         }
-        double xx = 0;
-        double xy = 0;
-        double yy = 0;
-        for (int k = 0; k < n; k++) {
-            xx += (x[k] - meanX) * (x[k] - meanX);
-            xy += (x[k] - meanX) * (y[k] - meanY);
-            yy += (y[k] - meanY) * (y[k] - meanY);
-        }
-        if (!(n >= 2 && xx > 0)) {
+        if (!(fit.getXSumSquares() > 0)) {
             throw new IllegalArgumentException("a line needs two points beside each other");
         }
-        double slope = xy / xx;
-        double rest = 0;
-        for (int k = 0; k < n; k++) {
-            double off = y[k] - meanY - slope * (x[k] - meanX);
-            rest += off * off;
-        }
-        double deviation = n > 2 ? Math.sqrt(rest / (n - 2)) : Double.NaN;
+        double deviation = x.length > 2 ? Math.sqrt(fit.getMeanSquareError()) : Double.NaN;
+        double determination = fit.getTotalSumSquares() > 0 ? Math.max(0, fit.getRSquare()) : 1;
         return new StraightLine(
-                n, meanY - slope * meanX, slope, deviation, meanX, xx, yy > 0 ? Math.max(0, 1 - rest / yy) : 1);
+                x.length,
+                fit.getIntercept(),
+                fit.getSlope(),
+                deviation,
+                StatUtils.mean(x),
+                fit.getXSumSquares(),
+                determination);
     }
 
     /** The line at a place. */
