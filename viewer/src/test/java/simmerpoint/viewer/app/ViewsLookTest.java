@@ -30,7 +30,7 @@ class ViewsLookTest {
             View.BUILD,
             List.of("cut", "mend", "search", "compare", "cost"),
             View.UNDERSTAND,
-            List.of("spot", "panels", "ledger", "doubt", "aim"));
+            List.of("spot", "panels", "ledger", "doubt", "aim", "burns"));
 
     private ViewerWindow window;
 
