@@ -101,8 +101,7 @@ class RiskTablesTest {
     void aHazardBeginsAboveItsThreshold(Hazard hazard) {
         double flux = hazard.wattsPerSquareMetre();
         assertEquals(Optional.of(hazard), Hazard.worst(Math.nextUp(flux)));
-        assertTrue(Hazard.worst(flux)
-                .filter(worst -> worst.compareTo(hazard) >= 0)
-                .isEmpty());
+        assertTrue(
+                Hazard.worst(flux).filter(worst -> worst.compareTo(hazard) >= 0).isEmpty());
     }
 }
