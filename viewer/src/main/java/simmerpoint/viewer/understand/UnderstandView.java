@@ -17,6 +17,7 @@ import simmerpoint.study.aim.AimStudy;
 import simmerpoint.study.likely.LikelyStudy;
 import simmerpoint.study.trace.LikelyResult;
 import simmerpoint.units.UnitSystem;
+import simmerpoint.viewer.light.LightChoice;
 import simmerpoint.viewer.live.OnDemandStudy;
 import simmerpoint.viewer.pan.PanPane;
 import simmerpoint.viewer.pan.PullControl;
@@ -38,8 +39,8 @@ public final class UnderstandView extends BorderPane implements AutoCloseable {
     private final OnDemandStudy<AimResult> aim;
     private final BurnPage burns;
 
-    /** Of what is worked on; the pan is moved by {@code control}. */
-    public UnderstandView(Workspace work, PullControl control) {
+    /** Of what is worked on; the pan is moved by {@code control}, and {@code light} says what is seen of the light. */
+    public UnderstandView(Workspace work, PullControl control, LightChoice light) {
         this.work = work;
         setId("understand-view");
         getStyleClass().add("understand-view");
@@ -55,7 +56,7 @@ public final class UnderstandView extends BorderPane implements AutoCloseable {
                 PAUSE_MILLIS,
                 work.delivery(),
                 (read, progress) -> AimStudy.run(read.atOneMoment(), AimPlan.USUAL, work.asked(), progress));
-        burns = new BurnPage(work, PAUSE_MILLIS);
+        burns = new BurnPage(work, light, PAUSE_MILLIS);
         tabs.with("spot", "The spot", "Where does the light land on the pan?", () -> new PanPane(work, control))
                 .with("panels", "The panels", "Which panels send their light to the pan?", () -> panels)
                 .with(
