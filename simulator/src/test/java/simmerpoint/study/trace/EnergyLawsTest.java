@@ -74,6 +74,7 @@ class EnergyLawsTest {
                 caught,
                 TRUE.directOnPan(),
                 absorbed,
-                TRUE.stopped());
+                TRUE.stopped(),
+                TRUE.covered());
     }
 }
