@@ -138,7 +138,10 @@ final class ReportChapters {
     static List<Item> cautions(FullStudy.Result result, SafetyResult safety) {
         TraceResult trace = result.trace();
         String noun = TargetWords.of(trace.scenario().target()).noun();
-        List<Item> items = new ArrayList<>(Cautions.items(Math.max(result.cautionFlux(), safety.cautionFlux()), noun));
+        List<Item> items = new ArrayList<>(
+                safety.cautionFlux() >= result.cautionFlux()
+                        ? Cautions.itemsAround(safety.cautionFlux(), noun)
+                        : Cautions.items(result.cautionFlux(), noun));
         if (result.pan().isPresent()) {
             items.add(PanAnswer.moving());
         }

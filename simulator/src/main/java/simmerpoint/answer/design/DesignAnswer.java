@@ -73,7 +73,7 @@ public final class DesignAnswer {
         String title = result.scenario().title();
         OptionalDouble flux = cautionFlux();
         return flux.isPresent()
-                ? ShortAnswer.of(title, out, flux.getAsDouble(), next)
+                ? ShortAnswer.of(title, out, flux.getAsDouble(), Cautions.at(target()), next)
                 : ShortAnswer.of(title, out, next);
     }
 

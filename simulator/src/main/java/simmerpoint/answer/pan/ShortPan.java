@@ -9,6 +9,7 @@ import simmerpoint.answer.Columns;
 import simmerpoint.answer.Item;
 import simmerpoint.answer.Section;
 import simmerpoint.answer.SectionBuilder;
+import simmerpoint.answer.words.Cautions;
 import simmerpoint.answer.words.FigureFormat;
 import simmerpoint.answer.words.HeatSentences;
 import simmerpoint.answer.words.LevelWords;
@@ -43,6 +44,7 @@ record ShortPan(PanResult result, FigureFormat figures, MoveWords lengths) {
                 result.base().scenario().title(),
                 out,
                 result.cautionFlux(),
+                Cautions.at("pan"),
                 NextCommand.line(NextCommand.AIM, NextCommand.BUDGET, NextCommand.CUT));
     }
 

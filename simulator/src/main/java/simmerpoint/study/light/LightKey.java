@@ -7,6 +7,7 @@ import java.util.stream.IntStream;
 import simmerpoint.dish.CutTrait;
 import simmerpoint.dish.DishPlan;
 import simmerpoint.dish.built.BuiltDish;
+import simmerpoint.dish.built.Mask;
 import simmerpoint.dish.mirror.Mirror;
 import simmerpoint.geometry.Vec;
 import simmerpoint.scenario.Scenario;
@@ -20,6 +21,7 @@ import simmerpoint.sun.SunShape;
  * the same key.
  *
  * @param dish its plan, with the slits that workmanship leaves
+ * @param mask what covers part of it
  * @param mirror its errors, with all shares of light taken out
  * @param sun its direction in the dish frame to 1e-12, its beam and its shape at equal shares of its light
  * @param jitter rad
@@ -27,7 +29,13 @@ import simmerpoint.sun.SunShape;
  * @param stood how everything stands, if panels may hide each other: that is judged in the target's frame; else empty
  */
 public record LightKey(
-        DishPlan dish, Mirror mirror, List<Double> sun, double jitter, Optional<Vec> pivot, Optional<Setup> stood) {
+        DishPlan dish,
+        Mask mask,
+        Mirror mirror,
+        List<Double> sun,
+        double jitter,
+        Optional<Vec> pivot,
+        Optional<Setup> stood) {
     private static final double SAME_DIRECTION = 1e12;
     private static final double SAME_PLACE = 1e9;
     private static final int SHAPE_POINTS = 32;
@@ -70,6 +78,7 @@ public record LightKey(
         Aim aim = scenario.aim();
         return new LightKey(
                 built.layout(),
+                built.mask(),
                 errors,
                 sun(scenario, scenario.setup()),
                 aim.jitterRadians(),

@@ -11,6 +11,7 @@ import simmerpoint.viewer.build.BuildView;
 import simmerpoint.viewer.comparison.ComparisonModel;
 import simmerpoint.viewer.cook.CookView;
 import simmerpoint.viewer.cook.TimePane;
+import simmerpoint.viewer.light.LightChoice;
 import simmerpoint.viewer.pan.PullControl;
 import simmerpoint.viewer.pan.RibbonPane;
 import simmerpoint.viewer.understand.LogsResult;
@@ -26,6 +27,7 @@ final class Views implements AutoCloseable {
     private final Consumer<LogsResult.Built> openBuilt;
     private final PullControl control;
     private final Map<View, Region> made = new EnumMap<>(View.class);
+    private final LightChoice light = new LightChoice();
     private final YardView yard;
     private final TimePane time;
     private Optional<BuildView> build = Optional.empty();
@@ -77,7 +79,7 @@ final class Views implements AutoCloseable {
     /** The view for whoever asks why. */
     UnderstandView understand() {
         if (understand.isEmpty()) {
-            understand = Optional.of(new UnderstandView(work, control, openBuilt));
+            understand = Optional.of(new UnderstandView(work, control, light, openBuilt));
         }
         return understand.get();
     }

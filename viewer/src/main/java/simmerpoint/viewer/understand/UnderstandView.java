@@ -19,6 +19,7 @@ import simmerpoint.study.aim.AimStudy;
 import simmerpoint.study.likely.LikelyStudy;
 import simmerpoint.study.trace.LikelyResult;
 import simmerpoint.units.UnitSystem;
+import simmerpoint.viewer.light.LightChoice;
 import simmerpoint.viewer.live.OnDemandStudy;
 import simmerpoint.viewer.pan.PanPane;
 import simmerpoint.viewer.pan.PullControl;
@@ -41,8 +42,15 @@ public final class UnderstandView extends BorderPane implements AutoCloseable {
     private final BurnPage burns;
     private final TrialPage trial;
 
-    /** Of what is worked on; the pan is moved by {@code control}, {@code openBuilt} opens the scenario of a cooker as built. */
-    public UnderstandView(Workspace work, PullControl control, Consumer<LogsResult.Built> openBuilt) {
+    /**
+     * Of what is worked on.
+     *
+     * @param work what that is
+     * @param control moves the pan
+     * @param light says what is seen of the light
+     * @param openBuilt opens the scenario of a cooker as built
+     */
+    public UnderstandView(Workspace work, PullControl control, LightChoice light, Consumer<LogsResult.Built> openBuilt) {
         this.work = work;
         setId("understand-view");
         getStyleClass().add("understand-view");
@@ -58,7 +66,7 @@ public final class UnderstandView extends BorderPane implements AutoCloseable {
                 PAUSE_MILLIS,
                 work.delivery(),
                 (read, progress) -> AimStudy.run(read.atOneMoment(), AimPlan.USUAL, work.asked(), progress));
-        burns = new BurnPage(work, PAUSE_MILLIS);
+        burns = new BurnPage(work, light, PAUSE_MILLIS);
         trial = new TrialPage(work, openBuilt, PAUSE_MILLIS);
         tabs.with("spot", "The spot", "Where does the light land on the pan?", () -> new PanPane(work, control))
                 .with("panels", "The panels", "Which panels send their light to the pan?", () -> panels)
