@@ -50,7 +50,8 @@ public final class UnderstandView extends BorderPane implements AutoCloseable {
      * @param light says what is seen of the light
      * @param openBuilt opens the scenario of a cooker as built
      */
-    public UnderstandView(Workspace work, PullControl control, LightChoice light, Consumer<LogsResult.Built> openBuilt) {
+    public UnderstandView(
+            Workspace work, PullControl control, LightChoice light, Consumer<LogsResult.Built> openBuilt) {
         this.work = work;
         setId("understand-view");
         getStyleClass().add("understand-view");
