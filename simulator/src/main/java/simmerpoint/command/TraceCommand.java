@@ -46,8 +46,8 @@ final class TraceCommand extends ScenarioCommand {
 
     /** The trace and when to aim again, and beside it what the doubts make of it. */
     private TraceResult trace(CheckedScenario read, Progress whole) {
-        Progress tracing = new PartialProgress(whole, 0, 0.6);
-        Progress aiming = new PartialProgress(whole, 0.6, 1);
+        Progress tracing = new PartialProgress(whole, 0, 0.5);
+        Progress aiming = new PartialProgress(whole, 0.5, 1);
         Scenario scenario = read.scenario();
         TraceOptions options = rays.options();
         try (SideWork<LikelyResult> likely = new SideWork<>(

@@ -114,8 +114,6 @@ public record ResultFiles(Supplier<byte[]> json, Supplier<byte[]> csv, Supplier<
     /** A document has hundreds of fields: it is laid out only for a file that is wanted. */
     private static <R> ResultFiles of(Supplier<Document<R>> document, R result, Supplier<Sheet> png) {
         return new ResultFiles(
-                () -> document.get().json(result),
-                () -> document.get().csv(result),
-                () -> PngFile.bytes(png.get()));
+                () -> document.get().json(result), () -> document.get().csv(result), () -> PngFile.bytes(png.get()));
     }
 }

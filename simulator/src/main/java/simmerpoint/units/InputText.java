@@ -30,7 +30,8 @@ public final class InputText {
 
     /** The text fit for a message: on one line, without control characters, cut after 60 characters. */
     public static String shown(String text) {
-        String plain = isPlain(text) ? text : UNPRINTABLE.matcher(normalised(text)).replaceAll("?");
+        String plain =
+                isPlain(text) ? text : UNPRINTABLE.matcher(normalised(text)).replaceAll("?");
         int length = plain.codePointCount(0, plain.length());
         return length <= LONGEST_SHOWN ? plain : plain.substring(0, plain.offsetByCodePoints(0, LONGEST_SHOWN)) + "…";
     }

@@ -10,8 +10,8 @@ import simmerpoint.heat.ThermalPan;
 import simmerpoint.heat.UndersidePlate;
 import simmerpoint.heat.losses.PanFace;
 import simmerpoint.pan.Pan;
-import simmerpoint.target.FluxMap;
 import simmerpoint.sampling.RootFinder;
+import simmerpoint.target.FluxMap;
 
 /**
  * Bottom and wall of one pan with something in it, under traced light. The sheet has one temperature through its thickness, that

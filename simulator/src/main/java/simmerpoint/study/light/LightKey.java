@@ -79,13 +79,13 @@ public final class LightKey {
                                 sun(scenario, scenario.setup()),
                                 DoubleStream.of(aim.jitterRadians()),
                                 aim.jitterRadians() > 0 ? numbers(pivot(aim, carried)) : DoubleStream.empty(),
-                                stood.map(setup -> Arrays.stream(setup.numbers())).orElse(DoubleStream.empty()))
+                                stood.map(setup -> Arrays.stream(setup.numbers()))
+                                        .orElse(DoubleStream.empty()))
                         .flatMapToDouble(part -> part));
     }
 
     private static DoubleStream dish(DishPlan dish) {
-        return DoubleStream.of(
-                dish.diameterMetres(), dish.focalLengthMetres(), dish.hubMetres(), dish.gapMetres());
+        return DoubleStream.of(dish.diameterMetres(), dish.focalLengthMetres(), dish.hubMetres(), dish.gapMetres());
     }
 
     /** Without the shares of light. */

@@ -9,8 +9,8 @@ import java.util.function.DoubleUnaryOperator;
 import simmerpoint.heat.AbsorbedLight;
 import simmerpoint.heat.HeatLevel;
 import simmerpoint.heat.balance.HeatLevelModel;
-import simmerpoint.uncertainty.LikelyRange;
 import simmerpoint.sampling.RootFinder;
+import simmerpoint.uncertainty.LikelyRange;
 
 /**
  * Finds where the heat level changes along a move: roots of the watts to spare at each level's border, on the smooth curve
