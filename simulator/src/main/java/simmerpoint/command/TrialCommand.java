@@ -24,6 +24,7 @@ import simmerpoint.trial.ClassStudy;
 import simmerpoint.trial.TrialResult;
 import simmerpoint.trial.TrialStudy;
 import simmerpoint.trial.log.TrialLog;
+import simmerpoint.trial.log.TrialLogs;
 import simmerpoint.trial.spot.CardReading;
 import simmerpoint.trial.spot.CardResult;
 import simmerpoint.trial.spot.CardStudy;
@@ -42,8 +43,9 @@ import simmerpoint.trial.spot.CardTable;
             "  0,18.4,24.1,905,780,0.6",
             "Only time (time_min, time_s, time_h or time_local as 11:05) and water (water_C or water_F) are needed; cells may be",
             "empty. irradiance is all sunlight on a plane that faces the sun. Comments behind # may set keys of the scenario for",
-            "one log (# stand.pull-back: 8 cm) or say that it had no sun (# sun: none). In the folder of a class a folder is one",
-            "cooker with several logs."
+            "one log: where the pan stood (# stand.pull-back: 8 cm), or that a mask hung over part of the mirror",
+            "(# dish.covered.part: lower; or rim or middle, then also # dish.covered.width: 20 cm). # sun: none says that it had",
+            "no sun. In the folder of a class a folder is one cooker with several logs."
         },
         sortOptions = false)
 final class TrialCommand extends StudyCommand {
@@ -55,7 +57,8 @@ final class TrialCommand extends StudyCommand {
             arity = "0..*",
             paramLabel = "LOG",
             description =
-                    "Logs of this cooker, with the pan in the same place or in others, heated or cooling without sun; or one "
+                    "Logs of this cooker, with the pan in the same place or in others, with masks over the mirror or without, "
+                            + "heated or cooling without sun; or one "
                             + "folder of a class, in which every log is another cooker.")
     private List<Path> logs = new ArrayList<>();
 

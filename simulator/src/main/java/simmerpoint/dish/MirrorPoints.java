@@ -8,6 +8,9 @@ public final class MirrorPoints {
     /** {@link #panel} of a place in the hub or in a gap; any number below 0 is one. */
     public static final int GAP = -1;
 
+    /** {@link #panel} of a place on a mirror that a mask covers; below every ~k. */
+    public static final int COVERED = Integer.MIN_VALUE;
+
     /** Place, m. */
     public final double[] x;
     /** Place, m. */
@@ -22,7 +25,7 @@ public final class MirrorPoints {
     public final double[] nz;
     /** Surface area that the place stands for, m², if one batch were the whole sample: divide by the sample's size. */
     public final double[] area;
-    /** Number of the panel k; in the hub or in a gap ~k, below 0, if panel k would cover the place, else {@link #GAP}. */
+    /** Number of the panel k; in the hub or in a gap ~k, below 0, if panel k would cover the place, else {@link #GAP}; under a mask {@link #COVERED}. */
     public final int[] panel;
 
     /** Room for {@code n} places. */

@@ -6,7 +6,7 @@ import simmerpoint.target.Ledger;
 final class LedgerQuantities {
     static final Fields<Ledger> FIELDS = Fields.<Ledger>none()
             .estimate("outline_power_W", "sunlight through the dish's outline", Ledger::outline)
-            .estimate("gap_power_W", "through hub and gaps", Ledger::gap)
+            .estimate("gap_power_W", "through hub and gaps, or on a mask", Ledger::gap)
             .estimate("incident_power_W", "towards the mirrors", Ledger::incident)
             .estimate("shaded_power_W", "kept off the mirrors by the pan", Ledger::shaded)
             .estimate("mirror_loss_power_W", "gone into the mirrors and their dust", Ledger::mirrorLoss)
@@ -19,7 +19,8 @@ final class LedgerQuantities {
             .estimate("caught_power_W", "caught by the pan or the bare disc", Ledger::caught)
             .estimate("direct_on_pan_power_W", "straight from the sun onto lid and wall", Ledger::directOnPan)
             .estimate("absorbed_power_W", "taken up by the pan; of a bare disc the same as caught", Ledger::absorbed)
-            .estimate("stopped_power_W", "part of missed: stopped by grate or arm under the pan", Ledger::stopped);
+            .estimate("stopped_power_W", "part of missed: stopped by grate or arm under the pan", Ledger::stopped)
+            .estimate("covered_power_W", "part of gap: on the mask over part of the mirror", Ledger::covered);
 
     private LedgerQuantities() {}
 }

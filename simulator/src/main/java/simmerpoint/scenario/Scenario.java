@@ -4,6 +4,7 @@ import java.util.Optional;
 import simmerpoint.dish.DishPlan;
 import simmerpoint.dish.built.BuildErrors;
 import simmerpoint.dish.built.BuiltDish;
+import simmerpoint.dish.built.Mask;
 import simmerpoint.dish.mirror.Mirror;
 import simmerpoint.pan.Pan;
 import simmerpoint.pan.Target;
@@ -27,6 +28,7 @@ import simmerpoint.sun.Sunlight;
  * @param site place, time and sky, if the file names them: elevation and beam of {@code sun} then come from them
  * @param heights of the mount and of a pan at which one can cook, above the ground
  * @param workmanship what the maker's tolerances do; {@code dish} and {@code mirror} are as planned, without them
+ * @param mask what covers part of the mirror
  */
 public record Scenario(
         String title,
@@ -39,7 +41,8 @@ public record Scenario(
         Optional<CookingSetup> cooking,
         Optional<SiteConditions> site,
         GroundHeights heights,
-        BuildErrors workmanship) {
+        BuildErrors workmanship,
+        Mask mask) {
     /** A scenario that is built exactly as planned. */
     public Scenario(
             String title,
@@ -52,7 +55,7 @@ public record Scenario(
             Optional<CookingSetup> cooking,
             Optional<SiteConditions> site,
             GroundHeights heights) {
-        this(title, dish, mirror, sun, aim, target, stand, cooking, site, heights, BuildErrors.NONE);
+        this(title, dish, mirror, sun, aim, target, stand, cooking, site, heights, BuildErrors.NONE, Mask.NONE);
     }
 
     /** A scenario that cooks as usual, if it has a pan, and no place or time. */
@@ -82,46 +85,51 @@ public record Scenario(
 
     /** The same with the target's middle elsewhere. */
     public Scenario withStand(Stand other) {
-        return new Scenario(title, dish, mirror, sun, aim, target, other, cooking, site, heights, workmanship);
+        return new Scenario(title, dish, mirror, sun, aim, target, other, cooking, site, heights, workmanship, mask);
     }
 
     /** The same in other light. */
     public Scenario withSun(Sunlight other) {
-        return new Scenario(title, dish, mirror, other, aim, target, stand, cooking, site, heights, workmanship);
+        return new Scenario(title, dish, mirror, other, aim, target, stand, cooking, site, heights, workmanship, mask);
     }
 
     /** The same with another dish. */
     public Scenario withDish(DishPlan other) {
-        return new Scenario(title, other, mirror, sun, aim, target, stand, cooking, site, heights, workmanship);
+        return new Scenario(title, other, mirror, sun, aim, target, stand, cooking, site, heights, workmanship, mask);
     }
 
     /** The same with another mirror. */
     public Scenario withMirror(Mirror other) {
-        return new Scenario(title, dish, other, sun, aim, target, stand, cooking, site, heights, workmanship);
+        return new Scenario(title, dish, other, sun, aim, target, stand, cooking, site, heights, workmanship, mask);
     }
 
     /** The same for another target; what is cooked in stays the same. */
     public Scenario withTarget(Target other) {
-        return new Scenario(title, dish, mirror, sun, aim, other, stand, cooking, site, heights, workmanship);
+        return new Scenario(title, dish, mirror, sun, aim, other, stand, cooking, site, heights, workmanship, mask);
     }
 
     /** The same, aimed otherwise. */
     public Scenario withAim(Aim other) {
-        return new Scenario(title, dish, mirror, sun, other, target, stand, cooking, site, heights, workmanship);
+        return new Scenario(title, dish, mirror, sun, other, target, stand, cooking, site, heights, workmanship, mask);
     }
 
     /** The same with another pan, water and weather. */
     public Scenario withCooking(Optional<CookingSetup> other) {
-        return new Scenario(title, dish, mirror, sun, aim, target, stand, other, site, heights, workmanship);
+        return new Scenario(title, dish, mirror, sun, aim, target, stand, other, site, heights, workmanship, mask);
     }
 
     /** The same, built more or less truly. */
     public Scenario withWorkmanship(BuildErrors other) {
-        return new Scenario(title, dish, mirror, sun, aim, target, stand, cooking, site, heights, other);
+        return new Scenario(title, dish, mirror, sun, aim, target, stand, cooking, site, heights, other, mask);
+    }
+
+    /** The same with part of the mirror covered. */
+    public Scenario withMask(Mask other) {
+        return new Scenario(title, dish, mirror, sun, aim, target, stand, cooking, site, heights, workmanship, other);
     }
 
     /** The dish with its mirror as this maker builds it: what light is cast on. */
     public BuiltDish built() {
-        return workmanship.build(dish, mirror);
+        return workmanship.build(dish, mirror).covered(mask);
     }
 }

@@ -7,7 +7,7 @@ import simmerpoint.sampling.Estimate;
  * loss + scattered + reflected; reflected = missed + caught; caught = underside + wall + lid.
  *
  * @param outline through the dish's outline
- * @param gap through hub and gaps
+ * @param gap through hub and gaps, or on a mask
  * @param incident towards the mirrors
  * @param shaded blocked by the pan, or what it stands on, before it reaches the mirrors
  * @param mirrorLoss absorbed by the mirrors and their dust
@@ -22,6 +22,7 @@ import simmerpoint.sampling.Estimate;
  * @param absorbed caught and direct light absorbed by the pan, less at grazing incidence; for a bare disc the same as
  *     caught
  * @param stopped part of missed: kept off by what the pan stands on
+ * @param covered part of gap: on the mask over part of the mirror
  */
 public record Ledger(
         Estimate outline,
@@ -38,4 +39,5 @@ public record Ledger(
         Estimate caught,
         Estimate directOnPan,
         Estimate absorbed,
-        Estimate stopped) {}
+        Estimate stopped,
+        Estimate covered) {}

@@ -2,6 +2,7 @@ package simmerpoint.target;
 
 import java.util.Arrays;
 import java.util.Optional;
+import simmerpoint.dish.MirrorPoints;
 import simmerpoint.geometry.Vec;
 import simmerpoint.pan.Pan;
 import simmerpoint.pan.Support;
@@ -103,6 +104,7 @@ public final class LightCatcher {
     /** Counts the light up to its reflection; fills {@link #reflectedWatts}. */
     private void countMirrors(LightBatch light) {
         double gap = 0;
+        double covered = 0;
         double incident = 0;
         double shaded = 0;
         double unshaded = 0;
@@ -111,6 +113,7 @@ public final class LightCatcher {
             reflectedWatts[i] = 0;
             if (light.panel[i] < 0) {
                 gap += watts;
+                covered += light.panel[i] == MirrorPoints.COVERED ? watts : 0;
                 continue;
             }
             incident += watts;
@@ -122,6 +125,7 @@ public final class LightCatcher {
             reflectedWatts[i] = watts * reflectedShare;
         }
         tally.gap += gap;
+        tally.covered += covered;
         tally.incident += incident;
         tally.shaded += shaded;
         tally.unshaded += unshaded;

@@ -76,10 +76,11 @@ public final class StoredRayCatcher {
         support = (target instanceof Pan pan ? pan.support() : Support.NONE).cover();
     }
 
-    /** Adds the light of {@code rays} rays through hub and gaps, W; the rays that met a mirror follow by {@link #add}. */
-    public void addGap(long rays, double gapWatts) {
+    /** Adds the light of {@code rays} rays through hub and gaps, and that of it on a mask, W; the rays that met a mirror follow by {@link #add}. */
+    public void addGap(long rays, double gapWatts, double coveredWatts) {
         tally.rays += rays;
         tally.gap += gapWatts;
+        tally.covered += coveredWatts;
     }
 
     /**

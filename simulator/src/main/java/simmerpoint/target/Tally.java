@@ -11,6 +11,9 @@ final class Tally {
     private final boolean maps;
     long rays;
     double gap;
+    /** Part of {@link #gap}: on a mask over mirrors. */
+    double covered;
+
     double incident;
     double shaded;
     double unshaded;

@@ -81,7 +81,8 @@ public final class TallyStatistics {
                 caught,
                 Estimate.exact(directWatts),
                 new Estimate(absorbedShare * (caught.value() + directWatts), absorbedShare * caught.standardError()),
-                mean(t -> t.stopped));
+                mean(t -> t.stopped),
+                mean(t -> t.covered));
     }
 
     /** Ratio of two sums over all replicates, with its jackknife error; 0 where the lower sum is 0. */

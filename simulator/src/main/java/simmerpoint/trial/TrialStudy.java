@@ -132,7 +132,7 @@ public final class TrialStudy {
         Scenario scenario =
                 (heating.isEmpty() ? read : useful.get(heating.get(0)).scenario()).scenario();
         CookingSetup kitchen = scenario.cooking().orElseThrow();
-        double aperture = scenario.dish().surface(scenario.setup().sunInDish()).apertureArea();
+        double aperture = scenario.built().surface(scenario.setup().sunInDish()).apertureArea();
         return HeatedPan.of(kitchen, aperture);
     }
 

@@ -212,6 +212,7 @@ public final class SampleResults {
                 estimate(caught),
                 Estimate.exact(direct),
                 estimate(absorbed),
+                Estimate.exact(0),
                 Estimate.exact(0));
         CaughtByFace faces = new CaughtByFace(underside, 0.99, new double[] {wall}, new double[] {0.9 * wall}, 0, 1);
         return new TraceResult(

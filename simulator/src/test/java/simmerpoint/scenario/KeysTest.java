@@ -45,6 +45,7 @@ class KeysTest {
                         "dish.surface.tile",
                         "dish.surface.file",
                         "dish.surface.unit",
+                        "dish.covered.width",
                         "as-built.ribs",
                         "sun.shape.file",
                         "place.latitude",
@@ -76,6 +77,7 @@ class KeysTest {
         List.of("equal-width", "equal-depth-step", "equal-length")
                 .forEach(spacing -> assertTrue(text.contains(spacing), spacing));
         Keys.get("sun.shape.kind").words().forEach(kind -> assertTrue(text.contains("kind: " + kind), kind));
+        Keys.get("dish.covered.part").words().forEach(part -> assertTrue(text.contains(part), part));
         Keys.get("sky.kind").words().forEach(kind -> assertTrue(text.contains("kind: " + kind), kind));
         Keys.find("sky.setting").orElseThrow().words().forEach(word -> assertTrue(text.contains(word), word));
         Keys.find("pan.material").orElseThrow().words().forEach(word -> assertTrue(text.contains(word), word));

@@ -98,6 +98,44 @@ class TrialStudyTest {
         assertTrue(fit.next().isPresent());
     }
 
+    /** A log for each mask, each with its own chance. */
+    private List<TrialLog> masked(CheckedScenario truth, String... masks) throws Exception {
+        List<TrialLog> logs = new ArrayList<>();
+        for (int k = 0; k < masks.length; k++) {
+            String[] mask = masks[k].split(" ", 2);
+            CheckedScenario there = mask[0].equals("none")
+                    ? truth
+                    : SimulatedLog.with(truth, "dish.covered.part", mask[0], "dish.covered.width", mask[1]);
+            String csv = SimulatedLog.of(there.scenario(), 60 + k).minutes(50).csv();
+            logs.add(log(
+                    mask[0].equals("none")
+                            ? csv
+                            : "# dish.covered.part: " + mask[0] + "\n# dish.covered.width: " + mask[1] + "\n" + csv));
+        }
+        return logs;
+    }
+
+    /** Light from the rim comes in flatter and misses first, so two masks tell a pan out of place from a dull mirror; one log does not. */
+    @Test
+    void twoMasksTellMoreThanOneLog() throws Exception {
+        CheckedScenario truth = SimulatedLog.with(read, "stand.pull-back", "9 cm");
+        TrialFit one = run(masked(truth, "none")).fit().orElseThrow();
+        TrialFit two = run(masked(truth, "rim 22 cm", "middle 76 cm")).fit().orElseThrow();
+        assertFalse(one.rivals().isEmpty(), () -> one.flaws().toString());
+        assertTrue(two.rivals().isEmpty(), () -> two.flaws().toString());
+        assertEquals(TrialFlaw.PAN_PLACE, two.likeliest().orElseThrow().flaw());
+        assertEquals(0.09, two.likeliest().orElseThrow().size(), 0.02);
+        assertTrue(probability(two, TrialFlaw.PAN_PLACE) > probability(one, TrialFlaw.PAN_PLACE) + 0.2);
+    }
+
+    private static double probability(TrialFit fit, TrialFlaw flaw) {
+        return fit.flaws().stream()
+                .filter(f -> f.flaw() == flaw)
+                .findFirst()
+                .orElseThrow()
+                .probability();
+    }
+
     @Test
     void aDullMirrorIsTold() throws Exception {
         TrialFit fit = run(threeLogs(SimulatedLog.with(read, "mirror.reflectance", "0.6")))

@@ -8,6 +8,7 @@ import java.util.stream.Collectors;
 import simmerpoint.answer.Answer;
 import simmerpoint.answer.Section;
 import simmerpoint.answer.SectionBuilder;
+import simmerpoint.answer.words.DishWords;
 import simmerpoint.answer.words.FigureFormat;
 import simmerpoint.answer.words.NextCommand;
 import simmerpoint.answer.words.ShortAnswer;
@@ -112,7 +113,8 @@ public final class ScenarioAnswer {
 
     private String dish() {
         DishPlan dish = scenario.dish();
-        return size() + ", hub " + figures.length(dish.hubMetres()) + ", gaps " + figures.length(dish.gapMetres());
+        return size() + ", hub " + figures.length(dish.hubMetres()) + ", gaps " + figures.length(dish.gapMetres())
+                + (scenario.mask().isThere() ? "; covered: " + DishWords.masked(scenario.mask(), figures) : "");
     }
 
     private String size() {

@@ -26,25 +26,25 @@ record LargestLoss(Estimate watts, Estimate outline, String words) {
         Estimate all = ledger.outline();
         return List.of(
                         new LargestLoss(
-                                ledger.gap(),
+                                less(ledger.gap(), ledger.covered()),
                                 all,
                                 DishWords.bareLoss(result.scenario().dish())),
+                        new LargestLoss(ledger.covered(), all, "falls on the mask over part of the mirror"),
                         new LargestLoss(
                                 ledger.shaded(), all, "is kept off the mirrors by the " + noun + "\u2019s own shadow"),
                         new LargestLoss(ledger.mirrorLoss(), all, "is absorbed by the mirrors and the dust on them"),
                         new LargestLoss(ledger.scattered(), all, "is scattered by the mirrors to all sides"),
                         new LargestLoss(ledger.stopped(), all, "is stopped by the grate or arm under the " + noun),
-                        new LargestLoss(past(ledger), all, "is reflected but goes past the " + noun))
+                        new LargestLoss(
+                                less(ledger.missed(), ledger.stopped()), all, "is reflected but goes past the " + noun))
                 .stream()
                 .max(Comparator.comparingDouble(loss -> loss.watts().value()))
                 .orElseThrow();
     }
 
-    /** Missed, but for what grate and arm stop; where they stop nothing, its error is that of all missed light. */
-    private static Estimate past(Ledger ledger) {
-        return new Estimate(
-                ledger.missed().value() - ledger.stopped().value(),
-                ledger.missed().standardError());
+    /** A loss but for a part that has a name of its own; its error is that of the whole. */
+    private static Estimate less(Estimate whole, Estimate part) {
+        return new Estimate(whole.value() - part.value(), whole.standardError());
     }
 
     /** A whole sentence, with the light it is part of. */

@@ -36,7 +36,10 @@ public record LedgerSection(TraceResult result, FigureFormat figures, TargetWord
         SectionBuilder out = Section.headed("Where the sunlight goes");
         Ledger ledger = result.ledger();
         out.add(bar(0, "sunlight on the outline", ledger.outline()));
-        out.add(bar(1, DishWords.bare(result.scenario().dish()), ledger.gap()));
+        out.add(bar(1, DishWords.bare(result.scenario()), ledger.gap()));
+        if (ledger.covered().value() > 0) {
+            out.add(bar(2, "on the mask", ledger.covered()));
+        }
         if (words.isPan()) {
             out.add(bar(1, "shaded by the pan", ledger.shaded()));
         }

@@ -69,6 +69,10 @@ record TrialFlawWords(FigureFormat figures) {
             case PUSH_IN -> "the same with the pan " + size + " nearer to the dish: " + shows;
             case SMALLER_PAN -> "the same water in a pan " + figures.length(next.size(), 2) + " wide: " + shows;
             case LARGER_PAN -> "the same water in a pan " + figures.length(next.size(), 2) + " wide: " + shows;
+            case MASK_RIM -> "the same with the outer " + size + " of the mirror covered all round: " + shows;
+            case MASK_MIDDLE -> "the same with a round mask " + size + " wide over the middle of the mirror: " + shows;
+            case MASK_UPPER, MASK_LOWER, MASK_RIGHT ->
+                "the same with the " + next.kind().covered().word() + " half of the mirror covered: " + shows;
             case COOLING -> "let the pan cool without sun, with a log: at 40\u00a0K above the air it loses " + shows;
         };
     }

@@ -1,15 +1,18 @@
 package simmerpoint.answer.trial;
 
 import java.util.Optional;
+import java.util.stream.Collectors;
 import simmerpoint.answer.words.FigureFormat;
 import simmerpoint.answer.words.HeatWords;
 import simmerpoint.answer.words.LikelyWords;
 import simmerpoint.heat.balance.StandardCookingPower;
+import simmerpoint.quantities.OneLine;
 import simmerpoint.sampling.Estimate;
 import simmerpoint.trial.BoilTrial;
 import simmerpoint.trial.TrialNote;
 import simmerpoint.trial.TrialResult;
 import simmerpoint.trial.fit.TrialFit;
+import simmerpoint.trial.log.TrialLog;
 import simmerpoint.trial.power.PowerTest;
 import simmerpoint.trial.power.ProtocolTest;
 import simmerpoint.units.UnitSystem;
@@ -145,8 +148,18 @@ record TrialWords(TrialResult result, FigureFormat figures) {
                         "fewer than three intervals of ten minutes below the boil, so there is no line"
                                 + " through them.";
                     case OTHER_ARRANGEMENT ->
-                        "another arrangement than in the first log; it counts for the flaws and not"
-                                + " for the standard\u2019s figure.";
+                        "another arrangement than in the first log (" + arrangement(note.log())
+                                + "); it counts for the flaws and not for the standard\u2019s figure.";
                 };
+    }
+
+    /** What a log says of pan and mask: "stand.pull-back: 6 cm". */
+    private static String arrangement(TrialLog log) {
+        return log.settings().isEmpty()
+                ? "as in the scenario"
+                : OneLine.of(log.settings().entrySet().stream()
+                        .map(e -> e.getKey() + ": " + e.getValue())
+                        .sorted()
+                        .collect(Collectors.joining(", ")));
     }
 }

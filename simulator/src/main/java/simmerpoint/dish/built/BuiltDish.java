@@ -9,10 +9,21 @@ import simmerpoint.geometry.Direction;
 public final class BuiltDish {
     private final DishPlan layout;
     private final Mirror mirror;
+    private final Mask mask;
 
     BuiltDish(DishPlan layout, Mirror mirror) {
+        this(layout, mirror, Mask.NONE);
+    }
+
+    private BuiltDish(DishPlan layout, Mirror mirror, Mask mask) {
         this.layout = layout;
         this.mirror = mirror;
+        this.mask = mask;
+    }
+
+    /** The same dish with part of its mirror covered. */
+    public BuiltDish covered(Mask other) {
+        return new BuiltDish(layout, mirror, other);
     }
 
     /** The plan with the gaps as they came out. */
@@ -25,9 +36,15 @@ public final class BuiltDish {
         return mirror;
     }
 
+    /** What covers part of it. */
+    public Mask mask() {
+        return mask;
+    }
+
     /** Its surface without panel tilts; the direction to the sun's centre is in the dish frame. */
     public MirrorSurface surface(Direction sunInDish) {
-        return layout.surface(sunInDish);
+        MirrorSurface bare = layout.surface(sunInDish);
+        return mask.isThere() ? new CoveredSurface(bare, mask, layout.radiusMetres()) : bare;
     }
 
     /** The tilt of each panel of its surface, drawn from the seed. */

@@ -81,6 +81,7 @@ public final class FrontDrawing implements Drawing {
         double half = box.width() / 2 - MARGIN;
         FrontFrame frame = new FrontFrame(box.middleX(), box.y() + MARGIN + half, half / reach);
         mirrors(canvas, frame);
+        mask(canvas, frame);
         canvas.draw(
                 Style.TARGET,
                 Path.through(ShadowOutline.hull(target.stream().map(frame::at).toList()), true));
@@ -102,6 +103,15 @@ public final class FrontDrawing implements Drawing {
             canvas.draw(Style.CHOSEN, sample);
             canvas.write(Text.at(box.middleX() - 6, bottom + 34, size));
         });
+    }
+
+    private void mask(Canvas canvas, FrontFrame frame) {
+        if (scenario.mask().isThere()) {
+            MaskOutline mask = new MaskOutline(scenario.mask(), scenario.dish().radiusMetres());
+            canvas.draw(Style.TARGET, mask.path(frame));
+            double[] at = mask.middle(frame);
+            canvas.write(Text.at(at[0], at[1] + 4, "mask").in(TextStyle.NOTE).middle());
+        }
     }
 
     private void mirrors(Canvas canvas, FrontFrame frame) {

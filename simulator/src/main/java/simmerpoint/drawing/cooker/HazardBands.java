@@ -23,11 +23,7 @@ final class HazardBands {
 
     /** 0xAARRGGBB for a flux, W/m²; nothing where no hazard is. */
     static int argb(double flux) {
-        Hazard worst = null;
-        for (Hazard hazard : BANDS) {
-            worst = flux >= hazard.wattsPerSquareMetre() ? hazard : worst;
-        }
-        return worst == null ? 0 : colour(worst);
+        return Hazard.worst(flux).map(HazardBands::colour).orElse(0);
     }
 
     private static int colour(Hazard hazard) {

@@ -38,6 +38,7 @@ final class CrossChecks {
         checks.dish();
         checks.cut();
         checks.gap();
+        checks.mask();
         checks.panels();
         checks.pan();
         checks.sun(elevation);
@@ -91,6 +92,21 @@ final class CrossChecks {
                     "dish.gap",
                     typed("dish.gap") + " leaves nothing of the panels; the narrowest side is "
                             + QuantityWriter.length(asked().gapLimit(diameter, hub)) + " long");
+        }
+    }
+
+    /** Something of the mirror must stay open. */
+    private void mask() {
+        String width = "dish.covered.width";
+        if (!v.has(width)) {
+            return;
+        }
+        double most = v.text("dish.covered.part").equals("rim") ? diameter / 2 : diameter;
+        if (!(v.number(width) < most)) {
+            tell(
+                    width,
+                    typed(width) + " leaves nothing of the mirror open; it must be below "
+                            + QuantityWriter.length(most));
         }
     }
 

@@ -4,6 +4,7 @@ import java.util.Optional;
 import simmerpoint.dish.Cut;
 import simmerpoint.dish.DishPlan;
 import simmerpoint.dish.built.BuildErrors;
+import simmerpoint.dish.built.Mask;
 import simmerpoint.dish.built.Workmanship;
 import simmerpoint.dish.mirror.Material;
 import simmerpoint.dish.mirror.MaterialCatalogue;
@@ -63,7 +64,8 @@ final class ScenarioBuilder {
                 cooking,
                 light.site(),
                 heights(),
-                BuildErrors.of(workmanship(), dish));
+                BuildErrors.of(workmanship(), dish),
+                mask());
     }
 
     /** A shape may know a narrower range than its key; what it then says is for the user. */
@@ -118,6 +120,11 @@ final class ScenarioBuilder {
                 v.number("workmanship.bubble-height"),
                 v.number("workmanship.bubble-width"),
                 v.number("workmanship.bubbled"));
+    }
+
+    private Mask mask() {
+        Mask.Part part = Mask.Part.of(v.text("dish.covered.part")).orElseThrow();
+        return new Mask(part, part.hasWidth() ? v.number("dish.covered.width") : 0);
     }
 
     private Aim aim() {

@@ -13,8 +13,15 @@ import java.util.TreeMap;
  */
 public final class Keys {
     /** The keys that choose which of their section's other keys belong. */
-    public static final Map<String, String> CHOOSERS =
-            Map.of("dish.surface", "dish.surface.cut", "sun.shape", "sun.shape.kind", "sky", "sky.kind");
+    public static final Map<String, String> CHOOSERS = Map.of(
+            "dish.surface",
+            "dish.surface.cut",
+            "dish.covered",
+            "dish.covered.part",
+            "sun.shape",
+            "sun.shape.kind",
+            "sky",
+            "sky.kind");
 
     /** Sections that may be left out although some of their keys have no default. */
     public static final Set<String> OPTIONAL = Set.of(

@@ -10,6 +10,7 @@ import simmerpoint.dish.Cut;
 import simmerpoint.dish.CutTrait;
 import simmerpoint.dish.DishPlan;
 import simmerpoint.dish.built.BuiltDish;
+import simmerpoint.dish.built.Mask;
 import simmerpoint.dish.mirror.Mirror;
 import simmerpoint.geometry.Vec;
 import simmerpoint.scenario.Scenario;
@@ -28,6 +29,7 @@ public final class LightKey {
     private static final int SHAPE_POINTS = 32;
 
     private final Cut cut;
+    private final Mask mask;
 
     /**
      * The dish with the slits that workmanship leaves, the errors of its mirror, the sun (its direction in the dish frame to 1e-12, its
@@ -36,15 +38,19 @@ public final class LightKey {
      */
     private final List<Double> numbers;
 
-    private LightKey(Cut cut, DoubleStream numbers) {
-        this.cut = cut;
+    private LightKey(BuiltDish built, DoubleStream numbers) {
+        cut = built.layout().cut();
+        mask = built.mask();
         this.numbers = numbers.boxed().toList();
     }
 
     /** Not a record: the methods that Java makes up for large ones cost the first answer some 20 ms. */
     @Override
     public boolean equals(Object other) {
-        return other instanceof LightKey key && numbers.equals(key.numbers) && (cut == key.cut || cut.equals(key.cut));
+        return other instanceof LightKey key
+                && numbers.equals(key.numbers)
+                && (cut == key.cut || cut.equals(key.cut))
+                && (mask == key.mask || mask.equals(key.mask));
     }
 
     @Override
@@ -72,7 +78,7 @@ public final class LightKey {
         BuiltDish built = scenario.built();
         Aim aim = scenario.aim();
         return new LightKey(
-                built.layout().cut(),
+                built,
                 Stream.of(
                                 dish(built.layout()),
                                 errors(built.mirror()),

@@ -2,6 +2,7 @@ package simmerpoint.study.light;
 
 import java.util.ArrayList;
 import java.util.List;
+import simmerpoint.dish.MirrorPoints;
 import simmerpoint.geometry.Pose;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.setup.Setup;
@@ -31,6 +32,7 @@ public final class StoredLight {
     private final long raysEach;
     private final List<List<ReflectedRays>> batches = new ArrayList<>();
     private final double[] gap = new double[ReplicateCaster.REPLICATES];
+    private final double[] covered = new double[ReplicateCaster.REPLICATES];
 
     private StoredLight(Scenario scenario, TraceOptions options, Progress progress) {
         this.options = options;
@@ -47,6 +49,7 @@ public final class StoredLight {
         casting.castAll(bits, progress, (r, light) -> {
             for (int i = 0; i < light.capacity; i++) {
                 gap[r] += light.panel[i] < 0 ? light.watts[i] : 0;
+                covered[r] += light.panel[i] == MirrorPoints.COVERED ? light.watts[i] : 0;
             }
             batches.get(r).add(ReflectedRays.of(light, draws[r].sample(light)));
         });
@@ -94,7 +97,7 @@ public final class StoredLight {
             workers.run(0, 1, (r, watch) -> {
                 replicates[r] = plan.new Replicate();
                 StoredRayCatcher catcher = replicates[r].storedRayCatcher();
-                catcher.addGap(raysEach, gap[r]);
+                catcher.addGap(raysEach, gap[r], covered[r]);
                 batches.get(r).forEach(rays -> catcher.add(rays, pose));
                 watch.step(1, 1);
             });

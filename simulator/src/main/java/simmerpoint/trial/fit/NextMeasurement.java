@@ -1,10 +1,12 @@
 package simmerpoint.trial.fit;
 
+import simmerpoint.dish.built.Mask;
+
 /**
  * A measurement that would tell two flaws apart.
  *
  * @param kind what to do
- * @param size of it: m; 0 where there is none
+ * @param size of it: of a mask its width, m; 0 where there is none
  * @param first the one flaw
  * @param firstExpects what it would show, W of cooking power
  * @param second the other
@@ -22,7 +24,32 @@ public record NextMeasurement(
         SMALLER_PAN,
         /** The same with a larger pan. */
         LARGER_PAN,
+        /** The same with a mask along the rim. */
+        MASK_RIM(Mask.Part.RIM),
+        /** The same with a round mask over the middle. */
+        MASK_MIDDLE(Mask.Part.MIDDLE),
+        /** The same with a mask over the upper half. */
+        MASK_UPPER(Mask.Part.UPPER),
+        /** The same with one over the lower half. */
+        MASK_LOWER(Mask.Part.LOWER),
+        /** The same with one over the right half, seen from behind the dish. */
+        MASK_RIGHT(Mask.Part.RIGHT),
         /** Let it cool without sun. */
-        COOLING
+        COOLING;
+
+        private final Mask.Part covered;
+
+        Kind() {
+            this(Mask.Part.NONE);
+        }
+
+        Kind(Mask.Part covered) {
+            this.covered = covered;
+        }
+
+        /** What of the mirror is covered for it. */
+        public Mask.Part covered() {
+            return covered;
+        }
     }
 }

@@ -5,108 +5,169 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
+import simmerpoint.dish.built.Mask;
 import simmerpoint.heat.AbsorbedLight;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.scenario.ScenarioException;
 import simmerpoint.scenario.checks.CheckedScenario;
+import simmerpoint.scenario.values.ScenarioValues;
 import simmerpoint.study.likely.LitPan;
 import simmerpoint.study.likely.LitPans;
 import simmerpoint.study.trace.TraceOptions;
 import simmerpoint.trial.fit.NextMeasurement.Kind;
 
-/** Looks for the measurement that tells the two likeliest flaws apart best: what each of them expects there is traced. */
+/**
+ * Looks for the measurement that tells the two likeliest flaws apart best: what each of them expects there is traced, and their difference
+ * counted in standard deviations of what such a measurement tells.
+ */
 final class NextMeasurementSearch {
-    /** What one further trial tells of the watts, relative (our estimate of what a log gives). */
+    /** What one further trial tells of heat taken up or lost, relative (our estimate of what a log gives). */
     private static final double TOLD = 0.05;
 
-    /** Expectations so many times that apart tell two flaws from each other. */
+    /** So many standard deviations apart tell two flaws from each other. */
     private static final double ENOUGH = 1.5;
 
     private static final double WARM = 40;
 
+    /** Widths of masks that leave about half of the mirror, in diameters. */
+    private static final double RIM = 0.15;
+
+    private static final double MIDDLE = 0.7;
+
     private final CheckedScenario read;
     private final TraceOptions options;
+    private final FlawLikelihood first;
+    private final FlawLikelihood second;
+    private final List<Candidate> all = new ArrayList<>();
 
-    private NextMeasurementSearch(CheckedScenario read, TraceOptions options) {
+    /**
+     * One measurement.
+     *
+     * @param measurement what is expected
+     * @param apart of the two flaws, in standard deviations
+     */
+    private record Candidate(NextMeasurement measurement, double apart) {
+        /** Whether the water warms with either flaw: a measurement without that comes last. */
+        boolean warms() {
+            return measurement.firstExpects() > 0 && measurement.secondExpects() > 0;
+        }
+    }
+
+    /**
+     * What is measured with one flaw.
+     *
+     * @param value what is told, W
+     * @param deviation of that
+     */
+    private record Expected(double value, double deviation) {}
+
+    /** What a measurement changes of values that have a flaw. */
+    private interface Change {
+        ScenarioValues beside(ScenarioValues values, FlawStep flaw) throws ScenarioException;
+    }
+
+    private NextMeasurementSearch(
+            CheckedScenario read, FlawLikelihood first, FlawLikelihood second, TraceOptions options) {
         this.read = read;
+        this.first = first;
+        this.second = second;
         this.options = options;
     }
 
     /** The best for two flaws; empty where none is good enough. */
     static Optional<NextMeasurement> of(
             FittedLog log, FlawLikelihood first, FlawLikelihood second, TraceOptions options) {
-        NextMeasurementSearch search = new NextMeasurementSearch(log.scenario(), options);
-        List<NextMeasurement> all = new ArrayList<>();
-        double pan = 2 * log.scenario().scenario().target().radiusMetres();
-        double focal = log.scenario().scenario().dish().focalLengthMetres();
+        NextMeasurementSearch search = new NextMeasurementSearch(log.scenario(), first, second, options);
+        search.pans();
+        search.masks();
+        search.add(Kind.COOLING, 0, search::loss);
+        return search.all.stream()
+                .filter(candidate -> candidate.apart() >= ENOUGH)
+                .max(Comparator.comparing(Candidate::warms).thenComparingDouble(Candidate::apart))
+                .map(Candidate::measurement);
+    }
+
+    /** The pan elsewhere, or another pan. */
+    private void pans() {
+        double pan = 2 * read.scenario().target().radiusMetres();
+        double focal = read.scenario().dish().focalLengthMetres();
         for (double share : new double[] {0.08, 0.14}) {
-            search.moved(Kind.PULL_BACK, share * focal, first, second).ifPresent(all::add);
-            search.moved(Kind.PUSH_IN, share * focal, first, second).ifPresent(all::add);
+            moved(Kind.PULL_BACK, share * focal, 1);
+            moved(Kind.PUSH_IN, share * focal, -1);
         }
-        search.sized(Kind.SMALLER_PAN, 0.67 * pan, first, second).ifPresent(all::add);
-        search.sized(Kind.LARGER_PAN, 1.4 * pan, first, second).ifPresent(all::add);
-        search.cooling(first, second).ifPresent(all::add);
-        return all.stream()
-                .max(Comparator.comparingDouble(NextMeasurementSearch::apart))
-                .filter(best -> apart(best) >= ENOUGH * TOLD);
+        sized(Kind.SMALLER_PAN, 0.67 * pan);
+        sized(Kind.LARGER_PAN, 1.4 * pan);
     }
 
-    /** How far apart two expectations are, as a share of the larger. */
-    private static double apart(NextMeasurement m) {
-        double larger = Math.max(Math.abs(m.firstExpects()), Math.abs(m.secondExpects()));
-        return larger > 0 ? Math.abs(m.firstExpects() - m.secondExpects()) / larger : 0;
-    }
-
-    private Optional<NextMeasurement> moved(Kind kind, double by, FlawLikelihood first, FlawLikelihood second) {
-        double sign = kind == Kind.PULL_BACK ? 1 : -1;
-        return both(kind, by, first, second, step -> {
-            double from =
-                    step.numbers().getOrDefault("stand.pull-back", read.values().number("stand.pull-back"));
-            return Map.of("stand.pull-back", from + sign * by);
+    private void moved(Kind kind, double by, double sign) {
+        String key = "stand.pull-back";
+        heated(kind, by, (values, step) -> {
+            double from = step.numbers().getOrDefault(key, read.values().number(key));
+            return values.withNumbers(Map.of(key, from + sign * by));
         });
     }
 
-    private Optional<NextMeasurement> sized(Kind kind, double size, FlawLikelihood first, FlawLikelihood second) {
-        return both(kind, size, first, second, step -> Map.of("pan.diameter", size));
+    private void sized(Kind kind, double size) {
+        heated(kind, size, (values, step) -> values.withNumbers(Map.of("pan.diameter", size)));
     }
 
-    /** What a measurement changes beside a flaw. */
-    private interface Change {
-        Map<String, Double> beside(FlawStep flaw);
+    /** About half of the mirror covered in every way, where the log had no mask. */
+    private void masks() {
+        double diameter = read.scenario().dish().diameterMetres();
+        for (Kind kind : Kind.values()) {
+            Mask.Part part = kind.covered();
+            if (part != Mask.Part.NONE && !read.scenario().mask().isThere()) {
+                double width = part.hasWidth() ? diameter * (part == Mask.Part.RIM ? RIM : MIDDLE) : 0;
+                heated(kind, width, (values, step) -> covered(values, part, width));
+            }
+        }
     }
 
-    private Optional<NextMeasurement> both(
-            Kind kind, double size, FlawLikelihood first, FlawLikelihood second, Change change) {
-        Optional<Double> one = power(first.middle(), change);
-        Optional<Double> two = power(second.middle(), change);
-        return one.isPresent() && two.isPresent()
-                ? Optional.of(new NextMeasurement(kind, size, first.flaw(), one.get(), second.flaw(), two.get()))
-                : Optional.empty();
+    private static ScenarioValues covered(ScenarioValues values, Mask.Part part, double width)
+            throws ScenarioException {
+        ScenarioValues masked = values.with(Map.of("dish.covered.part", part.word()));
+        return part.hasWidth() ? masked.withNumbers(Map.of("dish.covered.width", width)) : masked;
     }
 
-    private Optional<Double> power(FlawStep flaw, Change change) {
+    private void heated(Kind kind, double size, Change change) {
+        add(kind, size, flaw -> power(flaw, change));
+    }
+
+    private void add(Kind kind, double size, Function<FlawStep, Optional<Expected>> measured) {
+        Optional<Expected> one = measured.apply(first.middle());
+        Optional<Expected> two = measured.apply(second.middle());
+        if (one.isPresent() && two.isPresent()) {
+            double a = one.get().value();
+            double b = two.get().value();
+            double deviation = Math.max(one.get().deviation(), two.get().deviation());
+            all.add(new Candidate(
+                    new NextMeasurement(kind, size, first.flaw(), a, second.flaw(), b), Math.abs(a - b) / deviation));
+        }
+    }
+
+    private Optional<Expected> power(FlawStep flaw, Change change) {
         try {
-            Scenario scenario = CheckedScenario.scenario(flaw.in(read).withNumbers(change.beside(flaw)));
-            return LitPans.given(scenario, options)
-                    .map(pan -> pan.kitchen().cooking().cookingPowerWatts(pan.absorbed(), pan.losses()));
+            Scenario scenario = CheckedScenario.scenario(change.beside(flaw.in(read), flaw));
+            return LitPans.given(scenario, options).map(NextMeasurementSearch::power);
         } catch (ScenarioException e) {
             return Optional.empty();
         }
     }
 
-    /** Loss in the shade, W at 40 K above the air: with it two flaws differ if one of them is a loss. */
-    private Optional<NextMeasurement> cooling(FlawLikelihood first, FlawLikelihood second) {
-        Optional<Double> one = loss(first.middle());
-        Optional<Double> two = loss(second.middle());
-        return one.isPresent() && two.isPresent()
-                ? Optional.of(new NextMeasurement(Kind.COOLING, 0, first.flaw(), one.get(), second.flaw(), two.get()))
-                : Optional.empty();
+    /** Cooking power is what is taken up less what is lost, and neither is known exactly. */
+    private static Expected power(LitPan pan) {
+        double taken = pan.absorbed().total();
+        double watts = pan.kitchen().cooking().cookingPowerWatts(pan.absorbed(), pan.losses());
+        return new Expected(watts, TOLD * Math.hypot(taken, taken - watts));
     }
 
-    private Optional<Double> loss(FlawStep flaw) {
+    /** Loss in the shade, W at 40 K above the air: with it two flaws differ if one of them is a loss. */
+    private Optional<Expected> loss(FlawStep flaw) {
         return FlawEffects.scenario(read, flaw)
                 .flatMap(scenario -> LitPans.given(scenario, options))
-                .map(NextMeasurementSearch::loss);
+                .map(NextMeasurementSearch::loss)
+                .map(watts -> new Expected(watts, TOLD * watts));
     }
 
     private static double loss(LitPan pan) {
