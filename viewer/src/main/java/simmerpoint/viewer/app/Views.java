@@ -5,12 +5,14 @@ import java.util.Map;
 import java.util.Optional;
 import javafx.beans.value.ObservableValue;
 import javafx.scene.layout.Region;
+import simmerpoint.safety.SafetyStudy;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.viewer.build.BuildView;
 import simmerpoint.viewer.comparison.ComparisonModel;
 import simmerpoint.viewer.cook.CookView;
 import simmerpoint.viewer.cook.TimePane;
 import simmerpoint.viewer.light.LightChoice;
+import simmerpoint.viewer.light.LightOverlay;
 import simmerpoint.viewer.pan.PullControl;
 import simmerpoint.viewer.pan.RibbonPane;
 import simmerpoint.viewer.understand.UnderstandView;
@@ -25,6 +27,7 @@ final class Views implements AutoCloseable {
     private final PullControl control;
     private final Map<View, Region> made = new EnumMap<>(View.class);
     private final LightChoice light = new LightChoice();
+    private final LightOverlay overlay;
     private final YardView yard;
     private final TimePane time;
     private Optional<BuildView> build = Optional.empty();
@@ -35,6 +38,8 @@ final class Views implements AutoCloseable {
         this.beside = beside;
         control = new PullControl(work.document(), work.live(), work.studies(), work.units());
         time = new TimePane(work);
+        overlay = new LightOverlay(
+                work.document().readProperty(), light, work.asked().withRays(SafetyStudy.USUAL_RAYS), work.delivery());
         ObservableValue<Scenario> scenario = Workspace.scenarioOf(work.document());
         yard = new YardView(
                 scenario,
@@ -43,7 +48,8 @@ final class Views implements AutoCloseable {
                 control.movingProperty(),
                 work.units(),
                 work.theme(),
-                new DocumentEdits(work.document()));
+                new DocumentEdits(work.document()),
+                overlay);
     }
 
     /** The picture of the cooker. */
@@ -94,6 +100,7 @@ final class Views implements AutoCloseable {
     @Override
     public void close() {
         time.close();
+        overlay.close();
         build.ifPresent(BuildView::close);
         understand.ifPresent(UnderstandView::close);
     }
