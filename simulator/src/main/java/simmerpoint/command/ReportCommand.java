@@ -22,6 +22,7 @@ import simmerpoint.scenario.checks.CheckedScenario;
 import simmerpoint.trial.TrialResult;
 import simmerpoint.trial.TrialStudy;
 import simmerpoint.trial.log.TrialLog;
+import simmerpoint.trial.log.TrialLogs;
 import simmerpoint.workshop.CookerStudy;
 
 /** Everything about one cooker on one page. */

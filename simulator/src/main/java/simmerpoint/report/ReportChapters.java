@@ -104,12 +104,12 @@ final class ReportChapters {
     HtmlChapter day(DayResult day) {
         String date = TimeWords.date(day.plan().date());
         HtmlChapter chapter = HtmlChapter.of("day", "On " + date, DayAnswer.withoutHint(day, system));
-        return day.curve().isEmpty() ? chapter : chapter.with(1, DayPicture.figure(day));
+        return day.curve().isEmpty() ? chapter : chapter.inside(0, 1, DayPicture.figure(day));
     }
 
     HtmlChapter aim(AimResult aim) {
         return HtmlChapter.of("aim", "How to aim", AimAnswer.withoutHint(aim, system))
-                .with(1, AimFigure.of(aim, system));
+                .inside(0, 1, AimFigure.of(aim, system));
     }
 
     HtmlChapter safety() {

@@ -84,7 +84,7 @@ public final class SideDrawing implements Drawing {
         light.reflected();
         target(canvas, frame);
         focus(canvas, frame);
-        light.sun(high(), above);
+        light.sun(figures.degrees(scene.scenario().sun().elevationRadians()), above);
         new SideLengths(scene, frame, units, canvas, above).draw();
         legend.draw(canvas, new Box(box.x() + SIDE, above.bottom(), box.width() - 2 * SIDE, keyed));
         if (held.isPresent()) {
@@ -207,11 +207,6 @@ public final class SideDrawing implements Drawing {
             boolean apart = Math.hypot(x - frame.x(scene.pan()), y - frame.y(scene.pan())) > 14;
             canvas.write(Text.at(x + 10, y + (apart ? 14 : 19), "focus").in(TextStyle.NOTE));
         }
-    }
-
-    private String high() {
-        double radians = scene.scenario().sun().elevationRadians();
-        return held.isPresent() ? FigureFormat.fixed(Math.toDegrees(radians), 1) + "°" : figures.degrees(radians);
     }
 
     /** Under everything that is measured, or else in the corner beside the sun, where nothing stands. */

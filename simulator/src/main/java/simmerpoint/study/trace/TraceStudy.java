@@ -116,7 +116,7 @@ public final class TraceStudy {
         CaughtByFace faces = figures.caughtByFace();
         Optional<HeatResult> heat = HeatResult.of(scenario, faces, new UsefulPower(scenario).estimate(figures));
         Ledger ledger = ledger(figures, heat);
-        EnergyLaws.check(ledger, casting.surface());
+        EnergyLaws.check(ledger, casting.surface(), scenario);
         return new TraceResult(
                 scenario,
                 casting.surface().outlineArea(),

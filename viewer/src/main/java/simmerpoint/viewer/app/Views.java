@@ -3,6 +3,7 @@ package simmerpoint.viewer.app;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Consumer;
 import javafx.beans.value.ObservableValue;
 import javafx.scene.layout.Region;
 import simmerpoint.safety.SafetyStudy;
@@ -15,6 +16,7 @@ import simmerpoint.viewer.light.LightChoice;
 import simmerpoint.viewer.light.LightOverlay;
 import simmerpoint.viewer.pan.PullControl;
 import simmerpoint.viewer.pan.RibbonPane;
+import simmerpoint.viewer.understand.LogsResult;
 import simmerpoint.viewer.understand.UnderstandView;
 import simmerpoint.viewer.workspace.Workspace;
 import simmerpoint.viewer.yard.DocumentEdits;
@@ -24,6 +26,7 @@ import simmerpoint.viewer.yard.YardView;
 final class Views implements AutoCloseable {
     private final Workspace work;
     private final ComparisonModel beside;
+    private final Consumer<LogsResult.Built> openBuilt;
     private final PullControl control;
     private final Map<View, Region> made = new EnumMap<>(View.class);
     private final LightChoice light = new LightChoice();
@@ -33,9 +36,10 @@ final class Views implements AutoCloseable {
     private Optional<BuildView> build = Optional.empty();
     private Optional<UnderstandView> understand = Optional.empty();
 
-    Views(Workspace work, ComparisonModel beside) {
+    Views(Workspace work, ComparisonModel beside, Consumer<LogsResult.Built> openBuilt) {
         this.work = work;
         this.beside = beside;
+        this.openBuilt = openBuilt;
         control = new PullControl(work.document(), work.live(), work.studies(), work.units());
         time = new TimePane(work);
         overlay = new LightOverlay(
@@ -81,7 +85,7 @@ final class Views implements AutoCloseable {
     /** The view for whoever asks why. */
     UnderstandView understand() {
         if (understand.isEmpty()) {
-            understand = Optional.of(new UnderstandView(work, control, light));
+            understand = Optional.of(new UnderstandView(work, control, light, openBuilt));
         }
         return understand.get();
     }

@@ -120,10 +120,17 @@ public final class AnswerView extends VBox {
         return grid;
     }
 
+    /** Whether a column holds phrases rather than figures. */
+    private static boolean isOfWords(Item.Table table, int column) {
+        return table.rows().stream()
+                .map(row -> row.get(column))
+                .anyMatch(cell -> !cell.isEmpty() && Character.isLetter(cell.charAt(0)) && cell.indexOf(' ') > 0);
+    }
+
     private static Node table(Item.Table table) {
         GridPane grid = grid("answer-table");
         for (int c = 0; c < table.heads().size(); c++) {
-            HPos side = c == 0 ? HPos.LEFT : HPos.RIGHT;
+            HPos side = c == 0 || isOfWords(table, c) ? HPos.LEFT : HPos.RIGHT;
             grid.getColumnConstraints().add(column(c == 0, side));
             grid.add(label(table.heads().get(c), "table-head"), c, 0);
             for (int r = 0; r < table.rows().size(); r++) {
