@@ -59,7 +59,7 @@ public final class ValueReader {
             return value;
         }
         throw new QuantityException(InputText.shown(typed) + " is out of range; allowed is "
-                + key.range().words(key.dimension(), typed) + hint(key, typed, value));
+                + key.range().wordsLike(typed) + hint(key, typed, value));
     }
 
     private static String hint(Key key, String typed, double value) {
