@@ -25,6 +25,15 @@ public final class PersonWords {
                 + (person.isTowardsSun(scenario) ? "on the sun\u2019s side" : "on the dish\u2019s side");
     }
 
+    /** "132 cm from the focus: 1.2 kW/m². Skin gets warm there, not too hot." */
+    public static String brief(PersonLight person, UnitSystem system) {
+        String gap = ShortAnswer.capital(gap(person, system));
+        return person.light().reflected() < 1
+                ? gap + ": no light of the mirrors."
+                : gap + ": " + new FigureFormat(system).roughFlux(person.light().together()) + ". "
+                        + Cautions.skinHere(person.light().together());
+    }
+
     /** Where the light is strongest on that person, and what it does there. */
     public static String sentence(PersonLight person, UnitSystem system) {
         double flux = person.light().together();

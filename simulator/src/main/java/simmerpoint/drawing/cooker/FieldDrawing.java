@@ -81,8 +81,8 @@ public final class FieldDrawing implements Drawing {
         return scenario.stand().slideMetres();
     }
 
-    /** Without the pan a small disc stands for the focus. */
-    private static Scenario seen(YardLight light) {
+    /** What is drawn over a light: without the pan a small disc stands for the focus. */
+    public static Scenario seen(YardLight light) {
         Scenario scenario = light.scenario();
         return light.panStands() ? scenario : scenario.withTarget(new Plane(FOCUS, 0));
     }

@@ -1,5 +1,6 @@
 package simmerpoint.drawing.cooker;
 
+import java.util.List;
 import simmerpoint.drawing.Box;
 import simmerpoint.drawing.Canvas;
 import simmerpoint.drawing.Raster;
@@ -62,6 +63,11 @@ public final class FieldSlice {
             sum += probe.at(new Vec(x, k * apart, z)).together();
         }
         return sum / 3;
+    }
+
+    /** Its lower left and its upper right corner, as places of a drawing count. */
+    public List<Place> corners() {
+        return List.of(corner, new Place(corner.towardsSunMetres() + width, corner.heightMetres() + height));
     }
 
     /** Left and right end, m. */

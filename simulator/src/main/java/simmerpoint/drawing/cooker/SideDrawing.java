@@ -43,12 +43,16 @@ public final class SideDrawing implements Drawing {
         this.units = units;
         this.held = held;
         figures = new FigureFormat(units);
-        legend = SideLight.legend(scene.noun());
+        legend = legend(scene);
     }
 
     /** Height of the words on the lines of a scene, at the foot of a drawing of that width. */
     public static double keyHeight(SideScene scene, double width, TextMetrics metrics) {
-        return SideLight.legend(scene.noun()).height(width - 2 * SIDE, metrics);
+        return legend(scene).height(width - 2 * SIDE, metrics);
+    }
+
+    private static Legend legend(SideScene scene) {
+        return scene.lit().isEmpty() ? SideLight.legend(scene.noun()) : HazardBands.legend();
     }
 
     /** A scene in a frame that holds all of it. */

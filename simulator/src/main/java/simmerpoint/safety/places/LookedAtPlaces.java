@@ -66,9 +66,11 @@ public final class LookedAtPlaces {
         Yard yard = Yard.of(scenario);
         Vec below = yard.place(scenario.setup().target().origin()).plus(new Vec(0, 0, -BELOW_PAN));
         Vec edge = yard.place(scenario.setup().target().toParent(new Vec(pan.radiusMetres() + FIST, 0, -0.005)));
+        Vec mount = new Vec(0, 0, scenario.heights().tripodHeightMetres());
         return List.of(
                 look("stand just below the pan", false, Stuff.WOOD, Facing.WORST, below),
-                look("grate at the edge of the pan", false, Stuff.STONE, Facing.WORST, edge));
+                look("grate at the edge of the pan", false, Stuff.STONE, Facing.WORST, edge),
+                look("top of the tripod", false, Stuff.WOOD, Facing.WORST, mount));
     }
 
     private LookedAt look(String name, boolean asked, Stuff stuff, Facing facing, Vec place) {

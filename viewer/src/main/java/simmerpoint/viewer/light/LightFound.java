@@ -27,12 +27,12 @@ public record LightFound(CookerLight light, FieldSlice standing, FieldSlice take
     }
 
     /** The light with the pan taken away, or in place. */
-    YardRisks risks(boolean panTaken) {
+    public YardRisks risks(boolean panTaken) {
         return panTaken ? light.taken() : light.standing();
     }
 
     /** Its picture. */
-    FieldSlice slice(boolean panTaken) {
+    public FieldSlice slice(boolean panTaken) {
         return panTaken ? taken : standing;
     }
 }

@@ -39,7 +39,7 @@ public final class LightPane extends VBox {
     }
 
     /** A button that follows a choice as long as it is seen. */
-    static ToggleButton toggle(String id, String text, String meaning, BooleanProperty chosen) {
+    public static ToggleButton toggle(String id, String text, String meaning, BooleanProperty chosen) {
         ToggleButton button = new ToggleButton(text);
         button.setId(id);
         button.setTooltip(new Tooltip(meaning));

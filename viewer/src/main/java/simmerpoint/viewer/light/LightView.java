@@ -1,14 +1,10 @@
 package simmerpoint.viewer.light;
 
-import java.util.Optional;
 import java.util.function.Consumer;
 import javafx.beans.value.ChangeListener;
 import javafx.geometry.Point2D;
 import javafx.scene.AccessibleRole;
-import javafx.scene.Cursor;
 import javafx.scene.control.Tooltip;
-import javafx.scene.input.KeyEvent;
-import javafx.scene.input.MouseButton;
 import javafx.scene.input.MouseEvent;
 import simmerpoint.drawing.Box;
 import simmerpoint.drawing.cooker.Callout;
@@ -38,8 +34,6 @@ final class LightView extends DrawingView {
     private final Consumer<PersonState> told;
     private FieldDrawing cooker;
     private PersonState state;
-    private Optional<Double> grip = Optional.empty();
-    private Optional<Double> before = Optional.empty();
 
     /** Calls {@code told} with every new state. */
     LightView(LightFound found, LightChoice choice, UnitSystem units, Theme theme, Consumer<PersonState> told) {
@@ -53,11 +47,7 @@ final class LightView extends DrawingView {
         setAccessibleRole(AccessibleRole.SLIDER);
         setFocusTraversable(true);
         Tooltip.install(this, new Tooltip("Drag the person, or move it with the arrow keys; Home puts it back."));
-        setOnMouseMoved(e -> setCursor(isOnPerson(e) ? Cursor.OPEN_HAND : Cursor.DEFAULT));
-        setOnMousePressed(this::press);
-        setOnMouseDragged(this::drag);
-        setOnMouseReleased(e -> letGo());
-        setOnKeyPressed(this::key);
+        PersonHand.on(this, choice, new Ground());
         // Held by this view alone, so that the choice does not keep views of older results alive.
         ChangeListener<Object> changed = (value, old, now) -> refresh();
         sceneProperty().addListener((value, old, now) -> follow(changed, now != null));
@@ -116,66 +106,32 @@ final class LightView extends DrawingView {
         return zoom() * drawing().personBox(place()).width() / (2 * PersonShape.HALF_WIDTH);
     }
 
-    private double at(MouseEvent e) {
-        return drawing().towardsSun(place(), e.getX() / zoom());
-    }
-
-    private boolean isOnPerson(MouseEvent e) {
-        Box box = drawing().personBox(place());
-        double x = e.getX() / zoom();
-        double y = e.getY() / zoom();
-        return x >= box.x() && x <= box.right() && y >= box.y() && y <= box.bottom();
-    }
-
-    private void press(MouseEvent e) {
-        requestFocus();
-        if (e.getButton() == MouseButton.PRIMARY && isOnPerson(e)) {
-            grip = Optional.of(at(e) - state.person().towardsSun());
-            before = choice.personProperty().get();
-            setCursor(Cursor.CLOSED_HAND);
+    /** The picture as the ground under the person. */
+    private final class Ground implements PersonHand.Ground {
+        @Override
+        public double at(MouseEvent e) {
+            return drawing().towardsSun(place(), e.getX() / zoom());
         }
-        e.consume();
-    }
 
-    private void drag(MouseEvent e) {
-        grip.ifPresent(off -> choice.personProperty().set(Optional.of(inside(at(e) - off))));
-        e.consume();
-    }
-
-    private void letGo() {
-        grip = Optional.empty();
-        setCursor(Cursor.DEFAULT);
-    }
-
-    private double inside(double place) {
-        double[] walk = cooker.walk();
-        return Math.max(walk[0], Math.min(walk[1], place));
-    }
-
-    private void key(KeyEvent e) {
-        if (e.isShortcutDown() || e.isAltDown()) {
-            return;
+        @Override
+        public boolean isOnPerson(MouseEvent e) {
+            return drawing().personBox(place()).contains(e.getX() / zoom(), e.getY() / zoom());
         }
-        switch (e.getCode()) {
-            case LEFT -> step(-1, e.isShiftDown());
-            case RIGHT -> step(1, e.isShiftDown());
-            case HOME -> choice.personProperty().set(Optional.empty());
-            case ESCAPE -> {
-                if (grip.isEmpty()) {
-                    return;
-                }
-                letGo();
-                choice.personProperty().set(before);
-            }
-            default -> {
-                return;
-            }
-        }
-        e.consume();
-    }
 
-    private void step(int way, boolean large) {
-        choice.personProperty().set(Optional.of(inside(state.stepped(way, large, units))));
+        @Override
+        public double person() {
+            return state.person().towardsSun();
+        }
+
+        @Override
+        public double[] walk() {
+            return cooker.walk();
+        }
+
+        @Override
+        public UnitSystem units() {
+            return units;
+        }
     }
 
     @Override

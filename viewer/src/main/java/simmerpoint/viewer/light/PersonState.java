@@ -12,14 +12,14 @@ import simmerpoint.units.UnitSystem;
  * @param panTaken whether its pan is taken away
  * @param person where the grown-up stands, with the strongest light there
  */
-record PersonState(LightFound found, boolean panTaken, PersonLight person) {
+public record PersonState(LightFound found, boolean panTaken, PersonLight person) {
     /**
      * The state as chosen.
      *
      * @param low leftmost place, m
      * @param high rightmost place, m
      */
-    static PersonState of(LightFound found, LightChoice choice, double low, double high) {
+    public static PersonState of(LightFound found, LightChoice choice, double low, double high) {
         boolean panTaken = choice.panTakenProperty().get();
         double chosen = choice.personProperty().get().orElse(safe(found));
         double place = Math.max(low, Math.min(high, chosen));
@@ -28,11 +28,12 @@ record PersonState(LightFound found, boolean panTaken, PersonLight person) {
     }
 
     /** As near as is safe with the pan in place or without it. */
-    private static double safe(LightFound found) {
+    public static double safe(LightFound found) {
         return PersonLight.standing(found.scenario(), found.light().people());
     }
 
-    YardRisks risks() {
+    /** All of the light. */
+    public YardRisks risks() {
         return found.risks(panTaken);
     }
 
@@ -43,18 +44,18 @@ record PersonState(LightFound found, boolean panTaken, PersonLight person) {
         return (large ? 5 * few : few) * units.shortUnitMetres();
     }
 
-    /** The place after a step to the right (1) or the left (-1). */
-    double stepped(int way, boolean large, UnitSystem units) {
-        return person.towardsSun() + way * step(units, large);
-    }
-
-    /** "135 cm". */
-    String gap(UnitSystem units) {
+    /** "135 cm from the focus". */
+    public String gap(UnitSystem units) {
         return PersonWords.gap(person, units);
     }
 
+    /** How near it stands and what the light does there, in few words. */
+    public String brief(UnitSystem units) {
+        return PersonWords.brief(person, units);
+    }
+
     /** Where it stands, and what the light does there. */
-    String words(UnitSystem units) {
+    public String words(UnitSystem units) {
         return PersonWords.place(person, found.scenario(), units) + ". " + PersonWords.sentence(person, units);
     }
 }

@@ -66,9 +66,8 @@ class PersonStateTest {
 
     @Test
     void stepsAreFiveCentimetresOrTwoInches() {
-        double before = state().person().towardsSun();
-        assertEquals(before + 0.05, state().stepped(1, false, UnitSystem.METRIC), 1e-12);
-        assertEquals(before - 0.25, state().stepped(-1, true, UnitSystem.METRIC), 1e-12);
-        assertEquals(before - 0.0508, state().stepped(-1, false, UnitSystem.INCH), 1e-12);
+        assertEquals(0.05, PersonState.step(UnitSystem.METRIC, false), 1e-12);
+        assertEquals(0.25, PersonState.step(UnitSystem.METRIC, true), 1e-12);
+        assertEquals(0.0508, PersonState.step(UnitSystem.INCH, false), 1e-12);
     }
 }
