@@ -96,8 +96,9 @@ public final class Cautions {
                 + "or long at a bright " + targetWord
                 + ", with dark glasses or without, stand to the side, and keep children away.");
         out.add(fire(flux, where) + skin(flux) + elsewhere);
-        out.add("Cover the mirror or lay it face down whenever it is not in use; turned away it can still burn. These figures are estimates: "
-                + "local fire rules and your own judgement come first.");
+        out.add(
+                "Cover the mirror or lay it face down whenever it is not in use; turned away it can still burn. These figures are estimates: "
+                        + "local fire rules and your own judgement come first.");
         return out;
     }
 
