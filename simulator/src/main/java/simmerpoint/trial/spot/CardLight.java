@@ -1,0 +1,80 @@
+package simmerpoint.trial.spot;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import simmerpoint.scenario.Scenario;
+import simmerpoint.scenario.ScenarioException;
+import simmerpoint.scenario.checks.CheckedScenario;
+import simmerpoint.scenario.values.ScenarioValues;
+import simmerpoint.study.light.StoredLight;
+import simmerpoint.study.trace.Progress;
+import simmerpoint.study.trace.TraceOptions;
+import simmerpoint.study.trace.TraceResult;
+import simmerpoint.study.trace.TraceStudy;
+
+/**
+ * The light of one dish on bare cards square to its axis, the dish aimed dead on. It is cast once for cards at all distances; where panels may
+ * hide one another it is traced for each.
+ */
+final class CardLight {
+    /** Width of the disc that stands in for the card; maps reach half as far again, m. */
+    private static final double CARD = 0.34;
+
+    private static final double OF_DISH = 0.4;
+
+    /** Cells of the maps are a quarter of it, m. */
+    private static final double PEAK_RADIUS = 0.012;
+
+    private final ScenarioValues bare;
+    private final TraceOptions options;
+
+    /** Of the dish of a scenario. */
+    CardLight(CheckedScenario read, TraceOptions options) throws ScenarioException {
+        double card = Math.min(CARD, OF_DISH * 2 * read.scenario().dish().radiusMetres());
+        bare = read.values()
+                .without(List.of(
+                        "pan",
+                        "plane",
+                        "air",
+                        "heat-levels",
+                        "aim.turn",
+                        "aim.drift",
+                        "stand.slide",
+                        "stand.raise",
+                        "stand.side"))
+                .with(Map.of("plane.disc", card + " m"));
+        this.options =
+                new TraceOptions(options.rays(), options.precision(), options.seed(), options.threads(), PEAK_RADIUS);
+    }
+
+    /**
+     * Maps at all distances.
+     *
+     * @param slopeError rad
+     * @param focalLength m
+     * @param distances of cards from the middle of the dish, m
+     */
+    List<SpotMap> maps(double slopeError, double focalLength, double[] distances) throws ScenarioException {
+        StoredLight light = StoredLight.cast(card(slopeError, focalLength, distances[0]), options, Progress.NONE);
+        List<SpotMap> maps = new ArrayList<>();
+        for (double distance : distances) {
+            Scenario there = card(slopeError, focalLength, distance);
+            TraceResult result = light.serves(there)
+                    ? light.catchFor(there, Progress.NONE)
+                    : TraceStudy.run(there, options, Progress.NONE);
+            maps.add(SpotMap.of(result.maps().crossing()));
+        }
+        return maps;
+    }
+
+    private Scenario card(double slopeError, double focalLength, double distance) throws ScenarioException {
+        return CheckedScenario.scenario(bare.withNumbers(Map.of(
+                "mirror.slope-error",
+                slopeError,
+                "dish.focal-length",
+                focalLength,
+                "stand.pull-back",
+                distance - focalLength)));
+    }
+}
