@@ -17,7 +17,7 @@ import simmerpoint.study.trace.TraceStudy;
  * The light of one dish on bare cards square to its axis, the dish aimed dead on. It is cast once for cards at all distances; where panels may
  * hide one another it is traced for each.
  */
-final class CardLight {
+public final class CardLight {
     /** Width of the disc that stands in for the card; maps reach half as far again, m. */
     private static final double CARD = 0.34;
 
@@ -30,10 +30,9 @@ final class CardLight {
     private final TraceOptions options;
 
     /** Of the dish of a scenario. */
-    CardLight(CheckedScenario read, TraceOptions options) throws ScenarioException {
-        double card = Math.min(CARD, OF_DISH * 2 * read.scenario().dish().radiusMetres());
-        bare = read.values()
-                .without(List.of(
+    CardLight(ScenarioValues values, TraceOptions options) throws ScenarioException {
+        double card = Math.min(CARD, OF_DISH * values.number("dish.diameter"));
+        bare = values.without(List.of(
                         "pan",
                         "plane",
                         "air",
@@ -66,6 +65,23 @@ final class CardLight {
             maps.add(SpotMap.of(result.maps().crossing()));
         }
         return maps;
+    }
+
+    /**
+     * Widths of the spot of the dish that some values give, at half of its brightness, m.
+     *
+     * @param options rays for all of it
+     * @param distances of cards from the middle of the dish, m
+     * @throws ScenarioException if the values do not go together, or a card cannot stand so
+     */
+    public static double[] widths(ScenarioValues values, TraceOptions options, double... distances)
+            throws ScenarioException {
+        Scenario dish = CheckedScenario.scenario(values);
+        return new CardLight(values, options)
+                .maps(dish.mirror().slopeErrorRadians(), dish.dish().focalLengthMetres(), distances).stream()
+                        .mapToDouble(
+                                map -> map.profile(Double.POSITIVE_INFINITY).width())
+                        .toArray();
     }
 
     private Scenario card(double slopeError, double focalLength, double distance) throws ScenarioException {

@@ -66,7 +66,7 @@ public final class CardStudy {
     }
 
     private CardResult run(Progress progress) throws ScenarioException {
-        CardLight light = new CardLight(read, options.withRays(options.rays() / GRID_RAYS));
+        CardLight light = new CardLight(read.values(), options.withRays(options.rays() / GRID_RAYS));
         double[][][][] figures = new double[ROUGH.length][LONG.length][][];
         for (int s = 0; s < ROUGH.length; s++) {
             for (int f = 0; f < LONG.length; f++) {
@@ -132,7 +132,7 @@ public final class CardStudy {
 
     /** Spots of the likeliest dish; the figures are means, which may lie between two dishes that fit alike. */
     private List<CardResult.Point> points(double rough, double longer) throws ScenarioException {
-        CardLight light = new CardLight(read, options.withRays(options.rays() / SHOWN_RAYS));
+        CardLight light = new CardLight(read.values(), options.withRays(options.rays() / SHOWN_RAYS));
         List<SpotMap> planned = light.maps(slope, focal, distances);
         List<SpotMap> fitted = light.maps(rough * slope, longer * focal, distances);
         List<CardResult.Point> points = new ArrayList<>();

@@ -47,7 +47,7 @@ class CardStudyTest {
     void anotherDishIsToldByPhotographs(@TempDir Path folder) throws Exception {
         CheckedScenario read = ScenarioReader.read(Path.of("../scenarios/tea-kitchen.yaml"));
         double[] distances = {0.76, 0.82, 0.88};
-        List<SpotMap> truth = new CardLight(read, OPTIONS.withSeed(5)).maps(0.009, 0.82, distances);
+        List<SpotMap> truth = new CardLight(read.values(), OPTIONS.withSeed(5)).maps(0.009, 0.82, distances);
         StringBuilder table = new StringBuilder("from_middle_cm,photo,pixels_per_cm\n");
         for (int k = 0; k < distances.length; k++) {
             String name = "spot" + k + ".png";
