@@ -5,6 +5,8 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.Collection;
 import java.util.Locale;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import picocli.CommandLine;
 import picocli.CommandLine.MissingParameterException;
 import picocli.CommandLine.Model.ArgSpec;
@@ -17,6 +19,9 @@ import simmerpoint.scenario.values.FileNames;
 
 /** Says in one sentence what is wrong with the arguments. */
 final class ArgumentComplaints {
+    private static final Pattern ONE_OF =
+            Pattern.compile("expected one of \\[(.*)\\] \\(case-insensitive\\) but was '(.*)'");
+
     private final Complaints complaints;
 
     ArgumentComplaints(Complaints complaints) {
@@ -64,7 +69,16 @@ final class ArgumentComplaints {
                 e.getCause() instanceof CommandLine.TypeConversionException own ? own.getMessage() : e.getMessage();
         int colon = message.indexOf("': ");
         String rest = message.startsWith("Invalid value") && colon > 0 ? message.substring(colon + 3) : message;
-        return name(e.getArgSpec()) + ": " + rest;
+        return name(e.getArgSpec()) + ": " + word(rest);
+    }
+
+    /** The library's words about one of several words, in ours. */
+    private static String word(String message) {
+        Matcher matcher = ONE_OF.matcher(message);
+        return matcher.matches()
+                ? matcher.group(2) + " is not known here; allowed are "
+                        + matcher.group(1).toLowerCase(Locale.ROOT)
+                : message;
     }
 
     private static String unmatched(UnmatchedArgumentException e) {

@@ -12,6 +12,9 @@ public final class Main {
      * wrong command line or scenario and with 1 for a failure while running.
      */
     public static void main(String[] args) {
+        if (args.length == 0 || !args[0].startsWith("-")) {
+            EarlyTables.begin();
+        }
         if (args.length == 0 && DoubleClick.happened()) {
             DoubleClick.sayWhatToDo();
             return;

@@ -22,6 +22,7 @@ import simmerpoint.scenario.checks.CheckedScenario;
 import simmerpoint.trial.TrialResult;
 import simmerpoint.trial.TrialStudy;
 import simmerpoint.trial.log.TrialLog;
+import simmerpoint.trial.log.TrialLogs;
 import simmerpoint.workshop.CookerStudy;
 
 /** Everything about one cooker on one page. */
@@ -73,7 +74,12 @@ final class ReportCommand extends InputCommand {
                 study(ScenarioInput.name(file), progress -> CookerStudy.run(read, units, rays.options(), progress));
         SafetyResult safety = study(
                 ScenarioInput.name(file),
-                progress -> SafetyStudy.run(read, true, rays.options(SafetyStudy.USUAL_RAYS), progress));
+                progress -> SafetyStudy.run(
+                        read,
+                        Optional.of(all.answers().trace()),
+                        true,
+                        rays.options(SafetyStudy.USUAL_RAYS),
+                        progress));
         byte[] bytes = CookerReport.bytes(read, all, safety, trial(read, tried), ScenarioInput.fileName(file), units);
         if (toTerminal) {
             terminal.out().write(bytes, 0, bytes.length);

@@ -2,6 +2,7 @@ package simmerpoint.command;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.Supplier;
 import picocli.CommandLine.Command;
@@ -12,6 +13,7 @@ import simmerpoint.answer.safety.SafetyAnswer;
 import simmerpoint.drawing.output.Paper;
 import simmerpoint.report.ResultFiles;
 import simmerpoint.report.SafetySheet;
+import simmerpoint.safety.CookerLight;
 import simmerpoint.safety.SafetyResult;
 import simmerpoint.safety.SafetyStudy;
 import simmerpoint.safety.risk.Hazard;
@@ -58,7 +60,10 @@ final class SafetyCommand extends ScenarioCommand {
         CheckedScenario read = read();
         read.atOneMoment();
         tellOddities(read);
-        SafetyResult result = found(read, !isBrief());
+        SafetyResult result = study(
+                name(),
+                progress -> SafetyStudy.run(
+                        read, Optional.empty(), !isBrief(), rays.options(SafetyStudy.USUAL_RAYS), progress));
         outputs.write(ResultFiles.of(result, units), sheet(read), terminal);
         say(
                 result,
@@ -74,17 +79,15 @@ final class SafetyCommand extends ScenarioCommand {
         return names;
     }
 
-    private SafetyResult found(CheckedScenario read, boolean seasons) throws WrongUse, ScenarioException {
-        return study(
-                name(), progress -> SafetyStudy.run(read, seasons, rays.options(SafetyStudy.USUAL_RAYS), progress));
-    }
-
     /** A sheet stays with the cooker, so it goes by the strongest sun, whatever the scenario's is. */
     private Map<String, Supplier<byte[]>> sheet(CheckedScenario read) throws WrongUse, ScenarioException {
         if (pdf == null) {
             return Map.of();
         }
-        SafetyResult bright = found(SafetyStudy.inStrongestSun(read), false);
+        CookerLight bright = study(
+                name(),
+                progress -> SafetyStudy.light(
+                        SafetyStudy.inStrongestSun(read.scenario()), rays.options(SafetyStudy.USUAL_RAYS), progress));
         return Map.of(pdf, () -> SafetySheet.pdf(bright, Paper.usual(units)));
     }
 }

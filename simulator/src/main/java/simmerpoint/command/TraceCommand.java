@@ -8,12 +8,15 @@ import simmerpoint.answer.Answer;
 import simmerpoint.answer.trace.TraceAnswer;
 import simmerpoint.answer.trace.WarmingSection;
 import simmerpoint.report.ResultFiles;
+import simmerpoint.sampling.Estimate;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.scenario.checks.CheckedScenario;
 import simmerpoint.study.aim.AimAgain;
 import simmerpoint.study.likely.LikelyStudy;
+import simmerpoint.study.trace.LikelyResult;
 import simmerpoint.study.trace.PartialProgress;
 import simmerpoint.study.trace.Progress;
+import simmerpoint.study.trace.SideWork;
 import simmerpoint.study.trace.TraceOptions;
 import simmerpoint.study.trace.TraceResult;
 import simmerpoint.study.trace.WarmingResult;
@@ -41,16 +44,18 @@ final class TraceCommand extends ScenarioCommand {
         return warming.named();
     }
 
-    /** The trace, then what the doubts make of it, then when to aim again. */
+    /** The trace and when to aim again, and beside it what the doubts make of it. */
     private TraceResult trace(CheckedScenario read, Progress whole) {
         Progress tracing = new PartialProgress(whole, 0, 0.5);
-        Progress doubts = new PartialProgress(whole, 0.5, 0.75);
-        Progress aiming = new PartialProgress(whole, 0.75, 1);
+        Progress aiming = new PartialProgress(whole, 0.5, 1);
         Scenario scenario = read.scenario();
         TraceOptions options = rays.options();
-        return tracer.trace(scenario, options, tracing)
-                .withLikely(LikelyStudy.run(read, LikelyStudy.FOR_RANGE, options, doubts))
-                .withAimAgain(AimAgain.usualMinutes(scenario, options, aiming));
+        try (SideWork<LikelyResult> likely = new SideWork<>(
+                options.threads() > 1, progress -> LikelyStudy.run(read, LikelyStudy.FOR_RANGE, options, progress))) {
+            TraceResult traced = tracer.trace(scenario, options, tracing);
+            Optional<Estimate> minutes = AimAgain.usualMinutes(scenario, options, aiming);
+            return traced.withLikely(likely.result()).withAimAgain(minutes);
+        }
     }
 
     @Override

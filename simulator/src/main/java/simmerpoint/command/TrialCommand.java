@@ -24,6 +24,7 @@ import simmerpoint.trial.ClassStudy;
 import simmerpoint.trial.TrialResult;
 import simmerpoint.trial.TrialStudy;
 import simmerpoint.trial.log.TrialLog;
+import simmerpoint.trial.log.TrialLogs;
 import simmerpoint.trial.spot.CardReading;
 import simmerpoint.trial.spot.CardResult;
 import simmerpoint.trial.spot.CardStudy;

@@ -1,5 +1,6 @@
 package simmerpoint.heat;
 
+import org.apache.commons.math3.analysis.UnivariateFunction;
 import org.apache.commons.math3.analysis.integration.gauss.GaussIntegrator;
 import org.apache.commons.math3.analysis.integration.gauss.GaussIntegratorFactory;
 import simmerpoint.pan.GrazingAbsorptance;
@@ -51,10 +52,16 @@ public record PanLight(FaceLight underside, FaceLight wetWall, FaceLight dryWall
 
     /** By Gauss and Legendre with {@value #NODES} nodes: the integrand is smooth, so it is exact to 1e-9. */
     private static double wallAbsorptance(double level) {
-        return HALF_ROUND.integrate(azimuth -> {
+        return HALF_ROUND.integrate(new WallAbsorptance(level));
+    }
+
+    /** A class of its own: the library's interface is too old for a lambda to be kept in an archive of classes. */
+    private record WallAbsorptance(double level) implements UnivariateFunction {
+        @Override
+        public double value(double azimuth) {
             double cosine = Math.cos(azimuth);
             return cosine * GrazingAbsorptance.relativeAbsorptance(level * cosine);
-        });
+        }
     }
 
     /** The sum with other light. */

@@ -28,7 +28,7 @@ public final class DesignQuantities {
 
     private static final Fields<DesignChoice> CHECKED = Fields.<DesignChoice>none()
             .optionalEstimate("cooking_power_W", "of a pan, traced anew with another seed", DesignChoice::cookingPower)
-            .include(DesignChoice::likely, LikelyQuantities.RANGE)
+            .include(choice -> Optional.of(choice.likely()), LikelyQuantities.RANGE)
             .estimate("absorbed_power_W", "taken up; of a bare disc, caught", DesignChoice::absorbed)
             .estimate("peak_flux_W_m2", "hottest place of underside or disc", DesignChoice::peakFlux)
             .number("pan_height_m", "height of the pan's underside above the ground", DesignChoice::panHeightMetres)

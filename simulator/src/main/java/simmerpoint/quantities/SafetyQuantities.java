@@ -10,6 +10,7 @@ import simmerpoint.safety.HotPlace;
 import simmerpoint.safety.SafetyResult;
 import simmerpoint.safety.YardRisks;
 import simmerpoint.safety.eyes.Glare;
+import simmerpoint.safety.eyes.SeenPatch;
 import simmerpoint.safety.field.Reach;
 import simmerpoint.safety.field.Way;
 import simmerpoint.safety.field.YardLight;
@@ -20,6 +21,7 @@ import simmerpoint.safety.parked.ParkedResult;
 import simmerpoint.safety.parked.ParkedSpot;
 import simmerpoint.safety.parked.ParkedWay;
 import simmerpoint.safety.parked.Parking;
+import simmerpoint.safety.places.Facing;
 import simmerpoint.safety.places.LookedAt;
 import simmerpoint.safety.risk.Hazard;
 import simmerpoint.safety.risk.Stuff;
@@ -85,6 +87,14 @@ public final class SafetyQuantities {
                     spot -> parts(spot.place()))
             .number("ground_W_m2", "most on the ground, 0 if the mirrors throw none there", ParkedSpot::groundFlux)
             .number(
+                    "wall_W_m2",
+                    "most 1 m or farther from under the mount, level: what a wall there gets at most, 0 for none",
+                    ParkedSpot::wallFlux)
+            .number(
+                    "stand_W_m2",
+                    "most on what holds the pan up; 0 for none, and where it is not told of",
+                    ParkedSpot::standFlux)
+            .number(
                     "smoulder_reach_m",
                     "level distance from under the mount up to which wood left for long smoulders, 0 for none",
                     ParkedSpot::smoulderReach);
@@ -132,6 +142,14 @@ public final class SafetyQuantities {
                     "where that handle points, level, from the way towards the sun to the right",
                     KitchenRisks::handleRadians);
 
+    private static final Fields<SeenPatch> SEEN = Fields.<SeenPatch>none()
+            .number(
+                    "patch_rad",
+                    "full angle of a round patch as large as the bright part of the mirror; 0 if it is not seen",
+                    SeenPatch::radians)
+            .number("patch_suns", "its brightness, in suns", SeenPatch::suns)
+            .word("harm", "what a glance does", SeenPatch.Harm.class, SeenPatch::harm);
+
     private static final Fields<LookedAt> PLACE = Fields.<LookedAt>none()
             .text("name", "what stands there", LookedAt::name)
             .text(
@@ -139,6 +157,11 @@ public final class SafetyQuantities {
                     "what it is made of",
                     Stuff.words().toList(),
                     at -> at.stuff().word())
+            .text(
+                    "facing",
+                    "which way its lit side looks",
+                    Facing.words().toList(),
+                    at -> at.facing().word())
             .vector(
                     "place_m",
                     "towards the sun, to the right of whoever faces it, up; from the ground under the mount",
@@ -148,7 +171,12 @@ public final class SafetyQuantities {
             .optionalNumber(
                     "harmed_s",
                     "until it is burnt, charred or in flames; null where no harm is known",
-                    LookedAt::harmed);
+                    LookedAt::harmed)
+            .group(
+                    "eyes",
+                    "the mirror seen from there, with the pan in place or not; indicative",
+                    LookedAt::seen,
+                    SEEN);
 
     private static final Fields<SafetyResult.RunInfo> RUN = Fields.<SafetyResult.RunInfo>none()
             .whole("rays", "number of rays", SafetyResult.RunInfo::rays)

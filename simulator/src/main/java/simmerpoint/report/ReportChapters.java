@@ -104,12 +104,12 @@ final class ReportChapters {
     HtmlChapter day(DayResult day) {
         String date = TimeWords.date(day.plan().date());
         HtmlChapter chapter = HtmlChapter.of("day", "On " + date, DayAnswer.withoutHint(day, system));
-        return day.curve().isEmpty() ? chapter : chapter.with(1, DayPicture.figure(day));
+        return day.curve().isEmpty() ? chapter : chapter.inside(0, 1, DayPicture.figure(day));
     }
 
     HtmlChapter aim(AimResult aim) {
         return HtmlChapter.of("aim", "How to aim", AimAnswer.withoutHint(aim, system))
-                .with(1, AimFigure.of(aim, system));
+                .inside(0, 1, AimFigure.of(aim, system));
     }
 
     HtmlChapter safety() {
@@ -138,7 +138,10 @@ final class ReportChapters {
     static List<Item> cautions(FullStudy.Result result, SafetyResult safety) {
         TraceResult trace = result.trace();
         String noun = TargetWords.of(trace.scenario().target()).noun();
-        List<Item> items = new ArrayList<>(Cautions.items(Math.max(result.cautionFlux(), safety.cautionFlux()), noun));
+        List<Item> items = new ArrayList<>(
+                safety.cautionFlux() >= result.cautionFlux()
+                        ? Cautions.itemsAround(safety.cautionFlux(), noun)
+                        : Cautions.items(result.cautionFlux(), noun));
         if (result.pan().isPresent()) {
             items.add(PanAnswer.moving());
         }

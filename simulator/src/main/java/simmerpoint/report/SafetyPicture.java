@@ -32,6 +32,6 @@ final class SafetyPicture {
                         + "\u00a0W/m\u00b2; the outline is a grown-up of 170\u00a0cm. Seed " + result.seed() + ", "
                         + FigureFormat.count(result.run().rays())
                         + " rays. An estimate, not a clearance: local codes come first. Simmerpoint " + Version.text())
-                .caption(Cautions.oneLine(result.cautionFlux()));
+                .caption(Cautions.oneLine(result.cautionFlux(), Cautions.AROUND));
     }
 }

@@ -6,7 +6,7 @@ import simmerpoint.drawing.Sheet;
 import simmerpoint.drawing.cooker.FieldDrawing;
 import simmerpoint.drawing.output.Paper;
 import simmerpoint.drawing.output.PdfFile;
-import simmerpoint.safety.SafetyResult;
+import simmerpoint.safety.CookerLight;
 import simmerpoint.units.UnitSystem;
 
 /** One page to keep with the cooker and for a class of children: a few rules in plain words, a picture, how far to stay away. */
@@ -16,16 +16,16 @@ public final class SafetySheet {
     private SafetySheet() {}
 
     /** As a PDF of one page. */
-    public static byte[] pdf(SafetyResult result, Paper paper) {
-        return PdfFile.fitted(paper, WIDTH, List.of(sheet(result)));
+    public static byte[] pdf(CookerLight light, Paper paper) {
+        return PdfFile.fitted(paper, WIDTH, List.of(sheet(light)));
     }
 
-    static Sheet sheet(SafetyResult result) {
-        SheetWords words = new SheetWords(result);
+    static Sheet sheet(CookerLight light) {
+        SheetWords words = new SheetWords(light);
         Sheet sheet = new Sheet(words.title()).subtitle(words.why());
         sheet.heading("Stay this far away");
         words.distances().forEach(sheet::subtitle);
-        sheet.gap(6).with(FieldDrawing.of(result.taken(), result.people(), UnitSystem.METRIC));
+        sheet.gap(6).with(FieldDrawing.of(light.taken(), light.people(), UnitSystem.METRIC));
         sheet.heading("Rules");
         words.rules().forEach(sheet::subtitle);
         return sheet.gap(6).caption(words.estimate());

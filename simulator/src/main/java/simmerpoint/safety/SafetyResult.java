@@ -6,15 +6,13 @@ import simmerpoint.safety.eyes.Glare;
 import simmerpoint.safety.kitchen.KitchenRisks;
 import simmerpoint.safety.parked.ParkedResult;
 import simmerpoint.safety.places.LookedAt;
-import simmerpoint.safety.risk.Hazard;
 import simmerpoint.scenario.Scenario;
 
 /**
  * What one cooker can burn, light or blind.
  *
  * @param scenario the cooker
- * @param standing with the pan in place
- * @param taken with the pan taken away; the same for a bare disc, which stops nothing
+ * @param light as it is aimed
  * @param places things that somebody asks about, those of the scenario first
  * @param parked what it does when it is left uncovered
  * @param glare what somebody sees who looks into its light
@@ -24,8 +22,7 @@ import simmerpoint.scenario.Scenario;
  */
 public record SafetyResult(
         Scenario scenario,
-        YardRisks standing,
-        YardRisks taken,
+        CookerLight light,
         List<LookedAt> places,
         ParkedResult parked,
         Glare glare,
@@ -46,29 +43,28 @@ public record SafetyResult(
      */
     public record RunInfo(long rays, int threads, double seconds) {}
 
-    /** The hottest light of the cooker, sun included, W/m². */
-    public double cautionFlux() {
-        return taken.hottest().light().together();
+    /** With the pan in place. */
+    public YardRisks standing() {
+        return light.standing();
     }
 
-    /** How far people must stay away: the farthest that light gets unpleasant with the pan taken away, m; 0 if it nowhere is. */
+    /** With the pan taken away. */
+    public YardRisks taken() {
+        return light.taken();
+    }
+
+    /** The hottest light of the cooker, sun included, W/m². */
+    public double cautionFlux() {
+        return light.cautionFlux();
+    }
+
+    /** How far people must stay away from the focus, m; 0 if no place of the yard gets unpleasant. */
     public double people() {
-        return away(Hazard.DISCOMFORT);
+        return light.people();
     }
 
     /** How far things that burn must stay away, m; 0 if nothing can. */
     public double things() {
-        return away(Hazard.SMOULDER);
-    }
-
-    private double away(Hazard hazard) {
-        return Math.max(away(standing, hazard), away(taken, hazard));
-    }
-
-    /** With two standard errors. */
-    private static double away(YardRisks risks, Hazard hazard) {
-        return risks.farthest(hazard)
-                .map(d -> d.value() + 2 * d.standardError())
-                .orElse(0.0);
+        return light.things();
     }
 }

@@ -17,6 +17,7 @@ import simmerpoint.scenario.checks.CheckedScenario;
 import simmerpoint.study.trace.Progress;
 import simmerpoint.study.trace.ReplicateCaster;
 import simmerpoint.study.trace.TraceOptions;
+import simmerpoint.study.trace.TraceResult;
 import simmerpoint.study.trace.TraceStudy;
 import simmerpoint.sun.Sunlight;
 
@@ -34,54 +35,70 @@ public final class SafetyStudy {
     public static final double STRONGEST_BEAM = 1000;
 
     /** The same cooker in the strongest sun: what a sheet that stays with it must go by. */
-    public static CheckedScenario inStrongestSun(CheckedScenario read) {
-        Sunlight sun = read.scenario().sun();
+    public static Scenario inStrongestSun(Scenario scenario) {
+        Sunlight sun = scenario.sun();
         double beam = Math.max(STRONGEST_BEAM, sun.beamWattsPerSquareMetre());
-        Scenario bright = read.scenario().withSun(new Sunlight(sun.elevationRadians(), beam, sun.shape()));
-        return new CheckedScenario(bright, read.values(), read.warnings(), read.timeless(), read.defaults());
+        return scenario.withSun(new Sunlight(sun.elevationRadians(), beam, sun.shape()));
+    }
+
+    /**
+     * The light of a cooker as it is aimed, without anything else.
+     *
+     * @throws simmerpoint.study.trace.ImpossibleSetupException if the pan would stand in the mirror
+     * @throws java.util.concurrent.CancellationException if {@code progress} says stop
+     */
+    public static CookerLight light(Scenario scenario, TraceOptions options, Progress progress) {
+        boolean pan = scenario.target() instanceof Pan;
+        List<YardLight> lights = FieldStudy.run(
+                scenario, options, YardBoxes.of(scenario), pan ? List.of(true, false) : List.of(false), progress);
+        YardRisks standing = YardRisks.of(lights.get(0));
+        return new CookerLight(standing, pan ? YardRisks.of(lights.get(1)) : standing);
     }
 
     /**
      * The risks of a scenario, which is that of one moment.
      *
+     * @param known a trace of it that somebody has made; empty to make one
      * @param seasons whether the parked dish is followed on days of all seasons, not only on the scenario's own
      * @throws simmerpoint.study.trace.ImpossibleSetupException if the pan would stand in the mirror
      * @throws java.util.concurrent.CancellationException if {@code progress} says stop
      */
-    public static SafetyResult run(CheckedScenario read, boolean seasons, TraceOptions options, Progress progress) {
+    public static SafetyResult run(
+            CheckedScenario read,
+            Optional<TraceResult> known,
+            boolean seasons,
+            TraceOptions options,
+            Progress progress) {
         long start = System.nanoTime();
         Scenario scenario = read.scenario();
-        boolean pan = scenario.target() instanceof Pan;
-        List<YardLight> lights = FieldStudy.run(
-                scenario,
-                options,
-                YardBoxes.of(scenario),
-                pan ? List.of(true, false) : List.of(false),
-                (done, detail) -> progress.report(FIELD * done, detail));
+        CookerLight light = light(scenario, options, (done, detail) -> progress.report(FIELD * done, detail));
         double seconds = (System.nanoTime() - start) * 1e-9;
-        YardRisks standing = YardRisks.of(lights.get(0));
-        YardRisks taken = pan ? YardRisks.of(lights.get(1)) : standing;
-        TraceOptions few = options.withRays(Math.min(TraceOptions.DEFAULT_RAYS, options.rays()));
-        Optional<KitchenRisks> kitchen =
-                pan ? KitchenRisks.of(TraceStudy.run(scenario, few, Progress.NONE), lights.get(0)) : Optional.empty();
-        List<LookedAt> places =
-                LookedAtPlaces.of(read.values(), scenario, lights.get(0), lights.get(lights.size() - 1));
+        List<LookedAt> places = LookedAtPlaces.of(
+                read.values(), light.standing().light(), light.taken().light());
         ParkedResult parked = ParkedStudy.run(
                 scenario,
-                places.stream().map(LookedAt::place).toList(),
+                places.stream().map(at -> at.surface(scenario)).toList(),
                 seasons,
                 options,
                 (done, detail) -> progress.report(FIELD + (1 - FIELD) * done, detail));
         long rays = (long) ReplicateCaster.REPLICATES << ReplicateCaster.bitsFor(options.rays());
         return new SafetyResult(
                 scenario,
-                standing,
-                taken,
+                light,
                 places,
                 parked,
                 Glare.of(scenario),
-                kitchen,
+                kitchen(scenario, known, light.standing().light(), options),
                 options.seed(),
                 new SafetyResult.RunInfo(rays, options.threads(), seconds));
+    }
+
+    private static Optional<KitchenRisks> kitchen(
+            Scenario scenario, Optional<TraceResult> known, YardLight light, TraceOptions options) {
+        if (!(scenario.target() instanceof Pan)) {
+            return Optional.empty();
+        }
+        TraceOptions few = options.withRays(Math.min(TraceOptions.DEFAULT_RAYS, options.rays()));
+        return KitchenRisks.of(known.orElseGet(() -> TraceStudy.run(scenario, few, Progress.NONE)), light);
     }
 }

@@ -1,5 +1,7 @@
 package simmerpoint.setup;
 
+import java.util.Arrays;
+import java.util.stream.Stream;
 import simmerpoint.geometry.Direction;
 import simmerpoint.geometry.Pose;
 import simmerpoint.geometry.Rotation;
@@ -67,6 +69,33 @@ public record Setup(Pose dish, Pose target, Direction sun) {
         double s = Math.sin(lean);
         double c = Math.cos(lean);
         return Rotation.ofAxes(new Direction(new Vec(c, 0, -s)), Direction.Y, new Direction(new Vec(s, 0, c)));
+    }
+
+    /** Whether all {@link #numbers} are the same. By hand: what Java makes up for a record costs a first answer some milliseconds. */
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Setup setup && Arrays.equals(numbers(), setup.numbers());
+    }
+
+    @Override
+    public int hashCode() {
+        return Arrays.hashCode(numbers());
+    }
+
+    /** Every number that says how things stand, for comparing. */
+    public double[] numbers() {
+        return Stream.of(
+                        dish.rotation().rows(),
+                        components(dish.origin()),
+                        target.rotation().rows(),
+                        components(target.origin()),
+                        components(sun.vec()))
+                .flatMapToDouble(Arrays::stream)
+                .toArray();
+    }
+
+    private static double[] components(Vec vec) {
+        return new double[] {vec.x(), vec.y(), vec.z()};
     }
 
     /** Pose of the dish frame in the target frame. */

@@ -53,6 +53,16 @@ public record GaussianSun(double sigma) implements SunShape {
         return Math.asin(CUT * sigma);
     }
 
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof GaussianSun sun && sun.sigma == sigma;
+    }
+
+    @Override
+    public int hashCode() {
+        return Double.hashCode(sigma);
+    }
+
     /** sin²θ / 2σ². */
     private double half(double angle) {
         double t = Math.sin(angle) / sigma;

@@ -61,6 +61,16 @@ public record LimbDarkenedSun(double halfAngle) implements SunShape {
         return halfAngle;
     }
 
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof LimbDarkenedSun sun && sun.halfAngle == halfAngle;
+    }
+
+    @Override
+    public int hashCode() {
+        return Double.hashCode(halfAngle);
+    }
+
     private double ratioSquared(double angle) {
         double ratio = Math.sin(angle) / Math.sin(halfAngle);
         return Math.min(1, ratio * ratio);

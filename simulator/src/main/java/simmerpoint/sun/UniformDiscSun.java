@@ -49,4 +49,14 @@ public record UniformDiscSun(double halfAngle) implements SunShape {
     public double largestAngle() {
         return halfAngle;
     }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof UniformDiscSun sun && sun.halfAngle == halfAngle;
+    }
+
+    @Override
+    public int hashCode() {
+        return Double.hashCode(halfAngle);
+    }
 }

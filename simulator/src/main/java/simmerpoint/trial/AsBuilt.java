@@ -58,15 +58,19 @@ public final class AsBuilt {
 
     /** Its text, with a comment before it that says where it comes from. */
     public static Optional<String> text(TrialResult result, TraceOptions options) throws ScenarioException {
+        return of(result, options).map(built -> text(result, built));
+    }
+
+    /** The text of such a scenario. */
+    public static String text(TrialResult result, CheckedScenario built) {
         String logs = result.logs().stream()
                 .map(log -> log.file().getFileName().toString().replaceAll("\\p{Cntrl}", "?"))
                 .collect(Collectors.joining(", "));
-        return of(result, options)
-                .map(built -> "# As built, by the logs " + logs
-                        + ": figures of the cooker as they show it. Every ± is narrowed until\n"
-                        + "# the range of the cooking power is that of the logs; a single figure is less well known. Lengths are counted\n"
-                        + "# as they truly are, so the comments of those logs, which were not, do not go with this file.\n\n"
-                        + built.sourceText());
+        return "# As built, by the logs " + logs
+                + ": figures of the cooker as they show it. Every ± is narrowed until\n"
+                + "# the range of the cooking power is that of the logs; a single figure is less well known. Lengths are counted\n"
+                + "# as they truly are, so the comments of those logs, which were not, do not go with this file.\n\n"
+                + built.sourceText();
     }
 
     private CheckedScenario scenario() throws ScenarioException {

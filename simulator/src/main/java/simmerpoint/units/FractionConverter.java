@@ -6,7 +6,7 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-/** Converts fractions, and feet with inches, to one decimal number, for the message that refuses them. */
+/** Converts fractions, and feet with inches, to one decimal number with one unit. */
 final class FractionConverter {
     private static final String WHOLE = "([0-9]{1,5})";
     private static final String PART = "(?:([0-9]{1,4})\\s*[/⁄]\\s*([1-9][0-9]{0,3})|([½¼¾⅛⅜⅝⅞⅓⅔]))";
@@ -21,7 +21,7 @@ final class FractionConverter {
 
     private FractionConverter() {}
 
-    /** What to write instead of {@code text}, if it is a number with a fraction and a unit, or feet with inches. */
+    /** The decimal that {@code text} means, if it is a number with a fraction and a unit, or feet with inches. */
     static Optional<String> decimal(String text, Dimension dimension) {
         if (dimension == Dimension.LENGTH) {
             Matcher feet = FEET.matcher(text);

@@ -6,8 +6,8 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * Reads one number with one unit, such as {@code 36 in}, {@code 0.25°}, {@code 1e-3 m}, {@code 85 %}. The decimal sign is
- * a point whatever the machine's language; whatever could be read in two ways is refused with a sentence.
+ * Reads one number with one unit, such as {@code 36 in}, {@code 0.25°}, {@code 1e-3 m}, {@code 85 %}, also a fraction
+ * ({@code 6 1/4 in}) or feet with inches ({@code 5 ft 3 in}). The decimal sign is a point whatever the machine's language; whatever could be read in two ways is refused with a sentence.
  */
 public final class QuantityParser {
     private static final Pattern NUMBER =
@@ -38,7 +38,7 @@ public final class QuantityParser {
      * @throws QuantityException if it is anything else
      */
     public static double parse(String text, Dimension dimension, String example) throws QuantityException {
-        String trimmed = InputText.normalised(text);
+        String trimmed = asDecimal(InputText.normalised(text), dimension);
         Matcher matcher = NUMBER.matcher(trimmed);
         boolean number = matcher.lookingAt();
         String rest = number ? trimmed.substring(matcher.end()) : "";
@@ -47,6 +47,13 @@ public final class QuantityParser {
             throw new QuantityException(refusal(trimmed, number, rest, dimension, "; write for instance " + example));
         }
         return finite(trimmed, unit.get().toSi(number(trimmed, matcher)));
+    }
+
+    /** The same text with one decimal number and one unit, if it holds a fraction or feet with inches. */
+    static String asDecimal(String text, Dimension dimension) {
+        return text.length() <= LONGEST_NUMBER
+                ? FractionConverter.decimal(text, dimension).orElse(text)
+                : text;
     }
 
     /** Reads a whole number, 0 or more or less. */
@@ -64,12 +71,6 @@ public final class QuantityParser {
         String shown = InputText.shown(text);
         if (text.isEmpty()) {
             return "there is nothing here; " + dimension.words() + " is needed" + advice;
-        }
-        Optional<String> decimal =
-                text.length() <= LONGEST_NUMBER ? FractionConverter.decimal(text, dimension) : Optional.empty();
-        if (decimal.isPresent()) {
-            return shown + " has a fraction or two units; one decimal number with one unit is read; write "
-                    + decimal.get();
         }
         if (COMMA.matcher(text).matches()) {
             return shown + " has a comma; decimals take a point and thousands no separator"

@@ -99,7 +99,7 @@ public record TypedQuantity(double si, Dimension dimension, String unit, String 
         try {
             PlusMinus parts = PlusMinus.split(typed);
             double si = QuantityParser.parse(parts.value(), dimension);
-            Matcher matcher = UNIT.matcher(parts.value());
+            Matcher matcher = UNIT.matcher(QuantityParser.asDecimal(InputText.normalised(parts.value()), dimension));
             return matcher.matches()
                     ? Optional.of(
                             new TypedQuantity(si, dimension, matcher.group(1).strip(), typed, parts.doubt()))

@@ -59,7 +59,9 @@ class ScenarioInputTest {
         Path patterns = folder.resolve(paper + ".pdf");
         out(ProgramRun.of("cut", "--paper", paper, "--pdf", patterns.toString()));
         assertTrue(Files.size(patterns) > 0);
-        assertRefused(ProgramRun.of("cut", "--paper", "foolscap"), "--paper: expected one of");
+        assertRefused(
+                ProgramRun.of("cut", "--paper", "foolscap"),
+                "--paper: foolscap is not known here; allowed are a4, letter");
     }
 
     @Test

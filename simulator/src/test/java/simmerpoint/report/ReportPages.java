@@ -74,7 +74,7 @@ public final class ReportPages {
         TraceOptions options = TraceOptions.defaults().withRays(RAYS).withThreads(threads);
         read.atOneMoment();
         CookerStudy all = CookerStudy.run(read, units, options, Progress.NONE);
-        SafetyResult safety = SafetyStudy.run(read, true, options, Progress.NONE);
+        SafetyResult safety = SafetyStudy.run(read, Optional.empty(), true, options, Progress.NONE);
         return new String(CookerReport.bytes(read, all, safety, name, units), StandardCharsets.UTF_8);
     }
 }

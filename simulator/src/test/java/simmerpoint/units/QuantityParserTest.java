@@ -137,7 +137,6 @@ class QuantityParserTest {
                 "1'500 mm",
                 "0x1F m",
                 "0b1 m",
-                "5 ft 3 in",
                 "1 m 2 cm",
                 "1 m2",
                 "1 mm mm",
@@ -148,8 +147,6 @@ class QuantityParserTest {
                 "1..2 m",
                 "--1 m",
                 "1-2 m",
-                "3/4 in",
-                "1/2 in",
                 "٣ m",
                 "5 M",
                 "1.2.3 m",
@@ -206,10 +203,8 @@ class QuantityParserTest {
                 "3 feet 11.25 inches|47.25 in",
                 "-3 ft 11 in|-47 in"
             })
-    void fractionsAreToldAsDecimals(String text, String better) {
-        String message = assertThrows(QuantityException.class, () -> QuantityParser.parse(text, LENGTH))
-                .getMessage();
-        assertTrue(message.endsWith("write " + better), message);
+    void fractionsAndFeetWithInchesAreRead(String text, String decimal) throws QuantityException {
+        assertEquals(QuantityParser.parse(decimal, LENGTH), QuantityParser.parse(text, LENGTH));
     }
 
     @ParameterizedTest

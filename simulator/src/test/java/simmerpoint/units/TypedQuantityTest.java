@@ -42,6 +42,8 @@ class TypedQuantityTest {
     @CsvSource({
         "LENGTH, 36 in, 91.44 cm",
         "LENGTH, 2 in, 50.8 mm",
+        "LENGTH, 6 1/4 in, 15.88 cm",
+        "LENGTH, 3 ft 11 in, 1.194 m",
         "LENGTH, 4 ft, 1.219 m",
         "LENGTH, 0 in, 0 cm",
         "TEMPERATURE, 72 °F, 22.22 °C",

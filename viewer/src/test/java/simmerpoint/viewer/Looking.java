@@ -28,8 +28,13 @@ public final class Looking {
         return node == null || (node.isVisible() && seen(node.getParent()));
     }
 
-    /** Words that are shown cut short, or that reach out of the window, after a layout. */
+    /**
+     * Words that are shown cut short, or that reach out of the window. Whatever has been changed since the last pulse is laid out first:
+     * until then a label still shows its former words.
+     */
     public static List<String> cut(Parent root) {
+        root.applyCss();
+        root.layout();
         List<String> cut = new ArrayList<>();
         for (Node node : all(root)) {
             if (node instanceof Labeled labeled && seen(node) && shortened(labeled)) {

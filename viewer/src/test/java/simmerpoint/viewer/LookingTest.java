@@ -19,4 +19,16 @@ class LookingTest {
             assertEquals(List.of("Words that do not fit"), Looking.cut(box));
         });
     }
+
+    /** A result may arrive between a pulse and the look: its words are there, their layout is not. */
+    @Test
+    void wordsThatWereChangedSinceTheLastPulseAreNotTakenForCut() {
+        FxThread.run(() -> {
+            Label label = new Label("One");
+            HBox box = new HBox(label);
+            new Scene(box, 300, 50).snapshot(null);
+            label.setText("Another");
+            assertEquals(List.of(), Looking.cut(box));
+        });
+    }
 }

@@ -15,11 +15,26 @@ public final class ScriptedAsks implements Dialogs {
     /** The next file that is named. */
     public Optional<Path> file = Optional.empty();
 
+    /** The next files that are named together. */
+    public List<Path> files = List.of();
+
     /** The next answer. */
     public Optional<Integer> answer = Optional.empty();
 
     @Override
     public Optional<Path> fileToOpen(String question, FileKind kind) {
+        asked.add(question);
+        return file;
+    }
+
+    @Override
+    public List<Path> filesToOpen(String question, FileKind kind, Path first) {
+        asked.add(question);
+        return files;
+    }
+
+    @Override
+    public Optional<Path> folderToOpen(String question, Path first) {
         asked.add(question);
         return file;
     }

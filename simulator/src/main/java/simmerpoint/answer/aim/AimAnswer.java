@@ -46,6 +46,7 @@ public final class AimAnswer {
                 result.scenario().title(),
                 out,
                 hottest(result),
+                Cautions.at(words.noun()),
                 words.isPan()
                         ? NextCommand.line(NextCommand.PAN, NextCommand.DAY, NextCommand.BUDGET)
                         : NextCommand.line(NextCommand.BUDGET));

@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.OptionalDouble;
 import simmerpoint.answer.words.FigureFormat;
 import simmerpoint.study.aim.AimLead;
+import simmerpoint.units.InchLength;
 import simmerpoint.units.UnitSystem;
 
 /** How near its foot the shadow of a stick must come, on a longer stick where this one is too short to see it by. */
@@ -31,7 +32,14 @@ final class SightingStick {
 
     private static String within(double stickMetres, double angle, FigureFormat figures) {
         return figures.length(stickMetres) + " long, bring the shadow\u2019s tip within "
-                + figures.length(AimLead.shadow(stickMetres, angle), 2) + " of its foot.";
+                + shadow(AimLead.shadow(stickMetres, angle), figures) + " of its foot.";
+    }
+
+    /** Inch rules go to thirty-seconds. */
+    private static String shadow(double metres, FigureFormat figures) {
+        return figures.system() == UnitSystem.INCH && metres < UnitSystem.INCH.shortUnitMetres()
+                ? InchLength.fraction(metres / UnitSystem.INCH.shortUnitMetres(), 32) + FigureFormat.NBSP + "in"
+                : figures.length(metres, 2);
     }
 
     /** The shortest usual stick that will do, else the longest; empty if the given one is as long. */

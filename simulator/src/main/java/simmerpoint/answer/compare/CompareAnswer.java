@@ -63,6 +63,7 @@ public final class CompareAnswer {
                 CompareQuantities.title(comparison),
                 out.say(answer.atBestPlace()).say(answer.costs.cheapest(answer::name)),
                 answer.hottest(),
+                Cautions.at(answer.words.noun()),
                 NextCommand.line(NextCommand.BUDGET, NextCommand.CUT));
     }
 

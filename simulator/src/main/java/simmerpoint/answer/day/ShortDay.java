@@ -8,6 +8,7 @@ import simmerpoint.answer.Columns;
 import simmerpoint.answer.Item;
 import simmerpoint.answer.Section;
 import simmerpoint.answer.SectionBuilder;
+import simmerpoint.answer.words.Cautions;
 import simmerpoint.answer.words.FigureFormat;
 import simmerpoint.answer.words.HeatWords;
 import simmerpoint.answer.words.LevelWords;
@@ -40,7 +41,7 @@ record ShortDay(DayResult result, FigureFormat figures) {
                 .say(cook.atNoon(noon.get()))
                 .add(table())
                 .caution(new StandSection(result, figures, "").tooHigh());
-        return ShortAnswer.of(title, out, result.cautionFlux(), NEXT);
+        return ShortAnswer.of(title, out, result.cautionFlux(), Cautions.at("pan"), NEXT);
     }
 
     private Item table() {

@@ -56,6 +56,7 @@ public final class YearAnswer {
                 result.scenario().title(),
                 Section.headed("When it cooks").say(answer.cook()).add(answer.months()),
                 result.cautionFlux(),
+                Cautions.at("pan"),
                 NextCommand.line(NextCommand.PAN, NextCommand.AIM));
     }
 

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -24,7 +23,6 @@ import simmerpoint.answer.words.SkyWords;
 import simmerpoint.answer.words.TargetWords;
 import simmerpoint.dish.PanelSize;
 import simmerpoint.quantities.OneLine;
-import simmerpoint.sampling.Estimate;
 import simmerpoint.study.aim.AimAgain;
 import simmerpoint.study.aim.AimTolerance;
 import simmerpoint.study.aim.SunTrack;
@@ -34,14 +32,13 @@ import simmerpoint.study.design.DesignLimits;
 import simmerpoint.study.design.DesignResult;
 import simmerpoint.study.design.DishCandidate;
 import simmerpoint.study.design.PanelLayout;
-import simmerpoint.study.paired.GluingLuck;
-import simmerpoint.study.trace.LikelyResult;
 import simmerpoint.units.UnitSystem;
 
 /** The answer to "what dish does what I want?". */
 public final class DesignAnswer {
     private static final double CENTIMETRE = 0.01;
     private static final int FEW_ROWS = 6;
+    private static final String PROMISE = "Four in five cookers built so will do what is wanted.";
 
     private final DesignResult result;
     private final FigureFormat figures;
@@ -65,15 +62,15 @@ public final class DesignAnswer {
         SectionBuilder out = result.front().isEmpty()
                 ? new DesignLimitWords(result, figures).said()
                 : Section.headed("What to build")
-                        .say(first(figures::plainWatts))
+                        .say(first())
                         .say(cheapest())
                         .add(shortTable())
-                        .say(promise());
+                        .say(PROMISE);
         String next = NextCommand.line(NextCommand.COMPARE, NextCommand.CUT);
         String title = result.scenario().title();
         OptionalDouble flux = cautionFlux();
         return flux.isPresent()
-                ? ShortAnswer.of(title, out, flux.getAsDouble(), next)
+                ? ShortAnswer.of(title, out, flux.getAsDouble(), Cautions.at(target()), next)
                 : ShortAnswer.of(title, out, next);
     }
 
@@ -97,31 +94,34 @@ public final class DesignAnswer {
                 result.front().isEmpty()
                         ? new DesignLimitWords(result, figures).section()
                         : Section.headed("What to build")
-                                .say(first(figures::watts))
+                                .say(first())
                                 .say(cheapest())
                                 .add(table())
                                 .say(explained())
                                 .build());
         sections.add(Section.headed("What less or more heat would take")
                 .add(otherWatts())
-                .say("As the search saw them, before the check.")
+                .say("For other watts as the search saw them, before the check.")
                 .build());
         cautionFlux().ifPresent(flux -> sections.add(Cautions.section(flux, target())));
         sections.add(Section.headed(Cautions.HOW_SURE).say(sure()).build());
         return new Answer(OneLine.of(result.scenario().title()), sections);
     }
 
-    private String first(Function<Estimate, String> power) {
+    private String first() {
         DesignChoice few = result.fewestPanels().orElseThrow();
         DesignChoice small = result.smallestDish().orElseThrow();
-        String start = "Fewest panels: " + dish(few.candidate(), figures) + " brings " + power.apply(few.watts())
-                + (target().equals("pan") ? " into the water" : " onto the disc") + " (wanted: " + wanted(result.goal())
-                + LikelyWords.besides(few.likely()) + ").";
+        String start = "Fewest panels: " + dish(few.candidate(), figures) + " brings " + power(few)
+                + (target().equals("pan") ? " into the water" : " onto the disc") + "; wanted: " + wanted(result.goal())
+                + ".";
         if (small.candidate().equals(few.candidate())) {
             return start + " No smaller dish within the limits does it.";
         }
-        return start + " Smallest dish: " + dish(small.candidate(), figures) + ", " + power.apply(small.watts())
-                + LikelyWords.behind(small.likely()) + ".";
+        return start + " Smallest dish: " + dish(small.candidate(), figures) + ", " + power(small) + ".";
+    }
+
+    private static String power(DesignChoice choice) {
+        return LikelyWords.power(choice.likely().power());
     }
 
     private Optional<String> cheapest() {
@@ -165,8 +165,8 @@ public final class DesignAnswer {
     }
 
     private Item table() {
-        return named().with("watts", c -> figures.plainWatts(c.watts()))
-                .with("four in\nfive", c -> range(c.likely()))
+        return named().with("likely", c -> LikelyWords.likely(c.likely().power()))
+                .with("four in\nfive", c -> LikelyWords.span(c.likely().power()))
                 .with("largest\npanel", c -> c.largestPanel().map(this::size).orElse(""))
                 .with("pan above\nground", c -> figures.length(c.panHeightMetres(), 2))
                 .with("aim\nagain", c -> aim(c.again()))
@@ -176,10 +176,6 @@ public final class DesignAnswer {
 
     private String cost(DesignChoice choice) {
         return choice.cost().stream().mapToObj(money()::amount).findFirst().orElse("\u2013");
-    }
-
-    private static String range(Optional<LikelyResult> likely) {
-        return likely.map(LikelyResult::power).map(LikelyWords::span).orElse("");
     }
 
     private Columns<DesignChoice> named() {
@@ -205,19 +201,9 @@ public final class DesignAnswer {
                 .orElse("over " + SkyWords.minutes(AimTolerance.RANGE / SunTrack.FASTEST));
     }
 
-    /** What the luck of gluing leaves of the level. */
-    private Optional<String> promise() {
-        return result.scenario().built().mirror().panelTiltRadians() > 0
-                ? Optional.of("Four in five dishes built with this care will do what is wanted.")
-                : Optional.empty();
-    }
-
     private String explained() {
-        String luck = promise().isPresent()
-                ? promise().get() + " No two are glued alike, so every dish here was built " + GluingLuck.DISHES
-                        + " times over. "
-                : "";
-        return luck + "Each row is the smallest dish for its number of panels that does it, with the focal length"
+        return PROMISE + " " + LikelyWords.method(result.front().get(0).likely())
+                + " Each row is the smallest dish for its number of panels that does it, with the focal length"
                 + " that suits it best; no other dish has both fewer panels and less diameter. Diameters and focal"
                 + " lengths go by whole centimetres. Aim again: minutes from a dead-on aim until a tenth is lost of what a fresh aim"
                 + " gives, the sun going its real way where place and time are known, else the worst way at its fastest. The largest panel is given as rim edge \u00d7 length along the rib."
@@ -260,8 +246,8 @@ public final class DesignAnswer {
         return FigureFormat.count(run.dishes()) + " dishes were tried with " + FigureFormat.count(run.searchRays())
                 + " rays each (seed " + run.seed() + "); what is shown first was traced anew with "
                 + FigureFormat.count(run.checkRays()) + " rays and seed "
-                + run.checkSeed() + ", and made larger by a centimetre where it fell short by more than two standard"
-                + " errors. Tolerances, mirror, sun, pan and its place are those of the scenario, the same for every dish;"
+                + run.checkSeed() + ", and made larger until four in five drawn"
+                + " cookers did what is wanted. Tolerances, mirror, sun, pan and its place are those of the scenario, the same for every dish;"
                 + " a larger dish is harder to build as true. Everything is an estimate: build a sector from card first.";
     }
 }

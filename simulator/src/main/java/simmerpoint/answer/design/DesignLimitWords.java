@@ -3,6 +3,7 @@ package simmerpoint.answer.design;
 import simmerpoint.answer.Section;
 import simmerpoint.answer.SectionBuilder;
 import simmerpoint.answer.words.FigureFormat;
+import simmerpoint.answer.words.LikelyWords;
 import simmerpoint.study.design.DesignChoice;
 import simmerpoint.study.design.DesignLimits;
 import simmerpoint.study.design.DesignResult;
@@ -25,13 +26,14 @@ record DesignLimitWords(DesignResult result, FigureFormat figures) {
     }
 
     private String first() {
-        String wanted = "Wanted: " + DesignAnswer.wanted(result.goal()) + ". ";
+        String wanted = "Wanted, of four in five such cookers: " + DesignAnswer.wanted(result.goal()) + ". ";
         if (result.bound().isEmpty()) {
             return wanted + "No dish at all can be built within the limits.";
         }
         DesignChoice most = result.bound().get();
-        return wanted + "At most " + figures.watts(most.watts()) + " can be had within the limits, from "
-                + DesignAnswer.dish(most.candidate(), figures) + ".";
+        return wanted + "The most within the limits is "
+                + LikelyWords.power(most.likely().power()) + ", from " + DesignAnswer.dish(most.candidate(), figures)
+                + ".";
     }
 
     private static String name(DesignLimits.Limit limit) {

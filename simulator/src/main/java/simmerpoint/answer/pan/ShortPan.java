@@ -9,8 +9,10 @@ import simmerpoint.answer.Columns;
 import simmerpoint.answer.Item;
 import simmerpoint.answer.Section;
 import simmerpoint.answer.SectionBuilder;
+import simmerpoint.answer.words.Cautions;
 import simmerpoint.answer.words.FigureFormat;
 import simmerpoint.answer.words.HeatSentences;
+import simmerpoint.answer.words.HeatWords;
 import simmerpoint.answer.words.LevelWords;
 import simmerpoint.answer.words.LikelyWords;
 import simmerpoint.answer.words.MoveWords;
@@ -38,11 +40,13 @@ record ShortPan(PanResult result, FigureFormat figures, MoveWords lengths) {
         SectionBuilder out = Section.headed(verdict())
                 .add(table())
                 .say("Counted from where it stands: + is away from the dish, dish away from the sun, pan up.")
+                .say(asGiven())
                 .say(place.recommendation());
         return ShortAnswer.of(
                 result.base().scenario().title(),
                 out,
                 result.cautionFlux(),
+                Cautions.at("pan"),
                 NextCommand.line(NextCommand.AIM, NextCommand.BUDGET, NextCommand.CUT));
     }
 
@@ -56,6 +60,16 @@ record ShortPan(PanResult result, FigureFormat figures, MoveWords lengths) {
                 .filter(about -> given.value() > 0)
                 .orElseGet(() -> words.gets(given));
         return "Where it stands " + power + ": " + heat.amount() + " " + heat.outcome();
+    }
+
+    /** What the borders go by, where that is not what the first sentence says. */
+    private Optional<String> asGiven() {
+        HeatLevel likely = new HeatSentences(result.heat(), result.base().likely(), figures.system()).level();
+        return result.here().level() == likely
+                ? Optional.empty()
+                : Optional.of("These places go by the figures as given ("
+                        + figures.plainWatts(result.here().cookingPower()) + "), with which "
+                        + HeatWords.does(result.here().level()) + " where the pan stands.");
     }
 
     private Item table() {

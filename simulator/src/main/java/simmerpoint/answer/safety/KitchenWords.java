@@ -66,7 +66,7 @@ record KitchenWords(KitchenRisks kitchen, SafetyResult result, FigureFormat figu
                 + side(kitchen.handleRadians()) + ". ";
         OptionalDouble charred = Stuff.WOOD.harmed(kitchen.handle());
         if (charred.isPresent()) {
-            return at + "Wood chars there within " + PlaceWords.after(charred.getAsDouble())
+            return at + "Wood chars there within " + TimeWords.after(charred.getAsDouble())
                     + ": turn handles to where the light does not pass, or shield them.";
         }
         return kitchen.handle() > HOT

@@ -1,8 +1,10 @@
 package simmerpoint.answer.safety;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
 import simmerpoint.answer.Columns;
 import simmerpoint.answer.Item;
@@ -13,6 +15,7 @@ import simmerpoint.answer.words.TimeWords;
 import simmerpoint.safety.parked.OffAxis;
 import simmerpoint.safety.parked.ParkedHour;
 import simmerpoint.safety.parked.ParkedResult;
+import simmerpoint.safety.parked.ParkedSpot;
 import simmerpoint.safety.parked.ParkedWay;
 import simmerpoint.safety.risk.Hazard;
 
@@ -65,7 +68,13 @@ record ParkedWords(ParkedResult result, FigureFormat figures) {
                         "wood smoulders\nup to, " + unit(),
                         each -> length(each.spot().smoulderReach()))
                 .with("ground,\nkW/m\u00b2", each -> kilowatts(each.spot().groundFlux()))
+                .with("stand,\nkW/m\u00b2", each -> kilowatts(each.spot().standFlux()))
+                .with("wall at\n" + wall(), each -> kilowatts(each.spot().wallFlux()))
                 .table(result.offAxis());
+    }
+
+    private String wall() {
+        return figures.length(ParkedSpot.WALL_METRES, 2);
     }
 
     private String unit() {
@@ -123,7 +132,23 @@ record ParkedWords(ParkedResult result, FigureFormat figures) {
                 : "on " + TimeWords.date(date) + " dry leaves can catch fire from "
                         + TimeWords.clock(burning.get(0).time()) + " to "
                         + TimeWords.clock(burning.get(burning.size() - 1).time());
-        return name + ": " + day + way.worst().map(this::worst).orElse("") + ".";
+        return name + ": " + day + way.worst().map(this::worst).orElse("") + "." + elsewhere(way);
+    }
+
+    /** " At most 2.4 kW/m² on the ground (…), 3 kW/m² on a wall 1 m from under the mount (…)." */
+    private String elsewhere(ParkedWay way) {
+        List<String> parts = new ArrayList<>();
+        most(way, ParkedSpot::groundFlux, "on the ground").ifPresent(parts::add);
+        most(way, ParkedSpot::wallFlux, "on a wall " + wall() + " from under the mount")
+                .ifPresent(parts::add);
+        most(way, ParkedSpot::standFlux, "on the pan\u2019s stand").ifPresent(parts::add);
+        return parts.isEmpty() ? "" : " At most " + String.join(", ", parts) + ".";
+    }
+
+    private Optional<String> most(ParkedWay way, ToDoubleFunction<ParkedSpot> flux, String where) {
+        return way.worstBy(flux)
+                .map(hour -> figures.roughFlux(flux.applyAsDouble(hour.spot())) + " " + where + " ("
+                        + TimeWords.date(hour.time().toLocalDate()) + ", " + TimeWords.clock(hour.time()) + ")");
     }
 
     private String worst(ParkedHour hour) {

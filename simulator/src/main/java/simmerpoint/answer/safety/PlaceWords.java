@@ -5,11 +5,12 @@ import java.util.List;
 import java.util.Optional;
 import simmerpoint.answer.Section;
 import simmerpoint.answer.words.FigureFormat;
-import simmerpoint.answer.words.HeatWords;
 import simmerpoint.answer.words.ShortAnswer;
 import simmerpoint.answer.words.TimeWords;
+import simmerpoint.safety.eyes.RetinalMetric;
 import simmerpoint.safety.parked.ParkedHour;
 import simmerpoint.safety.parked.ParkedWay;
+import simmerpoint.safety.places.Facing;
 import simmerpoint.safety.places.LookedAt;
 import simmerpoint.safety.risk.Hazard;
 import simmerpoint.safety.risk.Stuff;
@@ -23,18 +24,38 @@ import simmerpoint.safety.risk.Stuff;
  */
 record PlaceWords(List<LookedAt> places, Optional<ParkedWay> left, FigureFormat figures) {
     private static final double SOON = 1.5;
-    private static final double IN_SECONDS = 90;
+    private static final double LEAST_SUNS = 0.05;
     private static final double ON_GROUND = 0.005;
 
     Section section() {
         return Section.headed("Things in the light")
                 .say(places.stream().map(this::sentence).toList())
+                .say(places.stream()
+                        .filter(LookedAt::isAsked)
+                        .flatMap(at -> eyes(at).stream())
+                        .toList())
                 .say(leftAlone())
                 .sayIf(
                         places.stream().anyMatch(LookedAt::smoulders),
                         "Shield what is in the light with bare metal, shiny side out and an air gap behind it, or move it"
                                 + " out of the light. Metal in the light gets hot: it burns hands and what touches it.")
                 .build();
+    }
+
+    /** What eyes there see. */
+    private Optional<String> eyes(LookedAt at) {
+        double suns = at.seen().radians() / RetinalMetric.SUN;
+        if (suns < LEAST_SUNS) {
+            return Optional.empty();
+        }
+        String what = switch (at.seen().harm()) {
+            case NONE -> "no harm is known from a glance";
+            case AFTER_IMAGE -> "a glance leaves an after-image";
+            case DAMAGE -> "one glance may damage them for good";
+        };
+        return Optional.of("Eyes at the " + at.name() + " see a patch of the mirror " + FigureFormat.rounded(suns, 2)
+                + " suns wide and " + figures.percent(at.seen().suns()) + " as bright as the sun: " + what
+                + " (an indication).");
     }
 
     /** What gets more light than while it is aimed, once the sun has moved on. */
@@ -64,13 +85,6 @@ record PlaceWords(List<LookedAt> places, Optional<ParkedWay> left, FigureFormat 
         return ShortAnswer.capital(at.name()) + " (" + made(at) + "): " + light + "; " + harm(at) + ".";
     }
 
-    /** "25 seconds", "3 min". */
-    static String after(double seconds) {
-        return seconds < IN_SECONDS
-                ? FigureFormat.rounded(Math.max(1, seconds), seconds < 10 ? 1 : 2) + "\u00a0seconds"
-                : HeatWords.time(seconds);
-    }
-
     private String light(LookedAt at) {
         double least = 1;
         if (at.standing().reflected() < least && at.taken().reflected() < least) {
@@ -87,7 +101,8 @@ record PlaceWords(List<LookedAt> places, Optional<ParkedWay> left, FigureFormat 
         return at.stuff().word() + ", "
                 + (at.place().z() < ON_GROUND
                         ? "on the ground"
-                        : figures.length(at.place().z(), 2) + " above the ground");
+                        : figures.length(at.place().z(), 2) + " above the ground")
+                + (at.facing() == Facing.WORST ? "" : ", facing " + at.facing().word());
     }
 
     private static String harm(LookedAt at) {
@@ -100,7 +115,7 @@ record PlaceWords(List<LookedAt> places, Optional<ParkedWay> left, FigureFormat 
         double seconds = at.harmed().getAsDouble();
         String within = at.stuff().isSooner(at.worst()) || seconds < SOON
                 ? "within about 2\u00a0seconds"
-                : "within " + after(seconds);
+                : "within " + TimeWords.after(seconds);
         return switch (at.stuff()) {
             case SKIN -> "it is burnt " + within;
             case WOOD -> "it chars " + within;

@@ -33,6 +33,11 @@ record ReachWords(SafetyResult result, List<Hazard> hazards, UnitSystem system) 
         return FigureFormat.fixed(up / system.shortUnitMetres(), 0) + FigureFormat.NBSP + system.shortUnit();
     }
 
+    /** "132 cm": the nearest whole unit. */
+    static String whole(double metres, UnitSystem system) {
+        return FigureFormat.fixed(metres / system.shortUnitMetres(), 0) + FigureFormat.NBSP + system.shortUnit();
+    }
+
     String away(double metres) {
         return away(metres, system);
     }

@@ -57,6 +57,7 @@ public final class SafetyAnswer {
                 result.scenario().title(),
                 out,
                 result.cautionFlux(),
+                Cautions.AROUND,
                 "With --pdf FILE: a sheet to keep with the cooker. " + NextCommand.line(NextCommand.AIM));
     }
 
@@ -86,7 +87,7 @@ public final class SafetyAnswer {
         sections.add(new GlareWords(result, figures).section());
         result.kitchen().ifPresent(kitchen -> sections.add(new KitchenWords(kitchen, result, figures).section()));
         sections.add(Section.headed(Cautions.HEADING)
-                .addAll(Cautions.items(
+                .addAll(Cautions.itemsAround(
                         result.cautionFlux(),
                         TargetWords.of(result.scenario().target()).noun()))
                 .addAll(longCautions())

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import simmerpoint.answer.words.FigureFormat;
 import simmerpoint.quantities.OneLine;
-import simmerpoint.safety.SafetyResult;
+import simmerpoint.safety.CookerLight;
 import simmerpoint.safety.risk.Hazard;
 import simmerpoint.safety.risk.SkinTimes;
 import simmerpoint.units.UnitSystem;
@@ -12,31 +12,31 @@ import simmerpoint.units.UnitSystem;
 /**
  * What the sheet that stays with the cooker says, so that a class of children understands it; lengths in centimetres and inches.
  *
- * @param result what was found
+ * @param light its light
  */
-public record SheetWords(SafetyResult result) {
+public record SheetWords(CookerLight light) {
     /** Heading of the sheet. */
     public String title() {
-        String title = OneLine.of(result.scenario().title());
+        String title = OneLine.of(light.scenario().title());
         return title.isEmpty() ? "This mirror burns" : "This mirror burns: " + title;
     }
 
     /** What it is about. */
     public String why() {
         return "The mirror brings the sun together in one place, the focus, where the pan stands. The light there is up to "
-                + FigureFormat.fixed(Math.max(1, result.cautionFlux() / 1000), 0)
+                + FigureFormat.fixed(Math.max(1, light.cautionFlux() / 1000), 0)
                 + " times as strong as the strongest sunshine. You cannot see it in the air.";
     }
 
     /** How far to stay away, a line each. */
     public List<String> distances() {
         List<String> lines = new ArrayList<>();
-        lines.add("You: " + both(result.people()) + ". Nearer than that your skin gets too hot.");
-        if (result.things() > 0) {
-            lines.add("Paper, leaves, dry grass, cloth, wood, plastic: " + both(result.things())
+        lines.add("You: " + both(light.people()) + ". Nearer than that your skin gets too hot.");
+        if (light.things() > 0) {
+            lines.add("Paper, leaves, dry grass, cloth, wood, plastic: " + both(light.things())
                     + ". Nearer than that they can smoulder or burn.");
         }
-        result.taken()
+        light.taken()
                 .farthest(Hazard.CHAR)
                 .ifPresent(near -> lines.add("Nearer than " + both(near.value() + 2 * near.standardError())
                         + " dry leaves catch fire within 10 seconds and skin is burnt within "
@@ -68,7 +68,7 @@ public record SheetWords(SafetyResult result) {
     /** What it is not. */
     public String estimate() {
         return "An estimate by Simmerpoint for this mirror in sun of "
-                + FigureFormat.rounded(result.scenario().sun().beamWattsPerSquareMetre(), 3)
+                + FigureFormat.rounded(light.scenario().sun().beamWattsPerSquareMetre(), 3)
                 + "\u00a0W/m\u00b2, not a clearance. Local codes, fire rules and licensed practice come first.";
     }
 }

@@ -5,6 +5,7 @@ import simmerpoint.answer.Answer;
 import simmerpoint.answer.Section;
 import simmerpoint.answer.SectionBuilder;
 import simmerpoint.answer.scenario.AimWords;
+import simmerpoint.answer.words.Cautions;
 import simmerpoint.answer.words.FigureFormat;
 import simmerpoint.answer.words.HeatSentences;
 import simmerpoint.answer.words.HeightWords;
@@ -35,7 +36,8 @@ record ShortTrace(TraceResult result, FigureFormat figures, TargetWords words) {
         if (cook.hasLight()) {
             out.figure("hot spot", cook.hotSpot());
         }
-        return ShortAnswer.of(result.scenario().title(), out, MaximumFlux.of(result), next());
+        return ShortAnswer.of(
+                result.scenario().title(), out, MaximumFlux.of(result), Cautions.at(words.noun()), next());
     }
 
     private String verdict(CookSection cook) {

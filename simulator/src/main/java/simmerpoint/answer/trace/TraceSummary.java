@@ -8,6 +8,7 @@ import simmerpoint.answer.words.FigureFormat;
 import simmerpoint.answer.words.HeatSentences;
 import simmerpoint.answer.words.LikelyWords;
 import simmerpoint.answer.words.PowerWords;
+import simmerpoint.answer.words.TargetWords;
 import simmerpoint.heat.HeatLevel;
 import simmerpoint.sampling.Estimate;
 import simmerpoint.study.trace.MaximumFlux;
@@ -66,7 +67,9 @@ public record TraceSummary(
                 heat.map(HeatSentences::level),
                 heat.map(h -> new Water(h.amount(), h.outcome())),
                 LargestLoss.of(result).brief(figures),
-                Cautions.oneLine(MaximumFlux.of(result)));
+                Cautions.oneLine(
+                        MaximumFlux.of(result),
+                        Cautions.at(TargetWords.of(result.scenario().target()).noun())));
     }
 
     /** The same in all units, in little more time. */

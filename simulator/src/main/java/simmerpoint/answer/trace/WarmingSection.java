@@ -42,6 +42,7 @@ public final class WarmingSection {
                         .with("one in ten\nsooner than", mark -> time(result.soonestSeconds(mark)))
                         .with("one in ten\nlater than", mark -> time(result.latestSeconds(mark)))
                         .table(rows))
+                .say("This goes by the figures as given; only what the pan loses varies here.")
                 .build();
     }
 

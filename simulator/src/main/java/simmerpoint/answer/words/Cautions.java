@@ -2,10 +2,12 @@ package simmerpoint.answer.words;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 import simmerpoint.answer.Item;
 import simmerpoint.answer.Section;
 import simmerpoint.safety.risk.Hazard;
 import simmerpoint.safety.risk.SkinTimes;
+import simmerpoint.safety.risk.Stuff;
 
 /**
  * What the focused light can do to people and things, by its flux: the one place with sentences about it, so that the same flux
@@ -25,6 +27,9 @@ public final class Cautions {
     public static final String ALWAYS = "Focused sunlight blinds and burns: cover the mirror whenever it is not in use;"
             + " safety tells what it can burn, and how far away.";
 
+    /** All light of the yard, not only that at the pan. */
+    public static final String AROUND = "around the focus";
+
     private static final String BLINDS = "Focused sunlight blinds and burns.";
 
     /** The end of the table of {@link SkinTimes}, W/m². */
@@ -35,14 +40,32 @@ public final class Cautions {
 
     private Cautions() {}
 
-    /** The shortest caution there is, for a place where one line is seen all the time. */
-    public static String oneLine(double fluxWattsPerSquareMetre) {
-        return BLINDS + " " + fire(fluxWattsPerSquareMetre);
+    /** The light on a target and beside it: "at the pan". */
+    public static String at(String targetWord) {
+        return "at the " + targetWord;
+    }
+
+    /**
+     * The shortest caution there is, for a place where one line is seen all the time.
+     *
+     * @param where the light of that flux is, {@link #at} a target or {@link #AROUND} the focus
+     */
+    public static String oneLine(double fluxWattsPerSquareMetre, String where) {
+        return BLINDS + " " + fire(fluxWattsPerSquareMetre, where);
     }
 
     /** The cautions of {@link #sentences} as items that every answer has, see {@link Item.Caution#general}. */
     public static List<Item> items(double fluxWattsPerSquareMetre, String targetWord) {
-        return sentences(fluxWattsPerSquareMetre, targetWord).stream()
+        return items(sentences(fluxWattsPerSquareMetre, targetWord));
+    }
+
+    /** The same for the hottest light anywhere around the focus. */
+    public static List<Item> itemsAround(double fluxWattsPerSquareMetre, String targetWord) {
+        return items(sentences(fluxWattsPerSquareMetre, targetWord, AROUND, ""));
+    }
+
+    private static List<Item> items(List<String> sentences) {
+        return sentences.stream()
                 .map(text -> (Item) new Item.Caution(text, true))
                 .toList();
     }
@@ -59,25 +82,35 @@ public final class Cautions {
      * @param targetWord what the light falls on, "pan" or "disc"
      */
     public static List<String> sentences(double fluxWattsPerSquareMetre, String targetWord) {
+        return sentences(
+                fluxWattsPerSquareMetre,
+                targetWord,
+                at(targetWord),
+                " Beside the " + targetWord
+                        + " and when the dish is aimed or moved the light can be hotter than here.");
+    }
+
+    private static List<String> sentences(double flux, String targetWord, String where, String elsewhere) {
         List<String> out = new ArrayList<>();
         out.add(BLINDS + " Keep eyes, face and hands out of the beam, never look into the mirror "
                 + "or at a bright " + targetWord
                 + " without dark glasses, stand to the side, and keep children away.");
-        out.add(fire(fluxWattsPerSquareMetre) + skin(fluxWattsPerSquareMetre) + " Beside the " + targetWord
-                + " and when the dish is aimed or moved the light can be hotter than here.");
+        out.add(fire(flux, where) + skin(flux) + elsewhere);
         out.add("Cover the mirror or turn it away from the sun whenever it is not in use. These figures are estimates: "
                 + "local fire rules and your own judgement come first.");
         return out;
     }
 
-    private static String fire(double flux) {
-        return Hazard.ofFire(flux).map(Cautions::fire).orElse("Even so, keep anything that burns out of the light.");
+    private static String fire(double flux, String where) {
+        return Hazard.ofFire(flux)
+                .map(hazard -> fire(hazard, where))
+                .orElse("Even so, keep anything that burns out of the light.");
     }
 
-    private static String fire(Hazard hazard) {
+    private static String fire(Hazard hazard, String where) {
         return hazard == Hazard.SMOULDER
-                ? "Wood left for long where the light is strongest can smoulder and catch fire."
-                : "Where the light is strongest, " + does(hazard) + ".";
+                ? "Wood left for long where the light " + where + " is strongest can smoulder and catch fire."
+                : "Where the light " + where + " is strongest, " + does(hazard) + ".";
     }
 
     /** What a hazard is: "dry leaves, dry grass and paper catch fire within about half a minute". */
@@ -93,6 +126,22 @@ public final class Cautions {
             case FLASH -> tinder + "2\u00a0seconds" + chars;
             case BURST -> "paper, dark cloth and thin plywood burst into flames within about 2\u00a0seconds";
         };
+    }
+
+    /** What light of this flux does to bare skin and clothes at one place. */
+    public static String skinHere(double flux) {
+        if (flux < Hazard.DISCOMFORT.wattsPerSquareMetre()) {
+            return "Skin gets warm there, not too hot.";
+        }
+        String skin = flux > SURELY_BURNS
+                ? "Skin burns there within seconds."
+                : "Skin hurts there after about "
+                        + TimeWords.after(SkinTimes.pain(flux).orElseThrow()) + " and is burnt after about "
+                        + TimeWords.after(SkinTimes.soonestBurn(flux).orElseThrow()) + ".";
+        OptionalDouble cloth = Stuff.DARK_CLOTH.harmed(flux);
+        return cloth.isEmpty()
+                ? skin
+                : skin + " Dark clothes catch fire within about " + TimeWords.after(cloth.getAsDouble()) + ".";
     }
 
     private static String skin(double flux) {

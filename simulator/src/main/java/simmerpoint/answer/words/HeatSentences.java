@@ -15,6 +15,8 @@ import simmerpoint.units.UnitSystem;
 
 /** What one pan's water does with given light, in sentences: the same in every answer. */
 public final class HeatSentences {
+    /** A whole degree could read as boiling, K. */
+    private static final double JUST_BELOW = 1;
 
     private final HeatResult result;
     private final Optional<LikelyResult> likely;
@@ -66,8 +68,14 @@ public final class HeatSentences {
     private String mayBoil(BoilingOutcome.MayBoil may) {
         long inTen = Math.max(1, Math.min(9, Math.round(10 * may.share())));
         return "may or may not boil: " + inTen + " of 10 such cookers do, at the soonest in "
-                + HeatWords.time(may.soonestSeconds()) + "; the worst settle at "
-                + words.temperature(may.settlesCelsius().low());
+                + HeatWords.time(may.soonestSeconds()) + "; the worst "
+                + settles(may.settlesCelsius().low());
+    }
+
+    private String settles(double celsius) {
+        return celsius > result.boilingCelsius() - JUST_BELOW
+                ? "settle just below boiling"
+                : "settle at " + words.temperature(celsius);
     }
 
     /** What decides whether it boils, in a sentence, where that is in doubt. */

@@ -21,9 +21,9 @@ public final class ShortAnswer {
         return new Answer(OneLine.of(title), List.of(said.say(next).build()));
     }
 
-    /** The same where light is told of: before the last line the short caution for the hottest of it, W/m². */
-    public static Answer of(String title, SectionBuilder said, double hottestFlux, String next) {
-        return of(title, said.add(new Item.Caution(Cautions.oneLine(hottestFlux), true)), next);
+    /** The same where light is told of: before the last line the short caution for the hottest of it, W/m², and where that is. */
+    public static Answer of(String title, SectionBuilder said, double hottestFlux, String where, String next) {
+        return of(title, said.add(new Item.Caution(Cautions.oneLine(hottestFlux, where), true)), next);
     }
 
     /** With a capital at its beginning. */

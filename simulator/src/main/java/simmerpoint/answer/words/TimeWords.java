@@ -12,6 +12,7 @@ public final class TimeWords {
     private static final DateTimeFormatter DATE = DateTimeFormatter.ofPattern("d\u00a0MMMM\u00a0yyyy", Locale.ENGLISH);
     private static final double MINUTE = 60;
     private static final double LONG_MINUTES = 119.5;
+    private static final double IN_SECONDS = 90;
 
     private TimeWords() {}
 
@@ -23,6 +24,15 @@ public final class TimeWords {
     /** "5 October 2026". */
     public static String date(LocalDate date) {
         return DATE.format(date);
+    }
+
+    /** "25 seconds", "3 min". */
+    public static String after(double seconds) {
+        if (seconds >= IN_SECONDS) {
+            return HeatWords.time(seconds);
+        }
+        String figure = FigureFormat.rounded(Math.max(1, seconds), seconds < 10 ? 1 : 2);
+        return figure + FigureFormat.NBSP + (figure.equals("1") ? "second" : "seconds");
     }
 
     /** "28 to 33 min", "2.1 to 2.4 h". */

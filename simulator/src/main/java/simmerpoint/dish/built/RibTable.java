@@ -53,11 +53,14 @@ public final class RibTable {
             return;
         }
         if (cells.length != depths.size() + 1) {
-            throw wrong(number, cells.length + " numbers", "a distance and " + depths.size() + " depths");
+            throw new InputFileException(
+                    file,
+                    number,
+                    "found " + cells.length + " numbers; a distance and " + depths.size() + " depths are allowed.");
         }
         double radius = number(number, cells[0]);
         if (!(radius >= 0) || (!radii.isEmpty() && !(radius > radii.get(radii.size() - 1)))) {
-            throw wrong(number, cells[0].strip(), "distances of 0 or more that rise from line to line");
+            throw wrong(number, cells[0].strip(), "a distance of 0 or more that rises from line to line");
         }
         radii.add(radius);
         for (int k = 1; k < cells.length; k++) {

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.apache.commons.math3.analysis.integration.IterativeLegendreGaussIntegrator;
-import org.apache.commons.math3.analysis.solvers.BrentSolver;
 import simmerpoint.dish.DishPlan;
 import simmerpoint.dish.MirrorPoints;
 import simmerpoint.dish.MirrorSurface;
@@ -12,6 +11,7 @@ import simmerpoint.dish.Parabola;
 import simmerpoint.geometry.Point;
 import simmerpoint.geometry.Polygon;
 import simmerpoint.geometry.Vec;
+import simmerpoint.sampling.RootFinder;
 
 /**
  * Panels bent along the ribs and straight from rib to rib: each the parabolic cylinder z = x²/(4 f cos²β) in its
@@ -157,6 +157,6 @@ final class BentStripSurface implements MirrorSurface {
 
     /** Where the mirror begins: at the hub, or where the gaps on both sides meet. */
     private double firstX() {
-        return halfWidth(hubX) < 0 ? new BrentSolver(1e-12).solve(200, this::halfWidth, hubX, rimX) : hubX;
+        return halfWidth(hubX) < 0 ? RootFinder.to(1e-12, 200).find(this::halfWidth, hubX, rimX) : hubX;
     }
 }

@@ -125,7 +125,7 @@ public final class CompareChart implements Drawing {
         plot.canvas().draw(row.isSeenToDiffer() ? Style.WORSE : Style.LIKE_BEST, bar);
         plot.whisker(row.useful(), ComparedRow.SEEN_ERRORS, middle, 0.18 * pitch());
         plot.canvas()
-                .write(text(plot.box().right() + 6, middle, figures.watts(row.useful()))
+                .write(text(plot.box().right() + 6, middle, figures.plainWatts(row.useful()))
                         .within(room));
     }
 
@@ -140,7 +140,7 @@ public final class CompareChart implements Drawing {
                             same ? Style.LIKE_BEST_DOT : Style.WORSE_DOT,
                             new Circle(plot.x().within(below.value()), middle, 3.6));
         }
-        String words = best ? "best" : same ? "no difference seen" : figures.watts(below);
+        String words = best ? "best" : same ? "no difference seen" : figures.plainWatts(below);
         plot.canvas().write(text(plot.box().right() + BESIDE, middle, words).within(room));
     }
 }

@@ -1,138 +1,171 @@
 package simmerpoint.drawing.cooker;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import simmerpoint.drawing.Box;
 import simmerpoint.drawing.Canvas;
-import simmerpoint.drawing.Circle;
 import simmerpoint.drawing.Drawing;
-import simmerpoint.drawing.Path;
-import simmerpoint.drawing.Raster;
 import simmerpoint.drawing.Style;
 import simmerpoint.drawing.Text;
 import simmerpoint.drawing.TextMetrics;
 import simmerpoint.drawing.TextStyle;
-import simmerpoint.geometry.Vec;
 import simmerpoint.pan.Plane;
 import simmerpoint.safety.YardRisks;
-import simmerpoint.safety.field.FieldBox;
 import simmerpoint.safety.field.YardLight;
+import simmerpoint.safety.person.PersonLight;
+import simmerpoint.safety.person.PersonShape;
 import simmerpoint.safety.risk.Hazard;
 import simmerpoint.sampling.Estimate;
 import simmerpoint.scenario.Scenario;
-import simmerpoint.setup.SideView.Place;
 import simmerpoint.units.UnitSystem;
 
 /**
- * The light in the upright plane through the dish's axis, under the cooker drawn from its side and the outline of a grown-up who
- * stands as near as is safe. Places are coloured by the worst that light of mirrors and sun together does there.
+ * The light in the upright plane through the dish's axis, under the cooker drawn from its side and the outline of a grown-up.
+ * Places are coloured by the worst that light of mirrors and sun together does there. The frame does not depend on
+ * where the grown-up stands.
  */
 public final class FieldDrawing implements Drawing {
-    private static final double PERSON = 1.7;
-    private static final double HALF_PERSON = 0.28;
     private static final double ABOVE = 0.1;
     private static final double FOCUS = 0.02;
     private static final double LEFT = 16;
+
+    /** Beside a grown-up who stands at an end. */
+    private static final double BESIDE = 0.1;
+
+    /** What a grown-up who is moved has beyond the nearest safe place, m. */
+    private static final double WALK = 0.5;
 
     /** For the tripod's height, which is written left of its legs. */
     private static final double LABEL = 52;
 
     private static final double TOP = 14;
     private static final double BELOW = 34;
-    private static final double POINTS_PER_UNIT = 1;
     private static final double TALLEST = 520;
 
-    private final YardRisks risks;
     private final SideScene scene;
     private final UnitSystem units;
-    private final double slide;
-    private final double personAt;
+    private final Optional<FieldSlice> light;
+    private final double[] ends;
+    private final double person;
+    private final double tallest;
 
-    private FieldDrawing(YardRisks risks, double away, UnitSystem units) {
-        this.risks = risks;
+    private FieldDrawing(
+            SideScene scene,
+            UnitSystem units,
+            Optional<FieldSlice> light,
+            double[] ends,
+            double person,
+            double tallest) {
+        this.scene = scene;
         this.units = units;
-        Scenario scenario = risks.light().scenario();
-        scene = new SideScenes().of(seen(risks.light()), List.of(), Optional.empty(), units);
-        slide = scenario.stand().slideMetres();
-        personAt = scene.focus().towardsSunMetres() + away + HALF_PERSON;
+        this.light = light;
+        this.ends = ends;
+        this.person = person;
+        this.tallest = tallest;
     }
 
-    /** The light of {@code risks}, a person {@code away} m from the focus. */
+    /** The light of {@code risks}, a grown-up {@code away} m from the focus. */
     public static FieldDrawing of(YardRisks risks, double away, UnitSystem units) {
-        return new FieldDrawing(risks, away, units);
+        return of(risks, FieldSlice.of(risks.light()), away, units);
     }
 
-    /** Without the pan a small disc stands for the focus. */
-    private static Scenario seen(YardLight light) {
+    /** The same over a picture of its light that was made before. */
+    public static FieldDrawing of(YardRisks risks, FieldSlice light, double away, UnitSystem units) {
+        Scenario scenario = risks.light().scenario();
+        SideScene scene = new SideScenes().of(seen(risks.light()), List.of(), Optional.empty(), units);
+        double person = PersonLight.standing(scenario, away) - slide(scenario);
+        return new FieldDrawing(scene, units, Optional.of(light), ends(risks, scene, light, person), person, TALLEST);
+    }
+
+    private static double slide(Scenario scenario) {
+        return scenario.stand().slideMetres();
+    }
+
+    /** What is drawn over a light: without the pan a small disc stands for the focus. */
+    public static Scenario seen(YardLight light) {
         Scenario scenario = light.scenario();
         return light.panStands() ? scenario : scenario.withTarget(new Plane(FOCUS, 0));
     }
 
-    private double[] ends() {
-        FieldBox box = risks.light().fields().get(1).box();
-        double left = Math.min(box.corner().x() - slide, scene.mount().towardsSunMetres() - scene.legs());
-        double right = Math.max(box.corner().x() + box.nx() * box.cellMetres() - slide, personAt + HALF_PERSON);
+    /** Left, right and upper end, m. */
+    private static double[] ends(YardRisks risks, SideScene scene, FieldSlice light, double person) {
+        double left = Math.min(light.ends()[0], scene.mount().towardsSunMetres() - scene.legs());
+        double right = Math.max(light.ends()[1], person + PersonShape.HALF_WIDTH + BESIDE);
         double reached =
                 risks.reach(Hazard.DISCOMFORT).height().map(Estimate::value).orElse(0.0);
-        double high = Math.max(PERSON, Math.max(reached, top())) + ABOVE;
-        return new double[] {left, right, high};
+        double top =
+                Math.max(scene.focus().heightMetres() + ABOVE, scene.upperRim().heightMetres());
+        return new double[] {left, right, Math.max(PersonShape.HEIGHT, Math.max(reached, top)) + ABOVE};
     }
 
-    private double top() {
-        return Math.max(scene.focus().heightMetres() + ABOVE, scene.upperRim().heightMetres());
+    /** With room to walk on both sides. */
+    public FieldDrawing roomy() {
+        double[] wide = {
+            ends[0] - 2 * PersonShape.HALF_WIDTH - BESIDE,
+            Math.max(ends[1], person + PersonShape.HALF_WIDTH + WALK),
+            ends[2]
+        };
+        return new FieldDrawing(scene, units, light, wide, person, tallest);
+    }
+
+    /** The same with a grown-up whose middle stands so far towards the sun from under the mount, m. */
+    public FieldDrawing withPerson(double towardsSun) {
+        return new FieldDrawing(scene, units, light, ends, towardsSun - slide(scene.scenario()), tallest);
+    }
+
+    /** The same without the light. */
+    public FieldDrawing withoutLight() {
+        return new FieldDrawing(scene, units, Optional.empty(), ends, person, tallest);
+    }
+
+    /** The same no higher than so many units, but for the ground and what the colours mean. */
+    public FieldDrawing tallest(double units) {
+        return new FieldDrawing(scene, this.units, light, ends, person, units);
+    }
+
+    /** The leftmost and the rightmost place for a grown-up's middle, level from under the mount, m. */
+    public double[] walk() {
+        double slide = slide(scene.scenario());
+        return new double[] {ends[0] + PersonShape.HALF_WIDTH + slide, ends[1] - PersonShape.HALF_WIDTH + slide};
+    }
+
+    /** The place under a point of the drawing, level from under the mount, m. */
+    public double towardsSun(Box box, double x) {
+        return frame(box).at(x, 0).towardsSunMetres() + slide(scene.scenario());
+    }
+
+    /** What the grown-up covers. */
+    public Box personBox(Box box) {
+        return PersonOutline.box(frame(box), person);
     }
 
     private double perMetre(double width) {
-        double[] ends = ends();
-        return Math.min((width - 2 * LEFT - LABEL) / (ends[1] - ends[0]), TALLEST / ends[2]);
+        return Math.min((width - 2 * LEFT - LABEL) / (ends[1] - ends[0]), tallest / ends[2]);
     }
 
     @Override
     public double height(double width, TextMetrics metrics) {
-        return TOP + ends()[2] * perMetre(width) + BELOW + HazardBands.legend().height(width - 2 * LEFT, metrics);
+        return TOP + ends[2] * perMetre(width) + BELOW + HazardBands.legend().height(width - 2 * LEFT, metrics);
+    }
+
+    private SideFrame frame(Box box) {
+        double perMetre = perMetre(box.width());
+        double spare = box.width() - 2 * LEFT - perMetre * (ends[1] - ends[0]);
+        double ground = box.y() + TOP + ends[2] * perMetre;
+        return new SideFrame(box.x() + LEFT + Math.max(LABEL, spare / 2), ground, ends[0], perMetre);
     }
 
     @Override
     public void draw(Canvas canvas, Box box) {
-        double[] ends = ends();
-        double perMetre = perMetre(box.width());
-        double spare = box.width() - 2 * LEFT - perMetre * (ends[1] - ends[0]);
-        double ground = box.y() + TOP + ends[2] * perMetre;
-        SideFrame frame = new SideFrame(box.x() + LEFT + Math.max(LABEL, spare / 2), ground, ends[0], perMetre);
-        Box light =
-                new Box(frame.left(), ground - ends[2] * perMetre, (ends[1] - ends[0]) * perMetre, ends[2] * perMetre);
-        canvas.image(raster(ends, light), light);
+        SideFrame frame = frame(box);
+        Box above = new Box(box.x(), box.y(), box.width(), frame.ground() - box.y());
+        canvas.clip(above, () -> light.ifPresent(slice -> slice.draw(canvas, frame)));
         cooker(canvas, box, frame);
-        person(canvas, frame);
+        PersonOutline.draw(canvas, frame, person);
         ruler(canvas, frame);
         double keyed = HazardBands.legend().height(box.width() - 2 * LEFT, canvas.metrics());
-        HazardBands.legend().draw(canvas, new Box(box.x() + LEFT, ground + BELOW, box.width() - 2 * LEFT, keyed));
-    }
-
-    private Raster raster(double[] ends, Box light) {
-        int wide = (int) Math.max(8, light.width() * POINTS_PER_UNIT);
-        int high = (int) Math.max(8, light.height() * POINTS_PER_UNIT);
-        int[] argb = new int[wide * high];
-        YardLight.Probe probe = risks.light().new Probe();
-        for (int row = 0; row < high; row++) {
-            double z = ends[2] * (high - row - 0.5) / high;
-            for (int column = 0; column < wide; column++) {
-                double x = ends[0] + (ends[1] - ends[0]) * (column + 0.5) / wide + slide;
-                argb[row * wide + column] = HazardBands.argb(flux(probe, x, z));
-            }
-        }
-        return new Raster(wide, high, argb);
-    }
-
-    /** The mean over three places side by side, so that single cells do not speckle. */
-    private double flux(YardLight.Probe probe, double x, double z) {
-        double apart = risks.light().fields().get(1).box().cellMetres();
-        double sum = 0;
-        for (int k = -1; k <= 1; k++) {
-            sum += probe.at(new Vec(x, k * apart, z)).together();
-        }
-        return sum / 3;
+        HazardBands.legend()
+                .draw(canvas, new Box(box.x() + LEFT, frame.ground() + BELOW, box.width() - 2 * LEFT, keyed));
     }
 
     private void cooker(Canvas canvas, Box box, SideFrame frame) {
@@ -141,34 +174,6 @@ public final class FieldDrawing implements Drawing {
         canvas.clip(
                 new Box(box.x(), box.y(), box.width(), frame.ground() - box.y() + 8),
                 () -> SideDrawing.live(scene, units, frame).draw(canvas, room));
-    }
-
-    /** Head, trunk and legs. */
-    private void person(Canvas canvas, SideFrame frame) {
-        double u = frame.perMetre();
-        double x = frame.x(new Place(personAt, 0));
-        double y = frame.ground();
-        List<double[]> body = new ArrayList<>();
-        double[][] shape = {
-            {-0.11, 0},
-            {-0.13, 0.8},
-            {-0.18, 1.1},
-            {-0.17, 1.38},
-            {-0.06, 1.46},
-            {0.06, 1.46},
-            {0.17, 1.38},
-            {0.18, 1.1},
-            {0.13, 0.8},
-            {0.11, 0},
-            {0.02, 0},
-            {0, 0.75},
-            {-0.02, 0}
-        };
-        for (double[] at : shape) {
-            body.add(new double[] {x + at[0] * u, y - at[1] * u});
-        }
-        canvas.draw(Style.TARGET, Path.through(body, true));
-        canvas.draw(Style.TARGET, new Circle(x, y - 1.59 * u, 0.1 * u));
     }
 
     /** A metre or a yard along the ground. */

@@ -19,15 +19,14 @@ final class HazardBands {
 
     private static final List<Hazard> BANDS = List.of(Hazard.values());
 
+    /** Seen through, and pale, so that edges do not get dark where colours run into each other. */
+    private static final int NONE = colour(BANDS.get(0)) & 0xFFFFFF;
+
     private HazardBands() {}
 
     /** 0xAARRGGBB for a flux, W/m²; nothing where no hazard is. */
     static int argb(double flux) {
-        Hazard worst = null;
-        for (Hazard hazard : BANDS) {
-            worst = flux >= hazard.wattsPerSquareMetre() ? hazard : worst;
-        }
-        return worst == null ? 0 : colour(worst);
+        return Hazard.worst(flux).map(HazardBands::colour).orElse(NONE);
     }
 
     private static int colour(Hazard hazard) {

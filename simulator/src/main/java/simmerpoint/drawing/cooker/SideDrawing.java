@@ -43,12 +43,16 @@ public final class SideDrawing implements Drawing {
         this.units = units;
         this.held = held;
         figures = new FigureFormat(units);
-        legend = SideLight.legend(scene.noun());
+        legend = legend(scene);
     }
 
     /** Height of the words on the lines of a scene, at the foot of a drawing of that width. */
     public static double keyHeight(SideScene scene, double width, TextMetrics metrics) {
-        return SideLight.legend(scene.noun()).height(width - 2 * SIDE, metrics);
+        return legend(scene).height(width - 2 * SIDE, metrics);
+    }
+
+    private static Legend legend(SideScene scene) {
+        return scene.lit().isEmpty() ? SideLight.legend(scene.noun()) : HazardBands.legend();
     }
 
     /** A scene in a frame that holds all of it. */
@@ -80,7 +84,7 @@ public final class SideDrawing implements Drawing {
         light.reflected();
         target(canvas, frame);
         focus(canvas, frame);
-        light.sun(high(), above);
+        light.sun(figures.degrees(scene.scenario().sun().elevationRadians()), above);
         new SideLengths(scene, frame, units, canvas, above).draw();
         legend.draw(canvas, new Box(box.x() + SIDE, above.bottom(), box.width() - 2 * SIDE, keyed));
         if (held.isPresent()) {
@@ -203,11 +207,6 @@ public final class SideDrawing implements Drawing {
             boolean apart = Math.hypot(x - frame.x(scene.pan()), y - frame.y(scene.pan())) > 14;
             canvas.write(Text.at(x + 10, y + (apart ? 14 : 19), "focus").in(TextStyle.NOTE));
         }
-    }
-
-    private String high() {
-        double radians = scene.scenario().sun().elevationRadians();
-        return held.isPresent() ? FigureFormat.fixed(Math.toDegrees(radians), 1) + "°" : figures.degrees(radians);
     }
 
     /** Under everything that is measured, or else in the corner beside the sun, where nothing stands. */

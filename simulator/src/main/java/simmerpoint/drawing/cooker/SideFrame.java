@@ -62,6 +62,7 @@ public record SideFrame(double left, double ground, double first, double perMetr
         include(box, new Place(scene.pan().towardsSunMetres(), scene.pan().heightMetres() + high), half);
         include(box, scene.focus(), 0);
         include(box, scene.mount(), scene.legs());
+        scene.lit().forEach(place -> include(box, place, 0));
         return box;
     }
 

@@ -30,6 +30,7 @@ import simmerpoint.study.light.RayPath;
  * @param rays a few rays
  * @param panTrouble what is impossible about the pan, in words
  * @param dishTrouble what is impossible about the dish, in words
+ * @param lit ends of the light that is laid under it and of whoever stands in it; empty without light
  */
 public record SideScene(
         Scenario scenario,
@@ -48,7 +49,8 @@ public record SideScene(
         Place sun,
         List<Ray> rays,
         Optional<String> panTrouble,
-        Optional<String> dishTrouble) {
+        Optional<String> dishTrouble,
+        List<Place> lit) {
     /**
      * One panel.
      *
@@ -67,6 +69,29 @@ public record SideScene(
      * @param fate what becomes of it
      */
     public record Ray(Place from, Place mirror, Place end, RayPath.Fate fate) {}
+
+    /** The same with light laid under it; no rays are drawn over it. */
+    public SideScene lit(List<Place> ends) {
+        return new SideScene(
+                scenario,
+                geometry,
+                panels,
+                profile,
+                vertex,
+                focus,
+                mount,
+                legs,
+                pan,
+                disc,
+                bars,
+                upperRim,
+                lowest,
+                sun,
+                List.of(),
+                panTrouble,
+                dishTrouble,
+                List.copyOf(ends));
+    }
 
     /** What is wrong, in words. */
     Optional<String> trouble() {

@@ -74,7 +74,8 @@ public final class SideScenes {
                 yard.of(setup.sun().vec().times(Math.max(SUN_AT * f, top(scenario, setup) + SUN_BEYOND * f))),
                 rays(scenario, paths, yard),
                 panTrouble(scenario, pan, refusal),
-                dishTrouble(scenario, lowest, system));
+                dishTrouble(scenario, lowest, system),
+                List.of());
     }
 
     private static List<Place> profile(Scenario scenario, Setup setup, YardPlace yard) {

@@ -1,7 +1,7 @@
 package simmerpoint.heat.balance;
 
-import org.apache.commons.math3.analysis.solvers.BrentSolver;
 import simmerpoint.heat.AbsorbedLight;
+import simmerpoint.sampling.RootFinder;
 
 /** Steady state of a pot in constant light: boiling, or the temperature at which losses equal the absorbed light. */
 final class SteadyState {
@@ -9,10 +9,9 @@ final class SteadyState {
     private static final double COLDEST_CELSIUS = -42;
 
     private static final double SEARCH_KELVIN = 14;
-    private static final double ACCURACY_WATTS = 1e-9;
     private static final int MOST_DOUBLINGS = 6;
-    private static final double ACCURACY_KELVIN = 1e-9;
-    private static final int MOST_STEPS = 300;
+    private static final RootFinder KELVIN = new RootFinder(0, 1e-9, 1e-15, 300);
+    private static final RootFinder WATTS = RootFinder.toShare(1e-9, 300);
 
     private SteadyState() {}
 
@@ -35,7 +34,7 @@ final class SteadyState {
         if (pot.surplusWatts(low, absorbed) <= 0) {
             return low;
         }
-        return new BrentSolver(0, ACCURACY_KELVIN).solve(MOST_STEPS, t -> pot.surplusWatts(t, absorbed), low, high);
+        return KELVIN.find(t -> pot.surplusWatts(t, absorbed), low, high);
     }
 
     /** Latent heat of the steam made by boiling, W; 0 if it does not boil. */
@@ -56,7 +55,6 @@ final class SteadyState {
             }
             high *= 2;
         }
-        return new BrentSolver(ACCURACY_WATTS, ACCURACY_WATTS)
-                .solve(MOST_STEPS, w -> pot.surplusWatts(celsius, pattern.scaledTo(w)) - watts, 0, high);
+        return WATTS.find(w -> pot.surplusWatts(celsius, pattern.scaledTo(w)) - watts, 0, high);
     }
 }

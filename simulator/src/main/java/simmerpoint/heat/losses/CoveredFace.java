@@ -1,9 +1,9 @@
 package simmerpoint.heat.losses;
 
-import org.apache.commons.math3.analysis.solvers.BrentSolver;
 import simmerpoint.heat.PanCover;
 import simmerpoint.heat.PhysicalConstants;
 import simmerpoint.heat.Surroundings;
+import simmerpoint.sampling.RootFinder;
 
 /**
  * A face of the pan behind its cover. Heat crosses the gap by radiation between two parallel grey faces and by air: beside the
@@ -15,8 +15,7 @@ import simmerpoint.heat.Surroundings;
  * @param outside the face of the cover towards air and sky
  */
 record CoveredFace(PanFace face, PanCover cover, PanFace outside) {
-    private static final double ACCURACY = 1e-7;
-    private static final int MOST_STEPS = 100;
+    private static final RootFinder ROOT = RootFinder.toShare(1e-7, 100);
 
     /** Loss of the face at a temperature through its cover, W/m², by what the cover gives to air and sky. */
     Losses perArea(double kelvin) {
@@ -30,12 +29,10 @@ record CoveredFace(PanFace face, PanCover cover, PanFace outside) {
         Surroundings around = face.surroundings();
         double coldest = Math.min(Math.min(around.airKelvin(), face.radiantKelvin()), kelvin) - 1;
         double hottest = Math.max(Math.max(around.airKelvin(), face.radiantKelvin()), kelvin) + 1;
-        return new BrentSolver(ACCURACY, ACCURACY)
-                .solve(
-                        MOST_STEPS,
-                        skin -> outside.at(skin).dry() / outside.area() - face.factor() * throughGap(kelvin, skin),
-                        coldest,
-                        hottest);
+        return ROOT.find(
+                skin -> outside.at(skin).dry() / outside.area() - face.factor() * throughGap(kelvin, skin),
+                coldest,
+                hottest);
     }
 
     private double throughGap(double kelvin, double skin) {

@@ -1,10 +1,10 @@
 package simmerpoint.heat.losses;
 
-import org.apache.commons.math3.analysis.solvers.BrentSolver;
 import simmerpoint.heat.PhysicalConstants;
 import simmerpoint.heat.SaturatedWater;
 import simmerpoint.heat.Surroundings;
 import simmerpoint.heat.ThermalPan;
+import simmerpoint.sampling.RootFinder;
 
 /**
  * Losses through a lid. The lid has a temperature of its own that balances its heat flows: from the water convection,
@@ -24,8 +24,7 @@ final class LidLosses implements TopLosses {
     /** Below this the vapour pressure at the lid is negligible. */
     private static final double COLDEST_KELVIN = 235;
 
-    private static final double LID_ACCURACY = 1e-9;
-    private static final int MOST_STEPS = 200;
+    private static final RootFinder ROOT = RootFinder.toShare(1e-9, 200);
 
     private final PanFace face;
     private final Surroundings surroundings;
@@ -59,8 +58,7 @@ final class LidLosses implements TopLosses {
         double light = ownShare * lightWatts / face.area();
         double low = Math.min(waterKelvin, Math.min(surroundings.airKelvin(), face.radiantKelvin())) - 1;
         double high = Math.max(waterKelvin, surroundings.airKelvin()) + 1 + light;
-        return new BrentSolver(LID_ACCURACY, LID_ACCURACY)
-                .solve(MOST_STEPS, lid -> netFlux(waterKelvin, lid, light), low, upperBound(waterKelvin, light, high));
+        return ROOT.find(lid -> netFlux(waterKelvin, lid, light), low, upperBound(waterKelvin, light, high));
     }
 
     private double upperBound(double waterKelvin, double light, double guess) {

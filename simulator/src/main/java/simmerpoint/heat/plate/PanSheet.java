@@ -3,7 +3,6 @@ package simmerpoint.heat.plate;
 import java.util.Arrays;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import org.apache.commons.math3.analysis.solvers.BrentSolver;
 import simmerpoint.heat.AbsorbedLight;
 import simmerpoint.heat.PhysicalConstants;
 import simmerpoint.heat.Surroundings;
@@ -11,6 +10,7 @@ import simmerpoint.heat.ThermalPan;
 import simmerpoint.heat.UndersidePlate;
 import simmerpoint.heat.losses.PanFace;
 import simmerpoint.pan.Pan;
+import simmerpoint.sampling.RootFinder;
 import simmerpoint.target.FluxMap;
 
 /**
@@ -21,9 +21,7 @@ public final class PanSheet {
     private static final double SHORTEST_STEP = 2;
     private static final double STEP_SHARE = 0.1;
     private static final double LONGEST_SECONDS = 7200;
-    private static final double ENOUGH_KELVIN = 0.5;
-    private static final double ENOUGH_SHARE = 1e-3;
-    private static final int MOST_TRIES = 40;
+    private static final RootFinder SHARE = new RootFinder(1e-3, 1e-3, 0.5, 40);
 
     private final PanMesh mesh;
     private final PanConduction conduction;
@@ -125,8 +123,7 @@ public final class PanSheet {
         if (steady().middleCelsius() < middleCelsius) {
             return Optional.empty();
         }
-        double share = new BrentSolver(ENOUGH_SHARE, ENOUGH_SHARE, ENOUGH_KELVIN)
-                .solve(MOST_TRIES, s -> with(s).middleCelsius() - middleCelsius, 0, 1);
+        double share = SHARE.find(s -> with(s).middleCelsius() - middleCelsius, 0, 1);
         return Optional.of(with(share));
     }
 

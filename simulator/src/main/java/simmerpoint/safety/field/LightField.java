@@ -36,6 +36,23 @@ public final class LightField {
             return net.length();
         }
 
+        /** A surface that looks this way, a vector of length 1, gets no less on that side. */
+        public double least(Vec facing) {
+            return Math.max(0, -net.dot(facing));
+        }
+
+        /**
+         * A surface that looks this way gets no more on that side: (u + √(F² − |N|² + u²))/2 with u = −N·n. For light of one direction,
+         * and for light of two directions alike but for the sign along n, this is what it gets; u ↦ (u + √(1 − s²))/2 is
+         * concave over the unit ball, s the part of the mean direction across n, and on the sphere it is max(0, u), so
+         * that no mixture of directions with this mean comes to more (derived here).
+         */
+        public double most(Vec facing) {
+            double u = -net.dot(facing);
+            double n = net.length();
+            return (u + Math.sqrt(Math.max(0, fluence * fluence - n * n) + u * u)) / 2;
+        }
+
         /** No surface gets more on one side. */
         public double most() {
             return (fluence + net.length()) / 2;

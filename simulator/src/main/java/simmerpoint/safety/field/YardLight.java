@@ -23,7 +23,8 @@ public final class YardLight {
     /**
      * The light on a small thing at a place, W/m².
      *
-     * @param reflected most that one side of it gets from the mirrors, however it is turned; see {@link LightField.Light#most}
+     * @param reflected most that one side of it gets from the mirrors, however it is turned or the way it faces; see {@link
+     *     LightField.Light#most}
      * @param reflectedLeast the side that gets most gets no less than this
      * @param direct sunlight that reaches it, on a side that faces the sun
      * @param standardError of {@code reflected}
@@ -39,6 +40,8 @@ public final class YardLight {
     public final class Probe {
         private final SunShadow shadow = new SunShadow(scenario, panStands);
         private final double beam = scenario.sun().beamWattsPerSquareMetre();
+        private final Vec sun =
+                Yard.of(scenario).direction(scenario.setup().sun().vec());
 
         /** The light at a place of the yard; only that of the sun beyond all boxes, and none inside of the pan. */
         public Irradiance at(Vec place) {
@@ -48,8 +51,19 @@ public final class YardLight {
             return with(reflected(place), place);
         }
 
+        /** The light on one side of a surface. */
+        public Irradiance at(Surface surface) {
+            if (surface.facing().isEmpty() || shadow.inPan(surface.place())) {
+                return at(surface.place());
+            }
+            Vec facing = surface.facing().get();
+            LightField.Light light = reflected(surface.place());
+            double direct = shadow.isLit(surface.place()) ? beam * Math.max(0, sun.dot(facing)) : 0;
+            return new Irradiance(light.most(facing), light.least(facing), direct, light.standardError());
+        }
+
         /** The same if it can come to {@code flux} W/m² at all; empty for weaker light, which is quicker to see. */
-        Optional<Irradiance> ifAtLeast(double flux, Vec place) {
+        public Optional<Irradiance> ifAtLeast(double flux, Vec place) {
             LightField.Light light = reflected(place);
             return light.most() + beam >= flux && !shadow.inPan(place)
                     ? Optional.of(with(light, place))

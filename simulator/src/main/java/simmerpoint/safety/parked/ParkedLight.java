@@ -7,6 +7,7 @@ import simmerpoint.pan.Plane;
 import simmerpoint.safety.field.FieldBox;
 import simmerpoint.safety.field.FieldStudy;
 import simmerpoint.safety.field.LightField;
+import simmerpoint.safety.field.Surface;
 import simmerpoint.safety.field.Yard;
 import simmerpoint.safety.field.YardLight;
 import simmerpoint.safety.risk.Hazard;
@@ -45,9 +46,17 @@ final class ParkedLight {
      * @param up how much higher the sun stands, rad
      * @param side how far to the right of whoever looks along the axis it stands, rad
      * @param beam W/m²
-     * @param things places to tell the light of
+     * @param things to tell the light of
+     * @param stand places of what holds the pan up; empty if it is not there
      */
-    ParkedSpot at(double axisElevation, double up, double side, double beam, List<Vec> things, Progress progress) {
+    ParkedSpot at(
+            double axisElevation,
+            double up,
+            double side,
+            double beam,
+            List<Surface> things,
+            List<Vec> stand,
+            Progress progress) {
         Scenario parked = dish.withSun(
                         new Sunlight(axisElevation, beam, dish.sun().shape()))
                 .withAim(dish.aim().deadOn().withDrift(up, side));
@@ -67,6 +76,8 @@ final class ParkedLight {
                 light.standardError(),
                 place,
                 ground(field, beam),
+                wall(field, beam),
+                stand.stream().mapToDouble(at -> probe.at(at).together()).max().orElse(0),
                 reach(field, beam),
                 things.stream().map(thing -> probe.at(thing).together()).toList());
     }
@@ -108,7 +119,24 @@ final class ParkedLight {
                 most = Math.max(most, light.most() - SURE * light.standardError());
             }
         }
-        return most > 0 ? most + beam : 0;
+        return most >= LEAST ? most + beam : 0;
+    }
+
+    private static double wall(LightField field, double beam) {
+        FieldBox box = field.box();
+        double most = 0;
+        for (int k = 0; k < box.nz(); k++) {
+            for (int j = 0; j < box.ny(); j++) {
+                for (int i = 0; i < box.nx(); i++) {
+                    Vec middle = box.middle(i, j, k);
+                    if (Math.hypot(middle.x(), middle.y()) >= ParkedSpot.WALL_METRES) {
+                        LightField.Light light = field.cell(i, j, k);
+                        most = Math.max(most, light.most() - SURE * light.standardError());
+                    }
+                }
+            }
+        }
+        return most >= LEAST ? most + beam : 0;
     }
 
     private static double reach(LightField field, double beam) {

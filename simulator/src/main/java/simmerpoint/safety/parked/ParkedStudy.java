@@ -10,6 +10,7 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import simmerpoint.geometry.Direction;
 import simmerpoint.geometry.Vec;
+import simmerpoint.safety.field.Surface;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.scenario.SiteConditions;
 import simmerpoint.study.trace.Progress;
@@ -32,24 +33,26 @@ public final class ParkedStudy {
     private static final int SEASON_STEP_HOURS = 2;
 
     private final Scenario scenario;
-    private final List<Vec> things;
+    private final List<Surface> things;
+    private final List<Vec> stand;
     private final ParkedLight light;
 
-    private ParkedStudy(Scenario scenario, List<Vec> things, TraceOptions options) {
+    private ParkedStudy(Scenario scenario, List<Surface> things, TraceOptions options) {
         this.things = things;
         this.scenario = scenario;
+        stand = StandPlaces.of(scenario);
         light = new ParkedLight(scenario, options.withRays(Math.min(RAYS, options.rays())));
     }
 
     /**
      * The parked dish of {@code scenario}.
      *
-     * @param things places to tell the light of while the dish is left as it was aimed
+     * @param things to tell the light of while the dish is left as it was aimed
      * @param seasons whether days of all seasons are looked at, too
      * @throws java.util.concurrent.CancellationException if {@code progress} says stop
      */
     public static ParkedResult run(
-            Scenario scenario, List<Vec> things, boolean seasons, TraceOptions options, Progress progress) {
+            Scenario scenario, List<Surface> things, boolean seasons, TraceOptions options, Progress progress) {
         return new ParkedStudy(scenario, things, options).run(seasons, progress);
     }
 
@@ -76,9 +79,9 @@ public final class ParkedStudy {
     private OffAxis offAxis(double radians) {
         double elevation = scenario.sun().elevationRadians();
         double beam = scenario.sun().beamWattsPerSquareMetre();
-        ParkedSpot side = light.at(elevation, 0, radians, beam, List.of(), Progress.NONE);
-        ParkedSpot up = radians == 0 ? side : light.at(elevation, radians, 0, beam, List.of(), Progress.NONE);
-        return new OffAxis(radians, up.flux() > side.flux() ? up : side);
+        ParkedSpot side = light.at(elevation, 0, radians, beam, List.of(), stand, Progress.NONE);
+        ParkedSpot up = radians == 0 ? side : light.at(elevation, radians, 0, beam, List.of(), stand, Progress.NONE);
+        return new OffAxis(radians, up.or(side));
     }
 
     private static List<ZonedDateTime> times(SiteConditions site, LocalDate date, boolean seasons) {
@@ -99,10 +102,10 @@ public final class ParkedStudy {
 
     private ParkedWay way(Parking parking, SiteConditions site, List<ZonedDateTime> times) {
         double[] axis = axis(parking, site, times);
-        // The things stand where the scenario says while the dish is aimed as there.
-        List<Vec> seen = parking == Parking.AS_AIMED ? things : List.of();
+        // Things and stand are where the scenario says while the dish is aimed as there.
+        boolean there = parking == Parking.AS_AIMED;
         List<ParkedHour> hours =
-                times.stream().map(time -> hour(axis, site, time, seen)).toList();
+                times.stream().map(time -> hour(axis, site, time, there)).toList();
         return new ParkedWay(parking, axis[0], axis[1], hours);
     }
 
@@ -135,7 +138,7 @@ public final class ParkedStudy {
                 .orElse(site.when());
     }
 
-    private ParkedHour hour(double[] axis, SiteConditions site, ZonedDateTime time, List<Vec> seen) {
+    private ParkedHour hour(double[] axis, SiteConditions site, ZonedDateTime time, boolean there) {
         SunMoment moment = SunMoment.at(site.place(), time);
         Vec sun = moment.position().towardsSun().vec();
         Vec along = towards(axis[0], axis[1]);
@@ -148,7 +151,16 @@ public final class ParkedStudy {
         double beam = site.sky().at(moment).likelyWattsPerSquareMetre();
         boolean dark = off > Math.PI / 2 + rimSlope() || !(beam > 0);
         double scale = Math.hypot(u, s) > 0 ? off / Math.hypot(u, s) : 1;
-        ParkedSpot spot = dark ? ParkedSpot.NONE : light.at(axis[1], u * scale, s * scale, beam, seen, Progress.NONE);
+        ParkedSpot spot = dark
+                ? ParkedSpot.NONE
+                : light.at(
+                        axis[1],
+                        u * scale,
+                        s * scale,
+                        beam,
+                        there ? things : List.of(),
+                        there ? stand : List.of(),
+                        Progress.NONE);
         return new ParkedHour(time, elevation, off, spot);
     }
 

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.ToDoubleFunction;
 import simmerpoint.safety.risk.Hazard;
 
 /**
@@ -42,6 +43,13 @@ public record ParkedWay(Parking parking, double azimuthRadians, double elevation
         return on(date).stream()
                 .filter(hour -> hour.spot().flux() > Hazard.TINDER.wattsPerSquareMetre())
                 .toList();
+    }
+
+    /** The moment at which something gets most light, and gets any from the mirrors at all. */
+    public Optional<ParkedHour> worstBy(ToDoubleFunction<ParkedSpot> flux) {
+        return hours.stream()
+                .filter(hour -> flux.applyAsDouble(hour.spot()) > 0)
+                .max(Comparator.comparingDouble(hour -> flux.applyAsDouble(hour.spot())));
     }
 
     /** The moment at which a thing, counted as in {@link ParkedSpot#things}, gets most light; empty where it is not followed. */

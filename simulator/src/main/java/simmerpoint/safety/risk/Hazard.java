@@ -49,12 +49,16 @@ public enum Hazard {
         return 1000 * kilowatts;
     }
 
-    /** The worst that light of this flux, W/m², does to things; empty if it does nothing to them. */
-    public static Optional<Hazard> ofFire(double wattsPerSquareMetre) {
+    /** The worst that light of this flux, W/m², does; empty if it does nothing. */
+    public static Optional<Hazard> worst(double wattsPerSquareMetre) {
         return Stream.of(values())
-                .filter(hazard -> hazard.compareTo(SMOULDER) >= 0)
                 .filter(hazard -> wattsPerSquareMetre > hazard.wattsPerSquareMetre())
                 .reduce((mild, worse) -> worse);
+    }
+
+    /** The worst that light of this flux, W/m², does to things; empty if it does nothing to them. */
+    public static Optional<Hazard> ofFire(double wattsPerSquareMetre) {
+        return worst(wattsPerSquareMetre).filter(hazard -> hazard.compareTo(SMOULDER) >= 0);
     }
 
     /** The one with that name. */

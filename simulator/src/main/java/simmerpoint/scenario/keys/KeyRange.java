@@ -11,15 +11,10 @@ import simmerpoint.units.TypedQuantity;
 import simmerpoint.units.UnitSystem;
 
 /**
- * Which values a key takes. Read from the words that messages show, so the two cannot differ.
- *
- * @param low least value, SI
- * @param lowAllowed whether the least value itself is allowed
- * @param high greatest value, SI
- * @param highAllowed whether the greatest value itself is allowed
- * @param words for instance "above 0° to 90°"
+ * Which values a key takes. Read from the words that messages show, so the two cannot differ; only when somebody asks, since few of all
+ * keys stand in one file.
  */
-public record KeyRange(double low, boolean lowAllowed, double high, boolean highAllowed, String words) {
+public final class KeyRange {
     private static final String ABOVE = "above ";
     private static final String BELOW = "below ";
     private static final String TO = " to ";
@@ -31,12 +26,45 @@ public record KeyRange(double low, boolean lowAllowed, double high, boolean high
     /** A number that went through radians and back is good to so many digits. */
     private static final MathContext TRUSTED = new MathContext(12);
 
-    /** Reads "0 m to 9 m", "above 0 m to 9 m", "0 m to below 9 m", "above 0 m to below 9 m". */
-    static KeyRange parse(Dimension dimension, String words) {
-        boolean lowAllowed = !words.startsWith(ABOVE);
-        boolean highAllowed = !words.contains(TO + BELOW);
-        String[] ends = words.replace(ABOVE, "").replace(BELOW, "").split(TO);
-        return new KeyRange(si(dimension, ends[0]), lowAllowed, si(dimension, ends[1]), highAllowed, words);
+    private final Dimension dimension;
+    private final String words;
+    private final boolean lowAllowed;
+    private final boolean highAllowed;
+    private volatile Ends ends;
+
+    /** SI. */
+    private record Ends(double low, double high) {}
+
+    /** By "0 m to 9 m", "above 0 m to 9 m", "0 m to below 9 m", "above 0 m to below 9 m". */
+    KeyRange(Dimension dimension, String words) {
+        this.dimension = dimension;
+        this.words = words;
+        lowAllowed = !words.startsWith(ABOVE);
+        highAllowed = !words.contains(TO + BELOW);
+    }
+
+    private Ends ends() {
+        if (ends == null) {
+            String bare = words.replace(ABOVE, "").replace(BELOW, "");
+            int to = bare.indexOf(TO);
+            ends = new Ends(si(dimension, bare.substring(0, to)), si(dimension, bare.substring(to + TO.length())));
+        }
+        return ends;
+    }
+
+    /** Least value, SI. */
+    public double low() {
+        return ends().low();
+    }
+
+    /** Greatest value, SI. */
+    public double high() {
+        return ends().high();
+    }
+
+    /** For instance "above 0° to 90°". */
+    public String words() {
+        return words;
     }
 
     private static double si(Dimension dimension, String text) {
@@ -51,15 +79,15 @@ public record KeyRange(double low, boolean lowAllowed, double high, boolean high
      * The same words in the unit that somebody typed: "0 % to 100 %" for who typed "500 %". Metric lengths are all told as
      * in {@link #words}. Ends are rounded to four digits, inwards, so that what is told is allowed.
      */
-    public String words(Dimension dimension, String typed) {
+    public String wordsLike(String typed) {
         Optional<TypedQuantity> like = TypedQuantity.of(typed, dimension)
                 .filter(q -> dimension != Dimension.LENGTH
                         || !q.in(UnitSystem.METRIC).equals(q));
         return like.map(q -> (lowAllowed ? "" : ABOVE)
-                        + end(q, low, RoundingMode.CEILING)
+                        + end(q, low(), RoundingMode.CEILING)
                         + TO
                         + (highAllowed ? "" : BELOW)
-                        + end(q, high, RoundingMode.FLOOR))
+                        + end(q, high(), RoundingMode.FLOOR))
                 .orElse(words);
     }
 
@@ -74,15 +102,16 @@ public record KeyRange(double low, boolean lowAllowed, double high, boolean high
 
     /** The value, or the nearest one inside. */
     public double nearest(double value) {
-        double least = lowAllowed ? low : low + INSIDE * Math.min(1, high - low);
-        double most = highAllowed ? high : high - INSIDE * Math.min(1, high - low);
+        double inside = INSIDE * Math.min(1, high() - low());
+        double least = lowAllowed ? low() : low() + inside;
+        double most = highAllowed ? high() : high() - inside;
         return Math.max(least, Math.min(most, value));
     }
 
     /** Whether the SI value lies inside; NaN does not. */
     public boolean contains(double value) {
-        boolean highEnough = lowAllowed ? value >= low : value > low;
-        boolean lowEnough = highAllowed ? value <= high : value < high;
+        boolean highEnough = lowAllowed ? value >= low() : value > low();
+        boolean lowEnough = highAllowed ? value <= high() : value < high();
         return highEnough && lowEnough;
     }
 }

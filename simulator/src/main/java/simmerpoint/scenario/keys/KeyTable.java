@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import simmerpoint.dish.CutKind;
 import simmerpoint.dish.CutParameter;
@@ -35,6 +36,9 @@ final class KeyTable {
                     SheetMaterial.all().stream().map(SheetMaterial::name).toList(),
             "(air types)", Arrays.stream(AirType.values()).map(AirType::word).toList());
 
+    private static final Map<String, Key.Kind> KINDS =
+            Stream.of(Key.Kind.values()).collect(Collectors.toMap(Key.Kind::name, kind -> kind));
+
     private KeyTable() {}
 
     /** Every key in the order of the file. */
@@ -60,7 +64,7 @@ final class KeyTable {
                 kind,
                 dimension,
                 row.get("example"),
-                dimension == null ? null : KeyRange.parse(dimension, allowed),
+                dimension == null ? null : new KeyRange(dimension, allowed),
                 usual(dimension, row.get("usual")),
                 dimension == null ? words(allowed) : List.of(),
                 byDefault.equals(REQUIRED) ? null : byDefault,
@@ -70,10 +74,7 @@ final class KeyTable {
 
     /** A word of another kind, or what a number measures. */
     private static Key.Kind kind(String word) {
-        return Stream.of(Key.Kind.values())
-                .filter(kind -> kind.name().equals(word.toUpperCase(Locale.ROOT)))
-                .findFirst()
-                .orElse(Key.Kind.QUANTITY);
+        return KINDS.getOrDefault(word.toUpperCase(Locale.ROOT), Key.Kind.QUANTITY);
     }
 
     private static Dimension dimension(Key.Kind kind, String word) {
@@ -86,7 +87,7 @@ final class KeyTable {
     }
 
     private static KeyRange usual(Dimension dimension, String words) {
-        return words == null || words.isEmpty() ? null : KeyRange.parse(dimension, words);
+        return words == null || words.isEmpty() ? null : new KeyRange(dimension, words);
     }
 
     private static List<String> words(String allowed) {
@@ -110,7 +111,7 @@ final class KeyTable {
                 kind,
                 dimension,
                 p.example(),
-                dimension == null ? null : KeyRange.parse(dimension, p.allowed()),
+                dimension == null ? null : new KeyRange(dimension, p.allowed()),
                 usual(dimension, p.usual()),
                 p.words(),
                 p.defaultText(),

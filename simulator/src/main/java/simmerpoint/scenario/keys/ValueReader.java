@@ -1,5 +1,6 @@
 package simmerpoint.scenario.keys;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -14,6 +15,9 @@ import simmerpoint.units.QuantityParser;
 
 /** Turns what was typed into the value that its key asks for, or says what is wrong with it. */
 public final class ValueReader {
+    /** Letters of a word that say more than chance. */
+    private static final int SHORTEST_PART = 4;
+
     private static final int LONGEST_TEXT = 200;
     private static final Set<String> ON = Set.of("on", "yes", "true");
     private static final Set<String> OFF = Set.of("off", "no", "false");
@@ -55,7 +59,7 @@ public final class ValueReader {
             return value;
         }
         throw new QuantityException(InputText.shown(typed) + " is out of range; allowed is "
-                + key.range().words(key.dimension(), typed) + hint(key, typed, value));
+                + key.range().wordsLike(typed) + hint(key, typed, value));
     }
 
     private static String hint(Key key, String typed, double value) {
@@ -80,15 +84,21 @@ public final class ValueReader {
         throw new QuantityException(InputText.shown(typed) + " is not known here; " + advice(key.words(), typed));
     }
 
-    /** The nearest word, or those that hold what was typed, or all of them. */
+    /** The word that was meant, or those that share a part with what was typed, or all of them. */
     private static String advice(List<String> words, String typed) {
-        Optional<String> near = NearestWord.of(typed, words);
-        if (near.isPresent()) {
-            return "did you mean " + near.get() + "?";
-        }
         String part = typed.toLowerCase(Locale.ROOT);
-        List<String> holding = words.stream().filter(w -> w.contains(part)).toList();
-        return "allowed are " + String.join(", ", holding.isEmpty() || part.isBlank() ? words : holding);
+        List<String> alike = part.isBlank()
+                ? List.of()
+                : words.stream().filter(w -> sharesPart(w, part)).toList();
+        Optional<String> near = NearestWord.of(typed, words).filter(w -> alike.isEmpty() || alike.contains(w));
+        Optional<String> meant = near.isEmpty() && alike.size() == 1 ? Optional.of(alike.get(0)) : near;
+        return meant.map(word -> "did you mean " + word + "?")
+                .orElseGet(() -> "allowed are " + String.join(", ", alike.isEmpty() ? words : alike));
+    }
+
+    private static boolean sharesPart(String word, String typed) {
+        return word.contains(typed)
+                || Arrays.stream(word.split("[ -]")).anyMatch(w -> w.length() >= SHORTEST_PART && typed.contains(w));
     }
 
     private static Boolean onOrOff(String typed) throws QuantityException {

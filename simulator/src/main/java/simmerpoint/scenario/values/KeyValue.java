@@ -1,9 +1,8 @@
 package simmerpoint.scenario.values;
 
-import java.util.HashMap;
 import java.util.Map;
-import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.concurrent.ConcurrentHashMap;
 import simmerpoint.scenario.keys.Key;
 import simmerpoint.scenario.keys.Keys;
 import simmerpoint.scenario.keys.ValueReader;
@@ -19,21 +18,16 @@ import simmerpoint.units.QuantityException;
  * @param line where it stands; 0 for a default or a value that was not written in the file
  */
 public record KeyValue(String typed, Object value, OptionalDouble deviation, int line) {
-    private static final Map<String, KeyValue> DEFAULTS = defaults();
-
-    private static Map<String, KeyValue> defaults() {
-        Map<String, KeyValue> defaults = new HashMap<>();
-        for (Key key : Keys.all()) {
-            if (key.defaultIsValue()) {
-                defaults.put(key.path(), byDefault(key));
-            } else if (key.kind() == Key.Kind.TEXT && key.defaultText() != null) {
-                defaults.put(key.path(), new KeyValue("", "", OptionalDouble.empty(), 0));
-            }
-        }
-        return defaults;
-    }
+    /** Those that were asked for so far, by path. */
+    private static final Map<String, KeyValue> DEFAULTS = new ConcurrentHashMap<>();
 
     private static KeyValue byDefault(Key key) {
+        if (key.kind() == Key.Kind.TEXT && key.defaultText() != null && !key.defaultIsValue()) {
+            return new KeyValue("", "", OptionalDouble.empty(), 0);
+        }
+        if (!key.defaultIsValue()) {
+            throw new IllegalArgumentException("no default of " + key.path());
+        }
         try {
             return read(key, key.defaultText(), 0);
         } catch (QuantityException e) {
@@ -58,8 +52,7 @@ public record KeyValue(String typed, Object value, OptionalDouble deviation, int
 
     /** The default of a key that has one of its own. */
     static KeyValue byDefault(String path) {
-        return Optional.ofNullable(DEFAULTS.get(path))
-                .orElseThrow(() -> new IllegalArgumentException("no default of " + path));
+        return DEFAULTS.computeIfAbsent(path, p -> byDefault(Keys.get(p)));
     }
 
     /** Whether the key takes it. */

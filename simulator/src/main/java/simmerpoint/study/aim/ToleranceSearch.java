@@ -9,10 +9,10 @@ import java.util.function.DoubleFunction;
 import java.util.function.DoublePredicate;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
-import org.apache.commons.math3.analysis.solvers.BrentSolver;
 import simmerpoint.sampling.Estimate;
 import simmerpoint.sampling.MonotoneCubic;
 import simmerpoint.sampling.Replicates;
+import simmerpoint.sampling.RootFinder;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.setup.Aim;
 import simmerpoint.study.paired.PairedStudy;
@@ -223,7 +223,7 @@ final class ToleranceSearch {
         if (spare.get(inside).value() == 0) {
             return inside;
         }
-        return new BrentSolver(SOLVER_SHARE * beyond).solve(SOLVER_STEPS, curve::at, inside, beyond);
+        return RootFinder.to(SOLVER_SHARE * beyond, SOLVER_STEPS).find(curve::at, inside, beyond);
     }
 
     private MonotoneCubic curve() {

@@ -31,7 +31,7 @@ public record DesignChoice(
         Optional<PanelSize> largestPanel,
         double panHeightMetres,
         AimAgain again,
-        Optional<LikelyResult> likely,
+        LikelyResult likely,
         OptionalDouble cost) {
     /** Cost for each of its watts. */
     public OptionalDouble costPerWatt() {

@@ -1,9 +1,12 @@
 package simmerpoint.study.light;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import simmerpoint.dish.Cut;
 import simmerpoint.dish.CutTrait;
 import simmerpoint.dish.DishPlan;
 import simmerpoint.dish.built.BuiltDish;
@@ -19,31 +22,40 @@ import simmerpoint.sun.SunShape;
  * What decides the light that leaves the mirrors, seen from the dish: scenarios with equal keys differ only in what
  * stands in that light and in what the mirrors keep of it. A dish under a sun that has drifted and one turned the other way have
  * the same key.
- *
- * @param dish its plan, with the slits that workmanship leaves
- * @param mask what covers part of it
- * @param mirror its errors, with all shares of light taken out
- * @param sun its direction in the dish frame to 1e-12, its beam and its shape at equal shares of its light
- * @param jitter rad
- * @param pivot about what a shaking dish turns, dish frame: its mount, or the pan that it carries; empty if it stands still
- * @param stood how everything stands, if panels may hide each other: that is judged in the target's frame; else empty
  */
-public record LightKey(
-        DishPlan dish,
-        Mask mask,
-        Mirror mirror,
-        List<Double> sun,
-        double jitter,
-        Optional<Vec> pivot,
-        Optional<Setup> stood) {
+public final class LightKey {
     private static final double SAME_DIRECTION = 1e12;
     private static final double SAME_PLACE = 1e9;
     private static final int SHAPE_POINTS = 32;
 
-    /** Of the sun alone, in which keys of one search differ first; the rest would cost the first answer some 20 ms. */
+    private final Cut cut;
+    private final Mask mask;
+
+    /**
+     * The dish with the slits that workmanship leaves, the errors of its mirror, the sun (its direction in the dish frame to 1e-12, its
+     * beam and its shape at equal shares of its light), how the dish shakes and about what, and how everything stands if panels may hide
+     * each other, which is judged in the target's frame. What is left out changes the number of numbers.
+     */
+    private final List<Double> numbers;
+
+    private LightKey(BuiltDish built, DoubleStream numbers) {
+        cut = built.layout().cut();
+        mask = built.mask();
+        this.numbers = numbers.boxed().toList();
+    }
+
+    /** Not a record: the methods that Java makes up for large ones cost the first answer some 20 ms. */
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof LightKey key
+                && numbers.equals(key.numbers)
+                && (cut == key.cut || cut.equals(key.cut))
+                && (mask == key.mask || mask.equals(key.mask));
+    }
+
     @Override
     public int hashCode() {
-        return sun.hashCode();
+        return numbers.hashCode();
     }
 
     /** The key of {@code scenario}. */
@@ -64,26 +76,36 @@ public record LightKey(
 
     private static LightKey of(Scenario scenario, Vec carried, Optional<Setup> stood) {
         BuiltDish built = scenario.built();
-        Mirror m = built.mirror();
-        Mirror errors = new Mirror(
-                "",
-                1,
-                0,
-                m.slopeErrorRadians(),
-                m.beamSpreadRadians(),
-                m.wideShare(),
-                m.wideSpreadRadians(),
-                0,
-                m.panelTiltRadians());
         Aim aim = scenario.aim();
         return new LightKey(
-                built.layout(),
-                built.mask(),
-                errors,
-                sun(scenario, scenario.setup()),
-                aim.jitterRadians(),
-                aim.jitterRadians() > 0 ? Optional.of(pivot(aim, carried)) : Optional.empty(),
-                stood);
+                built,
+                Stream.of(
+                                dish(built.layout()),
+                                errors(built.mirror()),
+                                sun(scenario, scenario.setup()),
+                                DoubleStream.of(aim.jitterRadians()),
+                                aim.jitterRadians() > 0 ? numbers(pivot(aim, carried)) : DoubleStream.empty(),
+                                stood.map(setup -> Arrays.stream(setup.numbers()))
+                                        .orElse(DoubleStream.empty()))
+                        .flatMapToDouble(part -> part));
+    }
+
+    private static DoubleStream dish(DishPlan dish) {
+        return DoubleStream.of(dish.diameterMetres(), dish.focalLengthMetres(), dish.hubMetres(), dish.gapMetres());
+    }
+
+    /** Without the shares of light. */
+    private static DoubleStream errors(Mirror mirror) {
+        return DoubleStream.of(
+                mirror.slopeErrorRadians(),
+                mirror.beamSpreadRadians(),
+                mirror.wideShare(),
+                mirror.wideSpreadRadians(),
+                mirror.panelTiltRadians());
+    }
+
+    private static DoubleStream numbers(Vec vec) {
+        return DoubleStream.of(vec.x(), vec.y(), vec.z());
     }
 
     private static Vec pivot(Aim aim, Vec carried) {
@@ -97,7 +119,7 @@ public record LightKey(
         return Math.rint(metres * SAME_PLACE) / SAME_PLACE + 0.0;
     }
 
-    private static List<Double> sun(Scenario scenario, Setup setup) {
+    private static DoubleStream sun(Scenario scenario, Setup setup) {
         Vec towards = setup.sunInDish().vec();
         SunShape shape = scenario.sun().shape();
         DoubleStream direction =
@@ -105,8 +127,6 @@ public record LightKey(
         DoubleStream shares =
                 IntStream.rangeClosed(0, SHAPE_POINTS).mapToDouble(k -> shape.inverse((double) k / SHAPE_POINTS));
         DoubleStream beam = DoubleStream.of(scenario.sun().beamWattsPerSquareMetre());
-        return DoubleStream.concat(direction, DoubleStream.concat(beam, shares))
-                .boxed()
-                .toList();
+        return DoubleStream.concat(direction, DoubleStream.concat(beam, shares));
     }
 }

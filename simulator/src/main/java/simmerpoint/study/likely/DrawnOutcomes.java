@@ -38,6 +38,7 @@ record DrawnOutcomes(List<DrawnOutcome> found) {
                 range(DrawnOutcome::lightPerLoss),
                 pan ? Optional.of(boil()) : Optional.empty(),
                 pan ? Optional.of(level()) : Optional.empty(),
+                assured(),
                 shares,
                 found.size());
     }
@@ -59,9 +60,18 @@ record DrawnOutcomes(List<DrawnOutcome> found) {
                 range(DrawnOutcome::settlesCelsius));
     }
 
+    private LikelyResult.Assured assured() {
+        double below = LikelyResult.Assured.BELOW;
+        return new LikelyResult.Assured(
+                new Quantiles(all(DrawnOutcome::power)).at(below), levels().get((int) (below * found.size())));
+    }
+
+    private List<HeatLevel> levels() {
+        return found.stream().map(DrawnOutcome::level).sorted().toList();
+    }
+
     private HeatLevelRange level() {
-        List<HeatLevel> levels =
-                found.stream().map(DrawnOutcome::level).sorted().toList();
+        List<HeatLevel> levels = levels();
         int tenth = levels.size() / 10;
         return new HeatLevelRange(
                 levels.get(tenth), levels.get(levels.size() / 2), levels.get(levels.size() - 1 - tenth));

@@ -63,7 +63,7 @@ final class SharedLight {
         private final Scenario scenario;
         private final TargetScene plan;
         private final List<TargetScene.Replicate> replicates;
-        private final List<LightCatcher> catchers;
+        private final LightCatcher[] catchers = new LightCatcher[ReplicateCaster.REPLICATES];
         private final LightBatch.FrameTransform[] views = new LightBatch.FrameTransform[ReplicateCaster.REPLICATES];
         private final Pose fromFirst;
         private final boolean sameFrame;
@@ -81,13 +81,14 @@ final class SharedLight {
             replicates = IntStream.range(0, ReplicateCaster.REPLICATES)
                     .mapToObj(r -> plan.new Replicate())
                     .toList();
-            catchers = replicates.stream()
-                    .map(r -> r.catcher(casting.caster(), ReplicateCaster.batchSize(bits)))
-                    .toList();
         }
 
+        /** Each replicate's catcher is made on the thread that fills it. */
         void take(int r, LightBatch light) {
-            catchers.get(r).catchLight(sameFrame ? light : seen(r, light));
+            if (catchers[r] == null) {
+                catchers[r] = replicates.get(r).catcher(casting.caster(), ReplicateCaster.batchSize(bits));
+            }
+            catchers[r].catchLight(sameFrame ? light : seen(r, light));
         }
 
         /** A replicate's beam fills one and the same batch again and again. */

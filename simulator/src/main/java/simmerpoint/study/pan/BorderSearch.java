@@ -6,10 +6,10 @@ import java.util.List;
 import java.util.OptionalDouble;
 import java.util.function.DoubleFunction;
 import java.util.function.DoubleUnaryOperator;
-import org.apache.commons.math3.analysis.solvers.BrentSolver;
 import simmerpoint.heat.AbsorbedLight;
 import simmerpoint.heat.HeatLevel;
 import simmerpoint.heat.balance.HeatLevelModel;
+import simmerpoint.sampling.RootFinder;
 import simmerpoint.uncertainty.LikelyRange;
 
 /**
@@ -18,8 +18,7 @@ import simmerpoint.uncertainty.LikelyRange;
  * which the level begins there: where the curve has that many watts.
  */
 final class BorderSearch {
-    private static final double ACCURACY_METRES = 1e-6;
-    private static final int MOST_STEPS = 200;
+    private static final RootFinder ROOT = RootFinder.to(1e-6, 200);
 
     private final double[] offsets;
     private final DoubleFunction<AbsorbedLight> light;
@@ -103,6 +102,6 @@ final class BorderSearch {
     }
 
     private static double root(DoubleUnaryOperator f, double from, double to) {
-        return new BrentSolver(ACCURACY_METRES).solve(MOST_STEPS, f::applyAsDouble, from, to);
+        return ROOT.find(f, from, to);
     }
 }

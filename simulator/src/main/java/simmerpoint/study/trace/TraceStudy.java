@@ -13,6 +13,7 @@ import simmerpoint.target.Ledger;
 import simmerpoint.target.LightCatcher;
 import simmerpoint.target.TallyStatistics;
 import simmerpoint.target.TargetScene;
+import simmerpoint.tracing.LightBatch;
 
 /**
  * Traces one scenario: the main job. A wanted precision is looked at after fixed numbers of rays only, 65,536 and every
@@ -26,7 +27,7 @@ public final class TraceStudy {
     private final ReplicateCaster casting;
     private final TargetScene plan;
     private final List<TargetScene.Replicate> replicates;
-    private final List<LightCatcher> catchers;
+    private final LightCatcher[] catchers = new LightCatcher[ReplicateCaster.REPLICATES];
     private final int firstBits;
 
     private TraceStudy(Scenario scenario, TraceOptions options) {
@@ -38,9 +39,6 @@ public final class TraceStudy {
         firstBits = options.precision() > 0 ? FIRST_LOOK_BITS : ReplicateCaster.bitsFor(options.rays());
         replicates = IntStream.range(0, ReplicateCaster.REPLICATES)
                 .mapToObj(r -> plan.new Replicate())
-                .toList();
-        catchers = replicates.stream()
-                .map(r -> r.catcher(casting.caster(), ReplicateCaster.batchSize(firstBits)))
                 .toList();
     }
 
@@ -68,13 +66,15 @@ public final class TraceStudy {
     }
 
     private void traceBlock(ReplicateWorkers workers, int number, double from, double to) {
-        casting.castBlock(
-                workers,
-                firstBits,
-                number,
-                from,
-                to,
-                (r, light) -> catchers.get(r).catchLight(light));
+        casting.castBlock(workers, firstBits, number, from, to, this::take);
+    }
+
+    /** Each replicate's catcher is made on the thread that fills it. */
+    private void take(int r, LightBatch light) {
+        if (catchers[r] == null) {
+            catchers[r] = replicates.get(r).catcher(casting.caster(), ReplicateCaster.batchSize(firstBits));
+        }
+        catchers[r].catchLight(light);
     }
 
     private boolean untilPrecise(ReplicateWorkers workers) {
@@ -116,7 +116,7 @@ public final class TraceStudy {
         CaughtByFace faces = figures.caughtByFace();
         Optional<HeatResult> heat = HeatResult.of(scenario, faces, new UsefulPower(scenario).estimate(figures));
         Ledger ledger = ledger(figures, heat);
-        EnergyLaws.check(ledger, casting.surface());
+        EnergyLaws.check(ledger, casting.surface(), scenario);
         return new TraceResult(
                 scenario,
                 casting.surface().outlineArea(),

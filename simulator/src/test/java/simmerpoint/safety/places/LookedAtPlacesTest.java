@@ -6,7 +6,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import simmerpoint.safety.CookerLight;
 import simmerpoint.safety.SafetyResult;
 import simmerpoint.safety.SafetyStudy;
 import simmerpoint.safety.risk.Stuff;
@@ -35,6 +37,10 @@ class LookedAtPlacesTest {
                     Stuff.words().toList(),
                     Keys.get("look-at." + name + ".made-of").words(),
                     name);
+            assertEquals(
+                    Facing.words().toList(),
+                    Keys.get("look-at." + name + ".facing").words(),
+                    name);
         }
     }
 
@@ -49,6 +55,35 @@ class LookedAtPlacesTest {
     }
 
     /**
+     * The same place, asked which way it looks: light of the mirrors comes from below within 5° of upright, the sun's from above.
+     */
+    @Test
+    void whichWayAThingLooksCounts() throws ScenarioException {
+        double expected = 0.85 * 800 * 4;
+        LookedAt down = above("down");
+        assertTrue(down.taken().reflected() > 0.95 * expected, down.toString());
+        assertEquals(0, down.taken().direct(), 1e-9);
+        LookedAt up = above("up");
+        assertTrue(up.taken().reflected() < 0.02 * expected, up.toString());
+        assertEquals(800, up.taken().direct(), 1e-6);
+        LookedAt left = above("left");
+        assertTrue(left.taken().reflected() < 0.15 * expected, left.toString());
+        assertEquals(
+                down.taken().reflected(), above("towards the focus").taken().reflected(), 1e-3 * expected);
+        assertEquals(down.seen(), up.seen(), "eyes look at the mirror");
+    }
+
+    private static LookedAt above(String facing) throws ScenarioException {
+        CheckedScenario read = read("plane: {disc: 10 cm}\naim: {mount: 0 cm}\nstand: {tripod-height: 60 cm}\n"
+                + "look-at: {bracket: {towards-sun: 0 cm, height: 180 cm, facing: " + facing + "}}\n");
+        CookerLight light = SafetyStudy.light(
+                read.scenario(), TraceOptions.defaults().withRays(1 << 16).withThreads(2), Progress.NONE);
+        return LookedAtPlaces.of(
+                        read.values(), light.standing().light(), light.taken().light())
+                .get(0);
+    }
+
+    /**
      * Sun overhead, 40 cm above the focus of a perfect dish without a pan: ρ·DNI·(f/ζ)² = 0.85 · 800 · 4 = 2720 W/m² from below and
      * 800 from above (closed form of the light off the focus); within half a fist up to 11 % more.
      */
@@ -57,7 +92,11 @@ class LookedAtPlacesTest {
         CheckedScenario read = read("plane: {disc: 10 cm}\naim: {mount: 0 cm}\nstand: {tripod-height: 60 cm}\n"
                 + "look-at: {bracket: {towards-sun: 0 cm, height: 180 cm}}\n");
         SafetyResult result = SafetyStudy.run(
-                read, false, TraceOptions.defaults().withRays(1 << 17).withThreads(2), Progress.NONE);
+                read,
+                Optional.empty(),
+                false,
+                TraceOptions.defaults().withRays(1 << 17).withThreads(2),
+                Progress.NONE);
         List<LookedAt> asked =
                 result.places().stream().filter(LookedAt::isAsked).toList();
         assertEquals(1, asked.size());

@@ -95,4 +95,13 @@ class RiskTablesTest {
         assertEquals(Optional.of(Hazard.CHAR), Hazard.find("char"));
         assertTrue(Hazard.words().contains("discomfort, pain"));
     }
+
+    @ParameterizedTest
+    @EnumSource(Hazard.class)
+    void aHazardBeginsAboveItsThreshold(Hazard hazard) {
+        double flux = hazard.wattsPerSquareMetre();
+        assertEquals(Optional.of(hazard), Hazard.worst(Math.nextUp(flux)));
+        assertTrue(
+                Hazard.worst(flux).filter(worst -> worst.compareTo(hazard) >= 0).isEmpty());
+    }
 }

@@ -224,7 +224,7 @@ class RibsAsBuiltTest {
                 "from_middle,rib_1,rib_2,rib_3; the first line names the columns and the unit",
                 "from_middle_mm,rib_1,rib_2,rib_3\\n30,1,2\\n40,1,2,3; 3 numbers; a distance and 3 depths",
                 "from_middle_mm,rib_1,rib_2,rib_3\\n30,1,x,2; found 'x'",
-                "from_middle_mm,rib_1,rib_2,rib_3\\n30,1,2,3\\n20,1,2,3; distances of 0 or more that rise",
+                "from_middle_mm,rib_1,rib_2,rib_3\\n30,1,2,3\\n20,1,2,3; a distance of 0 or more that rises",
                 "from_middle_mm,rib_1,rib_2,rib_3\\n30,1,2,3\\n40,1,2,3; the file has 3 ribs and the dish has 12",
                 "from_middle_mm,rib_1,rib_2,rib_3\\n30,1,2,3; found 1 distances"
             })

@@ -3,6 +3,7 @@ package simmerpoint.viewer.app;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayDeque;
+import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Deque;
 import java.util.LinkedHashMap;
@@ -29,6 +30,7 @@ import simmerpoint.viewer.theme.Zoom;
  * @param question which question of that view; empty for its first
  * @param drawer whether the drawer with everything that can be changed is pulled open
  * @param keep whether the scenario as it is opened is kept beside the changed one
+ * @param logs of the built cooker, or a folder of a class, to be held against the design
  * @param changes values typed in the window once it is open, by full key
  * @param help whether only to say what can be said
  */
@@ -42,6 +44,7 @@ record Arguments(
         String question,
         boolean drawer,
         boolean keep,
+        List<Path> logs,
         Map<String, String> changes,
         boolean help) {
     /** What can be said, in lines. */
@@ -55,6 +58,7 @@ record Arguments(
             "  --view NAME           cook, build or understand; with a question of it: build/cut",
             "  --drawer              with the drawer pulled open",
             "  --change KEY=VALUE    with a value typed, as often as wanted: --change \"stand.pull-back=8 cm\"",
+            "  --log FILE            a log of the built cooker, as often as wanted, or the folder of a class",
             "  --keep                keep the scenario as it is opened, to see it beside the changed one",
             "  --shot FILE           paint the window to a PNG file and end",
             "  --help                this");
@@ -88,6 +92,7 @@ record Arguments(
         private String question = "";
         private boolean drawer;
         private boolean keep;
+        private final List<Path> logs = new ArrayList<>();
         private final Map<String, String> changes = new LinkedHashMap<>();
         private boolean help;
 
@@ -109,6 +114,7 @@ record Arguments(
                     question,
                     drawer,
                     keep,
+                    List.copyOf(logs),
                     Collections.unmodifiableMap(changes),
                     help);
         }
@@ -130,6 +136,7 @@ record Arguments(
                 case "--units" -> units = units(value(name));
                 case "--view" -> view(value(name));
                 case "--drawer" -> drawer = true;
+                case "--log" -> logs.add(path(value(name)));
                 case "--change" -> change(value(name));
                 case "--keep" -> keep = true;
                 case "--help", "-h" -> help = true;

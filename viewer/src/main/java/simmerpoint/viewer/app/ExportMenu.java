@@ -130,7 +130,8 @@ final class ExportMenu extends TakeAwayMenu {
             read.atOneMoment();
             CookerStudy all = CookerStudy.run(read, units, TraceOptions.defaults(), Progress.NONE);
             TraceOptions many = TraceOptions.defaults().withRays(SafetyStudy.USUAL_RAYS);
-            SafetyResult safety = SafetyStudy.run(read, true, many, Progress.NONE);
+            SafetyResult safety =
+                    SafetyStudy.run(read, Optional.of(all.answers().trace()), true, many, Progress.NONE);
             return CookerReport.bytes(read, all, safety, name, units);
         });
     }

@@ -15,6 +15,7 @@ import simmerpoint.viewer.document.OpenedFile;
 import simmerpoint.viewer.document.RecentFiles;
 import simmerpoint.viewer.document.ScenarioDocument;
 import simmerpoint.viewer.document.ShippedScenarios;
+import simmerpoint.viewer.understand.LogsResult;
 
 /** Opening and saving, with all questions that go with it. Called on the FX thread; files are read away from it. */
 final class FileActions {
@@ -89,6 +90,16 @@ final class FileActions {
                     fx.execute(() -> tell.accept("Not opened. " + e.getMessage()));
                 }
             });
+        }
+    }
+
+    /** Opens a cooker as its logs show it: a scenario without a file, changed from the planned one in a step that can be undone. */
+    void openBuilt(LogsResult.Built built) {
+        if (mayLeave()) {
+            document.lay(new OpenedFile(Optional.empty(), built.planned()));
+            document.change(built.changes());
+            tell.accept(
+                    "This is the cooker as its logs show it. Save it under a name of its own; undo brings the planned one back.");
         }
     }
 

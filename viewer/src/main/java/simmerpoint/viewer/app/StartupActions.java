@@ -4,7 +4,7 @@ import javafx.beans.value.ChangeListener;
 import javafx.beans.value.ObservableValue;
 import simmerpoint.viewer.live.LiveState;
 
-/** Actions of the command line once the window is open: keep the design as opened, type values. */
+/** Actions of the command line once the window is open: keep the design as opened, type values, hold logs against it. */
 final class StartupActions {
     private final ViewerWindow window;
     private final Arguments arguments;
@@ -47,6 +47,9 @@ final class StartupActions {
             if (arguments.drawer()) {
                 window.editor().goTo(arguments.changes().keySet().iterator().next());
             }
+        }
+        if (!arguments.logs().isEmpty()) {
+            window.takeLogs(arguments.logs());
         }
         done = true;
     }

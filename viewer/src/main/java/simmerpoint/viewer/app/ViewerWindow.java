@@ -1,5 +1,6 @@
 package simmerpoint.viewer.app;
 
+import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ExecutorService;
@@ -90,7 +91,9 @@ final class ViewerWindow implements AutoCloseable {
                         asked,
                         Platform::runLater,
                         notice::tell),
-                beside);
+                beside,
+                files::openBuilt);
+        DroppedFiles.on(workbench, files::open, this::takeLogs);
         views.viewProperty().addListener((value, before, now) -> workbench.setView(all.of(now)));
         workbench.setView(all.of(views.viewProperty().get()));
         Node menu = new ExportMenu(live, document, settings, export, this::picture);
@@ -117,7 +120,7 @@ final class ViewerWindow implements AutoCloseable {
     /** Says what a check finds odd as soon as it is so, and no longer than that. */
     private void warn(CheckedScenario before, CheckedScenario now) {
         if (!now.warnings().equals(before.warnings())) {
-            notice.warn(WarningWords.of(now.warnings()));
+            notice.warn(before.warnings(), now.warnings());
         }
     }
 
@@ -209,6 +212,12 @@ final class ViewerWindow implements AutoCloseable {
 
     YardView yard() {
         return all.yard();
+    }
+
+    /** Shows what logs of the built cooker say. */
+    void takeLogs(List<Path> logs) {
+        see(View.UNDERSTAND);
+        all.understand().takeLogs(logs);
     }
 
     /** Shows a view. */

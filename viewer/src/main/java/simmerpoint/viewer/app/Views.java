@@ -3,15 +3,20 @@ package simmerpoint.viewer.app;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Consumer;
 import javafx.beans.value.ObservableValue;
 import javafx.scene.layout.Region;
+import simmerpoint.safety.SafetyStudy;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.viewer.build.BuildView;
 import simmerpoint.viewer.comparison.ComparisonModel;
 import simmerpoint.viewer.cook.CookView;
 import simmerpoint.viewer.cook.TimePane;
+import simmerpoint.viewer.light.LightChoice;
+import simmerpoint.viewer.light.LightOverlay;
 import simmerpoint.viewer.pan.PullControl;
 import simmerpoint.viewer.pan.RibbonPane;
+import simmerpoint.viewer.understand.LogsResult;
 import simmerpoint.viewer.understand.UnderstandView;
 import simmerpoint.viewer.workspace.Workspace;
 import simmerpoint.viewer.yard.DocumentEdits;
@@ -21,18 +26,24 @@ import simmerpoint.viewer.yard.YardView;
 final class Views implements AutoCloseable {
     private final Workspace work;
     private final ComparisonModel beside;
+    private final Consumer<LogsResult.Built> openBuilt;
     private final PullControl control;
     private final Map<View, Region> made = new EnumMap<>(View.class);
+    private final LightChoice light = new LightChoice();
+    private final LightOverlay overlay;
     private final YardView yard;
     private final TimePane time;
     private Optional<BuildView> build = Optional.empty();
     private Optional<UnderstandView> understand = Optional.empty();
 
-    Views(Workspace work, ComparisonModel beside) {
+    Views(Workspace work, ComparisonModel beside, Consumer<LogsResult.Built> openBuilt) {
         this.work = work;
         this.beside = beside;
+        this.openBuilt = openBuilt;
         control = new PullControl(work.document(), work.live(), work.studies(), work.units());
         time = new TimePane(work);
+        overlay = new LightOverlay(
+                work.document().readProperty(), light, work.asked().withRays(SafetyStudy.USUAL_RAYS), work.delivery());
         ObservableValue<Scenario> scenario = Workspace.scenarioOf(work.document());
         yard = new YardView(
                 scenario,
@@ -41,7 +52,8 @@ final class Views implements AutoCloseable {
                 control.movingProperty(),
                 work.units(),
                 work.theme(),
-                new DocumentEdits(work.document()));
+                new DocumentEdits(work.document()),
+                overlay);
     }
 
     /** The picture of the cooker. */
@@ -73,7 +85,7 @@ final class Views implements AutoCloseable {
     /** The view for whoever asks why. */
     UnderstandView understand() {
         if (understand.isEmpty()) {
-            understand = Optional.of(new UnderstandView(work, control));
+            understand = Optional.of(new UnderstandView(work, control, light, openBuilt));
         }
         return understand.get();
     }
@@ -92,6 +104,7 @@ final class Views implements AutoCloseable {
     @Override
     public void close() {
         time.close();
+        overlay.close();
         build.ifPresent(BuildView::close);
         understand.ifPresent(UnderstandView::close);
     }

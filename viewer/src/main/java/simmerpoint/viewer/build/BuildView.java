@@ -92,7 +92,7 @@ public final class BuildView extends BorderPane implements AutoCloseable {
                 new AnswerView(CutAnswer.of(plan, units).sections(), true));
     }
 
-    private TakeAwayMenu cutMenu(TakeAwayMenu menu, StudyPane<CutPlan> pane) {
+    private void cutMenu(TakeAwayMenu menu, StudyPane<CutPlan> pane) {
         addCut(menu, pane, "Patterns to print, at full size", new FileKind("Patterns", "pdf"), files -> files.pdf());
         addCut(menu, pane, "Sheets for a cutter", new FileKind("Drawing", "svg"), files -> files.svg());
         addCut(menu, pane, "Sheets for a cutter", new FileKind("Drawing", "dxf"), files -> files.dxf());
@@ -102,7 +102,6 @@ public final class BuildView extends BorderPane implements AutoCloseable {
                 "pieces",
                 () -> pane.current()
                         .map(plan -> () -> ResultFiles.of(plan, work.units().getValue())));
-        return menu;
     }
 
     private void addCut(

@@ -9,6 +9,12 @@ public interface Dialogs {
     /** Which file to open; empty if none. */
     Optional<Path> fileToOpen(String question, FileKind kind);
 
+    /** Which files to open; empty if none. {@code first} is the folder to look in if none was named before. */
+    List<Path> filesToOpen(String question, FileKind kind, Path first);
+
+    /** Which folder to open; empty if none. {@code first} is the folder to look in if none was named before. */
+    Optional<Path> folderToOpen(String question, Path first);
+
     /** Which file to write, proposed under a name; empty if none. Whether an old file may go is asked there too. */
     Optional<Path> fileToWrite(String question, FileKind kind, String proposedName);
 

@@ -18,6 +18,9 @@ public record FileKind(String name, String extension) {
     /** A table. */
     public static final FileKind TABLE = new FileKind("Table", "csv");
 
+    /** A log of water heated in the cooker. */
+    public static final FileKind LOG = new FileKind("Log", "csv");
+
     /** Figures for other programs. */
     public static final FileKind FIGURES = new FileKind("Figures", "json");
 

@@ -10,6 +10,7 @@ import java.util.function.Supplier;
 import javafx.scene.control.Alert;
 import javafx.scene.control.ButtonBar;
 import javafx.scene.control.ButtonType;
+import javafx.stage.DirectoryChooser;
 import javafx.stage.FileChooser;
 import javafx.stage.Window;
 
@@ -26,6 +27,26 @@ public final class WindowDialogs implements Dialogs {
     @Override
     public Optional<Path> fileToOpen(String question, FileKind kind) {
         return remembered(chooser(question, kind).showOpenDialog(owner.get()));
+    }
+
+    @Override
+    public List<Path> filesToOpen(String question, FileKind kind, Path first) {
+        lookFirst(first);
+        List<File> files = chooser(question, kind).showOpenMultipleDialog(owner.get());
+        return files == null
+                ? List.of()
+                : files.stream().flatMap(file -> remembered(file).stream()).toList();
+    }
+
+    @Override
+    public Optional<Path> folderToOpen(String question, Path first) {
+        lookFirst(first);
+        DirectoryChooser chooser = new DirectoryChooser();
+        chooser.setTitle(question);
+        if (isUsable()) {
+            chooser.setInitialDirectory(folder);
+        }
+        return remembered(chooser.showDialog(owner.get()));
     }
 
     @Override
@@ -48,7 +69,7 @@ public final class WindowDialogs implements Dialogs {
     private FileChooser chooser(String question, FileKind kind) {
         FileChooser chooser = new FileChooser();
         chooser.setTitle(question);
-        if (folder != null && folder.isDirectory()) {
+        if (isUsable()) {
             chooser.setInitialDirectory(folder);
         }
         chooser.getExtensionFilters()
@@ -56,6 +77,16 @@ public final class WindowDialogs implements Dialogs {
                         new FileChooser.ExtensionFilter(kind.name(), "*." + kind.extension()),
                         new FileChooser.ExtensionFilter("All files", "*"));
         return chooser;
+    }
+
+    private void lookFirst(Path first) {
+        if (folder == null) {
+            folder = first.toAbsolutePath().toFile();
+        }
+    }
+
+    private boolean isUsable() {
+        return folder != null && folder.isDirectory();
     }
 
     private Optional<Path> remembered(File file) {

@@ -14,12 +14,23 @@ public final class ShippedScenarios {
     /** File name and title of each but the first, which is the built-in example. */
     private static final Map<String, String> TITLES = Map.of(
             "school-yard", "School yard dish of card and foil",
+            "garden-strips", "Garden dish of twenty strips",
             "lake-hut-evening", "Lake hut in the evening",
             "beekeeper-wax", "Beekeeper\u2019s wax melter",
             "triangle-dish", "Dish of plywood triangles");
 
     private static final List<String> NAMES =
-            List.of("school-yard", "lake-hut-evening", "beekeeper-wax", "triangle-dish");
+            List.of("school-yard", "garden-strips", "lake-hut-evening", "beekeeper-wax", "triangle-dish");
+
+    /** Other files that go with one: the mesh it names, or logs to practise with. */
+    private static final Map<String, List<String>> WITH = Map.of(
+            "triangle-dish", List.of("triangle-dish.obj"),
+            "garden-strips",
+                    List.of(
+                            "garden-logs/monday.csv",
+                            "garden-logs/monday-cooling.csv",
+                            "garden-logs/tuesday-pan-out.csv",
+                            "garden-logs/wednesday-pan-in.csv"));
 
     private static final String FRESH = """
             title: My cooker
@@ -57,14 +68,14 @@ public final class ShippedScenarios {
     }
 
     /**
-     * Reads one. Other files that it names are copied to a folder first.
+     * Reads one. Other files that go with it are copied to a folder first.
      *
      * @param folder where such files are put
      */
     public static OpenedFile open(String name, Path folder) throws ScenarioException, IOException {
         String text = new String(bytes(name + ".yaml"), StandardCharsets.UTF_8);
-        if (ShippedScenarios.class.getResource(path(name + ".obj")) != null) {
-            copy(name + ".obj", folder);
+        for (String file : WITH.getOrDefault(name, List.of())) {
+            copy(file, folder);
         }
         return OpenedFile.ofText(name + ".yaml", text, folder);
     }
@@ -72,7 +83,7 @@ public final class ShippedScenarios {
     private static void copy(String file, Path folder) throws IOException {
         byte[] bytes = bytes(file);
         try {
-            Files.createDirectories(folder);
+            Files.createDirectories(folder.resolve(file).getParent());
             Files.write(folder.resolve(file), bytes);
         } catch (IOException e) {
             throw new IOException("The folder " + folder + " cannot be written.", e);

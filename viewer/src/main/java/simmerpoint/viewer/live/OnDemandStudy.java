@@ -5,6 +5,7 @@ import java.util.concurrent.CancellationException;
 import java.util.concurrent.Executor;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
+import simmerpoint.input.InputFileException;
 import simmerpoint.scenario.ScenarioException;
 import simmerpoint.scenario.checks.CheckedScenario;
 import simmerpoint.study.trace.Progress;
@@ -24,13 +25,14 @@ public final class OnDemandStudy<R> implements AutoCloseable {
      */
     public interface Work<R> {
         /** Finds it; asks {@code progress} whether to go on. */
-        R run(CheckedScenario read, Progress progress) throws ScenarioException, CuttingException;
+        R run(CheckedScenario read, Progress progress) throws ScenarioException, CuttingException, InputFileException;
     }
 
     private final Work<R> work;
     private final LatestTaskExecutor executor;
-    private final LatestValueDelivery<StudyRun<R>> out;
+    private final LatestValueDelivery<Runnable> out;
     private final ReadOnlyObjectWrapper<StudyRun<R>> state = new ReadOnlyObjectWrapper<>(StudyRun.nothingYet());
+    private Optional<Task> latest = Optional.empty();
 
     /**
      * An idle study.
@@ -43,7 +45,7 @@ public final class OnDemandStudy<R> implements AutoCloseable {
     public OnDemandStudy(String name, long pauseMillis, Executor delivery, Work<R> work) {
         this.work = work;
         executor = new LatestTaskExecutor(name, pauseMillis);
-        out = new LatestValueDelivery<>(delivery, this::arrived);
+        out = new LatestValueDelivery<>(delivery, Runnable::run);
     }
 
     /** How far it has come; never null. */
@@ -51,18 +53,27 @@ public final class OnDemandStudy<R> implements AutoCloseable {
         return state.getReadOnlyProperty();
     }
 
-    private void arrived(StudyRun<R> next) {
-        if (state.get().working() && state.get().of().equals(next.of())) {
+    /** What an earlier task found may arrive late. */
+    private void arrived(Task from, StudyRun<R> next) {
+        if (state.get().working() && latest.filter(task -> task == from).isPresent()) {
             state.set(next);
         }
     }
 
-    /** Begins; the same question is not asked twice. */
+    /** Begins, unless the same question is being worked on or has had its answer. */
     public void start(CheckedScenario read) {
         if (!state.get().isOf(read)) {
-            state.set(state.get().begun(read));
-            executor.submit(new Task(state.get()));
+            startAnew(read);
         }
+    }
+
+    /** Begins in any case: somebody asks, and more than the scenario may have changed since, such as a file. */
+    public void startAnew(CheckedScenario read) {
+        StudyRun<R> begun = state.get().begun(read);
+        Task task = new Task(begun);
+        latest = Optional.of(task);
+        state.set(begun);
+        executor.submit(task);
     }
 
     /** Stops; what was found before stays. */
@@ -106,7 +117,7 @@ public final class OnDemandStudy<R> implements AutoCloseable {
             try {
                 R found = work.run(begun.of().orElseThrow(), this::report);
                 tell(begun.found(found));
-            } catch (ScenarioException e) {
+            } catch (ScenarioException | InputFileException e) {
                 tell(begun.ended(Optional.of(e.getMessage())));
             } catch (CuttingException e) {
                 tell(begun.ended(Optional.of(e.sentence())));
@@ -122,7 +133,7 @@ public final class OnDemandStudy<R> implements AutoCloseable {
             if (!executor.shouldContinue()) {
                 throw new CancellationException();
             }
-            out.deliver(next);
+            out.deliver(() -> arrived(this, next));
         }
     }
 }

@@ -11,7 +11,7 @@ import simmerpoint.viewer.canvas.FxMetrics;
 import simmerpoint.viewer.theme.Theme;
 
 /** Any drawing, as high as it likes to be at the width it gets. */
-public final class DrawingView extends Drawn {
+public class DrawingView extends Drawn {
     private Optional<Drawing> drawing = Optional.empty();
     private double widest = Double.MAX_VALUE;
 
@@ -32,30 +32,30 @@ public final class DrawingView extends Drawn {
     }
 
     /** Shows a drawing. */
-    public void show(Drawing next) {
+    public final void show(Drawing next) {
         drawing = Optional.of(next);
         requestLayout();
         redraw();
     }
 
     /** Draws no wider than so many units. */
-    public DrawingView widest(double units) {
+    public final DrawingView widest(double units) {
         widest = units;
         return this;
     }
 
     @Override
-    public Orientation getContentBias() {
+    public final Orientation getContentBias() {
         return Orientation.HORIZONTAL;
     }
 
     @Override
-    protected double computePrefWidth(double height) {
+    protected final double computePrefWidth(double height) {
         return 300;
     }
 
     @Override
-    protected double computePrefHeight(double width) {
+    protected final double computePrefHeight(double width) {
         double zoom = zoom();
         double wide = Math.min(widest, Math.max(1, width / zoom));
         return Math.ceil(
@@ -63,12 +63,18 @@ public final class DrawingView extends Drawn {
     }
 
     @Override
-    protected double computeMinHeight(double width) {
+    protected final double computeMinHeight(double width) {
         return computePrefHeight(width);
     }
 
     @Override
     protected void paint(FxCanvas canvas, Box box) {
-        drawing.ifPresent(d -> d.draw(canvas, new Box(0, 0, Math.min(widest, box.width()), box.height())));
+        drawing.ifPresent(d -> d.draw(canvas, place()));
+    }
+
+    /** Where the drawing lies, units. */
+    protected final Box place() {
+        Box box = box();
+        return new Box(0, 0, Math.min(widest, box.width()), box.height());
     }
 }

@@ -3,7 +3,8 @@ package simmerpoint.viewer.parts;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.function.BiFunction;
-import java.util.function.Function;
+import java.util.function.BooleanSupplier;
+import java.util.function.Consumer;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -44,6 +45,8 @@ public final class StudyPane<R> extends VBox {
     private final ScrollPane room = new ScrollPane();
     private final String before;
     private boolean automatic;
+    private BooleanSupplier ready = () -> true;
+    private Optional<TakeAwayMenu> menu = Optional.empty();
 
     /**
      * A pane.
@@ -103,6 +106,13 @@ public final class StudyPane<R> extends VBox {
         return this;
     }
 
+    /** It can be started by its button only while that holds, which is asked at every change of the study. */
+    public StudyPane<R> needing(BooleanSupplier condition) {
+        ready = condition;
+        tell();
+        return this;
+    }
+
     /** The result fills the height there is, and scrolls by itself. */
     public StudyPane<R> filling() {
         room.setFitToHeight(true);
@@ -112,20 +122,21 @@ public final class StudyPane<R> extends VBox {
 
     /** The result can be taken away under that name, as picture, table and figures. */
     public StudyPane<R> takenAway(String name, BiFunction<R, UnitSystem, ResultFiles> files) {
-        return takenAway(menu -> {
-            menu.add("As a picture", FileKind.PICTURE, name, () -> files(files));
-            menu.add("As a table", FileKind.TABLE, name, () -> files(files));
-            menu.add("As figures", FileKind.FIGURES, name, () -> files(files));
-            return menu;
+        return takenAway(entries -> {
+            entries.add("As a picture", FileKind.PICTURE, name, () -> files(files));
+            entries.add("As a table", FileKind.TABLE, name, () -> files(files));
+            entries.add("As figures", FileKind.FIGURES, name, () -> files(files));
         });
     }
 
-    /** The result can be taken away by a menu that is filled here. */
-    public StudyPane<R> takenAway(Function<TakeAwayMenu, TakeAwayMenu> filled) {
-        TakeAwayMenu menu =
-                filled.apply(new TakeAwayMenu(id + "-take-away", "Take this away as a file", work.export()));
-        menu.setMinWidth(Region.USE_PREF_SIZE);
-        head.getChildren().add(menu);
+    /** The result can be taken away by entries that are added to its menu here. */
+    public StudyPane<R> takenAway(Consumer<TakeAwayMenu> filled) {
+        if (menu.isEmpty()) {
+            menu = Optional.of(new TakeAwayMenu(id + "-take-away", "Take this away as a file", work.export()));
+            menu.get().setMinWidth(Region.USE_PREF_SIZE);
+            head.getChildren().add(menu.get());
+        }
+        filled.accept(menu.get());
         return this;
     }
 
@@ -156,7 +167,7 @@ public final class StudyPane<R> extends VBox {
         if (study.stateProperty().get().working()) {
             study.stop();
         } else {
-            study.start(read());
+            study.startAnew(read());
         }
     }
 
@@ -186,7 +197,7 @@ public final class StudyPane<R> extends VBox {
         String meaning = now.working() ? "Stop this" : "Work this out for the design as it is now";
         start.setTooltip(new Tooltip(meaning));
         start.setAccessibleText(meaning);
-        start.setVisible(!current && (!automatic || now.working()));
+        start.setVisible(now.working() || !(current || automatic || !ready.getAsBoolean()));
         start.setManaged(start.isVisible());
         progress.setVisible(now.working());
         progress.setManaged(now.working());
@@ -208,9 +219,10 @@ public final class StudyPane<R> extends VBox {
 
     private void fill() {
         StudyRun<R> now = study.stateProperty().get();
-        now.result().ifPresent(result -> {
-            Node node = shown.apply(result, work.units().getValue());
-            room.setContent(node);
-        });
+        if (now.result().isPresent()) {
+            room.setContent(shown.apply(now.result().get(), work.units().getValue()));
+        } else if (!automatic) {
+            room.setContent(null);
+        }
     }
 }

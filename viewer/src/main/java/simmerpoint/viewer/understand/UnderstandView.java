@@ -1,6 +1,8 @@
 package simmerpoint.viewer.understand;
 
+import java.nio.file.Path;
 import java.util.List;
+import java.util.function.Consumer;
 import javafx.scene.Node;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.VBox;
@@ -17,6 +19,7 @@ import simmerpoint.study.aim.AimStudy;
 import simmerpoint.study.likely.LikelyStudy;
 import simmerpoint.study.trace.LikelyResult;
 import simmerpoint.units.UnitSystem;
+import simmerpoint.viewer.light.LightChoice;
 import simmerpoint.viewer.live.OnDemandStudy;
 import simmerpoint.viewer.pan.PanPane;
 import simmerpoint.viewer.pan.PullControl;
@@ -37,9 +40,18 @@ public final class UnderstandView extends BorderPane implements AutoCloseable {
     private final OnDemandStudy<LikelyResult> doubt;
     private final OnDemandStudy<AimResult> aim;
     private final BurnPage burns;
+    private final TrialPage trial;
 
-    /** Of what is worked on; the pan is moved by {@code control}. */
-    public UnderstandView(Workspace work, PullControl control) {
+    /**
+     * Of what is worked on.
+     *
+     * @param work what that is
+     * @param control moves the pan
+     * @param light says what is seen of the light
+     * @param openBuilt opens the scenario of a cooker as built
+     */
+    public UnderstandView(
+            Workspace work, PullControl control, LightChoice light, Consumer<LogsResult.Built> openBuilt) {
         this.work = work;
         setId("understand-view");
         getStyleClass().add("understand-view");
@@ -55,7 +67,8 @@ public final class UnderstandView extends BorderPane implements AutoCloseable {
                 PAUSE_MILLIS,
                 work.delivery(),
                 (read, progress) -> AimStudy.run(read.atOneMoment(), AimPlan.USUAL, work.asked(), progress));
-        burns = new BurnPage(work, PAUSE_MILLIS);
+        burns = new BurnPage(work, light, PAUSE_MILLIS);
+        trial = new TrialPage(work, openBuilt, PAUSE_MILLIS);
         tabs.with("spot", "The spot", "Where does the light land on the pan?", () -> new PanPane(work, control))
                 .with("panels", "The panels", "Which panels send their light to the pan?", () -> panels)
                 .with(
@@ -65,7 +78,12 @@ public final class UnderstandView extends BorderPane implements AutoCloseable {
                         () -> new LedgerPane(work))
                 .with("doubt", "How sure", "Where does the doubt come from?", this::doubt)
                 .with("aim", "Aiming", "How exactly must I aim, and how often?", this::aim)
-                .with("burns", "What it burns", "What can it set alight or blind?", burns::pane);
+                .with("burns", "What it burns", "What can it set alight or blind?", burns::pane)
+                .with(
+                        "trial",
+                        "How good is mine",
+                        "How good is the dish that I have built, and what is wrong with it?",
+                        trial::pane);
         tabs.choose("spot");
         setCenter(tabs);
     }
@@ -96,7 +114,14 @@ public final class UnderstandView extends BorderPane implements AutoCloseable {
                         both,
                         work.theme().getValue())
                 .widest(900);
-        return new VBox(10, view, new AnswerView(AimAnswer.of(result, units).sections(), true));
+        return new VBox(
+                10, view, new AnswerView(AimAnswer.withoutHint(result, units).sections(), true));
+    }
+
+    /** Takes logs of one cooker, or the folder of a class, and shows what they say. */
+    public void takeLogs(List<Path> files) {
+        tabs.choose("trial");
+        trial.take(files);
     }
 
     /** Its questions. */
@@ -110,5 +135,6 @@ public final class UnderstandView extends BorderPane implements AutoCloseable {
         doubt.close();
         aim.close();
         burns.close();
+        trial.close();
     }
 }

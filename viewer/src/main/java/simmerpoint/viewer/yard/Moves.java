@@ -116,7 +116,7 @@ final class Moves {
             case RAISE -> words.raised(value);
             case SLIDE -> words.slid(value);
             case TURN -> OffPlace.turned(value).isEmpty() ? "Dish not turned" : "Dish " + OffPlace.turned(value);
-            case SUN -> handle.title() + " " + FigureFormat.fixed(Math.toDegrees(value), 1) + "°" + clock(scenario);
+            case SUN -> handle.title() + " " + plain(Math.toDegrees(value), 1) + "°" + clock(scenario);
         };
         return moved.isEmpty()
                 ? handle.title() + " 0" + FigureFormat.NBSP + system.shortUnit()

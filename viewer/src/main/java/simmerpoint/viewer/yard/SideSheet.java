@@ -56,6 +56,7 @@ final class SideSheet extends Region {
     private final Region pan = new Region();
     private final Label inForce = new Label();
     private final Hand hand;
+    private final LightLayer light;
     private SideScene scene;
     private SideFrame frame;
     private UnitSystem system = UnitSystem.METRIC;
@@ -63,8 +64,9 @@ final class SideSheet extends Region {
     private Optional<Handle> near = Optional.empty();
     private boolean resting;
 
-    SideSheet(Hand hand) {
+    SideSheet(Hand hand, LightLayer light) {
         this.hand = hand;
+        this.light = light;
         setId("yard-side");
         setAccessibleRole(AccessibleRole.PARENT);
         canvas.setMouseTransparent(true);
@@ -72,7 +74,7 @@ final class SideSheet extends Region {
         pan.setId("yard-pan");
         pan.setCursor(Cursor.OPEN_HAND);
         Tooltip.install(pan, new Tooltip(Handle.PULL_BACK.title() + ": " + Handle.PULL_BACK.meaning() + "."));
-        getChildren().addAll(canvas, pan);
+        getChildren().addAll(light.below(), canvas, light.person(), pan);
         for (Handle handle : Handle.values()) {
             Grip grip = new Grip(handle);
             grips.put(handle, grip);
@@ -87,6 +89,7 @@ final class SideSheet extends Region {
         inForce.setWrapText(true);
         inForce.setMouseTransparent(true);
         getChildren().addAll(inForce, said);
+        getChildren().addAll(light.above());
     }
 
     private void movable(Node node, Handle handle) {
@@ -167,7 +170,8 @@ final class SideSheet extends Region {
     void show(SideScene now, UnitSystem units, Theme dressed, boolean held) {
         boolean other = scene == null
                 || !scene.scenario().equals(now.scenario())
-                || !scene.rays().equals(now.rays());
+                || !scene.rays().equals(now.rays())
+                || !scene.lit().equals(now.lit());
         scene = now;
         system = units;
         theme = dressed;
@@ -210,17 +214,19 @@ final class SideSheet extends Region {
         if (frame == null || scene == null || canvas.getWidth() <= 0) {
             return;
         }
-        SideDrawing.live(scene, system, frame).draw(cleared(canvas), box());
+        SideDrawing.live(scene, system, frame).draw(cleared(canvas, theme), box());
+        light.paint(scene, frame, box(), system, theme);
         tellInForce();
         place();
         caption();
     }
 
-    private FxCanvas cleared(Canvas sheet) {
+    /** An empty sheet to draw on in units. */
+    static FxCanvas cleared(Canvas sheet, Theme theme) {
         GraphicsContext g = sheet.getGraphicsContext2D();
         g.setTransform(new Affine());
         g.clearRect(0, 0, sheet.getWidth(), sheet.getHeight());
-        g.setTransform(new Affine(Transform.scale(Zoom.of(this), Zoom.of(this))));
+        g.setTransform(new Affine(Transform.scale(Zoom.of(sheet), Zoom.of(sheet))));
         return new FxCanvas(g, theme);
     }
 
@@ -272,6 +278,7 @@ final class SideSheet extends Region {
     private List<Box> taken(Box pan) {
         List<Box> taken = new ArrayList<>(CaptionBoxes.of(SideDrawing.live(scene, system, frame), box()));
         taken.add(pan);
+        taken.add(light.box());
         if (inForce.isVisible()) {
             double zoom = Zoom.of(this);
             taken.add(new Box(
@@ -285,7 +292,7 @@ final class SideSheet extends Region {
 
     /** The value of what is near the hand or the keyboard's. */
     private void caption() {
-        FxCanvas words = cleared(said);
+        FxCanvas words = cleared(said, theme);
         Optional<Handle> shown = hand.held().or(() -> near);
         if (shown.isPresent() && scene != null && frame != null) {
             Point2D p = places.get(shown.get());
@@ -313,6 +320,7 @@ final class SideSheet extends Region {
                 sheet.setWidth(getWidth());
                 sheet.setHeight(getHeight());
             }
+            light.resize(getWidth(), getHeight());
             refit();
         }
     }

@@ -1,13 +1,18 @@
 package simmerpoint.viewer.yard;
 
+import java.util.List;
 import java.util.Optional;
 import javafx.beans.value.ObservableValue;
 import javafx.geometry.Point2D;
 import javafx.scene.layout.Region;
+import simmerpoint.drawing.cooker.FieldDrawing;
+import simmerpoint.drawing.cooker.SideScene;
 import simmerpoint.drawing.cooker.SideScenes;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.study.light.RaySample;
 import simmerpoint.units.UnitSystem;
+import simmerpoint.viewer.light.LightFound;
+import simmerpoint.viewer.light.LightOverlay;
 import simmerpoint.viewer.live.LiveState;
 import simmerpoint.viewer.live.PanelState;
 import simmerpoint.viewer.theme.Theme;
@@ -23,6 +28,7 @@ public final class YardView extends Region {
     private final ObservableValue<UnitSystem> units;
     private final ObservableValue<Theme> theme;
     private final SideScenes scenes = new SideScenes();
+    private final LightOverlay overlay;
     private final SideSheet side;
     private boolean stale;
 
@@ -36,6 +42,7 @@ public final class YardView extends Region {
      * @param units in which lengths are told and typed
      * @param theme its colours
      * @param edits gets what hands do
+     * @param overlay the light under the picture
      */
     public YardView(
             ObservableValue<Scenario> scenario,
@@ -44,14 +51,17 @@ public final class YardView extends Region {
             ObservableValue<Boolean> held,
             ObservableValue<UnitSystem> units,
             ObservableValue<Theme> theme,
-            YardEdits edits) {
+            YardEdits edits,
+            LightOverlay overlay) {
         this.scenario = scenario;
         this.live = live;
         this.panels = panels;
         this.held = held;
         this.units = units;
         this.theme = theme;
-        side = new SideSheet(new Hand(edits));
+        this.overlay = overlay;
+        LightLayer layer = new LightLayer(overlay);
+        side = new SideSheet(new Hand(edits), layer);
         getStyleClass().add("yard");
         getChildren().add(side);
         getStylesheets().add(YardView.class.getResource("yard.css").toExternalForm());
@@ -61,6 +71,11 @@ public final class YardView extends Region {
         live.addListener((value, before, now) -> refused(before, now));
         units.addListener((value, before, now) -> show());
         theme.addListener((value, before, now) -> show());
+        overlay.shownProperty().addListener((value, before, now) -> show());
+        overlay.wordsProperty().addListener((value, before, now) -> show());
+        overlay.choice().panTakenProperty().addListener((value, before, now) -> show());
+        overlay.choice().personProperty().addListener((value, before, now) -> layer.repaint());
+        sceneProperty().addListener((value, before, now) -> overlay.look(now != null));
         show();
     }
 
@@ -96,12 +111,21 @@ public final class YardView extends Region {
         }
         PanelState known = panels.getValue();
         Optional<String> refusal = refusal(live.getValue(), now);
+        Optional<LightFound> light = refusal.isPresent()
+                ? Optional.empty()
+                : overlay.shownProperty().get().filter(found -> found.scenario().equals(now));
         RaySample sample = known == null || refusal.isPresent() ? RaySample.NONE : known.sample();
         side.show(
-                scenes.of(now, sample.paths(now), refusal, units.getValue()),
+                light.map(this::lit).orElseGet(() -> scenes.of(now, sample.paths(now), refusal, units.getValue())),
                 units.getValue(),
                 theme.getValue(),
                 held.getValue());
+    }
+
+    private SideScene lit(LightFound light) {
+        boolean panTaken = overlay.choice().panTakenProperty().get();
+        Scenario seen = FieldDrawing.seen(light.risks(panTaken).light());
+        return scenes.of(seen, List.of(), Optional.empty(), units.getValue()).lit(LightLayer.ends(light, panTaken));
     }
 
     /** Middle of a handle in the coordinates of the scene, for scripted hands. */

@@ -42,6 +42,9 @@ class ArgumentsTest {
                 "inch",
                 "--drawer",
                 "--keep",
+                "--log=monday.csv",
+                "--log",
+                "tuesday.csv",
                 "--change",
                 "stand.pull-back= 8 cm",
                 "--change=mirror.material=household mirror"));
@@ -52,6 +55,7 @@ class ArgumentsTest {
         assertEquals(Optional.of(UnitSystem.INCH), all.units());
         assertTrue(all.keep());
         assertEquals(Map.of("stand.pull-back", "8 cm", "mirror.material", "household mirror"), all.changes());
+        assertEquals(List.of(Path.of("monday.csv"), Path.of("tuesday.csv")), all.logs());
         assertTrue(all.drawer());
         assertEquals(
                 Optional.of(Path.of("c.yaml")),

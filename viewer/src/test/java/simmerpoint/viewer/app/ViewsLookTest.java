@@ -7,6 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import javafx.scene.Node;
 import javafx.scene.control.ScrollPane;
 import org.junit.jupiter.api.AfterEach;
@@ -30,7 +31,11 @@ class ViewsLookTest {
             View.BUILD,
             List.of("cut", "mend", "search", "compare", "cost"),
             View.UNDERSTAND,
-            List.of("spot", "panels", "ledger", "doubt", "aim", "burns"));
+            List.of("spot", "panels", "ledger", "doubt", "aim", "burns", "trial"));
+
+    private static final List<Path> LOGS = Stream.of("monday.csv", "monday-cooling.csv", "tuesday-pan-out.csv")
+            .map(name -> Path.of("..", "scenarios", "garden-logs", name))
+            .toList();
 
     private ViewerWindow window;
 
@@ -91,6 +96,9 @@ class ViewsLookTest {
             window.see(view);
             if (!question.isEmpty()) {
                 window.views().choose(view, question);
+            }
+            if (question.equals("trial")) {
+                window.takeLogs(LOGS);
             }
         });
         settle();

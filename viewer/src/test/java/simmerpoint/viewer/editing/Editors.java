@@ -1,7 +1,6 @@
 package simmerpoint.viewer.editing;
 
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Optional;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.SimpleObjectProperty;
@@ -9,8 +8,8 @@ import javafx.scene.Scene;
 import javafx.stage.Stage;
 import simmerpoint.units.UnitSystem;
 import simmerpoint.viewer.FxThread;
+import simmerpoint.viewer.ScriptedAsks;
 import simmerpoint.viewer.dialog.Dialogs;
-import simmerpoint.viewer.dialog.FileKind;
 import simmerpoint.viewer.document.ScenarioDocument;
 import simmerpoint.viewer.theme.Theme;
 
@@ -51,21 +50,8 @@ final class Editors {
 
     /** Names always the same file; null is none. */
     static Dialogs answering(Path file) {
-        return new Dialogs() {
-            @Override
-            public Optional<Path> fileToOpen(String question, FileKind kind) {
-                return Optional.ofNullable(file);
-            }
-
-            @Override
-            public Optional<Path> fileToWrite(String question, FileKind kind, String proposedName) {
-                return Optional.ofNullable(file);
-            }
-
-            @Override
-            public Optional<Integer> which(String heading, String text, List<String> answers) {
-                return Optional.empty();
-            }
-        };
+        ScriptedAsks asks = new ScriptedAsks();
+        asks.file = Optional.ofNullable(file);
+        return asks;
     }
 }

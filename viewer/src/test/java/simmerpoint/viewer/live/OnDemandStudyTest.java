@@ -8,9 +8,11 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
+import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.Test;
 import simmerpoint.scenario.checks.CheckedScenario;
 import simmerpoint.scenario.file.ScenarioReader;
+import simmerpoint.study.trace.ImpossibleSetupException;
 import simmerpoint.viewer.FxThread;
 
 class OnDemandStudyTest {
@@ -36,6 +38,34 @@ class OnDemandStudyTest {
             assertFalse(found.hasResultOf(other));
             FxThread.run(study::forget);
             assertTrue(FxThread.get(() -> study.stateProperty().get().result().isEmpty()));
+        }
+    }
+
+    /** A refusal may be over when it is asked for again, as that of a file which was mended since. */
+    @Test
+    void whatWasRefusedIsAskedAgainOnlyIfSomebodyAsks() throws Exception {
+        CheckedScenario one = ScenarioReader.builtIn();
+        AtomicInteger times = new AtomicInteger();
+        try (OnDemandStudy<String> study =
+                new OnDemandStudy<>("test", 0, javafx.application.Platform::runLater, (read, progress) -> {
+                    if (times.incrementAndGet() == 1) {
+                        throw new ImpossibleSetupException("not yet");
+                    }
+                    return "done";
+                })) {
+            FxThread.run(() -> study.start(one));
+            until("it is refused", study);
+            assertEquals(
+                    Optional.of("Not yet."),
+                    FxThread.get(() -> study.stateProperty().get().refusal()));
+            FxThread.run(() -> study.start(one));
+            assertFalse(
+                    FxThread.get(() -> study.stateProperty().get().working()), "it refuses by itself over and over");
+            FxThread.run(() -> study.startAnew(one));
+            until("it is found", study);
+            assertEquals(
+                    Optional.of("done"),
+                    FxThread.get(() -> study.stateProperty().get().result()));
         }
     }
 

@@ -18,6 +18,8 @@ import simmerpoint.study.trace.TraceOptions;
 import simmerpoint.units.UnitSystem;
 import simmerpoint.viewer.FxThread;
 import simmerpoint.viewer.document.ScenarioDocument;
+import simmerpoint.viewer.light.LightChoice;
+import simmerpoint.viewer.light.LightOverlay;
 import simmerpoint.viewer.live.LiveResults;
 import simmerpoint.viewer.live.PanelResults;
 import simmerpoint.viewer.theme.Theme;
@@ -29,6 +31,8 @@ final class Yards implements AutoCloseable {
     final SimpleObjectProperty<UnitSystem> units = new SimpleObjectProperty<>(UnitSystem.METRIC);
     final SimpleObjectProperty<Theme> theme = new SimpleObjectProperty<>(Theme.LIGHT);
     final PanelResults panels;
+    final LightChoice choice = new LightChoice();
+    final LightOverlay overlay;
     final YardView yard;
     private final PanelsPane front;
     private final Stage stage;
@@ -38,6 +42,8 @@ final class Yards implements AutoCloseable {
         ObservableValue<Scenario> scenario =
                 Bindings.createObjectBinding(() -> document.readProperty().get().scenario(), document.readProperty());
         panels = new PanelResults(scenario, TraceOptions.defaults(), Platform::runLater);
+        overlay = new LightOverlay(
+                document.readProperty(), choice, TraceOptions.defaults().withRays(1 << 15), Platform::runLater);
         yard = new YardView(
                 scenario,
                 live.stateProperty(),
@@ -45,7 +51,8 @@ final class Yards implements AutoCloseable {
                 new SimpleObjectProperty<>(false),
                 units,
                 theme,
-                new DocumentEdits(document));
+                new DocumentEdits(document),
+                overlay);
         front = new PanelsPane(scenario, live.stateProperty(), panels.stateProperty(), theme, Platform::runLater);
         HBox both = new HBox(yard, front);
         yard.setMinWidth(0.65 * width);
@@ -115,6 +122,7 @@ final class Yards implements AutoCloseable {
             stage.close();
             front.close();
             panels.close();
+            overlay.close();
             live.close();
         });
     }

@@ -1,4 +1,4 @@
-package simmerpoint.command;
+package simmerpoint.trial.log;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -10,18 +10,20 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Stream;
 import simmerpoint.input.InputFileException;
-import simmerpoint.trial.log.LogReader;
-import simmerpoint.trial.log.TrialLog;
 
-/** Finds and reads the logs that a command line names. */
-final class TrialLogs {
+/** Finds and reads the logs of one cooker or of a class. */
+public final class TrialLogs {
     private static final String ENDING = ".csv";
     private static final int MOST_COOKERS = 200;
 
     private TrialLogs() {}
 
-    /** Logs of one cooker. */
-    static List<TrialLog> read(List<Path> files) throws InputFileException {
+    /**
+     * Logs of one cooker.
+     *
+     * @throws InputFileException if one cannot be used
+     */
+    public static List<TrialLog> read(List<Path> files) throws InputFileException {
         List<TrialLog> read = new ArrayList<>();
         for (Path file : files) {
             read.add(LogReader.read(file));
@@ -29,8 +31,12 @@ final class TrialLogs {
         return read;
     }
 
-    /** Logs of a class: every CSV file of a folder is a cooker, and every folder in it that holds some. */
-    static Map<String, List<TrialLog>> ofClass(Path folder) throws WrongUse, InputFileException {
+    /**
+     * Logs of a class: every CSV file of a folder is a cooker, and every folder in it that holds some.
+     *
+     * @throws InputFileException if there is none, or one cannot be used
+     */
+    public static Map<String, List<TrialLog>> ofClass(Path folder) throws InputFileException {
         Map<String, List<TrialLog>> cookers = new LinkedHashMap<>();
         for (Path entry : entries(folder)) {
             List<Path> files = Files.isDirectory(entry)
@@ -41,19 +47,19 @@ final class TrialLogs {
             }
         }
         if (cookers.isEmpty()) {
-            throw new WrongUse(folder + ": no log in this folder; logs are called something.csv");
+            throw new InputFileException(folder, "no log in this folder; logs are called something.csv.");
         }
         if (cookers.size() > MOST_COOKERS) {
-            throw new WrongUse(folder + ": " + cookers.size() + " cookers; at most " + MOST_COOKERS + " at once.");
+            throw new InputFileException(folder, cookers.size() + " cookers; at most " + MOST_COOKERS + " at once.");
         }
         return cookers;
     }
 
-    private static List<Path> entries(Path folder) throws WrongUse {
+    private static List<Path> entries(Path folder) throws InputFileException {
         try (Stream<Path> entries = Files.list(folder)) {
             return entries.sorted().toList();
         } catch (IOException e) {
-            throw new WrongUse(folder + ": the folder cannot be read.");
+            throw new InputFileException(folder, "the folder cannot be read.");
         }
     }
 
