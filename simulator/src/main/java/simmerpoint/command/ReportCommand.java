@@ -68,6 +68,7 @@ final class ReportCommand extends InputCommand {
             OutputFile.check("--html", page, null);
         }
         read.atOneMoment();
+        List<TrialLog> tried = logs(read);
         tellOddities(read);
         CookerStudy all =
                 study(ScenarioInput.name(file), progress -> CookerStudy.run(read, units, rays.options(), progress));
@@ -79,7 +80,7 @@ final class ReportCommand extends InputCommand {
                         true,
                         rays.options(SafetyStudy.USUAL_RAYS),
                         progress));
-        byte[] bytes = CookerReport.bytes(read, all, safety, trial(read), ScenarioInput.fileName(file), units);
+        byte[] bytes = CookerReport.bytes(read, all, safety, trial(read, tried), ScenarioInput.fileName(file), units);
         if (toTerminal) {
             terminal.out().write(bytes, 0, bytes.length);
             terminal.out().flush();
@@ -90,17 +91,20 @@ final class ReportCommand extends InputCommand {
         return 0;
     }
 
-    /** What the logs say, if there are any. */
-    private Optional<TrialResult> trial(CheckedScenario read) throws WrongUse, ScenarioException, InputFileException {
-        if (logs.isEmpty()) {
-            return Optional.empty();
-        }
-        if (read.scenario().cooking().isEmpty()) {
+    /** The logs, read before anything is worked out. */
+    private List<TrialLog> logs(CheckedScenario read) throws WrongUse, InputFileException {
+        if (!logs.isEmpty() && read.scenario().cooking().isEmpty()) {
             throw new WrongUse("--log: a log heats water in a pan, and the scenario has a bare disc (plane).");
         }
-        List<TrialLog> all = TrialLogs.read(logs);
-        return Optional.of(
-                study(ScenarioInput.name(file), progress -> TrialStudy.run(read, all, rays.options(), progress)));
+        return logs.isEmpty() ? List.of() : TrialLogs.read(logs);
+    }
+
+    /** What the logs say, if there are any. */
+    private Optional<TrialResult> trial(CheckedScenario read, List<TrialLog> tried) throws WrongUse, ScenarioException {
+        return tried.isEmpty()
+                ? Optional.empty()
+                : Optional.of(study(
+                        ScenarioInput.name(file), progress -> TrialStudy.run(read, tried, rays.options(), progress)));
     }
 
     /** Where to write, once it is sure that nothing of someone else's is lost there. */

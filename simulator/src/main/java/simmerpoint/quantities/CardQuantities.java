@@ -1,6 +1,10 @@
 package simmerpoint.quantities;
 
+import java.util.OptionalDouble;
+import java.util.function.ToDoubleFunction;
 import simmerpoint.trial.spot.CardResult;
+import simmerpoint.trial.spot.SpotComparison;
+import simmerpoint.trial.spot.SpotPhoto;
 
 /** What {@code trial --card} finds: a row for each distance. */
 public final class CardQuantities {
@@ -16,23 +20,47 @@ public final class CardQuantities {
             .number("planned_width_m", "of the traced spot of the dish as meant", CardResult.Point::planned)
             .number("fitted_width_m", "of that of the fitted dish", CardResult.Point::fitted)
             .optionalNumber(
+                    "centroid_right_m",
+                    "of a photograph's light, from the middle of the picture",
+                    p -> photo(p, photo -> photo.profile().x()))
+            .optionalNumber(
+                    "centroid_up_m",
+                    "the same upwards",
+                    p -> photo(p, photo -> -photo.profile().y()))
+            .optionalNumber(
                     "radius_50_m",
                     "of a photograph, about its centroid",
-                    p -> p.reading().photo().stream()
-                            .mapToDouble(photo -> photo.profile().radius50())
-                            .findFirst())
+                    p -> photo(p, photo -> photo.profile().radius50()))
             .optionalNumber(
                     "radius_90_m",
                     "of a photograph",
-                    p -> p.reading().photo().stream()
-                            .mapToDouble(photo -> photo.profile().radius90())
-                            .findFirst())
+                    p -> photo(p, photo -> photo.profile().radius90()))
             .optionalNumber(
-                    "saturated_share",
-                    "of the bright half of a photograph",
-                    p -> p.reading().photo().stream()
-                            .mapToDouble(photo -> photo.saturated())
-                            .findFirst());
+                    "fitted_radius_50_m",
+                    "of the fitted dish, as far as the photograph reaches",
+                    p -> maps(p, m -> m.fitted().radius50()))
+            .optionalNumber(
+                    "fitted_radius_90_m",
+                    "the same for 90 %",
+                    p -> maps(p, m -> m.fitted().radius90()))
+            .optionalNumber(
+                    "planned_radius_50_m",
+                    "of the dish as meant",
+                    p -> maps(p, m -> m.planned().radius50()))
+            .optionalNumber(
+                    "planned_radius_90_m",
+                    "the same for 90 %",
+                    p -> maps(p, m -> m.planned().radius90()))
+            .optionalNumber(
+                    "light_elsewhere_share",
+                    "of a photograph's light that lies elsewhere than that of the fitted dish",
+                    p -> maps(p, SpotComparison::elsewhere))
+            .optionalNumber(
+                    "planned_light_elsewhere_share",
+                    "the same beside the dish as meant",
+                    p -> maps(p, SpotComparison::elsewherePlanned))
+            .optionalNumber(
+                    "saturated_share", "of the bright half of a photograph", p -> photo(p, SpotPhoto::saturated));
 
     private static final Fields<CardResult> ALL = Fields.<CardResult>none()
             .estimate(
@@ -52,4 +80,12 @@ public final class CardQuantities {
             new Table<>(POINT, result -> result.points().stream()));
 
     private CardQuantities() {}
+
+    private static OptionalDouble photo(CardResult.Point point, ToDoubleFunction<SpotPhoto> figure) {
+        return point.reading().photo().stream().mapToDouble(figure).findFirst();
+    }
+
+    private static OptionalDouble maps(CardResult.Point point, ToDoubleFunction<SpotComparison> figure) {
+        return point.maps().stream().mapToDouble(figure).findFirst();
+    }
 }

@@ -92,11 +92,17 @@ public final class TrialQuantities {
 
     private static final Fields<NextMeasurement> NEXT = Fields.<NextMeasurement>none()
             .word("kind", "what to do", NextMeasurement.Kind.class, NextMeasurement::kind)
-            .number("size_m", "how far, or how large", NextMeasurement::size)
+            .number("size_m", "how far, or how large; of a card its distance", NextMeasurement::size)
             .text("flaw", "one", FLAWS, n -> n.first().key())
-            .number("expects_W", "what it expects", NextMeasurement::firstExpects)
+            .optionalNumber("expects_W", "what it expects", n -> expects(n, false, n.firstExpects()))
+            .optionalNumber(
+                    "expects_width_m", "what it expects of a spot on a card", n -> expects(n, true, n.firstExpects()))
             .text("other", "the other", FLAWS, n -> n.second().key())
-            .number("other_expects_W", "what that expects", NextMeasurement::secondExpects);
+            .optionalNumber("other_expects_W", "what that expects", n -> expects(n, false, n.secondExpects()))
+            .optionalNumber(
+                    "other_expects_width_m",
+                    "what that expects of a spot on a card",
+                    n -> expects(n, true, n.secondExpects()));
 
     private static final Fields<TrialFit> FIT = Fields.<TrialFit>none()
             .range("expected_power_*_W", "cooking power before the trial, in its light", TrialFit::expected)
@@ -204,5 +210,9 @@ public final class TrialQuantities {
         return result.fit().stream()
                 .flatMap(fit -> fit.curves().stream())
                 .flatMap(curve -> IntStream.range(0, curve.seconds().length).mapToObj(k -> new Point(curve, k)));
+    }
+
+    private static OptionalDouble expects(NextMeasurement next, boolean width, double figure) {
+        return next.isWidth() == width ? OptionalDouble.of(figure) : OptionalDouble.empty();
     }
 }

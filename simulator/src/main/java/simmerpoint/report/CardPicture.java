@@ -6,6 +6,7 @@ import simmerpoint.answer.trial.CardAnswer;
 import simmerpoint.drawing.Sheet;
 import simmerpoint.drawing.Style;
 import simmerpoint.drawing.chart.LineChart;
+import simmerpoint.drawing.map.SpotMaps;
 import simmerpoint.quantities.OneLine;
 import simmerpoint.quantities.Version;
 import simmerpoint.trial.spot.CardResult;
@@ -20,11 +21,25 @@ final class CardPicture {
 
     static Sheet sheet(CardResult result, UnitSystem units) {
         String title = OneLine.of(result.scenario().scenario().title());
-        return new Sheet(title.isEmpty() ? "The spot on a card" : title)
+        Sheet sheet = new Sheet(title.isEmpty() ? "The spot on a card" : title)
                 .subtitle(CardAnswer.brief(result, units).sections().get(0).heading() + ".")
                 .gap(14)
-                .with(chart(result, units))
-                .caption("Simmerpoint " + Version.text());
+                .with(chart(result, units));
+        for (CardResult.Point point : result.photographed()) {
+            sheet.gap(18)
+                    .with(new SpotMaps(
+                            point.maps().orElseThrow(), point.reading().distance(), units));
+        }
+        return sheet.gap(12).caption(caption(result));
+    }
+
+    private static String caption(CardResult result) {
+        return (result.photographed().isEmpty()
+                        ? ""
+                        : "Photographs about the centre of their light, from the dish's side, upper edge up; circles hold 50 and"
+                                + " 90 % of the light. Difference: brown where more light was measured than traced, blue where"
+                                + " less. ")
+                + "Simmerpoint " + Version.text();
     }
 
     private static LineChart chart(CardResult result, UnitSystem units) {

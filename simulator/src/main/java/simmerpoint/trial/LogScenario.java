@@ -54,7 +54,14 @@ final class LogScenario {
         }
         sun(read, log, until, typed);
         typed.putAll(log.settings());
-        return read.with(typed);
+        try {
+            return read.with(typed);
+        } catch (ScenarioException e) {
+            // What does not go together is the log's doing, so the log is named.
+            return CheckedScenario.of(read.values()
+                    .movedTo(log.file().toString(), read.values().folder())
+                    .with(typed));
+        }
     }
 
     private static void sun(CheckedScenario read, TrialLog log, double until, Map<String, String> typed) {

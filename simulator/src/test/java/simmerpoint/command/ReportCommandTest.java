@@ -48,6 +48,48 @@ class ReportCommandTest extends CommandRuns {
         }
     }
 
+    /** A chapter on the logs: their answer, a drawing for each, and the caution of a trial. */
+    @Test
+    void logsMakeAChapter() throws IOException {
+        Path page = folder.resolve("tried.html");
+        String garden = "../scenarios/garden-strips.yaml";
+        String logs = "../scenarios/garden-logs/";
+        String[] call = {
+            "report",
+            garden,
+            "--html",
+            page.toString(),
+            "--rays",
+            "1024",
+            "--log",
+            logs + "monday.csv",
+            "--log",
+            logs + "monday-cooling.csv"
+        };
+        assertEquals(0, run(call));
+        String text = Files.readString(page);
+        String chapter = text.substring(text.indexOf("<section id=\"trial\""));
+        chapter = chapter.substring(0, chapter.indexOf("</section>"));
+        assertTrue(chapter.contains("3\u00a0l of water came to 98\u00a0°C"), chapter);
+        assertTrue(chapter.contains("monday.csv: water, °C") && chapter.contains("monday-cooling.csv: water, °C"));
+        assertTrue(chapter.contains("likeliest flaw") && chapter.contains("The standard\u2019s test"), chapter);
+        assertEquals(2, chapter.split("<figure", -1).length - 1);
+        assertTrue(text.contains("read the thermometer from the side"));
+    }
+
+    /** A log that cannot be used is told before anything is worked out, and no page is left. */
+    @Test
+    void aBadLogMakesNoPage() throws IOException {
+        Path page = folder.resolve("tried.html");
+        String log = write("bad.csv", "time_min,water_C\n0,20\n5,warm\n");
+        assertEquals(2, run("report", "../scenarios/garden-strips.yaml", "--html", page.toString(), "--log", log));
+        assertComplaint("bad.csv, line 3: water_C has 'warm'");
+        bareDisc();
+        assertEquals(2, run("report", file, "--html", page.toString(), "--log", "../scenarios/garden-logs/monday.csv"));
+        assertComplaint("a log heats water in a pan");
+        assertTrue(Files.notExists(page));
+    }
+
     /** A bare disc needs no study of a pan: its page is written in a third of the time. */
     private void bareDisc() throws IOException {
         write(NAME + ".yaml", "title: A dish\n" + DISH + "plane: {disc: 20 cm}\n");

@@ -78,4 +78,14 @@ class TrialCommandTest extends CommandRuns {
         assertComplaint("bad.csv, line 3: water_C has 'warm'");
         assertTrue(Files.notExists(sheet));
     }
+
+    /** A mask that a log names without its width, or by a wrong word, is the log's mistake and told as such. */
+    @Test
+    void aMaskThatIsIncompleteIsToldWithItsLog() throws IOException {
+        String rows = "time_min,water_C\n0,20\n10,25\n20,30\n";
+        assertEquals(2, run("trial", GARDEN, write("mask.csv", "# dish.covered.part: rim\n" + rows)));
+        assertComplaint("mask.csv, dish.covered.width: this key is missing");
+        assertEquals(2, run("trial", GARDEN, write("word.csv", "# dish.covered.part: rimm\n" + rows)));
+        assertComplaint("word.csv, line 1: dish.covered.part: rimm is not known here; did you mean rim?");
+    }
 }

@@ -73,6 +73,12 @@ record TrialFlawWords(FigureFormat figures) {
             case MASK_MIDDLE -> "the same with a round mask " + size + " wide over the middle of the mirror: " + shows;
             case MASK_UPPER, MASK_LOWER, MASK_RIGHT ->
                 "the same with the " + next.kind().covered().word() + " half of the mirror covered: " + shows;
+            case CARD ->
+                "the spot on a card " + figures.length(next.size(), 2) + " from the middle of the dish: "
+                        + figures.length(next.firstExpects(), 2) + " wide if it is \u201c" + plain(next.first())
+                        + "\u201d, " + figures.length(next.secondExpects(), 2) + " if it is \u201c"
+                        + plain(next.second())
+                        + "\u201d";
             case COOLING -> "let the pan cool without sun, with a log: at 40\u00a0K above the air it loses " + shows;
         };
     }

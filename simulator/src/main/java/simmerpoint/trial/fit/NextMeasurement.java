@@ -6,11 +6,11 @@ import simmerpoint.dish.built.Mask;
  * A measurement that would tell two flaws apart.
  *
  * @param kind what to do
- * @param size of it: of a mask its width, m; 0 where there is none
+ * @param size of it: of a mask its width, of a card its distance from the middle of the dish, m; 0 where there is none
  * @param first the one flaw
- * @param firstExpects what it would show, W of cooking power
+ * @param firstExpects what it would show: W of cooking power, W of loss of a pan that cools, of a card the width of the spot, m
  * @param second the other
- * @param secondExpects what that would show, W
+ * @param secondExpects what that would show
  */
 public record NextMeasurement(
         Kind kind, double size, TrialFlaw first, double firstExpects, TrialFlaw second, double secondExpects) {
@@ -35,7 +35,9 @@ public record NextMeasurement(
         /** The same with one over the right half, seen from behind the dish. */
         MASK_RIGHT(Mask.Part.RIGHT),
         /** Let it cool without sun. */
-        COOLING;
+        COOLING,
+        /** Look at the spot on a card; its width is what is expected. */
+        CARD;
 
         private final Mask.Part covered;
 
@@ -51,5 +53,10 @@ public record NextMeasurement(
         public Mask.Part covered() {
             return covered;
         }
+    }
+
+    /** Whether what is expected is a width and no watts. */
+    public boolean isWidth() {
+        return kind == Kind.CARD;
     }
 }

@@ -16,6 +16,8 @@ import simmerpoint.study.likely.LitPan;
 import simmerpoint.study.likely.LitPans;
 import simmerpoint.study.trace.TraceOptions;
 import simmerpoint.trial.fit.NextMeasurement.Kind;
+import simmerpoint.trial.spot.CardLight;
+import simmerpoint.trial.spot.CardReading;
 
 /**
  * Looks for the measurement that tells the two likeliest flaws apart best: what each of them expects there is traced, and their difference
@@ -34,6 +36,11 @@ final class NextMeasurementSearch {
     private static final double RIM = 0.15;
 
     private static final double MIDDLE = 0.7;
+
+    /** Distances of cards from the middle of the dish, in focal lengths. */
+    private static final double[] CARDS = {0.92, 1, 1.08};
+
+    private static final int CARD_RAYS = 4;
 
     private final CheckedScenario read;
     private final TraceOptions options;
@@ -57,7 +64,7 @@ final class NextMeasurementSearch {
     /**
      * What is measured with one flaw.
      *
-     * @param value what is told, W
+     * @param value what is told, W or m
      * @param deviation of that
      */
     private record Expected(double value, double deviation) {}
@@ -82,6 +89,7 @@ final class NextMeasurementSearch {
         search.pans();
         search.masks();
         search.add(Kind.COOLING, 0, search::loss);
+        search.cards();
         return search.all.stream()
                 .filter(candidate -> candidate.apart() >= ENOUGH)
                 .max(Comparator.comparing(Candidate::warms).thenComparingDouble(Candidate::apart))
@@ -128,6 +136,24 @@ final class NextMeasurementSearch {
             throws ScenarioException {
         ScenarioValues masked = values.with(Map.of("dish.covered.part", part.word()));
         return part.hasWidth() ? masked.withNumbers(Map.of("dish.covered.width", width)) : masked;
+    }
+
+    /** A card at the focus and before and behind it. */
+    private void cards() {
+        double focal = read.scenario().dish().focalLengthMetres();
+        for (double share : CARDS) {
+            add(Kind.CARD, share * focal, flaw -> width(flaw, share * focal));
+        }
+    }
+
+    private Optional<Expected> width(FlawStep flaw, double distance) {
+        try {
+            double[] widths = CardLight.widths(flaw.in(read), options.withRays(options.rays() / CARD_RAYS), distance);
+            return Optional.of(
+                    new Expected(widths[0], new CardReading(0, distance, widths[0], Optional.empty()).deviation()));
+        } catch (ScenarioException e) {
+            return Optional.empty();
+        }
     }
 
     private void heated(Kind kind, double size, Change change) {

@@ -65,7 +65,7 @@ public final class LogReader {
         if (text.startsWith("#")) {
             String trouble = comments.take(text);
             if (!trouble.isEmpty()) {
-                throw wrong(trouble + ".");
+                throw wrong(trouble.endsWith("?") ? trouble : trouble + ".");
             }
         } else if (!text.isEmpty()) {
             if (columns.isEmpty()) {

@@ -1,6 +1,7 @@
 package simmerpoint.trial.spot;
 
 import java.util.List;
+import java.util.Optional;
 import simmerpoint.sampling.Estimate;
 import simmerpoint.scenario.checks.CheckedScenario;
 
@@ -32,6 +33,12 @@ public record CardResult(
      * @param reading what was seen
      * @param planned width of the traced spot of the dish as it was meant, m
      * @param fitted width of that of the fitted one, m
+     * @param maps a photograph beside the traced light
      */
-    public record Point(CardReading reading, double planned, double fitted) {}
+    public record Point(CardReading reading, double planned, double fitted, Optional<SpotComparison> maps) {}
+
+    /** All photographs beside the traced light, the nearest card first. */
+    public List<Point> photographed() {
+        return points.stream().filter(p -> p.maps().isPresent()).toList();
+    }
 }

@@ -2,21 +2,17 @@ package simmerpoint.trial.spot;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.CancellationException;
 import simmerpoint.sampling.Estimate;
-import simmerpoint.scenario.Scenario;
 import simmerpoint.scenario.ScenarioException;
 import simmerpoint.scenario.checks.CheckedScenario;
-import simmerpoint.scenario.values.ScenarioValues;
 import simmerpoint.study.trace.Progress;
 import simmerpoint.study.trace.TraceOptions;
-import simmerpoint.study.trace.TraceStudy;
-import simmerpoint.target.FluxMap;
 
 /**
- * Fits slope error and focal length to the widths of the spot on a card. Widths are traced on a grid of both, a bare card square to the axis
- * in place of the pan and the dish aimed dead on; between, their squares run straight with the square of the slope error and as a
+ * Fits slope error and focal length to the spot on a card: to its width, or in a photograph to the radii that hold a tenth to nine tenths of
+ * its light. These are traced on a grid of both; between, their squares run straight with the square of the slope error and as a
  * parabola with the focal length, as blur and defocus add in squares. Both have the doubt of the scenario before, by a log-normal
  * and a normal law (Bayes' rule on a fine grid).
  */
@@ -36,10 +32,15 @@ public final class CardStudy {
     private static final double LONG_DOUBT = 0.03;
 
     private static final int FINE = 60;
-    private static final double CARD = 0.5;
+
+    /** Rays of the grid and of the dishes that are shown, as shares of those asked for. */
+    private static final int GRID_RAYS = 4;
+
+    private static final int SHOWN_RAYS = 2;
 
     private final CheckedScenario read;
     private final List<CardReading> readings;
+    private final double[] distances;
     private final TraceOptions options;
     private final double slope;
     private final double focal;
@@ -48,6 +49,7 @@ public final class CardStudy {
         this.read = read;
         this.readings = readings;
         this.options = options;
+        distances = readings.stream().mapToDouble(CardReading::distance).toArray();
         slope = Math.max(SMOOTHEST, read.scenario().mirror().slopeErrorRadians());
         focal = read.scenario().dish().focalLengthMetres();
     }
@@ -60,58 +62,33 @@ public final class CardStudy {
     public static CardResult run(
             CheckedScenario read, List<CardReading> readings, TraceOptions options, Progress progress)
             throws ScenarioException {
-        return new CardStudy(read, readings, options.withRays(options.rays() / 8)).run(progress);
+        return new CardStudy(read, readings, options).run(progress);
     }
 
     private CardResult run(Progress progress) throws ScenarioException {
-        double[][][] widths = new double[ROUGH.length][LONG.length][];
+        CardLight light = new CardLight(read.values(), options.withRays(options.rays() / GRID_RAYS));
+        double[][][][] figures = new double[ROUGH.length][LONG.length][][];
         for (int s = 0; s < ROUGH.length; s++) {
             for (int f = 0; f < LONG.length; f++) {
                 if (!progress.report((double) (s * LONG.length + f) / (ROUGH.length * LONG.length), "")) {
                     throw new CancellationException();
                 }
-                widths[s][f] = widths(slope * ROUGH[s], focal * LONG[f]);
+                figures[s][f] = figures(light.maps(slope * ROUGH[s], focal * LONG[f], distances));
             }
         }
-        return fit(widths);
+        return fit(figures);
     }
 
-    /** Of the traced spot at every distance, m. */
-    private double[] widths(double slopeError, double focalLength) throws ScenarioException {
-        double[] widths = new double[readings.size()];
-        for (int k = 0; k < widths.length; k++) {
-            Scenario there = card(slopeError, focalLength, readings.get(k).distance());
-            FluxMap map = TraceStudy.run(there, options, Progress.NONE).maps().crossing();
-            widths[k] = 2
-                    * SpotProfile.of(map.flux(), map.columns(), map.cellWidth()).halfRadius();
+    /** Of every reading. */
+    private double[][] figures(List<SpotMap> maps) {
+        double[][] figures = new double[maps.size()][];
+        for (int k = 0; k < figures.length; k++) {
+            figures[k] = readings.get(k).figures(maps.get(k));
         }
-        return widths;
+        return figures;
     }
 
-    private Scenario card(double slopeError, double focalLength, double distance) throws ScenarioException {
-        double card = Math.min(CARD, 0.6 * 2 * read.scenario().dish().radiusMetres());
-        ScenarioValues bare = read.values()
-                .without(List.of(
-                        "pan",
-                        "plane",
-                        "air",
-                        "heat-levels",
-                        "aim.turn",
-                        "aim.drift",
-                        "stand.slide",
-                        "stand.raise",
-                        "stand.side"))
-                .with(Map.of("plane.disc", card + " m"));
-        return CheckedScenario.scenario(bare.withNumbers(Map.of(
-                "mirror.slope-error",
-                slopeError,
-                "dish.focal-length",
-                focalLength,
-                "stand.pull-back",
-                distance - focalLength)));
-    }
-
-    private CardResult fit(double[][][] widths) {
+    private CardResult fit(double[][][][] figures) throws ScenarioException {
         double sum = 0;
         double[] means = new double[2];
         double[] squares = new double[2];
@@ -122,7 +99,7 @@ public final class CardStudy {
             int step = a / (FINE + 1);
             double rough = ROUGH[0] * Math.pow(ROUGH[ROUGH.length - 1] / ROUGH[0], step / (double) FINE);
             double longer = LONG[0] + (LONG[LONG.length - 1] - LONG[0]) * (a % (FINE + 1)) / FINE;
-            double misfit = misfit(between(widths, rough, longer)) + prior(rough, longer);
+            double misfit = misfit(between(figures, rough, longer)) + prior(rough, longer);
             all[a] = new double[] {misfit, rough, longer};
             if (misfit < best) {
                 best = misfit;
@@ -142,29 +119,45 @@ public final class CardStudy {
             means[p] /= sum;
             deviations[p] = Math.sqrt(Math.max(0, squares[p] / sum - means[p] * means[p]));
         }
-        return result(between(widths, likeliest[1], likeliest[2]), between(widths, 1, 1), means, deviations);
-    }
-
-    /** Widths are those of the likeliest dish; the figures are means, which may lie between two dishes that fit alike. */
-    private CardResult result(double[] fitted, double[] planned, double[] means, double[] deviations) {
-        List<CardResult.Point> points = new ArrayList<>();
-        for (int k = 0; k < readings.size(); k++) {
-            points.add(new CardResult.Point(readings.get(k), planned[k], fitted[k]));
-        }
+        double counts = readings.stream().mapToDouble(CardReading::counts).sum();
+        double misfit = Math.sqrt(misfit(between(figures, likeliest[1], likeliest[2])) / counts);
         return new CardResult(
                 read,
-                points,
+                points(likeliest[1], likeliest[2]),
                 new Estimate(means[0] * slope, deviations[0] * slope),
                 new Estimate(means[1] * focal, deviations[1] * focal),
-                Math.sqrt(misfit(fitted) / readings.size()),
+                misfit,
                 options.seed());
     }
 
-    private double misfit(double[] widths) {
+    /** Spots of the likeliest dish; the figures are means, which may lie between two dishes that fit alike. */
+    private List<CardResult.Point> points(double rough, double longer) throws ScenarioException {
+        CardLight light = new CardLight(read.values(), options.withRays(options.rays() / SHOWN_RAYS));
+        List<SpotMap> planned = light.maps(slope, focal, distances);
+        List<SpotMap> fitted = light.maps(rough * slope, longer * focal, distances);
+        List<CardResult.Point> points = new ArrayList<>();
+        for (int k = 0; k < readings.size(); k++) {
+            SpotMap meant = planned.get(k);
+            SpotMap found = fitted.get(k);
+            Optional<SpotComparison> maps =
+                    readings.get(k).photo().map(photo -> SpotComparison.of(photo, meant, found));
+            points.add(new CardResult.Point(
+                    readings.get(k),
+                    maps.map(m -> m.planned().width()).orElseGet(() -> width(meant)),
+                    maps.map(m -> m.fitted().width()).orElseGet(() -> width(found)),
+                    maps));
+        }
+        return points;
+    }
+
+    private static double width(SpotMap map) {
+        return map.profile(Double.POSITIVE_INFINITY).width();
+    }
+
+    private double misfit(double[][] figures) {
         double sum = 0;
-        for (int k = 0; k < widths.length; k++) {
-            double off = (widths[k] - readings.get(k).width()) / readings.get(k).deviation();
-            sum += off * off;
+        for (int k = 0; k < figures.length; k++) {
+            sum += readings.get(k).misfit(figures[k]);
         }
         return sum;
     }
@@ -175,27 +168,37 @@ public final class CardStudy {
         return a * a + b * b;
     }
 
-    /** Widths of a dish between the traced ones. */
-    private static double[] between(double[][][] widths, double rough, double longer) {
+    /** Figures of a dish between the traced ones. */
+    private static double[][] between(double[][][][] figures, double rough, double longer) {
         int s = below(ROUGH, rough);
         double u = (rough * rough - ROUGH[s] * ROUGH[s]) / (ROUGH[s + 1] * ROUGH[s + 1] - ROUGH[s] * ROUGH[s]);
-        double[] found = new double[widths[0][0].length];
+        int middle = middle(longer);
+        double[][] found = new double[figures[0][0].length][];
         for (int k = 0; k < found.length; k++) {
-            double square = (1 - u) * square(widths[s], k, longer) + u * square(widths[s + 1], k, longer);
-            found[k] = Math.sqrt(Math.max(0, square));
+            found[k] = new double[figures[0][0][k].length];
+            for (int p = 0; p < found[k].length; p++) {
+                double square = (1 - u) * square(figures[s], k, p, middle, longer)
+                        + u * square(figures[s + 1], k, p, middle, longer);
+                found[k][p] = Math.sqrt(Math.max(0, square));
+            }
         }
         return found;
     }
 
-    /** The parabola through the squares at the three nearest focal lengths. */
-    private static double square(double[][] widths, int k, double longer) {
+    /** The middle of the three nearest focal lengths. */
+    private static int middle(double longer) {
         int middle = 1;
         while (middle < LONG.length - 2 && Math.abs(LONG[middle + 1] - longer) < Math.abs(LONG[middle] - longer)) {
             middle++;
         }
+        return middle;
+    }
+
+    /** The parabola through the squares there. */
+    private static double square(double[][][] figures, int k, int p, int middle, double longer) {
         double sum = 0;
         for (int a = middle - 1; a <= middle + 1; a++) {
-            double weight = widths[a][k] * widths[a][k];
+            double weight = figures[a][k][p] * figures[a][k][p];
             for (int b = middle - 1; b <= middle + 1; b++) {
                 weight *= a == b ? 1 : (longer - LONG[b]) / (LONG[a] - LONG[b]);
             }

@@ -89,7 +89,7 @@ public final class CardTable {
         try {
             Path folder = file.toAbsolutePath().getParent();
             SpotPhoto photo = SpotPhoto.read(folder.resolve(cells[1].strip()), pixelsPerMetre);
-            return new CardReading(line, distance, 2 * photo.profile().halfRadius(), Optional.of(photo));
+            return new CardReading(line, distance, photo.profile().width(), Optional.of(photo));
         } catch (InvalidPathException e) {
             throw new InputFileException(file, line, cells[1].strip(), "the name of a picture is allowed");
         }

@@ -12,15 +12,15 @@ import simmerpoint.input.InputFileException;
  * A photograph of the spot on a card, taken square to it. Brightness is that of sRGB made linear (IEC 61966-2-1, from memory), less what the
  * frame of the picture has; below a fiftieth of the brightest it counts as none. Cameras that do not keep to sRGB make it uncertain.
  *
+ * @param map its light
  * @param profile its figures
  * @param saturated share of the pixels of the bright half in which a colour is as bright as the file can say
  */
-public record SpotPhoto(SpotProfile profile, double saturated) {
+public record SpotPhoto(SpotMap map, SpotProfile profile, double saturated) {
     /** More of them than that make the spot look wider than it is. */
     public static final double TOO_MANY = 0.01;
 
     private static final int FULL = 250;
-    private static final double NOTHING = 0.02;
     private static final int MOST_CELLS = 400;
     private static final int MOST_PIXELS = 100_000_000;
 
@@ -58,9 +58,15 @@ public record SpotPhoto(SpotProfile profile, double saturated) {
                 bright++;
                 saturated += full[k];
             }
-            light[k] = light[k] < NOTHING * most ? 0 : light[k];
         }
-        return new SpotPhoto(SpotProfile.of(light, columns, pool / pixelsPerMetre), saturated / bright);
+        SpotMap map = new SpotMap(light, columns, pool / pixelsPerMetre).withoutFaint();
+        SpotProfile all = map.profile(Double.POSITIVE_INFINITY);
+        return new SpotPhoto(map, map.profile(map.reach(all.x(), all.y())), saturated / bright);
+    }
+
+    /** How far from the centroid it sees all round, m. */
+    double reach() {
+        return map.reach(profile.x(), profile.y());
     }
 
     private static BufferedImage image(Path file) throws InputFileException {

@@ -1,75 +1,95 @@
 package simmerpoint.trial.spot;
 
+import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Comparator;
-import java.util.stream.IntStream;
+import java.util.List;
 
 /**
  * Figures of a spot of light on a grid of square cells, the same for photographs and traced maps.
  *
- * @param x of its centroid from the middle of the grid, m
- * @param y of its centroid, m
+ * @param x of its centroid from the middle of the grid, to the right, m
+ * @param y of its centroid, downwards, m
  * @param halfRadius where the mean brightness around the centroid last falls to half of its greatest, m
- * @param radius50 about the centroid, holds half of the light, m
- * @param radius90 the same for 90 %, m
+ * @param radii about the centroid, hold {@link #SHARES} of the light, m
  */
-public record SpotProfile(double x, double y, double halfRadius, double radius50, double radius90) {
+public record SpotProfile(double x, double y, double halfRadius, List<Double> radii) {
+    /** Shares of the light that the radii hold. */
+    static final double[] SHARES = {0.1, 0.2, 0.3, 0.4, 0.5, 0.6, 0.7, 0.8, 0.9};
+
     private static final double HALF = 0.5;
+    private static final double RINGS_PER_CELL = 20;
+    private static final double ROUNDING = 1e-12;
 
     /** Rings that count as one, since each alone has few cells. */
     private static final int MIDDLE = 4;
 
+    /** Keeps its own list. */
+    public SpotProfile {
+        radii = List.copyOf(radii);
+    }
+
+    /** Width at half of its brightness, m. */
+    public double width() {
+        return 2 * halfRadius;
+    }
+
+    /** Holds half of the light, m. */
+    public double radius50() {
+        return radii.get(4);
+    }
+
+    /** Holds nine tenths, m. */
+    public double radius90() {
+        return radii.get(8);
+    }
+
     /**
-     * Of brightness on a grid.
+     * Of a map.
      *
-     * @param values row by row, none below 0, not all 0
-     * @param columns cells in a row
-     * @param cell width of a cell, m
+     * @param map not all dark
+     * @param reach light farther from the centroid does not count, m
      */
-    static SpotProfile of(double[] values, int columns, double cell) {
-        int rows = values.length / columns;
+    static SpotProfile of(SpotMap map, double reach) {
+        double[] values = map.light();
+        int columns = map.columns();
         double sum = 0;
         double sx = 0;
         double sy = 0;
         for (int k = 0; k < values.length; k++) {
-            int row = k / columns;
             sum += values[k];
             sx += values[k] * (k % columns + 0.5);
-            sy += values[k] * (row + 0.5);
+            sy += values[k] * (k / columns + 0.5);
         }
         double mx = sx / sum;
         double my = sy / sum;
         double[] radius = new double[values.length];
+        double[] within = values.clone();
         for (int k = 0; k < values.length; k++) {
-            int row = k / columns;
-            radius[k] = Math.hypot(k % columns + 0.5 - mx, row + 0.5 - my);
+            radius[k] = Math.hypot(k % columns + 0.5 - mx, k / columns + 0.5 - my);
+            within[k] = radius[k] * map.cell() <= reach ? values[k] : 0;
         }
-        double[] holds = holds(values, radius, sum);
         return new SpotProfile(
-                cell * (mx - columns / 2.0),
-                cell * (my - rows / 2.0),
-                cell * half(values, radius),
-                cell * holds[0],
-                cell * holds[1]);
+                map.cell() * (mx - columns / 2.0),
+                map.cell() * (my - map.rows() / 2.0),
+                map.cell() * half(values, radius),
+                holds(within, radius, map.cell()));
     }
 
-    /** Radii that hold half and nine tenths. */
-    private static double[] holds(double[] values, double[] radius, double sum) {
-        int[] order = IntStream.range(0, values.length)
-                .boxed()
-                .sorted(Comparator.comparingDouble(k -> radius[k]))
-                .mapToInt(k -> k)
-                .toArray();
-        double[] found = {Double.NaN, Double.NaN};
+    /** Radii that hold the shares, counted in narrow rings; a twentieth of a cell is finer than what a cell tells. */
+    private static List<Double> holds(double[] values, double[] radius, double cell) {
+        double sum = 0;
+        double[] ring = new double
+                [1 + (int) (RINGS_PER_CELL * Arrays.stream(radius).max().orElse(0))];
+        for (int k = 0; k < values.length; k++) {
+            ring[(int) (RINGS_PER_CELL * radius[k])] += values[k];
+            sum += values[k];
+        }
+        List<Double> found = new ArrayList<>();
         double so = 0;
-        for (int k : order) {
-            so += values[k];
-            if (Double.isNaN(found[0]) && so >= HALF * sum) {
-                found[0] = radius[k];
-            }
-            if (so >= 0.9 * sum) {
-                found[1] = radius[k];
-                return found;
+        for (int r = 0; r < ring.length; r++) {
+            so += ring[r];
+            while (found.size() < SHARES.length && so >= SHARES[found.size()] * sum * (1 - ROUNDING)) {
+                found.add(cell * (r + HALF) / RINGS_PER_CELL);
             }
         }
         return found;
