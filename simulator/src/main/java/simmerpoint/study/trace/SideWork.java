@@ -13,7 +13,11 @@ public final class SideWork<T> implements AutoCloseable {
     private final FutureTask<T> task;
     private volatile boolean stopped;
 
-    /** Work that asks now and then whether to go on. */
+    /**
+     * Work that asks now and then whether to go on.
+     *
+     * @param <T> what comes of it
+     */
     public interface Work<T> {
         /** Does it. */
         T run(Progress progress);

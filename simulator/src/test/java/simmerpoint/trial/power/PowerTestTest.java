@@ -130,6 +130,51 @@ class PowerTestTest {
         return held;
     }
 
+    /**
+     * The same under thin clouds that pass in two minutes and take two fifths of the light, read every one to four minutes, begun
+     * late: the water's temperature is added up second by second.
+     */
+    private static int heldUnderClouds(int seeds) {
+        double truth = (LIGHT - LOSS * 50) * 700 / IRRADIANCE;
+        int held = 0;
+        for (int seed = 0; seed < seeds; seed++) {
+            SplittableRandom chance = new SplittableRandom(seed);
+            List<Reading> rows = new ArrayList<>();
+            double water = 38;
+            double share = 1;
+            int next = 0;
+            for (int t = 0; t <= 70 * 60; t++) {
+                share = t % 120 > 0 ? share : chance.nextInt(8) == 0 ? 0.6 : 1;
+                if (t == next) {
+                    double read = water + 0.25 * gauss(chance);
+                    rows.add(new Reading(rows.size() + 2, t, read, AIR, IRRADIANCE * share, Double.NaN, 0.5));
+                    next += 60 * (1 + chance.nextInt(4));
+                }
+                water += (LIGHT * share - LOSS * (water - AIR)) / CAPACITY;
+            }
+            TrialLog log = new TrialLog(Path.of("log.csv"), Map.of(), false, Optional.empty(), rows);
+            StandardCookingPower.Line line =
+                    PowerTest.of(List.of(log), PAN).line().orElseThrow();
+            double half = line.halfWidthWatts(PowerTest.CONFIDENCE);
+            held += Math.abs(line.standardPowerWatts() - truth) <= half ? 1 : 0;
+        }
+        return held;
+    }
+
+    @Test
+    void intervalsHoldTheTruthUnderClouds() {
+        BinomialDistribution law = new BinomialDistribution(null, 60, 0.95);
+        int held = heldUnderClouds(60);
+        assertTrue(law.cumulativeProbability(held) > 1e-3, () -> "60 seeds, held " + held);
+    }
+
+    @Test
+    @Tag("thorough")
+    void intervalsHoldTheTruthOftenEnoughUnderClouds() {
+        int held = heldUnderClouds(500);
+        assertTrue(held >= 460 && held <= 490, () -> "500 seeds, held " + held);
+    }
+
     private static double gauss(SplittableRandom chance) {
         return Math.sqrt(-2 * Math.log(1 - chance.nextDouble())) * Math.cos(2 * Math.PI * chance.nextDouble());
     }

@@ -93,9 +93,8 @@ public final class ViewerApp extends Application {
         });
         double width = all.scene().getWidth();
         double height = all.scene().getHeight();
-        // Its picture is painted before it is shown, stands there from the first frame on, and is seen only then, so
-        // that the
-        // window is never blank; the window itself takes its place, and light is traced.
+        // The window is never blank: its picture is painted before it is shown and stands there from the first frame
+        // on; then the window itself takes its place, and light is traced.
         ImageView picture = new ImageView(all.scene().snapshot(null));
         stage.setScene(new Scene(new Group(picture), width, height, all.scene().getFill()));
         stage.setOpacity(0);
