@@ -9,6 +9,7 @@ import java.nio.charset.IllegalCharsetNameException;
 import java.nio.charset.UnsupportedCharsetException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Optional;
 import simmerpoint.quantities.OneLine;
 import simmerpoint.report.Ascii;
 
@@ -83,8 +84,7 @@ record Terminal(InputStream in, PrintStream out, PrintStream err, boolean errIsC
 
     /** Whether standard input and output lead to somebody who types and reads. */
     static boolean hasConsole() {
-        Console console = System.console();
-        return console != null && interactive(console);
+        return Optional.ofNullable(System.console()).map(Terminal::interactive).orElse(false);
     }
 
     /** From Java 22 on there is a console even where nobody sits, and it says so itself. */

@@ -1,6 +1,7 @@
 package simmerpoint.study.light;
 
 import java.util.Arrays;
+import java.util.Objects;
 import java.util.Optional;
 import simmerpoint.dish.Cut;
 import simmerpoint.dish.CutTrait;
@@ -60,8 +61,8 @@ public final class LightKey {
     public boolean equals(Object other) {
         return other instanceof LightKey key
                 && Arrays.equals(numbers, key.numbers)
-                && (cut == key.cut || cut.equals(key.cut))
-                && (mask == key.mask || mask.equals(key.mask));
+                && Objects.equals(cut, key.cut)
+                && Objects.equals(mask, key.mask);
     }
 
     @Override

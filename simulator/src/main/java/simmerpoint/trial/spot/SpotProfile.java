@@ -56,16 +56,18 @@ public record SpotProfile(double x, double y, double halfRadius, List<Double> ra
         double sx = 0;
         double sy = 0;
         for (int k = 0; k < values.length; k++) {
+            int row = k / columns;
             sum += values[k];
             sx += values[k] * (k % columns + 0.5);
-            sy += values[k] * (k / columns + 0.5);
+            sy += values[k] * (row + 0.5);
         }
         double mx = sx / sum;
         double my = sy / sum;
         double[] radius = new double[values.length];
         double[] within = values.clone();
         for (int k = 0; k < values.length; k++) {
-            radius[k] = Math.hypot(k % columns + 0.5 - mx, k / columns + 0.5 - my);
+            int row = k / columns;
+            radius[k] = Math.hypot(k % columns + 0.5 - mx, row + 0.5 - my);
             within[k] = radius[k] * map.cell() <= reach ? values[k] : 0;
         }
         return new SpotProfile(
