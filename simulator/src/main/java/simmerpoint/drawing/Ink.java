@@ -95,6 +95,8 @@ public enum Ink {
     CURVE_1(0x6E9ECF),
     /** The second, the darkest. */
     CURVE_2(0x1B4F8A),
+    /** The second in a legend, which lies on the paper. */
+    CURVE_2_SAMPLE(0x1B4F8A, 0x8FBFFF, 0x1B4F8A),
     /** The third. */
     CURVE_3(0xC25B12),
     /** Where a map holds no figure. */

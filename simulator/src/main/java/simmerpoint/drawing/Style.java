@@ -47,6 +47,8 @@ public enum Style {
     PLAIN_CURVE(stroke(Ink.INK, 2.1)),
     /** A sample of the curve of watts on paper. */
     WATTS_SAMPLE(stroke(Ink.INK, 2.2)),
+    /** A sample of the second of three curves on paper. */
+    CURVE_2_SAMPLE(stroke(Ink.CURVE_2_SAMPLE, 2)),
     /** A sample of the curve of the hottest spot on paper. */
     FLUX_SAMPLE(stroke(Ink.FLUX_SCALE, 1.9, 7, 4.5)),
     /** A range about a curve on bands. */
@@ -274,6 +276,7 @@ public enum Style {
         return switch (this) {
             case WATTS_CURVE -> WATTS_SAMPLE;
             case FLUX_CURVE -> FLUX_SAMPLE;
+            case CURVE_2 -> CURVE_2_SAMPLE;
             default -> this;
         };
     }

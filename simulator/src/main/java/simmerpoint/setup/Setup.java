@@ -1,7 +1,6 @@
 package simmerpoint.setup;
 
 import java.util.Arrays;
-import java.util.stream.Stream;
 import simmerpoint.geometry.Direction;
 import simmerpoint.geometry.Pose;
 import simmerpoint.geometry.Rotation;
@@ -25,6 +24,7 @@ import simmerpoint.sun.Sunlight;
  * @param sun direction from the ground to the sun's centre, in the well-aimed frame
  */
 public record Setup(Pose dish, Pose target, Direction sun) {
+    private static final int NUMBERS = 2 * (9 + 3) + 3;
 
     /**
      * Places dish and target.
@@ -84,18 +84,24 @@ public record Setup(Pose dish, Pose target, Direction sun) {
 
     /** Every number that says how things stand, for comparing. */
     public double[] numbers() {
-        return Stream.of(
-                        dish.rotation().rows(),
-                        components(dish.origin()),
-                        target.rotation().rows(),
-                        components(target.origin()),
-                        components(sun.vec()))
-                .flatMapToDouble(Arrays::stream)
-                .toArray();
+        double[] all = new double[NUMBERS];
+        int at = put(all, 0, dish);
+        at = put(all, at, target);
+        put(all, at, sun.vec());
+        return all;
     }
 
-    private static double[] components(Vec vec) {
-        return new double[] {vec.x(), vec.y(), vec.z()};
+    private static int put(double[] all, int at, Pose pose) {
+        double[] rows = pose.rotation().rows();
+        System.arraycopy(rows, 0, all, at, rows.length);
+        return put(all, at + rows.length, pose.origin());
+    }
+
+    private static int put(double[] all, int at, Vec vec) {
+        all[at] = vec.x();
+        all[at + 1] = vec.y();
+        all[at + 2] = vec.z();
+        return at + 3;
     }
 
     /** Pose of the dish frame in the target frame. */

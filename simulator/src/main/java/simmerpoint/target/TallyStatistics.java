@@ -35,7 +35,9 @@ public final class TallyStatistics {
     }
 
     private static double sum(List<Tally> of, ToDoubleFunction<Tally> value) {
-        return of.stream().mapToDouble(value).sum();
+        return of.size() == 1
+                ? value.applyAsDouble(of.get(0))
+                : of.stream().mapToDouble(value).sum();
     }
 
     /** Sunlight straight from the sun onto lid and wall, W. */

@@ -148,6 +148,11 @@ public record SheetLayout(Size sheet, List<Sheet> sheets) {
         return pieces / (sheet.width() * usedLength());
     }
 
+    /** Length at the end of the last sheet from which nothing is cut, m. */
+    public double leftWhole() {
+        return sheets.size() * sheet.length() - usedLength();
+    }
+
     /** Length of sheet or roll that is used, all sheets one behind the other, m. */
     public double usedLength() {
         return sheets.isEmpty()

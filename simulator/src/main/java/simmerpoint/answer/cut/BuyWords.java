@@ -25,6 +25,9 @@ import simmerpoint.workshop.SheetLayout;
  * @param units for lengths
  */
 record BuyWords(CutPlan plan, UnitSystem units) {
+    /** The shortest end of a sheet that is kept, m. */
+    private static final double WORTH_KEEPING = 0.05;
+
     /** A row of what to buy. */
     private record Purchase(String name, SheetLayout layout) {}
 
@@ -41,11 +44,16 @@ record BuyWords(CutPlan plan, UnitSystem units) {
                         "size",
                         p -> SawLength.text(
                                 p.layout().sheet().width(), p.layout().sheet().length(), units))
-                .with("how many", p -> Integer.toString(p.layout().sheets().size()))
+                .with("how\nmany", p -> Integer.toString(p.layout().sheets().size()))
                 .with(
-                        "waste",
+                        "offcuts",
                         p -> new FigureFormat(units).percent(1 - p.layout().usedShare()))
+                .with("end\nleft", p -> endLeft(p.layout()))
                 .table(rows);
+    }
+
+    private String endLeft(SheetLayout layout) {
+        return layout.leftWhole() < WORTH_KEEPING ? "\u2013" : SawLength.text(layout.leftWhole(), units);
     }
 
     Optional<String> cost() {

@@ -61,6 +61,7 @@ public final class CutAnswer {
                 plan.scenario().title(),
                 Section.headed("What to cut")
                         .say(answer.counts())
+                        .say(answer.narrowEnds())
                         .add(answer.buying.sheets())
                         .say(answer.buying.cost())
                         .say(answer.asBuilt().map(AsBuiltSection::sentence))

@@ -59,7 +59,7 @@ record KitchenWords(KitchenRisks kitchen, SafetyResult result, FigureFormat figu
     private String food() {
         String under = "Under food that lies still the bottom gets to about " + heat().roughly(kitchen.foodCelsius());
         return kitchen.foodCelsius() >= KitchenRisks.SCORCH_CELSIUS
-                ? under + ": it burns on unless it is stirred or the dish is turned away."
+                ? under + ": it burns on unless it is stirred or the mirror is covered."
                 : under + ", which does not burn on.";
     }
 

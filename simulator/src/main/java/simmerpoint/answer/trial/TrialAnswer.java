@@ -27,8 +27,8 @@ import simmerpoint.units.UnitSystem;
 /** How good a built cooker is and what is wrong with it. */
 public final class TrialAnswer {
     static final Item.Caution CAUTION = new Item.Caution(
-            "Focused sunlight blinds and burns: read the thermometer from the side, with dark glasses, and turn the dish away"
-                    + " first.");
+            "Focused sunlight blinds and burns: read the thermometer from the side, never with your face"
+                    + " over the mirror.");
     private static final double MINUTE = 60;
     private static final int PAIRS = 2;
 

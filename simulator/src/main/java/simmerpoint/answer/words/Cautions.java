@@ -93,11 +93,12 @@ public final class Cautions {
     private static List<String> sentences(double flux, String targetWord, String where, String elsewhere) {
         List<String> out = new ArrayList<>();
         out.add(BLINDS + " Keep eyes, face and hands out of the beam, never look into the mirror "
-                + "or at a bright " + targetWord
-                + " without dark glasses, stand to the side, and keep children away.");
+                + "or long at a bright " + targetWord
+                + ", with dark glasses or without, stand to the side, and keep children away.");
         out.add(fire(flux, where) + skin(flux) + elsewhere);
-        out.add("Cover the mirror or turn it away from the sun whenever it is not in use. These figures are estimates: "
-                + "local fire rules and your own judgement come first.");
+        out.add(
+                "Cover the mirror or lay it face down whenever it is not in use; turned away it can still burn. These figures are estimates: "
+                        + "local fire rules and your own judgement come first.");
         return out;
     }
 

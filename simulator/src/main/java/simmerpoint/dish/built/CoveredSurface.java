@@ -1,6 +1,7 @@
 package simmerpoint.dish.built;
 
 import java.util.Optional;
+import simmerpoint.dish.AlteredSurface;
 import simmerpoint.dish.MirrorPoints;
 import simmerpoint.dish.MirrorSurface;
 import simmerpoint.geometry.TriangleTree;
@@ -9,7 +10,7 @@ import simmerpoint.geometry.TriangleTree;
  * A surface with a mask over part of it: what is covered takes light and sends none. It stands in the way of no other light, since it lies
  * on the mirror.
  */
-final class CoveredSurface implements MirrorSurface {
+final class CoveredSurface extends AlteredSurface {
     /** Places by which the aperture is counted; of a lattice this fine the count is good to some 1e-4. */
     private static final int PLACES = 1 << 16;
 
@@ -18,19 +19,13 @@ final class CoveredSurface implements MirrorSurface {
     /** The golden ratio less 1: its multiples lie as evenly on a circle as any. */
     private static final double GOLDEN = (Math.sqrt(5) - 1) / 2;
 
-    private final MirrorSurface bare;
     private final Mask mask;
     private final double rim;
 
     CoveredSurface(MirrorSurface bare, Mask mask, double rim) {
-        this.bare = bare;
+        super(bare);
         this.mask = mask;
         this.rim = rim;
-    }
-
-    @Override
-    public double outlineArea() {
-        return bare.outlineArea();
     }
 
     /** The mirrors' area times the share of places on a lattice (Fibonacci's) that stay open. */
@@ -52,32 +47,12 @@ final class CoveredSurface implements MirrorSurface {
                 mirrors += points.panel[i] >= 0 || points.panel[i] == MirrorPoints.COVERED ? 1 : 0;
             }
         }
-        return mirrors == 0 ? 0 : bare.apertureArea() * open / mirrors;
-    }
-
-    @Override
-    public int panels() {
-        return bare.panels();
-    }
-
-    @Override
-    public double steepestSlope() {
-        return bare.steepestSlope();
-    }
-
-    @Override
-    public double radius() {
-        return bare.radius();
-    }
-
-    @Override
-    public double heightAt(double x, double y) {
-        return bare.heightAt(x, y);
+        return mirrors == 0 ? 0 : original.apertureArea() * open / mirrors;
     }
 
     @Override
     public void fill(double[] u, double[] v, int n, MirrorPoints out) {
-        bare.fill(u, v, n, out);
+        original.fill(u, v, n, out);
         for (int i = 0; i < n; i++) {
             if (out.panel[i] >= 0 && mask.covers(out.x[i], out.y[i], rim)) {
                 out.panel[i] = MirrorPoints.COVERED;
@@ -87,6 +62,6 @@ final class CoveredSurface implements MirrorSurface {
 
     @Override
     public Optional<TriangleTree> blockingPanels() {
-        return bare.blockingPanels();
+        return original.blockingPanels();
     }
 }

@@ -1,36 +1,21 @@
 package simmerpoint.dish.cut;
 
+import simmerpoint.dish.AlteredSurface;
 import simmerpoint.dish.MirrorPoints;
 import simmerpoint.dish.MirrorSurface;
 
 /** The surface of {@link MeasuredRibs}: the places of another surface, lifted and leaned by what the ribs are off. */
-final class MeasuredRibSurface implements MirrorSurface {
+final class MeasuredRibSurface extends AlteredSurface {
     private final RibDeviations deviations;
     private final double hub;
-    private final MirrorSurface panels;
     private final double steepest;
 
     /** Of panels outside the hub's radius, m. */
     MeasuredRibSurface(RibDeviations deviations, double hub, MirrorSurface panels) {
+        super(panels);
         this.deviations = deviations;
         this.hub = hub;
-        this.panels = panels;
         steepest = panels.steepestSlope() + deviations.steepest();
-    }
-
-    @Override
-    public double outlineArea() {
-        return panels.outlineArea();
-    }
-
-    @Override
-    public double apertureArea() {
-        return panels.apertureArea();
-    }
-
-    @Override
-    public int panels() {
-        return panels.panels();
     }
 
     @Override
@@ -39,18 +24,13 @@ final class MeasuredRibSurface implements MirrorSurface {
     }
 
     @Override
-    public double radius() {
-        return panels.radius();
-    }
-
-    @Override
     public double heightAt(double x, double y) {
-        return panels.heightAt(x, y) + deviations.at(x, y).height();
+        return original.heightAt(x, y) + deviations.at(x, y).height();
     }
 
     @Override
     public void fill(double[] u, double[] v, int n, MirrorPoints out) {
-        panels.fill(u, v, n, out);
+        original.fill(u, v, n, out);
         double planArea = outlineArea();
         for (int i = 0; i < n; i++) {
             if (out.panel[i] < 0 && Math.hypot(out.x[i], out.y[i]) < hub) {

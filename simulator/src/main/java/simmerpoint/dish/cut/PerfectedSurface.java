@@ -1,5 +1,6 @@
 package simmerpoint.dish.cut;
 
+import simmerpoint.dish.AlteredSurface;
 import simmerpoint.dish.CutTrait;
 import simmerpoint.dish.DishPlan;
 import simmerpoint.dish.MirrorPoints;
@@ -10,53 +11,37 @@ import simmerpoint.dish.MirrorSurface;
  * plan, put on the paraboloid itself (z = r²/4f) and covered with mirror where there was none. A filled place tilts with
  * the panel that would cover it.
  */
-final class PerfectedSurface implements MirrorSurface {
+final class PerfectedSurface extends AlteredSurface {
     private final DishPlan plan;
-    private final MirrorSurface panels;
     private final boolean curved;
     private final boolean filled;
 
     /** Of the panels laid out as {@code panels}. */
     PerfectedSurface(DishPlan plan, Perfected cut, MirrorSurface panels) {
+        super(panels);
         this.plan = plan;
-        this.panels = panels;
         curved = cut.curved() || !cut.has(CutTrait.PANELS);
         filled = cut.filled();
     }
 
     @Override
-    public double outlineArea() {
-        return panels.outlineArea();
-    }
-
-    @Override
     public double apertureArea() {
-        return filled ? panels.outlineArea() : panels.apertureArea();
-    }
-
-    @Override
-    public int panels() {
-        return panels.panels();
+        return filled ? original.outlineArea() : original.apertureArea();
     }
 
     @Override
     public double steepestSlope() {
-        return curved ? Math.atan(plan.parabola().slope(plan.radiusMetres())) : panels.steepestSlope();
-    }
-
-    @Override
-    public double radius() {
-        return panels.radius();
+        return curved ? Math.atan(plan.parabola().slope(plan.radiusMetres())) : original.steepestSlope();
     }
 
     @Override
     public double heightAt(double x, double y) {
-        return curved ? (x * x + y * y) / (4 * plan.focalLengthMetres()) : panels.heightAt(x, y);
+        return curved ? (x * x + y * y) / (4 * plan.focalLengthMetres()) : original.heightAt(x, y);
     }
 
     @Override
     public void fill(double[] u, double[] v, int n, MirrorPoints out) {
-        panels.fill(u, v, n, out);
+        original.fill(u, v, n, out);
         if (curved) {
             bend(n, out);
         }

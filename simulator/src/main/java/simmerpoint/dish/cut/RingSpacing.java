@@ -13,9 +13,11 @@ public enum RingSpacing {
     /** Rings of equal length measured along the curved rib. */
     EQUAL_LENGTH;
 
+    private final String word = name().toLowerCase(Locale.ROOT).replace('_', '-');
+
     /** Its word in scenario files. */
     String word() {
-        return name().toLowerCase(Locale.ROOT).replace('_', '-');
+        return word;
     }
 
     static List<String> words() {

@@ -57,7 +57,7 @@ public final class DesignChart implements Drawing {
         for (int k = 0; k < result.fronts().size(); k++) {
             DesignResult.Front front = result.fronts().get(k);
             legend.line(
-                    Style.curve(k),
+                    Style.curve(k).sample(),
                     FigureFormat.rounded(front.watts(), 3) + " W"
                             + (front.candidates().isEmpty() ? " (none within the limits)" : ""));
         }

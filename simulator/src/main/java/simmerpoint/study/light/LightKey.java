@@ -1,11 +1,7 @@
 package simmerpoint.study.light;
 
 import java.util.Arrays;
-import java.util.List;
 import java.util.Optional;
-import java.util.stream.DoubleStream;
-import java.util.stream.IntStream;
-import java.util.stream.Stream;
 import simmerpoint.dish.Cut;
 import simmerpoint.dish.CutTrait;
 import simmerpoint.dish.DishPlan;
@@ -27,6 +23,7 @@ public final class LightKey {
     private static final double SAME_DIRECTION = 1e12;
     private static final double SAME_PLACE = 1e9;
     private static final int SHAPE_POINTS = 32;
+    private static final double[] NONE = {};
 
     private final Cut cut;
     private final Mask mask;
@@ -36,26 +33,40 @@ public final class LightKey {
      * beam and its shape at equal shares of its light), how the dish shakes and about what, and how everything stands if panels may hide
      * each other, which is judged in the target's frame. What is left out changes the number of numbers.
      */
-    private final List<Double> numbers;
+    private final double[] numbers;
 
-    private LightKey(BuiltDish built, DoubleStream numbers) {
+    private LightKey(BuiltDish built, double[]... numbers) {
         cut = built.layout().cut();
         mask = built.mask();
-        this.numbers = numbers.boxed().toList();
+        this.numbers = joined(numbers);
+    }
+
+    private static double[] joined(double[]... parts) {
+        int length = 0;
+        for (double[] part : parts) {
+            length += part.length;
+        }
+        double[] all = new double[length];
+        int at = 0;
+        for (double[] part : parts) {
+            System.arraycopy(part, 0, all, at, part.length);
+            at += part.length;
+        }
+        return all;
     }
 
     /** Not a record: the methods that Java makes up for large ones cost the first answer some 20 ms. */
     @Override
     public boolean equals(Object other) {
         return other instanceof LightKey key
-                && numbers.equals(key.numbers)
+                && Arrays.equals(numbers, key.numbers)
                 && (cut == key.cut || cut.equals(key.cut))
                 && (mask == key.mask || mask.equals(key.mask));
     }
 
     @Override
     public int hashCode() {
-        return numbers.hashCode();
+        return Arrays.hashCode(numbers);
     }
 
     /** The key of {@code scenario}. */
@@ -79,33 +90,31 @@ public final class LightKey {
         Aim aim = scenario.aim();
         return new LightKey(
                 built,
-                Stream.of(
-                                dish(built.layout()),
-                                errors(built.mirror()),
-                                sun(scenario, scenario.setup()),
-                                DoubleStream.of(aim.jitterRadians()),
-                                aim.jitterRadians() > 0 ? numbers(pivot(aim, carried)) : DoubleStream.empty(),
-                                stood.map(setup -> Arrays.stream(setup.numbers()))
-                                        .orElse(DoubleStream.empty()))
-                        .flatMapToDouble(part -> part));
+                dish(built.layout()),
+                errors(built.mirror()),
+                sun(scenario, scenario.setup()),
+                new double[] {aim.jitterRadians()},
+                aim.jitterRadians() > 0 ? numbers(pivot(aim, carried)) : NONE,
+                stood.map(Setup::numbers).orElse(NONE));
     }
 
-    private static DoubleStream dish(DishPlan dish) {
-        return DoubleStream.of(dish.diameterMetres(), dish.focalLengthMetres(), dish.hubMetres(), dish.gapMetres());
+    private static double[] dish(DishPlan dish) {
+        return new double[] {dish.diameterMetres(), dish.focalLengthMetres(), dish.hubMetres(), dish.gapMetres()};
     }
 
     /** Without the shares of light. */
-    private static DoubleStream errors(Mirror mirror) {
-        return DoubleStream.of(
-                mirror.slopeErrorRadians(),
-                mirror.beamSpreadRadians(),
-                mirror.wideShare(),
-                mirror.wideSpreadRadians(),
-                mirror.panelTiltRadians());
+    private static double[] errors(Mirror mirror) {
+        return new double[] {
+            mirror.slopeErrorRadians(),
+            mirror.beamSpreadRadians(),
+            mirror.wideShare(),
+            mirror.wideSpreadRadians(),
+            mirror.panelTiltRadians()
+        };
     }
 
-    private static DoubleStream numbers(Vec vec) {
-        return DoubleStream.of(vec.x(), vec.y(), vec.z());
+    private static double[] numbers(Vec vec) {
+        return new double[] {vec.x(), vec.y(), vec.z()};
     }
 
     private static Vec pivot(Aim aim, Vec carried) {
@@ -119,14 +128,17 @@ public final class LightKey {
         return Math.rint(metres * SAME_PLACE) / SAME_PLACE + 0.0;
     }
 
-    private static DoubleStream sun(Scenario scenario, Setup setup) {
+    private static double[] sun(Scenario scenario, Setup setup) {
+        double[] all = new double[SHAPE_POINTS + 5];
         Vec towards = setup.sunInDish().vec();
+        all[0] = Math.rint(towards.x() * SAME_DIRECTION) + 0.0;
+        all[1] = Math.rint(towards.y() * SAME_DIRECTION) + 0.0;
+        all[2] = Math.rint(towards.z() * SAME_DIRECTION) + 0.0;
+        all[3] = scenario.sun().beamWattsPerSquareMetre();
         SunShape shape = scenario.sun().shape();
-        DoubleStream direction =
-                DoubleStream.of(towards.x(), towards.y(), towards.z()).map(c -> Math.rint(c * SAME_DIRECTION) + 0.0);
-        DoubleStream shares =
-                IntStream.rangeClosed(0, SHAPE_POINTS).mapToDouble(k -> shape.inverse((double) k / SHAPE_POINTS));
-        DoubleStream beam = DoubleStream.of(scenario.sun().beamWattsPerSquareMetre());
-        return DoubleStream.concat(direction, DoubleStream.concat(beam, shares));
+        for (int k = 0; k <= SHAPE_POINTS; k++) {
+            all[4 + k] = shape.inverse((double) k / SHAPE_POINTS);
+        }
+        return all;
     }
 }

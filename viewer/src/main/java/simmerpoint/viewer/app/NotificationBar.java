@@ -1,5 +1,7 @@
 package simmerpoint.viewer.app;
 
+import java.util.ArrayList;
+import java.util.List;
 import javafx.animation.PauseTransition;
 import javafx.geometry.Pos;
 import javafx.scene.AccessibleRole;
@@ -17,6 +19,7 @@ final class NotificationBar extends HBox {
     private static final Duration SUCCESS_TIME = Duration.seconds(8);
 
     private final Label sentence = new Label();
+    private List<String> warned = List.of();
     private String warning = "";
     private final PauseTransition passing = new PauseTransition(SUCCESS_TIME);
 
@@ -57,11 +60,16 @@ final class NotificationBar extends HBox {
         }
     }
 
-    /** Shows a warning that holds until it is replaced; nothing takes only a warning back. */
-    void warn(String text) {
-        if (!text.isEmpty() || sentence.getText().equals(warning)) {
-            tell(text);
+    /** Shows warnings that a change has brought, with those that are shown and still hold; they go when they hold no more. */
+    void warn(List<String> before, List<String> now) {
+        boolean shown = !warning.isEmpty() && sentence.getText().equals(warning);
+        List<String> next = new ArrayList<>(shown ? warned : List.of());
+        next.retainAll(now);
+        now.stream().filter(each -> !before.contains(each)).forEach(next::add);
+        warned = List.copyOf(next);
+        warning = WarningWords.of(next);
+        if (shown || !next.isEmpty()) {
+            tell(warning);
         }
-        warning = text;
     }
 }

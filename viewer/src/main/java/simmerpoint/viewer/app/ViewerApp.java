@@ -4,6 +4,9 @@ import java.util.Optional;
 import javafx.animation.AnimationTimer;
 import javafx.application.Application;
 import javafx.application.Platform;
+import javafx.scene.Group;
+import javafx.scene.Scene;
+import javafx.scene.image.ImageView;
 import javafx.stage.Stage;
 import simmerpoint.study.trace.TraceOptions;
 import simmerpoint.viewer.dialog.WindowDialogs;
@@ -83,7 +86,6 @@ public final class ViewerApp extends Application {
         stage.titleProperty().bind(all.document().titleProperty().map(title -> title + " \u2013 Simmerpoint"));
         stage.setMinWidth(Zoom.LEAST_WIDTH);
         stage.setMinHeight(Zoom.LEAST_HEIGHT);
-        stage.setScene(all.scene());
         stage.setOnCloseRequest(event -> {
             if (!all.files().mayLeave()) {
                 event.consume();
@@ -91,15 +93,18 @@ public final class ViewerApp extends Application {
         });
         double width = all.scene().getWidth();
         double height = all.scene().getHeight();
-        // Painted once before it is shown and seen only with its first frame, so that it never stands there blank; then
-        // light is traced.
-        all.scene().snapshot(null);
+        // Its picture is painted before it is shown, stands there from the first frame on, and is seen only then, so
+        // that the
+        // window is never blank; the window itself takes its place, and light is traced.
+        ImageView picture = new ImageView(all.scene().snapshot(null));
+        stage.setScene(new Scene(new Group(picture), width, height, all.scene().getFill()));
         stage.setOpacity(0);
         stage.show();
         WindowSize.keep(stage, width, height);
         afterFrames(FRAMES, () -> {
             stage.setOpacity(1);
-            all.begin();
+            stage.setScene(all.scene());
+            afterFrames(FRAMES, all::begin);
         });
     }
 

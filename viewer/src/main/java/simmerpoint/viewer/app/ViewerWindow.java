@@ -120,7 +120,7 @@ final class ViewerWindow implements AutoCloseable {
     /** Says what a check finds odd as soon as it is so, and no longer than that. */
     private void warn(CheckedScenario before, CheckedScenario now) {
         if (!now.warnings().equals(before.warnings())) {
-            notice.warn(WarningWords.of(now.warnings()));
+            notice.warn(before.warnings(), now.warnings());
         }
     }
 

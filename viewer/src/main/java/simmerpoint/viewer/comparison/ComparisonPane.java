@@ -7,11 +7,9 @@ import javafx.beans.value.ObservableValue;
 import javafx.css.PseudoClass;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
-import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ProgressBar;
 import javafx.scene.control.ScrollPane;
-import javafx.scene.control.Tooltip;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
@@ -22,6 +20,7 @@ import simmerpoint.viewer.dialog.FileExport;
 import simmerpoint.viewer.dialog.FileKind;
 import simmerpoint.viewer.dialog.TakeAwayMenu;
 import simmerpoint.viewer.pan.LightMap;
+import simmerpoint.viewer.parts.Buttons;
 import simmerpoint.viewer.theme.Theme;
 
 /** The kept design on the left, the current one on the right, their differences in the middle. */
@@ -102,26 +101,20 @@ public final class ComparisonPane extends VBox {
                 6,
                 title,
                 progress,
-                button(
+                Buttons.button(
                         "go-back",
                         "Back to the kept one",
                         "Go back to the kept design; undo takes that back",
                         model::goBack),
-                button("swap", "Swap", "The kept design becomes the current one, and the other way round", model::swap),
-                button("drop", "Drop", "Keep none of them any more", model::drop),
+                Buttons.button(
+                        "swap",
+                        "Swap",
+                        "The kept design becomes the current one, and the other way round",
+                        model::swap),
+                Buttons.button("drop", "Drop", "Keep none of them any more", model::drop),
                 save);
         head.setAlignment(Pos.CENTER_LEFT);
         return head;
-    }
-
-    private static Button button(String id, String words, String meaning, Runnable action) {
-        Button button = new Button(words);
-        button.setId(id);
-        button.setMinWidth(Region.USE_PREF_SIZE);
-        button.setTooltip(new Tooltip(meaning));
-        button.setAccessibleHelp(meaning);
-        button.setOnAction(e -> action.run());
-        return button;
     }
 
     private Optional<Callable<ResultFiles>> files() {

@@ -1,6 +1,8 @@
 package simmerpoint.viewer.pan;
 
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import simmerpoint.answer.words.FigureFormat;
 import simmerpoint.answer.words.LevelWords;
 import simmerpoint.answer.words.MoveWords;
@@ -8,9 +10,9 @@ import simmerpoint.drawing.chart.LevelRibbon;
 import simmerpoint.drawing.chart.LivePan;
 import simmerpoint.drawing.chart.MoveCurve;
 import simmerpoint.heat.HeatLevel;
+import simmerpoint.study.pan.BestPlace;
 import simmerpoint.study.pan.MoveStudy;
 import simmerpoint.study.pan.PanPosition;
-import simmerpoint.study.pan.SimmerPlace;
 import simmerpoint.units.UnitSystem;
 
 /**
@@ -55,19 +57,32 @@ record RibbonState(PullState pull, Optional<Double> pointed, UnitSystem units) {
 
     private String here(MoveCurve line) {
         HeatLevel level = line.at(pull.presentMetres()).level();
-        Optional<SimmerPlace> simmer = line.result().simmer();
-        String move = simmer.filter(place -> level != HeatLevel.SIMMER)
-                .map(place -> " For a simmer, " + instruction(line, place) + ".")
-                .orElse("");
-        return "Here it will " + verb(level) + "." + move;
+        Optional<String> simmer = line.result()
+                .simmer()
+                .filter(place -> level != HeatLevel.SIMMER)
+                .map(place -> "for a simmer, "
+                        + new MoveWords(units).instruction(place.move(), offset(line, place.move(), place.position())));
+        String moves = Stream.concat(simmer.stream(), most(line).stream()).collect(Collectors.joining("; "));
+        return "Here it will " + verb(level) + "." + (moves.isEmpty() ? "" : " F" + moves.substring(1) + ".");
     }
 
-    private String instruction(MoveCurve line, SimmerPlace place) {
-        double offset = place.position().offsetMetres();
-        if (place.move() == MoveStudy.Move.PULL_BACK) {
-            offset += line.move().presentMetres() - pull.presentMetres();
-        }
-        return new MoveWords(units).instruction(place.move(), offset);
+    /** Where the pan gets most, if that is worth a move from here. */
+    private Optional<String> most(MoveCurve line) {
+        BestPlace best = line.result().best();
+        PanPosition here = line.at(pull.presentMetres());
+        double more =
+                best.position().cookingPower().value() - here.cookingPower().value();
+        return Optional.of(best)
+                .filter(place -> place.isWorthAMove(here))
+                .map(place -> "for most heat, "
+                        + new MoveWords(units).instruction(place.move(), offset(line, place.move(), place.position()))
+                        + " (about " + FigureFormat.rounded(more, 1) + FigureFormat.NBSP + "W more)");
+    }
+
+    /** How far the pan is from there now, which the study knows from where it stood then. */
+    private double offset(MoveCurve line, MoveStudy.Move move, PanPosition there) {
+        double since = move == MoveStudy.Move.PULL_BACK ? line.move().presentMetres() - pull.presentMetres() : 0;
+        return there.offsetMetres() + since;
     }
 
     private static String verb(HeatLevel level) {

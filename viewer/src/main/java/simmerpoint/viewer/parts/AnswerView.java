@@ -17,6 +17,9 @@ import simmerpoint.answer.Section;
 public final class AnswerView extends VBox {
     private static final double INDENT = 14;
 
+    /** A label no longer than this is never broken into lines. */
+    private static final int SHORT_LABEL = 28;
+
     /** The sections; their headings are shown if {@code headed}. */
     public AnswerView(List<Section> sections, boolean headed) {
         getStyleClass().add("answer-view");
@@ -90,7 +93,11 @@ public final class AnswerView extends VBox {
         grid.getColumnConstraints().setAll(column(false, HPos.LEFT), column(true, HPos.LEFT));
         for (int k = 0; k < items.size(); k++) {
             Item.Figure figure = (Item.Figure) items.get(k);
-            grid.addRow(k, label(figure.label(), "quiet"), label(figure.value(), "answer-value"));
+            Label name = label(figure.label(), "quiet");
+            if (figure.label().length() <= SHORT_LABEL) {
+                name.setMinWidth(Region.USE_PREF_SIZE);
+            }
+            grid.addRow(k, name, label(figure.value(), "answer-value"));
         }
         return grid;
     }
@@ -131,7 +138,7 @@ public final class AnswerView extends VBox {
         GridPane grid = grid("answer-table");
         for (int c = 0; c < table.heads().size(); c++) {
             HPos side = c == 0 || isOfWords(table, c) ? HPos.LEFT : HPos.RIGHT;
-            grid.getColumnConstraints().add(column(c == 0, side));
+            grid.getColumnConstraints().add(column(false, side));
             grid.add(label(table.heads().get(c), "table-head"), c, 0);
             for (int r = 0; r < table.rows().size(); r++) {
                 Label cell = label(table.rows().get(r).get(c), c == 0 ? "table-name" : "table-cell");

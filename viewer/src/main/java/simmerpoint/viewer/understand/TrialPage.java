@@ -7,9 +7,7 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.function.Consumer;
 import javafx.scene.Node;
-import javafx.scene.control.Button;
 import javafx.scene.control.Label;
-import javafx.scene.control.Tooltip;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
@@ -22,6 +20,7 @@ import simmerpoint.units.UnitSystem;
 import simmerpoint.viewer.dialog.FileKind;
 import simmerpoint.viewer.dialog.TakeAwayMenu;
 import simmerpoint.viewer.parts.AnswerView;
+import simmerpoint.viewer.parts.Buttons;
 import simmerpoint.viewer.parts.DrawingView;
 import simmerpoint.viewer.parts.StudyPane;
 import simmerpoint.viewer.workspace.Workspace;
@@ -53,7 +52,7 @@ final class TrialPage implements AutoCloseable {
                 .takenAway("trial", LogsResult::files)
                 .takenAway(menu -> more(menu, pane))
                 .asked(
-                        button(
+                        Buttons.button(
                                 "trial-open",
                                 "Open logs\u2026",
                                 "Choose one or more logs of water heated in one cooker",
@@ -62,7 +61,7 @@ final class TrialPage implements AutoCloseable {
                                                 "Open logs",
                                                 FileKind.LOG,
                                                 work.document().folder()))),
-                        button(
+                        Buttons.button(
                                 "trial-open-class",
                                 "Open a class\u2026",
                                 "Choose a folder in which every log is another cooker",
@@ -75,16 +74,6 @@ final class TrialPage implements AutoCloseable {
                                                 .stream()
                                                 .toList())),
                         how());
-    }
-
-    private static Button button(String id, String words, String meaning, Runnable action) {
-        Button button = new Button(words);
-        button.setId(id);
-        button.setMinWidth(Region.USE_PREF_SIZE);
-        button.setTooltip(new Tooltip(meaning));
-        button.setAccessibleHelp(meaning);
-        button.setOnAction(e -> action.run());
-        return button;
     }
 
     private static Label how() {
@@ -126,7 +115,7 @@ final class TrialPage implements AutoCloseable {
         page.getChildren().add(new AnswerView(sections.subList(0, 1), true));
         result.built()
                 .ifPresent(built -> page.getChildren()
-                        .add(button(
+                        .add(Buttons.button(
                                 "trial-open-built",
                                 "Open the cooker as built",
                                 "Open it as a scenario of its own, with the figures that the logs show; undo brings the planned one back",

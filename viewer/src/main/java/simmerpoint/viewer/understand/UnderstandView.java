@@ -114,7 +114,8 @@ public final class UnderstandView extends BorderPane implements AutoCloseable {
                         both,
                         work.theme().getValue())
                 .widest(900);
-        return new VBox(10, view, new AnswerView(AimAnswer.of(result, units).sections(), true));
+        return new VBox(
+                10, view, new AnswerView(AimAnswer.withoutHint(result, units).sections(), true));
     }
 
     /** Takes logs of one cooker, or the folder of a class, and shows what they say. */

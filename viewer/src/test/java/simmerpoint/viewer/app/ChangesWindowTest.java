@@ -141,6 +141,25 @@ class ChangesWindowTest {
         assertFalse(FxThread.get(() -> sentence.getParent().isVisible()), "it holds no more");
     }
 
+    /** A builder who is told that something is odd must be told what, and not again what was odd before. */
+    @Test
+    void aWarningNamesWhatItIsAboutAndGoesWhenItHoldsNoMore() {
+        FxThread.run(() -> window.files().openNew());
+        FxThread.run(() -> window.document().change(Map.of("stand.raise", "-34.5 cm")));
+        FxThread.settle();
+        Label sentence = (Label) FxThread.get(() -> window.scene().lookup("#notice-sentence"));
+        assertTrue(
+                sentence.getText().startsWith("Stand, raise: -34.5 cm is more than the width of the pan, 24 cm"),
+                sentence.getText());
+        assertFalse(sentence.getText().contains("not given"), "not of this change: " + sentence.getText());
+        FxThread.run(() -> window.document().undo());
+        FxThread.settle();
+        assertFalse(FxThread.get(() -> sentence.getParent().isVisible()), "it holds no more: " + sentence.getText());
+        assertEquals(
+                "Pan, finish: not given; black enamel is assumed.",
+                WarningWords.of(List.of("pan.finish: not given; black enamel is assumed")));
+    }
+
     @Test
     void newAndEveryScenarioThatComesAlongCanBeOpened() {
         MenuButton menu = (MenuButton) FxThread.get(() -> window.scene().lookup("#open"));

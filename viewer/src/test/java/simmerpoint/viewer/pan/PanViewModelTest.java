@@ -21,6 +21,7 @@ import simmerpoint.scenario.Scenario;
 import simmerpoint.scenario.ScenarioException;
 import simmerpoint.scenario.file.ScenarioReader;
 import simmerpoint.setup.Stand;
+import simmerpoint.study.pan.BestPlace;
 import simmerpoint.study.pan.MoveStudy;
 import simmerpoint.study.pan.PanPosition;
 import simmerpoint.study.pan.PanResult;
@@ -92,6 +93,44 @@ class PanViewModelTest {
             assertEquals(along, said.contains("The flag marks the place recommended for a simmer."), said);
             assertEquals(!along, said.matches(".* For a simmer (raise|lower) the pan by .*"), said);
         }
+    }
+
+    /** A pan that gets a third more elsewhere is told so; one that gets no more is not sent about. */
+    @Test
+    void thePlaceOfMostHeatIsToldWhereItIsWorthAMove() {
+        Scenario base = scene.scenario();
+        PanResult study = PanScenes.study(base);
+        PanPosition at = study.best().position();
+        for (double times : new double[] {1, 1.34}) {
+            Estimate watts = new Estimate(times * study.here().cookingPower().value(), 1);
+            BestPlace best = new BestPlace(MoveStudy.Move.RAISE, with(at, watts), 0.03, 0.07, Optional.empty());
+            PanResult there = new PanResult(
+                    study.base(), study.here(), study.moves(), study.simmer(), best, study.directWatts(), study.run());
+            PullState state = PullState.next(Optional.empty(), base, PanScenes.studied(there), false);
+            String said = new RibbonState(state, Optional.empty(), UnitSystem.METRIC).sentence();
+            assertTrue(said.startsWith("Here it will boil. For a simmer, "), said);
+            assertEquals(
+                    times > 1,
+                    said.matches(".*; for most heat, raise the pan by 5.0\u00a0cm \\(about \\d+\u00a0W more\\)\\.$"),
+                    said);
+        }
+    }
+
+    private static PanPosition with(PanPosition at, Estimate watts) {
+        return new PanPosition(
+                0.05,
+                at.absorbed(),
+                at.absorbedByFace(),
+                watts,
+                at.level(),
+                at.peakFlux(),
+                at.wallPeakFlux(),
+                at.meanFlux(),
+                at.wallShare(),
+                at.undersideShare(),
+                at.middleFlux(),
+                at.evenness(),
+                at.frying());
     }
 
     @Test

@@ -1,0 +1,42 @@
+package simmerpoint.dish;
+
+/** A surface made of another one: whatever is not said otherwise is as there, but for panels that hide each other. */
+public abstract class AlteredSurface implements MirrorSurface {
+    /** The other surface. */
+    protected final MirrorSurface original;
+
+    /** Of {@code original}. */
+    protected AlteredSurface(MirrorSurface original) {
+        this.original = original;
+    }
+
+    @Override
+    public double outlineArea() {
+        return original.outlineArea();
+    }
+
+    @Override
+    public double apertureArea() {
+        return original.apertureArea();
+    }
+
+    @Override
+    public int panels() {
+        return original.panels();
+    }
+
+    @Override
+    public double steepestSlope() {
+        return original.steepestSlope();
+    }
+
+    @Override
+    public double radius() {
+        return original.radius();
+    }
+
+    @Override
+    public double heightAt(double x, double y) {
+        return original.heightAt(x, y);
+    }
+}
