@@ -13,11 +13,9 @@ import simmerpoint.answer.safety.SafetyAnswer;
 import simmerpoint.drawing.output.Paper;
 import simmerpoint.report.ResultFiles;
 import simmerpoint.report.SafetySheet;
-import simmerpoint.safety.CookerLight;
 import simmerpoint.safety.SafetyResult;
 import simmerpoint.safety.SafetyStudy;
 import simmerpoint.safety.risk.Hazard;
-import simmerpoint.scenario.ScenarioException;
 import simmerpoint.scenario.checks.CheckedScenario;
 
 /** What it can burn, and how far away. */
@@ -64,7 +62,7 @@ final class SafetyCommand extends ScenarioCommand {
                 name(),
                 progress -> SafetyStudy.run(
                         read, Optional.empty(), !isBrief(), rays.options(SafetyStudy.USUAL_RAYS), progress));
-        outputs.write(ResultFiles.of(result, units), sheet(read), terminal);
+        outputs.write(ResultFiles.of(result, units), sheet(result), terminal);
         say(
                 result,
                 (found, system) -> SafetyAnswer.brief(found, hazards, system),
@@ -80,14 +78,9 @@ final class SafetyCommand extends ScenarioCommand {
     }
 
     /** A sheet stays with the cooker, so it goes by the strongest sun, whatever the scenario's is. */
-    private Map<String, Supplier<byte[]>> sheet(CheckedScenario read) throws WrongUse, ScenarioException {
-        if (pdf == null) {
-            return Map.of();
-        }
-        CookerLight bright = study(
-                name(),
-                progress -> SafetyStudy.light(
-                        SafetyStudy.inStrongestSun(read.scenario()), rays.options(SafetyStudy.USUAL_RAYS), progress));
-        return Map.of(pdf, () -> SafetySheet.pdf(bright, Paper.usual(units)));
+    private Map<String, Supplier<byte[]>> sheet(SafetyResult result) {
+        return pdf == null
+                ? Map.of()
+                : Map.of(pdf, () -> SafetySheet.pdf(result.light().inStrongestSun(), Paper.usual(units), units));
     }
 }

@@ -121,7 +121,7 @@ final class ReportChapters {
                         HtmlFigure.drawing(
                                 light,
                                 "The cooker from its side with the light around its focus, the pan taken away, coloured by what"
-                                        + " it can do, and a grown-up who stands as near as is safe.",
+                                        + " it can do, and a grown-up who stands as near as is safe in the strongest sun.",
                                 "The light around the focus with the pan taken away, by what it can do."));
     }
 

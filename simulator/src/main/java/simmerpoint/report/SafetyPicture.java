@@ -9,6 +9,7 @@ import simmerpoint.pan.Pan;
 import simmerpoint.quantities.OneLine;
 import simmerpoint.quantities.Version;
 import simmerpoint.safety.SafetyResult;
+import simmerpoint.safety.person.PersonShape;
 import simmerpoint.units.UnitSystem;
 
 /** The light around the cooker as a picture, with the pan in place and taken away. */
@@ -29,7 +30,9 @@ final class SafetyPicture {
                         + new FigureFormat(system)
                                 .degrees(result.scenario().sun().elevationRadians()) + " high, beam "
                         + FigureFormat.rounded(result.scenario().sun().beamWattsPerSquareMetre(), 3)
-                        + "\u00a0W/m\u00b2; the outline is a grown-up of 170\u00a0cm. Seed " + result.seed() + ", "
+                        + "\u00a0W/m\u00b2; the outline is a grown-up of "
+                        + new FigureFormat(system).length(PersonShape.HEIGHT, 2)
+                        + " as near as is safe in the strongest sun. Seed " + result.seed() + ", "
                         + FigureFormat.count(result.run().rays())
                         + " rays. An estimate, not a clearance: local codes come first. Simmerpoint " + Version.text())
                 .caption(Cautions.oneLine(result.cautionFlux(), Cautions.AROUND));

@@ -15,17 +15,17 @@ public final class SafetySheet {
 
     private SafetySheet() {}
 
-    /** As a PDF of one page. */
-    public static byte[] pdf(CookerLight light, Paper paper) {
-        return PdfFile.fitted(paper, WIDTH, List.of(sheet(light)));
+    /** As a PDF of one page for light in the strongest sun. */
+    public static byte[] pdf(CookerLight light, Paper paper, UnitSystem system) {
+        return PdfFile.fitted(paper, WIDTH, List.of(sheet(light, system)));
     }
 
-    static Sheet sheet(CookerLight light) {
-        SheetWords words = new SheetWords(light);
+    static Sheet sheet(CookerLight light, UnitSystem system) {
+        SheetWords words = new SheetWords(light, system);
         Sheet sheet = new Sheet(words.title()).subtitle(words.why());
         sheet.heading("Stay this far away");
         words.distances().forEach(sheet::subtitle);
-        sheet.gap(6).with(FieldDrawing.of(light.taken(), light.people(), UnitSystem.METRIC));
+        sheet.gap(6).with(FieldDrawing.of(light.taken(), light.people(), system));
         sheet.heading("Rules");
         words.rules().forEach(sheet::subtitle);
         return sheet.gap(6).caption(words.estimate());

@@ -1,5 +1,8 @@
 package simmerpoint.safety;
 
+import java.util.List;
+import java.util.Optional;
+import simmerpoint.safety.field.YardLight;
 import simmerpoint.safety.risk.Hazard;
 import simmerpoint.scenario.Scenario;
 
@@ -8,16 +11,40 @@ import simmerpoint.scenario.Scenario;
  *
  * @param standing with the pan in place
  * @param taken with the pan taken away; the same for a bare disc, which stops nothing
+ * @param strongest the same in the strongest sun; empty where no sun is stronger
  */
-public record CookerLight(YardRisks standing, YardRisks taken) {
-    /** How far people must stay away from the focus: the farthest that light gets unpleasant, m; 0 if it nowhere is. */
-    public double people() {
-        return away(Hazard.DISCOMFORT);
+public record CookerLight(YardRisks standing, YardRisks taken, Optional<CookerLight> strongest) {
+    /** Of light with the pan in place and taken away, or of light without a pan alone. */
+    static CookerLight of(List<YardLight> lights) {
+        List<YardLight> bright = lights.stream().map(YardLight::inStrongestSun).toList();
+        return of(lights, bright.equals(lights) ? Optional.empty() : Optional.of(of(bright, Optional.empty())));
     }
 
-    /** How far things that burn must stay away, m; 0 if nothing can. */
+    private static CookerLight of(List<YardLight> lights, Optional<CookerLight> strongest) {
+        YardRisks standing = YardRisks.of(lights.get(0));
+        return new CookerLight(standing, lights.size() > 1 ? YardRisks.of(lights.get(1)) : standing, strongest);
+    }
+
+    /** The same in the strongest sun, which may be this one. */
+    public CookerLight inStrongestSun() {
+        return strongest.orElse(this);
+    }
+
+    /** How far people must stay away from the focus, m: the farthest that light gets unpleasant in the strongest sun; 0 if it nowhere does. */
+    public double people() {
+        CookerLight bright = inStrongestSun();
+        return Math.max(bright.cook(), away(bright.taken, Hazard.DISCOMFORT));
+    }
+
+    /** The same in this sun for who cooks, as long as the pan is in place, m. */
+    public double cook() {
+        return away(standing, Hazard.DISCOMFORT);
+    }
+
+    /** How far things that burn must stay away in the strongest sun, m; 0 if nothing can. */
     public double things() {
-        return away(Hazard.SMOULDER);
+        CookerLight bright = inStrongestSun();
+        return Math.max(away(bright.standing, Hazard.SMOULDER), away(bright.taken, Hazard.SMOULDER));
     }
 
     /** The cooker. */
@@ -28,10 +55,6 @@ public record CookerLight(YardRisks standing, YardRisks taken) {
     /** The hottest light of the cooker, sun included, W/m². */
     public double cautionFlux() {
         return taken.hottest().light().together();
-    }
-
-    private double away(Hazard hazard) {
-        return Math.max(away(standing, hazard), away(taken, hazard));
     }
 
     /** With two standard errors. */

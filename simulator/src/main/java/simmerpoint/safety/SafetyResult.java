@@ -58,12 +58,12 @@ public record SafetyResult(
         return light.cautionFlux();
     }
 
-    /** How far people must stay away from the focus, m; 0 if no place of the yard gets unpleasant. */
+    /** How far people must stay away from the focus, m, in the strongest sun; 0 if no place of the yard gets unpleasant. */
     public double people() {
         return light.people();
     }
 
-    /** How far things that burn must stay away, m; 0 if nothing can. */
+    /** How far things that burn must stay away in the strongest sun, m; 0 if nothing can. */
     public double things() {
         return light.things();
     }

@@ -19,7 +19,6 @@ import simmerpoint.study.trace.ReplicateCaster;
 import simmerpoint.study.trace.TraceOptions;
 import simmerpoint.study.trace.TraceResult;
 import simmerpoint.study.trace.TraceStudy;
-import simmerpoint.sun.Sunlight;
 
 /** Finds what one cooker can burn, light or blind. */
 public final class SafetyStudy {
@@ -31,16 +30,6 @@ public final class SafetyStudy {
 
     private SafetyStudy() {}
 
-    /** The strongest beam to expect near sea level, W/m²: common practice. */
-    public static final double STRONGEST_BEAM = 1000;
-
-    /** The same cooker in the strongest sun: what a sheet that stays with it must go by. */
-    public static Scenario inStrongestSun(Scenario scenario) {
-        Sunlight sun = scenario.sun();
-        double beam = Math.max(STRONGEST_BEAM, sun.beamWattsPerSquareMetre());
-        return scenario.withSun(new Sunlight(sun.elevationRadians(), beam, sun.shape()));
-    }
-
     /**
      * The light of a cooker as it is aimed, without anything else.
      *
@@ -49,10 +38,8 @@ public final class SafetyStudy {
      */
     public static CookerLight light(Scenario scenario, TraceOptions options, Progress progress) {
         boolean pan = scenario.target() instanceof Pan;
-        List<YardLight> lights = FieldStudy.run(
-                scenario, options, YardBoxes.of(scenario), pan ? List.of(true, false) : List.of(false), progress);
-        YardRisks standing = YardRisks.of(lights.get(0));
-        return new CookerLight(standing, pan ? YardRisks.of(lights.get(1)) : standing);
+        return CookerLight.of(FieldStudy.run(
+                scenario, options, YardBoxes.of(scenario), pan ? List.of(true, false) : List.of(false), progress));
     }
 
     /**

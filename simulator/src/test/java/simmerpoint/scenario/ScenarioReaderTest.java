@@ -293,6 +293,8 @@ class ScenarioReaderTest {
             delimiter = '|',
             value = {
                 "dish.surface.sektors|12|t.yaml, dish.surface.sektors: this key is not known; did you mean dish.surface.sectors?",
+                "look-at.shed|1|t.yaml, look-at.shed: this key is not known; known in look-at are bracket, arm, handle, wall, grass, bench",
+                "look-at.shed.height|1|t.yaml, look-at.shed.height: this key is not known; known in look-at are bracket, arm, handle, wall, grass, bench",
                 "dish.surface|12|t.yaml, dish.surface: this key is not known; it is a section",
                 "mirror.dust|5 mm|t.yaml, mirror.dust: 5 mm is not a share",
                 "dish.hub|2 m|dish.hub: 2 m is not smaller than the dish"

@@ -41,8 +41,10 @@ record KitchenWords(KitchenRisks kitchen, SafetyResult result, FigureFormat figu
 
     private String empty() {
         double celsius = kitchen.emptyCelsius();
-        String hot = "Empty and with the lid off its bottom gets to about " + heat().roughly(celsius)
-                + " at its hottest place. ";
+        String most = heat().roughly(celsius);
+        String middle = heat().roughly(kitchen.emptyMiddleCelsius());
+        String hot = "Empty but for a film of oil and with the lid off its bottom gets to about " + most
+                + (middle.equals(most) ? ". " : " at its hottest place, " + middle + " in its middle. ");
         if (celsius > KitchenRisks.ALUMINIUM_CELSIUS) {
             return hot
                     + "Non-stick coating fails and gives off fumes, plastic and solder melt, and thin aluminium sags:"

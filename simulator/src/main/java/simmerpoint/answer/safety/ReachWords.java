@@ -6,6 +6,7 @@ import simmerpoint.answer.Columns;
 import simmerpoint.answer.Item;
 import simmerpoint.answer.words.FigureFormat;
 import simmerpoint.answer.words.ShortAnswer;
+import simmerpoint.safety.CookerLight;
 import simmerpoint.safety.SafetyResult;
 import simmerpoint.safety.YardRisks;
 import simmerpoint.safety.field.Reach;
@@ -22,15 +23,15 @@ import simmerpoint.units.UnitSystem;
  * @param system units
  */
 record ReachWords(SafetyResult result, List<Hazard> hazards, UnitSystem system) {
-    private static final double COARSE_CENTIMETRES = 5;
-    private static final double COARSE_INCHES = 2;
+    private static final double COARSE_METRES = 0.05;
     private static final String NOWHERE = "\u2013";
 
-    /** "135 cm": rounded up to what one can pace out. */
+    /** "135 cm" or "54 in": up to whole 5 cm in any units, and these up to whole ones, so that one place is always as far. */
     static String away(double metres, UnitSystem system) {
-        double step = (system == UnitSystem.METRIC ? COARSE_CENTIMETRES : COARSE_INCHES) * system.shortUnitMetres();
-        double up = Math.ceil(metres / step - 1e-6) * step;
-        return FigureFormat.fixed(up / system.shortUnitMetres(), 0) + FigureFormat.NBSP + system.shortUnit();
+        double up = Math.ceil(metres / COARSE_METRES - 1e-6) * COARSE_METRES;
+        return FigureFormat.fixed(Math.ceil(up / system.shortUnitMetres() - 1e-6), 0)
+                + FigureFormat.NBSP
+                + system.shortUnit();
     }
 
     /** "132 cm": the nearest whole unit. */
@@ -57,12 +58,31 @@ record ReachWords(SafetyResult result, List<Hazard> hazards, UnitSystem system) 
                 .toList();
     }
 
-    /** The farthest distances, pan in place and taken away. */
+    /** The farthest distances, pan in place and taken away, in this sun and in the strongest. */
     Item shortTable() {
-        return columns()
+        Columns<Reach> columns = columns()
                 .with("pan in\nplace, " + system.shortUnit(), reach -> farthest(result.standing(), reach))
-                .with("pan taken\naway, " + system.shortUnit(), reach -> farthest(result.taken(), reach))
+                .with("pan taken\naway, " + system.shortUnit(), reach -> farthest(result.taken(), reach));
+        return (result.light().strongest().isPresent()
+                        ? columns.with("in strongest\nsun, " + system.shortUnit(), this::inStrongestSun)
+                        : columns)
                 .table(reached());
+    }
+
+    private String inStrongestSun(Reach reach) {
+        return farthest(result.light().inStrongestSun().taken(), reach);
+    }
+
+    /** Which sun the short table is for. */
+    Optional<String> suns() {
+        return result.light()
+                .strongest()
+                .map(bright -> "Both columns before the last are for this sun of " + beam(result.light())
+                        + "; the distances to keep, and the sheet, go by the strongest, " + beam(bright) + ".");
+    }
+
+    private static String beam(CookerLight light) {
+        return FigureFormat.rounded(light.scenario().sun().beamWattsPerSquareMetre(), 3) + "\u00a0W/m\u00b2";
     }
 
     private String farthest(YardRisks risks, Reach reach) {
@@ -117,6 +137,13 @@ record ReachWords(SafetyResult result, List<Hazard> hazards, UnitSystem system) 
 
     private static Optional<Estimate> at(YardRisks risks, Reach reach, Way way) {
         return risks.reach(reach.hazard()).of(way);
+    }
+
+    /** The same with the sun that it is for. */
+    String verdictWithSun() {
+        return verdict() + ", as in "
+                + (result.light().strongest().isPresent() ? "the strongest sun, " : "this sun of ")
+                + beam(result.light().inStrongestSun()) + ".";
     }
 
     /** "Keep people 130 cm and everything that burns 60 cm away from the focus". */

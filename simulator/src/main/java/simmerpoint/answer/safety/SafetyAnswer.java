@@ -50,6 +50,7 @@ public final class SafetyAnswer {
         SafetyAnswer answer = new SafetyAnswer(result, hazards, system);
         SectionBuilder out = Section.headed(answer.reach.verdict())
                 .add(answer.reach.shortTable())
+                .say(answer.reach.suns())
                 .say(answer.hottest())
                 .say(answer.asked())
                 .say(answer.parked.brief());
@@ -64,7 +65,7 @@ public final class SafetyAnswer {
     private Answer answer() {
         List<Section> sections = new ArrayList<>();
         sections.add(Section.headed("What it can burn")
-                .say(reach.verdict() + ".")
+                .say(reach.verdictWithSun())
                 .say(hottest())
                 .say(hands())
                 .say(ground())

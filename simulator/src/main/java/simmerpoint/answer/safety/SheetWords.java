@@ -3,6 +3,7 @@ package simmerpoint.answer.safety;
 import java.util.ArrayList;
 import java.util.List;
 import simmerpoint.answer.words.FigureFormat;
+import simmerpoint.pan.Pan;
 import simmerpoint.quantities.OneLine;
 import simmerpoint.safety.CookerLight;
 import simmerpoint.safety.risk.Hazard;
@@ -13,8 +14,9 @@ import simmerpoint.units.UnitSystem;
  * What the sheet that stays with the cooker says, so that a class of children understands it; lengths in centimetres and inches.
  *
  * @param light its light
+ * @param system of the lengths that come first
  */
-public record SheetWords(CookerLight light) {
+public record SheetWords(CookerLight light, UnitSystem system) {
     /** Heading of the sheet. */
     public String title() {
         String title = OneLine.of(light.scenario().title());
@@ -31,7 +33,13 @@ public record SheetWords(CookerLight light) {
     /** How far to stay away, a line each. */
     public List<String> distances() {
         List<String> lines = new ArrayList<>();
-        lines.add("You: " + both(light.people()) + ". Nearer than that your skin gets too hot.");
+        boolean pan = light.scenario().target() instanceof Pan;
+        lines.add((pan ? "Everybody but the cook: " : "You: ") + both(light.people())
+                + ". Nearer than that your skin gets too hot.");
+        if (pan) {
+            lines.add("The cook: " + both(light.cook())
+                    + " while the pan is in place. Cover the mirror before you come nearer or lift the pan.");
+        }
         if (light.things() > 0) {
             lines.add("Paper, leaves, dry grass, cloth, wood, plastic: " + both(light.things())
                     + ". Nearer than that they can smoulder or burn.");
@@ -49,8 +57,9 @@ public record SheetWords(CookerLight light) {
         return lines;
     }
 
-    private static String both(double metres) {
-        return ReachWords.away(metres, UnitSystem.METRIC) + " (" + ReachWords.away(metres, UnitSystem.INCH) + ")";
+    private String both(double metres) {
+        UnitSystem other = system == UnitSystem.METRIC ? UnitSystem.INCH : UnitSystem.METRIC;
+        return ReachWords.away(metres, system) + " (" + ReachWords.away(metres, other) + ")";
     }
 
     /** What to do. */
@@ -58,7 +67,7 @@ public record SheetWords(CookerLight light) {
         return List.of(
                 "1. Never look at the bright spot or into the mirror. Your eyes do not hurt, and are damaged all the same.",
                 "2. Cover the mirror first. Then put the pan on, move it, or take it off. Then uncover, from the side.",
-                "3. A grown-up stays beside it. Children and animals stay behind the line drawn on the ground.",
+                "3. A grown-up, the cook, stays with it. Children and animals stay behind the line drawn on the ground.",
                 "4. Nobody in the beam? Nothing that burns behind the pan? Then uncover.",
                 "5. Finished: cover it, or lay it face down. A mirror left alone sets things on fire as the sun moves on.",
                 "6. Water and a lid or sand stand ready. Is there a fire ban, or much wind? Then it stays covered.",

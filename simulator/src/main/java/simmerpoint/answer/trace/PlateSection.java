@@ -65,7 +65,8 @@ record PlateSection(PlateResult plate, FigureFormat figures, TargetWords words) 
                 + OneLine.of(plate.plate().material().name());
         String start = "Empty but for a film of oil and with the lid off, its bottom (" + sheet + ") ";
         String ends = "about " + heat().roughly(end.middleCelsius()) + " in the middle"
-                + range(PlateResult.Range::middleCelsius) + " and " + heat().roughly(end.edgeCelsius()) + " at the edge"
+                + range(PlateResult.Range::middleCelsius) + hottest(end) + " and " + heat().roughly(end.edgeCelsius())
+                + " at the edge"
                 + range(PlateResult.Range::edgeCelsius);
         String griddle = heat().roughly(PlateResult.GRIDDLE_CELSIUS);
         if (plate.hotSeconds().isEmpty()) {
@@ -73,6 +74,12 @@ record PlateSection(PlateResult plate, FigureFormat figures, TargetWords words) 
         }
         return start + "is hot enough for pancakes, " + griddle + " in the middle, "
                 + after(plate.hotSeconds().getAsDouble()) + "; left there it ends at " + ends + ".";
+    }
+
+    /** ", 520 °C at its hottest place"; empty where that is no hotter than the middle. */
+    private String hottest(BottomTemperatures end) {
+        String most = heat().roughly(end.hottestCelsius());
+        return most.equals(heat().roughly(end.middleCelsius())) ? "" : ", about " + most + " at its hottest place";
     }
 
     /** " (370 to 450 °C)"; empty where no range was worked out. */

@@ -12,12 +12,23 @@ public final class LightField {
     private final FieldBox box;
     private final float[] mean;
     private final float[] error;
+    private final double scale;
 
     /** Keeps the arrays. */
     LightField(FieldBox box, float[] mean, float[] error) {
+        this(box, mean, error, 1);
+    }
+
+    private LightField(FieldBox box, float[] mean, float[] error, double scale) {
         this.box = box;
         this.mean = mean;
         this.error = error;
+        this.scale = scale;
+    }
+
+    /** So many times as strong; shares the arrays. */
+    LightField times(double factor) {
+        return new LightField(box, mean, error, scale * factor);
     }
 
     /**
@@ -74,8 +85,8 @@ public final class LightField {
         return mean[FieldTally.PARTS * cell + part];
     }
 
-    private static Light light(double fluence, double x, double y, double z, double error) {
-        return new Light(fluence, new Vec(x, y, z), error);
+    private Light light(double fluence, double x, double y, double z, double error) {
+        return new Light(scale * fluence, new Vec(x, y, z).times(scale), scale * error);
     }
 
     /** The light at a place of the box, between the middles of cells in proportion. */

@@ -9,7 +9,7 @@ import simmerpoint.scenario.Scenario;
 /** Boxes for the light of one cooker: fine about the focus, all the places where light can harm, and the yard about them. */
 public final class YardBoxes {
     private static final int FINE_CELLS = 160_000;
-    private static final int MIDDLE_CELLS = 560_000;
+    private static final int MIDDLE_CELLS = 880_000;
     private static final int WIDE_CELLS = 160_000;
     private static final double LEAST_CELL = 0.002;
     private static final double LEAST_REACH = 0.4;
@@ -45,10 +45,10 @@ public final class YardBoxes {
                 low, new Vec(ends[1].x(), ends[1].y(), Math.max(low.z() + 0.1, ends[1].z())), cells, LEAST_CELL);
     }
 
-    /** Farthest place from the focus at which a perfect dish's light and the sun's together still harm; see {@link #reach}. */
+    /** Farthest place from the focus at which a perfect dish's light and the strongest sun's together still harm; see {@link #reach}. */
     public static double reach(Scenario scenario) {
         double rho = scenario.built().mirror().reflectedShare();
-        double beam = scenario.sun().beamWattsPerSquareMetre();
+        double beam = StrongestSun.beam(scenario);
         double f = scenario.dish().focalLengthMetres();
         double spare = Math.max(200, Hazard.DISCOMFORT.wattsPerSquareMetre() - beam);
         double cos = Math.cos(scenario.dish().rimAngle() / 2);

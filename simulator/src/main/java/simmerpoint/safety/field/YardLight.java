@@ -84,6 +84,17 @@ public final class YardLight {
         }
     }
 
+    /** The same in the strongest sun: light goes up with the beam. This one where no sun is stronger. */
+    public YardLight inStrongestSun() {
+        double times = StrongestSun.beam(scenario) / scenario.sun().beamWattsPerSquareMetre();
+        return times > 1
+                ? new YardLight(
+                        StrongestSun.of(scenario),
+                        panStands,
+                        fields.stream().map(field -> field.times(times)).toList())
+                : this;
+    }
+
     /** The cooker. */
     public Scenario scenario() {
         return scenario;

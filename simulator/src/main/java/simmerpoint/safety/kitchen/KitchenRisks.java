@@ -15,14 +15,20 @@ import simmerpoint.uncertainty.LikelyRange;
 /**
  * What the light does to food, pan and handle.
  *
- * @param emptyCelsius hottest place of the bottom of the pan, empty, lid off
+ * @param emptyCelsius hottest place of the bottom of the pan, empty but for a film of oil, lid off
+ * @param emptyMiddleCelsius middle of that bottom
  * @param foodCelsius hottest place of the bottom under food that lies still
  * @param dryHours from the first boil until all water is steam, h; empty where it makes next to none
  * @param handle most light on a handle that sticks out level, sun included, W/m²
  * @param handleRadians where it would point, level, from the way towards the sun to the right
  */
 public record KitchenRisks(
-        double emptyCelsius, double foodCelsius, Optional<LikelyRange> dryHours, double handle, double handleRadians) {
+        double emptyCelsius,
+        double emptyMiddleCelsius,
+        double foodCelsius,
+        Optional<LikelyRange> dryHours,
+        double handle,
+        double handleRadians) {
     /** Non-stick coating begins to fail above this temperature, °C: common practice, as printed on such pans. */
     public static final double NON_STICK_CELSIUS = 260;
 
@@ -51,7 +57,12 @@ public record KitchenRisks(
     private static KitchenRisks risks(PlateResult plate, HeatResult heat, Scenario scenario, Pan pan, YardLight light) {
         double[] handle = handle(scenario, pan, light);
         return new KitchenRisks(
-                plate.empty().hottestCelsius(), plate.underFoodCelsius(), dry(heat), handle[0], handle[1]);
+                plate.empty().hottestCelsius(),
+                plate.empty().middleCelsius(),
+                plate.underFoodCelsius(),
+                dry(heat),
+                handle[0],
+                handle[1]);
     }
 
     /** Water over steam; the most steam dries it soonest. */

@@ -15,8 +15,33 @@ public final class UnknownKeys {
         }
         String advice = Keys.isSection(path) && !path.isEmpty()
                 ? "; it is a section, its keys are " + String.join(", ", Keys.namesIn(path))
-                : nearest(path).map(near -> "; did you mean " + near + "?").orElse("");
+                : nearPart(path).map(near -> "; did you mean " + near + "?").orElseGet(() -> known(path));
         return Optional.of("this key is not known" + advice);
+    }
+
+    /** The nearest key, but none if the path goes through a section that is like no section's name. */
+    private static Optional<String> nearPart(String path) {
+        String section = knownSection(path);
+        String rest = section.isEmpty() ? path : path.substring(section.length() + 1);
+        int dot = rest.indexOf('.');
+        boolean like = section.isEmpty()
+                || dot < 0
+                || NearestWord.of(rest.substring(0, dot), Keys.namesIn(section)).isPresent();
+        return like ? nearest(path) : Optional.empty();
+    }
+
+    private static String known(String path) {
+        String section = knownSection(path);
+        return section.isEmpty() ? "" : "; known in " + section + " are " + String.join(", ", Keys.namesIn(section));
+    }
+
+    /** The deepest section above a path; empty if there is none. */
+    private static String knownSection(String path) {
+        String section = path;
+        do {
+            section = section.substring(0, Math.max(0, section.lastIndexOf('.')));
+        } while (!section.isEmpty() && !Keys.isSection(section));
+        return section;
     }
 
     /** Those of a bare name, else the one whose full path is nearest, else those whose name ends it. */

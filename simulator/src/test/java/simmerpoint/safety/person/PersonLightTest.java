@@ -60,6 +60,16 @@ class PersonLightTest {
         assertEquals(BEAM, person.light().direct(), 1e-9);
     }
 
+    /** The same law with the strongest sun, 1000 W/m²: at ζ = f √(ρ·DNI/(1600 − DNI))/cos²(ψ/2) skin begins to get too hot. */
+    @Test
+    void peopleKeepAwayAsInTheStrongestSun() {
+        double rim = 2 * Math.atan(1.2 / (4 * F));
+        double law = F * Math.sqrt(RHO * 1000 / 600) / Math.pow(Math.cos(rim / 2), 2);
+        assertEquals(1.05 * law, light.people(), 0.1 * law);
+        assertEquals(1000, light.inStrongestSun().scenario().sun().beamWattsPerSquareMetre(), 0);
+        assertEquals(light.people(), light.inStrongestSun().people(), 0);
+    }
+
     @Test
     void gapsAreCountedFromTheNearSide() {
         assertEquals(0.8, at(0.8).gap(), 1e-12);
