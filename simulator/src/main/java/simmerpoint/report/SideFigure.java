@@ -20,6 +20,6 @@ final class SideFigure {
                         + figures.degrees(scenario.sun().elevationRadians())
                         + " high at the upper right, the dish on its tripod at the left, the " + scene.noun() + " "
                         + figures.length(scene.geometry().panHeightMetres(), 2) + " above the ground.",
-                "From the side, the sun to the right; to scale. The tripod is a sketch, its legs leaning as usual.");
+                "From the side, the sun to the right; to scale. The tripod is only a sketch.");
     }
 }

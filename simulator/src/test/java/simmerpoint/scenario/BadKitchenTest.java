@@ -26,7 +26,7 @@ class BadKitchenTest {
                 "water-temperature: 20|pan.water-temperature|20 has no unit",
                 "lid: maybe|pan.lid|maybe is neither on nor off; write on, off, yes or no",
                 "lid: {on: yes}|pan.lid|a section stands here",
-                "material: iron|pan.material|allowed are cast iron",
+                "material: iron|pan.material|did you mean cast iron?",
                 "material: steal|pan.material|did you mean steel?",
                 "lid-finish: gold|pan.lid-finish|gold is not known here; allowed are black paint",
                 "{underside-thickness: 1 cm, mass: 1 kg}|pan.mass|1 kg is less than the underside weighs alone",

@@ -127,10 +127,10 @@ public final class CompareAnswer {
                     ComparedRow best = comparison.best();
                     String watts = figures.plainWatts(row.atBest().orElseThrow().watts());
                     if (row.place() == best.place()) {
-                        return "With every pan where it does best it stays so: " + name(row) + " then has " + watts
+                        return "With each pan at its best place the order stays: " + name(row) + " then has " + watts
                                 + ".";
                     }
-                    return "That is with the pans where they stand. With every pan where it does best, " + name(row)
+                    return "That is with the pans where they stand. With each pan at its best place, " + name(row)
                             + " is best with " + watts + ", and " + name(best) + " has "
                             + figures.plainWatts(best.atBest().orElseThrow().watts()) + ".";
                 });

@@ -13,7 +13,7 @@ import simmerpoint.study.pan.PanPosition;
 import simmerpoint.study.pan.PanResult;
 
 /**
- * What a builder's habit does here: common practice has it that moving pan and dish about 5 cm apart takes a small cooker
+ * What a builder's rule of thumb does here: common practice has it that moving pan and dish about 5 cm apart takes a small cooker
  * (0.9 m) from frying to a low heat. Where it does not hold, why.
  */
 record FiveCentimetreRule(PanResult result, FigureFormat figures, MoveWords lengths) {
@@ -41,7 +41,7 @@ record FiveCentimetreRule(PanResult result, FigureFormat figures, MoveWords leng
 
     private String sentence(Move move, PanPosition there) {
         String start = move == Move.PULL_BACK
-                ? "Builders say that 5\u00a0cm (2\u00a0in) between pan and dish make the difference between frying and a low "
+                ? "A builders\u2019 rule of thumb says that 5\u00a0cm (2\u00a0in) between pan and dish make the difference between frying and a low "
                         + "heat. Here, pulling the pan back by that much "
                 : "Sliding the dish back by 5\u00a0cm (2\u00a0in) ";
         return start + left(there) + " ("
@@ -111,10 +111,10 @@ record FiveCentimetreRule(PanResult result, FigureFormat figures, MoveWords leng
         double boil = share(there.cookingPower().value(), here().cookingPower().value());
         double fry = share(there.middleFlux(), here().middleFlux());
         if (here().frying().level().compareTo(FryingLevel.FRY) < 0) {
-            return "The habit does not apply: the pan does not fry well where it stands.";
+            return "The rule of thumb does not apply: the pan does not fry well where it stands.";
         }
         if (boil <= LOW && fry <= LOW) {
-            return "So the habit holds.";
+            return "So the rule of thumb holds.";
         }
         if (move == Move.SLIDE) {
             return "A slide does not soften the hot spot: it only shifts it across the underside, "
@@ -122,9 +122,9 @@ record FiveCentimetreRule(PanResult result, FigureFormat figures, MoveWords leng
                     + " from its middle.";
         }
         if (boil > NEARLY_ALL && fry > NEARLY_ALL) {
-            return "So the habit does not hold: " + because() + ".";
+            return "So the rule of thumb does not hold: " + because() + ".";
         }
-        return "So the habit holds in part: the heat for boiling falls to " + percent(boil)
+        return "So the rule of thumb holds in part: the heat for boiling falls to " + percent(boil)
                 + " and that for frying, in the pan\u2019s middle, to " + percent(fry)
                 + ", while a low flame is under " + percent(LOW) + " of a small ring."
                 + (boil > NEARLY_ALL ? " Boiling hardly changes, because " + because() + "." : "");

@@ -119,13 +119,13 @@ record PanHereSection(PanResult result, FigureFormat figures, MoveWords lengths)
     private String frying() {
         Estimate middle = new Estimate(here().middleFlux(), 0.03 * here().middleFlux());
         if (FryingWords.isBelowLowFlame(here().absorbed().value(), area())) {
-            return "Frying is another question, but this pan gets less than the lowest flame of a hob gives a pan of its "
+            return "For frying, this pan gets less than the lowest flame of a hob gives a pan of its "
                     + "size: too little to fry, wherever the light falls.";
         }
         String how = here().frying().level() == FryingLevel.NO_FRYING
                 ? ""
                 : " It heats " + FryingWords.heats(here().frying().spread(), scorches()) + ".";
-        return "Frying is another question: it reads the heat per area in the middle, not the watts. The middle of this pan "
+        return "Frying goes by the heat per area in the middle, not by the watts. The middle of this pan "
                 + "takes up " + (here().middleFlux() < NOTHING ? "next to nothing" : figures.plainFlux(middle)) + ", "
                 + HeatWords.does(here().frying().level()) + "." + how;
     }

@@ -20,7 +20,7 @@ record GlareWords(SafetyResult result, FigureFormat figures) {
     Section section() {
         Glare glare = result.glare();
         return Section.headed("Eyes")
-                .say("Who looks back along the light past the focus sees the sun in the mirror, "
+                .say("Anyone beyond the focus who looks back into the light sees the sun in the mirror, "
                         + figures.percent(glare.suns())
                         + " as bright as the sun itself from any distance, and wider the nearer. " + burn(glare))
                 .say(directions(glare))

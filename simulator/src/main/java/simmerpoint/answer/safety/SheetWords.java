@@ -53,7 +53,7 @@ public record SheetWords(CookerLight light, UnitSystem system) {
                                         .orElseThrow(),
                                 0)
                         + "."));
-        lines.add("Between the mirror and the pan: never, with nothing.");
+        lines.add("Never reach between the mirror and the pan, not even with a tool.");
         return lines;
     }
 
@@ -65,7 +65,7 @@ public record SheetWords(CookerLight light, UnitSystem system) {
     /** What to do. */
     public List<String> rules() {
         return List.of(
-                "1. Never look at the bright spot or into the mirror. Your eyes do not hurt, and are damaged all the same.",
+                "1. Never look at the bright spot or into the mirror. It does not hurt, and it can damage your eyes for good.",
                 "2. Cover the mirror first. Then put the pan on, move it, or take it off. Then uncover, from the side.",
                 "3. A grown-up, the cook, stays with it. Children and animals stay behind the line drawn on the ground.",
                 "4. Nobody in the beam? Nothing that burns behind the pan? Then uncover.",

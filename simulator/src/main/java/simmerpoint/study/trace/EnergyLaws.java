@@ -24,13 +24,21 @@ final class EnergyLaws {
     /** Throws an {@link IllegalStateException} if light came from nowhere. */
     static void check(Ledger ledger, MirrorSurface surface, Scenario scenario) {
         require("mirror seen along the axis, m²,", surface.apertureArea(), surface.outlineArea());
-        double outline = ledger.outline().value() - WIDTHS * ledger.outline().standardError();
-        double beam = scenario.sun().beamWattsPerSquareMetre();
-        require("sunlight on the outline, W,", outline, beam * surface.outlineArea() * mostGain(surface, scenario));
+        checkOutline(ledger, surface, scenario);
         double caught = ledger.caught().value();
         require("light caught, W,", caught, ledger.reflected().value());
         double landed = caught + ledger.directOnPan().value();
         require("light taken up, W,", ledger.absorbed().value(), landed);
+    }
+
+    /** Where one panel may stand over another a slanting sun reaches between them, and meets more than lies in plan. */
+    private static void checkOutline(Ledger ledger, MirrorSurface surface, Scenario scenario) {
+        if (surface.blockingPanels().isPresent()) {
+            return;
+        }
+        double outline = ledger.outline().value() - WIDTHS * ledger.outline().standardError();
+        double beam = scenario.sun().beamWattsPerSquareMetre();
+        require("sunlight on the outline, W,", outline, beam * surface.outlineArea() * mostGain(surface, scenario));
     }
 
     /**

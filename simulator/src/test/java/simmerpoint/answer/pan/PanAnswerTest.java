@@ -68,7 +68,7 @@ class PanAnswerTest {
     /** Common practice: 5 cm apart is said to go from frying to a low heat; for this pan and dish it does not. */
     @Test
     void theHabitOfFiveCentimetresIsContradictedWithAReason() {
-        assertTrue(metric(tea).contains("So the habit does not hold: 5.0 cm widen the light"), metric(tea));
+        assertTrue(metric(tea).contains("So the rule of thumb does not hold: 5.0 cm widen the light"), metric(tea));
         assertTrue(metric(tea).contains("A slide does not soften the hot spot"), metric(tea));
     }
 

@@ -73,7 +73,7 @@ class CompareStudyTest {
         String text = CompareAnswer.of(c, UnitSystem.METRIC).toString().replace('\u00a0', ' ');
         assertTrue(
                 text.contains(
-                                "That is with the pans where they stand. With every pan where it does best, slope-error 2 mrad")
+                                "That is with the pans where they stand. With each pan at its best place, slope-error 2 mrad")
                         && text.contains(" is best with "),
                 text);
         for (ComparedRow row : c.rows()) {

@@ -116,7 +116,7 @@ class CookingPowerVerdictsTest {
         assertTrue(
                 there.cookingPower().value() > 0.5 * pan.here().cookingPower().value(), there.toString());
         String text = PanAnswer.of(pan, UnitSystem.METRIC).toString();
-        assertFalse(text.contains("So the habit holds."), text);
+        assertFalse(text.contains("So the rule of thumb holds."), text);
     }
 
     /** What a pan is said to need for a simmer is more than it has anywhere where it never simmers. */

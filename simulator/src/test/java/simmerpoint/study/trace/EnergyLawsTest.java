@@ -5,8 +5,12 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Collection;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
 import simmerpoint.dish.MirrorSurface;
+import simmerpoint.frozen.OddScenes;
 import simmerpoint.sampling.Estimate;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.setup.Aim;
@@ -25,6 +29,21 @@ class EnergyLawsTest {
     @Test
     void whatWasTracedHolds() {
         assertDoesNotThrow(() -> EnergyLaws.check(TRUE, SURFACE, USUAL));
+    }
+
+    /** Odd dishes of every cut, some with a sun far off the axis, and panels that stand over one another. */
+    @ParameterizedTest
+    @MethodSource("scenes")
+    void noOddDishBreaksThem(Scenario odd) {
+        for (double up : new double[] {-25, 0, 25}) {
+            Scenario turned = odd.withAim(odd.aim().plusTurn(Math.toRadians(up), 0));
+            assertDoesNotThrow(() -> TraceStudy.run(
+                    turned, TraceOptions.defaults().withRays(4096).withThreads(1), Progress.NONE));
+        }
+    }
+
+    static Collection<Scenario> scenes() {
+        return OddScenes.all().values();
     }
 
     @Test
