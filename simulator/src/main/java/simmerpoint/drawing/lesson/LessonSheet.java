@@ -86,8 +86,8 @@ public final class LessonSheet implements Drawing {
         String water = words.water(kitchen.contents().waterKilograms());
         String cool = fahrenheit ? "9\u00a0°F" : "5\u00a0°C";
         return List.of(
-                "1. Focused sunlight blinds and burns. Dark glasses on, stand to the side, hands and faces out of the beam; an adult"
-                        + " stands by. Turn the dish away before anybody touches the pan.",
+                "1. Focused sunlight blinds and burns. Never look into the mirror. Stand to the side, hands and faces out of the beam; an adult"
+                        + " stands by. Cover the mirror before anybody touches the pan.",
                 "2. Put " + water
                         + " into the pan, weighed or measured. Lid on, thermometer through the lid, its tip in the"
                         + " water and off the bottom.",
