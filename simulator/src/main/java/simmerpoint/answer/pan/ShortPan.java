@@ -51,7 +51,7 @@ record ShortPan(PanResult result, FigureFormat figures, MoveWords lengths) {
     }
 
     private String verdict() {
-        HeatSentences heat = new HeatSentences(result.heat(), result.base().likely(), figures.system());
+        HeatSentences heat = heat();
         PowerWords words = new PowerWords(Optional.of(result.heat()), figures.system());
         Estimate given = result.here().cookingPower();
         String power = result.base()
@@ -62,10 +62,13 @@ record ShortPan(PanResult result, FigureFormat figures, MoveWords lengths) {
         return "Where it stands " + power + ": " + heat.amount() + " " + heat.outcome();
     }
 
+    private HeatSentences heat() {
+        return new HeatSentences(result.heat(), result.base().likely(), figures.system());
+    }
+
     /** What the borders go by, where that is not what the first sentence says. */
     private Optional<String> asGiven() {
-        HeatLevel likely = new HeatSentences(result.heat(), result.base().likely(), figures.system()).level();
-        return result.here().level() == likely
+        return result.here().level() == heat().level()
                 ? Optional.empty()
                 : Optional.of("These places go by the figures as given ("
                         + figures.plainWatts(result.here().cookingPower()) + "), with which "

@@ -39,15 +39,9 @@ public final class LikelyWords {
 
     /** " (likely 480 W; four in five such cookers: 410 to 550 W)" behind a figure for the scenario as given; empty if it was not worked out. */
     public static String behind(Optional<LikelyResult> likely) {
-        String range = besides(likely);
-        return range.isEmpty() ? "" : " (" + range.substring(2) + ")";
-    }
-
-    /** "; likely 480 W; four in five such cookers: 410 to 550 W" in brackets that are there anyway; empty if it was not worked out. */
-    public static String besides(Optional<LikelyResult> likely) {
         return likely.map(LikelyResult::power)
                 .filter(LikelyWords::isRange)
-                .map(watts -> "; likely " + likely(watts) + "; " + FOUR_IN_FIVE + span(watts))
+                .map(watts -> " (likely " + likely(watts) + "; " + FOUR_IN_FIVE + span(watts) + ")")
                 .orElse("");
     }
 

@@ -3,19 +3,18 @@ package simmerpoint.study.paired;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.IntStream;
 import simmerpoint.geometry.Pose;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.setup.Setup;
 import simmerpoint.study.light.LightKey;
 import simmerpoint.study.trace.HeatResult;
 import simmerpoint.study.trace.ReplicateCaster;
+import simmerpoint.study.trace.ReplicateCatchers;
 import simmerpoint.study.trace.ReplicateWorkers;
 import simmerpoint.study.trace.TraceOptions;
 import simmerpoint.study.trace.TraceResult;
 import simmerpoint.study.trace.TraceStudy;
 import simmerpoint.study.trace.UsefulPower;
-import simmerpoint.target.LightCatcher;
 import simmerpoint.target.TallyStatistics;
 import simmerpoint.target.TargetScene;
 import simmerpoint.tracing.LightBatch;
@@ -61,9 +60,7 @@ final class SharedLight {
     /** One scenario's target in the shared light. */
     private final class Member {
         private final Scenario scenario;
-        private final TargetScene plan;
-        private final List<TargetScene.Replicate> replicates;
-        private final LightCatcher[] catchers = new LightCatcher[ReplicateCaster.REPLICATES];
+        private final ReplicateCatchers catchers;
         private final LightBatch.FrameTransform[] views = new LightBatch.FrameTransform[ReplicateCaster.REPLICATES];
         private final Pose fromFirst;
         private final boolean sameFrame;
@@ -74,21 +71,15 @@ final class SharedLight {
             ReplicateCaster.refuseInMirror(casting.surface(), setup, scenario.target());
             sameFrame = members.isEmpty() || setup.equals(casting.setup());
             fromFirst = casting.setup().dishInTarget().inverse().in(setup.dishInTarget());
-            plan = maps
+            TargetScene plan = maps
                     ? new TargetScene(
                             scenario.target(), setup, scenario.sun(), scenario.built(), options.peakDiscRadius())
                     : TargetScene.forWatts(scenario.target(), setup, scenario.sun(), scenario.built());
-            replicates = IntStream.range(0, ReplicateCaster.REPLICATES)
-                    .mapToObj(r -> plan.new Replicate())
-                    .toList();
+            catchers = new ReplicateCatchers(plan, casting.caster(), ReplicateCaster.batchSize(bits));
         }
 
-        /** Each replicate's catcher is made on the thread that fills it. */
         void take(int r, LightBatch light) {
-            if (catchers[r] == null) {
-                catchers[r] = replicates.get(r).catcher(casting.caster(), ReplicateCaster.batchSize(bits));
-            }
-            catchers[r].catchLight(sameFrame ? light : seen(r, light));
+            catchers.catchLight(r, sameFrame ? light : seen(r, light));
         }
 
         /** A replicate's beam fills one and the same batch again and again. */
@@ -100,7 +91,7 @@ final class SharedLight {
         }
 
         TallyStatistics figures() {
-            return plan.statistics(replicates);
+            return catchers.statistics();
         }
 
         PairedWatts watts(TallyStatistics figures) {

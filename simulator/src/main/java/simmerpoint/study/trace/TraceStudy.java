@@ -1,19 +1,15 @@
 package simmerpoint.study.trace;
 
-import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
-import java.util.stream.IntStream;
 import simmerpoint.sampling.Estimate;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.target.CaughtByFace;
 import simmerpoint.target.FluxMaps;
 import simmerpoint.target.Ledger;
-import simmerpoint.target.LightCatcher;
 import simmerpoint.target.TallyStatistics;
 import simmerpoint.target.TargetScene;
-import simmerpoint.tracing.LightBatch;
 
 /**
  * Traces one scenario: the main job. A wanted precision is looked at after fixed numbers of rays only, 65,536 and every
@@ -25,21 +21,17 @@ public final class TraceStudy {
     private final Scenario scenario;
     private final TraceOptions options;
     private final ReplicateCaster casting;
-    private final TargetScene plan;
-    private final List<TargetScene.Replicate> replicates;
-    private final LightCatcher[] catchers = new LightCatcher[ReplicateCaster.REPLICATES];
+    private final ReplicateCatchers catchers;
     private final int firstBits;
 
     private TraceStudy(Scenario scenario, TraceOptions options) {
         this.scenario = scenario;
         this.options = options;
         casting = new ReplicateCaster(scenario, options);
-        plan = new TargetScene(
+        TargetScene plan = new TargetScene(
                 scenario.target(), casting.setup(), scenario.sun(), scenario.built(), options.peakDiscRadius());
         firstBits = options.precision() > 0 ? FIRST_LOOK_BITS : ReplicateCaster.bitsFor(options.rays());
-        replicates = IntStream.range(0, ReplicateCaster.REPLICATES)
-                .mapToObj(r -> plan.new Replicate())
-                .toList();
+        catchers = new ReplicateCatchers(plan, casting.caster(), ReplicateCaster.batchSize(firstBits));
     }
 
     /**
@@ -66,15 +58,7 @@ public final class TraceStudy {
     }
 
     private void traceBlock(ReplicateWorkers workers, int number, double from, double to) {
-        casting.castBlock(workers, firstBits, number, from, to, this::take);
-    }
-
-    /** Each replicate's catcher is made on the thread that fills it. */
-    private void take(int r, LightBatch light) {
-        if (catchers[r] == null) {
-            catchers[r] = replicates.get(r).catcher(casting.caster(), ReplicateCaster.batchSize(firstBits));
-        }
-        catchers[r].catchLight(light);
+        casting.castBlock(workers, firstBits, number, from, to, catchers::catchLight);
     }
 
     private boolean untilPrecise(ReplicateWorkers workers) {
@@ -83,7 +67,7 @@ public final class TraceStudy {
             int bits = FIRST_LOOK_BITS + block;
             double from = block == 0 ? 0 : Math.pow(2, bits - 1.0 - most);
             traceBlock(workers, block, from, Math.pow(2, (double) bits - most));
-            Estimate caught = plan.statistics(replicates).caught();
+            Estimate caught = catchers.statistics().caught();
             if (caught.relativeError() <= options.precision()) {
                 return true;
             }
@@ -99,7 +83,7 @@ public final class TraceStudy {
     }
 
     private TraceResult result(boolean reached, double seconds) {
-        return result(casting, scenario, options, plan.statistics(replicates), reached, seconds);
+        return result(casting, scenario, options, catchers.statistics(), reached, seconds);
     }
 
     /** Everything that the figures of a catch say. */

@@ -1,11 +1,13 @@
 package simmerpoint.trial.fit;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.IntStream;
 import simmerpoint.dish.built.Mask;
 import simmerpoint.heat.AbsorbedLight;
 import simmerpoint.scenario.Scenario;
@@ -141,18 +143,24 @@ final class NextMeasurementSearch {
     /** A card at the focus and before and behind it. */
     private void cards() {
         double focal = read.scenario().dish().focalLengthMetres();
-        for (double share : CARDS) {
-            add(Kind.CARD, share * focal, flaw -> width(flaw, share * focal));
+        double[] distances = Arrays.stream(CARDS).map(share -> share * focal).toArray();
+        List<Expected> one = widths(first.middle(), distances);
+        List<Expected> two = widths(second.middle(), distances);
+        for (int k = 0; k < Math.min(one.size(), two.size()); k++) {
+            add(Kind.CARD, distances[k], one.get(k), two.get(k));
         }
     }
 
-    private Optional<Expected> width(FlawStep flaw, double distance) {
+    /** Widths at all distances; none if the dish cannot be such. */
+    private List<Expected> widths(FlawStep flaw, double[] distances) {
         try {
-            double[] widths = CardLight.widths(flaw.in(read), options.withRays(options.rays() / CARD_RAYS), distance);
-            return Optional.of(
-                    new Expected(widths[0], new CardReading(0, distance, widths[0], Optional.empty()).deviation()));
+            double[] widths = CardLight.widths(flaw.in(read), options.withRays(options.rays() / CARD_RAYS), distances);
+            return IntStream.range(0, widths.length)
+                    .mapToObj(k -> new Expected(
+                            widths[k], new CardReading(0, distances[k], widths[k], Optional.empty()).deviation()))
+                    .toList();
         } catch (ScenarioException e) {
-            return Optional.empty();
+            return List.of();
         }
     }
 
@@ -164,12 +172,16 @@ final class NextMeasurementSearch {
         Optional<Expected> one = measured.apply(first.middle());
         Optional<Expected> two = measured.apply(second.middle());
         if (one.isPresent() && two.isPresent()) {
-            double a = one.get().value();
-            double b = two.get().value();
-            double deviation = Math.max(one.get().deviation(), two.get().deviation());
-            all.add(new Candidate(
-                    new NextMeasurement(kind, size, first.flaw(), a, second.flaw(), b), Math.abs(a - b) / deviation));
+            add(kind, size, one.get(), two.get());
         }
+    }
+
+    private void add(Kind kind, double size, Expected one, Expected two) {
+        double a = one.value();
+        double b = two.value();
+        double deviation = Math.max(one.deviation(), two.deviation());
+        all.add(new Candidate(
+                new NextMeasurement(kind, size, first.flaw(), a, second.flaw(), b), Math.abs(a - b) / deviation));
     }
 
     private Optional<Expected> power(FlawStep flaw, Change change) {

@@ -1,0 +1,47 @@
+package simmerpoint.study.trace;
+
+import java.util.List;
+import java.util.stream.IntStream;
+import simmerpoint.target.LightCatcher;
+import simmerpoint.target.TallyStatistics;
+import simmerpoint.target.TargetScene;
+import simmerpoint.tracing.LightBatch;
+import simmerpoint.tracing.LightCaster;
+
+/** All replicates of one target in the light of a caster. Each one's catcher is made on the thread that fills it. */
+public final class ReplicateCatchers {
+    private final TargetScene plan;
+    private final LightCaster caster;
+    private final int batch;
+    private final List<TargetScene.Replicate> replicates;
+    private final LightCatcher[] catchers = new LightCatcher[ReplicateCaster.REPLICATES];
+
+    /**
+     * For one target.
+     *
+     * @param plan where it stands
+     * @param caster of the light
+     * @param batch rays per batch
+     */
+    public ReplicateCatchers(TargetScene plan, LightCaster caster, int batch) {
+        this.plan = plan;
+        this.caster = caster;
+        this.batch = batch;
+        replicates = IntStream.range(0, ReplicateCaster.REPLICATES)
+                .mapToObj(r -> plan.new Replicate())
+                .toList();
+    }
+
+    /** Catches a batch of replicate {@code r}; different replicates may do so at once. */
+    public void catchLight(int r, LightBatch light) {
+        if (catchers[r] == null) {
+            catchers[r] = replicates.get(r).catcher(caster, batch);
+        }
+        catchers[r].catchLight(light);
+    }
+
+    /** Statistics over the replicates, which must have caught equally many rays. */
+    public TallyStatistics statistics() {
+        return plan.statistics(replicates);
+    }
+}
