@@ -10,20 +10,31 @@ public final class BuiltDish {
     private final DishPlan layout;
     private final Mirror mirror;
     private final Mask mask;
+    private final double[] turns;
 
     BuiltDish(DishPlan layout, Mirror mirror) {
-        this(layout, mirror, Mask.NONE);
+        this(layout, mirror, Mask.NONE, new double[0]);
     }
 
-    private BuiltDish(DishPlan layout, Mirror mirror, Mask mask) {
+    private BuiltDish(DishPlan layout, Mirror mirror, Mask mask, double[] turns) {
         this.layout = layout;
         this.mirror = mirror;
         this.mask = mask;
+        this.turns = turns;
     }
 
     /** The same dish with part of its mirror covered. */
     public BuiltDish covered(Mask other) {
-        return new BuiltDish(layout, mirror, other);
+        return new BuiltDish(layout, mirror, other, turns);
+    }
+
+    /**
+     * The same dish with its panels turned besides as they are glued.
+     *
+     * @param rotations of each panel by its number three parts, dish frame, rad
+     */
+    public BuiltDish turned(double[] rotations) {
+        return new BuiltDish(layout, mirror, mask, rotations.clone());
     }
 
     /** The plan with the gaps as they came out. */
@@ -47,8 +58,8 @@ public final class BuiltDish {
         return mask.isThere() ? new CoveredSurface(bare, mask, layout.radiusMetres()) : bare;
     }
 
-    /** The tilt of each panel of its surface, drawn from the seed. */
+    /** The tilt of each panel of its surface: drawn from the seed, and turned besides. */
     public PanelTilts panelTilts(int panels, long seed) {
-        return PanelTilts.draw(panels, mirror.panelTiltRadians(), seed);
+        return PanelTilts.draw(panels, mirror.panelTiltRadians(), seed).and(turns);
     }
 }
