@@ -46,7 +46,7 @@ public final class AimStudy {
         return drawn(times, new PartialProgress(progress, TIMED, 1));
     }
 
-    /** The same with what is likely of a dead-on aim over all other doubts. */
+    /** The same with what is likely of a dead-on aim over all other doubts, and how to find the focus of the finished dish. */
     public static AimResult run(CheckedScenario read, AimPlan plan, TraceOptions asked, Progress progress) {
         return run(read.scenario(), plan, asked, progress)
                 .withLikely(LikelyStudy.run(
@@ -54,7 +54,8 @@ public final class AimStudy {
                         LikelyStudy.FOR_RANGE,
                         asked,
                         drawn -> drawn.withAim(drawn.aim().deadOn()),
-                        Progress.NONE));
+                        Progress.NONE))
+                .withFirstLight(FirstLight.of(read, asked));
     }
 
     /** When to aim again, and how far off one may be: the quick part of {@link #run}, which throws the same. */

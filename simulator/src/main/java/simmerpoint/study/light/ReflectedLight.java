@@ -36,8 +36,13 @@ public final class ReflectedLight {
      * @throws simmerpoint.study.trace.ImpossibleSetupException if the things named cannot stand as asked
      */
     public ReflectedLight(Scenario scenario, TraceOptions options) {
+        this(scenario, options, options.seed());
+    }
+
+    /** The same of a dish that was glued with other luck. */
+    public ReflectedLight(Scenario scenario, TraceOptions options, long buildSeed) {
         this.scenario = scenario;
-        casting = new ReplicateCaster(scenario, options);
+        casting = new ReplicateCaster(scenario, options, buildSeed);
         bits = ReplicateCaster.bitsFor(options.rays());
         shade = new TargetShade(scenario.target());
         sampler = new ErrorSampler(ReplicateCaster.batchSize(bits));
