@@ -91,6 +91,7 @@ class KeysTest {
                         "dish",
                         "mirror",
                         "workmanship",
+                        "shape",
                         "as-built",
                         "build",
                         "sun",
