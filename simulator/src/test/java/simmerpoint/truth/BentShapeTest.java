@@ -174,21 +174,20 @@ class BentShapeTest {
     }
 
     /**
-     * Spots grow otherwise: against a blur that is there already, twice a random slope makes the square of the spot's radius grow four
-     * times as much, and so does its share of lost light at first; a shift of the focus moves every ring of the mirror by a fixed
-     * distance, 2h·r/R²·2f, and loses nothing until the outermost ring leaves the disc.
+     * Spots grow otherwise: a shift of the focus moves every ring of the mirror by a fixed distance, 2h·r/R²·2 times the way to the focus,
+     * and loses nothing until the outermost ring leaves the disc; the tail of random slope leaves it before.
      */
     @Test
     void aLittleSpringbackLosesNothingWhereRandomSlopeDoes() {
         double shallower = 0.0015;
         DishPlan dish = new DishPlan(2 * RIM, FOCAL, 2 * HUB, 0, new Smooth());
-        Scenario planned = scenario(dish, 0.026).withMirror(Mirror.plain(1, 0));
+        Scenario planned = scenario(dish, 0.031).withMirror(Mirror.plain(1, 0));
         Scenario sprung = planned.withShape(ShapeErrors.NONE.with(ShapeError.SPRINGBACK, shallower));
         Scenario random = planned.withMirror(Mirror.plain(1, shallower / RIM));
         double all = caught(planned).value();
         assertTrue(
-                caught(sprung).value() > 0.999 * all, "sprung " + caught(sprung).value() + " of " + all);
+                caught(sprung).value() > 0.9995 * all, "sprung " + caught(sprung).value() + " of " + all);
         assertTrue(
-                caught(random).value() < 0.985 * all, "random " + caught(random).value() + " of " + all);
+                caught(random).value() < 0.997 * all, "random " + caught(random).value() + " of " + all);
     }
 }
