@@ -186,7 +186,8 @@ class BentShapeTest {
         Scenario random = planned.withMirror(Mirror.plain(1, shallower / RIM));
         double all = caught(planned).value();
         assertTrue(
-                caught(sprung).value() > 0.9995 * all, "sprung " + caught(sprung).value() + " of " + all);
+                caught(sprung).value() > 0.9995 * all,
+                "sprung " + caught(sprung).value() + " of " + all);
         assertTrue(
                 caught(random).value() < 0.997 * all, "random " + caught(random).value() + " of " + all);
     }

@@ -68,30 +68,18 @@ public record MeasuredRibs(Cut panels, List<Double> radii, List<List<Double>> he
         if (heights.size() != layout.sectors()) {
             throw new IllegalArgumentException(heights.size() + " ribs measured of " + layout.sectors());
         }
-        return new RuledDeformation(layout, new Curves(radii, heights));
+        return new RuledDeformation(layout, curves());
     }
 
-    private static final class Curves implements RibHeights {
-        private final MonotoneCubic[] ribs;
+    private RibHeights curves() {
+        double[] x = array(radii);
+        MonotoneCubic[] ribs =
+                heights.stream().map(rib -> new MonotoneCubic(x, array(rib))).toArray(MonotoneCubic[]::new);
+        return (rib, r) -> new RibHeights.RibPlace(ribs[rib].at(r), ribs[rib].slopeAt(r));
+    }
 
-        Curves(List<Double> radii, List<List<Double>> heights) {
-            double[] x = array(radii);
-            ribs = heights.stream().map(rib -> new MonotoneCubic(x, array(rib))).toArray(MonotoneCubic[]::new);
-        }
-
-        private static double[] array(List<Double> numbers) {
-            return numbers.stream().mapToDouble(Double::doubleValue).toArray();
-        }
-
-        @Override
-        public double height(int rib, double radius) {
-            return ribs[rib].at(radius);
-        }
-
-        @Override
-        public double slope(int rib, double radius) {
-            return ribs[rib].slopeAt(radius);
-        }
+    private static double[] array(List<Double> numbers) {
+        return numbers.stream().mapToDouble(Double::doubleValue).toArray();
     }
 
     @Override

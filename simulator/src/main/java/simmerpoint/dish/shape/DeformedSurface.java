@@ -8,7 +8,6 @@ import simmerpoint.dish.MirrorSurface;
 public final class DeformedSurface extends AlteredSurface {
     private final Deformation deformation;
     private final double hub;
-    private final double steepest;
 
     /**
      * Of some panels.
@@ -21,12 +20,12 @@ public final class DeformedSurface extends AlteredSurface {
         super(panels);
         this.deformation = deformation;
         this.hub = hub;
-        steepest = panels.steepestSlope() + deformation.steepest(hub, panels.radius());
     }
 
+    /** A bound, found when it is asked for: few need it. */
     @Override
     public double steepestSlope() {
-        return steepest;
+        return original.steepestSlope() + deformation.steepest(hub, radius());
     }
 
     @Override

@@ -2,11 +2,16 @@ package simmerpoint.dish.shape;
 
 /** How far ribs lie above their plan. */
 public interface RibHeights {
-    /** Height of a rib at a distance from the axis, m; rib k stands between sectors k − 1 and k. */
-    double height(int rib, double radius);
+    /**
+     * A place on a rib.
+     *
+     * @param height above the plan, m
+     * @param slope of that along the rib
+     */
+    record RibPlace(double height, double slope) {}
 
-    /** Its slope there. */
-    double slope(int rib, double radius);
+    /** A place at some distance from the axis, m; rib k stands between sectors k − 1 and k. */
+    RibPlace at(int rib, double radius);
 
     /** Those of so many ribs that follow a deformation of the whole dish. */
     static RibHeights of(Deformation whole, int ribs) {
@@ -16,17 +21,9 @@ public interface RibHeights {
             cos[k] = Math.cos(2 * Math.PI * k / ribs);
             sin[k] = Math.sin(2 * Math.PI * k / ribs);
         }
-        return new RibHeights() {
-            @Override
-            public double height(int rib, double r) {
-                return whole.at(r * cos[rib], r * sin[rib]).height();
-            }
-
-            @Override
-            public double slope(int rib, double r) {
-                Displacement at = whole.at(r * cos[rib], r * sin[rib]);
-                return at.slopeX() * cos[rib] + at.slopeY() * sin[rib];
-            }
+        return (rib, r) -> {
+            Displacement at = whole.at(r * cos[rib], r * sin[rib]);
+            return new RibPlace(at.height(), at.slopeX() * cos[rib] + at.slopeY() * sin[rib]);
         };
     }
 }

@@ -22,7 +22,7 @@ final class RimPull implements Deformation {
 
     @Override
     public void add(double x, double y, Displacement to) {
-        double r = Math.hypot(x, y);
+        double r = Math.sqrt(x * x + y * y);
         if (r == 0) {
             return;
         }

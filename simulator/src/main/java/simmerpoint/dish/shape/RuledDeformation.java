@@ -36,31 +36,25 @@ public final class RuledDeformation implements Deformation {
         double r = along / sectors.cosHalf;
         double t = 0.5 * (across / (along * sectors.tanHalf) + 1);
         int next = (k + 1) % sectors.count;
-        double first = height(k, r);
-        double step = height(next, r) - first;
+        RibHeights.RibPlace first = at(k, r);
+        RibHeights.RibPlace second = at(next, r);
+        double step = second.height() - first.height();
         double slopeAcross = step / (2 * along * sectors.tanHalf);
         double slopeAlong =
-                ((1 - t) * slope(k, r) + t * slope(next, r)) / sectors.cosHalf - slopeAcross * across / along;
-        to.add(first + t * step, slopeAlong * cos - slopeAcross * sin, slopeAlong * sin + slopeAcross * cos);
+                ((1 - t) * first.slope() + t * second.slope()) / sectors.cosHalf - slopeAcross * across / along;
+        to.add(first.height() + t * step, slopeAlong * cos - slopeAcross * sin, slopeAlong * sin + slopeAcross * cos);
     }
 
-    private double height(int rib, double r) {
+    private RibHeights.RibPlace at(int rib, double r) {
         if (layout.curved()) {
-            return ribs.height(rib, r);
-        }
-        int k = part(r);
-        double from = layout.borders()[k];
-        return ribs.height(rib, from) + slope(rib, r) * (r - from);
-    }
-
-    private double slope(int rib, double r) {
-        if (layout.curved()) {
-            return ribs.slope(rib, r);
+            return ribs.at(rib, r);
         }
         int k = part(r);
         double from = layout.borders()[k];
         double to = layout.borders()[k + 1];
-        return (ribs.height(rib, to) - ribs.height(rib, from)) / (to - from);
+        double height = ribs.at(rib, from).height();
+        double slope = (ribs.at(rib, to).height() - height) / (to - from);
+        return new RibHeights.RibPlace(height + slope * (r - from), slope);
     }
 
     /** Which straight part a distance from the axis belongs to. */
@@ -81,7 +75,10 @@ public final class RuledDeformation implements Deformation {
         double most = 0;
         for (int probe = 0; probe < PROBES; probe++) {
             double r = radius(probe);
-            most = Math.max(most, Math.abs(slope((rib + 1) % sectors.count, r) - slope(rib, r)));
+            most = Math.max(
+                    most,
+                    Math.abs(at((rib + 1) % sectors.count, r).slope()
+                            - at(rib, r).slope()));
         }
         return most;
     }
