@@ -7,6 +7,7 @@ import simmerpoint.dish.MirrorPoints;
 import simmerpoint.dish.MirrorSurface;
 import simmerpoint.dish.Parabola;
 import simmerpoint.dish.shape.Sectors;
+import simmerpoint.geometry.Point;
 import simmerpoint.geometry.Vec;
 
 /**
@@ -69,6 +70,11 @@ final class FlatRingSurface implements MirrorSurface {
     @Override
     public double outlineArea() {
         return sectors.polygonArea(plan.radiusMetres());
+    }
+
+    @Override
+    public List<Point> outlineCorners() {
+        return sectors.corners(plan.radiusMetres());
     }
 
     @Override

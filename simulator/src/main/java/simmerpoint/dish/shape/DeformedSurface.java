@@ -37,7 +37,6 @@ public final class DeformedSurface extends AlteredSurface {
     public void fill(double[] u, double[] v, int n, MirrorPoints out) {
         original.fill(u, v, n, out);
         Displacement off = new Displacement();
-        double planArea = outlineArea();
         for (int i = 0; i < n; i++) {
             if (out.panel[i] < 0 && Math.hypot(out.x[i], out.y[i]) < hub) {
                 continue;
@@ -50,8 +49,8 @@ public final class DeformedSurface extends AlteredSurface {
             out.z[i] += off.height();
             out.nx[i] = -slopeX * nz;
             out.ny[i] = -slopeY * nz;
+            out.area[i] *= out.nz[i] / nz;
             out.nz[i] = nz;
-            out.area[i] = planArea / nz;
         }
     }
 }

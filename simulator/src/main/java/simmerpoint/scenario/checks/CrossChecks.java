@@ -41,6 +41,7 @@ final class CrossChecks {
         checks.gap();
         checks.measuredShape();
         checks.mask();
+        RimValues.check(values, checks.kind, problems);
         checks.panels();
         checks.pan();
         checks.sun(elevation);
