@@ -137,35 +137,13 @@ final class HourStudy {
     }
 
     private HourLight light(double beam, TraceResult traced) {
-        HeatResult heat = traced.heat().orElseThrow();
-        AbsorbedLight absorbed = heat.absorbed();
         return new HourLight(
                 traced.ledger(),
-                absorbed,
-                heat.cookingPower(),
-                heat.level(),
-                heat.spareWatts(HeatLevel.SIMMER),
-                boil(absorbed),
+                new HourHeat(traced.heat().orElseThrow(), cooking),
                 traced.spot().peakFlux(),
                 MaximumFlux.of(traced),
-                begins(heat),
                 limits(traced.ledger(), beam),
                 Optional.empty());
-    }
-
-    private static Map<HeatLevel, Double> begins(HeatResult heat) {
-        Map<HeatLevel, Double> begins = new EnumMap<>(HeatLevel.class);
-        for (HeatLevel level : HeatLevel.values()) {
-            begins.put(level, heat.beginsWithPowerLikely(level));
-        }
-        return begins;
-    }
-
-    private BoilingOutcome boil(AbsorbedLight absorbed) {
-        OptionalDouble seconds = cooking.likelyBoilSeconds(absorbed);
-        return seconds.isPresent()
-                ? new BoilingOutcome.Boils(LikelyRange.exact(seconds.getAsDouble()))
-                : new BoilingOutcome.Never(LikelyRange.exact(cooking.settlingCelsius(absorbed, LossFactors.LIKELY)));
     }
 
     private static List<LightLimit> limits(Ledger ledger, double beam) {
