@@ -54,7 +54,8 @@ public final class AimStudy {
      */
     public static AimResult run(
             CheckedScenario read, AimPlan plan, TraceOptions asked, boolean maps, Progress progress) {
-        AimTimes times = times(read.scenario(), plan, asked, new PartialProgress(progress, 0, maps ? TIMED : TIMED_ALONE));
+        AimTimes times =
+                times(read.scenario(), plan, asked, new PartialProgress(progress, 0, maps ? TIMED : TIMED_ALONE));
         PartialProgress rest = new PartialProgress(progress, maps ? TIMED : TIMED_ALONE, 1);
         return (maps ? drawn(times, rest) : curved(times, rest))
                 .withLikely(LikelyStudy.run(

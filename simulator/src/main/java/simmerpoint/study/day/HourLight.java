@@ -41,7 +41,8 @@ public record HourLight(
 
     /** Cooking power, W: likely, or that of the figures as given without a range. */
     public LikelyRange power() {
-        return likely.map(LikelyMoment::power).orElse(LikelyRange.exact(asGiven.power().value()));
+        return likely.map(LikelyMoment::power)
+                .orElse(LikelyRange.exact(asGiven.power().value()));
     }
 
     /** When the water boils: likely, or as given. */
@@ -59,7 +60,8 @@ public record HourLight(
 
     /** Watts beyond what a simmer takes, below 0 it does not simmer: likely, or as given. */
     public LikelyRange simmerSpareWatts() {
-        return likely.map(LikelyMoment::simmerSpareWatts).orElseGet(() -> LikelyRange.exact(asGiven.simmerSpareWatts()));
+        return likely.map(LikelyMoment::simmerSpareWatts)
+                .orElseGet(() -> LikelyRange.exact(asGiven.simmerSpareWatts()));
     }
 
     /** The flux that cautions go by, W/m²: of the hottest spot two standard errors more than is likely. */

@@ -3,25 +3,17 @@ package simmerpoint.study.day;
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.EnumMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.function.IntFunction;
-import simmerpoint.heat.AbsorbedLight;
-import simmerpoint.heat.BoilingOutcome;
-import simmerpoint.heat.HeatLevel;
 import simmerpoint.heat.balance.CookingModel;
 import simmerpoint.heat.balance.StandardCookingPower;
-import simmerpoint.heat.losses.LossFactors;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.scenario.SiteConditions;
 import simmerpoint.setup.FocusTravel;
 import simmerpoint.setup.StandGeometry;
 import simmerpoint.study.aim.AimAgain;
 import simmerpoint.study.aim.AimTolerance;
-import simmerpoint.study.trace.HeatResult;
 import simmerpoint.study.trace.ImpossibleSetupException;
 import simmerpoint.study.trace.MaximumFlux;
 import simmerpoint.study.trace.Progress;
@@ -34,7 +26,6 @@ import simmerpoint.sun.SunMoment;
 import simmerpoint.sun.SunMotion;
 import simmerpoint.sun.Sunlight;
 import simmerpoint.target.Ledger;
-import simmerpoint.uncertainty.LikelyRange;
 
 /** One cooker at any instant: traced anew at the sun's elevation then, with the same samples every time. */
 final class HourStudy {
@@ -122,8 +113,7 @@ final class HourStudy {
     }
 
     /** How often to aim then, and how far the focus walks in between. */
-    private static Optional<FocusTravel> walk(
-            SunMoment moment, Scenario then, TraceOptions with, Progress progress) {
+    private static Optional<FocusTravel> walk(SunMoment moment, Scenario then, TraceOptions with, Progress progress) {
         SunMotion motion = SunMotion.at(moment);
         return AimAgain.at(moment, then, AimTolerance.USUAL_LOSS, with, progress)
                 .minutes()
