@@ -1,6 +1,7 @@
 package simmerpoint.answer.panels;
 
 import java.util.List;
+import java.util.stream.Stream;
 import simmerpoint.answer.Answer;
 import simmerpoint.answer.Columns;
 import simmerpoint.answer.Item;
@@ -48,9 +49,15 @@ public final class PanelsAnswer {
     /** All of it. */
     public static Answer of(PanelsResult result, UnitSystem system) {
         PanelsAnswer answer = new PanelsAnswer(result, system);
+        boolean single = result.panels().size() < 2;
         return new Answer(
                 OneLine.of(result.scenario().title()),
-                List.of(answer.turning(MOST).build(), answer.byHand(), answer.care(), answer.sure()));
+                Stream.of(
+                                Stream.of(answer.turning(MOST).build()),
+                                Stream.of(answer.byHand()).filter(section -> !single),
+                Stream.of(answer.care(), answer.sure()))
+                        .flatMap(part -> part)
+                        .toList());
     }
 
     /** Its first sentence, for a picture too. */
@@ -103,7 +110,7 @@ public final class PanelsAnswer {
 
     /** Which panels are crooked is known of no plan. */
     private String luck() {
-        return result.scenario().built().mirror().panelTiltRadians() > 0
+        return result.scenario().built().mirrors().stream().anyMatch(mirror -> mirror.panelTiltRadians() > 0)
                 ? " Which panels lean is drawn by chance: on your dish it will be others."
                 : " No panel leans by chance here: the dish\u2019s shape calls for this.";
     }

@@ -7,7 +7,9 @@ import org.apache.commons.math3.analysis.integration.IterativeLegendreGaussInteg
 import simmerpoint.dish.DishPlan;
 import simmerpoint.dish.MirrorPoints;
 import simmerpoint.dish.MirrorSurface;
+import simmerpoint.dish.PanelOutline;
 import simmerpoint.dish.Parabola;
+import simmerpoint.dish.shape.Sectors;
 import simmerpoint.geometry.Point;
 import simmerpoint.geometry.Polygon;
 import simmerpoint.geometry.Vec;
@@ -49,6 +51,11 @@ final class BentStripSurface implements MirrorSurface {
     }
 
     @Override
+    public List<Point> outlineCorners() {
+        return sectors.corners(plan.radiusMetres());
+    }
+
+    @Override
     public double apertureArea() {
         if (plan.gapMetres() == 0) {
             return outlineArea() - sectors.polygonArea(plan.hubMetres() / 2);
@@ -79,7 +86,7 @@ final class BentStripSurface implements MirrorSurface {
 
     @Override
     public double heightAt(double x, double y) {
-        int k = Math.floorMod((int) Math.floor(Math.atan2(y, x) / (2 * sectors.halfAngle)), sectors.count);
+        int k = sectors.at(x, y);
         double along = x * sectors.cos[k] + y * sectors.sin[k];
         return along * along / (4 * stripFocus);
     }
@@ -153,6 +160,17 @@ final class BentStripSurface implements MirrorSurface {
         }
         right.addAll(left);
         return Optional.of(new Polygon(right));
+    }
+
+    /** A part of a strip laid flat in the same way. */
+    Polygon unrolled(PanelOutline outline) {
+        Parabola middle = new Parabola(stripFocus);
+        int k = outline.panel();
+        return new Polygon(outline.edge().stream()
+                .map(p -> new Point(
+                        p.x() * sectors.sin[k] - p.y() * sectors.cos[k],
+                        middle.arcLength(p.x() * sectors.cos[k] + p.y() * sectors.sin[k])))
+                .toList());
     }
 
     /** Where the mirror begins: at the hub, or where the gaps on both sides meet. */

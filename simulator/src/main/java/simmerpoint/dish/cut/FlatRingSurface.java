@@ -6,6 +6,8 @@ import simmerpoint.dish.DishPlan;
 import simmerpoint.dish.MirrorPoints;
 import simmerpoint.dish.MirrorSurface;
 import simmerpoint.dish.Parabola;
+import simmerpoint.dish.shape.Sectors;
+import simmerpoint.geometry.Point;
 import simmerpoint.geometry.Vec;
 
 /**
@@ -71,6 +73,11 @@ final class FlatRingSurface implements MirrorSurface {
     }
 
     @Override
+    public List<Point> outlineCorners() {
+        return sectors.corners(plan.radiusMetres());
+    }
+
+    @Override
     public double apertureArea() {
         double sum = 0;
         for (int j = 0; j < borders.rings(); j++) {
@@ -103,8 +110,7 @@ final class FlatRingSurface implements MirrorSurface {
 
     @Override
     public double heightAt(double x, double y) {
-        double turn = Math.atan2(y, x) / (2 * sectors.halfAngle);
-        int k = Math.floorMod((int) Math.floor(turn), sectors.count);
+        int k = sectors.at(x, y);
         double along = x * sectors.cos[k] + y * sectors.sin[k];
         double radii = Math.min(1, along / (sectors.cosHalf * plan.radiusMetres()));
         int j = borders.ringAt(radii * radii);

@@ -1,6 +1,7 @@
 package simmerpoint.study.light;
 
 import java.util.Arrays;
+import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import simmerpoint.dish.Cut;
@@ -9,6 +10,7 @@ import simmerpoint.dish.DishPlan;
 import simmerpoint.dish.built.BuiltDish;
 import simmerpoint.dish.built.Mask;
 import simmerpoint.dish.mirror.Mirror;
+import simmerpoint.dish.shape.ShapeErrors;
 import simmerpoint.geometry.Vec;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.setup.Aim;
@@ -28,6 +30,7 @@ public final class LightKey {
 
     private final Cut cut;
     private final Mask mask;
+    private final ShapeErrors shape;
 
     /**
      * The dish with the slits that workmanship leaves, the errors of its mirror, the sun (its direction in the dish frame to 1e-12, its
@@ -39,6 +42,7 @@ public final class LightKey {
     private LightKey(BuiltDish built, double[]... numbers) {
         cut = built.layout().cut();
         mask = built.mask();
+        shape = built.shape();
         this.numbers = joined(numbers);
     }
 
@@ -62,7 +66,8 @@ public final class LightKey {
         return other instanceof LightKey key
                 && Arrays.equals(numbers, key.numbers)
                 && Objects.equals(cut, key.cut)
-                && Objects.equals(mask, key.mask);
+                && Objects.equals(mask, key.mask)
+                && Objects.equals(shape, key.shape);
     }
 
     @Override
@@ -91,19 +96,30 @@ public final class LightKey {
         Aim aim = scenario.aim();
         return new LightKey(
                 built,
-                dish(built.layout()),
-                errors(built.mirror()),
+                dish(built),
+                errors(built.mirrors()),
                 sun(scenario, scenario.setup()),
                 new double[] {aim.jitterRadians()},
                 aim.jitterRadians() > 0 ? numbers(pivot(aim, carried)) : NONE,
                 stood.map(Setup::numbers).orElse(NONE));
     }
 
-    private static double[] dish(DishPlan dish) {
-        return new double[] {dish.diameterMetres(), dish.focalLengthMetres(), dish.hubMetres(), dish.gapMetres()};
+    private static double[] dish(BuiltDish built) {
+        DishPlan dish = built.layout();
+        return new double[] {
+            dish.diameterMetres(),
+            dish.focalLengthMetres(),
+            dish.hubMetres(),
+            dish.gapMetres(),
+            built.weighedElevation()
+        };
     }
 
     /** Without the shares of light. */
+    private static double[] errors(List<Mirror> mirrors) {
+        return joined(mirrors.stream().map(LightKey::errors).toArray(double[][]::new));
+    }
+
     private static double[] errors(Mirror mirror) {
         return new double[] {
             mirror.slopeErrorRadians(),

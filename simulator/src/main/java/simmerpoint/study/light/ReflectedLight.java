@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.concurrent.CancellationException;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import simmerpoint.dish.built.MirrorShares;
 import simmerpoint.geometry.Pose;
 import simmerpoint.geometry.Vec;
 import simmerpoint.scenario.Scenario;
@@ -28,6 +29,7 @@ public final class ReflectedLight {
     private final int bits;
     private final TargetShade shade;
     private final ErrorSampler sampler;
+    private final MirrorShares shares;
     private final double perRay;
 
     /**
@@ -46,7 +48,8 @@ public final class ReflectedLight {
         bits = ReplicateCaster.bitsFor(options.rays());
         shade = new TargetShade(scenario.target());
         sampler = new ErrorSampler(ReplicateCaster.batchSize(bits));
-        perRay = scenario.built().mirror().reflectedShare() / ReplicateCaster.REPLICATES * Math.pow(2, -bits);
+        shares = scenario.built().shares();
+        perRay = Math.pow(2, -bits) / ReplicateCaster.REPLICATES;
     }
 
     /** Of what. */
@@ -89,7 +92,7 @@ public final class ReflectedLight {
                 rays.add(new ReflectedRay(
                         inTarget.toParent(new Vec(light.px[i], light.py[i], light.pz[i])),
                         inTarget.rotation().apply(direction.times(1 / direction.length())),
-                        light.watts[i] * perRay,
+                        light.watts[i] * perRay * shares.reflected(light.zones.of(light.panel[i])),
                         light.panel[i]));
             }
         }
