@@ -55,7 +55,7 @@ public final class PanelsAnswer {
                 Stream.of(
                                 Stream.of(answer.turning(MOST).build()),
                                 Stream.of(answer.byHand()).filter(section -> !single),
-                Stream.of(answer.care(), answer.sure()))
+                                Stream.of(answer.care(), answer.sure()))
                         .flatMap(part -> part)
                         .toList());
     }

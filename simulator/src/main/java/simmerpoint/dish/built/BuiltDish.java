@@ -21,8 +21,7 @@ public final class BuiltDish {
         this(layout, mirror, ShapeErrors.NONE, 0, Mask.NONE, new double[0]);
     }
 
-    private BuiltDish(
-            DishPlan layout, Mirror mirror, ShapeErrors shape, double elevation, Mask mask, double[] turns) {
+    private BuiltDish(DishPlan layout, Mirror mirror, ShapeErrors shape, double elevation, Mask mask, double[] turns) {
         this.layout = layout;
         this.mirror = mirror;
         this.shape = shape;
