@@ -111,14 +111,15 @@ public record StandGeometry(
         double f = dish.focalLengthMetres();
         double up = Math.sin(elevation);
         double level = Math.cos(elevation);
-        double r = Math.min(dish.radiusMetres(), 2 * f * level / up);
+        double r = Math.min(dish.lowerEdgeMetres(), 2 * f * level / up);
         return -r * level + r * r / (4 * f) * up;
     }
 
     private static double legLean(DishPlan dish, double elevation, double behind, double height) {
+        double edge = dish.lowerEdgeMetres();
         for (int k = 0; k <= LEAN_STEPS; k++) {
             double lean = MOST_LEAN * k / LEAN_STEPS;
-            if (inBeam(dish, elevation, behind, height, lean)) {
+            if (inBeam(dish.focalLengthMetres(), edge, elevation, behind, height, lean)) {
                 return lean;
             }
         }
@@ -126,8 +127,7 @@ public record StandGeometry(
     }
 
     /** Whether any point of the leg is on the sun's side of the mirror and within the light that falls on it. */
-    private static boolean inBeam(DishPlan dish, double elevation, double behind, double height, double lean) {
-        double f = dish.focalLengthMetres();
+    private static boolean inBeam(double f, double edge, double elevation, double behind, double height, double lean) {
         double length = height / Math.cos(lean);
         double sine = Math.sin(lean - elevation);
         double cosine = Math.cos(lean - elevation);
@@ -135,7 +135,7 @@ public record StandGeometry(
             double t = length * k / LEG_STEPS;
             double along = t * sine - behind;
             double off = t * cosine;
-            if (off < dish.radiusMetres() && along > off * off / (4 * f)) {
+            if (off < edge && along > off * off / (4 * f)) {
                 return true;
             }
         }

@@ -3,6 +3,7 @@ package simmerpoint.target;
 import java.util.Arrays;
 import java.util.Optional;
 import simmerpoint.dish.MirrorPoints;
+import simmerpoint.dish.built.MirrorShares;
 import simmerpoint.geometry.Vec;
 import simmerpoint.pan.Pan;
 import simmerpoint.pan.Support;
@@ -36,10 +37,12 @@ public final class LightCatcher {
     private final Blocking.Test blockingTest;
     private final boolean blockingPossible;
     private final boolean errorFree;
+    private final MirrorShares shares;
     private final double reflectedShare;
     private final Shadow shadow;
     private final Support.Cover support;
     private final Optional<PanelTally> panels;
+    private final boolean caughtByRay;
     private final float[] caughtWatts;
 
     /**
@@ -48,7 +51,7 @@ public final class LightCatcher {
      * @param target the pan or disc
      * @param sunInTarget direction to the sun's centre, target frame
      * @param largestSunAngle largest angle of sunlight from that direction, rad
-     * @param reflectedShare share of unshaded light that leaves the mirrors as a beam
+     * @param shares of unshaded light that leave the mirrors
      * @param caster where the light comes from
      * @param batch rays per batch
      * @param tally receives the counts
@@ -58,15 +61,17 @@ public final class LightCatcher {
             Target target,
             Vec sunInTarget,
             double largestSunAngle,
-            double reflectedShare,
+            MirrorShares shares,
             LightCaster caster,
             int batch,
             Tally tally,
             Optional<PanelTally> panels) {
         this.tally = tally;
         this.panels = panels;
-        caughtWatts = new float[batch];
-        this.reflectedShare = reflectedShare;
+        caughtByRay = panels.isPresent() || tally.zones.isKept();
+        caughtWatts = new float[caughtByRay ? batch : 0];
+        this.shares = shares;
+        reflectedShare = shares.common();
         body = Cylinder.of(target);
         intersections = new RayIntersections(target, body, tally, batch);
         shadow = new Shadow(target, sunInTarget, largestSunAngle);
@@ -88,6 +93,9 @@ public final class LightCatcher {
     public void catchLight(LightBatch light) {
         countMirrors(light);
         removeShaded(light);
+        if (tally.zones.isKept()) {
+            tally.zones.reflect(light, shares, unshadedWatts);
+        }
         if (errorFree) {
             System.arraycopy(unshadedWatts, 0, watts, 0, light.capacity);
         } else {
@@ -98,10 +106,11 @@ public final class LightCatcher {
         }
         catchHeavier(light);
         tally.rays += light.capacity;
-        panels.ifPresent(sums -> {
-            sums.add(light, unshadedWatts, caughtWatts, reflectedShare);
+        if (caughtByRay) {
+            panels.ifPresent(sums -> sums.add(light, unshadedWatts, caughtWatts, reflectedShare));
+            tally.zones.addCaught(light, caughtWatts);
             Arrays.fill(caughtWatts, 0);
-        });
+        }
     }
 
     private void weigh(float[] weight, int n) {
@@ -117,7 +126,7 @@ public final class LightCatcher {
             removeBlocked(light, heavier, n, false);
         }
         intersections.add(rays(light, heavier), watts, reflectedShare, n);
-        if (panels.isPresent()) {
+        if (caughtByRay) {
             for (int i = 0; i < n; i++) {
                 caughtWatts[i] += watts[i];
             }
@@ -135,7 +144,7 @@ public final class LightCatcher {
             removeBlocked(light, lighter, n, true);
         }
         intersections.add(rays(listed, lighter), watts, reflectedShare, n);
-        if (panels.isPresent()) {
+        if (caughtByRay) {
             for (int k = 0; k < n; k++) {
                 caughtWatts[strata.lighter[k]] += watts[k];
             }

@@ -1,6 +1,7 @@
 package simmerpoint.target;
 
 import java.util.Optional;
+import simmerpoint.dish.built.MirrorShares;
 import simmerpoint.geometry.Pose;
 import simmerpoint.geometry.Vec;
 import simmerpoint.pan.Pan;
@@ -19,6 +20,7 @@ public final class StoredRayCatcher {
 
     private final Tally tally;
     private final Cylinder body;
+    private final MirrorShares shares;
     private final double reflectedShare;
     private final Shadow shadow;
     private final Support.Cover support;
@@ -37,7 +39,7 @@ public final class StoredRayCatcher {
      * @param target the pan or disc
      * @param sunInTarget direction to the sun's centre, target frame
      * @param largestSunAngle largest angle of sunlight from that direction, rad
-     * @param reflectedShare share of unshaded light that leaves the mirrors as a beam
+     * @param shares of unshaded light that leave the mirrors
      * @param tally receives the counts
      * @param panels receives them panel by panel, if wanted
      */
@@ -45,12 +47,13 @@ public final class StoredRayCatcher {
             Target target,
             Vec sunInTarget,
             double largestSunAngle,
-            double reflectedShare,
+            MirrorShares shares,
             Tally tally,
             Optional<PanelTally> panels) {
         this.tally = tally;
         this.panels = panels;
-        this.reflectedShare = reflectedShare;
+        this.shares = shares;
+        reflectedShare = shares.common();
         body = Cylinder.of(target);
         intersections = new RayIntersections(target, body, tally, MAX_BATCH);
         shadow = new Shadow(target, sunInTarget, largestSunAngle);
@@ -73,6 +76,9 @@ public final class StoredRayCatcher {
     public void add(ReflectedRays rays, Pose pose) {
         transformed.transform(rays, pose);
         countMirrors(rays);
+        if (tally.zones.isKept()) {
+            tally.zones.reflect(rays, shares, unshadedWatts);
+        }
         panels.ifPresent(sums -> sums.addMirrors(rays, unshadedWatts, reflectedShare));
         intersections.add(
                 new RayIntersections.Rays(
@@ -81,6 +87,9 @@ public final class StoredRayCatcher {
                 reflectedShare,
                 rays.count());
         panels.ifPresent(sums -> sums.addCaught(rays, unshadedWatts, reflectedShare));
+        if (tally.zones.isKept()) {
+            tally.zones.addCaught(rays, unshadedWatts);
+        }
     }
 
     private void countMirrors(ReflectedRays rays) {

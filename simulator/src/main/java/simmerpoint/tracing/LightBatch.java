@@ -1,5 +1,6 @@
 package simmerpoint.tracing;
 
+import simmerpoint.dish.PanelZones;
 import simmerpoint.geometry.Pose;
 import simmerpoint.geometry.Vec;
 
@@ -50,6 +51,8 @@ public final class LightBatch {
     public final float[] choice;
     /** Panel; below 0 in the hub and in gaps, see {@link simmerpoint.dish.MirrorPoints#panel}. */
     public final int[] panel;
+    /** Which zone of the dish each panel belongs to. */
+    public final PanelZones zones;
 
     /** How the dish was turned for each ray by its shaking; null if it stands still, and in another frame's batch. */
     final DishJitter.Turns turns;
@@ -69,12 +72,13 @@ public final class LightBatch {
 
     /** An empty batch of {@code n} rays from a dish that stands still. */
     public LightBatch(int n) {
-        this(n, null);
+        this(n, null, PanelZones.ONE);
     }
 
     /** An empty batch of {@code n} rays. */
-    LightBatch(int n, DishJitter.Turns turns) {
+    LightBatch(int n, DishJitter.Turns turns, PanelZones zones) {
         this.turns = turns;
+        this.zones = zones;
         capacity = n;
         px = new float[n];
         py = new float[n];
@@ -96,6 +100,7 @@ public final class LightBatch {
     /** A batch for the same rays in another frame: shares the arrays that do not depend on the frame. */
     private LightBatch(LightBatch same) {
         turns = null;
+        zones = same.zones;
         capacity = same.capacity;
         px = new float[capacity];
         py = new float[capacity];

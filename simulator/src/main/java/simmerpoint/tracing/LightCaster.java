@@ -1,6 +1,5 @@
 package simmerpoint.tracing;
 
-import java.util.Arrays;
 import simmerpoint.dish.MirrorPoints;
 import simmerpoint.dish.MirrorSurface;
 import simmerpoint.dish.built.BuiltDish;
@@ -38,7 +37,7 @@ public final class LightCaster {
 
     private final MirrorSurface surface;
     private final PanelTilts tilts;
-    private final MirrorErrorModel errors;
+    private final MirrorErrors errors;
     private final DishJitter jitter;
     private final SunAngleTable sunTable;
     private final Blocking blocking;
@@ -58,8 +57,8 @@ public final class LightCaster {
      */
     public LightCaster(BuiltDish dish, long seed, Sunlight sunlight, Setup setup, Aim aim) {
         surface = dish.surface(setup.sunInDish());
-        tilts = dish.panelTilts(surface.panels(), seed);
-        errors = MirrorErrorModel.of(dish.mirror());
+        tilts = dish.panelTilts(surface, seed);
+        errors = MirrorErrors.of(dish.mirrors());
         jitter = new DishJitter(aim, setup);
         sunTable = SunAngleTable.of(sunlight.shape());
         beam = sunlight.beamWattsPerSquareMetre();
@@ -82,11 +81,7 @@ public final class LightCaster {
     }
 
     private int jitterCoordinate() {
-        return sharpOrWide() ? 7 : 6;
-    }
-
-    private boolean sharpOrWide() {
-        return errors.wideShare() > 0 && errors.wideShare() < 1;
+        return errors.sharpOrWide() ? 7 : 6;
     }
 
     /** Whether the mirrors have no random error. */
@@ -110,7 +105,7 @@ public final class LightCaster {
         private final float[] c;
         private final float[] cos;
         private final float[] sin;
-        private final float[] wide;
+        private final float[] spread;
         private final MirrorPoints mirror;
         private final DishJitter.Turns turns;
         private final LightBatch light;
@@ -132,10 +127,10 @@ public final class LightCaster {
             c = new float[n];
             cos = new float[n];
             sin = new float[n];
-            wide = new float[n];
+            spread = new float[n];
             mirror = new MirrorPoints(n);
             turns = jitter.new Turns(jitter.none() ? 0 : n);
-            light = new LightBatch(n, jitter.none() ? null : turns);
+            light = new LightBatch(n, jitter.none() ? null : turns, surface.zones());
         }
 
         /** Number of batches in the block. */
@@ -232,21 +227,15 @@ public final class LightCaster {
                 sin[i] = -sin[i];
             }
             tangents(light.tilts[1], sin, cos);
-            if (errors.spreads()) {
+            if (errors.spread()) {
                 stretchBySpread(k);
-            } else {
-                float slope = (float) Math.sqrt(errors.slopeVariance());
-                for (LightBatch.Tilts line : light.tilts) {
-                    scale(line.x(), slope);
-                    scale(line.y(), slope);
-                    scale(line.z(), slope);
-                }
+                return;
             }
-        }
-
-        private void scale(float[] x, float by) {
-            for (int i = 0; i < n; i++) {
-                x[i] *= by;
+            errors.slopeErrors(light.panel, light.zones, n, a);
+            for (LightBatch.Tilts line : light.tilts) {
+                ArrayKernels.product(line.x(), n, a, line.x());
+                ArrayKernels.product(line.y(), n, a, line.y());
+                ArrayKernels.product(line.z(), n, a, line.z());
             }
         }
 
@@ -281,15 +270,18 @@ public final class LightCaster {
          * second term is q/(cos²i·(v + w))·(c·g)c, also where there is no plane of incidence (derived here).
          */
         private void stretchBySpread(long k) {
-            quarterBeamVariances(k);
-            float slopeVariance = (float) errors.slopeVariance();
+            if (errors.sharpOrWide()) {
+                points.fill(6, k, c);
+            }
+            errors.slopeErrors(light.panel, light.zones, n, b);
+            errors.quarterBeamVariances(light.panel, light.zones, c, n, spread);
             for (int i = 0; i < n; i++) {
-                a[i] = (float) Math.sqrt(slopeVariance + wide[i]);
+                a[i] = (float) Math.sqrt(b[i] * b[i] + spread[i]);
             }
             for (int i = 0; i < n; i++) {
                 float cosine2 = ArrayFunctions.larger(light.cosine[i] * light.cosine[i], LEAST_COSINE2);
-                float across = (float) Math.sqrt(slopeVariance + wide[i] / cosine2);
-                wide[i] = wide[i] / (cosine2 * (across + a[i]) + LEAST_ERROR);
+                float across = (float) Math.sqrt(b[i] * b[i] + spread[i] / cosine2);
+                spread[i] = spread[i] / (cosine2 * (across + a[i]) + LEAST_ERROR);
             }
             ArrayKernels.difference(b, n, light.ny, light.sz, light.nz, light.sy);
             ArrayKernels.difference(c, n, light.nz, light.sx, light.nx, light.sz);
@@ -300,7 +292,7 @@ public final class LightCaster {
 
         private void stretch(LightBatch.Tilts line) {
             ArrayKernels.dot(sin, n, b, line.x(), c, line.y(), cos, line.z());
-            ArrayKernels.product(sin, n, wide, sin);
+            ArrayKernels.product(sin, n, spread, sin);
             stretch(line.x(), b);
             stretch(line.y(), c);
             stretch(line.z(), cos);
@@ -309,21 +301,6 @@ public final class LightCaster {
         private void stretch(float[] tilt, float[] across) {
             for (int i = 0; i < n; i++) {
                 tilt[i] = a[i] * tilt[i] + sin[i] * across[i];
-            }
-        }
-
-        /** A quarter of each ray's beam spread² into {@link #wide}. */
-        private void quarterBeamVariances(long k) {
-            float sharpVariance = (float) (0.25 * errors.sharpVariance());
-            float wideVariance = (float) (0.25 * errors.wideVariance());
-            if (!sharpOrWide()) {
-                Arrays.fill(wide, 0, n, errors.wideShare() == 1 ? wideVariance : sharpVariance);
-                return;
-            }
-            points.fill(6, k, b);
-            float share = (float) errors.wideShare();
-            for (int i = 0; i < n; i++) {
-                wide[i] = sharpVariance + (wideVariance - sharpVariance) * ArrayFunctions.above0(share - b[i]);
             }
         }
     }

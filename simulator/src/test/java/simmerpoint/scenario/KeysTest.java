@@ -45,6 +45,7 @@ class KeysTest {
                         "dish.surface.tile",
                         "dish.surface.file",
                         "dish.surface.unit",
+                        "dish.rim.sides",
                         "dish.covered.width",
                         "as-built.ribs",
                         "sun.shape.file",

@@ -33,7 +33,10 @@ final class LightPaths {
     List<RayPath> paths() {
         List<RayPath> paths = new ArrayList<>();
         for (double share : PLACES) {
-            double x = share * scenario.dish().radiusMetres();
+            double x = share
+                    * (share < 0
+                            ? scenario.dish().lowerEdgeMetres()
+                            : scenario.dish().upperEdgeMetres());
             Vec place = setup.dish().toParent(new Vec(x, 0, x * x / (4 * focal)));
             Vec leaning = new Vec(-x / (2 * focal), 0, 1);
             Vec normal = setup.dish().rotation().apply(leaning.times(1 / leaning.length()));

@@ -81,8 +81,10 @@ public final class SideScenes {
     private static List<Place> profile(Scenario scenario, Setup setup, YardPlace yard) {
         List<Place> points = new ArrayList<>();
         double f = scenario.dish().focalLengthMetres();
+        double upper = scenario.dish().upperEdgeMetres();
+        double lower = scenario.dish().lowerEdgeMetres();
         for (int k = -PROFILE; k <= PROFILE; k++) {
-            double r = scenario.dish().radiusMetres() * k / PROFILE;
+            double r = (k < 0 ? lower : upper) * k / PROFILE;
             points.add(yard.of(setup.dish().toParent(new Vec(r, 0, r * r / (4 * f)))));
         }
         return points;

@@ -39,6 +39,7 @@ final class CrossChecks {
         checks.cut();
         checks.gap();
         checks.mask();
+        RimValues.check(values, checks.kind, problems);
         checks.panels();
         checks.pan();
         checks.sun(elevation);

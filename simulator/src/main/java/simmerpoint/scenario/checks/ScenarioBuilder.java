@@ -40,7 +40,7 @@ final class ScenarioBuilder {
     }
 
     Scenario build() throws ScenarioException {
-        Cut cut = SurfaceValues.kind(v).maker().apply(new SurfaceValues(v, problems));
+        Cut whole = SurfaceValues.kind(v).maker().apply(new SurfaceValues(v, problems));
         SunShape shape = sunShape();
         problems.throwIfAny();
         DishPlan planned = new DishPlan(
@@ -48,7 +48,7 @@ final class ScenarioBuilder {
                 v.number("dish.focal-length"),
                 v.number("dish.hub"),
                 v.number("dish.gap"),
-                cut);
+                RimValues.clipped(whole, v));
         DishPlan dish = AsBuiltDish.of(planned, v, problems);
         problems.throwIfAny();
         Sunlight sun = new Sunlight(light.elevationRadians(), light.beamWattsPerSquareMetre(), shape);
