@@ -92,6 +92,7 @@ class KeysTest {
                         "dish",
                         "mirror",
                         "workmanship",
+                        "shape",
                         "as-built",
                         "build",
                         "sun",
