@@ -39,7 +39,7 @@ public record AimResult(
 
     /** The same with maps. */
     AimResult withMaps(List<AimMap> drawn, RunInfo took) {
-        return new AimResult(times, curves, drawn, took, deadOnLikely);
+        return new AimResult(times, curves, drawn, took, deadOnLikely, firstLight);
     }
 
     /** The same with what is likely of a dead-on aim. */
