@@ -60,7 +60,7 @@ public final class LightCaster {
         surface = dish.surface(setup.sunInDish());
         tilts = dish.panelTilts(surface.panels(), seed);
         errors = MirrorErrorModel.of(dish.mirror());
-        jitter = new DishJitter(aim, setup);
+        jitter = new DishJitter(aim, dish.layout().mount(aim.mountMetres()), setup);
         sunTable = SunAngleTable.of(sunlight.shape());
         beam = sunlight.beamWattsPerSquareMetre();
         Pose pose = setup.dishInTarget();

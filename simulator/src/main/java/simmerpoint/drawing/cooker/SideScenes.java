@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import simmerpoint.answer.words.FigureFormat;
 import simmerpoint.answer.words.TargetWords;
+import simmerpoint.dish.Aperture;
 import simmerpoint.dish.CutTrait;
 import simmerpoint.dish.DishPlan;
 import simmerpoint.dish.PanelOutline;
@@ -63,6 +64,7 @@ public final class SideScenes {
                 panels(scenario, setup, yard),
                 profile,
                 yard.of(setup.dish().toParent(Vec.ZERO)),
+                yard.of(setup.dish().toParent(scenario.dish().middle())),
                 yard.of(setup.dish().toParent(new Vec(0, 0, f))),
                 yard.mount(),
                 scenario.heights().tripodHeightMetres() * Math.tan(StandGeometry.USUAL_LEAN),
@@ -80,10 +82,10 @@ public final class SideScenes {
 
     private static List<Place> profile(Scenario scenario, Setup setup, YardPlace yard) {
         List<Place> points = new ArrayList<>();
-        double f = scenario.dish().focalLengthMetres();
+        Aperture rim = scenario.dish().aperture();
         for (int k = -PROFILE; k <= PROFILE; k++) {
-            double r = scenario.dish().radiusMetres() * k / PROFILE;
-            points.add(yard.of(setup.dish().toParent(new Vec(r, 0, r * r / (4 * f)))));
+            double up = rim.x() + rim.radius() * k / PROFILE;
+            points.add(yard.of(setup.dish().toParent(scenario.dish().onParaboloid(up, 0))));
         }
         return points;
     }

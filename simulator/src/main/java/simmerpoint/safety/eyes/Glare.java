@@ -23,6 +23,8 @@ public record Glare(
     public static Glare of(Scenario scenario) {
         double f = scenario.dish().focalLengthMetres();
         double rim = scenario.dish().rimAngle();
+        double highest =
+                scenario.dish().parabola().rimAngle(scenario.dish().aperture().upperEnd());
         double suns = scenario.built().mirror().reflectedShare();
         double cornea = suns * scenario.sun().beamWattsPerSquareMetre() * WATTS_PER_CM2;
         double retina = RetinalMetric.retina(cornea, RetinalMetric.SUN);
@@ -34,6 +36,6 @@ public record Glare(
                 angle,
                 worst * RetinalMetric.SUN / angle,
                 rim,
-                scenario.sun().elevationRadians() - rim);
+                scenario.sun().elevationRadians() - highest);
     }
 }

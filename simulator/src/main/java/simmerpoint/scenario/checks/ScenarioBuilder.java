@@ -3,6 +3,7 @@ package simmerpoint.scenario.checks;
 import java.util.Optional;
 import simmerpoint.dish.Cut;
 import simmerpoint.dish.DishPlan;
+import simmerpoint.dish.OwnSize;
 import simmerpoint.dish.built.BuildErrors;
 import simmerpoint.dish.built.Mask;
 import simmerpoint.dish.built.Workmanship;
@@ -40,15 +41,12 @@ final class ScenarioBuilder {
     }
 
     Scenario build() throws ScenarioException {
-        Cut cut = SurfaceValues.kind(v).maker().apply(new SurfaceValues(v, problems));
+        Cut cut = SurfaceValues.cut(v, problems).orElse(null);
         SunShape shape = sunShape();
         problems.throwIfAny();
+        OwnSize size = DishSize.of(v, cut);
         DishPlan planned = new DishPlan(
-                v.number("dish.diameter"),
-                v.number("dish.focal-length"),
-                v.number("dish.hub"),
-                v.number("dish.gap"),
-                cut);
+                size.diameterMetres(), size.focalLengthMetres(), v.number("dish.hub"), v.number("dish.gap"), cut);
         DishPlan dish = AsBuiltDish.of(planned, v, problems);
         problems.throwIfAny();
         Sunlight sun = new Sunlight(light.elevationRadians(), light.beamWattsPerSquareMetre(), shape);

@@ -1,5 +1,6 @@
 package simmerpoint.scenario.keys;
 
+import static simmerpoint.dish.CutTrait.OWN_SIZE;
 import static simmerpoint.dish.CutTrait.PANELS;
 import static simmerpoint.dish.CutTrait.PARABOLOID;
 import static simmerpoint.dish.CutTrait.RIBS;
@@ -19,10 +20,21 @@ public final class CutKeys {
     /** The key that chooses the cut. */
     public static final String CUT = "dish.surface.cut";
 
-    /** What a cut needs for a key to apply to it, and what to tell whoever gives the key without that. */
-    private record Need(String path, CutTrait trait, Function<CutKind, String> refusal) {}
+    /** Which trait a cut must have, or must not have, for a key to apply to it, and what to tell whoever gives the key all the same. */
+    private record Need(String path, CutTrait trait, boolean wanted, Function<CutKind, String> refusal) {
+        Need(String path, CutTrait trait, Function<CutKind, String> refusal) {
+            this(path, trait, true, refusal);
+        }
+
+        boolean isMetBy(CutKind cut) {
+            return cut.has(trait) == wanted;
+        }
+    }
 
     private static final List<Need> NEEDS = List.of(
+            ofPlannedSize("dish.diameter"),
+            ofPlannedSize("dish.focal-length"),
+            ofPlannedSize("dish.hub"),
             new Need("dish.hub", PARABOLOID, cut -> "the mesh itself says where there is no mirror; leave hub out"),
             new Need(
                     "dish.gap",
@@ -44,12 +56,18 @@ public final class CutKeys {
 
     private CutKeys() {}
 
+    private static Need ofPlannedSize(String path) {
+        String name = path.substring(path.indexOf('.') + 1);
+        return new Need(
+                path, OWN_SIZE, false, cut -> "the measures of an " + cut.word() + " say it; leave " + name + " out");
+    }
+
     private static Need ofRibs(String path) {
         return new Need(path, RIBS, cut -> "a dish cut as " + cut.word() + " has no ribs; leave it out");
     }
 
     private static List<Need> missing(CutKind cut) {
-        return NEEDS.stream().filter(need -> !cut.has(need.trait)).toList();
+        return NEEDS.stream().filter(need -> !need.isMetBy(cut)).toList();
     }
 
     /** Full path of the key of a cut's parameter. */
@@ -62,6 +80,11 @@ public final class CutKeys {
         return Cuts.find(cutWord)
                 .map(cut -> missing(cut).stream().map(Need::path).toList())
                 .orElse(List.of());
+    }
+
+    /** Whether a key says how large a dish is, where its cut does not. */
+    public static boolean isOfPlannedSize(String path) {
+        return NEEDS.stream().anyMatch(need -> need.path.equals(path) && need.trait == OWN_SIZE);
     }
 
     /** Whether a key says something of ribs. */
