@@ -203,7 +203,11 @@ enum BuilderQuestion {
         double unit = units.shortUnitMetres();
         if (scenario.dish().cut() instanceof OffAxisShell shell) {
             double deep = shell.tape().depth() * shell.tape().focalLength() / focal;
-            return Start.of(word, word, "dish.surface.depth", Math.max(1, Math.round(deep / unit)) + " " + units.shortUnit())
+            return Start.of(
+                            word,
+                            word,
+                            "dish.surface.depth",
+                            Math.max(1, Math.round(deep / unit)) + " " + units.shortUnit())
                     .instead(List.of("dish.surface.deepest-at"));
         }
         double grain = units == UnitSystem.INCH ? 1 : 5;
