@@ -1,5 +1,8 @@
 package simmerpoint.dish;
 
+import java.util.List;
+import simmerpoint.geometry.Point;
+
 /** A surface made of another one: whatever is not said otherwise is as there, but for panels that hide each other. */
 public abstract class AlteredSurface implements MirrorSurface {
     /** The other surface. */
@@ -16,6 +19,16 @@ public abstract class AlteredSurface implements MirrorSurface {
     }
 
     @Override
+    public double sampledArea() {
+        return original.sampledArea();
+    }
+
+    @Override
+    public List<Point> outlineCorners() {
+        return original.outlineCorners();
+    }
+
+    @Override
     public double apertureArea() {
         return original.apertureArea();
     }
@@ -23,6 +36,11 @@ public abstract class AlteredSurface implements MirrorSurface {
     @Override
     public int panels() {
         return original.panels();
+    }
+
+    @Override
+    public PanelZones zones() {
+        return original.zones();
     }
 
     @Override

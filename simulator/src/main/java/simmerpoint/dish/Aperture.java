@@ -18,16 +18,6 @@ public record Aperture(double x, double y, double radius) {
         return Math.hypot(atX - x, atY - y) <= radius;
     }
 
-    /** The x of its lower end. */
-    public double lowerEnd() {
-        return x - radius;
-    }
-
-    /** The x of its upper end. */
-    public double upperEnd() {
-        return x + radius;
-    }
-
     /** Largest distance from the axis. */
     public double reach() {
         return Math.hypot(x, y) + radius;

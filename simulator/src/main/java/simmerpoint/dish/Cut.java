@@ -42,7 +42,17 @@ public interface Cut {
      * stretching it. Empty where there is nothing to cut.
      */
     default List<FlatPanel> flatPanels(DishPlan plan) {
-        return outlines(plan).stream().map(FlatPanel::of).toList();
+        return outlines(plan).stream().map(outline -> flatPanel(plan, outline)).toList();
+    }
+
+    /** The flat shape that one of its panels, or a part of one, is cut to. */
+    default FlatPanel flatPanel(DishPlan plan, PanelOutline outline) {
+        return FlatPanel.of(outline);
+    }
+
+    /** Whether a panel that a rim would cut through is left out altogether. */
+    default boolean leavesOutCutPanels() {
+        return false;
     }
 
     /**
@@ -94,6 +104,21 @@ public interface Cut {
         return plan.radiusMetres();
     }
 
+    /** Area within the rim, seen along the axis, m²: of the circle across its corners unless the rim is another. */
+    default double rimArea(DishPlan plan) {
+        return Math.PI * plan.radiusMetres() * plan.radiusMetres();
+    }
+
+    /** How far it reaches from the axis upwards, m; below 0 if all of it lies below the axis. */
+    default double upperEdgeMetres(DishPlan plan) {
+        return aperture(plan).radius() + aperture(plan).x();
+    }
+
+    /** How far it reaches from the axis downwards, m; below 0 if all of it lies above the axis. */
+    default double lowerEdgeMetres(DishPlan plan) {
+        return aperture(plan).radius() - aperture(plan).x();
+    }
+
     /** Actual focal length of its panels, m; infinite or below 0 where they do not concentrate light. */
     default double focalLengthMetres(DishPlan plan) {
         return plan.focalLengthMetres();
@@ -117,6 +142,11 @@ public interface Cut {
     /** The same cut for a builder who takes its focus to be where that of {@code planned} is. */
     default Cut supposedAs(Cut planned) {
         return this;
+    }
+
+    /** The zones it is made of, those that lie on top of others first; empty for a dish of one cut. */
+    default List<Zone> zones() {
+        return List.of();
     }
 
     /** Name of the file that its panels were read from. */

@@ -43,6 +43,21 @@ public record DishPlan(double diameterMetres, double focalLengthMetres, double h
         return diameterMetres / 2;
     }
 
+    /** Area within the rim, seen along the axis, m². */
+    public double rimArea() {
+        return cut.rimArea(this);
+    }
+
+    /** How far it reaches from the axis upwards, m; below 0 if all of it lies below the axis. */
+    public double upperEdgeMetres() {
+        return cut.upperEdgeMetres(this);
+    }
+
+    /** How far it reaches from the axis downwards, m; below 0 if all of it lies above the axis. */
+    public double lowerEdgeMetres() {
+        return cut.lowerEdgeMetres(this);
+    }
+
     /** The profile of its ribs. */
     public Parabola parabola() {
         return new Parabola(focalLengthMetres);

@@ -23,7 +23,10 @@ public final class MirrorPoints {
     public final double[] ny;
     /** Unit normal. */
     public final double[] nz;
-    /** Surface area that the place stands for, m², if one batch were the whole sample: divide by the sample's size. */
+    /**
+     * Surface area that the place stands for, m², if one batch were the whole sample: divide by the sample's size. 0 outside the
+     * outline: what alters a surface may scale it and must not set it anew.
+     */
     public final double[] area;
     /** Number of the panel k; in the hub or in a gap ~k, below 0, if panel k would cover the place, else {@link #GAP}; under a mask {@link #COVERED}. */
     public final int[] panel;

@@ -1,6 +1,8 @@
 package simmerpoint.dish;
 
+import java.util.List;
 import java.util.Optional;
+import simmerpoint.geometry.Point;
 import simmerpoint.geometry.TriangleTree;
 
 /**
@@ -11,11 +13,29 @@ public interface MirrorSurface {
     /** Area of the outline projected along the axis, m². */
     double outlineArea();
 
+    /**
+     * Area over which {@link #fill} spreads its places, in plan, m²: that of the outline, unless some lie outside it, which then have an
+     * area of 0.
+     */
+    default double sampledArea() {
+        return outlineArea();
+    }
+
+    /** Corners of the outline in plan, counter-clockwise, if it is a polygon about the axis; empty for a circle. */
+    default List<Point> outlineCorners() {
+        return List.of();
+    }
+
     /** Area of the mirrors alone projected along the axis, m². */
     double apertureArea();
 
     /** Number of panels; a smooth dish is one. */
     int panels();
+
+    /** Which zone each panel belongs to. */
+    default PanelZones zones() {
+        return PanelZones.ONE;
+    }
 
     /** Largest angle between a panel's normal and the axis, rad. */
     double steepestSlope();
@@ -28,7 +48,7 @@ public interface MirrorSurface {
 
     /**
      * Turns pairs of numbers evenly spread over the unit square into places evenly spread over the outline (in plan),
-     * hub and gaps included. The same pair gives nearly the same place whatever the cut, so that cuts can be compared.
+     * hub and gaps included; places outside the outline, if there are any, have an area of 0. The same pair gives nearly the same place whatever the cut, so that cuts can be compared.
      *
      * @param u first numbers, 0 to 1, best ascending: neighbours are then near each other in memory
      * @param v second numbers, 0 to 1

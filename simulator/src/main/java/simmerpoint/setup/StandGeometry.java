@@ -1,6 +1,5 @@
 package simmerpoint.setup;
 
-import simmerpoint.dish.Aperture;
 import simmerpoint.dish.DishPlan;
 import simmerpoint.geometry.Vec;
 
@@ -117,15 +116,24 @@ public record StandGeometry(
         double f = dish.focalLengthMetres();
         double up = Math.sin(elevation);
         double level = Math.cos(elevation);
-        Aperture rim = dish.aperture();
-        double x = Math.min(rim.upperEnd(), Math.max(rim.lowerEnd(), -2 * f * level / up));
+        double x = Math.min(dish.upperEdgeMetres(), Math.max(-dish.lowerEdgeMetres(), -2 * f * level / up));
         return x * level + x * x / (4 * f) * up;
     }
 
+    /** The mirror in the upright plane through the axis: from {@code lower} below that to {@code upper} above it, m. */
+    private record Section(double lower, double upper, double focal) {
+        /** Whether a place x above the axis and z before the vertex is in the light that falls on it. */
+        boolean isBefore(double x, double z) {
+            return x > -lower && x < upper && z > x * x / (4 * focal);
+        }
+    }
+
     private static double legLean(DishPlan dish, double elevation, double behind, double height) {
+        Vec mount = dish.mount(behind);
+        Section edges = new Section(dish.lowerEdgeMetres(), dish.upperEdgeMetres(), dish.focalLengthMetres());
         for (int k = 0; k <= LEAN_STEPS; k++) {
             double lean = MOST_LEAN * k / LEAN_STEPS;
-            if (inBeam(dish, elevation, behind, height, lean)) {
+            if (inBeam(edges, elevation, mount, height, lean)) {
                 return lean;
             }
         }
@@ -133,10 +141,7 @@ public record StandGeometry(
     }
 
     /** Whether any point of the leg is on the sun's side of the mirror and within the light that falls on it. */
-    private static boolean inBeam(DishPlan dish, double elevation, double behind, double height, double lean) {
-        double f = dish.focalLengthMetres();
-        Vec mount = dish.mount(behind);
-        Aperture rim = dish.aperture();
+    private static boolean inBeam(Section edges, double elevation, Vec mount, double height, double lean) {
         double length = height / Math.cos(lean);
         double sine = Math.sin(lean - elevation);
         double cosine = Math.cos(lean - elevation);
@@ -144,7 +149,7 @@ public record StandGeometry(
             double t = length * k / LEG_STEPS;
             double along = mount.z() + t * sine;
             double off = mount.x() - t * cosine;
-            if (off > rim.lowerEnd() && off < rim.upperEnd() && along > off * off / (4 * f)) {
+            if (edges.isBefore(off, along)) {
                 return true;
             }
         }

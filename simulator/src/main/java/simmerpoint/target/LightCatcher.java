@@ -3,6 +3,7 @@ package simmerpoint.target;
 import java.util.Arrays;
 import java.util.Optional;
 import simmerpoint.dish.MirrorPoints;
+import simmerpoint.dish.built.MirrorShares;
 import simmerpoint.geometry.Vec;
 import simmerpoint.pan.Pan;
 import simmerpoint.pan.Support;
@@ -34,10 +35,11 @@ public final class LightCatcher {
     private final Blocking.Test blockingTest;
     private final boolean blockingPossible;
     private final boolean errorFree;
-    private final double reflectedShare;
+    private final MirrorShares shares;
     private final Shadow shadow;
     private final Support.Cover support;
     private final Optional<PanelTally> panels;
+    private final boolean caughtByRay;
     private final double[] caughtWatts;
 
     /**
@@ -46,7 +48,7 @@ public final class LightCatcher {
      * @param target the pan or disc
      * @param sunInTarget direction to the sun's centre, target frame
      * @param largestSunAngle largest angle of sunlight from that direction, rad
-     * @param reflectedShare share of unshaded light that leaves the mirrors as a beam
+     * @param shares of unshaded light that leave the mirrors
      * @param caster where the light comes from
      * @param batch rays per batch
      * @param tally receives the counts
@@ -56,15 +58,16 @@ public final class LightCatcher {
             Target target,
             Vec sunInTarget,
             double largestSunAngle,
-            double reflectedShare,
+            MirrorShares shares,
             LightCaster caster,
             int batch,
             Tally tally,
             Optional<PanelTally> panels) {
         this.tally = tally;
         this.panels = panels;
-        caughtWatts = new double[panels.isPresent() ? batch : 0];
-        this.reflectedShare = reflectedShare;
+        caughtByRay = panels.isPresent() || tally.zones.isKept();
+        caughtWatts = new double[caughtByRay ? batch : 0];
+        this.shares = shares;
         radius = target.radiusMetres();
         double height = target instanceof Pan pan ? pan.heightMetres() : 0;
         isDisc = !(target instanceof Pan);
@@ -95,10 +98,11 @@ public final class LightCatcher {
         outside.compute(light, errorFree);
         count(light, outside);
         tally.rays += light.capacity;
-        panels.ifPresent(sums -> {
-            sums.add(light, reflectedWatts, caughtWatts);
+        if (caughtByRay) {
+            panels.ifPresent(sums -> sums.add(light, reflectedWatts, caughtWatts));
+            tally.zones.addCaught(light, caughtWatts);
             Arrays.fill(caughtWatts, 0);
-        });
+        }
     }
 
     /** Counts the light up to its reflection; fills {@link #reflectedWatts}. */
@@ -108,6 +112,7 @@ public final class LightCatcher {
         double incident = 0;
         double shaded = 0;
         double unshaded = 0;
+        double reflectedShare = shares.common();
         for (int i = 0; i < light.capacity; i++) {
             double watts = light.watts[i];
             reflectedWatts[i] = 0;
@@ -129,6 +134,9 @@ public final class LightCatcher {
         tally.incident += incident;
         tally.shaded += shaded;
         tally.unshaded += unshaded;
+        if (tally.zones.isKept()) {
+            tally.zones.reflect(light, shares, reflectedWatts);
+        }
     }
 
     private boolean mayBeShaded(LightBatch light, int i) {
@@ -213,7 +221,7 @@ public final class LightCatcher {
     }
 
     private void addCaught(int i, double watts) {
-        if (panels.isPresent()) {
+        if (caughtByRay) {
             caughtWatts[i] += watts;
         }
     }

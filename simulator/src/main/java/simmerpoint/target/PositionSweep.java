@@ -1,5 +1,6 @@
 package simmerpoint.target;
 
+import simmerpoint.dish.built.MirrorShares;
 import simmerpoint.geometry.Vec;
 import simmerpoint.pan.Pan;
 import simmerpoint.pan.Support;
@@ -19,7 +20,7 @@ import simmerpoint.tracing.ReflectedDirections;
 public final class PositionSweep {
     private final int count;
     private final Vec step;
-    private final double reflectedShare;
+    private final MirrorShares shares;
     private final double radius2;
     private final double height;
     private final boolean isDisc;
@@ -43,13 +44,13 @@ public final class PositionSweep {
      * @param target the pan or disc
      * @param step from one position to the next, target frame, m
      * @param count number of positions, the first at the target's middle
-     * @param reflectedShare share of unshaded light that leaves the mirrors as a beam
+     * @param shares of unshaded light that leave the mirrors
      * @param batch rays per batch
      */
-    public PositionSweep(Target target, Vec step, int count, double reflectedShare, int batch) {
+    public PositionSweep(Target target, Vec step, int count, MirrorShares shares, int batch) {
         this.step = step;
         this.count = count;
-        this.reflectedShare = reflectedShare;
+        this.shares = shares;
         radius2 = target.radiusMetres() * target.radiusMetres();
         height = target instanceof Pan pan ? pan.heightMetres() : 0;
         isDisc = !(target instanceof Pan);
@@ -89,8 +90,12 @@ public final class PositionSweep {
             shadow.high = 0;
         }
         if (directions.dz[i] > 0) {
-            sweepReflected(light, i, watts * reflectedShare);
+            sweepReflected(light, i, watts * reflectedShare(light, i));
         }
+    }
+
+    private double reflectedShare(LightBatch light, int i) {
+        return shares.reflected(light.zones.of(light.panel[i]));
     }
 
     private void sweepReflected(LightBatch light, int i, double reflected) {
@@ -141,7 +146,7 @@ public final class PositionSweep {
             int face = body.intersect(px, py, pz, directions.dx[i], directions.dy[i], directions.dz[i]);
             if (face != Cylinder.NOTHING) {
                 DifferenceArray sums = face == Cylinder.UNDERSIDE ? underside : face == Cylinder.WALL ? wall : lid;
-                sums.add(k, k, watts * reflectedShare);
+                sums.add(k, k, watts * reflectedShare(light, i));
             }
         }
     }

@@ -3,6 +3,7 @@ package simmerpoint.target;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import simmerpoint.dish.built.MirrorShares;
 import simmerpoint.sampling.Estimate;
 import simmerpoint.sampling.Replicates;
 
@@ -14,13 +15,12 @@ final class SpotRadii {
     private final RadialHistogram all;
     private final RadialHistogram[] allWithout;
 
-    /** From the tallies of all replicates; {@code reflectedShare} of the unshaded light is reflected as a beam. */
-    SpotRadii(List<Tally> tallies, double reflectedShare) {
+    /** From the tallies of all replicates; {@code shares} of the unshaded light are reflected as a beam. */
+    SpotRadii(List<Tally> tallies, MirrorShares shares) {
         n = tallies.size();
-        double unshaded = tallies.stream().mapToDouble(t -> t.unshaded).sum();
-        reflected = unshaded * reflectedShare;
+        reflected = tallies.stream().mapToDouble(t -> t.reflected(shares)).sum();
         reflectedWithout = tallies.stream()
-                .mapToDouble(t -> (unshaded - t.unshaded) * reflectedShare)
+                .mapToDouble(t -> reflected - t.reflected(shares))
                 .toArray();
         all = new RadialHistogram(tallies.get(0).grids.radius());
         tallies.forEach(t -> all.add(t.crossing, 1));

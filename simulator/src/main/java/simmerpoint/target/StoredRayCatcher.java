@@ -1,6 +1,7 @@
 package simmerpoint.target;
 
 import java.util.Optional;
+import simmerpoint.dish.built.MirrorShares;
 import simmerpoint.geometry.Pose;
 import simmerpoint.geometry.Vec;
 import simmerpoint.pan.GrazingAbsorptance;
@@ -28,6 +29,7 @@ public final class StoredRayCatcher {
     private final Cylinder body;
     private final float radius;
     private final boolean isDisc;
+    private final MirrorShares shares;
     private final double reflectedShare;
     private final Shadow shadow;
     private final Support.Cover support;
@@ -54,7 +56,7 @@ public final class StoredRayCatcher {
      * @param target the pan or disc
      * @param sunInTarget direction to the sun's centre, target frame
      * @param largestSunAngle largest angle of sunlight from that direction, rad
-     * @param reflectedShare share of unshaded light that leaves the mirrors as a beam
+     * @param shares of unshaded light that leave the mirrors
      * @param tally receives the counts
      * @param panels receives them panel by panel, if wanted
      */
@@ -62,12 +64,13 @@ public final class StoredRayCatcher {
             Target target,
             Vec sunInTarget,
             double largestSunAngle,
-            double reflectedShare,
+            MirrorShares shares,
             Tally tally,
             Optional<PanelTally> panels) {
         this.tally = tally;
         this.panels = panels;
-        this.reflectedShare = reflectedShare;
+        this.shares = shares;
+        reflectedShare = shares.common();
         radius = (float) target.radiusMetres();
         double height = target instanceof Pan pan ? pan.heightMetres() : 0;
         isDisc = !(target instanceof Pan);
@@ -92,6 +95,9 @@ public final class StoredRayCatcher {
     public void add(ReflectedRays rays, Pose pose) {
         transformed.transform(rays, pose);
         countMirrors(rays);
+        if (tally.zones.isKept()) {
+            tally.zones.reflect(rays, shares, unshadedWatts);
+        }
         panels.ifPresent(sums -> sums.addMirrors(rays, unshadedWatts, reflectedShare));
         intersectPlane(rays.count());
         if (support.any()) {
@@ -105,6 +111,9 @@ public final class StoredRayCatcher {
         }
         intersectBody(listed);
         panels.ifPresent(sums -> sums.addCaught(rays, unshadedWatts, reflectedShare));
+        if (tally.zones.isKept()) {
+            tally.zones.addCaught(rays, unshadedWatts);
+        }
     }
 
     private void countMirrors(ReflectedRays rays) {

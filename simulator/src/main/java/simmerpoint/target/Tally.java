@@ -1,5 +1,6 @@
 package simmerpoint.target;
 
+import simmerpoint.dish.built.MirrorShares;
 import simmerpoint.pan.GrazingAbsorptance;
 
 /**
@@ -24,6 +25,9 @@ final class Tally {
     double underside;
     double wall;
     double lid;
+    /** By zone of the dish. */
+    final ZoneTally zones;
+
     /** Moments of the light on the underside or disc: Σw·x, Σw·y, Σw·x², Σw·xy, Σw·y². */
     final double[] moments = new double[5];
 
@@ -46,7 +50,14 @@ final class Tally {
     final double[] wallMap;
     final double[] lidMap;
 
+    /** For a dish of one zone. */
     Tally(TargetGrids grids) {
+        this(grids, 1);
+    }
+
+    /** For a dish of so many zones. */
+    Tally(TargetGrids grids, int zones) {
+        this.zones = new ZoneTally(zones);
         this.grids = grids;
         maps = grids.plane() != null;
         crossing = maps ? new RadialHistogram(grids.radius()) : null;
@@ -54,6 +65,14 @@ final class Tally {
         wallMap = new double[grids.wall() == null ? 0 : grids.wall().cells()];
         wallAbsorbableByRow = new double[grids.wall() == null ? 0 : grids.wall().rows()];
         lidMap = new double[grids.lid() == null ? 0 : grids.lid().cells()];
+    }
+
+    /** Light that leaves the mirrors as a beam. */
+    double reflected(MirrorShares shares) {
+        if (!zones.isKept()) {
+            return unshaded * shares.reflected(0);
+        }
+        return zones.unshaded(shares::reflected);
     }
 
     double caught() {

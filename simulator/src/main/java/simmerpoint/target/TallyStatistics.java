@@ -2,8 +2,10 @@ package simmerpoint.target;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.IntToDoubleFunction;
 import java.util.function.ToDoubleFunction;
-import simmerpoint.dish.mirror.Mirror;
+import java.util.stream.IntStream;
+import simmerpoint.dish.built.MirrorShares;
 import simmerpoint.pan.Target;
 import simmerpoint.sampling.Estimate;
 import simmerpoint.sampling.Replicates;
@@ -11,15 +13,15 @@ import simmerpoint.sampling.Replicates;
 /** Ledger, spot figures and flux maps, with standard errors, from the tallies of independent replicates. */
 public final class TallyStatistics {
     private final List<Tally> tallies;
-    private final Mirror mirror;
+    private final MirrorShares shares;
     private final Target target;
     private final double beam;
     private final double directWatts;
     private final double inverseRays;
 
-    TallyStatistics(List<Tally> tallies, Mirror mirror, Target target, double beam, double directWatts) {
+    TallyStatistics(List<Tally> tallies, MirrorShares shares, Target target, double beam, double directWatts) {
         this.tallies = tallies;
-        this.mirror = mirror;
+        this.shares = shares;
         this.target = target;
         this.beam = beam;
         this.directWatts = directWatts;
@@ -66,16 +68,15 @@ public final class TallyStatistics {
      * @param absorbedShare share of caught and direct light that the target absorbs, 0 to 1
      */
     public Ledger ledger(double absorbedShare) {
-        Estimate unshaded = mean(t -> t.unshaded);
         Estimate caught = caught();
         return new Ledger(
                 mean(t -> t.gap + t.incident),
                 mean(t -> t.gap),
                 mean(t -> t.incident),
                 mean(t -> t.shaded),
-                unshaded.times(mirror.lostShare()),
-                unshaded.times(mirror.scatteredShare()),
-                unshaded.times(mirror.reflectedShare()),
+                ofUnshaded(shares::lost),
+                ofUnshaded(shares::scattered),
+                ofUnshaded(shares::reflected),
                 mean(t -> t.missed),
                 mean(t -> t.underside),
                 mean(t -> t.wall),
@@ -85,6 +86,23 @@ public final class TallyStatistics {
                 new Estimate(absorbedShare * (caught.value() + directWatts), absorbedShare * caught.standardError()),
                 mean(t -> t.stopped),
                 mean(t -> t.covered));
+    }
+
+    private Estimate ofUnshaded(IntToDoubleFunction share) {
+        return tallies.get(0).zones.isKept()
+                ? mean(t -> t.zones.unshaded(share))
+                : mean(t -> t.unshaded).times(share.applyAsDouble(0));
+    }
+
+    /** What becomes of the light on each zone, in their order; empty for a dish of one zone. */
+    public List<ZoneLight> zones() {
+        int zones = tallies.get(0).zones.isKept() ? shares.zones() : 0;
+        return IntStream.range(0, zones)
+                .mapToObj(zone -> new ZoneLight(
+                        mean(t -> t.zones.incident[zone]),
+                        mean(t -> t.zones.unshaded[zone]).times(shares.reflected(zone)),
+                        mean(t -> t.zones.caught[zone])))
+                .toList();
     }
 
     /** Ratio of two sums over all replicates, with its jackknife error; 0 where the lower sum is 0. */
@@ -103,13 +121,12 @@ public final class TallyStatistics {
 
     /** The spot figures; not available for {@link TargetScene#forWatts}. */
     public Spot spot() {
-        double reflectedShare = mirror.reflectedShare();
         double area = Math.PI * target.radiusMetres() * target.radiusMetres();
         TargetGrids grids = tallies.get(0).grids;
         PeakSearch.Peak peak = new PeakSearch(grids).find(tallies);
-        SpotRadii radii = new SpotRadii(tallies, reflectedShare);
+        SpotRadii radii = new SpotRadii(tallies, shares);
         return new Spot(
-                ratio(Tally::caught, t -> t.unshaded * reflectedShare),
+                ratio(Tally::caught, t -> t.reflected(shares)),
                 mean(t -> t.underside).times(1 / (area * beam)),
                 Evenness.of(tallies),
                 peak.flux(),

@@ -3,7 +3,7 @@ package simmerpoint.target;
 import java.util.List;
 import java.util.Optional;
 import simmerpoint.dish.built.BuiltDish;
-import simmerpoint.dish.mirror.Mirror;
+import simmerpoint.dish.built.MirrorShares;
 import simmerpoint.geometry.Direction;
 import simmerpoint.pan.Pan;
 import simmerpoint.pan.Target;
@@ -16,7 +16,7 @@ public final class TargetScene {
     private final Target target;
     private final Direction sun;
     private final Sunlight sunlight;
-    private final Mirror mirror;
+    private final MirrorShares shares;
     private final TargetGrids grids;
 
     /**
@@ -29,25 +29,25 @@ public final class TargetScene {
      * @param peakDiscRadius asked radius of the peak disc, m; kept between a fiftieth of the target's radius and all of it
      */
     public TargetScene(Target target, Setup setup, Sunlight sunlight, BuiltDish dish, double peakDiscRadius) {
-        this(target, setup, sunlight, dish.mirror(), TargetGrids.of(target, peakDiscRadius));
+        this(target, setup, sunlight, dish.shares(), TargetGrids.of(target, peakDiscRadius));
     }
 
-    private TargetScene(Target target, Setup setup, Sunlight sunlight, Mirror mirror, TargetGrids grids) {
+    private TargetScene(Target target, Setup setup, Sunlight sunlight, MirrorShares shares, TargetGrids grids) {
         this.target = target;
         this.sunlight = sunlight;
-        this.mirror = mirror;
+        this.shares = shares;
         sun = setup.sunInTarget();
         this.grids = grids;
     }
 
     /** For watts by face alone; {@link TallyStatistics} then has neither maps nor spot. */
     public static TargetScene forWatts(Target target, Setup setup, Sunlight sunlight, BuiltDish dish) {
-        return new TargetScene(target, setup, sunlight, dish.mirror(), TargetGrids.forWatts(target));
+        return new TargetScene(target, setup, sunlight, dish.shares(), TargetGrids.forWatts(target));
     }
 
     /** The tally of one replicate. Not thread-safe. */
     public final class Replicate {
-        private final Tally tally = new Tally(grids);
+        private final Tally tally = new Tally(grids, shares.zones());
 
         /** A catcher for batches of {@code batch} rays that adds to this replicate. */
         public LightCatcher catcher(LightCaster caster, int batch) {
@@ -61,7 +61,7 @@ public final class TargetScene {
 
         private LightCatcher catcher(LightCaster caster, int batch, Optional<PanelTally> panels) {
             double sunAngle = sunlight.shape().largestAngle();
-            return new LightCatcher(target, sun.vec(), sunAngle, mirror.reflectedShare(), caster, batch, tally, panels);
+            return new LightCatcher(target, sun.vec(), sunAngle, shares, caster, batch, tally, panels);
         }
 
         /** A catcher for stored rays that adds to this replicate. */
@@ -75,8 +75,7 @@ public final class TargetScene {
         }
 
         private StoredRayCatcher storedRayCatcher(Optional<PanelTally> panels) {
-            return new StoredRayCatcher(
-                    target, sun.vec(), sunlight.shape().largestAngle(), mirror.reflectedShare(), tally, panels);
+            return new StoredRayCatcher(target, sun.vec(), sunlight.shape().largestAngle(), shares, tally, panels);
         }
 
         Tally tally() {
@@ -89,7 +88,7 @@ public final class TargetScene {
         double direct = target instanceof Pan pan ? sunlight.beamWattsPerSquareMetre() * Setup.silhouette(pan, sun) : 0;
         return new TallyStatistics(
                 replicates.stream().map(Replicate::tally).toList(),
-                mirror,
+                shares,
                 target,
                 sunlight.beamWattsPerSquareMetre(),
                 direct);

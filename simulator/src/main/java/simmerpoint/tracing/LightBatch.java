@@ -1,5 +1,6 @@
 package simmerpoint.tracing;
 
+import simmerpoint.dish.PanelZones;
 import simmerpoint.geometry.Pose;
 import simmerpoint.geometry.Vec;
 
@@ -59,6 +60,8 @@ public final class LightBatch {
     public final double[] errorSample;
     /** Panel; below 0 in the hub and in gaps, see {@link simmerpoint.dish.MirrorPoints#panel}. */
     public final int[] panel;
+    /** Which zone of the dish each panel belongs to. */
+    public final PanelZones zones;
     /** Tilt in the plane of incidence per unit of radius, rad; two lines. */
     public final double[] tiltInPlane;
     /** Tilt across it per unit of radius, rad; two lines. */
@@ -69,12 +72,13 @@ public final class LightBatch {
 
     /** An empty batch of {@code n} rays from a dish that stands still. */
     public LightBatch(int n) {
-        this(n, null);
+        this(n, null, PanelZones.ONE);
     }
 
     /** An empty batch of {@code n} rays. */
-    LightBatch(int n, DishJitter.Turns turns) {
+    LightBatch(int n, DishJitter.Turns turns, PanelZones zones) {
         this.turns = turns;
+        this.zones = zones;
         capacity = n;
         px = new double[n];
         py = new double[n];
@@ -100,6 +104,7 @@ public final class LightBatch {
     /** A batch for the same rays in another frame: shares the arrays that do not depend on the frame. */
     private LightBatch(LightBatch same) {
         turns = null;
+        zones = same.zones;
         capacity = same.capacity;
         px = new double[capacity];
         py = new double[capacity];

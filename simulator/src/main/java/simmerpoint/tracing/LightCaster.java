@@ -1,6 +1,5 @@
 package simmerpoint.tracing;
 
-import java.util.Arrays;
 import simmerpoint.dish.MirrorPoints;
 import simmerpoint.dish.MirrorSurface;
 import simmerpoint.dish.built.BuiltDish;
@@ -36,7 +35,7 @@ public final class LightCaster {
 
     private final MirrorSurface surface;
     private final PanelTilts tilts;
-    private final MirrorErrorModel errors;
+    private final MirrorErrors errors;
     private final DishJitter jitter;
     private final SunAngleTable sunTable;
     private final Blocking blocking;
@@ -58,8 +57,8 @@ public final class LightCaster {
      */
     public LightCaster(BuiltDish dish, long seed, Sunlight sunlight, Setup setup, Aim aim) {
         surface = dish.surface(setup.sunInDish());
-        tilts = dish.panelTilts(surface.panels(), seed);
-        errors = MirrorErrorModel.of(dish.mirror());
+        tilts = dish.panelTilts(surface, seed);
+        errors = MirrorErrors.of(dish.mirrors());
         jitter = new DishJitter(aim, dish.layout().mount(aim.mountMetres()), setup);
         sunTable = SunAngleTable.of(sunlight.shape());
         beam = sunlight.beamWattsPerSquareMetre();
@@ -84,11 +83,7 @@ public final class LightCaster {
     }
 
     private int jitterCoordinate() {
-        return sharpOrWide() ? 7 : 6;
-    }
-
-    private boolean sharpOrWide() {
-        return errors.wideShare() > 0 && errors.wideShare() < 1;
+        return errors.sharpOrWide() ? 7 : 6;
     }
 
     /** Whether the mirrors have no random error. */
@@ -131,7 +126,7 @@ public final class LightCaster {
             sin = new double[n];
             mirror = new MirrorPoints(n);
             turns = jitter.new Turns(jitter.none() ? 0 : n);
-            light = new LightBatch(n, jitter.none() ? null : turns);
+            light = new LightBatch(n, jitter.none() ? null : turns, surface.zones());
         }
 
         /** Number of batches in the block. */
@@ -221,34 +216,23 @@ public final class LightCaster {
             ArrayKernels.inverseLength(l.inverseSine, n, l.cx, l.cy, l.cz, LEAST_SINE2);
             points.fill(2, k, u);
             FastSinCos.fill(u, 0.25, n, cos, sin);
-            quarterBeamVariances(k);
-            double slopeVariance = errors.slopeVariance();
+            if (errors.sharpOrWide()) {
+                points.fill(6, k, v);
+            }
+            errors.slopeVariances(l.panel, l.zones, n, u);
+            errors.quarterBeamVariances(l.panel, l.zones, v, n, w);
             for (int i = 0; i < n; i++) {
                 double cosine2 = Math.max(l.cosine[i] * l.cosine[i], LEAST_COSINE2);
-                v[i] = Math.sqrt(slopeVariance + w[i] / cosine2);
+                v[i] = Math.sqrt(u[i] + w[i] / cosine2);
             }
             for (int i = 0; i < n; i++) {
-                w[i] = Math.sqrt(slopeVariance + w[i]);
+                w[i] = Math.sqrt(u[i] + w[i]);
             }
             for (int i = 0; i < n; i++) {
                 l.tiltInPlane[i] = cos[i] * w[i];
                 l.tiltAcross[i] = sin[i] * v[i];
                 l.tiltInPlane[n + i] = -sin[i] * w[i];
                 l.tiltAcross[n + i] = cos[i] * v[i];
-            }
-        }
-
-        /** A quarter of each ray's beam spread² into {@link #w}. */
-        private void quarterBeamVariances(long k) {
-            double sharpVariance = 0.25 * errors.sharpVariance();
-            double wideVariance = 0.25 * errors.wideVariance();
-            if (!sharpOrWide()) {
-                Arrays.fill(w, 0, n, errors.wideShare() == 1 ? wideVariance : sharpVariance);
-                return;
-            }
-            points.fill(6, k, v);
-            for (int i = 0; i < n; i++) {
-                w[i] = v[i] < errors.wideShare() ? wideVariance : sharpVariance;
             }
         }
     }

@@ -2,6 +2,7 @@ package simmerpoint.tracing;
 
 import java.util.ArrayList;
 import java.util.List;
+import simmerpoint.dish.PanelZones;
 import simmerpoint.geometry.Pose;
 import simmerpoint.geometry.Rotation;
 import simmerpoint.geometry.Vec;
@@ -13,6 +14,7 @@ import simmerpoint.geometry.Vec;
  */
 public final class ReflectedRays {
     private final int count;
+    private final PanelZones zones;
     private double incidentWatts;
     private final float[] px;
     private final float[] py;
@@ -27,8 +29,9 @@ public final class ReflectedRays {
     private final int[] panel;
     private final float[][] floats;
 
-    private ReflectedRays(int n) {
+    private ReflectedRays(int n, PanelZones zones) {
         count = n;
+        this.zones = zones;
         px = new float[n];
         py = new float[n];
         pz = new float[n];
@@ -49,7 +52,7 @@ public final class ReflectedRays {
         for (int panel : light.panel) {
             n += panel >= 0 ? 1 : 0;
         }
-        ReflectedRays rays = new ReflectedRays(n);
+        ReflectedRays rays = new ReflectedRays(n, light.zones);
         int k = 0;
         for (int i = 0; i < light.capacity; i++) {
             if (light.panel[i] >= 0) {
@@ -78,7 +81,7 @@ public final class ReflectedRays {
 
     private static ReflectedRays merge(List<ReflectedRays> parts) {
         ReflectedRays all =
-                new ReflectedRays(parts.stream().mapToInt(ReflectedRays::count).sum());
+                new ReflectedRays(parts.stream().mapToInt(ReflectedRays::count).sum(), parts.get(0).zones);
         int at = 0;
         for (ReflectedRays part : parts) {
             for (int a = 0; a < part.floats.length; a++) {
@@ -123,6 +126,11 @@ public final class ReflectedRays {
     /** Index of the panel that ray {@code i} comes from. */
     public int panel(int i) {
         return panel[i];
+    }
+
+    /** Which zone of the dish each panel belongs to. */
+    public PanelZones zones() {
+        return zones;
     }
 
     /** Mirror point of ray {@code i}, m. */

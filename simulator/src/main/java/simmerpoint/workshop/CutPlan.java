@@ -253,7 +253,7 @@ public record CutPlan(
         double arealMass = stock.panelMaterial().arealMass() + FILM_AREAL_MASS;
         places().forEach(place -> centre.addPanel(areas.get(place.piece()) * arealMass, place));
         DishPlan dish = scenario.dish();
-        double area = Math.PI * dish.radiusMetres() * dish.radiusMetres();
+        double area = dish.rimArea();
         return MountLoad.of(mass(), centre.height(), scenario.aim().mountMetres(), area, dish.diameterMetres());
     }
 
@@ -264,7 +264,7 @@ public record CutPlan(
         double height = scenario.heights().tripodHeightMetres()
                 + along * Math.sin(scenario.sun().elevationRadians());
         CuttingStock.Tripod tripod = stock.tripod();
-        double area = Math.PI * dish.radiusMetres() * dish.radiusMetres();
+        double area = dish.rimArea();
         return WindLoad.of(area, height, mass() + tripod.mass(), tripod.feet(), tripod.footRadius());
     }
 

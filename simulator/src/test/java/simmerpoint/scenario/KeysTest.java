@@ -48,6 +48,7 @@ class KeysTest {
                         "dish.surface.depth",
                         "dish.surface.file",
                         "dish.surface.unit",
+                        "dish.rim.sides",
                         "dish.covered.width",
                         "as-built.ribs",
                         "sun.shape.file",

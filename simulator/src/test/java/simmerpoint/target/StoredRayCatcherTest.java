@@ -11,6 +11,8 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.FloatRange;
 import org.junit.jupiter.api.Test;
+import simmerpoint.dish.built.MirrorShares;
+import simmerpoint.dish.mirror.Mirror;
 import simmerpoint.geometry.Direction;
 import simmerpoint.geometry.Pose;
 import simmerpoint.geometry.Rotation;
@@ -98,8 +100,13 @@ class StoredRayCatcherTest {
         assertTrue(batches.size() < small.size() / 2);
         Tally expected = plainly(target, batches, pose);
         Tally tally = new Tally(TargetGrids.of(target, 0.01));
-        StoredRayCatcher quick =
-                new StoredRayCatcher(target, pose.rotation().apply(SUN), SUN_ANGLE, SHARE, tally, Optional.empty());
+        StoredRayCatcher quick = new StoredRayCatcher(
+                target,
+                pose.rotation().apply(SUN),
+                SUN_ANGLE,
+                MirrorShares.of(Mirror.plain(SHARE, 0)),
+                tally,
+                Optional.empty());
         batches.forEach(b -> quick.add(b, pose));
         double rounding = 1e-5;
         assertEquals(expected.incident, tally.incident, rounding);

@@ -4,7 +4,6 @@ import java.util.List;
 import simmerpoint.answer.words.FigureFormat;
 import simmerpoint.answer.words.LevelWords;
 import simmerpoint.answer.words.MoveWords;
-import simmerpoint.dish.Aperture;
 import simmerpoint.dish.DishPlan;
 import simmerpoint.heat.FryingLevel;
 import simmerpoint.heat.GasBurner;
@@ -138,8 +137,7 @@ record FiveCentimetreRule(PanResult result, FigureFormat figures, MoveWords leng
     /** Cone of light from the rim: its width grows by 2·tan(rim angle) per length (derived here). */
     private String because() {
         DishPlan dish = result.base().scenario().dish();
-        Aperture rim = dish.aperture();
-        double width = STEP * (perLength(dish, rim.upperEnd()) - perLength(dish, rim.lowerEnd()));
+        double width = STEP * (perLength(dish, dish.upperEdgeMetres()) + perLength(dish, dish.lowerEdgeMetres()));
         if (width >= 2 * radius()) {
             return "light from the rim is spread over " + lengths.alone(width)
                     + " there, but light from the inner panels, which comes in less steeply, still meets in a small spot";

@@ -1,7 +1,9 @@
 package simmerpoint.dish.built;
 
+import java.util.List;
 import simmerpoint.dish.DishPlan;
 import simmerpoint.dish.MirrorSurface;
+import simmerpoint.dish.Zone;
 import simmerpoint.dish.mirror.Mirror;
 import simmerpoint.geometry.Direction;
 
@@ -36,6 +38,19 @@ public final class BuiltDish {
         return mirror;
     }
 
+    /** The mirror of each zone, in their order; one where the dish has no zones. */
+    public List<Mirror> mirrors() {
+        List<Zone> zones = layout.cut().zones();
+        return zones.isEmpty()
+                ? List.of(mirror)
+                : zones.stream().map(zone -> zone.mirror().orElse(mirror)).toList();
+    }
+
+    /** What the mirrors make of the light on them. */
+    public MirrorShares shares() {
+        return new MirrorShares(mirrors());
+    }
+
     /** What covers part of it. */
     public Mask mask() {
         return mask;
@@ -48,7 +63,9 @@ public final class BuiltDish {
     }
 
     /** The tilt of each panel of its surface, drawn from the seed. */
-    public PanelTilts panelTilts(int panels, long seed) {
-        return PanelTilts.draw(panels, mirror.panelTiltRadians(), seed);
+    public PanelTilts panelTilts(MirrorSurface surface, long seed) {
+        double[] sigmas =
+                mirrors().stream().mapToDouble(Mirror::panelTiltRadians).toArray();
+        return PanelTilts.draw(surface.panels(), surface.zones(), sigmas, seed);
     }
 }

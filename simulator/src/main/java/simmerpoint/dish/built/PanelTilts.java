@@ -1,7 +1,9 @@
 package simmerpoint.dish.built;
 
+import java.util.Arrays;
 import java.util.SplittableRandom;
 import simmerpoint.dish.MirrorPoints;
+import simmerpoint.dish.PanelZones;
 
 /**
  * Tilts of whole panels: for each panel of one built dish a small rotation, drawn once from the seed. It rotates the
@@ -25,13 +27,22 @@ public final class PanelTilts {
      * @param seed of the built dish
      */
     public static PanelTilts draw(int panels, double sigma, long seed) {
-        if (sigma == 0) {
+        return draw(panels, PanelZones.ONE, new double[] {sigma}, seed);
+    }
+
+    /**
+     * Draws the tilts of panels in zones.
+     *
+     * @param sigmas standard deviation per axis in each zone, rad
+     */
+    static PanelTilts draw(int panels, PanelZones zones, double[] sigmas, long seed) {
+        if (Arrays.stream(sigmas).allMatch(sigma -> sigma == 0)) {
             return new PanelTilts(null);
         }
         SplittableRandom random = new SplittableRandom(seed * SALT);
         double[] rotation = new double[3 * panels];
         for (int i = 0; i < rotation.length; i++) {
-            rotation[i] = sigma * random.nextGaussian();
+            rotation[i] = sigmas[zones.of(i / 3)] * random.nextGaussian();
         }
         return new PanelTilts(rotation);
     }

@@ -7,6 +7,7 @@ import org.apache.commons.math3.analysis.integration.IterativeLegendreGaussInteg
 import simmerpoint.dish.DishPlan;
 import simmerpoint.dish.MirrorPoints;
 import simmerpoint.dish.MirrorSurface;
+import simmerpoint.dish.PanelOutline;
 import simmerpoint.dish.Parabola;
 import simmerpoint.geometry.Point;
 import simmerpoint.geometry.Polygon;
@@ -46,6 +47,11 @@ final class BentStripSurface implements MirrorSurface {
         double slope = x / (2 * stripFocus);
         double edgeRun2 = sectors.tanHalf * sectors.tanHalf / (1 + slope * slope);
         return x * sectors.tanHalf - plan.gapMetres() / 2 * Math.sqrt(1 + edgeRun2);
+    }
+
+    @Override
+    public List<Point> outlineCorners() {
+        return sectors.corners(plan.radiusMetres());
     }
 
     @Override
@@ -153,6 +159,17 @@ final class BentStripSurface implements MirrorSurface {
         }
         right.addAll(left);
         return Optional.of(new Polygon(right));
+    }
+
+    /** A part of a strip laid flat in the same way. */
+    Polygon unrolled(PanelOutline outline) {
+        Parabola middle = new Parabola(stripFocus);
+        int k = outline.panel();
+        return new Polygon(outline.edge().stream()
+                .map(p -> new Point(
+                        p.x() * sectors.sin[k] - p.y() * sectors.cos[k],
+                        middle.arcLength(p.x() * sectors.cos[k] + p.y() * sectors.sin[k])))
+                .toList());
     }
 
     /** Where the mirror begins: at the hub, or where the gaps on both sides meet. */

@@ -62,9 +62,15 @@ public record BentStrips(int sectors) implements Cut {
                 .toList();
     }
 
+    /** Unrolled: points along the strip's middle as far as the curve is long, across as in the dish. */
+    @Override
+    public FlatPanel flatPanel(DishPlan plan, PanelOutline outline) {
+        return new FlatPanel(outline.panel(), new BentStripSurface(plan, this).unrolled(outline), true);
+    }
+
     @Override
     public String description(DishPlan plan, String panels, DoubleFunction<String> length) {
-        return sectors + " strips bent along the ribs" + SectorPanels.atRim(largestPanel(plan), length);
+        return panels + " strips bent along the ribs" + SectorPanels.atRim(largestPanel(plan), length);
     }
 
     @Override

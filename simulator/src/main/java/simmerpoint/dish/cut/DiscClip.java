@@ -2,6 +2,7 @@ package simmerpoint.dish.cut;
 
 import java.util.ArrayList;
 import java.util.List;
+import simmerpoint.geometry.Point;
 
 /**
  * What a circle about the origin leaves of a convex polygon in plan: straight parts of the polygon's edges, joined by arcs of the
@@ -11,8 +12,12 @@ final class DiscClip {
     /** Corners on an arc lie no farther apart, m: at a radius of half a metre a chord is 6 µm off its arc. */
     private static final double STEP = 5e-3;
 
+    /** Two ends on the circle are in the wrong order by no more than this, rad. */
+    private static final double ROUNDING = 1e-9;
+
     private final double radius;
     private final List<double[]> parts = new ArrayList<>();
+    private final boolean whole;
 
     /** Of the polygon with these corners. */
     DiscClip(double[] x, double[] y, double radius) {
@@ -21,6 +26,15 @@ final class DiscClip {
             int next = (k + 1) % x.length;
             clip(x[k], y[k], x[next], y[next]);
         }
+        whole = parts.isEmpty() && x.length > 2 && PlanPolygon.distanceFromOrigin(x, y) == 0;
+    }
+
+    /** Of a polygon with these corners. */
+    static DiscClip of(List<Point> corners, double radius) {
+        return new DiscClip(
+                corners.stream().mapToDouble(Point::x).toArray(),
+                corners.stream().mapToDouble(Point::y).toArray(),
+                radius);
     }
 
     /** The part of an edge within the circle: its ends. */
@@ -52,12 +66,12 @@ final class DiscClip {
             return 0;
         }
         double turn = Math.atan2(next[1], next[0]) - Math.atan2(end[3], end[2]);
-        return turn < 0 ? turn + 2 * Math.PI : turn;
+        return turn < -ROUNDING ? turn + 2 * Math.PI : Math.max(0, turn);
     }
 
     /** Its area: Gauss's formula for the corners, and the segments between chords and arcs, ½R²(φ − sin φ). */
     double area() {
-        double twice = 0;
+        double twice = whole ? 2 * Math.PI * radius * radius : 0;
         for (int k = 0; k < parts.size(); k++) {
             double[] part = parts.get(k);
             double[] next = after(k);
@@ -71,19 +85,37 @@ final class DiscClip {
     /** Corners, those on arcs at equal steps. */
     List<double[]> corners() {
         List<double[]> all = new ArrayList<>();
+        if (whole) {
+            addArc(0, 2 * Math.PI, all);
+        }
         for (int k = 0; k < parts.size(); k++) {
             double[] part = parts.get(k);
             all.add(new double[] {part[0], part[1]});
             double arc = arc(k);
             if (arc > 0) {
-                double from = Math.atan2(part[3], part[2]);
-                int steps = (int) Math.ceil(arc * radius / STEP - 1e-6);
-                for (int step = 0; step < steps; step++) {
-                    double angle = from + arc * step / steps;
-                    all.add(new double[] {radius * Math.cos(angle), radius * Math.sin(angle)});
-                }
+                addArc(Math.atan2(part[3], part[2]), arc, all);
             }
         }
         return all;
+    }
+
+    private void addArc(double from, double arc, List<double[]> all) {
+        int steps = (int) Math.ceil(arc * radius / STEP - 1e-6);
+        for (int step = 0; step < steps; step++) {
+            double angle = from + arc * step / steps;
+            all.add(new double[] {radius * Math.cos(angle), radius * Math.sin(angle)});
+        }
+    }
+
+    /** The same as points, one for corners that coincide. */
+    List<Point> points() {
+        List<Point> points = new ArrayList<>();
+        for (double[] corner : corners()) {
+            Point p = new Point(corner[0], corner[1]);
+            if (points.isEmpty() || points.get(points.size() - 1).distance(p) > 1e-12) {
+                points.add(p);
+            }
+        }
+        return points;
     }
 }

@@ -6,6 +6,7 @@ import simmerpoint.dish.DishPlan;
 import simmerpoint.dish.MirrorPoints;
 import simmerpoint.dish.MirrorSurface;
 import simmerpoint.dish.Parabola;
+import simmerpoint.geometry.Point;
 import simmerpoint.geometry.Vec;
 
 /**
@@ -68,6 +69,11 @@ final class FlatRingSurface implements MirrorSurface {
     @Override
     public double outlineArea() {
         return sectors.polygonArea(plan.radiusMetres());
+    }
+
+    @Override
+    public List<Point> outlineCorners() {
+        return sectors.corners(plan.radiusMetres());
     }
 
     @Override

@@ -31,7 +31,6 @@ final class MeasuredRibSurface extends AlteredSurface {
     @Override
     public void fill(double[] u, double[] v, int n, MirrorPoints out) {
         original.fill(u, v, n, out);
-        double planArea = outlineArea();
         for (int i = 0; i < n; i++) {
             if (out.panel[i] < 0 && Math.hypot(out.x[i], out.y[i]) < hub) {
                 continue;
@@ -43,8 +42,8 @@ final class MeasuredRibSurface extends AlteredSurface {
             out.z[i] += off.height();
             out.nx[i] = -slopeX * nz;
             out.ny[i] = -slopeY * nz;
+            out.area[i] *= out.nz[i] / nz;
             out.nz[i] = nz;
-            out.area[i] = planArea / nz;
         }
     }
 }

@@ -107,6 +107,21 @@ public record MeasuredRibs(Cut panels, List<Double> radii, List<List<Double>> he
     }
 
     @Override
+    public double rimArea(DishPlan plan) {
+        return panels.rimArea(inner(plan));
+    }
+
+    @Override
+    public double upperEdgeMetres(DishPlan plan) {
+        return panels.upperEdgeMetres(inner(plan));
+    }
+
+    @Override
+    public double lowerEdgeMetres(DishPlan plan) {
+        return panels.lowerEdgeMetres(inner(plan));
+    }
+
+    @Override
     public Optional<RibLayout> ribs(DishPlan plan) {
         return panels.ribs(inner(plan));
     }

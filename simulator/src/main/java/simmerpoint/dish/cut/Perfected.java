@@ -73,6 +73,21 @@ public record Perfected(Cut panels, boolean curved, boolean filled) implements C
     }
 
     @Override
+    public double rimArea(DishPlan plan) {
+        return panels.rimArea(plan.withCut(panels));
+    }
+
+    @Override
+    public double upperEdgeMetres(DishPlan plan) {
+        return panels.upperEdgeMetres(plan.withCut(panels));
+    }
+
+    @Override
+    public double lowerEdgeMetres(DishPlan plan) {
+        return panels.lowerEdgeMetres(plan.withCut(panels));
+    }
+
+    @Override
     public Optional<RibLayout> ribs(DishPlan plan) {
         return panels.ribs(plan.withCut(panels));
     }

@@ -54,15 +54,14 @@ final class PerfectedSurface extends AlteredSurface {
 
     private void bend(int n, MirrorPoints out) {
         double perFocal = 1 / (2 * plan.focalLengthMetres());
-        double planArea = outlineArea();
         for (int i = 0; i < n; i++) {
             double r2 = out.x[i] * out.x[i] + out.y[i] * out.y[i];
             double nz = 1 / Math.sqrt(1 + perFocal * perFocal * r2);
             out.z[i] = 0.5 * perFocal * r2;
             out.nx[i] = -perFocal * out.x[i] * nz;
             out.ny[i] = -perFocal * out.y[i] * nz;
+            out.area[i] *= out.nz[i] / nz;
             out.nz[i] = nz;
-            out.area[i] = planArea / nz;
         }
     }
 }

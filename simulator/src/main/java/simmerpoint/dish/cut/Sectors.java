@@ -1,5 +1,8 @@
 package simmerpoint.dish.cut;
 
+import java.util.List;
+import java.util.stream.IntStream;
+import simmerpoint.geometry.Point;
 import simmerpoint.geometry.Vec;
 
 /**
@@ -30,6 +33,13 @@ final class Sectors {
     /** Area of the regular polygon with corners at radius {@code r}. */
     double polygonArea(double r) {
         return count * r * r * Math.sin(halfAngle) * cosHalf;
+    }
+
+    /** Its corners in plan, counter-clockwise. */
+    List<Point> corners(double r) {
+        return IntStream.range(0, count)
+                .mapToObj(k -> new Point(r * Math.cos(2 * k * halfAngle), r * Math.sin(2 * k * halfAngle)))
+                .toList();
     }
 
     /** The point (x, y, z) of sector {@code k}'s frame in the dish frame. */

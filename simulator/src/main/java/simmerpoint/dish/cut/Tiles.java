@@ -111,6 +111,11 @@ public record Tiles(TileShape shape, double tileMetres, AtRim atRim) implements 
     }
 
     @Override
+    public boolean leavesOutCutPanels() {
+        return atRim == AtRim.LEFT_OUT;
+    }
+
+    @Override
     public String description(DishPlan plan, String panels, DoubleFunction<String> length) {
         return panels + (isSquare() ? " square" : " hexagon") + " tiles of " + length.apply(tileMetres)
                 + (isSquare() ? "" : " across their flats")

@@ -19,6 +19,8 @@ public final class PlanHull {
     /** Area in plan, m². */
     public final double area;
 
+    private double[] circle;
+
     PlanHull(MeshTriangles triangles) {
         List<Vector2D> points = new ArrayList<>();
         for (int i = 0; i < triangles.corners.length; i += 3) {
@@ -37,8 +39,15 @@ public final class PlanHull {
         }
     }
 
-    /** The smallest circle about the outline: x and y of its middle and its radius, m. */
-    public double[] circle() {
+    /** The smallest circle about the outline: x and y of its middle and its radius, m. The array is not modified. */
+    public synchronized double[] circle() {
+        if (circle == null) {
+            circle = smallestCircle();
+        }
+        return circle;
+    }
+
+    private double[] smallestCircle() {
         List<Vector2D> corners = new ArrayList<>();
         for (int k = 0; k < x.length; k++) {
             corners.add(new Vector2D(x[k], y[k]));

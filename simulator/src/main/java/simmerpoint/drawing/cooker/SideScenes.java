@@ -7,7 +7,6 @@ import java.util.Optional;
 import java.util.function.Function;
 import simmerpoint.answer.words.FigureFormat;
 import simmerpoint.answer.words.TargetWords;
-import simmerpoint.dish.Aperture;
 import simmerpoint.dish.CutTrait;
 import simmerpoint.dish.DishPlan;
 import simmerpoint.dish.PanelOutline;
@@ -82,10 +81,11 @@ public final class SideScenes {
 
     private static List<Place> profile(Scenario scenario, Setup setup, YardPlace yard) {
         List<Place> points = new ArrayList<>();
-        Aperture rim = scenario.dish().aperture();
+        double upper = scenario.dish().upperEdgeMetres();
+        double lower = scenario.dish().lowerEdgeMetres();
         for (int k = -PROFILE; k <= PROFILE; k++) {
-            double up = rim.x() + rim.radius() * k / PROFILE;
-            points.add(yard.of(setup.dish().toParent(scenario.dish().onParaboloid(up, 0))));
+            double x = (upper - lower) / 2 + (upper + lower) / 2 * k / PROFILE;
+            points.add(yard.of(setup.dish().toParent(scenario.dish().onParaboloid(x, 0))));
         }
         return points;
     }

@@ -23,9 +23,8 @@ public record Glare(
     public static Glare of(Scenario scenario) {
         double f = scenario.dish().focalLengthMetres();
         double rim = scenario.dish().rimAngle();
-        double highest =
-                scenario.dish().parabola().rimAngle(scenario.dish().aperture().upperEnd());
-        double suns = scenario.built().mirror().reflectedShare();
+        double highest = scenario.dish().parabola().rimAngle(scenario.dish().upperEdgeMetres());
+        double suns = scenario.built().shares().largestReflected();
         double cornea = suns * scenario.sun().beamWattsPerSquareMetre() * WATTS_PER_CM2;
         double retina = RetinalMetric.retina(cornea, RetinalMetric.SUN);
         double angle = RetinalMetric.burnAngle(retina);

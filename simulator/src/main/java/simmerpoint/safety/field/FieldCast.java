@@ -2,6 +2,7 @@ package simmerpoint.safety.field;
 
 import java.util.List;
 import java.util.OptionalDouble;
+import simmerpoint.dish.built.MirrorShares;
 import simmerpoint.geometry.Vec;
 import simmerpoint.pan.Pan;
 import simmerpoint.pan.Support;
@@ -16,7 +17,7 @@ import simmerpoint.tracing.ReflectedDirections;
 
 /**
  * Follows the rays of traced batches through the yard: from the mirror to pan, grate, ground or far away, with up to
- * {@value #BOUNCES} more reflections in the bowl, each with the mirror's reflectance and without new errors. With the pan in
+ * {@value #BOUNCES} more reflections in the bowl, each with the brightest mirror's reflectance and without new errors. With the pan in
  * place it shades the mirror and stops light; without it, nothing does but the ground and the bowl. One instance per thread.
  */
 final class FieldCast {
@@ -38,7 +39,7 @@ final class FieldCast {
     private final Blocking.Test blocking;
     private final boolean panelsBlock;
     private final ErrorSampler sampler;
-    private final double reflectedShare;
+    private final MirrorShares shares;
     private final double perRay;
     private final double[] p = new double[3];
     private final double[] d = new double[3];
@@ -58,7 +59,7 @@ final class FieldCast {
         blocking = casting.caster().blocking().test();
         panelsBlock = casting.caster().blocking().possible();
         sampler = new ErrorSampler(ReplicateCaster.batchSize(bits));
-        reflectedShare = scenario.built().mirror().reflectedShare();
+        shares = scenario.built().shares();
         perRay = Math.pow(2, -bits);
     }
 
@@ -93,7 +94,7 @@ final class FieldCast {
         double z = directions.dz[i];
         double unit = 1 / Math.sqrt(x * x + y * y + z * z);
         toDish.direction(x * unit, y * unit, z * unit, d);
-        double watts = light.watts[i] * reflectedShare * perRay;
+        double watts = light.watts[i] * shares.reflected(light.zones.of(light.panel[i])) * perRay;
         double limit = panelsBlock ? free(light, i, x * unit, y * unit, z * unit) : Double.POSITIVE_INFINITY;
         for (int bounce = 0; bounce <= BOUNCES; bounce++) {
             double wall = bowl.across(p, d);
@@ -110,7 +111,7 @@ final class FieldCast {
                 p[k] += wall * d[k];
             }
             bowl.reflect(p, d);
-            watts *= reflectedShare;
+            watts *= shares.largestReflected();
         }
     }
 

@@ -48,7 +48,7 @@ public final class YardBoxes {
 
     /** Farthest place from the focus at which a perfect dish's light and the strongest sun's together still harm; see {@link #reach}. */
     public static double reach(Scenario scenario) {
-        double rho = scenario.built().mirror().reflectedShare();
+        double rho = scenario.built().shares().largestReflected();
         double beam = StrongestSun.beam(scenario);
         double f = scenario.dish().focalLengthMetres();
         double spare = Math.max(200, Hazard.DISCOMFORT.wattsPerSquareMetre() - beam);

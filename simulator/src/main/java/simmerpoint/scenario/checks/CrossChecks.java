@@ -52,6 +52,7 @@ final class CrossChecks {
         }
         checks.gap();
         checks.mask();
+        RimValues.check(values, checks.kind, problems);
         checks.panels();
         checks.pan();
         checks.sun(elevation);

@@ -41,12 +41,16 @@ final class ScenarioBuilder {
     }
 
     Scenario build() throws ScenarioException {
-        Cut cut = SurfaceValues.cut(v, problems).orElse(null);
+        Cut whole = SurfaceValues.cut(v, problems).orElse(null);
         SunShape shape = sunShape();
         problems.throwIfAny();
-        OwnSize size = DishSize.of(v, cut);
+        OwnSize size = DishSize.of(v, whole);
         DishPlan planned = new DishPlan(
-                size.diameterMetres(), size.focalLengthMetres(), v.number("dish.hub"), v.number("dish.gap"), cut);
+                size.diameterMetres(),
+                size.focalLengthMetres(),
+                v.number("dish.hub"),
+                v.number("dish.gap"),
+                RimValues.clipped(whole, v));
         DishPlan dish = AsBuiltDish.of(planned, v, problems);
         problems.throwIfAny();
         Sunlight sun = new Sunlight(light.elevationRadians(), light.beamWattsPerSquareMetre(), shape);

@@ -42,6 +42,9 @@ public record Key(
     /** Default of the opening of a pan. */
     public static final String FROM_WIDTH = "as wide as the pan";
 
+    /** Default of the width of a rim with straight sides. */
+    public static final String FROM_DIAMETER = "as far apart as the diameter allows";
+
     /** Default of the pan's mass. */
     public static final String FROM_SIZE = "a usual one of that size and material";
 
@@ -62,6 +65,7 @@ public record Key(
             FROM_FINISH,
             FROM_REST,
             FROM_WIDTH,
+            FROM_DIAMETER,
             FROM_SIZE,
             FROM_HEIGHT,
             FROM_PLACE,

@@ -18,6 +18,8 @@ public final class Keys {
             "dish.surface.cut",
             "dish.covered",
             "dish.covered.part",
+            "dish.rim",
+            "dish.rim.shape",
             "sun.shape",
             "sun.shape.kind",
             "sky",

@@ -1,6 +1,7 @@
 package simmerpoint.study.light;
 
 import java.util.Arrays;
+import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import simmerpoint.dish.Cut;
@@ -92,7 +93,7 @@ public final class LightKey {
         return new LightKey(
                 built,
                 dish(built.layout()),
-                errors(built.mirror()),
+                errors(built.mirrors()),
                 sun(scenario, scenario.setup()),
                 new double[] {aim.jitterRadians()},
                 aim.jitterRadians() > 0 ? numbers(pivot(built.layout(), aim, carried)) : NONE,
@@ -104,6 +105,10 @@ public final class LightKey {
     }
 
     /** Without the shares of light. */
+    private static double[] errors(List<Mirror> mirrors) {
+        return joined(mirrors.stream().map(LightKey::errors).toArray(double[][]::new));
+    }
+
     private static double[] errors(Mirror mirror) {
         return new double[] {
             mirror.slopeErrorRadians(),

@@ -121,7 +121,7 @@ public final class MoveStudy {
                     first.target(),
                     step,
                     count,
-                    first.built().mirror().reflectedShare(),
+                    first.built().shares(),
                     ReplicateCaster.batchSize(ReplicateCaster.bitsFor(options.rays()))));
         }
         casting.castAll(

@@ -35,8 +35,7 @@ class OffAxisShellTest {
     }
 
     private static Vec end(DishPlan plan, boolean near, boolean nearEndUp) {
-        double x =
-                near == nearEndUp ? plan.aperture().upperEnd() : plan.aperture().lowerEnd();
+        double x = near == nearEndUp ? plan.upperEdgeMetres() : -plan.lowerEdgeMetres();
         return plan.onParaboloid(x, 0);
     }
 
@@ -89,7 +88,7 @@ class OffAxisShellTest {
         for (int k = 0; k <= 9000; k++) {
             lowest = Math.min(
                     lowest,
-                    view.of(plan.onParaboloid(plan.aperture().lowerEnd() + k * 1e-4, 0))
+                    view.of(plan.onParaboloid(-plan.lowerEdgeMetres() + k * 1e-4, 0))
                             .heightMetres());
         }
         assertEquals(lowest, g.clearanceMetres(), 1e-7);

@@ -1,0 +1,24 @@
+package simmerpoint.dish;
+
+import java.util.Optional;
+import java.util.function.UnaryOperator;
+import simmerpoint.dish.mirror.Mirror;
+
+/**
+ * A part of a dish with a cut of its own, and perhaps a mirror of its own.
+ *
+ * @param name as the scenario calls it
+ * @param plan its ring of the paraboloid: hub and diameter are its inner and outer diameter
+ * @param mirror what covers it; empty for the mirror of the dish
+ */
+public record Zone(String name, DishPlan plan, Optional<Mirror> mirror) {
+    /** The same with another mirror, if it has one of its own. */
+    public Zone withMirror(UnaryOperator<Mirror> change) {
+        return new Zone(name, plan, mirror.map(change));
+    }
+
+    /** The same cut otherwise. */
+    public Zone withPlan(DishPlan other) {
+        return new Zone(name, other, mirror);
+    }
+}
