@@ -14,6 +14,9 @@ final class DiscHitProbability {
     /** Keeps the step finite of errors that do not move the intersection, m². */
     private static final float LEAST_STEP2 = 1e-20f;
 
+    /** Keeps the way of light finite that runs level with the disc; other light it moves by nothing that counts. */
+    private static final float LEAST_Z2 = 1e-8f;
+
     /** Probability of a radius below those that hit the disc; line 0, then line 1. */
     final float[][] below;
 
@@ -74,7 +77,8 @@ final class DiscHitProbability {
     private void intersectWithoutErrors(LightBatch light) {
         int n = light.capacity;
         for (int i = 0; i < n; i++) {
-            inverseZ[i] = 1 / (2 * light.cosine[i] * light.nz[i] - light.sz[i]);
+            float z = 2 * light.cosine[i] * light.nz[i] - light.sz[i];
+            inverseZ[i] = z / (z * z + LEAST_Z2);
         }
         for (int i = 0; i < n; i++) {
             rayParameter[i] = -light.pz[i] * inverseZ[i];

@@ -34,6 +34,32 @@ class ErrorStrataTest {
     }
 
     /**
+     * Light that leaves a mirror exactly level with the disc, in the disc's plane: with cos i = ½ and both
+     * normal and sun ½ upwards, 2cos i·n − s is exactly 0 upwards. Its strata must be probabilities too.
+     */
+    @Test
+    void levelLightHasStrata() {
+        LightBatch light = ray(0.5, new SplittableRandom(4));
+        for (int i = 0; i < DRAWS; i++) {
+            light.pz[i] = i % 2 == 0 ? 0 : 0.0015f;
+            light.nx[i] = (float) -Math.sqrt(0.75);
+            light.nz[i] = 0.5f;
+            light.sx[i] = (float) (-0.25 / Math.sqrt(0.75));
+            light.sy[i] = (float) Math.sqrt(2.0 / 3);
+            light.sz[i] = 0.5f;
+            light.cosine[i] = 0.5f;
+        }
+        ErrorStrata strata = new ErrorStrata(DRAWS, 0.03);
+        strata.place(light);
+        ReflectedDirections errors = new ReflectedDirections(DRAWS);
+        strata.sampleHeavier(light, errors);
+        for (int i = 0; i < DRAWS; i++) {
+            assertEquals(1, strata.heavierWeight[i] + strata.lighterWeight[i], 1e-7);
+            assertTrue(Math.abs(errors.radius[i]) < 6);
+        }
+    }
+
+    /**
      * Closed forms of the signed Rayleigh law: E ρ = 0, E ρ² = 2, P(ρ > 1) = ½e^(−1/2), P(ρ &lt; −1) the same. 5 standard errors. At
      * 40 mm the ray's disc of 30 mm is hit by one error in thirteen of line 0's size, at 55 mm by one in two hundred.
      */
