@@ -69,7 +69,8 @@ public final class AimAnswer {
                                         new AimTableSection(result, figures, words).section()),
                                 result
                                         .firstLight()
-                                        .map(light -> new FirstLightSection(light, figures, words).section())
+                                        .map(light -> new FirstLightSection(light, result.scenario(), figures, words)
+                                                .section())
                                         .stream(),
                                 Stream.of(cautions(result, words.noun()), sure(result)))
                         .flatMap(part -> part)

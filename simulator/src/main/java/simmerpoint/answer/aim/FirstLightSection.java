@@ -1,18 +1,21 @@
 package simmerpoint.answer.aim;
 
+import java.util.Optional;
 import simmerpoint.answer.Columns;
 import simmerpoint.answer.Item;
 import simmerpoint.answer.Section;
 import simmerpoint.answer.words.Cautions;
 import simmerpoint.answer.words.FigureFormat;
 import simmerpoint.answer.words.LikelyWords;
+import simmerpoint.answer.words.ShellWords;
 import simmerpoint.answer.words.TargetWords;
+import simmerpoint.scenario.Scenario;
 import simmerpoint.study.aim.FirstLight;
 import simmerpoint.uncertainty.LikelyRange;
 import simmerpoint.units.UnitSystem;
 
 /** How to find the focus of the finished dish with nearly all of its mirror covered. */
-record FirstLightSection(FirstLight light, FigureFormat figures, TargetWords words) {
+record FirstLightSection(FirstLight light, Scenario scenario, FigureFormat figures, TargetWords words) {
     private static final int DIGITS = 2;
 
     /** Spots nearer to each other than this are one, m. */
@@ -29,7 +32,7 @@ record FirstLightSection(FirstLight light, FigureFormat figures, TargetWords wor
                 .say(
                         "Aim by the stick. Fix a white card to a pole, square to the dish\u2019s axis, and move it along the axis from the"
                                 + " side: two spots come together, are one, and part again. Where they are one is the true focus: "
-                                + distance(light.meet()) + " from the middle of the dish. Mark it; there goes the "
+                                + place() + ". Mark it; there goes the "
                                 + (words.isPan() ? "middle of the pan\u2019s underside" : "middle of the disc") + ".")
                 .add(table())
                 .say(meaning())
@@ -49,7 +52,7 @@ record FirstLightSection(FirstLight light, FigureFormat figures, TargetWords wor
 
     private Item table() {
         return Columns.<FirstLight.OnCard>none()
-                .with("card from\nthe middle", card -> figures.length(card.distanceMetres(), 3))
+                .with(shell().isPresent() ? "card" : "card from\nthe middle", this::card)
                 .with(
                         "spots apart",
                         card -> card.apart().likely() < ONE
@@ -74,6 +77,23 @@ record FirstLightSection(FirstLight light, FigureFormat figures, TargetWords wor
                 + Cautions.skinHere(light.fluxThere().high())
                 + " Keep hands and face out of it, never look into the mirror or through the holes, and cover all of it before"
                 + " you go near.";
+    }
+
+    /** A shell beside its axis has no middle to measure from. */
+    private Optional<ShellWords> shell() {
+        return ShellWords.of(scenario, figures);
+    }
+
+    private String place() {
+        return shell().map(ShellWords::strings)
+                .orElseGet(() -> distance(light.meet()) + " from the middle of the dish");
+    }
+
+    private String card(FirstLight.OnCard card) {
+        double before = scenario.dish().focalLengthMetres() - card.distanceMetres();
+        return shell().isEmpty()
+                ? figures.length(card.distanceMetres(), 3)
+                : length(Math.abs(before)) + (before >= 0 ? " nearer" : " farther") + " than the focus";
     }
 
     private String distance(LikelyRange range) {
