@@ -52,7 +52,7 @@ record FirstLightSection(FirstLight light, Scenario scenario, FigureFormat figur
 
     private Item table() {
         return Columns.<FirstLight.OnCard>none()
-                .with(shell().isPresent() ? "card" : "card from\nthe middle", this::card)
+                .with(shell().isPresent() ? "card than\nthe focus" : "card from\nthe middle", this::card)
                 .with(
                         "spots apart",
                         card -> card.apart().likely() < ONE
@@ -93,7 +93,7 @@ record FirstLightSection(FirstLight light, Scenario scenario, FigureFormat figur
         double before = scenario.dish().focalLengthMetres() - card.distanceMetres();
         return shell().isEmpty()
                 ? figures.length(card.distanceMetres(), 3)
-                : length(Math.abs(before)) + (before >= 0 ? " nearer" : " farther") + " than the focus";
+                : length(Math.abs(before)) + (before >= 0 ? " nearer" : " farther");
     }
 
     private String distance(LikelyRange range) {
