@@ -52,7 +52,7 @@ record FirstLightSection(FirstLight light, Scenario scenario, FigureFormat figur
 
     private Item table() {
         return Columns.<FirstLight.OnCard>none()
-                .with(shell().isPresent() ? "card than\nthe focus" : "card from\nthe middle", this::card)
+                .with(shell().isPresent() ? "card, from\nthe focus" : "card from\nthe middle", this::card)
                 .with(
                         "spots apart",
                         card -> card.apart().likely() < ONE
