@@ -57,9 +57,13 @@ final class ErrorStrata {
             inside[i] = ArrayFunctions.notBelow0(both[i] - 1);
         }
         for (int i = 0; i < n; i++) {
-            float weight = 0.5f - 0.5f * Math.abs(both[i] - 1);
-            float followed = ArrayFunctions.above0(weight - choice[i] * LEAST_WEIGHT);
-            lighterWeight[i] = followed * ArrayFunctions.larger(LEAST_WEIGHT, weight);
+            both[i] = 0.5f - 0.5f * Math.abs(both[i] - 1);
+        }
+        for (int i = 0; i < n; i++) {
+            lighterWeight[i] = ArrayFunctions.above0(both[i] - choice[i] * LEAST_WEIGHT);
+        }
+        for (int i = 0; i < n; i++) {
+            lighterWeight[i] *= ArrayFunctions.larger(LEAST_WEIGHT, both[i]);
         }
         for (int i = 0; i < n; i++) {
             heavierWeight[i] = 1 - lighterWeight[i];
@@ -133,8 +137,10 @@ final class ErrorStrata {
                 first[i] = 1 - inside[i] + (2 * inside[i] - 1) * within0[i];
             }
             for (int i = 0; i < n; i++) {
-                float second = 1 - inside[i] + (2 * inside[i] - 1) * within1[i];
-                share[i] = uniform[i] * (first[i] + second);
+                scratch[i] = 1 - inside[i] + (2 * inside[i] - 1) * within1[i];
+            }
+            for (int i = 0; i < n; i++) {
+                share[i] = uniform[i] * (first[i] + scratch[i]);
             }
             for (int i = 0; i < n; i++) {
                 line[i] = ArrayFunctions.notBelow0(share[i] - first[i]);
@@ -142,13 +148,21 @@ final class ErrorStrata {
             for (int i = 0; i < n; i++) {
                 share[i] -= line[i] * first[i];
             }
+            ofLine(below0, below1, n, first);
+            ofLine(within0, within1, n, scratch);
             for (int i = 0; i < n; i++) {
-                float below = (1 - line[i]) * below0[i] + line[i] * below1[i];
-                float within = (1 - line[i]) * within0[i] + line[i] * within1[i];
-                float beyond = ArrayFunctions.notBelow0(share[i] - below);
-                radius[i] = share[i] + inside[i] * below + (1 - inside[i]) * beyond * within;
+                scratch[i] *= ArrayFunctions.notBelow0(share[i] - first[i]);
+            }
+            for (int i = 0; i < n; i++) {
+                radius[i] = share[i] + inside[i] * first[i] + (1 - inside[i]) * scratch[i];
             }
             FastSignedRayleigh.inverse(radius, n, scratch);
+        }
+
+        private void ofLine(float[] line0, float[] line1, int n, float[] out) {
+            for (int i = 0; i < n; i++) {
+                out[i] = (1 - line[i]) * line0[i] + line[i] * line1[i];
+            }
         }
     }
 }
