@@ -19,8 +19,6 @@ final class ErrorStrata {
      */
     static final float LEAST_WEIGHT = 0.1f;
 
-    /** Weight of the heavier stratum of each ray. */
-    final float[] heavierWeight;
     /** Weight of the lighter stratum of each ray. */
     final float[] lighterWeight;
     /** Rays whose lighter stratum is followed. */
@@ -36,7 +34,6 @@ final class ErrorStrata {
         hits = new DiscHitProbability(batch, radius);
         both = new float[batch];
         inside = new float[batch];
-        heavierWeight = new float[batch];
         lighterWeight = new float[batch];
         lighter = new int[batch + 1];
         heavierSample = new Sample(batch);
@@ -65,17 +62,27 @@ final class ErrorStrata {
         for (int i = 0; i < n; i++) {
             lighterWeight[i] *= ArrayFunctions.larger(LEAST_WEIGHT, both[i]);
         }
+    }
+
+    /**
+     * Splits the watts of each ray between its strata. The lighter part is rounded to a step of the whole, so that both add up
+     * to it exactly.
+     */
+    void split(float[] watts, int n, float[] heavier, float[] lighter) {
         for (int i = 0; i < n; i++) {
-            heavierWeight[i] = 1 - lighterWeight[i];
+            lighter[i] = (watts[i] * lighterWeight[i] + watts[i]) - watts[i];
+        }
+        for (int i = 0; i < n; i++) {
+            heavier[i] = watts[i] - lighter[i];
         }
     }
 
-    /** Lists the rays with light whose lighter stratum is followed in {@link #lighter}; returns their number. */
+    /** Lists the rays whose lighter stratum has light in {@link #lighter}; returns their number. */
     int listLighter(float[] watts, int n) {
         int k = 0;
         for (int i = 0; i < n; i++) {
             lighter[k] = i;
-            k += Float.floatToRawIntBits(0 - lighterWeight[i] * watts[i]) >>> 31;
+            k += Float.floatToRawIntBits(0 - watts[i]) >>> 31;
         }
         return k;
     }

@@ -15,7 +15,7 @@ final class RayIntersections {
     /** Added to dz² to avoid division by zero; negligible otherwise. */
     private static final float LEAST_DZ2 = 1e-30f;
 
-    private final Tally tally;
+    private Tally tally;
     private final Cylinder body;
     private final float radius;
     private final boolean isDisc;
@@ -49,6 +49,11 @@ final class RayIntersections {
         absorptance = new float[capacity];
         crossingWatts = new float[capacity];
         pending = new int[capacity + 1];
+    }
+
+    /** Adds to another tally of the same target from now on. */
+    void addTo(Tally other) {
+        tally = other;
     }
 
     /**

@@ -130,7 +130,7 @@ public final class LightCaster {
             spread = new float[n];
             mirror = new MirrorPoints(n);
             turns = jitter.new Turns(jitter.none() ? 0 : n);
-            light = new LightBatch(n, jitter.none() ? null : turns, surface.zones());
+            light = new LightBatch(n, jitter.none() ? null : turns, surface.zones(), beam);
         }
 
         /** Number of batches in the block. */
@@ -178,9 +178,8 @@ public final class LightCaster {
          */
         private void computeWatts() {
             ArrayKernels.round(mirror.area, n, a);
-            float beamWatts = (float) beam;
             for (int i = 0; i < n; i++) {
-                light.watts[i] = beamWatts * a[i] * ArrayFunctions.positivePart(light.cosine[i]) / c[i];
+                light.watts[i] = a[i] * ArrayFunctions.positivePart(light.cosine[i]) / c[i];
             }
         }
 
