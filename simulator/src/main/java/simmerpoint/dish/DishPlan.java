@@ -2,6 +2,8 @@ package simmerpoint.dish;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
+import simmerpoint.dish.mirror.Mirror;
 import simmerpoint.geometry.Direction;
 import simmerpoint.units.RangeCheck;
 
@@ -35,6 +37,17 @@ public record DishPlan(double diameterMetres, double focalLengthMetres, double h
     /** The same dish with wider or narrower slits, m. */
     public DishPlan withGap(double metres) {
         return new DishPlan(diameterMetres, focalLengthMetres, hubMetres, metres, cut);
+    }
+
+    /** The same dish with other mirrors on those zones that have mirrors of their own. */
+    public DishPlan withMirrors(UnaryOperator<Mirror> change) {
+        return withCut(cut.withMirrors(change));
+    }
+
+    /** The same dish with slits wider by some metres, in its zones as well, wherever panels meet in seams. */
+    public DishPlan withWiderGaps(double metres) {
+        double wider = cut.has(CutTrait.SEAMS) ? Math.max(0, gapMetres + metres) : gapMetres;
+        return new DishPlan(diameterMetres, focalLengthMetres, hubMetres, wider, cut.withWiderGaps(metres));
     }
 
     /** Half the diameter, m. */

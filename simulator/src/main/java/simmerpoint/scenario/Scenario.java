@@ -1,6 +1,7 @@
 package simmerpoint.scenario;
 
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import simmerpoint.dish.DishPlan;
 import simmerpoint.dish.built.BuildErrors;
 import simmerpoint.dish.built.BuiltDish;
@@ -101,6 +102,11 @@ public record Scenario(
     /** The same with another mirror. */
     public Scenario withMirror(Mirror other) {
         return new Scenario(title, dish, other, sun, aim, target, stand, cooking, site, heights, workmanship, mask);
+    }
+
+    /** The same with a change to the mirrors of the dish and of all its zones. */
+    public Scenario withMirrors(UnaryOperator<Mirror> change) {
+        return withMirror(change.apply(mirror)).withDish(dish.withMirrors(change));
     }
 
     /** The same for another target; what is cooked in stays the same. */

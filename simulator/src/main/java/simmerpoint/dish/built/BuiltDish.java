@@ -48,7 +48,10 @@ public final class BuiltDish {
 
     /** What the mirrors make of the light on them. */
     public MirrorShares shares() {
-        return new MirrorShares(mirrors());
+        List<Zone> zones = layout.cut().zones();
+        return zones.isEmpty()
+                ? MirrorShares.of(mirror)
+                : new MirrorShares(zones.stream().map(Zone::name).toList(), mirrors());
     }
 
     /** What covers part of it. */

@@ -143,7 +143,8 @@ public record Clipped(Cut panels, PlanRegion region, Rim rim) implements Cut {
         return within(plan).area();
     }
 
-    private PlanRegion within(DishPlan plan) {
+    /** What is left of a dish of that diameter. */
+    PlanRegion within(DishPlan plan) {
         return region.common(PlanRegion.circle(plan.radiusMetres()));
     }
 

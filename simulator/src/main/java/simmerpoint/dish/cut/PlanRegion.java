@@ -82,6 +82,9 @@ public record PlanRegion(
     /** What of it lies within another convex polygon, corners counter-clockwise. */
     public PlanRegion within(List<Point> convex) {
         List<Point> both = corners.isEmpty() ? convex : ConvexPolygon.common(corners, convex);
+        if (both.size() < 3) {
+            return without(square());
+        }
         return new PlanRegion(radiusMetres, both, holes, fromRadians, spanRadians);
     }
 
@@ -148,18 +151,7 @@ public record PlanRegion(
     public double areaWithin(List<Point> polygon) {
         List<Point> both =
                 polygon.isEmpty() ? corners : corners.isEmpty() ? polygon : ConvexPolygon.common(polygon, corners);
-        return polygon.isEmpty() && corners.isEmpty() ? circleLess() : areaLess(both, holes);
-    }
-
-    private double circleLess() {
-        double square = FAR * radiusMetres;
-        return areaLess(
-                List.of(
-                        new Point(-square, -square),
-                        new Point(square, -square),
-                        new Point(square, square),
-                        new Point(-square, square)),
-                holes);
+        return polygon.isEmpty() && corners.isEmpty() ? areaLess(square(), holes) : areaLess(both, holes);
     }
 
     /** Of a polygon within the circle, without holes: of each what the later ones have not taken. */
@@ -195,11 +187,29 @@ public record PlanRegion(
 
     /** Its own outline, as many parts as it has. */
     public List<Polygon> outline() {
-        double square = FAR * radiusMetres;
-        return clip(List.of(
-                new Point(-square, -square),
-                new Point(square, -square),
-                new Point(square, square),
-                new Point(-square, square)));
+        return clip(square());
+    }
+
+    /** All round the circle. */
+    private List<Point> square() {
+        double half = FAR * radiusMetres;
+        return List.of(new Point(-half, -half), new Point(half, -half), new Point(half, half), new Point(-half, half));
+    }
+
+    /** Area of all of them together, m², where they lie over one another counted once. */
+    static double unionArea(List<PlanRegion> regions) {
+        double sum = 0;
+        for (int k = 0; k < regions.size(); k++) {
+            sum += areaOutside(regions.get(k), regions.subList(k + 1, regions.size()));
+        }
+        return sum;
+    }
+
+    private static double areaOutside(PlanRegion region, List<PlanRegion> others) {
+        double area = region.area();
+        for (int k = 0; k < others.size(); k++) {
+            area -= areaOutside(region.common(others.get(k)), others.subList(k + 1, others.size()));
+        }
+        return area;
     }
 }

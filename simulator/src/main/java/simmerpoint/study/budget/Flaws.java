@@ -144,7 +144,7 @@ public final class Flaws {
 
     private static Flaw mirror(
             String key, String name, Flaw.Mending mending, String advice, UnaryOperator<Mirror> remedy) {
-        return Flaw.of(key, name, mending, advice, s -> s.withMirror(remedy.apply(s.mirror())));
+        return Flaw.of(key, name, mending, advice, s -> s.withMirrors(remedy));
     }
 
     private static Flaw aim(String key, String name, String advice, UnaryOperator<Aim> remedy) {

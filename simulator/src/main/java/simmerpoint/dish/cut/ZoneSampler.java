@@ -1,0 +1,116 @@
+package simmerpoint.dish.cut;
+
+import java.util.List;
+import simmerpoint.dish.CutTrait;
+import simmerpoint.dish.DishPlan;
+import simmerpoint.dish.MirrorPoints;
+import simmerpoint.dish.MirrorSurface;
+import simmerpoint.dish.Zone;
+import simmerpoint.geometry.Direction;
+import simmerpoint.geometry.Point;
+
+/**
+ * One zone of a dish: its surface, sampled from where the zones within it end. Second numbers are shares of the outline within a like
+ * outline through the place (all our own cuts lay their places so), and what they give below a least one is left out.
+ */
+final class ZoneSampler {
+    final MirrorSurface surface;
+    /** The outline, and what lies within it. */
+    final PlanRegion region;
+
+    private final DishPlan plan;
+    private final PlanRegion clip;
+    private final int sides;
+    private final double outer;
+    private final double least;
+    private final double inner2;
+    private PanelFinder finder;
+
+    ZoneSampler(Zone zone, List<Zone> all) {
+        plan = zone.plan();
+        surface = plan.surface(Direction.Z);
+        outer = plan.radiusMetres();
+        List<Point> corners = surface.outlineCorners();
+        sides = corners.size();
+        clip = plan.cut() instanceof Clipped clipped ? clipped.within(plan) : PlanRegion.circle(outer);
+        region = corners.isEmpty() ? clip : clip.within(corners);
+        double from = all.stream()
+                .filter(other -> other.plan().hubMetres() < plan.hubMetres())
+                .mapToDouble(ZoneSampler::filled)
+                .max()
+                .orElse(0);
+        from = Math.min(from, plan.hubMetres() / 2);
+        least = from * from / (outer * outer);
+        double nearest = from * shrink();
+        inner2 = nearest * nearest * (1 - 1e-12);
+    }
+
+    /** Radius of the circle about the axis that a zone fills, with its hub, m; 0 if it does not go all round. */
+    private static double filled(Zone zone) {
+        if (zone.plan().cut() instanceof Clipped) {
+            return 0;
+        }
+        int sides = zone.plan().surface(Direction.Z).outlineCorners().size();
+        return zone.plan().radiusMetres() * (sides == 0 ? 1 : Math.cos(Math.PI / sides));
+    }
+
+    /** Distance of the sides of the outline from the axis ÷ that of its corners. */
+    private double shrink() {
+        return sides == 0 ? 1 : Math.cos(Math.PI / sides);
+    }
+
+    /** Area over which its places are spread, m². */
+    double sampledArea() {
+        return surface.sampledArea() * (1 - least);
+    }
+
+    /** Whether it samples places at that square of the distance from the axis. */
+    boolean mayHold(double r2) {
+        return r2 >= inner2 && r2 <= outer * outer;
+    }
+
+    /** Whether its mirrors may lie over those of another. */
+    boolean mayMeet(ZoneSampler other) {
+        double mirrors = plan.hubMetres() / 2 * shrink();
+        double others = other.plan.hubMetres() / 2 * other.shrink();
+        return mirrors < other.outer * (1 - 1e-12) && others < outer * (1 - 1e-12);
+    }
+
+    /** Fills places as {@link MirrorSurface#fill}; {@code v} is overwritten. */
+    void fill(double[] u, double[] v, int n, MirrorPoints out) {
+        for (int i = 0; least > 0 && i < n; i++) {
+            v[i] = Math.min(Math.nextDown(1.0), least + (1 - least) * v[i]);
+        }
+        surface.fill(u, v, n, out);
+    }
+
+    /** Whether a place is one of those it samples, gaps as well. */
+    boolean samples(double x, double y) {
+        double v = (x * x + y * y) / (outer * outer);
+        if (sides > 0) {
+            double half = Math.PI / sides;
+            double turn = Math.floor(Math.atan2(y, x) / (2 * half));
+            double bisector = (2 * turn + 1) * half;
+            double along = (x * Math.cos(bisector) + y * Math.sin(bisector)) / (outer * shrink());
+            v = along * along;
+        }
+        return v >= least && v <= 1 && clip.contains(x, y);
+    }
+
+    /** Whether one of its mirrors is there. */
+    boolean covers(double x, double y) {
+        if (!plan.cut().has(CutTrait.PANELS)) {
+            double hub = plan.hubMetres() / 2;
+            return x * x + y * y >= hub * hub && clip.contains(x, y);
+        }
+        return finder().covers(x, y);
+    }
+
+    /** Its panels, found by place. */
+    synchronized PanelFinder finder() {
+        if (finder == null) {
+            finder = new PanelFinder(plan.outlines());
+        }
+        return finder;
+    }
+}
