@@ -50,6 +50,14 @@ public record DishPlan(double diameterMetres, double focalLengthMetres, double h
         return new DishPlan(diameterMetres, focalLengthMetres, hubMetres, wider, cut.withWiderGaps(metres));
     }
 
+    /** Name of the zone that a panel belongs to; empty where the dish has none. */
+    public Optional<String> zoneOf(int panel) {
+        List<Zone> zones = cut.zones();
+        return zones.isEmpty()
+                ? Optional.empty()
+                : Optional.of(zones.get(surface(Direction.Z).zones().of(panel)).name());
+    }
+
     /** Half the diameter, m. */
     public double radiusMetres() {
         return diameterMetres / 2;

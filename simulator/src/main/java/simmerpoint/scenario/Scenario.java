@@ -1,8 +1,10 @@
 package simmerpoint.scenario;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
 import simmerpoint.dish.DishPlan;
+import simmerpoint.dish.Zone;
 import simmerpoint.dish.built.BuildErrors;
 import simmerpoint.dish.built.BuiltDish;
 import simmerpoint.dish.built.Mask;
@@ -132,6 +134,14 @@ public record Scenario(
     /** The same with part of the mirror covered. */
     public Scenario withMask(Mask other) {
         return new Scenario(title, dish, mirror, sun, aim, target, stand, cooking, site, heights, workmanship, other);
+    }
+
+    /** The mirrors of all zones as planned, in their order; one where the dish has no zones. */
+    public List<Mirror> mirrors() {
+        List<Zone> zones = dish.cut().zones();
+        return zones.isEmpty()
+                ? List.of(mirror)
+                : zones.stream().map(zone -> zone.mirror().orElse(mirror)).toList();
     }
 
     /** The dish with its mirror as this maker builds it: what light is cast on. */

@@ -81,8 +81,7 @@ class ZonesTest {
     @MethodSource("cuts")
     void zonesWithOneMirrorAreThePlainDish(Cut cut) {
         TraceResult plain = scene(ring(0.1, DIAMETER, cut)).trace(RAYS, 3);
-        DishPlan two = zoned(
-                zone("middle", ring(0.1, 0.7, cut), null), zone("rim", ring(0.7, DIAMETER, cut), FILM));
+        DishPlan two = zoned(zone("middle", ring(0.1, 0.7, cut), null), zone("rim", ring(0.7, DIAMETER, cut), FILM));
         TraceResult zoned = scene(two).trace(RAYS, 4);
         assertEquals(plain.outlineArea(), zoned.outlineArea(), 1e-9);
         assertEquals(plain.apertureArea(), zoned.apertureArea(), 1e-9);
@@ -128,11 +127,18 @@ class ZonesTest {
         same(film.caught(), first.caught());
         same(foil.incident(), second.incident());
         same(foil.reflected(), second.reflected());
-        assertEquals(both.caught().value(), first.caught().value() + second.caught().value(), 1e-9);
-        assertEquals(both.incident().value(), first.incident().value() + second.incident().value(), 1e-9);
+        assertEquals(
+                both.caught().value(), first.caught().value() + second.caught().value(), 1e-9);
         assertEquals(
                 both.incident().value(),
-                both.shaded().value() + both.mirrorLoss().value() + both.scattered().value() + both.reflected().value(),
+                first.incident().value() + second.incident().value(),
+                1e-9);
+        assertEquals(
+                both.incident().value(),
+                both.shaded().value()
+                        + both.mirrorLoss().value()
+                        + both.scattered().value()
+                        + both.reflected().value(),
                 1e-9);
     }
 
@@ -145,8 +151,12 @@ class ZonesTest {
         Ledger both = scene(zoned(zone("middle", middle, FILM), zone("rim", rim, rough)))
                 .trace(RAYS, 10)
                 .ledger();
-        same(scene(middle).trace(RAYS, 11).ledger().caught(), both.zones().get(0).caught());
-        same(scene(rim).with(rough).trace(RAYS, 12).ledger().caught(), both.zones().get(1).caught());
+        same(
+                scene(middle).trace(RAYS, 11).ledger().caught(),
+                both.zones().get(0).caught());
+        same(
+                scene(rim).with(rough).trace(RAYS, 12).ledger().caught(),
+                both.zones().get(1).caught());
     }
 
     /** A zone whose mirror reflects nothing is a dish without that zone, but for what its mirrors take up. */
@@ -178,8 +188,10 @@ class ZonesTest {
         assertEquals(outline, result.outlineArea(), 1e-12);
         assertEquals(open, result.apertureArea(), 2e-5);
         Ledger ledger = result.ledger();
-        assertEquals(1000 * outline, ledger.outline().value(), 4 * ledger.outline().standardError() + 1e-6);
-        assertEquals(1000 * open, ledger.incident().value(), 4 * ledger.incident().standardError() + 1e-6);
+        assertEquals(
+                1000 * outline, ledger.outline().value(), 4 * ledger.outline().standardError() + 1e-6);
+        assertEquals(
+                1000 * open, ledger.incident().value(), 4 * ledger.incident().standardError() + 1e-6);
         double tiles = patches.surface(Direction.Z).apertureArea();
         Estimate onTiles = ledger.zones().get(1).incident();
         assertEquals(1000 * tiles, onTiles.value(), 4 * onTiles.standardError());
@@ -191,7 +203,8 @@ class ZonesTest {
         DishPlan two = zoned(
                 zone("middle", ring(0.1, 0.8, new BentStrips(16)), FILM),
                 zone("rim", ring(0.8, DIAMETER, Tiles.square(0.05)), FOIL));
-        TraceOptions options = TraceOptions.defaults().withRays(RAYS).withSeed(3).withThreads(2);
+        TraceOptions options =
+                TraceOptions.defaults().withRays(RAYS).withSeed(3).withThreads(2);
         Scene scene = scene(two);
         Ledger traced = scene.trace(options).ledger();
         Ledger stored = StoredLight.cast(scene.scenario(), options.withSeed(3), Progress.NONE)

@@ -46,6 +46,11 @@ public final class BuiltDish {
                 : zones.stream().map(zone -> zone.mirror().orElse(mirror)).toList();
     }
 
+    /** Whether any of its panels are glued crooked. */
+    public boolean hasTiltedPanels() {
+        return mirrors().stream().anyMatch(each -> each.panelTiltRadians() > 0);
+    }
+
     /** What the mirrors make of the light on them. */
     public MirrorShares shares() {
         List<Zone> zones = layout.cut().zones();

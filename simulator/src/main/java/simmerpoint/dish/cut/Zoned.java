@@ -2,7 +2,9 @@ package simmerpoint.dish.cut;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.DoubleFunction;
@@ -72,6 +74,16 @@ public record Zoned(List<Zone> zones) implements Cut {
     @Override
     public MirrorSurface surface(DishPlan plan, Direction sunInDish) {
         return new ZonedSurface(zones);
+    }
+
+    /** Share of the mirrors of each zone that lies under those of others, by its name. */
+    public Map<String, Double> hiddenShares() {
+        ZonedSurface surface = new ZonedSurface(zones);
+        Map<String, Double> shares = new LinkedHashMap<>();
+        for (int z = 0; z < zones.size(); z++) {
+            shares.put(zones.get(z).name(), surface.hiddenArea(z) / surface.mirrorArea(z));
+        }
+        return shares;
     }
 
     @Override
