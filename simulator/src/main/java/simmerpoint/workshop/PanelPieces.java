@@ -58,10 +58,12 @@ final class PanelPieces {
     }
 
     private static void add(List<Group> groups, Map<Integer, Double> distances, String zone, List<Piece> pieces) {
+        int lettered = (int)
+                pieces.stream().filter(piece -> piece.name().contains("panel ")).count();
         groups.sort(Comparator.comparingDouble(
                 group -> group.panels.stream().mapToDouble(distances::get).min().orElseThrow()));
         for (Group group : groups) {
-            String name = zone + (groups.size() == 1 ? name(group.first) : "panel " + letter(pieces.size()));
+            String name = zone + (groups.size() == 1 ? name(group.first) : "panel " + letter(lettered++));
             Polygon outline = group.first.edge().inSmallestBox();
             pieces.add(new Piece(
                     name, Piece.Use.PANEL, group.panels.size(), outline, group.first.bent(), List.of(), group.panels));

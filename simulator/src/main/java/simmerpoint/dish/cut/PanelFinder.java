@@ -3,6 +3,7 @@ package simmerpoint.dish.cut;
 import java.awt.geom.Path2D;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
 import simmerpoint.dish.PanelOutline;
 import simmerpoint.geometry.Vec;
@@ -12,7 +13,7 @@ final class PanelFinder {
     private final List<PanelOutline> outlines;
     private final int across;
     private final double reach;
-    private final List<List<Path2D>> cells = new ArrayList<>();
+    private final List<List<double[][]>> cells = new ArrayList<>();
 
     PanelFinder(List<PanelOutline> outlines) {
         this.outlines = outlines;
@@ -30,16 +31,21 @@ final class PanelFinder {
     }
 
     private void add(PanelOutline outline) {
-        Path2D path = path(outline);
+        double[][] edges = {corners(outline.edge()), corners(outline.hole())};
         int left = cell(outline.edge().stream().mapToDouble(Vec::x).min().orElseThrow());
         int right = cell(outline.edge().stream().mapToDouble(Vec::x).max().orElseThrow());
         int foot = cell(outline.edge().stream().mapToDouble(Vec::y).min().orElseThrow());
         int top = cell(outline.edge().stream().mapToDouble(Vec::y).max().orElseThrow());
         for (int j = foot; j <= top; j++) {
             for (int i = left; i <= right; i++) {
-                cells.get(j * across + i).add(path);
+                cells.get(j * across + i).add(edges);
             }
         }
+    }
+
+    /** Corners x y in turn. */
+    private static double[] corners(List<Vec> edge) {
+        return edge.stream().flatMapToDouble(p -> DoubleStream.of(p.x(), p.y())).toArray();
     }
 
     /** A panel in plan with its hole, if it has one. */
@@ -64,12 +70,24 @@ final class PanelFinder {
         if (Math.abs(x) > reach || Math.abs(y) > reach) {
             return false;
         }
-        for (Path2D path : cells.get(cell(y) * across + cell(x))) {
-            if (path.contains(x, y)) {
+        for (double[][] edges : cells.get(cell(y) * across + cell(x))) {
+            if (crossings(edges[0], x, y) != crossings(edges[1], x, y)) {
                 return true;
             }
         }
         return false;
+    }
+
+    /** Whether a line from the place along x crosses the edge an odd number of times. */
+    private static boolean crossings(double[] edge, double x, double y) {
+        boolean odd = false;
+        for (int i = 0, j = edge.length - 2; i < edge.length; j = i, i += 2) {
+            boolean crosses = edge[i + 1] > y != edge[j + 1] > y;
+            if (crosses && x < edge[i] + (y - edge[i + 1]) / (edge[j + 1] - edge[i + 1]) * (edge[j] - edge[i])) {
+                odd = !odd;
+            }
+        }
+        return odd;
     }
 
     /** All panels. */

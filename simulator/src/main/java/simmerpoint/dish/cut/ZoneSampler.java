@@ -23,6 +23,9 @@ final class ZoneSampler {
     private final int sides;
     private final double outer;
     private final double least;
+    /** The second number of the innermost corners. */
+    private final double hub;
+
     private final double inner2;
     private PanelFinder finder;
 
@@ -41,6 +44,7 @@ final class ZoneSampler {
                 .orElse(0);
         from = Math.min(from, plan.hubMetres() / 2);
         least = from * from / (outer * outer);
+        hub = plan.hubMetres() * plan.hubMetres() / (4 * outer * outer) * (1 - 1e-12);
         double nearest = from * shrink();
         inner2 = nearest * nearest * (1 - 1e-12);
     }
@@ -86,24 +90,28 @@ final class ZoneSampler {
 
     /** Whether a place is one of those it samples, gaps as well. */
     boolean samples(double x, double y) {
-        double v = (x * x + y * y) / (outer * outer);
-        if (sides > 0) {
-            double half = Math.PI / sides;
-            double turn = Math.floor(Math.atan2(y, x) / (2 * half));
-            double bisector = (2 * turn + 1) * half;
-            double along = (x * Math.cos(bisector) + y * Math.sin(bisector)) / (outer * shrink());
-            v = along * along;
-        }
+        double v = second(x, y);
         return v >= least && v <= 1 && clip.contains(x, y);
+    }
+
+    /** The second number that gives a place. */
+    private double second(double x, double y) {
+        if (sides == 0) {
+            return (x * x + y * y) / (outer * outer);
+        }
+        double half = Math.PI / sides;
+        double bisector = (2 * Math.floor(Math.atan2(y, x) / (2 * half)) + 1) * half;
+        double along = (x * Math.cos(bisector) + y * Math.sin(bisector)) / (outer * shrink());
+        return along * along;
     }
 
     /** Whether one of its mirrors is there. */
     boolean covers(double x, double y) {
         if (!plan.cut().has(CutTrait.PANELS)) {
-            double hub = plan.hubMetres() / 2;
-            return x * x + y * y >= hub * hub && clip.contains(x, y);
+            return x * x + y * y >= hub * outer * outer && clip.contains(x, y);
         }
-        return finder().covers(x, y);
+        double v = second(x, y);
+        return v >= hub && v <= 1 && finder().covers(x, y);
     }
 
     /** Its panels, found by place. */
