@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.List;
 import simmerpoint.dish.PanelZones;
 import simmerpoint.dish.mirror.Mirror;
+import simmerpoint.sampling.ArrayFunctions;
 
 /** {@linkplain MirrorErrorModel Random errors} of the mirrors of all zones of a dish. Immutable. */
 final class MirrorErrors {
@@ -12,25 +13,29 @@ final class MirrorErrors {
 
     private final boolean isZero;
     private final boolean sharpOrWide;
-    private final double[] slopeVariance;
-    private final double[] quarterSharp;
-    private final double[] quarterWide;
-    private final double[] wideShare;
+    private final boolean spread;
+    private final float[] slopeError;
+    private final float[] quarterSharp;
+    private final float[] quarterWide;
+    private final float[] wideShare;
 
     private MirrorErrors(List<MirrorErrorModel> byZone) {
         isZero = byZone.stream().allMatch(MirrorErrorModel::isZero);
         sharpOrWide = byZone.stream().anyMatch(errors -> errors.wideShare() > 0 && errors.wideShare() < 1);
-        slopeVariance = byZone.stream()
-                .mapToDouble(errors ->
-                        byZone.size() == 1 ? errors.slopeVariance() : Math.max(LEAST_VARIANCE, errors.slopeVariance()))
-                .toArray();
-        quarterSharp = byZone.stream()
-                .mapToDouble(errors -> 0.25 * errors.sharpVariance())
-                .toArray();
-        quarterWide = byZone.stream()
-                .mapToDouble(errors -> 0.25 * errors.wideVariance())
-                .toArray();
-        wideShare = byZone.stream().mapToDouble(MirrorErrorModel::wideShare).toArray();
+        spread = byZone.stream().anyMatch(MirrorErrorModel::spreads);
+        int n = byZone.size();
+        slopeError = new float[n];
+        quarterSharp = new float[n];
+        quarterWide = new float[n];
+        wideShare = new float[n];
+        for (int zone = 0; zone < n; zone++) {
+            MirrorErrorModel errors = byZone.get(zone);
+            double variance = errors.slopeVariance();
+            quarterSharp[zone] = (float) (0.25 * errors.sharpVariance());
+            quarterWide[zone] = (float) (0.25 * errors.wideVariance());
+            wideShare[zone] = (float) errors.wideShare();
+            slopeError[zone] = (float) Math.sqrt(n == 1 ? variance : Math.max(LEAST_VARIANCE, variance));
+        }
     }
 
     static MirrorErrors of(List<Mirror> mirrors) {
@@ -47,14 +52,19 @@ final class MirrorErrors {
         return sharpOrWide;
     }
 
-    /** The slope error's variance of each ray, rad². */
-    void slopeVariances(int[] panel, PanelZones zones, int n, double[] out) {
-        if (slopeVariance.length == 1) {
-            Arrays.fill(out, 0, n, slopeVariance[0]);
+    /** Whether rays of some zone have an error of their own beside the slope error. */
+    boolean spread() {
+        return spread;
+    }
+
+    /** The slope error's standard deviation for each ray, rad. */
+    void slopeErrors(int[] panel, PanelZones zones, int n, float[] out) {
+        if (slopeError.length == 1) {
+            Arrays.fill(out, 0, n, slopeError[0]);
             return;
         }
         for (int i = 0; i < n; i++) {
-            out[i] = slopeVariance[zones.of(panel[i])];
+            out[i] = slopeError[zones.of(panel[i])];
         }
     }
 
@@ -63,28 +73,28 @@ final class MirrorErrors {
      *
      * @param chance a number of 0 to 1 for each ray that decides between sharp and wide spread, if {@link #sharpOrWide}
      */
-    void quarterBeamVariances(int[] panel, PanelZones zones, double[] chance, int n, double[] out) {
+    void quarterBeamVariances(int[] panel, PanelZones zones, float[] chance, int n, float[] out) {
         if (wideShare.length == 1) {
             ofOneZone(chance, n, out);
             return;
         }
         for (int i = 0; i < n; i++) {
             int zone = zones.of(panel[i]);
-            double at = sharpOrWide ? chance[i] : 0.5;
+            float at = sharpOrWide ? chance[i] : 0.5f;
             out[i] = at < wideShare[zone] ? quarterWide[zone] : quarterSharp[zone];
         }
     }
 
-    private void ofOneZone(double[] chance, int n, double[] out) {
-        double sharp = quarterSharp[0];
-        double wide = quarterWide[0];
-        double share = wideShare[0];
+    private void ofOneZone(float[] chance, int n, float[] out) {
+        float sharp = quarterSharp[0];
+        float wide = quarterWide[0];
+        float share = wideShare[0];
         if (!sharpOrWide) {
             Arrays.fill(out, 0, n, share == 1 ? wide : sharp);
             return;
         }
         for (int i = 0; i < n; i++) {
-            out[i] = chance[i] < share ? wide : sharp;
+            out[i] = sharp + (wide - sharp) * ArrayFunctions.above0(share - chance[i]);
         }
     }
 }

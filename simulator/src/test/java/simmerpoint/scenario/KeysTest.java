@@ -96,6 +96,7 @@ class KeysTest {
                         "dish",
                         "mirror",
                         "workmanship",
+                        "shape",
                         "as-built",
                         "build",
                         "sun",

@@ -99,7 +99,7 @@ class BlockingTest {
         int stopped = 0;
         for (long k = 0; k < beam.batches(); k++) {
             LightBatch light = beam.cast(k);
-            out.reflect(light);
+            out.reflect(light, light.capacity);
             for (int i = 0; i < light.capacity; i++) {
                 Vec d = new Vec(out.dx[i], out.dy[i], out.dz[i]);
                 Vec point = toDish.toParent(new Vec(light.px[i], light.py[i], light.pz[i]));
