@@ -39,7 +39,7 @@ final class ZoneSampler {
         region = corners.isEmpty() ? clip : clip.within(corners);
         double from = all.stream()
                 .filter(other -> other.plan().hubMetres() < plan.hubMetres())
-                .mapToDouble(ZoneSampler::filled)
+                .mapToDouble(other -> filled(other, sides))
                 .max()
                 .orElse(0);
         from = Math.min(from, plan.hubMetres() / 2);
@@ -49,13 +49,16 @@ final class ZoneSampler {
         inner2 = nearest * nearest * (1 - 1e-12);
     }
 
-    /** Radius of the circle about the axis that a zone fills, with its hub, m; 0 if it does not go all round. */
-    private static double filled(Zone zone) {
+    /**
+     * Radius to which a zone with its hub fills an outline of so many sides about the axis, or a circle, m; 0 if it does not go all
+     * round.
+     */
+    private static double filled(Zone zone, int alike) {
         if (zone.plan().cut() instanceof Clipped) {
             return 0;
         }
         int sides = zone.plan().surface(Direction.Z).outlineCorners().size();
-        return zone.plan().radiusMetres() * (sides == 0 ? 1 : Math.cos(Math.PI / sides));
+        return zone.plan().radiusMetres() * (sides == 0 || sides == alike ? 1 : Math.cos(Math.PI / sides));
     }
 
     /** Distance of the sides of the outline from the axis ÷ that of its corners. */
@@ -73,11 +76,22 @@ final class ZoneSampler {
         return r2 >= inner2 && r2 <= outer * outer;
     }
 
-    /** Whether its mirrors may lie over those of another. */
+    /** Whether its outline and that of another have the same shape, so that second numbers tell which of two places is farther out. */
+    boolean isLike(ZoneSampler other) {
+        return sides == other.sides;
+    }
+
+    /** Whether it samples the place that a second number gives in another zone of the same shape. */
+    boolean mayHoldLike(ZoneSampler other, double second) {
+        double here = second * (other.outer * other.outer) / (outer * outer);
+        return here >= least * (1 + 1e-12) && here < 1;
+    }
+
+    /** Whether what it samples may lie where another samples. */
     boolean mayMeet(ZoneSampler other) {
-        double mirrors = plan.hubMetres() / 2 * shrink();
-        double others = other.plan.hubMetres() / 2 * other.shrink();
-        return mirrors < other.outer * (1 - 1e-12) && others < outer * (1 - 1e-12);
+        double mine = Math.sqrt(least) * outer * (isLike(other) ? 1 : shrink());
+        double others = Math.sqrt(other.least) * other.outer * (isLike(other) ? 1 : other.shrink());
+        return mine < other.outer * (1 - 1e-12) && others < outer * (1 - 1e-12);
     }
 
     /** Fills places as {@link MirrorSurface#fill}; {@code v} is overwritten. */

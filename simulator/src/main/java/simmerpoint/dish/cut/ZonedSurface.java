@@ -110,21 +110,33 @@ final class ZonedSurface implements MirrorSurface {
 
     @Override
     public void fill(double[] u, double[] v, int n, MirrorPoints out) {
-        int[] zone = new int[n];
-        boolean same = true;
+        double least = 1;
+        double most = 0;
         for (int i = 0; i < n; i++) {
-            while (u[i] >= end[zone[i]] && zone[i] < end.length - 1) {
-                zone[i]++;
-            }
-            same &= zone[i] == zone[0];
+            least = Math.min(least, u[i]);
+            most = Math.max(most, u[i]);
         }
-        if (same) {
-            fillZone(zone[0], u.clone(), v.clone(), n, out);
+        int first = zoneAt(least);
+        int last = zoneAt(most);
+        if (first == last) {
+            fillZone(first, u.clone(), v.clone(), n, out);
             return;
         }
-        for (int z = 0; z < end.length; z++) {
+        int[] zone = new int[n];
+        for (int i = 0; i < n; i++) {
+            zone[i] = zoneAt(u[i]);
+        }
+        for (int z = first; z <= last; z++) {
             fillSome(z, zone, u, v, n, out);
         }
+    }
+
+    private int zoneAt(double u) {
+        int zone = 0;
+        while (zone < end.length - 1 && u >= end[zone]) {
+            zone++;
+        }
+        return zone;
     }
 
     /** Fills the places of one zone among those of others. */
@@ -155,26 +167,34 @@ final class ZonedSurface implements MirrorSurface {
         }
         zone.fill(u, v, n, out);
         double scale = sampledArea / zone.surface.sampledArea();
-        int first = panels.firstPanel(z);
+        int firstPanel = panels.firstPanel(z);
         for (int i = 0; i < n; i++) {
             int panel = out.panel[i];
-            out.panel[i] = panel >= 0 ? first + panel : ~(first + ~panel);
-            out.area[i] *= countsElsewhere(z, panel, out.x[i], out.y[i]) ? 0 : scale;
+            out.panel[i] = panel + (panel >= 0 ? firstPanel : -firstPanel);
+            out.area[i] *= scale;
+        }
+        for (int other = 0; other < zones.size(); other++) {
+            if (other != z && zones.get(other).mayMeet(zone)) {
+                leaveOutCounted(z, other, v, n, out);
+            }
         }
     }
 
-    private boolean countsElsewhere(int z, int panel, double x, double y) {
-        double r2 = x * x + y * y;
-        for (int other = 0; other < zones.size(); other++) {
-            ZoneSampler sampler = zones.get(other);
-            if (other == z || !sampler.mayHold(r2)) {
-                continue;
-            }
-            boolean covers = (panel < 0 || other > z) && sampler.covers(x, y);
-            if (covers || (panel < 0 && other < z && sampler.samples(x, y))) {
-                return true;
+    /** Takes the area off places of a zone that count on another. */
+    private void leaveOutCounted(int z, int other, double[] v, int n, MirrorPoints out) {
+        ZoneSampler sampler = zones.get(other);
+        ZoneSampler own = zones.get(z);
+        boolean alike = sampler.isLike(own);
+        for (int i = 0; i < n; i++) {
+            double x = out.x[i];
+            double y = out.y[i];
+            if (alike ? sampler.mayHoldLike(own, v[i]) : sampler.mayHold(x * x + y * y)) {
+                boolean gap = out.panel[i] < 0;
+                boolean covers = (gap || other > z) && sampler.covers(x, y);
+                if (covers || (gap && other < z && sampler.samples(x, y))) {
+                    out.area[i] = 0;
+                }
             }
         }
-        return false;
     }
 }
