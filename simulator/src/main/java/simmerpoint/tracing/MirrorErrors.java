@@ -2,7 +2,6 @@ package simmerpoint.tracing;
 
 import java.util.Arrays;
 import java.util.List;
-import simmerpoint.dish.PanelZones;
 import simmerpoint.dish.mirror.Mirror;
 import simmerpoint.sampling.ArrayFunctions;
 
@@ -58,13 +57,13 @@ final class MirrorErrors {
     }
 
     /** The slope error's standard deviation for each ray, rad. */
-    void slopeErrors(int[] panel, PanelZones zones, int n, float[] out) {
-        if (slopeError.length == 1) {
-            Arrays.fill(out, 0, n, slopeError[0]);
+    void slopeErrors(LightBatch light, float[] out) {
+        if (light.zone >= 0) {
+            Arrays.fill(out, 0, light.capacity, slopeError[light.zone]);
             return;
         }
-        for (int i = 0; i < n; i++) {
-            out[i] = slopeError[zones.of(panel[i])];
+        for (int i = 0; i < light.capacity; i++) {
+            out[i] = slopeError[light.zones.of(light.panel[i])];
         }
     }
 
@@ -73,22 +72,22 @@ final class MirrorErrors {
      *
      * @param chance a number of 0 to 1 for each ray that decides between sharp and wide spread, if {@link #sharpOrWide}
      */
-    void quarterBeamVariances(int[] panel, PanelZones zones, float[] chance, int n, float[] out) {
-        if (wideShare.length == 1) {
-            ofOneZone(chance, n, out);
+    void quarterBeamVariances(LightBatch light, float[] chance, float[] out) {
+        if (light.zone >= 0) {
+            ofOneZone(light.zone, chance, light.capacity, out);
             return;
         }
-        for (int i = 0; i < n; i++) {
-            int zone = zones.of(panel[i]);
+        for (int i = 0; i < light.capacity; i++) {
+            int zone = light.zones.of(light.panel[i]);
             float at = sharpOrWide ? chance[i] : 0.5f;
             out[i] = at < wideShare[zone] ? quarterWide[zone] : quarterSharp[zone];
         }
     }
 
-    private void ofOneZone(float[] chance, int n, float[] out) {
-        float sharp = quarterSharp[0];
-        float wide = quarterWide[0];
-        float share = wideShare[0];
+    private void ofOneZone(int zone, float[] chance, int n, float[] out) {
+        float sharp = quarterSharp[zone];
+        float wide = quarterWide[zone];
+        float share = wideShare[zone];
         if (!sharpOrWide) {
             Arrays.fill(out, 0, n, share == 1 ? wide : sharp);
             return;

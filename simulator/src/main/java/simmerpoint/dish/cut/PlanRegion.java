@@ -23,6 +23,11 @@ public record PlanRegion(
     /** Sides of polygons that stand for wedges lie this many radii out. */
     private static final double FAR = 4;
 
+    private static final int STEPS = 50;
+
+    /** A direction along an edge belongs to both sides, rad. */
+    private static final double BESIDE = 1e-6;
+
     /** Keeps copies; checks the radius. */
     public PlanRegion {
         RangeCheck.positive(radiusMetres, "radius");
@@ -140,6 +145,26 @@ public record PlanRegion(
         return x * x + y * y <= radiusMetres * radiusMetres
                 && (corners.isEmpty() || ConvexPolygon.contains(corners, x, y))
                 && holes.stream().noneMatch(hole -> ConvexPolygon.contains(hole, x, y));
+    }
+
+    /** Of so many equal angles, the first at the upper edge, those in whose direction some of it lies between two distances, m. */
+    int directions(int count, double from, double to) {
+        int met = 0;
+        for (int k = 0; k < count; k++) {
+            met += lies(2 * Math.PI * k / count, from, to) ? 1 : 0;
+        }
+        return met;
+    }
+
+    private boolean lies(double angle, double from, double to) {
+        for (int step = 0; step < STEPS; step++) {
+            double r = from + (to - from) * (step + 0.5) / STEPS;
+            if (contains(r * Math.cos(angle - BESIDE), r * Math.sin(angle - BESIDE))
+                    || contains(r * Math.cos(angle + BESIDE), r * Math.sin(angle + BESIDE))) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** Its area, m². */

@@ -118,6 +118,7 @@ final class ZonedSurface implements MirrorSurface {
         }
         int first = zoneAt(least);
         int last = zoneAt(most);
+        out.zone = first == last ? first : -1;
         if (first == last) {
             fillZone(first, u.clone(), v.clone(), n, out);
             return;
