@@ -23,11 +23,11 @@ final class DishJitter {
     private final Vec dishX;
     private final Vec dishY;
 
-    /** Of a dish in its mean position. */
-    DishJitter(Aim aim, Setup setup) {
+    /** Of a dish in its mean position; its mount is in the dish frame. */
+    DishJitter(Aim aim, Vec mount, Setup setup) {
         Pose dish = setup.dishInTarget();
         sigma = aim.jitterRadians();
-        pivot = aim.panCarriedBy() == Aim.PanCarrier.DISH ? Vec.ZERO : dish.toParent(new Vec(0, 0, -aim.mountMetres()));
+        pivot = aim.panCarriedBy() == Aim.PanCarrier.DISH ? Vec.ZERO : dish.toParent(mount);
         dishX = dish.rotation().apply(Direction.X.vec());
         dishY = dish.rotation().apply(Direction.Y.vec());
     }

@@ -59,7 +59,7 @@ public final class LightCaster {
         surface = dish.surface(setup.sunInDish());
         tilts = dish.panelTilts(surface, seed);
         errors = MirrorErrors.of(dish.mirrors());
-        jitter = new DishJitter(aim, setup);
+        jitter = new DishJitter(aim, dish.layout().mount(aim.mountMetres()), setup);
         sunTable = SunAngleTable.of(sunlight.shape());
         beam = sunlight.beamWattsPerSquareMetre();
         Pose pose = setup.dishInTarget();

@@ -39,7 +39,7 @@ class BlockingTest {
     private static Setup setup(double driftUp, double driftSide) {
         Aim aim = new Aim(0, 0, driftUp, driftSide, 0, 0, Aim.PanCarrier.STAND);
         Sunlight sun = new Sunlight(0.9, 1000, UniformDiscSun.MEAN_SUN);
-        return Setup.of(1, sun, aim, new Plane(0.2, 0.4), Stand.AT_FOCUS);
+        return Setup.of(new DishPlan(1.5, 1, 0, 0, new FromFile(TWO)), sun, aim, new Plane(0.2, 0.4), Stand.AT_FOCUS);
     }
 
     private static LightCaster caster(Setup setup) {
