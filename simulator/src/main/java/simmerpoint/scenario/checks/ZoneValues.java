@@ -49,11 +49,11 @@ final class ZoneValues {
         if (!values.hasSection(ZoneKeys.SECTION)) {
             return;
         }
-        if (!kind.has(CutTrait.PARABOLOID)) {
+        if (!ZoneKeys.isZone(kind)) {
             problems.add(
                     values.line(ZoneKeys.SECTION),
                     ZoneKeys.SECTION,
-                    "panels of a mesh are not made of zones; leave zones out, or take another cut");
+                    "a dish cut as " + kind.word() + " is not made of zones; leave zones out, or take another cut");
             return;
         }
         zones(values, problems).forEach(zone -> zone.check(kind));

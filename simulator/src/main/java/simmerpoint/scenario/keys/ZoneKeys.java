@@ -5,7 +5,11 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import simmerpoint.dish.CutKind;
+import simmerpoint.dish.CutTrait;
+import simmerpoint.dish.cut.Cuts;
 import simmerpoint.units.Dimension;
 
 /**
@@ -19,9 +23,16 @@ public final class ZoneKeys {
     /** What a zone can be called; where mirrors of two lie over one another, those of the later one lie on top. */
     public static final List<String> NAMES = List.of("middle", "ring", "rim", "upper", "lower", "patches");
 
-    private static final String MESH = "from-file";
+    /** Cuts that are a dish of their own and no zone of one. */
+    private static final Set<String> WHOLE =
+            Cuts.ALL.stream().filter(kind -> !isZone(kind)).map(CutKind::word).collect(Collectors.toSet());
 
     private ZoneKeys() {}
+
+    /** Whether a zone can be cut so. */
+    public static boolean isZone(CutKind kind) {
+        return kind.has(CutTrait.PARABOLOID) && !kind.has(CutTrait.OWN_SIZE);
+    }
 
     /** Path of the section of a zone. */
     public static String section(String zone) {
@@ -126,7 +137,7 @@ public final class ZoneKeys {
     }
 
     private static boolean isForOwnCut(Key key) {
-        return key.onlyFor().stream().anyMatch(cut -> !cut.equals(MESH));
+        return !WHOLE.containsAll(key.onlyFor());
     }
 
     private static Key copy(String zone, Key key) {
@@ -138,14 +149,14 @@ public final class ZoneKeys {
                 key.example(),
                 key.range(),
                 key.usual(),
-                without(key.words().stream(), MESH),
+                without(key.words().stream()),
                 surface ? key.defaultText() : Key.FROM_DISH,
-                Set.copyOf(without(key.onlyFor().stream(), MESH)),
+                Set.copyOf(without(key.onlyFor().stream())),
                 "In one zone: " + Character.toLowerCase(key.sentence().charAt(0))
                         + key.sentence().substring(1));
     }
 
-    private static List<String> without(Stream<String> words, String word) {
-        return words.filter(each -> !each.equals(word)).toList();
+    private static List<String> without(Stream<String> words) {
+        return words.filter(word -> !WHOLE.contains(word)).toList();
     }
 }
