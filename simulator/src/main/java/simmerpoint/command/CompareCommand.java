@@ -54,8 +54,9 @@ final class CompareCommand extends StudyCommand {
 
     @Option(
             names = "--quick",
-            description = "Only watts and boiling times, for the figures exactly as given: no ranges, no luck of gluing, no"
-                    + " best places, no aiming.")
+            description =
+                    "Only watts and boiling times, for the figures exactly as given: no ranges, no luck of gluing, no"
+                            + " best places, no aiming.")
     private boolean quick;
 
     CompareCommand(Terminal terminal) {

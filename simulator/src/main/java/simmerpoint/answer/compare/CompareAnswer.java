@@ -26,8 +26,9 @@ import simmerpoint.units.UnitSystem;
 
 /** The answer to "which of these is best, and what does the cheaper one cost me?". */
 public final class CompareAnswer {
-    private static final String QUICK = "For the figures exactly as given; what gluing, aim, pan and weather may turn out, best places"
-            + " and aiming are left out by --quick: small differences may be luck.";
+    private static final String QUICK =
+            "For the figures exactly as given; what gluing, aim, pan and weather may turn out, best places"
+                    + " and aiming are left out by --quick: small differences may be luck.";
     private static final int MOST_NAMES = 3;
     private static final int MOST_KEYS = 12;
     private static final int MOST_VALUES = 6;

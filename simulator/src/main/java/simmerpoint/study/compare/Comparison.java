@@ -18,7 +18,12 @@ import simmerpoint.study.trace.TraceResult;
  * @param run what differs from run to run
  */
 public record Comparison(
-        List<ComparedRow> rows, long seed, int replicates, boolean precisionReached, boolean quick, TraceResult.RunInfo run) {
+        List<ComparedRow> rows,
+        long seed,
+        int replicates,
+        boolean precisionReached,
+        boolean quick,
+        TraceResult.RunInfo run) {
     /** Keeps its own copy; refuses none. */
     public Comparison {
         rows = List.copyOf(rows);

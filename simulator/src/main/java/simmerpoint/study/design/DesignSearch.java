@@ -169,9 +169,7 @@ final class DesignSearch {
         int near = lastFocal.getOrDefault(layout, neighbour);
         Found start = near > 0 ? at(layout, diameter, near) : null;
         boolean known = start != null && Double.isFinite(start.watts());
-        Found best = known
-                ? climb(start, 1)
-                : climb(at(layout, diameter, coarse(layout, diameter)), LONGEST_STEP);
+        Found best = known ? climb(start, 1) : climb(at(layout, diameter, coarse(layout, diameter)), LONGEST_STEP);
         neighbour = best.candidate().focalCentimetres();
         lastFocal.put(layout, neighbour);
         return best;

@@ -154,8 +154,7 @@ public final class DesignStudy {
                 .get(0)
                 .useful()
                 .value();
-        double assured =
-                LikelyStudy.assured(base, Optional.empty(), LikelyStudy.FOR_RANGE, options, part(0, 0));
+        double assured = LikelyStudy.assured(base, Optional.empty(), LikelyStudy.FOR_RANGE, options, part(0, 0));
         return given > 0 ? Math.max(0, 1 - Math.max(LEAST_SHARE, assured / given)) : 0;
     }
 
@@ -181,7 +180,8 @@ public final class DesignStudy {
                     : good.get(good.size() - 1).candidate().diameterCentimetres() - 1;
             DishCandidate candidate = front.get(k).candidate();
             Optional<DishCandidate> large = new LargeEnough(candidate, goal.watts(), this::spare).upTo(most, grown);
-            grown = large.map(c -> c.diameterCentimetres() - candidate.diameterCentimetres()).orElse(grown);
+            grown = large.map(c -> c.diameterCentimetres() - candidate.diameterCentimetres())
+                    .orElse(grown);
             large.map(this::traced)
                     .filter(checked -> goal.isReached(checked.likely()))
                     .ifPresent(good::add);

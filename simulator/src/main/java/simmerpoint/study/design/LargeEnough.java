@@ -10,13 +10,20 @@ import java.util.function.ToDoubleFunction;
 final class LargeEnough {
     private static final int MOST_LOOKS = 16;
 
+    /** From so many looks on each is halfway, however the watts run. */
+    private static final int SECANTS = 8;
+
     private final DishCandidate candidate;
     private final double wanted;
     private final ToDoubleFunction<DishCandidate> spare;
     private int low;
-    private double lacking = Double.NaN;
     private int high;
-    private double left = Double.NaN;
+    private boolean found;
+    private Look last = new Look(0, Double.NaN);
+    private Look before = last;
+
+    /** What a dish of so many cm has to spare. */
+    private record Look(int diameter, double watts) {}
 
     /**
      * For one dish.
@@ -45,9 +52,9 @@ final class LargeEnough {
         int next = low + 1 + grown;
         for (int look = 0; look < MOST_LOOKS && high - low > 1; look++) {
             look(Math.max(low + 1, Math.min(high - 1, next)));
-            next = next();
+            next = look >= SECANTS ? (low + high) / 2 : (int) Math.ceil(nought());
         }
-        return Double.isNaN(left) ? Optional.empty() : Optional.of(with(high));
+        return found ? Optional.of(with(high)) : Optional.empty();
     }
 
     private DishCandidate with(int diameter) {
@@ -56,25 +63,26 @@ final class LargeEnough {
 
     private void look(int diameter) {
         double watts = spare.applyAsDouble(with(diameter));
-        if (watts < 0) {
-            low = diameter;
-            lacking = watts;
-        } else if (Double.isNaN(watts) && !Double.isNaN(left)) {
-            low = diameter;
-        } else {
+        if (watts >= 0 || (Double.isNaN(watts) && !found)) {
             high = diameter;
-            left = watts;
+            found = watts >= 0;
+        } else {
+            low = diameter;
+        }
+        if (!Double.isNaN(watts)) {
+            before = last;
+            last = new Look(diameter, watts);
         }
     }
 
-    /** Where nothing is to spare: on the line through both ends, or as watts usually grow. */
-    private int next() {
-        if (!Double.isNaN(lacking) && !Double.isNaN(left)) {
-            return low + (int) Math.ceil((high - low) * lacking / (lacking - left));
+    /** Where nothing is to spare: on the line through the last two looks, or as watts usually grow. */
+    private double nought() {
+        if (Double.isNaN(last.watts())) {
+            return 0.5 * (low + high);
         }
-        double slope = DesignSearch.GROWTH * Math.max(1, Math.abs(wanted)) / candidate.diameterCentimetres();
-        return Double.isNaN(left)
-                ? Double.isNaN(lacking) ? (low + high) / 2 : low + (int) Math.ceil(-lacking / slope)
-                : high - (int) Math.max(1, Math.floor(left / slope));
+        double slope = Double.isNaN(before.watts())
+                ? DesignSearch.GROWTH * Math.max(1, Math.abs(wanted)) / candidate.diameterCentimetres()
+                : (last.watts() - before.watts()) / (last.diameter() - before.diameter());
+        return slope > 0 ? last.diameter() - last.watts() / slope : 0.5 * (low + high);
     }
 }
