@@ -10,6 +10,7 @@ import simmerpoint.scenario.Scenario;
 import simmerpoint.setup.Setup;
 import simmerpoint.study.trace.ReplicateCaster;
 import simmerpoint.target.TargetIntersection;
+import simmerpoint.target.TargetShade;
 import simmerpoint.tracing.Blocking;
 import simmerpoint.tracing.ErrorSampler;
 import simmerpoint.tracing.LightBatch;
@@ -35,6 +36,7 @@ final class FieldCast {
     private final List<FieldTally> rest;
     private final TargetIntersection pan;
     private final Support.Cover support;
+    private final TargetShade shade;
     private final Bowl bowl;
     private final FrameMap toDish;
     private final FrameMap toTarget;
@@ -64,6 +66,7 @@ final class FieldCast {
         this.rest = rest;
         pan = new TargetIntersection(scenario.target());
         support = (scenario.target() instanceof Pan vessel ? vessel.support() : Support.NONE).cover();
+        shade = new TargetShade(scenario.target());
         bowl = new Bowl(scenario.dish());
         toDish = new FrameMap(v -> setup.dish().fromParent(setup.target().toParent(v)));
         toTarget = new FrameMap(v -> setup.target().fromParent(setup.dish().toParent(v)));
@@ -97,12 +100,7 @@ final class FieldCast {
 
     /** Whether the pan or what it stands on shades the mirror point. */
     private boolean shaded(LightBatch light, int i) {
-        return panStands
-                && (support.stops(light.px[i], light.py[i], light.pz[i], light.sx[i], light.sy[i], light.sz[i])
-                        || pan.distance(
-                                        new Vec(light.px[i], light.py[i], light.pz[i]),
-                                        new Vec(light.sx[i], light.sy[i], light.sz[i]))
-                                .isPresent());
+        return panStands && shade.stops(light, i);
     }
 
     /** {@code lit}: the light is there with the pan in place, too, as far as to the pan. */
