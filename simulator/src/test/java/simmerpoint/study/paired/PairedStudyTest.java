@@ -43,7 +43,8 @@ class PairedStudyTest {
         for (int k = 0; k < scenarios.size(); k++) {
             TraceResult alone = TraceStudy.run(scenarios.get(k), OPTIONS, Progress.NONE);
             double caught = alone.ledger().caught().value();
-            assertEquals(caught, paired.get(k).trace().ledger().caught().value(), OTHER_LINES * caught, "scenario " + k);
+            assertEquals(
+                    caught, paired.get(k).trace().ledger().caught().value(), OTHER_LINES * caught, "scenario " + k);
             assertEquals(caught, watts.get(k).caught().value(), OTHER_LINES * caught, "scenario " + k);
             double absorbed = alone.ledger().absorbed().value();
             assertEquals(absorbed, watts.get(k).absorbed().value(), OTHER_LINES * absorbed, "scenario " + k);
