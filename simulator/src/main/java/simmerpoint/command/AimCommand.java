@@ -47,7 +47,8 @@ final class AimCommand extends ScenarioCommand {
         CheckedScenario read = read();
         read.atOneMoment();
         tellOddities(read);
-        AimResult result = study(name(), progress -> AimStudy.run(read, plan(), rays.options(), progress));
+        AimResult result =
+                study(name(), progress -> AimStudy.run(read, plan(), rays.options(), outputs.any(), progress));
         outputs.write(ResultFiles.of(result, units), terminal);
         say(result, AimAnswer::brief, AimAnswer::of);
         return 0;

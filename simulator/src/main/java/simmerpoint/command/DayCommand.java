@@ -97,8 +97,8 @@ final class DayCommand extends StudyCommand {
     }
 
     private void year(CheckedScenario read, ProgressLine progress) throws Exception {
-        YearResult result =
-                YearStudy.run(read, date(read.scenario()).getYear(), rays.options(YearStudy.DEFAULT_RAYS), progress);
+        YearResult result = YearStudy.run(
+                read, date(read.scenario()).getYear(), outputs.any(), rays.options(YearStudy.DEFAULT_RAYS), progress);
         progress.close();
         outputs.write(ResultFiles.of(result, units), terminal);
         say(result, YearAnswer::brief, YearAnswer::of);

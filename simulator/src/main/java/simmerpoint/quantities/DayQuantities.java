@@ -70,7 +70,9 @@ public final class DayQuantities {
                     "one such cooker in ten brings more",
                     light -> light.power().high())
             .estimate(
-                    "cooking_power_as_given_W", "the same with every figure exactly as given", HourLight::powerAsGiven)
+                    "cooking_power_as_given_W",
+                    "the same with every figure exactly as given",
+                    light -> light.asGiven().power())
             .estimate("absorbed_power_W", "taken up by the pan", HourLight::absorbed)
             .include(HourLight::ledger, LEDGER)
             .estimate("peak_flux_W_m2", "light on the hottest place of the underside", HourLight::hottest)

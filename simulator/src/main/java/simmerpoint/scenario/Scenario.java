@@ -6,6 +6,7 @@ import simmerpoint.dish.built.BuildErrors;
 import simmerpoint.dish.built.BuiltDish;
 import simmerpoint.dish.built.Mask;
 import simmerpoint.dish.mirror.Mirror;
+import simmerpoint.dish.shape.ShapeErrors;
 import simmerpoint.pan.Pan;
 import simmerpoint.pan.Target;
 import simmerpoint.setup.Aim;
@@ -30,6 +31,7 @@ import simmerpoint.sun.Sunlight;
  * @param heights of the mount and of a pan at which one can cook, above the ground
  * @param workmanship what the maker's tolerances do; {@code dish} and {@code mirror} are as planned, without them
  * @param mask what covers part of the mirror
+ * @param shape how the whole dish differs from its plan
  */
 public record Scenario(
         String title,
@@ -43,7 +45,8 @@ public record Scenario(
         Optional<SiteConditions> site,
         GroundHeights heights,
         BuildErrors workmanship,
-        Mask mask) {
+        Mask mask,
+        ShapeErrors shape) {
     /** A scenario that is built exactly as planned. */
     public Scenario(
             String title,
@@ -56,7 +59,20 @@ public record Scenario(
             Optional<CookingSetup> cooking,
             Optional<SiteConditions> site,
             GroundHeights heights) {
-        this(title, dish, mirror, sun, aim, target, stand, cooking, site, heights, BuildErrors.NONE, Mask.NONE);
+        this(
+                title,
+                dish,
+                mirror,
+                sun,
+                aim,
+                target,
+                stand,
+                cooking,
+                site,
+                heights,
+                BuildErrors.NONE,
+                Mask.NONE,
+                ShapeErrors.NONE);
     }
 
     /** A scenario that cooks as usual, if it has a pan, and no place or time. */
@@ -96,51 +112,65 @@ public record Scenario(
 
     /** The same with the target's middle elsewhere. */
     public Scenario withStand(Stand other) {
-        return new Scenario(title, dish, mirror, sun, aim, target, other, cooking, site, heights, workmanship, mask);
+        return new Scenario(
+                title, dish, mirror, sun, aim, target, other, cooking, site, heights, workmanship, mask, shape);
     }
 
     /** The same in other light. */
     public Scenario withSun(Sunlight other) {
-        return new Scenario(title, dish, mirror, other, aim, target, stand, cooking, site, heights, workmanship, mask);
+        return new Scenario(
+                title, dish, mirror, other, aim, target, stand, cooking, site, heights, workmanship, mask, shape);
     }
 
     /** The same with another dish. */
     public Scenario withDish(DishPlan other) {
-        return new Scenario(title, other, mirror, sun, aim, target, stand, cooking, site, heights, workmanship, mask);
+        return new Scenario(
+                title, other, mirror, sun, aim, target, stand, cooking, site, heights, workmanship, mask, shape);
     }
 
     /** The same with another mirror. */
     public Scenario withMirror(Mirror other) {
-        return new Scenario(title, dish, other, sun, aim, target, stand, cooking, site, heights, workmanship, mask);
+        return new Scenario(
+                title, dish, other, sun, aim, target, stand, cooking, site, heights, workmanship, mask, shape);
     }
 
     /** The same for another target; what is cooked in stays the same. */
     public Scenario withTarget(Target other) {
-        return new Scenario(title, dish, mirror, sun, aim, other, stand, cooking, site, heights, workmanship, mask);
+        return new Scenario(
+                title, dish, mirror, sun, aim, other, stand, cooking, site, heights, workmanship, mask, shape);
     }
 
     /** The same, aimed otherwise. */
     public Scenario withAim(Aim other) {
-        return new Scenario(title, dish, mirror, sun, other, target, stand, cooking, site, heights, workmanship, mask);
+        return new Scenario(
+                title, dish, mirror, sun, other, target, stand, cooking, site, heights, workmanship, mask, shape);
     }
 
     /** The same with another pan, water and weather. */
     public Scenario withCooking(Optional<CookingSetup> other) {
-        return new Scenario(title, dish, mirror, sun, aim, target, stand, other, site, heights, workmanship, mask);
+        return new Scenario(
+                title, dish, mirror, sun, aim, target, stand, other, site, heights, workmanship, mask, shape);
     }
 
     /** The same, built more or less truly. */
     public Scenario withWorkmanship(BuildErrors other) {
-        return new Scenario(title, dish, mirror, sun, aim, target, stand, cooking, site, heights, other, mask);
+        return new Scenario(title, dish, mirror, sun, aim, target, stand, cooking, site, heights, other, mask, shape);
     }
 
     /** The same with part of the mirror covered. */
     public Scenario withMask(Mask other) {
-        return new Scenario(title, dish, mirror, sun, aim, target, stand, cooking, site, heights, workmanship, other);
+        return new Scenario(
+                title, dish, mirror, sun, aim, target, stand, cooking, site, heights, workmanship, other, shape);
+    }
+
+    /** The same with a dish in another shape. */
+    public Scenario withShape(ShapeErrors other) {
+        return new Scenario(
+                title, dish, mirror, sun, aim, target, stand, cooking, site, heights, workmanship, mask, other);
     }
 
     /** The dish with its mirror as this maker builds it: what light is cast on. */
     public BuiltDish built() {
-        return workmanship.build(dish, mirror).covered(mask);
+        return workmanship.build(dish, mirror).covered(mask).shaped(shape, sun.elevationRadians());
     }
 }

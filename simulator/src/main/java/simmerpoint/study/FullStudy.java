@@ -79,7 +79,7 @@ public final class FullStudy {
     private static Optional<AimResult> aim(
             CheckedScenario read, AimPlan plan, TraceOptions options, Progress progress) {
         try {
-            return Optional.of(AimStudy.run(read, plan, options, progress));
+            return Optional.of(AimStudy.run(read, plan, options, false, progress));
         } catch (ImpossibleSetupException e) {
             return Optional.empty();
         }

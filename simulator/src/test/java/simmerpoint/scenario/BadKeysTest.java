@@ -26,7 +26,7 @@ class BadKeysTest {
                 "hub: 60 mm|rings: 6|5|dish.rings|it belongs under dish.surface",
                 "hub: 60 mm|colour: red|5|dish.colour|known in dish are diameter, focal-length, hub, gap, surface",
                 "mirror:|miror:|8|miror|did you mean mirror?",
-                "title: test|name: test|1|name|known at the top are title, dish, mirror, workmanship, as-built, build, sun, aim, pan, plane, stand",
+                "title: test|name: test|1|name|known at the top are title, dish, mirror, workmanship, shape, as-built, build, sun, aim, pan, plane, stand",
                 "title: test|dish.hub: 60 mm|1|dish.hub|this key is not known here; keys are indented under their section, here dish",
                 "title: test|'': 60 mm|1|``|this key is not known here; known at the top are",
                 "title: test|'': {sun: {beam: 5 W/m²}}|1|``|this key is not known here; known at the top are",

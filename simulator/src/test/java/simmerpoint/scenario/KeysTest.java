@@ -95,6 +95,7 @@ class KeysTest {
                         "dish",
                         "mirror",
                         "workmanship",
+                        "shape",
                         "as-built",
                         "build",
                         "sun",

@@ -113,10 +113,13 @@ public final class AimAnswer {
                         result.scenario().built().mirror().panelTiltRadians() > 0,
                         "No two dishes are glued alike: another seed is another dish built with the same care.")
                 .say(FigureFormat.count(run.rays()) + " rays dead on, " + FigureFormat.count(run.curveRays())
-                        + " for each point of the curves, " + FigureFormat.count(run.mapRays()) + " for each of the "
-                        + FigureFormat.count(run.aims()) + " aims of the maps, whose light was cast "
-                        + FigureFormat.count(run.casts()) + " times; seed "
+                        + " for each point of the curves" + (result.maps().isEmpty() ? "" : maps(run)) + "; seed "
                         + result.options().seed() + ".")
                 .build();
+    }
+
+    private static String maps(AimResult.RunInfo run) {
+        return ", " + FigureFormat.count(run.mapRays()) + " for each of the " + FigureFormat.count(run.aims())
+                + " aims of the maps, whose light was cast " + FigureFormat.count(run.casts()) + " times";
     }
 }

@@ -83,6 +83,7 @@ public final class ScenarioAnswer {
                 .figure("shell", ShellWords.of(scenario, figures).map(words -> words.focus() + " " + words.facing()))
                 .figure("mirror", mirror())
                 .figure("workmanship", workmanship())
+                .figure("shape", shape())
                 .figure("sun", sun());
         scenario.site().ifPresent(outdoors -> OutdoorWords.addTo(out, outdoors, figures));
         out.figure("aim", aim.aiming()).figure("target", target()).figure("where it stands", aim.place());
@@ -159,6 +160,16 @@ public final class ScenarioAnswer {
                 + "; with the mirror's own: slope error "
                 + FigureFormat.milliradians(scenario.built().mirror().slopeErrorRadians()) + ", panel tilt "
                 + FigureFormat.milliradians(scenario.built().mirror().panelTiltRadians()));
+    }
+
+    /** How the whole dish differs from its plan; empty if it does not. */
+    private Optional<String> shape() {
+        return scenario.shape().any()
+                ? Optional.of(scenario.shape().metres().entrySet().stream()
+                        .map(entry -> entry.getKey().words() + " " + figures.length(entry.getValue(), 2)
+                                + (entry.getKey().byWeight() ? " with the dish on its back" : ""))
+                        .collect(Collectors.joining(", ")))
+                : Optional.empty();
     }
 
     private String slits(BuildErrors.Part all) {

@@ -5,27 +5,47 @@ import simmerpoint.dish.DishPlan;
 import simmerpoint.dish.MirrorSurface;
 import simmerpoint.dish.Zone;
 import simmerpoint.dish.mirror.Mirror;
+import simmerpoint.dish.shape.ShapeErrors;
 import simmerpoint.geometry.Direction;
 
 /** A dish as built, on which light is cast. Only {@link BuildErrors#build} makes one, so that no plan is traced. */
 public final class BuiltDish {
     private final DishPlan layout;
     private final Mirror mirror;
+    private final ShapeErrors shape;
+    private final double elevation;
     private final Mask mask;
 
     BuiltDish(DishPlan layout, Mirror mirror) {
-        this(layout, mirror, Mask.NONE);
+        this(layout, mirror, ShapeErrors.NONE, 0, Mask.NONE);
     }
 
-    private BuiltDish(DishPlan layout, Mirror mirror, Mask mask) {
+    private BuiltDish(DishPlan layout, Mirror mirror, ShapeErrors shape, double elevation, Mask mask) {
         this.layout = layout;
         this.mirror = mirror;
+        this.shape = shape;
+        this.elevation = elevation;
         this.mask = mask;
     }
 
     /** The same dish with part of its mirror covered. */
     public BuiltDish covered(Mask other) {
-        return new BuiltDish(layout, mirror, other);
+        return new BuiltDish(layout, mirror, shape, elevation, other);
+    }
+
+    /** The same dish in another shape, its axis pointing so high, rad. */
+    public BuiltDish shaped(ShapeErrors other, double axisElevation) {
+        return new BuiltDish(layout, mirror, other, other.byWeight() ? axisElevation : 0, mask);
+    }
+
+    /** How its shape differs from the plan. */
+    public ShapeErrors shape() {
+        return shape;
+    }
+
+    /** How high its axis points, rad; 0 where its shape does not depend on that. */
+    public double weighedElevation() {
+        return elevation;
     }
 
     /** The plan with the gaps as they came out. */
@@ -58,7 +78,7 @@ public final class BuiltDish {
 
     /** Its surface without panel tilts; the direction to the sun's centre is in the dish frame. */
     public MirrorSurface surface(Direction sunInDish) {
-        MirrorSurface bare = layout.surface(sunInDish);
+        MirrorSurface bare = shape.deform(layout, layout.surface(sunInDish), elevation);
         return mask.isThere() ? new CoveredSurface(bare, mask, layout.aperture()) : bare;
     }
 

@@ -9,6 +9,7 @@ import simmerpoint.dish.MirrorPoints;
 import simmerpoint.dish.MirrorSurface;
 import simmerpoint.dish.PanelOutline;
 import simmerpoint.dish.Parabola;
+import simmerpoint.dish.shape.Sectors;
 import simmerpoint.geometry.Point;
 import simmerpoint.geometry.Polygon;
 import simmerpoint.geometry.Vec;
@@ -85,7 +86,7 @@ final class BentStripSurface implements MirrorSurface {
 
     @Override
     public double heightAt(double x, double y) {
-        int k = Math.floorMod((int) Math.floor(Math.atan2(y, x) / (2 * sectors.halfAngle)), sectors.count);
+        int k = sectors.at(x, y);
         double along = x * sectors.cos[k] + y * sectors.sin[k];
         return along * along / (4 * stripFocus);
     }

@@ -6,6 +6,7 @@ import simmerpoint.dish.DishPlan;
 import simmerpoint.dish.MirrorPoints;
 import simmerpoint.dish.MirrorSurface;
 import simmerpoint.dish.Parabola;
+import simmerpoint.dish.shape.Sectors;
 import simmerpoint.geometry.Point;
 import simmerpoint.geometry.Vec;
 
@@ -109,8 +110,7 @@ final class FlatRingSurface implements MirrorSurface {
 
     @Override
     public double heightAt(double x, double y) {
-        double turn = Math.atan2(y, x) / (2 * sectors.halfAngle);
-        int k = Math.floorMod((int) Math.floor(turn), sectors.count);
+        int k = sectors.at(x, y);
         double along = x * sectors.cos[k] + y * sectors.sin[k];
         double radii = Math.min(1, along / (sectors.cosHalf * plan.radiusMetres()));
         int j = borders.ringAt(radii * radii);

@@ -14,8 +14,12 @@ import simmerpoint.dish.MirrorSurface;
 import simmerpoint.dish.PanelOutline;
 import simmerpoint.dish.PanelSize;
 import simmerpoint.dish.RibLayout;
+import simmerpoint.dish.shape.DeformedSurface;
+import simmerpoint.dish.shape.RibHeights;
+import simmerpoint.dish.shape.RuledDeformation;
 import simmerpoint.geometry.Direction;
 import simmerpoint.geometry.Vec;
+import simmerpoint.sampling.MonotoneCubic;
 
 /**
  * The panels of another cut on ribs that are not as planned. Between two ribs a panel is ruled by straight lines that join points at
@@ -58,8 +62,24 @@ public record MeasuredRibs(Cut panels, List<Double> radii, List<List<Double>> he
         return plan.withCut(panels);
     }
 
-    RibDeviations deviations(DishPlan plan) {
-        return new RibDeviations(ribs(plan).orElseThrow(), radii, heights);
+    /** What ribs as measured do, their heights joined by smooth curves. */
+    RuledDeformation deformation(DishPlan plan) {
+        RibLayout layout = ribs(plan).orElseThrow();
+        if (heights.size() != layout.sectors()) {
+            throw new IllegalArgumentException(heights.size() + " ribs measured of " + layout.sectors());
+        }
+        return new RuledDeformation(layout, curves());
+    }
+
+    private RibHeights curves() {
+        double[] x = array(radii);
+        MonotoneCubic[] ribs =
+                heights.stream().map(rib -> new MonotoneCubic(x, array(rib))).toArray(MonotoneCubic[]::new);
+        return (rib, r) -> new RibHeights.RibPlace(ribs[rib].at(r), ribs[rib].slopeAt(r));
+    }
+
+    private static double[] array(List<Double> numbers) {
+        return numbers.stream().mapToDouble(Double::doubleValue).toArray();
     }
 
     @Override
@@ -69,18 +89,18 @@ public record MeasuredRibs(Cut panels, List<Double> radii, List<List<Double>> he
 
     @Override
     public MirrorSurface surface(DishPlan plan, Direction sunInDish) {
-        return new MeasuredRibSurface(deviations(plan), plan.hubMetres() / 2, panels.surface(inner(plan), sunInDish));
+        return new DeformedSurface(deformation(plan), plan.hubMetres() / 2, panels.surface(inner(plan), sunInDish));
     }
 
     @Override
     public List<PanelOutline> outlines(DishPlan plan) {
-        RibDeviations deviations = deviations(plan);
+        RuledDeformation off = deformation(plan);
         return panels.outlines(inner(plan)).stream()
                 .map(o -> new PanelOutline(
                         o.panel(),
                         o.edge().stream()
-                                .map(p -> p.plus(new Vec(
-                                        0, 0, deviations.at(p.x(), p.y()).height())))
+                                .map(p -> p.plus(
+                                        new Vec(0, 0, off.at(p.x(), p.y()).height())))
                                 .toList(),
                         o.hole()))
                 .toList();
@@ -138,9 +158,9 @@ public record MeasuredRibs(Cut panels, List<Double> radii, List<List<Double>> he
 
     /** Greatest difference of the slopes of two neighbouring ribs, rad: what the error of the ruled surface comes from. */
     public double slopeDifference(DishPlan plan) {
-        RibDeviations deviations = deviations(plan);
+        RuledDeformation off = deformation(plan);
         return IntStream.range(0, heights.size())
-                .mapToDouble(deviations::slopeDifference)
+                .mapToDouble(off::slopeDifference)
                 .max()
                 .orElse(0);
     }

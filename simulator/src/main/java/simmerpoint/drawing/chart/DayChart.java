@@ -206,7 +206,7 @@ public final class DayChart implements Drawing {
     }
 
     private static double begins(DayHour hour, HeatLevel level) {
-        return light(hour).begins().get(level);
+        return light(hour).asGiven().begins(level);
     }
 
     /** Watts at which the next level begins. */

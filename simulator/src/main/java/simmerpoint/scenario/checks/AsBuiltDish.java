@@ -15,7 +15,8 @@ import simmerpoint.scenario.values.ScenarioValues;
 
 /** The dish on ribs as they were measured, where a scenario names a file of them. */
 final class AsBuiltDish {
-    private static final String FILE = "as-built.ribs";
+    /** The key of the file. */
+    static final String FILE = "as-built.ribs";
 
     /** Ribs farther off are not a dish any more. */
     private static final double MOST_OFF = 0.1;

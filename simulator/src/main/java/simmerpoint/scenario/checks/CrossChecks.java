@@ -7,6 +7,7 @@ import simmerpoint.dish.CutKind;
 import simmerpoint.dish.CutTrait;
 import simmerpoint.dish.OwnSize;
 import simmerpoint.dish.cut.Tiles;
+import simmerpoint.dish.shape.ShapeError;
 import simmerpoint.geometry.Direction;
 import simmerpoint.geometry.Vec;
 import simmerpoint.scenario.Problems;
@@ -51,6 +52,7 @@ final class CrossChecks {
             checks.dish();
         }
         checks.gap();
+        checks.measuredShape();
         checks.mask();
         RimValues.check(values, checks.kind, problems);
         checks.panels();
@@ -92,7 +94,7 @@ final class CrossChecks {
 
     private void applicable() {
         CutKeys.refusals(kind).forEach((path, why) -> {
-            if (v.has(path) && v.number(path) > 0) {
+            if (v.has(path) && v.number(path) != 0) {
                 problems.add(v.line(path), path, why);
             }
         });
@@ -105,6 +107,19 @@ final class CrossChecks {
                     "dish.gap",
                     typed("dish.gap") + " leaves nothing of the panels; the narrowest side is "
                             + QuantityWriter.length(cut.gapLimit(diameter, hub)) + " long");
+        }
+    }
+
+    /** Measured ribs hold what the whole dish is off. */
+    private void measuredShape() {
+        if (!v.has(AsBuiltDish.FILE)) {
+            return;
+        }
+        for (ShapeError error : ShapeError.values()) {
+            String path = CutKeys.SHAPE + error.key();
+            if (!error.isBetweenRibs() && v.number(path) != 0) {
+                tell(path, "the ribs were measured (" + AsBuiltDish.FILE + "), which holds it already; leave it out");
+            }
         }
     }
 

@@ -40,8 +40,8 @@ final class DoubtLaw {
         if (value == 0) {
             return Distributions.exact(0);
         }
-        Distribution law = Distributions.logNormal(value, number(words));
-        return probability -> allowed.nearest(law.quantile(probability));
+        Distribution size = Distributions.logNormal(Math.abs(value), number(words));
+        return probability -> allowed.nearest(value > 0 ? size.quantile(probability) : -size.quantile(1 - probability));
     }
 
     private static double number(String words) {

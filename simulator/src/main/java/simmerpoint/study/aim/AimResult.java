@@ -14,7 +14,7 @@ import simmerpoint.study.trace.TraceOptions;
  *
  * @param times when to aim again, and why
  * @param curves drift up, drift sideways, turn up, turn sideways
- * @param maps drift, turn
+ * @param maps drift, turn; empty if they were not wanted
  * @param run what the work took
  * @param deadOnLikely what is likely of a dead-on aim over all other doubts, if that was worked out
  */
@@ -29,6 +29,11 @@ public record AimResult(
     public AimResult {
         curves = List.copyOf(curves);
         maps = List.copyOf(maps);
+    }
+
+    /** The same with maps. */
+    AimResult withMaps(List<AimMap> drawn, RunInfo took) {
+        return new AimResult(times, curves, drawn, took, deadOnLikely);
     }
 
     /** The same with what is likely of a dead-on aim. */
@@ -136,7 +141,7 @@ public record AimResult(
      *
      * @param rays of the dead-on trace
      * @param curveRays of each point of the curves
-     * @param mapRays of each point of the maps
+     * @param mapRays of each point of the maps; 0 without maps
      * @param aims traced for the maps
      * @param casts of light for them: aims under the same light share it
      * @param threads used

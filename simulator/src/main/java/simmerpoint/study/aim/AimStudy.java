@@ -31,6 +31,7 @@ public final class AimStudy {
 
     private static final double TIMED = 0.55;
     private static final double DRAWN = 0.65;
+    private static final double TIMED_ALONE = 0.8;
 
     private AimStudy() {}
 
@@ -46,9 +47,17 @@ public final class AimStudy {
         return drawn(times, new PartialProgress(progress, TIMED, 1));
     }
 
-    /** The same with what is likely of a dead-on aim over all other doubts. */
-    public static AimResult run(CheckedScenario read, AimPlan plan, TraceOptions asked, Progress progress) {
-        return run(read.scenario(), plan, asked, progress)
+    /**
+     * The same with what is likely of a dead-on aim over all other doubts.
+     *
+     * @param maps whether maps are wanted, which are half of the work
+     */
+    public static AimResult run(
+            CheckedScenario read, AimPlan plan, TraceOptions asked, boolean maps, Progress progress) {
+        AimTimes times =
+                times(read.scenario(), plan, asked, new PartialProgress(progress, 0, maps ? TIMED : TIMED_ALONE));
+        PartialProgress rest = new PartialProgress(progress, maps ? TIMED : TIMED_ALONE, 1);
+        return (maps ? drawn(times, rest) : curved(times, rest))
                 .withLikely(LikelyStudy.run(
                         read,
                         LikelyStudy.FOR_RANGE,
@@ -102,22 +111,37 @@ public final class AimStudy {
      */
     public static AimResult drawn(AimTimes times, Progress progress) {
         long start = System.nanoTime();
-        AimSweep sweep = new AimSweep(times.tolerance());
-        TraceOptions forCurves = fewer(times.options(), FOR_CURVES);
+        double curves = (DRAWN - TIMED) / (1 - TIMED);
+        AimResult curved = curved(times, new PartialProgress(progress, 0, curves));
         TraceOptions forMaps = fewer(times.options(), FOR_MAPS);
-        List<AimCurve> curves =
-                sweep.curves(forCurves, new PartialProgress(progress, 0, (DRAWN - TIMED) / (1 - TIMED)));
-        AimSweep.Maps maps = sweep.maps(forMaps, new PartialProgress(progress, (DRAWN - TIMED) / (1 - TIMED), 1));
-        return new AimResult(
-                times,
-                curves,
+        AimSweep.Maps maps = new AimSweep(times.tolerance()).maps(forMaps, new PartialProgress(progress, curves, 1));
+        return curved.withMaps(
                 maps.maps(),
                 new AimResult.RunInfo(
-                        times.deadOn().trace().run().rays(),
-                        forCurves.rays(),
+                        curved.run().rays(),
+                        curved.run().curveRays(),
                         forMaps.rays(),
                         maps.aims(),
                         maps.casts(),
+                        curved.run().threads(),
+                        times.seconds() + (System.nanoTime() - start) * 1e-9));
+    }
+
+    /** The curves alone, without maps. */
+    private static AimResult curved(AimTimes times, Progress progress) {
+        long start = System.nanoTime();
+        TraceOptions forCurves = fewer(times.options(), FOR_CURVES);
+        List<AimCurve> curves = new AimSweep(times.tolerance()).curves(forCurves, progress);
+        return new AimResult(
+                times,
+                curves,
+                List.of(),
+                new AimResult.RunInfo(
+                        times.deadOn().trace().run().rays(),
+                        forCurves.rays(),
+                        0,
+                        0,
+                        0,
                         times.options().threads(),
                         times.seconds() + (System.nanoTime() - start) * 1e-9));
     }

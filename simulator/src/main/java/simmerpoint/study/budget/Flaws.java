@@ -17,6 +17,7 @@ import simmerpoint.dish.cut.MeasuredMirror;
 import simmerpoint.dish.cut.MeasuredRibs;
 import simmerpoint.dish.cut.Perfected;
 import simmerpoint.dish.mirror.Mirror;
+import simmerpoint.dish.shape.ShapeError;
 import simmerpoint.pan.Pan;
 import simmerpoint.pan.Support;
 import simmerpoint.scenario.Scenario;
@@ -82,8 +83,8 @@ public final class Flaws {
                     BuildErrors.Cause.RIB_SET),
             work(
                     "sag",
-                    "sagging sheet",
-                    "Support the sheet midway between the ribs, or use more ribs.",
+                    "uneven sheet",
+                    "Lay the sheet alike between all ribs: bend or stretch every panel the same way.",
                     BuildErrors.Cause.SAG),
             work("panel-edge", "panels cut short", "Cut the panels closer to the line.", BuildErrors.Cause.PANEL_EDGE),
             work(
@@ -91,6 +92,18 @@ public final class Flaws {
                     "bubbles",
                     "Glue the film wet and press the bubbles out from the middle.",
                     BuildErrors.Cause.BUBBLES),
+            shape(
+                    ShapeError.SHEET_SAG,
+                    "Support the sheet midway between the ribs, or take thicker sheet or more ribs."),
+            shape(
+                    ShapeError.SHEET_BULGE,
+                    "Screw or clamp the sheet flat between the ribs; glue film without pushing it up."),
+            shape(
+                    ShapeError.SPRINGBACK,
+                    "Screw the sheet to ribs that hold its curve, or bend it deeper than planned."),
+            shape(ShapeError.DISH_SAG, "Brace the rim against the mount, or take deeper ribs."),
+            shape(ShapeError.TWIST, "Lay the rim on a flat floor and brace it there before the glue is dry."),
+            shape(ShapeError.RIM_PULLED_IN, "Loosen hoop, wire or struts until the rim is as wide as planned."),
             Flaw.of(
                     "ribs-as-built",
                     "ribs not as planned",
@@ -167,6 +180,16 @@ public final class Flaws {
                 s -> false,
                 BY_HAND,
                 advice);
+    }
+
+    private static Flaw shape(ShapeError error, String advice) {
+        return Flaw.of(
+                        error.key(),
+                        error.words(),
+                        BY_HAND,
+                        advice,
+                        s -> s.withShape(s.shape().with(error, 0)))
+                .sized(LENGTH, s -> s.shape().of(error));
     }
 
     private static FlawSize size(BuildErrors.Part part) {

@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import simmerpoint.scenario.Scenario;
-import simmerpoint.scenario.SiteConditions;
 import simmerpoint.scenario.checks.CheckedScenario;
 import simmerpoint.study.likely.LikelyStudy;
 import simmerpoint.study.trace.PartialProgress;
@@ -45,38 +44,67 @@ public final class DayStudy {
 
     /** The same for the figures exactly as given alone. */
     public static DayResult run(Scenario scenario, DayPlan plan, TraceOptions options, Progress progress) {
+        return run(scenario, List.of(plan), true, CLOCK, options, progress).get(0);
+    }
+
+    /**
+     * Several days, all their instants worked on together.
+     *
+     * @param walks whether to find out how often to aim at each instant
+     * @param words says which instant is worked on
+     */
+    static List<DayResult> run(
+            Scenario scenario,
+            List<DayPlan> plans,
+            boolean walks,
+            DateTimeFormatter words,
+            TraceOptions options,
+            Progress progress) {
         long start = System.nanoTime();
-        HourStudy study = new HourStudy(scenario, options);
-        SiteConditions outdoors = scenario.site().orElseThrow();
-        SunDay day = SunDay.of(outdoors.place(), plan.date());
-        Optional<SunWindow> window = SunWindow.of(day, plan.leastElevationRadians());
-        List<ZonedDateTime> clock =
-                window.map(w -> w.clockTimes(day, plan.step())).orElse(List.of());
-        List<ZonedDateTime> all =
-                window.map(w -> w.withEnds(clock, day.solarNoon())).orElse(List.of());
-        List<DayHour> curve = new ArrayList<>();
-        for (int k = 0; k < all.size(); k++) {
-            curve.add(study.at(all.get(k), part(progress, k, all.size(), CLOCK.format(all.get(k)))));
+        List<Instants> days =
+                plans.stream().map(plan -> Instants.of(scenario, plan)).toList();
+        List<ZonedDateTime> all = days.stream().flatMap(day -> day.all.stream()).toList();
+        List<HourStudy.Traced> traced =
+                new HourStudy(scenario, walks, options).each(all, k -> words.format(all.get(k)), progress);
+        double seconds = (System.nanoTime() - start) * 1e-9 / days.size();
+        List<DayResult> out = new ArrayList<>();
+        int first = 0;
+        for (Instants day : days) {
+            out.add(day.result(scenario, traced.subList(first, first + day.all.size()), options, seconds));
+            first += day.all.size();
         }
-        return new DayResult(
-                scenario,
-                plan,
-                day,
-                curve.stream().filter(h -> clock.contains(h.time())).toList(),
-                curve.stream().filter(h -> isNoon(h, day)).findFirst(),
-                curve,
-                options.seed(),
-                study.rays(),
-                options.threads(),
-                (System.nanoTime() - start) * 1e-9);
+        return out;
+    }
+
+    /** The instants of one day: those of the clock, and with noon and both ends. */
+    private record Instants(DayPlan plan, SunDay day, List<ZonedDateTime> clock, List<ZonedDateTime> all) {
+        static Instants of(Scenario scenario, DayPlan plan) {
+            SunDay day = SunDay.of(scenario.site().orElseThrow().place(), plan.date());
+            Optional<SunWindow> window = SunWindow.of(day, plan.leastElevationRadians());
+            List<ZonedDateTime> clock =
+                    window.map(w -> w.clockTimes(day, plan.step())).orElse(List.of());
+            List<ZonedDateTime> all =
+                    window.map(w -> w.withEnds(clock, day.solarNoon())).orElse(List.of());
+            return new Instants(plan, day, clock, all);
+        }
+
+        DayResult result(Scenario scenario, List<HourStudy.Traced> traced, TraceOptions options, double seconds) {
+            List<DayHour> curve = traced.stream().map(HourStudy.Traced::hour).toList();
+            return new DayResult(
+                    scenario,
+                    plan,
+                    day,
+                    curve.stream().filter(h -> clock.contains(h.time())).toList(),
+                    curve.stream().filter(h -> isNoon(h, day)).findFirst(),
+                    curve,
+                    options.seed(),
+                    traced.stream().mapToLong(HourStudy.Traced::rays).sum(),
+                    options.threads(),
+                    seconds);
+        }
     }
 
     private static boolean isNoon(DayHour hour, SunDay day) {
         return Math.abs(Duration.between(hour.time(), day.solarNoon()).toSeconds()) < SAME_SECONDS;
-    }
-
-    /** Progress of the k-th of n equal parts of the work. */
-    static Progress part(Progress whole, int k, int n, String words) {
-        return (done, detail) -> whole.report((k + done) / n, detail.isEmpty() ? words : words + ", " + detail);
     }
 }

@@ -3,27 +3,21 @@ package simmerpoint.study.day;
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.EnumMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
-import simmerpoint.heat.AbsorbedLight;
-import simmerpoint.heat.BoilingOutcome;
-import simmerpoint.heat.HeatLevel;
+import java.util.function.IntFunction;
 import simmerpoint.heat.balance.CookingModel;
 import simmerpoint.heat.balance.StandardCookingPower;
-import simmerpoint.heat.losses.LossFactors;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.scenario.SiteConditions;
 import simmerpoint.setup.FocusTravel;
 import simmerpoint.setup.StandGeometry;
 import simmerpoint.study.aim.AimAgain;
 import simmerpoint.study.aim.AimTolerance;
-import simmerpoint.study.trace.HeatResult;
 import simmerpoint.study.trace.ImpossibleSetupException;
 import simmerpoint.study.trace.MaximumFlux;
 import simmerpoint.study.trace.Progress;
+import simmerpoint.study.trace.ReplicateWorkers;
 import simmerpoint.study.trace.TraceOptions;
 import simmerpoint.study.trace.TraceResult;
 import simmerpoint.study.trace.TraceStudy;
@@ -32,7 +26,6 @@ import simmerpoint.sun.SunMoment;
 import simmerpoint.sun.SunMotion;
 import simmerpoint.sun.Sunlight;
 import simmerpoint.target.Ledger;
-import simmerpoint.uncertainty.LikelyRange;
 
 /** One cooker at any instant: traced anew at the sun's elevation then, with the same samples every time. */
 final class HourStudy {
@@ -40,10 +33,16 @@ final class HourStudy {
     private final SiteConditions outdoors;
     private final CookingModel cooking;
     private final TraceOptions options;
-    private long rays;
+    private final boolean walks;
 
-    HourStudy(Scenario scenario, TraceOptions options) {
+    /**
+     * For one cooker.
+     *
+     * @param walks whether to find out how often to aim at each instant, which takes several times as long as its light
+     */
+    HourStudy(Scenario scenario, boolean walks, TraceOptions options) {
         this.scenario = scenario;
+        this.walks = walks;
         this.options = options;
         outdoors = scenario.site().orElseThrow(() -> new IllegalArgumentException("a day needs a place"));
         cooking = scenario.cooking()
@@ -51,12 +50,38 @@ final class HourStudy {
                 .cooking();
     }
 
-    /** Rays traced so far. */
-    long rays() {
-        return rays;
+    /**
+     * One instant.
+     *
+     * @param hour what is there
+     * @param rays traced for its light
+     */
+    record Traced(DayHour hour, long rays) {}
+
+    /** All instants, several at once, in their order; {@code words} tell what is worked on when so many are done. */
+    List<Traced> each(List<ZonedDateTime> times, IntFunction<String> words, Progress progress) {
+        int n = times.size();
+        if (n == 0) {
+            return List.of();
+        }
+        Traced[] found = new Traced[n];
+        int threads = Math.min(options.threads(), n);
+        TraceOptions each = options.withThreads(Math.max(1, options.threads() / n));
+        Progress telling =
+                (done, detail) -> progress.report(done, words.apply((int) Math.min(n - 1, Math.floor(done * n))));
+        try (ReplicateWorkers workers = new ReplicateWorkers(threads, n, telling)) {
+            workers.run(0, 1, (k, watch) -> {
+                found[k] = at(times.get(k), each, (done, detail) -> {
+                    watch.step(0, 1);
+                    return true;
+                });
+                watch.step(1, 1);
+            });
+        }
+        return List.of(found);
     }
 
-    DayHour at(ZonedDateTime time, Progress progress) {
+    private Traced at(ZonedDateTime time, TraceOptions with, Progress progress) {
         SunMoment moment = SunMoment.at(outdoors.place(), time);
         BeamRange beam = outdoors.sky().at(moment);
         double elevation = moment.position().elevationRadians();
@@ -67,15 +92,19 @@ final class HourStudy {
                 scenario.heights().tripodHeightMetres(),
                 scenario.stand());
         if (!(beam.likelyWattsPerSquareMetre() > 0)) {
-            return dark(moment, beam, stand, "no direct sunlight comes through the air");
+            return new Traced(dark(moment, beam, stand, "no direct sunlight comes through the air"), 0);
         }
         Scenario then = scenario.withSun(new Sunlight(
                 elevation, beam.likelyWattsPerSquareMetre(), scenario.sun().shape()));
         try {
-            HourLight light = light(beam.likelyWattsPerSquareMetre(), then, progress);
-            return new DayHour(moment, beam, stand, walk(moment, then), Optional.of(light), "");
+            TraceResult traced = TraceStudy.run(then, with, progress);
+            Optional<FocusTravel> walk = walks ? walk(moment, then, with, progress) : Optional.empty();
+            HourLight light = light(beam.likelyWattsPerSquareMetre(), traced);
+            return new Traced(
+                    new DayHour(moment, beam, stand, walk, Optional.of(light), ""),
+                    traced.run().rays());
         } catch (ImpossibleSetupException e) {
-            return dark(moment, beam, stand, e.getMessage());
+            return new Traced(dark(moment, beam, stand, e.getMessage()), 0);
         }
     }
 
@@ -84,9 +113,9 @@ final class HourStudy {
     }
 
     /** How often to aim then, and how far the focus walks in between. */
-    private Optional<FocusTravel> walk(SunMoment moment, Scenario then) {
+    private static Optional<FocusTravel> walk(SunMoment moment, Scenario then, TraceOptions with, Progress progress) {
         SunMotion motion = SunMotion.at(moment);
-        return AimAgain.at(moment, then, AimTolerance.USUAL_LOSS, options, Progress.NONE)
+        return AimAgain.at(moment, then, AimTolerance.USUAL_LOSS, with, progress)
                 .minutes()
                 .map(minutes -> FocusTravel.of(
                         then.dish(),
@@ -97,38 +126,14 @@ final class HourStudy {
                         motion));
     }
 
-    private HourLight light(double beam, Scenario then, Progress progress) {
-        TraceResult traced = TraceStudy.run(then, options, progress);
-        rays += traced.run().rays();
-        HeatResult heat = traced.heat().orElseThrow();
-        AbsorbedLight absorbed = heat.absorbed();
+    private HourLight light(double beam, TraceResult traced) {
         return new HourLight(
                 traced.ledger(),
-                absorbed,
-                heat.cookingPower(),
-                heat.level(),
-                heat.spareWatts(HeatLevel.SIMMER),
-                boil(absorbed),
+                new HourHeat(traced.heat().orElseThrow(), cooking),
                 traced.spot().peakFlux(),
                 MaximumFlux.of(traced),
-                begins(heat),
                 limits(traced.ledger(), beam),
                 Optional.empty());
-    }
-
-    private static Map<HeatLevel, Double> begins(HeatResult heat) {
-        Map<HeatLevel, Double> begins = new EnumMap<>(HeatLevel.class);
-        for (HeatLevel level : HeatLevel.values()) {
-            begins.put(level, heat.beginsWithPowerLikely(level));
-        }
-        return begins;
-    }
-
-    private BoilingOutcome boil(AbsorbedLight absorbed) {
-        OptionalDouble seconds = cooking.likelyBoilSeconds(absorbed);
-        return seconds.isPresent()
-                ? new BoilingOutcome.Boils(LikelyRange.exact(seconds.getAsDouble()))
-                : new BoilingOutcome.Never(LikelyRange.exact(cooking.settlingCelsius(absorbed, LossFactors.LIKELY)));
     }
 
     private static List<LightLimit> limits(Ledger ledger, double beam) {

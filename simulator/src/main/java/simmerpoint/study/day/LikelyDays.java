@@ -44,7 +44,7 @@ record LikelyDays(CheckedScenario read, int bits, TraceOptions options) {
         return new TracedMoment(
                 hour.moment(),
                 hour.beam().likelyWattsPerSquareMetre(),
-                hour.light().orElseThrow().faces());
+                hour.light().orElseThrow().asGiven().faces());
     }
 
     /** Evenly spread over the heights, and the scenario's own. */

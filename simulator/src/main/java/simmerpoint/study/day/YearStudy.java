@@ -1,10 +1,10 @@
 package simmerpoint.study.day;
 
 import java.time.LocalDate;
-import java.time.format.TextStyle;
-import java.util.ArrayList;
+import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.IntStream;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.scenario.checks.CheckedScenario;
 import simmerpoint.study.trace.PartialProgress;
@@ -20,6 +20,7 @@ public final class YearStudy {
     public static final int DAY_OF_MONTH = 21;
 
     private static final int MONTHS = 12;
+    private static final DateTimeFormatter MONTH_AND_CLOCK = DateTimeFormatter.ofPattern("MMMM, HH:mm", Locale.ENGLISH);
 
     private YearStudy() {}
 
@@ -31,34 +32,33 @@ public final class YearStudy {
      *
      * @param read the cooker
      * @param year within the years of {@link simmerpoint.sun.SunMoment}
+     * @param walks whether to find out how often to aim at each instant, which takes most of the time
      * @param options rays for each instant
      * @param progress is told month by month
      * @throws java.util.concurrent.CancellationException if {@code progress} says stop
      */
-    public static YearResult run(CheckedScenario read, int year, TraceOptions options, Progress progress) {
+    public static YearResult run(
+            CheckedScenario read, int year, boolean walks, TraceOptions options, Progress progress) {
         long start = System.nanoTime();
-        List<DayResult> days =
-                days(read.scenario(), year, options, new PartialProgress(progress, 0, DayStudy.AS_GIVEN));
+        Progress first = new PartialProgress(progress, 0, DayStudy.AS_GIVEN);
+        List<DayResult> days = days(read.scenario(), year, walks, options, first);
         Progress rest = new PartialProgress(progress, DayStudy.AS_GIVEN, 1);
         List<DayResult> likely = new LikelyDays(read, COOKERS, options).of(days, rest);
         return new YearResult(read.scenario(), year, likely, (System.nanoTime() - start) * 1e-9);
     }
 
-    /** The same for the figures exactly as given alone. */
+    /** The same for the figures exactly as given alone, and not how often to aim. */
     public static YearResult run(Scenario scenario, int year, TraceOptions options, Progress progress) {
         long start = System.nanoTime();
-        List<DayResult> days = days(scenario, year, options, progress);
+        List<DayResult> days = days(scenario, year, false, options, progress);
         return new YearResult(scenario, year, days, (System.nanoTime() - start) * 1e-9);
     }
 
-    private static List<DayResult> days(Scenario scenario, int year, TraceOptions options, Progress progress) {
-        List<DayResult> days = new ArrayList<>();
-        for (int m = 0; m < MONTHS; m++) {
-            LocalDate date = LocalDate.of(year, m + 1, DAY_OF_MONTH);
-            String name = date.getMonth().getDisplayName(TextStyle.FULL, Locale.ENGLISH);
-            Progress part = DayStudy.part(progress, m, MONTHS, name);
-            days.add(DayStudy.run(scenario, DayPlan.hourly(date), options, part));
-        }
-        return days;
+    private static List<DayResult> days(
+            Scenario scenario, int year, boolean walks, TraceOptions options, Progress progress) {
+        List<DayPlan> plans = IntStream.rangeClosed(1, MONTHS)
+                .mapToObj(month -> DayPlan.hourly(LocalDate.of(year, month, DAY_OF_MONTH)))
+                .toList();
+        return DayStudy.run(scenario, plans, walks, MONTH_AND_CLOCK, options, progress);
     }
 }

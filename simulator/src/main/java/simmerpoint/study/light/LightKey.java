@@ -10,6 +10,7 @@ import simmerpoint.dish.DishPlan;
 import simmerpoint.dish.built.BuiltDish;
 import simmerpoint.dish.built.Mask;
 import simmerpoint.dish.mirror.Mirror;
+import simmerpoint.dish.shape.ShapeErrors;
 import simmerpoint.geometry.Vec;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.setup.Aim;
@@ -29,6 +30,7 @@ public final class LightKey {
 
     private final Cut cut;
     private final Mask mask;
+    private final ShapeErrors shape;
 
     /**
      * The dish with the slits that workmanship leaves, the errors of its mirror, the sun (its direction in the dish frame to 1e-12, its
@@ -40,6 +42,7 @@ public final class LightKey {
     private LightKey(BuiltDish built, double[]... numbers) {
         cut = built.layout().cut();
         mask = built.mask();
+        shape = built.shape();
         this.numbers = joined(numbers);
     }
 
@@ -63,7 +66,8 @@ public final class LightKey {
         return other instanceof LightKey key
                 && Arrays.equals(numbers, key.numbers)
                 && Objects.equals(cut, key.cut)
-                && Objects.equals(mask, key.mask);
+                && Objects.equals(mask, key.mask)
+                && Objects.equals(shape, key.shape);
     }
 
     @Override
@@ -92,7 +96,7 @@ public final class LightKey {
         Aim aim = scenario.aim();
         return new LightKey(
                 built,
-                dish(built.layout()),
+                dish(built),
                 errors(built.mirrors()),
                 sun(scenario, scenario.setup()),
                 new double[] {aim.jitterRadians()},
@@ -100,8 +104,15 @@ public final class LightKey {
                 stood.map(Setup::numbers).orElse(NONE));
     }
 
-    private static double[] dish(DishPlan dish) {
-        return new double[] {dish.diameterMetres(), dish.focalLengthMetres(), dish.hubMetres(), dish.gapMetres()};
+    private static double[] dish(BuiltDish built) {
+        DishPlan dish = built.layout();
+        return new double[] {
+            dish.diameterMetres(),
+            dish.focalLengthMetres(),
+            dish.hubMetres(),
+            dish.gapMetres(),
+            built.weighedElevation()
+        };
     }
 
     /** Without the shares of light. */

@@ -25,11 +25,21 @@ record DrawnHeat(CookingModel cooking, HeatLevelModel levels, LossFactors losses
     DrawnOutcome in(AbsorbedLight absorbed) {
         OptionalDouble boils = cooking.quickBoilSeconds(absorbed, losses);
         return new DrawnOutcome(
-                cooking.cookingPowerWatts(absorbed, losses),
+                power(absorbed),
                 boils.orElse(Double.POSITIVE_INFINITY),
                 boils.isPresent() ? cooking.boilingCelsius() : cooking.settlingCelsius(absorbed, losses),
                 levels.level(absorbed, losses),
-                levels.spareWatts(HeatLevel.SIMMER, absorbed, losses),
+                simmerSpare(absorbed),
                 absorbed.total() / losses.dry());
+    }
+
+    /** Cooking power, W. */
+    double power(AbsorbedLight absorbed) {
+        return cooking.cookingPowerWatts(absorbed, losses);
+    }
+
+    /** Watts beyond what a simmer takes; below 0 it does not simmer. */
+    double simmerSpare(AbsorbedLight absorbed) {
+        return levels.spareWatts(HeatLevel.SIMMER, absorbed, losses);
     }
 }

@@ -27,9 +27,13 @@ record DrawnOutcomes(List<DrawnOutcome> found) {
      */
     static DrawnOutcomes of(List<DrawnOutcome> found) {
         if (found.isEmpty()) {
-            throw new ImpossibleSetupException("no such cooker can stand as asked");
+            throw noneStands();
         }
         return new DrawnOutcomes(found);
+    }
+
+    static ImpossibleSetupException noneStands() {
+        return new ImpossibleSetupException("no such cooker can stand as asked");
     }
 
     LikelyResult result(boolean pan, List<DoubtShare> shares) {

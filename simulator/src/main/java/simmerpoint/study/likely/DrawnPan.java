@@ -26,13 +26,27 @@ record DrawnPan(DrawnHeat heat, List<double[]> more) {
 
     /** What it does in the light of {@code now}, {@code share} of the way from sun {@code below} to the next. */
     DrawnOutcome at(TracedMoment now, int below, double share) {
+        return heat.in(light(now, below, share));
+    }
+
+    /** Its cooking power then, W. */
+    double powerAt(TracedMoment now, int below, double share) {
+        return heat.power(light(now, below, share));
+    }
+
+    /** Watts beyond what a simmer takes then. */
+    double simmerSpareAt(TracedMoment now, int below, double share) {
+        return heat.simmerSpare(light(now, below, share));
+    }
+
+    private AbsorbedLight light(TracedMoment now, int below, double share) {
         double[] faces = faces(now.absorbed());
         int above = Math.min(below + 1, more.size() - 1);
         for (int f = 0; f < faces.length; f++) {
             double difference = more.get(below)[f] + share * (more.get(above)[f] - more.get(below)[f]);
             faces[f] = Math.max(0, faces[f] + now.beamWattsPerSquareMetre() * difference);
         }
-        return heat.in(new AbsorbedLight(faces[0], faces[1], faces[2], faces[3]));
+        return new AbsorbedLight(faces[0], faces[1], faces[2], faces[3]);
     }
 
     private static double[] faces(AbsorbedLight light) {

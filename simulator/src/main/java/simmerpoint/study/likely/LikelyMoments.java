@@ -3,11 +3,14 @@ package simmerpoint.study.likely;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.ToDoubleFunction;
 import simmerpoint.scenario.checks.CheckedScenario;
 import simmerpoint.scenario.doubts.ScenarioDoubts;
 import simmerpoint.study.trace.ImpossibleSetupException;
+import simmerpoint.study.trace.LikelyResult;
 import simmerpoint.study.trace.Progress;
 import simmerpoint.study.trace.TraceOptions;
+import simmerpoint.uncertainty.Quantiles;
 
 /**
  * What is likely at many moments, from the draws of {@link LikelyStudy}: each cooker is traced under a few suns only. There its
@@ -55,13 +58,29 @@ public final class LikelyMoments {
         }
         double share = share(now.elevation(), below);
         int first = below;
-        List<Optional<DrawnOutcome>> outcomes = pans.parallelStream()
-                .map(pan -> pan.map(p -> p.at(now, first, share)))
-                .toList();
-        DrawnOutcomes found =
-                DrawnOutcomes.of(outcomes.stream().flatMap(Optional::stream).toList());
+        double[] power = each(pan -> pan.powerAt(now, first, share));
+        if (power.length == 0) {
+            throw DrawnOutcomes.noneStands();
+        }
         return new LikelyMoment(
-                found.result(true, DoubtShares.of(draws, outcomes)), found.range(DrawnOutcome::simmerSpareWatts));
+                new Quantiles(power).likelyRange(),
+                new Quantiles(each(pan -> pan.simmerSpareAt(now, first, share))).likelyRange(),
+                () -> result(now, first, share));
+    }
+
+    private double[] each(ToDoubleFunction<DrawnPan> figure) {
+        return pans.parallelStream()
+                .flatMap(Optional::stream)
+                .mapToDouble(figure)
+                .toArray();
+    }
+
+    private LikelyResult result(TracedMoment now, int below, double share) {
+        List<Optional<DrawnOutcome>> outcomes = pans.parallelStream()
+                .map(pan -> pan.map(p -> p.at(now, below, share)))
+                .toList();
+        return DrawnOutcomes.of(outcomes.stream().flatMap(Optional::stream).toList())
+                .result(true, DoubtShares.of(draws, outcomes));
     }
 
     private double share(double elevation, int below) {

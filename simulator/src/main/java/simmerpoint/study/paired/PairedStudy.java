@@ -24,6 +24,12 @@ public final class PairedStudy {
     /** Members of one group that are caught at once: bounds the memory for maps. */
     private static final int MOST_WITH_MAPS = 8;
 
+    /** Scenarios that are traced at once with maps if every thread has a group of its own: bounds the memory, too. */
+    private static final int MOST_MAPS_AT_ONCE = 32;
+
+    /** From so many groups for each thread on, threads take whole groups, so that none waits for another. */
+    private static final int GROUPS_PER_THREAD = 2;
+
     private PairedStudy() {}
 
     /**
@@ -65,20 +71,52 @@ public final class PairedStudy {
         if (scenarios.isEmpty()) {
             return;
         }
-        List<List<Integer>> groups = groups(scenarios, mostAtOnce);
-        int bits = ReplicateCaster.bitsFor(options.rays());
         boolean maps = mostAtOnce == MOST_WITH_MAPS;
-        int done = 0;
+        List<List<Integer>> groups = groups(scenarios, mostAtOnce);
         int threads = Math.min(options.threads(), ReplicateCaster.REPLICATES);
-        try (ReplicateWorkers workers = new ReplicateWorkers(threads, ReplicateCaster.REPLICATES, progress)) {
-            for (List<Integer> group : groups) {
-                List<Scenario> members = group.stream().map(scenarios::get).toList();
-                SharedLight light = new SharedLight(members, options, maps, bits);
-                double from = (double) done / scenarios.size();
-                done += group.size();
-                light.cast(workers, from, (double) done / scenarios.size());
-                IntStream.range(0, group.size()).forEach(m -> reader.read(new Place(group.get(m), m), light));
+        int largest = groups.stream().mapToInt(List::size).max().orElseThrow();
+        boolean fits = !maps || threads * largest <= MOST_MAPS_AT_ONCE;
+        Work work = new Work(scenarios, options, maps, ReplicateCaster.bitsFor(options.rays()), reader);
+        if (fits && groups.size() >= GROUPS_PER_THREAD * threads) {
+            work.byGroup(groups, threads, progress);
+        } else {
+            work.byReplicate(groups, threads, progress);
+        }
+    }
+
+    /** What is done with every group. */
+    private record Work(List<Scenario> scenarios, TraceOptions options, boolean maps, int bits, Reader reader) {
+        /** Threads share the replicates of one group after the other. */
+        void byReplicate(List<List<Integer>> groups, int threads, Progress progress) {
+            int done = 0;
+            try (ReplicateWorkers workers = new ReplicateWorkers(threads, ReplicateCaster.REPLICATES, progress)) {
+                for (List<Integer> group : groups) {
+                    SharedLight light = light(group);
+                    double from = (double) done / scenarios.size();
+                    done += group.size();
+                    light.cast(workers, from, (double) done / scenarios.size());
+                    read(group, light);
+                }
             }
+        }
+
+        /** Every thread takes a group with all its replicates. */
+        void byGroup(List<List<Integer>> groups, int threads, Progress progress) {
+            try (ReplicateWorkers workers = new ReplicateWorkers(threads, groups.size(), progress)) {
+                workers.run(0, 1, (k, watch) -> {
+                    SharedLight light = light(groups.get(k));
+                    light.cast(watch);
+                    read(groups.get(k), light);
+                });
+            }
+        }
+
+        private SharedLight light(List<Integer> group) {
+            return new SharedLight(group.stream().map(scenarios::get).toList(), options, maps, bits);
+        }
+
+        private void read(List<Integer> group, SharedLight light) {
+            IntStream.range(0, group.size()).forEach(m -> reader.read(new Place(group.get(m), m), light));
         }
     }
 

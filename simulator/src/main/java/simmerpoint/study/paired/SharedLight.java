@@ -3,6 +3,7 @@ package simmerpoint.study.paired;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicLong;
 import simmerpoint.geometry.Pose;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.setup.Setup;
@@ -34,14 +35,31 @@ final class SharedLight {
         scenarios.forEach(scenario -> members.add(new Member(scenario, maps)));
     }
 
+    /** Casts all rays on the caller's thread. */
+    void cast(ReplicateWorkers.Watch watch) {
+        long start = System.nanoTime();
+        long all = ReplicateCaster.REPLICATES * ((1L << bits) / ReplicateCaster.batchSize(bits));
+        AtomicLong done = new AtomicLong();
+        for (int r = 0; r < ReplicateCaster.REPLICATES; r++) {
+            int replicate = r;
+            casting.castOne(r, bits, light -> {
+                take(replicate, light);
+                watch.step(done.incrementAndGet(), all);
+            });
+        }
+        seconds = (System.nanoTime() - start) * 1e-9 / members.size();
+    }
+
+    private void take(int r, LightBatch light) {
+        for (Member member : members) {
+            member.take(r, light);
+        }
+    }
+
     /** Casts all rays; the work goes from share {@code from} to {@code to} of all work. */
     void cast(ReplicateWorkers workers, double from, double to) {
         long start = System.nanoTime();
-        casting.castBlock(workers, bits, 0, from, to, (r, light) -> {
-            for (Member member : members) {
-                member.take(r, light);
-            }
-        });
+        casting.castBlock(workers, bits, 0, from, to, this::take);
         seconds = (System.nanoTime() - start) * 1e-9 / members.size();
     }
 

@@ -49,14 +49,14 @@ public final class HeatResult {
         this.kitchen = kitchen;
         this.absorbed = absorbed;
         this.cookingPower = cookingPower;
-        cooking = once(kitchen::cooking);
-        levels = once(kitchen::heatLevels);
-        levelRange = once(() -> levels.get().levelWithSpread(absorbed));
-        boil = once(() -> cooking.get().boil(absorbed));
-        settles = once(() -> cooking.get().settlingCelsius(absorbed));
-        steam = once(() -> cooking.get().steamRates(absorbed));
-        cloud = once(() -> cooking.get().cloudEffect(absorbed, 0, CLOUD_SECONDS));
-        hold = once(() -> cooking.get().secondsAbove(settlesCelsius().likely(), holdCelsius()));
+        cooking = new LazyValue<>(kitchen::cooking);
+        levels = new LazyValue<>(kitchen::heatLevels);
+        levelRange = new LazyValue<>(() -> levels.get().levelWithSpread(absorbed));
+        boil = new LazyValue<>(() -> cooking.get().boil(absorbed));
+        settles = new LazyValue<>(() -> cooking.get().settlingCelsius(absorbed));
+        steam = new LazyValue<>(() -> cooking.get().steamRates(absorbed));
+        cloud = new LazyValue<>(() -> cooking.get().cloudEffect(absorbed, 0, CLOUD_SECONDS));
+        hold = new LazyValue<>(() -> cooking.get().secondsAbove(settlesCelsius().likely(), holdCelsius()));
     }
 
     /**
@@ -67,17 +67,6 @@ public final class HeatResult {
     public static Optional<HeatResult> of(Scenario scenario, CaughtByFace faces, Estimate useful) {
         return scenario.cooking()
                 .map(kitchen -> new HeatResult(kitchen, PanIrradiation.absorbed(faces, scenario, kitchen), useful));
-    }
-
-    /** Two threads that ask at the same time may both compute; they find the same. */
-    private static <T> Supplier<T> once(Supplier<T> work) {
-        AtomicReference<T> found = new AtomicReference<>();
-        return () -> {
-            if (found.get() == null) {
-                found.set(work.get());
-            }
-            return found.get();
-        };
     }
 
     /**

@@ -14,6 +14,8 @@ import simmerpoint.dish.DishPlan;
 import simmerpoint.dish.MirrorPoints;
 import simmerpoint.dish.MirrorSurface;
 import simmerpoint.dish.PanelOutline;
+import simmerpoint.dish.shape.Displacement;
+import simmerpoint.dish.shape.RuledDeformation;
 import simmerpoint.geometry.Direction;
 import simmerpoint.geometry.Vec;
 
@@ -126,17 +128,17 @@ class MeasuredRibsTest {
                 })
                 .toList();
         MeasuredRibs ribs = new MeasuredRibs(new BentStrips(SECTORS), radii(), heights);
-        RibDeviations off = ribs.deviations(plan(FOCAL, ribs));
+        RuledDeformation off = ribs.deformation(plan(FOCAL, ribs));
         SplittableRandom random = new SplittableRandom(2);
         for (int i = 0; i < 500; i++) {
             double x = random.nextDouble(-0.3, 0.3);
             double y = random.nextDouble(-0.3, 0.3);
-            RibDeviations.Deviation at = off.at(x, y);
+            Displacement at = off.at(x, y);
             assertEquals(a * x + b * y, at.height(), 1e-9);
             assertEquals(a, at.slopeX(), 1e-6);
             assertEquals(b, at.slopeY(), 1e-6);
         }
-        assertEquals(Math.hypot(a, b), off.steepest(), 1e-6);
+        assertEquals(Math.hypot(a, b), off.steepest(0.03, 0.45), 1e-6);
     }
 
     /** Neighbours whose heights are r·s apart differ in slope by s; the others do not. */
@@ -147,7 +149,7 @@ class MeasuredRibsTest {
         List<List<Double>> heights =
                 IntStream.range(0, SECTORS).mapToObj(k -> k == 3 ? steep : zero).toList();
         MeasuredRibs ribs = new MeasuredRibs(new BentStrips(SECTORS), radii(), heights);
-        RibDeviations off = ribs.deviations(plan(FOCAL, ribs));
+        RuledDeformation off = ribs.deformation(plan(FOCAL, ribs));
         assertEquals(0.01, off.slopeDifference(2), 1e-9);
         assertEquals(0.01, off.slopeDifference(3), 1e-9);
         assertEquals(0, off.slopeDifference(4), 1e-12);
@@ -203,6 +205,6 @@ class MeasuredRibsTest {
         MeasuredRibs twice = alike(new BentStrips(SECTORS), r -> 0);
         assertThrows(IllegalArgumentException.class, () -> alike(twice, r -> 0));
         MeasuredRibs few = alike(new BentStrips(SECTORS + 1), r -> 0);
-        assertThrows(IllegalArgumentException.class, () -> few.deviations(plan(FOCAL, few)));
+        assertThrows(IllegalArgumentException.class, () -> few.deformation(plan(FOCAL, few)));
     }
 }

@@ -58,6 +58,13 @@ class BudgetStudyTest {
                 "workmanship.panel-edge", "1 mm",
                 "workmanship.bubble-height", "0.3 mm",
                 "workmanship.bubbled", "10 %"));
+        flaws.putAll(Map.of(
+                "shape.sheet-sag", "3 mm",
+                "shape.sheet-bulge", "-1 mm",
+                "shape.springback", "4 mm",
+                "shape.dish-sag", "2 mm",
+                "shape.twist", "-3 mm",
+                "shape.rim-pulled-in", "1 mm"));
         Scenario scenario = example(flaws);
         List<List<Double>> heights = IntStream.range(0, 24)
                 .mapToObj(k -> List.of(0.001 * (k % 3), 0.002 * (k % 2)))
@@ -103,6 +110,12 @@ class BudgetStudyTest {
                         "sag",
                         "panel-edge",
                         "bubbles",
+                        "sheet-sag",
+                        "sheet-bulge",
+                        "springback",
+                        "dish-sag",
+                        "twist",
+                        "rim-pulled-in",
                         "ribs-as-built",
                         "drift",
                         "jitter",

@@ -113,7 +113,7 @@ class DayStudyTest {
                     !hour.time().isBefore(interval.from()) && !hour.time().isAfter(interval.to());
             assertEquals(
                     inside,
-                    hour.light().orElseThrow().spareAsGiven() >= 0,
+                    hour.light().orElseThrow().asGiven().simmerSpareWatts() >= 0,
                     hour.time().toString());
         }
     }

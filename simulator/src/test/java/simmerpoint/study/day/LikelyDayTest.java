@@ -88,9 +88,9 @@ class LikelyDayTest {
         DayResult day = day(at("13:00"));
         for (DayHour hour : day.hours()) {
             HourLight light = hour.light().orElseThrow();
-            double given = light.powerAsGiven().value();
+            double given = light.asGiven().power().value();
             assertTrue(light.power().low() < given && given < light.power().high(), given + " in " + light.power());
-            assertTrue(light.simmerSpareWatts().low() < light.spareAsGiven());
+            assertTrue(light.simmerSpareWatts().low() < light.asGiven().simmerSpareWatts());
         }
         LikelyRange hours = day.cookingHours();
         assertTrue(hours.low() < hours.likely() - 0.2 && hours.likely() < hours.high() - 0.2, hours.toString());

@@ -103,7 +103,8 @@ class LikelyVerdictsTest {
     void deadOnHasTheRangeWithoutAiming() throws Exception {
         CheckedScenario read = read(DISH + "aim: {by-hand: 0\u00b0}\n");
         LikelyResult alone = trace(read);
-        AimResult aim = AimStudy.run(read(DISH + "aim: {by-hand: 2\u00b0}\n"), AimPlan.USUAL, OPTIONS, Progress.NONE);
+        AimResult aim =
+                AimStudy.run(read(DISH + "aim: {by-hand: 2\u00b0}\n"), AimPlan.USUAL, OPTIONS, false, Progress.NONE);
         near(alone.power(), aim.deadOnLikely().orElseThrow().power(), 0.15);
         assertEquals(
                 0,

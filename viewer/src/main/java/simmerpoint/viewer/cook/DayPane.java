@@ -155,6 +155,7 @@ final class DayPane extends VBox implements AutoCloseable {
                 && known.scenario().dish().equals(now.dish())
                 && known.scenario().mirror().equals(now.mirror())
                 && known.scenario().workmanship().equals(now.workmanship())
+                && known.scenario().shape().equals(now.shape())
                 && known.scenario().target().equals(now.target())
                 && known.scenario().stand().equals(now.stand())
                 && known.scenario().aim().equals(now.aim())

@@ -29,6 +29,7 @@ final class KeyLabels {
             Map.entry("dish.covered", "A mask over part of the mirror"),
             Map.entry("mirror", "The mirror"),
             Map.entry("workmanship", "The workmanship"),
+            Map.entry("shape", "The shape, where it is not the plan"),
             Map.entry("as-built", "The ribs as built"),
             Map.entry("look-at.bracket", "A bracket of the stand"),
             Map.entry("look-at.arm", "An arm that holds the pan"),

@@ -13,7 +13,7 @@ enum QuestionGroup {
     /** Size and panels. */
     DISH("How big is the dish, how cut?", "dish"),
     /** Material and roughness. */
-    MIRROR("What covers it, how rough?", "mirror workmanship as-built"),
+    MIRROR("What covers it, how rough?", "mirror workmanship shape as-built"),
     /** The moves and heights. */
     STAND("Where does the pan stand?", "stand"),
     /** Turn, drift, mount. */

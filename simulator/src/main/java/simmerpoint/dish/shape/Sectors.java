@@ -1,4 +1,4 @@
-package simmerpoint.dish.cut;
+package simmerpoint.dish.shape;
 
 import java.util.List;
 import java.util.stream.IntStream;
@@ -7,17 +7,25 @@ import simmerpoint.geometry.Vec;
 
 /**
  * Equal sectors round the axis. Ribs stand at the angles 2πk/n from +x, so a rib is the dish's upper edge; sector k lies
- * between ribs k and k + 1, and in its own frame x runs along its bisector and y across, |y| ≤ x·tan(π/n).
+ * between ribs k and k + 1, and in its own frame x runs along its bisector and y across, |y| ≤ x·tan(π/n). The arrays are shared and
+ * not modified.
  */
-final class Sectors {
-    final int count;
-    final double halfAngle;
-    final double cosHalf;
-    final double tanHalf;
-    final double[] cos;
-    final double[] sin;
+public final class Sectors {
+    /** How many. */
+    public final int count;
+    /** Half the angle of a sector, rad. */
+    public final double halfAngle;
+    /** Its cosine. */
+    public final double cosHalf;
+    /** Its tangent. */
+    public final double tanHalf;
+    /** Cosine of each bisector's angle from +x. */
+    public final double[] cos;
+    /** Its sine. */
+    public final double[] sin;
 
-    Sectors(int count) {
+    /** So many. */
+    public Sectors(int count) {
         this.count = count;
         halfAngle = Math.PI / count;
         cosHalf = Math.cos(halfAngle);
@@ -30,20 +38,25 @@ final class Sectors {
         }
     }
 
+    /** Which sector the plan point (x, y) of the dish frame lies in. */
+    public int at(double x, double y) {
+        return Math.floorMod((int) Math.floor(Math.atan2(y, x) / (2 * halfAngle)), count);
+    }
+
     /** Area of the regular polygon with corners at radius {@code r}. */
-    double polygonArea(double r) {
+    public double polygonArea(double r) {
         return count * r * r * Math.sin(halfAngle) * cosHalf;
     }
 
     /** Its corners in plan, counter-clockwise. */
-    List<Point> corners(double r) {
+    public List<Point> corners(double r) {
         return IntStream.range(0, count)
                 .mapToObj(k -> new Point(r * Math.cos(2 * k * halfAngle), r * Math.sin(2 * k * halfAngle)))
                 .toList();
     }
 
     /** The point (x, y, z) of sector {@code k}'s frame in the dish frame. */
-    Vec point(int k, double x, double y, double z) {
+    public Vec point(int k, double x, double y, double z) {
         return new Vec(x * cos[k] - y * sin[k], x * sin[k] + y * cos[k], z);
     }
 }

@@ -1,41 +1,48 @@
-package simmerpoint.dish.cut;
+package simmerpoint.dish.shape;
 
 import simmerpoint.dish.AlteredSurface;
 import simmerpoint.dish.MirrorPoints;
 import simmerpoint.dish.MirrorSurface;
 
-/** The surface of {@link MeasuredRibs}: the places of another surface, lifted and leaned by what the ribs are off. */
-final class MeasuredRibSurface extends AlteredSurface {
-    private final RibDeviations deviations;
+/** The places of another surface, lifted and leaned by a deformation. */
+public final class DeformedSurface extends AlteredSurface {
+    private final Deformation deformation;
     private final double hub;
-    private final double steepest;
 
-    /** Of panels outside the hub's radius, m. */
-    MeasuredRibSurface(RibDeviations deviations, double hub, MirrorSurface panels) {
+    /**
+     * Of some panels.
+     *
+     * @param deformation what is done to them
+     * @param hub radius of the hole in the middle, which stays as it is, m
+     * @param panels the other surface
+     */
+    public DeformedSurface(Deformation deformation, double hub, MirrorSurface panels) {
         super(panels);
-        this.deviations = deviations;
+        this.deformation = deformation;
         this.hub = hub;
-        steepest = panels.steepestSlope() + deviations.steepest();
     }
 
+    /** A bound, found when it is asked for: few need it. */
     @Override
     public double steepestSlope() {
-        return steepest;
+        return original.steepestSlope() + deformation.steepest(hub, radius());
     }
 
     @Override
     public double heightAt(double x, double y) {
-        return original.heightAt(x, y) + deviations.at(x, y).height();
+        return original.heightAt(x, y) + deformation.at(x, y).height();
     }
 
     @Override
     public void fill(double[] u, double[] v, int n, MirrorPoints out) {
         original.fill(u, v, n, out);
+        Displacement off = new Displacement();
         for (int i = 0; i < n; i++) {
             if (out.panel[i] < 0 && Math.hypot(out.x[i], out.y[i]) < hub) {
                 continue;
             }
-            RibDeviations.Deviation off = deviations.at(out.x[i], out.y[i]);
+            off.clear();
+            deformation.add(out.x[i], out.y[i], off);
             double slopeX = -out.nx[i] / out.nz[i] + off.slopeX();
             double slopeY = -out.ny[i] / out.nz[i] + off.slopeY();
             double nz = 1 / Math.sqrt(1 + slopeX * slopeX + slopeY * slopeY);

@@ -1,0 +1,72 @@
+package simmerpoint.scenario;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.Map;
+import java.util.TreeMap;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
+import simmerpoint.dish.shape.ShapeError;
+import simmerpoint.dish.shape.ShapeErrors;
+import simmerpoint.scenario.file.ScenarioReader;
+import simmerpoint.study.light.LightKey;
+
+/** The keys under shape. */
+class ShapeReadingTest {
+    private static Scenario read(Map<String, String> keys) throws ScenarioException {
+        return ScenarioReader.builtIn().with(keys).scenario();
+    }
+
+    @Test
+    void aPlainFileHasTheShapeAsPlanned() throws ScenarioException {
+        assertEquals(ShapeErrors.NONE, read(Map.of()).shape());
+        assertEquals(
+                read(Map.of()),
+                read(Map.of("shape.twist", "0 mm", "shape.sheet-sag", "0 mm", "shape.springback", "0 mm")));
+    }
+
+    @ParameterizedTest
+    @EnumSource
+    void everyErrorHasItsKey(ShapeError error) throws ScenarioException {
+        Scenario s = read(Map.of("shape." + error.key(), "3 mm"));
+        assertEquals(ShapeErrors.NONE.with(error, 0.003), s.shape());
+        assertEquals(s.shape(), s.built().shape());
+        assertNotEquals(LightKey.of(read(Map.of())), LightKey.of(s));
+        assertEquals(LightKey.of(s), LightKey.of(read(Map.of("shape." + error.key(), "0.3 cm"))));
+    }
+
+    /** Only what hangs by its weight changes as the dish points higher. */
+    @ParameterizedTest
+    @EnumSource
+    void whatHangsDependsOnTheSunsHeight(ShapeError error) throws ScenarioException {
+        Scenario low = read(Map.of("shape." + error.key(), "3 mm", "sun.elevation", "30°"));
+        Scenario high = read(Map.of("shape." + error.key(), "3 mm", "sun.elevation", "60°"));
+        double lower = low.built().surface(low.setup().sunInDish()).heightAt(0.05, 0.5);
+        double higher = high.built().surface(high.setup().sunInDish()).heightAt(0.05, 0.5);
+        assertEquals(error.byWeight(), lower != higher);
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "dish.surface.cut=smooth,mirror.panel-tilt=0 mrad,shape.sheet-sag=1 mm|has no ribs",
+                "dish.surface.cut=square-tiles,dish.surface.tile=50 mm,shape.sheet-bulge=-1 mm|has no ribs",
+                "shape.sheet-sag=-1 mm|0 mm to 50 mm",
+                "shape.springback=60 mm|-50 mm to 50 mm"
+            })
+    void whatMakesNoSenseIsRefused(String keys, String words) {
+        Map<String, String> map = new TreeMap<>();
+        for (String each : keys.split(",")) {
+            map.put(each.split("=")[0], each.split("=")[1]);
+        }
+        ScenarioException e = assertThrows(ScenarioException.class, () -> read(map));
+        assertTrue(
+                String.join(" ", e.sentences()).contains(words), e.sentences().toString());
+    }
+}
