@@ -1,5 +1,6 @@
 package simmerpoint.dish.points;
 
+import java.util.Arrays;
 import java.util.List;
 import simmerpoint.geometry.Point;
 
@@ -15,7 +16,13 @@ public final class MeasuredShape {
     private static final int PARTS = 8;
 
     /** A node farther from the nearest point than this many times the distance of that from its third neighbour is in a hole. */
-    private static final double HOLE = 1.5;
+    private static final double HOLE = 2.5;
+
+    /** The same where the points lie on a square grid. */
+    private static final double HOLE_IN_GRID = 1.5;
+
+    /** Half of the points of a grid are as far from their third neighbours, but for this share. */
+    private static final double ALIKE = 0.02;
 
     private static final int NEIGHBOUR = 3;
 
@@ -71,16 +78,23 @@ public final class MeasuredShape {
             spacing[i] = local.distance(NEIGHBOUR);
             squares += Math.pow(points.z()[i] - best.heightAt(points.x()[i], points.y()[i]), 2);
         }
+        double reach = isGrid(spacing) ? HOLE_IN_GRID : HOLE;
         for (int i = 0; i < across; i++) {
             for (int j = 0; j < up; j++) {
                 local.at(left + i * step, bottom + j * step, -1, found);
-                boolean hole = local.distance(0) > HOLE * Math.max(step, spacing[local.nearest()]);
+                boolean hole = local.distance(0) > reach * Math.max(step, spacing[local.nearest()]);
                 for (int k = 0; k < PER_NODE; k++) {
                     nodes[PER_NODE * (i * up + j) + k] = hole ? Float.NaN : (float) found[k];
                 }
             }
         }
         return Math.sqrt(squares / spacing.length);
+    }
+
+    private static boolean isGrid(double[] spacing) {
+        double[] sorted = spacing.clone();
+        Arrays.sort(sorted);
+        return sorted[sorted.length * 3 / 4] < (1 + ALIKE) * sorted[sorted.length / 4];
     }
 
     /** Area of the holes within the outline, m²; at its border counted by small squares. */
