@@ -6,9 +6,13 @@ import simmerpoint.dish.Cut;
 import simmerpoint.dish.CutKind;
 import simmerpoint.dish.CutParameter;
 import simmerpoint.dish.CutRefusal;
+import simmerpoint.dish.CutTrait;
 import simmerpoint.dish.CutValues;
 import simmerpoint.dish.cut.Cuts;
 import simmerpoint.dish.mesh.Mesh;
+import simmerpoint.dish.mesh.ObjReader;
+import simmerpoint.dish.points.MeasuredShape;
+import simmerpoint.dish.points.PointTable;
 import simmerpoint.scenario.Problems;
 import simmerpoint.scenario.keys.CutKeys;
 import simmerpoint.scenario.values.ScenarioValues;
@@ -18,6 +22,9 @@ import simmerpoint.units.QuantityParser;
 
 /** The values of {@code dish.surface}, and the mesh in the file that it may name. */
 record SurfaceValues(ScenarioValues values, Problems problems) implements CutValues {
+    private static final FileCache<Mesh> MESHES = new FileCache<>();
+    private static final FileCache<MeasuredShape> SHAPES = new FileCache<>();
+
     /** The kind of cut that a scenario asks for. */
     static CutKind kind(ScenarioValues values) {
         return Cuts.find(values.text(CutKeys.CUT)).orElseThrow();
@@ -26,7 +33,10 @@ record SurfaceValues(ScenarioValues values, Problems problems) implements CutVal
     /** How a scenario's dish is cut; where its values do not go together, {@code problems} are told. */
     static Optional<Cut> cut(ScenarioValues values, Problems problems) {
         try {
-            return Optional.of(kind(values).maker().apply(new SurfaceValues(values, problems)));
+            Cut cut = kind(values).maker().apply(new SurfaceValues(values, problems));
+            // Without its file such a cut does not know how large it is.
+            boolean unknown = cut.has(CutTrait.OWN_SIZE) && problems.isAnyIn("dish.surface");
+            return unknown ? Optional.empty() : Optional.of(cut);
         } catch (CutRefusal e) {
             String path = "dish.surface." + e.parameter();
             problems.add(values.line(path), path, e.getMessage());
@@ -57,7 +67,14 @@ record SurfaceValues(ScenarioValues values, Problems problems) implements CutVal
     @Override
     public Mesh mesh(CutParameter file, CutParameter unit) {
         String key = CutKeys.path(file);
-        return NamedFile.read(values, key, problems, obj -> MeshCache.read(obj, metres(unit)))
+        return NamedFile.read(values, key, problems, obj -> MESHES.read(obj, metres(unit), ObjReader::read))
+                .orElse(null);
+    }
+
+    @Override
+    public MeasuredShape points(CutParameter file) {
+        return NamedFile.read(
+                        values, CutKeys.path(file), problems, csv -> SHAPES.read(csv, 1, (f, m) -> PointTable.read(f)))
                 .orElse(null);
     }
 
