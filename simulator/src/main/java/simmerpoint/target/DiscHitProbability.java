@@ -11,6 +11,12 @@ import simmerpoint.tracing.LightBatch;
  * sampling with exact weights of the strata, whatever they are).
  */
 final class DiscHitProbability {
+    /**
+     * Light that goes level, as from a shell beside its axis, never meets the disc's plane; single precision tells it from level only to
+     * some 3e-8 and may find exactly 0.
+     */
+    private static final float LEVEL = 1e-9f;
+
     /** Keeps the step finite of errors that do not move the intersection, m². */
     private static final float LEAST_STEP2 = 1e-20f;
 
@@ -74,7 +80,7 @@ final class DiscHitProbability {
     private void intersectWithoutErrors(LightBatch light) {
         int n = light.capacity;
         for (int i = 0; i < n; i++) {
-            inverseZ[i] = 1 / (2 * light.cosine[i] * light.nz[i] - light.sz[i]);
+            inverseZ[i] = 1 / (2 * light.cosine[i] * light.nz[i] - light.sz[i] + LEVEL);
         }
         for (int i = 0; i < n; i++) {
             rayParameter[i] = -light.pz[i] * inverseZ[i];

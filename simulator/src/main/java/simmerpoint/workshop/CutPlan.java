@@ -122,6 +122,9 @@ public record CutPlan(
                             + " overlaps and waste.",
                     shell.tape().mirrorArea()));
         }
+        if (plan.cut().ownSize().isPresent()) {
+            throw new CuttingException("a mirror that was measured is there already: it has no panels to cut.");
+        }
         if (panels.isEmpty()) {
             throw new CuttingException(
                     "a smooth dish has no panels to cut; choose how it is cut with dish.surface, for instance "
