@@ -1,7 +1,9 @@
 package simmerpoint.study.likely;
 
 import java.util.List;
+import java.util.Optional;
 import simmerpoint.heat.AbsorbedLight;
+import simmerpoint.heat.HeatLevel;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.scenario.doubts.DrawnCooker;
 import simmerpoint.study.trace.PanIrradiation;
@@ -16,8 +18,6 @@ final class FewRayTrace {
     /** Rays of each cooker: their noise, about a hundredth of the watts, is small beside the doubts. */
     static final int BITS = 10;
 
-    private static final long BUILDS_APART = 0x9E3779B97F4A7C15L;
-
     private FewRayTrace() {}
 
     /** What {@code cooker} does. */
@@ -27,6 +27,17 @@ final class FewRayTrace {
                 .cooking()
                 .map(kitchen -> DrawnHeat.of(cooker).in(absorbed(faces, cooker)))
                 .orElseGet(() -> DrawnOutcome.ofDisc(faces.underside()));
+    }
+
+    /** Watts that {@code cooker} has beyond what {@code level} takes; without a level, or of a bare disc, its power. */
+    static double watts(DrawnCooker cooker, Optional<HeatLevel> level, TraceOptions options) {
+        CaughtByFace faces = faces(cooker, BITS, options);
+        if (cooker.scenario().cooking().isEmpty()) {
+            return faces.underside();
+        }
+        DrawnHeat heat = DrawnHeat.of(cooker);
+        AbsorbedLight absorbed = absorbed(faces, cooker);
+        return level.map(of -> heat.spare(of, absorbed)).orElseGet(() -> heat.power(absorbed));
     }
 
     /** What the pan of {@code cooker} takes up. */
@@ -46,8 +57,7 @@ final class FewRayTrace {
 
     private static CaughtByFace faces(DrawnCooker cooker, int bits, TraceOptions options) {
         Scenario scenario = cooker.scenario();
-        ReplicateCaster casting =
-                new ReplicateCaster(scenario, options, options.seed() + BUILDS_APART * cooker.build());
+        ReplicateCaster casting = new ReplicateCaster(scenario, options, cooker.buildSeed(options.seed()));
         TargetScene plan = TargetScene.forWatts(scenario.target(), casting.setup(), scenario.sun(), scenario.built());
         TargetScene.Replicate replicate = plan.new Replicate();
         LightCatcher catcher = replicate.catcher(casting.caster(), ReplicateCaster.batchSize(bits));
