@@ -42,7 +42,7 @@ class ShapeReadingTest {
 
     /**
      * Aluminium of 0.5 mm between 12 ribs of a dish of 1.2 m, 2·0.6·sin 15° = 0.31058 m apart: 5qL⁴/384EI with q = 2702·0.0005·9.80665
-     * N/m², EI = 70e9·0.0005³/12 N·m gives 2.2012 mm, by hand.
+     * N/m², EI = 70e9·0.0005³/12 N·m gives 2.2014 mm, worked out apart from this project.
      */
     @Test
     void flatSheetHangsByItsMaterial() throws ScenarioException {
@@ -51,9 +51,9 @@ class ShapeReadingTest {
                 "shape.sheet-weight", "on",
                 "build.panel-material", "aluminium",
                 "build.panel-thickness", "0.5 mm"));
-        assertEquals(2.2012e-3, read(keys).shape().of(ShapeError.SHEET_SAG), 1e-7);
+        assertEquals(2.2014e-3, read(keys).shape().of(ShapeError.SHEET_SAG), 1e-7);
         keys.put("shape.sheet-sag", "1 mm");
-        assertEquals(3.2012e-3, read(keys).shape().of(ShapeError.SHEET_SAG), 1e-7);
+        assertEquals(3.2014e-3, read(keys).shape().of(ShapeError.SHEET_SAG), 1e-7);
     }
 
     /** Only what hangs by its weight changes as the dish points higher. */

@@ -32,9 +32,8 @@ public record SheetSag(double span, double depth, double slope, double meanSlope
     public static SheetSag ofDisc(SheetMaterial material, double thickness, double diameter) {
         double radius = diameter / 2;
         double nu = SheetMaterial.POISSON;
-        double lean = weight(material, thickness)
-                * Math.pow(radius, 3)
-                / (8 * (1 + nu) * material.plateStiffness(thickness));
+        double lean =
+                weight(material, thickness) * Math.pow(radius, 3) / (8 * (1 + nu) * material.plateStiffness(thickness));
         double k = (3 + nu) / (1 + nu);
         double mean = Math.sqrt(2 * (k * k / 4 - k / 3 + 1.0 / 8)) / (k - 1);
         return new SheetSag(diameter, (5 + nu) / 8 * radius * lean, lean, mean * lean);

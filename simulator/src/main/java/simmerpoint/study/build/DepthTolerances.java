@@ -43,9 +43,9 @@ final class DepthTolerances {
         List<DoubleFunction<Scenario>> errors = IntStream.range(0, radii.length)
                 .<DoubleFunction<Scenario>>mapToObj(place -> metres -> scenario.withDish(ribs.off(place, metres)))
                 .toList();
-        double[] found = SEARCH.find(scenario, errors, options, progress);
-        return IntStream.range(0, found.length)
-                .mapToObj(k -> new DepthTolerance(radii[k], found[k], found[k] >= SEARCH.most()))
+        List<Double> found = SEARCH.find(scenario, errors, options, progress);
+        return IntStream.range(0, found.size())
+                .mapToObj(k -> new DepthTolerance(radii[k], found.get(k), found.get(k) >= SEARCH.most()))
                 .toList();
     }
 

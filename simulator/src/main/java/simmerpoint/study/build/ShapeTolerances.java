@@ -24,7 +24,7 @@ public final class ShapeTolerances {
     /** Waves are measured over a ruler of this length, m. */
     public static final double RULER = 0.2;
 
-    private static final ToleranceSearch SEARCH = new ToleranceSearch(ShapeTolerance.LOSS, 0.004, 0.0001, 0.03, 4);
+    private static final ToleranceSearch SEARCH = new ToleranceSearch(ShapeTolerance.LOSS, 0.004, 0.0001, 0.03, 6);
     private static final double DEVIATIONS = 2;
 
     private static final Map<ShapeError, Place> OF_SHAPE = Map.of(
@@ -49,11 +49,11 @@ public final class ShapeTolerances {
         if (wanted.isEmpty()) {
             return List.of();
         }
-        double[] found =
+        List<Double> found =
                 SEARCH.find(scenario, wanted.stream().map(Wanted::error).toList(), options.withPrecision(0), progress);
-        return IntStream.range(0, found.length)
+        return IntStream.range(0, found.size())
                 .mapToObj(k -> new ShapeTolerance(
-                        wanted.get(k).place, wanted.get(k).span, found[k], found[k] >= SEARCH.most()))
+                        wanted.get(k).place, wanted.get(k).span, found.get(k), found.get(k) >= SEARCH.most()))
                 .toList();
     }
 

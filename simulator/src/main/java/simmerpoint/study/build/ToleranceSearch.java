@@ -1,10 +1,8 @@
 package simmerpoint.study.build;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.function.DoubleFunction;
-import java.util.stream.IntStream;
 import simmerpoint.sampling.Estimate;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.study.paired.PairedStudy;
@@ -15,7 +13,8 @@ import simmerpoint.study.trace.TraceOptions;
 
 /**
  * How large errors may be until each alone costs a share of the watts. Small errors cost watts by the square of their size, which is used
- * to get from an error that was traced to the one that is asked for; what comes out is traced and corrected again.
+ * to get from an error that was traced to the one that is asked for; what comes out is traced and corrected again, between a smaller and a
+ * larger one by a straight line: some errors help at first.
  *
  * @param loss share of the watts
  * @param first size that is traced first, m
@@ -33,30 +32,58 @@ record ToleranceSearch(double loss, double first, double least, double most, int
      * @param scenario without them
      * @param errors each makes the scenario with an error of a size, m
      */
-    double[] find(Scenario scenario, List<DoubleFunction<Scenario>> errors, TraceOptions options, Progress progress) {
-        double[] size = new double[errors.size()];
-        Arrays.fill(size, first);
+    List<Double> find(
+            Scenario scenario, List<DoubleFunction<Scenario>> errors, TraceOptions options, Progress progress) {
+        List<Bracket> brackets = errors.stream().map(error -> new Bracket()).toList();
         for (int round = 0; round < rounds; round++) {
             Progress part = new PartialProgress(progress, (double) round / rounds, (round + 1.0) / rounds);
-            double[] now = size.clone();
             List<Scenario> all = new ArrayList<>();
             all.add(scenario);
-            IntStream.range(0, now.length).forEach(k -> all.add(errors.get(k).apply(now[k])));
-            List<PairedWatts> watts = PairedStudy.watts(all, options, part);
-            if (!(watts.get(0).useful().value() > 0)) {
-                return new double[0];
+            for (int k = 0; k < errors.size(); k++) {
+                all.add(errors.get(k).apply(brackets.get(k).size));
             }
-            for (int k = 0; k < size.length; k++) {
-                size[k] = next(now[k], watts.get(0), watts.get(k + 1));
+            List<PairedWatts> watts = PairedStudy.watts(all, options, part);
+            double wanted = loss * watts.get(0).useful().value();
+            if (!(wanted > 0)) {
+                return List.of();
+            }
+            for (int k = 0; k < errors.size(); k++) {
+                brackets.get(k).learn(watts.get(k + 1).usefulBeyond(watts.get(0)), wanted);
             }
         }
-        return size;
+        return brackets.stream().map(bracket -> bracket.size).toList();
     }
 
-    private double next(double size, PairedWatts without, PairedWatts with) {
-        Estimate gain = with.usefulBeyond(without);
-        double wanted = loss * without.useful().value();
-        double next = -gain.value() > SEEN * gain.standardError() ? size * Math.sqrt(wanted / -gain.value()) : most;
-        return Math.max(least, Math.min(most, next));
+    /** Sizes between which an error's lies, with what each costs beyond what is wanted, W. */
+    private final class Bracket {
+        private double low;
+        private double high = most;
+        private double tooLittle;
+        private double tooMuch;
+        private boolean bounded;
+        private double size = first;
+
+        /** Takes what the error of this size brings, W, and chooses the next. */
+        void learn(Estimate gain, double wanted) {
+            double cost = -gain.value();
+            boolean seen = cost > SEEN * gain.standardError();
+            double guess = seen ? size * Math.sqrt(wanted / cost) : most;
+            if (cost >= wanted) {
+                // An end that stays where it is counts less each time, or the other creeps towards it (Illinois' rule).
+                tooLittle *= bounded && size < high ? 0.5 : 1;
+                high = size;
+                tooMuch = cost - wanted;
+                bounded = true;
+            } else {
+                tooMuch *= low > 0 ? 0.5 : 1;
+                low = size;
+                tooLittle = cost - wanted;
+            }
+            size = Math.max(least, Math.min(most, bounded && low > 0 ? between() : guess));
+        }
+
+        private double between() {
+            return low - tooLittle * (high - low) / (tooMuch - tooLittle);
+        }
     }
 }

@@ -26,7 +26,7 @@ import simmerpoint.study.trace.TraceOptions;
 /** Tolerances in millimetres against traces of dishes that are off by so much, with other samples and more of them. */
 class ShapeTolerancesTest {
     private static final TraceOptions OPTIONS = TraceOptions.defaults().withRays(1 << 15);
-    private static final TraceOptions OTHERS = OPTIONS.withRays(1 << 17).withSeed(77);
+    private static final TraceOptions OTHERS = OPTIONS.withRays(1 << 16).withSeed(77);
 
     private static Scenario read(String changes) throws ScenarioException {
         Map<String, String> keys = List.of(changes.split(";")).stream()
@@ -36,23 +36,24 @@ class ShapeTolerancesTest {
     }
 
     /** The scenario off by that, made here. */
-    private static Scenario off(Scenario s, ShapeTolerance t) {
+    private static Scenario off(Scenario s, ShapeTolerance t, double times) {
         Mirror mirror = s.mirror();
-        double angle = t.metres() / 2 / t.span();
+        double size = times * t.metres();
+        double angle = size / 2 / t.span();
         return switch (t.place()) {
-            case SHEET_HANGING -> s.withShape(s.shape().with(ShapeError.SHEET_SAG, t.metres()));
-            case SHEET_BULGING -> s.withShape(s.shape().with(ShapeError.SHEET_BULGE, t.metres()));
-            case DEPTH -> s.withShape(s.shape().with(ShapeError.SPRINGBACK, t.metres()));
-            case TWIST -> s.withShape(s.shape().with(ShapeError.TWIST, t.metres()));
-            case RIM -> s.withShape(s.shape().with(ShapeError.RIM_PULLED_IN, t.metres()));
+            case SHEET_HANGING -> s.withShape(s.shape().with(ShapeError.SHEET_SAG, size));
+            case SHEET_BULGING -> s.withShape(s.shape().with(ShapeError.SHEET_BULGE, size));
+            case DEPTH -> s.withShape(s.shape().with(ShapeError.SPRINGBACK, size));
+            case TWIST -> s.withShape(s.shape().with(ShapeError.TWIST, size));
+            case RIM -> s.withShape(s.shape().with(ShapeError.RIM_PULLED_IN, size));
             case PANEL_SIDE -> s.withMirror(mirror.withPanelTilt(Math.hypot(mirror.panelTiltRadians(), angle)));
             case WAVES -> s.withMirror(mirror.withSlopeError(Math.hypot(mirror.slopeErrorRadians(), angle)));
         };
     }
 
     /**
-     * Each costs a twentieth, within a quarter of that and 4 standard errors; panels askew with more slack, since they are glued by
-     * another seed.
+     * A twentieth is lost between 0.85 and 1.15 times what is told, but for 4 standard errors; of panels askew between 0.7 and 1.4 times,
+     * since they are glued by another seed.
      */
     @ParameterizedTest
     @CsvSource({
@@ -70,16 +71,19 @@ class ShapeTolerancesTest {
             if (each.isMore()) {
                 continue;
             }
-            List<PairedWatts> watts =
-                    PairedStudy.watts(List.of(scenario, off(scenario, each)), OTHERS, Progress.NONE);
-            Estimate gain = watts.get(1).usefulBeyond(watts.get(0));
-            double all = watts.get(0).useful().value();
-            double slack = each.place() == Place.PANEL_SIDE ? 0.5 : 0.25;
-            assertEquals(
-                    ShapeTolerance.LOSS,
-                    -gain.value() / all,
-                    slack * ShapeTolerance.LOSS + 4 * gain.standardError() / all,
-                    each.toString());
+            boolean luck = each.place() == Place.PANEL_SIDE;
+            List<PairedWatts> watts = PairedStudy.watts(
+                    List.of(
+                            scenario,
+                            off(scenario, each, luck ? 0.7 : 0.85),
+                            off(scenario, each, luck ? 1.4 : 1.15)),
+                    OTHERS,
+                    Progress.NONE);
+            Estimate less = watts.get(1).usefulBeyond(watts.get(0));
+            Estimate more = watts.get(2).usefulBeyond(watts.get(0));
+            double lost = ShapeTolerance.LOSS * watts.get(0).useful().value();
+            assertTrue(-less.value() < lost + 4 * less.standardError(), each + " costs " + less + " at less");
+            assertTrue(-more.value() > lost - 4 * more.standardError(), each + " costs " + more + " at more");
         }
     }
 
