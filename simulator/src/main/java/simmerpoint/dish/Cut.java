@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.DoubleFunction;
 import simmerpoint.geometry.Direction;
+import simmerpoint.geometry.Vec;
 
 /**
  * How the paraboloid is cut into panels, and everything that depends on it. One class in {@code dish.cut} per cut; its
@@ -108,19 +109,39 @@ public interface Cut {
         return Math.PI * plan.radiusMetres() * plan.radiusMetres();
     }
 
-    /** How far it reaches from the axis upwards, m. */
+    /** How far it reaches from the axis upwards, m; below 0 if all of it lies below the axis. */
     default double upperEdgeMetres(DishPlan plan) {
-        return plan.radiusMetres();
+        return aperture(plan).radius() + aperture(plan).x();
     }
 
-    /** How far it reaches from the axis downwards, m. */
+    /** How far it reaches from the axis downwards, m; below 0 if all of it lies above the axis. */
     default double lowerEdgeMetres(DishPlan plan) {
-        return plan.radiusMetres();
+        return aperture(plan).radius() - aperture(plan).x();
     }
 
     /** Actual focal length of its panels, m; infinite or below 0 where they do not concentrate light. */
     default double focalLengthMetres(DishPlan plan) {
         return plan.focalLengthMetres();
+    }
+
+    /** How large it is; empty unless it has {@link CutTrait#OWN_SIZE}. */
+    default Optional<OwnSize> ownSize() {
+        return Optional.empty();
+    }
+
+    /** The circle about its mirrors, seen along the axis. */
+    default Aperture aperture(DishPlan plan) {
+        return Aperture.about(plan.radiusMetres());
+    }
+
+    /** Where its builder takes the focus to be, from which the moves of the pan count; dish frame, m. */
+    default Vec supposedFocus(DishPlan plan) {
+        return new Vec(0, 0, plan.focalLengthMetres());
+    }
+
+    /** The same cut for a builder who takes its focus to be where that of {@code planned} is. */
+    default Cut supposedAs(Cut planned) {
+        return this;
     }
 
     /** The zones it is made of, those that lie on top of others first; empty for a dish of one cut. */

@@ -11,5 +11,7 @@ public enum CutTrait {
     /** Its panels are stretched over ribs. */
     RIBS,
     /** Its panels fill the outline up to the rim, but for hub and gaps. */
-    FULL_RIM
+    FULL_RIM,
+    /** Its own keys or its file say how large it is and where its focus lies, so that diameter, focal-length and hub are not asked for. */
+    OWN_SIZE
 }

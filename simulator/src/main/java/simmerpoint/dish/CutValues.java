@@ -1,5 +1,6 @@
 package simmerpoint.dish;
 
+import java.util.OptionalDouble;
 import simmerpoint.dish.mesh.Mesh;
 
 /** Values of a cut's parameters, whoever has read them. */
@@ -9,6 +10,9 @@ public interface CutValues {
 
     /** A length, m. */
     double length(CutParameter parameter);
+
+    /** Standard deviation that is given with a length, m; empty if none is. */
+    OptionalDouble deviation(CutParameter parameter);
 
     /** A word of its list. */
     String word(CutParameter parameter);

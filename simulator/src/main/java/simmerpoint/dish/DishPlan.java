@@ -3,6 +3,7 @@ package simmerpoint.dish;
 import java.util.List;
 import java.util.Optional;
 import simmerpoint.geometry.Direction;
+import simmerpoint.geometry.Vec;
 import simmerpoint.units.RangeCheck;
 
 /**
@@ -47,12 +48,12 @@ public record DishPlan(double diameterMetres, double focalLengthMetres, double h
         return cut.rimArea(this);
     }
 
-    /** How far it reaches from the axis upwards, m. */
+    /** How far it reaches from the axis upwards, m; below 0 if all of it lies below the axis. */
     public double upperEdgeMetres() {
         return cut.upperEdgeMetres(this);
     }
 
-    /** How far it reaches from the axis downwards, m. */
+    /** How far it reaches from the axis downwards, m; below 0 if all of it lies above the axis. */
     public double lowerEdgeMetres() {
         return cut.lowerEdgeMetres(this);
     }
@@ -62,9 +63,35 @@ public record DishPlan(double diameterMetres, double focalLengthMetres, double h
         return new Parabola(focalLengthMetres);
     }
 
-    /** Angle at the focus between the axis and the rim, rad. */
+    /** {@linkplain Cut#aperture The circle} about its mirrors. */
+    public Aperture aperture() {
+        return cut.aperture(this);
+    }
+
+    /** {@linkplain Cut#supposedFocus Where} its builder takes the focus to be. */
+    public Vec supposedFocus() {
+        return cut.supposedFocus(this);
+    }
+
+    /** Its middle: the place of the paraboloid under the middle of the aperture; the vertex unless that lies off the axis. */
+    public Vec middle() {
+        Aperture aperture = aperture();
+        return onParaboloid(aperture.x(), aperture.y());
+    }
+
+    /** The point that a mount so far behind the middle turns it about, dish frame, m. */
+    public Vec mount(double behindMetres) {
+        return middle().minus(new Vec(0, 0, behindMetres));
+    }
+
+    /** The place of the paraboloid above a point in plan, m. */
+    public Vec onParaboloid(double x, double y) {
+        return new Vec(x, y, (x * x + y * y) / (4 * focalLengthMetres));
+    }
+
+    /** Largest angle at the focus between the axis and the rim, rad. */
     public double rimAngle() {
-        return parabola().rimAngle(radiusMetres());
+        return parabola().rimAngle(aperture().reach());
     }
 
     /** Whether light can fall through: there is a hub, a gap, or the cut leaves part of the rim bare. */

@@ -2,12 +2,25 @@ package simmerpoint.sampling;
 
 /** Aligned batches of points of one block, one array per coordinate. Not thread-safe. */
 public final class SobolBatches {
-    private static final double TO_UNIT = 0x1p-53;
-    private static final double HALF = 0x1p-54;
+    /** Bits of 1 as a number of either precision; the digits of a coordinate are put below them. */
+    private static final long ONE = 0x3FF0000000000000L;
+
+    private static final int SINGLE_ONE = 0x3F800000;
+
+    /** What brings a number from between 1 and 2 to the middle of its step between 0 and 1; exact. */
+    private static final double DOWN = 1 - 0x1p-53;
+
+    private static final float SINGLE_DOWN = 1 - 0x1p-24f;
 
     private final ScrambledSobol.Block block;
     private final int length;
     private final long[][] patterns;
+    /** The first 32 digits of each pattern. */
+    private final int[][] leading;
+    /** The 32 digits after those, of one coordinate; empty until asked for. */
+    private int[] trailing = {};
+
+    private int trailingOf = -1;
     private final long[] base;
     private long baseBatch = -1;
 
@@ -25,9 +38,13 @@ public final class SobolBatches {
         this.block = block;
         this.length = (int) Math.min(length, block.size());
         patterns = new long[sobol.dimensions()][];
+        leading = new int[sobol.dimensions()][this.length];
         base = new long[patterns.length];
         for (int d = 0; d < patterns.length; d++) {
             patterns[d] = block.pattern(d, this.length);
+            for (int k = 0; k < this.length; k++) {
+                leading[d][k] = (int) (patterns[d][k] >>> 32);
+            }
         }
     }
 
@@ -41,21 +58,53 @@ public final class SobolBatches {
         return block.size() / length;
     }
 
-    /**
-     * Writes coordinate {@code d} of batch {@code batch} into {@code out}: {@link #length()} numbers above 0 and below 1,
-     * multiples of 2^−53 plus a half.
-     */
-    public void fill(int d, long batch, double[] out) {
+    private void startAt(long batch) {
         if (batch != baseBatch) {
             for (int c = 0; c < base.length; c++) {
                 base[c] = block.digits(c, batch * length);
             }
             baseBatch = batch;
         }
+    }
+
+    /**
+     * Writes coordinate {@code d} of batch {@code batch} into {@code out}: {@link #length()} numbers above 0 and below 1,
+     * multiples of 2^−52 plus a half. Digits become numbers by their bits (measured: a quarter of the time of a conversion).
+     */
+    public void fill(int d, long batch, double[] out) {
+        startAt(batch);
         long first = base[d];
         long[] pattern = patterns[d];
         for (int k = 0; k < length; k++) {
-            out[k] = ((first ^ pattern[k]) >>> 11) * TO_UNIT + HALF;
+            out[k] = Double.longBitsToDouble(((first ^ pattern[k]) >>> 12) | ONE) - DOWN;
+        }
+    }
+
+    /** The same in single precision: multiples of 2^−23 plus a half. */
+    public void fill(int d, long batch, float[] out) {
+        startAt(batch);
+        fill((int) (base[d] >>> 32), leading[d], out);
+    }
+
+    /**
+     * Numbers from the 33rd digit on of coordinate {@code d}: independent of all that the first 32 say, since the scramble
+     * draws every digit on its own, and evenly spread like pseudo-random numbers, not like a net.
+     */
+    public void fillFromTrailingDigits(int d, long batch, float[] out) {
+        startAt(batch);
+        if (trailingOf != d) {
+            trailing = new int[length];
+            for (int k = 0; k < length; k++) {
+                trailing[k] = (int) patterns[d][k];
+            }
+            trailingOf = d;
+        }
+        fill((int) base[d], trailing, out);
+    }
+
+    private void fill(int first, int[] pattern, float[] out) {
+        for (int k = 0; k < length; k++) {
+            out[k] = Float.intBitsToFloat(((first ^ pattern[k]) >>> 9) | SINGLE_ONE) - SINGLE_DOWN;
         }
     }
 }

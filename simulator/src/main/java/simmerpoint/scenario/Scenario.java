@@ -11,6 +11,7 @@ import simmerpoint.pan.Pan;
 import simmerpoint.pan.Target;
 import simmerpoint.setup.Aim;
 import simmerpoint.setup.Setup;
+import simmerpoint.setup.SideView;
 import simmerpoint.setup.Stand;
 import simmerpoint.setup.StandGeometry;
 import simmerpoint.sun.Sunlight;
@@ -85,12 +86,22 @@ public record Scenario(
 
     /** Sun, dish and target stood in one frame. */
     public Setup setup() {
-        return Setup.of(dish.focalLengthMetres(), sun, aim, target, stand);
+        return Setup.of(dish, sun, aim, target, stand);
+    }
+
+    /** The upright plane through the sun, seen from the side. */
+    public SideView sideView() {
+        return new SideView(sun.elevationRadians(), dish.mount(aim.mountMetres()), heights.tripodHeightMetres());
     }
 
     /** The well-aimed dish and its pan stood on the ground. */
     public StandGeometry standGeometry() {
         return StandGeometry.of(dish, sun.elevationRadians(), aim.mountMetres(), heights.tripodHeightMetres(), stand);
+    }
+
+    /** How far the dish's supposed focus lies before its mount, along the axis, m. */
+    public double armMetres() {
+        return dish.supposedFocus().z() - dish.mount(aim.mountMetres()).z();
     }
 
     /** Height of the pan's underside above the ground, m. */

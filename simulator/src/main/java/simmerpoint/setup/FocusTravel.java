@@ -1,13 +1,15 @@
 package simmerpoint.setup;
 
 import simmerpoint.dish.DishPlan;
+import simmerpoint.geometry.Vec;
 import simmerpoint.sun.SunMotion;
 
 /**
  * How far the focus moves away from a pan on its own stand between two aimings of the dish. Between two
  * aimings dish and pan stand still and the spot moves over the pan by f times the sun's angle ε (vertex ray). When the dish
  * is aimed again it turns about its mount, so the focus moves by (f + b)·ε and the pan's position, pulled back by p, by
- * (f + b + p)·ε; the tripod or the pan must be moved by as much. A pan carried by the dish moves along (derived here).
+ * (f + b + p)·ε; the tripod or the pan must be moved by as much. A focus at (x, z) from a mount beside the axis is moved by ε·(z, −x)
+ * by a turn up. A pan carried by the dish moves along (derived here).
  *
  * @param minutes between two aimings
  * @param sunRadians the sun's angle in that time
@@ -20,7 +22,7 @@ public record FocusTravel(
     /**
      * For the sun's motion at one instant.
      *
-     * @param dish its focal length
+     * @param dish its focus and its middle
      * @param aim its mount and pan carrier
      * @param minutes between two aimings
      * @param pullBackMetres of the pan
@@ -29,20 +31,21 @@ public record FocusTravel(
      */
     public static FocusTravel of(
             DishPlan dish, Aim aim, double minutes, double pullBackMetres, double elevationRadians, SunMotion motion) {
-        double f = dish.focalLengthMetres();
+        Vec arm = dish.supposedFocus().minus(dish.mount(aim.mountMetres()));
         double angle = minutes * Math.hypot(motion.upRadiansPerMinute(), motion.sideRadiansPerMinute());
         if (aim.panCarriedBy() == Aim.PanCarrier.DISH) {
             return new FocusTravel(minutes, angle, 0, 0, 0);
         }
-        double arm = f + aim.mountMetres();
-        double place = (arm + pullBackMetres) * minutes;
-        double up = place * motion.upRadiansPerMinute();
-        double side = place * motion.sideRadiansPerMinute();
+        double out = arm.z() + pullBackMetres;
+        double up = minutes * motion.upRadiansPerMinute();
+        double side = minutes * motion.sideRadiansPerMinute();
+        double sine = Math.sin(elevationRadians);
+        double cosine = Math.cos(elevationRadians);
         return new FocusTravel(
                 minutes,
                 angle,
-                Math.abs(arm) * angle,
-                Math.hypot(up * Math.sin(elevationRadians), side),
-                up * Math.cos(elevationRadians));
+                Math.hypot(arm.length() * up, arm.z() * side),
+                Math.hypot((out * sine + arm.x() * cosine) * up, out * side),
+                (out * cosine - arm.x() * sine) * up);
     }
 }

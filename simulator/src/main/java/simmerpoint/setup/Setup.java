@@ -1,6 +1,7 @@
 package simmerpoint.setup;
 
 import java.util.Arrays;
+import simmerpoint.dish.DishPlan;
 import simmerpoint.geometry.Direction;
 import simmerpoint.geometry.Pose;
 import simmerpoint.geometry.Rotation;
@@ -29,18 +30,18 @@ public record Setup(Pose dish, Pose target, Direction sun) {
     /**
      * Places dish and target.
      *
-     * @param focalLengthMetres of the dish
+     * @param plan the dish, whose supposed focus is where the target stands without moves
      * @param sunlight its elevation is that of the well-aimed axis
      * @param aim drift and turn
      * @param target pan or disc
      * @param stand the moves of the target
      */
-    public static Setup of(double focalLengthMetres, Sunlight sunlight, Aim aim, Target target, Stand stand) {
+    public static Setup of(DishPlan plan, Sunlight sunlight, Aim aim, Target target, Stand stand) {
         double elevation = sunlight.elevationRadians();
-        Vec mount = new Vec(0, 0, -aim.mountMetres());
+        Vec mount = plan.mount(aim.mountMetres());
         Rotation turn = Rotation.fromZTo(Direction.tiltedFromZ(aim.turnUpRadians(), aim.turnSideRadians()));
         Pose dish = new Pose(turn, mount.minus(turn.apply(mount)));
-        Vec middle = new Vec(0, 0, focalLengthMetres).plus(offset(stand, elevation));
+        Vec middle = plan.supposedFocus().plus(offset(stand, elevation));
         if (aim.panCarriedBy() == Aim.PanCarrier.DISH) {
             middle = dish.toParent(middle);
         }

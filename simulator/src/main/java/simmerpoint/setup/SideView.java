@@ -5,14 +5,14 @@ import simmerpoint.geometry.Vec;
 /**
  * Projection of the cooker onto the vertical plane through the sun: points of the well-aimed frame become level distances
  * towards the sun from the tripod's centre, and heights above level ground. With α the axis' elevation, H the mount's
- * height and b the mount behind the vertex, (x, y, z) is seen at (b·cos α − x·sin α + z·cos α, H + b·sin α + x·cos α +
- * z·sin α) (derived here; the same frame as {@link StandGeometry}'s).
+ * height, (x, y, z) from the mount is seen at (z·cos α − x·sin α, H + x·cos α + z·sin α) (derived here; the same frame as {@link
+ * StandGeometry}'s).
  *
  * @param elevationRadians elevation of the well-aimed axis, above 0 to π/2
- * @param mountBehindMetres the mount's distance behind the vertex
- * @param mountHeightMetres the mount's height above the ground
+ * @param mountInDish the point the dish turns about, well-aimed frame, m
+ * @param mountHeightMetres its height above the ground
  */
-public record SideView(double elevationRadians, double mountBehindMetres, double mountHeightMetres) {
+public record SideView(double elevationRadians, Vec mountInDish, double mountHeightMetres) {
     /**
      * A point of the side view.
      *
@@ -25,8 +25,9 @@ public record SideView(double elevationRadians, double mountBehindMetres, double
     public Place of(Vec place) {
         double up = Math.sin(elevationRadians);
         double level = Math.cos(elevationRadians);
-        double along = mountBehindMetres + place.z();
-        return new Place(along * level - place.x() * up, mountHeightMetres + along * up + place.x() * level);
+        double along = place.z() - mountInDish.z();
+        double across = place.x() - mountInDish.x();
+        return new Place(along * level - across * up, mountHeightMetres + along * up + across * level);
     }
 
     /** The point the dish turns about. */

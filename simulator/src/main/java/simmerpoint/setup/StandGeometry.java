@@ -1,13 +1,13 @@
 package simmerpoint.setup;
 
 import simmerpoint.dish.DishPlan;
+import simmerpoint.geometry.Vec;
 
 /**
  * Heights and clearances of a well-aimed dish on its tripod and its pan on level ground, in the vertical plane through the
  * sun. Heights are above the ground; level distances are towards the sun from the tripod's centre, which is under the mount.
- * With α the axis elevation, H the mount's height, b the mount behind the vertex, p, s, h the pull-back, slide and raise
- * (see {@link Setup}): vertex at b·(cos α, sin α) from the mount; pan at ((f + b + p)·cos α + s, (f + b + p)·sin α + h);
- * a mirror point at r below the axis at (r·sin α, −r·cos α) + r²/4f·(cos α, sin α) from the vertex (derived here).
+ * With α the axis elevation, p, s, h the pull-back, slide and raise (see {@link Setup}), a point at (x, z) from the mount in the dish
+ * frame is at (z·cos α − x·sin α, z·sin α + x·cos α); the pan at that of the focus, with z longer by p, plus (s, h) (derived here).
  *
  * <p>Neglects everything behind the mirror (ribs, frame) and turns of the dish.
  *
@@ -60,11 +60,13 @@ public record StandGeometry(
         }
         double up = Math.sin(elevationRadians);
         double level = Math.cos(elevationRadians);
-        double clearance = mountHeightMetres + mountBehindMetres * up + lowest(dish, elevationRadians);
+        Vec fromMount = fromMount(dish, mountBehindMetres, stand);
+        Vec mount = dish.mount(mountBehindMetres);
+        double clearance = mountHeightMetres - mount.x() * level - mount.z() * up + lowest(dish, elevationRadians);
         return new StandGeometry(
                 elevationRadians,
                 panHeight(dish, elevationRadians, mountBehindMetres, mountHeightMetres, stand),
-                fromMount(dish, mountBehindMetres, stand) * level + stand.slideMetres(),
+                fromMount.z() * level - fromMount.x() * up + stand.slideMetres(),
                 stand.sideMetres(),
                 clearance,
                 mountHeightMetres - clearance,
@@ -74,13 +76,16 @@ public record StandGeometry(
     /** Height of the pan's underside alone, m; the parameters are those of {@link #of}. */
     public static double panHeight(
             DishPlan dish, double elevationRadians, double mountBehindMetres, double mountHeightMetres, Stand stand) {
-        double up = Math.sin(elevationRadians);
-        return mountHeightMetres + fromMount(dish, mountBehindMetres, stand) * up + stand.raiseMetres();
+        Vec fromMount = fromMount(dish, mountBehindMetres, stand);
+        return mountHeightMetres
+                + fromMount.z() * Math.sin(elevationRadians)
+                + fromMount.x() * Math.cos(elevationRadians)
+                + stand.raiseMetres();
     }
 
-    /** Distance of the pan from the mount along the axis, m. */
-    private static double fromMount(DishPlan dish, double mountBehindMetres, Stand stand) {
-        return dish.focalLengthMetres() + mountBehindMetres + stand.pullBackMetres();
+    /** The pan pulled back, but neither slid nor raised, from the mount; dish frame. */
+    private static Vec fromMount(DishPlan dish, double mountBehindMetres, Stand stand) {
+        return dish.supposedFocus().plus(new Vec(0, 0, stand.pullBackMetres())).minus(dish.mount(mountBehindMetres));
     }
 
     /** Level distance between the centres of pan and tripod, m. */
@@ -104,22 +109,31 @@ public record StandGeometry(
     }
 
     /**
-     * Height of the mirror's lowest point above the vertex, m, at most 0: x·cos α + x²/4f·sin α is least at
+     * Height of the mirror's lowest point above the vertex, m: x·cos α + x²/4f·sin α is least at
      * x = −2f·cot α or, if that is beyond it, at the rim.
      */
     private static double lowest(DishPlan dish, double elevation) {
         double f = dish.focalLengthMetres();
         double up = Math.sin(elevation);
         double level = Math.cos(elevation);
-        double r = Math.min(dish.lowerEdgeMetres(), 2 * f * level / up);
-        return -r * level + r * r / (4 * f) * up;
+        double x = Math.min(dish.upperEdgeMetres(), Math.max(-dish.lowerEdgeMetres(), -2 * f * level / up));
+        return x * level + x * x / (4 * f) * up;
+    }
+
+    /** The mirror in the upright plane through the axis: from {@code lower} below that to {@code upper} above it, m. */
+    private record Section(double lower, double upper, double focal) {
+        /** Whether a place x above the axis and z before the vertex is in the light that falls on it. */
+        boolean isBefore(double x, double z) {
+            return x > -lower && x < upper && z > x * x / (4 * focal);
+        }
     }
 
     private static double legLean(DishPlan dish, double elevation, double behind, double height) {
-        double edge = dish.lowerEdgeMetres();
+        Vec mount = dish.mount(behind);
+        Section edges = new Section(dish.lowerEdgeMetres(), dish.upperEdgeMetres(), dish.focalLengthMetres());
         for (int k = 0; k <= LEAN_STEPS; k++) {
             double lean = MOST_LEAN * k / LEAN_STEPS;
-            if (inBeam(dish.focalLengthMetres(), edge, elevation, behind, height, lean)) {
+            if (inBeam(edges, elevation, mount, height, lean)) {
                 return lean;
             }
         }
@@ -127,15 +141,15 @@ public record StandGeometry(
     }
 
     /** Whether any point of the leg is on the sun's side of the mirror and within the light that falls on it. */
-    private static boolean inBeam(double f, double edge, double elevation, double behind, double height, double lean) {
+    private static boolean inBeam(Section edges, double elevation, Vec mount, double height, double lean) {
         double length = height / Math.cos(lean);
         double sine = Math.sin(lean - elevation);
         double cosine = Math.cos(lean - elevation);
         for (int k = 1; k <= LEG_STEPS; k++) {
             double t = length * k / LEG_STEPS;
-            double along = t * sine - behind;
-            double off = t * cosine;
-            if (off < edge && along > off * off / (4 * f)) {
+            double along = mount.z() + t * sine;
+            double off = mount.x() - t * cosine;
+            if (edges.isBefore(off, along)) {
                 return true;
             }
         }

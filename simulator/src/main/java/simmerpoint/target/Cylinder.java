@@ -1,5 +1,8 @@
 package simmerpoint.target;
 
+import simmerpoint.pan.Pan;
+import simmerpoint.pan.Target;
+
 /**
  * Intersection of rays with a closed upright cylinder that stands on the plane z = 0 about the z axis, or with a disc in
  * that plane. The fields hold the details of the last {@link #intersect}. Not thread-safe.
@@ -29,6 +32,12 @@ final class Cylinder {
         radius2 = radius * radius;
         this.height = height;
         this.isDisc = isDisc;
+    }
+
+    /** The body of a target: a pan, or a bare disc. */
+    static Cylinder of(Target target) {
+        double height = target instanceof Pan pan ? pan.heightMetres() : 0;
+        return new Cylinder(target.radiusMetres(), height, !(target instanceof Pan));
     }
 
     /** The first face on the ray from (px, py, pz) along (dx, dy, dz), which may have any length. */

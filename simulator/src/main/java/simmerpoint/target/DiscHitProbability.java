@@ -1,113 +1,154 @@
 package simmerpoint.target;
 
+import simmerpoint.sampling.ArrayFunctions;
 import simmerpoint.sampling.FastSignedRayleigh;
 import simmerpoint.tracing.LightBatch;
-import simmerpoint.tracing.ReflectedDirections;
 
 /**
  * For each ray of a batch and each of its two error lines, the probability that its mirror error brings it into the disc in
- * the target's plane. The intersection is taken to move linearly with the signed radius of the error. This only places the
- * strata: each sampled ray is intersected exactly, so nothing is biased (derived here: stratified sampling with exact
- * weights of the strata).
+ * the target's plane. The intersection is taken to move linearly with the signed radius of the error, and probabilities are
+ * rough. Both only place the strata: each sampled ray is intersected exactly, so nothing is biased (derived here: stratified
+ * sampling with exact weights of the strata, whatever they are).
  */
 final class DiscHitProbability {
+    /** Keeps the step finite of errors that do not move the intersection, m². */
+    private static final float LEAST_STEP2 = 1e-20f;
+
     /** Probability of a radius below those that hit the disc; line 0, then line 1. */
-    final double[] below;
+    final float[][] below;
 
     /** Probability of a radius that hits the disc; line 0, then line 1. */
-    final double[] within;
+    final float[][] within;
 
-    private final ReflectedDirections errorFree;
-    private final ReflectedDirections derivative;
-    private final double[] inverseZ;
-    private final double[] rayParameter;
-    private final double[] qx;
-    private final double[] qy;
-    private final double[] mx;
-    private final double[] my;
-    private final double[] inverseStep2;
-    private final double[] closest;
-    private final double[] root;
-    private final double[] low;
-    private final double[] high;
-    private final double radius2;
+    private final float[] inverseZ;
+    private final float[] rayParameter;
+    private final float[] reaches;
+    private final float[] directionX;
+    private final float[] directionY;
+    private final float[] x;
+    private final float[] y;
+    private final float[] off2;
+    private final float[] towardsSun;
+    private final float[] slope;
+    private final float[] stepX;
+    private final float[] stepY;
+    private final float[] inverseStep2;
+    private final float[] closest;
+    private final float[] half;
+    private final float[] edge;
+    private final float radius2;
 
     DiscHitProbability(int batch, double radius) {
-        below = new double[2 * batch];
-        within = new double[2 * batch];
-        errorFree = new ReflectedDirections(batch);
-        derivative = new ReflectedDirections(batch);
-        inverseZ = new double[batch];
-        rayParameter = new double[batch];
-        qx = new double[batch];
-        qy = new double[batch];
-        mx = new double[batch];
-        my = new double[batch];
-        inverseStep2 = new double[batch];
-        closest = new double[batch];
-        root = new double[batch];
-        low = new double[batch];
-        high = new double[batch];
-        radius2 = radius * radius;
+        below = new float[2][batch];
+        within = new float[2][batch];
+        inverseZ = new float[batch];
+        rayParameter = new float[batch];
+        reaches = new float[batch];
+        directionX = new float[batch];
+        directionY = new float[batch];
+        x = new float[batch];
+        y = new float[batch];
+        off2 = new float[batch];
+        towardsSun = new float[batch];
+        slope = new float[batch];
+        stepX = new float[batch];
+        stepY = new float[batch];
+        inverseStep2 = new float[batch];
+        closest = new float[batch];
+        half = new float[batch];
+        edge = new float[batch];
+        radius2 = (float) (radius * radius);
     }
 
     /** Fills {@link #below} and {@link #within} for a batch. */
     void compute(LightBatch light) {
+        intersectWithoutErrors(light);
+        for (int line = 0; line < 2; line++) {
+            findSteps(light, light.tilts[line]);
+            findEdges(light.capacity);
+            computeProbabilities(light.capacity, below[line], within[line]);
+        }
+    }
+
+    /** Where the rays would go without errors: along 2cos i·n − s. */
+    private void intersectWithoutErrors(LightBatch light) {
         int n = light.capacity;
-        errorFree.reflect(light);
         for (int i = 0; i < n; i++) {
-            inverseZ[i] = 1 / errorFree.dz[i];
+            inverseZ[i] = 1 / (2 * light.cosine[i] * light.nz[i] - light.sz[i]);
         }
         for (int i = 0; i < n; i++) {
             rayParameter[i] = -light.pz[i] * inverseZ[i];
         }
         for (int i = 0; i < n; i++) {
-            qx[i] = light.px[i] + rayParameter[i] * errorFree.dx[i];
+            reaches[i] = ArrayFunctions.above0(-light.pz[i]) * ArrayFunctions.above0(rayParameter[i]);
+        }
+        reflect(light.cosine, light.nx, light.sx, n, directionX);
+        reflect(light.cosine, light.ny, light.sy, n, directionY);
+        for (int i = 0; i < n; i++) {
+            x[i] = light.px[i] + rayParameter[i] * directionX[i];
         }
         for (int i = 0; i < n; i++) {
-            qy[i] = light.py[i] + rayParameter[i] * errorFree.dy[i];
+            y[i] = light.py[i] + rayParameter[i] * directionY[i];
         }
-        for (int line = 0; line < 2; line++) {
-            findEdgeRadii(light, line);
-            computeProbabilities(light, line * n);
+        for (int i = 0; i < n; i++) {
+            off2[i] = x[i] * x[i] + y[i] * y[i] - radius2;
         }
     }
 
-    /** Signed radii at which the intersection crosses the disc's edge; NaN where it never does. */
-    private void findEdgeRadii(LightBatch light, int line) {
-        int n = light.capacity;
-        derivative.differentiate(light, line);
+    private static void reflect(float[] cosine, float[] normal, float[] sun, int n, float[] out) {
         for (int i = 0; i < n; i++) {
-            mx[i] = rayParameter[i] * (derivative.dx[i] - errorFree.dx[i] * derivative.dz[i] * inverseZ[i]);
-        }
-        for (int i = 0; i < n; i++) {
-            my[i] = rayParameter[i] * (derivative.dy[i] - errorFree.dy[i] * derivative.dz[i] * inverseZ[i]);
-        }
-        for (int i = 0; i < n; i++) {
-            inverseStep2[i] = 1 / (mx[i] * mx[i] + my[i] * my[i]);
-        }
-        for (int i = 0; i < n; i++) {
-            closest[i] = -(qx[i] * mx[i] + qy[i] * my[i]) * inverseStep2[i];
-        }
-        for (int i = 0; i < n; i++) {
-            double off2 = qx[i] * qx[i] + qy[i] * qy[i] - radius2;
-            root[i] = Math.sqrt(closest[i] * closest[i] - off2 * inverseStep2[i]);
-        }
-        for (int i = 0; i < n; i++) {
-            low[i] = closest[i] - root[i];
-        }
-        for (int i = 0; i < n; i++) {
-            high[i] = closest[i] + root[i];
+            out[i] = 2 * cosine[i] * normal[i] - sun[i];
         }
     }
 
-    private void computeProbabilities(LightBatch light, int offset) {
+    /** Movement of the intersection per unit of radius: the direction changes by 2(T·s)n + 2cos i·T. */
+    private void findSteps(LightBatch light, LightBatch.Tilts tilts) {
         int n = light.capacity;
+        float[] tiltX = tilts.x();
+        float[] tiltY = tilts.y();
+        float[] tiltZ = tilts.z();
         for (int i = 0; i < n; i++) {
-            boolean reaches = rayParameter[i] > 0 && light.pz[i] < 0 && high[i] > low[i];
-            double from = reaches ? FastSignedRayleigh.cumulative(low[i]) : 0;
-            below[offset + i] = from;
-            within[offset + i] = reaches ? FastSignedRayleigh.cumulative(high[i]) - from : 0;
+            towardsSun[i] = tiltX[i] * light.sx[i] + tiltY[i] * light.sy[i] + tiltZ[i] * light.sz[i];
+        }
+        for (int i = 0; i < n; i++) {
+            slope[i] = 2 * (towardsSun[i] * light.nz[i] + light.cosine[i] * tiltZ[i]) * inverseZ[i];
+        }
+        step(light.nx, light.cosine, tiltX, directionX, n, stepX);
+        step(light.ny, light.cosine, tiltY, directionY, n, stepY);
+    }
+
+    private void step(float[] normal, float[] cosine, float[] tilt, float[] direction, int n, float[] out) {
+        for (int i = 0; i < n; i++) {
+            float change = 2 * (towardsSun[i] * normal[i] + cosine[i] * tilt[i]);
+            out[i] = rayParameter[i] * (change - direction[i] * slope[i]);
+        }
+    }
+
+    /** Signed radii at which the intersection crosses the disc's edge: {@link #closest} ± {@link #half}; the latter 0 if it never does. */
+    private void findEdges(int n) {
+        for (int i = 0; i < n; i++) {
+            inverseStep2[i] = 1 / (stepX[i] * stepX[i] + stepY[i] * stepY[i] + LEAST_STEP2);
+        }
+        for (int i = 0; i < n; i++) {
+            closest[i] = -(x[i] * stepX[i] + y[i] * stepY[i]) * inverseStep2[i];
+        }
+        for (int i = 0; i < n; i++) {
+            half[i] =
+                    (float) Math.sqrt(ArrayFunctions.positivePart(closest[i] * closest[i] - off2[i] * inverseStep2[i]));
+        }
+    }
+
+    private void computeProbabilities(int n, float[] below, float[] within) {
+        for (int i = 0; i < n; i++) {
+            edge[i] = closest[i] - half[i];
+        }
+        FastSignedRayleigh.roughCumulative(edge, n, below);
+        for (int i = 0; i < n; i++) {
+            edge[i] = closest[i] + half[i];
+        }
+        FastSignedRayleigh.roughCumulative(edge, n, within);
+        for (int i = 0; i < n; i++) {
+            within[i] = reaches[i] * ArrayFunctions.positivePart(within[i] - below[i]);
         }
     }
 }

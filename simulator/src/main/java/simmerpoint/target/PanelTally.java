@@ -43,15 +43,15 @@ public final class PanelTally {
         }
     }
 
-    /** Adds incident, reflected and caught light of a batch. */
-    void add(LightBatch batch, double[] reflectedWatts, double[] caughtWatts) {
+    /** Adds incident light of a batch, and {@code share} of what is not shaded and of what is caught. */
+    void add(LightBatch batch, float[] unshadedWatts, float[] caughtWatts, double share) {
         for (int i = 0; i < batch.capacity; i++) {
             int k = batch.panel[i];
             if (k >= 0) {
                 incident[k] += batch.watts[i];
-                reflected[k] += reflectedWatts[i];
-                caught[k] += caughtWatts[i];
-                rays[k] += reflectedWatts[i] > 0 ? 1 : 0;
+                reflected[k] += unshadedWatts[i] * share;
+                caught[k] += caughtWatts[i] * share;
+                rays[k] += unshadedWatts[i] > 0 ? 1 : 0;
             }
         }
     }

@@ -56,7 +56,7 @@ public final class PositionSweep {
         isDisc = !(target instanceof Pan);
         castsShadow = target instanceof Pan pan && pan.castsShadow();
         support = (target instanceof Pan pan ? pan.support() : Support.NONE).cover();
-        body = new Cylinder(target.radiusMetres(), height, isDisc);
+        body = Cylinder.of(target);
         errorSampler = new ErrorSampler(batch);
         shaded = new DifferenceArray(count);
         underside = new DifferenceArray(count);

@@ -37,7 +37,7 @@ final class Shadow {
     }
 
     /** Fills {@code out} for {@code n} mirror points in the target frame: negative where the shadow cannot cover the point. */
-    void margins(float[] px, float[] py, float[] pz, int n, float[] out) {
+    private void margins(float[] px, float[] py, float[] pz, int n, float[] out) {
         float up = (float) middle;
         float ax = (float) sx;
         float ay = (float) sy;
@@ -53,12 +53,19 @@ final class Shadow {
         }
     }
 
-    /** Whether the shadow may cover the mirror point (x, y, pz), target frame. */
-    boolean mayCover(double x, double y, double pz) {
-        double z = pz - middle;
-        double along = x * sx + y * sy + z * sz;
-        double off2 = x * x + y * y + z * z - along * along;
-        double bound = radius + Math.abs(along) * spreadPerMetre;
-        return off2 <= bound * bound;
+    /**
+     * Lists the mirror points that the shadow may cover; returns their number.
+     *
+     * @param margins room for n numbers
+     * @param list room for one more
+     */
+    int list(float[] px, float[] py, float[] pz, int n, float[] margins, int[] list) {
+        margins(px, py, pz, n, margins);
+        int k = 0;
+        for (int i = 0; i < n; i++) {
+            list[k] = i;
+            k += 1 + RayIntersections.negativeMask(margins[i]);
+        }
+        return k;
     }
 }

@@ -2,7 +2,6 @@ package simmerpoint.target;
 
 import java.util.OptionalDouble;
 import simmerpoint.geometry.Vec;
-import simmerpoint.pan.Pan;
 import simmerpoint.pan.Target;
 
 /** Where single rays hit a target, for drawings. */
@@ -11,8 +10,7 @@ public final class TargetIntersection {
 
     /** For a pan or a bare disc. */
     public TargetIntersection(Target target) {
-        double height = target instanceof Pan pan ? pan.heightMetres() : 0;
-        body = new Cylinder(target.radiusMetres(), height, !(target instanceof Pan));
+        body = Cylinder.of(target);
     }
 
     /**

@@ -33,13 +33,13 @@ final class ZoneTally {
     }
 
     /** Adds the light before the mirrors and takes from {@code watts}, unshaded by ray, what each zone's mirror keeps. */
-    void reflect(LightBatch light, MirrorShares shares, double[] watts) {
+    void reflect(LightBatch light, MirrorShares shares, float[] watts) {
         for (int i = 0; i < light.capacity; i++) {
             if (light.panel[i] >= 0) {
                 int zone = light.zones.of(light.panel[i]);
                 incident[zone] += light.watts[i];
                 unshaded[zone] += watts[i];
-                watts[i] *= shares.reflected(zone);
+                watts[i] *= (float) shares.reflected(zone);
             }
         }
     }
@@ -55,7 +55,7 @@ final class ZoneTally {
     }
 
     /** Adds caught light; 0 for rays that missed or met no mirror. */
-    void addCaught(LightBatch light, double[] watts) {
+    void addCaught(LightBatch light, float[] watts) {
         for (int i = 0; i < light.capacity; i++) {
             caught[light.zones.of(light.panel[i])] += watts[i];
         }

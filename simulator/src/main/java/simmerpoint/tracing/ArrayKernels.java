@@ -7,39 +7,42 @@ package simmerpoint.tracing;
 final class ArrayKernels {
     private ArrayKernels() {}
 
-    /** out = a·x + b·y + c·z + d with constants a to d. */
-    static void combine(
-            double[] out, int n, double a, double[] x, double b, double[] y, double c, double[] z, double d) {
+    /** out = m·(x, y, z) + o for row {@code row} (0 to 2) of the matrix with rows {@code m}. */
+    static void row(float[] out, int n, double[] m, int row, float[] x, float[] y, float[] z, double o) {
+        float a = (float) m[3 * row];
+        float b = (float) m[3 * row + 1];
+        float c = (float) m[3 * row + 2];
+        float d = (float) o;
         for (int i = 0; i < n; i++) {
             out[i] = a * x[i] + b * y[i] + c * z[i] + d;
         }
     }
 
     /** out = a·x + b·y + c·z, all of them arrays. */
-    static void dot(double[] out, int n, double[] a, double[] x, double[] b, double[] y, double[] c, double[] z) {
+    static void dot(float[] out, int n, float[] a, float[] x, float[] b, float[] y, float[] c, float[] z) {
         for (int i = 0; i < n; i++) {
             out[i] = a[i] * x[i] + b[i] * y[i] + c[i] * z[i];
         }
     }
 
     /** out = a·x − b·y. */
-    static void difference(double[] out, int n, double[] a, double[] x, double[] b, double[] y) {
+    static void difference(float[] out, int n, float[] a, float[] x, float[] b, float[] y) {
         for (int i = 0; i < n; i++) {
             out[i] = a[i] * x[i] - b[i] * y[i];
         }
     }
 
-    /** out = k·a·x. */
-    static void product(double[] out, int n, double k, double[] a, double[] x) {
+    /** out = a·x. */
+    static void product(float[] out, int n, float[] a, float[] x) {
         for (int i = 0; i < n; i++) {
-            out[i] = k * a[i] * x[i];
+            out[i] = a[i] * x[i];
         }
     }
 
-    /** out = 1/√(x² + y² + z² + least). */
-    static void inverseLength(double[] out, int n, double[] x, double[] y, double[] z, double least) {
+    /** The nearest numbers of single precision. */
+    static void round(double[] x, int n, float[] out) {
         for (int i = 0; i < n; i++) {
-            out[i] = 1 / Math.sqrt(x[i] * x[i] + y[i] * y[i] + z[i] * z[i] + least);
+            out[i] = (float) x[i];
         }
     }
 }

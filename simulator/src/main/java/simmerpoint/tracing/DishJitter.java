@@ -3,8 +3,8 @@ package simmerpoint.tracing;
 import simmerpoint.geometry.Direction;
 import simmerpoint.geometry.Pose;
 import simmerpoint.geometry.Vec;
+import simmerpoint.sampling.ArrayFunctions;
 import simmerpoint.sampling.FastSignedRayleigh;
-import simmerpoint.sampling.FastSinCos;
 import simmerpoint.setup.Aim;
 import simmerpoint.setup.Setup;
 
@@ -23,11 +23,11 @@ final class DishJitter {
     private final Vec dishX;
     private final Vec dishY;
 
-    /** Of a dish in its mean position. */
-    DishJitter(Aim aim, Setup setup) {
+    /** Of a dish in its mean position; its mount is in the dish frame. */
+    DishJitter(Aim aim, Vec mount, Setup setup) {
         Pose dish = setup.dishInTarget();
         sigma = aim.jitterRadians();
-        pivot = aim.panCarriedBy() == Aim.PanCarrier.DISH ? Vec.ZERO : dish.toParent(new Vec(0, 0, -aim.mountMetres()));
+        pivot = aim.panCarriedBy() == Aim.PanCarrier.DISH ? Vec.ZERO : dish.toParent(mount);
         dishX = dish.rotation().apply(Direction.X.vec());
         dishY = dish.rotation().apply(Direction.Y.vec());
     }
@@ -43,7 +43,9 @@ final class DishJitter {
         private final double[] wy;
         private final double[] wz;
         private final double[] perCosine;
-        private final double[] scratch;
+        private final float[] cos;
+        private final float[] sin;
+        private final float[] scratch;
 
         /** For {@code n} rays. */
         Turns(int n) {
@@ -51,22 +53,27 @@ final class DishJitter {
             wy = new double[n];
             wz = new double[n];
             perCosine = new double[n];
-            scratch = new double[n];
+            cos = new float[n];
+            sin = new float[n];
+            scratch = new float[n];
         }
 
         /**
          * Draws the turns from two uniform numbers for each ray, which are overwritten: a signed radius along a line at some
          * azimuth.
          */
-        void draw(double[] radius, double[] azimuth) {
+        void draw(float[] radius, float[] azimuth) {
             int n = wx.length;
-            FastSignedRayleigh.inverse(radius, n, scratch);
-            FastSinCos.fill(azimuth, 0.5, n, scratch, azimuth);
+            FastSignedRayleigh.inverse(radius, n, cos);
+            for (int i = 0; i < n; i++) {
+                azimuth[i] *= 0.5f;
+            }
+            ArrayFunctions.fullCircle(azimuth, n, cos, sin, scratch);
             for (int i = 0; i < n; i++) {
                 double angle = sigma * radius[i];
                 double sine = Math.sin(angle);
-                double x = sine * scratch[i];
-                double y = sine * azimuth[i];
+                double x = sine * cos[i];
+                double y = sine * sin[i];
                 wx[i] = x * dishY.x() - y * dishX.x();
                 wy[i] = x * dishY.y() - y * dishX.y();
                 wz[i] = x * dishY.z() - y * dishX.z();
@@ -75,22 +82,22 @@ final class DishJitter {
         }
 
         /** Turns points about the pivot. */
-        void turnPoints(double[] x, double[] y, double[] z) {
+        void turnPoints(float[] x, float[] y, float[] z) {
             for (int i = 0; i < wx.length; i++) {
                 Vec p = turned(i, 1, x[i] - pivot.x(), y[i] - pivot.y(), z[i] - pivot.z());
-                x[i] = p.x() + pivot.x();
-                y[i] = p.y() + pivot.y();
-                z[i] = p.z() + pivot.z();
+                x[i] = (float) (p.x() + pivot.x());
+                y[i] = (float) (p.y() + pivot.y());
+                z[i] = (float) (p.z() + pivot.z());
             }
         }
 
         /** Turns directions. */
-        void turnDirections(double[] x, double[] y, double[] z) {
+        void turnDirections(float[] x, float[] y, float[] z) {
             for (int i = 0; i < wx.length; i++) {
                 Vec d = turned(i, 1, x[i], y[i], z[i]);
-                x[i] = d.x();
-                y[i] = d.y();
-                z[i] = d.z();
+                x[i] = (float) d.x();
+                y[i] = (float) d.y();
+                z[i] = (float) d.z();
             }
         }
 

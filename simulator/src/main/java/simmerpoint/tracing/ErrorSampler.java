@@ -1,36 +1,35 @@
 package simmerpoint.tracing;
 
+import simmerpoint.sampling.ArrayFunctions;
 import simmerpoint.sampling.FastSignedRayleigh;
 
 /** Samples one mirror error for each ray of a batch and reflects the ray. Not thread-safe. */
 public final class ErrorSampler {
     private final ReflectedDirections directions;
-    private final int[] line;
-    private final double[] radius;
-    private final double[] scratch;
+    private final float[] line;
+    private final float[] scratch;
 
     /** For batches of {@code n} rays. */
     public ErrorSampler(int n) {
         directions = new ReflectedDirections(n);
-        line = new int[n];
-        radius = new double[n];
-        scratch = new double[n];
+        line = new float[n];
+        scratch = new float[n];
     }
 
     /** Reflected directions of a batch; the same object is filled every time. */
     public ReflectedDirections sample(LightBatch light) {
         int n = light.capacity;
+        float[] sample = light.errorSample;
+        float[] radius = directions.radius;
         for (int i = 0; i < n; i++) {
-            double v = 2 * light.errorSample[i];
-            line[i] = (int) v;
-            radius[i] = v - line[i];
+            line[i] = ArrayFunctions.notBelow0(sample[i] - 0.5f);
+        }
+        for (int i = 0; i < n; i++) {
+            radius[i] = 2 * sample[i] - line[i];
         }
         FastSignedRayleigh.inverse(radius, n, scratch);
-        for (int i = 0; i < n; i++) {
-            directions.tiltInPlane[i] = radius[i] * light.tiltInPlane[i + line[i] * n];
-            directions.tiltAcross[i] = radius[i] * light.tiltAcross[i + line[i] * n];
-        }
-        directions.reflect(light);
+        directions.selectLines(light, line);
+        directions.reflect(light, n);
         return directions;
     }
 }

@@ -4,11 +4,10 @@ import simmerpoint.dish.MirrorPoints;
 import simmerpoint.dish.MirrorSurface;
 import simmerpoint.dish.built.BuiltDish;
 import simmerpoint.dish.built.PanelTilts;
-import simmerpoint.geometry.Direction;
 import simmerpoint.geometry.Pose;
 import simmerpoint.geometry.Rotation;
 import simmerpoint.geometry.Vec;
-import simmerpoint.sampling.FastSinCos;
+import simmerpoint.sampling.ArrayFunctions;
 import simmerpoint.sampling.ScrambledSobol;
 import simmerpoint.sampling.SobolBatches;
 import simmerpoint.setup.Aim;
@@ -25,13 +24,16 @@ import simmerpoint.sun.Sunlight;
  */
 public final class LightCaster {
     /** Rays per batch: all arrays of a batch fit into a core's own cache. */
-    public static final int BATCH = 128;
-
-    /** Keeps 1/sin i finite at exactly normal incidence. */
-    private static final double LEAST_SINE2 = 1e-300;
+    public static final int BATCH = 256;
 
     /** Keeps the tilt equivalent to beam spread finite at grazing incidence, beyond 87°. */
-    private static final double LEAST_COSINE2 = 0.0025;
+    private static final float LEAST_COSINE2 = 0.0025f;
+
+    /** Keeps the stretch of a ray without any error at 0. */
+    private static final float LEAST_ERROR = 1e-20f;
+
+    /** Keeps vectors square to a normal finite where it looks straight down. */
+    private static final float MORE_THAN_1 = 1 + 0x1p-22f;
 
     private final MirrorSurface surface;
     private final PanelTilts tilts;
@@ -42,9 +44,7 @@ public final class LightCaster {
     private final double beam;
     private final double[] rotation;
     private final Vec origin;
-    private final Vec sunX;
-    private final Vec sunY;
-    private final Vec sunZ;
+    private final double[] sunAxes;
 
     /**
      * For one setup.
@@ -59,16 +59,14 @@ public final class LightCaster {
         surface = dish.surface(setup.sunInDish());
         tilts = dish.panelTilts(surface, seed);
         errors = MirrorErrors.of(dish.mirrors());
-        jitter = new DishJitter(aim, setup);
+        jitter = new DishJitter(aim, dish.layout().mount(aim.mountMetres()), setup);
         sunTable = SunAngleTable.of(sunlight.shape());
         beam = sunlight.beamWattsPerSquareMetre();
         Pose pose = setup.dishInTarget();
         rotation = pose.rotation().rows();
         origin = pose.origin();
         Rotation toSun = pose.rotation().after(Rotation.fromZTo(setup.sunInDish()));
-        sunX = toSun.apply(Direction.X.vec());
-        sunY = toSun.apply(Direction.Y.vec());
-        sunZ = toSun.apply(Direction.Z.vec());
+        sunAxes = toSun.rows();
         blocking = Blocking.of(surface, pose);
     }
 
@@ -102,9 +100,12 @@ public final class LightCaster {
         private final int n;
         private final double[] u;
         private final double[] v;
-        private final double[] w;
-        private final double[] cos;
-        private final double[] sin;
+        private final float[] a;
+        private final float[] b;
+        private final float[] c;
+        private final float[] cos;
+        private final float[] sin;
+        private final float[] spread;
         private final MirrorPoints mirror;
         private final DishJitter.Turns turns;
         private final LightBatch light;
@@ -121,9 +122,12 @@ public final class LightCaster {
             n = points.length();
             u = new double[n];
             v = new double[n];
-            w = new double[n];
-            cos = new double[n];
-            sin = new double[n];
+            a = new float[n];
+            b = new float[n];
+            c = new float[n];
+            cos = new float[n];
+            sin = new float[n];
+            spread = new float[n];
             mirror = new MirrorPoints(n);
             turns = jitter.new Turns(jitter.none() ? 0 : n);
             light = new LightBatch(n, jitter.none() ? null : turns, surface.zones());
@@ -147,9 +151,9 @@ public final class LightCaster {
             System.arraycopy(mirror.panel, 0, light.panel, 0, n);
             transform(mirror.x, mirror.y, mirror.z, origin, light.px, light.py, light.pz);
             if (!jitter.none()) {
-                points.fill(jitterCoordinate(), k, u);
-                points.fill(jitterCoordinate() + 1, k, v);
-                turns.draw(u, v);
+                points.fill(jitterCoordinate(), k, a);
+                points.fill(jitterCoordinate() + 1, k, b);
+                turns.draw(a, b);
                 turns.turnPoints(light.px, light.py, light.pz);
             }
             sampleSunDirections(k);
@@ -161,6 +165,7 @@ public final class LightCaster {
             }
             computeErrorLines(k);
             points.fill(5, k, light.errorSample);
+            points.fillFromTrailingDigits(5, k, light.choice);
             if (blocking.possible()) {
                 blockingTest.removeShaded(light);
             }
@@ -169,33 +174,36 @@ public final class LightCaster {
 
         /**
          * Watts on the mirror without panel tilt. The sun's shape is sampled as a beam meter sees it, weighted by the cosine
-         * to the sun's centre (still in {@link #w}), so a ray carries beam × area × cos i ÷ that cosine.
+         * to the sun's centre (still in {@link #c}), so a ray carries beam × area × cos i ÷ that cosine.
          */
         private void computeWatts() {
+            ArrayKernels.round(mirror.area, n, a);
+            float beamWatts = (float) beam;
             for (int i = 0; i < n; i++) {
-                light.watts[i] = beam * mirror.area[i] * Math.max(0, light.cosine[i]) / w[i];
+                light.watts[i] = beamWatts * a[i] * ArrayFunctions.positivePart(light.cosine[i]) / c[i];
             }
         }
 
         /** Transforms vectors of the dish frame to the target frame. */
-        private void transform(double[] x, double[] y, double[] z, Vec o, double[] tx, double[] ty, double[] tz) {
-            LightBatch.transform(n, rotation, o, x, y, z, tx, ty, tz);
+        private void transform(double[] x, double[] y, double[] z, Vec o, float[] tx, float[] ty, float[] tz) {
+            ArrayKernels.round(x, n, a);
+            ArrayKernels.round(y, n, b);
+            ArrayKernels.round(z, n, cos);
+            LightBatch.transform(n, rotation, o, a, b, cos, tx, ty, tz);
         }
 
-        /** Directions to the points on the sun. */
+        /** Directions to the points on the sun; leaves their cosines to the sun's centre in {@link #c}. */
         private void sampleSunDirections(long k) {
-            points.fill(3, k, u);
-            points.fill(4, k, v);
-            sunTable.fill(u, n, w);
-            FastSinCos.fill(v, 1, n, cos, sin);
-            ArrayKernels.product(u, n, 1, w, cos);
-            ArrayKernels.product(v, n, 1, w, sin);
+            points.fill(3, k, a);
+            sunTable.fill(a, n, b);
+            points.fill(4, k, a);
+            ArrayFunctions.fullCircle(a, n, cos, sin, c);
+            ArrayKernels.product(cos, n, b, cos);
+            ArrayKernels.product(sin, n, b, sin);
             for (int i = 0; i < n; i++) {
-                w[i] = Math.sqrt(1 - w[i] * w[i]);
+                c[i] = (float) Math.sqrt(1 - b[i] * b[i]);
             }
-            ArrayKernels.combine(light.sx, n, sunX.x(), u, sunY.x(), v, sunZ.x(), w, 0);
-            ArrayKernels.combine(light.sy, n, sunX.y(), u, sunY.y(), v, sunZ.y(), w, 0);
-            ArrayKernels.combine(light.sz, n, sunX.z(), u, sunY.z(), v, sunZ.z(), w, 0);
+            LightBatch.transform(n, sunAxes, Vec.ZERO, cos, sin, c, light.sx, light.sy, light.sz);
         }
 
         /** Transforms normals to the target frame and computes the cosine of incidence. */
@@ -207,32 +215,92 @@ public final class LightCaster {
             ArrayKernels.dot(light.cosine, n, light.nx, light.sx, light.ny, light.sy, light.nz, light.sz);
         }
 
-        /** Axes across the plane of incidence and the two error lines. */
+        /**
+         * The two error lines: orthogonal unit vectors g square to the normal, of random direction, stretched to the errors in the
+         * plane of incidence and across it.
+         */
         private void computeErrorLines(long k) {
-            LightBatch l = light;
-            ArrayKernels.difference(l.cx, n, l.ny, l.sz, l.nz, l.sy);
-            ArrayKernels.difference(l.cy, n, l.nz, l.sx, l.nx, l.sz);
-            ArrayKernels.difference(l.cz, n, l.nx, l.sy, l.ny, l.sx);
-            ArrayKernels.inverseLength(l.inverseSine, n, l.cx, l.cy, l.cz, LEAST_SINE2);
-            points.fill(2, k, u);
-            FastSinCos.fill(u, 0.25, n, cos, sin);
+            points.fill(2, k, a);
+            ArrayFunctions.quarterCircle(a, n, cos, sin, b);
+            tangents(light.tilts[0], cos, sin);
+            for (int i = 0; i < n; i++) {
+                sin[i] = -sin[i];
+            }
+            tangents(light.tilts[1], sin, cos);
+            if (errors.spread()) {
+                stretchBySpread(k);
+                return;
+            }
+            errors.slopeErrors(light.panel, light.zones, n, a);
+            for (LightBatch.Tilts line : light.tilts) {
+                ArrayKernels.product(line.x(), n, a, line.x());
+                ArrayKernels.product(line.y(), n, a, line.y());
+                ArrayKernels.product(line.z(), n, a, line.z());
+            }
+        }
+
+        /**
+         * Unit vectors square to the normals: p·e + q·f with p² + q² = 1 and e = (1 − nx²/(1 + nz), −nx·ny/(1 + nz), −nx), f the same
+         * with x and y exchanged (derived here: the rotation that takes z to n takes x and y to them). Normals look up.
+         */
+        private void tangents(LightBatch.Tilts out, float[] p, float[] q) {
+            float[] nx = light.nx;
+            float[] ny = light.ny;
+            float[] nz = light.nz;
+            float[] x = out.x();
+            float[] y = out.y();
+            float[] z = out.z();
+            for (int i = 0; i < n; i++) {
+                b[i] = nx[i] * p[i] + ny[i] * q[i];
+            }
+            for (int i = 0; i < n; i++) {
+                x[i] = p[i] - b[i] * nx[i] / (MORE_THAN_1 + nz[i]);
+            }
+            for (int i = 0; i < n; i++) {
+                y[i] = q[i] - b[i] * ny[i] / (MORE_THAN_1 + nz[i]);
+            }
+            for (int i = 0; i < n; i++) {
+                z[i] = -b[i];
+            }
+        }
+
+        /**
+         * Turns unit vectors g into error lines w·g + (v − w)(a·g)a: errors of standard deviation w in the plane of incidence and v
+         * along the unit vector a across it. With c = n × s = a·sin i and v² − w² = q·tan²i, q a quarter of the beam spread², the
+         * second term is q/(cos²i·(v + w))·(c·g)c, also where there is no plane of incidence (derived here).
+         */
+        private void stretchBySpread(long k) {
             if (errors.sharpOrWide()) {
-                points.fill(6, k, v);
+                points.fill(6, k, c);
             }
-            errors.slopeVariances(l.panel, l.zones, n, u);
-            errors.quarterBeamVariances(l.panel, l.zones, v, n, w);
+            errors.slopeErrors(light.panel, light.zones, n, b);
+            errors.quarterBeamVariances(light.panel, light.zones, c, n, spread);
             for (int i = 0; i < n; i++) {
-                double cosine2 = Math.max(l.cosine[i] * l.cosine[i], LEAST_COSINE2);
-                v[i] = Math.sqrt(u[i] + w[i] / cosine2);
-            }
-            for (int i = 0; i < n; i++) {
-                w[i] = Math.sqrt(u[i] + w[i]);
+                a[i] = (float) Math.sqrt(b[i] * b[i] + spread[i]);
             }
             for (int i = 0; i < n; i++) {
-                l.tiltInPlane[i] = cos[i] * w[i];
-                l.tiltAcross[i] = sin[i] * v[i];
-                l.tiltInPlane[n + i] = -sin[i] * w[i];
-                l.tiltAcross[n + i] = cos[i] * v[i];
+                float cosine2 = ArrayFunctions.larger(light.cosine[i] * light.cosine[i], LEAST_COSINE2);
+                float across = (float) Math.sqrt(b[i] * b[i] + spread[i] / cosine2);
+                spread[i] = spread[i] / (cosine2 * (across + a[i]) + LEAST_ERROR);
+            }
+            ArrayKernels.difference(b, n, light.ny, light.sz, light.nz, light.sy);
+            ArrayKernels.difference(c, n, light.nz, light.sx, light.nx, light.sz);
+            ArrayKernels.difference(cos, n, light.nx, light.sy, light.ny, light.sx);
+            stretch(light.tilts[0]);
+            stretch(light.tilts[1]);
+        }
+
+        private void stretch(LightBatch.Tilts line) {
+            ArrayKernels.dot(sin, n, b, line.x(), c, line.y(), cos, line.z());
+            ArrayKernels.product(sin, n, spread, sin);
+            stretch(line.x(), b);
+            stretch(line.y(), c);
+            stretch(line.z(), cos);
+        }
+
+        private void stretch(float[] tilt, float[] across) {
+            for (int i = 0; i < n; i++) {
+                tilt[i] = a[i] * tilt[i] + sin[i] * across[i];
             }
         }
     }

@@ -32,6 +32,11 @@ record MirrorErrorModel(double slopeVariance, double sharpVariance, double wideV
         return Math.sqrt(slopeVariance + Math.max(wideShare < 1 ? sharpVariance : 0, wide) / 4);
     }
 
+    /** Whether any ray has an error of its own beside the slope error. */
+    boolean spreads() {
+        return (wideShare < 1 && sharpVariance > 0) || (wideShare > 0 && wideVariance > 0);
+    }
+
     /** Whether no ray has any random error. */
     boolean isZero() {
         return largestStandardDeviation() == 0;

@@ -1,73 +1,88 @@
 package simmerpoint.tracing;
 
-/** Directions of the reflected rays of a batch for given tilts of the normals. Not thread-safe. */
+/**
+ * Directions of the reflected rays of a batch for given tilts of the normals. With m = n + ρT, T square to the unit normal n,
+ * the law of reflection 2(m·s)m − |m|²s divided by |m|² = 1 + ρ²T² (derived here) is
+ *
+ * <pre>d = h·m − s,  h = 2(cos i + ρ T·s)/(1 + ρ²T²),</pre>
+ *
+ * a unit vector, exact for every tilt. Not thread-safe.
+ */
 public final class ReflectedDirections {
-    /** Tilt in the plane of incidence, rad: set by the caller. */
-    public final double[] tiltInPlane;
-    /** Tilt across it, rad: set by the caller. */
-    public final double[] tiltAcross;
-    /** Direction, of any length. */
-    public final double[] dx;
+    /** T: set by the caller. */
+    public final float[] tiltX;
+    /** T. */
+    public final float[] tiltY;
+    /** T. */
+    public final float[] tiltZ;
+    /** Signed radius ρ: set by the caller. */
+    public final float[] radius;
+    /** Direction, unit. */
+    public final float[] dx;
     /** Direction. */
-    public final double[] dy;
+    public final float[] dy;
     /** Direction. */
-    public final double[] dz;
+    public final float[] dz;
 
-    private final double[] a;
-    private final double[] b;
-    private final double[] c;
+    private final float[] scale;
 
     /** For batches of {@code n} rays; all tilts are 0. */
     public ReflectedDirections(int n) {
-        tiltInPlane = new double[n];
-        tiltAcross = new double[n];
-        dx = new double[n];
-        dy = new double[n];
-        dz = new double[n];
-        a = new double[n];
-        b = new double[n];
-        c = new double[n];
+        tiltX = new float[n];
+        tiltY = new float[n];
+        tiltZ = new float[n];
+        radius = new float[n];
+        dx = new float[n];
+        dy = new float[n];
+        dz = new float[n];
+        scale = new float[n];
     }
 
-    /** Reflects each ray of the batch at its tilted normal; the formulas are those of {@link LightBatch}. */
-    public void reflect(LightBatch light) {
-        int n = light.capacity;
-        double[] cosine = light.cosine;
-        double[] inverseSine = light.inverseSine;
-        for (int i = 0; i < n; i++) {
-            double t = tiltInPlane[i];
-            a[i] = 2 * (cosine[i] + t * ((1 - 2 * cosine[i] * cosine[i]) * inverseSine[i] - t * cosine[i]));
-        }
-        for (int i = 0; i < n; i++) {
-            double t = tiltInPlane[i];
-            b[i] = t * (2 * cosine[i] * inverseSine[i] + t) - tiltAcross[i] * tiltAcross[i] - 1;
-        }
-        for (int i = 0; i < n; i++) {
-            c[i] = 2 * tiltAcross[i] * (cosine[i] * inverseSine[i] + tiltInPlane[i]);
-        }
-        ArrayKernels.dot(dx, n, a, light.nx, b, light.sx, c, light.cx);
-        ArrayKernels.dot(dy, n, a, light.ny, b, light.sy, c, light.cy);
-        ArrayKernels.dot(dz, n, a, light.nz, b, light.sz, c, light.cz);
+    /** Takes each ray's tilt from one of its two error lines; {@code line} is 0 or 1. */
+    public void selectLines(LightBatch light, float[] line) {
+        LightBatch.Tilts first = light.tilts[0];
+        LightBatch.Tilts second = light.tilts[1];
+        selectLines(first.x(), second.x(), line, light.capacity, tiltX);
+        selectLines(first.y(), second.y(), line, light.capacity, tiltY);
+        selectLines(first.z(), second.z(), line, light.capacity, tiltZ);
     }
 
-    /** Derivative of the direction with respect to the radius along error line {@code line} (0 or 1), at radius 0. */
-    public void differentiate(LightBatch light, int line) {
-        int n = light.capacity;
-        int from = line * n;
-        double[] cosine = light.cosine;
-        System.arraycopy(light.tiltInPlane, from, tiltInPlane, 0, n);
-        System.arraycopy(light.tiltAcross, from, tiltAcross, 0, n);
+    private static void selectLines(float[] first, float[] second, float[] line, int n, float[] out) {
         for (int i = 0; i < n; i++) {
-            a[i] = 2 * tiltInPlane[i] * (1 - 2 * cosine[i] * cosine[i]) * light.inverseSine[i];
+            out[i] = (1 - line[i]) * first[i] + line[i] * second[i];
         }
+    }
+
+    /** The same for the first {@code n} rays listed. */
+    public void selectLines(LightBatch light, float[] line, int[] list, int n) {
+        for (int k = 0; k < n; k++) {
+            LightBatch.Tilts tilts = light.tilts[(int) line[k]];
+            tiltX[k] = tilts.x()[list[k]];
+            tiltY[k] = tilts.y()[list[k]];
+            tiltZ[k] = tilts.z()[list[k]];
+        }
+    }
+
+    /** Reflects the first {@code n} rays of the batch, each at its tilted normal. */
+    public void reflect(LightBatch light, int n) {
+        float[] sx = light.sx;
+        float[] sy = light.sy;
+        float[] sz = light.sz;
         for (int i = 0; i < n; i++) {
-            b[i] = 2 * tiltInPlane[i] * cosine[i] * light.inverseSine[i];
+            float r = radius[i];
+            float towardsSun = tiltX[i] * sx[i] + tiltY[i] * sy[i] + tiltZ[i] * sz[i];
+            float tilt2 = tiltX[i] * tiltX[i] + tiltY[i] * tiltY[i] + tiltZ[i] * tiltZ[i];
+            scale[i] = 2 * (light.cosine[i] + r * towardsSun) / (1 + r * r * tilt2);
         }
+        reflect(light.nx, tiltX, sx, n, dx);
+        reflect(light.ny, tiltY, sy, n, dy);
+        reflect(light.nz, tiltZ, sz, n, dz);
+    }
+
+    /** One component of h·m − s. */
+    private void reflect(float[] normal, float[] tilt, float[] sun, int n, float[] out) {
         for (int i = 0; i < n; i++) {
-            c[i] = 2 * tiltAcross[i] * cosine[i] * light.inverseSine[i];
+            out[i] = scale[i] * (normal[i] + radius[i] * tilt[i]) - sun[i];
         }
-        ArrayKernels.dot(dx, n, a, light.nx, b, light.sx, c, light.cx);
-        ArrayKernels.dot(dy, n, a, light.ny, b, light.sy, c, light.cy);
-        ArrayKernels.dot(dz, n, a, light.nz, b, light.sz, c, light.cz);
     }
 }

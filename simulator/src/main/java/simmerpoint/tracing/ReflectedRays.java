@@ -95,20 +95,16 @@ public final class ReflectedRays {
     }
 
     private void set(int k, LightBatch light, ReflectedDirections directions, int i) {
-        px[k] = (float) light.px[i];
-        py[k] = (float) light.py[i];
-        pz[k] = (float) light.pz[i];
-        double x = directions.dx[i];
-        double y = directions.dy[i];
-        double z = directions.dz[i];
-        double inverseLength = 1 / Math.sqrt(x * x + y * y + z * z);
-        dx[k] = (float) (x * inverseLength);
-        dy[k] = (float) (y * inverseLength);
-        dz[k] = (float) (z * inverseLength);
-        sx[k] = (float) light.sx[i];
-        sy[k] = (float) light.sy[i];
-        sz[k] = (float) light.sz[i];
-        watts[k] = (float) light.watts[i];
+        px[k] = light.px[i];
+        py[k] = light.py[i];
+        pz[k] = light.pz[i];
+        dx[k] = directions.dx[i];
+        dy[k] = directions.dy[i];
+        dz[k] = directions.dz[i];
+        sx[k] = light.sx[i];
+        sy[k] = light.sy[i];
+        sz[k] = light.sz[i];
+        watts[k] = light.watts[i];
         incidentWatts += watts[k];
         panel[k] = light.panel[i];
     }

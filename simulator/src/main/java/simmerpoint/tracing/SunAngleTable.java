@@ -14,13 +14,13 @@ final class SunAngleTable {
     private static volatile SunAngleTable last;
 
     private final SunShape shape;
-    private final double[] sine = new double[STEPS + 2];
+    private final float[] sine = new float[STEPS + 2];
 
     private SunAngleTable(SunShape shape) {
         this.shape = shape;
         for (int k = 0; k <= STEPS; k++) {
             double root = (double) k / STEPS;
-            sine[k] = Math.sin(shape.inverse(root * root));
+            sine[k] = (float) Math.sin(shape.inverse(root * root));
         }
         sine[STEPS + 1] = sine[STEPS];
     }
@@ -36,12 +36,14 @@ final class SunAngleTable {
     }
 
     /** Sines for uniform numbers. */
-    void fill(double[] u, int n, double[] out) {
+    void fill(float[] u, int n, float[] out) {
         for (int i = 0; i < n; i++) {
-            double x = Math.sqrt(u[i]) * STEPS;
-            int k = (int) x;
-            double a = sine[k];
-            out[i] = a + (x - k) * (sine[k + 1] - a);
+            out[i] = (float) Math.sqrt(u[i]) * STEPS;
+        }
+        for (int i = 0; i < n; i++) {
+            int k = (int) out[i];
+            float a = sine[k];
+            out[i] = a + (out[i] - k) * (sine[k + 1] - a);
         }
     }
 }

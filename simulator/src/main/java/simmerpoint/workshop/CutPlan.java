@@ -3,10 +3,12 @@ package simmerpoint.workshop;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import simmerpoint.dish.DishPlan;
+import simmerpoint.dish.cut.OffAxisShell;
 import simmerpoint.dish.sheet.SheetBending;
 import simmerpoint.dish.sheet.SheetSag;
 import simmerpoint.scenario.Scenario;
@@ -115,6 +117,13 @@ public record CutPlan(
 
     private static List<Piece> mirrors(DishPlan plan) throws CuttingException {
         List<Piece> panels = PanelPieces.mirrors(plan);
+        if (plan.cut() instanceof OffAxisShell shell) {
+            throw new CuttingException(String.format(
+                    Locale.ROOT,
+                    "an old shell is found, not cut: it has no panels. Lining it takes %.2f m² of film, and a fifth more for"
+                            + " overlaps and waste.",
+                    shell.tape().mirrorArea()));
+        }
         if (panels.isEmpty()) {
             throw new CuttingException(
                     "a smooth dish has no panels to cut; choose how it is cut with dish.surface, for instance "

@@ -27,20 +27,6 @@ class LoopFunctionsTest {
         return u < 0.5 ? -Math.sqrt(-2 * StrictMath.log(2 * u)) : Math.sqrt(-2 * StrictMath.log(2 * (1 - u)));
     }
 
-    /** The stated 1e-14, and two units in the last place of the answer where that is more. */
-    @Test
-    void fastLogIsTheLogarithm() {
-        SplittableRandom random = new SplittableRandom(40_001);
-        for (int i = 0; i < 50_000; i++) {
-            double x = (1 + random.nextDouble()) * Math.pow(2, random.nextInt(-1000, 1000));
-            double wanted = StrictMath.log(x);
-            near("ln", x, wanted, FastLog.ln(x), 1e-14 + 2 * Math.ulp(wanted));
-        }
-        for (double x : new double[] {1, Math.nextDown(1), Math.nextUp(1), 2, 0.5, Double.MIN_NORMAL, 1e-300}) {
-            near("ln", x, StrictMath.log(x), FastLog.ln(x), 1e-14 + 2 * Math.ulp(StrictMath.log(x)));
-        }
-    }
-
     @ParameterizedTest
     @ValueSource(doubles = {1, 0.5, 0.25})
     void unitCircleIsCosineAndSine(double turns) {
@@ -55,35 +41,102 @@ class LoopFunctionsTest {
         }
     }
 
-    @Test
-    void radiusLawIsTheSignedRayleighLaw() {
-        for (double x = -8.4; x <= 8.4; x += 0.00131) {
-            near("share below", x, share(x), FastSignedRayleigh.cumulative(x), 1e-11);
+    private static float[] evenly() {
+        float[] u = new float[39_990];
+        for (int i = 0; i < u.length; i++) {
+            u[i] = (float) (i / 39_989.0);
         }
-        for (double x : new double[] {0, -0.0, 50, 1e200, Double.POSITIVE_INFINITY}) {
-            near("share below", x, share(x), FastSignedRayleigh.cumulative(x), 1e-11);
-            near("share below", -x, share(-x), FastSignedRayleigh.cumulative(-x), 1e-11);
+        return u;
+    }
+
+    @Test
+    void fullCircleInSinglePrecision() {
+        float[] u = evenly();
+        float[] cos = new float[u.length];
+        float[] sin = new float[u.length];
+        ArrayFunctions.fullCircle(u, u.length, cos, sin, new float[u.length]);
+        for (int i = 0; i < u.length; i++) {
+            near("cos at", u[i], StrictMath.cos(2 * Math.PI * u[i]), cos[i], 1e-6);
+            near("sin at", u[i], StrictMath.sin(2 * Math.PI * u[i]), sin[i], 1e-6);
         }
     }
 
-    /** x² is minus twice a logarithm, so that is what the error of the logarithm bounds. */
+    @Test
+    void quarterCircleInSinglePrecision() {
+        float[] u = evenly();
+        float[] cos = new float[u.length];
+        float[] sin = new float[u.length];
+        ArrayFunctions.quarterCircle(u.clone(), u.length, cos, sin, new float[u.length]);
+        for (int i = 0; i < u.length; i++) {
+            near("cos at", u[i], StrictMath.cos(Math.PI / 2 * u[i]), cos[i], 3e-7);
+            near("sin at", u[i], StrictMath.sin(Math.PI / 2 * u[i]), sin[i], 3e-7);
+        }
+    }
+
+    /** Choices are exactly 0 or 1, down to the smallest difference that the strata of the ray loop can have. */
+    @Test
+    void choicesAreExact() {
+        for (float x : new float[] {1e-15f, 3e-8f, 0.5f, 1, 1e10f}) {
+            assertEquals(1, ArrayFunctions.above0(x));
+            assertEquals(1, ArrayFunctions.notBelow0(x));
+            assertEquals(0, ArrayFunctions.above0(-x));
+            assertEquals(0, ArrayFunctions.notBelow0(-x));
+            assertEquals(x, ArrayFunctions.positivePart(x));
+            assertEquals(0, ArrayFunctions.positivePart(-x));
+        }
+        assertEquals(0, ArrayFunctions.above0(0));
+        assertEquals(1, ArrayFunctions.notBelow0(0));
+        assertEquals(3, ArrayFunctions.larger(3, -7), 1e-6);
+        assertEquals(3, ArrayFunctions.larger(-7, 3), 1e-6);
+    }
+
+    private static float shareBelow(double x) {
+        float[] out = new float[1];
+        FastSignedRayleigh.roughCumulative(new float[] {(float) x}, 1, out);
+        return out[0];
+    }
+
+    private static float radiusAt(double y) {
+        float[] out = {(float) y};
+        FastSignedRayleigh.inverse(out, 1, new float[1]);
+        return out[0];
+    }
+
+    @Test
+    void radiusLawIsTheSignedRayleighLaw() {
+        for (double x = -8.4; x <= 8.4; x += 0.00131) {
+            near("share below", x, share(x), shareBelow(x), 2e-5);
+            float got = shareBelow(x);
+            assertTrue(got >= 0 && got <= 1);
+        }
+        for (double x : new double[] {0, -0.0, 50, 1e12, 1e30}) {
+            near("share below", x, share(x), shareBelow(x), 2e-5);
+            near("share below", -x, share(-x), shareBelow(-x), 2e-5);
+        }
+        assertEquals(0, shareBelow(-6));
+        assertEquals(1, shareBelow(6));
+    }
+
+    /** x² is minus twice a logarithm, so that is what the error of the logarithm bounds; the ends lie within half a step of 1. */
     @Test
     void radiusOfAShareIsThatOfTheSignedRayleighLaw() {
         SplittableRandom random = new SplittableRandom(40_002);
         for (int i = 0; i < 50_000; i++) {
-            double y = i % 2 == 0 ? random.nextDouble() : Math.pow(10, -200 * random.nextDouble());
+            float y = (float) random.nextDouble();
             double wanted = quantile(y);
-            double got = FastSignedRayleigh.inverse(y);
-            near("share", y, wanted * wanted, got * got, 1e-13 + 1e-13 * wanted * wanted);
+            double got = radiusAt(y);
+            double end = Math.min(y, 1.0 - y);
+            near("share", y, wanted * wanted, got * got, 1e-6 + 2e-7 / end);
             assertTrue(wanted * got >= 0, () -> "sign at share " + y);
         }
     }
 
     @Test
     void radiiOfTheEndsAreFinite() {
-        assertEquals(-37.17, FastSignedRayleigh.inverse(0), 0.01);
-        assertEquals(37.17, FastSignedRayleigh.inverse(1), 0.01);
-        assertEquals(0, FastSignedRayleigh.inverse(0.5), 2e-7);
-        assertEquals(-8.57, FastSignedRayleigh.inverse(Math.ulp(0.5)), 0.2);
+        assertEquals(-5.77, radiusAt(0), 0.01);
+        assertEquals(5.77, radiusAt(1), 0.01);
+        assertEquals(0, radiusAt(0.5), 5e-4);
+        assertEquals(5.77, radiusAt(1.0000001), 0.01);
+        assertEquals(-5.77, radiusAt(-1e-7), 0.01);
     }
 }

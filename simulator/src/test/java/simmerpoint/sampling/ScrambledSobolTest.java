@@ -217,11 +217,41 @@ class ScrambledSobolTest {
         assertThrows(IllegalArgumentException.class, () -> new SobolBatches(sobol, sobol.block(6, 0), 48));
     }
 
-    private static void assertUniform(String what, int[] counts) {
+    /**
+     * Single precision says the first 23 digits. Each 64th of the square of first and later digits holds its share; they may be more
+     * even than chance, so only the upper end of chi-squared is tested.
+     */
+    @Test
+    void singlePrecisionAndTrailingDigits() {
+        ScrambledSobol sobol = new ScrambledSobol(DIMENSIONS, 5, 3);
+        SobolBatches batches = new SobolBatches(sobol, sobol.block(14, 0), 128);
+        double[] full = new double[128];
+        float[] single = new float[128];
+        float[] later = new float[128];
+        int[] counts = new int[64];
+        for (long k = 0; k < batches.batches(); k++) {
+            batches.fill(2, k, full);
+            batches.fill(2, k, single);
+            batches.fillFromTrailingDigits(2, k, later);
+            for (int i = 0; i < full.length; i++) {
+                assertEquals(full[i], single[i], 0x1p-23);
+                counts[8 * (int) (8 * single[i]) + (int) (8 * later[i])]++;
+            }
+        }
+        assertTrue(
+                new ChiSquaredDistribution(63).cumulativeProbability(chiSquared(counts)) < 1 - 1e-4,
+                "first and later digits: " + Arrays.toString(counts));
+    }
+
+    private static double chiSquared(int[] counts) {
         double expected = Arrays.stream(counts).average().orElseThrow();
-        double chi2 = Arrays.stream(counts)
+        return Arrays.stream(counts)
                 .mapToDouble(c -> (c - expected) * (c - expected) / expected)
                 .sum();
+    }
+
+    private static void assertUniform(String what, int[] counts) {
+        double chi2 = chiSquared(counts);
         double p = new ChiSquaredDistribution(counts.length - 1.0).cumulativeProbability(chi2);
         assertTrue(p > 1e-4 && p < 1 - 1e-4, () -> what + ": chi-square " + chi2 + " from " + Arrays.toString(counts));
     }

@@ -83,7 +83,7 @@ class ScenarioReaderTest {
     }
 
     @Test
-    void thereAreSixScenariosWithTitlesOfTheirOwnAndFiveCuts() throws Exception {
+    void thereAreSevenScenariosWithTitlesOfTheirOwnAndSixCuts() throws Exception {
         List<Path> files = scenarioFiles().toList();
         long titles = 0;
         java.util.Set<Object> seen = new java.util.HashSet<>();
@@ -92,8 +92,8 @@ class ScenarioReaderTest {
             titles += seen.add(s.title()) ? 1 : 0;
             seen.add(s.dish().cut().kind());
         }
-        assertEquals(6, titles);
-        assertEquals(11, seen.size());
+        assertEquals(7, titles);
+        assertEquals(13, seen.size());
     }
 
     @Test

@@ -6,6 +6,8 @@ import net.jqwik.api.EdgeCasesMode;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
+import simmerpoint.dish.DishPlan;
+import simmerpoint.dish.cut.Smooth;
 import simmerpoint.geometry.Direction;
 import simmerpoint.geometry.Vec;
 import simmerpoint.pan.Finish;
@@ -22,7 +24,12 @@ class SetupProperties {
     private static final Vec UP = new Vec(0, 0, 1);
 
     private static Setup setup(double elevation, Aim aim, Stand stand) {
-        return Setup.of(0.8, new Sunlight(elevation, 850, UniformDiscSun.MEAN_SUN), aim, PAN, stand);
+        return Setup.of(
+                new DishPlan(1.2, 0.8, 0, 0, new Smooth()),
+                new Sunlight(elevation, 850, UniformDiscSun.MEAN_SUN),
+                aim,
+                PAN,
+                stand);
     }
 
     /** Towards the sun, on the ground. */

@@ -27,7 +27,7 @@ class SetupTest {
 
     private static Setup setup(double elevationDegrees, Aim aim, Target target, Stand stand) {
         Sunlight sun = new Sunlight(Math.toRadians(elevationDegrees), 850, UniformDiscSun.MEAN_SUN);
-        return Setup.of(0.8, sun, aim, target, stand);
+        return Setup.of(new DishPlan(1.2, 0.8, 0, 0, new Smooth()), sun, aim, target, stand);
     }
 
     private static void same(double x, double y, double z, Vec got) {

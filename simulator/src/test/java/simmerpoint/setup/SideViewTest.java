@@ -20,14 +20,19 @@ class SideViewTest {
     private static final Pan PAN = new Pan(0.24, 0.11, new Finish("black", 0.9));
 
     private static Setup setup(double elevation) {
-        return Setup.of(0.8, new Sunlight(elevation, 900, new UniformDiscSun(4.65e-3)), Aim.PERFECT, PAN, STAND);
+        return Setup.of(
+                new DishPlan(1.2, 0.8, 0, 0, new Smooth()),
+                new Sunlight(elevation, 900, new UniformDiscSun(4.65e-3)),
+                Aim.PERFECT,
+                PAN,
+                STAND);
     }
 
     @ParameterizedTest
     @ValueSource(doubles = {8, 25, 50, 77, 90})
     void panAndRimStandWhereTheStandGeometryHasThem(double degrees) {
         double a = Math.toRadians(degrees);
-        SideView view = new SideView(a, 0.1, 0.7);
+        SideView view = new SideView(a, new Vec(0, 0, -0.1), 0.7);
         StandGeometry g = StandGeometry.of(new DishPlan(1.2, 0.8, 0, 0, new Smooth()), a, 0.1, 0.7, STAND);
         SideView.Place pan = view.of(setup(a).target().origin());
         assertEquals(g.panHeightMetres(), pan.heightMetres(), 1e-12);
@@ -46,7 +51,7 @@ class SideViewTest {
     @ValueSource(doubles = {8, 50, 90})
     void aLevelPanIsARectangle(double degrees) {
         double a = Math.toRadians(degrees);
-        SideView view = new SideView(a, 0, 0.6);
+        SideView view = new SideView(a, Vec.ZERO, 0.6);
         TargetOutline outline = TargetOutline.of(PAN, setup(a));
         double bottom = view.of(setup(a).target().origin()).heightMetres();
         outline.underside().forEach(p -> assertEquals(bottom, view.of(p).heightMetres(), 1e-12));
@@ -66,8 +71,12 @@ class SideViewTest {
     @ValueSource(doubles = {0, 0.3})
     void aBareDiscHasNoLid(double lean) {
         Plane plane = new Plane(0.2, lean);
-        Setup setup =
-                Setup.of(0.8, new Sunlight(1, 900, new UniformDiscSun(4.65e-3)), Aim.PERFECT, plane, Stand.AT_FOCUS);
+        Setup setup = Setup.of(
+                new DishPlan(1.2, 0.8, 0, 0, new Smooth()),
+                new Sunlight(1, 900, new UniformDiscSun(4.65e-3)),
+                Aim.PERFECT,
+                plane,
+                Stand.AT_FOCUS);
         TargetOutline outline = TargetOutline.of(plane, setup);
         assertTrue(outline.lid().isEmpty());
         outline.points()

@@ -51,8 +51,8 @@ class StandGeometryTest {
     void agreesWithTheSetupThatIsTraced(double degrees) {
         Stand stand = new Stand(0.11, -0.07, 0.05, 0.03);
         double a = Math.toRadians(degrees);
-        Setup setup =
-                Setup.of(0.8, new Sunlight(a, 900, new UniformDiscSun(4.65e-3)), Aim.PERFECT, new Plane(0.2, 0), stand);
+        Setup setup = Setup.of(
+                DISH, new Sunlight(a, 900, new UniformDiscSun(4.65e-3)), Aim.PERFECT, new Plane(0.2, 0), stand);
         Vec fromMount = setup.target().origin().plus(new Vec(0, 0, 0.1));
         Direction up = Direction.of(new Vec(Math.cos(a), 0, Math.sin(a)));
         Direction towardsSun = Direction.of(new Vec(-Math.sin(a), 0, Math.cos(a)));

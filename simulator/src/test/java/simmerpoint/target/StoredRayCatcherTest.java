@@ -40,18 +40,24 @@ class StoredRayCatcherTest {
         ReflectedDirections out = new ReflectedDirections(n);
         for (int i = 0; i < n; i++) {
             light.panel[i] = i % 7 == 0 ? -1 : i % 5;
-            light.watts[i] = random.nextDouble();
-            light.px[i] = random.nextGaussian() * 0.3;
-            light.py[i] = random.nextGaussian() * 0.3;
-            light.pz[i] = random.nextGaussian() * 0.3 - 0.4;
+            light.watts[i] = (float) random.nextDouble();
+            Vec p = new Vec(
+                    random.nextGaussian() * 0.3, random.nextGaussian() * 0.3, random.nextGaussian() * 0.3 - 0.4);
+            light.px[i] = (float) p.x();
+            light.py[i] = (float) p.y();
+            light.pz[i] = (float) p.z();
             Vec sun = Direction.of(SUN.plus(new Vec(random.nextGaussian() * 1e-3, random.nextGaussian() * 1e-3, 0)))
                     .vec();
-            light.sx[i] = sun.x();
-            light.sy[i] = sun.y();
-            light.sz[i] = sun.z();
-            out.dx[i] = random.nextGaussian() * 0.2 - light.px[i];
-            out.dy[i] = random.nextGaussian() * 0.2 - light.py[i];
-            out.dz[i] = i % 11 == 0 ? 0 : random.nextGaussian() * 0.3 - light.pz[i];
+            light.sx[i] = (float) sun.x();
+            light.sy[i] = (float) sun.y();
+            light.sz[i] = (float) sun.z();
+            double x = random.nextGaussian() * 0.2 - p.x();
+            double y = random.nextGaussian() * 0.2 - p.y();
+            double z = i % 11 == 0 ? 0 : random.nextGaussian() * 0.3 - p.z();
+            Vec d = Direction.of(new Vec(x, y, z)).vec();
+            out.dx[i] = (float) d.x();
+            out.dy[i] = (float) d.y();
+            out.dz[i] = (float) d.z();
         }
         return ReflectedRays.of(light, out);
     }

@@ -39,7 +39,7 @@ class BlockingTest {
     private static Setup setup(double driftUp, double driftSide) {
         Aim aim = new Aim(0, 0, driftUp, driftSide, 0, 0, Aim.PanCarrier.STAND);
         Sunlight sun = new Sunlight(0.9, 1000, UniformDiscSun.MEAN_SUN);
-        return Setup.of(1, sun, aim, new Plane(0.2, 0.4), Stand.AT_FOCUS);
+        return Setup.of(new DishPlan(1.5, 1, 0, 0, new FromFile(TWO)), sun, aim, new Plane(0.2, 0.4), Stand.AT_FOCUS);
     }
 
     private static LightCaster caster(Setup setup) {
@@ -99,7 +99,7 @@ class BlockingTest {
         int stopped = 0;
         for (long k = 0; k < beam.batches(); k++) {
             LightBatch light = beam.cast(k);
-            out.reflect(light);
+            out.reflect(light, light.capacity);
             for (int i = 0; i < light.capacity; i++) {
                 Vec d = new Vec(out.dx[i], out.dy[i], out.dz[i]);
                 Vec point = toDish.toParent(new Vec(light.px[i], light.py[i], light.pz[i]));

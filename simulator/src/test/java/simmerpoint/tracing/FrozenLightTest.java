@@ -42,12 +42,16 @@ class FrozenLightTest {
         digest.add(batch + "px", light.px).add(batch + "py", light.py).add(batch + "pz", light.pz);
         digest.add(batch + "sx", light.sx).add(batch + "sy", light.sy).add(batch + "sz", light.sz);
         digest.add(batch + "nx", light.nx).add(batch + "ny", light.ny).add(batch + "nz", light.nz);
-        digest.add(batch + "cx", light.cx).add(batch + "cy", light.cy).add(batch + "cz", light.cz);
-        digest.add(batch + "cosine", light.cosine).add(batch + "inverseSine", light.inverseSine);
+        digest.add(batch + "cosine", light.cosine);
         digest.add(batch + "watts", light.watts).add(batch + "panel", light.panel);
-        digest.add(batch + "errorSample", light.errorSample);
-        digest.add(batch + "tiltInPlane", light.tiltInPlane).add(batch + "tiltAcross", light.tiltAcross);
-        directions.reflect(light);
+        digest.add(batch + "errorSample", light.errorSample).add(batch + "choice", light.choice);
+        for (int line = 0; line < 2; line++) {
+            LightBatch.Tilts tilts = light.tilts[line];
+            digest.add(batch + "tilt" + line + "x", tilts.x());
+            digest.add(batch + "tilt" + line + "y", tilts.y());
+            digest.add(batch + "tilt" + line + "z", tilts.z());
+        }
+        directions.reflect(light, light.capacity);
         digest.add(batch + "dx", directions.dx).add(batch + "dy", directions.dy).add(batch + "dz", directions.dz);
         Blocking.Test test = blocking.test();
         int blocked = 0;
@@ -57,9 +61,5 @@ class FrozenLightTest {
             blocked += hit ? 1 : 0;
         }
         digest.add(batch + "blocked", blocked);
-        for (int line = 0; line < 2; line++) {
-            directions.differentiate(light, line);
-            digest.add(batch + "line" + line, directions.dx);
-        }
     }
 }

@@ -160,8 +160,12 @@ class ReflectedRaysTest {
             assertSame(pose.rotation().apply(sun), there.sx[i], there.sy[i], there.sz[i]);
             Vec normal = new Vec(light.nx[i], light.ny[i], light.nz[i]);
             assertSame(pose.rotation().apply(normal), there.nx[i], there.ny[i], there.nz[i]);
-            Vec across = new Vec(light.cx[i], light.cy[i], light.cz[i]);
-            assertSame(pose.rotation().apply(across), there.cx[i], there.cy[i], there.cz[i]);
+            for (int line = 0; line < 2; line++) {
+                LightBatch.Tilts here = light.tilts[line];
+                LightBatch.Tilts turned = there.tilts[line];
+                Vec tilt = new Vec(here.x()[i], here.y()[i], here.z()[i]);
+                assertSame(pose.rotation().apply(tilt), turned.x()[i], turned.y()[i], turned.z()[i]);
+            }
         }
         assertArrayEquals(light.watts, there.watts);
         assertArrayEquals(light.panel, there.panel);

@@ -6,6 +6,7 @@ import java.util.Optional;
 import simmerpoint.answer.Section;
 import simmerpoint.answer.words.FigureFormat;
 import simmerpoint.answer.words.LikelyWords;
+import simmerpoint.answer.words.ShellWords;
 import simmerpoint.answer.words.SkyWords;
 import simmerpoint.answer.words.TargetWords;
 import simmerpoint.answer.words.TimeWords;
@@ -46,6 +47,7 @@ record AimAgainSection(AimResult result, FigureFormat figures, TargetWords words
         return Section.headed("How often to aim")
                 .say(again ? again() : never())
                 .say(sun())
+                .say(shell())
                 .say(result.betterThanDeadOn().map(this::better))
                 .say(result.lead().map(lead -> worthIt ? ahead(lead) : useless(lead)))
                 .say(result.lead().filter(lead -> worthIt).map(this::stick))
@@ -54,6 +56,12 @@ record AimAgainSection(AimResult result, FigureFormat figures, TargetWords words
                         "Aiming ahead of the sun is not worked out for this dish: it turns about a point so far before its middle "
                                 + "that a turn hardly brings the spot along, or has no room to be turned ahead.")
                 .build();
+    }
+
+    /** How a shell stands when it is aimed: not square to the sun, as it looks. */
+    Optional<String> shell() {
+        return ShellWords.of(result.scenario(), figures)
+                .map(words -> "This shell does not face the sun. " + words.facing());
     }
 
     private String loss() {

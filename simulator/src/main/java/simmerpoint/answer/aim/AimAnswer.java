@@ -36,6 +36,7 @@ public final class AimAnswer {
         TargetWords words = TargetWords.of(result.scenario().target());
         AimAgainSection again = new AimAgainSection(result, figures, words, "");
         SectionBuilder out = Section.headed(brief(result.times()))
+                .say(again.shell())
                 .say(again.onAverage())
                 .say(again.when())
                 .say(AimOffWords.sentence(result.times(), figures))

@@ -137,15 +137,18 @@ record FiveCentimetreRule(PanResult result, FigureFormat figures, MoveWords leng
     /** Cone of light from the rim: its width grows by 2·tan(rim angle) per length (derived here). */
     private String because() {
         DishPlan dish = result.base().scenario().dish();
-        double rim = dish.radiusMetres();
-        double depth = rim * rim / (4 * dish.focalLengthMetres());
-        double width = 2 * STEP * rim / (dish.focalLengthMetres() - depth);
+        double width = STEP * (perLength(dish, dish.upperEdgeMetres()) + perLength(dish, dish.lowerEdgeMetres()));
         if (width >= 2 * radius()) {
             return "light from the rim is spread over " + lengths.alone(width)
                     + " there, but light from the inner panels, which comes in less steeply, still meets in a small spot";
         }
         return lengths.alone(STEP) + " widen the light from the dish\u2019s rim by only " + lengths.alone(width)
                 + ", and the pan is " + lengths.alone(2 * radius()) + " wide, so most of the light still hits it";
+    }
+
+    /** How far light from a place of the rim goes sideways beyond the focus, per length along the axis. */
+    private static double perLength(DishPlan dish, double fromAxis) {
+        return Math.tan(dish.parabola().rimAngle(fromAxis));
     }
 
     private double radius() {

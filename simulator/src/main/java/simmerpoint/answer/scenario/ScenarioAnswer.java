@@ -11,6 +11,7 @@ import simmerpoint.answer.SectionBuilder;
 import simmerpoint.answer.words.DishWords;
 import simmerpoint.answer.words.FigureFormat;
 import simmerpoint.answer.words.NextCommand;
+import simmerpoint.answer.words.ShellWords;
 import simmerpoint.answer.words.ShortAnswer;
 import simmerpoint.answer.words.TargetWords;
 import simmerpoint.dish.CutTrait;
@@ -65,6 +66,7 @@ public final class ScenarioAnswer {
         SectionBuilder out = Section.headed("What the scenario says")
                 .figure("dish", size())
                 .figure("cut", cut())
+                .figure("focus", ShellWords.of(scenario, figures).map(ShellWords::strings))
                 .figure("mirror", reflects())
                 .figure("sun", sunInShort())
                 .figure("aim", aim.aiming())
@@ -78,6 +80,7 @@ public final class ScenarioAnswer {
         SectionBuilder out = Section.headed("What the scenario says")
                 .figure("dish", dish())
                 .figure("cut", cut())
+                .figure("shell", ShellWords.of(scenario, figures).map(words -> words.focus() + " " + words.facing()))
                 .figure("mirror", mirror())
                 .figure("workmanship", workmanship())
                 .figure("shape", shape())
@@ -114,12 +117,20 @@ public final class ScenarioAnswer {
 
     private String dish() {
         DishPlan dish = scenario.dish();
-        return size() + ", hub " + figures.length(dish.hubMetres()) + ", gaps " + figures.length(dish.gapMetres())
+        String holes = dish.cut().ownSize().isPresent()
+                ? ""
+                : ", hub " + figures.length(dish.hubMetres()) + ", gaps " + figures.length(dish.gapMetres());
+        return size()
+                + holes
                 + (scenario.mask().isThere() ? "; covered: " + DishWords.masked(scenario.mask(), figures) : "");
     }
 
     private String size() {
         DishPlan dish = scenario.dish();
+        if (dish.cut().ownSize().isPresent()) {
+            return figures.length(dish.diameterMetres()) + " across as the sun sees it, focal length "
+                    + figures.length(dish.focalLengthMetres());
+        }
         double depth = dish.radiusMetres() * dish.radiusMetres() / (4 * dish.focalLengthMetres());
         return figures.length(dish.diameterMetres()) + " across, focal length "
                 + figures.length(dish.focalLengthMetres()) + ", " + figures.length(depth) + " deep";

@@ -9,6 +9,7 @@ import simmerpoint.answer.words.HeatSentences;
 import simmerpoint.answer.words.HeightWords;
 import simmerpoint.answer.words.HobWords;
 import simmerpoint.answer.words.PowerWords;
+import simmerpoint.answer.words.ShellWords;
 import simmerpoint.answer.words.SkyWords;
 import simmerpoint.answer.words.TargetWords;
 import simmerpoint.pan.Pan;
@@ -44,7 +45,7 @@ record CookSection(TraceResult result, FigureFormat figures, TargetWords words, 
         } else {
             out.say(watts()).say(heat());
             if (words.isPan()) {
-                out.say(place()).say(landing());
+                out.say(place()).say(shell()).say(landing());
             }
             out.say(hottest()).say(aim());
         }
@@ -138,6 +139,11 @@ record CookSection(TraceResult result, FigureFormat figures, TargetWords words, 
                 + " above the ground and " + figures.length(geometry.distanceMetres(), 2)
                 + " from the tripod towards the sun, if the dish turns about a point " + figures.length(height, 2)
                 + " up." + reach + hint;
+    }
+
+    /** Where the focus of a shell is and how that stands. */
+    private Optional<String> shell() {
+        return ShellWords.of(result.scenario(), figures).map(words -> words.focus() + " " + words.facing());
     }
 
     private String takenUp() {

@@ -10,6 +10,7 @@ import simmerpoint.answer.words.FigureFormat;
 import simmerpoint.answer.words.HeatSentences;
 import simmerpoint.answer.words.HeightWords;
 import simmerpoint.answer.words.NextCommand;
+import simmerpoint.answer.words.ShellWords;
 import simmerpoint.answer.words.ShortAnswer;
 import simmerpoint.answer.words.SkyWords;
 import simmerpoint.answer.words.TargetWords;
@@ -32,6 +33,7 @@ record ShortTrace(TraceResult result, FigureFormat figures, TargetWords words) {
             out.sayIf(words.isPan(), ShortAnswer.capital(cook.power()) + ".")
                     .say(heat().flatMap(HeatSentences::inDoubt));
         }
+        out.figure("focus", ShellWords.of(result.scenario(), figures).map(ShellWords::strings));
         out.figure(words.noun() + " stands", place()).figure("aim again", aim()).figure("largest loss", loss());
         if (cook.hasLight()) {
             out.figure("hot spot", cook.hotSpot());

@@ -41,8 +41,7 @@ public record ShapeToleranceWords(DishPlan dish, FigureFormat figures) {
                 .toList();
         return finest.isEmpty()
                 ? ""
-                : "Most of all keep it from being off like this, each costs " + SHARE + ": " + String.join(", ", finest)
-                        + ".";
+                : "Each of these would cost another " + SHARE + ": " + String.join(", ", finest) + ".";
     }
 
     private String what(ShapeTolerance tolerance) {

@@ -79,7 +79,7 @@ public final class BuiltDish {
     /** Its surface without panel tilts; the direction to the sun's centre is in the dish frame. */
     public MirrorSurface surface(Direction sunInDish) {
         MirrorSurface bare = shape.deform(layout, layout.surface(sunInDish), elevation);
-        return mask.isThere() ? new CoveredSurface(bare, mask, layout.radiusMetres()) : bare;
+        return mask.isThere() ? new CoveredSurface(bare, mask, layout.aperture()) : bare;
     }
 
     /** The tilt of each panel of its surface, drawn from the seed. */

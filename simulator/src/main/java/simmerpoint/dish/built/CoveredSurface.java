@@ -2,6 +2,7 @@ package simmerpoint.dish.built;
 
 import java.util.Optional;
 import simmerpoint.dish.AlteredSurface;
+import simmerpoint.dish.Aperture;
 import simmerpoint.dish.MirrorPoints;
 import simmerpoint.dish.MirrorSurface;
 import simmerpoint.geometry.TriangleTree;
@@ -20,9 +21,9 @@ final class CoveredSurface extends AlteredSurface {
     private static final double GOLDEN = (Math.sqrt(5) - 1) / 2;
 
     private final Mask mask;
-    private final double rim;
+    private final Aperture rim;
 
-    CoveredSurface(MirrorSurface bare, Mask mask, double rim) {
+    CoveredSurface(MirrorSurface bare, Mask mask, Aperture rim) {
         super(bare);
         this.mask = mask;
         this.rim = rim;

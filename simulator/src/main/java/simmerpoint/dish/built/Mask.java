@@ -3,6 +3,7 @@ package simmerpoint.dish.built;
 import java.util.Arrays;
 import java.util.Locale;
 import java.util.Optional;
+import simmerpoint.dish.Aperture;
 import simmerpoint.units.RangeCheck;
 
 /**
@@ -20,13 +21,13 @@ public record Mask(Part part, double widthMetres) {
     public enum Part {
         /** Nothing. */
         NONE,
-        /** A disc about the axis. */
+        /** A disc about the middle. */
         MIDDLE,
         /** A ring along the rim. */
         RIM,
-        /** The half above the axis: +x. */
+        /** The half above the middle: +x. */
         UPPER,
-        /** The half below the axis. */
+        /** The half below the middle. */
         LOWER,
         /** The half to the left of whoever stands behind the dish: −y. */
         LEFT,
@@ -68,17 +69,19 @@ public record Mask(Part part, double widthMetres) {
      *
      * @param x towards the dish's upper edge, m
      * @param y sideways, m
-     * @param radius of the dish, m
+     * @param rim of the dish
      */
-    boolean covers(double x, double y, double radius) {
+    boolean covers(double x, double y, Aperture rim) {
+        double up = x - rim.x();
+        double right = y - rim.y();
         return switch (part) {
             case NONE -> false;
-            case MIDDLE -> Math.hypot(x, y) < widthMetres / 2;
-            case RIM -> Math.hypot(x, y) > radius - widthMetres;
-            case UPPER -> x > 0;
-            case LOWER -> x < 0;
-            case LEFT -> y < 0;
-            case RIGHT -> y > 0;
+            case MIDDLE -> Math.hypot(up, right) < widthMetres / 2;
+            case RIM -> Math.hypot(up, right) > rim.radius() - widthMetres;
+            case UPPER -> up > 0;
+            case LOWER -> up < 0;
+            case LEFT -> right < 0;
+            case RIGHT -> right > 0;
         };
     }
 }

@@ -10,8 +10,14 @@ import simmerpoint.dish.CutParameter;
 /** All kinds of cut that a scenario file can ask for. */
 public final class Cuts {
     /** In the order in which files and lists name them: a new cut is one more line. */
-    public static final List<CutKind> ALL =
-            List.of(FlatRings.KIND, BentStrips.KIND, Tiles.SQUARE_KIND, Tiles.HEXAGON_KIND, Smooth.KIND, FromFile.KIND);
+    public static final List<CutKind> ALL = List.of(
+            FlatRings.KIND,
+            BentStrips.KIND,
+            Tiles.SQUARE_KIND,
+            Tiles.HEXAGON_KIND,
+            Smooth.KIND,
+            OffAxisShell.KIND,
+            FromFile.KIND);
 
     private Cuts() {}
 

@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.DoubleFunction;
 import java.util.stream.IntStream;
+import simmerpoint.dish.Aperture;
 import simmerpoint.dish.Cut;
 import simmerpoint.dish.CutKind;
 import simmerpoint.dish.CutParameter;
@@ -22,6 +23,9 @@ import simmerpoint.geometry.Direction;
  * @param mesh the polygons, m
  */
 public record FromFile(Mesh mesh) implements Cut {
+    /** A mesh whose middle is farther from the axis than this share of its radius lies beside it. */
+    private static final double BESIDE = 0.1;
+
     private static final CutParameter FILE = CutParameter.file(
             "file", "dish.obj", "Wavefront OBJ mesh of the panels, axis along z, middle of the dish at 0.");
 
@@ -59,6 +63,15 @@ public record FromFile(Mesh mesh) implements Cut {
     @Override
     public double reachMetres(DishPlan plan) {
         return mesh.reach();
+    }
+
+    /** A circle about the axis, unless the mesh clearly lies beside it. */
+    @Override
+    public Aperture aperture(DishPlan plan) {
+        double[] circle = mesh.shape().hull().circle();
+        return Math.hypot(circle[0], circle[1]) > BESIDE * circle[2]
+                ? new Aperture(circle[0], circle[1], circle[2])
+                : Aperture.about(plan.radiusMetres());
     }
 
     @Override

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.function.DoubleFunction;
+import simmerpoint.dish.Aperture;
 import simmerpoint.dish.Cut;
 import simmerpoint.dish.CutKind;
 import simmerpoint.dish.CutTrait;
@@ -38,8 +39,8 @@ public record Smooth() implements Cut {
 
     @Override
     public List<PanelOutline> outlines(DishPlan plan) {
-        List<Vec> hub = plan.hubMetres() > 0 ? circle(plan, plan.hubMetres() / 2) : List.of();
-        return List.of(new PanelOutline(0, circle(plan, plan.radiusMetres()), hub));
+        List<Vec> hub = plan.hubMetres() > 0 ? circle(plan, Aperture.about(plan.hubMetres() / 2)) : List.of();
+        return List.of(new PanelOutline(0, circle(plan, plan.aperture()), hub));
     }
 
     /** It has no panels. */
@@ -48,12 +49,13 @@ public record Smooth() implements Cut {
         return List.of();
     }
 
-    private static List<Vec> circle(DishPlan plan, double radius) {
+    /** What seems a circle along the axis. */
+    static List<Vec> circle(DishPlan plan, Aperture circle) {
         List<Vec> points = new ArrayList<>(CIRCLE_POINTS);
-        double height = plan.parabola().height(radius);
         for (int k = 0; k < CIRCLE_POINTS; k++) {
             double angle = 2 * Math.PI * k / CIRCLE_POINTS;
-            points.add(new Vec(radius * Math.cos(angle), radius * Math.sin(angle), height));
+            points.add(plan.onParaboloid(
+                    circle.x() + circle.radius() * Math.cos(angle), circle.y() + circle.radius() * Math.sin(angle)));
         }
         return points;
     }

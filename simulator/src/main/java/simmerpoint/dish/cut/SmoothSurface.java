@@ -1,21 +1,24 @@
 package simmerpoint.dish.cut;
 
+import simmerpoint.dish.Aperture;
 import simmerpoint.dish.DishPlan;
 import simmerpoint.dish.MirrorPoints;
 import simmerpoint.dish.MirrorSurface;
 import simmerpoint.sampling.FastSinCos;
 
-/** The uncut paraboloid z = r²/4f between hub and rim circles; the whole of it counts as panel 0. */
+/** The uncut paraboloid z = r²/4f within the plan's aperture but for the hub; the whole of it counts as panel 0. */
 final class SmoothSurface implements MirrorSurface {
     private final DishPlan plan;
+    private final Aperture aperture;
 
     SmoothSurface(DishPlan plan) {
         this.plan = plan;
+        aperture = plan.aperture();
     }
 
     @Override
     public double outlineArea() {
-        return Math.PI * plan.radiusMetres() * plan.radiusMetres();
+        return Math.PI * aperture.radius() * aperture.radius();
     }
 
     @Override
@@ -31,22 +34,25 @@ final class SmoothSurface implements MirrorSurface {
 
     @Override
     public double steepestSlope() {
-        return Math.atan(plan.parabola().slope(plan.radiusMetres()));
+        return Math.atan(plan.parabola().slope(aperture.reach()));
     }
 
     @Override
     public double radius() {
-        return plan.radiusMetres();
+        return aperture.reach();
     }
 
     @Override
     public double heightAt(double x, double y) {
-        return (x * x + y * y) / (4 * plan.focalLengthMetres());
+        return aperture.contains(x, y) ? plan.onParaboloid(x, y).z() : Double.NEGATIVE_INFINITY;
     }
 
     @Override
     public void fill(double[] u, double[] v, int n, MirrorPoints out) {
-        double rim = plan.radiusMetres();
+        double rim = aperture.radius();
+        double midX = aperture.x();
+        double midY = aperture.y();
+        double mid2 = midX * midX + midY * midY;
         double hub2 = plan.hubMetres() * plan.hubMetres() / 4;
         double perFocal = 1 / (2 * plan.focalLengthMetres());
         double planArea = outlineArea();
@@ -55,12 +61,15 @@ final class SmoothSurface implements MirrorSurface {
             double r = rim * Math.sqrt(v[i]);
             double x = r * out.x[i];
             double y = r * out.y[i];
-            boolean hub = r * r < hub2;
+            double off2 = r * r + (2 * (x * midX + y * midY) + mid2);
+            x += midX;
+            y += midY;
+            boolean hub = off2 < hub2;
             double slope = hub ? 0 : perFocal;
-            double nz = 1 / Math.sqrt(1 + slope * slope * r * r);
+            double nz = 1 / Math.sqrt(1 + slope * slope * off2);
             out.x[i] = x;
             out.y[i] = y;
-            out.z[i] = 0.5 * perFocal * Math.max(r * r, hub2);
+            out.z[i] = 0.5 * perFocal * Math.max(off2, hub2);
             out.nx[i] = -slope * x * nz;
             out.ny[i] = -slope * y * nz;
             out.nz[i] = nz;

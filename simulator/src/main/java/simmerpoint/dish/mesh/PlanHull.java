@@ -2,6 +2,10 @@ package simmerpoint.dish.mesh;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.apache.commons.math3.geometry.enclosing.EnclosingBall;
+import org.apache.commons.math3.geometry.enclosing.WelzlEncloser;
+import org.apache.commons.math3.geometry.euclidean.twod.DiskGenerator;
+import org.apache.commons.math3.geometry.euclidean.twod.Euclidean2D;
 import org.apache.commons.math3.geometry.euclidean.twod.Vector2D;
 import org.apache.commons.math3.geometry.euclidean.twod.hull.MonotoneChain;
 
@@ -14,6 +18,8 @@ public final class PlanHull {
 
     /** Area in plan, m². */
     public final double area;
+
+    private double[] circle;
 
     PlanHull(MeshTriangles triangles) {
         List<Vector2D> points = new ArrayList<>();
@@ -31,6 +37,24 @@ public final class PlanHull {
         for (int k = 0; k < share.length; k++) {
             share[k] /= area;
         }
+    }
+
+    /** The smallest circle about the outline: x and y of its middle and its radius, m. The array is not modified. */
+    public synchronized double[] circle() {
+        if (circle == null) {
+            circle = smallestCircle();
+        }
+        return circle;
+    }
+
+    private double[] smallestCircle() {
+        List<Vector2D> corners = new ArrayList<>();
+        for (int k = 0; k < x.length; k++) {
+            corners.add(new Vector2D(x[k], y[k]));
+        }
+        EnclosingBall<Euclidean2D, Vector2D> ball =
+                new WelzlEncloser<Euclidean2D, Vector2D>(1e-12, new DiskGenerator()).enclose(corners);
+        return new double[] {ball.getCenter().getX(), ball.getCenter().getY(), ball.getRadius()};
     }
 
     /** Largest distance of the outline from the origin, m. */

@@ -3,9 +3,12 @@ package simmerpoint.drawing.cooker;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.ToDoubleFunction;
 import simmerpoint.answer.words.FigureFormat;
 import simmerpoint.answer.words.TargetWords;
+import simmerpoint.dish.Aperture;
 import simmerpoint.dish.CutTrait;
+import simmerpoint.dish.DishPlan;
 import simmerpoint.dish.PanelOutline;
 import simmerpoint.drawing.Box;
 import simmerpoint.drawing.Canvas;
@@ -33,7 +36,8 @@ public final class FrontDrawing implements Drawing {
     private final FigureFormat figures;
     private final List<PanelOutline> panels;
     private final List<Vec> target;
-    private final double radius;
+    private final Aperture rim;
+    private final double middle;
     private final double reach;
 
     /** Of a scenario, lengths in those units. */
@@ -46,17 +50,24 @@ public final class FrontDrawing implements Drawing {
         target = TargetOutline.of(scenario.target(), setup).points().stream()
                 .map(setup.dish()::fromParent)
                 .toList();
-        radius = scenario.dish().cut().reachMetres(scenario.dish());
-        double widest = target.stream()
-                .mapToDouble(v -> Math.max(Math.abs(v.x()), Math.abs(v.y())))
-                .max()
-                .orElse(0);
-        reach = Math.max(radius, widest);
+        DishPlan dish = scenario.dish();
+        Aperture own = dish.aperture();
+        rim = own.x() == 0 ? Aperture.about(dish.cut().reachMetres(dish)) : own;
+        middle = own.x() == 0 ? 0 : (farthest(Vec::x) - farthest(v -> -v.x())) / 2;
+        reach = Math.max(
+                Math.max(farthest(Vec::x) - middle, farthest(v -> -v.x()) + middle),
+                Math.max(farthest(Vec::y), farthest(v -> -v.y())));
+    }
+
+    /** How far rim and target reach some way from the axis, m. */
+    private double farthest(ToDoubleFunction<Vec> way) {
+        double edge = rim.radius() + way.applyAsDouble(new Vec(rim.x(), rim.y(), 0));
+        return Math.max(edge, target.stream().mapToDouble(way).max().orElse(edge));
     }
 
     /** Half of what is called its diameter, m. */
     public double radiusMetres() {
-        return radius;
+        return rim.radius();
     }
 
     /** Number of panels, if they are too small to be drawn. */
@@ -79,23 +90,21 @@ public final class FrontDrawing implements Drawing {
     @Override
     public void draw(Canvas canvas, Box box) {
         double half = box.width() / 2 - MARGIN;
-        FrontFrame frame = new FrontFrame(box.middleX(), box.y() + MARGIN + half, half / reach);
+        double perMetre = half / reach;
+        FrontFrame frame = new FrontFrame(box.middleX(), box.y() + MARGIN + half + middle * perMetre, perMetre);
         mirrors(canvas, frame);
         mask(canvas, frame);
         canvas.draw(
                 Style.TARGET,
                 Path.through(ShadowOutline.hull(target.stream().map(frame::at).toList()), true));
-        double[] middle = frame.at(middle(target));
-        canvas.write(Text.at(
-                        middle[0],
-                        middle[1] + 4,
-                        TargetWords.of(scenario.target()).noun())
+        double[] at = frame.at(middle(target));
+        canvas.write(Text.at(at[0], at[1] + 4, TargetWords.of(scenario.target()).noun())
                 .in(TextStyle.NOTE)
                 .middle());
-        double bottom = frame.middleY() + half + 16;
-        double wide = radius * frame.perMetre();
+        double bottom = box.y() + MARGIN + 2 * half + 16;
+        double wide = rim.radius() * frame.perMetre();
         Dimensions lines = new Dimensions(canvas, box);
-        lines.across(box.middleX() - wide, box.middleX() + wide, bottom, figures.length(2 * radius));
+        lines.across(box.middleX() - wide, box.middleX() + wide, bottom, figures.length(2 * rim.radius()));
         lines.scaleBar(box.x() + MARGIN, bottom + 34, frame.perMetre(), box.width() / 4, false, units);
         panelSize().ifPresent(size -> {
             Box sample = new Box(box.middleX() - 24, bottom + 24, 12, 10);
@@ -107,7 +116,7 @@ public final class FrontDrawing implements Drawing {
 
     private void mask(Canvas canvas, FrontFrame frame) {
         if (scenario.mask().isThere()) {
-            MaskOutline mask = new MaskOutline(scenario.mask(), scenario.dish().radiusMetres());
+            MaskOutline mask = new MaskOutline(scenario.mask(), rim);
             canvas.draw(Style.TARGET, mask.path(frame));
             double[] at = mask.middle(frame);
             canvas.write(Text.at(at[0], at[1] + 4, "mask").in(TextStyle.NOTE).middle());
@@ -115,7 +124,8 @@ public final class FrontDrawing implements Drawing {
     }
 
     private void mirrors(Canvas canvas, FrontFrame frame) {
-        Circle outline = new Circle(frame.middleX(), frame.middleY(), radius * frame.perMetre());
+        Circle outline = new Circle(
+                frame.at(rim.x(), rim.y())[0], frame.at(rim.x(), rim.y())[1], rim.radius() * frame.perMetre());
         canvas.draw(Style.EXTENSION, outline);
         if (undrawnPanels().isPresent()) {
             canvas.draw(Style.SHADE_2, outline);

@@ -32,11 +32,12 @@ final class LightPaths {
     /** All rays, from their place on the mirror to the target or beyond the focus. */
     List<RayPath> paths() {
         List<RayPath> paths = new ArrayList<>();
+        double upper = scenario.dish().upperEdgeMetres();
+        double lower = scenario.dish().lowerEdgeMetres();
+        double middle = (upper - lower) / 2;
+        double half = (upper + lower) / 2;
         for (double share : PLACES) {
-            double x = share
-                    * (share < 0
-                            ? scenario.dish().lowerEdgeMetres()
-                            : scenario.dish().upperEdgeMetres());
+            double x = middle + share * half;
             Vec place = setup.dish().toParent(new Vec(x, 0, x * x / (4 * focal)));
             Vec leaning = new Vec(-x / (2 * focal), 0, 1);
             Vec normal = setup.dish().rotation().apply(leaning.times(1 / leaning.length()));

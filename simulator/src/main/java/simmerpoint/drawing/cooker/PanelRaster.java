@@ -25,6 +25,7 @@ public final class PanelRaster {
 
     private final DishPlan dish;
     private final double reach;
+    private final double middle;
     private final int[] panel = new int[DOTS * DOTS];
     private final boolean[] edge = new boolean[DOTS * DOTS];
     private final List<PanelOutline> outlines;
@@ -32,10 +33,11 @@ public final class PanelRaster {
     private PanelRaster(DishPlan dish, List<PanelOutline> outlines) {
         this.dish = dish;
         this.outlines = List.copyOf(outlines);
+        middle = dish.aperture().x();
         reach = 1.01
                 * outlines.stream()
                         .flatMap(o -> o.edge().stream())
-                        .mapToDouble(v -> Math.hypot(v.x(), v.y()))
+                        .mapToDouble(v -> Math.hypot(v.x() - middle, v.y()))
                         .max()
                         .orElse(dish.radiusMetres());
         Arrays.fill(panel, NONE);
@@ -60,6 +62,11 @@ public final class PanelRaster {
         return reach;
     }
 
+    /** Distance of the middle of what is seen from the axis, towards the upper edge, m. */
+    public double middleMetres() {
+        return middle;
+    }
+
     /** The panel at a place from the left and from the top, as shares of the square; below 0 where there is none. */
     public int panelAt(double across, double down) {
         int i = (int) Math.floor(across * DOTS);
@@ -79,7 +86,7 @@ public final class PanelRaster {
     }
 
     private double row(Vec v) {
-        return (1 - v.x() / reach) / 2 * DOTS;
+        return (1 - (v.x() - middle) / reach) / 2 * DOTS;
     }
 
     /** Fills the dots whose middles lie inside, row by row. */

@@ -56,7 +56,9 @@ public final class ShareDrawing implements Drawing {
         Box square = square(box);
         panels.ifPresent(p -> {
             double reach = p.raster().reachMetres();
-            FrontFrame frame = new FrontFrame(square.middleX(), square.middleY(), square.width() / 2 / reach);
+            double perMetre = square.width() / 2 / reach;
+            FrontFrame frame = new FrontFrame(
+                    square.middleX(), square.middleY() + p.raster().middleMetres() * perMetre, perMetre);
             canvas.image(p.colours(), square);
             Path shadow = Path.through(
                     p.shadow().stream().map(v -> frame.at(v[0], v[1])).toList(), true);
@@ -78,7 +80,7 @@ public final class ShareDrawing implements Drawing {
         double below = seen.bottom() + GAP;
         boolean fitsAbove = above >= room.y();
         boolean fitsBelow = below + high <= room.bottom();
-        boolean upper = seen.middleY() < frame.middleY();
+        boolean upper = seen.middleY() < square(box).middleY();
         boolean isAbove = upper ? fitsAbove || !fitsBelow : fitsAbove && !fitsBelow;
         words.draw(canvas, seen.middleX(), isAbove ? above : below, room);
     }

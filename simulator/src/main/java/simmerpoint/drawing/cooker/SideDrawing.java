@@ -52,7 +52,7 @@ public final class SideDrawing implements Drawing {
     }
 
     private static Legend legend(SideScene scene) {
-        return scene.lit().isEmpty() ? SideLight.legend(scene.noun()) : HazardBands.legend();
+        return scene.lit().isEmpty() ? SideLight.legend(scene) : HazardBands.legend();
     }
 
     /** A scene in a frame that holds all of it. */
@@ -101,7 +101,7 @@ public final class SideDrawing implements Drawing {
         double x = frame.x(scene.mount());
         double y = frame.y(scene.mount());
         double leg = scene.legs() * frame.perMetre();
-        canvas.line(Style.STAND, x, y, frame.x(scene.vertex()), frame.y(scene.vertex()));
+        canvas.line(Style.STAND, x, y, frame.x(scene.middle()), frame.y(scene.middle()));
         for (double foot : new double[] {x - leg, x, x + leg}) {
             canvas.line(Style.STAND, x, y, foot, frame.ground());
         }
@@ -146,21 +146,41 @@ public final class SideDrawing implements Drawing {
         double y1 = frame.y(scene.vertex());
         double dx = frame.x(scene.focus()) - x1;
         double dy = frame.y(scene.focus()) - y1;
+        if (scene.besideAxis()) {
+            string(canvas, frame, scene.profile().get(0));
+            string(canvas, frame, scene.upperRim());
+            return;
+        }
         canvas.line(Style.AXIS, x1, y1, x1 + dx, y1 + dy);
         if (held.isEmpty()) {
-            focalLength(canvas, new double[] {x1, y1}, dx, dy);
+            double length = scene.scenario().dish().focalLengthMetres();
+            along(canvas, new double[] {x1, y1}, dx, dy, "focal length ", length);
         }
     }
 
-    /** Along the axis, clear of the focus. */
-    private void focalLength(Canvas canvas, double[] vertex, double dx, double dy) {
+    /** A string from an end of the rim to the focus, by which that is found. */
+    private void string(Canvas canvas, SideFrame frame, Place end) {
+        double[] from = point(frame, end);
+        double[] to = point(frame, scene.focus());
+        canvas.line(Style.AXIS, from[0], from[1], to[0], to[1]);
+        double length = Math.hypot(
+                scene.focus().towardsSunMetres() - end.towardsSunMetres(),
+                scene.focus().heightMetres() - end.heightMetres());
+        boolean rightwards = to[0] >= from[0];
+        double[] left = rightwards ? from : to;
+        double[] right = rightwards ? to : from;
+        along(canvas, left, right[0] - left[0], right[1] - left[1], "", length);
+    }
+
+    /** A length along a line, clear of the focus. */
+    private void along(Canvas canvas, double[] from, double dx, double dy, String name, double metres) {
         double along = Math.hypot(dx, dy);
-        String length = figures.length(scene.scenario().dish().focalLengthMetres());
-        Text whole = Text.at(0, 0, "focal length " + length).in(TextStyle.NOTE).middle();
+        String length = figures.length(metres);
+        Text whole = Text.at(0, 0, name + length).in(TextStyle.NOTE).middle();
         boolean room = canvas.metrics().width(whole) < along - 16;
         double share = 0.5 - 9 / along;
         canvas.write((room ? whole : whole.words(length))
-                .moved(vertex[0] + share * dx, vertex[1] + share * dy - 3)
+                .moved(from[0] + share * dx, from[1] + share * dy - 3)
                 .turned(Math.toDegrees(Math.atan2(dy, dx))));
     }
 

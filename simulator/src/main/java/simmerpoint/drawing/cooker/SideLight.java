@@ -26,7 +26,8 @@ record SideLight(Canvas canvas, SideScene scene, SideFrame frame) {
     private static final double SAMPLE = 26;
 
     /** What the lines mean. */
-    static Legend legend(String noun) {
+    static Legend legend(SideScene scene) {
+        String noun = scene.noun();
         return new Legend()
                 .with(
                         SAMPLE,
@@ -38,7 +39,7 @@ record SideLight(Canvas canvas, SideScene scene, SideFrame frame) {
                 .line(Style.LIGHT_PATH, "reaches the " + noun)
                 .line(Style.LOST_PATH, "goes past the " + noun)
                 .line(Style.HOLDER, "holds the " + noun)
-                .line(Style.AXIS, "the dish\u2019s axis");
+                .line(Style.AXIS, scene.besideAxis() ? "strings that find the focus" : "the dish\u2019s axis");
     }
 
     /** On its way to the mirror. */

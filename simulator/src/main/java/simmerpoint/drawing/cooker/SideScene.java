@@ -18,6 +18,7 @@ import simmerpoint.study.light.RayPath;
  * @param panels the nearer half of the mirror, the farther panels first
  * @param profile section of the ribs that point up and down, lower rim first; empty for a mesh
  * @param vertex the dish's vertex
+ * @param middle the dish's middle: the vertex, unless it lies beside its axis
  * @param focus where the dish's own focus is
  * @param mount what the dish turns about
  * @param legs level distance of the tripod's feet from its middle, m
@@ -38,6 +39,7 @@ public record SideScene(
         List<Panel> panels,
         List<Place> profile,
         Place vertex,
+        Place middle,
         Place focus,
         Place mount,
         double legs,
@@ -78,6 +80,7 @@ public record SideScene(
                 panels,
                 profile,
                 vertex,
+                middle,
                 focus,
                 mount,
                 legs,
@@ -91,6 +94,11 @@ public record SideScene(
                 panTrouble,
                 dishTrouble,
                 List.copyOf(ends));
+    }
+
+    /** Whether the dish lies beside its axis. */
+    boolean besideAxis() {
+        return !middle.equals(vertex);
     }
 
     /** What is wrong, in words. */

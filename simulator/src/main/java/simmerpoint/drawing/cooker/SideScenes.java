@@ -63,6 +63,7 @@ public final class SideScenes {
                 panels(scenario, setup, yard),
                 profile,
                 yard.of(setup.dish().toParent(Vec.ZERO)),
+                yard.of(setup.dish().toParent(scenario.dish().middle())),
                 yard.of(setup.dish().toParent(new Vec(0, 0, f))),
                 yard.mount(),
                 scenario.heights().tripodHeightMetres() * Math.tan(StandGeometry.USUAL_LEAN),
@@ -80,12 +81,11 @@ public final class SideScenes {
 
     private static List<Place> profile(Scenario scenario, Setup setup, YardPlace yard) {
         List<Place> points = new ArrayList<>();
-        double f = scenario.dish().focalLengthMetres();
         double upper = scenario.dish().upperEdgeMetres();
         double lower = scenario.dish().lowerEdgeMetres();
         for (int k = -PROFILE; k <= PROFILE; k++) {
-            double r = (k < 0 ? lower : upper) * k / PROFILE;
-            points.add(yard.of(setup.dish().toParent(new Vec(r, 0, r * r / (4 * f)))));
+            double x = (upper - lower) / 2 + (upper + lower) / 2 * k / PROFILE;
+            points.add(yard.of(setup.dish().toParent(scenario.dish().onParaboloid(x, 0))));
         }
         return points;
     }

@@ -14,10 +14,7 @@ public final class YardPlace {
 
     /** Of a scenario. */
     public YardPlace(Scenario scenario) {
-        view = new SideView(
-                scenario.sun().elevationRadians(),
-                scenario.aim().mountMetres(),
-                scenario.heights().tripodHeightMetres());
+        view = scenario.sideView();
         slide = scenario.stand().slideMetres();
     }
 

@@ -23,6 +23,7 @@ public record Glare(
     public static Glare of(Scenario scenario) {
         double f = scenario.dish().focalLengthMetres();
         double rim = scenario.dish().rimAngle();
+        double highest = scenario.dish().parabola().rimAngle(scenario.dish().upperEdgeMetres());
         double suns = scenario.built().shares().largestReflected();
         double cornea = suns * scenario.sun().beamWattsPerSquareMetre() * WATTS_PER_CM2;
         double retina = RetinalMetric.retina(cornea, RetinalMetric.SUN);
@@ -34,6 +35,6 @@ public record Glare(
                 angle,
                 worst * RetinalMetric.SUN / angle,
                 rim,
-                scenario.sun().elevationRadians() - rim);
+                scenario.sun().elevationRadians() - highest);
     }
 }

@@ -1,5 +1,6 @@
 package simmerpoint.safety.field;
 
+import simmerpoint.dish.Aperture;
 import simmerpoint.dish.CutTrait;
 import simmerpoint.dish.DishPlan;
 
@@ -14,14 +15,14 @@ final class Bowl {
     private static final double CLEAR = 1e-3;
 
     private final double inverse;
-    private final double rim2;
+    private final Aperture rim;
     private final boolean exists;
     private double nearRoot;
     private double farRoot;
 
     Bowl(DishPlan dish) {
         inverse = 1 / (4 * dish.focalLengthMetres());
-        rim2 = dish.radiusMetres() * dish.radiusMetres();
+        rim = dish.aperture();
         exists = dish.cut().has(CutTrait.PARABOLOID);
     }
 
@@ -36,9 +37,7 @@ final class Bowl {
     }
 
     private boolean within(double[] p, double[] d, double t) {
-        double x = p[0] + t * d[0];
-        double y = p[1] + t * d[1];
-        return t > CLEAR && x * x + y * y <= rim2;
+        return t > CLEAR && rim.contains(p[0] + t * d[0], p[1] + t * d[1]);
     }
 
     private boolean roots(double[] p, double[] d) {

@@ -15,10 +15,7 @@ import simmerpoint.setup.SideView;
 public record Yard(SideView side) {
     /** The yard of {@code scenario}. */
     public static Yard of(Scenario scenario) {
-        return new Yard(new SideView(
-                scenario.sun().elevationRadians(),
-                scenario.aim().mountMetres(),
-                scenario.heights().tripodHeightMetres()));
+        return new Yard(scenario.sideView());
     }
 
     /** A point of the well-aimed frame. */

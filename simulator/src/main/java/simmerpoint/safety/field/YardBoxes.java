@@ -2,6 +2,7 @@ package simmerpoint.safety.field;
 
 import java.util.ArrayList;
 import java.util.List;
+import simmerpoint.dish.Aperture;
 import simmerpoint.geometry.Vec;
 import simmerpoint.safety.risk.Hazard;
 import simmerpoint.scenario.Scenario;
@@ -58,7 +59,7 @@ public final class YardBoxes {
 
     private static List<Vec> places(Scenario scenario, Yard yard) {
         double f = scenario.dish().focalLengthMetres();
-        double radius = scenario.dish().radiusMetres();
+        Aperture edge = scenario.dish().aperture();
         double rim = scenario.dish().rimAngle();
         double reach = reach(scenario);
         List<Vec> places = new ArrayList<>();
@@ -69,7 +70,7 @@ public final class YardBoxes {
             double c = Math.cos(phi);
             double s = Math.sin(phi);
             places.add(yard.place(
-                    new Vec(radius * c, radius * s, scenario.dish().parabola().height(radius))));
+                    scenario.dish().onParaboloid(edge.x() + edge.radius() * c, edge.y() + edge.radius() * s)));
             double out = reach * Math.sin(rim);
             places.add(yard.place(new Vec(out * c, out * s, f + reach * Math.cos(rim))));
         }

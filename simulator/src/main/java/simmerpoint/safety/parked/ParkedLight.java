@@ -98,7 +98,7 @@ final class ParkedLight {
         Yard yard = Yard.of(parked);
         double f = parked.dish().focalLengthMetres();
         double far = 1.2 * Math.max(f, parked.dish().diameterMetres()) + 0.5;
-        Vec middle = yard.place(new Vec(0, 0, f / 2));
+        Vec middle = yard.place(new Vec(parked.dish().aperture().x(), 0, f / 2));
         Vec low = middle.minus(new Vec(far, far, far));
         return FieldBox.around(
                 new Vec(low.x(), low.y(), Math.max(0, low.z())),

@@ -32,7 +32,6 @@ final class StandPlaces {
     }
 
     private static Vec upperRim(Scenario scenario) {
-        double radius = scenario.dish().radiusMetres();
-        return new Vec(radius, 0, scenario.dish().parabola().height(radius));
+        return scenario.dish().onParaboloid(scenario.dish().upperEdgeMetres(), 0);
     }
 }

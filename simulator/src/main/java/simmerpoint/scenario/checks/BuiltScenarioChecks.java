@@ -1,11 +1,14 @@
 package simmerpoint.scenario.checks;
 
 import java.util.Locale;
+import simmerpoint.dish.CutTrait;
 import simmerpoint.dish.DishPlan;
 import simmerpoint.dish.built.BuildErrors;
+import simmerpoint.geometry.Vec;
 import simmerpoint.scenario.Problems;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.scenario.values.ScenarioValues;
+import simmerpoint.setup.Aim;
 import simmerpoint.units.QuantityWriter;
 
 /** What can only be told once the scenario is made: whether mesh and tiles fit the dish, whether its errors can be traced. */
@@ -34,22 +37,41 @@ final class BuiltScenarioChecks {
 
     static void check(Scenario scenario, ScenarioValues values, Problems problems) {
         BuiltScenarioChecks checks = new BuiltScenarioChecks(scenario, values, problems);
+        checks.place();
         checks.mesh();
         checks.tiles();
         checks.errors();
     }
 
-    /** A wrong unit of a mesh shows in its size. */
+    /** The pan's middle must stand on the focus' side of the mirror. */
+    private void place() {
+        Vec pan = scenario.withAim(Aim.PERFECT).setup().target().origin();
+        boolean overDish = dish.aperture().contains(pan.x(), pan.y());
+        if (!(pan.z() > (overDish ? dish.onParaboloid(pan.x(), pan.y()).z() : 0))) {
+            String path = "stand.pull-back";
+            tell(path, "the moves together put the pan's middle into or behind the mirror");
+        }
+    }
+
+    /** A wrong unit of a mesh shows in its size; one that lies beside the axis has a size of its own, too. */
     private void mesh() {
-        double reach = dish.cut().reachMetres(dish);
-        boolean tooWide = !(reach <= dish.radiusMetres() * MESH_SLACK);
-        if (tooWide || !(reach >= dish.radiusMetres() * LEAST_MESH)) {
+        if (dish.cut().has(CutTrait.PARABOLOID)) {
+            return;
+        }
+        double off = Math.hypot(dish.aperture().x(), dish.aperture().y());
+        double reach = off > 0 ? dish.aperture().radius() : dish.cut().reachMetres(dish);
+        double parent = dish.cut().reachMetres(dish);
+        if (!fits(reach) && !fits(parent)) {
             tell(
                     UNIT,
                     "with numbers in " + v.text(UNIT) + " the mesh reaches " + QuantityWriter.length(reach)
                             + " from the axis, but half of dish.diameter is "
                             + QuantityWriter.length(dish.radiusMetres()) + "; check unit and diameter");
         }
+    }
+
+    private boolean fits(double reach) {
+        return reach <= dish.radiusMetres() * MESH_SLACK && reach >= dish.radiusMetres() * LEAST_MESH;
     }
 
     /** Whether any whole tile fits: only laying them out tells. */

@@ -1,9 +1,11 @@
 package simmerpoint.scenario.checks;
 
+import java.util.Optional;
 import java.util.stream.Stream;
 import simmerpoint.dish.Cut;
 import simmerpoint.dish.CutKind;
 import simmerpoint.dish.CutTrait;
+import simmerpoint.dish.OwnSize;
 import simmerpoint.dish.cut.Tiles;
 import simmerpoint.dish.shape.ShapeError;
 import simmerpoint.geometry.Direction;
@@ -22,22 +24,33 @@ final class CrossChecks {
     private final ScenarioValues v;
     private final Problems problems;
     private final double diameter;
+    private final double focalLength;
     private final double hub;
     private final CutKind kind;
+    private final Cut cut;
 
-    private CrossChecks(ScenarioValues values, Problems problems) {
+    private CrossChecks(ScenarioValues values, Cut cut, Problems problems) {
         this.v = values;
         this.problems = problems;
-        this.diameter = values.number("dish.diameter");
+        this.cut = cut;
+        OwnSize size = DishSize.of(values, cut);
+        this.diameter = size.diameterMetres();
+        this.focalLength = size.focalLengthMetres();
         this.hub = values.number("dish.hub");
         this.kind = SurfaceValues.kind(values);
     }
 
     /** Checks all; {@code elevation} is where the sun stands, rad. */
     static void check(ScenarioValues values, double elevation, Problems problems) {
-        CrossChecks checks = new CrossChecks(values, problems);
-        checks.dish();
-        checks.cut();
+        Optional<Cut> cut = SurfaceValues.cut(values, problems);
+        if (cut.isEmpty()) {
+            return;
+        }
+        CrossChecks checks = new CrossChecks(values, cut.get(), problems);
+        checks.applicable();
+        if (cut.get().ownSize().isEmpty()) {
+            checks.dish();
+        }
         checks.gap();
         checks.measuredShape();
         checks.mask();
@@ -45,7 +58,6 @@ final class CrossChecks {
         checks.panels();
         checks.pan();
         checks.sun(elevation);
-        checks.place(elevation);
         checks.heights();
         checks.mirror();
         CookingChecks.check(values, problems);
@@ -65,7 +77,7 @@ final class CrossChecks {
     }
 
     private void dish() {
-        double share = v.number("dish.focal-length") / diameter;
+        double share = focalLength / diameter;
         if (!(hub < diameter)) {
             tell(
                     "dish.hub",
@@ -80,9 +92,9 @@ final class CrossChecks {
         }
     }
 
-    private void cut() {
+    private void applicable() {
         CutKeys.refusals(kind).forEach((path, why) -> {
-            if (v.number(path) != 0) {
+            if (v.has(path) && v.number(path) != 0) {
                 problems.add(v.line(path), path, why);
             }
         });
@@ -90,11 +102,11 @@ final class CrossChecks {
 
     private void gap() {
         double gap = v.number("dish.gap");
-        if (gap > 0 && kind.has(CutTrait.SEAMS) && !(gap < asked().gapLimit(diameter, hub))) {
+        if (gap > 0 && kind.has(CutTrait.SEAMS) && !(gap < cut.gapLimit(diameter, hub))) {
             tell(
                     "dish.gap",
                     typed("dish.gap") + " leaves nothing of the panels; the narrowest side is "
-                            + QuantityWriter.length(asked().gapLimit(diameter, hub)) + " long");
+                            + QuantityWriter.length(cut.gapLimit(diameter, hub)) + " long");
         }
     }
 
@@ -126,10 +138,6 @@ final class CrossChecks {
         }
     }
 
-    private Cut asked() {
-        return kind.maker().apply(new SurfaceValues(v, problems));
-    }
-
     private void panels() {
         if (!kind.has(CutTrait.SEAMS)) {
             return;
@@ -138,7 +146,7 @@ final class CrossChecks {
         if (kind.takes(Tiles.TILE) && !(v.number(key) < diameter)) {
             tell(key, typed(key) + " is not smaller than the dish, which is " + typed("dish.diameter") + " wide");
         }
-        refusePanels(key, asked().estimatedPanels(diameter, hub, v.number("dish.gap")));
+        refusePanels(key, cut.estimatedPanels(diameter, hub, v.number("dish.gap")));
     }
 
     private void refusePanels(String key, double count) {
@@ -151,10 +159,11 @@ final class CrossChecks {
         boolean tooWide = !v.hasSection("plane") && !(v.number("pan.diameter") < diameter);
         if (tooWide) {
             String standard = v.has("pan.diameter") ? "" : " (the default)";
+            boolean own = cut.ownSize().isPresent();
             tell(
-                    v.has("pan.diameter") ? "pan.diameter" : "dish.diameter",
+                    v.has("pan.diameter") ? "pan.diameter" : own ? "dish.surface" : "dish.diameter",
                     "a pan " + typed("pan.diameter") + " wide" + standard + " is not smaller than the dish, which is "
-                            + typed("dish.diameter") + " wide");
+                            + (own ? QuantityWriter.length(diameter) : typed("dish.diameter")) + " wide");
         }
     }
 
@@ -166,21 +175,6 @@ final class CrossChecks {
             tell(
                     "aim.drift.up",
                     "the sun, " + QuantityWriter.degrees(elevation) + " high, would have drifted below the horizon");
-        }
-    }
-
-    /** The pan's middle must stand on the focus' side of the mirror. */
-    private void place(double elevation) {
-        double raise = v.number("stand.raise");
-        double slide = v.number("stand.slide");
-        double f = v.number("dish.focal-length");
-        double x = raise * Math.cos(elevation) - slide * Math.sin(elevation);
-        double z = f + v.number("stand.pull-back") + raise * Math.sin(elevation) + slide * Math.cos(elevation);
-        double y = v.number("stand.side");
-        double r2 = x * x + y * y;
-        boolean overDish = r2 <= diameter * diameter / 4;
-        if (!(z > (overDish ? r2 / (4 * f) : 0))) {
-            tell("stand.pull-back", "the moves together put the pan's middle into or behind the mirror");
         }
     }
 

@@ -6,6 +6,7 @@ import java.util.Optional;
 import simmerpoint.dish.DishPlan;
 import simmerpoint.dish.MirrorSurface;
 import simmerpoint.dish.PanelSize;
+import simmerpoint.dish.cut.OffAxisShell;
 import simmerpoint.geometry.Direction;
 import simmerpoint.units.QuantityWriter;
 
@@ -22,7 +23,22 @@ final class DishPlausibility {
         gap(dish).ifPresent(said::add);
         cover(dish).ifPresent(said::add);
         focus(dish).ifPresent(said::add);
+        deepest(dish).ifPresent(said::add);
         return said;
+    }
+
+    /** Where the deepest place lies tells a wrong length, or a rim that is not plane. */
+    private static Optional<String> deepest(DishPlan dish) {
+        if (!(dish.cut() instanceof OffAxisShell shell) || shell.deepestAt() == 0) {
+            return Optional.empty();
+        }
+        double expected = shell.tape().deepestAt();
+        return Math.abs(shell.deepestAt() - expected) <= shell.deepestSlack()
+                ? Optional.empty()
+                : Optional.of("dish.surface.deepest-at: by its width, height and depth the shell is deepest "
+                        + QuantityWriter.length(expected) + " from the near end of its rim, not "
+                        + QuantityWriter.length(shell.deepestAt())
+                        + "; measure again, from the end that is nearer the focus");
     }
 
     private static Optional<String> gap(DishPlan dish) {

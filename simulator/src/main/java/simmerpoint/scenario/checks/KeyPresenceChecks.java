@@ -2,6 +2,7 @@ package simmerpoint.scenario.checks;
 
 import java.util.TreeSet;
 import simmerpoint.scenario.Problems;
+import simmerpoint.scenario.keys.CutKeys;
 import simmerpoint.scenario.keys.Key;
 import simmerpoint.scenario.keys.Keys;
 import simmerpoint.scenario.values.ScenarioValues;
@@ -39,6 +40,11 @@ final class KeyPresenceChecks {
         }
     }
 
+    /** The cut's word; empty if none is given. */
+    private String cut() {
+        return values.has(CutKeys.CUT) ? values.text(CutKeys.CUT) : "";
+    }
+
     private boolean isMissing(String path) {
         return Keys.get(path).required() && !values.has(path);
     }
@@ -53,7 +59,10 @@ final class KeyPresenceChecks {
     }
 
     private void requireIfNeeded(Key key) {
-        if (!key.required() || values.has(key.path()) || problems.isSpoilt(key.path())) {
+        if (!key.required()
+                || values.has(key.path())
+                || problems.isSpoilt(key.path())
+                || CutKeys.inapplicable(cut()).contains(key.path())) {
             return;
         }
         String section = key.section();

@@ -64,8 +64,8 @@ final class PlausibilityChecks {
         DishPlan dish = scenario.dish();
         Stand stand = scenario.stand();
         double elevation = scenario.sun().elevationRadians();
-        double rim = dish.radiusMetres() * dish.radiusMetres() / (4 * dish.focalLengthMetres());
-        double middle = dish.focalLengthMetres()
+        double rim = dish.parabola().height(dish.aperture().reach());
+        double middle = dish.supposedFocus().z()
                 + stand.pullBackMetres()
                 + stand.raiseMetres() * Math.sin(elevation)
                 + stand.slideMetres() * Math.cos(elevation);

@@ -42,6 +42,10 @@ final class RimValues {
             problems.add(values.line(RIM), RIM, "the mesh itself says where the rim is; leave rim out");
             return;
         }
+        if (kind.has(CutTrait.OWN_SIZE)) {
+            problems.add(values.line(RIM), RIM, "an " + kind.word() + " has a rim of its own; leave rim out");
+            return;
+        }
         RimValues rim = new RimValues(values);
         rim.width(problems);
         rim.corner(problems);

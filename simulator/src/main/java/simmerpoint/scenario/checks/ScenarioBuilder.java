@@ -3,6 +3,7 @@ package simmerpoint.scenario.checks;
 import java.util.Optional;
 import simmerpoint.dish.Cut;
 import simmerpoint.dish.DishPlan;
+import simmerpoint.dish.OwnSize;
 import simmerpoint.dish.built.BuildErrors;
 import simmerpoint.dish.built.Mask;
 import simmerpoint.dish.built.Workmanship;
@@ -40,12 +41,13 @@ final class ScenarioBuilder {
     }
 
     Scenario build() throws ScenarioException {
-        Cut whole = SurfaceValues.kind(v).maker().apply(new SurfaceValues(v, problems));
+        Cut whole = SurfaceValues.cut(v, problems).orElse(null);
         SunShape shape = sunShape();
         problems.throwIfAny();
+        OwnSize size = DishSize.of(v, whole);
         DishPlan planned = new DishPlan(
-                v.number("dish.diameter"),
-                v.number("dish.focal-length"),
+                size.diameterMetres(),
+                size.focalLengthMetres(),
                 v.number("dish.hub"),
                 v.number("dish.gap"),
                 RimValues.clipped(whole, v));

@@ -1,7 +1,11 @@
 package simmerpoint.scenario.checks;
 
+import java.util.Optional;
+import java.util.OptionalDouble;
+import simmerpoint.dish.Cut;
 import simmerpoint.dish.CutKind;
 import simmerpoint.dish.CutParameter;
+import simmerpoint.dish.CutRefusal;
 import simmerpoint.dish.CutValues;
 import simmerpoint.dish.cut.Cuts;
 import simmerpoint.dish.mesh.Mesh;
@@ -19,6 +23,17 @@ record SurfaceValues(ScenarioValues values, Problems problems) implements CutVal
         return Cuts.find(values.text(CutKeys.CUT)).orElseThrow();
     }
 
+    /** How a scenario's dish is cut; where its values do not go together, {@code problems} are told. */
+    static Optional<Cut> cut(ScenarioValues values, Problems problems) {
+        try {
+            return Optional.of(kind(values).maker().apply(new SurfaceValues(values, problems)));
+        } catch (CutRefusal e) {
+            String path = "dish.surface." + e.parameter();
+            problems.add(values.line(path), path, e.getMessage());
+            return Optional.empty();
+        }
+    }
+
     @Override
     public int count(CutParameter parameter) {
         return values.count(CutKeys.path(parameter));
@@ -27,6 +42,11 @@ record SurfaceValues(ScenarioValues values, Problems problems) implements CutVal
     @Override
     public double length(CutParameter parameter) {
         return values.number(CutKeys.path(parameter));
+    }
+
+    @Override
+    public OptionalDouble deviation(CutParameter parameter) {
+        return values.deviation(CutKeys.path(parameter));
     }
 
     @Override

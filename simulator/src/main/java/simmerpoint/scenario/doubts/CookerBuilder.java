@@ -3,6 +3,8 @@ package simmerpoint.scenario.doubts;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
+import simmerpoint.dish.Cut;
+import simmerpoint.dish.DishPlan;
 import simmerpoint.heat.SurfaceOptics;
 import simmerpoint.heat.ThermalPan;
 import simmerpoint.heat.losses.LossFactors;
@@ -38,10 +40,12 @@ final class CookerBuilder {
         (other ? others : numbers).put(cause, value);
     }
 
-    /** The cooker; empty if these values do not go together. */
-    Optional<DrawnCooker> build(ScenarioValues values, int draw, long build) {
+    /** The cooker, whose builder takes it for one cut as {@code planned}; empty if these values do not go together. */
+    Optional<DrawnCooker> build(ScenarioValues values, Cut planned, int draw, long build) {
         try {
             Scenario scenario = CheckedScenario.scenario(values.withNumbers(numbers));
+            DishPlan dish = scenario.dish();
+            scenario = scenario.withDish(dish.withCut(dish.cut().supposedAs(planned)));
             scenario = scenario.withAim(scenario.aim().plusTurn(other(AIM_UP, 0), other(AIM_SIDE, 0)))
                     .withSun(scaled(scenario.sun(), other(BEAM, 1)));
             double darker = other(FINISH, 0);

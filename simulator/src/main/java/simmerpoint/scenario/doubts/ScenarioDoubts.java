@@ -91,7 +91,7 @@ public final class ScenarioDoubts {
         for (int k = 0; k < drawn.length; k++) {
             cooker.set(doubts.get(k).cause(), drawn[k]);
         }
-        return cooker.build(values, draw, luck ? 1L + draw : 0);
+        return cooker.build(values, scenario.dish().cut(), draw, luck ? 1L + draw : 0);
     }
 
     private boolean isKnown(String cause) {
@@ -195,6 +195,9 @@ public final class ScenarioDoubts {
         String section = key.section();
         if (section.equals("pan") || section.equals("air")) {
             return scenario.cooking().isPresent();
+        }
+        if (section.equals("dish.surface")) {
+            return values.has(key.path());
         }
         if (key.path().equals(TILT)) {
             return scenario.dish().cut().has(CutTrait.PANELS);

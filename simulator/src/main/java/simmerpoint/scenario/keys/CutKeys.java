@@ -1,5 +1,6 @@
 package simmerpoint.scenario.keys;
 
+import static simmerpoint.dish.CutTrait.OWN_SIZE;
 import static simmerpoint.dish.CutTrait.PANELS;
 import static simmerpoint.dish.CutTrait.PARABOLOID;
 import static simmerpoint.dish.CutTrait.RIBS;
@@ -25,17 +26,28 @@ public final class CutKeys {
     /** Start of the keys of {@link ShapeError}. */
     public static final String SHAPE = "shape.";
 
-    /** What a cut needs for a key to apply to it, and what to tell whoever gives the key without that. */
-    private record Need(String path, CutTrait trait, Function<CutKind, String> refusal) {}
+    /** Which trait a cut must have, or must not have, for a key to apply to it, and what to tell whoever gives the key all the same. */
+    private record Need(String path, CutTrait trait, boolean wanted, Function<CutKind, String> refusal) {
+        Need(String path, CutTrait trait, Function<CutKind, String> refusal) {
+            this(path, trait, true, refusal);
+        }
+
+        boolean isMetBy(CutKind cut) {
+            return cut.has(trait) == wanted;
+        }
+    }
 
     private static final List<Need> NEEDS = Stream.concat(
-                    fixed(), Arrays.stream(ShapeError.values()).map(CutKeys::ofShape))
+                    fixed(), Arrays.stream(ShapeError.values()).flatMap(CutKeys::ofShape))
             .toList();
 
     private CutKeys() {}
 
     private static Stream<Need> fixed() {
         return Stream.of(
+                ofPlannedSize("dish.diameter"),
+                ofPlannedSize("dish.focal-length"),
+                ofPlannedSize("dish.hub"),
                 new Need("dish.hub", PARABOLOID, cut -> "the mesh itself says where there is no mirror; leave hub out"),
                 new Need(
                         "dish.gap",
@@ -56,11 +68,23 @@ public final class CutKeys {
                         cut -> "a dish cut as " + cut.word() + " has no panels that somebody cuts; leave it out"));
     }
 
-    private static Need ofShape(ShapeError error) {
+    private static Stream<Need> ofShape(ShapeError error) {
         String path = SHAPE + error.key();
         return error.isBetweenRibs()
-                ? ofRibs(path)
-                : new Need(path, PARABOLOID, cut -> "the mesh itself says what shape the dish has; leave it out");
+                ? Stream.of(ofRibs(path))
+                : Stream.of(
+                        new Need(path, PARABOLOID, cut -> "the mesh itself says what shape the dish has; leave it out"),
+                        new Need(
+                                path,
+                                OWN_SIZE,
+                                false,
+                                cut -> "the measures of an " + cut.word() + " say what shape it has; leave it out"));
+    }
+
+    private static Need ofPlannedSize(String path) {
+        String name = path.substring(path.indexOf('.') + 1);
+        return new Need(
+                path, OWN_SIZE, false, cut -> "the measures of an " + cut.word() + " say it; leave " + name + " out");
     }
 
     private static Need ofRibs(String path) {
@@ -68,7 +92,7 @@ public final class CutKeys {
     }
 
     private static List<Need> missing(CutKind cut) {
-        return NEEDS.stream().filter(need -> !cut.has(need.trait)).toList();
+        return NEEDS.stream().filter(need -> !need.isMetBy(cut)).toList();
     }
 
     /** Full path of the key of a cut's parameter. */
@@ -81,6 +105,12 @@ public final class CutKeys {
         return Cuts.find(cutWord)
                 .map(cut -> missing(cut).stream().map(Need::path).toList())
                 .orElse(List.of());
+    }
+
+    /** Whether a key says how large a dish is, where its cut does not. */
+    public static boolean isOfPlannedSize(String path) {
+        return NEEDS.stream()
+                .anyMatch(need -> need.path.equals(path) && need.trait == OWN_SIZE && path.startsWith("dish."));
     }
 
     /** Whether a key says something of ribs. */

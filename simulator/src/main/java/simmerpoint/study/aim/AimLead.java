@@ -40,7 +40,7 @@ public record AimLead(double share, double upRadians, double sideRadians, AimInt
             return OptionalDouble.of(1);
         }
         double f = scenario.dish().focalLengthMetres();
-        double share = f / (2 * f + aim.mountMetres());
+        double share = f / (f + scenario.armMetres());
         return share > 0 && share <= MOST ? OptionalDouble.of(share) : OptionalDouble.empty();
     }
 

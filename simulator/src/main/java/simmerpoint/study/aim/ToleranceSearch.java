@@ -107,7 +107,7 @@ final class ToleranceSearch {
     private static double[] rungs(Scenario scenario, double reach) {
         double f = scenario.dish().focalLengthMetres();
         Aim aim = scenario.aim();
-        double arm = aim.panCarriedBy() == Aim.PanCarrier.DISH ? f : Math.max(f, 2 * f + aim.mountMetres());
+        double arm = aim.panCarriedBy() == Aim.PanCarrier.DISH ? f : Math.max(f, f + scenario.armMetres());
         double step = Math.atan(scenario.target().radiusMetres() / arm) / 8;
         DoubleStream inside = IntStream.of(LADDER).mapToDouble(k -> k * step).filter(a -> a < reach);
         return reach > 0 ? DoubleStream.concat(inside, DoubleStream.of(reach)).toArray() : new double[0];

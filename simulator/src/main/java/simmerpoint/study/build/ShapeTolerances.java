@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.DoubleFunction;
 import java.util.stream.IntStream;
+import simmerpoint.dish.Cut;
 import simmerpoint.dish.CutTrait;
 import simmerpoint.dish.PanelSize;
 import simmerpoint.dish.mirror.Mirror;
@@ -60,7 +61,7 @@ public final class ShapeTolerances {
     private static List<Wanted> wanted(Scenario scenario) {
         List<Wanted> all = new ArrayList<>();
         for (ShapeError error : ShapeError.values()) {
-            if (OF_SHAPE.containsKey(error) && scenario.dish().cut().has(error.trait())) {
+            if (OF_SHAPE.containsKey(error) && has(scenario.dish().cut(), error)) {
                 all.add(new Wanted(OF_SHAPE.get(error), 0, metres -> shaped(scenario, error, metres)));
             }
         }
@@ -72,6 +73,11 @@ public final class ShapeTolerances {
             all.add(new Wanted(Place.PANEL_SIDE, side, metres -> askew(scenario, angle(metres, side))));
         }
         return all;
+    }
+
+    /** Not a part of a dish beside its axis: what is measured of it says its shape. */
+    private static boolean has(Cut cut, ShapeError error) {
+        return cut.has(error.trait()) && !cut.has(CutTrait.OWN_SIZE);
     }
 
     private static double angle(double metres, double span) {

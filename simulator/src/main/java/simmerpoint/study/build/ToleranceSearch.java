@@ -43,10 +43,11 @@ record ToleranceSearch(double loss, double first, double least, double most, int
                 all.add(errors.get(k).apply(brackets.get(k).size));
             }
             List<PairedWatts> watts = PairedStudy.watts(all, options, part);
-            double wanted = loss * watts.get(0).useful().value();
-            if (!(wanted > 0)) {
+            Estimate useful = watts.get(0).useful();
+            if (!(useful.value() > SEEN * useful.standardError())) {
                 return List.of();
             }
+            double wanted = loss * useful.value();
             for (int k = 0; k < errors.size(); k++) {
                 brackets.get(k).learn(watts.get(k + 1).usefulBeyond(watts.get(0)), wanted);
             }

@@ -100,7 +100,7 @@ public final class LightKey {
                 errors(built.mirrors()),
                 sun(scenario, scenario.setup()),
                 new double[] {aim.jitterRadians()},
-                aim.jitterRadians() > 0 ? numbers(pivot(aim, carried)) : NONE,
+                aim.jitterRadians() > 0 ? numbers(pivot(built.layout(), aim, carried)) : NONE,
                 stood.map(Setup::numbers).orElse(NONE));
     }
 
@@ -134,9 +134,9 @@ public final class LightKey {
         return new double[] {vec.x(), vec.y(), vec.z()};
     }
 
-    private static Vec pivot(Aim aim, Vec carried) {
+    private static Vec pivot(DishPlan dish, Aim aim, Vec carried) {
         if (aim.panCarriedBy() == Aim.PanCarrier.STAND) {
-            return new Vec(0, 0, -aim.mountMetres());
+            return dish.mount(aim.mountMetres());
         }
         return new Vec(rounded(carried.x()), rounded(carried.y()), rounded(carried.z()));
     }

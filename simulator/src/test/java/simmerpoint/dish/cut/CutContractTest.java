@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -39,6 +40,11 @@ class CutContractTest {
         }
 
         @Override
+        public OptionalDouble deviation(CutParameter parameter) {
+            return OptionalDouble.empty();
+        }
+
+        @Override
         public String word(CutParameter parameter) {
             return parameter.words().get(0);
         }
@@ -54,7 +60,9 @@ class CutContractTest {
     }
 
     private static DishPlan plan(Cut cut) {
-        return new DishPlan(1.2, 0.8, 0.1, cut.has(CutTrait.SEAMS) ? 0.002 : 0, cut);
+        return cut.ownSize()
+                .map(size -> new DishPlan(size.diameterMetres(), size.focalLengthMetres(), 0, 0, cut))
+                .orElseGet(() -> new DishPlan(1.2, 0.8, 0.1, cut.has(CutTrait.SEAMS) ? 0.002 : 0, cut));
     }
 
     @ParameterizedTest
@@ -83,8 +91,12 @@ class CutContractTest {
         Cut cut = plan.cut();
         CutKind kind = cut.kind();
         assertEquals(kind, Cuts.find(kind.word()).orElseThrow());
-        assertEquals(cut.has(CutTrait.PARABOLOID), cut.focalLengthMetres(plan) == 0.8);
-        assertEquals(cut.has(CutTrait.PARABOLOID), cut.reachMetres(plan) == 0.6);
+        boolean ownSize = cut.has(CutTrait.OWN_SIZE);
+        assertEquals(ownSize, cut.ownSize().isPresent());
+        assertEquals(cut.has(CutTrait.PARABOLOID), cut.focalLengthMetres(plan) == plan.focalLengthMetres());
+        assertEquals(
+                cut.has(CutTrait.PARABOLOID),
+                Math.abs(cut.reachMetres(plan) - plan.aperture().reach()) < 1e-12);
         assertEquals(cut.has(CutTrait.RIBS), cut.ribs(plan).isPresent());
         assertEquals(cut.has(CutTrait.SEAMS), cut.gapLimit(1.2, 0.1) < 1.2);
         assertEquals(
@@ -93,7 +105,8 @@ class CutContractTest {
         assertEquals(!cut.has(CutTrait.PARABOLOID), cut.fileName().isPresent());
         boolean bends = cut.has(CutTrait.PARABOLOID) && cut.has(CutTrait.PANELS);
         assertEquals(bends, !Perfected.curved(plan).equals(plan));
-        assertEquals(cut.has(CutTrait.PARABOLOID), !Perfected.filled(plan).equals(plan));
+        boolean hasHub = cut.has(CutTrait.PARABOLOID) && !ownSize;
+        assertEquals(hasHub, !Perfected.filled(plan).equals(plan));
     }
 
     @ParameterizedTest

@@ -73,10 +73,7 @@ class ShapeTolerancesTest {
             }
             boolean luck = each.place() == Place.PANEL_SIDE;
             List<PairedWatts> watts = PairedStudy.watts(
-                    List.of(
-                            scenario,
-                            off(scenario, each, luck ? 0.7 : 0.85),
-                            off(scenario, each, luck ? 1.4 : 1.15)),
+                    List.of(scenario, off(scenario, each, luck ? 0.7 : 0.85), off(scenario, each, luck ? 1.4 : 1.15)),
                     OTHERS,
                     Progress.NONE);
             Estimate less = watts.get(1).usefulBeyond(watts.get(0));

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
 import simmerpoint.dish.CutTrait;
+import simmerpoint.dish.cut.OffAxisShell;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.units.UnitSystem;
 
@@ -17,9 +18,18 @@ enum BuilderQuestion {
             "pan.diameter",
             "pan.water"),
     /** The width of the dish. */
-    WIDTH("How wide is the dish?", "M3 14 Q20 38 37 14 M3 8 H37 M3 4 V12 M37 4 V12", "dish.diameter"),
+    WIDTH(
+            "How wide is the dish?",
+            "M3 14 Q20 38 37 14 M3 8 H37 M3 4 V12 M37 4 V12",
+            "dish.diameter",
+            "dish.surface.width",
+            "dish.surface.height"),
     /** Its depth. */
-    DEPTH("How deep is it?", "M3 10 Q20 42 37 10 M3 10 H37 M20 10 V25 M16 21 L20 25 L24 21", "dish.focal-length"),
+    DEPTH(
+            "How deep is it?",
+            "M3 10 Q20 42 37 10 M3 10 H37 M20 10 V25 M16 21 L20 25 L24 21",
+            "dish.focal-length",
+            "dish.surface.depth"),
     /** Its cut. */
     CUT(
             "How is it cut?",
@@ -27,7 +37,9 @@ enum BuilderQuestion {
                     + " M20 20 L3 24 M20 20 L6 10",
             "dish.surface.sectors",
             "dish.surface.rings",
-            "dish.surface.tile"),
+            "dish.surface.tile",
+            "dish.surface.deepest-at",
+            "dish.surface.near-end"),
     /** The mirror. */
     MIRROR("What is glued on?", "M6 34 L34 34 M10 30 L20 6 M30 30 L20 6 M14 12 L6 4 M26 12 L34 4", "mirror.material"),
     /** The care. */
@@ -83,11 +95,7 @@ enum BuilderQuestion {
     List<Start> starts(Scenario scenario, UnitSystem units) {
         return switch (this) {
             case PAN -> pots(units == UnitSystem.INCH);
-            case WIDTH ->
-                List.of(
-                        Start.length("narrow", "dish.diameter", "80 cm", "32 in", units),
-                        Start.length("usual", "dish.diameter", "1.2 m", "48 in", units),
-                        Start.length("wide", "dish.diameter", "1.6 m", "60 in", units));
+            case WIDTH -> isShell(scenario) ? shellWidths(units == UnitSystem.INCH) : widths(units);
             case DEPTH ->
                 Stream.of("shallow", "usual", "deep")
                         .map(each -> depth(each, scenario, units))
@@ -126,6 +134,34 @@ enum BuilderQuestion {
         };
     }
 
+    private static boolean isShell(Scenario scenario) {
+        return scenario.dish().cut() instanceof OffAxisShell;
+    }
+
+    private static List<Start> widths(UnitSystem units) {
+        return List.of(
+                Start.length("narrow", "dish.diameter", "80 cm", "32 in", units),
+                Start.length("usual", "dish.diameter", "1.2 m", "48 in", units),
+                Start.length("wide", "dish.diameter", "1.6 m", "60 in", units));
+    }
+
+    private static List<Start> shellWidths(boolean inches) {
+        return inches
+                ? List.of(
+                        shell("narrow", "24 in", "26.5 in"),
+                        shell("usual", "36 in", "39.5 in"),
+                        shell("wide", "48 in", "53 in"))
+                : List.of(
+                        shell("narrow", "60 cm", "66 cm"),
+                        shell("usual", "90 cm", "99 cm"),
+                        shell("wide", "1.2 m", "1.32 m"));
+    }
+
+    private static Start shell(String id, String width, String height) {
+        return Start.of(id, width, "dish.surface.width", width, "dish.surface.height", height)
+                .instead(List.of("dish.surface.deepest-at"));
+    }
+
     private static List<Start> pots(boolean inches) {
         return inches
                 ? List.of(
@@ -143,8 +179,9 @@ enum BuilderQuestion {
                 .instead(List.of("pan.mass"));
     }
 
-    /** A dish without ribs has none to cut untrue, and no sheet that sags between them. */
+    /** A dish without ribs has none to cut untrue, and no sheet that sags between them; one without panels only its surface. */
     private static Start care(Scenario scenario, String id, String words, String length, String tilt) {
+        boolean panels = scenario.dish().cut().has(CutTrait.PANELS);
         return scenario.dish().cut().has(CutTrait.RIBS)
                 ? Start.of(
                         id,
@@ -157,13 +194,22 @@ enum BuilderQuestion {
                         length,
                         "mirror.panel-tilt",
                         tilt)
-                : Start.of(id, words, "mirror.panel-tilt", tilt);
+                : Start.of(id, words, panels ? "mirror.panel-tilt" : "mirror.slope-error", tilt);
     }
 
     /** A focal length that suits the diameter, in round figures. */
     private static Start depth(String word, Scenario scenario, UnitSystem units) {
         double focal = DEPTHS.get(word) * scenario.dish().diameterMetres();
         double unit = units.shortUnitMetres();
+        if (scenario.dish().cut() instanceof OffAxisShell shell) {
+            double deep = shell.tape().depth() * shell.tape().focalLength() / focal;
+            return Start.of(
+                            word,
+                            word,
+                            "dish.surface.depth",
+                            Math.max(1, Math.round(deep / unit)) + " " + units.shortUnit())
+                    .instead(List.of("dish.surface.deepest-at"));
+        }
         double grain = units == UnitSystem.INCH ? 1 : 5;
         long figure = Math.round(grain * Math.rint(focal / unit / grain));
         return Start.of(word, word, "dish.focal-length", Math.max(1, figure) + " " + units.shortUnit());
@@ -175,6 +221,7 @@ enum BuilderQuestion {
         all.add(Start.of("strips", "bent strips", CUT_KEY, "bent-strips"));
         all.add(Start.of("tiles", "square tiles", CUT_KEY, "square-tiles"));
         all.add(Start.of("hexagons", "six-sided tiles", CUT_KEY, "hexagon-tiles"));
+        all.add(Start.of("antenna", "an old antenna", CUT_KEY, "off-axis-shell"));
         return all;
     }
 

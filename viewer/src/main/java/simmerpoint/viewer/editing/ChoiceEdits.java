@@ -62,10 +62,13 @@ final class ChoiceEdits {
     /** Keys that the choice cannot do without: as they were the last time, a usual value, or a file asked for; false if none was named. */
     private boolean fill(String section, String word, Map<String, String> typed) {
         for (Key key : Keys.all()) {
-            boolean needed = key.section().equals(section)
+            boolean own = key.section().equals(section) && key.onlyFor().contains(word);
+            boolean size = section.equals("dish.surface")
+                    && CutKeys.isOfPlannedSize(key.path())
+                    && !CutKeys.inapplicable(word).contains(key.path());
+            if ((own || size)
                     && key.required()
-                    && key.onlyFor().contains(word);
-            if (needed && document.state().typed(key.path()).isEmpty()) {
+                    && document.state().typed(key.path()).isEmpty()) {
                 Optional<String> value = Optional.ofNullable(memory.get(key.path()))
                         .or(() -> key.kind() == Key.Kind.FILE
                                 ? FileQuestion.ask(key, document, dialogs)

@@ -3,6 +3,8 @@ package simmerpoint.viewer.editing;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import simmerpoint.dish.CutTrait;
+import simmerpoint.dish.cut.Cuts;
 import simmerpoint.scenario.keys.CutKeys;
 import simmerpoint.scenario.keys.Key;
 import simmerpoint.scenario.keys.Keys;
@@ -56,7 +58,13 @@ final class KeyApplicability {
         if (CutKeys.isOfRibs(key.path())) {
             return Optional.of("only with ribs, as of flat-rings and bent-strips");
         }
-        return Optional.of(cut.equals("smooth") ? "not with a smooth dish" : "the file with the panels says it");
+        if (cut.equals("smooth")) {
+            return Optional.of("not with a smooth dish");
+        }
+        boolean shell =
+                Cuts.find(cut).filter(kind -> kind.has(CutTrait.OWN_SIZE)).isPresent();
+        return Optional.of(
+                shell ? "not with an " + cut + ", whose own measures are enough" : "the file with the panels says it");
     }
 
     private static Optional<String> outdoors(Key key, DocumentState state) {

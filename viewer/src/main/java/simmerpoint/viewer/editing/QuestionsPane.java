@@ -3,6 +3,7 @@ package simmerpoint.viewer.editing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import javafx.beans.value.ObservableValue;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -18,7 +19,9 @@ import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import javafx.scene.shape.SVGPath;
 import simmerpoint.answer.words.FigureFormat;
+import simmerpoint.answer.words.ShellWords;
 import simmerpoint.scenario.Scenario;
+import simmerpoint.scenario.keys.CutKeys;
 import simmerpoint.scenario.keys.Keys;
 import simmerpoint.units.UnitSystem;
 import simmerpoint.viewer.dialog.Dialogs;
@@ -60,6 +63,10 @@ final class QuestionsPane extends ScrollPane {
 
     private Scenario scenario() {
         return document.readProperty().get().scenario();
+    }
+
+    private String cut() {
+        return scenario().dish().cut().kind().word();
     }
 
     private Node block(BuilderQuestion question) {
@@ -117,6 +124,7 @@ final class QuestionsPane extends ScrollPane {
         followers.add(() -> {
             Start start = question.starts(scenario(), units.getValue()).get(number);
             button.setId("start-" + question.name().toLowerCase(Locale.ROOT) + "-" + start.id());
+            show(button, CutKeys.inapplicable(cut()).stream().noneMatch(start.typed()::containsKey));
             button.setText(start.words());
             button.setSelected(start.holds(document.state()));
             tip.setText("Use this; undo takes it back");
@@ -144,6 +152,11 @@ final class QuestionsPane extends ScrollPane {
         label.getStyleClass().add("quiet");
         label.setWrapText(true);
         followers.add(() -> {
+            Optional<ShellWords> shell = ShellWords.of(scenario(), new FigureFormat(units.getValue()));
+            if (shell.isPresent()) {
+                label.setText(shell.get().focus());
+                return;
+            }
             double deep = scenario().dish().parabola().height(scenario().dish().radiusMetres());
             label.setText("At the middle it is " + new FigureFormat(units.getValue()).length(deep)
                     + " deep. The deeper, the nearer the pan.");

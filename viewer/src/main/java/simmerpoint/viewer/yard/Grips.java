@@ -103,7 +103,7 @@ final class Grips {
     /** A little out from the dish's upper edge. */
     private static Point2D beyond(SideScene scene, SideFrame frame) {
         Point2D rim = new Point2D(frame.x(scene.upperRim()), frame.y(scene.upperRim()));
-        Point2D out = rim.subtract(frame.x(scene.vertex()), frame.y(scene.vertex()));
+        Point2D out = rim.subtract(frame.x(scene.middle()), frame.y(scene.middle()));
         return rim.add(out.normalize().multiply(OUT - 4));
     }
 
