@@ -42,7 +42,9 @@ public final class LightCatcher {
     private final Shadow shadow;
     private final Support.Cover support;
     private final Optional<PanelTally> panels;
-    private final boolean caughtByRay;
+    /** Whether what is caught of this batch is kept ray by ray. */
+    private boolean caughtByRay;
+
     private final float[] caughtWatts;
 
     /**
@@ -68,8 +70,7 @@ public final class LightCatcher {
             Optional<PanelTally> panels) {
         this.tally = tally;
         this.panels = panels;
-        caughtByRay = panels.isPresent() || tally.zones.isKept();
-        caughtWatts = new float[caughtByRay ? batch : 0];
+        caughtWatts = new float[panels.isPresent() || tally.zones.isKept() ? batch : 0];
         this.shares = shares;
         reflectedShare = shares.common();
         body = Cylinder.of(target);
@@ -91,10 +92,17 @@ public final class LightCatcher {
 
     /** Adds a batch to the tally. */
     public void catchLight(LightBatch light) {
+        boolean ofSeveral = tally.zones.isKept() && light.zone < 0;
+        caughtByRay = panels.isPresent() || ofSeveral;
+        double incident = tally.incident;
+        double unshaded = tally.unshaded;
+        double caught = tally.caught();
         countMirrors(light);
         removeShaded(light);
-        if (tally.zones.isKept()) {
+        if (ofSeveral) {
             tally.zones.reflect(light, shares, unshadedWatts);
+        } else if (tally.zones.isKept()) {
+            scale(unshadedWatts, (float) shares.reflected(light.zone), light.capacity);
         }
         if (errorFree) {
             System.arraycopy(unshadedWatts, 0, watts, 0, light.capacity);
@@ -108,8 +116,19 @@ public final class LightCatcher {
         tally.rays += light.capacity;
         if (caughtByRay) {
             panels.ifPresent(sums -> sums.add(light, unshadedWatts, caughtWatts, reflectedShare));
-            tally.zones.addCaught(light, caughtWatts);
+            if (ofSeveral) {
+                tally.zones.addCaught(light, caughtWatts);
+            }
             Arrays.fill(caughtWatts, 0);
+        }
+        if (tally.zones.isKept() && !ofSeveral) {
+            tally.zones.add(light.zone, tally.incident - incident, tally.unshaded - unshaded, tally.caught() - caught);
+        }
+    }
+
+    private static void scale(float[] watts, float share, int n) {
+        for (int i = 0; i < n; i++) {
+            watts[i] *= share;
         }
     }
 

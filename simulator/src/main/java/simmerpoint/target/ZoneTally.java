@@ -44,6 +44,13 @@ final class ZoneTally {
         }
     }
 
+    /** Adds light that is known to belong to one zone. */
+    void add(int zone, double onMirrors, double reaching, double landed) {
+        incident[zone] += onMirrors;
+        unshaded[zone] += reaching;
+        caught[zone] += landed;
+    }
+
     /** The same for stored rays. */
     void reflect(ReflectedRays rays, MirrorShares shares, float[] watts) {
         for (int i = 0; i < rays.count(); i++) {

@@ -53,6 +53,8 @@ public final class LightBatch {
     public final int[] panel;
     /** Which zone of the dish each panel belongs to. */
     public final PanelZones zones;
+    /** The zone of all rays; below 0 if they are of several. */
+    public int zone;
 
     /** How the dish was turned for each ray by its shaking; null if it stands still, and in another frame's batch. */
     final DishJitter.Turns turns;
@@ -156,6 +158,7 @@ public final class LightBatch {
         public LightBatch apply(Pose pose) {
             double[] m = pose.rotation().rows();
             LightBatch t = transformed;
+            t.zone = zone;
             transform(capacity, m, pose.origin(), px, py, pz, t.px, t.py, t.pz);
             transform(capacity, m, Vec.ZERO, sx, sy, sz, t.sx, t.sy, t.sz);
             transform(capacity, m, Vec.ZERO, nx, ny, nz, t.nx, t.ny, t.nz);

@@ -149,6 +149,7 @@ public final class LightCaster {
             points.fill(1, k, v);
             surface.fill(u, v, n, mirror);
             System.arraycopy(mirror.panel, 0, light.panel, 0, n);
+            light.zone = mirror.zone;
             transform(mirror.x, mirror.y, mirror.z, origin, light.px, light.py, light.pz);
             if (!jitter.none()) {
                 points.fill(jitterCoordinate(), k, a);
@@ -231,7 +232,7 @@ public final class LightCaster {
                 stretchBySpread(k);
                 return;
             }
-            errors.slopeErrors(light.panel, light.zones, n, a);
+            errors.slopeErrors(light, a);
             for (LightBatch.Tilts line : light.tilts) {
                 ArrayKernels.product(line.x(), n, a, line.x());
                 ArrayKernels.product(line.y(), n, a, line.y());
@@ -273,8 +274,8 @@ public final class LightCaster {
             if (errors.sharpOrWide()) {
                 points.fill(6, k, c);
             }
-            errors.slopeErrors(light.panel, light.zones, n, b);
-            errors.quarterBeamVariances(light.panel, light.zones, c, n, spread);
+            errors.slopeErrors(light, b);
+            errors.quarterBeamVariances(light, c, spread);
             for (int i = 0; i < n; i++) {
                 a[i] = (float) Math.sqrt(b[i] * b[i] + spread[i]);
             }

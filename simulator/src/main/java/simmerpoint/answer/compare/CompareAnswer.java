@@ -279,7 +279,7 @@ public final class CompareAnswer {
                     + worst + " or better. Allow more rays or ask for less.");
         }
         boolean askew = comparison.variants().stream()
-                .anyMatch(variant -> variant.scenario().built().mirror().panelTiltRadians() > 0);
+                .anyMatch(variant -> variant.scenario().built().hasTiltedPanels());
         return out.say("All are traced with the same samples, tied to places on the dish, so a difference is "
                         + "surer than the watts are (those to ±" + worst + " or better). What passes "
                         + FigureFormat.fixed(ComparedRow.SEEN_ERRORS, 0)

@@ -15,15 +15,25 @@ import simmerpoint.dish.points.MeasuredShape;
 import simmerpoint.dish.points.PointTable;
 import simmerpoint.scenario.Problems;
 import simmerpoint.scenario.keys.CutKeys;
+import simmerpoint.scenario.keys.Key;
 import simmerpoint.scenario.values.ScenarioValues;
 import simmerpoint.units.Dimension;
 import simmerpoint.units.QuantityException;
 import simmerpoint.units.QuantityParser;
 
-/** The values of {@code dish.surface}, and the mesh in the file that it may name. */
-record SurfaceValues(ScenarioValues values, Problems problems) implements CutValues {
+/** The values of {@code dish.surface}, or the surface of a zone, and the mesh in the file that it may name. */
+record SurfaceValues(ScenarioValues values, Problems problems, String section) implements CutValues {
     private static final FileCache<Mesh> MESHES = new FileCache<>();
     private static final FileCache<MeasuredShape> SHAPES = new FileCache<>();
+
+    /** Of the dish. */
+    SurfaceValues(ScenarioValues values, Problems problems) {
+        this(values, problems, Key.sectionOf(CutKeys.CUT));
+    }
+
+    private String path(CutParameter parameter) {
+        return section + "." + parameter.name();
+    }
 
     /** The kind of cut that a scenario asks for. */
     static CutKind kind(ScenarioValues values) {
@@ -46,35 +56,34 @@ record SurfaceValues(ScenarioValues values, Problems problems) implements CutVal
 
     @Override
     public int count(CutParameter parameter) {
-        return values.count(CutKeys.path(parameter));
+        return values.count(path(parameter));
     }
 
     @Override
     public double length(CutParameter parameter) {
-        return values.number(CutKeys.path(parameter));
+        return values.number(path(parameter));
     }
 
     @Override
     public OptionalDouble deviation(CutParameter parameter) {
-        return values.deviation(CutKeys.path(parameter));
+        return values.deviation(path(parameter));
     }
 
     @Override
     public String word(CutParameter parameter) {
-        return values.text(CutKeys.path(parameter));
+        return values.text(path(parameter));
     }
 
     @Override
     public Mesh mesh(CutParameter file, CutParameter unit) {
-        String key = CutKeys.path(file);
-        return NamedFile.read(values, key, problems, obj -> MESHES.read(obj, metres(unit), ObjReader::read))
+        return NamedFile.read(values, path(file), problems, obj -> MESHES.read(obj, metres(unit), ObjReader::read))
                 .orElse(null);
     }
 
     @Override
     public MeasuredShape points(CutParameter file) {
         return NamedFile.read(
-                        values, CutKeys.path(file), problems, csv -> SHAPES.read(csv, 1, (f, m) -> PointTable.read(f)))
+                        values, path(file), problems, csv -> SHAPES.read(csv, 1, (f, m) -> PointTable.read(f)))
                 .orElse(null);
     }
 
