@@ -82,8 +82,7 @@ record SurfaceValues(ScenarioValues values, Problems problems, String section) i
 
     @Override
     public MeasuredShape points(CutParameter file) {
-        return NamedFile.read(
-                        values, path(file), problems, csv -> SHAPES.read(csv, 1, (f, m) -> PointTable.read(f)))
+        return NamedFile.read(values, path(file), problems, csv -> SHAPES.read(csv, 1, (f, m) -> PointTable.read(f)))
                 .orElse(null);
     }
 
