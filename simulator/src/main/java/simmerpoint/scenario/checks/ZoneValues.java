@@ -60,7 +60,7 @@ final class ZoneValues {
             problems.add(
                     values.line(ZoneKeys.SECTION),
                     ZoneKeys.SECTION,
-                    "an " + kind.word() + " is not made of zones; leave zones out, or take another cut");
+                    "a dish cut as " + kind.word() + " is not made of zones; leave zones out, or take another cut");
             return;
         }
         zones(values, problems).forEach(zone -> zone.check(kind));
