@@ -114,9 +114,17 @@ public record Zoned(List<Zone> zones) implements Cut {
 
     @Override
     public String description(DishPlan plan, String panels, DoubleFunction<String> length) {
+        Map<String, Double> hidden = hiddenShares();
         return zones.stream()
-                .map(zone -> zone.name() + ": " + zone.plan().cut().description(zone.plan(), count(zone), length))
+                .map(zone -> zone.name() + ": "
+                        + zone.plan().cut().description(zone.plan(), count(zone), length)
+                        + under(hidden.get(zone.name())))
                 .collect(Collectors.joining("; "));
+    }
+
+    /** What lies under another zone is told from a five-hundredth on. */
+    private static String under(double share) {
+        return share < 0.002 ? "" : ", " + Math.max(1, Math.round(100 * share)) + "\u00a0% of it under another zone";
     }
 
     private static String count(Zone zone) {

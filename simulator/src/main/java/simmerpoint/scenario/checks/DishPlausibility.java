@@ -16,7 +16,7 @@ import simmerpoint.units.QuantityWriter;
 final class DishPlausibility {
     private static final double WIDE_GAP = 0.5;
     private static final double BARE = 0.5;
-    private static final double LEAST_HIDDEN = 0.002;
+    private static final double LEAST_HIDDEN = 0.1;
     private static final double OFF_FOCUS = 0.1;
 
     private DishPlausibility() {}

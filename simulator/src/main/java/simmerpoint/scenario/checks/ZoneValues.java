@@ -49,14 +49,7 @@ final class ZoneValues {
         if (!values.hasSection(ZoneKeys.SECTION)) {
             return;
         }
-        if (!kind.has(CutTrait.PARABOLOID)) {
-            problems.add(
-                    values.line(ZoneKeys.SECTION),
-                    ZoneKeys.SECTION,
-                    "panels of a mesh are not made of zones; leave zones out, or take another cut");
-            return;
-        }
-        if (kind.has(CutTrait.OWN_SIZE)) {
+        if (!ZoneKeys.isZone(kind)) {
             problems.add(
                     values.line(ZoneKeys.SECTION),
                     ZoneKeys.SECTION,

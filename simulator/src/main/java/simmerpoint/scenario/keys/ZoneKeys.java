@@ -23,13 +23,16 @@ public final class ZoneKeys {
     /** What a zone can be called; where mirrors of two lie over one another, those of the later one lie on top. */
     public static final List<String> NAMES = List.of("middle", "ring", "rim", "upper", "lower", "patches");
 
-    /** Cuts that are a dish by themselves: meshes, and those that know their own size. */
-    private static final Set<String> WHOLE = Cuts.ALL.stream()
-            .filter(cut -> !cut.has(CutTrait.PARABOLOID) || cut.has(CutTrait.OWN_SIZE))
-            .map(CutKind::word)
-            .collect(Collectors.toSet());
+    /** Cuts that are a dish of their own and no zone of one. */
+    private static final Set<String> WHOLE =
+            Cuts.ALL.stream().filter(kind -> !isZone(kind)).map(CutKind::word).collect(Collectors.toSet());
 
     private ZoneKeys() {}
+
+    /** Whether a zone can be cut so. */
+    public static boolean isZone(CutKind kind) {
+        return kind.has(CutTrait.PARABOLOID) && !kind.has(CutTrait.OWN_SIZE);
+    }
 
     /** Path of the section of a zone. */
     public static String section(String zone) {
@@ -134,7 +137,7 @@ public final class ZoneKeys {
     }
 
     private static boolean isForOwnCut(Key key) {
-        return key.onlyFor().stream().anyMatch(cut -> !WHOLE.contains(cut));
+        return !WHOLE.containsAll(key.onlyFor());
     }
 
     private static Key copy(String zone, Key key) {
@@ -146,14 +149,14 @@ public final class ZoneKeys {
                 key.example(),
                 key.range(),
                 key.usual(),
-                own(key.words().stream()),
+                without(key.words().stream()),
                 surface ? key.defaultText() : Key.FROM_DISH,
-                Set.copyOf(own(key.onlyFor().stream())),
+                Set.copyOf(without(key.onlyFor().stream())),
                 "In one zone: " + Character.toLowerCase(key.sentence().charAt(0))
                         + key.sentence().substring(1));
     }
 
-    private static List<String> own(Stream<String> words) {
-        return words.filter(each -> !WHOLE.contains(each)).toList();
+    private static List<String> without(Stream<String> words) {
+        return words.filter(word -> !WHOLE.contains(word)).toList();
     }
 }
