@@ -17,6 +17,7 @@ final class CommandLines {
         line.addSubcommand(new DayCommand(terminal));
         line.addSubcommand(new AimCommand(terminal));
         line.addSubcommand(new BudgetCommand(terminal));
+        line.addSubcommand(new PanelsCommand(terminal));
         line.addSubcommand(new CompareCommand(terminal));
         line.addSubcommand(new DesignCommand(terminal));
         line.addSubcommand(new CutCommand(terminal));

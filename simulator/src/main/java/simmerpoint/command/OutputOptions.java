@@ -92,6 +92,11 @@ final class OutputOptions {
         wanted = files;
     }
 
+    /** One more file was written. */
+    void wrote(String name) {
+        written.add(name);
+    }
+
     /** Names of the files written, in that order. */
     List<String> written() {
         return List.copyOf(written);

@@ -1,5 +1,7 @@
 package simmerpoint.command;
 
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import picocli.CommandLine.Command;
@@ -7,6 +9,8 @@ import picocli.CommandLine.Mixin;
 import simmerpoint.answer.Answer;
 import simmerpoint.answer.trace.TraceAnswer;
 import simmerpoint.answer.trace.WarmingSection;
+import simmerpoint.report.OutputException;
+import simmerpoint.report.RaysFile;
 import simmerpoint.report.ResultFiles;
 import simmerpoint.sampling.Estimate;
 import simmerpoint.scenario.Scenario;
@@ -34,6 +38,9 @@ final class TraceCommand extends ScenarioCommand {
     @Mixin
     private final WarmingOptions warming = new WarmingOptions();
 
+    @Mixin
+    private final RaysOptions reflected = new RaysOptions();
+
     TraceCommand(Terminal terminal, Tracer tracer) {
         super(terminal);
         this.tracer = tracer;
@@ -41,7 +48,9 @@ final class TraceCommand extends ScenarioCommand {
 
     @Override
     Map<String, String> moreFiles() {
-        return warming.named();
+        Map<String, String> names = new LinkedHashMap<>(warming.named());
+        names.putAll(reflected.named());
+        return names;
     }
 
     /** The trace and when to aim again, and beside it what the doubts make of it. */
@@ -55,6 +64,18 @@ final class TraceCommand extends ScenarioCommand {
             TraceResult traced = tracer.trace(scenario, options, tracing);
             Optional<Estimate> minutes = AimAgain.usualMinutes(scenario, options, aiming);
             return traced.withLikely(likely.result()).withAimAgain(minutes);
+        }
+    }
+
+    /** The rays of the trace: as many, from the same seed. */
+    private void writeRays(Scenario scenario, TraceResult result) throws OutputException {
+        if (reflected.file().isPresent()) {
+            Path to = reflected.file().get();
+            TraceOptions options = rays.options().withRays(result.run().rays());
+            try (ProgressLine line = progress()) {
+                RaysFile.write(to, scenario, options, line);
+            }
+            outputs.wrote(to.toString());
         }
     }
 
@@ -73,6 +94,7 @@ final class TraceCommand extends ScenarioCommand {
                 ResultFiles.of(result, units),
                 curve.map(found -> warming.files(found, units)).orElse(Map.of()),
                 terminal);
+        writeRays(scenario, result);
         say(() -> {
             Answer answer = show.answer(result, units, TraceAnswer::brief, TraceAnswer::of);
             return curve.isPresent() && warming.printed() ? answer.with(WarmingSection.of(curve.get(), units)) : answer;

@@ -12,6 +12,7 @@ import simmerpoint.study.aim.AimMap;
 import simmerpoint.study.aim.AimPlan;
 import simmerpoint.study.aim.AimResult;
 import simmerpoint.study.aim.AimTolerance;
+import simmerpoint.study.aim.FirstLight;
 import simmerpoint.study.aim.MisaimDirection;
 import simmerpoint.study.aim.SunTrack;
 
@@ -90,6 +91,25 @@ public final class AimQuantities {
             .number("loss_share", "share of the watts that may be lost", AimPlan::lossShare)
             .number("stick_m", "length of the sighting stick", AimPlan::stickMetres);
 
+    private static final Fields<FirstLight.OnCard> CARD = Fields.<FirstLight.OnCard>none()
+            .number("card_m", "of the card from the dish's middle, along its axis", FirstLight.OnCard::distanceMetres)
+            .range("apart_*_m", "the two spots, from middle to middle", FirstLight.OnCard::apart)
+            .range(
+                    "width_*_m",
+                    "of each spot: the circle that holds four fifths of its light",
+                    FirstLight.OnCard::width);
+
+    private static final Fields<FirstLight> FIRST_LIGHT = Fields.<FirstLight>none()
+            .number(
+                    "hole_m",
+                    "diameter of each of two holes in the cloth over the mirror",
+                    f -> f.holes().diameterMetres())
+            .number("holes_apart_m", "from middle to middle", f -> f.holes().apartMetres())
+            .range("holes_*_W", "light through both", FirstLight::watts)
+            .range("meet_*_m", "where the two spots become one, from the dish's middle", FirstLight::meet)
+            .range("meet_flux_*_W_m2", "in the middle of that spot", FirstLight::fluxThere)
+            .rows("cards", "the nearest to the dish first", FirstLight::cards, CARD);
+
     private static final Fields<AimResult> FIELDS = Fields.<AimResult>none()
             .include(AimResult::plan, PLAN)
             .text("power", "what the watts are", PowerKind.WORDS, r -> PowerKind.of(r.scenario()))
@@ -105,6 +125,8 @@ public final class AimQuantities {
             .group("dead_on_interval", "aimed dead on", AimResult::deadOnInterval, SPELL)
             .group("long_interval", "aimed dead on, left twice as long", AimResult::longInterval, SPELL)
             .optionalGroup("aimed_ahead", "turned ahead of the sun", AimQuantities::lead, LEAD)
+            .optionalGroup(
+                    "first_light", "the two spots by which to find the focus", AimResult::firstLight, FIRST_LIGHT)
             .rows("curves", "watts along one axis", AimResult::curves, CURVE)
             .rows("maps", "watts along both axes", AimResult::maps, MAP)
             .group("run", "differs from run to run", AimResult::run, RUN);

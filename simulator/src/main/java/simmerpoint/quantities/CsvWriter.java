@@ -1,9 +1,12 @@
 package simmerpoint.quantities;
 
+import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import simmerpoint.quantities.Field.Quantity;
@@ -15,28 +18,49 @@ import simmerpoint.sampling.Estimate;
  * that holds a comma stands in double quotes; one that looks like a formula has an apostrophe before it.
  */
 final class CsvWriter {
-    private static final int DIGITS = 6;
+    static final int DIGITS = 6;
 
-    private final StringBuilder out = new StringBuilder(1 << 14);
+    private final Appendable out;
 
-    private CsvWriter() {}
+    /** Onto {@code out}, whose failures are thrown as {@link UncheckedIOException}. */
+    CsvWriter(Appendable out) {
+        this.out = out;
+    }
 
     /** One column as it is written. */
     private record Column<S>(String head, Function<S, String> cell) {}
 
     static <R, S> String text(Document<R> document, Table<R, S> table, R result) {
-        List<S> rows = table.rows().apply(result).toList();
-        CsvWriter csv = new CsvWriter();
-        csv.comment("Simmerpoint " + Version.text() + " " + document.command());
-        csv.comment("title: " + OneLine.of(document.title().apply(result)));
+        StringBuilder text = new StringBuilder(1 << 14);
+        CsvWriter csv = new CsvWriter(text);
+        csv.head(document.command(), document.title().apply(result));
         if (document.seed() != null) {
             csv.comment("seed: " + document.seed().applyAsLong(result));
         }
         table.notes().apply(result).forEach(csv::comment);
-        table.fields().columns().forEach(csv::explain);
-        csv.table(
-                table.fields().columns().stream().flatMap(q -> columns(q, rows)).toList(), rows);
-        return csv.out.toString();
+        csv.table(table.fields(), () -> table.rows().apply(result));
+        return text.toString();
+    }
+
+    /** What it is. */
+    void head(String command, String title) {
+        comment("Simmerpoint " + Version.text() + " " + command);
+        comment("title: " + OneLine.of(title));
+    }
+
+    void comment(String text) {
+        put("# " + text.replace(",", ";") + "\n");
+    }
+
+    /** What the columns are, and a line for each row as it comes. */
+    <S> void table(Fields<S> fields, Supplier<Stream<S>> rows) {
+        fields.columns().forEach(this::explain);
+        List<Column<S>> columns =
+                fields.columns().stream().flatMap(q -> columns(q, rows)).toList();
+        line(columns.stream().map(Column::head));
+        rows.get()
+                .forEach(
+                        row -> line(columns.stream().map(column -> column.cell().apply(row))));
     }
 
     private void explain(Quantity<?> quantity) {
@@ -45,25 +69,23 @@ final class CsvWriter {
                 + (unsure ? "; " + quantity.key() + "_se: its standard error" : ""));
     }
 
-    private void comment(String text) {
-        out.append("# ").append(text.replace(",", ";")).append('\n');
-    }
-
-    private <S> void table(List<Column<S>> columns, List<S> rows) {
-        line(columns.stream().map(Column::head));
-        rows.forEach(row -> line(columns.stream().map(column -> column.cell().apply(row))));
-    }
-
     private void line(Stream<String> cells) {
-        out.append(cells.map(CsvWriter::quoted).collect(Collectors.joining(",")))
-                .append('\n');
+        put(cells.map(CsvWriter::quoted).collect(Collectors.joining(",", "", "\n")));
+    }
+
+    private void put(String text) {
+        try {
+            out.append(text);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 
     private static String quoted(String text) {
         return text.contains(",") || text.contains("\"") ? "\"" + text.replace("\"", "\"\"") + "\"" : text;
     }
 
-    private static <S> Stream<Column<S>> columns(Quantity<S> quantity, List<S> rows) {
+    private static <S> Stream<Column<S>> columns(Quantity<S> quantity, Supplier<Stream<S>> rows) {
         Function<S, ?> value = quantity.value();
         return switch (quantity.type()) {
             case ESTIMATE ->
@@ -71,7 +93,7 @@ final class CsvWriter {
                         new Column<>(quantity.key(), row -> cell(figure(value.apply(row)))),
                         new Column<>(quantity.key() + "_se", row -> cell(error(value.apply(row)))));
             case TEXTS ->
-                rows.stream()
+                rows.get()
                         .map(row -> ((Map<?, ?>) value.apply(row)).keySet())
                         .flatMap(Collection::stream)
                         .distinct()

@@ -13,6 +13,7 @@ public final class Documents {
             AimQuantities.DOCUMENT,
             CompareQuantities.DOCUMENT,
             BudgetQuantities.DOCUMENT,
+            PanelsQuantities.DOCUMENT,
             DesignQuantities.DOCUMENT,
             CutQuantities.DOCUMENT,
             SafetyQuantities.DOCUMENT,

@@ -1,7 +1,9 @@
 package simmerpoint.report;
 
+import java.io.BufferedOutputStream;
 import java.io.IOException;
-import java.nio.ByteBuffer;
+import java.io.OutputStream;
+import java.nio.channels.Channels;
 import java.nio.channels.FileChannel;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.DirectoryIteratorException;
@@ -27,6 +29,7 @@ import simmerpoint.scenario.values.InputFiles;
  */
 public final class AtomicFile {
     private static final Set<Path> UNFINISHED = ConcurrentHashMap.newKeySet();
+    private static final int BUFFER = 1 << 16;
     private static final int MOST_TRIES = 100;
     private static final int MOST_LINKS = 40;
     private static final Pattern TEMPORARY = Pattern.compile("\\.simmerpoint-(\\d+)-\\d+\\.tmp");
@@ -98,14 +101,27 @@ public final class AtomicFile {
         return !Files.exists(file) || Files.isRegularFile(file);
     }
 
+    /** What goes into a file, piece by piece. */
+    public interface Content {
+        /** Writes all of it. */
+        void writeTo(OutputStream out) throws IOException;
+    }
+
     /** Puts {@code bytes} into {@code file}, which is made or replaced. */
     public static void write(Path file, byte[] bytes) throws OutputException {
+        write(file, out -> out.write(bytes));
+    }
+
+    /** Puts {@code content} into {@code file}, which is made or replaced once all of it is there. */
+    public static void write(Path file, Content content) throws OutputException {
         check(file);
         try {
             if (isPlain(file)) {
-                replace(destination(file), bytes);
+                replace(destination(file), content);
             } else {
-                Files.write(file, bytes, StandardOpenOption.WRITE);
+                try (OutputStream out = Files.newOutputStream(file, StandardOpenOption.WRITE)) {
+                    content.writeTo(out);
+                }
             }
         } catch (AccessDeniedException e) {
             throw new OutputException(file + " cannot be written: no permission to write there.", e);
@@ -114,11 +130,11 @@ public final class AtomicFile {
         }
     }
 
-    private static void replace(Path file, byte[] bytes) throws IOException {
+    private static void replace(Path file, Content content) throws IOException {
         Path temporary = null;
         try {
             temporary = create(file);
-            fill(temporary, bytes);
+            fill(temporary, content);
             keepRights(file, temporary);
             Files.move(temporary, file, StandardCopyOption.ATOMIC_MOVE);
         } finally {
@@ -180,12 +196,11 @@ public final class AtomicFile {
         }
     }
 
-    private static void fill(Path temporary, byte[] bytes) throws IOException {
+    private static void fill(Path temporary, Content content) throws IOException {
         try (FileChannel channel = FileChannel.open(temporary, StandardOpenOption.WRITE)) {
-            ByteBuffer buffer = ByteBuffer.wrap(bytes);
-            while (buffer.hasRemaining()) {
-                channel.write(buffer);
-            }
+            OutputStream out = new BufferedOutputStream(Channels.newOutputStream(channel), BUFFER);
+            content.writeTo(out);
+            out.flush();
             channel.force(true);
         }
     }

@@ -13,6 +13,7 @@ import simmerpoint.quantities.DayQuantities;
 import simmerpoint.quantities.DesignQuantities;
 import simmerpoint.quantities.Document;
 import simmerpoint.quantities.PanQuantities;
+import simmerpoint.quantities.PanelsQuantities;
 import simmerpoint.quantities.SafetyQuantities;
 import simmerpoint.quantities.TraceQuantities;
 import simmerpoint.quantities.TrialQuantities;
@@ -25,6 +26,7 @@ import simmerpoint.study.day.DayResult;
 import simmerpoint.study.day.YearResult;
 import simmerpoint.study.design.DesignResult;
 import simmerpoint.study.pan.PanResult;
+import simmerpoint.study.panels.PanelsResult;
 import simmerpoint.study.trace.TraceResult;
 import simmerpoint.study.trace.WarmingResult;
 import simmerpoint.trial.ClassResult;
@@ -79,6 +81,11 @@ public record ResultFiles(Supplier<byte[]> json, Supplier<byte[]> csv, Supplier<
     /** Of a budget of flaws. */
     public static ResultFiles of(BudgetResult result, UnitSystem units) {
         return of(() -> BudgetQuantities.DOCUMENT, result, () -> BudgetPicture.sheet(result, units));
+    }
+
+    /** Of the light of each panel. */
+    public static ResultFiles of(PanelsResult result, UnitSystem units) {
+        return of(() -> PanelsQuantities.DOCUMENT, result, () -> PanelsPicture.sheet(result, units));
     }
 
     /** Of a search for a design. */

@@ -27,6 +27,7 @@ class ShortAnswersTest extends CommandRuns {
                 "pan --rays 1024",
                 "aim --rays 1024",
                 "budget --rays 1024",
+                "panels --rays 4k",
                 "compare --rays 1024 --vary dish.surface.sectors=12,16,24",
                 "day " + HUT + " --rays 1024",
                 "day " + HUT + " --rays 1024 --year",

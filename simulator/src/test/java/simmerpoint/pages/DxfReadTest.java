@@ -1,14 +1,9 @@
 package simmerpoint.pages;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.List;
-import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -22,9 +17,6 @@ import simmerpoint.workshop.Piece;
 /** The DXF of {@code cut} in a reader of another maker: ezdxf, Debian's package python3-ezdxf. */
 @Tag("pages")
 class DxfReadTest {
-    /** Debian's own Python, which has Debian's packages. */
-    private static final String PYTHON = "/usr/bin/python3";
-
     /** Prints units, number of closed lines and the sum of their areas on the layers that are cut, by Gauss's formula. */
     private static final String READ = """
             import ezdxf, sys
@@ -46,24 +38,10 @@ class DxfReadTest {
         CutPlan plan = CutPlan.of(ScenarioReader.builtIn(), UnitSystem.METRIC);
         Path file = folder.resolve("pieces.dxf");
         Files.write(file, CutFiles.of(plan, Paper.A4, UnitSystem.METRIC).dxf().get());
-        String[] read = read(file).split(" ");
+        String[] read = Python.run(READ, file, folder, "python3-ezdxf").split(" ");
         assertEquals("4", read[0], "millimetres");
         assertEquals(plan.pieces().stream().mapToInt(Piece::count).sum(), Integer.parseInt(read[1]));
         double area = plan.pieces().stream().mapToDouble(Piece::totalArea).sum() * 1e6;
         assertEquals(area, Double.parseDouble(read[2]), 1e-6 * area);
-    }
-
-    private String read(Path file) throws IOException, InterruptedException {
-        Path script = Files.writeString(folder.resolve("read.py"), READ);
-        Path out = folder.resolve("out");
-        Process process = new ProcessBuilder(List.of(PYTHON, script.toString(), file.toString()))
-                .redirectErrorStream(true)
-                .redirectOutput(out.toFile())
-                .start();
-        boolean ended = process.waitFor(60, TimeUnit.SECONDS);
-        process.destroyForcibly();
-        String text = Files.readString(out, StandardCharsets.UTF_8).strip();
-        assertTrue(ended && process.exitValue() == 0, "needs python3-ezdxf: " + text);
-        return text;
     }
 }

@@ -1,6 +1,6 @@
 package simmerpoint.answer.aim;
 
-import java.util.List;
+import java.util.stream.Stream;
 import simmerpoint.answer.Answer;
 import simmerpoint.answer.Section;
 import simmerpoint.answer.SectionBuilder;
@@ -63,11 +63,17 @@ public final class AimAnswer {
         TargetWords words = TargetWords.of(result.scenario().target());
         return new Answer(
                 OneLine.of(result.scenario().title()),
-                List.of(
-                        new AimAgainSection(result, figures, words, panHint).section(),
-                        new AimTableSection(result, figures, words).section(),
-                        cautions(result, words.noun()),
-                        sure(result)));
+                Stream.of(
+                                Stream.of(
+                                        new AimAgainSection(result, figures, words, panHint).section(),
+                                        new AimTableSection(result, figures, words).section()),
+                                result
+                                        .firstLight()
+                                        .map(light -> new FirstLightSection(light, figures, words).section())
+                                        .stream(),
+                                Stream.of(cautions(result, words.noun()), sure(result)))
+                        .flatMap(part -> part)
+                        .toList());
     }
 
     /**

@@ -15,27 +15,38 @@ public final class BuiltDish {
     private final ShapeErrors shape;
     private final double elevation;
     private final Mask mask;
+    private final double[] turns;
 
     BuiltDish(DishPlan layout, Mirror mirror) {
-        this(layout, mirror, ShapeErrors.NONE, 0, Mask.NONE);
+        this(layout, mirror, ShapeErrors.NONE, 0, Mask.NONE, new double[0]);
     }
 
-    private BuiltDish(DishPlan layout, Mirror mirror, ShapeErrors shape, double elevation, Mask mask) {
+    private BuiltDish(DishPlan layout, Mirror mirror, ShapeErrors shape, double elevation, Mask mask, double[] turns) {
         this.layout = layout;
         this.mirror = mirror;
         this.shape = shape;
         this.elevation = elevation;
         this.mask = mask;
+        this.turns = turns;
     }
 
     /** The same dish with part of its mirror covered. */
     public BuiltDish covered(Mask other) {
-        return new BuiltDish(layout, mirror, shape, elevation, other);
+        return new BuiltDish(layout, mirror, shape, elevation, other, turns);
+    }
+
+    /**
+     * The same dish with its panels turned besides as they are glued.
+     *
+     * @param rotations of each panel by its number three parts, dish frame, rad
+     */
+    public BuiltDish turned(double[] rotations) {
+        return new BuiltDish(layout, mirror, shape, elevation, mask, rotations.clone());
     }
 
     /** The same dish in another shape, its axis pointing so high, rad. */
     public BuiltDish shaped(ShapeErrors other, double axisElevation) {
-        return new BuiltDish(layout, mirror, other, other.byWeight() ? axisElevation : 0, mask);
+        return new BuiltDish(layout, mirror, other, other.byWeight() ? axisElevation : 0, mask, turns);
     }
 
     /** How its shape differs from the plan. */
@@ -82,10 +93,10 @@ public final class BuiltDish {
         return mask.isThere() ? new CoveredSurface(bare, mask, layout.aperture()) : bare;
     }
 
-    /** The tilt of each panel of its surface, drawn from the seed. */
+    /** The tilt of each panel of its surface, drawn from the seed, and turned besides. */
     public PanelTilts panelTilts(MirrorSurface surface, long seed) {
         double[] sigmas =
                 mirrors().stream().mapToDouble(Mirror::panelTiltRadians).toArray();
-        return PanelTilts.draw(surface.panels(), surface.zones(), sigmas, seed);
+        return PanelTilts.draw(surface.panels(), surface.zones(), sigmas, seed).and(turns);
     }
 }

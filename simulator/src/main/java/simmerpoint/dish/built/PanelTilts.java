@@ -47,6 +47,18 @@ public final class PanelTilts {
         return new PanelTilts(rotation);
     }
 
+    /** The same with rotations added panel by panel, rad; none where there are no {@code turns}. */
+    PanelTilts and(double[] turns) {
+        if (turns.length == 0) {
+            return this;
+        }
+        double[] sum = turns.clone();
+        for (int i = 0; i < sum.length && rotation != null; i++) {
+            sum[i] += rotation[i];
+        }
+        return new PanelTilts(sum);
+    }
+
     /** Whether every panel sits as planned. */
     public boolean none() {
         return rotation == null;

@@ -10,6 +10,7 @@ import simmerpoint.scenario.Scenario;
 import simmerpoint.setup.Setup;
 import simmerpoint.study.trace.ReplicateCaster;
 import simmerpoint.target.TargetIntersection;
+import simmerpoint.target.TargetShade;
 import simmerpoint.tracing.Blocking;
 import simmerpoint.tracing.ErrorSampler;
 import simmerpoint.tracing.LightBatch;
@@ -32,6 +33,7 @@ final class FieldCast {
     private final boolean panStands;
     private final TargetIntersection pan;
     private final Support.Cover support;
+    private final TargetShade shade;
     private final Bowl bowl;
     private final FrameMap toDish;
     private final FrameMap toTarget;
@@ -52,6 +54,7 @@ final class FieldCast {
         this.panStands = panStands && scenario.target() instanceof Pan;
         pan = new TargetIntersection(scenario.target());
         support = (scenario.target() instanceof Pan vessel ? vessel.support() : Support.NONE).cover();
+        shade = new TargetShade(scenario.target());
         bowl = new Bowl(scenario.dish());
         toDish = new FrameMap(v -> setup.dish().fromParent(setup.target().toParent(v)));
         toTarget = new FrameMap(v -> setup.target().fromParent(setup.dish().toParent(v)));
@@ -80,12 +83,7 @@ final class FieldCast {
         if (bowl.across(p, s) < FAR) {
             return false;
         }
-        return !panStands
-                || !(support.stops(light.px[i], light.py[i], light.pz[i], light.sx[i], light.sy[i], light.sz[i])
-                        || pan.distance(
-                                        new Vec(light.px[i], light.py[i], light.pz[i]),
-                                        new Vec(light.sx[i], light.sy[i], light.sz[i]))
-                                .isPresent());
+        return !panStands || !shade.stops(light, i);
     }
 
     private void follow(LightBatch light, ReflectedDirections directions, int i, List<FieldTally> tallies) {

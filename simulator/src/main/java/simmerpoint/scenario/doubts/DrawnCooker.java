@@ -16,6 +16,13 @@ import simmerpoint.sun.Sunlight;
  * @param build which of many dishes built with the same care it is, for the luck of gluing; 0 is the one that is traced
  */
 public record DrawnCooker(Scenario scenario, double beamFactor, LossFactors losses, int draw, long build) {
+    private static final long BUILDS_APART = 0x9E3779B97F4A7C15L;
+
+    /** Seed of how its panels are glued, where those of the cooker as given follow {@code seed}. */
+    public long buildSeed(long seed) {
+        return seed + BUILDS_APART * build;
+    }
+
     /** The same cooker standing or aimed otherwise. */
     public DrawnCooker changed(UnaryOperator<Scenario> change) {
         return new DrawnCooker(change.apply(scenario), beamFactor, losses, draw, build);

@@ -17,12 +17,18 @@ import simmerpoint.study.trace.TraceOptions;
  * @param maps drift, turn; empty if they were not wanted
  * @param run what the work took
  * @param deadOnLikely what is likely of a dead-on aim over all other doubts, if that was worked out
+ * @param firstLight how to find the focus of the finished dish, if that was worked out and the mirror has room for it
  */
 public record AimResult(
-        AimTimes times, List<AimCurve> curves, List<AimMap> maps, RunInfo run, Optional<LikelyResult> deadOnLikely) {
+        AimTimes times,
+        List<AimCurve> curves,
+        List<AimMap> maps,
+        RunInfo run,
+        Optional<LikelyResult> deadOnLikely,
+        Optional<FirstLight> firstLight) {
     /** Without a look at doubts. */
     AimResult(AimTimes times, List<AimCurve> curves, List<AimMap> maps, RunInfo run) {
-        this(times, curves, maps, run, Optional.empty());
+        this(times, curves, maps, run, Optional.empty(), Optional.empty());
     }
 
     /** Keeps its own lists. */
@@ -33,12 +39,17 @@ public record AimResult(
 
     /** The same with maps. */
     AimResult withMaps(List<AimMap> drawn, RunInfo took) {
-        return new AimResult(times, curves, drawn, took, deadOnLikely);
+        return new AimResult(times, curves, drawn, took, deadOnLikely, firstLight);
     }
 
     /** The same with what is likely of a dead-on aim. */
     AimResult withLikely(LikelyResult deadOn) {
-        return new AimResult(times, curves, maps, run, Optional.of(deadOn));
+        return new AimResult(times, curves, maps, run, Optional.of(deadOn), firstLight);
+    }
+
+    /** The same with how to find the focus. */
+    AimResult withFirstLight(Optional<FirstLight> found) {
+        return new AimResult(times, curves, maps, run, deadOnLikely, found);
     }
 
     /** {@link AimTimes#scenario}. */

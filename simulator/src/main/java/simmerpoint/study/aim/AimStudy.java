@@ -48,7 +48,7 @@ public final class AimStudy {
     }
 
     /**
-     * The same with what is likely of a dead-on aim over all other doubts.
+     * The same with what is likely of a dead-on aim over all other doubts, and how to find the focus of the finished dish.
      *
      * @param maps whether maps are wanted, which are half of the work
      */
@@ -63,7 +63,8 @@ public final class AimStudy {
                         LikelyStudy.FOR_RANGE,
                         asked,
                         drawn -> drawn.withAim(drawn.aim().deadOn()),
-                        Progress.NONE));
+                        Progress.NONE))
+                .withFirstLight(FirstLight.of(read, asked));
     }
 
     /** When to aim again, and how far off one may be: the quick part of {@link #run}, which throws the same. */

@@ -1,6 +1,7 @@
 package simmerpoint.study.light;
 
 import java.util.stream.IntStream;
+import simmerpoint.dish.built.BuiltDish;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.study.trace.ImpossibleSetupException;
 import simmerpoint.study.trace.Progress;
@@ -24,8 +25,13 @@ public final class PanelStudy {
      * @throws java.util.concurrent.CancellationException if {@code progress} says stop
      */
     public static PanelWatts run(Scenario scenario, TraceOptions options, Progress progress) {
-        ReplicateCaster casting = new ReplicateCaster(scenario, options);
-        TargetScene plan = TargetScene.forWatts(scenario.target(), casting.setup(), scenario.sun(), scenario.built());
+        return run(scenario, scenario.built(), options, progress);
+    }
+
+    /** The same of another dish in its place. */
+    public static PanelWatts run(Scenario scenario, BuiltDish dish, TraceOptions options, Progress progress) {
+        ReplicateCaster casting = new ReplicateCaster(scenario, dish, options, options.seed());
+        TargetScene plan = TargetScene.forWatts(scenario.target(), casting.setup(), scenario.sun(), dish);
         int bits = ReplicateCaster.bitsFor(options.rays());
         PanelTally[] sums = IntStream.range(0, ReplicateCaster.REPLICATES)
                 .mapToObj(r -> new PanelTally(casting.surface().panels()))

@@ -21,8 +21,9 @@ import simmerpoint.uncertainty.Draws;
  * @param draws probabilities of the causes
  * @param options rays, seed and threads
  */
-record CookerDraws(ScenarioDoubts doubts, int bits, Draws draws, TraceOptions options) {
-    static CookerDraws of(ScenarioDoubts doubts, int bits, TraceOptions options) {
+public record CookerDraws(ScenarioDoubts doubts, int bits, Draws draws, TraceOptions options) {
+    /** 2^{@code bits} cookers by {@code doubts}. */
+    public static CookerDraws of(ScenarioDoubts doubts, int bits, TraceOptions options) {
         return new CookerDraws(doubts, bits, Draws.of(doubts.all().size(), bits, options.seed()), options);
     }
 
@@ -31,7 +32,7 @@ record CookerDraws(ScenarioDoubts doubts, int bits, Draws draws, TraceOptions op
      *
      * @throws java.util.concurrent.CancellationException if {@code progress} says stop
      */
-    <T> List<Optional<T>> each(Function<DrawnCooker, T> work, Progress progress) {
+    public <T> List<Optional<T>> each(Function<DrawnCooker, T> work, Progress progress) {
         int cookers = 1 << bits;
         List<Optional<T>> found = new ArrayList<>(Collections.nCopies(cookers, Optional.<T>empty()));
         try (ReplicateWorkers workers = new ReplicateWorkers(Math.min(options.threads(), cookers), cookers, progress)) {

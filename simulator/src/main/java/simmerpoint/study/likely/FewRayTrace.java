@@ -16,8 +16,6 @@ final class FewRayTrace {
     /** Rays of each cooker: their noise, about a hundredth of the watts, is small beside the doubts. */
     static final int BITS = 10;
 
-    private static final long BUILDS_APART = 0x9E3779B97F4A7C15L;
-
     private FewRayTrace() {}
 
     /** What {@code cooker} does. */
@@ -46,8 +44,7 @@ final class FewRayTrace {
 
     private static CaughtByFace faces(DrawnCooker cooker, int bits, TraceOptions options) {
         Scenario scenario = cooker.scenario();
-        ReplicateCaster casting =
-                new ReplicateCaster(scenario, options, options.seed() + BUILDS_APART * cooker.build());
+        ReplicateCaster casting = new ReplicateCaster(scenario, options, cooker.buildSeed(options.seed()));
         TargetScene plan = TargetScene.forWatts(scenario.target(), casting.setup(), scenario.sun(), scenario.built());
         TargetScene.Replicate replicate = plan.new Replicate();
         LightCatcher catcher = replicate.catcher(casting.caster(), ReplicateCaster.batchSize(bits));

@@ -3,7 +3,10 @@ package simmerpoint.study.trace;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Consumer;
+import java.util.stream.LongStream;
+import java.util.stream.Stream;
 import simmerpoint.dish.MirrorSurface;
+import simmerpoint.dish.built.BuiltDish;
 import simmerpoint.pan.Target;
 import simmerpoint.sampling.ScrambledSobol;
 import simmerpoint.scenario.Scenario;
@@ -34,8 +37,13 @@ public final class ReplicateCaster {
 
     /** The same for a dish that was glued with other luck. */
     public ReplicateCaster(Scenario scenario, TraceOptions options, long buildSeed) {
+        this(scenario, scenario.built(), options, buildSeed);
+    }
+
+    /** The same with another dish in its place. */
+    public ReplicateCaster(Scenario scenario, BuiltDish dish, TraceOptions options, long buildSeed) {
         setup = scenario.setup();
-        caster = new LightCaster(scenario.built(), buildSeed, scenario.sun(), setup, scenario.aim());
+        caster = new LightCaster(dish, buildSeed, scenario.sun(), setup, scenario.aim());
         refuseInMirror(caster.surface(), setup, scenario.target());
         samples = ScrambledSobol.replicates(caster.dimensions(), options.seed(), REPLICATES);
         threads = Math.min(options.threads(), REPLICATES);
@@ -110,11 +118,14 @@ public final class ReplicateCaster {
 
     /** Casts the first block of one replicate on the caller's thread. */
     public void castOne(int replicate, int bits, Consumer<LightBatch> taker) {
+        batches(replicate, bits).forEach(taker);
+    }
+
+    /** The batches of the first block of one replicate, cast as they are asked for; each is valid until the next one is. */
+    public Stream<LightBatch> batches(int replicate, int bits) {
         ScrambledSobol points = samples.get(replicate);
         LightCaster.BatchCaster beam = caster.new BatchCaster(points, points.block(bits, 0));
-        for (long k = 0; k < beam.batches(); k++) {
-            taker.accept(beam.cast(k));
-        }
+        return LongStream.range(0, beam.batches()).mapToObj(beam::cast);
     }
 
     /** The mirrors. */
