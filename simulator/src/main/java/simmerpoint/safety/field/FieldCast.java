@@ -110,7 +110,7 @@ final class FieldCast {
         double z = directions.dz[i];
         double unit = 1 / Math.sqrt(x * x + y * y + z * z);
         toDish.direction(x * unit, y * unit, z * unit, d);
-        double watts = light.watts[i] * shares.reflected(light.zones.of(light.panel[i])) * perRay;
+        double watts = light.watts[i] * light.beam * shares.reflected(light.zones.of(light.panel[i])) * perRay;
         double limit = panelsBlock ? free(light, i, x * unit, y * unit, z * unit) : Double.POSITIVE_INFINITY;
         boolean both = lit;
         for (int bounce = 0; bounce <= BOUNCES; bounce++) {
