@@ -2,6 +2,7 @@ package simmerpoint.dish;
 
 import java.util.OptionalDouble;
 import simmerpoint.dish.mesh.Mesh;
+import simmerpoint.dish.points.MeasuredShape;
 
 /** Values of a cut's parameters, whoever has read them. */
 public interface CutValues {
@@ -24,4 +25,11 @@ public interface CutValues {
      * @param unit the parameter with the unit of the numbers in that file
      */
     Mesh mesh(CutParameter file, CutParameter unit);
+
+    /**
+     * The shape through the points in the file that a parameter names; null if it cannot be read, which is told to the user elsewhere.
+     *
+     * @param file the parameter
+     */
+    MeasuredShape points(CutParameter file);
 }

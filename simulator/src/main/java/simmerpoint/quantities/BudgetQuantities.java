@@ -56,6 +56,11 @@ public final class BudgetQuantities {
             .estimate("as_built_power_W", "watts of the cooker as given", BudgetResult::built)
             .estimate("all_flaws_cost_W", "perfect less as built", BudgetResult::total)
             .rows("flaws", "the dearest first", BudgetQuantities::costs, COST)
+            .rows(
+                    ShapeToleranceQuantities.KEY,
+                    ShapeToleranceQuantities.LABEL,
+                    BudgetResult::tolerances,
+                    ShapeToleranceQuantities.FIELDS)
             .estimate("left_in_turn_W", "all less the sum of those switched off in turn", BudgetResult::leftInTurn)
             .estimate("left_alone_W", "all less the sum of those switched on alone", BudgetResult::leftAlone)
             .rows("absent", "flaws that it does not have", BudgetResult::absent, NAME)

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
+import simmerpoint.dish.sheet.SheetSag;
 import simmerpoint.geometry.Point;
 import simmerpoint.study.build.BuildTrace;
 import simmerpoint.study.build.DepthTolerance;
@@ -16,7 +17,6 @@ import simmerpoint.workshop.MountLoad;
 import simmerpoint.workshop.PanelPlace;
 import simmerpoint.workshop.Piece;
 import simmerpoint.workshop.RibShape;
-import simmerpoint.workshop.SheetSag;
 import simmerpoint.workshop.StringRule;
 import simmerpoint.workshop.ThroughRibs;
 
@@ -73,7 +73,10 @@ public final class CutQuantities {
             .number("mount_lever_m", "from the mount to the centre of mass", MountLoad::lever);
 
     private static final Fields<SheetSag> SAG = Fields.<SheetSag>none()
-            .number("sag_m", "of a flat panel between two ribs at the rim, by its own weight", SheetSag::depth)
+            .number(
+                    "sag_m",
+                    "of a flat panel between two ribs at the rim, or of a tile held at its edge, by its own weight",
+                    SheetSag::depth)
             .number("sag_slope_rad", "of that panel, root mean square", SheetSag::meanSlope);
 
     private static final Fields<EdgeBevel> BEVEL = Fields.<EdgeBevel>none()
@@ -107,6 +110,11 @@ public final class CutQuantities {
     private static final Fields<BuildTrace> TRACE = Fields.<BuildTrace>none()
             .estimate("useful_power_W", "cooking power; of a bare disc, caught", BuildTrace::watts)
             .rows("tolerances", "at the distances of depths", BuildTrace::tolerances, TOLERANCE)
+            .rows(
+                    ShapeToleranceQuantities.KEY,
+                    ShapeToleranceQuantities.LABEL,
+                    BuildTrace::shape,
+                    ShapeToleranceQuantities.FIELDS)
             .includeOptional(BuildTrace::ribs, AS_BUILT);
 
     private static final Fields<CutPlan> ALL = Fields.<CutPlan>none()

@@ -60,6 +60,11 @@ public final class Problems {
         return spoilt.contains(key) || (dot > 0 && isSpoilt(key.substring(0, dot)));
     }
 
+    /** Whether something was told of a key in this section. */
+    public boolean isAnyIn(String section) {
+        return spoilt.stream().anyMatch(key -> key.startsWith(section + "."));
+    }
+
     /** Adds a problem after which nothing more can be read. */
     public ScenarioException refuse(int line, String key, String text) {
         add(line, key, text);

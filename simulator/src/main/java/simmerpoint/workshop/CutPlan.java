@@ -11,6 +11,8 @@ import java.util.stream.Stream;
 import simmerpoint.dish.DishPlan;
 import simmerpoint.dish.Zone;
 import simmerpoint.dish.cut.OffAxisShell;
+import simmerpoint.dish.sheet.SheetBending;
+import simmerpoint.dish.sheet.SheetSag;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.scenario.checks.CheckedScenario;
 import simmerpoint.study.build.BuildTrace;
@@ -152,6 +154,9 @@ public record CutPlan(
                             + " overlaps and waste.",
                     shell.tape().mirrorArea()));
         }
+        if (plan.cut().ownSize().isPresent()) {
+            throw new CuttingException("a mirror that was measured is there already: it has no panels to cut.");
+        }
         if (panels.isEmpty()) {
             throw new CuttingException(
                     "a smooth dish has no panels to cut; choose how it is cut with dish.surface, for instance "
@@ -264,11 +269,27 @@ public record CutPlan(
         return rib.isPresent() && flat ? EdgeBevel.of(places(), scenario.dish().gapMetres()) : List.of();
     }
 
-    /** How panels sag between two ribs at the rim, if there are ribs and the panels' stiffness is known. */
+    /** How panels sag between two ribs at the rim, or tiles that are held at their edges alone, if their stiffness is known. */
     public Optional<SheetSag> sag() {
-        boolean known = stock.panelMaterial().material().modulus() > 0;
-        return rib.filter(r -> known)
-                .map(r -> SheetSag.of(stock.panelMaterial(), 2 * r.rim() * Math.sin(Math.PI / r.count())));
+        CuttingStock.Sheeting sheet = stock.panelMaterial();
+        if (!(sheet.material().modulus() > 0)) {
+            return Optional.empty();
+        }
+        return rib.isPresent()
+                ? Optional.of(SheetSag.betweenRibs(
+                        sheet.material(),
+                        sheet.thickness(),
+                        2 * rib.get().rim() * Math.sin(Math.PI / rib.get().count())))
+                : scenario.dish()
+                        .largestPanel()
+                        .map(tile -> SheetSag.ofDisc(sheet.material(), sheet.thickness(), tile.narrowestMetres()));
+    }
+
+    /** What the panels' sheet does when it is bent, if its stiffness is known. */
+    public Optional<SheetBending> bending() {
+        CuttingStock.Sheeting sheet = stock.panelMaterial();
+        return Optional.of(new SheetBending(sheet.material(), sheet.thickness()))
+                .filter(known -> known.material().modulus() > 0);
     }
 
     /** What the dish puts on its mount. */

@@ -50,6 +50,7 @@ class KeysTest {
                         "dish.surface.width",
                         "dish.surface.height",
                         "dish.surface.depth",
+                        "dish.surface.points",
                         "dish.surface.file",
                         "dish.surface.unit",
                         "dish.rim.sides",

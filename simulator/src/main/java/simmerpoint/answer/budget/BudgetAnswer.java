@@ -3,6 +3,7 @@ package simmerpoint.answer.budget;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import simmerpoint.answer.Answer;
@@ -14,6 +15,7 @@ import simmerpoint.answer.words.Cautions;
 import simmerpoint.answer.words.FigureFormat;
 import simmerpoint.answer.words.LikelyWords;
 import simmerpoint.answer.words.NextCommand;
+import simmerpoint.answer.words.ShapeToleranceWords;
 import simmerpoint.answer.words.ShortAnswer;
 import simmerpoint.answer.words.TargetWords;
 import simmerpoint.quantities.OneLine;
@@ -47,10 +49,21 @@ public final class BudgetAnswer {
                 OneLine.of(result.scenario().title()),
                 Stream.of(
                                 Stream.of(answer.costs(), answer.steps()),
+                                answer.tolerances().stream(),
                                 result.likely().map(LikelyWords::section).stream(),
                                 Stream.of(care(), answer.sure()))
                         .flatMap(part -> part)
                         .toList());
+    }
+
+    private Optional<Section> tolerances() {
+        return result.tolerances().isEmpty()
+                ? Optional.empty()
+                : Optional.of(trueness().section(result.tolerances()));
+    }
+
+    private ShapeToleranceWords trueness() {
+        return new ShapeToleranceWords(result.scenario().dish(), figures);
     }
 
     private static Section care() {
@@ -66,6 +79,7 @@ public final class BudgetAnswer {
         if (!result.costs().isEmpty()) {
             out.add(answer.dearest());
         }
+        out.sayIf(!result.tolerances().isEmpty(), answer.trueness().sentence(result.tolerances()));
         return ShortAnswer.of(
                 result.scenario().title(),
                 out.addAll(care().items()),

@@ -9,10 +9,12 @@ import simmerpoint.answer.Item;
 import simmerpoint.answer.Section;
 import simmerpoint.answer.words.FigureFormat;
 import simmerpoint.answer.words.NextCommand;
+import simmerpoint.answer.words.ShapeToleranceWords;
 import simmerpoint.answer.words.ShortAnswer;
 import simmerpoint.dish.DishPlan;
 import simmerpoint.quantities.OneLine;
 import simmerpoint.study.build.BuildTrace;
+import simmerpoint.study.build.ShapeTolerance;
 import simmerpoint.units.SawLength;
 import simmerpoint.units.UnitSystem;
 import simmerpoint.workshop.CutPlan;
@@ -35,6 +37,8 @@ public final class CutAnswer {
     private final ShapeSections shapes;
     private final BuyWords buying;
     private final WeightWords weights;
+    private final BendingWords bending;
+    private final ShapeToleranceWords trueness;
 
     private CutAnswer(CutPlan plan, UnitSystem units) {
         this.plan = plan;
@@ -43,6 +47,8 @@ public final class CutAnswer {
         shapes = new ShapeSections(plan, units);
         buying = new BuyWords(plan, units);
         weights = new WeightWords(plan, units);
+        bending = new BendingWords(plan, units);
+        trueness = new ShapeToleranceWords(plan.scenario().dish(), figures);
     }
 
     /** The answer for a plan, lengths as a saw wants them. */
@@ -77,6 +83,7 @@ public final class CutAnswer {
                 .say(summary())
                 .add(pieces())
                 .say(straightEdges())
+                .say(bending.springback())
                 .say(narrowEnds())
                 .build());
         plan.rib().ifPresent(rib -> sections.add(shapes.ribs(rib)));
@@ -86,6 +93,7 @@ public final class CutAnswer {
         plan.string().ifPresent(string -> sections.add(shapes.string(string)));
         plan.check().ifPresent(check -> sections.add(shapes.check(check)));
         asBuilt().ifPresent(ribs -> sections.add(ribs.section()));
+        tolerances().ifPresent(found -> sections.add(trueness.section(found)));
         sections.add(Section.headed("What to buy")
                 .add(buying.sheets())
                 .say(buying.cost())
@@ -98,6 +106,10 @@ public final class CutAnswer {
                 .build());
         sections.add(Section.headed("Take care").addAll(cautions()).build());
         return new Answer(OneLine.of(plan.scenario().title()), sections);
+    }
+
+    private Optional<List<ShapeTolerance>> tolerances() {
+        return plan.trace().map(BuildTrace::shape).filter(found -> !found.isEmpty());
     }
 
     private Optional<AsBuiltSection> asBuilt() {

@@ -39,13 +39,18 @@ record WeightWords(CutPlan plan, UnitSystem units) {
     Optional<String> sag() {
         return plan.sag()
                 .filter(sag -> sag.meanSlope() > SEEN)
-                .map(sag -> "Lying flat between two ribs at the rim, " + SawLength.text(sag.span(), units)
-                        + " apart, a panel sags by " + figures().length(sag.depth(), 1)
+                .map(sag -> (plan.rib().isPresent()
+                                ? "Lying flat between two ribs at the rim, " + SawLength.text(sag.span(), units)
+                                        + " apart, a panel"
+                                : "Held at its edge alone a tile, " + SawLength.text(sag.span(), units) + " wide,")
+                        + " sags by " + figures().length(sag.depth(), 1)
                         + " of its own weight and leans by "
                         + FigureFormat.rounded(1000 * sag.meanSlope(), 1) + FigureFormat.NBSP + "mrad on average"
                         + (sag.meanSlope() > MUCH
-                                ? ", as much as rough film: take thicker or stiffer sheet or more ribs, or bend it tight along the ribs, which "
-                                        + "stiffens it."
+                                ? ", as much as rough film: take thicker or stiffer sheet"
+                                        + (plan.rib().isPresent()
+                                                ? " or more ribs, or bend it tight along the ribs, which stiffens it."
+                                                : " or smaller tiles, or bed them all over.")
                                 : "."));
     }
 

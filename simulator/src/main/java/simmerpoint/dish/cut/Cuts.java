@@ -17,6 +17,7 @@ public final class Cuts {
             Tiles.HEXAGON_KIND,
             Smooth.KIND,
             OffAxisShell.KIND,
+            MeasuredMirror.KIND,
             FromFile.KIND);
 
     private Cuts() {}

@@ -23,9 +23,6 @@ import simmerpoint.geometry.Direction;
  * @param mesh the polygons, m
  */
 public record FromFile(Mesh mesh) implements Cut {
-    /** A mesh whose middle is farther from the axis than this share of its radius lies beside it. */
-    private static final double BESIDE = 0.1;
-
     private static final CutParameter FILE = CutParameter.file(
             "file", "dish.obj", "Wavefront OBJ mesh of the panels, axis along z, middle of the dish at 0.");
 
@@ -69,9 +66,8 @@ public record FromFile(Mesh mesh) implements Cut {
     @Override
     public Aperture aperture(DishPlan plan) {
         double[] circle = mesh.shape().hull().circle();
-        return Math.hypot(circle[0], circle[1]) > BESIDE * circle[2]
-                ? new Aperture(circle[0], circle[1], circle[2])
-                : Aperture.about(plan.radiusMetres());
+        Aperture own = new Aperture(circle[0], circle[1], circle[2]);
+        return own.isBesideAxis() ? own : Aperture.about(plan.radiusMetres());
     }
 
     @Override

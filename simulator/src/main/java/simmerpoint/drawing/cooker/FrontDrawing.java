@@ -52,8 +52,8 @@ public final class FrontDrawing implements Drawing {
                 .toList();
         DishPlan dish = scenario.dish();
         Aperture own = dish.aperture();
-        rim = own.x() == 0 ? Aperture.about(dish.cut().reachMetres(dish)) : own;
-        middle = own.x() == 0 ? 0 : (farthest(Vec::x) - farthest(v -> -v.x())) / 2;
+        rim = own.isBesideAxis() ? own : Aperture.about(dish.cut().reachMetres(dish));
+        middle = own.isBesideAxis() ? (farthest(Vec::x) - farthest(v -> -v.x())) / 2 : 0;
         reach = Math.max(
                 Math.max(farthest(Vec::x) - middle, farthest(v -> -v.x()) + middle),
                 Math.max(farthest(Vec::y), farthest(v -> -v.y())));

@@ -98,7 +98,7 @@ public record SideScene(
 
     /** Whether the dish lies beside its axis. */
     boolean besideAxis() {
-        return !middle.equals(vertex);
+        return scenario.dish().aperture().isBesideAxis();
     }
 
     /** What is wrong, in words. */

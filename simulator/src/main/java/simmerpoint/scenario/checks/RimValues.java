@@ -43,7 +43,8 @@ final class RimValues {
             return;
         }
         if (kind.has(CutTrait.OWN_SIZE)) {
-            problems.add(values.line(RIM), RIM, "an " + kind.word() + " has a rim of its own; leave rim out");
+            problems.add(
+                    values.line(RIM), RIM, "a dish cut as " + kind.word() + " has a rim of its own; leave rim out");
             return;
         }
         RimValues rim = new RimValues(values);

@@ -1,7 +1,5 @@
 package simmerpoint.scenario.checks;
 
-import java.util.EnumMap;
-import java.util.Map;
 import java.util.Optional;
 import simmerpoint.dish.Cut;
 import simmerpoint.dish.DishPlan;
@@ -9,8 +7,6 @@ import simmerpoint.dish.OwnSize;
 import simmerpoint.dish.built.BuildErrors;
 import simmerpoint.dish.built.Mask;
 import simmerpoint.dish.built.Workmanship;
-import simmerpoint.dish.shape.ShapeError;
-import simmerpoint.dish.shape.ShapeErrors;
 import simmerpoint.pan.Plane;
 import simmerpoint.pan.Target;
 import simmerpoint.scenario.CookingSetup;
@@ -18,7 +14,6 @@ import simmerpoint.scenario.GroundHeights;
 import simmerpoint.scenario.Problems;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.scenario.ScenarioException;
-import simmerpoint.scenario.keys.CutKeys;
 import simmerpoint.scenario.values.ScenarioValues;
 import simmerpoint.setup.Aim;
 import simmerpoint.setup.Stand;
@@ -70,7 +65,7 @@ final class ScenarioBuilder {
                 heights(),
                 BuildErrors.of(workmanship(), dish),
                 mask(),
-                shape());
+                new ShapeValues(v, dish, problems).read());
     }
 
     /** A shape may know a narrower range than its key; what it then says is for the user. */
@@ -106,14 +101,6 @@ final class ScenarioBuilder {
                 v.number("workmanship.bubble-height"),
                 v.number("workmanship.bubble-width"),
                 v.number("workmanship.bubbled"));
-    }
-
-    private ShapeErrors shape() {
-        Map<ShapeError, Double> metres = new EnumMap<>(ShapeError.class);
-        for (ShapeError error : ShapeError.values()) {
-            metres.put(error, v.number(CutKeys.SHAPE + error.key()));
-        }
-        return new ShapeErrors(metres);
     }
 
     private Mask mask() {

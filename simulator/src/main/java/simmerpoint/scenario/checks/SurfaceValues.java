@@ -6,9 +6,13 @@ import simmerpoint.dish.Cut;
 import simmerpoint.dish.CutKind;
 import simmerpoint.dish.CutParameter;
 import simmerpoint.dish.CutRefusal;
+import simmerpoint.dish.CutTrait;
 import simmerpoint.dish.CutValues;
 import simmerpoint.dish.cut.Cuts;
 import simmerpoint.dish.mesh.Mesh;
+import simmerpoint.dish.mesh.ObjReader;
+import simmerpoint.dish.points.MeasuredShape;
+import simmerpoint.dish.points.PointTable;
 import simmerpoint.scenario.Problems;
 import simmerpoint.scenario.keys.CutKeys;
 import simmerpoint.scenario.keys.Key;
@@ -19,6 +23,9 @@ import simmerpoint.units.QuantityParser;
 
 /** The values of {@code dish.surface}, or the surface of a zone, and the mesh in the file that it may name. */
 record SurfaceValues(ScenarioValues values, Problems problems, String section) implements CutValues {
+    private static final FileCache<Mesh> MESHES = new FileCache<>();
+    private static final FileCache<MeasuredShape> SHAPES = new FileCache<>();
+
     /** Of the dish. */
     SurfaceValues(ScenarioValues values, Problems problems) {
         this(values, problems, Key.sectionOf(CutKeys.CUT));
@@ -36,7 +43,10 @@ record SurfaceValues(ScenarioValues values, Problems problems, String section) i
     /** How a scenario's dish is cut; where its values do not go together, {@code problems} are told. */
     static Optional<Cut> cut(ScenarioValues values, Problems problems) {
         try {
-            return Optional.of(kind(values).maker().apply(new SurfaceValues(values, problems)));
+            Cut cut = kind(values).maker().apply(new SurfaceValues(values, problems));
+            // Without its file such a cut does not know how large it is.
+            boolean unknown = cut.has(CutTrait.OWN_SIZE) && problems.isAnyIn("dish.surface");
+            return unknown ? Optional.empty() : Optional.of(cut);
         } catch (CutRefusal e) {
             String path = "dish.surface." + e.parameter();
             problems.add(values.line(path), path, e.getMessage());
@@ -56,7 +66,7 @@ record SurfaceValues(ScenarioValues values, Problems problems, String section) i
 
     @Override
     public OptionalDouble deviation(CutParameter parameter) {
-        return values.deviation(CutKeys.path(parameter));
+        return values.deviation(path(parameter));
     }
 
     @Override
@@ -66,8 +76,13 @@ record SurfaceValues(ScenarioValues values, Problems problems, String section) i
 
     @Override
     public Mesh mesh(CutParameter file, CutParameter unit) {
-        String key = path(file);
-        return NamedFile.read(values, key, problems, obj -> MeshCache.read(obj, metres(unit)))
+        return NamedFile.read(values, path(file), problems, obj -> MESHES.read(obj, metres(unit), ObjReader::read))
+                .orElse(null);
+    }
+
+    @Override
+    public MeasuredShape points(CutParameter file) {
+        return NamedFile.read(values, path(file), problems, csv -> SHAPES.read(csv, 1, (f, m) -> PointTable.read(f)))
                 .orElse(null);
     }
 

@@ -78,13 +78,17 @@ public final class CutKeys {
                                 path,
                                 OWN_SIZE,
                                 false,
-                                cut -> "the measures of an " + cut.word() + " say what shape it has; leave it out"));
+                                cut -> "a dish cut as " + cut.word()
+                                        + " has its shape by its own measures; leave it out"));
     }
 
     private static Need ofPlannedSize(String path) {
         String name = path.substring(path.indexOf('.') + 1);
         return new Need(
-                path, OWN_SIZE, false, cut -> "the measures of an " + cut.word() + " say it; leave " + name + " out");
+                path,
+                OWN_SIZE,
+                false,
+                cut -> "a dish cut as " + cut.word() + " knows it by its own measures; leave " + name + " out");
     }
 
     private static Need ofRibs(String path) {

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import simmerpoint.sampling.Estimate;
 import simmerpoint.scenario.Scenario;
+import simmerpoint.study.build.ShapeTolerance;
 import simmerpoint.study.trace.LikelyResult;
 
 /**
@@ -20,6 +21,7 @@ import simmerpoint.study.trace.LikelyResult;
  * @param fixed flaws that cannot be switched off in it
  * @param sensitivities how watts change with one step of each figure
  * @param run how it was traced
+ * @param tolerances how far the dish may be off its plan, in millimetres
  * @param likely what is likely over all doubts, if that was worked out
  */
 public record BudgetResult(
@@ -34,6 +36,7 @@ public record BudgetResult(
         List<Flaw> fixed,
         List<Sensitivity> sensitivities,
         Run run,
+        List<ShapeTolerance> tolerances,
         Optional<LikelyResult> likely) {
     private static final double NOTHING = 5e-4;
 
@@ -54,9 +57,10 @@ public record BudgetResult(
         absent = List.copyOf(absent);
         fixed = List.copyOf(fixed);
         sensitivities = List.copyOf(sensitivities);
+        tolerances = List.copyOf(tolerances);
     }
 
-    /** Without a look at doubts. */
+    /** Without a look at doubts and tolerances. */
     public BudgetResult(
             Scenario scenario,
             Estimate built,
@@ -81,6 +85,7 @@ public record BudgetResult(
                 fixed,
                 sensitivities,
                 run,
+                List.of(),
                 Optional.empty());
     }
 
@@ -98,7 +103,26 @@ public record BudgetResult(
                 fixed,
                 sensitivities,
                 run,
+                tolerances,
                 Optional.of(result));
+    }
+
+    /** The same with tolerances. */
+    BudgetResult withTolerances(List<ShapeTolerance> found) {
+        return new BudgetResult(
+                scenario,
+                built,
+                perfect,
+                total,
+                costs,
+                leftInTurn,
+                leftAlone,
+                absent,
+                fixed,
+                sensitivities,
+                run,
+                found,
+                likely);
     }
 
     /** A figure in watts as a share of the perfect cooker's watts; 0 where a perfect cooker gets nothing. */

@@ -8,6 +8,8 @@ import java.util.function.IntToDoubleFunction;
 import simmerpoint.sampling.Estimate;
 import simmerpoint.sampling.Replicates;
 import simmerpoint.scenario.Scenario;
+import simmerpoint.study.build.BuildTrace;
+import simmerpoint.study.build.ShapeTolerances;
 import simmerpoint.study.paired.GluingLuck;
 import simmerpoint.study.paired.PairedStudy;
 import simmerpoint.study.paired.PairedWatts;
@@ -29,6 +31,9 @@ public final class BudgetStudy {
     private static final double LOOK_SHARE = 0.1;
 
     private static final double GLUED = 0.3;
+
+    /** Part of the work that goes into what flaws cost; the rest finds tolerances. */
+    private static final double COSTS = 0.9;
 
     private final Scenario built;
     private final TraceOptions options;
@@ -67,7 +72,9 @@ public final class BudgetStudy {
      * @throws java.util.concurrent.CancellationException if {@code progress} says stop
      */
     public static BudgetResult run(Scenario scenario, TraceOptions options, Progress progress) {
-        return new BudgetStudy(scenario, options, progress).run();
+        BudgetResult costs = new BudgetStudy(scenario, options, new PartialProgress(progress, 0, COSTS)).run();
+        TraceOptions few = options.withRays(Math.min(options.rays(), BuildTrace.USUAL_RAYS));
+        return costs.withTolerances(ShapeTolerances.of(scenario, few, new PartialProgress(progress, COSTS, 1)));
     }
 
     private BudgetResult run() {

@@ -14,6 +14,7 @@ import java.util.function.ToDoubleFunction;
 import java.util.function.UnaryOperator;
 import simmerpoint.dish.CutTrait;
 import simmerpoint.dish.built.BuildErrors;
+import simmerpoint.dish.cut.MeasuredMirror;
 import simmerpoint.dish.cut.MeasuredRibs;
 import simmerpoint.dish.cut.Perfected;
 import simmerpoint.dish.mirror.Mirror;
@@ -110,6 +111,12 @@ public final class Flaws {
                     BY_HAND,
                     "Sand or pack the ribs that cut names first.",
                     s -> s.withDish(MeasuredRibs.mended(s.dish()))),
+            Flaw.of(
+                    "measured-shape",
+                    "the shape as measured",
+                    BY_HAND,
+                    "Push dents out and pack hollows where the points lie farthest off the paraboloid.",
+                    s -> s.withDish(MeasuredMirror.mended(s.dish()))),
             mirror("reflectance", "reflectance", BY_BUYING, "Use a brighter film or mirror.", m -> m.withReflectance(1))
                     .sizedBy(s -> ofMirrors(s, Mirror::reflectance, SHARE)),
             mirror(

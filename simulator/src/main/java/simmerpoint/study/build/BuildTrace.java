@@ -7,6 +7,7 @@ import simmerpoint.sampling.Estimate;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.study.paired.PairedStudy;
 import simmerpoint.study.trace.ImpossibleSetupException;
+import simmerpoint.study.trace.PartialProgress;
 import simmerpoint.study.trace.Progress;
 import simmerpoint.study.trace.TraceOptions;
 
@@ -16,14 +17,19 @@ import simmerpoint.study.trace.TraceOptions;
  * @param watts cooking power; of a bare disc, caught, W
  * @param ribs what its ribs cost, if they were measured
  * @param tolerances how far the ribs of the plan may be off at the distances asked for; none for a dish without ribs
+ * @param shape how far the whole dish may be off, if that was looked for
  */
-public record BuildTrace(Estimate watts, Optional<RibsAsBuilt> ribs, List<DepthTolerance> tolerances) {
+public record BuildTrace(
+        Estimate watts, Optional<RibsAsBuilt> ribs, List<DepthTolerance> tolerances, List<ShapeTolerance> shape) {
+    private static final double DEPTHS = 0.6;
+
     /** Rays where none are asked for: prices and tolerances need no more. */
     public static final long USUAL_RAYS = 1L << 15;
 
-    /** Keeps a copy of the list. */
+    /** Keeps copies of the lists. */
     public BuildTrace {
         tolerances = List.copyOf(tolerances);
+        shape = List.copyOf(shape);
     }
 
     /**
@@ -34,11 +40,16 @@ public record BuildTrace(Estimate watts, Optional<RibsAsBuilt> ribs, List<DepthT
      * @throws java.util.concurrent.CancellationException if {@code progress} says stop
      */
     public static BuildTrace run(Scenario scenario, double[] radii, TraceOptions options, Progress progress) {
-        return run(scenario, Optional.empty(), radii, options, progress);
+        BuildTrace depths = run(scenario, Optional.empty(), radii, options, new PartialProgress(progress, 0, DEPTHS));
+        return new BuildTrace(
+                depths.watts,
+                depths.ribs,
+                depths.tolerances,
+                ShapeTolerances.of(scenario, options, new PartialProgress(progress, DEPTHS, 1)));
     }
 
     /**
-     * The same where its watts are known already.
+     * The same where its watts are known already, and nothing is asked about the whole dish.
      *
      * @throws ImpossibleSetupException if the things named cannot stand as asked
      * @throws java.util.concurrent.CancellationException if {@code progress} says stop
@@ -55,6 +66,6 @@ public record BuildTrace(Estimate watts, Optional<RibsAsBuilt> ribs, List<DepthT
                 .orElseGet(() -> PairedStudy.watts(List.of(scenario), equal, progress)
                         .get(0)
                         .useful());
-        return new BuildTrace(watts, ribs, DepthTolerances.of(planned, radii, equal, progress));
+        return new BuildTrace(watts, ribs, DepthTolerances.of(planned, radii, equal, progress), List.of());
     }
 }

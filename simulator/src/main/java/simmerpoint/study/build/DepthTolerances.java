@@ -3,42 +3,31 @@ package simmerpoint.study.build;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.function.DoubleFunction;
 import java.util.stream.IntStream;
 import simmerpoint.dish.CutTrait;
 import simmerpoint.dish.DishPlan;
 import simmerpoint.dish.cut.MeasuredRibs;
-import simmerpoint.sampling.Estimate;
 import simmerpoint.scenario.Scenario;
-import simmerpoint.study.paired.PairedStudy;
-import simmerpoint.study.paired.PairedWatts;
 import simmerpoint.study.trace.Progress;
 import simmerpoint.study.trace.TraceOptions;
 
 /**
  * How far ribs may be off at some distance from the axis until that costs {@link #LOSS} of the watts: all ribs are off there, by turns
- * two up and two down, and on their plan at the other distances. Small errors cost watts by the square of their size, which is used to
- * get from an error that was traced to the one that is asked for; what comes out is traced, and corrected once more.
+ * two up and two down, and on their plan at the other distances.
  */
 final class DepthTolerances {
     /** Share of the watts that a tolerance costs. */
     static final double LOSS = 0.02;
 
-    private static final double FIRST = 0.004;
-    private static final double LEAST = 0.0005;
-    private static final double MOST = 0.015;
-    private static final int ROUNDS = 2;
+    private static final ToleranceSearch SEARCH = new ToleranceSearch(LOSS, 0.004, 0.0005, 0.015, 2);
 
-    /** A cost below so many of its standard errors is not seen. */
-    private static final double SEEN = 2;
-
-    private final Scenario scenario;
+    private final DishPlan dish;
     private final double[] radii;
-    private final TraceOptions options;
 
-    private DepthTolerances(Scenario scenario, double[] radii, TraceOptions options) {
-        this.scenario = scenario;
+    private DepthTolerances(DishPlan dish, double[] radii) {
+        this.dish = dish;
         this.radii = radii;
-        this.options = options;
     }
 
     /**
@@ -47,41 +36,21 @@ final class DepthTolerances {
      * @param scenario on ribs as planned
      */
     static List<DepthTolerance> of(Scenario scenario, double[] radii, TraceOptions options, Progress progress) {
-        boolean ribbed = scenario.dish().cut().has(CutTrait.RIBS) && radii.length > 0;
-        return ribbed ? new DepthTolerances(scenario, radii, options).find(progress) : List.of();
-    }
-
-    private List<DepthTolerance> find(Progress progress) {
-        double[] off = new double[radii.length];
-        Arrays.fill(off, FIRST);
-        for (int round = 0; round < ROUNDS; round++) {
-            List<Scenario> all = new ArrayList<>();
-            all.add(scenario);
-            for (int k = 0; k < radii.length; k++) {
-                all.add(scenario.withDish(off(k, off[k])));
-            }
-            List<PairedWatts> watts = PairedStudy.watts(all, options, progress);
-            for (int k = 0; k < radii.length; k++) {
-                Estimate gain = watts.get(k + 1).usefulBeyond(watts.get(0));
-                double wanted = LOSS * watts.get(0).useful().value();
-                off[k] = within(
-                        -gain.value() > SEEN * gain.standardError()
-                                ? off[k] * Math.sqrt(wanted / -gain.value())
-                                : MOST);
-            }
+        if (!scenario.dish().cut().has(CutTrait.RIBS) || radii.length == 0) {
+            return List.of();
         }
-        return IntStream.range(0, radii.length)
-                .mapToObj(k -> new DepthTolerance(radii[k], off[k], off[k] >= MOST))
+        DepthTolerances ribs = new DepthTolerances(scenario.dish(), radii);
+        List<DoubleFunction<Scenario>> errors = IntStream.range(0, radii.length)
+                .<DoubleFunction<Scenario>>mapToObj(place -> metres -> scenario.withDish(ribs.off(place, metres)))
                 .toList();
-    }
-
-    private static double within(double metres) {
-        return Math.max(LEAST, Math.min(MOST, metres));
+        List<Double> found = SEARCH.find(scenario, errors, options, progress);
+        return IntStream.range(0, found.size())
+                .mapToObj(k -> new DepthTolerance(radii[k], found.get(k), found.get(k) >= SEARCH.most()))
+                .toList();
     }
 
     /** The dish with all ribs off at one distance. */
     private DishPlan off(int place, double metres) {
-        DishPlan dish = scenario.dish();
         List<Double> at = new ArrayList<>();
         Arrays.stream(radii).forEach(at::add);
         at.add(dish.radiusMetres());

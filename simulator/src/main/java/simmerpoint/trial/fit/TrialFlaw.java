@@ -69,7 +69,8 @@ public enum TrialFlaw {
     boolean isPossible(Scenario s) {
         return switch (this) {
             case PANEL_TILT -> s.dish().cut().has(CutTrait.PANELS);
-            case SPRINGBACK -> s.dish().cut().has(CutTrait.PARABOLOID);
+            case SPRINGBACK ->
+                s.dish().cut().has(CutTrait.PARABOLOID) && !s.dish().cut().has(CutTrait.OWN_SIZE);
             case LID -> s.cooking().orElseThrow().vessel().lidOn();
             default -> true;
         };

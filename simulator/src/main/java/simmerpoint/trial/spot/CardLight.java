@@ -1,8 +1,10 @@
 package simmerpoint.trial.spot;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import simmerpoint.dish.DishPlan;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.scenario.ScenarioException;
 import simmerpoint.scenario.checks.CheckedScenario;
@@ -15,7 +17,7 @@ import simmerpoint.study.trace.TraceStudy;
 
 /**
  * The light of one dish on bare cards square to its axis, the dish aimed dead on. It is cast once for cards at all distances; where panels may
- * hide one another it is traced for each.
+ * hide one another it is traced for each. Where measures or a file say how large the dish is, its focal length is not varied.
  */
 public final class CardLight {
     /** Width of the disc that stands in for the card; maps reach half as far again, m. */
@@ -28,10 +30,13 @@ public final class CardLight {
 
     private final ScenarioValues bare;
     private final TraceOptions options;
+    private final boolean sizedByKeys;
 
     /** Of the dish of a scenario. */
     CardLight(ScenarioValues values, TraceOptions options) throws ScenarioException {
-        double card = Math.min(CARD, OF_DISH * values.number("dish.diameter"));
+        DishPlan dish = CheckedScenario.scenario(values).dish();
+        sizedByKeys = dish.cut().ownSize().isEmpty();
+        double card = Math.min(CARD, OF_DISH * dish.diameterMetres());
         bare = values.without(List.of(
                         "pan",
                         "plane",
@@ -85,12 +90,11 @@ public final class CardLight {
     }
 
     private Scenario card(double slopeError, double focalLength, double distance) throws ScenarioException {
-        return CheckedScenario.scenario(bare.withNumbers(Map.of(
-                "mirror.slope-error",
-                slopeError,
-                "dish.focal-length",
-                focalLength,
-                "stand.pull-back",
-                distance - focalLength)));
+        Map<String, Double> numbers =
+                new HashMap<>(Map.of("mirror.slope-error", slopeError, "stand.pull-back", distance - focalLength));
+        if (sizedByKeys) {
+            numbers.put("dish.focal-length", focalLength);
+        }
+        return CheckedScenario.scenario(bare.withNumbers(numbers));
     }
 }

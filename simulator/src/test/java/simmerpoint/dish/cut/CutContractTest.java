@@ -20,6 +20,8 @@ import simmerpoint.dish.PanelOutline;
 import simmerpoint.dish.PanelSize;
 import simmerpoint.dish.mesh.Mesh;
 import simmerpoint.dish.mesh.Polygons;
+import simmerpoint.dish.points.MeasuredPoints;
+import simmerpoint.dish.points.MeasuredShape;
 import simmerpoint.geometry.Direction;
 import simmerpoint.geometry.Vec;
 
@@ -47,6 +49,17 @@ class CutContractTest {
         @Override
         public String word(CutParameter parameter) {
             return parameter.words().get(0);
+        }
+
+        @Override
+        public MeasuredShape points(CutParameter file) {
+            double[][] grid = new double[3][21 * 21];
+            for (int i = 0; i < grid[0].length; i++) {
+                grid[0][i] = (i % 21 - 10) * 0.05;
+                grid[1][i] = (i / 21 - 10) * 0.05;
+                grid[2][i] = (grid[0][i] * grid[0][i] + grid[1][i] * grid[1][i]) / 3;
+            }
+            return new MeasuredShape("grid", new MeasuredPoints(grid[0], grid[1], grid[2]));
         }
 
         @Override
@@ -102,7 +115,8 @@ class CutContractTest {
         assertEquals(
                 cut.has(CutTrait.SEAMS),
                 !kind.parameters().isEmpty() && cut.largestPanel(plan).isPresent());
-        assertEquals(!cut.has(CutTrait.PARABOLOID), cut.fileName().isPresent());
+        boolean named = kind.parameters().stream().anyMatch(p -> p.type() == CutParameter.Type.FILE);
+        assertEquals(named, cut.fileName().isPresent());
         boolean bends = cut.has(CutTrait.PARABOLOID) && cut.has(CutTrait.PANELS);
         assertEquals(bends, !Perfected.curved(plan).equals(plan));
         boolean hasHub = cut.has(CutTrait.PARABOLOID) && !ownSize;

@@ -71,7 +71,7 @@ final class KeyApplicability {
         boolean shell =
                 Cuts.find(cut).filter(kind -> kind.has(CutTrait.OWN_SIZE)).isPresent();
         return Optional.of(
-                shell ? "not with an " + cut + ", whose own measures are enough" : "the file with the panels says it");
+                shell ? "not with " + cut + ", whose own measures are enough" : "the file with the panels says it");
     }
 
     private static Optional<String> outdoors(Key key, DocumentState state) {
