@@ -66,7 +66,7 @@ class ReadmeAnswersTest {
     @Test
     void theSearchFindsWhatIsShown() throws IOException {
         Shown search = search();
-        check(search, search.command().replace("..96", "..24").replace("60cm..1.4m", "80cm..1.35m"));
+        check(search, search.command().replace("..96", "..24").replace("60cm..1.4m", "80cm..1.4m"));
     }
 
     @Test

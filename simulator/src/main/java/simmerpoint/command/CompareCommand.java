@@ -52,6 +52,13 @@ final class CompareCommand extends StudyCommand {
                             + "a comma in it goes in quotes, or takes a backslash before the comma.")
     private List<String> varied = new ArrayList<>();
 
+    @Option(
+            names = "--quick",
+            description =
+                    "Only watts and boiling times, for the figures exactly as given: no ranges, no luck of gluing, no"
+                            + " best places, no aiming.")
+    private boolean quick;
+
     CompareCommand(Terminal terminal) {
         super(terminal);
     }
@@ -131,7 +138,9 @@ final class CompareCommand extends StudyCommand {
 
     private Comparison compare(List<Variant> variants) {
         try (ProgressLine progress = progress()) {
-            return CompareStudy.run(variants, rays.options(), progress);
+            return quick
+                    ? CompareStudy.quick(variants, rays.options(), progress)
+                    : CompareStudy.run(variants, rays.options(), progress);
         }
     }
 }

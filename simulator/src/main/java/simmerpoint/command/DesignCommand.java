@@ -73,6 +73,10 @@ final class DesignCommand extends StudyCommand {
             throw new WrongUse(ScenarioInput.name(file)
                     + ": a search looks for dishes that are not built yet; leave the section as-built out.");
         }
+        if (!read.scenario().dish().cut().zones().isEmpty()) {
+            throw new WrongUse(ScenarioInput.name(file)
+                    + ": a search looks for dishes of one cut and one mirror; leave dish.zones out.");
+        }
         tellOddities(read);
         Scenario scenario = read.atOneMoment();
         DesignLimits limits = design.limits(scenario, CuttingStock.of(UsualStock.in(read.values(), units)));

@@ -3,6 +3,8 @@ package simmerpoint.dish;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.DoubleFunction;
+import java.util.function.UnaryOperator;
+import simmerpoint.dish.mirror.Mirror;
 import simmerpoint.geometry.Direction;
 import simmerpoint.geometry.Vec;
 
@@ -144,9 +146,19 @@ public interface Cut {
         return this;
     }
 
-    /** The zones it is made of, those that lie on top of others first; empty for a dish of one cut. */
+    /** The zones it is made of, those that lie on top of others last; empty for a dish of one cut. */
     default List<Zone> zones() {
         return List.of();
+    }
+
+    /** The same with other mirrors on those zones that have mirrors of their own. */
+    default Cut withMirrors(UnaryOperator<Mirror> change) {
+        return this;
+    }
+
+    /** The same with wider slits, m, between the panels of its zones. */
+    default Cut withWiderGaps(double metres) {
+        return this;
     }
 
     /** Name of the file that its panels were read from. */

@@ -2,6 +2,8 @@ package simmerpoint.dish;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
+import simmerpoint.dish.mirror.Mirror;
 import simmerpoint.geometry.Direction;
 import simmerpoint.geometry.Vec;
 import simmerpoint.units.RangeCheck;
@@ -36,6 +38,25 @@ public record DishPlan(double diameterMetres, double focalLengthMetres, double h
     /** The same dish with wider or narrower slits, m. */
     public DishPlan withGap(double metres) {
         return new DishPlan(diameterMetres, focalLengthMetres, hubMetres, metres, cut);
+    }
+
+    /** The same dish with other mirrors on those zones that have mirrors of their own. */
+    public DishPlan withMirrors(UnaryOperator<Mirror> change) {
+        return withCut(cut.withMirrors(change));
+    }
+
+    /** The same dish with slits wider by some metres, in its zones as well, wherever panels meet in seams. */
+    public DishPlan withWiderGaps(double metres) {
+        double wider = cut.has(CutTrait.SEAMS) ? Math.max(0, gapMetres + metres) : gapMetres;
+        return new DishPlan(diameterMetres, focalLengthMetres, hubMetres, wider, cut.withWiderGaps(metres));
+    }
+
+    /** Name of the zone that a panel belongs to; empty where the dish has none. */
+    public Optional<String> zoneOf(int panel) {
+        List<Zone> zones = cut.zones();
+        return zones.isEmpty()
+                ? Optional.empty()
+                : Optional.of(zones.get(surface(Direction.Z).zones().of(panel)).name());
     }
 
     /** Half the diameter, m. */

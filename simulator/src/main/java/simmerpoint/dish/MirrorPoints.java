@@ -31,6 +31,21 @@ public final class MirrorPoints {
     /** Number of the panel k; in the hub or in a gap ~k, below 0, if panel k would cover the place, else {@link #GAP}; under a mask {@link #COVERED}. */
     public final int[] panel;
 
+    /** The zone of all places, see {@link PanelZones}; below 0 if they are of several. */
+    public int zone;
+
+    /** Copies place {@code from} to place {@code to} of another batch. */
+    public void copy(int from, MirrorPoints other, int to) {
+        other.x[to] = x[from];
+        other.y[to] = y[from];
+        other.z[to] = z[from];
+        other.nx[to] = nx[from];
+        other.ny[to] = ny[from];
+        other.nz[to] = nz[from];
+        other.area[to] = area[from];
+        other.panel[to] = panel[from];
+    }
+
     /** Room for {@code n} places. */
     public MirrorPoints(int n) {
         x = new double[n];

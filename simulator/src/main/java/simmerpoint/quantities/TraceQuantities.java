@@ -20,6 +20,7 @@ import simmerpoint.study.trace.TraceResult;
 import simmerpoint.target.FluxMap;
 import simmerpoint.target.Spot;
 import simmerpoint.target.SpotEllipse;
+import simmerpoint.target.ZoneLight;
 import simmerpoint.uncertainty.LikelyRange;
 
 /** What {@code trace} finds; its table holds the flux maps, one row per cell. */
@@ -117,6 +118,12 @@ public final class TraceQuantities {
             .whole("threads", "number of threads", TraceResult.RunInfo::threads)
             .number("trace_seconds", "wall time of the ray loop", TraceResult.RunInfo::traceSeconds);
 
+    private static final Fields<ZoneLight> ZONE = Fields.<ZoneLight>none()
+            .text("name", "of the zone", ZoneLight::name)
+            .estimate("incident_power_W", "towards its mirrors", ZoneLight::incident)
+            .estimate("reflected_power_W", "left its mirrors as a beam", ZoneLight::reflected)
+            .estimate("caught_power_W", "of that caught by the pan or the bare disc", ZoneLight::caught);
+
     private static final Fields<TraceResult> FIELDS = Fields.<TraceResult>none()
             .whole("replicates", "number of replicates behind every standard error", TraceResult::replicates)
             .flag("precision_reached", "true if no precision was asked", TraceResult::precisionReached)
@@ -126,6 +133,11 @@ public final class TraceQuantities {
             .number("outline_area_m2", "area of the outline, projected along the axis", TraceResult::outlineArea)
             .number("aperture_area_m2", "area of the mirrors, projected along the axis", TraceResult::apertureArea)
             .include(TraceResult::ledger, LedgerQuantities.FIELDS)
+            .rows(
+                    "zones",
+                    "light of each zone of the dish, those on top last; none where it has none",
+                    r -> r.ledger().zones(),
+                    ZONE)
             .include(TraceResult::spot, SPOT)
             .includeOptional(r -> r.heat().map(heat -> new Heated(heat, r.likely())), HEAT)
             .optionalEstimate(

@@ -6,6 +6,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import simmerpoint.scenario.keys.ZoneKeys;
 import simmerpoint.scenario.variants.Variant;
 
 /** What to call each of the compared cookers: its file's title where there are several, and what was varied, nothing else. */
@@ -22,8 +23,12 @@ public final class VariantNames {
                         .distinct()
                         .count()
                 == 1);
-        paths.forEach(path -> shortNames.put(path, shortest(path, paths)));
+        paths.forEach(path -> shortNames.put(path, inZone(path) + shortest(path, paths)));
         severalFiles = variants.stream().anyMatch(variant -> !variant.source().isEmpty());
+    }
+
+    private static String inZone(String path) {
+        return ZoneKeys.zoneOf(path).map(zone -> zone + " ").orElse("");
     }
 
     /** As much of the path's end as no other of them ends with. */

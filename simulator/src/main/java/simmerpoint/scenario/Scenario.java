@@ -1,7 +1,10 @@
 package simmerpoint.scenario;
 
+import java.util.List;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import simmerpoint.dish.DishPlan;
+import simmerpoint.dish.Zone;
 import simmerpoint.dish.built.BuildErrors;
 import simmerpoint.dish.built.BuiltDish;
 import simmerpoint.dish.built.Mask;
@@ -134,6 +137,11 @@ public record Scenario(
                 title, dish, other, sun, aim, target, stand, cooking, site, heights, workmanship, mask, shape);
     }
 
+    /** The same with a change to the mirrors of the dish and of all its zones. */
+    public Scenario withMirrors(UnaryOperator<Mirror> change) {
+        return withMirror(change.apply(mirror)).withDish(dish.withMirrors(change));
+    }
+
     /** The same for another target; what is cooked in stays the same. */
     public Scenario withTarget(Target other) {
         return new Scenario(
@@ -167,6 +175,14 @@ public record Scenario(
     public Scenario withShape(ShapeErrors other) {
         return new Scenario(
                 title, dish, mirror, sun, aim, target, stand, cooking, site, heights, workmanship, mask, other);
+    }
+
+    /** The mirrors of all zones as planned, in their order; one where the dish has no zones. */
+    public List<Mirror> mirrors() {
+        List<Zone> zones = dish.cut().zones();
+        return zones.isEmpty()
+                ? List.of(mirror)
+                : zones.stream().map(zone -> zone.mirror().orElse(mirror)).toList();
     }
 
     /** The dish with its mirror as this maker builds it: what light is cast on. */

@@ -2,6 +2,7 @@ package simmerpoint.target;
 
 import simmerpoint.sampling.ArrayFunctions;
 import simmerpoint.sampling.FastSignedRayleigh;
+import simmerpoint.tracing.ArrayKernels;
 import simmerpoint.tracing.LightBatch;
 
 /**
@@ -80,7 +81,10 @@ final class DiscHitProbability {
             rayParameter[i] = -light.pz[i] * inverseZ[i];
         }
         for (int i = 0; i < n; i++) {
-            reaches[i] = ArrayFunctions.above0(-light.pz[i]) * ArrayFunctions.above0(rayParameter[i]);
+            reaches[i] = ArrayFunctions.above0(-light.pz[i]);
+        }
+        for (int i = 0; i < n; i++) {
+            reaches[i] *= ArrayFunctions.above0(rayParameter[i]);
         }
         reflect(light.cosine, light.nx, light.sx, n, directionX);
         reflect(light.cosine, light.ny, light.sy, n, directionY);
@@ -107,20 +111,28 @@ final class DiscHitProbability {
         float[] tiltX = tilts.x();
         float[] tiltY = tilts.y();
         float[] tiltZ = tilts.z();
+        ArrayKernels.dot(towardsSun, n, tiltX, light.sx, tiltY, light.sy, tiltZ, light.sz);
+        change(light.nz, light.cosine, tiltZ, n, slope);
         for (int i = 0; i < n; i++) {
-            towardsSun[i] = tiltX[i] * light.sx[i] + tiltY[i] * light.sy[i] + tiltZ[i] * light.sz[i];
+            slope[i] *= inverseZ[i];
         }
-        for (int i = 0; i < n; i++) {
-            slope[i] = 2 * (towardsSun[i] * light.nz[i] + light.cosine[i] * tiltZ[i]) * inverseZ[i];
-        }
-        step(light.nx, light.cosine, tiltX, directionX, n, stepX);
-        step(light.ny, light.cosine, tiltY, directionY, n, stepY);
+        change(light.nx, light.cosine, tiltX, n, stepX);
+        change(light.ny, light.cosine, tiltY, n, stepY);
+        step(directionX, n, stepX);
+        step(directionY, n, stepY);
     }
 
-    private void step(float[] normal, float[] cosine, float[] tilt, float[] direction, int n, float[] out) {
+    /** A component of 2(T·s)n + 2cos i·T. */
+    private void change(float[] normal, float[] cosine, float[] tilt, int n, float[] out) {
         for (int i = 0; i < n; i++) {
-            float change = 2 * (towardsSun[i] * normal[i] + cosine[i] * tilt[i]);
-            out[i] = rayParameter[i] * (change - direction[i] * slope[i]);
+            out[i] = 2 * (towardsSun[i] * normal[i] + cosine[i] * tilt[i]);
+        }
+    }
+
+    /** From the change of the direction to the movement of the intersection. */
+    private void step(float[] direction, int n, float[] change) {
+        for (int i = 0; i < n; i++) {
+            change[i] = rayParameter[i] * (change[i] - direction[i] * slope[i]);
         }
     }
 

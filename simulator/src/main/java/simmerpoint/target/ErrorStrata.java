@@ -19,8 +19,6 @@ final class ErrorStrata {
      */
     static final float LEAST_WEIGHT = 0.1f;
 
-    /** Weight of the heavier stratum of each ray. */
-    final float[] heavierWeight;
     /** Weight of the lighter stratum of each ray. */
     final float[] lighterWeight;
     /** Rays whose lighter stratum is followed. */
@@ -36,7 +34,6 @@ final class ErrorStrata {
         hits = new DiscHitProbability(batch, radius);
         both = new float[batch];
         inside = new float[batch];
-        heavierWeight = new float[batch];
         lighterWeight = new float[batch];
         lighter = new int[batch + 1];
         heavierSample = new Sample(batch);
@@ -57,21 +54,35 @@ final class ErrorStrata {
             inside[i] = ArrayFunctions.notBelow0(both[i] - 1);
         }
         for (int i = 0; i < n; i++) {
-            float weight = 0.5f - 0.5f * Math.abs(both[i] - 1);
-            float followed = ArrayFunctions.above0(weight - choice[i] * LEAST_WEIGHT);
-            lighterWeight[i] = followed * ArrayFunctions.larger(LEAST_WEIGHT, weight);
+            both[i] = 0.5f - 0.5f * Math.abs(both[i] - 1);
         }
         for (int i = 0; i < n; i++) {
-            heavierWeight[i] = 1 - lighterWeight[i];
+            lighterWeight[i] = ArrayFunctions.above0(both[i] - choice[i] * LEAST_WEIGHT);
+        }
+        for (int i = 0; i < n; i++) {
+            lighterWeight[i] *= ArrayFunctions.larger(LEAST_WEIGHT, both[i]);
         }
     }
 
-    /** Lists the rays with light whose lighter stratum is followed in {@link #lighter}; returns their number. */
+    /**
+     * Splits the watts of each ray between its strata. The lighter part is rounded to a step of the whole, so that both add up
+     * to it exactly.
+     */
+    void split(float[] watts, int n, float[] heavier, float[] lighter) {
+        for (int i = 0; i < n; i++) {
+            lighter[i] = (watts[i] * lighterWeight[i] + watts[i]) - watts[i];
+        }
+        for (int i = 0; i < n; i++) {
+            heavier[i] = watts[i] - lighter[i];
+        }
+    }
+
+    /** Lists the rays whose lighter stratum has light in {@link #lighter}; returns their number. */
     int listLighter(float[] watts, int n) {
         int k = 0;
         for (int i = 0; i < n; i++) {
             lighter[k] = i;
-            k += Float.floatToRawIntBits(0 - lighterWeight[i] * watts[i]) >>> 31;
+            k += Float.floatToRawIntBits(0 - watts[i]) >>> 31;
         }
         return k;
     }
@@ -133,8 +144,10 @@ final class ErrorStrata {
                 first[i] = 1 - inside[i] + (2 * inside[i] - 1) * within0[i];
             }
             for (int i = 0; i < n; i++) {
-                float second = 1 - inside[i] + (2 * inside[i] - 1) * within1[i];
-                share[i] = uniform[i] * (first[i] + second);
+                scratch[i] = 1 - inside[i] + (2 * inside[i] - 1) * within1[i];
+            }
+            for (int i = 0; i < n; i++) {
+                share[i] = uniform[i] * (first[i] + scratch[i]);
             }
             for (int i = 0; i < n; i++) {
                 line[i] = ArrayFunctions.notBelow0(share[i] - first[i]);
@@ -142,13 +155,21 @@ final class ErrorStrata {
             for (int i = 0; i < n; i++) {
                 share[i] -= line[i] * first[i];
             }
+            ofLine(below0, below1, n, first);
+            ofLine(within0, within1, n, scratch);
             for (int i = 0; i < n; i++) {
-                float below = (1 - line[i]) * below0[i] + line[i] * below1[i];
-                float within = (1 - line[i]) * within0[i] + line[i] * within1[i];
-                float beyond = ArrayFunctions.notBelow0(share[i] - below);
-                radius[i] = share[i] + inside[i] * below + (1 - inside[i]) * beyond * within;
+                scratch[i] *= ArrayFunctions.notBelow0(share[i] - first[i]);
+            }
+            for (int i = 0; i < n; i++) {
+                radius[i] = share[i] + inside[i] * first[i] + (1 - inside[i]) * scratch[i];
             }
             FastSignedRayleigh.inverse(radius, n, scratch);
+        }
+
+        private void ofLine(float[] line0, float[] line1, int n, float[] out) {
+            for (int i = 0; i < n; i++) {
+                out[i] = (1 - line[i]) * line0[i] + line[i] * line1[i];
+            }
         }
     }
 }

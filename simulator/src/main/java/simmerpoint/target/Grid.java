@@ -73,12 +73,21 @@ record Grid(
         return i >= 0 && j >= 0 && i < columns && j < rows ? ((int) j) * columns + ((int) i) : -1;
     }
 
-    /** Index of the cell at a point, or twice {@code cells()} beyond the grid; branch-free. */
-    int cellOrOutside(float first, float second) {
-        int i = (int) ((first - (float) firstMin) * (float) inverseCellWidth + 1) - 1;
-        int j = (int) ((second - (float) secondMin) * (float) inverseCellHeight + 1) - 1;
-        int outside = (i | j | (columns - 1 - i) | (rows - 1 - j)) >> 31;
-        return ((j * columns + i) & ~outside) | (2 * cells() & outside);
+    /** Indices of the cells at many points, twice {@code cells()} beyond the grid; branch-free. */
+    void cellsOrOutside(float[] first, float[] second, int n, int[] out) {
+        float firstFrom = (float) firstMin;
+        float secondFrom = (float) secondMin;
+        float perWidth = (float) inverseCellWidth;
+        float perHeight = (float) inverseCellHeight;
+        int lastColumn = columns - 1;
+        int lastRow = rows - 1;
+        int beyond = 2 * cells();
+        for (int k = 0; k < n; k++) {
+            int i = (int) ((first[k] - firstFrom) * perWidth + 1) - 1;
+            int j = (int) ((second[k] - secondFrom) * perHeight + 1) - 1;
+            int outside = (i | j | (lastColumn - i) | (lastRow - j)) >> 31;
+            out[k] = ((j * columns + i) & ~outside) | (beyond & outside);
+        }
     }
 
     double first(int i) {

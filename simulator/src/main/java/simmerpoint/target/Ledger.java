@@ -1,5 +1,6 @@
 package simmerpoint.target;
 
+import java.util.List;
 import simmerpoint.sampling.Estimate;
 
 /**
@@ -23,6 +24,7 @@ import simmerpoint.sampling.Estimate;
  *     caught
  * @param stopped part of missed: kept off by what the pan stands on
  * @param covered part of gap: on the mask over part of the mirror
+ * @param zones what becomes of the light on each zone of the dish; empty where it has none
  */
 public record Ledger(
         Estimate outline,
@@ -40,4 +42,10 @@ public record Ledger(
         Estimate directOnPan,
         Estimate absorbed,
         Estimate stopped,
-        Estimate covered) {}
+        Estimate covered,
+        List<ZoneLight> zones) {
+    /** Keeps a copy of the list. */
+    public Ledger {
+        zones = List.copyOf(zones);
+    }
+}

@@ -15,7 +15,7 @@ import simmerpoint.tracing.ReflectedDirections;
 
 /**
  * Intersects traced batches with one target and adds the result to a {@link Tally}: shading of the mirrors, then the
- * reflected rays. One instance per thread and replicate.
+ * reflected rays. One instance per thread.
  *
  * <p>Stratified sampling of the mirror error: each ray is followed once with an error of the heavier of two strata, those that
  * bring it into the disc and all others, and where it matters once more with an error of the lighter one ({@link
@@ -23,7 +23,7 @@ import simmerpoint.tracing.ReflectedDirections;
  * unbiased. Hit or miss becomes a smooth function, which quasi-random points need for fast convergence.
  */
 public final class LightCatcher {
-    private final Tally tally;
+    private Tally tally;
     private final Cylinder body;
     private final RayIntersections intersections;
     private final ErrorStrata strata;
@@ -31,7 +31,8 @@ public final class LightCatcher {
     private final ReflectedDirections lighter;
     private final LightBatch listed;
     private final float[] unshadedWatts;
-    private final float[] watts;
+    private final float[] heavierWatts;
+    private final float[] lighterWatts;
     private final float[] shadowMargin;
     private final int[] nearShadow;
     private final Blocking.Test blockingTest;
@@ -42,7 +43,9 @@ public final class LightCatcher {
     private final Shadow shadow;
     private final Support.Cover support;
     private final Optional<PanelTally> panels;
-    private final boolean caughtByRay;
+    /** Whether what is caught of this batch is kept ray by ray. */
+    private boolean caughtByRay;
+
     private final float[] caughtWatts;
 
     /**
@@ -68,8 +71,7 @@ public final class LightCatcher {
             Optional<PanelTally> panels) {
         this.tally = tally;
         this.panels = panels;
-        caughtByRay = panels.isPresent() || tally.zones.isKept();
-        caughtWatts = new float[caughtByRay ? batch : 0];
+        caughtWatts = new float[panels.isPresent() || tally.zones.isKept() ? batch : 0];
         this.shares = shares;
         reflectedShare = shares.common();
         body = Cylinder.of(target);
@@ -81,7 +83,8 @@ public final class LightCatcher {
         lighter = new ReflectedDirections(batch);
         listed = new LightBatch(batch);
         unshadedWatts = new float[batch];
-        watts = new float[batch];
+        heavierWatts = new float[batch];
+        lighterWatts = new float[batch];
         shadowMargin = new float[batch];
         nearShadow = new int[batch + 1];
         blockingPossible = caster.blocking().possible();
@@ -89,33 +92,51 @@ public final class LightCatcher {
         errorFree = caster.errorFree();
     }
 
+    /** Adds to another tally of the same target from now on. */
+    void addTo(Tally other) {
+        tally = other;
+        intersections.addTo(other);
+    }
+
     /** Adds a batch to the tally. */
     public void catchLight(LightBatch light) {
+        boolean ofSeveral = tally.zones.isKept() && light.zone < 0;
+        caughtByRay = panels.isPresent() || ofSeveral;
+        double incident = tally.incident;
+        double unshaded = tally.unshaded;
+        double caught = tally.caught();
         countMirrors(light);
         removeShaded(light);
-        if (tally.zones.isKept()) {
+        if (ofSeveral) {
             tally.zones.reflect(light, shares, unshadedWatts);
+        } else if (tally.zones.isKept()) {
+            scale(unshadedWatts, (float) shares.reflected(light.zone), light.capacity);
         }
         if (errorFree) {
-            System.arraycopy(unshadedWatts, 0, watts, 0, light.capacity);
+            System.arraycopy(unshadedWatts, 0, heavierWatts, 0, light.capacity);
         } else {
             strata.place(light);
+            strata.split(unshadedWatts, light.capacity, heavierWatts, lighterWatts);
             catchLighter(light);
             strata.sampleHeavier(light, heavier);
-            weigh(strata.heavierWeight, light.capacity);
         }
         catchHeavier(light);
         tally.rays += light.capacity;
         if (caughtByRay) {
             panels.ifPresent(sums -> sums.add(light, unshadedWatts, caughtWatts, reflectedShare));
-            tally.zones.addCaught(light, caughtWatts);
+            if (ofSeveral) {
+                tally.zones.addCaught(light, caughtWatts);
+            }
             Arrays.fill(caughtWatts, 0);
+        }
+        if (tally.zones.isKept() && !ofSeveral) {
+            tally.zones.add(light.zone, tally.incident - incident, tally.unshaded - unshaded, tally.caught() - caught);
         }
     }
 
-    private void weigh(float[] weight, int n) {
+    private static void scale(float[] watts, float share, int n) {
         for (int i = 0; i < n; i++) {
-            watts[i] = unshadedWatts[i] * weight[i];
+            watts[i] *= share;
         }
     }
 
@@ -123,30 +144,29 @@ public final class LightCatcher {
         int n = light.capacity;
         heavier.reflect(light, n);
         if (blockingPossible) {
-            removeBlocked(light, heavier, n, false);
+            removeBlocked(light, heavier, heavierWatts, n, false);
         }
-        intersections.add(rays(light, heavier), watts, reflectedShare, n);
+        intersections.add(rays(light, heavier), heavierWatts, reflectedShare * light.beam, n);
         if (caughtByRay) {
             for (int i = 0; i < n; i++) {
-                caughtWatts[i] += watts[i];
+                caughtWatts[i] += heavierWatts[i];
             }
         }
     }
 
     private void catchLighter(LightBatch light) {
-        int n = strata.listLighter(unshadedWatts, light.capacity);
+        int n = strata.listLighter(lighterWatts, light.capacity);
         listed.copyListed(light, strata.lighter, n);
+        LightBatch.copyListed(lighterWatts, strata.lighter, n, lighterWatts);
         strata.sampleLighter(light, listed.errorSample, n, lighter);
         lighter.reflect(listed, n);
-        weigh(strata.lighterWeight, light.capacity);
-        LightBatch.copyListed(watts, strata.lighter, n, watts);
         if (blockingPossible) {
-            removeBlocked(light, lighter, n, true);
+            removeBlocked(light, lighter, lighterWatts, n, true);
         }
-        intersections.add(rays(listed, lighter), watts, reflectedShare, n);
+        intersections.add(rays(listed, lighter), lighterWatts, reflectedShare * light.beam, n);
         if (caughtByRay) {
             for (int k = 0; k < n; k++) {
-                caughtWatts[strata.lighter[k]] += watts[k];
+                caughtWatts[strata.lighter[k]] += lighterWatts[k];
             }
         }
     }
@@ -166,12 +186,12 @@ public final class LightCatcher {
             incident += onMirror;
             unshadedWatts[i] = onMirror;
             if (light.panel[i] == MirrorPoints.COVERED) {
-                tally.covered += light.watts[i];
+                tally.covered += light.watts[i] * light.beam;
             }
         }
-        tally.gap += gap;
-        tally.incident += incident;
-        tally.unshaded += incident;
+        tally.gap += gap * light.beam;
+        tally.incident += incident * light.beam;
+        tally.unshaded += incident * light.beam;
     }
 
     /** Takes the light off mirrors that the target or what it stands on shades. */
@@ -181,14 +201,14 @@ public final class LightCatcher {
             for (int k = 0; k < n; k++) {
                 int i = nearShadow[k];
                 if (isShaded(light, i)) {
-                    removeShaded(i);
+                    removeShaded(light, i);
                 }
             }
         }
         if (support.any()) {
             for (int i = 0; i < light.capacity; i++) {
                 if (support.stops(light.px[i], light.py[i], light.pz[i], light.sx[i], light.sy[i], light.sz[i])) {
-                    removeShaded(i);
+                    removeShaded(light, i);
                 }
             }
         }
@@ -199,14 +219,15 @@ public final class LightCatcher {
                 != Cylinder.NOTHING;
     }
 
-    private void removeShaded(int i) {
-        tally.shaded += unshadedWatts[i];
-        tally.unshaded -= unshadedWatts[i];
+    private void removeShaded(LightBatch light, int i) {
+        double watts = unshadedWatts[i] * light.beam;
+        tally.shaded += watts;
+        tally.unshaded -= watts;
         unshadedWatts[i] = 0;
     }
 
     /** Takes the light off rays that another panel stops before they meet the target or its plane. */
-    private void removeBlocked(LightBatch light, ReflectedDirections along, int n, boolean isListed) {
+    private void removeBlocked(LightBatch light, ReflectedDirections along, float[] watts, int n, boolean isListed) {
         for (int k = 0; k < n; k++) {
             int i = isListed ? strata.lighter[k] : k;
             double dx = along.dx[k];
@@ -218,7 +239,7 @@ public final class LightCatcher {
             int face = body.intersect(light.px[i], light.py[i], light.pz[i], dx, dy, dz);
             if ((body.crossesBase || face != Cylinder.NOTHING)
                     && blockingTest.blocks(light, i, dx, dy, dz, body.rayParameter)) {
-                tally.missed += watts[k] * reflectedShare;
+                tally.missed += watts[k] * reflectedShare * light.beam;
                 watts[k] = 0;
             }
         }

@@ -48,9 +48,9 @@ public final class PanelTally {
         for (int i = 0; i < batch.capacity; i++) {
             int k = batch.panel[i];
             if (k >= 0) {
-                incident[k] += batch.watts[i];
-                reflected[k] += unshadedWatts[i] * share;
-                caught[k] += caughtWatts[i] * share;
+                incident[k] += batch.watts[i] * batch.beam;
+                reflected[k] += unshadedWatts[i] * share * batch.beam;
+                caught[k] += caughtWatts[i] * share * batch.beam;
                 rays[k] += unshadedWatts[i] > 0 ? 1 : 0;
             }
         }

@@ -68,7 +68,7 @@ public final class PositionSweep {
     public void add(LightBatch light) {
         directions = errorSampler.sample(light);
         for (int i = 0; i < light.capacity; i++) {
-            double watts = light.watts[i];
+            double watts = light.watts[i] * light.beam;
             if (light.panel[i] >= 0 && watts > 0) {
                 sweep(light, i, watts);
             }

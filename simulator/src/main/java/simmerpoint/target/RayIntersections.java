@@ -15,10 +15,7 @@ final class RayIntersections {
     /** Added to dz² to avoid division by zero; negligible otherwise. */
     private static final float LEAST_DZ2 = 1e-30f;
 
-    /** More than any margin of a ray that can count. */
-    private static final float FAR = 1e30f;
-
-    private final Tally tally;
+    private Tally tally;
     private final Cylinder body;
     private final float radius;
     private final boolean isDisc;
@@ -27,8 +24,9 @@ final class RayIntersections {
     private final float[] y;
     private final float[] distance;
     private final float[] rayParameter;
+    private final float[] inward;
     private final float[] wallMargin;
-    private final int[] outsideMask;
+    private final float[] otherWatts;
     private final float[] caughtWatts;
     private final float[] absorptance;
     private final float[] crossingWatts;
@@ -44,12 +42,18 @@ final class RayIntersections {
         y = new float[capacity];
         distance = new float[capacity];
         rayParameter = new float[capacity];
+        inward = new float[capacity];
         wallMargin = new float[capacity];
-        outsideMask = new int[capacity];
+        otherWatts = new float[capacity];
         caughtWatts = new float[capacity];
         absorptance = new float[capacity];
         crossingWatts = new float[capacity];
         pending = new int[capacity + 1];
+    }
+
+    /** Adds to another tally of the same target from now on. */
+    void addTo(Tally other) {
+        tally = other;
     }
 
     /**
@@ -75,14 +79,17 @@ final class RayIntersections {
         if (support.any()) {
             stopAtSupport(rays, watts, share, n);
         }
-        computeWallMargins(rays, n);
-        int listed = classify(rays, watts, share, n);
-        addUnderside(rays.dz, share, n);
+        separate(rays, watts, n);
+        GrazingAbsorptance.fill(rays.dz, n, absorptance);
+        addSums(share, n);
         if (tally.hasMaps()) {
-            addMoments(share, n);
-            tally.addToMaps(x, y, distance, outsideMask, crossingWatts, share, n);
+            tally.addToMaps(x, y, distance, caughtWatts, crossingWatts, share, n);
         }
-        intersectBody(rays, watts, share, listed);
+        int listed = isDisc ? 0 : listOthers(rays, watts, n);
+        System.arraycopy(caughtWatts, 0, watts, 0, n);
+        for (int k = 0; k < listed; k++) {
+            intersectBody(rays, watts, share, pending[k]);
+        }
     }
 
     /** Where the lines of the rays cross the target's plane; far away for rays parallel to it. */
@@ -114,19 +121,6 @@ final class RayIntersections {
         }
     }
 
-    /** For each ray: below zero if it may meet the wall after it has crossed the plane outside the underside. */
-    private void computeWallMargins(Rays rays, int n) {
-        float[] dx = rays.dx;
-        float[] dy = rays.dy;
-        float radius2 = radius * radius;
-        float bareDisc = isDisc ? FAR : 0;
-        for (int i = 0; i < n; i++) {
-            float inward = x[i] * dx[i] + y[i] * dy[i];
-            float across2 = inward * inward - (dx[i] * dx[i] + dy[i] * dy[i]) * (distance[i] * distance[i] - radius2);
-            wallMargin[i] = bareDisc + ArrayFunctions.larger(inward, -across2);
-        }
-    }
-
     /** All bits set where {@code a} is below zero, else none: a comparison without a branch. */
     static int negativeMask(float a) {
         return Float.floatToRawIntBits(a) >> 31;
@@ -136,45 +130,29 @@ final class RayIntersections {
         return Float.intBitsToFloat(Float.floatToRawIntBits(a) & mask);
     }
 
-    /**
-     * Separates rays that hit the underside, rays that miss, and rays that need the general test. Lists the latter and
-     * returns their number.
-     */
-    private int classify(Rays rays, float[] watts, double share, int n) {
+    /** Watts of each ray that cross the plane from below, that are caught there, and the others. */
+    private void separate(Rays rays, float[] watts, int n) {
         float[] pz = rays.pz;
         float[] dz = rays.dz;
-        int k = 0;
+        for (int i = 0; i < n; i++) {
+            crossingWatts[i] = watts[i] * ArrayFunctions.above0(-pz[i]);
+        }
+        for (int i = 0; i < n; i++) {
+            crossingWatts[i] *= ArrayFunctions.above0(dz[i]);
+        }
+        for (int i = 0; i < n; i++) {
+            caughtWatts[i] = crossingWatts[i] * ArrayFunctions.notBelow0(radius - distance[i]);
+        }
+        for (int i = 0; i < n; i++) {
+            otherWatts[i] = watts[i] - caughtWatts[i];
+        }
+    }
+
+    /** All sums in one loop: each waits for its last addition, and so they wait together (measured: half the time of three loops). */
+    private void addSums(double share, int n) {
         double missed = 0;
-        for (int i = 0; i < n; i++) {
-            int crosses = negativeMask(pz[i]) & negativeMask(0 - dz[i]);
-            outsideMask[i] = negativeMask(radius - distance[i]);
-            int caught = crosses & ~outsideMask[i];
-            int past = crosses & outsideMask[i] & ~negativeMask(wallMargin[i]);
-            crossingWatts[i] = masked(watts[i], crosses);
-            caughtWatts[i] = masked(watts[i], caught);
-            pending[k] = i;
-            k += 1 + (caught | past);
-            missed += masked(watts[i], past);
-            watts[i] = masked(watts[i], ~past);
-        }
-        tally.missed += missed * share;
-        return k;
-    }
-
-    private void addUnderside(float[] dz, double share, int n) {
-        double absorbable = 0;
         double underside = 0;
-        GrazingAbsorptance.fill(dz, n, absorptance);
-        for (int i = 0; i < n; i++) {
-            double w = caughtWatts[i];
-            underside += w;
-            absorbable += w * absorptance[i];
-        }
-        tally.underside += underside * share;
-        tally.undersideAbsorbable += absorbable * share;
-    }
-
-    private void addMoments(double share, int n) {
+        double absorbable = 0;
         double mx = 0;
         double my = 0;
         double mxx = 0;
@@ -182,6 +160,9 @@ final class RayIntersections {
         double myy = 0;
         for (int i = 0; i < n; i++) {
             double w = caughtWatts[i];
+            missed += otherWatts[i];
+            underside += w;
+            absorbable += w * absorptance[i];
             double wx = w * x[i];
             double wy = w * y[i];
             mx += wx;
@@ -190,6 +171,9 @@ final class RayIntersections {
             mxy += wx * y[i];
             myy += wy * y[i];
         }
+        tally.missed += missed * share;
+        tally.underside += underside * share;
+        tally.undersideAbsorbable += absorbable * share;
         tally.moments[0] += mx * share;
         tally.moments[1] += my * share;
         tally.moments[2] += mxx * share;
@@ -197,18 +181,42 @@ final class RayIntersections {
         tally.moments[4] += myy * share;
     }
 
-    private void intersectBody(Rays rays, float[] watts, double share, int listed) {
-        for (int k = 0; k < listed; k++) {
-            int i = pending[k];
-            int face = isDisc ? Cylinder.NOTHING : intersect(rays, i);
-            tally.addBodyHit(body, face, rays.dx[i], rays.dy[i], rays.dz[i], 1, watts[i] * share);
-            if (face == Cylinder.NOTHING) {
-                watts[i] = 0;
-            }
+    /**
+     * Lists rays with light that may meet wall or lid: those that do not cross the plane, and those that cross it outside the
+     * underside on their way to the wall. Returns their number.
+     */
+    private int listOthers(Rays rays, float[] watts, int n) {
+        float[] dx = rays.dx;
+        float[] dy = rays.dy;
+        float radius2 = radius * radius;
+        for (int i = 0; i < n; i++) {
+            inward[i] = x[i] * dx[i] + y[i] * dy[i];
         }
+        for (int i = 0; i < n; i++) {
+            wallMargin[i] = (dx[i] * dx[i] + dy[i] * dy[i]) * (distance[i] * distance[i] - radius2);
+        }
+        for (int i = 0; i < n; i++) {
+            wallMargin[i] = ArrayFunctions.larger(inward[i], wallMargin[i] - inward[i] * inward[i]);
+        }
+        for (int i = 0; i < n; i++) {
+            wallMargin[i] = crossingWatts[i] * ArrayFunctions.notBelow0(wallMargin[i]) + caughtWatts[i] - watts[i];
+        }
+        int k = 0;
+        for (int i = 0; i < n; i++) {
+            pending[k] = i;
+            k -= negativeMask(wallMargin[i]);
+        }
+        return k;
     }
 
-    private int intersect(Rays rays, int i) {
-        return body.intersect(rays.px[i], rays.py[i], rays.pz[i], rays.dx[i], rays.dy[i], rays.dz[i]);
+    /** A ray that counts as missed so far. */
+    private void intersectBody(Rays rays, float[] watts, double share, int i) {
+        int face = body.intersect(rays.px[i], rays.py[i], rays.pz[i], rays.dx[i], rays.dy[i], rays.dz[i]);
+        if (face == Cylinder.WALL || face == Cylinder.LID) {
+            double caught = otherWatts[i] * share;
+            tally.missed -= caught;
+            tally.addBodyHit(body, face, rays.dx[i], rays.dy[i], rays.dz[i], 1, caught);
+            watts[i] = otherWatts[i];
+        }
     }
 }

@@ -47,6 +47,9 @@ final class Tally {
      */
     final double[] planeMap;
 
+    /** Cell of each ray of a batch. */
+    private final int[] cellOf;
+
     final double[] wallMap;
     final double[] lidMap;
 
@@ -61,6 +64,7 @@ final class Tally {
         this.grids = grids;
         maps = grids.plane() != null;
         crossing = maps ? new RadialHistogram(grids.radius()) : null;
+        cellOf = new int[maps ? StoredRayCatcher.MAX_BATCH : 0];
         planeMap = new double[maps ? 2 * grids.plane().cells() + 1 : 0];
         wallMap = new double[grids.wall() == null ? 0 : grids.wall().cells()];
         wallAbsorbableByRow = new double[grids.wall() == null ? 0 : grids.wall().rows()];
@@ -106,18 +110,20 @@ final class Tally {
     /**
      * Adds {@code n} rays that cross the plane to the maps; only if {@link #hasMaps}.
      *
-     * @param outsideMask all bits set for rays that pass outside the target, else none
-     * @param watts of each ray, 0 where it does not cross
+     * @param caughtWatts of each ray, 0 where it passes outside the target
+     * @param crossingWatts of each ray, 0 where it does not cross
      * @param share factor on all watts
      */
-    void addToMaps(float[] x, float[] y, float[] radius, int[] outsideMask, float[] watts, double share, int n) {
+    void addToMaps(
+            float[] x, float[] y, float[] radius, float[] caughtWatts, float[] crossingWatts, double share, int n) {
         Grid plane = grids.plane();
         int cells = plane.cells();
+        plane.cellsOrOutside(x, y, n, cellOf);
         for (int i = 0; i < n; i++) {
-            int cell = plane.cellOrOutside(x[i], y[i]) + (cells & outsideMask[i]);
-            planeMap[Math.min(2 * cells, cell)] += watts[i] * share;
+            int passes = RayIntersections.negativeMask(caughtWatts[i] - crossingWatts[i]);
+            planeMap[Math.min(2 * cells, cellOf[i] + (cells & passes))] += crossingWatts[i] * share;
         }
-        crossing.add(radius, watts, share, n);
+        crossing.add(radius, crossingWatts, share, n);
     }
 
     boolean hasMaps() {

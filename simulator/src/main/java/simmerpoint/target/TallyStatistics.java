@@ -85,7 +85,8 @@ public final class TallyStatistics {
                 Estimate.exact(directWatts),
                 new Estimate(absorbedShare * (caught.value() + directWatts), absorbedShare * caught.standardError()),
                 mean(t -> t.stopped),
-                mean(t -> t.covered));
+                mean(t -> t.covered),
+                zones());
     }
 
     private Estimate ofUnshaded(IntToDoubleFunction share) {
@@ -95,10 +96,11 @@ public final class TallyStatistics {
     }
 
     /** What becomes of the light on each zone, in their order; empty for a dish of one zone. */
-    public List<ZoneLight> zones() {
+    private List<ZoneLight> zones() {
         int zones = tallies.get(0).zones.isKept() ? shares.zones() : 0;
         return IntStream.range(0, zones)
                 .mapToObj(zone -> new ZoneLight(
+                        shares.name(zone),
                         mean(t -> t.zones.incident[zone]),
                         mean(t -> t.zones.unshaded[zone]).times(shares.reflected(zone)),
                         mean(t -> t.zones.caught[zone])))

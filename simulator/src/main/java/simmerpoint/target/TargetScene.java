@@ -54,6 +54,11 @@ public final class TargetScene {
             return catcher(caster, batch, Optional.empty());
         }
 
+        /** Makes {@code catcher}, which another replicate of this scene made, add to this one from now on. */
+        public void receive(LightCatcher catcher) {
+            catcher.addTo(tally);
+        }
+
         /** A catcher for batches that adds to this replicate and to the tally by panel. */
         public LightCatcher catcher(LightCaster caster, int batch, PanelTally panels) {
             return catcher(caster, batch, Optional.of(panels));

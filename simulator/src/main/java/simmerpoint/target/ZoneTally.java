@@ -37,11 +37,18 @@ final class ZoneTally {
         for (int i = 0; i < light.capacity; i++) {
             if (light.panel[i] >= 0) {
                 int zone = light.zones.of(light.panel[i]);
-                incident[zone] += light.watts[i];
-                unshaded[zone] += watts[i];
+                incident[zone] += light.watts[i] * light.beam;
+                unshaded[zone] += watts[i] * light.beam;
                 watts[i] *= (float) shares.reflected(zone);
             }
         }
+    }
+
+    /** Adds light that is known to belong to one zone. */
+    void add(int zone, double onMirrors, double reaching, double landed) {
+        incident[zone] += onMirrors;
+        unshaded[zone] += reaching;
+        caught[zone] += landed;
     }
 
     /** The same for stored rays. */
@@ -57,7 +64,7 @@ final class ZoneTally {
     /** Adds caught light; 0 for rays that missed or met no mirror. */
     void addCaught(LightBatch light, float[] watts) {
         for (int i = 0; i < light.capacity; i++) {
-            caught[light.zones.of(light.panel[i])] += watts[i];
+            caught[light.zones.of(light.panel[i])] += watts[i] * light.beam;
         }
     }
 

@@ -41,10 +41,12 @@ public final class LightBatch {
     /** cos i of the angle of incidence. */
     public final float[] cosine;
     /**
-     * Watts of sunlight on the mirror point if this ray were the whole sample (divide by the number of rays); 0 where
-     * another panel shades that point.
+     * Sunlight on the mirror point if this ray were the whole sample (divide by the number of rays), W per W/m² of {@link #beam}, so
+     * that all watts are in exact proportion to it; 0 where another panel shades that point.
      */
     public final float[] watts;
+    /** Beam, W/m². */
+    public final double beam;
     /** A uniform number for sampling the size of an error. */
     public final float[] errorSample;
     /** A uniform number independent of all else about the ray, for choosing whether to follow what carries little light. */
@@ -53,6 +55,8 @@ public final class LightBatch {
     public final int[] panel;
     /** Which zone of the dish each panel belongs to. */
     public final PanelZones zones;
+    /** The zone of all rays; below 0 if they are of several. */
+    public int zone;
 
     /** How the dish was turned for each ray by its shaking; null if it stands still, and in another frame's batch. */
     final DishJitter.Turns turns;
@@ -70,13 +74,14 @@ public final class LightBatch {
         }
     }
 
-    /** An empty batch of {@code n} rays from a dish that stands still. */
+    /** An empty batch of {@code n} rays from a dish that stands still, under a beam of 1 W/m². */
     public LightBatch(int n) {
-        this(n, null, PanelZones.ONE);
+        this(n, null, PanelZones.ONE, 1);
     }
 
     /** An empty batch of {@code n} rays. */
-    LightBatch(int n, DishJitter.Turns turns, PanelZones zones) {
+    LightBatch(int n, DishJitter.Turns turns, PanelZones zones, double beam) {
+        this.beam = beam;
         this.turns = turns;
         this.zones = zones;
         capacity = n;
@@ -101,6 +106,7 @@ public final class LightBatch {
     private LightBatch(LightBatch same) {
         turns = null;
         zones = same.zones;
+        beam = same.beam;
         capacity = same.capacity;
         px = new float[capacity];
         py = new float[capacity];
@@ -156,6 +162,7 @@ public final class LightBatch {
         public LightBatch apply(Pose pose) {
             double[] m = pose.rotation().rows();
             LightBatch t = transformed;
+            t.zone = zone;
             transform(capacity, m, pose.origin(), px, py, pz, t.px, t.py, t.pz);
             transform(capacity, m, Vec.ZERO, sx, sy, sz, t.sx, t.sy, t.sz);
             transform(capacity, m, Vec.ZERO, nx, ny, nz, t.nx, t.ny, t.nz);

@@ -2,7 +2,6 @@ package simmerpoint.tracing;
 
 import java.util.Arrays;
 import java.util.List;
-import simmerpoint.dish.PanelZones;
 import simmerpoint.dish.mirror.Mirror;
 import simmerpoint.sampling.ArrayFunctions;
 
@@ -11,22 +10,30 @@ final class MirrorErrors {
     /** A mirror without any error takes this beside mirrors with errors, rad²: error lines must not vanish. */
     private static final double LEAST_VARIANCE = 1e-14;
 
-    private final List<MirrorErrorModel> byZone;
     private final boolean isZero;
     private final boolean sharpOrWide;
     private final boolean spread;
     private final float[] slopeError;
+    private final float[] quarterSharp;
+    private final float[] quarterWide;
+    private final float[] wideShare;
 
     private MirrorErrors(List<MirrorErrorModel> byZone) {
-        this.byZone = byZone;
         isZero = byZone.stream().allMatch(MirrorErrorModel::isZero);
         sharpOrWide = byZone.stream().anyMatch(errors -> errors.wideShare() > 0 && errors.wideShare() < 1);
         spread = byZone.stream().anyMatch(MirrorErrorModel::spreads);
-        slopeError = new float[byZone.size()];
-        for (int zone = 0; zone < slopeError.length; zone++) {
-            double variance = byZone.get(zone).slopeVariance();
-            slopeError[zone] =
-                    (float) Math.sqrt(slopeError.length == 1 ? variance : Math.max(LEAST_VARIANCE, variance));
+        int n = byZone.size();
+        slopeError = new float[n];
+        quarterSharp = new float[n];
+        quarterWide = new float[n];
+        wideShare = new float[n];
+        for (int zone = 0; zone < n; zone++) {
+            MirrorErrorModel errors = byZone.get(zone);
+            double variance = errors.slopeVariance();
+            quarterSharp[zone] = (float) (0.25 * errors.sharpVariance());
+            quarterWide[zone] = (float) (0.25 * errors.wideVariance());
+            wideShare[zone] = (float) errors.wideShare();
+            slopeError[zone] = (float) Math.sqrt(n == 1 ? variance : Math.max(LEAST_VARIANCE, variance));
         }
     }
 
@@ -50,13 +57,13 @@ final class MirrorErrors {
     }
 
     /** The slope error's standard deviation for each ray, rad. */
-    void slopeErrors(int[] panel, PanelZones zones, int n, float[] out) {
-        if (slopeError.length == 1) {
-            Arrays.fill(out, 0, n, slopeError[0]);
+    void slopeErrors(LightBatch light, float[] out) {
+        if (light.zone >= 0) {
+            Arrays.fill(out, 0, light.capacity, slopeError[light.zone]);
             return;
         }
-        for (int i = 0; i < n; i++) {
-            out[i] = slopeError[zones.of(panel[i])];
+        for (int i = 0; i < light.capacity; i++) {
+            out[i] = slopeError[light.zones.of(light.panel[i])];
         }
     }
 
@@ -65,20 +72,22 @@ final class MirrorErrors {
      *
      * @param chance a number of 0 to 1 for each ray that decides between sharp and wide spread, if {@link #sharpOrWide}
      */
-    void quarterBeamVariances(int[] panel, PanelZones zones, float[] chance, int n, float[] out) {
-        if (byZone.size() == 1) {
-            quarterBeamVariances(byZone.get(0), chance, n, out);
+    void quarterBeamVariances(LightBatch light, float[] chance, float[] out) {
+        if (light.zone >= 0) {
+            ofOneZone(light.zone, chance, light.capacity, out);
             return;
         }
-        for (int i = 0; i < n; i++) {
-            out[i] = quarter(byZone.get(zones.of(panel[i])), sharpOrWide ? chance[i] : 0.5f);
+        for (int i = 0; i < light.capacity; i++) {
+            int zone = light.zones.of(light.panel[i]);
+            float at = sharpOrWide ? chance[i] : 0.5f;
+            out[i] = at < wideShare[zone] ? quarterWide[zone] : quarterSharp[zone];
         }
     }
 
-    private void quarterBeamVariances(MirrorErrorModel errors, float[] chance, int n, float[] out) {
-        float sharp = (float) (0.25 * errors.sharpVariance());
-        float wide = (float) (0.25 * errors.wideVariance());
-        float share = (float) errors.wideShare();
+    private void ofOneZone(int zone, float[] chance, int n, float[] out) {
+        float sharp = quarterSharp[zone];
+        float wide = quarterWide[zone];
+        float share = wideShare[zone];
         if (!sharpOrWide) {
             Arrays.fill(out, 0, n, share == 1 ? wide : sharp);
             return;
@@ -86,9 +95,5 @@ final class MirrorErrors {
         for (int i = 0; i < n; i++) {
             out[i] = sharp + (wide - sharp) * ArrayFunctions.above0(share - chance[i]);
         }
-    }
-
-    private static float quarter(MirrorErrorModel errors, float chance) {
-        return (float) (0.25 * (chance < errors.wideShare() ? errors.wideVariance() : errors.sharpVariance()));
     }
 }

@@ -25,6 +25,7 @@ public final class ReflectedDirections {
     public final float[] dz;
 
     private final float[] scale;
+    private final float[] square;
 
     /** For batches of {@code n} rays; all tilts are 0. */
     public ReflectedDirections(int n) {
@@ -36,6 +37,7 @@ public final class ReflectedDirections {
         dy = new float[n];
         dz = new float[n];
         scale = new float[n];
+        square = new float[n];
     }
 
     /** Takes each ray's tilt from one of its two error lines; {@code line} is 0 or 1. */
@@ -65,18 +67,19 @@ public final class ReflectedDirections {
 
     /** Reflects the first {@code n} rays of the batch, each at its tilted normal. */
     public void reflect(LightBatch light, int n) {
-        float[] sx = light.sx;
-        float[] sy = light.sy;
-        float[] sz = light.sz;
+        ArrayKernels.dot(scale, n, tiltX, light.sx, tiltY, light.sy, tiltZ, light.sz);
         for (int i = 0; i < n; i++) {
-            float r = radius[i];
-            float towardsSun = tiltX[i] * sx[i] + tiltY[i] * sy[i] + tiltZ[i] * sz[i];
-            float tilt2 = tiltX[i] * tiltX[i] + tiltY[i] * tiltY[i] + tiltZ[i] * tiltZ[i];
-            scale[i] = 2 * (light.cosine[i] + r * towardsSun) / (1 + r * r * tilt2);
+            scale[i] = 2 * (light.cosine[i] + radius[i] * scale[i]);
         }
-        reflect(light.nx, tiltX, sx, n, dx);
-        reflect(light.ny, tiltY, sy, n, dy);
-        reflect(light.nz, tiltZ, sz, n, dz);
+        for (int i = 0; i < n; i++) {
+            square[i] = tiltX[i] * tiltX[i] + tiltY[i] * tiltY[i] + tiltZ[i] * tiltZ[i];
+        }
+        for (int i = 0; i < n; i++) {
+            scale[i] /= 1 + radius[i] * radius[i] * square[i];
+        }
+        reflect(light.nx, tiltX, light.sx, n, dx);
+        reflect(light.ny, tiltY, light.sy, n, dy);
+        reflect(light.nz, tiltZ, light.sz, n, dz);
     }
 
     /** One component of h·m − s. */

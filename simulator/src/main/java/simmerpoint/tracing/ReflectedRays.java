@@ -104,7 +104,7 @@ public final class ReflectedRays {
         sx[k] = light.sx[i];
         sy[k] = light.sy[i];
         sz[k] = light.sz[i];
-        watts[k] = light.watts[i];
+        watts[k] = (float) (light.watts[i] * light.beam);
         incidentWatts += watts[k];
         panel[k] = light.panel[i];
     }

@@ -2,12 +2,14 @@ package simmerpoint.workshop;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import simmerpoint.dish.DishPlan;
+import simmerpoint.dish.Zone;
 import simmerpoint.dish.cut.OffAxisShell;
 import simmerpoint.dish.sheet.SheetBending;
 import simmerpoint.dish.sheet.SheetSag;
@@ -95,8 +97,36 @@ public record CutPlan(
                 films,
                 SheetLayout.of(ribs(rib), stock.sheet(), stock.spacing(), "sheet", units),
                 SheetLayout.of(panels, stock.sheet(), stock.spacing(), "sheet", units),
-                SheetLayout.of(films, stock.film(), stock.spacing(), "film", units, stock.filmGrain()),
+                filmSheets(scenario, films, stock, units),
                 Optional.empty());
+    }
+
+    /** Film of one material after that of another: no sheet has both. */
+    private static SheetLayout filmSheets(Scenario scenario, List<Piece> films, CuttingStock stock, UnitSystem units)
+            throws CuttingException {
+        Map<String, List<Piece>> byMaterial = new LinkedHashMap<>();
+        for (Piece film : films) {
+            byMaterial
+                    .computeIfAbsent(material(scenario, film), name -> new ArrayList<>())
+                    .add(film);
+        }
+        List<SheetLayout.Sheet> sheets = new ArrayList<>();
+        for (List<Piece> same : byMaterial.values()) {
+            sheets.addAll(SheetLayout.of(same, stock.film(), stock.spacing(), "film", units, stock.filmGrain())
+                    .sheets());
+        }
+        return new SheetLayout(stock.film(), sheets);
+    }
+
+    private static String material(Scenario scenario, Piece film) {
+        return scenario.dish()
+                .zoneOf(film.panels().get(0))
+                .flatMap(name -> scenario.dish().cut().zones().stream()
+                        .filter(zone -> zone.name().equals(name))
+                        .findFirst())
+                .flatMap(Zone::mirror)
+                .orElse(scenario.mirror())
+                .material();
     }
 
     /** The same with what tracing the dish has found. */

@@ -8,6 +8,9 @@ import java.util.Map;
 import simmerpoint.dish.DishPlan;
 import simmerpoint.dish.FlatPanel;
 import simmerpoint.dish.PanelOutline;
+import simmerpoint.dish.PanelZones;
+import simmerpoint.dish.Zone;
+import simmerpoint.geometry.Direction;
 import simmerpoint.geometry.Point;
 import simmerpoint.geometry.Polygon;
 import simmerpoint.geometry.Vec;
@@ -29,24 +32,42 @@ final class PanelPieces {
         }
     }
 
-    /** One piece for each different panel, those nearest the middle first. */
+    /** One piece for each different panel, zone by zone, in each those nearest the middle first. */
     static List<Piece> mirrors(DishPlan plan) {
-        List<Group> groups = new ArrayList<>();
-        for (FlatPanel panel : plan.cut().flatPanels(plan)) {
-            groupOf(panel, groups).panels.add(panel.panel());
-        }
         Map<Integer, Double> distances = new HashMap<>();
         plan.outlines().forEach(outline -> distances.put(outline.panel(), distance(outline)));
+        List<Zone> zones = plan.cut().zones();
+        PanelZones numbers =
+                zones.isEmpty() ? PanelZones.ONE : plan.surface(Direction.Z).zones();
+        List<List<Group>> groups = new ArrayList<>();
+        for (int zone = 0; zone < numbers.count(); zone++) {
+            groups.add(new ArrayList<>());
+        }
+        for (FlatPanel panel : plan.cut().flatPanels(plan)) {
+            groupOf(panel, groups.get(numbers.of(panel.panel()))).panels.add(panel.panel());
+        }
+        List<Piece> pieces = new ArrayList<>();
+        for (int zone = 0; zone < groups.size(); zone++) {
+            add(
+                    groups.get(zone),
+                    distances,
+                    zones.isEmpty() ? "" : zones.get(zone).name() + " ",
+                    pieces);
+        }
+        return pieces;
+    }
+
+    private static void add(List<Group> groups, Map<Integer, Double> distances, String zone, List<Piece> pieces) {
+        int lettered = (int)
+                pieces.stream().filter(piece -> piece.name().contains("panel ")).count();
         groups.sort(Comparator.comparingDouble(
                 group -> group.panels.stream().mapToDouble(distances::get).min().orElseThrow()));
-        List<Piece> pieces = new ArrayList<>();
         for (Group group : groups) {
-            String name = groups.size() == 1 ? name(group.first) : "panel " + letter(pieces.size());
+            String name = zone + (groups.size() == 1 ? name(group.first) : "panel " + letter(lettered++));
             Polygon outline = group.first.edge().inSmallestBox();
             pieces.add(new Piece(
                     name, Piece.Use.PANEL, group.panels.size(), outline, group.first.bent(), List.of(), group.panels));
         }
-        return pieces;
     }
 
     /** From the axis, to a tenth of a millimetre, so that rounding does not sort panels that are equally far. */

@@ -32,7 +32,12 @@ public record RibShape(RibLayout ribs, Parabola parabola, double hub, double rim
         return new RibShape(ribs, plan.parabola(), plan.hubMetres() / 2, plan.radiusMetres(), stock);
     }
 
-    /** How many. */
+    /** How many carry a mirror. */
+    public int standing() {
+        return ribs.standing();
+    }
+
+    /** How many there are where they go all round. */
     public int count() {
         return ribs.sectors();
     }

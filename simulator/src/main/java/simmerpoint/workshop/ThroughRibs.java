@@ -62,7 +62,7 @@ public record ThroughRibs(RibShape rib, int count) {
     /** Every sort of rib: the usual ones, then those that run through. */
     List<Piece> pieces() {
         List<Piece> all = new ArrayList<>();
-        int single = rib.count() - 2 * count;
+        int single = rib.standing() - 2 * count;
         if (single > 0) {
             all.add(piece("rib", single, rib.atOrigin(), rib.marks()));
         }

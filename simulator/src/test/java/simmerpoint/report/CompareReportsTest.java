@@ -123,6 +123,6 @@ class CompareReportsTest {
         List<ComparedRow> all = IntStream.range(0, rows)
                 .mapToObj(k -> c.rows().get(k * c.rows().size() / rows))
                 .toList();
-        return new Comparison(all, c.seed(), c.replicates(), true, c.run());
+        return new Comparison(all, c.seed(), c.replicates(), true, false, c.run());
     }
 }

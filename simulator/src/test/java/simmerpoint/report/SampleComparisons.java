@@ -44,7 +44,7 @@ public final class SampleComparisons {
                 keys.add(VariedKey.parse(each));
             }
             List<Variant> variants = Variants.of(List.of(scenario), keys);
-            return CompareStudy.run(variants, options.withRays(1 << 12).withSeed(5), Progress.NONE);
+            return CompareStudy.run(variants, options.withRays(1 << 12).withSeed(3), Progress.NONE);
         } catch (ScenarioException e) {
             throw new IllegalArgumentException(e);
         }

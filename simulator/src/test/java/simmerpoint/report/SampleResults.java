@@ -1,5 +1,6 @@
 package simmerpoint.report;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.function.DoubleBinaryOperator;
 import simmerpoint.dish.DishPlan;
@@ -213,7 +214,8 @@ public final class SampleResults {
                 Estimate.exact(direct),
                 estimate(absorbed),
                 Estimate.exact(0),
-                Estimate.exact(0));
+                Estimate.exact(0),
+                List.of());
         CaughtByFace faces = new CaughtByFace(underside, 0.99, new double[] {wall}, new double[] {0.9 * wall}, 0, 1);
         return new TraceResult(
                 scenario,

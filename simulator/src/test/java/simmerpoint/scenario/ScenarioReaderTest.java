@@ -83,7 +83,7 @@ class ScenarioReaderTest {
     }
 
     @Test
-    void thereAreSevenScenariosWithTitlesOfTheirOwnAndSixCuts() throws Exception {
+    void thereAreEightScenariosWithTitlesOfTheirOwnAndSevenCuts() throws Exception {
         List<Path> files = scenarioFiles().toList();
         long titles = 0;
         java.util.Set<Object> seen = new java.util.HashSet<>();
@@ -92,8 +92,8 @@ class ScenarioReaderTest {
             titles += seen.add(s.title()) ? 1 : 0;
             seen.add(s.dish().cut().kind());
         }
-        assertEquals(7, titles);
-        assertEquals(13, seen.size());
+        assertEquals(8, titles);
+        assertEquals(15, seen.size());
     }
 
     @Test

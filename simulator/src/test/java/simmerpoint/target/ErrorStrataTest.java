@@ -49,19 +49,22 @@ class ErrorStrataTest {
             strata.sampleHeavier(light, heavier);
             float[] watts = new float[DRAWS];
             Arrays.fill(watts, 1);
-            int n = strata.listLighter(watts, DRAWS);
+            float[] heavierWatts = new float[DRAWS];
+            float[] lighterWatts = new float[DRAWS];
+            strata.split(watts, DRAWS, heavierWatts, lighterWatts);
+            int n = strata.listLighter(lighterWatts, DRAWS);
             LightBatch listed = new LightBatch(DRAWS);
             listed.copyListed(light, strata.lighter, n);
             strata.sampleLighter(light, listed.errorSample, n, lighter);
             double[][] ofRay = new double[DRAWS][4];
             for (int i = 0; i < DRAWS; i++) {
-                assertEquals(1, strata.heavierWeight[i] + strata.lighterWeight[i], 1e-7);
-                put(ofRay[i], heavier.radius[i], strata.heavierWeight[i]);
+                assertEquals(1, (double) heavierWatts[i] + lighterWatts[i]);
+                put(ofRay[i], heavier.radius[i], heavierWatts[i]);
             }
             for (int k = 0; k < n; k++) {
                 int i = strata.lighter[k];
-                assertTrue(strata.lighterWeight[i] >= ErrorStrata.LEAST_WEIGHT * 0.999);
-                put(ofRay[i], lighter.radius[k], strata.lighterWeight[i]);
+                assertTrue(lighterWatts[i] >= ErrorStrata.LEAST_WEIGHT * 0.999);
+                put(ofRay[i], lighter.radius[k], lighterWatts[i]);
             }
             double tail = 0.5 * Math.exp(-0.5);
             check("mean at " + d, 0, ofRay, 0);

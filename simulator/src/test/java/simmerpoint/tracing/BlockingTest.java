@@ -77,7 +77,7 @@ class BlockingTest {
                     assertEquals(hidden, light.watts[i] == 0, () -> "at " + point);
                     dark += hidden ? 1 : 0;
                 } else if (light.panel[i] == 1) {
-                    floating += light.watts[i] / (1 << 14);
+                    floating += light.watts[i] * light.beam / (1 << 14);
                 }
             }
         }

@@ -24,7 +24,7 @@ class ReflectedRaysTest {
     /** Single precision: 24 bits. */
     private static final double FLOAT = 1e-6;
 
-    private static final int BITS = 9;
+    private static final int BITS = 11;
 
     private record Cast(LightCaster.BatchCaster batches, ErrorSampler errors) {
         static Cast of(Scenario s) {

@@ -62,7 +62,9 @@ class RimTest {
         same(whole.reflected(), upper.reflected(), lower.reflected());
         same(whole.caught(), upper.caught(), lower.caught());
         same(whole.underside(), upper.underside(), lower.underside());
-        assertTrue(upper.caught().value() > lower.caught().value(), "a level pan leans towards the lower half");
+        assertTrue(
+                lower.caught().value() > upper.caught().value(),
+                "the underside of a level pan looks down, to the lower half");
     }
 
     private static void same(Estimate whole, Estimate one, Estimate other) {

@@ -116,7 +116,7 @@ public final class AimAnswer {
                                 + "the figures themselves. Beam and the sun\u2019s height stay those of the aiming, the sky is "
                                 + "clear, nothing but the sun moves; how well a hand aims is not in here.")
                 .sayIf(
-                        result.scenario().built().mirror().panelTiltRadians() > 0,
+                        result.scenario().built().hasTiltedPanels(),
                         "No two dishes are glued alike: another seed is another dish built with the same care.")
                 .say(FigureFormat.count(run.rays()) + " rays dead on, " + FigureFormat.count(run.curveRays())
                         + " for each point of the curves" + (result.maps().isEmpty() ? "" : maps(run)) + "; seed "

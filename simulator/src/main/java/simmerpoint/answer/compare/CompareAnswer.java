@@ -26,6 +26,9 @@ import simmerpoint.units.UnitSystem;
 
 /** The answer to "which of these is best, and what does the cheaper one cost me?". */
 public final class CompareAnswer {
+    private static final String QUICK =
+            "For the figures exactly as given; what gluing, aim, pan and weather may turn out, best places"
+                    + " and aiming are left out by --quick: small differences may be luck.";
     private static final int MOST_NAMES = 3;
     private static final int MOST_KEYS = 12;
     private static final int MOST_VALUES = 6;
@@ -61,7 +64,9 @@ public final class CompareAnswer {
         answer.table().addShort(out);
         return ShortAnswer.of(
                 CompareQuantities.title(comparison),
-                out.say(answer.atBestPlace()).say(answer.costs.cheapest(answer::name)),
+                out.say(answer.atBestPlace())
+                        .say(answer.costs.cheapest(answer::name))
+                        .sayIf(comparison.quick(), QUICK),
                 answer.hottest(),
                 Cautions.at(answer.words.noun()),
                 NextCommand.line(NextCommand.BUDGET, NextCommand.CUT));
@@ -87,6 +92,7 @@ public final class CompareAnswer {
                 .say(fewestPanels())
                 .say(costs.cheapest(this::name))
                 .say(boiling())
+                .sayIf(comparison.quick(), QUICK)
                 .build();
     }
 
@@ -196,7 +202,6 @@ public final class CompareAnswer {
     }
 
     private String columns() {
-        String percent = figures.percent(AimTolerance.USUAL_LOSS);
         return "Below the best: watts less than the first row, ± one standard error of the difference; none seen: no "
                 + "difference seen, it is below " + FigureFormat.fixed(ComparedRow.SEEN_ERRORS, 0)
                 + " of its standard errors. Hot spot: the strongest light on the "
@@ -210,7 +215,11 @@ public final class CompareAnswer {
                 + (words.anyDisc() && words.anyPan()
                         ? "A bare disc\u2019s watts are the light it catches, a pan\u2019s its cooking power. "
                         : "")
-                + "Aim again: minutes from a dead-on aim until " + percent
+                + (comparison.quick() ? "" : againAndBestPlace());
+    }
+
+    private String againAndBestPlace() {
+        return "Aim again: minutes from a dead-on aim until " + figures.percent(AimTolerance.USUAL_LOSS)
                 + " is lost of what a fresh aim gives; the sun goes its real way where place and time are known, else "
                 + "in the worst direction at its fastest, a quarter of a degree a minute. Best place: the watts with each pan where it does best, along the axis, up and down and sideways.";
     }
@@ -270,13 +279,13 @@ public final class CompareAnswer {
                     + worst + " or better. Allow more rays or ask for less.");
         }
         boolean askew = comparison.variants().stream()
-                .anyMatch(variant -> variant.scenario().built().mirror().panelTiltRadians() > 0);
+                .anyMatch(variant -> variant.scenario().built().hasTiltedPanels());
         return out.say("All are traced with the same samples, tied to places on the dish, so a difference is "
                         + "surer than the watts are (those to ±" + worst + " or better). What passes "
                         + FigureFormat.fixed(ComparedRow.SEEN_ERRORS, 0)
                         + " standard errors is called a difference here; one in sixteen does so by chance alone.")
                 .sayIf(
-                        askew,
+                        askew && !comparison.quick(),
                         "No two dishes are glued alike: the ± of a difference holds that luck too, from "
                                 + GluingLuck.DISHES + " buildings of each with the same care; "
                                 + "--vary \"mirror.panel-tilt=0 mrad\" leaves it out.")

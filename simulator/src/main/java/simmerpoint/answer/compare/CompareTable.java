@@ -69,7 +69,7 @@ record CompareTable(
                 .withIf(words.anyPan(), "water\nboils in", this::boil)
                 .with("panels\nto cut", words::panels)
                 .withIf(costs.isAny(), costs.head(), costs::amount)
-                .with("aim\nagain\nmin", this::again);
+                .withIf(!comparison.quick(), "aim\nagain\nmin", this::again);
     }
 
     private String wholeDifference(ComparedRow row) {
@@ -100,8 +100,8 @@ record CompareTable(
                 .withIf(words.anyPan(), "water\nboils in", this::boil)
                 .with("panels\nto cut", words::panels)
                 .withIf(costs.isAny(), costs.head(), costs::amount)
-                .with("best\nplace\nW", this::atBest)
-                .with("aim\nagain\nmin", this::again);
+                .withIf(!comparison.quick(), "best\nplace\nW", this::atBest)
+                .withIf(!comparison.quick(), "aim\nagain\nmin", this::again);
     }
 
     private String again(ComparedRow row) {

@@ -132,7 +132,7 @@ public final class CutAnswer {
         return plan.rib()
                 .map(rib -> {
                     int through = plan.throughRibs().map(ThroughRibs::count).orElse(0);
-                    int single = rib.count() - 2 * through;
+                    int single = rib.standing() - 2 * through;
                     return (single > 0 ? single + " ribs, " : "")
                             + (through == 0
                                     ? ""

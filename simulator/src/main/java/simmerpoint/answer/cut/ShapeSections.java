@@ -36,8 +36,15 @@ record ShapeSections(CutPlan plan, UnitSystem units) {
                 .sayIf(
                         !rib.ribs().curved(),
                         "The edge is straight between the rings' borders, which are marked on the pattern.")
+                .sayIf(isCut(), "Ribs are drawn as far as the dish's diameter; cut each off where the rim is.")
                 .say(plan.throughRibs().map(this::through))
                 .build();
+    }
+
+    /** Whether the rim is not the circle of the diameter. */
+    private boolean isCut() {
+        double radius = plan.scenario().dish().radiusMetres();
+        return plan.scenario().dish().rimArea() < 0.999_999 * Math.PI * radius * radius;
     }
 
     private String through(ThroughRibs through) {

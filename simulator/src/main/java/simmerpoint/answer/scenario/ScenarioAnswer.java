@@ -4,7 +4,9 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import simmerpoint.answer.Answer;
 import simmerpoint.answer.Section;
 import simmerpoint.answer.SectionBuilder;
@@ -17,6 +19,7 @@ import simmerpoint.answer.words.TargetWords;
 import simmerpoint.dish.CutTrait;
 import simmerpoint.dish.DishPlan;
 import simmerpoint.dish.MirrorSurface;
+import simmerpoint.dish.Zone;
 import simmerpoint.dish.built.BuildErrors;
 import simmerpoint.dish.mirror.Mirror;
 import simmerpoint.pan.Pan;
@@ -177,16 +180,30 @@ public final class ScenarioAnswer {
     }
 
     private String mirror() {
-        Mirror mirror = scenario.mirror();
-        return reflects() + ", scatters " + figures.percent(mirror.scattered()) + " of that, dust takes "
-                + figures.percent(mirror.dust()) + "; slope error "
+        return ofMirrors(mirror -> reflects(mirror) + ", scatters " + figures.percent(mirror.scattered())
+                + " of that, dust takes " + figures.percent(mirror.dust()) + "; slope error "
                 + FigureFormat.milliradians(mirror.slopeErrorRadians())
                 + ", panel tilt " + FigureFormat.milliradians(mirror.panelTiltRadians()) + ", beam spread "
-                + FigureFormat.milliradians(mirror.beamSpreadRadians()) + wide(mirror);
+                + FigureFormat.milliradians(mirror.beamSpreadRadians()) + wide(mirror));
     }
 
     private String reflects() {
-        Mirror mirror = scenario.mirror();
+        return ofMirrors(this::reflects);
+    }
+
+    /** Said of the mirror; of each zone's where they differ. */
+    private String ofMirrors(Function<Mirror, String> words) {
+        List<Mirror> mirrors = scenario.mirrors();
+        if (mirrors.stream().map(words).distinct().count() == 1) {
+            return words.apply(mirrors.get(0));
+        }
+        List<Zone> zones = scenario.dish().cut().zones();
+        return IntStream.range(0, zones.size())
+                .mapToObj(k -> zones.get(k).name() + ": " + words.apply(mirrors.get(k)))
+                .collect(Collectors.joining("; "));
+    }
+
+    private String reflects(Mirror mirror) {
         return OneLine.of(mirror.material()) + ": reflects " + figures.percent(mirror.reflectance());
     }
 

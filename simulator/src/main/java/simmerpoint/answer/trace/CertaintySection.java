@@ -39,7 +39,7 @@ public final class CertaintySection {
         out.say("± is one standard error from sampling: two times in three the figure for exactly this "
                 + "dish lies within it." + sure
                 + " It says nothing of mirrors, wind or sky that differ from the scenario.");
-        out.sayIf(result.scenario().built().mirror().panelTiltRadians() > 0, LUCK_OF_TILT);
+        out.sayIf(result.scenario().built().hasTiltedPanels(), LUCK_OF_TILT);
         out.say(grate(result, figures));
         out.say(standard(result, figures));
         out.say(FigureFormat.count(result.run().rays()) + " rays in " + result.replicates()

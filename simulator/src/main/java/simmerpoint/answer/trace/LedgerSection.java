@@ -11,6 +11,7 @@ import simmerpoint.sampling.Estimate;
 import simmerpoint.study.trace.HeatResult;
 import simmerpoint.study.trace.TraceResult;
 import simmerpoint.target.Ledger;
+import simmerpoint.target.ZoneLight;
 import simmerpoint.units.UnitSystem;
 
 /**
@@ -58,7 +59,17 @@ public record LedgerSection(TraceResult result, FigureFormat figures, TargetWord
             out.add(bar(0, "taken up by the pan", ledger.absorbed()));
             result.heat().filter(heat -> heat.cookingPower().value() > 0).ifPresent(heat -> water(out, heat));
         }
+        zones(out);
         return out.build();
+    }
+
+    /** The share that each zone of the dish has in what is caught. */
+    private void zones(SectionBuilder out) {
+        for (ZoneLight zone : result.ledger().zones()) {
+            out.add(bar(0, "sunlight on zone " + zone.name(), zone.incident()));
+            out.add(bar(1, "sent by its mirrors", zone.reflected()));
+            out.add(bar(2, "caught by the " + words.noun(), zone.caught()));
+        }
     }
 
     /** What becomes of the heat at the temperature of the cooking power. */

@@ -150,11 +150,12 @@ public record BuildErrors(Map<Cause, Part> parts) {
         if (parts.isEmpty()) {
             return new BuiltDish(plan, mirror);
         }
-        double slit = plan.cut().has(CutTrait.SEAMS) ? all().gap : 0;
-        return new BuiltDish(
-                plan.withGap(plan.gapMetres() + slit),
-                mirror.withSlopeError(Math.hypot(mirror.slopeErrorRadians(), slope()))
-                        .withPanelTilt(Math.hypot(mirror.panelTiltRadians(), tilt())));
+        return new BuiltDish(plan.withWiderGaps(all().gap).withMirrors(this::rougher), rougher(mirror));
+    }
+
+    private Mirror rougher(Mirror mirror) {
+        return mirror.withSlopeError(Math.hypot(mirror.slopeErrorRadians(), slope()))
+                .withPanelTilt(Math.hypot(mirror.panelTiltRadians(), tilt()));
     }
 
     /** Root mean squares over the area. */

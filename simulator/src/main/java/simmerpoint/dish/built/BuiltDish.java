@@ -77,9 +77,17 @@ public final class BuiltDish {
                 : zones.stream().map(zone -> zone.mirror().orElse(mirror)).toList();
     }
 
+    /** Whether any of its panels are glued crooked. */
+    public boolean hasTiltedPanels() {
+        return mirrors().stream().anyMatch(each -> each.panelTiltRadians() > 0);
+    }
+
     /** What the mirrors make of the light on them. */
     public MirrorShares shares() {
-        return new MirrorShares(mirrors());
+        List<Zone> zones = layout.cut().zones();
+        return zones.isEmpty()
+                ? MirrorShares.of(mirror)
+                : new MirrorShares(zones.stream().map(Zone::name).toList(), mirrors());
     }
 
     /** What covers part of it. */

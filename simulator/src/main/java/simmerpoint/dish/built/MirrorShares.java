@@ -5,18 +5,25 @@ import simmerpoint.dish.mirror.Mirror;
 
 /** What the mirrors of a dish make of the light on them, zone by zone. */
 public final class MirrorShares {
+    private final List<String> names;
     private final List<Mirror> mirrors;
     private final double[] reflected;
 
-    /** Of the mirrors of all zones, in their order. */
-    MirrorShares(List<Mirror> mirrors) {
+    /** Of the mirrors of all zones, in their order, and the names of these. */
+    MirrorShares(List<String> names, List<Mirror> mirrors) {
+        this.names = List.copyOf(names);
         this.mirrors = mirrors;
         reflected = mirrors.stream().mapToDouble(Mirror::reflectedShare).toArray();
     }
 
     /** Of one mirror all over the dish. */
     public static MirrorShares of(Mirror mirror) {
-        return new MirrorShares(List.of(mirror));
+        return new MirrorShares(List.of(""), List.of(mirror));
+    }
+
+    /** Name of a zone; empty where there are none. */
+    public String name(int zone) {
+        return names.get(zone);
     }
 
     /** Number of zones. */

@@ -120,7 +120,10 @@ public record Clipped(Cut panels, PlanRegion region, Rim rim) implements Cut {
 
     @Override
     public Optional<RibLayout> ribs(DishPlan plan) {
-        return panels.ribs(inner(plan));
+        PlanRegion left = within(plan);
+        return panels.ribs(inner(plan))
+                .map(ribs ->
+                        ribs.withStanding(left.directions(ribs.sectors(), plan.hubMetres() / 2, plan.radiusMetres())));
     }
 
     @Override
@@ -143,7 +146,8 @@ public record Clipped(Cut panels, PlanRegion region, Rim rim) implements Cut {
         return within(plan).area();
     }
 
-    private PlanRegion within(DishPlan plan) {
+    /** What is left of a dish of that diameter. */
+    PlanRegion within(DishPlan plan) {
         return region.common(PlanRegion.circle(plan.radiusMetres()));
     }
 

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.DoubleFunction;
+import java.util.function.UnaryOperator;
 import java.util.stream.IntStream;
 import simmerpoint.dish.Cut;
 import simmerpoint.dish.CutKind;
@@ -14,6 +15,8 @@ import simmerpoint.dish.MirrorSurface;
 import simmerpoint.dish.PanelOutline;
 import simmerpoint.dish.PanelSize;
 import simmerpoint.dish.RibLayout;
+import simmerpoint.dish.Zone;
+import simmerpoint.dish.mirror.Mirror;
 import simmerpoint.dish.shape.DeformedSurface;
 import simmerpoint.dish.shape.RibHeights;
 import simmerpoint.dish.shape.RuledDeformation;
@@ -139,6 +142,21 @@ public record MeasuredRibs(Cut panels, List<Double> radii, List<List<Double>> he
     @Override
     public double lowerEdgeMetres(DishPlan plan) {
         return panels.lowerEdgeMetres(inner(plan));
+    }
+
+    @Override
+    public List<Zone> zones() {
+        return panels.zones();
+    }
+
+    @Override
+    public Cut withMirrors(UnaryOperator<Mirror> change) {
+        return under(panels.withMirrors(change));
+    }
+
+    @Override
+    public Cut withWiderGaps(double metres) {
+        return under(panels.withWiderGaps(metres));
     }
 
     @Override

@@ -3,6 +3,7 @@ package simmerpoint.dish.cut;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.DoubleFunction;
+import java.util.function.UnaryOperator;
 import simmerpoint.dish.Cut;
 import simmerpoint.dish.CutKind;
 import simmerpoint.dish.CutTrait;
@@ -10,6 +11,8 @@ import simmerpoint.dish.DishPlan;
 import simmerpoint.dish.MirrorSurface;
 import simmerpoint.dish.PanelOutline;
 import simmerpoint.dish.RibLayout;
+import simmerpoint.dish.Zone;
+import simmerpoint.dish.mirror.Mirror;
 import simmerpoint.geometry.Direction;
 
 /**
@@ -85,6 +88,21 @@ public record Perfected(Cut panels, boolean curved, boolean filled) implements C
     @Override
     public double lowerEdgeMetres(DishPlan plan) {
         return panels.lowerEdgeMetres(plan.withCut(panels));
+    }
+
+    @Override
+    public List<Zone> zones() {
+        return panels.zones();
+    }
+
+    @Override
+    public Cut withMirrors(UnaryOperator<Mirror> change) {
+        return new Perfected(panels.withMirrors(change), curved, filled);
+    }
+
+    @Override
+    public Cut withWiderGaps(double metres) {
+        return new Perfected(panels.withWiderGaps(metres), curved, filled);
     }
 
     @Override

@@ -23,6 +23,11 @@ public record PlanRegion(
     /** Sides of polygons that stand for wedges lie this many radii out. */
     private static final double FAR = 4;
 
+    private static final int STEPS = 50;
+
+    /** A direction along an edge belongs to both sides, rad. */
+    private static final double BESIDE = 1e-6;
+
     /** Keeps copies; checks the radius. */
     public PlanRegion {
         RangeCheck.positive(radiusMetres, "radius");
@@ -82,6 +87,9 @@ public record PlanRegion(
     /** What of it lies within another convex polygon, corners counter-clockwise. */
     public PlanRegion within(List<Point> convex) {
         List<Point> both = corners.isEmpty() ? convex : ConvexPolygon.common(corners, convex);
+        if (both.size() < 3) {
+            return without(square());
+        }
         return new PlanRegion(radiusMetres, both, holes, fromRadians, spanRadians);
     }
 
@@ -139,6 +147,26 @@ public record PlanRegion(
                 && holes.stream().noneMatch(hole -> ConvexPolygon.contains(hole, x, y));
     }
 
+    /** Of so many equal angles, the first at the upper edge, those in whose direction some of it lies between two distances, m. */
+    int directions(int count, double from, double to) {
+        int met = 0;
+        for (int k = 0; k < count; k++) {
+            met += lies(2 * Math.PI * k / count, from, to) ? 1 : 0;
+        }
+        return met;
+    }
+
+    private boolean lies(double angle, double from, double to) {
+        for (int step = 0; step < STEPS; step++) {
+            double r = from + (to - from) * (step + 0.5) / STEPS;
+            if (contains(r * Math.cos(angle - BESIDE), r * Math.sin(angle - BESIDE))
+                    || contains(r * Math.cos(angle + BESIDE), r * Math.sin(angle + BESIDE))) {
+                return true;
+            }
+        }
+        return false;
+    }
+
     /** Its area, m². */
     public double area() {
         return areaWithin(List.of());
@@ -148,18 +176,7 @@ public record PlanRegion(
     public double areaWithin(List<Point> polygon) {
         List<Point> both =
                 polygon.isEmpty() ? corners : corners.isEmpty() ? polygon : ConvexPolygon.common(polygon, corners);
-        return polygon.isEmpty() && corners.isEmpty() ? circleLess() : areaLess(both, holes);
-    }
-
-    private double circleLess() {
-        double square = FAR * radiusMetres;
-        return areaLess(
-                List.of(
-                        new Point(-square, -square),
-                        new Point(square, -square),
-                        new Point(square, square),
-                        new Point(-square, square)),
-                holes);
+        return polygon.isEmpty() && corners.isEmpty() ? areaLess(square(), holes) : areaLess(both, holes);
     }
 
     /** Of a polygon within the circle, without holes: of each what the later ones have not taken. */
@@ -195,11 +212,29 @@ public record PlanRegion(
 
     /** Its own outline, as many parts as it has. */
     public List<Polygon> outline() {
-        double square = FAR * radiusMetres;
-        return clip(List.of(
-                new Point(-square, -square),
-                new Point(square, -square),
-                new Point(square, square),
-                new Point(-square, square)));
+        return clip(square());
+    }
+
+    /** All round the circle. */
+    private List<Point> square() {
+        double half = FAR * radiusMetres;
+        return List.of(new Point(-half, -half), new Point(half, -half), new Point(half, half), new Point(-half, half));
+    }
+
+    /** Area of all of them together, m², where they lie over one another counted once. */
+    static double unionArea(List<PlanRegion> regions) {
+        double sum = 0;
+        for (int k = 0; k < regions.size(); k++) {
+            sum += areaOutside(regions.get(k), regions.subList(k + 1, regions.size()));
+        }
+        return sum;
+    }
+
+    private static double areaOutside(PlanRegion region, List<PlanRegion> others) {
+        double area = region.area();
+        for (int k = 0; k < others.size(); k++) {
+            area -= areaOutside(region.common(others.get(k)), others.subList(k + 1, others.size()));
+        }
+        return area;
     }
 }

@@ -68,8 +68,7 @@ public record PanelMap(List<PanelPlace> panels, int ribs, double ribRadius) impl
         for (PanelPlace panel : panels) {
             Path path = path(panel, box, scale);
             canvas.draw(Style.PIECE, path);
-            String words =
-                    alike ? Integer.toString(panel.number()) : panel.piece().replace("panel ", "");
+            String words = alike ? Integer.toString(panel.number()) : letter(panel.piece());
             Point middle = plan(panel).centroid();
             double[] at = {box.middleX() - scale * middle.x(), box.middleY() - scale * middle.y()};
             name(canvas, path.bounds(), at, words, panel);
@@ -85,6 +84,11 @@ public record PanelMap(List<PanelPlace> panels, int ribs, double ribRadius) impl
                     .size(8)
                     .middle());
         }
+    }
+
+    /** The last word of "panel A" and of "rim panel A". */
+    private static String letter(String piece) {
+        return piece.substring(piece.lastIndexOf(' ') + 1);
     }
 
     /** The panel seen from the sun, x to the left and y up, m. */

@@ -19,7 +19,8 @@ import simmerpoint.tracing.ReflectedDirections;
 /**
  * Follows the rays of traced batches through the yard: from the mirror to pan, grate, ground or far away, with up to
  * {@value #BOUNCES} more reflections in the bowl, each with the brightest mirror's reflectance and without new errors. With the pan in
- * place it shades the mirror and stops light; without it, nothing does but the ground and the bowl. One instance per thread.
+ * place it shades the mirror and stops light; without it, nothing does but the ground and the bowl. Up to the pan both are one
+ * light, which is followed once. One instance per thread.
  */
 final class FieldCast {
     /** More reflections carry less than a thousandth of the light: the share of them falls by half or more each time. */
@@ -31,6 +32,8 @@ final class FieldCast {
     private static final double FAR = 1e3;
 
     private final boolean panStands;
+    private final List<FieldTally> with;
+    private final List<FieldTally> rest;
     private final TargetIntersection pan;
     private final Support.Cover support;
     private final TargetShade shade;
@@ -49,9 +52,18 @@ final class FieldCast {
     private final double[] q = new double[3];
     private final double[] e = new double[3];
 
-    FieldCast(Scenario scenario, ReplicateCaster casting, boolean panStands, int bits) {
+    /**
+     * For one replicate.
+     *
+     * @param with gets the light with the pan in place; empty if that is not wanted
+     * @param rest gets the light that is there only without the pan, which is all of it if {@code with} is empty; empty if that is not
+     *     wanted
+     */
+    FieldCast(Scenario scenario, ReplicateCaster casting, List<FieldTally> with, List<FieldTally> rest, int bits) {
         Setup setup = casting.setup();
-        this.panStands = panStands && scenario.target() instanceof Pan;
+        panStands = scenario.target() instanceof Pan;
+        this.with = with;
+        this.rest = rest;
         pan = new TargetIntersection(scenario.target());
         support = (scenario.target() instanceof Pan vessel ? vessel.support() : Support.NONE).cover();
         shade = new TargetShade(scenario.target());
@@ -67,42 +79,54 @@ final class FieldCast {
     }
 
     /** Adds a batch. */
-    void add(LightBatch light, List<FieldTally> tallies) {
+    void add(LightBatch light) {
         ReflectedDirections directions = sampler.sample(light);
         for (int i = 0; i < light.capacity; i++) {
             if (light.panel[i] >= 0 && light.watts[i] > 0 && reached(light, i)) {
-                follow(light, directions, i, tallies);
+                boolean lit = !with.isEmpty() && !shaded(light, i);
+                if (lit || !rest.isEmpty()) {
+                    follow(light, directions, i, lit);
+                }
             }
         }
     }
 
-    /** Whether the sun reaches the mirror point. */
+    /** Whether the sun reaches the mirror point, a pan aside. */
     private boolean reached(LightBatch light, int i) {
         toDish.point(light.px[i], light.py[i], light.pz[i], p);
         toDish.direction(light.sx[i], light.sy[i], light.sz[i], s);
-        if (bowl.across(p, s) < FAR) {
-            return false;
-        }
-        return !panStands || !shade.stops(light, i);
+        return !(bowl.across(p, s) < FAR);
     }
 
-    private void follow(LightBatch light, ReflectedDirections directions, int i, List<FieldTally> tallies) {
+    /** Whether the pan or what it stands on shades the mirror point. */
+    private boolean shaded(LightBatch light, int i) {
+        return panStands && shade.stops(light, i);
+    }
+
+    /** {@code lit}: the light is there with the pan in place, too, as far as to the pan. */
+    private void follow(LightBatch light, ReflectedDirections directions, int i, boolean lit) {
         double x = directions.dx[i];
         double y = directions.dy[i];
         double z = directions.dz[i];
         double unit = 1 / Math.sqrt(x * x + y * y + z * z);
         toDish.direction(x * unit, y * unit, z * unit, d);
-        double watts = light.watts[i] * shares.reflected(light.zones.of(light.panel[i])) * perRay;
+        double watts = light.watts[i] * light.beam * shares.reflected(light.zones.of(light.panel[i])) * perRay;
         double limit = panelsBlock ? free(light, i, x * unit, y * unit, z * unit) : Double.POSITIVE_INFINITY;
+        boolean both = lit;
         for (int bounce = 0; bounce <= BOUNCES; bounce++) {
             double wall = bowl.across(p, d);
-            double end = Math.min(limit, panStands ? stopped() : Double.POSITIVE_INFINITY);
+            double end = Math.min(limit, wall);
+            double stop = !both ? 0 : panStands ? Math.min(end, stopped()) : end;
             toYard.point(p[0], p[1], p[2], q);
             toYard.direction(d[0], d[1], d[2], e);
-            for (FieldTally tally : tallies) {
-                tally.add(q, e, Math.min(end, wall), watts);
+            if (both) {
+                add(with, 0, stop, watts);
             }
-            if (!(wall < end)) {
+            if (stop < end) {
+                add(rest, stop, end, watts);
+                both = false;
+            }
+            if (!(wall < limit) || (rest.isEmpty() && !both)) {
                 return;
             }
             for (int k = 0; k < 3; k++) {
@@ -110,6 +134,12 @@ final class FieldCast {
             }
             bowl.reflect(p, d);
             watts *= shares.largestReflected();
+        }
+    }
+
+    private void add(List<FieldTally> tallies, double begin, double end, double watts) {
+        for (FieldTally tally : tallies) {
+            tally.add(q, e, begin, end, watts);
         }
     }
 

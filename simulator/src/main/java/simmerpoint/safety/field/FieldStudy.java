@@ -10,7 +10,6 @@ import simmerpoint.study.trace.Progress;
 import simmerpoint.study.trace.ReplicateCaster;
 import simmerpoint.study.trace.ReplicateWorkers;
 import simmerpoint.study.trace.TraceOptions;
-import simmerpoint.tracing.LightBatch;
 import simmerpoint.tracing.LightCaster;
 
 /**
@@ -70,22 +69,27 @@ public final class FieldStudy {
 
     private void replicate(int number, ReplicateWorkers.Watch watch) {
         List<FieldTally> tallies = borrow();
-        List<FieldCast> casts = pans.stream()
-                .map(pan -> new FieldCast(scenario, casting, pan, bits))
-                .toList();
+        FieldCast cast = new FieldCast(scenario, casting, of(true, tallies), of(false, tallies), bits);
         long batches = Math.max(1, (1L << bits) / LightCaster.BATCH);
         long[] done = {0};
         casting.castOne(number, bits, light -> {
-            add(light, casts, tallies);
+            cast.add(light);
             watch.step(++done[0], batches);
         });
+        if (pans.contains(true)) {
+            // The light that is there with the pan is there without it.
+            List<FieldTally> without = of(false, tallies);
+            for (int k = 0; k < without.size(); k++) {
+                without.get(k).add(of(true, tallies).get(k));
+            }
+        }
         addInOrder(number, tallies);
     }
 
-    private void add(LightBatch light, List<FieldCast> casts, List<FieldTally> tallies) {
-        for (int k = 0; k < casts.size(); k++) {
-            casts.get(k).add(light, tallies.subList(k * boxes.size(), (k + 1) * boxes.size()));
-        }
+    /** The tallies with or without the pan; none if that is not wanted. */
+    private <T> List<T> of(boolean pan, List<T> all) {
+        int k = pans.indexOf(pan);
+        return k < 0 ? List.of() : all.subList(k * boxes.size(), (k + 1) * boxes.size());
     }
 
     private synchronized List<FieldTally> borrow() {

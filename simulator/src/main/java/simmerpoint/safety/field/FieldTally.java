@@ -31,14 +31,27 @@ final class FieldTally {
         Arrays.fill(sums, 0);
     }
 
+    /** Adds all light of another one of the same box. */
+    void add(FieldTally other) {
+        for (int k = 0; k < sums.length; k++) {
+            sums[k] += other.sums[k];
+        }
+    }
+
     /** Adds {@code watts} that go from {@code p} along the unit direction {@code d} for {@code length} m, which may be infinite. */
     void add(double[] p, double[] d, double length, double watts) {
+        add(p, d, 0, length, watts);
+    }
+
+    /** The same from {@code begin} m after {@code p} to {@code length} m after it. */
+    void add(double[] p, double[] d, double begin, double length, double watts) {
         double cell = box.cellMetres();
         double x = (p[0] - box.corner().x()) / cell;
         double y = (p[1] - box.corner().y()) / cell;
         double z = (p[2] - box.corner().z()) / cell;
         double from = Math.max(
-                0, Math.max(enter(x, d[0], box.nx()), Math.max(enter(y, d[1], box.ny()), enter(z, d[2], box.nz()))));
+                begin / cell,
+                Math.max(enter(x, d[0], box.nx()), Math.max(enter(y, d[1], box.ny()), enter(z, d[2], box.nz()))));
         double to = Math.min(
                 length / cell,
                 Math.min(leave(x, d[0], box.nx()), Math.min(leave(y, d[1], box.ny()), leave(z, d[2], box.nz()))));

@@ -1,12 +1,15 @@
 package simmerpoint.scenario.checks;
 
+import java.util.List;
 import java.util.Locale;
 import simmerpoint.dish.CutTrait;
 import simmerpoint.dish.DishPlan;
+import simmerpoint.dish.Zone;
 import simmerpoint.dish.built.BuildErrors;
 import simmerpoint.geometry.Vec;
 import simmerpoint.scenario.Problems;
 import simmerpoint.scenario.Scenario;
+import simmerpoint.scenario.keys.ZoneKeys;
 import simmerpoint.scenario.values.ScenarioValues;
 import simmerpoint.setup.Aim;
 import simmerpoint.units.QuantityWriter;
@@ -76,7 +79,14 @@ final class BuiltScenarioChecks {
 
     /** Whether any whole tile fits: only laying them out tells. */
     private void tiles() {
-        if (!v.has(TILE) || dish.equals(lastLaidOut)) {
+        if (dish.equals(lastLaidOut)) {
+            return;
+        }
+        if (!dish.cut().zones().isEmpty()) {
+            zones();
+            return;
+        }
+        if (!v.has(TILE)) {
             return;
         }
         if (dish.cut().fits(dish)) {
@@ -89,6 +99,18 @@ final class BuiltScenarioChecks {
                     TILE,
                     "no whole tile of " + v.shown(TILE) + " fits " + where + v.shown("dish.diameter")
                             + " wide; a tile must be smaller");
+        }
+    }
+
+    private void zones() {
+        List<Zone> bare = dish.cut().zones().stream()
+                .filter(zone -> !zone.plan().cut().fits(zone.plan()))
+                .toList();
+        bare.forEach(zone -> tell(
+                ZoneKeys.section(zone.name()),
+                "no whole panel fits into this zone; make its panels smaller or the zone wider"));
+        if (bare.isEmpty()) {
+            lastLaidOut = dish;
         }
     }
 

@@ -1,7 +1,6 @@
 package simmerpoint.scenario.checks;
 
 import java.util.Optional;
-import java.util.stream.Stream;
 import simmerpoint.dish.Cut;
 import simmerpoint.dish.CutKind;
 import simmerpoint.dish.CutTrait;
@@ -12,7 +11,6 @@ import simmerpoint.geometry.Direction;
 import simmerpoint.geometry.Vec;
 import simmerpoint.scenario.Problems;
 import simmerpoint.scenario.keys.CutKeys;
-import simmerpoint.scenario.keys.Keys;
 import simmerpoint.scenario.keys.MirrorKeys;
 import simmerpoint.scenario.values.ScenarioValues;
 import simmerpoint.units.QuantityWriter;
@@ -55,6 +53,7 @@ final class CrossChecks {
         checks.measuredShape();
         checks.mask();
         RimValues.check(values, checks.kind, problems);
+        ZoneValues.check(values, checks.kind, problems);
         checks.panels();
         checks.pan();
         checks.sun(elevation);
@@ -66,13 +65,9 @@ final class CrossChecks {
     /** A mirror that is no material of the catalogue. */
     private void mirror() {
         if (v.text(MirrorKeys.MATERIAL).equals(MirrorKeys.OWN_FIGURES)) {
-            Stream.of("mirror.reflectance", "mirror.slope-error")
-                    .filter(path -> !v.has(path))
-                    .map(Keys::get)
-                    .forEach(key -> problems.add(
-                            v.line(MirrorKeys.MATERIAL),
-                            key.path(),
-                            "own figures need it; write for instance " + key.name() + ": " + key.example()));
+            MirrorKeys.needed("mirror")
+                    .filter(key -> !v.has(key.path()))
+                    .forEach(key -> problems.add(v.line(MirrorKeys.MATERIAL), key.path(), MirrorKeys.why(key)));
         }
     }
 
@@ -150,9 +145,14 @@ final class CrossChecks {
     }
 
     private void refusePanels(String key, double count) {
-        if (!(count <= MOST_PANELS)) {
-            tell(key, "this makes about " + Math.round(count) + " panels; at most 2000000 are traced");
-        }
+        mostPanels(count).ifPresent(why -> tell(key, why));
+    }
+
+    /** What to tell of too many panels. */
+    static Optional<String> mostPanels(double count) {
+        return count <= MOST_PANELS
+                ? Optional.empty()
+                : Optional.of("this makes about " + Math.round(count) + " panels; at most 2000000 are traced");
     }
 
     private void pan() {

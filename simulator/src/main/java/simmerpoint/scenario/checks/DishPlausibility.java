@@ -7,13 +7,16 @@ import simmerpoint.dish.DishPlan;
 import simmerpoint.dish.MirrorSurface;
 import simmerpoint.dish.PanelSize;
 import simmerpoint.dish.cut.OffAxisShell;
+import simmerpoint.dish.cut.Zoned;
 import simmerpoint.geometry.Direction;
+import simmerpoint.scenario.keys.ZoneKeys;
 import simmerpoint.units.QuantityWriter;
 
 /** Dishes that can be built and yet hardly were meant, one sentence each. */
 final class DishPlausibility {
     private static final double WIDE_GAP = 0.5;
     private static final double BARE = 0.5;
+    private static final double LEAST_HIDDEN = 0.1;
     private static final double OFF_FOCUS = 0.1;
 
     private DishPlausibility() {}
@@ -23,6 +26,7 @@ final class DishPlausibility {
         gap(dish).ifPresent(said::add);
         cover(dish).ifPresent(said::add);
         focus(dish).ifPresent(said::add);
+        hidden(dish, said);
         deepest(dish).ifPresent(said::add);
         return said;
     }
@@ -56,6 +60,18 @@ final class DishPlausibility {
                 ? Optional.of("dish: mirrors cover only " + Math.round(100 * share)
                         + " % of its outline; the rest falls through hub and gaps")
                 : Optional.empty();
+    }
+
+    /** What lies under another zone is paid for and does nothing. */
+    private static void hidden(DishPlan dish, List<String> said) {
+        if (dish.cut() instanceof Zoned zoned) {
+            zoned.hiddenShares().forEach((zone, share) -> {
+                if (share > LEAST_HIDDEN) {
+                    said.add(ZoneKeys.section(zone) + ": " + Math.max(1, Math.round(100 * share))
+                            + " % of the mirrors of this zone lie under those of another; they are not counted");
+                }
+            });
+        }
     }
 
     private static Optional<String> focus(DishPlan dish) {

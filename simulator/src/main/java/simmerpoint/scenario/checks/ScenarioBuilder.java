@@ -7,9 +7,6 @@ import simmerpoint.dish.OwnSize;
 import simmerpoint.dish.built.BuildErrors;
 import simmerpoint.dish.built.Mask;
 import simmerpoint.dish.built.Workmanship;
-import simmerpoint.dish.mirror.Material;
-import simmerpoint.dish.mirror.MaterialCatalogue;
-import simmerpoint.dish.mirror.Mirror;
 import simmerpoint.pan.Plane;
 import simmerpoint.pan.Target;
 import simmerpoint.scenario.CookingSetup;
@@ -50,7 +47,7 @@ final class ScenarioBuilder {
                 size.focalLengthMetres(),
                 v.number("dish.hub"),
                 v.number("dish.gap"),
-                RimValues.clipped(whole, v));
+                ZoneValues.cut(whole, v, problems));
         DishPlan dish = AsBuiltDish.of(planned, v, problems);
         problems.throwIfAny();
         Sunlight sun = new Sunlight(light.elevationRadians(), light.beamWattsPerSquareMetre(), shape);
@@ -58,7 +55,7 @@ final class ScenarioBuilder {
         return new Scenario(
                 v.text("title"),
                 dish,
-                mirror(),
+                MirrorValues.ofDish(v),
                 sun,
                 aim(),
                 target(),
@@ -93,25 +90,6 @@ final class ScenarioBuilder {
 
     private SunShape sunTable() {
         return NamedFile.read(v, "sun.shape.file", problems, MeasuredSun::read).orElse(null);
-    }
-
-    private Mirror mirror() {
-        String name = v.text("mirror.material");
-        Mirror usual = MaterialCatalogue.find(name).map(ScenarioBuilder::clean).orElse(Mirror.plain(1, 0));
-        return new Mirror(
-                name,
-                v.number("mirror.reflectance", usual.reflectance()),
-                v.number("mirror.scattered", usual.scattered()),
-                v.number("mirror.slope-error", usual.slopeErrorRadians()),
-                v.number("mirror.beam-spread", usual.beamSpreadRadians()),
-                v.number("mirror.wide-share", usual.wideShare()),
-                v.number("mirror.wide-spread", usual.wideSpreadRadians()),
-                v.number("mirror.dust"),
-                v.number("mirror.panel-tilt"));
-    }
-
-    private static Mirror clean(Material material) {
-        return material.mirror(0, 0);
     }
 
     private Workmanship workmanship() {

@@ -11,13 +11,23 @@ import simmerpoint.dish.cut.Cuts;
 import simmerpoint.dish.mesh.Mesh;
 import simmerpoint.scenario.Problems;
 import simmerpoint.scenario.keys.CutKeys;
+import simmerpoint.scenario.keys.Key;
 import simmerpoint.scenario.values.ScenarioValues;
 import simmerpoint.units.Dimension;
 import simmerpoint.units.QuantityException;
 import simmerpoint.units.QuantityParser;
 
-/** The values of {@code dish.surface}, and the mesh in the file that it may name. */
-record SurfaceValues(ScenarioValues values, Problems problems) implements CutValues {
+/** The values of {@code dish.surface}, or the surface of a zone, and the mesh in the file that it may name. */
+record SurfaceValues(ScenarioValues values, Problems problems, String section) implements CutValues {
+    /** Of the dish. */
+    SurfaceValues(ScenarioValues values, Problems problems) {
+        this(values, problems, Key.sectionOf(CutKeys.CUT));
+    }
+
+    private String path(CutParameter parameter) {
+        return section + "." + parameter.name();
+    }
+
     /** The kind of cut that a scenario asks for. */
     static CutKind kind(ScenarioValues values) {
         return Cuts.find(values.text(CutKeys.CUT)).orElseThrow();
@@ -36,12 +46,12 @@ record SurfaceValues(ScenarioValues values, Problems problems) implements CutVal
 
     @Override
     public int count(CutParameter parameter) {
-        return values.count(CutKeys.path(parameter));
+        return values.count(path(parameter));
     }
 
     @Override
     public double length(CutParameter parameter) {
-        return values.number(CutKeys.path(parameter));
+        return values.number(path(parameter));
     }
 
     @Override
@@ -51,12 +61,12 @@ record SurfaceValues(ScenarioValues values, Problems problems) implements CutVal
 
     @Override
     public String word(CutParameter parameter) {
-        return values.text(CutKeys.path(parameter));
+        return values.text(path(parameter));
     }
 
     @Override
     public Mesh mesh(CutParameter file, CutParameter unit) {
-        String key = CutKeys.path(file);
+        String key = path(file);
         return NamedFile.read(values, key, problems, obj -> MeshCache.read(obj, metres(unit)))
                 .orElse(null);
     }

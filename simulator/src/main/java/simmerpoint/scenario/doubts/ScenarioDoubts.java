@@ -5,7 +5,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import simmerpoint.dish.CutTrait;
+import simmerpoint.dish.Zone;
 import simmerpoint.dish.mirror.MaterialCatalogue;
+import simmerpoint.dish.mirror.Mirror;
 import simmerpoint.pan.CatalogueFinish;
 import simmerpoint.pan.FinishCatalogue;
 import simmerpoint.scenario.Scenario;
@@ -13,6 +15,8 @@ import simmerpoint.scenario.SiteConditions;
 import simmerpoint.scenario.checks.CheckedScenario;
 import simmerpoint.scenario.keys.Key;
 import simmerpoint.scenario.keys.Keys;
+import simmerpoint.scenario.keys.MirrorKeys;
+import simmerpoint.scenario.keys.ZoneKeys;
 import simmerpoint.scenario.values.ScenarioValues;
 import simmerpoint.uncertainty.Distribution;
 import simmerpoint.uncertainty.Distributions;
@@ -22,6 +26,7 @@ import simmerpoint.units.PlusMinus;
 /** Everything that is not known exactly about one scenario, and the cookers that it may turn out to be. */
 public final class ScenarioDoubts {
     private static final String REFLECTANCE = "mirror.reflectance";
+    private static final String MIRROR = "mirror";
     private static final String TILT = "mirror.panel-tilt";
     private static final String SUN_BEAM = "sun.beam";
     private static final String SKY_BEAM = "sky.beam";
@@ -163,13 +168,33 @@ public final class ScenarioDoubts {
         if (row.cause().equals(SUN_BEAM) || !applies(key)) {
             return;
         }
-        double value = number(key);
-        OptionalDouble deviation = deviation(key.path());
+        add(key, row, row.name(), number(key), deviation(key.path(), scenario.mirror()));
+        if (key.section().equals(MIRROR)) {
+            scenario.dish().cut().zones().forEach(zone -> ofZone(zone, key, row));
+        }
+    }
+
+    /** The same of a zone with a material or a figure of its own; of others the doubt about the dish's mirror is theirs. */
+    private void ofZone(Zone zone, Key key, DoubtTable.Row row) {
+        Key own = Keys.get(ZoneKeys.path(zone.name(), key.path()));
+        boolean ofMaterial = Key.FROM_MATERIAL.equals(key.defaultText())
+                && values.has(ZoneKeys.path(zone.name(), MirrorKeys.MATERIAL));
+        boolean tilts = !key.path().equals(TILT) || zone.plan().cut().has(CutTrait.PANELS);
+        if (tilts && (ofMaterial || values.has(own.path()))) {
+            Mirror mirror = zone.mirror().orElseThrow();
+            String name = row.name() + ", zone " + zone.name();
+            add(own, row, name, figure(key.path(), mirror), deviation(own.path(), mirror));
+        }
+    }
+
+    private void add(Key key, DoubtTable.Row row, String name, double value, OptionalDouble deviation) {
         Distribution law = deviation.isPresent()
                 ? DoubtLaw.normal(value, deviation.getAsDouble(), key.range())
                 : DoubtLaw.of(row, value, key.dimension(), key.range());
         if (law.quantile(0.1) != law.quantile(0.9)) {
-            add(key.path(), row, law, values.deviation(key.path()).isPresent());
+            boolean given = values.deviation(key.path()).isPresent();
+            doubts.add(
+                    new Doubt(key.path(), name, law, given, given ? "the scenario" : row.source(), row.measurement()));
         }
     }
 
@@ -182,10 +207,10 @@ public final class ScenarioDoubts {
         }
     }
 
-    private OptionalDouble deviation(String path) {
+    private OptionalDouble deviation(String path, Mirror mirror) {
         OptionalDouble given = values.deviation(path);
-        return given.isEmpty() && path.equals(REFLECTANCE)
-                ? MaterialCatalogue.find(scenario.mirror().material()).stream()
+        return given.isEmpty() && (path.equals(REFLECTANCE) || path.endsWith("." + REFLECTANCE))
+                ? MaterialCatalogue.find(mirror.material()).stream()
                         .mapToDouble(m -> m.reflectanceDoubt() / PlusMinus.DEVIATIONS)
                         .findFirst()
                 : given;
@@ -208,14 +233,22 @@ public final class ScenarioDoubts {
     /** What holds: given, or from the material, the pan's size or the default. */
     private double number(Key key) {
         return switch (key.path()) {
-            case REFLECTANCE -> scenario.mirror().reflectance();
-            case "mirror.scattered" -> scenario.mirror().scattered();
-            case "mirror.slope-error" -> scenario.mirror().slopeErrorRadians();
-            case "mirror.beam-spread" -> scenario.mirror().beamSpreadRadians();
-            case "mirror.wide-share" -> scenario.mirror().wideShare();
-            case "mirror.wide-spread" -> scenario.mirror().wideSpreadRadians();
             case "pan.water" -> scenario.cooking().orElseThrow().contents().waterKilograms();
-            default -> values.number(key.path());
+            default -> key.section().equals(MIRROR) ? figure(key.path(), scenario.mirror()) : values.number(key.path());
+        };
+    }
+
+    private static double figure(String path, Mirror mirror) {
+        return switch (path) {
+            case REFLECTANCE -> mirror.reflectance();
+            case "mirror.scattered" -> mirror.scattered();
+            case "mirror.slope-error" -> mirror.slopeErrorRadians();
+            case "mirror.beam-spread" -> mirror.beamSpreadRadians();
+            case "mirror.wide-share" -> mirror.wideShare();
+            case "mirror.wide-spread" -> mirror.wideSpreadRadians();
+            case "mirror.dust" -> mirror.dust();
+            case TILT -> mirror.panelTiltRadians();
+            default -> throw new IllegalArgumentException("no figure of a mirror: " + path);
         };
     }
 }

@@ -45,6 +45,9 @@ public record Key(
     /** Default of the width of a rim with straight sides. */
     public static final String FROM_DIAMETER = "as far apart as the diameter allows";
 
+    /** Default of what a zone has as the whole dish. */
+    public static final String FROM_DISH = "as the dish";
+
     /** Default of the pan's mass. */
     public static final String FROM_SIZE = "a usual one of that size and material";
 
@@ -65,6 +68,7 @@ public record Key(
             FROM_FINISH,
             FROM_REST,
             FROM_WIDTH,
+            FROM_DISH,
             FROM_DIAMETER,
             FROM_SIZE,
             FROM_HEIGHT,

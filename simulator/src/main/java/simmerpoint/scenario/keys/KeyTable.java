@@ -51,6 +51,9 @@ final class KeyTable {
                 Cuts.parameters().forEach(parameter -> keys.add(key(parameter)));
             }
         }
+        List<Key> zones = ZoneKeys.of(keys);
+        int after = keys.stream().map(Key::section).toList().indexOf("mirror");
+        keys.addAll(after, zones);
         return List.copyOf(keys);
     }
 

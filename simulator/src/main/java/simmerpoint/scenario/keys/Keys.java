@@ -1,5 +1,7 @@
 package simmerpoint.scenario.keys;
 
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -13,36 +15,49 @@ import java.util.TreeMap;
  */
 public final class Keys {
     /** The keys that choose which of their section's other keys belong. */
-    public static final Map<String, String> CHOOSERS = Map.of(
-            "dish.surface",
-            "dish.surface.cut",
-            "dish.covered",
-            "dish.covered.part",
-            "dish.rim",
-            "dish.rim.shape",
-            "sun.shape",
-            "sun.shape.kind",
-            "sky",
-            "sky.kind");
+    public static final Map<String, String> CHOOSERS = choosers();
 
     /** Sections that may be left out although some of their keys have no default. */
-    public static final Set<String> OPTIONAL = Set.of(
-            "place",
-            "when",
-            "sky",
-            "as-built",
-            "look-at.bracket",
-            "look-at.arm",
-            "look-at.handle",
-            "look-at.wall",
-            "look-at.grass",
-            "look-at.bench");
+    public static final Set<String> OPTIONAL = optional();
 
     private static final List<Key> ALL = KeyTable.keys();
     private static final Map<String, Key> BY_PATH = byPath();
     private static final Set<String> SECTIONS = sections(ALL);
 
     private Keys() {}
+
+    private static Map<String, String> choosers() {
+        Map<String, String> choosers = new LinkedHashMap<>(Map.of(
+                "dish.surface",
+                "dish.surface.cut",
+                "dish.rim",
+                "dish.rim.shape",
+                "dish.covered",
+                "dish.covered.part",
+                "sun.shape",
+                "sun.shape.kind",
+                "sky",
+                "sky.kind"));
+        ZoneKeys.NAMES.forEach(
+                zone -> choosers.put(ZoneKeys.path(zone, "dish.surface"), ZoneKeys.path(zone, "dish.surface.cut")));
+        return Collections.unmodifiableMap(choosers);
+    }
+
+    private static Set<String> optional() {
+        Set<String> optional = new LinkedHashSet<>(List.of(
+                "place",
+                "when",
+                "sky",
+                "as-built",
+                "look-at.bracket",
+                "look-at.arm",
+                "look-at.handle",
+                "look-at.wall",
+                "look-at.grass",
+                "look-at.bench"));
+        optional.addAll(ZoneKeys.sections());
+        return Collections.unmodifiableSet(optional);
+    }
 
     private static Map<String, Key> byPath() {
         Map<String, Key> map = new TreeMap<>();

@@ -1,5 +1,6 @@
 package simmerpoint.scenario.keys;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -68,8 +69,12 @@ public final class UnknownKeys {
 
     /** What is said of every key of that name, with "or" between; empty if there is none. */
     private static Optional<String> joined(String name, Function<Key, String> said) {
-        String all = Keys.all().stream()
-                .filter(key -> key.name().equals(name))
+        List<Key> named =
+                Keys.all().stream().filter(key -> key.name().equals(name)).toList();
+        List<Key> ofDish = named.stream()
+                .filter(key -> ZoneKeys.zoneOf(key.path()).isEmpty())
+                .toList();
+        String all = (ofDish.isEmpty() ? named.stream().limit(1) : ofDish.stream())
                 .map(said)
                 .distinct()
                 .collect(Collectors.joining(" or "));

@@ -24,9 +24,10 @@ final class Overrides {
     static ScenarioValues apply(ScenarioValues values, Map<String, String> typed) throws ScenarioException {
         refuseUnknown(values, typed);
         Overrides overrides = new Overrides(new ValuesBuilder(values), typed);
-        if (bringsFigures(values, typed)) {
-            overrides.remove(MirrorKeys.figures());
-        }
+        typed.keySet().stream()
+                .filter(MirrorKeys::isMaterial)
+                .filter(path -> bringsFigures(values, typed, path))
+                .forEach(path -> overrides.remove(MirrorKeys.figuresBeside(path)));
         typed.forEach((path, value) -> overrides.editor.set(Keys.get(path), value));
         Keys.CHOOSERS.values().stream().filter(typed::containsKey).forEach(overrides::removeInapplicable);
         return overrides.editor.values();
@@ -42,10 +43,10 @@ final class Overrides {
     }
 
     /** The figures given beside a material are of that one; another brings its own. */
-    private static boolean bringsFigures(ScenarioValues values, Map<String, String> typed) {
-        String chosen = typed.get(MirrorKeys.MATERIAL);
-        String before = values.get(MirrorKeys.MATERIAL).typed();
-        return chosen != null && !isSameWord(chosen, MirrorKeys.OWN_FIGURES) && !isSameWord(chosen, before);
+    private static boolean bringsFigures(ScenarioValues values, Map<String, String> typed, String material) {
+        String chosen = typed.get(material);
+        String before = values.typed(material).orElse("");
+        return !isSameWord(chosen, MirrorKeys.OWN_FIGURES) && !isSameWord(chosen, before);
     }
 
     private static boolean isSameWord(String a, String b) {

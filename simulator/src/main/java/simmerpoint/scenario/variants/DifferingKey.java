@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import simmerpoint.scenario.keys.Key;
 import simmerpoint.scenario.keys.Keys;
+import simmerpoint.scenario.keys.ZoneKeys;
 import simmerpoint.scenario.values.KeyValue;
 import simmerpoint.scenario.values.ScenarioValues;
 
@@ -63,7 +64,9 @@ public record DifferingKey(Key key, List<String> values) {
     /** Whether a key that is not given has a default that counts. */
     private static boolean belongs(Key key, ScenarioValues values) {
         String chooser = Keys.CHOOSERS.get(key.section());
-        boolean chosen = chooser == null || key.isFor(values.text(chooser));
+        boolean known =
+                chooser == null || values.has(chooser) || !Keys.get(chooser).required();
+        boolean chosen = known && (chooser == null || key.isFor(values.text(chooser)));
         return chosen && key.defaultText() != null && !leftOut(key, values);
     }
 
@@ -71,6 +74,11 @@ public record DifferingKey(Key key, List<String> values) {
     private static boolean leftOut(Key key, ScenarioValues values) {
         boolean placed = values.hasSection("place");
         boolean bare = values.hasSection("plane");
+        if (ZoneKeys.zoneOf(key.path())
+                .filter(zone -> !values.hasSection(ZoneKeys.section(zone)))
+                .isPresent()) {
+            return true;
+        }
         return switch (key.section()) {
             case "plane" -> !bare;
             case "pan", "air", "heat-levels" -> bare;

@@ -61,6 +61,11 @@ public record Flaw(
                 advice);
     }
 
+    /** The same with a size in some scenarios. */
+    Flaw sizedBy(Function<Scenario, Optional<FlawSize>> value) {
+        return new Flaw(key, name, remedy, value, fixed, mending, advice);
+    }
+
     /** The same, but it cannot be switched off in some scenarios. */
     Flaw fixedIn(Predicate<Scenario> scenarios) {
         return new Flaw(key, name, remedy, size, scenarios, mending, advice);

@@ -10,6 +10,7 @@ import static simmerpoint.study.budget.FlawSize.Kind.SKY_ANGLE;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.ToDoubleFunction;
 import java.util.function.UnaryOperator;
 import simmerpoint.dish.CutTrait;
 import simmerpoint.dish.built.BuildErrors;
@@ -55,21 +56,21 @@ public final class Flaws {
                             BY_HAND,
                             "Use a stiffer backing under the film and glue it without waves.",
                             m -> m.withSlopeError(0))
-                    .sized(DEVIATION, s -> s.mirror().slopeErrorRadians()),
+                    .sizedBy(s -> ofMirrors(s, Mirror::slopeErrorRadians, DEVIATION)),
             mirror(
                             "panel-tilt",
                             "panel tilt",
                             BY_HAND,
                             "Glue the panels down against a straight edge, each square to its ribs.",
                             m -> m.withPanelTilt(0))
-                    .sized(DEVIATION, s -> s.mirror().panelTiltRadians()),
+                    .sizedBy(s -> ofMirrors(s, Mirror::panelTiltRadians, DEVIATION)),
             mirror(
                             "beam-spread",
                             "beam spread",
                             BY_BUYING,
                             "Use a film or mirror that blurs less.",
                             m -> m.withBeamSpread(0).withWideShare(0))
-                    .sized(DEVIATION, s -> s.mirror().beamSpreadRadians()),
+                    .sizedBy(s -> ofMirrors(s, Mirror::beamSpreadRadians, DEVIATION)),
             work(
                     "rib-cut",
                     "ribs cut untrue",
@@ -110,16 +111,16 @@ public final class Flaws {
                     "Sand or pack the ribs that cut names first.",
                     s -> s.withDish(MeasuredRibs.mended(s.dish()))),
             mirror("reflectance", "reflectance", BY_BUYING, "Use a brighter film or mirror.", m -> m.withReflectance(1))
-                    .sized(SHARE, s -> s.mirror().reflectance()),
+                    .sizedBy(s -> ofMirrors(s, Mirror::reflectance, SHARE)),
             mirror(
                             "scatter",
                             "scatter",
                             BY_BUYING,
                             "Use a smoother film or mirror; polish scratches out.",
                             m -> m.withScattered(0))
-                    .sized(SHARE, s -> s.mirror().scattered()),
+                    .sizedBy(s -> ofMirrors(s, Mirror::scattered, SHARE)),
             mirror("dust", "dust", BY_HAND, "Wipe the mirrors before cooking.", m -> m.withDust(0))
-                    .sized(SHARE, s -> s.mirror().dust()),
+                    .sizedBy(s -> ofMirrors(s, Mirror::dust, SHARE)),
             aim("drift", "drift", "Aim again sooner.", a -> a.withDrift(0, 0))
                     .sized(
                             SKY_ANGLE,
@@ -157,7 +158,13 @@ public final class Flaws {
 
     private static Flaw mirror(
             String key, String name, Flaw.Mending mending, String advice, UnaryOperator<Mirror> remedy) {
-        return Flaw.of(key, name, mending, advice, s -> s.withMirror(remedy.apply(s.mirror())));
+        return Flaw.of(key, name, mending, advice, s -> s.withMirrors(remedy));
+    }
+
+    /** The figure of all mirrors; empty where those of zones differ. */
+    private static Optional<FlawSize> ofMirrors(Scenario s, ToDoubleFunction<Mirror> figure, FlawSize.Kind kind) {
+        double[] figures = s.mirrors().stream().mapToDouble(figure).distinct().toArray();
+        return figures.length == 1 ? Optional.of(new FlawSize(figures[0], kind)) : Optional.empty();
     }
 
     private static Flaw aim(String key, String name, String advice, UnaryOperator<Aim> remedy) {

@@ -2,7 +2,10 @@ package simmerpoint.study.budget;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.BiFunction;
+import java.util.function.ToDoubleFunction;
 import simmerpoint.dish.CutTrait;
+import simmerpoint.dish.mirror.Mirror;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.study.pan.MoveStudy;
 
@@ -22,33 +25,25 @@ final class SensitivityParameters {
                     "slope-error",
                     "slope error",
                     s -> s.mirror().slopeErrorRadians(),
-                    (s, x) -> s.withMirror(s.mirror().withSlopeError(x))),
+                    mirrors(Mirror::slopeErrorRadians, Mirror::withSlopeError)),
             angle(
                             "panel-tilt",
                             "panel tilt",
                             s -> s.mirror().panelTiltRadians(),
-                            (s, x) -> s.withMirror(s.mirror().withPanelTilt(x)))
+                            mirrors(Mirror::panelTiltRadians, Mirror::withPanelTilt))
                     .onlyIf(s -> s.dish().cut().has(CutTrait.PANELS)),
             angle(
                     "beam-spread",
                     "beam spread",
                     s -> s.mirror().beamSpreadRadians(),
-                    (s, x) -> s.withMirror(s.mirror().withBeamSpread(x))),
+                    mirrors(Mirror::beamSpreadRadians, Mirror::withBeamSpread)),
             share(
                     "reflectance",
                     "reflectance",
                     s -> s.mirror().reflectance(),
-                    (s, x) -> s.withMirror(s.mirror().withReflectance(x))),
-            share(
-                    "scatter",
-                    "scatter",
-                    s -> s.mirror().scattered(),
-                    (s, x) -> s.withMirror(s.mirror().withScattered(x))),
-            share(
-                            "dust",
-                            "dust",
-                            s -> s.mirror().dust(),
-                            (s, x) -> s.withMirror(s.mirror().withDust(x)))
+                    mirrors(Mirror::reflectance, Mirror::withReflectance)),
+            share("scatter", "scatter", s -> s.mirror().scattered(), mirrors(Mirror::scattered, Mirror::withScattered)),
+            share("dust", "dust", s -> s.mirror().dust(), mirrors(Mirror::dust, Mirror::withDust))
                     .onlyIf(s -> s.mirror().dust() + 0.02 < 1),
             Parameter.number(
                             "gap",
@@ -57,7 +52,8 @@ final class SensitivityParameters {
                             0,
                             ANYWHERE,
                             s -> s.dish().gapMetres(),
-                            (s, x) -> s.withDish(s.dish().withGap(x)))
+                            (s, x) -> s.withDish(
+                                    s.dish().withWiderGaps(x - s.dish().gapMetres())))
                     .onlyIf(SensitivityParameters::hasPanelsInSectors),
             onTheSky("drift", "drift", (s, up, side) -> s.withAim(s.aim().plusDrift(up, side))),
             onTheSky("turn", "turn", (s, up, side) -> s.withAim(s.aim().plusTurn(up, side))),
@@ -74,12 +70,12 @@ final class SensitivityParameters {
     private SensitivityParameters() {}
 
     private static Parameter angle(
-            String key, String name, java.util.function.ToDoubleFunction<Scenario> getter, Parameter.Setter setter) {
+            String key, String name, ToDoubleFunction<Scenario> getter, Parameter.Setter setter) {
         return Parameter.number(key, name, Parameter.Unit.MILLIRADIAN, 0, WIDEST, getter, setter);
     }
 
     private static Parameter share(
-            String key, String name, java.util.function.ToDoubleFunction<Scenario> getter, Parameter.Setter setter) {
+            String key, String name, ToDoubleFunction<Scenario> getter, Parameter.Setter setter) {
         return Parameter.number(key, name, Parameter.Unit.PERCENT, 0, MOST, getter, setter);
     }
 
@@ -92,6 +88,17 @@ final class SensitivityParameters {
                 ANYWHERE,
                 s -> 0,
                 (s, x) -> s.withStand(move.from(s.stand(), x)));
+    }
+
+    /** Sets a figure of the dish's mirror, and moves it as far on zones that have mirrors of their own. */
+    private static Parameter.Setter mirrors(ToDoubleFunction<Mirror> figure, BiFunction<Mirror, Double, Mirror> with) {
+        return (s, x) -> {
+            double step = x - figure.applyAsDouble(s.mirror());
+            return s.withMirror(with.apply(s.mirror(), x))
+                    .withDish(s.dish()
+                            .withMirrors(zone ->
+                                    with.apply(zone, Math.max(0, Math.min(MOST, figure.applyAsDouble(zone) + step)))));
+        };
     }
 
     /** Tiles are left out: a wider gap between them moves them all and changes their number by jumps. */

@@ -44,6 +44,10 @@ public final class CompareStudy {
     /** 2^{@value} drawn cookers of each: the ends of a range are good to some 0.15 of its width. */
     private static final int COOKERS = 6;
 
+    /** Rays for the hottest light of the quick way: good to a tenth, which moves no caution. */
+    private static final long HOT_SPOT_RAYS = 1L << 12;
+
+    private static final double WATTS = 0.8;
     private static final double TRACES = 0.4;
     private static final double TIMED = 0.65;
     private static final double PLACED = 0.9;
@@ -68,6 +72,17 @@ public final class CompareStudy {
      */
     public static Comparison run(List<Variant> variants, TraceOptions options, Progress progress) {
         return new CompareStudy(variants, options, progress).run();
+    }
+
+    /**
+     * The quick way: watts with all rays and boiling times by the likely losses, for the figures exactly as given. The hottest light, for
+     * cautions, comes from few rays; ranges, best places, aiming and the luck of gluing are left out.
+     *
+     * @throws ImpossibleSetupException if one of them cannot stand as asked: {@link #firstImpossible} names it
+     * @throws java.util.concurrent.CancellationException if {@code progress} says stop
+     */
+    public static Comparison quick(List<Variant> variants, TraceOptions options, Progress progress) {
+        return new CompareStudy(variants, options, progress).quick();
     }
 
     /**
@@ -117,11 +132,18 @@ public final class CompareStudy {
                 first.seed(),
                 first.replicates(),
                 true,
+                false,
                 first.run());
     }
 
     /** One cooker's traced figures, without its maps. */
     private record Traced(PairedWatts watts, Estimate peakFlux, double hottestFlux, Optional<BoilingOutcome> boil) {
+        /** The watts with a hot spot from other rays and a boiling time for the likely losses alone. */
+        static Traced quick(PairedWatts watts, TraceResult few) {
+            Optional<BoilingOutcome> boil = watts.heat().map(HeatResult::quickBoil);
+            return new Traced(watts, few.spot().peakFlux(), MaximumFlux.of(few), boil);
+        }
+
         static Traced of(PairedTrace pair) {
             TraceResult trace = pair.trace();
             return new Traced(
@@ -162,7 +184,43 @@ public final class CompareStudy {
                 options.seed(),
                 ReplicateCaster.REPLICATES,
                 precise(traced),
+                false,
                 info);
+    }
+
+    private Comparison quick() {
+        long start = System.nanoTime();
+        TraceOptions all = options.withPrecision(0);
+        Traced[] traced = new Traced[variants.size()];
+        this.<Traced>inChunks(
+                (scenarios, p) -> wattsAndHotSpots(scenarios, all, p), progress, (k, found) -> traced[k] = found);
+        List<Optional<AimAgain>> again = Collections.nCopies(traced.length, Optional.empty());
+        TraceResult.RunInfo info = new TraceResult.RunInfo(
+                (long) ReplicateCaster.REPLICATES << ReplicateCaster.bitsFor(options.rays()),
+                Math.min(options.threads(), ReplicateCaster.REPLICATES),
+                (System.nanoTime() - start) * 1e-9);
+        return new Comparison(
+                rows(
+                        variants,
+                        traced,
+                        again,
+                        Collections.nCopies(traced.length, Optional.empty()),
+                        Collections.nCopies(traced.length, Optional.empty()),
+                        Optional.empty()),
+                options.seed(),
+                ReplicateCaster.REPLICATES,
+                precise(traced),
+                true,
+                info);
+    }
+
+    private static List<Traced> wattsAndHotSpots(List<Scenario> scenarios, TraceOptions all, Progress progress) {
+        List<PairedWatts> watts = PairedStudy.watts(scenarios, all, new PartialProgress(progress, 0, WATTS));
+        TraceOptions few = all.withRays(Math.min(HOT_SPOT_RAYS, all.rays()));
+        List<PairedTrace> hot = PairedStudy.traces(scenarios, few, new PartialProgress(progress, WATTS, 1));
+        return IntStream.range(0, scenarios.size())
+                .mapToObj(k -> Traced.quick(watts.get(k), hot.get(k).trace()))
+                .toList();
     }
 
     private boolean precise(Traced[] traced) {

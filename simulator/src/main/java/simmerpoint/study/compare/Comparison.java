@@ -14,10 +14,16 @@ import simmerpoint.study.trace.TraceResult;
  * @param seed of all traces
  * @param replicates behind every standard error
  * @param precisionReached whether every cooker's watts are as sure as was asked; true if nothing was asked
+ * @param quick whether only watts and boiling times were asked, for the figures exactly as given
  * @param run what differs from run to run
  */
 public record Comparison(
-        List<ComparedRow> rows, long seed, int replicates, boolean precisionReached, TraceResult.RunInfo run) {
+        List<ComparedRow> rows,
+        long seed,
+        int replicates,
+        boolean precisionReached,
+        boolean quick,
+        TraceResult.RunInfo run) {
     /** Keeps its own copy; refuses none. */
     public Comparison {
         rows = List.copyOf(rows);

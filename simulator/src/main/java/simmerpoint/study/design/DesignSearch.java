@@ -13,8 +13,15 @@ import simmerpoint.study.trace.Progress;
  * layout grow with its diameter up to where they are enough, and have one hill over the focal length.
  */
 final class DesignSearch {
-    private static final int[] STEPS = {8, 4, 2, 1};
+    private static final int LONGEST_STEP = 8;
     private static final int COARSE = 7;
+
+    /** Watts grow with some power of the diameter: a first guess, soon replaced by what was seen. */
+    static final double GROWTH = 2.5;
+
+    /** From so many looks on at one layout every other diameter is halfway, however the watts run. */
+    private static final int LOOKS = 4;
+
     private static final double[] SHARES = {1, 0.85, 0.7};
     /** A focal length that suits a neighbour is never this far below the best. */
     private static final double HOPELESS = 0.8;
@@ -84,24 +91,35 @@ final class DesignSearch {
      * the largest dishes, since their panels outgrow the pan, smaller ones are looked at too.
      */
     Optional<Found> least(PanelLayout layout, double wanted, int most) {
-        int low = limits.diameter().from() - 1;
         Optional<Found> start = enough(layout, wanted, most);
         if (start.isEmpty()) {
             return start;
         }
         Found enough = start.get();
-        int high = enough.candidate().diameterCentimetres();
-        while (high - low > 1) {
-            int middle = (low + high) / 2;
-            Found best = best(layout, middle);
+        Found little = null;
+        int low = limits.diameter().from() - 1;
+        for (int look = 1; enough.candidate().diameterCentimetres() - low > 1; look++) {
+            int high = enough.candidate().diameterCentimetres();
+            double guess = look > LOOKS && look % 2 == 0 ? 0.5 * (low + high) : guess(little, enough, wanted);
+            Found best = best(layout, Math.max(low + 1, Math.min(high - 1, (int) Math.ceil(guess))));
             if (best.watts() >= wanted) {
-                high = middle;
                 enough = best;
             } else {
-                low = middle;
+                little = best;
+                low = best.candidate().diameterCentimetres();
             }
         }
         return Optional.of(enough);
+    }
+
+    /** The diameter that brings just what is wanted if watts run straight between two dishes, or grow as usual from the larger one. */
+    private static double guess(Found little, Found enough, double wanted) {
+        double high = enough.candidate().diameterCentimetres();
+        if (little == null || !Double.isFinite(little.watts())) {
+            return high - (enough.watts() - wanted) * high / (GROWTH * Math.max(1, Math.abs(enough.watts())));
+        }
+        double low = little.candidate().diameterCentimetres();
+        return low + (high - low) * (wanted - little.watts()) / (enough.watts() - little.watts());
     }
 
     private Optional<Found> enough(PanelLayout layout, double wanted, int most) {
@@ -149,14 +167,9 @@ final class DesignSearch {
     /** The focal length that suits one layout and diameter best. */
     Found best(PanelLayout layout, int diameter) {
         int near = lastFocal.getOrDefault(layout, neighbour);
-        int focal = near > 0 ? near : coarse(layout, diameter);
-        Found best = at(layout, diameter, focal);
-        if (!Double.isFinite(best.watts())) {
-            best = at(layout, diameter, coarse(layout, diameter));
-        }
-        for (int step : STEPS) {
-            best = climb(best, step);
-        }
+        Found start = near > 0 ? at(layout, diameter, near) : null;
+        boolean known = start != null && Double.isFinite(start.watts());
+        Found best = known ? climb(start, 1) : climb(at(layout, diameter, coarse(layout, diameter)), LONGEST_STEP);
         neighbour = best.candidate().focalCentimetres();
         lastFocal.put(layout, neighbour);
         return best;
@@ -185,20 +198,40 @@ final class DesignSearch {
         return tried.get(most).focalCentimetres();
     }
 
-    /** Walks up the hill over the focal length by steps of so many cm. */
-    private Found climb(Found start, int step) {
+    /** Walks up the hill over the focal length by steps of so many cm, which grow as long as they lead up and are halved then. */
+    private Found climb(Found start, int first) {
         Found best = start;
-        boolean higher = true;
-        while (higher) {
-            higher = false;
-            for (int way : new int[] {-step, step}) {
-                DishCandidate here = best.candidate();
-                Found next = at(here.layout(), here.diameterCentimetres(), here.focalCentimetres() + way);
-                if (next.watts() > best.watts()) {
-                    best = next;
-                    higher = true;
-                }
+        int step = first;
+        int way = 0;
+        for (Found next = higher(best, step, way); next != best; next = higher(best, step, way)) {
+            way = Integer.signum(focal(next) - focal(best));
+            step = Math.min(LONGEST_STEP, 2 * step);
+            best = next;
+        }
+        for (step /= 2; step > 0; step /= 2) {
+            for (Found next = higher(best, step, 0); next != best; next = higher(best, step, 0)) {
+                best = next;
             }
+        }
+        return best;
+    }
+
+    private static int focal(Found found) {
+        return found.candidate().focalCentimetres();
+    }
+
+    /** The higher neighbour that way, of both ways where {@code way} is 0; {@code here} itself if none is higher. */
+    private Found higher(Found here, int step, int way) {
+        List<DishCandidate> tried = new ArrayList<>();
+        for (int to : way == 0 ? new int[] {-1, 1} : new int[] {way}) {
+            DishCandidate at = here.candidate();
+            tried.add(new DishCandidate(
+                    at.layout(), at.diameterCentimetres(), limits.focal().clamp(focal(here) + to * step)));
+        }
+        List<Double> watts = trials.wattsOf(tried, limits);
+        Found best = here;
+        for (int k = 0; k < tried.size(); k++) {
+            best = watts.get(k) > best.watts() ? new Found(tried.get(k), watts.get(k)) : best;
         }
         return best;
     }

@@ -37,7 +37,6 @@ public final class DesignStudy {
     private static final int ASKED = 1;
 
     private static final double FRONTS_DONE = 0.7;
-    private static final int MOST_STEPS = 8;
 
     /** Four in five cookers are never held to bring less than this share of the watts as given. */
     private static final double LEAST_SHARE = 0.4;
@@ -155,9 +154,7 @@ public final class DesignStudy {
                 .get(0)
                 .useful()
                 .value();
-        double assured = LikelyStudy.run(base, LikelyStudy.FOR_RANGE, options, part(0, 0))
-                .assured()
-                .power();
+        double assured = LikelyStudy.assured(base, Optional.empty(), LikelyStudy.FOR_RANGE, options, part(0, 0));
         return given > 0 ? Math.max(0, 1 - Math.max(LEAST_SHARE, assured / given)) : 0;
     }
 
@@ -175,45 +172,39 @@ public final class DesignStudy {
     private List<DesignChoice> checked(List<DesignSearch.Found> front) {
         List<Checked> good = new ArrayList<>();
         Progress here = part(FRONTS_DONE, 0.9);
+        int grown = 0;
         for (int k = 0; k < front.size(); k++) {
             here.report((double) k / front.size(), "checking with another seed");
-            int smallest = good.isEmpty()
-                    ? Integer.MAX_VALUE
-                    : good.get(good.size() - 1).candidate().diameterCentimetres();
-            largeEnough(front.get(k).candidate())
-                    .filter(checked -> checked.candidate().diameterCentimetres() < smallest)
+            int most = good.isEmpty()
+                    ? limits.diameter().to()
+                    : good.get(good.size() - 1).candidate().diameterCentimetres() - 1;
+            DishCandidate candidate = front.get(k).candidate();
+            Optional<DishCandidate> large = new LargeEnough(candidate, goal.watts(), this::spare).upTo(most, grown);
+            grown = large.map(c -> c.diameterCentimetres() - candidate.diameterCentimetres())
+                    .orElse(grown);
+            large.map(this::traced)
+                    .filter(checked -> goal.isReached(checked.likely()))
                     .ifPresent(good::add);
         }
         return choices(good, part(0.9, 1));
     }
 
-    /** The dish, larger as long as fewer than four in five do what is wanted, traced anew. */
-    private Optional<Checked> largeEnough(DishCandidate candidate) {
-        int diameter = candidate.diameterCentimetres();
-        for (int step = 0; step <= MOST_STEPS && diameter <= limits.diameter().to(); step++) {
-            DishCandidate larger = new DishCandidate(candidate.layout(), diameter, candidate.focalCentimetres());
-            Optional<Scenario> allowed = trials.allowed(larger, limits);
-            if (allowed.isEmpty()) {
-                return Optional.empty();
-            }
-            LikelyResult likely = likely(larger);
-            if (goal.isReached(likely)) {
-                return Optional.of(traced(larger, allowed.get(), likely));
-            }
-            diameter += missing(diameter, likely.assured().power());
+    /** Watts that four in five such dishes have beyond what is wanted; not a number if it is not allowed. */
+    private double spare(DishCandidate candidate) {
+        if (trials.allowed(candidate, limits).isEmpty()) {
+            return Double.NaN;
         }
-        return Optional.empty();
+        double assured = LikelyStudy.assured(
+                read(candidate), goal.level(), LikelyStudy.FOR_RANGE, options, part(lastDone, lastDone));
+        return goal.level().isPresent() ? assured : assured - goal.watts();
     }
 
-    /** Half of the centimetres that are missing if watts grow with the dish's area, at least one. */
-    private int missing(int diameter, double assured) {
-        double growth = assured > 0 && goal.watts() > assured ? Math.sqrt(goal.watts() / assured) - 1 : 0;
-        return Math.max(1, (int) Math.round(0.5 * growth * diameter));
-    }
-
-    private Checked traced(DishCandidate candidate, Scenario withIt, LikelyResult likely) {
+    private Checked traced(DishCandidate candidate) {
+        Scenario withIt = trials.allowed(candidate, limits).orElseThrow();
         PairedTrace traced = PairedStudy.traces(List.of(withIt), check, part(lastDone, lastDone))
                 .get(0);
+        LikelyResult likely =
+                LikelyStudy.run(read(candidate), LikelyStudy.FOR_RANGE, options, part(lastDone, lastDone));
         return new Checked(candidate, traced, likely);
     }
 
@@ -239,11 +230,10 @@ public final class DesignStudy {
         return out;
     }
 
-    /** As every other answer to the file with this dish says it. */
-    private LikelyResult likely(DishCandidate candidate) {
+    /** The file with this dish. */
+    private CheckedScenario read(DishCandidate candidate) {
         try {
-            return LikelyStudy.run(
-                    base.with(candidate.keys()), LikelyStudy.FOR_RANGE, options, part(lastDone, lastDone));
+            return base.with(candidate.keys());
         } catch (ScenarioException e) {
             throw new IllegalStateException("a dish that was built cannot be read", e);
         }
@@ -257,8 +247,7 @@ public final class DesignStudy {
         return new DesignSearch(trials, limits)
                 .strongest(part(0.7, 0.8))
                 .map(DesignSearch.Found::candidate)
-                .map(candidate ->
-                        traced(candidate, trials.allowed(candidate, limits).orElseThrow(), likely(candidate)))
+                .map(this::traced)
                 .map(checked -> choices(List.of(checked), part(0.8, 0.8)).get(0));
     }
 

@@ -45,7 +45,8 @@ final class DesignTrials {
 
     private Optional<Scenario> build(DishCandidate candidate) {
         try {
-            return Optional.of(base.with(candidate.keys()).atOneMoment()).filter(ReplicateCaster::hasRoom);
+            return Optional.of(CheckedScenario.scenario(base.values().with(candidate.keys())))
+                    .filter(ReplicateCaster::hasRoom);
         } catch (ScenarioException | IllegalArgumentException e) {
             return Optional.empty();
         }

@@ -92,7 +92,7 @@ public final class ReflectedLight {
                 rays.add(new ReflectedRay(
                         inTarget.toParent(new Vec(light.px[i], light.py[i], light.pz[i])),
                         inTarget.rotation().apply(direction.times(1 / direction.length())),
-                        light.watts[i] * perRay * shares.reflected(light.zones.of(light.panel[i])),
+                        light.watts[i] * light.beam * perRay * shares.reflected(light.zones.of(light.panel[i])),
                         light.panel[i]));
             }
         }

@@ -48,8 +48,8 @@ public final class StoredLight {
         }
         casting.castAll(bits, progress, (r, light) -> {
             for (int i = 0; i < light.capacity; i++) {
-                gap[r] += light.panel[i] < 0 ? light.watts[i] : 0;
-                covered[r] += light.panel[i] == MirrorPoints.COVERED ? light.watts[i] : 0;
+                gap[r] += light.panel[i] < 0 ? light.watts[i] * light.beam : 0;
+                covered[r] += light.panel[i] == MirrorPoints.COVERED ? light.watts[i] * light.beam : 0;
             }
             batches.get(r).add(ReflectedRays.of(light, draws[r].sample(light)));
         });

@@ -29,7 +29,7 @@ record DrawnHeat(CookingModel cooking, HeatLevelModel levels, LossFactors losses
                 boils.orElse(Double.POSITIVE_INFINITY),
                 boils.isPresent() ? cooking.boilingCelsius() : cooking.settlingCelsius(absorbed, losses),
                 levels.level(absorbed, losses),
-                simmerSpare(absorbed),
+                spare(HeatLevel.SIMMER, absorbed),
                 absorbed.total() / losses.dry());
     }
 
@@ -38,8 +38,8 @@ record DrawnHeat(CookingModel cooking, HeatLevelModel levels, LossFactors losses
         return cooking.cookingPowerWatts(absorbed, losses);
     }
 
-    /** Watts beyond what a simmer takes; below 0 it does not simmer. */
-    double simmerSpare(AbsorbedLight absorbed) {
-        return levels.spareWatts(HeatLevel.SIMMER, absorbed, losses);
+    /** Watts beyond what {@code level} takes; below 0 it does not get there. */
+    double spare(HeatLevel level, AbsorbedLight absorbed) {
+        return levels.spareWatts(level, absorbed, losses);
     }
 }

@@ -3,6 +3,7 @@ package simmerpoint.study.likely;
 import java.util.ArrayList;
 import java.util.List;
 import simmerpoint.heat.AbsorbedLight;
+import simmerpoint.heat.HeatLevel;
 import simmerpoint.scenario.doubts.DrawnCooker;
 import simmerpoint.study.trace.TraceOptions;
 
@@ -36,7 +37,7 @@ record DrawnPan(DrawnHeat heat, List<double[]> more) {
 
     /** Watts beyond what a simmer takes then. */
     double simmerSpareAt(TracedMoment now, int below, double share) {
-        return heat.simmerSpare(light(now, below, share));
+        return heat.spare(HeatLevel.SIMMER, light(now, below, share));
     }
 
     private AbsorbedLight light(TracedMoment now, int below, double share) {

@@ -1,7 +1,9 @@
 package simmerpoint.study.likely;
 
 import java.util.List;
+import java.util.Optional;
 import simmerpoint.heat.AbsorbedLight;
+import simmerpoint.heat.HeatLevel;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.scenario.doubts.DrawnCooker;
 import simmerpoint.study.trace.PanIrradiation;
@@ -25,6 +27,17 @@ final class FewRayTrace {
                 .cooking()
                 .map(kitchen -> DrawnHeat.of(cooker).in(absorbed(faces, cooker)))
                 .orElseGet(() -> DrawnOutcome.ofDisc(faces.underside()));
+    }
+
+    /** Watts that {@code cooker} has beyond what {@code level} takes; without a level, or of a bare disc, its power. */
+    static double watts(DrawnCooker cooker, Optional<HeatLevel> level, TraceOptions options) {
+        CaughtByFace faces = faces(cooker, BITS, options);
+        if (cooker.scenario().cooking().isEmpty()) {
+            return faces.underside();
+        }
+        DrawnHeat heat = DrawnHeat.of(cooker);
+        AbsorbedLight absorbed = absorbed(faces, cooker);
+        return level.map(of -> heat.spare(of, absorbed)).orElseGet(() -> heat.power(absorbed));
     }
 
     /** What the pan of {@code cooker} takes up. */

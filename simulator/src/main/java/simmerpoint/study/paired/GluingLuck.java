@@ -29,7 +29,7 @@ public final class GluingLuck {
 
     /** Whether any panel of any of them can be glued askew. */
     public static boolean isThere(List<Scenario> scenarios) {
-        return scenarios.stream().anyMatch(s -> s.built().mirror().panelTiltRadians() > 0);
+        return scenarios.stream().anyMatch(s -> s.built().hasTiltedPanels());
     }
 
     /**

@@ -27,7 +27,7 @@ public final class PairedStudy {
     /** Scenarios that are traced at once with maps if every thread has a group of its own: bounds the memory, too. */
     private static final int MOST_MAPS_AT_ONCE = 32;
 
-    /** From so many groups for each thread on, threads take whole groups, so that none waits for another. */
+    /** From so many groups for each thread on, and where there are as many for each, threads take whole groups: none waits for another. */
     private static final int GROUPS_PER_THREAD = 2;
 
     private PairedStudy() {}
@@ -77,7 +77,8 @@ public final class PairedStudy {
         int largest = groups.stream().mapToInt(List::size).max().orElseThrow();
         boolean fits = !maps || threads * largest <= MOST_MAPS_AT_ONCE;
         Work work = new Work(scenarios, options, maps, ReplicateCaster.bitsFor(options.rays()), reader);
-        if (fits && groups.size() >= GROUPS_PER_THREAD * threads) {
+        boolean even = groups.size() % threads == 0 || groups.size() >= GROUPS_PER_THREAD * threads;
+        if (fits && even) {
             work.byGroup(groups, threads, progress);
         } else {
             work.byReplicate(groups, threads, progress);

@@ -42,7 +42,7 @@ final class PanelAims {
     }
 
     private void add(LightBatch light, int i) {
-        double watts = light.watts[i];
+        double watts = light.watts[i] * light.beam;
         Vec point = new Vec(light.px[i], light.py[i], light.pz[i]);
         Vec normal = new Vec(light.nx[i], light.ny[i], light.nz[i]);
         Vec sun = new Vec(light.sx[i], light.sy[i], light.sz[i]);

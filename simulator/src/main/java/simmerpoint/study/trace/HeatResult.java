@@ -1,6 +1,7 @@
 package simmerpoint.study.trace;
 
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Supplier;
 import simmerpoint.heat.AbsorbedLight;
@@ -11,6 +12,7 @@ import simmerpoint.heat.HeatLevelRange;
 import simmerpoint.heat.SteamRates;
 import simmerpoint.heat.balance.CookingModel;
 import simmerpoint.heat.balance.HeatLevelModel;
+import simmerpoint.heat.losses.LossFactors;
 import simmerpoint.sampling.Estimate;
 import simmerpoint.scenario.CookingSetup;
 import simmerpoint.scenario.Scenario;
@@ -130,6 +132,15 @@ public final class HeatResult {
     /** Whether and when the water boils. */
     public BoilingOutcome boil() {
         return boil.get();
+    }
+
+    /** The same for the likely losses alone, without a range, to half a per cent. */
+    public BoilingOutcome quickBoil() {
+        OptionalDouble seconds = cooking.get().quickBoilSeconds(absorbed, LossFactors.LIKELY);
+        return seconds.isPresent()
+                ? new BoilingOutcome.Boils(LikelyRange.exact(seconds.getAsDouble()))
+                : new BoilingOutcome.Never(
+                        LikelyRange.exact(cooking.get().settlingCelsius(absorbed, LossFactors.LIKELY)));
     }
 
     /** Temperature the water settles at, °C. */

@@ -8,13 +8,13 @@ import simmerpoint.target.TargetScene;
 import simmerpoint.tracing.LightBatch;
 import simmerpoint.tracing.LightCaster;
 
-/** All replicates of one target in the light of a caster. Each one's catcher is made on the thread that fills it. */
+/** All replicates of one target in the light of a caster. Each thread has one catcher for all replicates that it fills. */
 public final class ReplicateCatchers {
     private final TargetScene plan;
     private final LightCaster caster;
     private final int batch;
     private final List<TargetScene.Replicate> replicates;
-    private final LightCatcher[] catchers = new LightCatcher[ReplicateCaster.REPLICATES];
+    private final ThreadLocal<LightCatcher> ofThread = new ThreadLocal<>();
 
     /**
      * For one target.
@@ -34,10 +34,13 @@ public final class ReplicateCatchers {
 
     /** Catches a batch of replicate {@code r}; different replicates may do so at once. */
     public void catchLight(int r, LightBatch light) {
-        if (catchers[r] == null) {
-            catchers[r] = replicates.get(r).catcher(caster, batch);
+        LightCatcher catcher = ofThread.get();
+        if (catcher == null) {
+            catcher = replicates.get(r).catcher(caster, batch);
+            ofThread.set(catcher);
         }
-        catchers[r].catchLight(light);
+        replicates.get(r).receive(catcher);
+        catcher.catchLight(light);
     }
 
     /** Statistics over the replicates, which must have caught equally many rays. */

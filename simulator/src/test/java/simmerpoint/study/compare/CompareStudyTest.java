@@ -154,7 +154,7 @@ class CompareStudyTest {
 
     private static Ledger ledger(double absorbed) {
         Estimate e = Estimate.exact(absorbed);
-        return new Ledger(e, e, e, e, e, e, e, e, e, e, e, e, e, e, e, e);
+        return new Ledger(e, e, e, e, e, e, e, e, e, e, e, e, e, e, e, e, List.of());
     }
 
     @Test

@@ -26,6 +26,9 @@ class PairedStudyTest {
     }
 
     /** The frames of two targets differ by a rotation, so sums differ by rounding alone. */
+    /** Error lines are laid by the frame of the target that light is cast for: a tenth of the least standard error here. */
+    private static final double OTHER_LINES = 5e-5;
+
     @Test
     void sharedLightGivesWhatEachTraceGives() throws ScenarioException {
         List<Scenario> scenarios = List.of(
@@ -40,10 +43,11 @@ class PairedStudyTest {
         for (int k = 0; k < scenarios.size(); k++) {
             TraceResult alone = TraceStudy.run(scenarios.get(k), OPTIONS, Progress.NONE);
             double caught = alone.ledger().caught().value();
-            assertEquals(caught, paired.get(k).trace().ledger().caught().value(), 1e-9 * caught, "scenario " + k);
-            assertEquals(caught, watts.get(k).caught().value(), 1e-9 * caught, "scenario " + k);
+            assertEquals(
+                    caught, paired.get(k).trace().ledger().caught().value(), OTHER_LINES * caught, "scenario " + k);
+            assertEquals(caught, watts.get(k).caught().value(), OTHER_LINES * caught, "scenario " + k);
             double absorbed = alone.ledger().absorbed().value();
-            assertEquals(absorbed, watts.get(k).absorbed().value(), 1e-9 * absorbed, "scenario " + k);
+            assertEquals(absorbed, watts.get(k).absorbed().value(), OTHER_LINES * absorbed, "scenario " + k);
             double peak = alone.spot().peakFlux().value();
             assertEquals(peak, paired.get(k).trace().spot().peakFlux().value(), 1e-6 * peak, "scenario " + k);
         }

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Collection;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -94,6 +95,7 @@ class EnergyLawsTest {
                 TRUE.directOnPan(),
                 absorbed,
                 TRUE.stopped(),
-                TRUE.covered());
+                TRUE.covered(),
+                List.of());
     }
 }

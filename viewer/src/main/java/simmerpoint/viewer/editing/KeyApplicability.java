@@ -8,6 +8,7 @@ import simmerpoint.dish.cut.Cuts;
 import simmerpoint.scenario.keys.CutKeys;
 import simmerpoint.scenario.keys.Key;
 import simmerpoint.scenario.keys.Keys;
+import simmerpoint.scenario.keys.ZoneKeys;
 import simmerpoint.viewer.document.DocumentState;
 
 /** Which keys have a meaning for the cut, sun, sky and vessel that are chosen. What is typed or wrong is always shown. */
@@ -25,6 +26,12 @@ final class KeyApplicability {
         Optional<String> stranger = stranger(key, state);
         if (stranger.isPresent() || state.typed(key.path()).isPresent()) {
             return stranger;
+        }
+        Optional<String> zone = ZoneKeys.zoneOf(key.path())
+                .filter(name -> !state.hasSection(ZoneKeys.section(name)))
+                .map(name -> "only where the scenario has the zone " + name);
+        if (zone.isPresent()) {
+            return zone;
         }
         return vessel(key, state).or(() -> surface(key, state)).or(() -> outdoors(key, state));
     }

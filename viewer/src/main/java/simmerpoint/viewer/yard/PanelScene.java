@@ -34,7 +34,9 @@ record PanelScene(Scenario scenario, Optional<PanelWatts> watts, int chosen) {
             return "";
         }
         if (chosen >= 0 && chosen < watts.get().panels()) {
-            return "Panel " + (chosen + 1) + ": " + words(watts.get(), chosen);
+            String zone =
+                    scenario.dish().zoneOf(chosen).map(name -> ", " + name).orElse("");
+            return "Panel " + (chosen + 1) + zone + ": " + words(watts.get(), chosen);
         }
         String noun = TargetWords.of(scenario.target()).noun();
         double reflected = 0;
