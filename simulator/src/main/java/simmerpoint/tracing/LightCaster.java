@@ -222,11 +222,8 @@ public final class LightCaster {
         private void computeErrorLines(long k) {
             points.fill(2, k, a);
             ArrayFunctions.quarterCircle(a, n, cos, sin, b);
-            tangents(light.tilts[0], cos, sin);
-            for (int i = 0; i < n; i++) {
-                sin[i] = -sin[i];
-            }
-            tangents(light.tilts[1], sin, cos);
+            tangents(light.tilts[0]);
+            quarterTurn(light.tilts[0], light.tilts[1]);
             if (errors.spread()) {
                 stretchBySpread(k);
                 return;
@@ -240,28 +237,50 @@ public final class LightCaster {
         }
 
         /**
-         * Unit vectors square to the normals: p·e + q·f with p² + q² = 1 and e = (1 − nx²/(1 + nz), −nx·ny/(1 + nz), −nx), f the same
-         * with x and y exchanged (derived here: the rotation that takes z to n takes x and y to them). Normals look up.
+         * Unit vectors square to the normals, of the directions in {@link #cos} and {@link #sin}: x, y and z the dish's axes, the rotation
+         * that takes z to n takes p·x + q·y to p·x + q·y − g(z + n), g = (p·x·n + q·y·n)/(1 + z·n) (derived here). By the dish's axes,
+         * so that light is the same whatever target it is cast for; a mirror's normal looks up from the dish.
          */
-        private void tangents(LightBatch.Tilts out, float[] p, float[] q) {
-            float[] nx = light.nx;
-            float[] ny = light.ny;
-            float[] nz = light.nz;
-            float[] x = out.x();
-            float[] y = out.y();
-            float[] z = out.z();
+        private void tangents(LightBatch.Tilts out) {
+            alongAxis(0);
+            ArrayKernels.product(b, n, c, cos);
+            alongAxis(1);
             for (int i = 0; i < n; i++) {
-                b[i] = nx[i] * p[i] + ny[i] * q[i];
+                b[i] += sin[i] * c[i];
             }
+            alongAxis(2);
             for (int i = 0; i < n; i++) {
-                x[i] = p[i] - b[i] * nx[i] / (MORE_THAN_1 + nz[i]);
+                b[i] /= MORE_THAN_1 + c[i];
             }
+            tangents(0, light.nx, out.x());
+            tangents(1, light.ny, out.y());
+            tangents(2, light.nz, out.z());
+        }
+
+        /** Components of the normals along an axis of the dish, into {@link #c}. */
+        private void alongAxis(int axis) {
+            float x = (float) rotation[axis];
+            float y = (float) rotation[3 + axis];
+            float z = (float) rotation[6 + axis];
             for (int i = 0; i < n; i++) {
-                y[i] = q[i] - b[i] * ny[i] / (MORE_THAN_1 + nz[i]);
+                c[i] = x * light.nx[i] + y * light.ny[i] + z * light.nz[i];
             }
+        }
+
+        private void tangents(int row, float[] normal, float[] out) {
+            float x = (float) rotation[3 * row];
+            float y = (float) rotation[3 * row + 1];
+            float z = (float) rotation[3 * row + 2];
             for (int i = 0; i < n; i++) {
-                z[i] = -b[i];
+                out[i] = x * cos[i] + y * sin[i] - b[i] * (z + normal[i]);
             }
+        }
+
+        /** The same vectors a quarter turn about the normals further: n × g. */
+        private void quarterTurn(LightBatch.Tilts of, LightBatch.Tilts out) {
+            ArrayKernels.difference(out.x(), n, light.ny, of.z(), light.nz, of.y());
+            ArrayKernels.difference(out.y(), n, light.nz, of.x(), light.nx, of.z());
+            ArrayKernels.difference(out.z(), n, light.nx, of.y(), light.ny, of.x());
         }
 
         /**

@@ -141,7 +141,7 @@ class ReportCommandTest extends CommandRuns {
         String inTheMirror = write("deep.yaml", DISH + "stand: {pull-back: -79 cm}\n");
         assertEquals(2, run("report", inTheMirror, "--html", "-", "--quiet"));
         assertComplaint("deep.yaml: ");
-        assertFalse(Files.exists(usual));
+        assertFalse(Files.exists(usual), () -> "there is " + usual.toAbsolutePath());
     }
 
     @Test

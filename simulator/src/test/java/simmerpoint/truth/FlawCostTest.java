@@ -230,6 +230,7 @@ class FlawCostTest {
                 outline * (1 - 0.823226),
                 Budgets.cost(budget, "flat-panels").offInTurn(),
                 1e-6 * outline);
-        assertEquals(outline, budget.perfect().value(), 1e-9 * outline);
+        // Rays are in single precision, good to 6e-8.
+        assertEquals(outline, budget.perfect().value(), 6e-8 * outline);
     }
 }

@@ -65,9 +65,7 @@ public record ShapeToleranceWords(DishPlan dish, FigureFormat figures) {
             case PANEL_SIDE, WAVES -> true;
             default -> false;
         };
-        return (random ? "\u00b1" + FigureFormat.NBSP : "")
-                + small(tolerance.metres())
-                + (tolerance.isMore() ? " or more" : "");
+        return small(tolerance.metres()) + (random ? " either way" : "") + (tolerance.isMore() ? " or more" : "");
     }
 
     private String small(double metres) {
@@ -87,6 +85,6 @@ public record ShapeToleranceWords(DishPlan dish, FigureFormat figures) {
                         ? "Shallow: in the middle, below a straight edge across the rim. Twisted: two corners of the rim too high, two "
                                 + "too low. Pulled in: all round, nearer to the axis. "
                         : "")
-                + "\u00b1: at random, one place in twenty may be worse.";
+                + "Either way: at random, one place in twenty may be worse.";
     }
 }

@@ -113,7 +113,7 @@ public final class CookingModel {
                 likelyBoilSeconds(absorbed),
                 f -> {
                     PotModel pot = pot(f);
-                    return WarmingTime.secondsForSpread(pot, absorbed, start, pot.boilingCelsius());
+                    return WarmingQuadrature.seconds(pot, absorbed, start, pot.boilingCelsius());
                 },
                 settlingCelsius(absorbed));
     }
@@ -123,7 +123,7 @@ public final class CookingModel {
         return WarmingTime.seconds(likelyPot, absorbed, contents.startCelsius(), likelyPot.boilingCelsius());
     }
 
-    /** Time to boil for given losses, s, to half a per cent; empty if it never boils or takes longer than a day. */
+    /** Time to boil for given losses, s; empty if it never boils or takes longer than a day. */
     public OptionalDouble quickBoilSeconds(AbsorbedLight absorbed, LossFactors factors) {
         PotModel pot = pot(factors);
         return WarmingQuadrature.seconds(pot, absorbed, contents.startCelsius(), pot.boilingCelsius());

@@ -21,26 +21,12 @@ final class HeatingIntegrator {
 
     private static final double RELATIVE = 1e-9;
 
-    /** Factor on the tolerances where only the range of a time is needed: relative error 2e-5 (measured). */
-    private static final double FOR_SPREAD = 1000;
-
     private final DormandPrince54Integrator integrator;
 
-    private HeatingIntegrator(double factor) {
-        double[] absolute = Arrays.stream(ABSOLUTE).map(a -> a * factor).toArray();
+    HeatingIntegrator() {
         double[] relative = new double[ABSOLUTE.length];
-        Arrays.fill(relative, RELATIVE * factor);
-        integrator = new DormandPrince54Integrator(LEAST_STEP_SECONDS, MOST_STEP_SECONDS, absolute, relative);
-    }
-
-    /** For histories whose energy balance must close. */
-    static HeatingIntegrator exact() {
-        return new HeatingIntegrator(1);
-    }
-
-    /** For the range of times over many pans, in less than half the time. */
-    static HeatingIntegrator forSpread() {
-        return new HeatingIntegrator(FOR_SPREAD);
+        Arrays.fill(relative, RELATIVE);
+        integrator = new DormandPrince54Integrator(LEAST_STEP_SECONDS, MOST_STEP_SECONDS, ABSOLUTE, relative);
     }
 
     void stopAt(EventHandler event) {

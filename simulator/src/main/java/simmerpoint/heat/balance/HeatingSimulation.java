@@ -74,7 +74,7 @@ public final class HeatingSimulation {
 
     private void warm(AbsorbedLight absorbed, double end) {
         add(now, y, absorbed, 0);
-        HeatingIntegrator integrator = HeatingIntegrator.exact();
+        HeatingIntegrator integrator = new HeatingIntegrator();
         StopCondition dryness = new StopCondition(HeatingEquations.WATER, dryKilograms);
         integrator.stopAt(dryness);
         StopCondition boiling = new StopCondition(HeatingEquations.CELSIUS, pot.boilingCelsius());

@@ -17,16 +17,6 @@ final class WarmingTime {
      * day. Neither may be above local boiling.
      */
     static OptionalDouble seconds(PotModel pot, AbsorbedLight absorbed, double fromCelsius, double toCelsius) {
-        return seconds(HeatingIntegrator.exact(), pot, absorbed, fromCelsius, toCelsius);
-    }
-
-    /** The same with a relative error of 2e-5, for the range over many pans. */
-    static OptionalDouble secondsForSpread(PotModel pot, AbsorbedLight absorbed, double fromCelsius, double toCelsius) {
-        return seconds(HeatingIntegrator.forSpread(), pot, absorbed, fromCelsius, toCelsius);
-    }
-
-    private static OptionalDouble seconds(
-            HeatingIntegrator integrator, PotModel pot, AbsorbedLight absorbed, double fromCelsius, double toCelsius) {
         double change = toCelsius - fromCelsius;
         if (Math.abs(change) < NEAR_KELVIN) {
             return OptionalDouble.of(0);
@@ -38,6 +28,7 @@ final class WarmingTime {
         double[] y = new double[HeatingEquations.SIZE];
         y[HeatingEquations.CELSIUS] = fromCelsius;
         y[HeatingEquations.WATER] = pot.waterKilograms();
+        HeatingIntegrator integrator = new HeatingIntegrator();
         StopCondition arrival = new StopCondition(HeatingEquations.CELSIUS, toCelsius);
         integrator.stopAt(arrival);
         integrator.stopAt(

@@ -119,6 +119,9 @@ final class ZoneValues {
         if (v.has(key("gap")) && v.number(key("gap")) > 0 && !kind.has(CutTrait.SEAMS)) {
             tell("gap", "a smooth zone has no panels with gaps between them; leave gap out");
         }
+        if (!ownSurface() && inner() < outer() && !(gap(kind) < outer() / 2)) {
+            tell("gap", shown("gap", "dish.gap") + " leaves nothing of the panels of this zone");
+        }
         figures();
     }
 
@@ -136,7 +139,9 @@ final class ZoneValues {
 
     private void cut(CutKind kind) {
         Cut own = kind.maker().apply(new SurfaceValues(v, problems, key("surface")));
-        if (inner() < outer() && gap(kind) > 0 && !(gap(kind) < own.gapLimit(outer(), inner()))) {
+        if (inner() < outer()
+                && gap(kind) > 0
+                && !(gap(kind) < Math.min(outer() / 2, own.gapLimit(outer(), inner())))) {
             tell("gap", shown("gap", "dish.gap") + " leaves nothing of the panels of this zone");
         }
         CrossChecks.mostPanels(own.estimatedPanels(outer(), inner(), gap(kind))).ifPresent(why -> tell(CUT, why));

@@ -46,7 +46,8 @@ public final class PairedStudy {
     }
 
     /**
-     * Whole traces with maps and spot. Each equals what {@link TraceStudy} gives for its scenario but for rounding.
+     * Whole traces with maps and spot. Each equals what {@link TraceStudy} gives for its scenario but for rounding, which may turn what is chosen by
+     * chance for a ray in a hundred thousand.
      *
      * @return one for each scenario, in their order
      * @throws ImpossibleSetupException if the things named cannot stand as asked

@@ -11,7 +11,8 @@ import simmerpoint.target.Ledger;
  * found here, whatever made it.
  */
 final class EnergyLaws {
-    private static final double ROUNDING = 1e-9;
+    /** Rays are in single precision, good to 6e-8. */
+    private static final double ROUNDING = 1e-6;
 
     /** More than the angle from the sun's centre at which its widest aureole ends, rad. */
     private static final double SUN_ANGLE = 0.05;
@@ -50,7 +51,10 @@ final class EnergyLaws {
         Direction sun = scenario.setup().sunInDish();
         double shaking = WIDTHS * scenario.aim().jitterRadians();
         double off = Math.acos(Math.max(-1, Math.min(1, sun.vec().z()))) + SUN_ANGLE + shaking;
-        return 1 + Math.sin(Math.min(off, Math.PI / 2)) * Math.tan(surface.steepestSlope());
+        double steepest = surface.steepestSlope();
+        return steepest < Math.PI / 2
+                ? 1 + Math.sin(Math.min(off, Math.PI / 2)) * Math.tan(steepest)
+                : Double.POSITIVE_INFINITY;
     }
 
     private static void require(String what, double value, double most) {

@@ -134,7 +134,7 @@ public final class HeatResult {
         return boil.get();
     }
 
-    /** The same for the likely losses alone, without a range, to half a per cent. */
+    /** The same for the likely losses alone, without a range, to a thousandth. */
     public BoilingOutcome quickBoil() {
         OptionalDouble seconds = cooking.get().quickBoilSeconds(absorbed, LossFactors.LIKELY);
         return seconds.isPresent()

@@ -47,6 +47,11 @@ class BudgetStudyTest {
         budget = Budgets.of(tea, RAYS);
     }
 
+    /** All but that of a mirror measured point by point, which holds what others say of shape. */
+    private static final List<Flaw> TOGETHER = Flaws.ALL.stream()
+            .filter(flaw -> !flaw.key().equals("measured-shape"))
+            .toList();
+
     private static Scenario withEveryFlaw() throws ScenarioException {
         Map<String, String> flaws = new TreeMap<>(Map.of(
                 "aim.drift.side", "0.4°", "aim.jitter", "1 mrad", "stand.pull-back", "3 cm", "dish.gap", "2 mm"));
@@ -117,13 +122,14 @@ class BudgetStudyTest {
                         "twist",
                         "rim-pulled-in",
                         "ribs-as-built",
+                        "measured-shape",
                         "drift",
                         "jitter",
                         "grate-and-arm",
                         "pan-place"),
                 budget.absent().stream().map(Flaw::key).toList());
         assertEquals(
-                Flaws.ALL.size(), Budgets.of(withEveryFlaw(), 1 << 10).costs().size());
+                TOGETHER.size(), Budgets.of(withEveryFlaw(), 1 << 10).costs().size());
         assertEquals(
                 Flaws.ALL.size(), Flaws.ALL.stream().map(Flaw::key).distinct().count());
     }
@@ -144,16 +150,16 @@ class BudgetStudyTest {
     void remediesDoNotTouchEachOther() throws ScenarioException {
         Scenario rough = withEveryFlaw();
         Scenario perfect = Flaws.mended(rough, Flaws.ALL);
-        List<Flaw> order = new ArrayList<>(Flaws.ALL);
+        List<Flaw> order = new ArrayList<>(TOGETHER);
         Random random = new Random(72_001);
         for (int k = 0; k < 50; k++) {
             Collections.shuffle(order, random);
             assertEquals(perfect, Flaws.mended(rough, order));
         }
-        for (Flaw flaw : Flaws.ALL) {
+        for (Flaw flaw : TOGETHER) {
             assertTrue(flaw.isIn(rough), flaw.key());
             assertFalse(flaw.isIn(perfect), flaw.key());
-            List<Flaw> others = Flaws.ALL.stream().filter(f -> !f.equals(flaw)).toList();
+            List<Flaw> others = TOGETHER.stream().filter(f -> !f.equals(flaw)).toList();
             Scenario alone = Flaws.mended(rough, others);
             assertTrue(flaw.isIn(alone), flaw.key());
             others.forEach(other -> assertFalse(other.isIn(alone), other.key()));

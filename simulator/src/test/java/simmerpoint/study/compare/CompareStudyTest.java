@@ -54,7 +54,8 @@ class CompareStudyTest {
             Scenario scenario = row.variant().scenario();
             TraceResult alone = TraceStudy.run(scenario, OPTIONS, Progress.NONE);
             double absorbed = alone.ledger().absorbed().value();
-            assertEquals(absorbed, row.absorbed().value(), 1e-9 * absorbed);
+            // Another frame rounds single precision anew: 6e-8 a number.
+            assertEquals(absorbed, row.absorbed().value(), 5e-7 * absorbed);
             assertEquals(alone.panels(), row.panels());
             assertEquals(alone.spot().peakFlux().value(), row.peakFlux().value(), 1);
             if (row.boil().orElseThrow() instanceof BoilingOutcome.Boils boils) {

@@ -26,8 +26,11 @@ class PairedStudyTest {
     }
 
     /** The frames of two targets differ by a rotation, so sums differ by rounding alone. */
-    /** Error lines are laid by the frame of the target that light is cast for: a tenth of the least standard error here. */
-    private static final double OTHER_LINES = 5e-5;
+    /**
+     * Another frame rounds single precision anew, 6e-8 a number; that may turn the choice whether the lighter errors of a ray are followed,
+     * which moves a tenth of one of 32,768 rays or less. Room for five such rays.
+     */
+    private static final double SINGLE = 1.5e-5;
 
     @Test
     void sharedLightGivesWhatEachTraceGives() throws ScenarioException {
@@ -43,11 +46,10 @@ class PairedStudyTest {
         for (int k = 0; k < scenarios.size(); k++) {
             TraceResult alone = TraceStudy.run(scenarios.get(k), OPTIONS, Progress.NONE);
             double caught = alone.ledger().caught().value();
-            assertEquals(
-                    caught, paired.get(k).trace().ledger().caught().value(), OTHER_LINES * caught, "scenario " + k);
-            assertEquals(caught, watts.get(k).caught().value(), OTHER_LINES * caught, "scenario " + k);
+            assertEquals(caught, paired.get(k).trace().ledger().caught().value(), SINGLE * caught, "scenario " + k);
+            assertEquals(caught, watts.get(k).caught().value(), SINGLE * caught, "scenario " + k);
             double absorbed = alone.ledger().absorbed().value();
-            assertEquals(absorbed, watts.get(k).absorbed().value(), OTHER_LINES * absorbed, "scenario " + k);
+            assertEquals(absorbed, watts.get(k).absorbed().value(), SINGLE * absorbed, "scenario " + k);
             double peak = alone.spot().peakFlux().value();
             assertEquals(peak, paired.get(k).trace().spot().peakFlux().value(), 1e-6 * peak, "scenario " + k);
         }
