@@ -28,7 +28,7 @@ import simmerpoint.units.UnitSystem;
 
 /** The answer to "what do I lose by building it roughly, and what is worth mending?". */
 public final class BudgetAnswer {
-    private static final int MOST_FLAWS = 5;
+    private static final int MOST_FLAWS = 4;
 
     private final BudgetResult result;
     private final FigureFormat figures;
