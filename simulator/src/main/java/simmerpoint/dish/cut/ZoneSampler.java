@@ -27,7 +27,10 @@ final class ZoneSampler {
     private final double hub;
 
     private final double inner2;
-    private PanelFinder finder;
+    /** Nearer to the axis than that everything is within the outline: no angle must be worked out. */
+    private final double inscribed2;
+
+    private volatile PanelFinder finder;
 
     ZoneSampler(Zone zone, List<Zone> all) {
         plan = zone.plan();
@@ -47,6 +50,7 @@ final class ZoneSampler {
         hub = plan.hubMetres() * plan.hubMetres() / (4 * outer * outer) * (1 - 1e-12);
         double nearest = from * shrink();
         inner2 = nearest * nearest * (1 - 1e-12);
+        inscribed2 = outer * outer * shrink() * shrink() * (1 - 1e-12);
     }
 
     /**
@@ -124,15 +128,23 @@ final class ZoneSampler {
         if (!plan.cut().has(CutTrait.PANELS)) {
             return x * x + y * y >= hub * outer * outer && clip.contains(x, y);
         }
-        double v = second(x, y);
-        return v >= hub && v <= 1 && finder().covers(x, y);
+        double r2 = x * x + y * y;
+        boolean surely = r2 >= hub * outer * outer && r2 <= inscribed2;
+        return (surely || isWithin(x, y)) && finder().covers(x, y);
     }
 
-    /** Its panels, found by place. */
-    synchronized PanelFinder finder() {
-        if (finder == null) {
-            finder = new PanelFinder(plan.outlines());
+    private boolean isWithin(double x, double y) {
+        double v = second(x, y);
+        return v >= hub && v <= 1;
+    }
+
+    /** Its panels, found by place: of two threads that look for the first time each may make its own. */
+    PanelFinder finder() {
+        PanelFinder found = finder;
+        if (found == null) {
+            found = new PanelFinder(plan.outlines());
+            finder = found;
         }
-        return finder;
+        return found;
     }
 }

@@ -86,7 +86,7 @@ class ClippedTest {
         }
     }
 
-    /** A square of side s over a circle of radius R, s/2 < R < s/√2: four segments R²(φ − sin φ)/2 are lost, φ = 2·acos(s/2R). */
+    /** A square of side s over a circle of radius R, R between s/2 and s/√2: four segments R²(φ − sin φ)/2 are lost, φ = 2·acos(s/2R). */
     @Test
     void theDiameterRoundsCornersThatReachBeyondIt() {
         double phi = 2 * Math.acos(0.5 / RADIUS);
