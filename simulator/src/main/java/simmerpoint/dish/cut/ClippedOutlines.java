@@ -142,7 +142,7 @@ final class ClippedOutlines {
             for (PanelOutline part : left.get(k)) {
                 FlatPanel shape = flat.get(part.panel());
                 if (shape != null) {
-                    FlatPanel piece = part == before ? shape : cut.apply(part);
+                    FlatPanel piece = part.equals(before) ? shape : cut.apply(part);
                     all.add(new FlatPanel(number[part.panel()], piece.edge(), piece.bent()));
                 }
             }
@@ -157,7 +157,7 @@ final class ClippedOutlines {
         double after = 0;
         for (int k = 0; k < left.size(); k++) {
             double area = areaWithin(all, whole.get(k));
-            boolean same = left.get(k).size() == 1 && left.get(k).get(0) == whole.get(k);
+            boolean same = left.get(k).size() == 1 && left.get(k).get(0).equals(whole.get(k));
             before += area;
             after += same ? area : left.get(k).isEmpty() ? 0 : areaWithin(region, whole.get(k));
         }

@@ -42,7 +42,7 @@ final class ConvexPolygon {
             if (here >= 0) {
                 add(kept, p);
             }
-            if (here > 0 && there < 0 || here < 0 && there > 0) {
+            if ((here > 0 && there < 0) || (here < 0 && there > 0)) {
                 double share = here / (here - there);
                 add(kept, new Point(p.x() + share * (q.x() - p.x()), p.y() + share * (q.y() - p.y())));
             }

@@ -54,7 +54,7 @@ public record Zoned(List<Zone> zones) implements Cut {
     @Override
     public boolean has(CutTrait trait) {
         Stream<Cut> cuts = zones.stream().map(zone -> zone.plan().cut());
-        return trait == CutTrait.FULL_RIM || trait == CutTrait.PARABOLOID
+        return (trait == CutTrait.FULL_RIM || trait == CutTrait.PARABOLOID)
                 ? cuts.allMatch(cut -> cut.has(trait))
                 : cuts.anyMatch(cut -> cut.has(trait));
     }

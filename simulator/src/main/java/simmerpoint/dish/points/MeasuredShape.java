@@ -110,7 +110,8 @@ public final class MeasuredShape {
                     continue;
                 }
                 for (int k = 0; k < PARTS * PARTS; k++) {
-                    boolean inside = outline.contains(x + (k % PARTS + 0.5) * small, y + (k / PARTS + 0.5) * small);
+                    int row = k / PARTS;
+                    boolean inside = outline.contains(x + (k % PARTS + 0.5) * small, y + (row + 0.5) * small);
                     area += inside ? small * small : 0;
                 }
             }

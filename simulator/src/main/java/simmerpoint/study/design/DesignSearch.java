@@ -203,13 +203,13 @@ final class DesignSearch {
         Found best = start;
         int step = first;
         int way = 0;
-        for (Found next = higher(best, step, way); next != best; next = higher(best, step, way)) {
+        for (Found next = higher(best, step, way); focal(next) != focal(best); next = higher(best, step, way)) {
             way = Integer.signum(focal(next) - focal(best));
             step = Math.min(LONGEST_STEP, 2 * step);
             best = next;
         }
         for (step /= 2; step > 0; step /= 2) {
-            for (Found next = higher(best, step, 0); next != best; next = higher(best, step, 0)) {
+            for (Found next = higher(best, step, 0); focal(next) != focal(best); next = higher(best, step, 0)) {
                 best = next;
             }
         }

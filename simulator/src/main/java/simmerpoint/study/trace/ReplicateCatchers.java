@@ -1,6 +1,8 @@
 package simmerpoint.study.trace;
 
 import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.IntStream;
 import simmerpoint.target.LightCatcher;
 import simmerpoint.target.TallyStatistics;
@@ -14,7 +16,7 @@ public final class ReplicateCatchers {
     private final LightCaster caster;
     private final int batch;
     private final List<TargetScene.Replicate> replicates;
-    private final ThreadLocal<LightCatcher> ofThread = new ThreadLocal<>();
+    private final Map<Thread, LightCatcher> ofThread = new ConcurrentHashMap<>();
 
     /**
      * For one target.
@@ -34,11 +36,8 @@ public final class ReplicateCatchers {
 
     /** Catches a batch of replicate {@code r}; different replicates may do so at once. */
     public void catchLight(int r, LightBatch light) {
-        LightCatcher catcher = ofThread.get();
-        if (catcher == null) {
-            catcher = replicates.get(r).catcher(caster, batch);
-            ofThread.set(catcher);
-        }
+        LightCatcher catcher = ofThread.computeIfAbsent(
+                Thread.currentThread(), t -> replicates.get(r).catcher(caster, batch));
         replicates.get(r).receive(catcher);
         catcher.catchLight(light);
     }

@@ -16,11 +16,15 @@ import org.junit.jupiter.params.provider.ValueSource;
 class MeasuredShapeTest {
     private static final double FOCAL = 0.7;
     private static final double RADIUS = 0.6;
-    private static final DoubleBinaryOperator PARABOLOID = (x, y) -> (x * x + y * y) / (4 * FOCAL);
+
+    private static double paraboloid(double x, double y) {
+        return (x * x + y * y) / (4 * FOCAL);
+    }
 
     /** A sphere of radius 2f: no paraboloid, so that the fits are not exact. */
-    private static final DoubleBinaryOperator SPHERE =
-            (x, y) -> 2 * FOCAL - Math.sqrt(4 * FOCAL * FOCAL - x * x - y * y);
+    private static double sphere(double x, double y) {
+        return 2 * FOCAL - Math.sqrt(4 * FOCAL * FOCAL - x * x - y * y);
+    }
 
     private static MeasuredPoints points(List<double[]> plan, DoubleBinaryOperator height) {
         return new MeasuredPoints(
@@ -99,10 +103,10 @@ class MeasuredShapeTest {
     @Test
     void aParaboloidComesOutExactlyHoweverItsPointsLie() {
         for (List<double[]> plan : List.of(grid(0.05, 60), scattered(400), spokes())) {
-            MeasuredShape shape = new MeasuredShape("p", points(plan, PARABOLOID));
+            MeasuredShape shape = new MeasuredShape("p", points(plan, MeasuredShapeTest::paraboloid));
             assertEquals(FOCAL, shape.focalLength(), 1e-9);
             assertEquals(0, shape.offParaboloid(), 1e-12);
-            double[] off = errors(shape, PARABOLOID, 0, 0.5);
+            double[] off = errors(shape, MeasuredShapeTest::paraboloid, 0, 0.5);
             assertEquals(0, off[0], 1e-7, "heights, kept in single precision");
             assertEquals(0, off[1], 1e-6, "slopes");
             assertEquals(shape.outlineArea(), shape.mirrorArea(), 0);
@@ -112,7 +116,7 @@ class MeasuredShapeTest {
     /** Part of a paraboloid beside its axis, measured from anywhere: the vertex is brought to 0. */
     @Test
     void theOriginIsAsGoodAsAnyOther() {
-        DoubleBinaryOperator moved = (x, y) -> PARABOLOID.applyAsDouble(x + 0.45, y - 0.02) + 0.3;
+        DoubleBinaryOperator moved = (x, y) -> paraboloid(x + 0.45, y - 0.02) + 0.3;
         MeasuredShape shape = new MeasuredShape("p", points(grid(0.05, 60), moved));
         assertEquals(FOCAL, shape.focalLength(), 1e-9);
         assertEquals(0.45, shape.circle()[0], 1e-6);
@@ -120,7 +124,7 @@ class MeasuredShapeTest {
         assertEquals(RADIUS, shape.circle()[2], 1e-6);
         double[] found = new double[3];
         assertTrue(shape.at(0.45, 0.1, found));
-        assertEquals(PARABOLOID.applyAsDouble(0.45, 0.1), found[0], 1e-7);
+        assertEquals(paraboloid(0.45, 0.1), found[0], 1e-7);
     }
 
     /** Half the spacing, a quarter of the error of the slopes or less (second order), of the heights an eighth or so. */
@@ -128,10 +132,11 @@ class MeasuredShapeTest {
     void aSphereComesNearerWithTheSquareOfTheSpacing() {
         double[] before = null;
         for (double spacing : new double[] {0.08, 0.04, 0.02}) {
-            MeasuredShape shape = new MeasuredShape("s", points(grid(spacing, (int) (3 / spacing)), SPHERE));
-            double vertex = BestParaboloid.of(points(grid(spacing, (int) (3 / spacing)), SPHERE))
+            MeasuredShape shape =
+                    new MeasuredShape("s", points(grid(spacing, (int) (3 / spacing)), MeasuredShapeTest::sphere));
+            double vertex = BestParaboloid.of(points(grid(spacing, (int) (3 / spacing)), MeasuredShapeTest::sphere))
                     .vertexZ();
-            double[] now = errors(shape, (x, y) -> SPHERE.applyAsDouble(x, y) - vertex, 0, 0.4);
+            double[] now = errors(shape, (x, y) -> sphere(x, y) - vertex, 0, 0.4);
             if (before != null) {
                 assertTrue(now[1] < before[1] / 3.4, before[1] + " " + now[1]);
                 assertTrue(now[0] < before[0] / 3.4, before[0] + " " + now[0]);
@@ -145,7 +150,7 @@ class MeasuredShapeTest {
     @ParameterizedTest
     @ValueSource(ints = {24, 48, 96, 192})
     void theOutlineIsThePolygonOfTheOuterPoints(int corners) {
-        MeasuredShape shape = new MeasuredShape("p", points(grid(0.04, corners), PARABOLOID));
+        MeasuredShape shape = new MeasuredShape("p", points(grid(0.04, corners), MeasuredShapeTest::paraboloid));
         double polygon = corners / 2.0 * RADIUS * RADIUS * Math.sin(2 * Math.PI / corners);
         assertEquals(corners, shape.corners().size());
         assertEquals(polygon, shape.outlineArea(), 1e-12);
@@ -153,14 +158,15 @@ class MeasuredShapeTest {
 
     @Test
     void placesAreDrawnEvenly() {
-        MeasuredShape shape = new MeasuredShape("p", points(grid(0.05, 40), PARABOLOID));
+        MeasuredShape shape = new MeasuredShape("p", points(grid(0.05, 40), MeasuredShapeTest::paraboloid));
         double[] x = new double[1];
         double[] y = new double[1];
         int n = 400;
         double meanX = 0;
         double square = 0;
         for (int k = 0; k < n * n; k++) {
-            shape.place((k % n + 0.5) / n, (k / n + 0.5) / n, x, y, 0);
+            int row = k / n;
+            shape.place((k % n + 0.5) / n, (row + 0.5) / n, x, y, 0);
             assertTrue(Math.hypot(x[0], y[0]) <= RADIUS + 1e-9);
             meanX += x[0] / (n * n);
             square += (x[0] * x[0] + y[0] * y[0]) / (n * n);
@@ -174,7 +180,7 @@ class MeasuredShapeTest {
     void aHoleWithoutPointsIsNoMirror() {
         List<double[]> ring = grid(0.02, 200);
         ring.removeIf(p -> Math.hypot(p[0], p[1]) < 0.2);
-        MeasuredShape shape = new MeasuredShape("p", points(ring, PARABOLOID));
+        MeasuredShape shape = new MeasuredShape("p", points(ring, MeasuredShapeTest::paraboloid));
         double[] found = new double[3];
         assertFalse(shape.at(0.01, 0, found));
         assertTrue(shape.at(0.25, 0, found));
@@ -183,7 +189,7 @@ class MeasuredShapeTest {
                 hole > Math.PI * 0.16 * 0.16 && hole < Math.PI * 0.21 * 0.21, "a spacing or two at its edge: " + hole);
         List<double[]> one = grid(0.02, 200);
         one.removeIf(p -> Math.hypot(p[0], p[1]) < 0.01);
-        MeasuredShape bridged = new MeasuredShape("p", points(one, PARABOLOID));
+        MeasuredShape bridged = new MeasuredShape("p", points(one, MeasuredShapeTest::paraboloid));
         assertEquals(bridged.outlineArea(), bridged.mirrorArea(), 0, "a missing point is no hole");
     }
 }
