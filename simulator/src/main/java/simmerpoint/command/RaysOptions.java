@@ -1,6 +1,7 @@
 package simmerpoint.command;
 
 import java.nio.file.Path;
+import java.util.Collections;
 import java.util.Map;
 import java.util.Optional;
 import picocli.CommandLine.Option;
@@ -18,7 +19,7 @@ final class RaysOptions {
 
     /** The file: option and name, null if it is not wanted. */
     Map<String, String> named() {
-        return java.util.Collections.singletonMap(NAME, csv);
+        return Collections.singletonMap(NAME, csv);
     }
 
     /** Where they go, if they are wanted. */

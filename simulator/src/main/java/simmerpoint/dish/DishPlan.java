@@ -35,6 +35,14 @@ public record DishPlan(double diameterMetres, double focalLengthMetres, double h
         return new DishPlan(diameterMetres, focalLengthMetres, hubMetres, gapMetres, other);
     }
 
+    /** The mirror of each zone, in their order: its own or {@code usual}, which is the only one where the dish has no zones. */
+    public List<Mirror> mirrors(Mirror usual) {
+        List<Zone> zones = cut.zones();
+        return zones.isEmpty()
+                ? List.of(usual)
+                : zones.stream().map(zone -> zone.mirror().orElse(usual)).toList();
+    }
+
     /** The same dish with wider or narrower slits, m. */
     public DishPlan withGap(double metres) {
         return new DishPlan(diameterMetres, focalLengthMetres, hubMetres, metres, cut);

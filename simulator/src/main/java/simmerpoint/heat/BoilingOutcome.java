@@ -1,6 +1,7 @@
 package simmerpoint.heat;
 
 import java.util.OptionalDouble;
+import java.util.function.DoubleSupplier;
 import simmerpoint.uncertainty.LikelyRange;
 
 /** Whether and when a pan boils. */
@@ -29,4 +30,16 @@ public sealed interface BoilingOutcome {
      * @param settlesCelsius steady-state temperature
      */
     record Never(LikelyRange settlesCelsius) implements BoilingOutcome {}
+
+    /**
+     * That of one pan whose losses are known.
+     *
+     * @param seconds time to boil; empty if it never does
+     * @param settlesCelsius steady-state temperature, asked for only then
+     */
+    static BoilingOutcome exact(OptionalDouble seconds, DoubleSupplier settlesCelsius) {
+        return seconds.isPresent()
+                ? new Boils(LikelyRange.exact(seconds.getAsDouble()))
+                : new Never(LikelyRange.exact(settlesCelsius.getAsDouble()));
+    }
 }

@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
 import simmerpoint.dish.DishPlan;
-import simmerpoint.dish.Zone;
 import simmerpoint.dish.built.BuildErrors;
 import simmerpoint.dish.built.BuiltDish;
 import simmerpoint.dish.built.Mask;
@@ -179,10 +178,7 @@ public record Scenario(
 
     /** The mirrors of all zones as planned, in their order; one where the dish has no zones. */
     public List<Mirror> mirrors() {
-        List<Zone> zones = dish.cut().zones();
-        return zones.isEmpty()
-                ? List.of(mirror)
-                : zones.stream().map(zone -> zone.mirror().orElse(mirror)).toList();
+        return dish.mirrors(mirror);
     }
 
     /** The dish with its mirror as this maker builds it: what light is cast on. */

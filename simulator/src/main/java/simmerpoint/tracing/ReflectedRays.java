@@ -214,12 +214,9 @@ public final class ReflectedRays {
                 dy = rays.dy;
                 dz = rays.dz;
             } else {
-                row(px, rays.count, m, 0, rays.px, rays.py, rays.pz, o.x());
-                row(py, rays.count, m, 3, rays.px, rays.py, rays.pz, o.y());
-                row(pz, rays.count, m, 6, rays.px, rays.py, rays.pz, o.z());
-                row(rotatedDx, rays.count, m, 0, rays.dx, rays.dy, rays.dz, 0);
-                row(rotatedDy, rays.count, m, 3, rays.dx, rays.dy, rays.dz, 0);
-                row(rotatedDz, rays.count, m, 6, rays.dx, rays.dy, rays.dz, 0);
+                LightBatch.transform(rays.count, m, o, rays.px, rays.py, rays.pz, px, py, pz);
+                LightBatch.transform(
+                        rays.count, m, Vec.ZERO, rays.dx, rays.dy, rays.dz, rotatedDx, rotatedDy, rotatedDz);
                 dx = rotatedDx;
                 dy = rotatedDy;
                 dz = rotatedDz;
@@ -240,16 +237,6 @@ public final class ReflectedRays {
             float o = (float) by;
             for (int i = 0; i < n; i++) {
                 out[i] = x[i] + o;
-            }
-        }
-
-        private static void row(float[] out, int n, double[] m, int at, float[] x, float[] y, float[] z, double by) {
-            float a = (float) m[at];
-            float b = (float) m[at + 1];
-            float c = (float) m[at + 2];
-            float o = (float) by;
-            for (int i = 0; i < n; i++) {
-                out[i] = a * x[i] + b * y[i] + c * z[i] + o;
             }
         }
     }

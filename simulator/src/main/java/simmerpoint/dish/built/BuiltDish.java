@@ -71,10 +71,7 @@ public final class BuiltDish {
 
     /** The mirror of each zone, in their order; one where the dish has no zones. */
     public List<Mirror> mirrors() {
-        List<Zone> zones = layout.cut().zones();
-        return zones.isEmpty()
-                ? List.of(mirror)
-                : zones.stream().map(zone -> zone.mirror().orElse(mirror)).toList();
+        return layout.mirrors(mirror);
     }
 
     /** Whether any of its panels are glued crooked. */

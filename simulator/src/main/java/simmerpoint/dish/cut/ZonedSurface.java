@@ -19,7 +19,6 @@ final class ZonedSurface implements MirrorSurface {
 
     private final double sampledArea;
     private final double outlineArea;
-    private final double apertureArea;
 
     ZonedSurface(List<Zone> planned) {
         zones = planned.stream().map(zone -> new ZoneSampler(zone, planned)).toList();
@@ -41,9 +40,6 @@ final class ZonedSurface implements MirrorSurface {
         }
         outlineArea =
                 PlanRegion.unionArea(zones.stream().map(zone -> zone.region).toList());
-        apertureArea = IntStream.range(0, n)
-                .mapToDouble(z -> zones.get(z).surface.apertureArea() - hiddenArea(z))
-                .sum();
     }
 
     /** Area of the mirrors of a zone that lies under those of others, m². */
@@ -71,7 +67,9 @@ final class ZonedSurface implements MirrorSurface {
 
     @Override
     public double apertureArea() {
-        return apertureArea;
+        return IntStream.range(0, zones.size())
+                .mapToDouble(z -> zones.get(z).surface.apertureArea() - hiddenArea(z))
+                .sum();
     }
 
     @Override

@@ -2,12 +2,11 @@ package simmerpoint.dish.mesh;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.apache.commons.math3.geometry.enclosing.EnclosingBall;
-import org.apache.commons.math3.geometry.enclosing.WelzlEncloser;
-import org.apache.commons.math3.geometry.euclidean.twod.DiskGenerator;
-import org.apache.commons.math3.geometry.euclidean.twod.Euclidean2D;
+import java.util.stream.IntStream;
 import org.apache.commons.math3.geometry.euclidean.twod.Vector2D;
 import org.apache.commons.math3.geometry.euclidean.twod.hull.MonotoneChain;
+import simmerpoint.geometry.EnclosingCircle;
+import simmerpoint.geometry.Point;
 
 /** Convex outline in plan, and points drawn evenly from it. */
 public final class PlanHull {
@@ -48,13 +47,9 @@ public final class PlanHull {
     }
 
     private double[] smallestCircle() {
-        List<Vector2D> corners = new ArrayList<>();
-        for (int k = 0; k < x.length; k++) {
-            corners.add(new Vector2D(x[k], y[k]));
-        }
-        EnclosingBall<Euclidean2D, Vector2D> ball =
-                new WelzlEncloser<Euclidean2D, Vector2D>(1e-12, new DiskGenerator()).enclose(corners);
-        return new double[] {ball.getCenter().getX(), ball.getCenter().getY(), ball.getRadius()};
+        return EnclosingCircle.of(IntStream.range(0, x.length)
+                .mapToObj(k -> new Point(x[k], y[k]))
+                .toList());
     }
 
     /** Largest distance of the outline from the origin, m. */

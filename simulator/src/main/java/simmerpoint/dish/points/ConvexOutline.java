@@ -3,12 +3,9 @@ package simmerpoint.dish.points;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeSet;
-import org.apache.commons.math3.geometry.enclosing.EnclosingBall;
-import org.apache.commons.math3.geometry.enclosing.WelzlEncloser;
-import org.apache.commons.math3.geometry.euclidean.twod.DiskGenerator;
-import org.apache.commons.math3.geometry.euclidean.twod.Euclidean2D;
 import org.apache.commons.math3.geometry.euclidean.twod.Vector2D;
 import org.apache.commons.math3.geometry.euclidean.twod.hull.MonotoneChain;
+import simmerpoint.geometry.EnclosingCircle;
 import simmerpoint.geometry.Point;
 
 /**
@@ -81,9 +78,7 @@ final class ConvexOutline {
 
     /** The smallest circle about it: x and y of its middle and its radius, m. */
     double[] circle() {
-        EnclosingBall<Euclidean2D, Vector2D> ball = new WelzlEncloser<Euclidean2D, Vector2D>(SAME, new DiskGenerator())
-                .enclose(corners.stream().map(p -> new Vector2D(p.x(), p.y())).toList());
-        return new double[] {ball.getCenter().getX(), ball.getCenter().getY(), ball.getRadius()};
+        return EnclosingCircle.of(corners);
     }
 
     /** Whether a place lies in it. */

@@ -1,6 +1,5 @@
 package simmerpoint.study.aim;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
@@ -123,7 +122,7 @@ public record FirstLight(
                 range(draws, Draw::meet),
                 range(draws, Draw::flux),
                 all / asGiven.watts(),
-                new ArrayList<>(cards)));
+                cards));
     }
 
     private static Draw through(CardHoles holes, List<ReflectedRay> rays) {

@@ -2,7 +2,6 @@ package simmerpoint.study.day;
 
 import java.util.EnumMap;
 import java.util.Map;
-import java.util.OptionalDouble;
 import java.util.function.Supplier;
 import simmerpoint.heat.AbsorbedLight;
 import simmerpoint.heat.BoilingOutcome;
@@ -12,7 +11,6 @@ import simmerpoint.heat.losses.LossFactors;
 import simmerpoint.sampling.Estimate;
 import simmerpoint.study.trace.HeatResult;
 import simmerpoint.study.trace.LazyValue;
-import simmerpoint.uncertainty.LikelyRange;
 
 /**
  * What the light of one instant does to the pan's water if it stayed so, with every figure as given. Worked out when asked for: a year
@@ -30,10 +28,8 @@ public final class HourHeat {
     }
 
     private static BoilingOutcome boil(CookingModel cooking, AbsorbedLight absorbed) {
-        OptionalDouble seconds = cooking.likelyBoilSeconds(absorbed);
-        return seconds.isPresent()
-                ? new BoilingOutcome.Boils(LikelyRange.exact(seconds.getAsDouble()))
-                : new BoilingOutcome.Never(LikelyRange.exact(cooking.settlingCelsius(absorbed, LossFactors.LIKELY)));
+        return BoilingOutcome.exact(
+                cooking.likelyBoilSeconds(absorbed), () -> cooking.settlingCelsius(absorbed, LossFactors.LIKELY));
     }
 
     private static Map<HeatLevel, Double> begins(HeatResult heat) {

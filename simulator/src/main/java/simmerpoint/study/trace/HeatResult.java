@@ -1,7 +1,6 @@
 package simmerpoint.study.trace;
 
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Supplier;
 import simmerpoint.heat.AbsorbedLight;
@@ -136,11 +135,9 @@ public final class HeatResult {
 
     /** The same for the likely losses alone, without a range, to a thousandth. */
     public BoilingOutcome quickBoil() {
-        OptionalDouble seconds = cooking.get().quickBoilSeconds(absorbed, LossFactors.LIKELY);
-        return seconds.isPresent()
-                ? new BoilingOutcome.Boils(LikelyRange.exact(seconds.getAsDouble()))
-                : new BoilingOutcome.Never(
-                        LikelyRange.exact(cooking.get().settlingCelsius(absorbed, LossFactors.LIKELY)));
+        return BoilingOutcome.exact(
+                cooking.get().quickBoilSeconds(absorbed, LossFactors.LIKELY),
+                () -> cooking.get().settlingCelsius(absorbed, LossFactors.LIKELY));
     }
 
     /** Temperature the water settles at, °C. */
