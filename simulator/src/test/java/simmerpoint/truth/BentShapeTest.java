@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.function.DoubleBinaryOperator;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import simmerpoint.dish.DishPlan;
 import simmerpoint.dish.cut.BentStrips;
@@ -13,6 +14,7 @@ import simmerpoint.dish.cut.FromFile;
 import simmerpoint.dish.cut.RingSpacing;
 import simmerpoint.dish.cut.Smooth;
 import simmerpoint.dish.mirror.Mirror;
+import simmerpoint.dish.shape.RibChain;
 import simmerpoint.dish.shape.ShapeError;
 import simmerpoint.dish.shape.ShapeErrors;
 import simmerpoint.pan.Plane;
@@ -131,6 +133,32 @@ class BentShapeTest {
     void twistedRim() {
         double twist = 0.008;
         assertLikeMesh(ShapeError.TWIST, twist, 0.08, onRibs((x, y) -> 2 * twist * x * y / (RIM * RIM)));
+    }
+
+    /** Ribs bent piece by piece by a pull at their tips, so that they rise everywhere; a spoke's length shorter by a millimetre. */
+    @Test
+    void rimPulledIn() {
+        double pulled = 0.001;
+        RibChain bent = RibChain.straight(RIM, FOCAL).pulledIn(pulled);
+        assertLikeMesh(
+                ShapeError.RIM_PULLED_IN,
+                pulled,
+                0.08,
+                onRibs((x, y) -> bent.heightAt(Math.hypot(x, y)) - (x * x + y * y) / (4 * FOCAL)));
+    }
+
+    /** Every rib bent piece by piece by the weight of its sector, the upper ones otherwise than the lower ones. */
+    @Test
+    void dishThatHangsFromItsMiddle() {
+        double hanging = 0.008;
+        RibChain plan = RibChain.straight(RIM, FOCAL);
+        List<RibChain> ribs = IntStream.range(0, SECTORS)
+                .mapToObj(k -> plan.hanging(hanging, ELEVATION, 2 * Math.PI * k / SECTORS))
+                .toList();
+        assertLikeMesh(ShapeError.DISH_SAG, hanging, 0.08, onRibs((x, y) -> {
+            long rib = Math.floorMod(Math.round(Math.atan2(y, x) * SECTORS / (2 * Math.PI)), SECTORS);
+            return ribs.get((int) rib).heightAt(Math.hypot(x, y)) - (x * x + y * y) / (4 * FOCAL);
+        }));
     }
 
     /** Panels that are flat between the rings' borders stay flat: their corners go down with the ribs. */
