@@ -7,6 +7,9 @@ import java.util.List;
 import java.util.function.DoubleBinaryOperator;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import simmerpoint.dish.Curve;
 import simmerpoint.dish.DishPlan;
 import simmerpoint.dish.cut.BentStrips;
 import simmerpoint.dish.cut.FlatRings;
@@ -19,6 +22,7 @@ import simmerpoint.dish.shape.ShapeError;
 import simmerpoint.dish.shape.ShapeErrors;
 import simmerpoint.pan.Plane;
 import simmerpoint.sampling.Estimate;
+import simmerpoint.sampling.RootFinder;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.setup.Aim;
 import simmerpoint.setup.Stand;
@@ -159,6 +163,32 @@ class BentShapeTest {
             long rib = Math.floorMod(Math.round(Math.atan2(y, x) * SECTORS / (2 * Math.PI)), SECTORS);
             return ribs.get((int) rib).heightAt(Math.hypot(x, y)) - (x * x + y * y) / (4 * FOCAL);
         }));
+    }
+
+    /** Strips on ribs of a circle of radius 2f and of a chain hung between the rim's ends, z = c·(cosh(r/c) − 1) with its depth. */
+    @ParameterizedTest
+    @EnumSource(Curve.class)
+    void ribsOfAnotherCurve(Curve curve) {
+        double radius = 2 * FOCAL;
+        double depth = RIM * RIM / (4 * FOCAL);
+        double c = RootFinder.to(1e-12, 200).find(s -> s * (Math.cosh(RIM / s) - 1) - depth, 0.5, 3);
+        DoubleBinaryOperator rib = switch (curve) {
+            case PARABOLA -> (x, y) -> (x * x + y * y) / (4 * FOCAL);
+            case CIRCLE -> (x, y) -> radius - Math.sqrt(radius * radius - x * x - y * y);
+            case HANGING_CHAIN -> (x, y) -> c * (Math.cosh(Math.hypot(x, y) / c) - 1);
+        };
+        FromFile mesh = new FromFile(FineMesh.of(
+                SECTORS, HUB, RIM, 120, 12, onRibs((x, y) -> rib.applyAsDouble(x, y) - (x * x + y * y) / (4 * FOCAL))));
+        Scenario plan = scenario(strips(), 0.05);
+        Scenario other = plan.withDish(new DishPlan(2 * RIM, FOCAL, 2 * HUB, 0, new BentStrips(SECTORS, curve)));
+        Estimate truth = caught(scenario(new DishPlan(2 * RIM, FOCAL, 0, 0, mesh), 0.05));
+        Estimate found = caught(other);
+        double all = caught(plan).value();
+        assertTrue(curve == Curve.PARABOLA || truth.value() < 0.96 * all, truth + " of " + all);
+        assertEquals(
+                truth.value(),
+                found.value(),
+                FACETS * all + 4 * Math.hypot(found.standardError(), truth.standardError()));
     }
 
     /** Panels that are flat between the rings' borders stay flat: their corners go down with the ribs. */

@@ -80,7 +80,7 @@ public record MeasuredMirror(MeasuredShape shape, boolean perfect) implements Cu
     @Override
     public List<PanelOutline> outlines(DishPlan plan) {
         List<Vec> edge = shape.corners().stream()
-                .map(corner -> plan.onParaboloid(corner.x(), corner.y()))
+                .map(corner -> plan.onMirror(corner.x(), corner.y()))
                 .toList();
         return List.of(new PanelOutline(0, edge, List.of()));
     }
