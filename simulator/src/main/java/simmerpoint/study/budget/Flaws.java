@@ -56,8 +56,7 @@ public final class Flaws {
                             "curve of the ribs",
                             BY_HAND,
                             "Cut the ribs to the parabola: cut draws it.",
-                            s -> s.withDish(s.dish().onParabola()))
-                    .fixedIn(Flaws::isMesh),
+                            s -> s.withDish(s.dish().onParabola())),
             mirror(
                             "slope-error",
                             "slope error",
