@@ -52,11 +52,11 @@ public final class Flaws {
                             s -> s.withDish(Perfected.filled(s.dish())))
                     .fixedIn(Flaws::isMesh),
             Flaw.of(
-                            "rib-curve",
-                            "curve of the ribs",
-                            BY_HAND,
-                            "Cut the ribs to the parabola: cut draws it.",
-                            s -> s.withDish(s.dish().onParabola())),
+                    "rib-curve",
+                    "curve of the ribs",
+                    BY_HAND,
+                    "Cut the ribs to the parabola: cut draws it.",
+                    s -> s.withDish(s.dish().onParabola())),
             mirror(
                             "slope-error",
                             "slope error",
