@@ -22,7 +22,6 @@ import simmerpoint.dish.PanelOutline;
 import simmerpoint.dish.PanelSize;
 import simmerpoint.dish.RibLayout;
 import simmerpoint.dish.Zone;
-import simmerpoint.dish.mirror.Mirror;
 import simmerpoint.geometry.Direction;
 
 /**
@@ -60,15 +59,8 @@ public record Zoned(List<Zone> zones) implements Cut {
     }
 
     @Override
-    public Cut withMirrors(UnaryOperator<Mirror> change) {
-        return new Zoned(zones.stream().map(zone -> zone.withMirror(change)).toList());
-    }
-
-    @Override
-    public Cut withWiderGaps(double metres) {
-        return new Zoned(zones.stream()
-                .map(zone -> zone.withPlan(zone.plan().withWiderGaps(metres)))
-                .toList());
+    public Cut withZones(UnaryOperator<Zone> change) {
+        return new Zoned(zones.stream().map(change).toList());
     }
 
     @Override
