@@ -5,6 +5,8 @@ import java.awt.geom.Path2D;
 import java.awt.geom.PathIterator;
 import java.awt.geom.Rectangle2D;
 import java.util.List;
+import java.util.stream.Stream;
+import simmerpoint.dish.PanelOutline;
 
 /** Area of mirrors that others lie over, by the areas of the JDK. Round edges are taken as {@code PanelOutline} gives them. */
 final class HiddenArea {
@@ -13,13 +15,26 @@ final class HiddenArea {
     /** Of the mirrors of a zone under those of others, m². */
     static double of(ZoneSampler zone, List<ZoneSampler> above) {
         List<Path2D> covers = above.stream()
-                .flatMap(other -> other.finder().outlines().stream())
-                .map(PanelFinder::path)
+                .flatMap(other -> other.outlines().stream())
+                .map(HiddenArea::path)
                 .toList();
-        return zone.finder().outlines().stream()
-                .map(PanelFinder::path)
+        return zone.outlines().stream()
+                .map(HiddenArea::path)
                 .mapToDouble(panel -> hidden(panel, covers))
                 .sum();
+    }
+
+    /** A panel in plan with its hole, if it has one. */
+    private static Path2D path(PanelOutline outline) {
+        Path2D path = new Path2D.Double(Path2D.WIND_EVEN_ODD);
+        Stream.of(outline.edge(), outline.hole())
+                .filter(edge -> !edge.isEmpty())
+                .forEach(edge -> {
+                    path.moveTo(edge.get(0).x(), edge.get(0).y());
+                    edge.stream().skip(1).forEach(p -> path.lineTo(p.x(), p.y()));
+                    path.closePath();
+                });
+        return path;
     }
 
     private static double hidden(Path2D panel, List<Path2D> covers) {
