@@ -3,6 +3,8 @@ package simmerpoint.viewer.editing;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
+import simmerpoint.dish.DishPlan;
+import simmerpoint.dish.Zone;
 import simmerpoint.dish.mirror.Mirror;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.scenario.keys.Key;
@@ -20,6 +22,11 @@ final class EffectiveValue {
             "wide-spread", Mirror::wideSpreadRadians,
             "dust", Mirror::dust,
             "panel-tilt", Mirror::panelTiltRadians);
+
+    private static final Map<String, ToDoubleFunction<DishPlan>> OF_ZONE = Map.of(
+            "inner-diameter", DishPlan::hubMetres,
+            "outer-diameter", DishPlan::diameterMetres,
+            "gap", DishPlan::gapMetres);
 
     private static final Map<String, ToDoubleFunction<Scenario>> TAKEN = Map.ofEntries(
             Map.entry(
@@ -67,6 +74,10 @@ final class EffectiveValue {
         if (mirror.isPresent() && OF_MIRROR.containsKey(key.name())) {
             return OF_MIRROR.get(key.name()).applyAsDouble(mirror.get());
         }
+        Optional<Zone> zone = zone(key, scenario);
+        if (zone.isPresent() && OF_ZONE.containsKey(key.name())) {
+            return OF_ZONE.get(key.name()).applyAsDouble(zone.get().plan());
+        }
         return TAKEN.containsKey(key.path()) ? TAKEN.get(key.path()).applyAsDouble(scenario) : Double.NaN;
     }
 
@@ -75,10 +86,15 @@ final class EffectiveValue {
         if (key.section().equals("mirror")) {
             return Optional.of(scenario.mirror());
         }
-        return ZoneKeys.zoneOf(key.path())
+        return zone(key, scenario)
                 .filter(zone -> key.section().endsWith(".mirror"))
-                .filter(zone -> scenario.dish().cut().zones().stream()
-                        .anyMatch(each -> each.name().equals(zone)))
-                .map(scenario::mirror);
+                .map(zone -> scenario.mirror(zone.name()));
+    }
+
+    private static Optional<Zone> zone(Key key, Scenario scenario) {
+        Optional<String> name = ZoneKeys.zoneOf(key.path());
+        return scenario.dish().cut().zones().stream()
+                .filter(zone -> name.filter(zone.name()::equals).isPresent())
+                .findFirst();
     }
 }

@@ -2,6 +2,7 @@ package simmerpoint.viewer.editing;
 
 import java.util.List;
 import simmerpoint.scenario.Scenario;
+import simmerpoint.scenario.keys.ZoneKeys;
 import simmerpoint.units.UnitSystem;
 
 /** Usual rims of a dish. */
@@ -26,6 +27,13 @@ final class RimStarts {
                         .instead(List.of(SIDES, HALF)),
                 Start.of("eight", "eight sides", SHAPE, "polygon", SIDES, "8").instead(List.of(CORNER, HALF)),
                 Start.of("half", "half a dish", HALF, "upper")
-                        .instead(List.of(SHAPE, "dish.rim.width", CORNER, SIDES, "dish.rim.turned")));
+                        .instead(List.of(
+                                SHAPE,
+                                "dish.rim.width",
+                                CORNER,
+                                SIDES,
+                                "dish.rim.turned",
+                                ZoneKeys.section("upper"),
+                                ZoneKeys.section("lower"))));
     }
 }

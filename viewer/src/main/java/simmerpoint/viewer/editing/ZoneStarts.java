@@ -36,6 +36,7 @@ final class ZoneStarts {
                 starts.outside(),
                 starts.patches(),
                 start("below", "another mirror below")
+                        .instead(List.of(ZoneKeys.SECTION, "dish.rim.half"))
                         .and(key("upper", "from-angle"), "-90°")
                         .and(key("upper", "to-angle"), "90°")
                         .and(key("lower", "from-angle"), "90°")
