@@ -70,7 +70,7 @@ public record RibShape(RibLayout ribs, Profile profile, double hub, double rim, 
 
     /** A rib with mirror to that distance from the axis, m. */
     RibShape to(double length) {
-        return Math.abs(length - rim) < ALIKE ? this : new RibShape(ribs, parabola, hub, length, stock);
+        return Math.abs(length - rim) < ALIKE ? this : new RibShape(ribs, profile, hub, length, stock);
     }
 
     /** How many there are where they go all round. */
