@@ -10,8 +10,8 @@ import simmerpoint.geometry.Vec;
  */
 public final class LightField {
     /** No light. */
-    static final LightField DARK = new LightField(
-            new FieldBox(Vec.ZERO, 1, 1, 1, 1), new float[FieldTally.PARTS], new float[1]);
+    static final LightField DARK =
+            new LightField(new FieldBox(Vec.ZERO, 1, 1, 1, 1), new float[FieldTally.PARTS], new float[1]);
 
     private final FieldBox box;
     private final float[] mean;
@@ -116,8 +116,7 @@ public final class LightField {
         int near = parts * box.nx() * y.step;
         int up = parts * box.nx() * box.ny() * z.step;
         int at = parts * box.index(x.base, y.base, z.base) + part;
-        double low = y.of(
-                x.of(numbers[at], numbers[at + right]), x.of(numbers[at + near], numbers[at + near + right]));
+        double low = y.of(x.of(numbers[at], numbers[at + right]), x.of(numbers[at + near], numbers[at + near + right]));
         double high = y.of(
                 x.of(numbers[at + up], numbers[at + up + right]),
                 x.of(numbers[at + up + near], numbers[at + up + near + right]));
