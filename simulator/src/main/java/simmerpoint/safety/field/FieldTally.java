@@ -5,9 +5,9 @@ import java.util.Arrays;
 /**
  * Adds straight pieces of light to the cells of a box: in every cell the watts × the length of the piece within it, and the same as a
  * vector along the light. Divided by the cell's volume that is the fluence rate, W/m², and the net flux. The length of a piece
- * within a cell is sampled: one place in each stretch as long as a cell's edge counts for all of it, and the first of them lies anywhere in
- * its stretch, so that the mean is exact. That takes a third of the time of walking from border to border, and adds little noise, since
- * neighbouring pieces have places that fill the stretch evenly. Single precision: double gave the same to six digits for 130,000 rays
+ * within a cell is sampled: one place in each stretch of half a cell's edge counts for all of it, and the first of them lies anywhere in
+ * its stretch, so that the mean is exact. That takes half the time of walking from border to border, where each step is another branch, and
+ * adds next to no noise, since neighbouring pieces have places that fill the stretch evenly. Single precision: double gave the same to six digits for 130,000 rays
  * through one cell. Not thread-safe.
  */
 final class FieldTally {
@@ -22,6 +22,9 @@ final class FieldTally {
 
     /** An odd number with its bits spread at random, so that replicates begin anywhere. */
     private static final long SPREAD = 0xD1B54A32D192ED03L;
+
+    /** Length of a stretch in edges of cells: 1 would let noise grow as if there were a third fewer rays. */
+    private static final double STRETCH = 0.5;
 
     private static final int BITS = 32;
 
@@ -101,7 +104,7 @@ final class FieldTally {
                 length / cell,
                 Math.min(leave(x, d[0], box.nx()), Math.min(leave(y, d[1], box.ny()), leave(z, d[2], box.nz()))));
         if (from < to) {
-            sample(x, y, z, d, from, next(), to, watts * cell);
+            sample(x, y, z, d, from, STRETCH * next(), to, STRETCH * watts * cell);
         }
     }
 
@@ -120,7 +123,7 @@ final class FieldTally {
     }
 
     /**
-     * All in cells: one place in each stretch as long as a cell's edge, from the parameter {@code from} to {@code to} on the line from
+     * All in cells: one place in each {@link #STRETCH}, from the parameter {@code from} to {@code to} on the line from
      * (x, y, z), the first {@code first} of such a stretch after {@code from}. Places are whole numbers of 2^-{@value #BITS} of a cell.
      */
     private void sample(double x, double y, double z, double[] d, double from, double first, double to, double weight) {
@@ -130,13 +133,13 @@ final class FieldTally {
         int layer = box.nx() * box.ny();
         int last = box.cells() - 1;
         double begin = from + first;
-        int places = (int) Math.ceil(to - begin);
+        int places = (int) Math.ceil((to - begin) / STRETCH);
         long atX = units(x + begin * d[0]);
         long atY = units(y + begin * d[1]);
         long atZ = units(z + begin * d[2]);
-        long stepX = units(d[0]);
-        long stepY = units(d[1]);
-        long stepZ = units(d[2]);
+        long stepX = units(STRETCH * d[0]);
+        long stepY = units(STRETCH * d[1]);
+        long stepZ = units(STRETCH * d[2]);
         float w = (float) weight;
         float wx = (float) (weight * d[0]);
         float wy = (float) (weight * d[1]);
