@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.DoubleFunction;
 import java.util.function.UnaryOperator;
-import simmerpoint.dish.mirror.Mirror;
 import simmerpoint.geometry.Direction;
 import simmerpoint.geometry.Vec;
 
@@ -50,6 +49,16 @@ public interface Cut {
     /** The flat shape that one of its panels, or a part of one, is cut to. */
     default FlatPanel flatPanel(DishPlan plan, PanelOutline outline) {
         return FlatPanel.of(outline);
+    }
+
+    /** What curve its ribs, or all of it, are cut to. */
+    default Curve curve() {
+        return Curve.PARABOLA;
+    }
+
+    /** The same cut to the parabola. */
+    default Cut onParabola() {
+        return this;
     }
 
     /** Whether a panel that a rim would cut through is left out altogether. */
@@ -151,13 +160,8 @@ public interface Cut {
         return List.of();
     }
 
-    /** The same with other mirrors on those zones that have mirrors of their own. */
-    default Cut withMirrors(UnaryOperator<Mirror> change) {
-        return this;
-    }
-
-    /** The same with wider slits, m, between the panels of its zones. */
-    default Cut withWiderGaps(double metres) {
+    /** The same with a change to each of its zones. */
+    default Cut withZones(UnaryOperator<Zone> change) {
         return this;
     }
 

@@ -1,11 +1,12 @@
 package simmerpoint.workshop;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import simmerpoint.dish.DishPlan;
-import simmerpoint.dish.Parabola;
+import simmerpoint.dish.Profile;
 import simmerpoint.dish.RibLayout;
 import simmerpoint.geometry.Point;
 import simmerpoint.geometry.Polygon;
@@ -15,26 +16,61 @@ import simmerpoint.workshop.Piece.Mark;
  * A rib: its upper edge is the dish's profile, x the distance from the axis and y the height above the vertex, m.
  *
  * @param ribs how many and how they are shaped
- * @param parabola the profile
+ * @param profile the profile
  * @param hub distance from the axis at which panels begin
  * @param rim distance from the axis at which they end
  * @param stock what stays below the curve and beyond the rim, and the thickness
  */
-public record RibShape(RibLayout ribs, Parabola parabola, double hub, double rim, CuttingStock stock) {
+public record RibShape(RibLayout ribs, Profile profile, double hub, double rim, CuttingStock stock) {
     /** Points of a curve lie no farther apart, m: chords then keep within a hundredth of a millimetre of it. */
     private static final double STEP = 4e-3;
+
+    /** Ribs whose lengths differ by less are alike, m. */
+    private static final double ALIKE = 1e-4;
 
     /** Length of a mark, m. */
     private static final double MARK = 0.015;
 
     /** The ribs of a dish that has some. */
     static RibShape of(DishPlan plan, RibLayout ribs, CuttingStock stock) {
-        return new RibShape(ribs, plan.parabola(), plan.hubMetres() / 2, plan.radiusMetres(), stock);
+        return new RibShape(ribs, plan.profile(), plan.hubMetres() / 2, plan.radiusMetres(), stock);
     }
 
     /** How many carry a mirror. */
     public int standing() {
         return ribs.standing();
+    }
+
+    /** Different lengths of those that carry a mirror, the longest first: distances from the axis at which it ends on them, m. */
+    public List<Double> lengths() {
+        return ribs.ends().stream()
+                .filter(end -> end > 0)
+                .map(RibShape::tidy)
+                .distinct()
+                .sorted(Comparator.reverseOrder())
+                .toList();
+    }
+
+    /** Numbers of the ribs of one of those lengths, from 1. */
+    public List<Integer> ofLength(double length) {
+        return IntStream.range(0, count())
+                .filter(k -> tidy(ribs.ends().get(k)) == length)
+                .mapToObj(k -> k + 1)
+                .toList();
+    }
+
+    private static double tidy(double metres) {
+        return Math.round(metres / ALIKE) * ALIKE;
+    }
+
+    /** A letter for the ribs of each length, in the order of {@link #lengths}; none where all are alike. */
+    public String letter(double length) {
+        return lengths().size() == 1 ? "" : PanelPieces.letter(lengths().indexOf(length));
+    }
+
+    /** A rib with mirror to that distance from the axis, m. */
+    RibShape to(double length) {
+        return Math.abs(length - rim) < ALIKE ? this : new RibShape(ribs, profile, hub, length, stock);
     }
 
     /** How many there are where they go all round. */
@@ -57,12 +93,12 @@ public record RibShape(RibLayout ribs, Parabola parabola, double hub, double rim
 
     /** Height of the profile at the rim above the vertex, m. */
     public double depth() {
-        return parabola.height(rim);
+        return profile.height(rim);
     }
 
-    /** Length of the parabola from the vertex to the rim, m. */
+    /** Length of the curve from the vertex to the rim, m. */
     public double arc() {
-        return parabola.arcLength(rim);
+        return profile.arcLength(rim);
     }
 
     /** Height of its edge at a distance from the axis, m. */
@@ -72,12 +108,12 @@ public record RibShape(RibLayout ribs, Parabola parabola, double hub, double rim
             for (int k = 1; k < borders.length; k++) {
                 if (radius >= borders[k - 1] && radius <= borders[k]) {
                     double share = (radius - borders[k - 1]) / (borders[k] - borders[k - 1]);
-                    double from = parabola.height(borders[k - 1]);
-                    return from + share * (parabola.height(borders[k]) - from);
+                    double from = profile.height(borders[k - 1]);
+                    return from + share * (profile.height(borders[k]) - from);
                 }
             }
         }
-        return parabola.height(radius);
+        return profile.height(radius);
     }
 
     /** Its edge between two distances from the axis. */
@@ -110,12 +146,13 @@ public record RibShape(RibLayout ribs, Parabola parabola, double hub, double rim
     List<Mark> marks() {
         List<Mark> marks = new ArrayList<>();
         double[] borders = ribs.borders();
-        for (int k = 0; k < borders.length; k++) {
-            boolean end = k == 0 || k == borders.length - 1;
-            boolean isEdge = k == borders.length - 1 && stock.beyondRim() == 0;
-            if (borders[k] > innerEnd() && !isEdge && (end || !ribs.curved())) {
-                marks.add(mark(borders[k], k == 0 ? "hub" : end ? "rim" : "ring " + k));
+        for (int k = 0; k < borders.length && borders[k] < rim - ALIKE; k++) {
+            if (borders[k] > innerEnd() && (k == 0 || !ribs.curved())) {
+                marks.add(mark(borders[k], k == 0 ? "hub" : "ring " + k));
             }
+        }
+        if (stock.beyondRim() > 0) {
+            marks.add(mark(rim, "rim"));
         }
         return marks;
     }
@@ -141,7 +178,9 @@ public record RibShape(RibLayout ribs, Parabola parabola, double hub, double rim
     /** Its foot outwards: the notches, then the outer end. */
     List<Point> foot() {
         List<Point> corners = new ArrayList<>();
-        stock.notches().forEach(notch -> addNotch(notch, corners));
+        stock.notches().stream()
+                .filter(notch -> notch.radius() + notch.width() / 2 < outerEnd())
+                .forEach(notch -> addNotch(notch, corners));
         corners.add(new Point(outerEnd(), -stock.belowCurve()));
         return corners;
     }

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.function.DoubleFunction;
 import java.util.function.UnaryOperator;
 import java.util.stream.IntStream;
+import simmerpoint.dish.Curve;
 import simmerpoint.dish.Cut;
 import simmerpoint.dish.CutKind;
 import simmerpoint.dish.CutTrait;
@@ -16,7 +17,6 @@ import simmerpoint.dish.PanelOutline;
 import simmerpoint.dish.PanelSize;
 import simmerpoint.dish.RibLayout;
 import simmerpoint.dish.Zone;
-import simmerpoint.dish.mirror.Mirror;
 import simmerpoint.dish.shape.DeformedSurface;
 import simmerpoint.dish.shape.RibHeights;
 import simmerpoint.dish.shape.RuledDeformation;
@@ -150,13 +150,18 @@ public record MeasuredRibs(Cut panels, List<Double> radii, List<List<Double>> he
     }
 
     @Override
-    public Cut withMirrors(UnaryOperator<Mirror> change) {
-        return under(panels.withMirrors(change));
+    public Curve curve() {
+        return panels.curve();
     }
 
     @Override
-    public Cut withWiderGaps(double metres) {
-        return under(panels.withWiderGaps(metres));
+    public Cut onParabola() {
+        return under(panels.onParabola());
+    }
+
+    @Override
+    public Cut withZones(UnaryOperator<Zone> change) {
+        return under(panels.withZones(change));
     }
 
     @Override

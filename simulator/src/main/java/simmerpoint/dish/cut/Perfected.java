@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.DoubleFunction;
 import java.util.function.UnaryOperator;
+import simmerpoint.dish.Curve;
 import simmerpoint.dish.Cut;
 import simmerpoint.dish.CutKind;
 import simmerpoint.dish.CutTrait;
@@ -12,7 +13,6 @@ import simmerpoint.dish.MirrorSurface;
 import simmerpoint.dish.PanelOutline;
 import simmerpoint.dish.RibLayout;
 import simmerpoint.dish.Zone;
-import simmerpoint.dish.mirror.Mirror;
 import simmerpoint.geometry.Direction;
 
 /**
@@ -20,7 +20,7 @@ import simmerpoint.geometry.Direction;
  * tilt.
  *
  * @param panels the cut; not a mesh, whose focus and gaps are unknown
- * @param curved whether each panel is bent to the paraboloid itself
+ * @param curved whether each panel is bent to the curve of the ribs, turned about the axis
  * @param filled whether hub, gaps and bare edge are mirror too, each place in the surface that a panel there has
  */
 public record Perfected(Cut panels, boolean curved, boolean filled) implements Cut {
@@ -47,6 +47,16 @@ public record Perfected(Cut panels, boolean curved, boolean filled) implements C
         return plan.withCut(new Perfected(now.panels, true, now.filled));
     }
 
+    /** A zone with its panels bent to the paraboloid, within the border that cuts it; the same zone where that changes nothing. */
+    public static Zone curved(Zone zone) {
+        DishPlan plan = zone.plan();
+        if (plan.cut() instanceof Clipped clipped) {
+            Cut bent = curved(plan.withCut(clipped.panels())).cut();
+            return zone.withPlan(plan.withCut(new Clipped(bent, clipped.region(), clipped.rim())));
+        }
+        return zone.withPlan(curved(plan));
+    }
+
     /** The dish with mirror in place of all its holes; the same dish where there are none or they are unknown. */
     public static DishPlan filled(DishPlan plan) {
         if (plan.cut() instanceof MeasuredRibs ribs) {
@@ -67,7 +77,9 @@ public record Perfected(Cut panels, boolean curved, boolean filled) implements C
 
     @Override
     public MirrorSurface surface(DishPlan plan, Direction sunInDish) {
-        return new PerfectedSurface(plan, this, panels.surface(plan.withCut(panels), sunInDish));
+        MirrorSurface laid = panels.surface(plan.withCut(panels), sunInDish);
+        MirrorSurface bent = curved || !has(CutTrait.PANELS) ? new TurnedSurface(plan.profile(), 0, laid) : laid;
+        return filled ? new FilledSurface(bent) : bent;
     }
 
     @Override
@@ -96,13 +108,18 @@ public record Perfected(Cut panels, boolean curved, boolean filled) implements C
     }
 
     @Override
-    public Cut withMirrors(UnaryOperator<Mirror> change) {
-        return new Perfected(panels.withMirrors(change), curved, filled);
+    public Curve curve() {
+        return panels.curve();
     }
 
     @Override
-    public Cut withWiderGaps(double metres) {
-        return new Perfected(panels.withWiderGaps(metres), curved, filled);
+    public Cut onParabola() {
+        return new Perfected(panels.onParabola(), curved, filled);
+    }
+
+    @Override
+    public Cut withZones(UnaryOperator<Zone> change) {
+        return new Perfected(panels.withZones(change), curved, filled);
     }
 
     @Override

@@ -44,7 +44,13 @@ final class SmoothSurface implements MirrorSurface {
 
     @Override
     public double heightAt(double x, double y) {
-        return aperture.contains(x, y) ? plan.onParaboloid(x, y).z() : Double.NEGATIVE_INFINITY;
+        return aperture.contains(x, y) ? plan.onMirror(x, y).z() : Double.NEGATIVE_INFINITY;
+    }
+
+    @Override
+    public int panelAt(double x, double y) {
+        boolean hub = x * x + y * y < plan.hubMetres() * plan.hubMetres() / 4;
+        return aperture.contains(x, y) && !hub ? 0 : MirrorPoints.GAP;
     }
 
     @Override
