@@ -20,7 +20,8 @@ import simmerpoint.sun.Sunlight;
  *
  * <p>Coordinates of a point, in this order: position on the outline (2), direction of the mirror error, angle from the
  * sun's centre, direction about the sun's centre, size of the mirror error; then, where there are any, sharp or wide beam
- * errors, and the turn of a dish that shakes (2).
+ * errors, and the turn of a dish that shakes (2). A dish of equal sectors has the place across its sector third, and the direction of
+ * the mirror error last. Directions count from that of the place, seen from the axis.
  */
 public final class LightCaster {
     /** Rays per batch: what a loop costs before and after its wide part is shared by many (measured: 128 is a sixth slower). */
@@ -41,8 +42,8 @@ public final class LightCaster {
     /** Keeps vectors square to a normal finite where it looks straight down. */
     private static final float MORE_THAN_1 = 1 + 0x1p-22f;
 
-    /** Coordinate that chooses the sector of a dish that has equal ones. */
-    private static final int SECTOR = 2;
+    /** Coordinate of the place across a sector, of a dish that has equal ones; of others the direction of the mirror error. */
+    private static final int ACROSS = 2;
 
     private final MirrorSurface surface;
     private final PanelTilts tilts;
@@ -89,9 +90,9 @@ public final class LightCaster {
         return jitterCoordinate() + (jitter.none() ? 0 : 2) + (surface.sectors() > 1 ? 1 : 0);
     }
 
-    /** Where sectors take an early coordinate, the direction of the mirror error takes the last. */
+    /** Of the mirror error. */
     private int directionCoordinate() {
-        return surface.sectors() > 1 ? dimensions() - 1 : SECTOR;
+        return surface.sectors() > 1 ? dimensions() - 1 : ACROSS;
     }
 
     private int jitterCoordinate() {
@@ -196,16 +197,16 @@ public final class LightCaster {
         }
 
         /**
-         * Numbers for places on the outline. Equal sectors have much the same light, so a coordinate of its own chooses the sector and
-         * the first one the place in it: what differs within a sector is then sampled by all points, not by those of each sector.
+         * Numbers for places on the outline. Equal sectors have much the same light, so a coordinate of its own says where in its sector a
+         * place is: what differs within a sector is then sampled by all points together, not anew by the few of each.
          */
         private void choosePlaces(long k) {
             points.fill(0, k, u);
             int sectors = surface.sectors();
             if (sectors > 1) {
-                points.fill(SECTOR, k, v);
+                points.fill(ACROSS, k, v);
                 for (int i = 0; i < n; i++) {
-                    u[i] = (Math.floor(v[i] * sectors) + u[i] * BELOW_1) / sectors;
+                    u[i] = (Math.floor(u[i] * sectors) + v[i] * BELOW_1) / sectors;
                 }
             }
             points.fill(1, k, v);
