@@ -52,6 +52,16 @@ public interface Cut {
         return FlatPanel.of(outline);
     }
 
+    /** What curve its ribs, or all of it, are cut to. */
+    default Curve curve() {
+        return Curve.PARABOLA;
+    }
+
+    /** The same cut to the parabola. */
+    default Cut onParabola() {
+        return this;
+    }
+
     /** Whether a panel that a rim would cut through is left out altogether. */
     default boolean leavesOutCutPanels() {
         return false;

@@ -87,9 +87,19 @@ public record DishPlan(double diameterMetres, double focalLengthMetres, double h
         return cut.lowerEdgeMetres(this);
     }
 
-    /** The profile of its ribs. */
+    /** The parabola of its focal length. */
     public Parabola parabola() {
         return new Parabola(focalLengthMetres);
+    }
+
+    /** The curve of its ribs, which is that parabola unless they are cut to another one. */
+    public Profile profile() {
+        return cut.curve().of(focalLengthMetres, radiusMetres());
+    }
+
+    /** The same dish with its ribs cut to the parabola; the same dish where they are. */
+    public DishPlan onParabola() {
+        return withCut(cut.onParabola());
     }
 
     /** {@linkplain Cut#aperture The circle} about its mirrors. */
@@ -102,10 +112,10 @@ public record DishPlan(double diameterMetres, double focalLengthMetres, double h
         return cut.supposedFocus(this);
     }
 
-    /** Its middle: the place of the paraboloid under the middle of the aperture; the vertex unless that lies off the axis. */
+    /** Its middle: the place of the mirror under the middle of the aperture; the vertex unless that lies off the axis. */
     public Vec middle() {
         Aperture aperture = aperture();
-        return onParaboloid(aperture.x(), aperture.y());
+        return onMirror(aperture.x(), aperture.y());
     }
 
     /** The point that a mount so far behind the middle turns it about, dish frame, m. */
@@ -113,9 +123,12 @@ public record DishPlan(double diameterMetres, double focalLengthMetres, double h
         return middle().minus(new Vec(0, 0, behindMetres));
     }
 
-    /** The place of the paraboloid above a point in plan, m. */
-    public Vec onParaboloid(double x, double y) {
-        return new Vec(x, y, (x * x + y * y) / (4 * focalLengthMetres));
+    /** The place of its curve, turned about the axis, above a point in plan, m. */
+    public Vec onMirror(double x, double y) {
+        double z = cut.curve() == Curve.PARABOLA
+                ? (x * x + y * y) / (4 * focalLengthMetres)
+                : profile().height(Math.hypot(x, y));
+        return new Vec(x, y, z);
     }
 
     /** Largest angle at the focus between the axis and the rim, rad. */

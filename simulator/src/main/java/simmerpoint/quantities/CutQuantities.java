@@ -115,6 +115,10 @@ public final class CutQuantities {
                     ShapeToleranceQuantities.LABEL,
                     BuildTrace::shape,
                     ShapeToleranceQuantities.FIELDS)
+            .optionalEstimate(
+                    "parabola_gain_power_W",
+                    "what ribs cut to the parabola would gain, where they are cut to another curve",
+                    BuildTrace::parabolaGain)
             .includeOptional(BuildTrace::ribs, AS_BUILT);
 
     private static final Fields<CutPlan> ALL = Fields.<CutPlan>none()

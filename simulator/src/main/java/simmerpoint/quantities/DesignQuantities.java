@@ -73,6 +73,11 @@ public final class DesignQuantities {
             .rows("fronts", "for several watts, as the search saw them", DesignResult::fronts, FRONT)
             .optionalGroup("most_within_limits", "if none does it: the strongest dish", DesignResult::bound, CHOICE)
             .rows("binding_limits", "each alone", r -> List.copyOf(r.loosened().entrySet()), LIMIT)
+            .rows(
+                    ShapeToleranceQuantities.KEY,
+                    ShapeToleranceQuantities.LABEL + ", of the dish with the fewest panels",
+                    DesignResult::tolerances,
+                    ShapeToleranceQuantities.FIELDS)
             .group("run", "differs from run to run", DesignResult::run, RUN);
 
     private static final Fields<Row> ROW = Fields.<Row>none()

@@ -132,6 +132,11 @@ public final class TraceQuantities {
             .whole("panels", "number of panels", TraceResult::panels)
             .number("outline_area_m2", "area of the outline, projected along the axis", TraceResult::outlineArea)
             .number("aperture_area_m2", "area of the mirrors, projected along the axis", TraceResult::apertureArea)
+            .optionalGroup(
+                    ShellQuantities.KEY,
+                    ShellQuantities.LABEL,
+                    r -> ShellQuantities.of(r.scenario()),
+                    ShellQuantities.FIELDS)
             .include(TraceResult::ledger, LedgerQuantities.FIELDS)
             .rows(
                     "zones",

@@ -34,8 +34,8 @@ public record BuildCheck(double acrossRim, double betweenTips, List<Depth> depth
                 .mapToDouble(k -> first + step * Math.rint((rim - first) * k / STEPS / step))
                 .filter(r -> r < rim - step / 4)
                 .distinct()
-                .mapToObj(r -> new Depth(
-                        r, plan.parabola().height(rim) - plan.parabola().height(r)))
+                .mapToObj(r ->
+                        new Depth(r, plan.profile().height(rim) - plan.profile().height(r)))
                 .toList();
         double other = ribs % 2 == 0 ? rim : rim * Math.cos(Math.PI / ribs);
         return new BuildCheck(rim + other, 2 * rim * Math.sin(Math.PI / ribs), depths);

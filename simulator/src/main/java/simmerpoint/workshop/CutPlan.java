@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
+import simmerpoint.dish.Curve;
 import simmerpoint.dish.DishPlan;
 import simmerpoint.dish.Zone;
 import simmerpoint.dish.cut.OffAxisShell;
@@ -92,7 +93,8 @@ public record CutPlan(
                 units,
                 stock,
                 rib,
-                rib.map(r -> StringRule.of(r.parabola(), r.rim(), units)),
+                rib.filter(r -> plan.cut().curve() == Curve.PARABOLA)
+                        .map(r -> StringRule.of(plan.parabola(), r.rim(), units)),
                 panels,
                 films,
                 SheetLayout.of(ribs(rib), stock.sheet(), stock.spacing(), "sheet", units),
@@ -311,7 +313,7 @@ public record CutPlan(
     /** Wind into the dish as it stands for the scenario's sun. */
     public WindLoad wind() {
         DishPlan dish = scenario.dish();
-        double along = scenario.aim().mountMetres() + dish.parabola().height(dish.radiusMetres()) / 2;
+        double along = scenario.aim().mountMetres() + dish.profile().height(dish.radiusMetres()) / 2;
         double height = scenario.heights().tripodHeightMetres()
                 + along * Math.sin(scenario.sun().elevationRadians());
         CuttingStock.Tripod tripod = stock.tripod();

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import simmerpoint.dish.DishPlan;
-import simmerpoint.dish.Parabola;
+import simmerpoint.dish.Profile;
 import simmerpoint.dish.RibLayout;
 import simmerpoint.geometry.Point;
 import simmerpoint.geometry.Polygon;
@@ -15,12 +15,12 @@ import simmerpoint.workshop.Piece.Mark;
  * A rib: its upper edge is the dish's profile, x the distance from the axis and y the height above the vertex, m.
  *
  * @param ribs how many and how they are shaped
- * @param parabola the profile
+ * @param profile the profile
  * @param hub distance from the axis at which panels begin
  * @param rim distance from the axis at which they end
  * @param stock what stays below the curve and beyond the rim, and the thickness
  */
-public record RibShape(RibLayout ribs, Parabola parabola, double hub, double rim, CuttingStock stock) {
+public record RibShape(RibLayout ribs, Profile profile, double hub, double rim, CuttingStock stock) {
     /** Points of a curve lie no farther apart, m: chords then keep within a hundredth of a millimetre of it. */
     private static final double STEP = 4e-3;
 
@@ -29,7 +29,7 @@ public record RibShape(RibLayout ribs, Parabola parabola, double hub, double rim
 
     /** The ribs of a dish that has some. */
     static RibShape of(DishPlan plan, RibLayout ribs, CuttingStock stock) {
-        return new RibShape(ribs, plan.parabola(), plan.hubMetres() / 2, plan.radiusMetres(), stock);
+        return new RibShape(ribs, plan.profile(), plan.hubMetres() / 2, plan.radiusMetres(), stock);
     }
 
     /** How many carry a mirror. */
@@ -57,12 +57,12 @@ public record RibShape(RibLayout ribs, Parabola parabola, double hub, double rim
 
     /** Height of the profile at the rim above the vertex, m. */
     public double depth() {
-        return parabola.height(rim);
+        return profile.height(rim);
     }
 
-    /** Length of the parabola from the vertex to the rim, m. */
+    /** Length of the curve from the vertex to the rim, m. */
     public double arc() {
-        return parabola.arcLength(rim);
+        return profile.arcLength(rim);
     }
 
     /** Height of its edge at a distance from the axis, m. */
@@ -72,12 +72,12 @@ public record RibShape(RibLayout ribs, Parabola parabola, double hub, double rim
             for (int k = 1; k < borders.length; k++) {
                 if (radius >= borders[k - 1] && radius <= borders[k]) {
                     double share = (radius - borders[k - 1]) / (borders[k] - borders[k - 1]);
-                    double from = parabola.height(borders[k - 1]);
-                    return from + share * (parabola.height(borders[k]) - from);
+                    double from = profile.height(borders[k - 1]);
+                    return from + share * (profile.height(borders[k]) - from);
                 }
             }
         }
-        return parabola.height(radius);
+        return profile.height(radius);
     }
 
     /** Its edge between two distances from the axis. */

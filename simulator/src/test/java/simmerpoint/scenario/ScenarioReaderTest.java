@@ -116,12 +116,14 @@ class ScenarioReaderTest {
     @CsvSource(
             delimiter = '|',
             value = {
-                "cut: flat-rings, sectors: 16, rings: 3, spacing: equal-length|FlatRings[sectors=16, rings=3, spacing=EQUAL_LENGTH]",
-                "cut: flat-rings, sectors: 16, rings: 3, spacing: equal-depth-step|FlatRings[sectors=16, rings=3, spacing=EQUAL_DEPTH_STEP]",
-                "cut: bent-strips, sectors: 32|BentStrips[sectors=32]",
+                "cut: flat-rings, sectors: 16, rings: 3, spacing: equal-length|FlatRings[sectors=16, rings=3, spacing=EQUAL_LENGTH, curve=PARABOLA]",
+                "cut: flat-rings, sectors: 16, rings: 3, spacing: equal-depth-step|FlatRings[sectors=16, rings=3, spacing=EQUAL_DEPTH_STEP, curve=PARABOLA]",
+                "cut: bent-strips, sectors: 32|BentStrips[sectors=32, curve=PARABOLA]",
+                "cut: bent-strips, sectors: 32, curve: hanging-chain|BentStrips[sectors=32, curve=HANGING_CHAIN]",
                 "cut: square-tiles, tile: 2 in|Tiles[shape=SQUARE, tileMetres=0.0508, atRim=LEFT_OUT]",
                 "cut: hexagon-tiles, tile: 50 mm|Tiles[shape=HEXAGON, tileMetres=0.05, atRim=LEFT_OUT]",
-                "cut: smooth|Smooth[]"
+                "cut: smooth, curve: circle|Smooth[curve=CIRCLE]",
+                "cut: smooth|Smooth[curve=PARABOLA]"
             })
     void readsEveryCut(String surface, String cut) throws Exception {
         assertEquals(

@@ -5,7 +5,11 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.function.DoubleBinaryOperator;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import simmerpoint.dish.Curve;
 import simmerpoint.dish.DishPlan;
 import simmerpoint.dish.cut.BentStrips;
 import simmerpoint.dish.cut.FlatRings;
@@ -13,10 +17,12 @@ import simmerpoint.dish.cut.FromFile;
 import simmerpoint.dish.cut.RingSpacing;
 import simmerpoint.dish.cut.Smooth;
 import simmerpoint.dish.mirror.Mirror;
+import simmerpoint.dish.shape.RibChain;
 import simmerpoint.dish.shape.ShapeError;
 import simmerpoint.dish.shape.ShapeErrors;
 import simmerpoint.pan.Plane;
 import simmerpoint.sampling.Estimate;
+import simmerpoint.sampling.RootFinder;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.setup.Aim;
 import simmerpoint.setup.Stand;
@@ -131,6 +137,58 @@ class BentShapeTest {
     void twistedRim() {
         double twist = 0.008;
         assertLikeMesh(ShapeError.TWIST, twist, 0.08, onRibs((x, y) -> 2 * twist * x * y / (RIM * RIM)));
+    }
+
+    /** Ribs bent piece by piece by a pull at their tips, so that they rise everywhere; a spoke's length shorter by a millimetre. */
+    @Test
+    void rimPulledIn() {
+        double pulled = 0.001;
+        RibChain bent = RibChain.straight(RIM, FOCAL).pulledIn(pulled);
+        assertLikeMesh(
+                ShapeError.RIM_PULLED_IN,
+                pulled,
+                0.08,
+                onRibs((x, y) -> bent.heightAt(Math.hypot(x, y)) - (x * x + y * y) / (4 * FOCAL)));
+    }
+
+    /** Every rib bent piece by piece by the weight of its sector, the upper ones otherwise than the lower ones. */
+    @Test
+    void dishThatHangsFromItsMiddle() {
+        double hanging = 0.008;
+        RibChain plan = RibChain.straight(RIM, FOCAL);
+        List<RibChain> ribs = IntStream.range(0, SECTORS)
+                .mapToObj(k -> plan.hanging(hanging, ELEVATION, 2 * Math.PI * k / SECTORS))
+                .toList();
+        assertLikeMesh(ShapeError.DISH_SAG, hanging, 0.08, onRibs((x, y) -> {
+            long rib = Math.floorMod(Math.round(Math.atan2(y, x) * SECTORS / (2 * Math.PI)), SECTORS);
+            return ribs.get((int) rib).heightAt(Math.hypot(x, y)) - (x * x + y * y) / (4 * FOCAL);
+        }));
+    }
+
+    /** Strips on ribs of a circle of radius 2f and of a chain hung between the rim's ends, z = c·(cosh(r/c) − 1) with its depth. */
+    @ParameterizedTest
+    @EnumSource(Curve.class)
+    void ribsOfAnotherCurve(Curve curve) {
+        double radius = 2 * FOCAL;
+        double depth = RIM * RIM / (4 * FOCAL);
+        double c = RootFinder.to(1e-12, 200).find(s -> s * (Math.cosh(RIM / s) - 1) - depth, 0.5, 3);
+        DoubleBinaryOperator rib = switch (curve) {
+            case PARABOLA -> (x, y) -> (x * x + y * y) / (4 * FOCAL);
+            case CIRCLE -> (x, y) -> radius - Math.sqrt(radius * radius - x * x - y * y);
+            case HANGING_CHAIN -> (x, y) -> c * (Math.cosh(Math.hypot(x, y) / c) - 1);
+        };
+        FromFile mesh = new FromFile(FineMesh.of(
+                SECTORS, HUB, RIM, 120, 12, onRibs((x, y) -> rib.applyAsDouble(x, y) - (x * x + y * y) / (4 * FOCAL))));
+        Scenario plan = scenario(strips(), 0.05);
+        Scenario other = plan.withDish(new DishPlan(2 * RIM, FOCAL, 2 * HUB, 0, new BentStrips(SECTORS, curve)));
+        Estimate truth = caught(scenario(new DishPlan(2 * RIM, FOCAL, 0, 0, mesh), 0.05));
+        Estimate found = caught(other);
+        double all = caught(plan).value();
+        assertTrue(curve == Curve.PARABOLA || truth.value() < 0.96 * all, truth + " of " + all);
+        assertEquals(
+                truth.value(),
+                found.value(),
+                FACETS * all + 4 * Math.hypot(found.standardError(), truth.standardError()));
     }
 
     /** Panels that are flat between the rings' borders stay flat: their corners go down with the ribs. */

@@ -91,6 +91,7 @@ public final class CutAnswer {
             sections.add(shapes.bevels());
         }
         plan.string().ifPresent(string -> sections.add(shapes.string(string)));
+        plan.rib().flatMap(rib -> new CurveWords(plan, rib, units).section()).ifPresent(sections::add);
         plan.check().ifPresent(check -> sections.add(shapes.check(check)));
         asBuilt().ifPresent(ribs -> sections.add(ribs.section()));
         tolerances().ifPresent(found -> sections.add(trueness.section(found)));

@@ -18,9 +18,11 @@ import simmerpoint.answer.words.LevelWords;
 import simmerpoint.answer.words.LikelyWords;
 import simmerpoint.answer.words.MoneyWords;
 import simmerpoint.answer.words.NextCommand;
+import simmerpoint.answer.words.ShapeToleranceWords;
 import simmerpoint.answer.words.ShortAnswer;
 import simmerpoint.answer.words.SkyWords;
 import simmerpoint.answer.words.TargetWords;
+import simmerpoint.dish.DishPlan;
 import simmerpoint.dish.PanelSize;
 import simmerpoint.quantities.OneLine;
 import simmerpoint.study.aim.AimAgain;
@@ -99,6 +101,9 @@ public final class DesignAnswer {
                                 .add(table())
                                 .say(explained())
                                 .build());
+        if (!result.tolerances().isEmpty()) {
+            sections.add(new ShapeToleranceWords(dish(), figures).section(heading(), result.tolerances()));
+        }
         sections.add(Section.headed("What less or more heat would take")
                 .add(otherWatts())
                 .say("For other watts as the search saw them, before the check.")
@@ -106,6 +111,17 @@ public final class DesignAnswer {
         cautionFlux().ifPresent(flux -> sections.add(Cautions.section(flux, target())));
         sections.add(Section.headed(Cautions.HOW_SURE).say(sure()).build());
         return new Answer(OneLine.of(result.scenario().title()), sections);
+    }
+
+    private DishPlan dish() {
+        return result.fewestPanels().orElseThrow().scenario().dish();
+    }
+
+    /** Of which of several dishes it holds. */
+    private String heading() {
+        return result.front().size() > 1
+                ? ShapeToleranceWords.HEADING + " with the fewest panels"
+                : ShapeToleranceWords.HEADING;
     }
 
     private String first() {

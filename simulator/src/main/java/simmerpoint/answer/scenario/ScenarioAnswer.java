@@ -134,7 +134,7 @@ public final class ScenarioAnswer {
             return figures.length(dish.diameterMetres()) + " across as the sun sees it, focal length "
                     + figures.length(dish.focalLengthMetres());
         }
-        double depth = dish.radiusMetres() * dish.radiusMetres() / (4 * dish.focalLengthMetres());
+        double depth = dish.profile().height(dish.radiusMetres());
         return figures.length(dish.diameterMetres()) + " across, focal length "
                 + figures.length(dish.focalLengthMetres()) + ", " + figures.length(depth) + " deep";
     }

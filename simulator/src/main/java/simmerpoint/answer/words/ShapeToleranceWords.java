@@ -16,12 +16,20 @@ import simmerpoint.units.UnitSystem;
  * @param figures in the reader's units
  */
 public record ShapeToleranceWords(DishPlan dish, FigureFormat figures) {
+    /** What heads them. */
+    public static final String HEADING = "How true it must be";
+
     private static final int FINEST = 3;
     private static final String SHARE = FigureFormat.rounded(100 * ShapeTolerance.LOSS, 1) + FigureFormat.NBSP + "%";
 
     /** All of them in a table. */
     public Section section(List<ShapeTolerance> tolerances) {
-        return Section.headed("How true it must be")
+        return section(HEADING, tolerances);
+    }
+
+    /** The same under another heading. */
+    public Section section(String heading, List<ShapeTolerance> tolerances) {
+        return Section.headed(heading)
                 .say("Each of these alone costs " + SHARE + " of the watts; what several cost adds up.")
                 .add(Columns.<ShapeTolerance>none()
                         .with("what is off", this::what)

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import simmerpoint.dish.DishPlan;
-import simmerpoint.dish.Parabola;
+import simmerpoint.dish.Profile;
 import simmerpoint.dish.RibLayout;
 
 /**
@@ -33,12 +33,12 @@ record RibPanel(double weight, double length2, double width2, double reach2, dou
     }
 
     private static RibPanel of(DishPlan plan, int sectors, double inner, double outer) {
-        Parabola parabola = plan.parabola();
+        Profile profile = plan.profile();
         double chord = 2 * Math.sin(Math.PI / sectors);
         double middle = (inner + outer) / 2;
         double hub = plan.hubMetres() / 2;
-        double rise = parabola.height(outer) - parabola.height(inner);
-        double up = parabola.height(middle) - parabola.height(hub);
+        double rise = profile.height(outer) - profile.height(inner);
+        double up = profile.height(middle) - profile.height(hub);
         double rim = chord * plan.radiusMetres();
         return new RibPanel(
                 outer * outer - inner * inner,

@@ -8,7 +8,7 @@ import simmerpoint.dish.DishPlan;
 import simmerpoint.dish.MirrorPoints;
 import simmerpoint.dish.MirrorSurface;
 import simmerpoint.dish.PanelOutline;
-import simmerpoint.dish.Parabola;
+import simmerpoint.dish.Profile;
 import simmerpoint.dish.shape.Sectors;
 import simmerpoint.geometry.Point;
 import simmerpoint.geometry.Polygon;
@@ -16,9 +16,9 @@ import simmerpoint.geometry.Vec;
 import simmerpoint.sampling.RootFinder;
 
 /**
- * Panels bent along the ribs and straight from rib to rib: each the parabolic cylinder z = x²/(4 f cos²β) in its
- * sector's frame, β = π/n (derived here: the ribs are z = r²/4f at y = ±x·tan β). A gap takes half its width off the two
- * long edges. Panel number = sector.
+ * Panels bent along the ribs and straight from rib to rib: each a cylinder in its sector's frame, as high at x as the ribs are at
+ * r = x/cos β, β = π/n; on a parabola z = x²/(4 f cos²β) (derived here: the ribs are z = r²/4f at y = ±x·tan β). A gap takes half its width
+ * off the two long edges. Panel number = sector.
  */
 final class BentStripSurface implements MirrorSurface {
     private static final int EDGE_STEPS = 24;
@@ -26,14 +26,14 @@ final class BentStripSurface implements MirrorSurface {
 
     private final DishPlan plan;
     private final Sectors sectors;
-    private final double stripFocus;
+    private final Profile strip;
     private final double rimX;
     private final double hubX;
 
     BentStripSurface(DishPlan plan, BentStrips cut) {
         this.plan = plan;
         sectors = new Sectors(cut.sectors());
-        stripFocus = plan.focalLengthMetres() * sectors.cosHalf * sectors.cosHalf;
+        strip = plan.profile().stretched(sectors.cosHalf);
         rimX = plan.radiusMetres() * sectors.cosHalf;
         hubX = plan.hubMetres() / 2 * sectors.cosHalf;
     }
@@ -45,7 +45,7 @@ final class BentStripSurface implements MirrorSurface {
 
     /** Half the width of the mirror at x, after the gap: the edge is drawn in square to itself, along the surface. */
     private double halfWidth(double x) {
-        double slope = x / (2 * stripFocus);
+        double slope = strip.slope(x);
         double edgeRun2 = sectors.tanHalf * sectors.tanHalf / (1 + slope * slope);
         return x * sectors.tanHalf - plan.gapMetres() / 2 * Math.sqrt(1 + edgeRun2);
     }
@@ -81,7 +81,7 @@ final class BentStripSurface implements MirrorSurface {
 
     @Override
     public double steepestSlope() {
-        return Math.atan(rimX / (2 * stripFocus));
+        return Math.atan(strip.slope(rimX));
     }
 
     @Override
@@ -93,13 +93,13 @@ final class BentStripSurface implements MirrorSurface {
     public double heightAt(double x, double y) {
         int k = sectors.at(x, y);
         double along = x * sectors.cos[k] + y * sectors.sin[k];
-        return along * along / (4 * stripFocus);
+        return strip.height(along);
     }
 
     @Override
     public void fill(double[] u, double[] v, int n, MirrorPoints out) {
         double planArea = outlineArea();
-        double hubZ = hubX * hubX / (4 * stripFocus);
+        double hubZ = strip.height(hubX);
         for (int i = 0; i < n; i++) {
             double place = u[i] * sectors.count;
             int k = (int) place;
@@ -108,11 +108,11 @@ final class BentStripSurface implements MirrorSurface {
             double cos = sectors.cos[k];
             double sin = sectors.sin[k];
             boolean hub = x < hubX;
-            double slope = hub ? 0 : x / (2 * stripFocus);
+            double slope = hub ? 0 : strip.slope(x);
             double nz = 1 / Math.sqrt(1 + slope * slope);
             out.x[i] = x * cos - y * sin;
             out.y[i] = x * sin + y * cos;
-            out.z[i] = hub ? hubZ : 0.5 * x * slope;
+            out.z[i] = hub ? hubZ : strip.height(x);
             out.nx[i] = -slope * nz * cos;
             out.ny[i] = -slope * nz * sin;
             out.nz[i] = nz;
@@ -132,7 +132,7 @@ final class BentStripSurface implements MirrorSurface {
         for (int i = 0; i <= EDGE_STEPS; i++) {
             double x = from + (rimX - from) * i / EDGE_STEPS;
             double half = Math.max(0, halfWidth(x));
-            double z = x * x / (4 * stripFocus);
+            double z = strip.height(x);
             right.add(sectors.point(panel, x, -half, z));
             if (half > 0) {
                 left.add(0, sectors.point(panel, x, half, z));
@@ -151,13 +151,12 @@ final class BentStripSurface implements MirrorSurface {
             return Optional.empty();
         }
         double from = firstX();
-        Parabola middle = new Parabola(stripFocus);
         List<Point> right = new ArrayList<>();
         List<Point> left = new ArrayList<>();
         for (int i = 0; i <= FLAT_STEPS; i++) {
             double x = from + (rimX - from) * i / FLAT_STEPS;
             double half = Math.max(0, halfWidth(x));
-            double along = middle.arcLength(x);
+            double along = strip.arcLength(x);
             right.add(new Point(half, along));
             if (half > 0) {
                 left.add(0, new Point(-half, along));
@@ -169,12 +168,11 @@ final class BentStripSurface implements MirrorSurface {
 
     /** A part of a strip laid flat in the same way. */
     Polygon unrolled(PanelOutline outline) {
-        Parabola middle = new Parabola(stripFocus);
         int k = outline.panel();
         return new Polygon(outline.edge().stream()
                 .map(p -> new Point(
                         p.x() * sectors.sin[k] - p.y() * sectors.cos[k],
-                        middle.arcLength(p.x() * sectors.cos[k] + p.y() * sectors.sin[k])))
+                        strip.arcLength(p.x() * sectors.cos[k] + p.y() * sectors.sin[k])))
                 .toList());
     }
 

@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.DoubleFunction;
 import java.util.stream.IntStream;
+import simmerpoint.dish.Curve;
 import simmerpoint.dish.Cut;
 import simmerpoint.dish.CutKind;
 import simmerpoint.dish.CutTrait;
@@ -17,18 +18,19 @@ import simmerpoint.dish.RibLayout;
 import simmerpoint.geometry.Direction;
 
 /**
- * Panels bent along the ribs and straight from rib to rib: each exactly a parabolic cylinder of focal length f·cos²(π/n).
+ * Panels bent along the ribs and straight from rib to rib: each exactly a cylinder, on a parabola one of focal length f·cos²(π/n).
  *
  * @param sectors number of strips round the axis, at least 3
+ * @param curve of the ribs
  */
-public record BentStrips(int sectors) implements Cut {
+public record BentStrips(int sectors, Curve curve) implements Cut {
     /** What is known of it beforehand. */
     public static final CutKind KIND = new CutKind(
             "bent-strips",
             "strips bent along the ribs, straight from rib to rib",
-            List.of(SectorPanels.SECTORS),
+            List.of(SectorPanels.SECTORS, RibCurve.CURVE),
             Set.of(CutTrait.PARABOLOID, CutTrait.PANELS, CutTrait.SEAMS, CutTrait.RIBS, CutTrait.FULL_RIM),
-            v -> new BentStrips(v.count(SectorPanels.SECTORS)));
+            v -> new BentStrips(v.count(SectorPanels.SECTORS), RibCurve.of(v)));
 
     /** A saw wanders over about a hand's width (common practice), m. */
     private static final double RIB_LENGTH = 0.1;
@@ -36,6 +38,11 @@ public record BentStrips(int sectors) implements Cut {
     /** Checks the count. */
     public BentStrips {
         SectorPanels.check(sectors);
+    }
+
+    /** On ribs cut to the parabola. */
+    public BentStrips(int sectors) {
+        this(sectors, Curve.PARABOLA);
     }
 
     @Override
@@ -70,7 +77,13 @@ public record BentStrips(int sectors) implements Cut {
 
     @Override
     public String description(DishPlan plan, String panels, DoubleFunction<String> length) {
-        return panels + " strips bent along the ribs" + SectorPanels.atRim(largestPanel(plan), length);
+        return panels + " strips bent along the ribs" + SectorPanels.atRim(largestPanel(plan), length)
+                + RibCurve.words(curve);
+    }
+
+    @Override
+    public Cut onParabola() {
+        return new BentStrips(sectors);
     }
 
     @Override
@@ -85,7 +98,7 @@ public record BentStrips(int sectors) implements Cut {
     }
 
     private static double ribArc(DishPlan plan) {
-        return plan.parabola().arcLength(plan.radiusMetres()) - plan.parabola().arcLength(plan.hubMetres() / 2);
+        return plan.profile().arcLength(plan.radiusMetres()) - plan.profile().arcLength(plan.hubMetres() / 2);
     }
 
     @Override

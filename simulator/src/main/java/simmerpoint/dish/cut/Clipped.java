@@ -7,6 +7,7 @@ import java.util.function.DoubleFunction;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
+import simmerpoint.dish.Curve;
 import simmerpoint.dish.Cut;
 import simmerpoint.dish.CutKind;
 import simmerpoint.dish.CutTrait;
@@ -57,6 +58,16 @@ public record Clipped(Cut panels, PlanRegion region, Rim rim) implements Cut {
     @Override
     public CutKind kind() {
         return panels.kind();
+    }
+
+    @Override
+    public Curve curve() {
+        return panels.curve();
+    }
+
+    @Override
+    public Cut onParabola() {
+        return new Clipped(panels.onParabola(), region, rim);
     }
 
     @Override

@@ -5,19 +5,18 @@ import java.util.List;
 import simmerpoint.dish.DishPlan;
 import simmerpoint.dish.MirrorPoints;
 import simmerpoint.dish.MirrorSurface;
-import simmerpoint.dish.Parabola;
+import simmerpoint.dish.Profile;
 import simmerpoint.dish.shape.Sectors;
 import simmerpoint.geometry.Point;
 import simmerpoint.geometry.Vec;
 
 /**
- * Sectors × rings of flat trapezoids with all corners on the paraboloid, treated as one closed polyhedral bowl: the
+ * Sectors × rings of flat trapezoids with all corners on the curve of the ribs, treated as one closed polyhedral bowl: the
  * planes of neighbouring panels meet in straight edges. A gap removes half its width from every edge shared by two
  * panels. Panel number = sector · rings + ring.
  */
 final class FlatRingSurface implements MirrorSurface {
     private final DishPlan plan;
-    private final Parabola parabola;
     private final Sectors sectors;
     private final RingBorders borders;
     /** Per ring: distance of the inner edge from the axis, its height, slope along the bisector. */
@@ -35,7 +34,7 @@ final class FlatRingSurface implements MirrorSurface {
 
     FlatRingSurface(DishPlan plan, FlatRings cut) {
         this.plan = plan;
-        parabola = plan.parabola();
+        Profile profile = plan.profile();
         sectors = new Sectors(cut.sectors());
         borders = cut.borders(plan);
         int n = borders.rings();
@@ -47,17 +46,17 @@ final class FlatRingSurface implements MirrorSurface {
         firstX = new double[n];
         lastX = new double[n];
         for (int j = 0; j < n; j++) {
-            layRing(j);
+            layRing(j, profile);
         }
     }
 
-    private void layRing(int j) {
+    private void layRing(int j, Profile profile) {
         double r0 = borders.radius[j];
         double r1 = borders.radius[j + 1];
         double outerX = r1 * sectors.cosHalf;
         innerX[j] = r0 * sectors.cosHalf;
-        innerZ[j] = parabola.height(r0);
-        slope[j] = (parabola.height(r1) - innerZ[j]) / (outerX - innerX[j]);
+        innerZ[j] = profile.height(r0);
+        slope[j] = (profile.height(r1) - innerZ[j]) / (outerX - innerX[j]);
         double stretch = Math.sqrt(1 + slope[j] * slope[j]);
         normalZ[j] = 1 / stretch;
         double half = plan.gapMetres() / 2;

@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.DoubleFunction;
 import java.util.stream.IntStream;
+import simmerpoint.dish.Curve;
 import simmerpoint.dish.Cut;
 import simmerpoint.dish.CutKind;
 import simmerpoint.dish.CutParameter;
@@ -13,19 +14,20 @@ import simmerpoint.dish.DishPlan;
 import simmerpoint.dish.MirrorSurface;
 import simmerpoint.dish.PanelOutline;
 import simmerpoint.dish.PanelSize;
-import simmerpoint.dish.Parabola;
+import simmerpoint.dish.Profile;
 import simmerpoint.dish.RibLayout;
 import simmerpoint.geometry.Direction;
 import simmerpoint.units.RangeCheck;
 
 /**
- * Sectors × rings of flat trapezoids, all four corners of each on the paraboloid.
+ * Sectors × rings of flat trapezoids, all four corners of each on the curve of the ribs.
  *
  * @param sectors number of sectors round the axis, at least 3
  * @param rings number of rings from hub to rim, at least 1
  * @param spacing where the rings' borders lie along the rib
+ * @param curve of the ribs
  */
-public record FlatRings(int sectors, int rings, RingSpacing spacing) implements Cut {
+public record FlatRings(int sectors, int rings, RingSpacing spacing, Curve curve) implements Cut {
     /** Number of rings. */
     public static final CutParameter RINGS =
             CutParameter.count("rings", "6", "1 to 10000", "1 to 16", "Number of rings from hub to rim.");
@@ -40,14 +42,20 @@ public record FlatRings(int sectors, int rings, RingSpacing spacing) implements 
     public static final CutKind KIND = new CutKind(
             "flat-rings",
             "sectors × rings of flat panels",
-            List.of(SectorPanels.SECTORS, RINGS, SPACING),
+            List.of(SectorPanels.SECTORS, RINGS, SPACING, RibCurve.CURVE),
             Set.of(CutTrait.PARABOLOID, CutTrait.PANELS, CutTrait.SEAMS, CutTrait.RIBS, CutTrait.FULL_RIM),
-            v -> new FlatRings(v.count(SectorPanels.SECTORS), v.count(RINGS), RingSpacing.of(v.word(SPACING))));
+            v -> new FlatRings(
+                    v.count(SectorPanels.SECTORS), v.count(RINGS), RingSpacing.of(v.word(SPACING)), RibCurve.of(v)));
 
     /** Checks both counts. */
     public FlatRings {
         SectorPanels.check(sectors);
         RangeCheck.require(rings >= 1, "rings", rings, "1 or more");
+    }
+
+    /** On ribs cut to the parabola. */
+    public FlatRings(int sectors, int rings, RingSpacing spacing) {
+        this(sectors, rings, spacing, Curve.PARABOLA);
     }
 
     @Override
@@ -69,17 +77,22 @@ public record FlatRings(int sectors, int rings, RingSpacing spacing) implements 
     @Override
     public String description(DishPlan plan, String panels, DoubleFunction<String> length) {
         return panels + " flat panels, " + sectors + " sectors in " + rings + (rings == 1 ? " ring" : " rings")
-                + SectorPanels.atRim(largestPanel(plan), length);
+                + SectorPanels.atRim(largestPanel(plan), length) + RibCurve.words(curve);
     }
 
     @Override
     public Optional<PanelSize> largestPanel(DishPlan plan) {
-        Parabola parabola = plan.parabola();
+        Profile profile = plan.profile();
         double rim = plan.radiusMetres();
         double[] radius = borders(plan).radius;
         double inner = radius[radius.length - 2];
-        double along = Math.hypot(rim - inner, parabola.height(rim) - parabola.height(inner));
+        double along = Math.hypot(rim - inner, profile.height(rim) - profile.height(inner));
         return SectorPanels.size(plan, sectors, rings > 1 ? along - plan.gapMetres() : along);
+    }
+
+    @Override
+    public Cut onParabola() {
+        return new FlatRings(sectors, rings, spacing);
     }
 
     RingBorders borders(DishPlan plan) {

@@ -9,6 +9,7 @@ import simmerpoint.dish.Cut;
 import simmerpoint.dish.CutKind;
 import simmerpoint.dish.CutParameter;
 import simmerpoint.dish.CutTrait;
+import simmerpoint.dish.CutValues;
 import simmerpoint.dish.DishPlan;
 import simmerpoint.dish.FlatPanel;
 import simmerpoint.dish.MirrorSurface;
@@ -31,13 +32,28 @@ public record MeasuredMirror(MeasuredShape shape, boolean perfect) implements Cu
             "CSV table of measured points of the mirror: first the line x_mm,y_mm,z_mm (or _cm, _m, _in; depth for z counted"
                     + " down), x upwards, y to the right, z along the axis, seen from behind the dish.");
 
+    private static final String ALONG_Z = "z";
+
+    private static final CutParameter AXIS = CutParameter.word(
+            "axis",
+            ALONG_Z,
+            List.of(ALONG_Z, "fitted"),
+            "Which way the axis of the mirror points: along z of the table, or as the paraboloid does that fits the points best, where the"
+                    + " dish leaned when it was measured.");
+
     /** What is known of it beforehand. */
     public static final CutKind KIND = new CutKind(
             "measured-points",
             "a mirror measured point by point",
-            List.of(POINTS),
+            List.of(POINTS, AXIS),
             Set.of(CutTrait.PARABOLOID, CutTrait.FULL_RIM, CutTrait.OWN_SIZE),
-            values -> new MeasuredMirror(values.points(POINTS), false));
+            MeasuredMirror::of);
+
+    private static MeasuredMirror of(CutValues values) {
+        MeasuredShape shape = values.points(POINTS);
+        boolean fitted = shape != null && !values.word(AXIS).equals(ALONG_Z);
+        return new MeasuredMirror(fitted ? shape.straightened() : shape, false);
+    }
 
     /** The dish bent to the paraboloid nearest to what was measured; the same dish where nothing was. */
     public static DishPlan mended(DishPlan plan) {
@@ -80,7 +96,7 @@ public record MeasuredMirror(MeasuredShape shape, boolean perfect) implements Cu
     @Override
     public List<PanelOutline> outlines(DishPlan plan) {
         List<Vec> edge = shape.corners().stream()
-                .map(corner -> plan.onParaboloid(corner.x(), corner.y()))
+                .map(corner -> plan.onMirror(corner.x(), corner.y()))
                 .toList();
         return List.of(new PanelOutline(0, edge, List.of()));
     }

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.function.DoubleFunction;
 import java.util.function.UnaryOperator;
 import java.util.stream.IntStream;
+import simmerpoint.dish.Curve;
 import simmerpoint.dish.Cut;
 import simmerpoint.dish.CutKind;
 import simmerpoint.dish.CutTrait;
@@ -147,6 +148,16 @@ public record MeasuredRibs(Cut panels, List<Double> radii, List<List<Double>> he
     @Override
     public List<Zone> zones() {
         return panels.zones();
+    }
+
+    @Override
+    public Curve curve() {
+        return panels.curve();
+    }
+
+    @Override
+    public Cut onParabola() {
+        return under(panels.onParabola());
     }
 
     @Override

@@ -1,10 +1,8 @@
 package simmerpoint.dish.cut;
 
-import java.awt.geom.Path2D;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.DoubleStream;
-import java.util.stream.Stream;
 import simmerpoint.dish.PanelOutline;
 import simmerpoint.geometry.Vec;
 
@@ -46,19 +44,6 @@ final class PanelFinder {
     /** Corners x y in turn. */
     private static double[] corners(List<Vec> edge) {
         return edge.stream().flatMapToDouble(p -> DoubleStream.of(p.x(), p.y())).toArray();
-    }
-
-    /** A panel in plan with its hole, if it has one. */
-    static Path2D path(PanelOutline outline) {
-        Path2D path = new Path2D.Double(Path2D.WIND_EVEN_ODD);
-        Stream.of(outline.edge(), outline.hole())
-                .filter(edge -> !edge.isEmpty())
-                .forEach(edge -> {
-                    path.moveTo(edge.get(0).x(), edge.get(0).y());
-                    edge.stream().skip(1).forEach(p -> path.lineTo(p.x(), p.y()));
-                    path.closePath();
-                });
-        return path;
     }
 
     private int cell(double at) {

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.DoubleFunction;
 import java.util.function.UnaryOperator;
+import simmerpoint.dish.Curve;
 import simmerpoint.dish.Cut;
 import simmerpoint.dish.CutKind;
 import simmerpoint.dish.CutTrait;
@@ -20,7 +21,7 @@ import simmerpoint.geometry.Direction;
  * tilt.
  *
  * @param panels the cut; not a mesh, whose focus and gaps are unknown
- * @param curved whether each panel is bent to the paraboloid itself
+ * @param curved whether each panel is bent to the curve of the ribs, turned about the axis
  * @param filled whether hub, gaps and bare edge are mirror too, each place in the surface that a panel there has
  */
 public record Perfected(Cut panels, boolean curved, boolean filled) implements Cut {
@@ -67,7 +68,9 @@ public record Perfected(Cut panels, boolean curved, boolean filled) implements C
 
     @Override
     public MirrorSurface surface(DishPlan plan, Direction sunInDish) {
-        return new PerfectedSurface(plan, this, panels.surface(plan.withCut(panels), sunInDish));
+        MirrorSurface laid = panels.surface(plan.withCut(panels), sunInDish);
+        MirrorSurface bent = curved || !has(CutTrait.PANELS) ? new TurnedSurface(plan.profile(), 0, laid) : laid;
+        return filled ? new FilledSurface(bent) : bent;
     }
 
     @Override
@@ -93,6 +96,16 @@ public record Perfected(Cut panels, boolean curved, boolean filled) implements C
     @Override
     public List<Zone> zones() {
         return panels.zones();
+    }
+
+    @Override
+    public Curve curve() {
+        return panels.curve();
+    }
+
+    @Override
+    public Cut onParabola() {
+        return new Perfected(panels.onParabola(), curved, filled);
     }
 
     @Override

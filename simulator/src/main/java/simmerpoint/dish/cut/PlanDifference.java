@@ -1,8 +1,6 @@
 package simmerpoint.dish.cut;
 
 import java.awt.geom.Area;
-import java.awt.geom.Path2D;
-import java.awt.geom.PathIterator;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -21,32 +19,10 @@ final class PlanDifference {
         if (holes.stream().allMatch(hole -> ConvexPolygon.common(polygon, hole).size() < 3)) {
             return List.of(new Polygon(polygon));
         }
-        Area area = new Area(path(polygon));
-        holes.forEach(hole -> area.subtract(new Area(path(hole))));
-        return parts(area);
-    }
-
-    private static Path2D path(List<Point> corners) {
-        Path2D path = new Path2D.Double();
-        path.moveTo(corners.get(0).x(), corners.get(0).y());
-        corners.stream().skip(1).forEach(p -> path.lineTo(p.x(), p.y()));
-        path.closePath();
-        return path;
-    }
-
-    private static List<Polygon> parts(Area area) {
+        Area area = new Area(PlanPaths.of(polygon));
+        holes.forEach(hole -> area.subtract(new Area(PlanPaths.of(hole))));
         List<Polygon> parts = new ArrayList<>();
-        List<Point> corners = new ArrayList<>();
-        double[] at = new double[6];
-        for (PathIterator path = area.getPathIterator(null); !path.isDone(); path.next()) {
-            int segment = path.currentSegment(at);
-            if (segment == PathIterator.SEG_CLOSE) {
-                add(corners, parts);
-                corners.clear();
-            } else {
-                corners.add(new Point(at[0], at[1]));
-            }
-        }
+        PlanPaths.edges(area).forEach(edge -> add(edge.corners(), parts));
         return parts;
     }
 

@@ -2,7 +2,7 @@ package simmerpoint.dish.cut;
 
 import java.util.Arrays;
 import simmerpoint.dish.DishPlan;
-import simmerpoint.dish.Parabola;
+import simmerpoint.dish.Profile;
 
 /** Radii of the borders between rings, from hub to rim, and the ring a radius lies in without a search. */
 final class RingBorders {
@@ -19,7 +19,7 @@ final class RingBorders {
         double rimRadius = plan.radiusMetres();
         radius = new double[rings + 1];
         for (int j = 0; j < radius.length; j++) {
-            radius[j] = border((double) j / rings, spacing, hubRadius, rimRadius, plan.parabola());
+            radius[j] = border((double) j / rings, spacing, hubRadius, rimRadius, plan.profile());
         }
         radius[0] = hubRadius;
         radius[rings] = rimRadius;
@@ -34,13 +34,14 @@ final class RingBorders {
         }
     }
 
-    private static double border(double share, RingSpacing spacing, double hub, double rim, Parabola parabola) {
+    private static double border(double share, RingSpacing spacing, double hub, double rim, Profile profile) {
         return switch (spacing) {
             case EQUAL_WIDTH -> hub + share * (rim - hub);
-            case EQUAL_DEPTH_STEP -> Math.sqrt(hub * hub + share * (rim * rim - hub * hub));
+            case EQUAL_DEPTH_STEP ->
+                profile.radiusAtHeight(profile.height(hub) + share * (profile.height(rim) - profile.height(hub)));
             case EQUAL_LENGTH ->
-                parabola.radiusAtArcLength(
-                        parabola.arcLength(hub) + share * (parabola.arcLength(rim) - parabola.arcLength(hub)));
+                profile.radiusAtArcLength(
+                        profile.arcLength(hub) + share * (profile.arcLength(rim) - profile.arcLength(hub)));
         };
     }
 

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.function.DoubleFunction;
 import simmerpoint.dish.Aperture;
+import simmerpoint.dish.Curve;
 import simmerpoint.dish.Cut;
 import simmerpoint.dish.CutKind;
 import simmerpoint.dish.CutTrait;
@@ -15,17 +16,26 @@ import simmerpoint.dish.PanelOutline;
 import simmerpoint.geometry.Direction;
 import simmerpoint.geometry.Vec;
 
-/** The uncut paraboloid. */
-public record Smooth() implements Cut {
+/**
+ * The uncut bowl.
+ *
+ * @param curve that it is turned from
+ */
+public record Smooth(Curve curve) implements Cut {
     /** What is known of it beforehand. */
     public static final CutKind KIND = new CutKind(
             "smooth",
             "the perfect bowl, to compare with",
-            List.of(),
+            List.of(RibCurve.CURVE),
             Set.of(CutTrait.PARABOLOID, CutTrait.FULL_RIM),
-            values -> new Smooth());
+            values -> new Smooth(RibCurve.of(values)));
 
     private static final int CIRCLE_POINTS = 180;
+
+    /** The paraboloid. */
+    public Smooth() {
+        this(Curve.PARABOLA);
+    }
 
     @Override
     public CutKind kind() {
@@ -33,8 +43,16 @@ public record Smooth() implements Cut {
     }
 
     @Override
+    public Cut onParabola() {
+        return new Smooth();
+    }
+
+    @Override
     public MirrorSurface surface(DishPlan plan, Direction sunInDish) {
-        return new SmoothSurface(plan);
+        MirrorSurface paraboloid = new SmoothSurface(plan.onParabola());
+        return curve == Curve.PARABOLA
+                ? paraboloid
+                : new TurnedSurface(plan.profile(), plan.hubMetres() / 2, paraboloid);
     }
 
     @Override
@@ -54,7 +72,7 @@ public record Smooth() implements Cut {
         List<Vec> points = new ArrayList<>(CIRCLE_POINTS);
         for (int k = 0; k < CIRCLE_POINTS; k++) {
             double angle = 2 * Math.PI * k / CIRCLE_POINTS;
-            points.add(plan.onParaboloid(
+            points.add(plan.onMirror(
                     circle.x() + circle.radius() * Math.cos(angle), circle.y() + circle.radius() * Math.sin(angle)));
         }
         return points;
@@ -62,6 +80,6 @@ public record Smooth() implements Cut {
 
     @Override
     public String description(DishPlan plan, String panels, DoubleFunction<String> length) {
-        return "smooth, not cut";
+        return "smooth, not cut" + RibCurve.words(curve);
     }
 }

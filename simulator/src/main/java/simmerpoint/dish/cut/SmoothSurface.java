@@ -44,7 +44,7 @@ final class SmoothSurface implements MirrorSurface {
 
     @Override
     public double heightAt(double x, double y) {
-        return aperture.contains(x, y) ? plan.onParaboloid(x, y).z() : Double.NEGATIVE_INFINITY;
+        return aperture.contains(x, y) ? plan.onMirror(x, y).z() : Double.NEGATIVE_INFINITY;
     }
 
     @Override

@@ -14,6 +14,20 @@ public record MeasuredPoints(double[] x, double[] y, double[] z) {
         return x.length;
     }
 
+    /** Every so many-th of them. */
+    MeasuredPoints everyOther(int step) {
+        if (step == 1) {
+            return this;
+        }
+        double[][] kept = new double[3][(count() + step - 1) / step];
+        for (int i = 0; i < kept[0].length; i++) {
+            kept[0][i] = x[i * step];
+            kept[1][i] = y[i * step];
+            kept[2][i] = z[i * step];
+        }
+        return new MeasuredPoints(kept[0], kept[1], kept[2]);
+    }
+
     /** The same with the origin elsewhere. */
     MeasuredPoints movedBy(double dx, double dy, double dz) {
         double[][] moved = new double[3][count()];

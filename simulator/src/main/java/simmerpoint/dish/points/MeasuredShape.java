@@ -39,6 +39,9 @@ public final class MeasuredShape {
     private final float[] nodes;
     private final double off;
     private final double mirrorArea;
+    private final MeasuredPoints measured;
+    private AxisFit axis;
+    private MeasuredShape straightened;
 
     /**
      * Of points.
@@ -48,6 +51,7 @@ public final class MeasuredShape {
      */
     public MeasuredShape(String name, MeasuredPoints measured) {
         this.name = name;
+        this.measured = measured;
         BestParaboloid found = BestParaboloid.of(measured);
         this.points = measured.count();
         MeasuredPoints moved = measured.movedBy(-found.vertexX(), -found.vertexY(), -found.vertexZ());
@@ -160,6 +164,22 @@ public final class MeasuredShape {
     /** Whether a place lies within the outline. */
     public boolean contains(double x, double y) {
         return outline.contains(x, y);
+    }
+
+    /** Whether its axis is along z, which it is taken to be; found when it is first asked for. */
+    public synchronized AxisFit axis() {
+        if (axis == null) {
+            axis = AxisFit.of(measured);
+        }
+        return axis;
+    }
+
+    /** The same turned so that the axis of the paraboloid nearest to it is along z. */
+    public synchronized MeasuredShape straightened() {
+        if (straightened == null) {
+            straightened = new MeasuredShape(name, axis().straightened(measured));
+        }
+        return straightened;
     }
 
     /** What to call it in messages. */

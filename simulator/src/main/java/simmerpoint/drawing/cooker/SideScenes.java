@@ -85,7 +85,7 @@ public final class SideScenes {
         double lower = scenario.dish().lowerEdgeMetres();
         for (int k = -PROFILE; k <= PROFILE; k++) {
             double x = (upper - lower) / 2 + (upper + lower) / 2 * k / PROFILE;
-            points.add(yard.of(setup.dish().toParent(scenario.dish().onParaboloid(x, 0))));
+            points.add(yard.of(setup.dish().toParent(scenario.dish().onMirror(x, 0))));
         }
         return points;
     }

@@ -69,8 +69,8 @@ public final class YardBoxes {
             double phi = 2 * Math.PI * k / DIRECTIONS;
             double c = Math.cos(phi);
             double s = Math.sin(phi);
-            places.add(yard.place(
-                    scenario.dish().onParaboloid(edge.x() + edge.radius() * c, edge.y() + edge.radius() * s)));
+            places.add(
+                    yard.place(scenario.dish().onMirror(edge.x() + edge.radius() * c, edge.y() + edge.radius() * s)));
             double out = reach * Math.sin(rim);
             places.add(yard.place(new Vec(out * c, out * s, f + reach * Math.cos(rim))));
         }

@@ -32,6 +32,6 @@ final class StandPlaces {
     }
 
     private static Vec upperRim(Scenario scenario) {
-        return scenario.dish().onParaboloid(scenario.dish().upperEdgeMetres(), 0);
+        return scenario.dish().onMirror(scenario.dish().upperEdgeMetres(), 0);
     }
 }

@@ -77,14 +77,14 @@ final class AsBuiltDish {
 
     /** Heights above the plan: measured depths are counted down from the plane of the planned rim. */
     private static List<List<Double>> heights(DishPlan plan, RibMeasurements measured) {
-        double rim = plan.parabola().height(plan.radiusMetres());
+        double rim = plan.profile().height(plan.radiusMetres());
         List<List<Double>> ribs = new ArrayList<>();
         for (List<Double> depths : measured.depths()) {
             List<Double> heights = new ArrayList<>();
             for (int k = 0; k < depths.size(); k++) {
                 heights.add(rim
                         - depths.get(k)
-                        - plan.parabola().height(measured.radii().get(k)));
+                        - plan.profile().height(measured.radii().get(k)));
             }
             ribs.add(heights);
         }

@@ -50,7 +50,7 @@ final class BuiltScenarioChecks {
     private void place() {
         Vec pan = scenario.withAim(Aim.PERFECT).setup().target().origin();
         boolean overDish = dish.aperture().contains(pan.x(), pan.y());
-        if (!(pan.z() > (overDish ? dish.onParaboloid(pan.x(), pan.y()).z() : 0))) {
+        if (!(pan.z() > (overDish ? dish.onMirror(pan.x(), pan.y()).z() : 0))) {
             String path = "stand.pull-back";
             tell(path, "the moves together put the pan's middle into or behind the mirror");
         }

@@ -1,6 +1,7 @@
 package simmerpoint.scenario.checks;
 
 import java.util.Optional;
+import simmerpoint.dish.Curve;
 import simmerpoint.dish.Cut;
 import simmerpoint.dish.CutKind;
 import simmerpoint.dish.CutTrait;
@@ -12,12 +13,14 @@ import simmerpoint.geometry.Vec;
 import simmerpoint.scenario.Problems;
 import simmerpoint.scenario.keys.CutKeys;
 import simmerpoint.scenario.keys.MirrorKeys;
+import simmerpoint.scenario.keys.ZoneKeys;
 import simmerpoint.scenario.values.ScenarioValues;
 import simmerpoint.units.QuantityWriter;
 
 /** What must hold between keys, as a builder would expect. Told with the line of the key that is easier to change. */
 final class CrossChecks {
     private static final double LEAST_FOCAL_SHARE = 0.15;
+    private static final String CURVE = "dish.surface.curve";
     private static final double MOST_PANELS = 2_000_000;
     private final ScenarioValues v;
     private final Problems problems;
@@ -48,6 +51,7 @@ final class CrossChecks {
         checks.applicable();
         if (cut.get().ownSize().isEmpty()) {
             checks.dish();
+            checks.curve();
         }
         checks.gap();
         checks.measuredShape();
@@ -84,6 +88,23 @@ final class CrossChecks {
                     typed("dish.focal-length") + " is too short for a dish " + typed("dish.diameter")
                             + " wide; it must be at least 0.15 times the diameter, here "
                             + QuantityWriter.length(LEAST_FOCAL_SHARE * diameter));
+        }
+    }
+
+    /** Not in zones, each of which would have a chain of its own, and no circle steeper than a dish. */
+    private void curve() {
+        if (cut.curve() == Curve.PARABOLA) {
+            return;
+        }
+        if (v.hasSection(ZoneKeys.SECTION)) {
+            tell(CURVE, "the ribs of a dish with zones follow the parabola; leave curve out");
+        } else if (diameter > 2 * cut.curve().largestRim(focalLength)) {
+            tell(
+                    CURVE,
+                    "a circle of twice the focal length, " + QuantityWriter.length(2 * focalLength)
+                            + ", is too steep at the rim of a dish " + QuantityWriter.length(diameter)
+                            + " wide; at most "
+                            + QuantityWriter.length(2 * cut.curve().largestRim(focalLength)) + " is allowed");
         }
     }
 

@@ -2,12 +2,15 @@ package simmerpoint.scenario.checks;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import simmerpoint.dish.DishPlan;
 import simmerpoint.dish.MirrorSurface;
 import simmerpoint.dish.PanelSize;
+import simmerpoint.dish.cut.MeasuredMirror;
 import simmerpoint.dish.cut.OffAxisShell;
 import simmerpoint.dish.cut.Zoned;
+import simmerpoint.dish.points.AxisFit;
 import simmerpoint.geometry.Direction;
 import simmerpoint.scenario.keys.ZoneKeys;
 import simmerpoint.units.QuantityWriter;
@@ -28,6 +31,7 @@ final class DishPlausibility {
         focus(dish).ifPresent(said::add);
         hidden(dish, said);
         deepest(dish).ifPresent(said::add);
+        axis(dish).ifPresent(said::add);
         return said;
     }
 
@@ -43,6 +47,28 @@ final class DishPlausibility {
                         + QuantityWriter.length(expected) + " from the near end of its rim, not "
                         + QuantityWriter.length(shell.deepestAt())
                         + "; measure again, from the end that is nearer the focus");
+    }
+
+    /** Points of a dish that leaned when it was measured. */
+    private static Optional<String> axis(DishPlan dish) {
+        if (!(dish.cut() instanceof MeasuredMirror mirror)
+                || !mirror.shape().axis().leans()) {
+            return Optional.empty();
+        }
+        AxisFit axis = mirror.shape().axis();
+        return Optional.of(String.format(
+                Locale.ROOT,
+                "dish.surface.points: the paraboloid that fits the points best leans %.1f ± %.1f° from z, mostly %s; if the dish"
+                        + " leaned when it was measured, write axis: fitted",
+                Math.toDegrees(axis.angle()),
+                Math.toDegrees(2 * axis.deviation()),
+                way(axis)));
+    }
+
+    private static String way(AxisFit axis) {
+        return Math.abs(axis.slopeX()) >= Math.abs(axis.slopeY())
+                ? (axis.slopeX() > 0 ? "upwards" : "downwards")
+                : (axis.slopeY() > 0 ? "to the right" : "to the left");
     }
 
     private static Optional<String> gap(DishPlan dish) {

@@ -64,7 +64,7 @@ final class PlausibilityChecks {
         DishPlan dish = scenario.dish();
         Stand stand = scenario.stand();
         double elevation = scenario.sun().elevationRadians();
-        double rim = dish.parabola().height(dish.aperture().reach());
+        double rim = dish.profile().height(dish.aperture().reach());
         double middle = dish.supposedFocus().z()
                 + stand.pullBackMetres()
                 + stand.raiseMetres() * Math.sin(elevation)

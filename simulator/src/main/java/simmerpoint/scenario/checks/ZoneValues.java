@@ -3,6 +3,7 @@ package simmerpoint.scenario.checks;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import simmerpoint.dish.Curve;
 import simmerpoint.dish.Cut;
 import simmerpoint.dish.CutKind;
 import simmerpoint.dish.CutTrait;
@@ -143,6 +144,9 @@ final class ZoneValues {
                 && gap(kind) > 0
                 && !(gap(kind) < Math.min(outer() / 2, own.gapLimit(outer(), inner())))) {
             tell("gap", shown("gap", "dish.gap") + " leaves nothing of the panels of this zone");
+        }
+        if (own.curve() != Curve.PARABOLA) {
+            tell("surface.curve", "zones follow the parabola; leave curve out");
         }
         CrossChecks.mostPanels(own.estimatedPanels(outer(), inner(), gap(kind))).ifPresent(why -> tell(CUT, why));
     }

@@ -51,6 +51,12 @@ public final class Flaws {
                             "Close the hole in the middle and the slits between panels.",
                             s -> s.withDish(Perfected.filled(s.dish())))
                     .fixedIn(Flaws::isMesh),
+            Flaw.of(
+                    "rib-curve",
+                    "curve of the ribs",
+                    BY_HAND,
+                    "Cut the ribs to the parabola: cut draws it.",
+                    s -> s.withDish(s.dish().onParabola())),
             mirror(
                             "slope-error",
                             "slope error",

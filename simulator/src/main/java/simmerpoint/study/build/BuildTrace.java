@@ -2,10 +2,12 @@ package simmerpoint.study.build;
 
 import java.util.List;
 import java.util.Optional;
+import simmerpoint.dish.Curve;
 import simmerpoint.dish.cut.MeasuredRibs;
 import simmerpoint.sampling.Estimate;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.study.paired.PairedStudy;
+import simmerpoint.study.paired.PairedWatts;
 import simmerpoint.study.trace.ImpossibleSetupException;
 import simmerpoint.study.trace.PartialProgress;
 import simmerpoint.study.trace.Progress;
@@ -18,9 +20,14 @@ import simmerpoint.study.trace.TraceOptions;
  * @param ribs what its ribs cost, if they were measured
  * @param tolerances how far the ribs of the plan may be off at the distances asked for; none for a dish without ribs
  * @param shape how far the whole dish may be off, if that was looked for
+ * @param parabolaGain what ribs cut to the parabola would bring more, if they are cut to another curve, W
  */
 public record BuildTrace(
-        Estimate watts, Optional<RibsAsBuilt> ribs, List<DepthTolerance> tolerances, List<ShapeTolerance> shape) {
+        Estimate watts,
+        Optional<RibsAsBuilt> ribs,
+        List<DepthTolerance> tolerances,
+        List<ShapeTolerance> shape,
+        Optional<Estimate> parabolaGain) {
     private static final double DEPTHS = 0.6;
 
     /** Rays where none are asked for: prices and tolerances need no more. */
@@ -45,7 +52,8 @@ public record BuildTrace(
                 depths.watts,
                 depths.ribs,
                 depths.tolerances,
-                ShapeTolerances.of(scenario, options, new PartialProgress(progress, DEPTHS, 1)));
+                ShapeTolerances.of(scenario, options, new PartialProgress(progress, DEPTHS, 1)),
+                depths.parabolaGain);
     }
 
     /**
@@ -66,6 +74,20 @@ public record BuildTrace(
                 .orElseGet(() -> PairedStudy.watts(List.of(scenario), equal, progress)
                         .get(0)
                         .useful());
-        return new BuildTrace(watts, ribs, DepthTolerances.of(planned, radii, equal, progress), List.of());
+        return new BuildTrace(
+                watts,
+                ribs,
+                DepthTolerances.of(planned, radii, equal, progress),
+                List.of(),
+                parabolaGain(scenario, equal, progress));
+    }
+
+    private static Optional<Estimate> parabolaGain(Scenario scenario, TraceOptions options, Progress progress) {
+        if (scenario.dish().cut().curve() == Curve.PARABOLA) {
+            return Optional.empty();
+        }
+        List<PairedWatts> watts = PairedStudy.watts(
+                List.of(scenario, scenario.withDish(scenario.dish().onParabola())), options, progress);
+        return Optional.of(watts.get(1).usefulBeyond(watts.get(0)));
     }
 }

@@ -20,7 +20,7 @@ final class DepthTolerances {
     /** Share of the watts that a tolerance costs. */
     static final double LOSS = 0.02;
 
-    private static final ToleranceSearch SEARCH = new ToleranceSearch(LOSS, 0.004, 0.0005, 0.015, 2);
+    private static final ErrorSizeSearch SEARCH = new ErrorSizeSearch(LOSS, 0.004, 0.0005, 0.015, 2);
 
     private final DishPlan dish;
     private final double[] radii;

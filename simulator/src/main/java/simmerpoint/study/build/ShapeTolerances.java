@@ -25,7 +25,7 @@ public final class ShapeTolerances {
     /** Waves are measured over a ruler of this length, m. */
     public static final double RULER = 0.2;
 
-    private static final ToleranceSearch SEARCH = new ToleranceSearch(ShapeTolerance.LOSS, 0.004, 0.0001, 0.03, 6);
+    private static final ErrorSizeSearch SEARCH = new ErrorSizeSearch(ShapeTolerance.LOSS, 0.004, 0.0001, 0.03, 6);
     private static final double DEVIATIONS = 2;
 
     private static final Map<ShapeError, Place> OF_SHAPE = Map.of(

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import simmerpoint.sampling.Estimate;
 import simmerpoint.scenario.Scenario;
+import simmerpoint.study.build.ShapeTolerance;
 
 /**
  * What a search for a design has found.
@@ -17,6 +18,7 @@ import simmerpoint.scenario.Scenario;
  * @param fronts the same by watts, for the wanted watts and for less and more, as the search itself saw them
  * @param bound if nothing does it: the strongest dish within the limits, if any dish can be built at all
  * @param loosened for each limit that stands in the way alone: what would do it without that limit
+ * @param tolerances how far the dish with the fewest panels may be off its plan, in millimetres
  * @param run what it took
  */
 public record DesignResult(
@@ -27,6 +29,7 @@ public record DesignResult(
         List<Front> fronts,
         Optional<DesignChoice> bound,
         Map<DesignLimits.Limit, DishCandidate> loosened,
+        List<ShapeTolerance> tolerances,
         Run run) {
     /**
      * Least diameters by number of panels for one amount of watts.

@@ -12,6 +12,9 @@ import simmerpoint.scenario.ScenarioException;
 import simmerpoint.scenario.checks.CheckedScenario;
 import simmerpoint.study.aim.AimAgain;
 import simmerpoint.study.aim.AimTolerance;
+import simmerpoint.study.build.BuildTrace;
+import simmerpoint.study.build.ShapeTolerance;
+import simmerpoint.study.build.ShapeTolerances;
 import simmerpoint.study.likely.LikelyStudy;
 import simmerpoint.study.paired.PairedStudy;
 import simmerpoint.study.paired.PairedTrace;
@@ -132,6 +135,7 @@ public final class DesignStudy {
                 fronts,
                 bound,
                 loosened,
+                tolerances(choices),
                 new DesignResult.Run(
                         trials.traced(),
                         options.rays(),
@@ -237,6 +241,16 @@ public final class DesignStudy {
         } catch (ScenarioException e) {
             throw new IllegalStateException("a dish that was built cannot be read", e);
         }
+    }
+
+    /** Of the dish with the fewest panels, which comes first. */
+    private List<ShapeTolerance> tolerances(List<DesignChoice> choices) {
+        return choices.isEmpty()
+                ? List.of()
+                : ShapeTolerances.of(
+                        choices.get(0).scenario(),
+                        check.withRays(Math.min(check.rays(), BuildTrace.USUAL_RAYS)),
+                        part(1, 1));
     }
 
     private OptionalDouble cost(Scenario withIt) {

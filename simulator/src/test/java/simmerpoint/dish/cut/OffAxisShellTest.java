@@ -36,7 +36,7 @@ class OffAxisShellTest {
 
     private static Vec end(DishPlan plan, boolean near, boolean nearEndUp) {
         double x = near == nearEndUp ? plan.upperEdgeMetres() : -plan.lowerEdgeMetres();
-        return plan.onParaboloid(x, 0);
+        return plan.onMirror(x, 0);
     }
 
     @ParameterizedTest
@@ -88,7 +88,7 @@ class OffAxisShellTest {
         for (int k = 0; k <= 9000; k++) {
             lowest = Math.min(
                     lowest,
-                    view.of(plan.onParaboloid(-plan.lowerEdgeMetres() + k * 1e-4, 0))
+                    view.of(plan.onMirror(-plan.lowerEdgeMetres() + k * 1e-4, 0))
                             .heightMetres());
         }
         assertEquals(lowest, g.clearanceMetres(), 1e-7);

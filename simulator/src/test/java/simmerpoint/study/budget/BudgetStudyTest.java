@@ -64,6 +64,7 @@ class BudgetStudyTest {
                 "workmanship.bubble-height", "0.3 mm",
                 "workmanship.bubbled", "10 %"));
         flaws.putAll(Map.of(
+                "dish.surface.curve", "circle",
                 "shape.sheet-sag", "3 mm",
                 "shape.sheet-bulge", "-1 mm",
                 "shape.springback", "4 mm",
@@ -110,6 +111,7 @@ class BudgetStudyTest {
         assertEquals(new HashSet<>(Flaws.ALL), all);
         assertEquals(
                 List.of(
+                        "rib-curve",
                         "rib-cut",
                         "rib-set",
                         "sag",

@@ -48,6 +48,8 @@ final class KeyLabels {
             Map.entry("dish.surface.spacing equal-width", "all rings equally wide"),
             Map.entry("dish.surface.spacing equal-depth-step", "each ring rises by the same depth"),
             Map.entry("dish.surface.spacing equal-length", "all panels equally long along the rib"),
+            Map.entry("dish.surface.curve circle", "a circle of twice the focal length"),
+            Map.entry("dish.surface.curve hanging-chain", "a chain hung from rim to rim, as deep as the parabola"),
             Map.entry("dish.rim.shape polygon", "straight sides, all equal"),
             Map.entry("dish.rim.half left", "the left half, from behind the dish"),
             Map.entry("dish.rim.half right", "the right half, from behind the dish"),

@@ -157,7 +157,7 @@ final class QuestionsPane extends ScrollPane {
                 label.setText(shell.get().focus());
                 return;
             }
-            double deep = scenario().dish().parabola().height(scenario().dish().radiusMetres());
+            double deep = scenario().dish().profile().height(scenario().dish().radiusMetres());
             label.setText("At the middle it is " + new FigureFormat(units.getValue()).length(deep)
                     + " deep. The deeper, the nearer the pan.");
         });

@@ -22,7 +22,7 @@ import simmerpoint.study.trace.TraceOptions;
  * @param most largest that is looked at, m
  * @param rounds how often every error is traced
  */
-record ToleranceSearch(double loss, double first, double least, double most, int rounds) {
+record ErrorSizeSearch(double loss, double first, double least, double most, int rounds) {
     /** A cost below so many of its standard errors is not seen. */
     private static final double SEEN = 2;
 
