@@ -59,6 +59,11 @@ public abstract class AlteredSurface implements MirrorSurface {
     }
 
     @Override
+    public int panelAt(double x, double y) {
+        return original.panelAt(x, y);
+    }
+
+    @Override
     public double heightAt(double x, double y) {
         return original.heightAt(x, y);
     }

@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.DoubleFunction;
 import java.util.function.UnaryOperator;
-import simmerpoint.dish.mirror.Mirror;
 import simmerpoint.geometry.Direction;
 import simmerpoint.geometry.Vec;
 
@@ -161,13 +160,8 @@ public interface Cut {
         return List.of();
     }
 
-    /** The same with other mirrors on those zones that have mirrors of their own. */
-    default Cut withMirrors(UnaryOperator<Mirror> change) {
-        return this;
-    }
-
-    /** The same with wider slits, m, between the panels of its zones. */
-    default Cut withWiderGaps(double metres) {
+    /** The same with a change to each of its zones. */
+    default Cut withZones(UnaryOperator<Zone> change) {
         return this;
     }
 

@@ -50,13 +50,27 @@ public record DishPlan(double diameterMetres, double focalLengthMetres, double h
 
     /** The same dish with other mirrors on those zones that have mirrors of their own. */
     public DishPlan withMirrors(UnaryOperator<Mirror> change) {
-        return withCut(cut.withMirrors(change));
+        return withCut(cut.withZones(zone -> zone.withMirror(change)));
+    }
+
+    /** The same dish with a change to the zone of that name. */
+    public DishPlan withZone(String name, UnaryOperator<Zone> change) {
+        return withCut(cut.withZones(zone -> zone.name().equals(name) ? change.apply(zone) : zone));
+    }
+
+    /** The zone of that name. */
+    public Zone zone(String name) {
+        return cut.zones().stream()
+                .filter(zone -> zone.name().equals(name))
+                .findFirst()
+                .orElseThrow(() -> new IllegalArgumentException("no zone is called " + name));
     }
 
     /** The same dish with slits wider by some metres, in its zones as well, wherever panels meet in seams. */
     public DishPlan withWiderGaps(double metres) {
         double wider = cut.has(CutTrait.SEAMS) ? Math.max(0, gapMetres + metres) : gapMetres;
-        return new DishPlan(diameterMetres, focalLengthMetres, hubMetres, wider, cut.withWiderGaps(metres));
+        return new DishPlan(
+                diameterMetres, focalLengthMetres, hubMetres, wider, cut.withZones(zone -> zone.withWiderGaps(metres)));
     }
 
     /** Name of the zone that a panel belongs to; empty where the dish has none. */

@@ -66,6 +66,15 @@ public interface MirrorSurface {
     void fill(double[] u, double[] v, int n, MirrorPoints out);
 
     /**
+     * Number of the panel whose mirror lies above the plan point (x, y), below 0 if there is none. Only surfaces of our own cuts know.
+     *
+     * @throws UnsupportedOperationException of other surfaces
+     */
+    default int panelAt(double x, double y) {
+        throw new UnsupportedOperationException("panels of this surface are not found by place");
+    }
+
+    /**
      * The panels as triangles in the dish frame, owned by panels, where they can hide each other from the sun or from a target above the dish; empty for
      * surfaces that cannot. A surface that is part of a convex bowl cannot: light from a point of the bowl to a point
      * above it stays above it (derived here: the region above a convex surface is convex).

@@ -17,6 +17,18 @@ public record Zone(String name, DishPlan plan, Optional<Mirror> mirror) {
         return new Zone(name, plan, mirror.map(change));
     }
 
+    /** The same with a change to its mirror: its own, or {@code usual} where it has none, which becomes its own if it changes. */
+    public Zone withMirror(Mirror usual, UnaryOperator<Mirror> change) {
+        Mirror now = mirror.orElse(usual);
+        Mirror changed = change.apply(now);
+        return changed.equals(now) ? this : new Zone(name, plan, Optional.of(changed));
+    }
+
+    /** The same with wider slits between its panels, m. */
+    public Zone withWiderGaps(double metres) {
+        return withPlan(plan.withWiderGaps(metres));
+    }
+
     /** The same cut otherwise. */
     public Zone withPlan(DishPlan other) {
         return new Zone(name, other, mirror);

@@ -17,12 +17,14 @@ import simmerpoint.study.trace.DoubtShare;
 public final class BudgetQuantities {
     private static final double TIDY = 1e9;
 
-    private static final Fields<Flaw> NAME = Fields.<Flaw>none().text("flaw", "which flaw", Flaw::key);
+    private static final String WHICH = "which flaw; of one zone as zone.flaw";
+
+    private static final Fields<Flaw> NAME = Fields.<Flaw>none().text("flaw", WHICH, Flaw::key);
 
     private static final Fields<Cost> COST = cost(
             cost(
                     Fields.<Cost>none()
-                            .text("flaw", "which flaw", cost -> cost.of().flaw().key()),
+                            .text("flaw", WHICH, cost -> cost.of().flaw().key()),
                     "off_in_turn",
                     "what the cooker as built gains without this flaw",
                     FlawCost::offInTurn),
@@ -35,7 +37,10 @@ public final class BudgetQuantities {
             .estimate("change_W", "change of the watts as built", Sensitivity.Step::change);
 
     private static final Fields<Sensitivity> SENSITIVITY = Fields.<Sensitivity>none()
-            .text("figure", "which figure of the scenario", s -> s.parameter().key())
+            .text(
+                    "figure",
+                    "which figure of the scenario; of one zone as zone.figure",
+                    s -> s.parameter().key())
             .number("step", "size of the step in its unit", s -> step(s.parameter()))
             .text("unit", "unit of the step", s -> s.parameter().unit().sign())
             .rows("steps", "the ways it can go", Sensitivity::steps, STEP)

@@ -24,15 +24,24 @@ final class ShellQuantities {
                         "which end of the rim is nearer the axis",
                         List.of("down", "up"),
                         shell -> shell.nearEndUp() ? "up" : "down");
-        all = figure(all, "width", "m", "of its rim, the short way", ShellTape::width);
-        all = figure(all, "height", "m", "of its rim, the long way", ShellTape::height);
-        all = figure(all, "depth", "m", "greatest, below a straight edge across the rim", ShellTape::depth);
+        all = measured(all, "width", "of its rim, the short way", ShellTape::width);
+        all = measured(all, "height", "of its rim, the long way", ShellTape::height);
+        all = measured(all, "depth", "greatest, below a straight edge across the rim", ShellTape::depth);
         all = figure(all, "focal_length", "m", "of the paraboloid it is a part of", ShellTape::focalLength);
         all = figure(all, "tilt", "rad", "of the rim from square to the axis", ShellTape::tilt);
         all = figure(all, "offset", "m", "of the rim's middle from the axis", ShellTape::offset);
         all = figure(all, "near_string", "m", "from the near end of the rim to the focus", ShellTape::nearString);
         all = figure(all, "far_string", "m", "from the far end of the rim to the focus", ShellTape::farString);
         return figure(all, "deepest_at", "m", "from the near end to the deepest place", ShellTape::deepestAt);
+    }
+
+    private static Fields<OffAxisShell> measured(
+            Fields<OffAxisShell> all, String name, String label, ToDoubleFunction<ShellTape> length) {
+        return all.number(name + "_m", label, shell -> length.applyAsDouble(shell.tape()))
+                .number(
+                        name + "_deviation_m",
+                        "standard deviation of that",
+                        shell -> length.applyAsDouble(shell.deviations()));
     }
 
     private static Fields<OffAxisShell> figure(

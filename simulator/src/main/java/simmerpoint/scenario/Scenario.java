@@ -141,6 +141,16 @@ public record Scenario(
         return withMirror(change.apply(mirror)).withDish(dish.withMirrors(change));
     }
 
+    /** The same with a change to the mirror of one zone of the dish. */
+    public Scenario withMirror(String zone, UnaryOperator<Mirror> change) {
+        return withDish(dish.withZone(zone, z -> z.withMirror(mirror, change)));
+    }
+
+    /** The mirror of one zone of the dish. */
+    public Mirror mirror(String zone) {
+        return dish.zone(zone).mirror().orElse(mirror);
+    }
+
     /** The same for another target; what is cooked in stays the same. */
     public Scenario withTarget(Target other) {
         return new Scenario(

@@ -31,7 +31,11 @@ public enum Dimension {
     /** Steam off an area of water, in kg/(h·m²) as heat levels count it, which is 1/3600 of the SI unit. */
     STEAM("a rate of steam", "6 kg/(h·m²)"),
     /** SI: m/s. */
-    SPEED("a speed", "2 m/s or 5 mph");
+    SPEED("a speed", "2 m/s or 5 mph"),
+    /** SI: Pa. */
+    PRESSURE("a pressure", "20 Pa"),
+    /** SI: N/m, a force for every metre of width. */
+    TENSION("a tension", "80 N/m");
 
     private final String words;
     private final String example;

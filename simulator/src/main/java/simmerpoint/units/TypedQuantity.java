@@ -92,6 +92,8 @@ public record TypedQuantity(double si, Dimension dimension, String unit, String 
             Dimension.VOLUME, "l",
             Dimension.WATER, "l",
             Dimension.SPEED, "m/s",
+            Dimension.PRESSURE, "Pa",
+            Dimension.TENSION, "N/m",
             Dimension.STEAM, "kg/(h·m²)");
 
     /** What was typed, if it is a quantity of that dimension. */

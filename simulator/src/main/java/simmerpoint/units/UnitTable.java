@@ -53,6 +53,14 @@ final class UnitTable {
         add(Dimension.SPEED, "1", "m/s");
         add(Dimension.SPEED, BigDecimal.ONE.divide(new BigDecimal("3.6"), MathContext.DECIMAL128), "km/h");
         add(Dimension.SPEED, "0.44704", "mph");
+        add(Dimension.PRESSURE, "1", "Pa", "pascal");
+        add(Dimension.PRESSURE, "100", "hPa", "mbar");
+        add(Dimension.PRESSURE, "1000", "kPa");
+        add(Dimension.PRESSURE, "249.08891", "inH2O", "inH₂O");
+        add(Dimension.TENSION, "1", "N/m");
+        add(Dimension.TENSION, "100", "N/cm");
+        add(Dimension.TENSION, "1000", "N/mm", "kN/m");
+        add(Dimension.TENSION, "175.126835", "lbf/in");
     }
 
     private UnitTable() {}

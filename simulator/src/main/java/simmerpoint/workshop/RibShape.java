@@ -1,6 +1,7 @@
 package simmerpoint.workshop;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
@@ -24,6 +25,9 @@ public record RibShape(RibLayout ribs, Profile profile, double hub, double rim, 
     /** Points of a curve lie no farther apart, m: chords then keep within a hundredth of a millimetre of it. */
     private static final double STEP = 4e-3;
 
+    /** Ribs whose lengths differ by less are alike, m. */
+    private static final double ALIKE = 1e-4;
+
     /** Length of a mark, m. */
     private static final double MARK = 0.015;
 
@@ -35,6 +39,38 @@ public record RibShape(RibLayout ribs, Profile profile, double hub, double rim, 
     /** How many carry a mirror. */
     public int standing() {
         return ribs.standing();
+    }
+
+    /** Different lengths of those that carry a mirror, the longest first: distances from the axis at which it ends on them, m. */
+    public List<Double> lengths() {
+        return ribs.ends().stream()
+                .filter(end -> end > 0)
+                .map(RibShape::tidy)
+                .distinct()
+                .sorted(Comparator.reverseOrder())
+                .toList();
+    }
+
+    /** Numbers of the ribs of one of those lengths, from 1. */
+    public List<Integer> ofLength(double length) {
+        return IntStream.range(0, count())
+                .filter(k -> tidy(ribs.ends().get(k)) == length)
+                .mapToObj(k -> k + 1)
+                .toList();
+    }
+
+    private static double tidy(double metres) {
+        return Math.round(metres / ALIKE) * ALIKE;
+    }
+
+    /** A letter for the ribs of each length, in the order of {@link #lengths}; none where all are alike. */
+    public String letter(double length) {
+        return lengths().size() == 1 ? "" : PanelPieces.letter(lengths().indexOf(length));
+    }
+
+    /** A rib with mirror to that distance from the axis, m. */
+    RibShape to(double length) {
+        return Math.abs(length - rim) < ALIKE ? this : new RibShape(ribs, profile, hub, length, stock);
     }
 
     /** How many there are where they go all round. */
@@ -110,12 +146,13 @@ public record RibShape(RibLayout ribs, Profile profile, double hub, double rim, 
     List<Mark> marks() {
         List<Mark> marks = new ArrayList<>();
         double[] borders = ribs.borders();
-        for (int k = 0; k < borders.length; k++) {
-            boolean end = k == 0 || k == borders.length - 1;
-            boolean isEdge = k == borders.length - 1 && stock.beyondRim() == 0;
-            if (borders[k] > innerEnd() && !isEdge && (end || !ribs.curved())) {
-                marks.add(mark(borders[k], k == 0 ? "hub" : end ? "rim" : "ring " + k));
+        for (int k = 0; k < borders.length && borders[k] < rim - ALIKE; k++) {
+            if (borders[k] > innerEnd() && (k == 0 || !ribs.curved())) {
+                marks.add(mark(borders[k], k == 0 ? "hub" : "ring " + k));
             }
+        }
+        if (stock.beyondRim() > 0) {
+            marks.add(mark(rim, "rim"));
         }
         return marks;
     }
@@ -141,7 +178,9 @@ public record RibShape(RibLayout ribs, Profile profile, double hub, double rim, 
     /** Its foot outwards: the notches, then the outer end. */
     List<Point> foot() {
         List<Point> corners = new ArrayList<>();
-        stock.notches().forEach(notch -> addNotch(notch, corners));
+        stock.notches().stream()
+                .filter(notch -> notch.radius() + notch.width() / 2 < outerEnd())
+                .forEach(notch -> addNotch(notch, corners));
         corners.add(new Point(outerEnd(), -stock.belowCurve()));
         return corners;
     }

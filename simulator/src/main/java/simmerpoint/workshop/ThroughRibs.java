@@ -62,9 +62,15 @@ public record ThroughRibs(RibShape rib, int count) {
     /** Every sort of rib: the usual ones, then those that run through. */
     List<Piece> pieces() {
         List<Piece> all = new ArrayList<>();
-        int single = rib.standing() - 2 * count;
-        if (single > 0) {
-            all.add(piece("rib", single, rib.atOrigin(), rib.marks()));
+        int through = 2 * count;
+        for (double length : rib.lengths()) {
+            int alike = rib.ofLength(length).size();
+            int single = Math.max(0, alike - through);
+            through -= alike - single;
+            if (single > 0) {
+                RibShape one = rib.to(length);
+                all.add(piece(("rib " + rib.letter(length)).trim(), single, one.atOrigin(), one.marks()));
+            }
         }
         if (count == 1) {
             all.add(piece("through rib", 1, outline(0, 0), marks()));

@@ -112,6 +112,8 @@ public final class RandomValues {
             case VOLUME -> "m³";
             case STEAM -> "kg/(h·m²)";
             case SPEED -> "m/s";
+            case PRESSURE -> "Pa";
+            case TENSION -> "N/m";
         };
     }
 }

@@ -59,7 +59,7 @@ class BudgetReportsTest {
                     flaw.get("off_in_turn_share").asDouble(),
                     1e-12);
         }
-        assertEquals("rib-cut", root.get("absent").get(0).get("flaw").asText());
+        assertEquals("rib-curve", root.get("absent").get(0).get("flaw").asText());
         JsonNode turn = root.get("sensitivities").get(8);
         assertEquals("turn", turn.get("figure").asText());
         assertEquals(0.1, turn.get("step").asDouble());

@@ -11,6 +11,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
+import simmerpoint.dish.MirrorSurface;
 import simmerpoint.dish.shape.ShapeError;
 import simmerpoint.dish.shape.ShapeErrors;
 import simmerpoint.scenario.file.ScenarioReader;
@@ -56,6 +57,31 @@ class ShapeReadingTest {
         assertEquals(3.2014e-3, read(keys).shape().of(ShapeError.SHEET_SAG), 1e-7);
     }
 
+    /**
+     * An evenly stretched membrane under a pressure p and a tension T is the paraboloid of f = T/p: 100 Pa and 80 N/m for the example's 0.8 m.
+     * Strips then hang back by R²·sin²(π/n)/4f; with no pressure film stands out as far, but for tan²(π/n).
+     */
+    @Test
+    void filmUnderPressureIsTheParaboloid() throws ScenarioException {
+        Map<String, String> keys = new TreeMap<>(Map.of(
+                "dish.surface.cut", "bent-strips",
+                "shape.film-tension", "80 N/m",
+                "shape.film-pressure", "100 Pa"));
+        Scenario film = read(keys);
+        double chord = 0.36 * Math.pow(Math.sin(Math.PI / 24), 2) / (4 * 0.8);
+        assertEquals(-chord, film.shape().of(ShapeError.SHEET_BULGE), 1e-12);
+        MirrorSurface surface = film.built().surface(film.setup().sunInDish());
+        for (double x = -0.4; x <= 0.4; x += 0.07) {
+            assertEquals((x * x + 0.04) / 3.2, surface.heightAt(x, 0.2), 1e-12);
+        }
+        keys.put("shape.film-pressure", "0 Pa");
+        double tan = Math.tan(Math.PI / 24);
+        double alone = chord * (1 + tan * tan) / (1 - tan * tan);
+        assertEquals(alone, read(keys).shape().of(ShapeError.SHEET_BULGE), 1e-12);
+        keys.put("shape.sheet-bulge", "1 mm");
+        assertEquals(alone + 1e-3, read(keys).shape().of(ShapeError.SHEET_BULGE), 1e-12);
+    }
+
     /** Only what hangs by its weight changes as the dish points higher. */
     @ParameterizedTest
     @EnumSource
@@ -74,6 +100,11 @@ class ShapeReadingTest {
                 "dish.surface.cut=smooth,mirror.panel-tilt=0 mrad,shape.sheet-sag=1 mm|has no ribs",
                 "dish.surface.cut=square-tiles,dish.surface.tile=50 mm,shape.sheet-bulge=-1 mm|has no ribs",
                 "shape.sheet-sag=-1 mm|0 mm to 50 mm",
+                "shape.film-tension=80 N/m|lies on bent ribs",
+                "dish.surface.cut=bent-strips,shape.film-pressure=20 Pa|how tightly",
+                "dish.surface.cut=bent-strips,dish.surface.sectors=4,shape.film-tension=80 N/m|5 or more",
+                "dish.surface.cut=smooth,mirror.panel-tilt=0 mrad,shape.film-tension=80 N/m|has no ribs",
+                "dish.surface.cut=bent-strips,shape.film-tension=1 N/m,shape.film-pressure=2000 Pa|is stretched by it",
                 "dish.surface.cut=bent-strips,shape.sheet-weight=on|stiffened by their bend",
                 "dish.surface.cut=smooth,mirror.panel-tilt=0 mrad,shape.sheet-weight=on|has no ribs",
                 "build.panel-material=foam board,shape.sheet-weight=on|is not known",

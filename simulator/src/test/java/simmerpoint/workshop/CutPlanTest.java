@@ -59,6 +59,39 @@ class CutPlanTest {
         assertEquals(depth, 1000 * rib.depth(), 1e-3);
     }
 
+    /** Under a square rim a rib ends w/2 ÷ max(|cos|, |sin|) from the axis, at the circle or at a slot (plane geometry). */
+    @Test
+    void ribsEndWhereTheRimCutsThem() throws Exception {
+        CutPlan plan =
+                plan("dish: {diameter: 1200 mm, focal-length: 500 mm, hub: 200 mm, rim: {shape: square, width: 900 mm, "
+                        + "slot-width: 60 mm, slot-length: 150 mm}, surface: {cut: bent-strips, sectors: 16}}\n");
+        List<Double> ends = plan.rib().orElseThrow().ribs().ends();
+        for (int k = 0; k < 16; k++) {
+            double angle = 2 * Math.PI * k / 16;
+            double side = 0.45 / Math.max(Math.abs(Math.cos(angle)), Math.abs(Math.sin(angle)));
+            assertEquals(k == 8 ? 0.45 : Math.min(0.6, side), ends.get(k), 1e-5, "rib " + (k + 1));
+        }
+        List<Piece> ribs = plan.pieces().stream()
+                .filter(piece -> piece.use() == Piece.Use.RIB)
+                .toList();
+        assertEquals(
+                List.of("rib A", "rib B", "rib C"),
+                ribs.stream().map(Piece::name).toList());
+        assertEquals(List.of(4, 8, 4), ribs.stream().map(Piece::count).toList());
+        double inner = plan.rib().orElseThrow().innerEnd();
+        assertEquals(0.45 - inner, ribs.get(2).outline().width(), 1e-4);
+    }
+
+    /** A half dish stands on the ribs of that half and on the two along its straight edge. */
+    @Test
+    void halfADishHasHalfTheRibs() throws Exception {
+        CutPlan plan = plan("dish: {diameter: 1200 mm, focal-length: 500 mm, hub: 200 mm, rim: {half: upper}, surface: "
+                + "{cut: bent-strips, sectors: 16}}\n");
+        RibShape rib = plan.rib().orElseThrow();
+        assertEquals(9, rib.standing());
+        assertEquals(List.of(1, 2, 3, 4, 5, 13, 14, 15, 16), rib.ofLength(0.6));
+    }
+
     /** The pencil is as far from the pin as from the bar's directrix: (f + z) + (H − z) = f + H, derived here. */
     @Test
     void theStringIsTheSameAllAlongTheCurve() {

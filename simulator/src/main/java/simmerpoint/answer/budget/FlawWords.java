@@ -2,9 +2,11 @@ package simmerpoint.answer.budget;
 
 import simmerpoint.answer.words.DishWords;
 import simmerpoint.answer.words.FigureFormat;
+import simmerpoint.dish.Cut;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.study.budget.Flaw;
 import simmerpoint.study.budget.FlawSize;
+import simmerpoint.study.budget.Flaws;
 
 /**
  * Names of a scenario's flaws, with their size where one figure tells it.
@@ -13,25 +15,40 @@ import simmerpoint.study.budget.FlawSize;
  * @param figures in the reader's units
  */
 public record FlawWords(Scenario scenario, FigureFormat figures) {
-    /** The name alone: "slope error", "flat tiles". */
+    /** The name alone: "slope error", "flat tiles", "slope error in zone rim". */
     public String name(Flaw flaw) {
-        return switch (flaw.key()) {
-            case "flat-panels" -> scenario.dish().cut().shapeLossName();
-            case "hub-and-gaps" -> DishWords.bare(scenario.dish());
+        return what(flaw) + flaw.zone().map(zone -> " in zone " + zone).orElse("");
+    }
+
+    /** Name and size: "slope error 5.0 mrad", "slope error 5.0 mrad, zone rim". */
+    public String sized(Flaw flaw) {
+        String size = size(flaw);
+        return what(flaw)
+                + (size.isEmpty() ? "" : FigureFormat.NBSP + size)
+                + flaw.zone().map(zone -> ", zone " + zone).orElse("");
+    }
+
+    /** The same for a sentence: "slope error of 5.0 mrad", "slope error of 5.0 mrad in zone rim". */
+    public String told(Flaw flaw) {
+        String size = size(flaw);
+        return what(flaw)
+                + (size.isEmpty() ? "" : " of " + size)
+                + flaw.zone().map(zone -> " in zone " + zone).orElse("");
+    }
+
+    private String what(Flaw flaw) {
+        return switch (flaw.name()) {
+            case Flaws.FLAT_PANELS -> cut(flaw).shapeLossName();
+            case Flaws.HUB_AND_GAPS -> DishWords.bare(scenario.dish());
             default -> flaw.name();
         };
     }
 
-    /** Name and size: "slope error 5.0 mrad". */
-    public String sized(Flaw flaw) {
-        String size = size(flaw);
-        return name(flaw) + (size.isEmpty() ? "" : FigureFormat.NBSP + size);
-    }
-
-    /** The same for a sentence: "slope error of 5.0 mrad". */
-    public String told(Flaw flaw) {
-        String size = size(flaw);
-        return name(flaw) + (size.isEmpty() ? "" : " of " + size);
+    private Cut cut(Flaw flaw) {
+        return flaw.zone()
+                .map(zone -> scenario.dish().zone(zone).plan())
+                .orElse(scenario.dish())
+                .cut();
     }
 
     private String size(Flaw flaw) {

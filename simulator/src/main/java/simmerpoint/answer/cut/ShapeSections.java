@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
 import simmerpoint.answer.Columns;
 import simmerpoint.answer.Section;
 import simmerpoint.answer.words.FigureFormat;
@@ -36,15 +37,25 @@ record ShapeSections(CutPlan plan, UnitSystem units) {
                 .sayIf(
                         !rib.ribs().curved(),
                         "The edge is straight between the rings' borders, which are marked on the pattern.")
-                .sayIf(isCut(), "Ribs are drawn as far as the dish's diameter; cut each off where the rim is.")
+                .sayIf(rib.lengths().size() > 1, lengths(rib))
+                .sayIf(
+                        rib.lengths().size() > 1 && plan.throughRibs().isPresent(),
+                        "Ribs that run through the middle are drawn as far as the dish's diameter; cut each off where the rim is.")
                 .say(plan.throughRibs().map(this::through))
                 .build();
     }
 
-    /** Whether the rim is not the circle of the diameter. */
-    private boolean isCut() {
-        double radius = plan.scenario().dish().radiusMetres();
-        return plan.scenario().dish().rimArea() < 0.999_999 * Math.PI * radius * radius;
+    /** Which rib is how long. */
+    private String lengths(RibShape rib) {
+        return "Ribs are as long as the rim allows: "
+                + rib.lengths().stream()
+                        .map(length -> rib.letter(length) + " to " + saw(length) + " from the middle ("
+                                + rib.ofLength(length).stream()
+                                        .map(String::valueOf)
+                                        .collect(Collectors.joining(", "))
+                                + ")")
+                        .collect(Collectors.joining("; "))
+                + ". Rib 1 points to the upper edge, the others follow anticlockwise as seen from the sun.";
     }
 
     private String through(ThroughRibs through) {

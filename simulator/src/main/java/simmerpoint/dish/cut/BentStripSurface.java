@@ -97,6 +97,15 @@ final class BentStripSurface implements MirrorSurface {
     }
 
     @Override
+    public int panelAt(double x, double y) {
+        int k = sectors.at(x, y);
+        double along = x * sectors.cos[k] + y * sectors.sin[k];
+        double across = y * sectors.cos[k] - x * sectors.sin[k];
+        boolean there = along >= hubX && along <= rimX && Math.abs(across) <= halfWidth(along);
+        return there ? k : MirrorPoints.GAP;
+    }
+
+    @Override
     public void fill(double[] u, double[] v, int n, MirrorPoints out) {
         double planArea = outlineArea();
         double hubZ = strip.height(hubX);

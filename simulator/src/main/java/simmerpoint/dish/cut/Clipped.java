@@ -133,8 +133,7 @@ public record Clipped(Cut panels, PlanRegion region, Rim rim) implements Cut {
     public Optional<RibLayout> ribs(DishPlan plan) {
         PlanRegion left = within(plan);
         return panels.ribs(inner(plan))
-                .map(ribs ->
-                        ribs.withStanding(left.directions(ribs.sectors(), plan.hubMetres() / 2, plan.radiusMetres())));
+                .map(ribs -> ribs.withEnds(left.ends(ribs.sectors(), plan.hubMetres() / 2, plan.radiusMetres())));
     }
 
     @Override

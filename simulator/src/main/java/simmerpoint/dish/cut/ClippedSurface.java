@@ -91,6 +91,12 @@ final class ClippedSurface extends AlteredSurface {
     }
 
     @Override
+    public int panelAt(double x, double y) {
+        int panel = region.contains(x, y) ? original.panelAt(x, y) : MirrorPoints.GAP;
+        return panel >= 0 ? parts.number(panel) : MirrorPoints.GAP;
+    }
+
+    @Override
     public void fill(double[] u, double[] v, int n, MirrorPoints out) {
         original.fill(span < 1 ? window(u, n) : u, v, n, out);
         for (int i = 0; i < n; i++) {

@@ -121,6 +121,25 @@ final class FlatRingSurface implements MirrorSurface {
         return innerZ[j] + slope[j] * (along - innerX[j]);
     }
 
+    @Override
+    public int panelAt(double x, double y) {
+        int k = sectors.at(x, y);
+        double along = x * sectors.cos[k] + y * sectors.sin[k];
+        double across = y * sectors.cos[k] - x * sectors.sin[k];
+        double radii = along / (sectors.cosHalf * plan.radiusMetres());
+        if (radii > 1) {
+            return MirrorPoints.GAP;
+        }
+        int j = borders.ringAt(radii * radii);
+        return isOnMirror(along, across, j) ? k * borders.rings() + j : MirrorPoints.GAP;
+    }
+
+    private boolean isOnMirror(double along, double across, int ring) {
+        return Math.abs(across) <= along * sectors.tanHalf - sideTrim[ring]
+                && along >= firstX[ring]
+                && along <= lastX[ring];
+    }
+
     /** Three loops, each short enough for its numbers to stay in registers (measured: three quarters of the time of one). */
     @Override
     public void fill(double[] u, double[] v, int n, MirrorPoints out) {

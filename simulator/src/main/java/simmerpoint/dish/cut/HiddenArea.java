@@ -13,10 +13,10 @@ final class HiddenArea {
     /** Of the mirrors of a zone under those of others, m². */
     static double of(ZoneSampler zone, List<ZoneSampler> above) {
         List<Path2D> covers = above.stream()
-                .flatMap(other -> other.finder().outlines().stream())
+                .flatMap(other -> other.outlines().stream())
                 .map(PlanPaths::of)
                 .toList();
-        return zone.finder().outlines().stream()
+        return zone.outlines().stream()
                 .map(PlanPaths::of)
                 .mapToDouble(panel -> hidden(panel, covers))
                 .sum();

@@ -17,7 +17,6 @@ import simmerpoint.dish.PanelOutline;
 import simmerpoint.dish.PanelSize;
 import simmerpoint.dish.RibLayout;
 import simmerpoint.dish.Zone;
-import simmerpoint.dish.mirror.Mirror;
 import simmerpoint.dish.shape.DeformedSurface;
 import simmerpoint.dish.shape.RibHeights;
 import simmerpoint.dish.shape.RuledDeformation;
@@ -161,13 +160,8 @@ public record MeasuredRibs(Cut panels, List<Double> radii, List<List<Double>> he
     }
 
     @Override
-    public Cut withMirrors(UnaryOperator<Mirror> change) {
-        return under(panels.withMirrors(change));
-    }
-
-    @Override
-    public Cut withWiderGaps(double metres) {
-        return under(panels.withWiderGaps(metres));
+    public Cut withZones(UnaryOperator<Zone> change) {
+        return under(panels.withZones(change));
     }
 
     @Override

@@ -13,7 +13,6 @@ import simmerpoint.dish.MirrorSurface;
 import simmerpoint.dish.PanelOutline;
 import simmerpoint.dish.RibLayout;
 import simmerpoint.dish.Zone;
-import simmerpoint.dish.mirror.Mirror;
 import simmerpoint.geometry.Direction;
 
 /**
@@ -46,6 +45,16 @@ public record Perfected(Cut panels, boolean curved, boolean filled) implements C
         }
         Perfected now = of(plan.cut());
         return plan.withCut(new Perfected(now.panels, true, now.filled));
+    }
+
+    /** A zone with its panels bent to the paraboloid, within the border that cuts it; the same zone where that changes nothing. */
+    public static Zone curved(Zone zone) {
+        DishPlan plan = zone.plan();
+        if (plan.cut() instanceof Clipped clipped) {
+            Cut bent = curved(plan.withCut(clipped.panels())).cut();
+            return zone.withPlan(plan.withCut(new Clipped(bent, clipped.region(), clipped.rim())));
+        }
+        return zone.withPlan(curved(plan));
     }
 
     /** The dish with mirror in place of all its holes; the same dish where there are none or they are unknown. */
@@ -109,13 +118,8 @@ public record Perfected(Cut panels, boolean curved, boolean filled) implements C
     }
 
     @Override
-    public Cut withMirrors(UnaryOperator<Mirror> change) {
-        return new Perfected(panels.withMirrors(change), curved, filled);
-    }
-
-    @Override
-    public Cut withWiderGaps(double metres) {
-        return new Perfected(panels.withWiderGaps(metres), curved, filled);
+    public Cut withZones(UnaryOperator<Zone> change) {
+        return new Perfected(panels.withZones(change), curved, filled);
     }
 
     @Override

@@ -2,6 +2,7 @@ package simmerpoint.dish.cut;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import simmerpoint.geometry.Point;
 import simmerpoint.geometry.Polygon;
 import simmerpoint.units.RangeCheck;
@@ -24,6 +25,7 @@ public record PlanRegion(
     private static final double FAR = 4;
 
     private static final int STEPS = 50;
+    private static final int BISECTIONS = 30;
 
     /** A direction along an edge belongs to both sides, rad. */
     private static final double BESIDE = 1e-6;
@@ -147,24 +149,39 @@ public record PlanRegion(
                 && holes.stream().noneMatch(hole -> ConvexPolygon.contains(hole, x, y));
     }
 
-    /** Of so many equal angles, the first at the upper edge, those in whose direction some of it lies between two distances, m. */
-    int directions(int count, double from, double to) {
-        int met = 0;
-        for (int k = 0; k < count; k++) {
-            met += lies(2 * Math.PI * k / count, from, to) ? 1 : 0;
-        }
-        return met;
+    /**
+     * How far out it reaches in so many directions at equal angles, the first towards the upper edge, then towards the right: the greatest
+     * distance from the axis between two, m; 0 where none of it lies between them.
+     */
+    List<Double> ends(int count, double from, double to) {
+        return IntStream.range(0, count)
+                .mapToObj(k -> end(2 * Math.PI * k / count, from, to))
+                .toList();
     }
 
-    private boolean lies(double angle, double from, double to) {
-        for (int step = 0; step < STEPS; step++) {
-            double r = from + (to - from) * (step + 0.5) / STEPS;
-            if (contains(r * Math.cos(angle - BESIDE), r * Math.sin(angle - BESIDE))
-                    || contains(r * Math.cos(angle + BESIDE), r * Math.sin(angle + BESIDE))) {
-                return true;
+    private double end(double angle, double from, double to) {
+        if (holds(angle, to)) {
+            return to;
+        }
+        for (int step = STEPS - 1; step >= 0; step--) {
+            double inside = from + (to - from) * (step + 0.5) / STEPS;
+            if (holds(angle, inside)) {
+                return end(angle, inside, Math.min(to, inside + (to - from) / STEPS), BISECTIONS);
             }
         }
-        return false;
+        return 0;
+    }
+
+    private double end(double angle, double inside, double outside, int left) {
+        double middle = (inside + outside) / 2;
+        return left == 0
+                ? middle
+                : holds(angle, middle) ? end(angle, middle, outside, left - 1) : end(angle, inside, middle, left - 1);
+    }
+
+    private boolean holds(double angle, double r) {
+        return contains(r * Math.cos(angle - BESIDE), r * Math.sin(angle - BESIDE))
+                || contains(r * Math.cos(angle + BESIDE), r * Math.sin(angle + BESIDE));
     }
 
     /** Its area, m². */

@@ -48,6 +48,12 @@ final class SmoothSurface implements MirrorSurface {
     }
 
     @Override
+    public int panelAt(double x, double y) {
+        boolean hub = x * x + y * y < plan.hubMetres() * plan.hubMetres() / 4;
+        return aperture.contains(x, y) && !hub ? 0 : MirrorPoints.GAP;
+    }
+
+    @Override
     public void fill(double[] u, double[] v, int n, MirrorPoints out) {
         double rim = aperture.radius();
         double midX = aperture.x();

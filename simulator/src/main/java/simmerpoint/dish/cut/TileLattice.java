@@ -142,7 +142,38 @@ final class TileLattice {
 
     /** Column of the cell above which the plan point lies, given its row. */
     int columnAt(double x, int row) {
-        return (int) Math.rint(shape == TileShape.SQUARE ? x / pitch : x / pitch - 0.5 * row);
+        return columnOf(x, row);
+    }
+
+    /** Centres of the cells above which plan points lie. */
+    void centres(double[] x, double[] y, int n, double[] cx, double[] cy) {
+        if (shape == TileShape.SQUARE) {
+            nearest(x, n, cx);
+            nearest(y, n, cy);
+            return;
+        }
+        for (int i = 0; i < n; i++) {
+            int row = rowAt(x[i], y[i]);
+            cx[i] = centreX(columnAt(x[i], row), row);
+            cy[i] = centreY(row);
+        }
+    }
+
+    private void nearest(double[] at, int n, double[] centre) {
+        double width = pitch;
+        for (int i = 0; i < n; i++) {
+            centre[i] = width * Math.rint(at[i] / width);
+        }
+    }
+
+    /** Row of the cells with such a centre. */
+    int rowOf(double cy) {
+        return (int) Math.rint(cy / (shape == TileShape.SQUARE ? pitch : pitch * ROW));
+    }
+
+    /** Column of the cell with such a centre. */
+    int columnOf(double cx, int row) {
+        return (int) Math.rint(shape == TileShape.SQUARE ? cx / pitch : cx / pitch - 0.5 * row);
     }
 
     /** Number of the tile in a cell, or {@link MirrorPoints#GAP}. */

@@ -3,6 +3,7 @@ package simmerpoint.dish.cut;
 import simmerpoint.dish.DishPlan;
 import simmerpoint.dish.MirrorPoints;
 import simmerpoint.dish.MirrorSurface;
+import simmerpoint.sampling.FastSinCos;
 
 /**
  * Small flat tiles on a lattice; see {@link TileLattice}. What is left of a cell beside its tile counts as gap and lies in
@@ -76,36 +77,87 @@ final class TileSurface implements MirrorSurface {
     }
 
     @Override
-    public void fill(double[] u, double[] v, int n, MirrorPoints out) {
-        disc.fill(u, v, n, out);
+    public int panelAt(double x, double y) {
+        if (x * x + y * y > plan.radiusMetres() * plan.radiusMetres()) {
+            return MirrorPoints.GAP;
+        }
+        int row = lattice.rowAt(x, y);
+        int column = lattice.columnAt(x, row);
+        int tile = lattice.tileIn(column, row);
+        if (tile < 0) {
+            return MirrorPoints.GAP;
+        }
         double perFocal = 1 / (2 * plan.focalLengthMetres());
+        double gx = perFocal * lattice.centreX(column, row);
+        double gy = perFocal * lattice.centreY(row);
+        double dx = x - lattice.centreX(column, row);
+        double dy = y - lattice.centreY(row);
+        double up = (gx * dx + gy * dy) / (1 + Math.sqrt(1 + gx * gx + gy * gy));
+        return lattice.shape.inside(dx + gx * up, dy + gy * up, lattice.tile / 2) ? tile : MirrorPoints.GAP;
+    }
+
+    /**
+     * Loops that each write one array, so that they are vectorised. A place in the tile's own plane is the place in plan plus the gradient
+     * times its height above the tile's centre ÷ (1 + 1/n), n the upward part of the normal: the plane turned down about its level line
+     * (derived here).
+     */
+    @Override
+    public void fill(double[] u, double[] v, int n, MirrorPoints out) {
+        double perFocal = 1 / (2 * plan.focalLengthMetres());
+        double[] cx = out.nx;
+        double[] cy = out.ny;
+        double[] nz = out.nz;
+        places(u, v, n, out);
+        lattice.centres(out.x, out.y, n, cx, cy);
+        double perFocal2 = perFocal * perFocal;
+        for (int i = 0; i < n; i++) {
+            nz[i] = 1 / Math.sqrt(1 + perFocal2 * (cx[i] * cx[i] + cy[i] * cy[i]));
+        }
+        for (int i = 0; i < n; i++) {
+            out.z[i] = perFocal * (cx[i] * (out.x[i] - 0.5 * cx[i]) + cy[i] * (out.y[i] - 0.5 * cy[i]));
+        }
+        findTiles(n, perFocal, out);
         double planArea = outlineArea();
+        for (int i = 0; i < n; i++) {
+            out.area[i] = planArea / nz[i];
+        }
+        for (int i = 0; i < n; i++) {
+            cx[i] *= -perFocal * nz[i];
+        }
+        for (int i = 0; i < n; i++) {
+            cy[i] *= -perFocal * nz[i];
+        }
+    }
+
+    private void places(double[] u, double[] v, int n, MirrorPoints out) {
+        double rim = plan.radiusMetres();
+        double[] radius = out.area;
+        FastSinCos.fill(u, 1, n, out.x, out.y);
+        for (int i = 0; i < n; i++) {
+            radius[i] = rim * Math.sqrt(v[i]);
+        }
+        for (int i = 0; i < n; i++) {
+            out.x[i] *= radius[i];
+        }
+        for (int i = 0; i < n; i++) {
+            out.y[i] *= radius[i];
+        }
+    }
+
+    /** Fills the panels; the first two parts of the normals still hold the centres of the tiles. */
+    private void findTiles(int n, double perFocal, MirrorPoints out) {
         double half = lattice.tile / 2;
         for (int i = 0; i < n; i++) {
-            double x = out.x[i];
-            double y = out.y[i];
-            int row = lattice.rowAt(x, y);
-            int column = lattice.columnAt(x, row);
-            double cx = lattice.centreX(column, row);
-            double cy = lattice.centreY(row);
-            double gx = cx * perFocal;
-            double gy = cy * perFocal;
-            double nz = 1 / Math.sqrt(1 + gx * gx + gy * gy);
-            double nx = -gx * nz;
-            double ny = -gy * nz;
-            double dx = x - cx;
-            double dy = y - cy;
-            double dz = gx * dx + gy * dy;
-            double share = (nx * dx + ny * dy) / (1 + nz);
-            double a = dx - nx * share - nx * dz;
-            double b = dy - ny * share - ny * dz;
-            out.z[i] = 0.5 * (gx * cx + gy * cy) + dz;
-            out.nx[i] = nx;
-            out.ny[i] = ny;
-            out.nz[i] = nz;
-            out.area[i] = planArea / nz;
+            double cx = out.nx[i];
+            double cy = out.ny[i];
+            double dx = out.x[i] - cx;
+            double dy = out.y[i] - cy;
+            double up = perFocal * perFocal * (cx * dx + cy * dy) * out.nz[i] / (1 + out.nz[i]);
+            int row = lattice.rowOf(cy);
+            int column = lattice.columnOf(cx, row);
             int tile = lattice.tileIn(column, row);
-            out.panel[i] = tile >= 0 && lattice.shape.inside(a, b, half) ? tile : ~lattice.standIn(column, row);
+            boolean there = tile >= 0 && lattice.shape.inside(dx + cx * up, dy + cy * up, half);
+            out.panel[i] = there ? tile : ~lattice.standIn(column, row);
         }
     }
 }

@@ -1,10 +1,10 @@
 package simmerpoint.dish.cut;
 
 import java.util.List;
-import simmerpoint.dish.CutTrait;
 import simmerpoint.dish.DishPlan;
 import simmerpoint.dish.MirrorPoints;
 import simmerpoint.dish.MirrorSurface;
+import simmerpoint.dish.PanelOutline;
 import simmerpoint.dish.Zone;
 import simmerpoint.geometry.Direction;
 import simmerpoint.geometry.Point;
@@ -23,14 +23,7 @@ final class ZoneSampler {
     private final int sides;
     private final double outer;
     private final double least;
-    /** The second number of the innermost corners. */
-    private final double hub;
-
     private final double inner2;
-    /** Nearer to the axis than that everything is within the outline: no angle must be worked out. */
-    private final double inscribed2;
-
-    private volatile PanelFinder finder;
 
     ZoneSampler(Zone zone, List<Zone> all) {
         plan = zone.plan();
@@ -47,10 +40,8 @@ final class ZoneSampler {
                 .orElse(0);
         from = Math.min(from, plan.hubMetres() / 2);
         least = from * from / (outer * outer);
-        hub = plan.hubMetres() * plan.hubMetres() / (4 * outer * outer) * (1 - 1e-12);
         double nearest = from * shrink();
         inner2 = nearest * nearest * (1 - 1e-12);
-        inscribed2 = outer * outer * shrink() * shrink() * (1 - 1e-12);
     }
 
     /**
@@ -125,26 +116,11 @@ final class ZoneSampler {
 
     /** Whether one of its mirrors is there. */
     boolean covers(double x, double y) {
-        if (!plan.cut().has(CutTrait.PANELS)) {
-            return x * x + y * y >= hub * outer * outer && clip.contains(x, y);
-        }
-        double r2 = x * x + y * y;
-        boolean surely = r2 >= hub * outer * outer && r2 <= inscribed2;
-        return (surely || isWithin(x, y)) && finder().covers(x, y);
+        return surface.panelAt(x, y) >= 0;
     }
 
-    private boolean isWithin(double x, double y) {
-        double v = second(x, y);
-        return v >= hub && v <= 1;
-    }
-
-    /** Its panels, found by place: of two threads that look for the first time each may make its own. */
-    PanelFinder finder() {
-        PanelFinder found = finder;
-        if (found == null) {
-            found = new PanelFinder(plan.outlines());
-            finder = found;
-        }
-        return found;
+    /** Its panels in plan. */
+    List<PanelOutline> outlines() {
+        return plan.outlines();
     }
 }

@@ -11,6 +11,7 @@ import java.util.function.DoubleFunction;
 import java.util.function.ToDoubleFunction;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import simmerpoint.dish.Cut;
 import simmerpoint.dish.CutKind;
@@ -22,7 +23,6 @@ import simmerpoint.dish.PanelOutline;
 import simmerpoint.dish.PanelSize;
 import simmerpoint.dish.RibLayout;
 import simmerpoint.dish.Zone;
-import simmerpoint.dish.mirror.Mirror;
 import simmerpoint.geometry.Direction;
 
 /**
@@ -60,15 +60,8 @@ public record Zoned(List<Zone> zones) implements Cut {
     }
 
     @Override
-    public Cut withMirrors(UnaryOperator<Mirror> change) {
-        return new Zoned(zones.stream().map(zone -> zone.withMirror(change)).toList());
-    }
-
-    @Override
-    public Cut withWiderGaps(double metres) {
-        return new Zoned(zones.stream()
-                .map(zone -> zone.withPlan(zone.plan().withWiderGaps(metres)))
-                .toList());
+    public Cut withZones(UnaryOperator<Zone> change) {
+        return new Zoned(zones.stream().map(change).toList());
     }
 
     @Override
@@ -155,14 +148,31 @@ public record Zoned(List<Zone> zones) implements Cut {
         return Optional.empty();
     }
 
-    /** The ribs of the first zone that has some, from hub to rim of the whole dish: zones lie on one frame. */
+    /** The ribs of the first zone that has some, from the hub of the whole dish to where its outermost zone ends: zones lie on one frame. */
     @Override
     public Optional<RibLayout> ribs(DishPlan plan) {
         return zones.stream()
                 .map(zone -> zone.plan().cut())
                 .filter(cut -> cut.has(CutTrait.RIBS))
                 .findFirst()
-                .flatMap(cut -> cut.ribs(plan.withCut(cut)));
+                .flatMap(cut -> cut.ribs(plan.withCut(cut)))
+                .map(ribs -> ribs.withEnds(ends(ribs.sectors(), plan)));
+    }
+
+    private List<Double> ends(int ribs, DishPlan plan) {
+        List<List<Double>> ofZones = zones.stream()
+                .map(zone -> region(zone).ends(ribs, plan.hubMetres() / 2, plan.radiusMetres()))
+                .toList();
+        return IntStream.range(0, ribs)
+                .mapToObj(k ->
+                        ofZones.stream().mapToDouble(ends -> ends.get(k)).max().orElseThrow())
+                .toList();
+    }
+
+    private static PlanRegion region(Zone zone) {
+        return zone.plan().cut() instanceof Clipped clipped
+                ? clipped.within(zone.plan())
+                : PlanRegion.circle(zone.plan().radiusMetres());
     }
 
     @Override
@@ -177,11 +187,7 @@ public record Zoned(List<Zone> zones) implements Cut {
 
     @Override
     public double rimArea(DishPlan plan) {
-        return PlanRegion.unionArea(zones.stream()
-                .map(zone -> zone.plan().cut() instanceof Clipped clipped
-                        ? clipped.within(zone.plan())
-                        : PlanRegion.circle(zone.plan().radiusMetres()))
-                .toList());
+        return PlanRegion.unionArea(zones.stream().map(Zoned::region).toList());
     }
 
     @Override

@@ -167,9 +167,12 @@ final class ZonedSurface implements MirrorSurface {
         zone.fill(u, v, n, out);
         double scale = sampledArea / zone.surface.sampledArea();
         int firstPanel = panels.firstPanel(z);
+        // Numbers below 0 stand for ~k, so they go down by as much: without a branch, since a gap comes unforeseen.
         for (int i = 0; i < n; i++) {
-            int panel = out.panel[i];
-            out.panel[i] = panel + (panel >= 0 ? firstPanel : -firstPanel);
+            int sign = out.panel[i] >> 31;
+            out.panel[i] += (firstPanel ^ sign) - sign;
+        }
+        for (int i = 0; i < n; i++) {
             out.area[i] *= scale;
         }
         for (int other = 0; other < zones.size(); other++) {
@@ -189,8 +192,8 @@ final class ZonedSurface implements MirrorSurface {
             double y = out.y[i];
             if (alike ? sampler.mayHoldLike(own, v[i]) : sampler.mayHold(x * x + y * y)) {
                 boolean gap = out.panel[i] < 0;
-                boolean covers = (gap || other > z) && sampler.covers(x, y);
-                if (covers || (gap && other < z && sampler.samples(x, y))) {
+                boolean covered = (gap || other > z) && sampler.covers(x, y);
+                if (covered || (gap && other < z && sampler.samples(x, y))) {
                     out.area[i] = 0;
                 }
             }

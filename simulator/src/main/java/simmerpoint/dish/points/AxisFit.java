@@ -2,8 +2,9 @@ package simmerpoint.dish.points;
 
 /**
  * How far the axis of the paraboloid that lies nearest to points leans from z, when it may lean: Gauss–Newton steps over the two slopes of the
- * axis, for each of which {@link BestParaboloid} of the points turned so has the rest; doubts from what is left over, as if that were random from
- * point to point (any book on non-linear regression).
+ * axis, for each of which {@link BestParaboloid} of the points turned so has the rest; doubts from what is left over (any book on non-linear
+ * regression). Where that is alike at neighbouring points, as in a dish with dents, they count for fewer: with a correlation ρ the doubt grows by
+ * (1 + ρ)/(1 − ρ), as that of the mean over a plane whose correlation falls off as ρ to the power of the distance along both axes (derived here).
  *
  * @param slopeX of the axis towards x
  * @param slopeY towards y
@@ -15,6 +16,7 @@ public record AxisFit(double slopeX, double slopeY, double deviation) {
     private static final double STEP = 1e-5;
     private static final double STEEPEST = 0.7;
     private static final int FITTED = 6;
+    private static final double MOST_ALIKE = 0.99;
 
     /** Leaning by so many standard deviations, and by more than anybody levels a dish (rad), it leans. */
     private static final double SEEN = 3;
@@ -35,7 +37,23 @@ public record AxisFit(double slopeX, double slopeY, double deviation) {
                 break;
             }
         }
-        return new AxisFit(a, b, Normal.at(points, a, b).deviation(a, b, all.count()));
+        return new AxisFit(a, b, Normal.at(points, a, b).deviation(a, b, all.count()) * alike(points, a, b));
+    }
+
+    /** By how much the doubt grows since what is left over is alike at neighbouring points. */
+    private static double alike(MeasuredPoints points, double a, double b) {
+        double[] rest = rest(points, a, b);
+        NearestPoints.Search search = new NearestPoints(points.x(), points.y()).new Search(2);
+        double both = 0;
+        double squares = 0;
+        for (int i = 0; i < rest.length; i++) {
+            search.near(points.x()[i], points.y()[i]);
+            int other = search.found[0] == i ? search.found[1] : search.found[0];
+            both += rest[i] * rest[other];
+            squares += (rest[i] * rest[i] + rest[other] * rest[other]) / 2;
+        }
+        double correlation = squares > 0 ? Math.max(0, Math.min(MOST_ALIKE, both / squares)) : 0;
+        return (1 + correlation) / (1 - correlation);
     }
 
     private static double limited(double slope) {

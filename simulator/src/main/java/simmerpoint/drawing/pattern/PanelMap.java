@@ -23,21 +23,43 @@ import simmerpoint.workshop.RibShape;
  * its number. Panels that stand on no rib have their lean from level in degrees below it; ribs have their number beyond the rim.
  *
  * @param panels all of them
- * @param ribs how many ribs there are
- * @param ribRadius where a rib's number stands at the dish's edge, m from the axis
+ * @param ribs those that there are
  */
-public record PanelMap(List<PanelPlace> panels, int ribs, double ribRadius) implements Drawing {
+public record PanelMap(List<PanelPlace> panels, List<Rib> ribs) implements Drawing {
     private static final double MARGIN = 4;
     private static final double RIB_MARGIN = 36;
+
+    /** How far beyond a rib's end the middle of its name stands. */
+    private static final double BEYOND = 17;
+
+    private static final double LETTERED = 22;
 
     /** Letters get as small as this: a printed page bears it. */
     private static final double LEAST = 5;
 
     /** Of a plan. */
     public static PanelMap of(CutPlan plan) {
-        int ribs = plan.rib().map(RibShape::count).orElse(0);
-        return new PanelMap(plan.places(), ribs, plan.scenario().dish().radiusMetres());
+        return new PanelMap(plan.places(), plan.rib().map(PanelMap::ribs).orElse(List.of()));
     }
+
+    private static List<Rib> ribs(RibShape rib) {
+        return rib.lengths().stream()
+                .flatMap(length -> rib.ofLength(length).stream()
+                        .map(number -> new Rib(
+                                ("rib " + number + " " + rib.letter(length)).trim(),
+                                2 * Math.PI * (number - 1) / rib.count(),
+                                length)))
+                .toList();
+    }
+
+    /**
+     * A rib.
+     *
+     * @param words beyond its end
+     * @param angle from the upper edge, anticlockwise as seen from the sun, rad
+     * @param end where its mirror ends, m from the axis
+     */
+    public record Rib(String words, double angle, double end) {}
 
     @Override
     public double height(double width, TextMetrics metrics) {
@@ -50,7 +72,7 @@ public record PanelMap(List<PanelPlace> panels, int ribs, double ribRadius) impl
                 .mapToDouble(v -> Math.max(Math.abs(v.x()), Math.abs(v.y())))
                 .max()
                 .orElse(1);
-        double margin = ribs > 0 ? RIB_MARGIN : MARGIN;
+        double margin = ribs.isEmpty() ? MARGIN : RIB_MARGIN;
         return (Math.min(box.width(), box.height()) / 2 - margin) / reach;
     }
 
@@ -73,17 +95,32 @@ public record PanelMap(List<PanelPlace> panels, int ribs, double ribRadius) impl
             double[] at = {box.middleX() - scale * middle.x(), box.middleY() - scale * middle.y()};
             name(canvas, path.bounds(), at, words, panel);
         }
-        for (int k = 0; k < ribs; k++) {
-            double angle = 2 * Math.PI * k / ribs;
-            double far = scale * ribRadius + 17;
+        for (Rib rib : ribs) {
+            double far = scale * Math.max(rib.end, outline(rib)) + BEYOND + (LETTERED - BEYOND) * lettered(rib);
             canvas.write(Text.at(
-                            box.middleX() - far * Math.sin(angle),
-                            box.middleY() - far * Math.cos(angle) + 4,
-                            "rib " + (k + 1))
+                            box.middleX() - far * Math.sin(rib.angle),
+                            box.middleY() - far * Math.cos(rib.angle) + 4,
+                            rib.words)
                     .in(TextStyle.SOFT)
                     .size(8)
                     .middle());
         }
+    }
+
+    /** Letters make a name longer, which matters beside the dish and not above it. */
+    private static double lettered(Rib rib) {
+        return rib.words.length() > "rib 10".length() ? Math.abs(Math.sin(rib.angle)) : 0;
+    }
+
+    /** How far panels reach in the direction of a rib, beyond a slot that ends it too, m. */
+    private double outline(Rib rib) {
+        double half = Math.PI / Math.max(3, ribs.size());
+        return panels.stream()
+                .flatMap(panel -> panel.edge().stream())
+                .filter(p -> Math.abs(Math.IEEEremainder(Math.atan2(p.y(), p.x()) - rib.angle, 2 * Math.PI)) <= half)
+                .mapToDouble(p -> p.x() * Math.cos(rib.angle) + p.y() * Math.sin(rib.angle))
+                .max()
+                .orElse(0);
     }
 
     /** The last word of "panel A" and of "rim panel A". */
@@ -100,7 +137,7 @@ public record PanelMap(List<PanelPlace> panels, int ribs, double ribRadius) impl
     /** In the middle of the panel; its lean in the line below. */
     private void name(Canvas canvas, Box around, double[] at, String words, PanelPlace panel) {
         double size = Math.max(LEAST, Math.min(Text.SIZE, 0.36 * Math.min(around.width(), around.height())));
-        boolean leans = ribs == 0;
+        boolean leans = ribs.isEmpty();
         double up = leans ? 0.15 * size : -size / 3;
         canvas.write(
                 Text.at(at[0], at[1] - up, words).in(TextStyle.LABEL).size(size).middle());

@@ -5,6 +5,9 @@ import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import simmerpoint.dish.DishPlan;
+import simmerpoint.dish.cut.OffAxisShell;
+import simmerpoint.geometry.Vec;
+import simmerpoint.pan.Pan;
 import simmerpoint.scenario.CookingSetup;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.scenario.SiteConditions;
@@ -17,6 +20,8 @@ import simmerpoint.units.QuantityWriter;
 final class PlausibilityChecks {
     private static final double STRONGEST_USUAL_BEAM = 1100;
     private static final double DEEP = 0.25;
+    private static final double NEARLY_LEVEL = Math.toRadians(15);
+    private static final double LOWERED = 0.15;
     private static final double LOW_SUN = Math.toRadians(10);
     private static final double THINNEST_SHEET = 5e-5;
     private static final double THICKEST_SHEET = 0.025;
@@ -33,6 +38,9 @@ final class PlausibilityChecks {
         PlausibilityChecks warnings = new PlausibilityChecks(scenario);
         warnings.dish();
         warnings.place();
+        if (!timeless) {
+            warnings.shell();
+        }
         if (!timeless && scenario.cooking().isPresent()) {
             warnings.height();
         }
@@ -69,12 +77,37 @@ final class PlausibilityChecks {
                 + stand.pullBackMetres()
                 + stand.raiseMetres() * Math.sin(elevation)
                 + stand.slideMetres() * Math.cos(elevation);
-        boolean leansAsPan = scenario.target() instanceof simmerpoint.pan.Pan;
+        boolean leansAsPan = scenario.target() instanceof Pan;
         double lean = leansAsPan ? Math.cos(elevation) * scenario.target().radiusMetres() : 0;
         if (middle - lean < rim) {
             said.add("stand: the underside of the pan is " + QuantityWriter.length(rim - middle + lean)
                     + " below the rim of the dish; turning the dish under it will be awkward");
         }
+    }
+
+    /** A shell beside its axis may light the pan from the side, where half of the light goes over or under the edge of its bottom. */
+    private void shell() {
+        if (!(scenario.dish().cut() instanceof OffAxisShell shell) || !(scenario.target() instanceof Pan pan)) {
+            return;
+        }
+        double elevation = scenario.sun().elevationRadians();
+        Vec light = scenario.dish().supposedFocus().minus(scenario.dish().middle());
+        double from = rising(light, elevation);
+        if (Math.abs(from) < NEARLY_LEVEL && scenario.stand().raiseMetres() > -LOWERED * pan.heightMetres()) {
+            double other = rising(new Vec(-light.x(), light.y(), light.z()), elevation);
+            said.add("stand.raise: the shell's light comes to the pan nearly level, "
+                    + QuantityWriter.degrees(Math.abs(from))
+                    + (from < 0 ? " from above" : " from below")
+                    + ", and half of it misses the wall; lower the pan by a third of"
+                    + " its height, or turn the shell over (near-end: " + (shell.nearEndUp() ? "down" : "up")
+                    + "), so that it comes " + QuantityWriter.degrees(other) + " from below");
+        }
+    }
+
+    /** How steeply light rises that goes that way in the dish frame, rad. */
+    private static double rising(Vec way, double elevation) {
+        double up = way.x() * Math.cos(elevation) + way.z() * Math.sin(elevation);
+        return Math.asin(up / way.length());
     }
 
     private void height() {

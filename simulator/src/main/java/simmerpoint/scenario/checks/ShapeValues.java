@@ -7,11 +7,13 @@ import simmerpoint.dish.DishPlan;
 import simmerpoint.dish.RibLayout;
 import simmerpoint.dish.shape.ShapeError;
 import simmerpoint.dish.shape.ShapeErrors;
+import simmerpoint.dish.sheet.FilmBulge;
 import simmerpoint.dish.sheet.SheetMaterial;
 import simmerpoint.dish.sheet.SheetSag;
 import simmerpoint.scenario.Problems;
 import simmerpoint.scenario.keys.CutKeys;
 import simmerpoint.scenario.values.ScenarioValues;
+import simmerpoint.units.QuantityWriter;
 
 /**
  * How the shape of a dish differs from its plan, as a scenario says.
@@ -22,6 +24,12 @@ import simmerpoint.scenario.values.ScenarioValues;
  */
 record ShapeValues(ScenarioValues v, DishPlan dish, Problems problems) {
     private static final String BY_WEIGHT = CutKeys.SHAPE + "sheet-weight";
+    private static final String TENSION = CutKeys.SHAPE + "film-tension";
+    private static final String PRESSURE = CutKeys.SHAPE + "film-pressure";
+
+    /** Farther than any key allows, m. */
+    private static final double MOST_BULGE = 0.05;
+
     private static final String MATERIAL = "build.panel-material";
 
     ShapeErrors read() {
@@ -29,10 +37,43 @@ record ShapeValues(ScenarioValues v, DishPlan dish, Problems problems) {
         for (ShapeError error : ShapeError.values()) {
             metres.put(error, v.number(CutKeys.SHAPE + error.key()));
         }
+        metres.merge(ShapeError.SHEET_BULGE, film(), Double::sum);
         ShapeErrors measured = new ShapeErrors(metres);
         return v.isOn(BY_WEIGHT)
                 ? measured.with(ShapeError.SHEET_SAG, measured.of(ShapeError.SHEET_SAG) + byWeight())
                 : measured;
+    }
+
+    /** What film without a backing stands out by between two ribs at the rim, m. */
+    private double film() {
+        double tension = v.number(TENSION);
+        double pressure = v.number(PRESSURE);
+        if (tension == 0) {
+            return pressure == 0
+                    ? 0
+                    : told(PRESSURE, "how tightly is the film stretched? Give shape.film-tension as well");
+        }
+        Optional<RibLayout> ribs = dish.cut().ribs(dish);
+        if (ribs.isEmpty() || !ribs.get().curved()) {
+            return told(TENSION, "film without a backing lies on bent ribs: take cut: bent-strips, or leave it out");
+        }
+        if (ribs.get().sectors() < FilmBulge.FEWEST_RIBS) {
+            return told(
+                    TENSION,
+                    "between so few ribs no film lies steady; " + FilmBulge.FEWEST_RIBS + " or more are allowed");
+        }
+        double bulge = FilmBulge.betweenRibs(
+                pressure,
+                tension,
+                dish.focalLengthMetres(),
+                dish.radiusMetres(),
+                ribs.get().sectors());
+        return Math.abs(bulge) <= MOST_BULGE
+                ? bulge
+                : told(
+                        PRESSURE,
+                        v.shown(PRESSURE) + " bends film so far, " + QuantityWriter.length(bulge)
+                                + ", that it is stretched by it; take a higher shape.film-tension");
     }
 
     /** What flat panels hang down by between two ribs at the rim, m. */

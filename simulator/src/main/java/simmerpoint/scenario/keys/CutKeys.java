@@ -62,6 +62,8 @@ public final class CutKeys {
                 ofRibs("workmanship.rib-cut"),
                 ofRibs("workmanship.rib-set"),
                 ofRibs("workmanship.sag"),
+                ofRibs(SHAPE + "film-tension"),
+                ofRibs(SHAPE + "film-pressure"),
                 new Need(
                         "workmanship.panel-edge",
                         SEAMS,

@@ -56,7 +56,7 @@ public final class BudgetStudy {
             options = asked;
             this.progress = progress;
         }
-        Flaws.ALL.forEach(this::sort);
+        Flaws.of(built).forEach(this::sort);
     }
 
     private void sort(Flaw flaw) {
@@ -141,7 +141,7 @@ public final class BudgetStudy {
 
     private List<StepRange> ranges() {
         List<StepRange> ranges = new ArrayList<>();
-        for (Parameter parameter : SensitivityParameters.ALL) {
+        for (Parameter parameter : SensitivityParameters.of(built)) {
             List<ParameterStep> steps = parameter.steps().apply(built).stream()
                     .filter(turn -> stands(turn.scenario()))
                     .toList();

@@ -10,7 +10,6 @@ import static simmerpoint.study.budget.FlawSize.Kind.SKY_ANGLE;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.function.ToDoubleFunction;
 import java.util.function.UnaryOperator;
 import simmerpoint.dish.CutTrait;
 import simmerpoint.dish.built.BuildErrors;
@@ -27,7 +26,8 @@ import simmerpoint.setup.Stand;
 
 /**
  * All flaws a budget knows: add another one to {@link #ALL} and everything else follows. The sun's size, its beam, the
- * pan's size and what its finish takes up are no flaws: no care of a builder's can mend them.
+ * pan's size and what its finish takes up are no flaws: no care of a builder's can mend them. In a dish of zones the mirror and the panels of
+ * each have flaws of their own; hub and gaps are the whole dish's, since what one zone leaves free another may cover.
  *
  * <p>Curved instead of flat panels keep their outlines in plan, so the aperture and its many-sided rim stay what they are
  * and only the shape between the edges counts. Without hub and gaps the whole outline is mirror; panels stay where
@@ -35,18 +35,25 @@ import simmerpoint.setup.Stand;
  * height of the innermost corners, or the paraboloid).
  */
 public final class Flaws {
+    /** Name of the loss from panels that do not follow the paraboloid; words name it after the cut. */
+    public static final String FLAT_PANELS = "flat panels";
+
+    /** Name of the loss to all that is bare; words name what there is of it. */
+    public static final String HUB_AND_GAPS = "hub and gaps";
+
     /** Every flaw, from the dish over its mirrors and the aim to the pan. */
     public static final List<Flaw> ALL = List.of(
             Flaw.of(
                             "flat-panels",
-                            "flat panels",
+                            FLAT_PANELS,
                             BY_HAND,
                             "Bend the panels, or take more and narrower ones.",
                             s -> s.withDish(Perfected.curved(s.dish())))
+                    .byZone((s, zone) -> s.withDish(s.dish().withZone(zone, Perfected::curved)))
                     .fixedIn(Flaws::isMesh),
             Flaw.of(
                             "hub-and-gaps",
-                            "hub and gaps",
+                            HUB_AND_GAPS,
                             BY_HAND,
                             "Close the hole in the middle and the slits between panels.",
                             s -> s.withDish(Perfected.filled(s.dish())))
@@ -63,21 +70,21 @@ public final class Flaws {
                             BY_HAND,
                             "Use a stiffer backing under the film and glue it without waves.",
                             m -> m.withSlopeError(0))
-                    .sizedBy(s -> ofMirrors(s, Mirror::slopeErrorRadians, DEVIATION)),
+                    .sizedByMirror(DEVIATION, Mirror::slopeErrorRadians),
             mirror(
                             "panel-tilt",
                             "panel tilt",
                             BY_HAND,
                             "Glue the panels down against a straight edge, each square to its ribs.",
                             m -> m.withPanelTilt(0))
-                    .sizedBy(s -> ofMirrors(s, Mirror::panelTiltRadians, DEVIATION)),
+                    .sizedByMirror(DEVIATION, Mirror::panelTiltRadians),
             mirror(
                             "beam-spread",
                             "beam spread",
                             BY_BUYING,
                             "Use a film or mirror that blurs less.",
                             m -> m.withBeamSpread(0).withWideShare(0))
-                    .sizedBy(s -> ofMirrors(s, Mirror::beamSpreadRadians, DEVIATION)),
+                    .sizedByMirror(DEVIATION, Mirror::beamSpreadRadians),
             work(
                     "rib-cut",
                     "ribs cut untrue",
@@ -124,16 +131,16 @@ public final class Flaws {
                     "Push dents out and pack hollows where the points lie farthest off the paraboloid.",
                     s -> s.withDish(MeasuredMirror.mended(s.dish()))),
             mirror("reflectance", "reflectance", BY_BUYING, "Use a brighter film or mirror.", m -> m.withReflectance(1))
-                    .sizedBy(s -> ofMirrors(s, Mirror::reflectance, SHARE)),
+                    .sizedByMirror(SHARE, Mirror::reflectance),
             mirror(
                             "scatter",
                             "scatter",
                             BY_BUYING,
                             "Use a smoother film or mirror; polish scratches out.",
                             m -> m.withScattered(0))
-                    .sizedBy(s -> ofMirrors(s, Mirror::scattered, SHARE)),
+                    .sizedByMirror(SHARE, Mirror::scattered),
             mirror("dust", "dust", BY_HAND, "Wipe the mirrors before cooking.", m -> m.withDust(0))
-                    .sizedBy(s -> ofMirrors(s, Mirror::dust, SHARE)),
+                    .sizedByMirror(SHARE, Mirror::dust),
             aim("drift", "drift", "Aim again sooner.", a -> a.withDrift(0, 0))
                     .sized(
                             SKY_ANGLE,
@@ -160,6 +167,11 @@ public final class Flaws {
 
     private Flaws() {}
 
+    /** Those that a scenario can have: what zones can differ in, once for each of them. */
+    static List<Flaw> of(Scenario scenario) {
+        return ALL.stream().flatMap(flaw -> flaw.in(scenario)).toList();
+    }
+
     /** The scenario without any of {@code flaws}. */
     static Scenario mended(Scenario scenario, List<Flaw> flaws) {
         Scenario out = scenario;
@@ -171,13 +183,8 @@ public final class Flaws {
 
     private static Flaw mirror(
             String key, String name, Flaw.Mending mending, String advice, UnaryOperator<Mirror> remedy) {
-        return Flaw.of(key, name, mending, advice, s -> s.withMirrors(remedy));
-    }
-
-    /** The figure of all mirrors; empty where those of zones differ. */
-    private static Optional<FlawSize> ofMirrors(Scenario s, ToDoubleFunction<Mirror> figure, FlawSize.Kind kind) {
-        double[] figures = s.mirrors().stream().mapToDouble(figure).distinct().toArray();
-        return figures.length == 1 ? Optional.of(new FlawSize(figures[0], kind)) : Optional.empty();
+        return Flaw.of(key, name, mending, advice, s -> s.withMirrors(remedy))
+                .byZone((s, zone) -> s.withMirror(zone, remedy));
     }
 
     private static Flaw aim(String key, String name, String advice, UnaryOperator<Aim> remedy) {
@@ -185,14 +192,14 @@ public final class Flaws {
     }
 
     private static Flaw work(String key, String name, String advice, BuildErrors.Cause cause) {
-        return new Flaw(
-                key,
-                name,
-                s -> s.withWorkmanship(s.workmanship().without(cause)),
-                s -> Optional.ofNullable(s.workmanship().parts().get(cause)).map(Flaws::size),
-                s -> false,
-                BY_HAND,
-                advice);
+        return Flaw.of(
+                        key,
+                        name,
+                        BY_HAND,
+                        advice,
+                        s -> s.withWorkmanship(s.workmanship().without(cause)))
+                .sizedBy(s ->
+                        Optional.ofNullable(s.workmanship().parts().get(cause)).map(Flaws::size));
     }
 
     private static Flaw shape(ShapeError error, String advice) {

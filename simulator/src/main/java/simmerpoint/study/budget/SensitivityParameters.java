@@ -4,7 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.BiFunction;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.Stream;
 import simmerpoint.dish.CutTrait;
+import simmerpoint.dish.DishPlan;
+import simmerpoint.dish.Zone;
 import simmerpoint.dish.mirror.Mirror;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.study.pan.MoveStudy;
@@ -13,6 +16,10 @@ import simmerpoint.study.pan.MoveStudy;
 final class SensitivityParameters {
     private static final double WIDEST = 0.2;
     private static final double MOST = 1;
+
+    /** No step leads to a mirror that is dust and nothing else. */
+    private static final double MOST_DUST = 0.99;
+
     private static final double ANYWHERE = Double.POSITIVE_INFINITY;
     private static final double TENTH_OF_A_DEGREE = Math.toRadians(0.1);
 
@@ -20,46 +27,25 @@ final class SensitivityParameters {
         "up", "up right", "right", "down right", "down", "down left", "left", "up left"
     };
 
-    static final List<Parameter> ALL = List.of(
-            angle(
-                    "slope-error",
-                    "slope error",
-                    s -> s.mirror().slopeErrorRadians(),
-                    mirrors(Mirror::slopeErrorRadians, Mirror::withSlopeError)),
-            angle(
-                            "panel-tilt",
-                            "panel tilt",
-                            s -> s.mirror().panelTiltRadians(),
-                            mirrors(Mirror::panelTiltRadians, Mirror::withPanelTilt))
-                    .onlyIf(s -> s.dish().cut().has(CutTrait.PANELS)),
-            angle(
-                    "beam-spread",
-                    "beam spread",
-                    s -> s.mirror().beamSpreadRadians(),
-                    mirrors(Mirror::beamSpreadRadians, Mirror::withBeamSpread)),
-            share(
-                    "reflectance",
-                    "reflectance",
-                    s -> s.mirror().reflectance(),
-                    mirrors(Mirror::reflectance, Mirror::withReflectance)),
-            share("scatter", "scatter", s -> s.mirror().scattered(), mirrors(Mirror::scattered, Mirror::withScattered)),
-            share("dust", "dust", s -> s.mirror().dust(), mirrors(Mirror::dust, Mirror::withDust))
-                    .onlyIf(s -> s.mirror().dust() + 0.02 < 1),
-            Parameter.number(
-                            "gap",
-                            "gap",
-                            Parameter.Unit.MILLIMETRE,
-                            0,
-                            ANYWHERE,
-                            s -> s.dish().gapMetres(),
-                            (s, x) -> s.withDish(
-                                    s.dish().withWiderGaps(x - s.dish().gapMetres())))
-                    .onlyIf(SensitivityParameters::hasPanelsInSectors),
+    /** Those of the mirror: of a dish, or of one of its zones. */
+    private static final List<MirrorFigure> MIRROR = List.of(
+            angle("slope-error", "slope error", Mirror::slopeErrorRadians, Mirror::withSlopeError),
+            angle("panel-tilt", "panel tilt", Mirror::panelTiltRadians, Mirror::withPanelTilt)
+                    .onlyOnPanels(),
+            angle("beam-spread", "beam spread", Mirror::beamSpreadRadians, Mirror::withBeamSpread),
+            share("reflectance", "reflectance", MOST, Mirror::reflectance, Mirror::withReflectance),
+            share("scatter", "scatter", MOST, Mirror::scattered, Mirror::withScattered),
+            share("dust", "dust", MOST_DUST, Mirror::dust, Mirror::withDust));
+
+    private static final List<Parameter> OTHERS = List.of(
             onTheSky("drift", "drift", (s, up, side) -> s.withAim(s.aim().plusDrift(up, side))),
             onTheSky("turn", "turn", (s, up, side) -> s.withAim(s.aim().plusTurn(up, side))),
-            angle(
+            Parameter.number(
                     "jitter",
                     "jitter",
+                    Parameter.Unit.MILLIRADIAN,
+                    0,
+                    WIDEST,
                     s -> s.aim().jitterRadians(),
                     (s, x) -> s.withAim(s.aim().withJitter(x))),
             move("pull-back", MoveStudy.Move.PULL_BACK),
@@ -69,14 +55,54 @@ final class SensitivityParameters {
 
     private SensitivityParameters() {}
 
-    private static Parameter angle(
-            String key, String name, ToDoubleFunction<Scenario> getter, Parameter.Setter setter) {
-        return Parameter.number(key, name, Parameter.Unit.MILLIRADIAN, 0, WIDEST, getter, setter);
+    /** Those of a scenario; each zone of a dish has its own figures of mirror and gaps. */
+    static List<Parameter> of(Scenario scenario) {
+        List<Zone> zones = scenario.dish().cut().zones();
+        Stream<Parameter> mirrors = zones.isEmpty()
+                ? MIRROR.stream().map(MirrorFigure::ofDish)
+                : MIRROR.stream().flatMap(figure -> zones.stream().map(figure::ofZone));
+        Stream<Parameter> gaps =
+                zones.isEmpty() ? Stream.of(gap()) : zones.stream().map(SensitivityParameters::gap);
+        return Stream.of(mirrors, gaps, OTHERS.stream()).flatMap(each -> each).toList();
     }
 
-    private static Parameter share(
-            String key, String name, ToDoubleFunction<Scenario> getter, Parameter.Setter setter) {
-        return Parameter.number(key, name, Parameter.Unit.PERCENT, 0, MOST, getter, setter);
+    private static MirrorFigure angle(
+            String key, String name, ToDoubleFunction<Mirror> figure, BiFunction<Mirror, Double, Mirror> with) {
+        return new MirrorFigure(key, name, Parameter.Unit.MILLIRADIAN, WIDEST, figure, with, cut -> true);
+    }
+
+    private static MirrorFigure share(
+            String key,
+            String name,
+            double most,
+            ToDoubleFunction<Mirror> figure,
+            BiFunction<Mirror, Double, Mirror> with) {
+        return new MirrorFigure(key, name, Parameter.Unit.PERCENT, most, figure, with, cut -> true);
+    }
+
+    private static Parameter gap() {
+        return Parameter.number(
+                        "gap",
+                        "gap",
+                        Parameter.Unit.MILLIMETRE,
+                        0,
+                        ANYWHERE,
+                        s -> s.dish().gapMetres(),
+                        (s, x) -> s.withDish(s.dish().withGap(x)))
+                .onlyIf(s -> hasPanelsInSectors(s.dish()));
+    }
+
+    private static Parameter gap(Zone zone) {
+        return Parameter.number(
+                        Flaw.key("gap", zone.name()),
+                        "gap, zone " + zone.name(),
+                        Parameter.Unit.MILLIMETRE,
+                        0,
+                        ANYWHERE,
+                        s -> s.dish().zone(zone.name()).plan().gapMetres(),
+                        (s, x) -> s.withDish(s.dish()
+                                .withZone(zone.name(), z -> z.withPlan(z.plan().withGap(x)))))
+                .onlyIf(s -> hasPanelsInSectors(s.dish().zone(zone.name()).plan()));
     }
 
     private static Parameter move(String key, MoveStudy.Move move) {
@@ -90,20 +116,9 @@ final class SensitivityParameters {
                 (s, x) -> s.withStand(move.from(s.stand(), x)));
     }
 
-    /** Sets a figure of the dish's mirror, and moves it as far on zones that have mirrors of their own. */
-    private static Parameter.Setter mirrors(ToDoubleFunction<Mirror> figure, BiFunction<Mirror, Double, Mirror> with) {
-        return (s, x) -> {
-            double step = x - figure.applyAsDouble(s.mirror());
-            return s.withMirror(with.apply(s.mirror(), x))
-                    .withDish(s.dish()
-                            .withMirrors(zone ->
-                                    with.apply(zone, Math.max(0, Math.min(MOST, figure.applyAsDouble(zone) + step)))));
-        };
-    }
-
     /** Tiles are left out: a wider gap between them moves them all and changes their number by jumps. */
-    private static boolean hasPanelsInSectors(Scenario s) {
-        return s.dish().cut().has(CutTrait.RIBS);
+    private static boolean hasPanelsInSectors(DishPlan dish) {
+        return dish.cut().has(CutTrait.RIBS);
     }
 
     /** Moves an aim by angles on the sky, rad. */

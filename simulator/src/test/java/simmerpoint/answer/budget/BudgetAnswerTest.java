@@ -105,7 +105,7 @@ class BudgetAnswerTest {
     }
 
     private static Sensitivity of(String key, Estimate slope, Estimate bend) {
-        Parameter parameter = Budgets.parameter(key);
+        Parameter parameter = Budgets.parameter(tea, key);
         return new Sensitivity(
                 parameter,
                 List.of(
@@ -120,7 +120,7 @@ class BudgetAnswerTest {
         for (int k = 0; k < changes.length; k++) {
             steps.add(new Sensitivity.Step(ways.get(k), e(changes[k], 0.1)));
         }
-        return new Sensitivity(Budgets.parameter(key), steps, Optional.empty(), Optional.empty());
+        return new Sensitivity(Budgets.parameter(tea, key), steps, Optional.empty(), Optional.empty());
     }
 
     @Test

@@ -15,6 +15,7 @@ import simmerpoint.dish.CutParameter;
 import simmerpoint.dish.CutTrait;
 import simmerpoint.dish.CutValues;
 import simmerpoint.dish.DishPlan;
+import simmerpoint.dish.MirrorPoints;
 import simmerpoint.dish.MirrorSurface;
 import simmerpoint.dish.PanelOutline;
 import simmerpoint.dish.PanelSize;
@@ -96,6 +97,34 @@ class CutContractTest {
     /** Signed area in plan by the shoelace rule. */
     private static double area(List<Vec> edge) {
         return Polygons.area(edge.stream().map(v -> new double[] {v.x(), v.y()}).toArray(double[][]::new));
+    }
+
+    /** A place that was sampled is found again with the panel it was sampled on, or none; a rim and a slot leave none beyond them. */
+    @ParameterizedTest
+    @MethodSource("plans")
+    void panelsAreFoundByPlace(DishPlan plan) {
+        if (plan.cut().has(CutTrait.PARABOLOID) && plan.cut().ownSize().isEmpty()) {
+            found(plan.surface(Direction.Z));
+            Rim rim = new Rim(4, 0.9, 0.2, 0.1, Rim.Half.WHOLE, 0.05, 0.2, 2);
+            found(plan.withCut(Clipped.within(plan.cut(), rim, plan.radiusMetres()))
+                    .surface(Direction.Z));
+        }
+    }
+
+    private static void found(MirrorSurface surface) {
+        int n = 128;
+        double[] u = new double[n * n];
+        double[] v = new double[n * n];
+        for (int i = 0; i < u.length; i++) {
+            u[i] = (Math.floorDiv(i, n) + 0.377) / n;
+            v[i] = (i % n + 0.613) / n;
+        }
+        MirrorPoints places = new MirrorPoints(u.length);
+        surface.fill(u, v, u.length, places);
+        for (int i = 0; i < u.length; i++) {
+            int expected = Math.max(MirrorPoints.GAP, places.panel[i]);
+            assertEquals(expected, surface.panelAt(places.x[i], places.y[i]), "at " + places.x[i] + ", " + places.y[i]);
+        }
     }
 
     @ParameterizedTest

@@ -26,9 +26,9 @@ public final class Budgets {
         return Flaws.ALL.stream().filter(f -> f.key().equals(key)).findFirst().orElseThrow();
     }
 
-    /** The parameter of that key. */
-    public static Parameter parameter(String key) {
-        return SensitivityParameters.ALL.stream()
+    /** The parameter of that key in a scenario. */
+    public static Parameter parameter(Scenario scenario, String key) {
+        return SensitivityParameters.of(scenario).stream()
                 .filter(k -> k.key().equals(key))
                 .findFirst()
                 .orElseThrow();

@@ -7,6 +7,7 @@ import java.util.stream.Stream;
 import simmerpoint.dish.CutTrait;
 import simmerpoint.dish.cut.OffAxisShell;
 import simmerpoint.scenario.Scenario;
+import simmerpoint.scenario.keys.ZoneKeys;
 import simmerpoint.units.UnitSystem;
 
 /** The few questions with which a change of the design begins, in a builder's words and in a builder's order. */
@@ -30,6 +31,16 @@ enum BuilderQuestion {
             "M3 10 Q20 42 37 10 M3 10 H37 M20 10 V25 M16 21 L20 25 L24 21",
             "dish.focal-length",
             "dish.surface.depth"),
+    /** Its rim. */
+    RIM(
+            "What is its rim like?",
+            "M12 5 H28 L35 12 V28 L28 35 H12 L5 28 V12 Z",
+            "dish.rim.width",
+            "dish.rim.corner-cut",
+            "dish.rim.sides",
+            "dish.rim.slot-width"),
+    /** Its zones, whose keys come with them. */
+    ZONES("Is it the same all over?", "M20 3 A17 17 0 1 0 20.1 3 Z M20 11 A9 9 0 1 0 20.1 11 Z"),
     /** Its cut. */
     CUT(
             "How is it cut?",
@@ -100,6 +111,8 @@ enum BuilderQuestion {
                 Stream.of("shallow", "usual", "deep")
                         .map(each -> depth(each, scenario, units))
                         .toList();
+            case RIM -> RimStarts.of(scenario, units);
+            case ZONES -> ZoneStarts.of(scenario, units);
             case CUT -> cuts();
             case MIRROR ->
                 Stream.of(
@@ -132,6 +145,12 @@ enum BuilderQuestion {
                         Start.of("windy", "windy", "air.wind", "5 m/s"));
             case WHERE, WHEN -> List.of();
         };
+    }
+
+    /** Whether it means something for a dish: a mesh and what has a size of its own come with their rim, and in one piece. */
+    boolean fits(Scenario scenario) {
+        return (this != RIM && this != ZONES)
+                || ZoneKeys.isZone(scenario.dish().cut().kind());
     }
 
     private static boolean isShell(Scenario scenario) {

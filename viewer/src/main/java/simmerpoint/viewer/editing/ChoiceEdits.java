@@ -6,10 +6,13 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import simmerpoint.dish.cut.Cuts;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.scenario.keys.CutKeys;
 import simmerpoint.scenario.keys.Key;
 import simmerpoint.scenario.keys.Keys;
+import simmerpoint.scenario.keys.MirrorKeys;
+import simmerpoint.scenario.keys.ZoneKeys;
 import simmerpoint.units.Dimension;
 import simmerpoint.units.TypedQuantity;
 import simmerpoint.viewer.dialog.Dialogs;
@@ -23,7 +26,7 @@ import simmerpoint.viewer.document.ScenarioDocument;
  */
 final class ChoiceEdits {
     private static final List<String> PLACE = List.of("place.latitude", "place.longitude", "place.zone");
-    private static final List<String> OWN_FIGURES = List.of("mirror.reflectance", "mirror.slope-error");
+    private static final List<String> OWN_FIGURES = List.of("reflectance", "slope-error");
 
     private final ScenarioDocument document;
     private final Dialogs dialogs;
@@ -43,12 +46,16 @@ final class ChoiceEdits {
         Edit edit = Edit.NONE;
         if (key.path().equals("dish.surface.cut")) {
             edit = Edit.drop(given(CutKeys.inapplicable(word)));
+            boolean whole = Cuts.find(word).filter(cut -> !ZoneKeys.isZone(cut)).isPresent();
+            edit = whole && document.state().hasSection(ZoneKeys.SECTION)
+                    ? edit.then(Edit.drop(ZoneKeys.SECTION))
+                    : edit;
         }
         if (!fill(key.section(), word, typed)) {
             return;
         }
-        if (key.path().equals("mirror.material") && word.equals("own figures")) {
-            fillFigures(typed);
+        if (key.name().equals("material") && word.equals(MirrorKeys.OWN_FIGURES)) {
+            fillFigures(key.section(), typed);
         }
         document.apply(edit.then(Edit.type(typed)));
     }
@@ -83,11 +90,12 @@ final class ChoiceEdits {
     }
 
     /** Own figures begin with those of the material before. */
-    private void fillFigures(Map<String, String> typed) {
-        for (String path : OWN_FIGURES) {
+    private void fillFigures(String section, Map<String, String> typed) {
+        Scenario scenario = document.state().read().scenario();
+        for (String name : OWN_FIGURES) {
+            String path = section + "." + name;
             if (document.state().typed(path).isEmpty()) {
-                Key key = Keys.find(path).orElseThrow();
-                EffectiveValue.of(key, document.state().read().scenario())
+                EffectiveValue.of(Keys.find(path).orElseThrow(), scenario)
                         .ifPresent(figure -> typed.put(path, figure.text()));
             }
         }

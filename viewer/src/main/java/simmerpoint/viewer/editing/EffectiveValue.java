@@ -3,19 +3,32 @@ package simmerpoint.viewer.editing;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
+import simmerpoint.dish.DishPlan;
+import simmerpoint.dish.Zone;
+import simmerpoint.dish.mirror.Mirror;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.scenario.keys.Key;
+import simmerpoint.scenario.keys.ZoneKeys;
 import simmerpoint.units.TypedQuantity;
 
 /** The figure that holds for a key that is left out: its default, or what the scenario takes from the material or the pan. */
 final class EffectiveValue {
+    private static final Map<String, ToDoubleFunction<Mirror>> OF_MIRROR = Map.of(
+            "reflectance", Mirror::reflectance,
+            "scattered", Mirror::scattered,
+            "slope-error", Mirror::slopeErrorRadians,
+            "beam-spread", Mirror::beamSpreadRadians,
+            "wide-share", Mirror::wideShare,
+            "wide-spread", Mirror::wideSpreadRadians,
+            "dust", Mirror::dust,
+            "panel-tilt", Mirror::panelTiltRadians);
+
+    private static final Map<String, ToDoubleFunction<DishPlan>> OF_ZONE = Map.of(
+            "inner-diameter", DishPlan::hubMetres,
+            "outer-diameter", DishPlan::diameterMetres,
+            "gap", DishPlan::gapMetres);
+
     private static final Map<String, ToDoubleFunction<Scenario>> TAKEN = Map.ofEntries(
-            Map.entry("mirror.reflectance", s -> s.mirror().reflectance()),
-            Map.entry("mirror.scattered", s -> s.mirror().scattered()),
-            Map.entry("mirror.slope-error", s -> s.mirror().slopeErrorRadians()),
-            Map.entry("mirror.beam-spread", s -> s.mirror().beamSpreadRadians()),
-            Map.entry("mirror.wide-share", s -> s.mirror().wideShare()),
-            Map.entry("mirror.wide-spread", s -> s.mirror().wideSpreadRadians()),
             Map.entry(
                     "pan.underside-thickness",
                     s -> s.cooking()
@@ -48,11 +61,40 @@ final class EffectiveValue {
         if (key.defaultIsValue()) {
             return TypedQuantity.of(key.defaultText(), key.dimension());
         }
-        double si = TAKEN.containsKey(key.path()) ? TAKEN.get(key.path()).applyAsDouble(scenario) : Double.NaN;
+        double si = taken(key, scenario);
         Optional<TypedQuantity> like = TypedQuantity.of(key.example(), key.dimension());
         int decimals = key.section().equals("pan") ? WEIGHED : DECIMALS;
         return Double.isFinite(si)
                 ? like.map(q -> TypedQuantity.written(si, key.dimension(), q.unit(), decimals))
                 : Optional.empty();
+    }
+
+    private static double taken(Key key, Scenario scenario) {
+        Optional<Mirror> mirror = mirror(key, scenario);
+        if (mirror.isPresent() && OF_MIRROR.containsKey(key.name())) {
+            return OF_MIRROR.get(key.name()).applyAsDouble(mirror.get());
+        }
+        Optional<Zone> zone = zone(key, scenario);
+        if (zone.isPresent() && OF_ZONE.containsKey(key.name())) {
+            return OF_ZONE.get(key.name()).applyAsDouble(zone.get().plan());
+        }
+        return TAKEN.containsKey(key.path()) ? TAKEN.get(key.path()).applyAsDouble(scenario) : Double.NaN;
+    }
+
+    /** The mirror that a key is about: that of the dish, or of a zone that there is. */
+    private static Optional<Mirror> mirror(Key key, Scenario scenario) {
+        if (key.section().equals("mirror")) {
+            return Optional.of(scenario.mirror());
+        }
+        return zone(key, scenario)
+                .filter(zone -> key.section().endsWith(".mirror"))
+                .map(zone -> scenario.mirror(zone.name()));
+    }
+
+    private static Optional<Zone> zone(Key key, Scenario scenario) {
+        Optional<String> name = ZoneKeys.zoneOf(key.path());
+        return scenario.dish().cut().zones().stream()
+                .filter(zone -> name.filter(zone.name()::equals).isPresent())
+                .findFirst();
     }
 }

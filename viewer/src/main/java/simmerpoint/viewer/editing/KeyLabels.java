@@ -104,7 +104,7 @@ final class KeyLabels {
 
     /** What a word of choice means, where that needs saying. */
     static Optional<String> meaning(Key key, String word) {
-        return key.path().equals("dish.surface.cut")
+        return key.path().endsWith("surface.cut")
                 ? Cuts.find(word).map(CutKind::meaning)
                 : Optional.ofNullable(MEANINGS.get(key.path() + " " + word));
     }

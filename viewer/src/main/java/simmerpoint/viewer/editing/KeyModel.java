@@ -8,6 +8,7 @@ import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.value.ObservableValue;
 import simmerpoint.scenario.keys.Key;
+import simmerpoint.scenario.keys.ZoneKeys;
 import simmerpoint.units.PlusMinus;
 import simmerpoint.units.TypedQuantity;
 import simmerpoint.units.UnitSystem;
@@ -88,7 +89,9 @@ final class KeyModel {
     }
 
     private String otherwise(Optional<TypedQuantity> figure) {
-        return figure.map(TypedQuantity::inFractions).orElse(key.defaultText() == null ? "" : key.defaultText());
+        boolean ofZone = ZoneKeys.zoneOf(key.path()).isPresent() && key.name().equals("cut");
+        String words = ofZone ? Key.FROM_DISH : key.defaultText() == null ? "" : key.defaultText();
+        return figure.map(TypedQuantity::inFractions).orElse(words);
     }
 
     private Optional<TypedQuantity> measured(String typed) {

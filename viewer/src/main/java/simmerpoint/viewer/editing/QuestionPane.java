@@ -78,9 +78,9 @@ final class QuestionPane extends TitledPane {
         asked.keys()
                 .forEach(key -> keys.computeIfAbsent(KeyLabels.headed(key.section()), s -> new ArrayList<>())
                         .add(key));
-        boolean headed = keys.size() > 1 && asked != QuestionGroup.FOOD && asked != QuestionGroup.DISH;
+        boolean headed = keys.size() > 1 && asked != QuestionGroup.FOOD;
         keys.forEach((section, under) -> {
-            open(section, headed, content);
+            open(section, headed && !section.equals("dish"), content);
             under.forEach(key -> rows.add(maker.apply(key)));
             content.getChildren().addAll(rows.subList(rows.size() - under.size(), rows.size()));
         });

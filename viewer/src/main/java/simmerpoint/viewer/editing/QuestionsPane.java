@@ -23,6 +23,7 @@ import simmerpoint.answer.words.ShellWords;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.scenario.keys.CutKeys;
 import simmerpoint.scenario.keys.Keys;
+import simmerpoint.scenario.keys.ZoneKeys;
 import simmerpoint.units.UnitSystem;
 import simmerpoint.viewer.dialog.Dialogs;
 import simmerpoint.viewer.document.ScenarioDocument;
@@ -87,6 +88,7 @@ final class QuestionsPane extends ScrollPane {
             case WHERE -> right.getChildren().add(where());
             case WHEN -> right.getChildren().add(when());
             case MIRROR -> right.getChildren().add(source());
+            case ZONES -> right.getChildren().add(zones());
             default -> {
                 // Its keys are enough.
             }
@@ -97,6 +99,7 @@ final class QuestionsPane extends ScrollPane {
         HBox block = new HBox(10, picture, right);
         block.setId("question-" + question.name().toLowerCase(Locale.ROOT));
         block.getStyleClass().add("question");
+        followers.add(() -> show(block, question.fits(scenario())));
         return block;
     }
 
@@ -192,6 +195,26 @@ final class QuestionsPane extends ScrollPane {
             mark.setAccessibleText("Source: " + tip.getText());
         });
         return new HBox(8, figures, mark);
+    }
+
+    /** For each zone that there is, what is asked of it. */
+    private Node zones() {
+        VBox all = new VBox(6);
+        for (String zone : ZoneKeys.NAMES) {
+            VBox one = new VBox(6);
+            one.setId("question-zone-" + zone);
+            all.getChildren().add(one);
+            followers.add(() -> {
+                boolean there = document.state().hasSection(ZoneKeys.section(zone));
+                if (there && one.getChildren().isEmpty()) {
+                    Label heading = new Label(KeyLabels.heading(ZoneKeys.section(zone)));
+                    heading.getStyleClass().add("section-heading");
+                    one.getChildren().addAll(heading, keys(ZoneStarts.asked(zone)));
+                }
+                show(one, there);
+            });
+        }
+        return all;
     }
 
     private Node where() {
