@@ -21,7 +21,7 @@ import simmerpoint.sun.Sunlight;
  * <p>Coordinates of a point, in this order: position on the outline (2), direction of the mirror error, angle from the
  * sun's centre, direction about the sun's centre, size of the mirror error; then, where there are any, sharp or wide beam
  * errors, and the turn of a dish that shakes (2). A dish of equal sectors has the place across its sector third, and the direction of
- * the mirror error last. Directions count from that of the place, seen from the axis.
+ * the mirror error last. Directions count from that in which the place lies from the axis.
  */
 public final class LightCaster {
     /** Rays per batch: what a loop costs before and after its wide part is shared by many (measured: 128 is a sixth slower). */
@@ -205,8 +205,9 @@ public final class LightCaster {
             int sectors = surface.sectors();
             if (sectors > 1) {
                 points.fill(ACROSS, k, v);
+                double share = 1.0 / sectors;
                 for (int i = 0; i < n; i++) {
-                    u[i] = (Math.floor(u[i] * sectors) + v[i] * BELOW_1) / sectors;
+                    u[i] = (Math.floor(u[i] * sectors) + v[i] * BELOW_1) * share;
                 }
             }
             points.fill(1, k, v);
@@ -214,13 +215,13 @@ public final class LightCaster {
         }
 
         /**
-         * Makes directions, each a share of {@code 1/parts} of a circle, count from the place's own direction from the axis instead of one for
-         * the whole dish: light is much the same from all round a dish if it is seen that way. Nothing but a turn, so they stay uniform.
+         * Makes directions, as shares of one of so many equal parts of a circle, count from that in which each place lies from the axis, not from one for the
+         * whole dish: light is much the same all round a dish if it is seen that way. Nothing but a turn, so they stay uniform.
          */
-        private void turn(float[] share, int parts) {
+        private void countFromPlaces(float[] shares, int parts) {
             for (int i = 0; i < n; i++) {
-                float all = share[i] + parts * wayRound[i];
-                share[i] = all - ((all + WHOLE) - WHOLE) + 0.5f;
+                float all = shares[i] + parts * wayRound[i];
+                shares[i] = all - ((all + WHOLE) - WHOLE) + 0.5f;
             }
         }
 
@@ -248,7 +249,7 @@ public final class LightCaster {
             points.fill(3, k, a);
             sunTable.fill(a, n, b);
             points.fill(4, k, a);
-            turn(a, 1);
+            countFromPlaces(a, 1);
             ArrayFunctions.fullCircle(a, n, cos, sin, c);
             ArrayKernels.product(cos, n, b, cos);
             ArrayKernels.product(sin, n, b, sin);
@@ -273,7 +274,7 @@ public final class LightCaster {
          */
         private void computeErrorLines(long k) {
             points.fill(directionCoordinate(), k, a);
-            turn(a, 4);
+            countFromPlaces(a, 4);
             ArrayFunctions.quarterCircle(a, n, cos, sin, b);
             tangents(light.tilts[0]);
             quarterTurn(light.tilts[0], light.tilts[1]);
