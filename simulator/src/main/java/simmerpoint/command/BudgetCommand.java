@@ -29,7 +29,7 @@ final class BudgetCommand extends ScenarioCommand {
         Scenario scenario = read.atOneMoment();
         tellOddities(read);
         BudgetResult result = study(name(), progress -> {
-            BudgetResult costs = BudgetStudy.run(scenario, rays.options(), progress);
+            BudgetResult costs = BudgetStudy.run(scenario, rays.options(BudgetStudy.USUAL_RAYS), progress);
             return costs.withLikely(
                     isBrief()
                             ? LikelyStudy.run(read, LikelyStudy.FOR_RANGE, rays.options(), Progress.NONE)

@@ -23,7 +23,7 @@ import simmerpoint.study.trace.TraceStudy;
 /** Finds what one cooker can burn, light or blind. */
 public final class SafetyStudy {
     /** Rays where nothing else is asked: the reach of light is then known to a per cent or two. */
-    public static final long USUAL_RAYS = 1L << 19;
+    public static final long USUAL_RAYS = 1L << 18;
 
     /** Share of the work that the field is. */
     private static final double FIELD = 0.5;

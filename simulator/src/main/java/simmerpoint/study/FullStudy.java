@@ -71,8 +71,13 @@ public final class FullStudy {
                 .map(outdoors -> DayPlan.hourly(outdoors.when().toLocalDate()))
                 .map(plan -> DayStudy.run(read, plan, options, new PartialProgress(progress, PLACED, PASSED)));
         Optional<AimResult> aim = aim(read, aiming, options, new PartialProgress(progress, PASSED, AIMED));
-        BudgetResult budget = BudgetStudy.run(scenario, options, new PartialProgress(progress, AIMED, 1));
+        BudgetResult budget = BudgetStudy.run(scenario, forBudget(options), new PartialProgress(progress, AIMED, 1));
         return new Result(trace.withLikely(likely), pan, day, aim, budget.withLikely(likely));
+    }
+
+    /** Half the rays where many are asked for. */
+    private static TraceOptions forBudget(TraceOptions options) {
+        return options.withRays(Math.min(options.rays(), Math.max(BudgetStudy.USUAL_RAYS, options.rays() / 2)));
     }
 
     /** Empty where the dish cannot stand dead on or then throws no light on the target: the aim is then the least worry. */

@@ -43,7 +43,7 @@ public final class FieldSlice {
             double z = box.corner().z() + height * (high - row - 0.5) / high;
             for (int column = 0; column < wide; column++) {
                 double x = box.corner().x() + width * (column + 0.5) / wide;
-                argb[row * wide + column] = HazardBands.argb(flux(probe, x, z, box.cellMetres()));
+                argb[row * wide + column] = HazardBands.argb(probe.smooth(new Vec(x, 0, z), box.cellMetres()));
             }
         }
         // Places of a drawing count from under the mount as it stands with no slide, those of the yard from where it
@@ -54,15 +54,6 @@ public final class FieldSlice {
                 new Place(box.corner().x() - slide, box.corner().z()),
                 width,
                 height);
-    }
-
-    /** The mean over three places side by side, so that single cells do not speckle. */
-    private static double flux(YardLight.Probe probe, double x, double z, double apart) {
-        double sum = 0;
-        for (int k = -1; k <= 1; k++) {
-            sum += probe.at(new Vec(x, k * apart, z)).together();
-        }
-        return sum / 3;
     }
 
     /** Its lower left and its upper right corner, as places of a drawing count. */

@@ -37,7 +37,9 @@ final class Bowl {
     }
 
     private boolean within(double[] p, double[] d, double t) {
-        return t > CLEAR && rim.contains(p[0] + t * d[0], p[1] + t * d[1]);
+        double x = p[0] + t * d[0] - rim.x();
+        double y = p[1] + t * d[1] - rim.y();
+        return t > CLEAR && x * x + y * y <= rim.radius() * rim.radius();
     }
 
     private boolean roots(double[] p, double[] d) {

@@ -60,7 +60,12 @@ public record FieldBox(Vec corner, double cellMetres, int nx, int ny, int nz) {
 
     /** Whether a place lies within it. */
     public boolean holds(Vec place) {
-        Vec at = place.minus(corner).times(1 / cellMetres);
-        return at.x() >= 0 && at.x() <= nx && at.y() >= 0 && at.y() <= ny && at.z() >= 0 && at.z() <= nz;
+        return isWithin(place.x() - corner.x(), nx)
+                && isWithin(place.y() - corner.y(), ny)
+                && isWithin(place.z() - corner.z(), nz);
+    }
+
+    private boolean isWithin(double metres, int cells) {
+        return metres >= 0 && metres <= cells * cellMetres;
     }
 }

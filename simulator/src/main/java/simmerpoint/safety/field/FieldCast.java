@@ -45,6 +45,7 @@ final class FieldCast {
     private final boolean panelsBlock;
     private final ErrorSampler sampler;
     private final MirrorShares shares;
+    private final AroundDish around;
     private final double perRay;
     private final double[] p = new double[3];
     private final double[] d = new double[3];
@@ -75,13 +76,14 @@ final class FieldCast {
         panelsBlock = casting.caster().blocking().possible();
         sampler = new ErrorSampler(ReplicateCaster.batchSize(bits));
         shares = scenario.built().shares();
+        around = new AroundDish(ReplicateCaster.batchSize(bits));
         perRay = Math.pow(2, -bits);
     }
 
-    /** Adds a batch. */
+    /** Adds a batch, around the dish, so that one ray crosses the cells of the one before it while they are at hand. */
     void add(LightBatch light) {
         ReflectedDirections directions = sampler.sample(light);
-        for (int i = 0; i < light.capacity; i++) {
+        for (int i : around.order(light, toDish)) {
             if (light.panel[i] >= 0 && light.watts[i] > 0 && reached(light, i)) {
                 boolean lit = !with.isEmpty() && !shaded(light, i);
                 if (lit || !rest.isEmpty()) {

@@ -69,6 +69,7 @@ public final class FieldStudy {
 
     private void replicate(int number, ReplicateWorkers.Watch watch) {
         List<FieldTally> tallies = borrow();
+        tallies.forEach(tally -> tally.begin(number));
         FieldCast cast = new FieldCast(scenario, casting, of(true, tallies), of(false, tallies), bits);
         long batches = Math.max(1, (1L << bits) / LightCaster.BATCH);
         long[] done = {0};

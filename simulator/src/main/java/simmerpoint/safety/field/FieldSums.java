@@ -16,14 +16,22 @@ final class FieldSums {
 
     void add(FieldTally tally) {
         float[] more = tally.sums();
-        for (int k = 0; k < more.length; k++) {
+        for (int chunk = 0; chunk < tally.chunks(); chunk++) {
+            if (tally.isLit(chunk)) {
+                add(more, chunk << FieldTally.CHUNK_BITS, tally.end(chunk));
+            }
+        }
+        added++;
+    }
+
+    private void add(float[] more, int from, int to) {
+        for (int k = from; k < to; k++) {
             sums[k] += more[k];
         }
-        for (int cell = 0; cell < squares.length; cell++) {
+        for (int cell = from / FieldTally.PARTS; cell < to / FieldTally.PARTS; cell++) {
             float fluence = more[FieldTally.PARTS * cell];
             squares[cell] += fluence * fluence;
         }
-        added++;
     }
 
     /** Means over the replicates and the standard error of the fluence, all divided by the cell's volume. */
@@ -35,6 +43,9 @@ final class FieldSums {
             mean[k] = (float) (sums[k] * scale);
         }
         for (int cell = 0; cell < error.length; cell++) {
+            if (squares[cell] == 0) {
+                continue;
+            }
             double sum = sums[FieldTally.PARTS * cell];
             double spread = Math.max(0, squares[cell] - sum * sum / added);
             error[cell] = (float) (Math.sqrt(spread / (added * (added - 1.0))) / box.cellVolume());

@@ -9,26 +9,32 @@ import simmerpoint.geometry.Vec;
  * place comes from one part of the mirror, as it does away from the focus, both are F.
  */
 public final class LightField {
+    /** No light. */
+    static final LightField DARK =
+            new LightField(new FieldBox(Vec.ZERO, 1, 1, 1, 1), new float[FieldTally.PARTS], new float[1]);
+
     private final FieldBox box;
     private final float[] mean;
     private final float[] error;
+    private final BrightestCells brightest;
     private final double scale;
 
     /** Keeps the arrays. */
     LightField(FieldBox box, float[] mean, float[] error) {
-        this(box, mean, error, 1);
+        this(box, mean, error, new BrightestCells(box, mean), 1);
     }
 
-    private LightField(FieldBox box, float[] mean, float[] error, double scale) {
+    private LightField(FieldBox box, float[] mean, float[] error, BrightestCells brightest, double scale) {
         this.box = box;
         this.mean = mean;
         this.error = error;
+        this.brightest = brightest;
         this.scale = scale;
     }
 
     /** So many times as strong; shares the arrays. */
     LightField times(double factor) {
-        return new LightField(box, mean, error, scale * factor);
+        return new LightField(box, mean, error, brightest, scale * factor);
     }
 
     /**
@@ -39,9 +45,6 @@ public final class LightField {
      * @param standardError of the fluence
      */
     public record Light(double fluence, Vec net, double standardError) {
-        /** No light. */
-        static final Light NONE = new Light(0, Vec.ZERO, 0);
-
         /** No surface gets less on the side that gets most. */
         public double least() {
             return net.length();
@@ -91,36 +94,50 @@ public final class LightField {
 
     /** The light at a place of the box, between the middles of cells in proportion. */
     public Light at(Vec place) {
-        Vec p = place.minus(box.corner()).times(1 / box.cellMetres());
-        double[] sums = new double[FieldTally.PARTS + 1];
-        int i = base(p.x(), box.nx());
-        int j = base(p.y(), box.ny());
-        int k = base(p.z(), box.nz());
-        for (int corner = 0; corner < 8; corner++) {
-            int a = corner & 1;
-            int b = corner >> 1 & 1;
-            int c = corner >> 2;
-            double weight = share(p.x(), i, a, box.nx()) * share(p.y(), j, b, box.ny()) * share(p.z(), k, c, box.nz());
-            if (weight > 0) {
-                int at = box.index(i + a, j + b, k + c);
-                for (int part = 0; part < FieldTally.PARTS; part++) {
-                    sums[part] += weight * mean(at, part);
-                }
-                sums[FieldTally.PARTS] += weight * error[at];
-            }
-        }
-        return light(sums[0], sums[1], sums[2], sums[3], sums[FieldTally.PARTS]);
+        Between x = new Between(place.x() - box.corner().x(), box.cellMetres(), box.nx());
+        Between y = new Between(place.y() - box.corner().y(), box.cellMetres(), box.ny());
+        Between z = new Between(place.z() - box.corner().z(), box.cellMetres(), box.nz());
+        return light(
+                between(mean, FieldTally.PARTS, 0, x, y, z),
+                between(mean, FieldTally.PARTS, 1, x, y, z),
+                between(mean, FieldTally.PARTS, 2, x, y, z),
+                between(mean, FieldTally.PARTS, 3, x, y, z),
+                between(error, 1, 0, x, y, z));
     }
 
-    private static int base(double x, int n) {
-        return (int) Math.max(0, Math.min(n - 1, Math.floor(x - 0.5)));
+    /** No surface at the place gets more, W/m²; far quicker than {@link #at}. */
+    double bound(Vec place) {
+        return scale * brightest.around(place);
     }
 
-    private static double share(double x, int base, int up, int n) {
-        double above = n == 1 ? 0 : Math.max(0, Math.min(1, x - 0.5 - base));
-        if (base == n - 1) {
-            return up == 0 ? 1 : 0;
+    /** One part of the numbers of cells, between the eight cells about a place. */
+    private double between(float[] numbers, int parts, int part, Between x, Between y, Between z) {
+        int right = parts * x.step;
+        int near = parts * box.nx() * y.step;
+        int up = parts * box.nx() * box.ny() * z.step;
+        int at = parts * box.index(x.base, y.base, z.base) + part;
+        double low = y.of(x.of(numbers[at], numbers[at + right]), x.of(numbers[at + near], numbers[at + near + right]));
+        double high = y.of(
+                x.of(numbers[at + up], numbers[at + up + right]),
+                x.of(numbers[at + up + near], numbers[at + up + near + right]));
+        return z.of(low, high);
+    }
+
+    /** A place between the middles of two neighbouring cells of a row; at the row's ends both are the last one. */
+    private static final class Between {
+        private final int base;
+        private final int step;
+        private final double above;
+
+        Between(double metres, double cell, int cells) {
+            double x = metres / cell - 0.5;
+            base = (int) Math.max(0, Math.min(cells - 1, Math.floor(x)));
+            step = base == cells - 1 ? 0 : 1;
+            above = step * Math.max(0, Math.min(1, x - base));
         }
-        return up == 0 ? 1 - above : above;
+
+        double of(double here, double next) {
+            return here + above * (next - here);
+        }
     }
 }

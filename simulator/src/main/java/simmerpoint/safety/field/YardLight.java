@@ -39,6 +39,7 @@ public final class YardLight {
     /** Tells of one place after the other. Not thread-safe. */
     public final class Probe {
         private final SunShadow shadow = new SunShadow(scenario, panStands);
+        private final LightField[] finest = fields.toArray(LightField[]::new);
         private final double beam = scenario.sun().beamWattsPerSquareMetre();
         private final Vec sun =
                 Yard.of(scenario).direction(scenario.setup().sun().vec());
@@ -64,10 +65,29 @@ public final class YardLight {
 
         /** The same if it can come to {@code flux} W/m² at all; empty for weaker light, which is quicker to see. */
         public Optional<Irradiance> ifAtLeast(double flux, Vec place) {
-            LightField.Light light = reflected(place);
+            LightField field = field(place);
+            if (field.bound(place) + beam < flux) {
+                return Optional.empty();
+            }
+            LightField.Light light = field.at(place);
             return light.most() + beam >= flux && !shadow.inPan(place)
                     ? Optional.of(with(light, place))
                     : Optional.empty();
+        }
+
+        /**
+         * Light of mirrors and sun together, W/m², that of the mirrors the mean over three places in a row across the dish's axis, so that
+         * the noise of single cells does not show.
+         */
+        public double smooth(Vec place, double apart) {
+            if (shadow.inPan(place)) {
+                return 0;
+            }
+            double reflected = 0;
+            for (int k = -1; k <= 1; k++) {
+                reflected += reflected(place.plus(new Vec(0, k * apart, 0))).most();
+            }
+            return reflected / 3 + (shadow.isLit(place) ? beam : 0);
         }
 
         private Irradiance with(LightField.Light light, Vec place) {
@@ -75,12 +95,17 @@ public final class YardLight {
         }
 
         private LightField.Light reflected(Vec place) {
-            for (LightField field : fields) {
+            return field(place).at(place);
+        }
+
+        /** The finest field of a place; a dark one beyond all boxes. */
+        private LightField field(Vec place) {
+            for (LightField field : finest) {
                 if (field.box().holds(place)) {
-                    return field.at(place);
+                    return field;
                 }
             }
-            return LightField.Light.NONE;
+            return LightField.DARK;
         }
     }
 

@@ -19,6 +19,9 @@ public final class LikelyLight {
     /** 2^{@value} cookers: each end is good to some 0.15 of the range's width. */
     private static final int COOKERS = 6;
 
+    /** Rays of each cooker: their noise, some hundredth and a half of the watts, is small beside the doubts. */
+    private static final int BITS = 9;
+
     private final CookerDraws draws;
 
     private LikelyLight(CookerDraws draws) {
@@ -48,7 +51,7 @@ public final class LikelyLight {
 
     private double watts(HeatLevel level, AbsorbedLight given, DrawnCooker cooker) {
         HeatLevelModel levels = cooker.scenario().cooking().orElseThrow().heatLevels();
-        AbsorbedLight absorbed = FewRayTrace.absorbed(cooker, draws.options());
+        AbsorbedLight absorbed = FewRayTrace.absorbed(cooker, BITS, draws.options());
         double needed = levels.thresholdWatts(level, absorbed, cooker.losses());
         return absorbed.total() > 0 ? needed * given.total() / absorbed.total() : Double.POSITIVE_INFINITY;
     }

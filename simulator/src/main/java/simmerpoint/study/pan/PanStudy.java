@@ -33,7 +33,8 @@ import simmerpoint.target.Ledger;
 /**
  * Where the pan stands for what: the scenario traced as it is, then each of the three moves. A move's watts come from one
  * cast of light, a quarter of the rays, caught at all its positions; what needs maps (hottest spot, evenness, slant of the
- * light) from twice the rays, stored and caught anew at some of them, joined by smooth curves. Dishes whose panels hide each other are traced
+ * light) from twice the rays, at most as many as a trace has where none are asked for, stored and caught anew at some of them, joined by
+ * smooth curves. Dishes whose panels hide each other are traced
  * position by position, at fewer positions.
  */
 public final class PanStudy {
@@ -43,7 +44,7 @@ public final class PanStudy {
     private static final int FEWER_POSITIONS = 13;
     private static final long FEWER = 16;
     private static final long MAP_RAYS = 1 << 12;
-    private static final long MOST_STORED = 1 << 18;
+    private static final long MOST_STORED = TraceOptions.DEFAULT_RAYS;
     private static final double BASE_SHARE = 0.2;
     private static final double LIGHT_SHARE = 0.25;
     private static final double LAST_SHARE = 0.85;
