@@ -1,6 +1,7 @@
 package simmerpoint.answer.budget;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -28,6 +29,9 @@ import simmerpoint.units.UnitSystem;
 
 /** The answer to "what do I lose by building it roughly, and what is worth mending?". */
 public final class BudgetAnswer {
+    /** A flaw whose mending costs more than this share of a perfect cooker is told. */
+    private static final double WORTH_A_WORD = 0.01;
+
     private static final int MOST_FLAWS = 4;
 
     private final BudgetResult result;
@@ -79,7 +83,8 @@ public final class BudgetAnswer {
         if (!result.costs().isEmpty()) {
             out.add(answer.dearest());
         }
-        out.sayIf(!result.tolerances().isEmpty(), answer.trueness().sentence(result.tolerances()));
+        out.say(answer.placeFirst())
+                .sayIf(!result.tolerances().isEmpty(), answer.trueness().sentence(result.tolerances()));
         return ShortAnswer.of(
                 result.scenario().title(),
                 out.addAll(care().items()),
@@ -98,7 +103,7 @@ public final class BudgetAnswer {
     private Section costs() {
         SectionBuilder out = Section.headed("What the flaws cost").say(first() + meaning());
         if (!result.costs().isEmpty()) {
-            out.add(table()).say(explained()).say(together());
+            out.add(table()).say(explained()).say(placeFirst()).say(together());
         }
         return leftOut(out).build();
     }
@@ -181,6 +186,19 @@ public final class BudgetAnswer {
                                 + "not quite the best place for this " + words.noun() + "."
                         : "")
                 + onPurpose();
+    }
+
+    /** What to do where mending a flaw would cost watts: it makes up for a pan out of its best place. */
+    private Optional<String> placeFirst() {
+        return result.costs().stream()
+                .filter(cost -> Significance.of(cost.offInTurn())
+                        && result.share(cost.offInTurn()).value() < -WORTH_A_WORD)
+                .min(Comparator.comparingDouble(cost -> cost.offInTurn().value()))
+                .map(cost -> "Mending " + flaws.told(cost.flaw()) + " alone would lose "
+                        + figures.plainWatts(cost.offInTurn().times(-1)) + ": as the " + words.noun()
+                        + " stands, it makes up for another flaw. Find the " + words.noun()
+                        + "\u2019s best place first"
+                        + (words.isPan() ? " (pan)" : "") + ", then ask again what mending brings.");
     }
 
     /** A pan out of place may be there on purpose. */

@@ -71,6 +71,7 @@ public final class ScenarioAnswer {
                 .figure("cut", cut())
                 .figure("focus", ShellWords.of(scenario, figures).map(ShellWords::strings))
                 .figure("mirror", reflects())
+                .figure("shape", shape())
                 .figure("sun", sunInShort())
                 .figure("aim", aim.aiming())
                 .figure("target", target() + ", " + aim.place());

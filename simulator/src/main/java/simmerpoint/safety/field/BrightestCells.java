@@ -31,7 +31,7 @@ final class BrightestCells {
     }
 
     private static int blocks(int cells) {
-        return (cells - 1 >> BITS) + 1;
+        return ((cells - 1) >> BITS) + 1;
     }
 
     /** A cell counts in its neighbours' blocks, too, since light is told between the middles of cells. */

@@ -56,7 +56,7 @@ final class FieldTally {
 
     /** The end of the numbers of a chunk. */
     int end(int chunk) {
-        return Math.min(sums.length, chunk + 1 << CHUNK_BITS);
+        return Math.min(sums.length, (chunk + 1) << CHUNK_BITS);
     }
 
     /** Begins with a replicate. */
