@@ -55,7 +55,7 @@ class BadValuesTest {
                 "beam: 850 W/m²|beam: 0 W/m²|12|sun.beam|0 W/m² is out of range; allowed is above 0 W/m² to 1500 W/m²",
                 "beam: 850 W/m²|beam: 850 W|12|sun.beam|850 W is not an irradiance",
                 "diameter: 24 cm|diameter: 1.3 m|14|pan.diameter|is not smaller than the dish, which is 1.2 m wide",
-                "diameter: 24 cm|finish: black|14|pan.finish|black is not known here; allowed are black paint, matt black stove paint, black enamel",
+                "diameter: 24 cm|finish: black|14|pan.finish|black is not known here; nearest are black paint, matt black stove paint, black enamel",
                 "diameter: 24 cm|finish: pink|14|pan.finish|pink is not known here",
                 "pull-back: 0 cm|pull-back: -90 cm|16|stand.pull-back|into or behind the mirror",
                 "title: test|title: |1|title|there is no value",

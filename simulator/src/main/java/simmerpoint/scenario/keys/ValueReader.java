@@ -93,7 +93,9 @@ public final class ValueReader {
         Optional<String> near = NearestWord.of(typed, words).filter(w -> alike.isEmpty() || alike.contains(w));
         Optional<String> meant = near.isEmpty() && alike.size() == 1 ? Optional.of(alike.get(0)) : near;
         return meant.map(word -> "did you mean " + word + "?")
-                .orElseGet(() -> "allowed are " + String.join(", ", alike.isEmpty() ? words : alike));
+                .orElseGet(() -> alike.isEmpty()
+                        ? "allowed are " + String.join(", ", words)
+                        : "nearest are " + String.join(", ", alike));
     }
 
     private static boolean sharesPart(String word, String typed) {
