@@ -63,10 +63,17 @@ public final class BudgetAnswer {
     private Optional<Section> tolerances() {
         return result.tolerances().isEmpty()
                 ? Optional.empty()
-                : Optional.of(trueness().section(result.tolerances()));
+                : Optional.of(toleranceWords().section(result.tolerances()));
     }
 
-    private ShapeToleranceWords trueness() {
+    /** How true it must be: that holds where the pan stands, so its place comes first. */
+    private Optional<String> trueness() {
+        return Optional.of(result.tolerances())
+                .filter(found -> !found.isEmpty())
+                .map(found -> toleranceWords().sentence(found));
+    }
+
+    private ShapeToleranceWords toleranceWords() {
         return new ShapeToleranceWords(result.scenario().dish(), figures);
     }
 
@@ -83,8 +90,7 @@ public final class BudgetAnswer {
         if (!result.costs().isEmpty()) {
             out.add(answer.dearest());
         }
-        out.say(answer.placeFirst())
-                .sayIf(!result.tolerances().isEmpty(), answer.trueness().sentence(result.tolerances()));
+        out.say(answer.placeFirst().or(answer::trueness));
         return ShortAnswer.of(
                 result.scenario().title(),
                 out.addAll(care().items()),
@@ -194,11 +200,9 @@ public final class BudgetAnswer {
                 .filter(cost -> Significance.of(cost.offInTurn())
                         && result.share(cost.offInTurn()).value() < -WORTH_A_WORD)
                 .min(Comparator.comparingDouble(cost -> cost.offInTurn().value()))
-                .map(cost -> "Mending " + flaws.told(cost.flaw()) + " alone would lose "
-                        + figures.plainWatts(cost.offInTurn().times(-1)) + ": as the " + words.noun()
-                        + " stands, it makes up for another flaw. Find the " + words.noun()
-                        + "\u2019s best place first"
-                        + (words.isPan() ? " (pan)" : "") + ", then ask again what mending brings.");
+                .map(cost -> "Mending " + flaws.told(cost.flaw()) + " alone loses "
+                        + figures.wholeWatts(cost.offInTurn().times(-1)) + " while the " + words.noun()
+                        + " stands where it does: find its best place first" + (words.isPan() ? " (pan)" : "") + ".");
     }
 
     /** A pan out of place may be there on purpose. */
