@@ -202,7 +202,7 @@ public record CutPlan(
 
     /** What to measure on the finished dish, if it has ribs and so a rim to lay a straight edge on. */
     public Optional<BuildCheck> check() {
-        return rib.map(r -> BuildCheck.of(scenario.dish(), r.count(), units));
+        return rib.map(r -> BuildCheck.of(r, units));
     }
 
     /** Distances from the axis at which depths are measured, m. */

@@ -213,8 +213,9 @@ class CutPlanTest {
         BuildCheck check = plan(STRIPS.replace("sectors: 16", "sectors: " + sectors))
                 .check()
                 .orElseThrow();
-        assertEquals(across, check.acrossRim(), 1e-6);
-        assertEquals(1.2 * Math.sin(Math.PI / sectors), check.betweenTips(), 1e-12);
+        assertEquals(across, check.across().get(0).metres(), 1e-6);
+        assertEquals(
+                1.2 * Math.sin(Math.PI / sectors), check.betweenTips().get(0).metres(), 1e-12);
         assertEquals(0.18 - 0.005, check.depths().get(0).depth(), 1e-12);
     }
 

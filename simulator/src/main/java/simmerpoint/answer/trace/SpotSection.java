@@ -39,7 +39,8 @@ record SpotSection(TraceResult result, FigureFormat figures, TargetWords words) 
 
     private String radius(Optional<Estimate> radius) {
         return radius.map(r -> figures.length(r) + " of the middle")
-                .orElse("never: less than that crosses the level of the " + words.face());
+                .orElse("not reached: too much of the light does not come to the level of the " + words.face()
+                        + ", it hits the wall first or goes past");
     }
 
     private String centroid(Spot spot) {

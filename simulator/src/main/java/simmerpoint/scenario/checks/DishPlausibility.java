@@ -5,11 +5,14 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Stream;
 import simmerpoint.dish.DishPlan;
 import simmerpoint.dish.MirrorSurface;
 import simmerpoint.dish.PanelSize;
+import simmerpoint.dish.cut.Clipped;
 import simmerpoint.dish.cut.MeasuredMirror;
 import simmerpoint.dish.cut.OffAxisShell;
+import simmerpoint.dish.cut.Rim;
 import simmerpoint.dish.cut.Zoned;
 import simmerpoint.dish.points.AxisFit;
 import simmerpoint.geometry.Direction;
@@ -22,6 +25,7 @@ final class DishPlausibility {
     private static final double BARE = 0.5;
     private static final double LEAST_HIDDEN = 0.1;
     private static final double OFF_FOCUS = 0.1;
+    private static final double CORNERS = 0.005;
 
     private DishPlausibility() {}
 
@@ -32,6 +36,7 @@ final class DishPlausibility {
         focus(dish).ifPresent(said::add);
         hidden(dish, said);
         bareBeyond(dish).ifPresent(said::add);
+        corners(dish).ifPresent(said::add);
         deepest(dish).ifPresent(said::add);
         axis(dish).ifPresent(said::add);
         return said;
@@ -111,6 +116,34 @@ final class DishPlausibility {
                 .map(widest -> ZoneKeys.SECTION + ": the outermost zone ends " + QuantityWriter.length(widest)
                         + " across, and the dish is " + QuantityWriter.length(dish.diameterMetres())
                         + " wide; the rest is bare");
+    }
+
+    /** A diameter that rounds off a rim's corners, or that nothing reaches. */
+    private static Optional<String> corners(DishPlan dish) {
+        Optional<Rim> straight = Stream.concat(
+                        Stream.of(dish.cut()),
+                        dish.cut().zones().stream().map(zone -> zone.plan().cut()))
+                .flatMap(cut -> cut instanceof Clipped clipped ? Stream.of(clipped.rim()) : Stream.of())
+                .filter(rim -> rim.sides() > 0)
+                .findFirst();
+        return straight.flatMap(rim -> corners(rim, dish.diameterMetres()));
+    }
+
+    private static Optional<String> corners(Rim rim, double diameter) {
+        double across = rim.acrossCorners();
+        boolean byDiameter = rim.widthMetres() > 0.999 * diameter * Math.cos(Math.PI / rim.sides())
+                && rim.widthMetres() < 1.001 * diameter * Math.cos(Math.PI / rim.sides());
+        if (byDiameter || Math.abs(across - diameter) < CORNERS * diameter) {
+            return Optional.empty();
+        }
+        String needed = RimValues.wholeCorners(rim);
+        return Optional.of(
+                across > diameter
+                        ? "dish.diameter: " + QuantityWriter.length(diameter)
+                                + " rounds off the corners of the rim; with diameter: " + needed + " they are whole"
+                        : "dish.diameter: nothing of the mirror is as far out as "
+                                + QuantityWriter.length(diameter) + "; the corners of the rim are on a circle " + needed
+                                + " wide: write diameter: " + needed);
     }
 
     private static Optional<String> focus(DishPlan dish) {
