@@ -39,8 +39,8 @@ record SpotSection(TraceResult result, FigureFormat figures, TargetWords words) 
 
     private String radius(Optional<Estimate> radius) {
         return radius.map(r -> figures.length(r) + " of the middle")
-                .orElse("not reached: too much of the light does not come to the level of the " + words.face()
-                        + ", it hits the wall first or goes past");
+                .orElse("not reached: part of the light never comes to the level of the " + words.face()
+                        + (words.isPan() ? ", it hits the wall first" : ""));
     }
 
     private String centroid(Spot spot) {
