@@ -6,13 +6,16 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
+import simmerpoint.dish.Cut;
 import simmerpoint.dish.DishPlan;
 import simmerpoint.dish.MirrorSurface;
 import simmerpoint.dish.PanelSize;
+import simmerpoint.dish.Zone;
 import simmerpoint.dish.cut.Clipped;
 import simmerpoint.dish.cut.MeasuredMirror;
 import simmerpoint.dish.cut.OffAxisShell;
 import simmerpoint.dish.cut.Rim;
+import simmerpoint.dish.cut.Tiles;
 import simmerpoint.dish.cut.Zoned;
 import simmerpoint.dish.points.AxisFit;
 import simmerpoint.geometry.Direction;
@@ -23,6 +26,7 @@ import simmerpoint.units.QuantityWriter;
 final class DishPlausibility {
     private static final double WIDE_GAP = 0.5;
     private static final double BARE = 0.5;
+    private static final double BARE_ZONE = 0.3;
     private static final double LEAST_HIDDEN = 0.1;
     private static final double OFF_FOCUS = 0.1;
     private static final double CORNERS = 0.005;
@@ -34,6 +38,7 @@ final class DishPlausibility {
         gap(dish).ifPresent(said::add);
         cover(dish).ifPresent(said::add);
         focus(dish).ifPresent(said::add);
+        bareZones(dish, said);
         hidden(dish, said);
         bareBeyond(dish).ifPresent(said::add);
         corners(dish).ifPresent(said::add);
@@ -93,6 +98,24 @@ final class DishPlausibility {
                 ? Optional.of("dish: mirrors cover only " + Math.round(100 * share)
                         + " % of its outline; the rest falls through hub and gaps")
                 : Optional.empty();
+    }
+
+    /** How much of a zone has no mirror is not seen in the share of the whole dish. */
+    private static void bareZones(DishPlan dish, List<String> said) {
+        for (Zone zone : dish.cut().zones()) {
+            double bare = Zoned.bareShare(zone);
+            if (bare > BARE_ZONE) {
+                Cut own = zone.plan().cut();
+                boolean tiles = own.kind().parameters().contains(Tiles.TILE);
+                String hint = !tiles
+                        ? ""
+                        : own.leavesOutCutPanels()
+                                ? "; with at-rim: cut, or smaller tiles, less is"
+                                : "; with smaller tiles less is";
+                said.add(ZoneKeys.section(zone.name()) + ": " + Math.round(100 * bare)
+                        + " % of this zone has no mirror" + hint);
+            }
+        }
     }
 
     /** What lies under another zone is paid for and does nothing. */
