@@ -58,8 +58,7 @@ public record CutFiles(Supplier<byte[]> pdf, Supplier<byte[]> svg, Supplier<byte
                 .subtitle(FirstSentence.of(CutAnswer.of(plan, units)));
         layout(sheet, "Ribs", plan.ribSheets(), units);
         layout(sheet, "Panels", plan.panelSheets(), units);
-        plan.filmByMaterial()
-                .forEach((material, layout) -> layout(sheet, filmHeading(plan, material), layout, units));
+        plan.filmByMaterial().forEach((material, layout) -> layout(sheet, filmHeading(plan, material), layout, units));
         return sheet;
     }
 
@@ -85,11 +84,11 @@ public record CutFiles(Supplier<byte[]> pdf, Supplier<byte[]> svg, Supplier<byte
                             what.equals(FILM) ? "The film on its roll or sheets." : what + ", on its roll or sheets."));
         }
         return chapter.with(
-                        1,
-                        HtmlFigure.drawing(
-                                PanelMap.of(plan),
-                                "Every panel of the dish in its place, with the name of the piece or its number.",
-                                "Which panel goes where, seen from the sun."));
+                1,
+                HtmlFigure.drawing(
+                        PanelMap.of(plan),
+                        "Every panel of the dish in its place, with the name of the piece or its number.",
+                        "Which panel goes where, seen from the sun."));
     }
 
     /** "Film", or with its name where mirrors are of several materials. */

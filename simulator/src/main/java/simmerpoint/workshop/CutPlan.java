@@ -132,8 +132,7 @@ public record CutPlan(
     public Map<String, SheetLayout> filmByMaterial() {
         Map<String, List<SheetLayout.Sheet>> sheets = new LinkedHashMap<>();
         for (SheetLayout.Sheet sheet : filmSheets.sheets()) {
-            sheets.computeIfAbsent(
-                            material(scenario, sheet.placed().get(0).piece()), name -> new ArrayList<>())
+            sheets.computeIfAbsent(material(scenario, sheet.placed().get(0).piece()), name -> new ArrayList<>())
                     .add(sheet);
         }
         Map<String, SheetLayout> layouts = new LinkedHashMap<>();

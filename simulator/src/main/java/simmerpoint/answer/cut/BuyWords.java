@@ -38,7 +38,8 @@ record BuyWords(CutPlan plan, UnitSystem units) {
         }
         rows.add(new Purchase(sheeting(plan.stock().panelMaterial()) + " for panels", plan.panelSheets()));
         Map<String, SheetLayout> films = plan.filmByMaterial();
-        films.forEach((material, layout) -> rows.add(new Purchase(films.size() == 1 ? "mirror film" : material, layout)));
+        films.forEach(
+                (material, layout) -> rows.add(new Purchase(films.size() == 1 ? "mirror film" : material, layout)));
         return Columns.<Purchase>none()
                 .with("what", Purchase::name)
                 .with(

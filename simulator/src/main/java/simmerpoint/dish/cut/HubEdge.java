@@ -35,15 +35,31 @@ final class HubEdge {
 
     /** Area, m², of what it takes from a tile, corners counter-clockwise. */
     double taken(List<Point> tile) {
-        if (corners.isEmpty()) {
+        if (isFar(tile)) {
             return 0;
         }
         List<Point> both = ConvexPolygon.common(tile, corners);
         return both.size() < 3 ? 0 : new Polygon(both).area();
     }
 
+    /** Whether a tile is too far off to be cut, as most are: its nearest corner farther than it is round. */
+    private boolean isFar(List<Point> tile) {
+        double nearest = Double.POSITIVE_INFINITY;
+        double round = Math.sqrt(reach2);
+        for (int k = 0; k < tile.size(); k++) {
+            nearest = Math.min(nearest, Math.hypot(tile.get(k).x(), tile.get(k).y()));
+            round += tile.get(k).distance(tile.get((k + 1) % tile.size()));
+        }
+        return isNone() || nearest > round;
+    }
+
+    /** Whether there is no hub. */
+    boolean isNone() {
+        return corners.isEmpty();
+    }
+
     /** The parts of a tile that it leaves. */
     List<Polygon> parts(List<Point> tile) {
-        return PlanDifference.of(tile, List.of(corners));
+        return isNone() ? List.of(new Polygon(tile)) : PlanDifference.of(tile, List.of(corners));
     }
 }

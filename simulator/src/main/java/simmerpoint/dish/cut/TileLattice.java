@@ -126,7 +126,7 @@ final class TileLattice {
 
     private double planArea(TangentPlane plane, double[] x, double[] y) {
         double within = isWhole(x, y) ? wholeArea(plane) : new DiscClip(x, y, radius).area();
-        return within - hubEdge.taken(withinRim(x, y));
+        return hubEdge.isNone() ? within : within - hubEdge.taken(withinRim(x, y));
     }
 
     /** What of a tile lies within the rim. */

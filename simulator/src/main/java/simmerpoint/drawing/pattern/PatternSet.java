@@ -25,7 +25,8 @@ public record PatternSet(Piece piece, PageGrid grid) {
 
     private static final String JOINING =
             "All pieces at full size. Trim pages at solid thin lines and lay them on the dashed line of their neighbour.";
-    private static final String SEEN = "Seen from the sun, the dish\u2019s upper edge up; not to scale.";
+    private static final String SEEN =
+            "Seen from the sun, the dish\u2019s upper edge up; not to scale. Letters name pieces, numbers panels.";
     private static final String EACH_RIB =
             "Below a string or straight edge in the plane of the rim; read back by as-built.ribs (cut --ribs writes the table).";
     private static final String UNEVEN_RIBS =

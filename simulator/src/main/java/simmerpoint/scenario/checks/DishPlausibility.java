@@ -112,8 +112,8 @@ final class DishPlausibility {
                         : own.leavesOutCutPanels()
                                 ? "; with at-rim: cut, or smaller tiles, less is"
                                 : "; with smaller tiles less is";
-                said.add(ZoneKeys.section(zone.name()) + ": " + Math.round(100 * bare)
-                        + " % of this zone has no mirror" + hint);
+                said.add(ZoneKeys.section(zone.name()) + ": " + Math.round(100 * bare) + " % of this zone has no mirror"
+                        + hint);
             }
         }
     }
