@@ -62,7 +62,7 @@ class BadZonesTest {
             quoteCharacter = '`',
             value = {
                 "zones: {middle: {outer-diameter: 80 cm}, ring: {outer-diameter: 80 cm}}|dish.zones.middle: 100 % of the mirrors of this zone lie under those of another; they are not counted",
-                "zones: {rim: {inner-diameter: 60 cm, surface: {cut: square-tiles, tile: 12 cm}}}|dish.zones.rim: 58 % of this zone has no mirror; with at-rim: cut, or smaller tiles, less is",
+                "zones: {rim: {inner-diameter: 60 cm, surface: {cut: square-tiles, tile: 12 cm}}}|dish.zones.rim: 43 % of this zone has no mirror; with at-rim: cut, or smaller tiles, less is",
                 "rim: {shape: square, width: 100 cm}|dish.diameter: 1.2 m rounds off the corners of the rim; with diameter: 1415 mm they are whole",
                 "rim: {shape: square, width: 60 cm}|dish.diameter: nothing of the mirror is as far out as 1.2 m; the corners of the rim are on a circle 849 mm wide: write diameter: 849 mm",
                 "zones: {middle: {outer-diameter: 80 cm}}|dish.zones: the outermost zone ends 80 cm across, and the dish is 1.2 m wide; the rest is bare",
