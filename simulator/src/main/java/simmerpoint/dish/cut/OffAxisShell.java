@@ -121,6 +121,11 @@ public record OffAxisShell(
         return new ShellDoubt(supposed, deviations);
     }
 
+    /** Whether its width and height are as good as equal, so that nothing tells a shell beside its axis from a round dish. */
+    public boolean seemsRound() {
+        return supposed.height() - supposed.width() <= 2 * Math.hypot(deviations.width(), deviations.height());
+    }
+
     /** By how much the deepest place may lie elsewhere before it says that a length is wrong: where the shell is 2 mm less deep, m. */
     public double deepestSlack() {
         // The depth along the long way falls off as a parabola: h·(1 − (s/(H/2))²), nearly.
