@@ -70,7 +70,9 @@ public final class ScenarioAnswer {
         SectionBuilder out = Section.headed("What the scenario says")
                 .figure("dish", size())
                 .figure("cut", cut())
-                .figure("focus", ShellWords.of(scenario, figures).map(words -> words.strings() + "; " + words.tapeDoubt()))
+                .figure(
+                        "focus",
+                        ShellWords.of(scenario, figures).map(words -> words.strings() + "; " + words.tapeDoubt()))
                 .figure("points", PointsWords.of(scenario, figures).map(PointsWords::brief))
                 .figure("mirror", reflects())
                 .figure("sun", sunInShort())

@@ -32,7 +32,8 @@ public record ShellWords(OffAxisShell shell, double sunRadians, FigureFormat fig
     /** "54 ± 1 cm from the lower end of the rim, 96 ± 2 cm from the upper"; of a round one only that it is round. */
     public String strings() {
         return shell.seemsRound()
-                ? length(ShellTape::focalLength) + " in front of the middle: width equals height, this is a round dish"
+                ? length(ShellTape::focalLength)
+                        + " in front of the middle: width equals height, this is a round dish, measure both again"
                 : length(ShellTape::nearString) + " from the " + near() + " end of the rim, "
                         + length(ShellTape::farString) + " from the " + far();
     }
@@ -41,7 +42,8 @@ public record ShellWords(OffAxisShell shell, double sunRadians, FigureFormat fig
     public String focus() {
         String focal = "By the tape the shell\u2019s focal length is " + length(ShellTape::focalLength);
         if (shell.seemsRound()) {
-            return focal + ". Width equals height: this is a round dish; measure both again. " + capital(tapeDoubt()) + ".";
+            return focal + ". Width equals height: this is a round dish; measure both again. " + capital(tapeDoubt())
+                    + ".";
         }
         return focal + ". Its focus is " + strings() + " end: two strings of these lengths meet there; " + tapeDoubt()
                 + ". " + nearEnd() + " " + facing();
@@ -66,7 +68,8 @@ public record ShellWords(OffAxisShell shell, double sunRadians, FigureFormat fig
     }
 
     private String plusMinus(double deviation) {
-        return "\u00b1 " + figures.length(PlusMinus.DEVIATIONS * deviation, 2);
+        return "\u00b1 "
+                + figures.length(PlusMinus.DEVIATIONS * deviation, figures.system() == UnitSystem.INCH ? 1 : 2);
     }
 
     /** How to tell which end of the rim is near. */
@@ -96,15 +99,16 @@ public record ShellWords(OffAxisShell shell, double sunRadians, FigureFormat fig
         double tilt = shell.supposed().tilt();
         return "A shell has no axis to see, so the stick takes a wedge. Lay a straight board across the rim, from its lower"
                 + " to its upper end, and on it a wedge " + figures.length(wedge, 2) + " long and "
-                + figures.length(wedge * Math.tan(tilt), 2) + " high at the end that is " + near()
-                + ". The stick stands square on the wedge: it leans "
+                + figures.length(wedge * Math.tan(tilt), 2) + " high at its " + near()
+                + " end. The stick stands square on the wedge: it leans "
                 + FigureFormat.fixed(Math.toDegrees(tilt), 1) + "\u00b0 from square to the board, towards the " + far()
                 + " end.";
     }
 
     /** How badly the wedge is known, and what to do about it. */
     public String stickAnew() {
-        return "The tape knows the wedge\u2019s angle only as " + tilt()
+        return "Put the wedge where the board stands out beyond the rim, out of the light. The tape knows the wedge\u2019s angle only as "
+                + tilt()
                 + ": once you have found the aim that heats best, set the stick anew, so that it throws no shadow.";
     }
 

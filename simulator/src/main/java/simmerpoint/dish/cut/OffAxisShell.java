@@ -56,7 +56,7 @@ public record OffAxisShell(
             "0 mm to 100 m",
             "10 cm to 120 cm",
             List.of(),
-            "How far from the near end of the rim the deepest place lies, to check the other lengths by; 0 if not measured.");
+            "How far from the near end of the rim the deepest place lies, less than half the height, to check the other lengths by; 0 if not measured.");
     private static final CutParameter NEAR_END = CutParameter.word(
             "near-end",
             DOWN,
