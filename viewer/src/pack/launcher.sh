@@ -35,7 +35,7 @@ if [ "${self##*/}" = Simmerpoint ]; then
 fi
 archive terminal
 case " $* " in
-    *" design "* | *" --year "* | *" report "*) compiler= ;; # long enough for all optimisations to pay
+    *" design "*) compiler= ;; # long enough for all optimisations to pay
     *)
         compiler="-XX:TieredStopAtLevel=1 -XX:Tier3InvocationThreshold=50 -XX:Tier3MinInvocationThreshold=25
             -XX:Tier3CompileThreshold=500 -XX:Tier3BackEdgeThreshold=8000 -XX:Tier0InvokeNotifyFreqLog=5

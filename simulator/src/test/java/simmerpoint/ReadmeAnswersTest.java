@@ -17,6 +17,7 @@ import simmerpoint.command.ProgramRun;
 import simmerpoint.scenario.file.ExampleScenario;
 
 /** The answers that the README shows are what its commands print; a line of "..." stands for lines left out. */
+@Tag("slow")
 class ReadmeAnswersTest {
     private static final Path README = Path.of("..", "README.md");
     private static final String INDENT = "    ";

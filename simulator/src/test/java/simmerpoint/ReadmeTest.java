@@ -14,10 +14,12 @@ import java.nio.file.Path;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import javax.tools.ToolProvider;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** The lines of Java that the README shows compile and run as they stand there. */
+@Tag("slow")
 class ReadmeTest {
     private static final Path ROOT = Path.of("..");
 

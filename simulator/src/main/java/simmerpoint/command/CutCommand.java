@@ -105,7 +105,7 @@ final class CutCommand extends StudyCommand {
 
     private CutPlan plan(CheckedScenario read) throws WrongUse {
         try {
-            return CutPlan.of(read, units);
+            return CutPlan.of(read, units).comparedWithSmaller(read);
         } catch (CuttingException e) {
             throw new WrongUse(ScenarioInput.name(file) + ": " + e.getMessage());
         }

@@ -17,6 +17,8 @@ import simmerpoint.scenario.Scenario;
 import simmerpoint.scenario.checks.CheckedScenario;
 import simmerpoint.study.aim.AimAgain;
 import simmerpoint.study.likely.LikelyStudy;
+import simmerpoint.study.pan.HeightSearch;
+import simmerpoint.study.trace.BetterHeight;
 import simmerpoint.study.trace.LikelyResult;
 import simmerpoint.study.trace.PartialProgress;
 import simmerpoint.study.trace.Progress;
@@ -63,7 +65,8 @@ final class TraceCommand extends ScenarioCommand {
                 options.threads() > 1, progress -> LikelyStudy.run(read, LikelyStudy.FOR_RANGE, options, progress))) {
             TraceResult traced = tracer.trace(scenario, options, tracing);
             Optional<Estimate> minutes = AimAgain.usualMinutes(scenario, options, aiming);
-            return traced.withLikely(likely.result()).withAimAgain(minutes);
+            Optional<BetterHeight> height = HeightSearch.of(scenario, options, Progress.NONE);
+            return traced.withLikely(likely.result()).withAimAgain(minutes).withBetterHeight(height);
         }
     }
 

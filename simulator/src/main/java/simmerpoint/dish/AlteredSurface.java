@@ -39,6 +39,11 @@ public abstract class AlteredSurface implements MirrorSurface {
     }
 
     @Override
+    public int sectors() {
+        return original.sectors();
+    }
+
+    @Override
     public PanelZones zones() {
         return original.zones();
     }

@@ -47,6 +47,14 @@ public interface MirrorSurface {
     double heightAt(double x, double y);
 
     /**
+     * Number of equal sectors round the axis, if {@link #fill} gives each of them an equal share of its first numbers, sector after
+     * sector; else 1.
+     */
+    default int sectors() {
+        return 1;
+    }
+
+    /**
      * Turns pairs of numbers evenly spread over the unit square into places evenly spread over the outline (in plan),
      * hub and gaps included; places outside the outline, if there are any, have an area of 0. The same pair gives nearly the same place whatever the cut, so that cuts can be compared.
      *

@@ -52,6 +52,10 @@ public final class PanelsQuantities {
             .number("reflected_power_W", "leaves all panels as a beam", PanelsResult::reflected)
             .number("caught_power_W", "of that lands on the pan or disc", PanelsResult::caught)
             .number("gain_W", "lands more once the panels worth turning are turned", PanelsResult::gain)
+            .number(
+                    "one_panel_W_m2",
+                    "light of the brightest panel alone where that is narrowest",
+                    result -> result.strongest().flux())
             .whole("rays", "number of rays of each trace", PanelsResult::rays)
             .rows("panels", "those that light falls on, by their numbers", PanelsResult::panels, PANEL);
 

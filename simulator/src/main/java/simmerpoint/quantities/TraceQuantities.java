@@ -13,6 +13,7 @@ import simmerpoint.heat.HeatLevelRange;
 import simmerpoint.heat.plate.BottomTemperatures;
 import simmerpoint.pan.Pan;
 import simmerpoint.sampling.Estimate;
+import simmerpoint.study.trace.BetterHeight;
 import simmerpoint.study.trace.HeatResult;
 import simmerpoint.study.trace.LikelyResult;
 import simmerpoint.study.trace.PlateResult;
@@ -26,6 +27,10 @@ import simmerpoint.uncertainty.LikelyRange;
 /** What {@code trace} finds; its table holds the flux maps, one row per cell. */
 public final class TraceQuantities {
     private static final int NOTE_DIGITS = 6;
+
+    private static final Fields<BetterHeight> BETTER_HEIGHT = Fields.<BetterHeight>none()
+            .number("raised_m", "how much higher; below 0 lower", BetterHeight::raisedMetres)
+            .number("gained_share", "more cooking power there, as a share", BetterHeight::gainedShare);
 
     private static final Fields<SpotEllipse> ELLIPSE = Fields.<SpotEllipse>none()
             .number("long_sigma_m", "standard deviation of the light along the long axis", SpotEllipse::longSigma)
@@ -153,6 +158,11 @@ public final class TraceQuantities {
                     "aim_again_s",
                     "from a dead-on aim until a tenth less is there than aiming again gives",
                     r -> r.aimAgainMinutes().map(minutes -> minutes.times(60)))
+            .optionalGroup(
+                    "better_height",
+                    "a height at which the pan gets clearly more, if there is one near where it stands",
+                    TraceResult::betterHeight,
+                    BETTER_HEIGHT)
             .include(TraceResult::likely, LikelyQuantities.DOUBTS)
             .optionalGroup("plate", "temperatures of the underside, with the likely losses", TraceResult::plate, PLATE)
             .group("run", "differs from run to run", TraceResult::run, RUN);

@@ -26,6 +26,10 @@ public final class ScrambledSobol {
     private record Copies(int dimensions, long seed, List<ScrambledSobol> all) {}
 
     private final long[][] columns;
+
+    /** The block asked for last: every trace asks for the same ones again. */
+    private volatile Block lastBlock;
+
     private final long[] shift;
     private final long[] lower0;
 
@@ -122,17 +126,25 @@ public final class ScrambledSobol {
         if (!(firstBits >= 0 && number >= 0 && bits < MAX_BITS)) {
             throw new IllegalArgumentException("block " + number + " of 2^" + firstBits + " points is too large");
         }
-        return new Block(bits, number > 0);
+        Block block = lastBlock;
+        if (block == null || block.bits != bits || block.later != (number > 0)) {
+            block = new Block(bits, number > 0);
+            lastBlock = block;
+        }
+        return block;
     }
 
     /** One block of points, ascending in the first coordinate. */
     public final class Block {
         private final int bits;
+        private final boolean later;
         private final long[][] steps;
         private final long[] start;
+        private volatile SobolPatterns lastPatterns;
 
         private Block(int bits, boolean later) {
             this.bits = bits;
+            this.later = later;
             long[] inverse = inverseOfLeading(lower0, bits);
             long atStart = apply(inverse, bits == 0 ? 0 : shift[0] >>> (SobolMatrices.DIGITS - bits));
             steps = new long[columns.length][bits];
@@ -170,18 +182,14 @@ public final class ScrambledSobol {
             return x;
         }
 
-        /**
-         * Exclusive-or patterns of an aligned batch of points: digits of point j0 + k = digits of j0 ^ pattern[k].
-         *
-         * @param d coordinate
-         * @param length of the batch, a power of two not above {@link #size()}
-         */
-        long[] pattern(int d, int length) {
-            long[] p = new long[length];
-            for (int k = 1; k < length; k++) {
-                p[k] = p[k & (k - 1)] ^ steps[d][Integer.numberOfTrailingZeros(k)];
+        /** Patterns of aligned batches of {@code length} points, a power of two not above {@link #size()}. */
+        SobolPatterns patterns(int length) {
+            SobolPatterns patterns = lastPatterns;
+            if (patterns == null || patterns.length() != length) {
+                patterns = new SobolPatterns(steps, length);
+                lastPatterns = patterns;
             }
-            return p;
+            return patterns;
         }
     }
 

@@ -14,13 +14,7 @@ public final class SobolBatches {
 
     private final ScrambledSobol.Block block;
     private final int length;
-    private final long[][] patterns;
-    /** The first 32 digits of each pattern. */
-    private final int[][] leading;
-    /** The 32 digits after those, of one coordinate; empty until asked for. */
-    private int[] trailing = {};
-
-    private int trailingOf = -1;
+    private final SobolPatterns patterns;
     private final long[] base;
     private long baseBatch = -1;
 
@@ -37,15 +31,8 @@ public final class SobolBatches {
         }
         this.block = block;
         this.length = (int) Math.min(length, block.size());
-        patterns = new long[sobol.dimensions()][];
-        leading = new int[sobol.dimensions()][this.length];
-        base = new long[patterns.length];
-        for (int d = 0; d < patterns.length; d++) {
-            patterns[d] = block.pattern(d, this.length);
-            for (int k = 0; k < this.length; k++) {
-                leading[d][k] = (int) (patterns[d][k] >>> 32);
-            }
-        }
+        patterns = block.patterns(this.length);
+        base = new long[sobol.dimensions()];
     }
 
     /** Points per batch. */
@@ -74,7 +61,7 @@ public final class SobolBatches {
     public void fill(int d, long batch, double[] out) {
         startAt(batch);
         long first = base[d];
-        long[] pattern = patterns[d];
+        long[] pattern = patterns.digits(d);
         for (int k = 0; k < length; k++) {
             out[k] = Double.longBitsToDouble(((first ^ pattern[k]) >>> 12) | ONE) - DOWN;
         }
@@ -83,28 +70,25 @@ public final class SobolBatches {
     /** The same in single precision: multiples of 2^−23 plus a half. */
     public void fill(int d, long batch, float[] out) {
         startAt(batch);
-        fill((int) (base[d] >>> 32), leading[d], out);
+        fill((int) (base[d] >>> 32), patterns.leadingDigits(d), out);
     }
 
     /**
-     * Numbers from the 33rd digit on of coordinate {@code d}: independent of all that the first 32 say, since the scramble
-     * draws every digit on its own, and evenly spread like pseudo-random numbers, not like a net.
+     * A number for the whole batch from the 33rd digit on of coordinate {@code d} of its first point: independent of all that the
+     * first 32 say, since the scramble draws every digit on its own.
      */
-    public void fillFromTrailingDigits(int d, long batch, float[] out) {
+    public float trailingDigits(int d, long batch) {
         startAt(batch);
-        if (trailingOf != d) {
-            trailing = new int[length];
-            for (int k = 0; k < length; k++) {
-                trailing[k] = (int) patterns[d][k];
-            }
-            trailingOf = d;
-        }
-        fill((int) base[d], trailing, out);
+        return single((int) base[d]);
     }
 
     private void fill(int first, int[] pattern, float[] out) {
         for (int k = 0; k < length; k++) {
-            out[k] = Float.intBitsToFloat(((first ^ pattern[k]) >>> 9) | SINGLE_ONE) - SINGLE_DOWN;
+            out[k] = single(first ^ pattern[k]);
         }
+    }
+
+    private static float single(int digits) {
+        return Float.intBitsToFloat((digits >>> 9) | SINGLE_ONE) - SINGLE_DOWN;
     }
 }

@@ -12,6 +12,7 @@ import simmerpoint.study.day.DayPlan;
 import simmerpoint.study.day.DayResult;
 import simmerpoint.study.day.DayStudy;
 import simmerpoint.study.likely.LikelyStudy;
+import simmerpoint.study.pan.HeightSearch;
 import simmerpoint.study.pan.PanResult;
 import simmerpoint.study.pan.PanStudy;
 import simmerpoint.study.trace.ImpossibleSetupException;
@@ -72,7 +73,12 @@ public final class FullStudy {
                 .map(plan -> DayStudy.run(read, plan, options, new PartialProgress(progress, PLACED, PASSED)));
         Optional<AimResult> aim = aim(read, aiming, options, new PartialProgress(progress, PASSED, AIMED));
         BudgetResult budget = BudgetStudy.run(scenario, forBudget(options), new PartialProgress(progress, AIMED, 1));
-        return new Result(trace.withLikely(likely), pan, day, aim, budget.withLikely(likely));
+        return new Result(
+                trace.withLikely(likely).withBetterHeight(HeightSearch.of(scenario, options, Progress.NONE)),
+                pan,
+                day,
+                aim,
+                budget.withLikely(likely));
     }
 
     /** Half the rays where many are asked for. */

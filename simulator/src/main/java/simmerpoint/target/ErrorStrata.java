@@ -9,15 +9,22 @@ import simmerpoint.tracing.ReflectedDirections;
  * Chooses which errors of each ray are followed. Its errors fall into two strata: those that bring it into the disc, as {@link
  * DiscHitProbability} places them, and all others. One error of the heavier stratum is always followed. The lighter one is
  * followed where it weighs {@value #LEAST_WEIGHT} or more; a smaller weight w becomes {@value #LEAST_WEIGHT} with
- * probability w ÷ {@value #LEAST_WEIGHT} and else 0, by a number that nothing else about the ray depends on, and the heavier one
- * has what is left of 1. So weights are right on average, and those of every ray add up to 1.
+ * probability w ÷ {@value #LEAST_WEIGHT} and else 0, and the heavier one has what is left of 1. So weights are right on
+ * average, and those of every ray add up to 1.
  */
 final class ErrorStrata {
     /**
-     * At 0.1 two in five lighter strata are followed where a bare disc stands in the focus, one in eight to five under a pan,
-     * and no standard error grows; at 0.2 that of the disc does, by a quarter (both measured with 2^20 rays).
+     * At 0.1 two in five lighter strata are followed where a bare disc stands in the focus, one in eight to five under a pan. At 0.25 the
+     * error of one dish hardly grows (measured: 2 %), but that of the difference of two by two thirds.
      */
     static final float LEAST_WEIGHT = 0.1f;
+
+    /** Digits of a number of single precision after its first, and all of them set. */
+    private static final int DIGITS = 23;
+
+    private static final int FRACTION = (1 << DIGITS) - 1;
+
+    private static final int ONE = 0x3F800000;
 
     /** Weight of the lighter stratum of each ray. */
     final float[] lighterWeight;
@@ -27,6 +34,9 @@ final class ErrorStrata {
     private final DiscHitProbability hits;
     private final float[] both;
     private final float[] inside;
+    /** Probability that the lighter stratum is followed, in steps of single precision. */
+    private final int[] step;
+
     private final Sample heavierSample;
     private final Sample lighterSample;
 
@@ -34,6 +44,7 @@ final class ErrorStrata {
         hits = new DiscHitProbability(batch, radius);
         both = new float[batch];
         inside = new float[batch];
+        step = new int[batch];
         lighterWeight = new float[batch];
         lighter = new int[batch + 1];
         heavierSample = new Sample(batch);
@@ -46,7 +57,6 @@ final class ErrorStrata {
         hits.compute(light);
         float[] first = hits.within[0];
         float[] second = hits.within[1];
-        float[] choice = light.choice;
         for (int i = 0; i < n; i++) {
             both[i] = first[i] + second[i];
         }
@@ -57,10 +67,30 @@ final class ErrorStrata {
             both[i] = 0.5f - 0.5f * Math.abs(both[i] - 1);
         }
         for (int i = 0; i < n; i++) {
-            lighterWeight[i] = ArrayFunctions.above0(both[i] - choice[i] * LEAST_WEIGHT);
+            lighterWeight[i] = LEAST_WEIGHT + ArrayFunctions.positivePart(both[i] - LEAST_WEIGHT);
         }
         for (int i = 0; i < n; i++) {
-            lighterWeight[i] *= ArrayFunctions.larger(LEAST_WEIGHT, both[i]);
+            step[i] = Float.floatToRawIntBits(1 + both[i] / lighterWeight[i]) - ONE;
+        }
+        choose(light.choice, n);
+    }
+
+    /**
+     * Leaves a weight to the lighter strata that are followed. Probabilities are added up ray by ray from a random start, and a ray is followed
+     * where the sum passes a whole number: each with its own probability, but all of a batch together as often as expected, to one ray. What
+     * is inside and what is outside are added up apart, so that light is not taken from one and given to the other.
+     */
+    private void choose(float start, int n) {
+        int ofInside = Float.floatToRawIntBits(1 + start) & FRACTION;
+        int ofOutside = ofInside;
+        for (int i = 0; i < n; i++) {
+            int heavierIsInside = -(Float.floatToRawIntBits(inside[i]) >>> 29);
+            ofOutside += step[i] & heavierIsInside;
+            ofInside += step[i] & ~heavierIsInside;
+            int followed = -((ofInside | ofOutside) >>> DIGITS);
+            ofInside &= FRACTION;
+            ofOutside &= FRACTION;
+            lighterWeight[i] = Float.intBitsToFloat(Float.floatToRawIntBits(lighterWeight[i]) & followed);
         }
     }
 

@@ -26,7 +26,6 @@ final class RayIntersections {
     private final float[] rayParameter;
     private final float[] inward;
     private final float[] wallMargin;
-    private final float[] otherWatts;
     private final float[] caughtWatts;
     private final float[] absorptance;
     private final float[] crossingWatts;
@@ -44,7 +43,6 @@ final class RayIntersections {
         rayParameter = new float[capacity];
         inward = new float[capacity];
         wallMargin = new float[capacity];
-        otherWatts = new float[capacity];
         caughtWatts = new float[capacity];
         absorptance = new float[capacity];
         crossingWatts = new float[capacity];
@@ -81,15 +79,16 @@ final class RayIntersections {
         }
         separate(rays, watts, n);
         GrazingAbsorptance.fill(rays.dz, n, absorptance);
-        addSums(share, n);
+        addSums(watts, share, n);
         if (tally.hasMaps()) {
+            addMoments(share, n);
             tally.addToMaps(x, y, distance, caughtWatts, crossingWatts, share, n);
         }
         int listed = isDisc ? 0 : listOthers(rays, watts, n);
-        System.arraycopy(caughtWatts, 0, watts, 0, n);
         for (int k = 0; k < listed; k++) {
             intersectBody(rays, watts, share, pending[k]);
         }
+        System.arraycopy(caughtWatts, 0, watts, 0, n);
     }
 
     /** Where the lines of the rays cross the target's plane; far away for rays parallel to it. */
@@ -130,7 +129,7 @@ final class RayIntersections {
         return Float.intBitsToFloat(Float.floatToRawIntBits(a) & mask);
     }
 
-    /** Watts of each ray that cross the plane from below, that are caught there, and the others. */
+    /** Watts of each ray that cross the plane from below, and that are caught there. */
     private void separate(Rays rays, float[] watts, int n) {
         float[] pz = rays.pz;
         float[] dz = rays.dz;
@@ -143,37 +142,38 @@ final class RayIntersections {
         for (int i = 0; i < n; i++) {
             caughtWatts[i] = crossingWatts[i] * ArrayFunctions.notBelow0(radius - distance[i]);
         }
-        for (int i = 0; i < n; i++) {
-            otherWatts[i] = watts[i] - caughtWatts[i];
-        }
     }
 
     /** All sums in one loop: each waits for its last addition, and so they wait together (measured: half the time of three loops). */
-    private void addSums(double share, int n) {
-        double missed = 0;
+    private void addSums(float[] watts, double share, int n) {
+        double all = 0;
         double underside = 0;
         double absorbable = 0;
+        for (int i = 0; i < n; i++) {
+            all += watts[i];
+            underside += caughtWatts[i];
+            absorbable += caughtWatts[i] * absorptance[i];
+        }
+        tally.missed += (all - underside) * share;
+        tally.underside += underside * share;
+        tally.undersideAbsorbable += absorbable * share;
+    }
+
+    private void addMoments(double share, int n) {
         double mx = 0;
         double my = 0;
         double mxx = 0;
         double mxy = 0;
         double myy = 0;
         for (int i = 0; i < n; i++) {
-            double w = caughtWatts[i];
-            missed += otherWatts[i];
-            underside += w;
-            absorbable += w * absorptance[i];
-            double wx = w * x[i];
-            double wy = w * y[i];
+            float wx = caughtWatts[i] * x[i];
+            float wy = caughtWatts[i] * y[i];
             mx += wx;
             my += wy;
             mxx += wx * x[i];
             mxy += wx * y[i];
             myy += wy * y[i];
         }
-        tally.missed += missed * share;
-        tally.underside += underside * share;
-        tally.undersideAbsorbable += absorbable * share;
         tally.moments[0] += mx * share;
         tally.moments[1] += my * share;
         tally.moments[2] += mxx * share;
@@ -213,10 +213,10 @@ final class RayIntersections {
     private void intersectBody(Rays rays, float[] watts, double share, int i) {
         int face = body.intersect(rays.px[i], rays.py[i], rays.pz[i], rays.dx[i], rays.dy[i], rays.dz[i]);
         if (face == Cylinder.WALL || face == Cylinder.LID) {
-            double caught = otherWatts[i] * share;
+            double caught = (watts[i] - caughtWatts[i]) * share;
             tally.missed -= caught;
             tally.addBodyHit(body, face, rays.dx[i], rays.dy[i], rays.dz[i], 1, caught);
-            watts[i] = otherWatts[i];
+            caughtWatts[i] = watts[i];
         }
     }
 }

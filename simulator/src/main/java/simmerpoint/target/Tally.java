@@ -83,6 +83,16 @@ final class Tally {
         return underside + wall + lid;
     }
 
+    /** Light on row {@code j} of the wall. */
+    double onWall(int j) {
+        int columns = grids.wall().columns();
+        double sum = 0;
+        for (int c = j * columns; c < (j + 1) * columns; c++) {
+            sum += wallMap[c];
+        }
+        return sum;
+    }
+
     /** Adds light that crosses the plane of underside or disc from the dish's side. */
     void addCrossing(double x, double y, double radius, boolean inside, double watts) {
         if (inside) {
@@ -156,12 +166,14 @@ final class Tally {
     void addWallHit(double x, double y, double z, double cosine, double watts) {
         wall += watts;
         Grid grid = grids.wall();
-        double angle = Math.atan2(y, x);
-        double along = (angle < 0 ? angle + 2 * Math.PI : angle) * grids.radius();
-        int i = Math.min(grid.columns() - 1, (int) (along / grid.cellWidth()));
         int j = Math.max(0, Math.min(grid.rows() - 1, (int) (z / grid.cellHeight())));
-        wallMap[j * grid.columns() + i] += watts;
+        wallMap[j * grid.columns() + (maps ? column(grid, x, y) : 0)] += watts;
         wallAbsorbableByRow[j] += watts * absorptance(cosine);
+    }
+
+    private static int column(Grid wall, double x, double y) {
+        double turns = Math.atan2(y, x) / (2 * Math.PI);
+        return Math.min(wall.columns() - 1, (int) ((turns < 0 ? turns + 1 : turns) * wall.columns()));
     }
 
     /** Rounding may carry a cosine outside 0 to 1. */

@@ -172,10 +172,8 @@ public final class TallyStatistics {
         double[] bands = new double[wall == null ? 0 : wall.rows()];
         double[] absorbable = new double[bands.length];
         for (Tally t : of) {
-            for (int c = 0; c < t.wallMap.length; c++) {
-                bands[c / wall.columns()] += t.wallMap[c] * each;
-            }
             for (int j = 0; j < bands.length; j++) {
+                bands[j] += each * t.onWall(j);
                 absorbable[j] += t.wallAbsorbableByRow[j] * each;
             }
         }

@@ -49,12 +49,12 @@ public final class LightBatch {
     public final double beam;
     /** A uniform number for sampling the size of an error. */
     public final float[] errorSample;
-    /** A uniform number independent of all else about the ray, for choosing whether to follow what carries little light. */
-    public final float[] choice;
     /** Panel; below 0 in the hub and in gaps, see {@link simmerpoint.dish.MirrorPoints#panel}. */
     public final int[] panel;
     /** Which zone of the dish each panel belongs to. */
     public final PanelZones zones;
+    /** A uniform number independent of all else about the rays, for choosing which to follow of those that carry little light. */
+    public float choice;
     /** The zone of all rays; below 0 if they are of several. */
     public int zone;
 
@@ -98,7 +98,6 @@ public final class LightBatch {
         cosine = new float[n];
         watts = new float[n];
         errorSample = new float[n];
-        choice = new float[n];
         panel = new int[n];
     }
 
@@ -121,7 +120,6 @@ public final class LightBatch {
         cosine = same.cosine;
         watts = same.watts;
         errorSample = same.errorSample;
-        choice = same.choice;
         panel = same.panel;
     }
 
@@ -163,6 +161,7 @@ public final class LightBatch {
             double[] m = pose.rotation().rows();
             LightBatch t = transformed;
             t.zone = zone;
+            t.choice = choice;
             transform(capacity, m, pose.origin(), px, py, pz, t.px, t.py, t.pz);
             transform(capacity, m, Vec.ZERO, sx, sy, sz, t.sx, t.sy, t.sz);
             transform(capacity, m, Vec.ZERO, nx, ny, nz, t.nx, t.ny, t.nz);

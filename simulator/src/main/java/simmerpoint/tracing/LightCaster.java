@@ -20,7 +20,8 @@ import simmerpoint.sun.Sunlight;
  *
  * <p>Coordinates of a point, in this order: position on the outline (2), direction of the mirror error, angle from the
  * sun's centre, direction about the sun's centre, size of the mirror error; then, where there are any, sharp or wide beam
- * errors, and the turn of a dish that shakes (2).
+ * errors, and the turn of a dish that shakes (2). A dish of equal sectors has the place across its sector third, and the direction of
+ * the mirror error last. Directions count from that in which the place lies from the axis.
  */
 public final class LightCaster {
     /** Rays per batch: what a loop costs before and after its wide part is shared by many (measured: 128 is a sixth slower). */
@@ -32,8 +33,17 @@ public final class LightCaster {
     /** Keeps the stretch of a ray without any error at 0. */
     private static final float LEAST_ERROR = 1e-20f;
 
+    /** Keeps places in their sector, whatever is rounded. */
+    private static final double BELOW_1 = 1 - 0x1p-30;
+
+    /** Takes the digits after the point off a number of single precision that is added and taken off again. */
+    private static final float WHOLE = 0x1p23f;
+
     /** Keeps vectors square to a normal finite where it looks straight down. */
     private static final float MORE_THAN_1 = 1 + 0x1p-22f;
+
+    /** Coordinate of the place across a sector, of a dish that has equal ones; of others the direction of the mirror error. */
+    private static final int ACROSS = 2;
 
     private final MirrorSurface surface;
     private final PanelTilts tilts;
@@ -77,7 +87,12 @@ public final class LightCaster {
 
     /** Number of coordinates of each sample point. */
     public int dimensions() {
-        return jitterCoordinate() + (jitter.none() ? 0 : 2);
+        return jitterCoordinate() + (jitter.none() ? 0 : 2) + (surface.sectors() > 1 ? 1 : 0);
+    }
+
+    /** Of the mirror error. */
+    private int directionCoordinate() {
+        return surface.sectors() > 1 ? dimensions() - 1 : ACROSS;
     }
 
     private int jitterCoordinate() {
@@ -96,7 +111,7 @@ public final class LightCaster {
 
     /** Casts the points of one block batch by batch. Not thread-safe. */
     public final class BatchCaster {
-        private final SobolBatches points;
+        private SobolBatches points;
         private final int n;
         private final double[] u;
         private final double[] v;
@@ -106,6 +121,9 @@ public final class LightCaster {
         private final float[] cos;
         private final float[] sin;
         private final float[] spread;
+        /** About the places' angles round the axis, as shares of a full circle. */
+        private final float[] wayRound;
+
         private final MirrorPoints mirror;
         private final DishJitter.Turns turns;
         private final LightBatch light;
@@ -128,9 +146,15 @@ public final class LightCaster {
             cos = new float[n];
             sin = new float[n];
             spread = new float[n];
+            wayRound = new float[n];
             mirror = new MirrorPoints(n);
             turns = jitter.new Turns(jitter.none() ? 0 : n);
             light = new LightBatch(n, jitter.none() ? null : turns, surface.zones(), beam);
+        }
+
+        /** Goes on with another block of as many or more points. */
+        public void goOn(ScrambledSobol sobol, ScrambledSobol.Block block) {
+            points = new SobolBatches(sobol, block, n);
         }
 
         /** Number of batches in the block. */
@@ -145,8 +169,7 @@ public final class LightCaster {
 
         /** Casts batch {@code k} into the same object every time. */
         public LightBatch cast(long k) {
-            points.fill(0, k, u);
-            points.fill(1, k, v);
+            choosePlaces(k);
             surface.fill(u, v, n, mirror);
             System.arraycopy(mirror.panel, 0, light.panel, 0, n);
             light.zone = mirror.zone;
@@ -166,11 +189,40 @@ public final class LightCaster {
             }
             computeErrorLines(k);
             points.fill(5, k, light.errorSample);
-            points.fillFromTrailingDigits(5, k, light.choice);
+            light.choice = points.trailingDigits(5, k);
             if (blocking.possible()) {
                 blockingTest.removeShaded(light);
             }
             return light;
+        }
+
+        /**
+         * Numbers for places on the outline. Equal sectors have much the same light, so a coordinate of its own says where in its sector a
+         * place is: what differs within a sector is then sampled by all points together, not anew by the few of each.
+         */
+        private void choosePlaces(long k) {
+            points.fill(0, k, u);
+            int sectors = surface.sectors();
+            if (sectors > 1) {
+                points.fill(ACROSS, k, v);
+                double share = 1.0 / sectors;
+                for (int i = 0; i < n; i++) {
+                    u[i] = (Math.floor(u[i] * sectors) + v[i] * BELOW_1) * share;
+                }
+            }
+            points.fill(1, k, v);
+            ArrayKernels.round(u, n, wayRound);
+        }
+
+        /**
+         * Makes directions, as shares of one of so many equal parts of a circle, count from that in which each place lies from the axis, not from one for the
+         * whole dish: light is much the same all round a dish if it is seen that way. Nothing but a turn, so they stay uniform.
+         */
+        private void countFromPlaces(float[] shares, int parts) {
+            for (int i = 0; i < n; i++) {
+                float all = shares[i] + parts * wayRound[i];
+                shares[i] = all - ((all + WHOLE) - WHOLE) + 0.5f;
+            }
         }
 
         /**
@@ -197,6 +249,7 @@ public final class LightCaster {
             points.fill(3, k, a);
             sunTable.fill(a, n, b);
             points.fill(4, k, a);
+            countFromPlaces(a, 1);
             ArrayFunctions.fullCircle(a, n, cos, sin, c);
             ArrayKernels.product(cos, n, b, cos);
             ArrayKernels.product(sin, n, b, sin);
@@ -220,7 +273,8 @@ public final class LightCaster {
          * plane of incidence and across it.
          */
         private void computeErrorLines(long k) {
-            points.fill(2, k, a);
+            points.fill(directionCoordinate(), k, a);
+            countFromPlaces(a, 4);
             ArrayFunctions.quarterCircle(a, n, cos, sin, b);
             tangents(light.tilts[0]);
             quarterTurn(light.tilts[0], light.tilts[1]);

@@ -32,7 +32,7 @@ public record CookerStudy(FullStudy.Result answers, Optional<CutPlan> cut, Strin
         FullStudy.Result answers =
                 FullStudy.run(read, AimPlan.usual(units), options, new PartialProgress(progress, 0, ANSWERED));
         try {
-            CutPlan plan = CutPlan.of(read, units);
+            CutPlan plan = CutPlan.of(read, units).comparedWithSmaller(read);
             Progress rest = new PartialProgress(progress, ANSWERED, 1);
             return new CookerStudy(answers, Optional.of(traced(plan, answers.trace(), options, rest)), "");
         } catch (CuttingException e) {
@@ -47,7 +47,7 @@ public record CookerStudy(FullStudy.Result answers, Optional<CutPlan> cut, Strin
      */
     public static CutPlan cut(CheckedScenario read, UnitSystem units, TraceOptions options, Progress progress)
             throws CuttingException {
-        CutPlan plan = CutPlan.of(read, units);
+        CutPlan plan = CutPlan.of(read, units).comparedWithSmaller(read);
         if (read.timeless().isPresent()) {
             return plan;
         }

@@ -33,6 +33,7 @@ import simmerpoint.units.UnitSystem;
  * @param ribSheets ribs laid out on sheets
  * @param panelSheets panels laid out on sheets
  * @param filmSheets film laid out on its roll or sheets
+ * @param smaller a dish a little smaller that takes fewer sheets or rolls, if it was looked for and there is one
  * @param trace what the dish does with its pan, if it was traced
  */
 public record CutPlan(
@@ -46,6 +47,7 @@ public record CutPlan(
         SheetLayout ribSheets,
         SheetLayout panelSheets,
         SheetLayout filmSheets,
+        Optional<SmallerDish> smaller,
         Optional<BuildTrace> trace) {
     /** More different panels are not a plan that anybody cuts by hand. */
     private static final int MOST_SHAPES = 200;
@@ -100,6 +102,7 @@ public record CutPlan(
                 SheetLayout.of(ribs(rib), stock.sheet(), stock.spacing(), "sheet", units),
                 SheetLayout.of(panels, stock.sheet(), stock.spacing(), "sheet", units),
                 filmSheets(scenario, films, stock, units),
+                Optional.empty(),
                 Optional.empty());
     }
 
@@ -133,18 +136,17 @@ public record CutPlan(
 
     /** The same with what tracing the dish has found. */
     public CutPlan with(BuildTrace found) {
+        return with(smaller, Optional.of(found));
+    }
+
+    /** The same, told whether a dish a little smaller than the one read takes fewer sheets. */
+    public CutPlan comparedWithSmaller(CheckedScenario read) {
+        return with(SmallerDish.of(read, this), trace);
+    }
+
+    private CutPlan with(Optional<SmallerDish> less, Optional<BuildTrace> found) {
         return new CutPlan(
-                scenario,
-                units,
-                stock,
-                rib,
-                string,
-                panels,
-                films,
-                ribSheets,
-                panelSheets,
-                filmSheets,
-                Optional.of(found));
+                scenario, units, stock, rib, string, panels, films, ribSheets, panelSheets, filmSheets, less, found);
     }
 
     private static List<Piece> mirrors(DishPlan plan) throws CuttingException {

@@ -9,6 +9,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -62,6 +63,7 @@ class DayCommandTest extends CommandRuns {
     }
 
     @Test
+    @Tag("slow")
     void aYearOnStandardOutputIsAlone() throws IOException {
         assertEquals(0, run("day", file, "--year", "--rays", "1024", "--json", "-"));
         assertEquals(12, new ObjectMapper().readTree(out()).get("days").size());

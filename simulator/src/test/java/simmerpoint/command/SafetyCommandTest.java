@@ -10,8 +10,10 @@ import java.util.regex.Pattern;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
+@Tag("slow")
 class SafetyCommandTest extends CommandRuns {
     /** The sheet is one page, has both units, and says what every such sheet must say. */
     @Test

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -95,6 +96,7 @@ class ScenarioInputTest {
 
     /** The page shows the text from which all of it follows: with the value and with the comments. */
     @Test
+    @Tag("slow")
     void theReportShowsTheTextWithTheValueSet() throws Exception {
         String page = out(ProgramRun.reading(
                 WIDE, "report", "-", "--set", "stand.raise=2 cm", "--html", "-", "--rays", "4096", "--quiet"));

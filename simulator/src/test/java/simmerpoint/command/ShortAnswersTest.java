@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.InputStream;
 import java.util.List;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -16,6 +17,7 @@ import simmerpoint.answer.words.NextCommand;
 import simmerpoint.study.trace.TraceStudy;
 
 /** By default a command answers in about a dozen lines, with --full in all it knows. */
+@Tag("slow")
 class ShortAnswersTest extends CommandRuns {
     private static final String HUT = "../scenarios/lake-hut-evening.yaml";
     private static final int DOZEN = 18;

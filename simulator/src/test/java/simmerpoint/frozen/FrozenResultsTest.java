@@ -8,6 +8,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Comparator;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -37,8 +38,7 @@ class FrozenResultsTest {
     }
 
     private static void check(FrozenCase each) throws IOException {
-        Path folder = Files.createTempDirectory("frozen");
-        Map<String, byte[]> outputs = each.run(folder);
+        Map<String, byte[]> outputs = outputs(each);
         boolean picturesCompare = RENEW || Files.readString(FONTS).equals(FrozenPicture.fonts());
         for (Map.Entry<String, byte[]> output : outputs.entrySet()) {
             boolean picture = output.getKey().equals("png");
@@ -47,6 +47,20 @@ class FrozenResultsTest {
             }
         }
         assumeTrue(picturesCompare || !outputs.containsKey("png"), "this machine has other fonts: no picture compared");
+    }
+
+    /** A temporary folder of JUnit's would be longer, and break lines that name it elsewhere. */
+    private static Map<String, byte[]> outputs(FrozenCase each) throws IOException {
+        Path folder = Files.createTempDirectory("frozen");
+        try {
+            return each.run(folder);
+        } finally {
+            try (Stream<Path> files = Files.walk(folder)) {
+                for (Path file : files.sorted(Comparator.reverseOrder()).toList()) {
+                    Files.delete(file);
+                }
+            }
+        }
     }
 
     private static void check(String name, byte[] bytes, boolean picture) throws IOException {

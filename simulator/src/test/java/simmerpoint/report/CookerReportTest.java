@@ -16,6 +16,7 @@ import java.util.stream.Stream;
 import javax.xml.parsers.DocumentBuilder;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
@@ -37,6 +38,7 @@ import simmerpoint.study.trace.TraceOptions;
 import simmerpoint.units.UnitSystem;
 
 /** The page as a tree, read by the XML parser of the JDK: it is written well formed. */
+@Tag("slow")
 class CookerReportTest {
     private static String lake;
     private static String nasty;

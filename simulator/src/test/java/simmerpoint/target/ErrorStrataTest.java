@@ -28,8 +28,8 @@ class ErrorStrataTest {
             light.tilts[1].x()[i] = (float) (-0.8 * SIGMA);
             light.tilts[1].y()[i] = (float) (0.6 * SIGMA);
             light.errorSample[i] = (float) random.nextDouble(1e-7, 1 - 1e-7);
-            light.choice[i] = (float) random.nextDouble(1e-7, 1 - 1e-7);
         }
+        light.choice = (float) random.nextDouble(1e-7, 1 - 1e-7);
         return light;
     }
 

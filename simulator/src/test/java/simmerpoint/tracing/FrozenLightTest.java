@@ -44,7 +44,7 @@ class FrozenLightTest {
         digest.add(batch + "nx", light.nx).add(batch + "ny", light.ny).add(batch + "nz", light.nz);
         digest.add(batch + "cosine", light.cosine);
         digest.add(batch + "watts", light.watts).add(batch + "panel", light.panel);
-        digest.add(batch + "errorSample", light.errorSample).add(batch + "choice", light.choice);
+        digest.add(batch + "errorSample", light.errorSample).add(batch + "choice", new float[] {light.choice});
         for (int line = 0; line < 2; line++) {
             LightBatch.Tilts tilts = light.tilts[line];
             digest.add(batch + "tilt" + line + "x", tilts.x());

@@ -75,16 +75,28 @@ class TraceStudyTest {
         assertEquals(131_072, r.run().rays());
     }
 
-    /** Blocks after each other are the points of one block as large as all of them: the sums differ by rounding alone. */
+    /**
+     * Blocks after each other are the points of one block as large as all of them: what does not depend on the mirrors' errors differs by
+     * rounding alone. Which of the lighter errors are followed is chosen batch by batch, and the batches are others; so what is caught
+     * differs by chance, by less than what both are off.
+     */
     @Test
     void aStoppedTraceEqualsOneOfTheSameSize() {
         TraceResult looked = scene().trace(OPTIONS.withRays(1L << 18).withPrecision(1e-9));
         TraceResult whole = scene().trace(OPTIONS.withRays(1L << 18));
         assertEquals(whole.run().rays(), looked.run().rays());
-        same(whole.ledger().caught(), looked.ledger().caught());
+        same(whole.ledger().outline(), looked.ledger().outline());
+        same(whole.ledger().incident(), looked.ledger().incident());
         same(whole.ledger().shaded(), looked.ledger().shaded());
-        same(whole.ledger().wall(), looked.ledger().wall());
-        same(whole.spot().peakFlux(), looked.spot().peakFlux());
+        same(whole.ledger().reflected(), looked.ledger().reflected());
+        near(whole.ledger().caught(), looked.ledger().caught());
+        near(whole.ledger().wall(), looked.ledger().wall());
+        near(whole.spot().peakFlux(), looked.spot().peakFlux());
+    }
+
+    /** One standard error; 2 of the difference if the two shared nothing are 2.8. */
+    private static void near(Estimate a, Estimate b) {
+        assertEquals(a.value(), b.value(), a.standardError());
     }
 
     private static void same(Estimate a, Estimate b) {

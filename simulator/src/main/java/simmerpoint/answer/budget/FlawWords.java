@@ -1,5 +1,6 @@
 package simmerpoint.answer.budget;
 
+import java.util.Optional;
 import simmerpoint.answer.words.DishWords;
 import simmerpoint.answer.words.FigureFormat;
 import simmerpoint.dish.Cut;
@@ -17,15 +18,23 @@ import simmerpoint.study.budget.Flaws;
 public record FlawWords(Scenario scenario, FigureFormat figures) {
     /** The name alone: "slope error", "flat tiles", "slope error in zone rim". */
     public String name(Flaw flaw) {
-        return what(flaw) + flaw.zone().map(zone -> " in zone " + zone).orElse("");
+        return what(flaw) + zone(flaw).map(zone -> " in " + zone).orElse("");
     }
 
     /** Name and size: "slope error 5.0 mrad", "slope error 5.0 mrad, zone rim". */
     public String sized(Flaw flaw) {
+        return sizedAlone(flaw) + zone(flaw).map(zone -> ", " + zone).orElse("");
+    }
+
+    /** Name and size without the zone: "slope error 5.0 mrad". */
+    public String sizedAlone(Flaw flaw) {
         String size = size(flaw);
-        return what(flaw)
-                + (size.isEmpty() ? "" : FigureFormat.NBSP + size)
-                + flaw.zone().map(zone -> ", zone " + zone).orElse("");
+        return what(flaw) + (size.isEmpty() ? "" : FigureFormat.NBSP + size);
+    }
+
+    /** The zone whose flaw it is: "zone rim". */
+    public Optional<String> zone(Flaw flaw) {
+        return flaw.zone().map(zone -> "zone " + zone);
     }
 
     /** The same for a sentence: "slope error of 5.0 mrad", "slope error of 5.0 mrad in zone rim". */
@@ -33,7 +42,7 @@ public record FlawWords(Scenario scenario, FigureFormat figures) {
         String size = size(flaw);
         return what(flaw)
                 + (size.isEmpty() ? "" : " of " + size)
-                + flaw.zone().map(zone -> " in zone " + zone).orElse("");
+                + zone(flaw).map(zone -> " in " + zone).orElse("");
     }
 
     private String what(Flaw flaw) {

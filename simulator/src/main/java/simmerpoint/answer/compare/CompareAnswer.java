@@ -288,7 +288,7 @@ public final class CompareAnswer {
                         askew && !comparison.quick(),
                         "No two dishes are glued alike: the ± of a difference holds that luck too, from "
                                 + GluingLuck.DISHES + " buildings of each with the same care; "
-                                + "--vary \"mirror.panel-tilt=0 mrad\" leaves it out.")
+                                + "set mirror.panel-tilt to 0 mrad in all of them to leave it out.")
                 .say(
                         FigureFormat.count(comparison.run().rays()) + " rays for each in " + comparison.replicates()
                                 + " replicates, seed " + comparison.seed()

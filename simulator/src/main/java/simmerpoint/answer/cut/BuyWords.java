@@ -56,6 +56,25 @@ record BuyWords(CutPlan plan, UnitSystem units) {
         return layout.leftWhole() < WORTH_KEEPING ? "\u2013" : SawLength.text(layout.leftWhole(), units);
     }
 
+    /** What a dish a little smaller would save. */
+    Optional<String> saving() {
+        return plan.smaller().map(less -> {
+            String sheets = counted(less.sheets(), "sheet");
+            String rolls = counted(less.rolls(), "roll of film");
+            String what = sheets.isEmpty() || rolls.isEmpty() ? sheets + rolls : sheets + " and " + rolls;
+            return "A dish of " + new FigureFormat(units).length(less.diameter(), 3) + " (dish.diameter) would save "
+                    + what + ".";
+        });
+    }
+
+    private static String counted(int count, String what) {
+        return switch (count) {
+            case 0 -> "";
+            case 1 -> "one " + what;
+            default -> count + " " + what.replaceFirst("^\\w+", "$0s");
+        };
+    }
+
     Optional<String> cost() {
         return plan.cost().map(cost -> {
             MoneyWords money = new MoneyWords(cost.currency());

@@ -69,6 +69,7 @@ public final class CutAnswer {
                         .say(answer.counts())
                         .say(answer.narrowEnds())
                         .add(answer.buying.sheets())
+                        .say(answer.buying.saving())
                         .say(answer.buying.cost())
                         .say(answer.asBuilt().map(AsBuiltSection::sentence))
                         .say(answer.weights.weight())
@@ -97,6 +98,7 @@ public final class CutAnswer {
         tolerances().ifPresent(found -> sections.add(trueness.section(found)));
         sections.add(Section.headed("What to buy")
                 .add(buying.sheets())
+                .say(buying.saving())
                 .say(buying.cost())
                 .build());
         sections.add(Section.headed("Weight and wind")

@@ -123,6 +123,21 @@ record PanPlaceSection(PanResult result, FigureFormat figures, MoveWords lengths
                         + "\u00a0% of it covered, evenly all round, the water simmers.");
     }
 
+    /** Where it gets most, if a move there is worth it, in short. */
+    Optional<String> moreHeat() {
+        BestPlace best = result.best();
+        return Optional.of(best).filter(place -> place.isWorthAMove(here())).map(place -> {
+            PanPosition there = place.position();
+            return "For most heat " + lengths.instruction(place.move(), there.offsetMetres()) + ": "
+                    + figures.plainWatts(there.cookingPower()) + " instead of "
+                    + figures.plainWatts(here().cookingPower()) + " as given"
+                    + outOfReach(place.move(), there.offsetMetres())
+                            .map(words -> "; there it stands " + words)
+                            .orElse("")
+                    + ".";
+        });
+    }
+
     private String mostHeat() {
         BestPlace best = result.best();
         if (!best.isWorthAMove(here())) {

@@ -41,7 +41,8 @@ record ShortPan(PanResult result, FigureFormat figures, MoveWords lengths) {
                 .add(table())
                 .say("Counted from where it stands: + is away from the dish, dish away from the sun, pan up.")
                 .say(asGiven())
-                .say(place.recommendation());
+                .say(place.recommendation())
+                .say(place.moreHeat());
         return ShortAnswer.of(
                 result.base().scenario().title(),
                 out,

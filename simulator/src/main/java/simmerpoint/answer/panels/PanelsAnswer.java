@@ -14,6 +14,7 @@ import simmerpoint.answer.words.ShortAnswer;
 import simmerpoint.answer.words.TargetWords;
 import simmerpoint.dish.CutTrait;
 import simmerpoint.quantities.OneLine;
+import simmerpoint.safety.risk.Hazard;
 import simmerpoint.study.panels.PanelFigures;
 import simmerpoint.study.panels.PanelsResult;
 import simmerpoint.units.UnitSystem;
@@ -75,8 +76,11 @@ public final class PanelsAnswer {
         if (result.worst().share().value() > EVEN) {
             return "Of every panel\u2019s light at least " + share(result.worst()) + " lands on the " + noun;
         }
-        return share(result.caught() / result.reflected()) + " of the panels\u2019 light lands on the " + noun
-                + "; of panel " + result.worst().number() + " only " + share(result.worst());
+        return share(result.caught() / result.reflected()) + " of the panels\u2019 light lands on the " + noun + "; "
+                + result.worthTurning().stream()
+                        .findFirst()
+                        .map(first -> "panel " + first.number() + " is most worth turning")
+                        .orElse("of panel " + result.worst().number() + " only " + share(result.worst()));
     }
 
     private SectionBuilder turning(int most) {
@@ -118,11 +122,10 @@ public final class PanelsAnswer {
     /** How to find and turn them on the finished dish. */
     private Section byHand() {
         return Section.headed("On the finished dish")
-                .say(
-                        "Aim the dish and keep it covered but for one panel. See where its light falls on a sheet of card laid on"
-                                + " the " + noun
-                                + "\u2019s place, from the side and not from in front. Wedge the panel until its light lies in"
-                                + " the middle, cover it and go on to the next.")
+                .say("Cover the dish, aim it, and lay a sheet of card on the " + noun
+                        + "\u2019s place. Uncover one panel and look from the side, not from in front, where its light"
+                        + " falls on the card. Cover it, wedge it, and uncover it to look again, until its light lies"
+                        + " in the middle; cover it and go on to the next.")
                 .say(reach())
                 .build();
     }
@@ -143,12 +146,22 @@ public final class PanelsAnswer {
     }
 
     private Section care() {
-        return Section.headed(Cautions.HEADING)
-                .add(new Item.Caution(Cautions.ALWAYS, true))
-                .caution(
-                        "A single panel\u2019s light is weak, that of all together is not: cover the mirror again before"
-                                + " every hand that goes in.")
-                .build();
+        SectionBuilder out = Section.headed(Cautions.HEADING).add(new Item.Caution(Cautions.ALWAYS, true));
+        if (result.scenario().dish().cut().has(CutTrait.PANELS)) {
+            out.caution(onePanel());
+        }
+        return out.build();
+    }
+
+    /** A bent strip alone can light a fire. */
+    private String onePanel() {
+        double flux = result.strongest().flux();
+        return "Even one panel alone throws up to " + figures.roughFlux(flux) + " where its light is narrowest. "
+                + Cautions.skinHere(flux)
+                + Hazard.ofFire(flux)
+                        .map(hazard -> " " + ShortAnswer.capital(Cautions.does(hazard)) + ".")
+                        .orElse("")
+                + " Never reach in while a panel is uncovered.";
     }
 
     private Section sure() {

@@ -139,7 +139,11 @@ record CookSection(TraceResult result, FigureFormat figures, TargetWords words, 
         return "Its underside stands with its middle " + where + ", " + figures.length(geometry.panHeightMetres(), 2)
                 + " above the ground and " + figures.length(geometry.distanceMetres(), 2)
                 + " from the tripod towards the sun, if the dish turns about a point " + figures.length(height, 2)
-                + " up." + reach + hint;
+                + " up." + reach
+                + result.betterHeight()
+                        .map(better -> " Set " + HeightWords.better(better, figures) + ".")
+                        .orElse("")
+                + hint;
     }
 
     /** Where the focus of a shell is and how that stands, or what measured points tell. */

@@ -65,6 +65,9 @@ record ShortTrace(TraceResult result, FigureFormat figures, TargetWords words) {
                 + new HeightWords(scenario.heights(), figures)
                         .beyond(height)
                         .map(beyond -> ": " + beyond)
+                        .orElse("")
+                + result.betterHeight()
+                        .map(better -> "; " + HeightWords.better(better, figures))
                         .orElse("");
     }
 

@@ -52,6 +52,10 @@ public record TraceSummary(
 
     /** What is kept in sight of {@code result}, in the units of {@code system}. Takes some 10 ms. */
     public static TraceSummary of(TraceResult result, UnitSystem system) {
+        return of(result, MaximumFlux.of(result), system);
+    }
+
+    private static TraceSummary of(TraceResult result, double hottest, UnitSystem system) {
         FigureFormat figures = new FigureFormat(system);
         Optional<HeatSentences> heat = result.heat().map(found -> new HeatSentences(found, result.likely(), system));
         Estimate watts = result.useful();
@@ -68,15 +72,16 @@ public record TraceSummary(
                 heat.map(h -> new Water(h.amount(), h.outcome())),
                 LargestLoss.of(result).brief(figures),
                 Cautions.oneLine(
-                        MaximumFlux.of(result),
+                        hottest,
                         Cautions.at(TargetWords.of(result.scenario().target()).noun())));
     }
 
     /** The same in all units, in little more time. */
     public static Map<UnitSystem, TraceSummary> inAllUnits(TraceResult result) {
         Map<UnitSystem, TraceSummary> all = new EnumMap<>(UnitSystem.class);
+        double hottest = MaximumFlux.of(result);
         for (UnitSystem system : UnitSystem.values()) {
-            all.put(system, of(result, system));
+            all.put(system, of(result, hottest, system));
         }
         return all;
     }

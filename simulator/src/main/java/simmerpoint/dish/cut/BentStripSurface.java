@@ -75,6 +75,11 @@ final class BentStripSurface implements MirrorSurface {
     }
 
     @Override
+    public int sectors() {
+        return sectors.count;
+    }
+
+    @Override
     public double steepestSlope() {
         return Math.atan(strip.slope(rimX));
     }

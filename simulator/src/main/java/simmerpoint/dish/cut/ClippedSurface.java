@@ -76,6 +76,11 @@ final class ClippedSurface extends AlteredSurface {
     }
 
     @Override
+    public int sectors() {
+        return span < 1 ? 1 : original.sectors();
+    }
+
+    @Override
     public PanelZones zones() {
         return PanelZones.ONE;
     }

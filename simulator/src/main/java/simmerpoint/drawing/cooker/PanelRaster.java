@@ -21,6 +21,9 @@ public final class PanelRaster {
     static final int PIXELS = DOTS / 2;
 
     private static final int NONE = -1;
+    /** Of a pixel whose dots differ. */
+    private static final int MIXED = -2;
+
     private static final int MOST_WITH_EDGES = 3000;
 
     private final DishPlan dish;
@@ -28,6 +31,7 @@ public final class PanelRaster {
     private final double middle;
     private final int[] panel = new int[DOTS * DOTS];
     private final boolean[] edge = new boolean[DOTS * DOTS];
+    private final int[] whole = new int[PIXELS * PIXELS];
     private final List<PanelOutline> outlines;
 
     private PanelRaster(DishPlan dish, List<PanelOutline> outlines) {
@@ -45,6 +49,24 @@ public final class PanelRaster {
         if (outlines.size() <= MOST_WITH_EDGES) {
             edges();
         }
+        Arrays.setAll(whole, this::whole);
+    }
+
+    /** The one panel of all dots of a pixel, {@link #NONE} if there is none. */
+    private int whole(int pixel) {
+        int at = dot(pixel);
+        for (int k = 0; k < 4; k++) {
+            int dot = at + (k & 1) + (k >> 1) * DOTS;
+            if (edge[dot] || panel[dot] != panel[at]) {
+                return MIXED;
+            }
+        }
+        return panel[at];
+    }
+
+    /** The first dot of a pixel. */
+    private static int dot(int pixel) {
+        return 2 * (pixel / PIXELS) * DOTS + 2 * (pixel % PIXELS);
     }
 
     /** Of a dish; takes some milliseconds, for very many panels some tenths of a second. */
@@ -139,9 +161,12 @@ public final class PanelRaster {
      */
     public Raster picture(int[] colours, int edges) {
         int[] picture = new int[PIXELS * PIXELS];
-        for (int j = 0; j < PIXELS; j++) {
-            for (int i = 0; i < PIXELS; i++) {
-                picture[j * PIXELS + i] = pixel(2 * j * DOTS + 2 * i, colours, edges);
+        for (int k = 0; k < picture.length; k++) {
+            int p = whole[k];
+            if (p == MIXED) {
+                picture[k] = pixel(dot(k), colours, edges);
+            } else if (p >= 0 && p < colours.length) {
+                picture[k] = 0xFF000000 | colours[p];
             }
         }
         return new Raster(PIXELS, PIXELS, picture);

@@ -28,6 +28,7 @@ import simmerpoint.workshop.RibShape;
 public record PanelMap(List<PanelPlace> panels, List<Rib> ribs) implements Drawing {
     private static final double MARGIN = 4;
     private static final double RIB_MARGIN = 36;
+    private static final double LETTERED_MARGIN = 44;
 
     /** How far beyond a rib's end the middle of its name stands. */
     private static final double BEYOND = 17;
@@ -72,7 +73,8 @@ public record PanelMap(List<PanelPlace> panels, List<Rib> ribs) implements Drawi
                 .mapToDouble(v -> Math.max(Math.abs(v.x()), Math.abs(v.y())))
                 .max()
                 .orElse(1);
-        double margin = ribs.isEmpty() ? MARGIN : RIB_MARGIN;
+        boolean letters = ribs.stream().anyMatch(rib -> lettered(rib) > 0);
+        double margin = ribs.isEmpty() ? MARGIN : letters ? LETTERED_MARGIN : RIB_MARGIN;
         return (Math.min(box.width(), box.height()) / 2 - margin) / reach;
     }
 

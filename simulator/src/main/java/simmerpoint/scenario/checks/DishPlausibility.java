@@ -1,6 +1,7 @@
 package simmerpoint.scenario.checks;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -33,6 +34,7 @@ final class DishPlausibility {
         cover(dish).ifPresent(said::add);
         focus(dish).ifPresent(said::add);
         hidden(dish, said);
+        bareBeyond(dish).ifPresent(said::add);
         if (dish.cut() instanceof OffAxisShell shell) {
             said.addAll(ShellPlausibility.of(shell));
         }
@@ -100,6 +102,17 @@ final class DishPlausibility {
                 }
             });
         }
+    }
+
+    /** Zones that all end inside the rim. */
+    private static Optional<String> bareBeyond(DishPlan dish) {
+        return dish.cut().zones().stream()
+                .map(zone -> zone.plan().diameterMetres())
+                .max(Comparator.naturalOrder())
+                .filter(widest -> widest < dish.diameterMetres() * (1 - 1e-9))
+                .map(widest -> ZoneKeys.SECTION + ": the outermost zone ends " + QuantityWriter.length(widest)
+                        + " across, and the dish is " + QuantityWriter.length(dish.diameterMetres())
+                        + " wide; the rest is bare");
     }
 
     private static Optional<String> focus(DishPlan dish) {

@@ -113,6 +113,7 @@ final class ZoneValues {
 
     private void check(CutKind dish) {
         diameters();
+        angles();
         CutKind kind = kind(dish);
         if (ownSurface()) {
             cut(kind);
@@ -124,6 +125,13 @@ final class ZoneValues {
             tell("gap", shown("gap", "dish.gap") + " leaves nothing of the panels of this zone");
         }
         figures();
+    }
+
+    private void angles() {
+        boolean both = v.has(key("from-angle")) && v.has(key("to-angle"));
+        if (both && v.number(key("from-angle")) == v.number(key("to-angle"))) {
+            tell("to-angle", "a zone from " + shown("from-angle") + " to " + shown("to-angle") + " has no width");
+        }
     }
 
     private void diameters() {

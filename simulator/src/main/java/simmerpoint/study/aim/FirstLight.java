@@ -6,12 +6,10 @@ import java.util.function.ToDoubleFunction;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import simmerpoint.geometry.Vec;
-import simmerpoint.pan.Plane;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.scenario.checks.CheckedScenario;
 import simmerpoint.scenario.doubts.ScenarioDoubts;
-import simmerpoint.setup.Aim;
-import simmerpoint.setup.Stand;
+import simmerpoint.study.light.CardSpot;
 import simmerpoint.study.light.ReflectedLight;
 import simmerpoint.study.light.ReflectedRay;
 import simmerpoint.study.likely.CookerDraws;
@@ -46,9 +44,6 @@ public record FirstLight(
     private static final double STEP = 0.05;
     private static final int STEPS = 2;
 
-    /** Wide enough to be no point, narrow enough to be in nobody's way. */
-    private static final Plane CARD = new Plane(0.01, 0);
-
     /** Keeps a copy of the list. */
     public FirstLight {
         cards = List.copyOf(cards);
@@ -64,7 +59,7 @@ public record FirstLight(
     public record OnCard(double distanceMetres, LikelyRange apart, LikelyRange width) {}
 
     /** One dish as it may turn out. */
-    private record Draw(HoleLight first, HoleLight second) {
+    private record Draw(CardSpot first, CardSpot second) {
         double watts() {
             return first.watts() + second.watts();
         }
@@ -85,8 +80,7 @@ public record FirstLight(
         }
 
         double flux() {
-            double radius = first.radius(meet(), BRIGHTEST);
-            return 2 * BRIGHTEST * first.watts() / (Math.PI * radius * radius);
+            return 2 * first.flux(meet(), BRIGHTEST);
         }
     }
 
@@ -126,8 +120,7 @@ public record FirstLight(
     }
 
     private static Draw through(CardHoles holes, List<ReflectedRay> rays) {
-        return new Draw(
-                new HoleLight(holes.rays(holes.first(), rays)), new HoleLight(holes.rays(holes.second(), rays)));
+        return new Draw(new CardSpot(holes.rays(holes.first(), rays)), new CardSpot(holes.rays(holes.second(), rays)));
     }
 
     /** Round figures about the focal length, some eighth of it apart. */
@@ -140,12 +133,9 @@ public record FirstLight(
         return new Quantiles(draws.stream().mapToDouble(figure).toArray()).likelyRange();
     }
 
-    /** All that the dish reflects, aimed dead on and with nothing in its light. */
     private static List<ReflectedRay> rays(Scenario scenario, TraceOptions options, long buildSeed) {
-        Scenario bare = scenario.withCooking(Optional.empty())
-                .withTarget(CARD)
-                .withStand(Stand.AT_FOCUS)
-                .withAim(Aim.PERFECT);
-        return new ReflectedLight(bare, options, buildSeed).rays(Progress.NONE).toList();
+        return ReflectedLight.deadOn(scenario, options, buildSeed)
+                .rays(Progress.NONE)
+                .toList();
     }
 }

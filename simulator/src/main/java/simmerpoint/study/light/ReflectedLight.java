@@ -2,14 +2,18 @@ package simmerpoint.study.light;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.CancellationException;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import simmerpoint.dish.built.MirrorShares;
 import simmerpoint.geometry.Pose;
 import simmerpoint.geometry.Vec;
+import simmerpoint.pan.Plane;
 import simmerpoint.scenario.Scenario;
+import simmerpoint.setup.Aim;
 import simmerpoint.setup.Setup;
+import simmerpoint.setup.Stand;
 import simmerpoint.study.trace.Progress;
 import simmerpoint.study.trace.ReplicateCaster;
 import simmerpoint.study.trace.TraceOptions;
@@ -24,6 +28,9 @@ import simmerpoint.tracing.ReflectedDirections;
  * looked at. Keeps one batch at a time, whatever the number of rays.
  */
 public final class ReflectedLight {
+    /** Wide enough to be no point, narrow enough to be in nobody's way. */
+    private static final Plane SPECK = new Plane(0.01, 0);
+
     private final Scenario scenario;
     private final ReplicateCaster casting;
     private final int bits;
@@ -50,6 +57,15 @@ public final class ReflectedLight {
         sampler = new ErrorSampler(ReplicateCaster.batchSize(bits));
         shares = scenario.built().shares();
         perRay = Math.pow(2, -bits) / ReplicateCaster.REPLICATES;
+    }
+
+    /** That of a dish aimed dead on, with nothing in its light. */
+    public static ReflectedLight deadOn(Scenario scenario, TraceOptions options, long buildSeed) {
+        Scenario bare = scenario.withCooking(Optional.empty())
+                .withTarget(SPECK)
+                .withStand(Stand.AT_FOCUS)
+                .withAim(Aim.PERFECT);
+        return new ReflectedLight(bare, options, buildSeed);
     }
 
     /** Of what. */

@@ -2,8 +2,9 @@ package simmerpoint.study.paired;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
-import java.util.concurrent.atomic.AtomicLong;
+import java.util.concurrent.ConcurrentHashMap;
 import simmerpoint.geometry.Pose;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.setup.Setup;
@@ -38,15 +39,7 @@ final class SharedLight {
     /** Casts all rays on the caller's thread. */
     void cast(ReplicateWorkers.Watch watch) {
         long start = System.nanoTime();
-        long all = ReplicateCaster.REPLICATES * ((1L << bits) / ReplicateCaster.batchSize(bits));
-        AtomicLong done = new AtomicLong();
-        for (int r = 0; r < ReplicateCaster.REPLICATES; r++) {
-            int replicate = r;
-            casting.castOne(r, bits, light -> {
-                take(replicate, light);
-                watch.step(done.incrementAndGet(), all);
-            });
-        }
+        casting.castOnThisThread(bits, watch, this::take);
         seconds = (System.nanoTime() - start) * 1e-9 / members.size();
     }
 
@@ -79,7 +72,7 @@ final class SharedLight {
     private final class Member {
         private final Scenario scenario;
         private final ReplicateCatchers catchers;
-        private final LightBatch.FrameTransform[] views = new LightBatch.FrameTransform[ReplicateCaster.REPLICATES];
+        private final Map<LightBatch, LightBatch.FrameTransform> views = new ConcurrentHashMap<>();
         private final Pose fromFirst;
         private final boolean sameFrame;
 
@@ -97,15 +90,13 @@ final class SharedLight {
         }
 
         void take(int r, LightBatch light) {
-            catchers.catchLight(r, sameFrame ? light : seen(r, light));
+            catchers.catchLight(r, sameFrame ? light : seen(light));
         }
 
-        /** A replicate's beam fills one and the same batch again and again. */
-        private LightBatch seen(int r, LightBatch light) {
-            if (views[r] == null) {
-                views[r] = light.new FrameTransform();
-            }
-            return views[r].apply(fromFirst);
+        /** Each thread's beam fills one and the same batch again and again. */
+        private LightBatch seen(LightBatch light) {
+            return views.computeIfAbsent(light, batch -> batch.new FrameTransform())
+                    .apply(fromFirst);
         }
 
         TallyStatistics figures() {

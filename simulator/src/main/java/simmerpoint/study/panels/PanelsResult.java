@@ -11,10 +11,12 @@ import simmerpoint.study.light.PanelWatts;
  * @param scenario of what
  * @param watts what colours a picture of them
  * @param panels those that light falls on, in the order of their numbers
+ * @param strongest the panel whose light is brightest where it is narrowest, alone and with nothing in its way
  * @param seed of the samples and of how the panels were glued
  * @param rays number of rays of each trace
  */
-public record PanelsResult(Scenario scenario, PanelWatts watts, List<PanelFigures> panels, long seed, long rays) {
+public record PanelsResult(
+        Scenario scenario, PanelWatts watts, List<PanelFigures> panels, OnePanelLight strongest, long seed, long rays) {
     /** Keeps a copy of the list. */
     public PanelsResult {
         panels = List.copyOf(panels);

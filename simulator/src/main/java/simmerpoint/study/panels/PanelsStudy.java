@@ -66,7 +66,12 @@ public final class PanelsStudy {
         PanelWatts turned = PanelStudy.run(
                 scenario, scenario.built().turned(turns), options, new PartialProgress(progress, 0.6, 1));
         return new PanelsResult(
-                scenario, now, figures(aims, now, turned), options.seed(), (long) ReplicateCaster.REPLICATES << bits);
+                scenario,
+                now,
+                figures(aims, now, turned),
+                OnePanelLight.brightest(scenario, now.panels(), options),
+                options.seed(),
+                (long) ReplicateCaster.REPLICATES << bits);
     }
 
     private PanelAims aims(int bits, Vec aimedAt, Progress progress) {

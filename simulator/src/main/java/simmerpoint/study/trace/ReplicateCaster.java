@@ -2,6 +2,8 @@ package simmerpoint.study.trace;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Consumer;
 import java.util.stream.LongStream;
 import java.util.stream.Stream;
@@ -98,15 +100,34 @@ public final class ReplicateCaster {
 
     /** Casts one block of every replicate; the work goes from share {@code from} to {@code to} of all work. */
     public void castBlock(ReplicateWorkers workers, int firstBits, int number, double from, double to, Taker taker) {
+        Map<Thread, LightCaster.BatchCaster> ofThread = new ConcurrentHashMap<>();
         workers.run(from, to, (r, watch) -> {
             LightCaster.BatchCaster beam =
-                    caster.new BatchCaster(samples.get(r), samples.get(r).block(firstBits, number));
+                    ofThread.computeIfAbsent(Thread.currentThread(), thread -> beam(r, firstBits, number));
+            beam.goOn(samples.get(r), samples.get(r).block(firstBits, number));
             long batches = beam.batches();
             for (long k = 0; k < batches; k++) {
                 taker.take(r, beam.cast(k));
                 watch.step(k + 1, batches);
             }
         });
+    }
+
+    private LightCaster.BatchCaster beam(int r, int firstBits, int number) {
+        return caster.new BatchCaster(samples.get(r), samples.get(r).block(firstBits, number));
+    }
+
+    /** Casts the first block of every replicate on the caller's thread. */
+    public void castOnThisThread(int bits, ReplicateWorkers.Watch watch, Taker taker) {
+        LightCaster.BatchCaster beam = beam(0, bits, 0);
+        long batches = beam.batches();
+        for (int r = 0; r < REPLICATES; r++) {
+            beam.goOn(samples.get(r), samples.get(r).block(bits, 0));
+            for (long k = 0; k < batches; k++) {
+                taker.take(r, beam.cast(k));
+                watch.step(r * batches + k + 1, REPLICATES * batches);
+            }
+        }
     }
 
     /** Casts the first block of every replicate. */
@@ -123,8 +144,7 @@ public final class ReplicateCaster {
 
     /** The batches of the first block of one replicate, cast as they are asked for; each is valid until the next one is. */
     public Stream<LightBatch> batches(int replicate, int bits) {
-        ScrambledSobol points = samples.get(replicate);
-        LightCaster.BatchCaster beam = caster.new BatchCaster(points, points.block(bits, 0));
+        LightCaster.BatchCaster beam = beam(replicate, bits, 0);
         return LongStream.range(0, beam.batches()).mapToObj(beam::cast);
     }
 

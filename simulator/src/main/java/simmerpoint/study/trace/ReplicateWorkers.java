@@ -1,22 +1,29 @@
 package simmerpoint.study.trace;
 
-import java.util.ArrayList;
-import java.util.List;
 import java.util.concurrent.CancellationException;
-import java.util.concurrent.ExecutionException;
+import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
-import java.util.concurrent.Future;
 import java.util.concurrent.TimeUnit;
-import java.util.concurrent.TimeoutException;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.concurrent.atomic.AtomicLongArray;
+import java.util.concurrent.atomic.AtomicReference;
 
-/** Works on replicates with several threads while the caller's thread reports progress and listens for a stop. */
+/**
+ * Works on replicates with the caller's thread and some more, while the caller's reports progress and listens for a stop. The
+ * others are kept between traces, since to start and wake them takes as long as a few thousand rays; those idle for a minute end.
+ */
 public final class ReplicateWorkers implements AutoCloseable {
     private static final long LISTEN_MILLIS = 50;
     private static final int STEPS_PER_LOOK = 64;
 
-    private final ExecutorService pool;
+    private static final ExecutorService HELPERS = Executors.newCachedThreadPool(work -> {
+        Thread thread = new Thread(work, "replicate-worker");
+        thread.setDaemon(true);
+        return thread;
+    });
+
+    private final int threads;
     private final int replicates;
     private final Progress progress;
     private final AtomicLongArray permille;
@@ -25,11 +32,7 @@ public final class ReplicateWorkers implements AutoCloseable {
 
     /** So many threads for so many replicates, telling {@code progress}. */
     public ReplicateWorkers(int threads, int replicates, Progress progress) {
-        pool = Executors.newFixedThreadPool(threads, work -> {
-            Thread t = new Thread(work, "replicate-worker");
-            t.setDaemon(true);
-            return t;
-        });
+        this.threads = Math.min(threads, replicates);
         this.replicates = replicates;
         this.progress = progress;
         permille = new AtomicLongArray(replicates);
@@ -54,41 +57,94 @@ public final class ReplicateWorkers implements AutoCloseable {
 
     /** Runs the job for every replicate; returns when all are done. Progress goes from {@code from} to {@code to}. */
     public void run(double from, double to, Job job) {
-        List<Future<?>> futures = new ArrayList<>();
         for (int r = 0; r < replicates; r++) {
-            int replicate = r;
             permille.set(r, 0);
-            futures.add(pool.submit(() -> job.work(replicate, (done, all) -> look(replicate, done, all))));
         }
-        for (Future<?> f : futures) {
-            await(f, from, to);
+        Run run = new Run(job, from, to);
+        for (int t = 1; t < threads; t++) {
+            HELPERS.execute(() -> run.work(false));
         }
+        run.work(true);
+        run.await();
         report(to);
     }
 
-    private void look(int replicate, long done, long all) {
-        if (done % STEPS_PER_LOOK == 0 || done == all) {
-            permille.set(replicate, 1000 * done / all);
-            if (stopped) {
-                throw new CancellationException("stopped");
+    /** One run of a job for all replicates. */
+    private final class Run {
+        private final Job job;
+        private final double from;
+        private final double to;
+        private final AtomicInteger next = new AtomicInteger();
+        private final CountDownLatch left = new CountDownLatch(replicates);
+        private final AtomicReference<Throwable> failure = new AtomicReference<>();
+        private long lastReport = System.nanoTime();
+
+        Run(Job job, double from, double to) {
+            this.job = job;
+            this.from = from;
+            this.to = to;
+        }
+
+        /** Takes one replicate after the other until none is left. */
+        void work(boolean callers) {
+            int r = next.getAndIncrement();
+            while (r < replicates) {
+                int replicate = r;
+                try {
+                    job.work(replicate, (done, all) -> look(replicate, done, all, callers));
+                } catch (RuntimeException | Error e) {
+                    stop(e);
+                }
+                left.countDown();
+                r = next.getAndIncrement();
             }
         }
-    }
 
-    private void await(Future<?> future, double from, double to) {
-        while (true) {
-            try {
-                future.get(LISTEN_MILLIS, TimeUnit.MILLISECONDS);
-                return;
-            } catch (TimeoutException e) {
+        private void stop(Throwable cause) {
+            failure.compareAndSet(null, cause);
+            stopped = true;
+            next.set(replicates);
+            while (left.getCount() > 0) {
+                left.countDown();
+            }
+        }
+
+        private void look(int replicate, long done, long all, boolean callers) {
+            if (done % STEPS_PER_LOOK == 0 || done == all) {
+                permille.set(replicate, 1000 * done / all);
+                if (callers) {
+                    listen();
+                }
+                if (stopped) {
+                    throw new CancellationException("stopped");
+                }
+            }
+        }
+
+        private void listen() {
+            if (Thread.currentThread().isInterrupted()) {
+                throw new CancellationException("interrupted");
+            }
+            if (System.nanoTime() - lastReport > TimeUnit.MILLISECONDS.toNanos(LISTEN_MILLIS)) {
                 report(from + (to - from) * share());
+                lastReport = System.nanoTime();
+            }
+        }
+
+        /** Waits until the other threads are done, too; throws what any of them threw. */
+        void await() {
+            try {
+                while (!left.await(LISTEN_MILLIS, TimeUnit.MILLISECONDS)) {
+                    report(from + (to - from) * share());
+                }
             } catch (InterruptedException e) {
                 Thread.currentThread().interrupt();
                 stopped = true;
                 throw new CancellationException("interrupted");
-            } catch (ExecutionException e) {
-                stopped = true;
-                throw e.getCause() instanceof RuntimeException cause ? cause : new IllegalStateException(e.getCause());
+            }
+            Throwable cause = failure.get();
+            if (cause != null) {
+                throw cause instanceof RuntimeException known ? known : new IllegalStateException(cause);
             }
         }
     }
@@ -110,7 +166,6 @@ public final class ReplicateWorkers implements AutoCloseable {
 
     @Override
     public void close() {
-        stopped = stopped || Thread.currentThread().isInterrupted();
-        pool.shutdownNow();
+        stopped = true;
     }
 }

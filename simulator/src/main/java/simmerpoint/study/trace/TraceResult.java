@@ -27,6 +27,7 @@ import simmerpoint.target.Spot;
  * @param run what differs from run to run
  * @param likely what is likely over all doubts, if that was worked out; all else is for the figures exactly as given
  * @param aimAgainMinutes how long after a dead-on aim it is to be aimed again, if that was worked out and is ever needed
+ * @param betterHeight a height at which the pan gets clearly more, if that was looked for and there is one
  */
 public record TraceResult(
         Scenario scenario,
@@ -43,7 +44,8 @@ public record TraceResult(
         boolean precisionReached,
         RunInfo run,
         Optional<LikelyResult> likely,
-        Optional<Estimate> aimAgainMinutes) {
+        Optional<Estimate> aimAgainMinutes,
+        Optional<BetterHeight> betterHeight) {
     /** Without a look at doubts and aiming. */
     public TraceResult(
             Scenario scenario,
@@ -74,20 +76,26 @@ public record TraceResult(
                 precisionReached,
                 run,
                 Optional.empty(),
+                Optional.empty(),
                 Optional.empty());
     }
 
     /** The same with what is likely over all doubts. */
     public TraceResult withLikely(LikelyResult result) {
-        return with(Optional.of(result), aimAgainMinutes);
+        return with(Optional.of(result), aimAgainMinutes, betterHeight);
     }
 
     /** The same with when to aim again. */
     public TraceResult withAimAgain(Optional<Estimate> minutes) {
-        return with(likely, minutes);
+        return with(likely, minutes, betterHeight);
     }
 
-    private TraceResult with(Optional<LikelyResult> result, Optional<Estimate> minutes) {
+    /** The same with a height at which the pan gets more. */
+    public TraceResult withBetterHeight(Optional<BetterHeight> height) {
+        return with(likely, aimAgainMinutes, height);
+    }
+
+    private TraceResult with(Optional<LikelyResult> result, Optional<Estimate> minutes, Optional<BetterHeight> height) {
         return new TraceResult(
                 scenario,
                 outlineArea,
@@ -103,7 +111,8 @@ public record TraceResult(
                 precisionReached,
                 run,
                 result,
-                minutes);
+                minutes,
+                height);
     }
 
     /** How hot the bottom of the pan gets, worked out once; empty for a bare disc and for a pan in a second skin, in which nobody fries. */

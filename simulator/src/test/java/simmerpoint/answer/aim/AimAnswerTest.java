@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -51,6 +52,7 @@ class AimAnswerTest {
     /** By the dish's turn or by the sun's drift, 7° are far beyond what either may be off. */
     @ParameterizedTest
     @CsvSource({"7, 0, points 7° too high", "0, 7, the sun has drifted 7° up"})
+    @Tag("slow")
     void aDishThatIsAimedOffIsToBeAimedAnewFirst(double turnUp, double driftUp, String how) {
         AimResult off = study(turnUp, driftUp);
         assertTrue(

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.stream.Collectors;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import simmerpoint.answer.Answer;
 import simmerpoint.answer.Item;
@@ -88,6 +89,7 @@ class DayAnswerTest {
     }
 
     @Test
+    @Tag("slow")
     void aLowMountTouchesTheGroundAndAHighOneIsTooHighToCookAt() {
         String low = text(DayAnswer.of(
                 day(hillside(Aim.PERFECT, new GroundHeights(0.3, 0.4, 1.3)), MIDSUMMER), UnitSystem.METRIC));
@@ -126,6 +128,7 @@ class DayAnswerTest {
     }
 
     @Test
+    @Tag("slow")
     void aYearNamesItsBestMonthAndThoseWithout() {
         Answer north =
                 YearAnswer.of(Cookers.year(Cookers.usual(Cookers.FAR_NORTH, Cookers.COUNTRY)), UnitSystem.METRIC);

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -112,6 +113,7 @@ class PanAnswerTest {
     }
 
     @Test
+    @Tag("slow")
     void theSimmerKeepsToHeightsAtWhichOneCanCook() {
         Scenario scenario = tea.base().scenario();
         double height = scenario.panHeightMetres();

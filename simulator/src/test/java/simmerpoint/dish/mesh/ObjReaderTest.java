@@ -12,6 +12,7 @@ import java.lang.management.ThreadMXBean;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -196,6 +197,7 @@ class ObjReaderTest {
 
     /** 200,000 squares on a paraboloid's grid, each of its own four vertices; about a second, the bound is for a busy machine. */
     @Test
+    @Tag("slow")
     void readsAFewHundredThousandPolygonsInSeconds() throws Exception {
         Path file = folder.resolve("large.obj");
         try (var out = Files.newBufferedWriter(file)) {

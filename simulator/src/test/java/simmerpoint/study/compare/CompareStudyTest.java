@@ -179,10 +179,10 @@ class CompareStudyTest {
     @Test
     void aWantedPrecisionHoldsForEveryCooker() throws ScenarioException {
         List<Variant> variants = variants("dish.surface.sectors=12,24");
-        TraceOptions wanted = OPTIONS.withRays(1 << 18).withPrecision(4e-4);
+        TraceOptions wanted = OPTIONS.withRays(1 << 18).withPrecision(2.5e-4);
         Comparison c = CompareStudy.run(variants, wanted, Progress.NONE);
         assertTrue(c.precisionReached());
-        c.rows().forEach(row -> assertTrue(row.ledger().caught().relativeError() <= 4e-4));
+        c.rows().forEach(row -> assertTrue(row.ledger().caught().relativeError() <= 2.5e-4));
         assertTrue(
                 c.run().rays() > 1 << 16 && c.run().rays() <= 1 << 18, c.run().rays() + " rays");
         assertFalse(CompareStudy.run(variants, wanted.withRays(1 << 14), Progress.NONE)

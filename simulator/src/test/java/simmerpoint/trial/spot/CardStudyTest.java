@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import javax.imageio.ImageIO;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import simmerpoint.scenario.checks.CheckedScenario;
@@ -44,6 +45,7 @@ class CardStudyTest {
 
     /** Photographs of another dish, traced with another seed and written as a camera would, tell its figures too, and look like its spot. */
     @Test
+    @Tag("slow")
     void anotherDishIsToldByPhotographs(@TempDir Path folder) throws Exception {
         CheckedScenario read = ScenarioReader.read(Path.of("../scenarios/tea-kitchen.yaml"));
         double[] distances = {0.76, 0.82, 0.88};

@@ -52,6 +52,8 @@ final class PanelView extends Region {
     private volatile DishPlan rastering;
     private Theme theme = Theme.LIGHT;
     private int chosen = -1;
+    private boolean stale;
+    private boolean recolour;
 
     PanelView(Executor background, Executor delivery) {
         this.background = background;
@@ -117,7 +119,7 @@ final class PanelView extends Region {
 
     /** Shows a scenario with the newest there is to know of its panels; {@code note} stands in for it. */
     void show(Scenario now, Optional<PanelWatts> known, Optional<String> instead, Theme dressed) {
-        boolean recolour = !known.equals(watts) || dressed != theme;
+        recolour |= !known.equals(watts) || dressed != theme;
         if (scenario != null && !scenario.dish().equals(now.dish())) {
             chosen = -1;
         }
@@ -127,11 +129,18 @@ final class PanelView extends Region {
         theme = dressed;
         if (raster.filter(r -> r.dish().equals(now.dish())).isEmpty()) {
             rasterise();
-        } else if (recolour) {
+        }
+        say();
+        stale = true;
+        requestLayout();
+    }
+
+    /** Draws with the next frame, once for all that was shown until then. */
+    private void refresh() {
+        if (recolour && raster.filter(r -> r.dish().equals(scenario.dish())).isPresent()) {
             colour();
         }
         paint();
-        say();
     }
 
     /** Another dish: its raster is worked out behind, and shown if nothing newer is wanted by then. */
@@ -172,6 +181,7 @@ final class PanelView extends Region {
 
     /** Colours the panels; the slow part, needed when shares or the theme change. */
     private void colour() {
+        recolour = false;
         PanelScene scene = scene();
         int unlit = rgb(Shade.HAIR.in(theme));
         int[] colours = new int[scene.watts().map(PanelWatts::panels).orElse(0)];
@@ -223,7 +233,11 @@ final class PanelView extends Region {
         if (canvas.getWidth() != getWidth() - 4 || canvas.getHeight() != high) {
             canvas.setWidth(Math.max(0, getWidth() - 4));
             canvas.setHeight(high);
-            paint();
+            stale = true;
+        }
+        if (stale) {
+            stale = false;
+            refresh();
         }
     }
 }

@@ -17,6 +17,7 @@ import javafx.scene.robot.Robot;
 import javafx.stage.Stage;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.study.trace.TraceOptions;
@@ -29,6 +30,7 @@ import simmerpoint.viewer.document.ShippedScenarios;
 import simmerpoint.viewer.theme.Theme;
 
 /** The whole window: views, questions, warnings, files that come with the program; by mouse and keys. */
+@Tag("slow")
 class ChangesWindowTest {
     private ViewerWindow window;
     private Stage stage;

@@ -12,6 +12,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
 import javax.imageio.ImageIO;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -82,6 +83,7 @@ class LauncherTest {
     }
 
     @Test
+    @Tag("slow")
     void theWindowIsPaintedToAFile() throws Exception {
         assertEquals(
                 0,

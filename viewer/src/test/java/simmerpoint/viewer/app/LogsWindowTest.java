@@ -22,6 +22,7 @@ import javafx.scene.robot.Robot;
 import javafx.stage.Stage;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import simmerpoint.study.trace.TraceOptions;
@@ -35,6 +36,7 @@ import simmerpoint.viewer.document.ScenarioDocument;
 import simmerpoint.viewer.theme.Theme;
 
 /** Logs of the built cooker, opened in the window and dropped on it. */
+@Tag("slow")
 class LogsWindowTest {
     private static final Path SCENARIOS = Path.of("..", "scenarios");
     private static final Path MONDAY = SCENARIOS.resolve("garden-logs").resolve("monday.csv");

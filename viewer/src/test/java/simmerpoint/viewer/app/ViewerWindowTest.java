@@ -60,6 +60,7 @@ import simmerpoint.workshop.CookerStudy;
 import simmerpoint.workshop.CutPlan;
 
 /** The whole window, without a screen, moved by mouse and keys. */
+@Tag("slow")
 class ViewerWindowTest {
     @TempDir
     Path folder;

@@ -11,6 +11,7 @@ import java.util.stream.Stream;
 import javafx.scene.Node;
 import javafx.scene.control.ScrollPane;
 import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -24,6 +25,7 @@ import simmerpoint.viewer.document.ScenarioDocument;
 import simmerpoint.viewer.theme.Theme;
 
 /** Every view and question in the smallest and a large window, in both units and colours; {@code -Dviews.keep=FOLDER} keeps pictures. */
+@Tag("slow")
 class ViewsLookTest {
     private static final Map<View, List<String>> QUESTIONS = Map.of(
             View.COOK,

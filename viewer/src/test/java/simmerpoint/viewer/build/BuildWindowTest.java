@@ -24,6 +24,7 @@ import javafx.scene.robot.Robot;
 import javafx.stage.Stage;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import simmerpoint.drawing.output.Paper;
@@ -45,6 +46,7 @@ import simmerpoint.workshop.CookerStudy;
 import simmerpoint.workshop.CutPlan;
 
 /** The view for whoever builds, in a window, by mouse and keys. */
+@Tag("slow")
 class BuildWindowTest {
     private static final TraceOptions FEW = TraceOptions.defaults().withRays(1 << 12);
 

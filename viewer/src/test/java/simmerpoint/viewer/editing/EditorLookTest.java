@@ -21,6 +21,7 @@ import javafx.scene.image.PixelFormat;
 import javafx.scene.image.WritableImage;
 import javafx.scene.text.Text;
 import javax.imageio.ImageIO;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import simmerpoint.units.UnitSystem;
@@ -29,6 +30,7 @@ import simmerpoint.viewer.document.ScenarioDocument;
 import simmerpoint.viewer.theme.Theme;
 
 /** Paints the whole editor as wide as the drawer and looks for cut words; keeps the pictures where -Dlook.folder says. */
+@Tag("slow")
 class EditorLookTest {
     private static final double WIDTH = 380;
     private static final double SCROLL_BAR = 14;

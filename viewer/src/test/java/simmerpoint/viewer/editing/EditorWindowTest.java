@@ -19,6 +19,7 @@ import javafx.scene.input.KeyCode;
 import javafx.scene.input.MouseButton;
 import javafx.scene.robot.Robot;
 import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import simmerpoint.scenario.file.ExampleScenario;
@@ -30,6 +31,7 @@ import simmerpoint.viewer.document.OpenedFile;
 import simmerpoint.viewer.document.ScenarioDocument;
 
 /** An editor in a real window, used by mouse and keys. */
+@Tag("slow")
 class EditorWindowTest {
     private static final String DIAMETER = "dish.diameter";
     private static final String HUB = "dish.hub";

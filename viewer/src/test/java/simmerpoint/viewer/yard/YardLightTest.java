@@ -14,6 +14,7 @@ import javafx.scene.input.KeyCode;
 import javafx.scene.robot.Robot;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import simmerpoint.viewer.FxThread;
 
@@ -94,6 +95,7 @@ class YardLightTest {
 
     /** The light of an earlier design is not shown under a newer one. */
     @Test
+    @Tag("slow")
     void aChangeOfTheDesignHasItWorkedOutAnew() {
         light();
         FxThread.run(() -> yards.document.change(Map.of("sun.elevation", "35°")));

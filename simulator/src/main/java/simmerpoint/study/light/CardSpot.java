@@ -1,27 +1,30 @@
-package simmerpoint.study.aim;
+package simmerpoint.study.light;
 
 import java.util.Comparator;
 import java.util.List;
 import simmerpoint.geometry.Vec;
-import simmerpoint.study.light.ReflectedRay;
 
-/** The light that comes through one hole of a cloth, on cards square to the axis. Its middle moves straight with the card's distance. */
-final class HoleLight {
+/**
+ * What part of a dish reflects, on cards square to its axis: what comes through a hole in a cloth, or from a single panel. Its middle moves
+ * straight with the card's distance.
+ */
+public final class CardSpot {
     private final List<ReflectedRay> rays;
     private final double watts;
 
-    HoleLight(List<ReflectedRay> rays) {
+    /** The spot of those rays; dish frame. */
+    public CardSpot(List<ReflectedRay> rays) {
         this.rays = rays;
         watts = rays.stream().mapToDouble(ReflectedRay::watts).sum();
     }
 
     /** All of it, W. */
-    double watts() {
+    public double watts() {
         return watts;
     }
 
     /** Its middle on a card so far from the middle of the dish. */
-    Vec middle(double distance) {
+    public Vec middle(double distance) {
         Vec sum = Vec.ZERO;
         for (ReflectedRay ray : rays) {
             sum = sum.plus(at(ray, distance).times(ray.watts()));
@@ -30,7 +33,7 @@ final class HoleLight {
     }
 
     /** Radius about its middle that holds {@code share} of it, m. */
-    double radius(double distance, double share) {
+    public double radius(double distance, double share) {
         Vec middle = middle(distance);
         double so = 0;
         double radius = 0;
@@ -42,6 +45,12 @@ final class HoleLight {
             }
         }
         return radius;
+    }
+
+    /** Mean over the circle about its middle that holds {@code share} of it, W/m². */
+    public double flux(double distance, double share) {
+        double radius = radius(distance, share);
+        return share * watts / (Math.PI * radius * radius);
     }
 
     private List<double[]> byRadius(Vec middle, double distance) {
