@@ -171,8 +171,8 @@ public record CutPlan(
         if (plan.cut() instanceof OffAxisShell shell) {
             throw new CuttingException(String.format(
                     Locale.ROOT,
-                    "an old shell is found, not cut: it has no panels. Lining it takes %.2f m² of film, and a fifth more for"
-                            + " overlaps and waste.",
+                    "nothing to cut: the antenna is there already. To line it you need %.2f m² of film, plus a fifth for overlaps"
+                            + " and waste.",
                     shell.tape().mirrorArea()));
         }
         if (plan.cut().ownSize().isPresent()) {

@@ -31,6 +31,9 @@ final class DishPlausibility {
     private static final double OFF_FOCUS = 0.1;
     private static final double CORNERS = 0.005;
 
+    /** Readings of one place by a ruler agree so well, m: common practice. */
+    private static final double AGREE = 0.003;
+
     private DishPlausibility() {}
 
     static List<String> of(DishPlan dish) {
@@ -42,29 +45,19 @@ final class DishPlausibility {
         hidden(dish, said);
         bareBeyond(dish).ifPresent(said::add);
         corners(dish).ifPresent(said::add);
-        deepest(dish).ifPresent(said::add);
-        axis(dish).ifPresent(said::add);
+        if (dish.cut() instanceof OffAxisShell shell) {
+            said.addAll(ShellPlausibility.of(shell));
+        }
+        if (dish.cut() instanceof MeasuredMirror mirror) {
+            axis(mirror).ifPresent(said::add);
+            twice(mirror).ifPresent(said::add);
+        }
         return said;
     }
 
-    /** Where the deepest place lies tells a wrong length, or a rim that is not plane. */
-    private static Optional<String> deepest(DishPlan dish) {
-        if (!(dish.cut() instanceof OffAxisShell shell) || shell.deepestAt() == 0) {
-            return Optional.empty();
-        }
-        double expected = shell.tape().deepestAt();
-        return Math.abs(shell.deepestAt() - expected) <= shell.deepestSlack()
-                ? Optional.empty()
-                : Optional.of("dish.surface.deepest-at: by its width, height and depth the shell is deepest "
-                        + QuantityWriter.length(expected) + " from the near end of its rim, not "
-                        + QuantityWriter.length(shell.deepestAt())
-                        + "; measure again, from the end that is nearer the focus");
-    }
-
     /** Points of a dish that leaned when it was measured. */
-    private static Optional<String> axis(DishPlan dish) {
-        if (!(dish.cut() instanceof MeasuredMirror mirror)
-                || !mirror.shape().axis().leans()) {
+    private static Optional<String> axis(MeasuredMirror mirror) {
+        if (!mirror.shape().axis().leans()) {
             return Optional.empty();
         }
         AxisFit axis = mirror.shape().axis();
@@ -75,6 +68,15 @@ final class DishPlausibility {
                 Math.toDegrees(axis.angle()),
                 Math.toDegrees(2 * axis.deviation()),
                 way(axis)));
+    }
+
+    /** Places measured twice that do not agree. */
+    private static Optional<String> twice(MeasuredMirror mirror) {
+        double apart = mirror.shape().apart();
+        return apart > AGREE
+                ? Optional.of("dish.surface.points: heights measured at the same place differ by up to "
+                        + QuantityWriter.length(apart) + "; their mean is taken, measure them again")
+                : Optional.empty();
     }
 
     private static String way(AxisFit axis) {
