@@ -46,7 +46,9 @@ public final class TableText {
 
     /** What parts the cells of a row, where it is not a comma. */
     private static Optional<String> separator(String row) {
-        return Stream.of(";", "\t").filter(row::contains).findFirst();
+        return Stream.of(";", "\t")
+                .filter(mark -> !row.contains(",") && row.contains(mark))
+                .findFirst();
     }
 
     /**

@@ -75,7 +75,8 @@ final class DishPlausibility {
         double apart = mirror.shape().apart();
         return apart > AGREE
                 ? Optional.of("dish.surface.points: heights measured at the same place differ by up to "
-                        + QuantityWriter.length(apart) + "; their mean is taken, measure them again")
+                        + QuantityWriter.length(apart)
+                        + "; their mean is taken; measure them again, x and y to the millimetre")
                 : Optional.empty();
     }
 
