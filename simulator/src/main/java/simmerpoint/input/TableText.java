@@ -7,6 +7,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
 
 /** The text of a table that somebody wrote: a plain file of at most so many bytes, in UTF-8. */
 public final class TableText {
@@ -20,17 +22,33 @@ public final class TableText {
      */
     public record Row(int line, String text) {}
 
-    /** The rows of a file in which whatever follows a # is a comment. */
+    /**
+     * The rows of a file in which whatever follows a # is a comment. Cells come parted by commas, decimals with a point, also where a
+     * spreadsheet parted the cells by semicolons or tabs and wrote decimals with a comma: the first row tells.
+     */
     public static List<Row> rows(Path file, int mostMegabytes) throws InputFileException {
         String[] lines = read(file, mostMegabytes).split("\r\n|\r|\n", -1);
         List<Row> rows = new ArrayList<>();
+        Optional<String> separator = Optional.empty();
         for (int k = 0; k < lines.length; k++) {
             String text = lines[k].replaceFirst("#.*", "").strip();
             if (!text.isEmpty()) {
-                rows.add(new Row(k + 1, text));
+                separator = rows.isEmpty() ? separator(text) : separator;
+                rows.add(new Row(
+                        k + 1,
+                        separator
+                                .map(mark -> text.replace(',', '.').replace(mark, ","))
+                                .orElse(text)));
             }
         }
         return rows;
+    }
+
+    /** What parts the cells of a row, where it is not a comma. */
+    private static Optional<String> separator(String row) {
+        return Stream.of(";", "\t")
+                .filter(mark -> !row.contains(",") && row.contains(mark))
+                .findFirst();
     }
 
     /**

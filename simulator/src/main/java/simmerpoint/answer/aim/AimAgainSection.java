@@ -48,6 +48,7 @@ record AimAgainSection(AimResult result, FigureFormat figures, TargetWords words
                 .say(again ? again() : never())
                 .say(sun())
                 .say(shell())
+                .say(shellWords().map(ShellWords::stickAnew))
                 .say(result.betterThanDeadOn().map(this::better))
                 .say(result.lead().map(lead -> worthIt ? ahead(lead) : useless(lead)))
                 .say(result.lead().filter(lead -> worthIt).map(this::stick))
@@ -60,8 +61,11 @@ record AimAgainSection(AimResult result, FigureFormat figures, TargetWords words
 
     /** How a shell stands when it is aimed: not square to the sun, as it looks. */
     Optional<String> shell() {
-        return ShellWords.of(result.scenario(), figures)
-                .map(words -> "This shell does not face the sun. " + words.facing());
+        return shellWords().map(shell -> "This shell does not face the sun. " + shell.facing() + " " + shell.stick());
+    }
+
+    private Optional<ShellWords> shellWords() {
+        return ShellWords.of(result.scenario(), figures).filter(ShellWords::leans);
     }
 
     private String loss() {
@@ -217,7 +221,8 @@ record AimAgainSection(AimResult result, FigureFormat figures, TargetWords words
                 : "the way the sun goes (climbing: towards the dish\u2019s upper edge; going right: "
                         + TargetWords.RIGHT + ")";
         return "To set it, stand a stick " + figures.length(length)
-                + " long on the dish, along its axis: dead on it throws no shadow; with this lead the shadow\u2019s tip lies "
+                + " long " + SightingStick.where(shellWords().isPresent())
+                + ": dead on it throws no shadow; with this lead the shadow\u2019s tip lies "
                 + figures.length(offset, 2) + " from its foot, " + towards + ". The tip is blurred over "
                 + figures.length(SolarDisc.MEAN_WIDTH_RADIANS * length, 1) + " by the sun\u2019s width."
                 + (offset < FINE ? longerStick(lead) : "");

@@ -8,6 +8,7 @@ import simmerpoint.answer.Columns;
 import simmerpoint.answer.Item;
 import simmerpoint.answer.Section;
 import simmerpoint.answer.words.FigureFormat;
+import simmerpoint.answer.words.ShellWords;
 import simmerpoint.answer.words.SkyWords;
 import simmerpoint.answer.words.TargetWords;
 import simmerpoint.sampling.Estimate;
@@ -25,7 +26,11 @@ record AimTableSection(AimResult result, FigureFormat figures, TargetWords words
                 .add(table())
                 .say("Angles are counted from dead on, the shadow\u2019s tip from the foot of a stick "
                         + figures.length(result.plan().stickMetres())
-                        + " long that stands on the dish along its axis. Range searched: up to "
+                        + " long that stands "
+                        + SightingStick.where(ShellWords.of(result.scenario(), figures)
+                                .filter(ShellWords::leans)
+                                .isPresent())
+                        + ". Range searched: up to "
                         + figures.degrees(AimTolerance.RANGE) + ", the sun above the horizon, the " + words.noun()
                         + " clear of the mirror.")
                 .say(asAimed())

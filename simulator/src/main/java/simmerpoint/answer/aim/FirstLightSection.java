@@ -29,15 +29,21 @@ record FirstLightSection(FirstLight light, Scenario scenario, FigureFormat figur
     Section section() {
         return Section.headed("First light")
                 .say(cover())
-                .say(
-                        "Aim by the stick. Fix a white card to a pole, square to the dish\u2019s axis, and move it along the axis from the"
-                                + " side: two spots come together, are one, and part again. Where they are one is the true focus: "
-                                + place() + ". Mark it; there goes the "
-                                + (words.isPan() ? "middle of the pan\u2019s underside" : "middle of the disc") + ".")
+                .say(move()
+                        + " from the side: two spots come together, are one, and part again. Where they are one is the true focus: "
+                        + place() + ". Mark it; there goes the "
+                        + (words.isPan() ? "middle of the pan\u2019s underside" : "middle of the disc") + ".")
                 .add(table())
                 .say(meaning())
                 .caution(care())
                 .build();
+    }
+
+    private String move() {
+        return "Aim by the stick. Fix a white card to a pole, square to "
+                + (shell().isPresent()
+                        ? "the stick, hold it where the two strings meet, and move it along a line parallel to the stick"
+                        : "the dish\u2019s axis, and move it along the axis");
     }
 
     private String cover() {
@@ -81,11 +87,11 @@ record FirstLightSection(FirstLight light, Scenario scenario, FigureFormat figur
 
     /** A shell beside its axis has no middle to measure from. */
     private Optional<ShellWords> shell() {
-        return ShellWords.of(scenario, figures);
+        return ShellWords.of(scenario, figures).filter(ShellWords::leans);
     }
 
     private String place() {
-        return shell().map(ShellWords::strings)
+        return shell().map(words -> words.strings() + " (" + words.depthCounts() + ")")
                 .orElseGet(() -> distance(light.meet()) + " from the middle of the dish");
     }
 

@@ -30,6 +30,11 @@ final class SightingStick {
                 + within(longer.getAsDouble(), angle, figures);
     }
 
+    /** Where the stick stands. */
+    static String where(boolean onWedge) {
+        return onWedge ? "square on the wedge" : "on the dish, along its axis";
+    }
+
     private static String within(double stickMetres, double angle, FigureFormat figures) {
         return figures.length(stickMetres) + " long, bring the shadow\u2019s tip within "
                 + shadow(AimLead.shadow(stickMetres, angle), figures) + " of its foot.";

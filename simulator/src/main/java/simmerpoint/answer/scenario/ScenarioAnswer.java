@@ -13,6 +13,7 @@ import simmerpoint.answer.SectionBuilder;
 import simmerpoint.answer.words.DishWords;
 import simmerpoint.answer.words.FigureFormat;
 import simmerpoint.answer.words.NextCommand;
+import simmerpoint.answer.words.PointsWords;
 import simmerpoint.answer.words.ShellWords;
 import simmerpoint.answer.words.ShortAnswer;
 import simmerpoint.answer.words.TargetWords;
@@ -69,7 +70,10 @@ public final class ScenarioAnswer {
         SectionBuilder out = Section.headed("What the scenario says")
                 .figure("dish", size())
                 .figure("cut", cut())
-                .figure("focus", ShellWords.of(scenario, figures).map(ShellWords::strings))
+                .figure(
+                        "focus",
+                        ShellWords.of(scenario, figures).map(words -> words.strings() + "; " + words.tapeDoubt()))
+                .figure("points", PointsWords.of(scenario, figures).map(PointsWords::brief))
                 .figure("mirror", reflects())
                 .figure("shape", shape())
                 .figure("sun", sunInShort())
@@ -84,7 +88,8 @@ public final class ScenarioAnswer {
         SectionBuilder out = Section.headed("What the scenario says")
                 .figure("dish", dish())
                 .figure("cut", cut())
-                .figure("shell", ShellWords.of(scenario, figures).map(words -> words.focus() + " " + words.facing()))
+                .figure("shell", ShellWords.of(scenario, figures).map(ShellWords::focus))
+                .figure("points", PointsWords.of(scenario, figures).map(PointsWords::full))
                 .figure("mirror", mirror())
                 .figure("workmanship", workmanship())
                 .figure("shape", shape())

@@ -8,6 +8,7 @@ import simmerpoint.answer.words.FigureFormat;
 import simmerpoint.answer.words.HeatSentences;
 import simmerpoint.answer.words.HeightWords;
 import simmerpoint.answer.words.HobWords;
+import simmerpoint.answer.words.PointsWords;
 import simmerpoint.answer.words.PowerWords;
 import simmerpoint.answer.words.ShellWords;
 import simmerpoint.answer.words.SkyWords;
@@ -145,9 +146,11 @@ record CookSection(TraceResult result, FigureFormat figures, TargetWords words, 
                 + hint;
     }
 
-    /** Where the focus of a shell is and how that stands. */
+    /** Where the focus of a shell is and how that stands, or what measured points tell. */
     private Optional<String> shell() {
-        return ShellWords.of(result.scenario(), figures).map(words -> words.focus() + " " + words.facing());
+        return ShellWords.of(result.scenario(), figures)
+                .map(ShellWords::focus)
+                .or(() -> PointsWords.of(result.scenario(), figures).map(PointsWords::full));
     }
 
     private String takenUp() {

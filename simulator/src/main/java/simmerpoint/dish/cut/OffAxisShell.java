@@ -56,7 +56,7 @@ public record OffAxisShell(
             "0 mm to 100 m",
             "10 cm to 120 cm",
             List.of(),
-            "How far from the near end of the rim the deepest place lies, to check the other lengths by; 0 if not measured.");
+            "How far from the near end of the rim the deepest place lies, less than half the height, to check the other lengths by; 0 if not measured.");
     private static final CutParameter NEAR_END = CutParameter.word(
             "near-end",
             DOWN,
@@ -119,6 +119,11 @@ public record OffAxisShell(
     /** How badly its figures are known. */
     public ShellDoubt doubt() {
         return new ShellDoubt(supposed, deviations);
+    }
+
+    /** Whether its width and height are as good as equal, so that nothing tells a shell beside its axis from a round dish. */
+    public boolean seemsRound() {
+        return supposed.height() - supposed.width() <= 2 * Math.hypot(deviations.width(), deviations.height());
     }
 
     /** By how much the deepest place may lie elsewhere before it says that a length is wrong: where the shell is 2 mm less deep, m. */

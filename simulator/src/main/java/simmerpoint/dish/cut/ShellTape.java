@@ -17,6 +17,11 @@ public record ShellTape(double width, double height, double depth) {
         return width * width * width / (16 * depth * height);
     }
 
+    /** By how much f changes with the depth, m/m: f goes as 1/h. */
+    public double focusPerDepth() {
+        return focalLength() / depth();
+    }
+
     /** Angle between the rim's plane and a plane square to the axis, rad. */
     public double tilt() {
         return Math.acos(width / height);

@@ -37,12 +37,12 @@ public record AxisFit(double slopeX, double slopeY, double deviation) {
                 break;
             }
         }
-        return new AxisFit(a, b, Normal.at(points, a, b).deviation(a, b, all.count()) * alike(points, a, b));
+        return new AxisFit(
+                a, b, Normal.at(points, a, b).deviation(a, b, all.count()) * alike(points, rest(points, a, b)));
     }
 
     /** By how much the doubt grows since what is left over is alike at neighbouring points. */
-    private static double alike(MeasuredPoints points, double a, double b) {
-        double[] rest = rest(points, a, b);
+    static double alike(MeasuredPoints points, double[] rest) {
         NearestPoints.Search search = new NearestPoints(points.x(), points.y()).new Search(2);
         double both = 0;
         double squares = 0;
@@ -97,12 +97,7 @@ public record AxisFit(double slopeX, double slopeY, double deviation) {
     /** What every point lies above the best paraboloid with such an axis, m. */
     private static double[] rest(MeasuredPoints points, double a, double b) {
         MeasuredPoints turned = turned(points, a, b);
-        BestParaboloid best = BestParaboloid.of(turned);
-        double[] rest = new double[turned.count()];
-        for (int i = 0; i < rest.length; i++) {
-            rest[i] = turned.z()[i] - best.heightAt(turned.x()[i], turned.y()[i]);
-        }
-        return rest;
+        return BestParaboloid.of(turned).rest(turned);
     }
 
     /** The normal equations of one step. */

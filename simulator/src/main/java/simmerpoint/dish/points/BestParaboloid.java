@@ -15,9 +15,26 @@ import org.ejml.dense.row.CommonOps_DDRM;
 record BestParaboloid(double vertexX, double vertexY, double vertexZ, double focalLength) {
     private static final int TERMS = 4;
 
+    private static final int MOST_POINTS = 20_000;
+
     static BestParaboloid of(MeasuredPoints points) {
-        double[][] normal = new double[TERMS][TERMS];
         double[] right = new double[TERMS];
+        double[][] normal = normal(points, right);
+        DMatrixRMaj found = new DMatrixRMaj(TERMS, 1);
+        CommonOps_DDRM.solve(new DMatrixRMaj(normal), new DMatrixRMaj(TERMS, 1, true, right), found);
+        double curve = found.get(3);
+        double offX = -found.get(1) / (2 * curve);
+        double offY = -found.get(2) / (2 * curve);
+        return new BestParaboloid(
+                mean(points.x()) + offX,
+                mean(points.y()) + offY,
+                mean(points.z()) + found.get(0) - curve * (offX * offX + offY * offY),
+                1 / (4 * curve));
+    }
+
+    /** The normal equations, places counted from the points' mean. */
+    private static double[][] normal(MeasuredPoints points, double[] right) {
+        double[][] normal = new double[TERMS][TERMS];
         double[] row = new double[TERMS];
         double midX = mean(points.x());
         double midY = mean(points.y());
@@ -34,13 +51,37 @@ record BestParaboloid(double vertexX, double vertexY, double vertexZ, double foc
                 }
             }
         }
-        DMatrixRMaj found = new DMatrixRMaj(TERMS, 1);
-        CommonOps_DDRM.solve(new DMatrixRMaj(normal), new DMatrixRMaj(TERMS, 1, true, right), found);
-        double curve = found.get(3);
-        double offX = -found.get(1) / (2 * curve);
-        double offY = -found.get(2) / (2 * curve);
-        return new BestParaboloid(
-                midX + offX, midY + offY, midZ + found.get(0) - curve * (offX * offX + offY * offY), 1 / (4 * curve));
+        return normal;
+    }
+
+    /**
+     * Standard deviation of its focal length, by what those points are off it, m: that of the factor c of x² + y² times 4f², since
+     * f = 1/4c (any book on regression); more where neighbours are off alike, as {@link AxisFit} has it.
+     */
+    double focalDeviation(MeasuredPoints all) {
+        MeasuredPoints points = all.everyOther(1 + all.count() / MOST_POINTS);
+        double[] rest = rest(points);
+        double squares = 0;
+        for (double each : rest) {
+            squares += each * each;
+        }
+        DMatrixRMaj inverse = new DMatrixRMaj(normal(points, new double[TERMS]));
+        CommonOps_DDRM.invert(inverse);
+        double variance = squares
+                / Math.max(1, points.count() - TERMS)
+                * points.count()
+                / all.count()
+                * inverse.get(TERMS - 1, TERMS - 1);
+        return 4 * focalLength * focalLength * Math.sqrt(variance) * AxisFit.alike(points, rest);
+    }
+
+    /** What every point lies above it, m. */
+    double[] rest(MeasuredPoints points) {
+        double[] rest = new double[points.count()];
+        for (int i = 0; i < rest.length; i++) {
+            rest[i] = points.z()[i] - heightAt(points.x()[i], points.y()[i]);
+        }
+        return rest;
     }
 
     private static double mean(double[] values) {

@@ -29,10 +29,7 @@ final class LocalQuadratic {
     LocalQuadratic(MeasuredPoints points, BestParaboloid best, NearestPoints near) {
         this.points = points;
         this.best = best;
-        rest = new double[points.count()];
-        for (int i = 0; i < rest.length; i++) {
-            rest[i] = points.z()[i] - best.heightAt(points.x()[i], points.y()[i]);
-        }
+        rest = best.rest(points);
         search = near.new Search(POINTS + 1);
     }
 

@@ -40,6 +40,7 @@ public final class MeasuredShape {
     private final double off;
     private final double mirrorArea;
     private final MeasuredPoints measured;
+    private final double apart;
     private AxisFit axis;
     private MeasuredShape straightened;
 
@@ -50,7 +51,19 @@ public final class MeasuredShape {
      * @param measured the points, whatever their origin
      */
     public MeasuredShape(String name, MeasuredPoints measured) {
+        this(name, measured, 0);
+    }
+
+    /**
+     * Of points some of which are means of several.
+     *
+     * @param name what to call them in messages
+     * @param measured the points, whatever their origin
+     * @param apart the most by which heights measured at one place differ, m
+     */
+    MeasuredShape(String name, MeasuredPoints measured, double apart) {
         this.name = name;
+        this.apart = apart;
         this.measured = measured;
         BestParaboloid found = BestParaboloid.of(measured);
         this.points = measured.count();
@@ -177,7 +190,7 @@ public final class MeasuredShape {
     /** The same turned so that the axis of the paraboloid nearest to it is along z. */
     public synchronized MeasuredShape straightened() {
         if (straightened == null) {
-            straightened = new MeasuredShape(name, axis().straightened(measured));
+            straightened = new MeasuredShape(name, axis().straightened(measured), apart);
         }
         return straightened;
     }
@@ -220,6 +233,35 @@ public final class MeasuredShape {
     /** How far the points are off that paraboloid, root mean square, m. */
     public double offParaboloid() {
         return off;
+    }
+
+    /** Standard deviation of that focal length, by how far the points are off, m. */
+    public double focalDeviation() {
+        return BestParaboloid.of(measured).focalDeviation(measured);
+    }
+
+    /** By how much the slopes differ from those of that paraboloid, root mean square over the mirror, m/m. */
+    public double slopesOffParaboloid() {
+        double squares = 0;
+        int count = 0;
+        for (int i = 0; i < across; i++) {
+            for (int j = 0; j < up; j++) {
+                double x = left + i * step;
+                double y = bottom + j * step;
+                int node = PER_NODE * (i * up + j);
+                if (outline.contains(x, y) && !Float.isNaN(nodes[node])) {
+                    squares += Math.pow(nodes[node + 1] - x / (2 * focalLength), 2)
+                            + Math.pow(nodes[node + 2] - y / (2 * focalLength), 2);
+                    count++;
+                }
+            }
+        }
+        return count > 0 ? Math.sqrt(squares / count) : 0;
+    }
+
+    /** The most by which heights measured at one place differ, m; 0 where none was measured twice. */
+    public double apart() {
+        return apart;
     }
 
     /** Largest angle between a normal and the axis, rad. */

@@ -7,7 +7,7 @@ import java.util.Locale;
 import java.util.stream.IntStream;
 import simmerpoint.input.InputFileException;
 
-/** Finds what is wrong with measured points: the same place twice, points along a line, one far off all others, no dish at all. */
+/** Finds what is wrong with measured points, and makes one of those of the same place: too few, points along a line, one far off all others, no dish at all. */
 final class PointChecks {
     /** Points nearer to each other than this share of the width are one place. */
     private static final double SAME = 1e-6;
@@ -22,6 +22,7 @@ final class PointChecks {
     private static final double OUTSTANDING = 12;
 
     private static final int CHECKED = 20_000;
+    private static final int LEAST_POINTS = 12;
 
     private final Path file;
     private final MeasuredPoints points;
@@ -33,11 +34,19 @@ final class PointChecks {
         this.lines = lines;
     }
 
-    /** The shape of points with which nothing is wrong. */
+    /** The shape of points with which nothing is wrong; of places measured more than once that of their means. */
     MeasuredShape shape() throws InputFileException {
         double width = spread(points.x());
         double height = spread(points.y());
-        twice(Math.max(width, height));
+        RepeatedPoints repeated = RepeatedPoints.of(points, SAME * Math.max(width, height));
+        return new PointChecks(file, repeated.once(), repeated.kept(lines)).shape(width, height, repeated.apart());
+    }
+
+    private MeasuredShape shape(double width, double height, double apart) throws InputFileException {
+        if (points.count() < LEAST_POINTS) {
+            throw new InputFileException(
+                    file, points.count() + " points are too few; measure at least " + LEAST_POINTS + ".");
+        }
         if (!(Math.min(width, height) > THIN * Math.max(width, height))) {
             throw new InputFileException(
                     file, "all points lie along one line; a mirror has points on both sides of it.");
@@ -50,27 +59,12 @@ final class PointChecks {
                             + " depth if it is counted down from a straight edge.");
         }
         farOff(best, Math.max(width, height));
-        return new MeasuredShape(String.valueOf(file.getFileName()), points);
+        return new MeasuredShape(String.valueOf(file.getFileName()), points, apart);
     }
 
     private static double spread(double[] values) {
         return Arrays.stream(values).max().orElse(0)
                 - Arrays.stream(values).min().orElse(0);
-    }
-
-    private void twice(double width) throws InputFileException {
-        NearestPoints.Search search = new NearestPoints(points.x(), points.y()).new Search(2);
-        for (int i = 0; i < points.count(); i++) {
-            search.near(points.x()[i], points.y()[i]);
-            int other = search.found[0] == i ? search.found[1] : search.found[0];
-            if (search.square[1] < Math.pow(SAME * width, 2)) {
-                throw new InputFileException(
-                        file,
-                        Math.max(lines[i], lines[other]),
-                        "this place was measured in line " + Math.min(lines[i], lines[other])
-                                + " already; keep one of the two.");
-            }
-        }
     }
 
     /** Each point against a smooth surface through the others about it; of very many only every so many-th. */

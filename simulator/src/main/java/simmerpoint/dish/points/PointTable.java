@@ -15,7 +15,6 @@ import simmerpoint.input.TableText;
  */
 public final class PointTable {
     private static final int MOST_MEGABYTES = 60;
-    private static final int LEAST_POINTS = 12;
     private static final int MOST_POINTS = 1_000_000;
     private static final Map<String, Double> UNITS = Map.of("mm", 1e-3, "cm", 1e-2, "m", 1.0, "in", 0.0254);
     private static final Pattern COLUMN = Pattern.compile("(x|y|z|depth)_(mm|cm|m|in)");
@@ -23,7 +22,8 @@ public final class PointTable {
             Pattern.compile("[+-]?(\\d+\\.?\\d*|\\.\\d+)(e[+-]?\\d+)?", Pattern.CASE_INSENSITIVE);
     private static final List<String> NAMES = List.of("x", "y", "z");
     private static final String HEAD =
-            "the first line names three columns with their unit (mm, cm, m or in), as in x_mm,y_mm,z_mm or x_cm,y_cm,depth_mm.";
+            "the first line names three columns with their unit (mm, cm, m or in), parted by commas or semicolons, as in"
+                    + " x_mm,y_mm,z_mm or x_cm,y_cm,depth_mm.";
 
     private final Path file;
     private final double[] scale = new double[3];
@@ -49,7 +49,7 @@ public final class PointTable {
         }
         if (rows.size() - 1 > MOST_POINTS) {
             throw new InputFileException(
-                    file, "found " + (rows.size() - 1) + " points; at most " + MOST_POINTS + " are allowed.");
+                    file, (rows.size() - 1) + " points are too many; at most " + MOST_POINTS + " are allowed.");
         }
         PointTable table = new PointTable(file, rows.size() - 1);
         table.head(rows.get(0));
@@ -59,10 +59,7 @@ public final class PointTable {
         return new PointChecks(file, table.points(), table.lines).shape();
     }
 
-    private MeasuredPoints points() throws InputFileException {
-        if (count < LEAST_POINTS) {
-            throw new InputFileException(file, "found " + count + " points; " + LEAST_POINTS + " or more are allowed.");
-        }
+    private MeasuredPoints points() {
         return new MeasuredPoints(columns[0], columns[1], columns[2]);
     }
 
@@ -90,7 +87,11 @@ public final class PointTable {
     private void take(int line, String[] cells) throws InputFileException {
         if (cells.length != 3) {
             throw new InputFileException(
-                    file, line, "found " + cells.length + " cells; x, y and z are allowed, parted by commas.");
+                    file,
+                    line,
+                    "found " + cells.length
+                            + " cells; x, y and z are allowed, parted by commas (semicolons if the first line"
+                            + " has them).");
         }
         for (int k = 0; k < 3; k++) {
             String cell = cells[k].strip();

@@ -5,11 +5,17 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Stream;
+import simmerpoint.dish.Cut;
 import simmerpoint.dish.DishPlan;
 import simmerpoint.dish.MirrorSurface;
 import simmerpoint.dish.PanelSize;
+import simmerpoint.dish.Zone;
+import simmerpoint.dish.cut.Clipped;
 import simmerpoint.dish.cut.MeasuredMirror;
 import simmerpoint.dish.cut.OffAxisShell;
+import simmerpoint.dish.cut.Rim;
+import simmerpoint.dish.cut.Tiles;
 import simmerpoint.dish.cut.Zoned;
 import simmerpoint.dish.points.AxisFit;
 import simmerpoint.geometry.Direction;
@@ -20,8 +26,13 @@ import simmerpoint.units.QuantityWriter;
 final class DishPlausibility {
     private static final double WIDE_GAP = 0.5;
     private static final double BARE = 0.5;
+    private static final double BARE_ZONE = 0.3;
     private static final double LEAST_HIDDEN = 0.1;
     private static final double OFF_FOCUS = 0.1;
+    private static final double CORNERS = 0.005;
+
+    /** Readings of one place by a ruler agree so well, m: common practice. */
+    private static final double AGREE = 0.003;
 
     private DishPlausibility() {}
 
@@ -30,31 +41,23 @@ final class DishPlausibility {
         gap(dish).ifPresent(said::add);
         cover(dish).ifPresent(said::add);
         focus(dish).ifPresent(said::add);
+        bareZones(dish, said);
         hidden(dish, said);
         bareBeyond(dish).ifPresent(said::add);
-        deepest(dish).ifPresent(said::add);
-        axis(dish).ifPresent(said::add);
+        corners(dish).ifPresent(said::add);
+        if (dish.cut() instanceof OffAxisShell shell) {
+            said.addAll(ShellPlausibility.of(shell));
+        }
+        if (dish.cut() instanceof MeasuredMirror mirror) {
+            axis(mirror).ifPresent(said::add);
+            twice(mirror).ifPresent(said::add);
+        }
         return said;
     }
 
-    /** Where the deepest place lies tells a wrong length, or a rim that is not plane. */
-    private static Optional<String> deepest(DishPlan dish) {
-        if (!(dish.cut() instanceof OffAxisShell shell) || shell.deepestAt() == 0) {
-            return Optional.empty();
-        }
-        double expected = shell.tape().deepestAt();
-        return Math.abs(shell.deepestAt() - expected) <= shell.deepestSlack()
-                ? Optional.empty()
-                : Optional.of("dish.surface.deepest-at: by its width, height and depth the shell is deepest "
-                        + QuantityWriter.length(expected) + " from the near end of its rim, not "
-                        + QuantityWriter.length(shell.deepestAt())
-                        + "; measure again, from the end that is nearer the focus");
-    }
-
     /** Points of a dish that leaned when it was measured. */
-    private static Optional<String> axis(DishPlan dish) {
-        if (!(dish.cut() instanceof MeasuredMirror mirror)
-                || !mirror.shape().axis().leans()) {
+    private static Optional<String> axis(MeasuredMirror mirror) {
+        if (!mirror.shape().axis().leans()) {
             return Optional.empty();
         }
         AxisFit axis = mirror.shape().axis();
@@ -65,6 +68,16 @@ final class DishPlausibility {
                 Math.toDegrees(axis.angle()),
                 Math.toDegrees(2 * axis.deviation()),
                 way(axis)));
+    }
+
+    /** Places measured twice that do not agree. */
+    private static Optional<String> twice(MeasuredMirror mirror) {
+        double apart = mirror.shape().apart();
+        return apart > AGREE
+                ? Optional.of("dish.surface.points: heights measured at the same place differ by up to "
+                        + QuantityWriter.length(apart)
+                        + "; their mean is taken; measure them again, x and y to the millimetre")
+                : Optional.empty();
     }
 
     private static String way(AxisFit axis) {
@@ -90,6 +103,24 @@ final class DishPlausibility {
                 : Optional.empty();
     }
 
+    /** How much of a zone has no mirror is not seen in the share of the whole dish. */
+    private static void bareZones(DishPlan dish, List<String> said) {
+        for (Zone zone : dish.cut().zones()) {
+            double bare = Zoned.bareShare(zone);
+            if (bare > BARE_ZONE) {
+                Cut own = zone.plan().cut();
+                boolean tiles = own.kind().parameters().contains(Tiles.TILE);
+                String hint = !tiles
+                        ? ""
+                        : own.leavesOutCutPanels()
+                                ? "; with at-rim: cut, or smaller tiles, less is"
+                                : "; with smaller tiles less is";
+                said.add(ZoneKeys.section(zone.name()) + ": " + Math.round(100 * bare) + " % of this zone has no mirror"
+                        + hint);
+            }
+        }
+    }
+
     /** What lies under another zone is paid for and does nothing. */
     private static void hidden(DishPlan dish, List<String> said) {
         if (dish.cut() instanceof Zoned zoned) {
@@ -111,6 +142,34 @@ final class DishPlausibility {
                 .map(widest -> ZoneKeys.SECTION + ": the outermost zone ends " + QuantityWriter.length(widest)
                         + " across, and the dish is " + QuantityWriter.length(dish.diameterMetres())
                         + " wide; the rest is bare");
+    }
+
+    /** A diameter that rounds off a rim's corners, or that nothing reaches. */
+    private static Optional<String> corners(DishPlan dish) {
+        Optional<Rim> straight = Stream.concat(
+                        Stream.of(dish.cut()),
+                        dish.cut().zones().stream().map(zone -> zone.plan().cut()))
+                .flatMap(cut -> cut instanceof Clipped clipped ? Stream.of(clipped.rim()) : Stream.of())
+                .filter(rim -> rim.sides() > 0)
+                .findFirst();
+        return straight.flatMap(rim -> corners(rim, dish.diameterMetres()));
+    }
+
+    private static Optional<String> corners(Rim rim, double diameter) {
+        double across = rim.acrossCorners();
+        boolean byDiameter = rim.widthMetres() > 0.999 * diameter * Math.cos(Math.PI / rim.sides())
+                && rim.widthMetres() < 1.001 * diameter * Math.cos(Math.PI / rim.sides());
+        if (byDiameter || Math.abs(across - diameter) < CORNERS * diameter) {
+            return Optional.empty();
+        }
+        String needed = RimValues.wholeCorners(rim);
+        return Optional.of(
+                across > diameter
+                        ? "dish.diameter: " + QuantityWriter.length(diameter)
+                                + " rounds off the corners of the rim; with diameter: " + needed + " they are whole"
+                        : "dish.diameter: nothing of the mirror is as far out as "
+                                + QuantityWriter.length(diameter) + "; the corners of the rim are on a circle " + needed
+                                + " wide: write diameter: " + needed);
     }
 
     private static Optional<String> focus(DishPlan dish) {

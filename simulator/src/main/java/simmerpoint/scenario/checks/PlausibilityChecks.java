@@ -12,6 +12,7 @@ import simmerpoint.scenario.CookingSetup;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.scenario.SiteConditions;
 import simmerpoint.setup.Stand;
+import simmerpoint.setup.StandGeometry;
 import simmerpoint.sun.SolarDisc;
 import simmerpoint.sun.SunDay;
 import simmerpoint.units.QuantityWriter;
@@ -22,6 +23,7 @@ final class PlausibilityChecks {
     private static final double DEEP = 0.25;
     private static final double NEARLY_LEVEL = Math.toRadians(15);
     private static final double LOWERED = 0.15;
+    private static final double SCRATCH = 0.01;
     private static final double LOW_SUN = Math.toRadians(10);
     private static final double THINNEST_SHEET = 5e-5;
     private static final double THICKEST_SHEET = 0.025;
@@ -43,6 +45,7 @@ final class PlausibilityChecks {
         }
         if (!timeless && scenario.cooking().isPresent()) {
             warnings.height();
+            warnings.lowerEdge();
         }
         warnings.sun();
         warnings.mirror();
@@ -121,6 +124,19 @@ final class PlausibilityChecks {
         if (height < lowest) {
             said.add("stand: the pan stands too low to cook at, below " + centimetres(lowest) + " ("
                     + centimetres(height) + " above the ground)");
+        }
+    }
+
+    private void lowerEdge() {
+        StandGeometry geometry = scenario.standGeometry();
+        if (geometry.clearanceMetres() < -SCRATCH) {
+            said.add("stand.tripod-height: with the mount "
+                    + centimetres(scenario.heights().tripodHeightMetres())
+                    + " up the dish's lower edge is " + centimetres(-geometry.clearanceMetres())
+                    + " in the ground; with the sun "
+                    + QuantityWriter.degrees(scenario.sun().elevationRadians())
+                    + " high it takes at least "
+                    + (int) Math.ceil(100 * geometry.leastMountMetres()) + " cm");
         }
     }
 

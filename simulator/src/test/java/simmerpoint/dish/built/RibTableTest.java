@@ -35,6 +35,16 @@ class RibTableTest {
         assertEquals(List.of(9 * metres, -2 * metres), ribs.depths().get(2));
     }
 
+    /** As a spreadsheet writes it; tabs about commas are but white space. */
+    @Test
+    void semicolonsPartCellsWithDecimalCommas() throws Exception {
+        RibMeasurements plain = read("from_middle_mm,rib_1,rib_2,rib_3\n0,9.5,9.25,9\n100,4,3,2\n");
+        RibMeasurements semicolons = read("from_middle_mm;rib_1;rib_2;rib_3\n0;9,5;9,25;9\n100;4;3;2\n");
+        RibMeasurements tabs = read("from_middle_mm,\trib_1,\trib_2,\trib_3\n0,\t9.5,\t9.25,\t9\n100,\t4,\t3,\t2\n");
+        assertEquals(plain.depths(), semicolons.depths());
+        assertEquals(plain.depths(), tabs.depths());
+    }
+
     @ParameterizedTest
     @CsvSource(
             delimiter = '|',

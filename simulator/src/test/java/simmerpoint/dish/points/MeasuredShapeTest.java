@@ -192,4 +192,38 @@ class MeasuredShapeTest {
         MeasuredShape bridged = new MeasuredShape("p", points(one, MeasuredShapeTest::paraboloid));
         assertEquals(bridged.outlineArea(), bridged.mirrorArea(), 0, "a missing point is no hole");
     }
+
+    /** A ripple A·sin kx has slopes of A·k/√2 in the root mean square (closed form), if the points follow it. */
+    @Test
+    void slopesOffTheParaboloid() {
+        double k = 2 * Math.PI / 0.3;
+        MeasuredShape shape = new MeasuredShape(
+                "ripples", points(grid(0.02, 100), (x, y) -> paraboloid(x, y) + 0.001 * Math.sin(k * x)));
+        assertEquals(0.001 * k / Math.sqrt(2), shape.slopesOffParaboloid(), 0.05 * 0.001 * k);
+        assertEquals(
+                0,
+                new MeasuredShape("p", points(grid(0.05, 40), MeasuredShapeTest::paraboloid)).slopesOffParaboloid(),
+                1e-6);
+    }
+
+    /** Many bowls measured by the same rough hand: the focal lengths scatter as each of them says they do. */
+    @Test
+    void theDoubtOfTheFocalLengthIsItsScatter() {
+        List<double[]> plan = grid(0.1, 20);
+        int bowls = 200;
+        double squares = 0;
+        double told = 0;
+        for (int seed = 0; seed < bowls; seed++) {
+            Random chance = new Random(seed);
+            MeasuredPoints noisy = points(plan, (x, y) -> paraboloid(x, y) + 0.003 * chance.nextGaussian());
+            BestParaboloid best = BestParaboloid.of(noisy);
+            squares += Math.pow(best.focalLength() - FOCAL, 2);
+            told += Math.pow(best.focalDeviation(noisy), 2);
+        }
+        double scatter = Math.sqrt(squares / bowls);
+        // The scatter of 200 is sure to 1/√400 = 5 %, four standard errors are 20 %; neighbours that are alike by
+        // chance make what is told a tenth more cautious.
+        double ratio = Math.sqrt(told / bowls) / scatter;
+        assertTrue(ratio > 0.8 && ratio < 1.3, "told over found " + ratio);
+    }
 }

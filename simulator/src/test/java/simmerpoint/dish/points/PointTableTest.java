@@ -6,11 +6,13 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import simmerpoint.input.InputFileException;
 
 /** Tables of measured points: how they may be written, and one sentence for whatever is wrong. */
@@ -81,7 +83,7 @@ class PointTableTest {
                 ", 2, 3|p.csv, line 22: x is missing",
                 "1, 2, high|p.csv, line 22: found 'high'; a number with a decimal point is allowed",
                 "1, 2, NaN|p.csv, line 22: found 'NaN'; a number",
-                "10, 20, 8.1|p.csv, line 61: this place was measured in line 22 already",
+                "10, 20, 8.1|p.csv, line 61: this point lies 28 mm off a smooth surface",
                 "-15, 15, 9.5|p.csv, line 22: this point lies 72 mm off a smooth surface through its neighbours"
             })
     void wrongRows(String row, String said) {
@@ -92,7 +94,10 @@ class PointTableTest {
 
     @Test
     void tooFewPointsOrPointsAlongALine() {
-        refused("x_cm,y_cm,z_cm", new String[] {"0,0,0", "1,0,0", "0,1,0"}, "found 3 points; 12 or more are allowed");
+        refused(
+                "x_cm,y_cm,z_cm",
+                new String[] {"0,0,0", "1,0,0", "0,1,0"},
+                "3 points are too few; measure at least 12");
         String[] line = new String[20];
         for (int k = 0; k < line.length; k++) {
             line[k] = k + ",0," + k * k / 100.0;
@@ -100,6 +105,45 @@ class PointTableTest {
         refused("x_cm,y_cm,z_cm", line, "all points lie along one line");
         InputFileException none = assertThrows(InputFileException.class, () -> read("# nothing"));
         assertTrue(none.getMessage().contains("the file is empty"), none.getMessage());
+    }
+
+    /** As a spreadsheet writes where decimals take a comma, and as it copies cells. */
+    @ParameterizedTest
+    @ValueSource(strings = {";", "\t"})
+    void cellsPartedBySemicolonsOrTabsTakeDecimalCommas(String mark) throws Exception {
+        String[] rows = rows();
+        MeasuredShape expected = read("x_cm,y_cm,z_cm", rows);
+        String[] commas = rows.clone();
+        for (int k = 0; k < rows.length; k++) {
+            rows[k] = rows[k].replace(",", mark);
+            commas[k] = rows[k].replace('.', ',');
+        }
+        String head = "x_cm,y_cm,z_cm".replace(",", mark);
+        assertEquals(expected.focalLength(), read(head, rows).focalLength(), 0);
+        assertEquals(expected.focalLength(), read(head, commas).focalLength(), 0);
+        refused("x_cm,y_cm,z_cm", rows, "semicolons if the first line has them");
+    }
+
+    @Test
+    void ofAPlaceMeasuredTwiceTheMeanIsTaken() throws Exception {
+        MeasuredShape once = read("x_cm,y_cm,z_cm", rows());
+        assertEquals(0, once.apart(), 0);
+        String[] rows = Arrays.copyOf(rows(), 83);
+        rows[81] = rows[10];
+        rows[82] = rows[10];
+        MeasuredShape copied = read("x_cm,y_cm,z_cm", rows);
+        assertEquals(81, copied.points());
+        assertEquals(0, copied.apart(), 0);
+        assertEquals(once.focalLength(), copied.focalLength(), 1e-12);
+        String[] cells = rows()[10].split(",");
+        double z = Double.parseDouble(cells[2]);
+        rows[10] = cells[0] + "," + cells[1] + "," + (z + 0.3);
+        rows[81] = cells[0] + "," + cells[1] + "," + (z - 0.3);
+        MeasuredShape unlike = read("x_cm,y_cm,z_cm", rows);
+        assertEquals(81, unlike.points());
+        assertEquals(0.006, unlike.apart(), 1e-12);
+        assertEquals(once.focalLength(), unlike.focalLength(), 1e-12);
+        assertEquals(0.006, unlike.straightened().apart(), 1e-12);
     }
 
     /** Rough hands are no slips: a millimetre or two at every point. */
