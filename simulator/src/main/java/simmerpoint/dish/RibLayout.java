@@ -33,6 +33,11 @@ public record RibLayout(List<Double> ends, boolean curved, double[] borders) {
         return (int) ends.stream().filter(end -> end > 0).count();
     }
 
+    /** Where the longest of them ends, m from the axis: depths are measured from the level of its tip. */
+    public double longest() {
+        return ends.stream().mapToDouble(Double::doubleValue).max().orElseThrow();
+    }
+
     /** The same with other ends. */
     public RibLayout withEnds(List<Double> others) {
         return new RibLayout(others, curved, borders);

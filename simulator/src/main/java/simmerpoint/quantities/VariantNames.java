@@ -6,6 +6,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 import simmerpoint.scenario.keys.ZoneKeys;
 import simmerpoint.scenario.variants.Variant;
 
@@ -31,8 +32,11 @@ public final class VariantNames {
         return ZoneKeys.zoneOf(path).map(zone -> zone + " ").orElse("");
     }
 
-    /** As much of the path's end as no other of them ends with. */
-    private static String shortest(String path, Set<String> paths) {
+    /** As much of the path's end as no other of them ends with that is of the same zone, or of none. */
+    private static String shortest(String path, Set<String> all) {
+        Set<String> paths = all.stream()
+                .filter(other -> ZoneKeys.zoneOf(other).equals(ZoneKeys.zoneOf(path)))
+                .collect(Collectors.toSet());
         for (int dot = path.lastIndexOf('.'); dot >= 0; dot = path.lastIndexOf('.', dot - 1)) {
             String end = path.substring(dot);
             if (paths.stream().filter(other -> ("." + other).endsWith(end)).count() == 1) {

@@ -1,6 +1,7 @@
 package simmerpoint.report;
 
 import java.util.List;
+import java.util.Map;
 import java.util.function.Supplier;
 import simmerpoint.answer.Section;
 import simmerpoint.answer.cut.CutAnswer;
@@ -28,6 +29,7 @@ import simmerpoint.workshop.SheetLayout;
 public record CutFiles(Supplier<byte[]> pdf, Supplier<byte[]> svg, Supplier<byte[]> dxf, Supplier<byte[]> ribs) {
     private static final double MILLIMETRE = 0.001;
     private static final String HEADING = "What to cut";
+    private static final String FILM = "Film";
 
     /** Of a plan, its patterns on that paper. */
     public static CutFiles of(CutPlan plan, Paper paper, UnitSystem units) {
@@ -56,7 +58,7 @@ public record CutFiles(Supplier<byte[]> pdf, Supplier<byte[]> svg, Supplier<byte
                 .subtitle(FirstSentence.of(CutAnswer.of(plan, units)));
         layout(sheet, "Ribs", plan.ribSheets(), units);
         layout(sheet, "Panels", plan.panelSheets(), units);
-        layout(sheet, "Film", plan.filmSheets(), units);
+        plan.filmByMaterial().forEach((material, layout) -> layout(sheet, filmHeading(plan, material), layout, units));
         return sheet;
     }
 
@@ -71,19 +73,27 @@ public record CutFiles(Supplier<byte[]> pdf, Supplier<byte[]> svg, Supplier<byte
     }
 
     private static HtmlChapter chapter(CutPlan plan, UnitSystem units) {
-        return HtmlChapter.of("cut", HEADING, CutAnswer.of(plan, units))
-                .with(
-                        1,
-                        HtmlFigure.drawing(
-                                new SheetsDrawing(plan.filmSheets(), units),
-                                "The pieces of film laid out on the roll or sheets they are cut from.",
-                                "The film on its roll or sheets."))
-                .with(
-                        1,
-                        HtmlFigure.drawing(
-                                PanelMap.of(plan),
-                                "Every panel of the dish in its place, with the name of the piece or its number.",
-                                "Which panel goes where, seen from the sun."));
+        HtmlChapter chapter = HtmlChapter.of("cut", HEADING, CutAnswer.of(plan, units));
+        for (Map.Entry<String, SheetLayout> film : plan.filmByMaterial().entrySet()) {
+            String what = filmHeading(plan, film.getKey());
+            chapter = chapter.with(
+                    1,
+                    HtmlFigure.drawing(
+                            new SheetsDrawing(film.getValue(), units),
+                            "The pieces of film laid out on the roll or sheets they are cut from.",
+                            what.equals(FILM) ? "The film on its roll or sheets." : what + ", on its roll or sheets."));
+        }
+        return chapter.with(
+                1,
+                HtmlFigure.drawing(
+                        PanelMap.of(plan),
+                        "Every panel of the dish in its place, with the name of the piece or its number.",
+                        "Which panel goes where, seen from the sun."));
+    }
+
+    /** "Film", or with its name where mirrors are of several materials. */
+    public static String filmHeading(CutPlan plan, String material) {
+        return plan.filmByMaterial().size() == 1 ? FILM : FILM + ": " + material;
     }
 
     private static void layout(Sheet sheet, String heading, SheetLayout layout, UnitSystem units) {

@@ -2,6 +2,7 @@ package simmerpoint.report;
 
 import java.util.Arrays;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import simmerpoint.answer.panels.PanelsAnswer;
 import simmerpoint.answer.words.Cautions;
 import simmerpoint.answer.words.FigureFormat;
@@ -55,6 +56,12 @@ final class PanelsPicture {
                         ? ShareDrawing.rgb(watts.share(k).value())
                         : UNLIT);
         return new LivePanels(
-                raster, raster.picture(colours, EDGES), ShadowOutline.of(result.scenario()), named(result));
+                raster,
+                raster.picture(colours, EDGES),
+                ShadowOutline.of(result.scenario()),
+                named(result),
+                PanelsAnswer.named(result).stream()
+                        .map(panel -> panel.number() - 1)
+                        .collect(Collectors.toSet()));
     }
 }

@@ -11,6 +11,9 @@ import simmerpoint.workshop.CutPlan;
 /** A table of every rib's planned depths: overwritten with what was measured, a scenario reads it ({@code as-built.ribs}). */
 final class RibForm {
     private static final double MILLIMETRE = 1e-3;
+    private static final String EVEN = "# Depths of the ribs below the plane of the rim.";
+    private static final String UNEVEN =
+            "# Depths of the ribs below the level of the longest ribs' tips. Leave them as they are where a rib is not or ends earlier.\n#";
 
     private RibForm() {}
 
@@ -19,8 +22,8 @@ final class RibForm {
         StringBuilder out = new StringBuilder();
         plan.check().ifPresent(check -> {
             int ribs = plan.rib().orElseThrow().count();
-            out.append(
-                            "# Depths of the ribs below the plane of the rim. Overwrite them with what you measure; name this file in the\n")
+            out.append(check.uneven() ? UNEVEN : EVEN)
+                    .append(" Overwrite them with what you measure; name this file in the\n")
                     .append(
                             "# scenario: as-built: {ribs: NAME}. Rib 1 points up, on anticlockwise as seen from the sun.\n")
                     .append("from_middle_")
@@ -28,7 +31,7 @@ final class RibForm {
             IntStream.rangeClosed(1, ribs).forEach(k -> out.append(",rib_").append(k));
             out.append('\n');
             check.depths().forEach(depth -> row(depth, ribs, units, out));
-            row(new BuildCheck.Depth(plan.scenario().dish().radiusMetres(), 0), ribs, units, out);
+            row(new BuildCheck.Depth(plan.rib().orElseThrow().rim(), 0), ribs, units, out);
         });
         return out.toString().getBytes(StandardCharsets.UTF_8);
     }

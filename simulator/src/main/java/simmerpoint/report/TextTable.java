@@ -1,28 +1,60 @@
 package simmerpoint.report;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.stream.IntStream;
 import simmerpoint.answer.Item;
 
-/** A table as plain lines: columns side by side where they fit, else row by row. */
+/** A table as plain lines: columns side by side where they fit, names over several lines if need be, else row by row. */
 final class TextTable {
     private static final String INDENT = "  ";
     private static final String BETWEEN = "  ";
     private static final String CLOSER = " ";
 
+    /** Names broken into shorter lines are no table any more. */
+    private static final int LEAST_NAME = 14;
+
     private TextTable() {}
 
     /** The lines of {@code table}, none longer than {@code width}. */
     static List<String> lines(Item.Table table, int width) {
-        int[] widths =
-                IntStream.range(0, table.heads().size()).map(table::widest).toArray();
+        int[] widths = widths(table);
         for (String between : List.of(BETWEEN, CLOSER)) {
             if (IntStream.of(widths).sum() + (widths.length - 1) * between.length() + INDENT.length() <= width) {
                 return columns(table, widths, between);
             }
         }
-        return blocks(table, width);
+        int others = IntStream.of(widths).sum() - widths[0] + (widths.length - 1) * CLOSER.length() + INDENT.length();
+        if (width - others < LEAST_NAME) {
+            return blocks(table, width);
+        }
+        Item.Table wrapped = wrapped(table, width - others);
+        return columns(wrapped, widths(wrapped), CLOSER);
+    }
+
+    private static int[] widths(Item.Table table) {
+        return IntStream.range(0, table.heads().size()).map(table::widest).toArray();
+    }
+
+    /** The same with names and their head broken to so many columns, each further line a row of its own. */
+    private static Item.Table wrapped(Item.Table table, int name) {
+        List<String> heads = new ArrayList<>(table.heads());
+        List<String> head = new ArrayList<>();
+        for (String line : heads.get(0).split("\n")) {
+            head.addAll(Wrapping.lines(line, "", "", name));
+        }
+        heads.set(0, String.join("\n", head));
+        List<List<String>> rows = new ArrayList<>();
+        for (List<String> row : table.rows()) {
+            List<String> names = Wrapping.lines(row.get(0), "", "", name);
+            for (int k = 0; k < names.size(); k++) {
+                List<String> line = new ArrayList<>(k == 0 ? row : Collections.nCopies(row.size(), ""));
+                line.set(0, names.get(k));
+                rows.add(line);
+            }
+        }
+        return new Item.Table(heads, rows);
     }
 
     private static List<String> columns(Item.Table table, int[] widths, String between) {

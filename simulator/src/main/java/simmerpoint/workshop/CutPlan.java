@@ -83,8 +83,13 @@ public record CutPlan(
         List<Piece> panels = mirrors.stream()
                 .map(mirror -> PanelPieces.panel(mirror, stock.overlap()))
                 .toList();
+        boolean alike = mirrors.stream()
+                        .map(mirror -> material(scenario, mirror))
+                        .distinct()
+                        .count()
+                == 1;
         List<Piece> films = mirrors.stream()
-                .map(mirror -> PanelPieces.film(mirror, stock.filmEdge()))
+                .map(mirror -> PanelPieces.film(mirror, alike ? "film" : material(scenario, mirror), stock.filmEdge()))
                 .toList();
         Optional<RibShape> rib = plan.cut().ribs(plan).map(ribs -> RibShape.of(plan, ribs, stock));
         if (rib.isPresent()) {
@@ -121,6 +126,18 @@ public record CutPlan(
                     .sheets());
         }
         return new SheetLayout(stock.film(), sheets);
+    }
+
+    /** Film laid out on its roll or sheets by the material that it is. */
+    public Map<String, SheetLayout> filmByMaterial() {
+        Map<String, List<SheetLayout.Sheet>> sheets = new LinkedHashMap<>();
+        for (SheetLayout.Sheet sheet : filmSheets.sheets()) {
+            sheets.computeIfAbsent(material(scenario, sheet.placed().get(0).piece()), name -> new ArrayList<>())
+                    .add(sheet);
+        }
+        Map<String, SheetLayout> layouts = new LinkedHashMap<>();
+        sheets.forEach((material, some) -> layouts.put(material, new SheetLayout(filmSheets.sheet(), some)));
+        return layouts;
     }
 
     private static String material(Scenario scenario, Piece film) {
@@ -204,7 +221,7 @@ public record CutPlan(
 
     /** What to measure on the finished dish, if it has ribs and so a rim to lay a straight edge on. */
     public Optional<BuildCheck> check() {
-        return rib.map(r -> BuildCheck.of(scenario.dish(), r.count(), units));
+        return rib.map(r -> BuildCheck.of(r, units));
     }
 
     /** Distances from the axis at which depths are measured, m. */

@@ -109,10 +109,10 @@ final class PanelPieces {
                 mirror.panels());
     }
 
-    /** Film for a mirror, reaching beyond each of its edges. */
-    static Piece film(Piece mirror, double beyond) {
+    /** Film for a mirror, called so, reaching beyond each of its edges. */
+    static Piece film(Piece mirror, String called, double beyond) {
         return new Piece(
-                "film for " + mirror.name(),
+                called + " for " + mirror.name(),
                 Piece.Use.FILM,
                 mirror.count(),
                 grown(mirror.outline(), beyond).atOrigin(),

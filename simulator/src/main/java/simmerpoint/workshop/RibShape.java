@@ -18,7 +18,7 @@ import simmerpoint.workshop.Piece.Mark;
  * @param ribs how many and how they are shaped
  * @param profile the profile
  * @param hub distance from the axis at which panels begin
- * @param rim distance from the axis at which they end
+ * @param rim distance from the axis at which they end on the longest rib
  * @param stock what stays below the curve and beyond the rim, and the thickness
  */
 public record RibShape(RibLayout ribs, Profile profile, double hub, double rim, CuttingStock stock) {
@@ -33,7 +33,7 @@ public record RibShape(RibLayout ribs, Profile profile, double hub, double rim, 
 
     /** The ribs of a dish that has some. */
     static RibShape of(DishPlan plan, RibLayout ribs, CuttingStock stock) {
-        return new RibShape(ribs, plan.profile(), plan.hubMetres() / 2, plan.radiusMetres(), stock);
+        return new RibShape(ribs, plan.profile(), plan.hubMetres() / 2, ribs.longest(), stock);
     }
 
     /** How many carry a mirror. */
@@ -51,6 +51,16 @@ public record RibShape(RibLayout ribs, Profile profile, double hub, double rim, 
                 .toList();
     }
 
+    /** Numbers of those that carry a mirror, from 1. */
+    public List<Integer> numbers() {
+        return IntStream.rangeClosed(1, count()).filter(k -> end(k) > 0).boxed().toList();
+    }
+
+    /** Where a rib ends, counted from 1; m from the axis, 0 for one that carries no mirror. */
+    public double end(int rib) {
+        return ribs.ends().get(rib - 1);
+    }
+
     /** Numbers of the ribs of one of those lengths, from 1. */
     public List<Integer> ofLength(double length) {
         return IntStream.range(0, count())
@@ -66,6 +76,11 @@ public record RibShape(RibLayout ribs, Profile profile, double hub, double rim, 
     /** A letter for the ribs of each length, in the order of {@link #lengths}; none where all are alike. */
     public String letter(double length) {
         return lengths().size() == 1 ? "" : PanelPieces.letter(lengths().indexOf(length));
+    }
+
+    /** The letter of ribs that end there, m from the axis. */
+    String letterOf(double end) {
+        return letter(tidy(end));
     }
 
     /** A rib with mirror to that distance from the axis, m. */

@@ -69,17 +69,79 @@ class CutPlanTest {
         for (int k = 0; k < 16; k++) {
             double angle = 2 * Math.PI * k / 16;
             double side = 0.45 / Math.max(Math.abs(Math.cos(angle)), Math.abs(Math.sin(angle)));
-            assertEquals(k == 8 ? 0.45 : Math.min(0.6, side), ends.get(k), 1e-5, "rib " + (k + 1));
+            assertEquals(k == 8 ? 0.45 - 0.15 : Math.min(0.6, side), ends.get(k), 1e-5, "rib " + (k + 1));
         }
         List<Piece> ribs = plan.pieces().stream()
                 .filter(piece -> piece.use() == Piece.Use.RIB)
                 .toList();
         assertEquals(
-                List.of("rib A", "rib B", "rib C"),
+                List.of("rib A", "rib B", "rib C", "rib D"),
                 ribs.stream().map(Piece::name).toList());
-        assertEquals(List.of(4, 8, 4), ribs.stream().map(Piece::count).toList());
+        assertEquals(List.of(4, 8, 3, 1), ribs.stream().map(Piece::count).toList());
         double inner = plan.rib().orElseThrow().innerEnd();
         assertEquals(0.45 - inner, ribs.get(2).outline().width(), 1e-4);
+    }
+
+    /**
+     * Under a square rim depths are counted from the corners, 40 cm·√2 from the axis; opposite tips are twice a rib apart, and a corner's
+     * tip is half a side from that of its neighbour and higher (plane geometry).
+     */
+    @Test
+    void aSquareIsCheckedFromItsOwnTips() throws Exception {
+        BuildCheck check =
+                plan("dish: {diameter: 1200 mm, focal-length: 500 mm, hub: 200 mm, rim: {shape: square, width: 800 mm}, "
+                                + "surface: {cut: bent-strips, sectors: 8}}\n")
+                        .check()
+                        .orElseThrow();
+        double corner = 0.4 * Math.sqrt(2);
+        assertEquals(
+                List.of("A", "B"),
+                check.across().stream().map(BuildCheck.Across::rib).toList());
+        assertEquals(2 * corner, check.across().get(0).metres(), 2e-4);
+        assertEquals(
+                List.of(List.of(2, 6), List.of(4, 8)), check.across().get(0).pairs());
+        assertEquals(0.8, check.across().get(1).metres(), 2e-4);
+        assertEquals(1, check.betweenTips().size());
+        double up = (corner * corner - 0.16) / 2;
+        assertEquals(Math.hypot(0.4, up), check.betweenTips().get(0).metres(), 1e-5);
+        assertTrue(check.acrossLongest());
+        BuildCheck.Depth first = check.depths().get(0);
+        assertEquals((corner * corner - first.radius() * first.radius()) / 2, first.depth(), 1e-5);
+    }
+
+    /** Of a half dish no rib has one as long opposite it unless two lie along its straight edge. */
+    @ParameterizedTest
+    @CsvSource({"16, true", "14, false"})
+    void aHalfIsCheckedAlongItsStraightEdge(int sectors, boolean along) throws Exception {
+        BuildCheck check =
+                plan("dish: {diameter: 1200 mm, focal-length: 500 mm, hub: 200 mm, rim: {half: upper}, surface: "
+                                + "{cut: bent-strips, sectors: " + sectors + "}}\n")
+                        .check()
+                        .orElseThrow();
+        assertEquals(along, check.acrossLongest());
+        assertEquals(
+                along ? List.of(List.of(List.of(5, 13))) : List.of(),
+                check.across().stream().map(BuildCheck.Across::pairs).toList());
+    }
+
+    /** Film of two materials is two orders, each with its name on its pieces. */
+    @Test
+    void filmIsBoughtByMaterial() throws Exception {
+        CutPlan plan = plan(
+                "dish: {diameter: 1 m, focal-length: 40 cm, hub: 6 cm, surface: {cut: bent-strips, sectors: 12}, "
+                        + "zones: {middle: {outer-diameter: 70 cm}, rim: {inner-diameter: 70 cm, surface: {cut: square-tiles, tile: 60 mm}, "
+                        + "mirror: {material: silvered polymer film}}}}\nmirror: {material: aluminised polyester film}\n");
+        assertEquals(
+                List.of("aluminised polyester film", "silvered polymer film"),
+                List.copyOf(plan.filmByMaterial().keySet()));
+        assertEquals(
+                plan.filmSheets().sheets().size(),
+                plan.filmByMaterial().values().stream()
+                        .mapToInt(layout -> layout.sheets().size())
+                        .sum());
+        assertTrue(plan.films().stream()
+                .allMatch(film -> film.name().startsWith("silvered polymer film for rim")
+                        || film.name().startsWith("aluminised polyester film for middle")));
     }
 
     /** A half dish stands on the ribs of that half and on the two along its straight edge. */
@@ -213,8 +275,9 @@ class CutPlanTest {
         BuildCheck check = plan(STRIPS.replace("sectors: 16", "sectors: " + sectors))
                 .check()
                 .orElseThrow();
-        assertEquals(across, check.acrossRim(), 1e-6);
-        assertEquals(1.2 * Math.sin(Math.PI / sectors), check.betweenTips(), 1e-12);
+        assertEquals(across, check.across().get(0).metres(), 1e-6);
+        assertEquals(
+                1.2 * Math.sin(Math.PI / sectors), check.betweenTips().get(0).metres(), 1e-12);
         assertEquals(0.18 - 0.005, check.depths().get(0).depth(), 1e-12);
     }
 

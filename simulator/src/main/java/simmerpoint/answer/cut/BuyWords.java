@@ -37,7 +37,9 @@ record BuyWords(CutPlan plan, UnitSystem units) {
             rows.add(new Purchase(sheeting(plan.stock().ribMaterial()) + " for ribs", plan.ribSheets()));
         }
         rows.add(new Purchase(sheeting(plan.stock().panelMaterial()) + " for panels", plan.panelSheets()));
-        rows.add(new Purchase("mirror film", plan.filmSheets()));
+        Map<String, SheetLayout> films = plan.filmByMaterial();
+        films.forEach(
+                (material, layout) -> rows.add(new Purchase(films.size() == 1 ? "mirror film" : material, layout)));
         return Columns.<Purchase>none()
                 .with("what", Purchase::name)
                 .with(

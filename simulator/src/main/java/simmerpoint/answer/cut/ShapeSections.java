@@ -25,6 +25,8 @@ import simmerpoint.workshop.ThroughRibs;
  * @param units for lengths
  */
 record ShapeSections(CutPlan plan, UnitSystem units) {
+    private static final String CARD = "A card with the ribs\u2019 curve, to lay in, is among the patterns.";
+
     Section ribs(RibShape rib) {
         return Section.headed("The ribs' edge")
                 .say("Measured from the dish's middle: out along the level, and up from there to the edge. Ribs end "
@@ -40,7 +42,7 @@ record ShapeSections(CutPlan plan, UnitSystem units) {
                 .sayIf(rib.lengths().size() > 1, lengths(rib))
                 .sayIf(
                         rib.lengths().size() > 1 && plan.throughRibs().isPresent(),
-                        "Ribs that run through the middle are drawn as far as the dish's diameter; cut each off where the rim is.")
+                        "Ribs that run through the middle are drawn as long as the longest; cut each off where the rim is.")
                 .say(plan.throughRibs().map(this::through))
                 .build();
     }
@@ -116,10 +118,17 @@ record ShapeSections(CutPlan plan, UnitSystem units) {
     }
 
     Section check(BuildCheck check) {
+        if (!check.acrossLongest()) {
+            return Section.headed("Checking the build")
+                    .say(new CheckWords(check, units).tips()
+                            + " The longest ribs have none as long opposite them: no straight edge lies across the rim, and"
+                            + " depths below it are left out.")
+                    .say(CARD)
+                    .build();
+        }
+        CheckWords words = new CheckWords(check, units);
         return Section.headed("Checking the build")
-                .say("Across the rim, from a rib\u2019s tip through the middle, it must be " + saw(check.acrossRim())
-                        + ", from one rib\u2019s tip to the next " + saw(check.betweenTips())
-                        + ". Lay a straight edge across the rim, through the middle, and measure down to the mirror:")
+                .say(words.tips() + " " + words.straightEdge() + " and measure down to the mirror:")
                 .add(Columns.<BuildCheck.Depth>none()
                         .with("from the middle", d -> saw(d.radius()))
                         .with("depth", d -> saw(d.depth()))
@@ -135,7 +144,7 @@ record ShapeSections(CutPlan plan, UnitSystem units) {
                         "Ribs that are off by as much as that at one of these distances, by turns two up and two down, cost "
                                 + FigureFormat.rounded(100 * DepthTolerance.LOSS, 1) + FigureFormat.NBSP
                                 + "% of the watts.")
-                .say("A card with the ribs\u2019 curve, to lay in, is among the patterns.")
+                .say(CARD)
                 .build();
     }
 

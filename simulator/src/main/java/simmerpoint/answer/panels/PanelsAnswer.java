@@ -61,6 +61,11 @@ public final class PanelsAnswer {
                         .toList());
     }
 
+    /** The panels that the whole answer names, for a picture too. */
+    public static List<PanelFigures> named(PanelsResult result) {
+        return result.worthTurning().stream().limit(MOST).toList();
+    }
+
     /** Its first sentence, for a picture too. */
     public static String heading(PanelsResult result, UnitSystem system) {
         return new PanelsAnswer(result, system).heading();

@@ -39,7 +39,8 @@ record SpotSection(TraceResult result, FigureFormat figures, TargetWords words) 
 
     private String radius(Optional<Estimate> radius) {
         return radius.map(r -> figures.length(r) + " of the middle")
-                .orElse("never: less than that crosses the level of the " + words.face());
+                .orElse("not reached: part of the light never comes to the level of the " + words.face()
+                        + (words.isPan() ? ", it hits the wall first" : ""));
     }
 
     private String centroid(Spot spot) {

@@ -106,19 +106,35 @@ public record PlanRegion(
      * What a slot leaves of it.
      *
      * @param width across, m
-     * @param length from the rim's circle towards the axis, m
+     * @param length from its edge there towards the axis, m
      * @param at angle of its middle from the upper edge, towards the right, rad
      */
     public PlanRegion withSlot(double width, double length, double at) {
         double cos = Math.cos(at);
         double sin = Math.sin(at);
-        double inner = Math.max(0, radiusMetres - length);
+        double inner = Math.max(0, reach(at) - length);
         double outer = FAR * radiusMetres;
         return without(List.of(
                 along(inner, -width / 2, cos, sin),
                 along(outer, -width / 2, cos, sin),
                 along(outer, width / 2, cos, sin),
                 along(inner, width / 2, cos, sin)));
+    }
+
+    /** How far it reaches from the axis in a direction, holes aside, m; 0 if none of it lies there. */
+    double reach(double angle) {
+        double cos = Math.cos(angle);
+        double sin = Math.sin(angle);
+        double reach = radiusMetres;
+        for (int k = 0; k < corners.size(); k++) {
+            Point a = corners.get(k);
+            Point b = corners.get((k + 1) % corners.size());
+            double outwards = (b.y() - a.y()) * cos - (b.x() - a.x()) * sin;
+            if (outwards > BESIDE * a.distance(b)) {
+                reach = Math.min(reach, ((b.y() - a.y()) * a.x() - (b.x() - a.x()) * a.y()) / outwards);
+            }
+        }
+        return Math.max(0, reach);
     }
 
     private static Point along(double out, double across, double cos, double sin) {

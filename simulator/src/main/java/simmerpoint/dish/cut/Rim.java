@@ -15,7 +15,7 @@ import simmerpoint.units.RangeCheck;
  * @param turnedRadians how far the middle of a side is from the upper edge, towards the right
  * @param half which half there is
  * @param slotWidthMetres width of a slot, 0 for none
- * @param slotLengthMetres how far it reaches inwards from the rim
+ * @param slotLengthMetres how far it reaches inwards from the edge, measured along its middle
  * @param slotAtRadians its angle from the upper edge, towards the right
  */
 public record Rim(
@@ -67,6 +67,31 @@ public record Rim(
 
     /** What lies within it, and within a circle of that radius about the axis, m. */
     public PlanRegion region(double radius) {
+        PlanRegion region = withoutSlot(radius);
+        return slotWidthMetres > 0 ? region.withSlot(slotWidthMetres, slotLengthMetres, slotAtRadians) : region;
+    }
+
+    /** How far its edge is from the axis where the slot is, m; 0 if no mirror is there. */
+    public double edgeAtSlot(double radius) {
+        return withoutSlot(radius).reach(slotAtRadians);
+    }
+
+    /** Diameter of the circle about the axis on which its farthest corners lie, m; 0 for a round rim. */
+    public double acrossCorners() {
+        return sides == 0
+                ? 0
+                : 2
+                        * polygon(sides * widthMetres).corners().stream()
+                                .mapToDouble(p -> Math.hypot(p.x(), p.y()))
+                                .max()
+                                .orElseThrow();
+    }
+
+    private PlanRegion withoutSlot(double radius) {
+        return polygon(radius).between(half.from, half.to);
+    }
+
+    private PlanRegion polygon(double radius) {
         PlanRegion region =
                 sides == 0 ? PlanRegion.circle(radius) : PlanRegion.regular(radius, sides, widthMetres, turnedRadians);
         if (cornerCutMetres > 0) {
@@ -74,11 +99,10 @@ public record Rim(
             region = region.within(PlanRegion.regular(radius, 4, across, turnedRadians + Math.PI / 4)
                     .corners());
         }
-        region = region.between(half.from, half.to);
-        return slotWidthMetres > 0 ? region.withSlot(slotWidthMetres, slotLengthMetres, slotAtRadians) : region;
+        return region;
     }
 
-    /** "square rim 80.0 cm wide, corners cut by 10.0 cm, upper half, slot 4.0 cm wide"; lengths (m) written by {@code length}. */
+    /** "square rim 80.0 cm wide, corners cut by 10.0 cm, upper half only, slot 4.0 cm wide, 20.0 cm long, at the lower edge"; lengths (m) written by {@code length}. */
     String words(DoubleFunction<String> length) {
         List<String> parts = new ArrayList<>();
         if (sides > 0) {
@@ -92,8 +116,20 @@ public record Rim(
             parts.add(half.word() + " half only");
         }
         if (slotWidthMetres > 0) {
-            parts.add("slot " + length.apply(slotWidthMetres) + " wide");
+            parts.add("slot " + length.apply(slotWidthMetres) + " wide, " + length.apply(slotLengthMetres) + " long, "
+                    + slotPlace());
         }
         return String.join(", ", parts);
+    }
+
+    private String slotPlace() {
+        long degrees = Math.floorMod(Math.round(Math.toDegrees(slotAtRadians)), 360L);
+        return switch ((int) degrees) {
+            case 0 -> "at the upper edge";
+            case 90 -> "at the right";
+            case 180 -> "at the lower edge";
+            case 270 -> "at the left";
+            default -> degrees + "\u00b0 from the upper edge to the right";
+        };
     }
 }

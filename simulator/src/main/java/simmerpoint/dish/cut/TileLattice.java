@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.function.Consumer;
 import simmerpoint.dish.DishPlan;
 import simmerpoint.dish.MirrorPoints;
+import simmerpoint.geometry.Point;
 import simmerpoint.geometry.Vec;
 
 /**
@@ -13,7 +14,7 @@ import simmerpoint.geometry.Vec;
  * exactly above the borders of the lattice's cells (derived here: z = (2c·p − c²)/4f for two centres is equal on their
  * perpendicular bisector), so every tile lies in the plane of its own cell. A tile is laid where all of it is within
  * the rim circle and none of it within the hub circle. If tiles are cut at the rim, one is laid as well where a tenth of it or
- * more is within the rim circle, and cut to that.
+ * more is within the rim circle and outside the hub in one piece, and cut to that.
  */
 final class TileLattice {
     /** Distance of rows of a honeycomb, in widths. */
@@ -31,6 +32,7 @@ final class TileLattice {
     private final double radius;
     private final double hub;
     private final boolean cutAtRim;
+    private final HubEdge hubEdge;
     private final int reach;
     private final int[] number;
     private final int count;
@@ -42,6 +44,7 @@ final class TileLattice {
         radius = plan.radiusMetres();
         hub = plan.hubMetres() / 2;
         cutAtRim = cut.atRim() == Tiles.AtRim.CUT;
+        hubEdge = new HubEdge(cutAtRim ? hub : 0);
         pitch = tile * widestInPlan() + plan.gapMetres();
         reach = (int) Math.ceil(radius / (pitch * ROW)) * 2 + 1;
         number = new int[(2 * reach + 1) * (2 * reach + 1)];
@@ -75,8 +78,8 @@ final class TileLattice {
         double[] x = new double[shape.corners()];
         double[] y = new double[shape.corners()];
         corners(plane, x, y);
-        return (isWhole(x, y) || isWorthCutting(plane, x, y))
-                && (hub == 0 || PlanPolygon.distanceFromOrigin(x, y) >= hub);
+        boolean clear = hub == 0 || PlanPolygon.distanceFromOrigin(x, y) >= hub;
+        return (isWhole(x, y) && clear) || (cutAtRim && isWorthCutting(plane, x, y));
     }
 
     /** Corners of a whole tile in plan. */
@@ -99,7 +102,14 @@ final class TileLattice {
     }
 
     private boolean isWorthCutting(TangentPlane plane, double[] x, double[] y) {
-        return cutAtRim && new DiscClip(x, y, radius).area() >= LEAST_SHARE * wholeArea(plane);
+        return planArea(plane, x, y) >= LEAST_SHARE * wholeArea(plane)
+                && hubEdge.parts(withinRim(x, y)).size() == 1
+                && !isPierced(x, y);
+    }
+
+    /** Whether all of the hub lies within the tile. */
+    private boolean isPierced(double[] x, double[] y) {
+        return hub > 0 && PlanPolygon.distanceFromOrigin(x, y) == 0;
     }
 
     private double wholeArea(TangentPlane plane) {
@@ -111,7 +121,30 @@ final class TileLattice {
         double[] x = new double[shape.corners()];
         double[] y = new double[shape.corners()];
         corners(plane, x, y);
-        return isWhole(x, y) ? wholeArea(plane) : new DiscClip(x, y, radius).area();
+        return planArea(plane, x, y);
+    }
+
+    private double planArea(TangentPlane plane, double[] x, double[] y) {
+        double within = isWhole(x, y) ? wholeArea(plane) : new DiscClip(x, y, radius).area();
+        return hubEdge.isNone() ? within : within - hubEdge.taken(withinRim(x, y));
+    }
+
+    /** What of a tile lies within the rim. */
+    private List<Point> withinRim(double[] x, double[] y) {
+        List<Point> corners = new ArrayList<>();
+        if (isWhole(x, y)) {
+            for (int k = 0; k < x.length; k++) {
+                corners.add(new Point(x[k], y[k]));
+            }
+        } else {
+            new DiscClip(x, y, radius).corners().forEach(p -> corners.add(new Point(p[0], p[1])));
+        }
+        return corners;
+    }
+
+    /** Whether a place lies within the hub to which tiles are cut. */
+    boolean inHub(double x, double y) {
+        return hubEdge.contains(x, y);
     }
 
     private int index(int i, int j) {
@@ -206,14 +239,15 @@ final class TileLattice {
         double[] y = new double[shape.corners()];
         corners(plane, x, y);
         List<Vec> corners = new ArrayList<>();
-        if (isWhole(x, y)) {
+        List<Point> within = withinRim(x, y);
+        boolean atHub = hubEdge.taken(within) > 0;
+        if (isWhole(x, y) && !atHub) {
             for (int c = 0; c < shape.corners(); c++) {
                 corners.add(new Vec(x[c], y[c], plane.height(tile * shape.cornerX(c), tile * shape.cornerY(c))));
             }
         } else {
-            new DiscClip(x, y, radius)
-                    .corners()
-                    .forEach(p -> corners.add(new Vec(p[0], p[1], plane.heightAbove(p[0], p[1]))));
+            List<Point> left = atHub ? hubEdge.parts(within).get(0).corners() : within;
+            left.forEach(p -> corners.add(new Vec(p.x(), p.y(), plane.heightAbove(p.x(), p.y()))));
         }
         return corners;
     }

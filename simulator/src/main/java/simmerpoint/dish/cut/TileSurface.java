@@ -84,7 +84,7 @@ final class TileSurface implements MirrorSurface {
         int row = lattice.rowAt(x, y);
         int column = lattice.columnAt(x, row);
         int tile = lattice.tileIn(column, row);
-        if (tile < 0) {
+        if (tile < 0 || lattice.inHub(x, y)) {
             return MirrorPoints.GAP;
         }
         double perFocal = 1 / (2 * plan.focalLengthMetres());
@@ -156,7 +156,9 @@ final class TileSurface implements MirrorSurface {
             int row = lattice.rowOf(cy);
             int column = lattice.columnOf(cx, row);
             int tile = lattice.tileIn(column, row);
-            boolean there = tile >= 0 && lattice.shape.inside(dx + cx * up, dy + cy * up, half);
+            boolean there = tile >= 0
+                    && lattice.shape.inside(dx + cx * up, dy + cy * up, half)
+                    && !lattice.inHub(out.x[i], out.y[i]);
             out.panel[i] = there ? tile : ~lattice.standIn(column, row);
         }
     }

@@ -18,7 +18,7 @@ import simmerpoint.units.RangeCheck;
 
 /**
  * Small flat mirrors of one shape that touch the paraboloid at their centres. They always leave slits between them, since
- * they lean, and, unless they are cut at the rim, a bare edge.
+ * they lean, and, unless they are cut at rim and hub, bare edges.
  *
  * @param shape square or hexagon
  * @param tileMetres side of a square, width of a hexagon across its flats, above 0
@@ -29,7 +29,7 @@ public record Tiles(TileShape shape, double tileMetres, AtRim atRim) implements 
     public enum AtRim {
         /** They are not laid. */
         LEFT_OUT("left-out"),
-        /** They are cut to the rim. */
+        /** They are cut to the rim, and to the hub. */
         CUT("cut");
 
         private final String word;
@@ -50,7 +50,7 @@ public record Tiles(TileShape shape, double tileMetres, AtRim atRim) implements 
             "at-rim",
             AtRim.LEFT_OUT.word,
             Stream.of(AtRim.values()).map(each -> each.word).toList(),
-            "What is done with tiles that reach beyond the rim: they are left out, or cut to it.");
+            "What is done with tiles that reach beyond the rim, or into the hub or the zone within: they are left out, or cut to its edge.");
 
     /** Width of a tile. */
     public static final CutParameter TILE = CutParameter.length(

@@ -24,6 +24,7 @@ import simmerpoint.dish.PanelSize;
 import simmerpoint.dish.RibLayout;
 import simmerpoint.dish.Zone;
 import simmerpoint.geometry.Direction;
+import simmerpoint.geometry.Point;
 
 /**
  * A dish of several zones, each with a cut of its own. What one zone leaves free another may cover; where the mirrors of two lie over one
@@ -32,6 +33,9 @@ import simmerpoint.geometry.Direction;
  * @param zones at least one; all of one focal length
  */
 public record Zoned(List<Zone> zones) implements Cut {
+    /** A smaller share of bare places needs no telling, %. */
+    private static final int LEAST_BARE = 10;
+
     /** Keeps a copy; refuses a mesh, and zones within zones. */
     public Zoned {
         zones = List.copyOf(zones);
@@ -111,8 +115,24 @@ public record Zoned(List<Zone> zones) implements Cut {
         return zones.stream()
                 .map(zone -> zone.name() + ": "
                         + zone.plan().cut().description(zone.plan(), count(zone), length)
+                        + bare(zone)
                         + under(hidden.get(zone.name())))
                 .collect(Collectors.joining("; "));
+    }
+
+    /** Share of a zone, between its hub and its outline, that has no mirror. */
+    public static double bareShare(Zone zone) {
+        MirrorSurface surface = zone.plan().surface(Direction.Z);
+        PlanRegion hub = PlanRegion.circle(Math.max(1e-9, zone.plan().hubMetres() / 2));
+        PlanRegion outline = region(zone);
+        List<Point> corners = surface.outlineCorners();
+        double within = outline.areaWithin(corners) - outline.common(hub).area();
+        return 1 - surface.apertureArea() / within;
+    }
+
+    private static String bare(Zone zone) {
+        long percent = Math.round(100 * bareShare(zone));
+        return percent < LEAST_BARE ? "" : ", " + percent + "\u00a0% of this zone bare";
     }
 
     /** What lies under another zone is told from a five-hundredth on. */

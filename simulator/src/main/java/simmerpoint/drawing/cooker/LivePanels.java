@@ -1,6 +1,7 @@
 package simmerpoint.drawing.cooker;
 
 import java.util.List;
+import java.util.Set;
 import simmerpoint.drawing.Raster;
 
 /**
@@ -10,5 +11,11 @@ import simmerpoint.drawing.Raster;
  * @param colours the panels as last coloured, {@link PanelRaster#PIXELS} across
  * @param shadow outline of the target's shadow, dish frame, m: pairs (x, y)
  * @param chosen number of the panel pointed at; below 0 for none
+ * @param named numbers of panels that have theirs written on them
  */
-public record LivePanels(PanelRaster raster, Raster colours, List<double[]> shadow, int chosen) {}
+public record LivePanels(PanelRaster raster, Raster colours, List<double[]> shadow, int chosen, Set<Integer> named) {
+    /** Keeps a copy. */
+    public LivePanels {
+        named = Set.copyOf(named);
+    }
+}

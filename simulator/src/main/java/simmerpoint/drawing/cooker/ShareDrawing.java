@@ -8,15 +8,18 @@ import simmerpoint.drawing.Drawing;
 import simmerpoint.drawing.FluxColours;
 import simmerpoint.drawing.Path;
 import simmerpoint.drawing.Raster;
+import simmerpoint.drawing.RoundBox;
 import simmerpoint.drawing.Style;
 import simmerpoint.drawing.Text;
 import simmerpoint.drawing.TextMetrics;
+import simmerpoint.drawing.TextStyle;
 
 /** The dish along its axis, each panel in the colour of the share of its light that lands, with the scale of the colours. */
 public final class ShareDrawing implements Drawing {
     private static final double LEGEND = 40;
     private static final double BAR = 11;
     private static final double GAP = 5;
+    private static final double NUMBER = 8;
     private static final double BRIGHTEST = 0.82;
     private static final Raster COLOURS = colours();
 
@@ -63,9 +66,28 @@ public final class ShareDrawing implements Drawing {
             Path shadow = Path.through(
                     p.shadow().stream().map(v -> frame.at(v[0], v[1])).toList(), true);
             canvas.clip(square.inside(-6, -4, -6, -4), () -> canvas.draw(Style.SHADOW, shadow));
+            p.named().stream()
+                    .filter(number -> number != p.chosen())
+                    .sorted()
+                    .flatMap(number -> p.raster().outline(number).stream())
+                    .forEach(panel -> number(canvas, panel, frame));
             p.raster().outline(p.chosen()).ifPresent(o -> mark(canvas, o, frame, box));
         });
         legend(canvas, box);
+    }
+
+    /** Its number on a panel, on a small sheet, since panels are of any colour. */
+    private static void number(Canvas canvas, PanelOutline panel, FrontFrame frame) {
+        Box seen = PanelShades.outline(panel.edge(), panel.hole(), frame::at).bounds();
+        Text words = Text.at(seen.middleX(), seen.middleY() + NUMBER / 3, Integer.toString(panel.panel() + 1))
+                .in(TextStyle.HANDLE)
+                .size(NUMBER)
+                .middle();
+        double wide = canvas.metrics().width(words) + 4;
+        canvas.draw(
+                Style.CALLOUT,
+                new RoundBox(new Box(seen.middleX() - wide / 2, seen.middleY() - NUMBER / 2 - 2, wide, NUMBER + 4), 2));
+        canvas.write(words);
     }
 
     /** A panel's outline, and its number above or below it: on the side away from the dish's middle if there is room. */

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.DoubleFunction;
+import simmerpoint.answer.cut.CheckWords;
 import simmerpoint.answer.cut.ToleranceWords;
 import simmerpoint.drawing.Box;
 import simmerpoint.drawing.Canvas;
@@ -42,9 +43,22 @@ record CheckTable(BuildCheck check, DoubleFunction<Optional<DepthTolerance>> tol
 
     private List<Row> rows() {
         List<Row> rows = new ArrayList<>();
-        rows.add(new Row("across the rim, from a rib\u2019s tip", check.acrossRim(), ""));
-        rows.add(new Row("from one rib\u2019s tip to the next", check.betweenTips(), ""));
-        for (BuildCheck.Depth depth : check.depths()) {
+        check.across()
+                .forEach(across -> rows.add(new Row(
+                        across.pairs().isEmpty()
+                                ? "across the rim, from a rib\u2019s tip"
+                                : "across, tip to tip of ribs "
+                                        + (across.rib().isEmpty() ? pair(across) : across.rib()),
+                        across.metres(),
+                        "")));
+        check.betweenTips()
+                .forEach(between -> rows.add(new Row(
+                        between.first().isEmpty()
+                                ? "from one rib\u2019s tip to the next"
+                                : "from a tip to the next, " + CheckWords.letters(between),
+                        between.metres(),
+                        "")));
+        for (BuildCheck.Depth depth : check.acrossLongest() ? check.depths() : List.<BuildCheck.Depth>of()) {
             String at = SawLength.text(depth.radius(), units);
             rows.add(new Row(
                     depth.radius() == 0 ? "depth in the middle" : "depth " + at + " from the middle",
@@ -55,6 +69,10 @@ record CheckTable(BuildCheck check, DoubleFunction<Optional<DepthTolerance>> tol
                             .orElse("")));
         }
         return rows;
+    }
+
+    private static String pair(BuildCheck.Across across) {
+        return across.pairs().get(0).get(0) + " and " + across.pairs().get(0).get(1);
     }
 
     @Override

@@ -1,5 +1,6 @@
 package simmerpoint.drawing.pattern;
 
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
@@ -19,8 +20,8 @@ import simmerpoint.workshop.PanelPlace;
 import simmerpoint.workshop.RibShape;
 
 /**
- * Which panel goes where, seen from the sun, the dish's upper edge up: each with the name of its piece, or, where all are alike, with
- * its number. Panels that stand on no rib have their lean from level in degrees below it; ribs have their number beyond the rim.
+ * Which panel goes where, seen from the sun, the dish's upper edge up: each with the name of its piece, unless all are alike, and below
+ * that its number, if there is room. Panels that stand on no rib have their lean from level in degrees below it; ribs have their number beyond the rim.
  *
  * @param panels all of them
  * @param ribs those that there are
@@ -37,6 +38,9 @@ public record PanelMap(List<PanelPlace> panels, List<Rib> ribs) implements Drawi
 
     /** Letters get as small as this: a printed page bears it. */
     private static final double LEAST = 5;
+
+    /** Size of further lines beside that of the first. */
+    private static final double SMALLER = 0.75;
 
     /** Of a plan. */
     public static PanelMap of(CutPlan plan) {
@@ -92,10 +96,17 @@ public record PanelMap(List<PanelPlace> panels, List<Rib> ribs) implements Drawi
         for (PanelPlace panel : panels) {
             Path path = path(panel, box, scale);
             canvas.draw(Style.PIECE, path);
-            String words = alike ? Integer.toString(panel.number()) : letter(panel.piece());
+            List<String> words = new ArrayList<>();
+            if (!alike) {
+                words.add(letter(panel.piece()));
+            }
+            words.add(Integer.toString(panel.number()));
+            if (ribs.isEmpty()) {
+                words.add(FigureFormat.fixed(Math.toDegrees(panel.cantRadians()), 1) + "\u00b0");
+            }
             Point middle = plan(panel).centroid();
             double[] at = {box.middleX() - scale * middle.x(), box.middleY() - scale * middle.y()};
-            name(canvas, path.bounds(), at, words, panel);
+            name(canvas, path.bounds(), at, words, alike ? 0 : 1);
         }
         for (Rib rib : ribs) {
             double far = scale * Math.max(rib.end, outline(rib)) + BEYOND + (LETTERED - BEYOND) * lettered(rib);
@@ -116,7 +127,7 @@ public record PanelMap(List<PanelPlace> panels, List<Rib> ribs) implements Drawi
 
     /** How far panels reach in the direction of a rib, beyond a slot that ends it too, m. */
     private double outline(Rib rib) {
-        double half = Math.PI / Math.max(3, ribs.size());
+        double half = Math.PI / 2 / Math.max(3, ribs.size());
         return panels.stream()
                 .flatMap(panel -> panel.edge().stream())
                 .filter(p -> Math.abs(Math.IEEEremainder(Math.atan2(p.y(), p.x()) - rib.angle, 2 * Math.PI)) <= half)
@@ -136,22 +147,35 @@ public record PanelMap(List<PanelPlace> panels, List<Rib> ribs) implements Drawi
                 panel.edge().stream().map(v -> new Point(v.y(), v.x())).toList());
     }
 
-    /** In the middle of the panel; its lean in the line below. */
-    private void name(Canvas canvas, Box around, double[] at, String words, PanelPlace panel) {
-        double size = Math.max(LEAST, Math.min(Text.SIZE, 0.36 * Math.min(around.width(), around.height())));
-        boolean leans = ribs.isEmpty();
-        double up = leans ? 0.15 * size : -size / 3;
-        canvas.write(
-                Text.at(at[0], at[1] - up, words).in(TextStyle.LABEL).size(size).middle());
-        if (leans) {
-            canvas.write(Text.at(
-                            at[0],
-                            at[1] + 0.75 * size,
-                            FigureFormat.fixed(Math.toDegrees(panel.cantRadians()), 1) + "\u00b0")
+    /** In the middle of the panel, line below line, all but the first smaller; the one at {@code spare} only where there is room. */
+    private static void name(Canvas canvas, Box around, double[] at, List<String> lines, int spare) {
+        double room = Math.min(around.width(), around.height());
+        double size = size(room, lines);
+        List<String> written = lines;
+        if (spare > 0 && size < LEAST) {
+            written = new ArrayList<>(lines);
+            written.remove(spare);
+            size = size(room, written);
+        }
+        size = Math.max(LEAST, size);
+        double y = at[1] - high(written) * size / 2;
+        for (int k = 0; k < written.size(); k++) {
+            double each = k == 0 ? size : SMALLER * size;
+            y += each;
+            canvas.write(Text.at(at[0], y - 0.15 * each, written.get(k))
                     .in(TextStyle.LABEL)
-                    .size(0.75 * size)
+                    .size(each)
                     .middle());
         }
+    }
+
+    /** Of the first line, so that all of them take no more than three quarters of the room. */
+    private static double size(double room, List<String> lines) {
+        return Math.min(Text.SIZE, Math.min(0.36, 0.72 / high(lines)) * room);
+    }
+
+    private static double high(List<String> lines) {
+        return 1 + SMALLER * (lines.size() - 1);
     }
 
     /** Marks the panels with those numbers, counted from 0, in a drawing in that box. */

@@ -3,11 +3,13 @@ package simmerpoint.drawing.pattern;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
+import simmerpoint.answer.cut.CheckWords;
 import simmerpoint.drawing.Drawing;
 import simmerpoint.units.UnitSystem;
 import simmerpoint.workshop.BuildCheck;
 import simmerpoint.workshop.CutPlan;
 import simmerpoint.workshop.Piece;
+import simmerpoint.workshop.RibShape;
 
 /**
  * A piece and how it is spread over pages.
@@ -23,11 +25,13 @@ public record PatternSet(Piece piece, PageGrid grid) {
 
     private static final String JOINING =
             "All pieces at full size. Trim pages at solid thin lines and lay them on the dashed line of their neighbour.";
-    private static final String SEEN = "Seen from the sun, the dish\u2019s upper edge up; not to scale.";
+    private static final String SEEN =
+            "Seen from the sun, the dish\u2019s upper edge up; not to scale. Letters name pieces, numbers panels.";
     private static final String EACH_RIB =
             "Below a string or straight edge in the plane of the rim; read back by as-built.ribs (cut --ribs writes the table).";
-    private static final String MEASURING =
-            "Lay a straight edge across the rim, through the middle, and measure down from it to the mirror.";
+    private static final String UNEVEN_RIBS =
+            "Below a string or straight edge at the level of the longest ribs\u2019 tips; read back by as-built.ribs (cut --ribs writes"
+                    + " the table).";
 
     /**
      * All pages of a plan: what there is to cut first, then each different piece at full size. Film as large as its panel has no
@@ -56,23 +60,37 @@ public record PatternSet(Piece piece, PageGrid grid) {
         String check = "Check the build" + (title.isEmpty() ? "" : " \u00b7 " + title);
         plan.check()
                 .ifPresent(lengths -> pages.add(new FootedPage(
-                        check, MEASURING, new CheckTable(lengths, plan::tolerance, units), title, unit)));
+                        check,
+                        measuring(lengths, units),
+                        new CheckTable(lengths, plan::tolerance, units),
+                        title,
+                        unit)));
         plan.check().ifPresent(lengths -> addRibs(plan, lengths, page.height() / unit, unit, units, pages));
         sets.stream().filter(set -> !set.isSmall()).forEach(set -> set.addPages(pages, title, unit));
         pages.addAll(SharedPage.of(sets.stream().filter(PatternSet::isSmall).toList(), page, unit, title));
         return pages;
     }
 
+    private static String measuring(BuildCheck lengths, UnitSystem units) {
+        return lengths.acrossLongest()
+                ? new CheckWords(lengths, units).straightEdge() + " and measure down from it to the mirror."
+                : "The longest ribs have none as long opposite them: depths below a straight edge are left out.";
+    }
+
     private static void addRibs(
             CutPlan plan, BuildCheck lengths, double height, double unit, UnitSystem units, List<Drawing> pages) {
         String title = plan.scenario().title();
-        int ribs = plan.rib().orElseThrow().count();
+        RibShape shape = plan.rib().orElseThrow();
+        List<RibDepths.Rib> ribs = shape.numbers().stream()
+                .map(k -> new RibDepths.Rib(k, shape.end(k)))
+                .toList();
         int rows = RibDepths.rows(height - FootedPage.HEAD);
         List<BuildCheck.Depth> depths = new ArrayList<>(lengths.depths());
-        depths.add(new BuildCheck.Depth(plan.scenario().dish().radiusMetres(), 0));
-        for (int first = 1; first <= ribs; first += rows) {
-            RibDepths table = new RibDepths(depths, first, Math.min(ribs, first + rows - 1), units);
-            pages.add(new FootedPage("Depths of each rib", EACH_RIB, table, title, unit));
+        depths.add(new BuildCheck.Depth(shape.rim(), 0));
+        for (int first = 0; first < ribs.size(); first += rows) {
+            RibDepths table = new RibDepths(depths, ribs.subList(first, Math.min(ribs.size(), first + rows)), units);
+            String level = lengths.uneven() ? UNEVEN_RIBS : EACH_RIB;
+            pages.add(new FootedPage("Depths of each rib", level, table, title, unit));
         }
     }
 

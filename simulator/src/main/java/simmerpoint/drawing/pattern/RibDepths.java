@@ -16,14 +16,24 @@ import simmerpoint.workshop.BuildCheck;
  * Room to write the depths of every rib: a line for each, a column for each distance from the middle.
  *
  * @param depths as planned
- * @param first the first rib of this page, from 1
- * @param last the last one
+ * @param ribs those of this page
  * @param units for lengths
  */
-record RibDepths(List<BuildCheck.Depth> depths, int first, int last, UnitSystem units) implements Drawing {
+record RibDepths(List<BuildCheck.Depth> depths, List<Rib> ribs, UnitSystem units) implements Drawing {
+    /** A rib may be measured that far beyond its planned end, m. */
+    private static final double NEAR = 1e-3;
+
     private static final double ROW = 24;
     private static final double NAME = 110;
     private static final double HEAD = 36;
+
+    /**
+     * A rib.
+     *
+     * @param number from 1
+     * @param end where it ends, m from the axis
+     */
+    record Rib(int number, double end) {}
 
     /** Ribs that have room on a page of that height, units. */
     static int rows(double height) {
@@ -32,7 +42,7 @@ record RibDepths(List<BuildCheck.Depth> depths, int first, int last, UnitSystem 
 
     @Override
     public double height(double width, TextMetrics metrics) {
-        return HEAD + (last - first + 1) * ROW;
+        return HEAD + ribs.size() * ROW;
     }
 
     @Override
@@ -46,10 +56,11 @@ record RibDepths(List<BuildCheck.Depth> depths, int first, int last, UnitSystem 
                     .in(TextStyle.SOFT));
             canvas.write(Text.at(x, box.y() + 28, SawLength.text(depths.get(k).depth(), units)));
         }
-        for (int rib = first; rib <= last; rib++) {
-            double y = box.y() + HEAD + (rib - first + 1) * ROW - 4;
-            canvas.write(Text.at(box.x(), y, "rib " + rib));
-            for (int k = 0; k < depths.size(); k++) {
+        for (int row = 0; row < ribs.size(); row++) {
+            Rib rib = ribs.get(row);
+            double y = box.y() + HEAD + (row + 1) * ROW - 4;
+            canvas.write(Text.at(box.x(), y, "rib " + rib.number()));
+            for (int k = 0; k < depths.size() && depths.get(k).radius() < rib.end() + NEAR; k++) {
                 double x = box.x() + NAME + k * wide;
                 canvas.line(Style.TICK, x, y + 2, x + wide - 12, y + 2);
             }

@@ -75,9 +75,9 @@ final class AsBuiltDish {
                 : Optional.empty();
     }
 
-    /** Heights above the plan: measured depths are counted down from the plane of the planned rim. */
+    /** Heights above the plan: measured depths are counted down from the level of the longest ribs' planned tips. */
     private static List<List<Double>> heights(DishPlan plan, RibMeasurements measured) {
-        double rim = plan.profile().height(plan.radiusMetres());
+        double rim = plan.profile().height(plan.cut().ribs(plan).orElseThrow().longest());
         List<List<Double>> ribs = new ArrayList<>();
         for (List<Double> depths : measured.depths()) {
             List<Double> heights = new ArrayList<>();

@@ -5,11 +5,17 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Stream;
+import simmerpoint.dish.Cut;
 import simmerpoint.dish.DishPlan;
 import simmerpoint.dish.MirrorSurface;
 import simmerpoint.dish.PanelSize;
+import simmerpoint.dish.Zone;
+import simmerpoint.dish.cut.Clipped;
 import simmerpoint.dish.cut.MeasuredMirror;
 import simmerpoint.dish.cut.OffAxisShell;
+import simmerpoint.dish.cut.Rim;
+import simmerpoint.dish.cut.Tiles;
 import simmerpoint.dish.cut.Zoned;
 import simmerpoint.dish.points.AxisFit;
 import simmerpoint.geometry.Direction;
@@ -20,8 +26,10 @@ import simmerpoint.units.QuantityWriter;
 final class DishPlausibility {
     private static final double WIDE_GAP = 0.5;
     private static final double BARE = 0.5;
+    private static final double BARE_ZONE = 0.3;
     private static final double LEAST_HIDDEN = 0.1;
     private static final double OFF_FOCUS = 0.1;
+    private static final double CORNERS = 0.005;
 
     /** Readings of one place by a ruler agree so well, m: common practice. */
     private static final double AGREE = 0.003;
@@ -33,8 +41,10 @@ final class DishPlausibility {
         gap(dish).ifPresent(said::add);
         cover(dish).ifPresent(said::add);
         focus(dish).ifPresent(said::add);
+        bareZones(dish, said);
         hidden(dish, said);
         bareBeyond(dish).ifPresent(said::add);
+        corners(dish).ifPresent(said::add);
         if (dish.cut() instanceof OffAxisShell shell) {
             said.addAll(ShellPlausibility.of(shell));
         }
@@ -93,6 +103,24 @@ final class DishPlausibility {
                 : Optional.empty();
     }
 
+    /** How much of a zone has no mirror is not seen in the share of the whole dish. */
+    private static void bareZones(DishPlan dish, List<String> said) {
+        for (Zone zone : dish.cut().zones()) {
+            double bare = Zoned.bareShare(zone);
+            if (bare > BARE_ZONE) {
+                Cut own = zone.plan().cut();
+                boolean tiles = own.kind().parameters().contains(Tiles.TILE);
+                String hint = !tiles
+                        ? ""
+                        : own.leavesOutCutPanels()
+                                ? "; with at-rim: cut, or smaller tiles, less is"
+                                : "; with smaller tiles less is";
+                said.add(ZoneKeys.section(zone.name()) + ": " + Math.round(100 * bare) + " % of this zone has no mirror"
+                        + hint);
+            }
+        }
+    }
+
     /** What lies under another zone is paid for and does nothing. */
     private static void hidden(DishPlan dish, List<String> said) {
         if (dish.cut() instanceof Zoned zoned) {
@@ -114,6 +142,34 @@ final class DishPlausibility {
                 .map(widest -> ZoneKeys.SECTION + ": the outermost zone ends " + QuantityWriter.length(widest)
                         + " across, and the dish is " + QuantityWriter.length(dish.diameterMetres())
                         + " wide; the rest is bare");
+    }
+
+    /** A diameter that rounds off a rim's corners, or that nothing reaches. */
+    private static Optional<String> corners(DishPlan dish) {
+        Optional<Rim> straight = Stream.concat(
+                        Stream.of(dish.cut()),
+                        dish.cut().zones().stream().map(zone -> zone.plan().cut()))
+                .flatMap(cut -> cut instanceof Clipped clipped ? Stream.of(clipped.rim()) : Stream.of())
+                .filter(rim -> rim.sides() > 0)
+                .findFirst();
+        return straight.flatMap(rim -> corners(rim, dish.diameterMetres()));
+    }
+
+    private static Optional<String> corners(Rim rim, double diameter) {
+        double across = rim.acrossCorners();
+        boolean byDiameter = rim.widthMetres() > 0.999 * diameter * Math.cos(Math.PI / rim.sides())
+                && rim.widthMetres() < 1.001 * diameter * Math.cos(Math.PI / rim.sides());
+        if (byDiameter || Math.abs(across - diameter) < CORNERS * diameter) {
+            return Optional.empty();
+        }
+        String needed = RimValues.wholeCorners(rim);
+        return Optional.of(
+                across > diameter
+                        ? "dish.diameter: " + QuantityWriter.length(diameter)
+                                + " rounds off the corners of the rim; with diameter: " + needed + " they are whole"
+                        : "dish.diameter: nothing of the mirror is as far out as "
+                                + QuantityWriter.length(diameter) + "; the corners of the rim are on a circle " + needed
+                                + " wide: write diameter: " + needed);
     }
 
     private static Optional<String> focus(DishPlan dish) {

@@ -1,5 +1,6 @@
 package simmerpoint.scenario.checks;
 
+import java.util.Optional;
 import java.util.TreeSet;
 import simmerpoint.scenario.Problems;
 import simmerpoint.scenario.keys.CutKeys;
@@ -78,11 +79,16 @@ final class KeyPresenceChecks {
             section = parent;
         }
         if (!problems.isSpoilt(section)) {
-            problems.addMissing(
-                    values.line(section),
-                    key.path(),
-                    "this key is missing; write for instance " + key.name() + ": " + key.example());
+            problems.addMissing(values.line(section), key.path(), "this key is missing; " + missing(key));
         }
+    }
+
+    private String missing(Key key) {
+        return Optional.of(key.path())
+                .filter("dish.diameter"::equals)
+                .flatMap(path -> RimValues.neededDiameter(values))
+                .map(across -> "the corners of this rim are on a circle " + across + " wide: write diameter: " + across)
+                .orElse("write for instance " + key.name() + ": " + key.example());
     }
 
     private void missingSection(String section) {

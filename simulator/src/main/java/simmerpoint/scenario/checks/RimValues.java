@@ -1,6 +1,7 @@
 package simmerpoint.scenario.checks;
 
 import java.util.Locale;
+import java.util.Optional;
 import simmerpoint.dish.Cut;
 import simmerpoint.dish.CutKind;
 import simmerpoint.dish.CutTrait;
@@ -13,6 +14,9 @@ import simmerpoint.units.QuantityWriter;
 /** The values of {@code dish.rim}: what lies within it, and whether it leaves a dish. */
 final class RimValues {
     private static final String RIM = "dish.rim";
+    private static final String DIAMETER = "dish.diameter";
+    private static final String SHAPE = "dish.rim.shape";
+    private static final String AT = "dish.rim.slot-at";
     private static final String WIDTH = "dish.rim.width";
     private static final String CORNER = "dish.rim.corner-cut";
     private static final String SLOT = "dish.rim.slot-width";
@@ -23,13 +27,13 @@ final class RimValues {
 
     private RimValues(ScenarioValues values) {
         v = values;
-        diameter = values.number("dish.diameter");
+        diameter = values.has(DIAMETER) ? values.number(DIAMETER) : Double.NaN;
     }
 
     /** A cut within the rim that a scenario asks for. */
     static Cut clipped(Cut cut, ScenarioValues values) {
         return values.hasSection(RIM)
-                ? Clipped.within(cut, new RimValues(values).rim(), values.number("dish.diameter") / 2)
+                ? Clipped.within(cut, new RimValues(values).rim(), values.number(DIAMETER) / 2)
                 : cut;
     }
 
@@ -51,6 +55,21 @@ final class RimValues {
         rim.width(problems);
         rim.corner(problems);
         rim.slot(problems);
+        if (!problems.isAnyIn(RIM)) {
+            rim.slotOnMirror(problems);
+        }
+    }
+
+    /** The diameter that leaves the corners of a rim whole where the file gives none: "1257 mm". */
+    static Optional<String> neededDiameter(ScenarioValues values) {
+        return values.has(WIDTH) && values.has(SHAPE) && !values.text(SHAPE).equals("round")
+                ? Optional.of(wholeCorners(new RimValues(values).rim()))
+                : Optional.empty();
+    }
+
+    /** The same of a rim, rounded up to a whole millimetre. */
+    static String wholeCorners(Rim rim) {
+        return Math.round(Math.ceil(1000 * rim.acrossCorners() - 1e-6)) + " mm";
     }
 
     private void width(Problems problems) {
@@ -63,7 +82,7 @@ final class RimValues {
             problems.add(
                     v.line(WIDTH),
                     WIDTH,
-                    "a rim " + v.shown(WIDTH) + " wide cuts nothing off a dish " + v.shown("dish.diameter") + " wide");
+                    "a rim " + v.shown(WIDTH) + " wide cuts nothing off a dish " + v.shown(DIAMETER) + " wide");
         } else if (!(width > least)) {
             problems.add(
                     v.line(WIDTH),
@@ -90,11 +109,25 @@ final class RimValues {
         if (!(v.number(SLOT) < diameter / 2)) {
             problems.add(v.line(SLOT), SLOT, v.shown(SLOT) + " is half of the dish or more, no slot");
         }
-        if (v.has(LENGTH) && !(v.number(LENGTH) <= diameter / 2)) {
+    }
+
+    /** A slot begins at the rim's edge where it is. */
+    private void slotOnMirror(Problems problems) {
+        if (v.number(SLOT) == 0) {
+            return;
+        }
+        double edge = rim().edgeAtSlot(diameter / 2);
+        if (edge == 0) {
+            problems.add(
+                    v.line(v.has(AT) ? AT : SLOT),
+                    AT,
+                    "at " + v.shown(AT) + " from the upper edge this dish has no mirror: only the "
+                            + v.text("dish.rim.half") + " half is there");
+        } else if (v.has(LENGTH) && !(v.number(LENGTH) <= edge)) {
             problems.add(
                     v.line(LENGTH),
                     LENGTH,
-                    v.shown(LENGTH) + " is more than from rim to middle, " + QuantityWriter.length(diameter / 2));
+                    v.shown(LENGTH) + " is more than from rim to middle, " + QuantityWriter.length(edge));
         }
     }
 
@@ -109,11 +142,11 @@ final class RimValues {
                 Rim.Half.valueOf(v.text("dish.rim.half").toUpperCase(Locale.ROOT)),
                 slot,
                 v.number(LENGTH),
-                v.number("dish.rim.slot-at"));
+                v.number(AT));
     }
 
     private int sides() {
-        return switch (v.text("dish.rim.shape")) {
+        return switch (v.text(SHAPE)) {
             case "square" -> 4;
             case "polygon" -> v.count("dish.rim.sides");
             default -> 0;

@@ -141,7 +141,8 @@ final class ZoneValues {
         } else if (!(inner() < outer())) {
             tell(
                     v.has(key("inner-diameter")) ? "inner-diameter" : "outer-diameter",
-                    "a zone from " + shown("inner-diameter", "dish.hub") + " to "
+                    "a zone from " + (v.has(key("inner-diameter")) ? "" : "the hub, ")
+                            + shown("inner-diameter", "dish.hub") + (v.has(key("inner-diameter")) ? "" : ",") + " to "
                             + shown("outer-diameter", "dish.diameter") + " has no width");
         }
     }

@@ -107,6 +107,18 @@ class ClippedTest {
         assertEquals(slotted.apertureArea(), slotted.outlineArea(), 1e-12);
     }
 
+    /** A slot is as long as it says from the straight edge where it is: a rectangle of a square (plane geometry). */
+    @Test
+    void aSlotBeginsAtAStraightEdge() {
+        PlanRegion square = PlanRegion.regular(RADIUS, 4, 0.8, 0);
+        assertEquals(
+                square.area() - 0.06 * 0.25,
+                square.withSlot(0.06, 0.25, Math.PI / 2).area(),
+                1e-12);
+        assertEquals(0.4 / Math.cos(0.3), square.reach(0.3), 1e-12);
+        assertEquals(0, square.between(0, Math.PI).reach(-1), 1e-12);
+    }
+
     @ParameterizedTest
     @MethodSource("cuts")
     void partsAddUpToTheWhole(Cut cut) {

@@ -36,6 +36,7 @@ class PanelOutlinesTest {
                 plan(0, 0, Tiles.hexagon(0.08)),
                 plan(0, 0.001, new Tiles(TileShape.SQUARE, 0.07, Tiles.AtRim.CUT)),
                 plan(0.1, 0, new Tiles(TileShape.HEXAGON, 0.08, Tiles.AtRim.CUT)),
+                plan(0.7, 0.002, new Tiles(TileShape.SQUARE, 0.06, Tiles.AtRim.CUT)),
                 plan(0.1, 0, new Smooth()));
     }
 

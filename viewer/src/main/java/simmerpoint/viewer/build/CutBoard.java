@@ -12,6 +12,7 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import simmerpoint.drawing.pattern.PanelMap;
 import simmerpoint.drawing.pattern.SheetsDrawing;
+import simmerpoint.report.CutFiles;
 import simmerpoint.units.SawLength;
 import simmerpoint.units.UnitSystem;
 import simmerpoint.viewer.theme.Theme;
@@ -49,7 +50,8 @@ final class CutBoard extends Region {
         sheets.getStyleClass().add("cut-sheets");
         add("Ribs", "cut-ribs", plan.ribSheets(), theme);
         add("Panels", "cut-panels", plan.panelSheets(), theme);
-        add("Film", "cut-film", plan.filmSheets(), theme);
+        plan.filmByMaterial()
+                .forEach((material, layout) -> add(CutFiles.filmHeading(plan, material), "cut-film", layout, theme));
         sheets.getChildren().add(answer);
         scroll.setId("cut-scroll");
         scroll.setContent(sheets);

@@ -1,6 +1,7 @@
 package simmerpoint.viewer.yard;
 
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.Executor;
 import javafx.scene.AccessibleAttribute;
 import javafx.scene.AccessibleRole;
@@ -204,7 +205,7 @@ final class PanelView extends Region {
             GraphicsContext g = canvas.getGraphicsContext2D();
             g.clearRect(0, 0, canvas.getWidth(), canvas.getHeight());
             Optional<LivePanels> panels =
-                    raster.map(r -> new LivePanels(r, coloured, ShadowOutline.of(scenario), chosen));
+                    raster.map(r -> new LivePanels(r, coloured, ShadowOutline.of(scenario), chosen, Set.of()));
             new ShareDrawing(panels).draw(new FxCanvas(g, theme), box());
         }
     }
