@@ -103,9 +103,10 @@ public record FigureFormat(UnitSystem system) {
         return withError(e.value(), e.standardError(), "W", finest(e));
     }
 
-    /** Power with its error under a head that says W: "23.1 ± 0.4"; from 100 kW on with its unit. */
+    /** Power with its error under a head that says W: "23.1 ± 0.4", from 100 W on in whole ones; from 100 kW on with its unit. */
     public String wattsAlone(Estimate e) {
-        return Math.abs(e.value()) >= 1e5 ? watts(e) : withError(e.value(), e.standardError(), "", finest(e));
+        double size = Math.abs(e.value());
+        return size >= 1e5 ? watts(e) : withError(e.value(), e.standardError(), "", size >= 100 ? 0 : finest(e));
     }
 
     /** Power with its error beside figures of about {@code whole} W, so no finer than suits those. */
