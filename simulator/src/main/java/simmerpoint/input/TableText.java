@@ -24,30 +24,31 @@ public final class TableText {
 
     /**
      * The rows of a file in which whatever follows a # is a comment. Cells come parted by commas, decimals with a point, also where a
-     * spreadsheet parted the cells by semicolons or tabs and wrote decimals with a comma: the first row tells.
+     * spreadsheet parted the cells by semicolons or tabs and wrote decimals with a comma: the first two rows tell.
      */
     public static List<Row> rows(Path file, int mostMegabytes) throws InputFileException {
         String[] lines = read(file, mostMegabytes).split("\r\n|\r|\n", -1);
         List<Row> rows = new ArrayList<>();
-        Optional<String> separator = Optional.empty();
         for (int k = 0; k < lines.length; k++) {
             String text = lines[k].replaceFirst("#.*", "").strip();
             if (!text.isEmpty()) {
-                separator = rows.isEmpty() ? separator(text) : separator;
-                rows.add(new Row(
-                        k + 1,
-                        separator
-                                .map(mark -> text.replace(',', '.').replace(mark, ","))
-                                .orElse(text)));
+                rows.add(new Row(k + 1, text));
             }
         }
+        separator(rows)
+                .ifPresent(mark -> rows.replaceAll(
+                        row -> new Row(row.line(), row.text().replace(',', '.').replace(mark, ","))));
         return rows;
     }
 
-    /** What parts the cells of a row, where it is not a comma. */
-    private static Optional<String> separator(String row) {
+    /** What parts the cells, where it is not a comma. */
+    private static Optional<String> separator(List<Row> rows) {
+        if (rows.size() < 2 || rows.get(0).text().contains(",")) {
+            return Optional.empty();
+        }
         return Stream.of(";", "\t")
-                .filter(mark -> !row.contains(",") && row.contains(mark))
+                .filter(mark ->
+                        rows.subList(0, 2).stream().allMatch(row -> row.text().contains(mark)))
                 .findFirst();
     }
 
