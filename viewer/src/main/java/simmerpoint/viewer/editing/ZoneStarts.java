@@ -6,6 +6,7 @@ import simmerpoint.dish.Cut;
 import simmerpoint.dish.DishPlan;
 import simmerpoint.dish.cut.Clipped;
 import simmerpoint.dish.cut.FlatRings;
+import simmerpoint.dish.cut.Tiles;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.scenario.keys.ZoneKeys;
 import simmerpoint.units.UnitSystem;
@@ -14,9 +15,6 @@ import simmerpoint.units.UnitSystem;
 final class ZoneStarts {
     /** Where an outer zone usually begins, as a share of the way from hub to rim. */
     private static final double BORDER = 0.7;
-
-    /** How far the inner zone goes on under patches, as a share of the same. */
-    private static final double UNDER = 0.06;
 
     private static final String FOIL = "kitchen foil on card";
     private static final String MATERIAL = "mirror.material";
@@ -58,7 +56,7 @@ final class ZoneStarts {
         Cut cut = dish.cut() instanceof Clipped clipped ? clipped.panels() : dish.cut();
         if (cut instanceof FlatRings rings && rings.rings() > 1) {
             int inside = (int) Math.max(1, Math.min(rings.rings() - 1, Math.round(BORDER * rings.rings())));
-            return borders(start, (double) inside / rings.rings(), 0, "rim")
+            return borders(start, (double) inside / rings.rings(), "rim")
                     .and(key("middle", "surface.cut"), "flat-rings")
                     .and(key("middle", "surface.sectors"), "" + rings.sectors())
                     .and(key("middle", "surface.rings"), "" + inside)
@@ -67,11 +65,13 @@ final class ZoneStarts {
                     .and(key("rim", "surface.rings"), "" + (rings.rings() - inside))
                     .and(key("rim", MATERIAL), FOIL);
         }
-        return borders(start, BORDER, 0, "rim").and(key("rim", MATERIAL), FOIL);
+        Start halved = borders(start, BORDER, "rim").and(key("rim", MATERIAL), FOIL);
+        // Whole tiles would leave a bare ring on both sides of the border.
+        return cut instanceof Tiles ? halved.and("dish.surface.at-rim", "cut") : halved;
     }
 
     private Start patches() {
-        return borders(start("patches", "patches round the rim"), BORDER, UNDER, "patches")
+        return borders(start("patches", "patches round the rim"), BORDER, "patches")
                 .and(key("patches", "surface.cut"), "square-tiles")
                 .and(key("patches", "surface.tile"), units == UnitSystem.INCH ? "2 in" : "5 cm")
                 .and(key("patches", "surface.at-rim"), "cut")
@@ -80,8 +80,8 @@ final class ZoneStarts {
     }
 
     /** A middle and an outer zone that begins so far from hub to rim, over the edge of the middle. */
-    private Start borders(Start start, double border, double over, String outer) {
-        return start.and(key("middle", "outer-diameter"), diameter(border + over))
+    private Start borders(Start start, double border, String outer) {
+        return start.and(key("middle", "outer-diameter"), diameter(border))
                 .and(key(outer, "inner-diameter"), diameter(border));
     }
 

@@ -24,7 +24,9 @@ import simmerpoint.units.UnitSystem;
  */
 record RibbonState(PullState pull, Optional<Double> pointed, UnitSystem units) {
     /** As long as that usually gets. */
-    static final String LONGEST = "12.0 cm: simmer, about 190 W less than where the pan stands now, and 5 more words.";
+    static final String LONGEST =
+            "Here it will keep food warm. For a simmer, move the pan 28 cm away from the dish; for most heat, move the pan 28 cm"
+                    + " nearer to the dish (about 190 W more).";
 
     /** The drawing of it. */
     LevelRibbon drawing() {
@@ -61,7 +63,7 @@ record RibbonState(PullState pull, Optional<Double> pointed, UnitSystem units) {
                 .simmer()
                 .filter(place -> level != HeatLevel.SIMMER)
                 .map(place -> "for a simmer, "
-                        + new MoveWords(units).instruction(place.move(), offset(line, place.move(), place.position())));
+                        + new MoveWords(units).inShort(place.move(), offset(line, place.move(), place.position())));
         String moves = Stream.concat(simmer.stream(), most(line).stream()).collect(Collectors.joining("; "));
         return "Here it will " + verb(level) + "." + (moves.isEmpty() ? "" : " F" + moves.substring(1) + ".");
     }
@@ -75,7 +77,7 @@ record RibbonState(PullState pull, Optional<Double> pointed, UnitSystem units) {
         return Optional.of(best)
                 .filter(place -> place.isWorthAMove(here))
                 .map(place -> "for most heat, "
-                        + new MoveWords(units).instruction(place.move(), offset(line, place.move(), place.position()))
+                        + new MoveWords(units).inShort(place.move(), offset(line, place.move(), place.position()))
                         + " (about " + FigureFormat.rounded(more, 1) + FigureFormat.NBSP + "W more)");
     }
 
