@@ -65,7 +65,7 @@ record AimAgainSection(AimResult result, FigureFormat figures, TargetWords words
     }
 
     private Optional<ShellWords> shellWords() {
-        return ShellWords.of(result.scenario(), figures).filter(ShellWords::leans);
+        return ShellWords.leaning(result.scenario(), figures);
     }
 
     private String loss() {

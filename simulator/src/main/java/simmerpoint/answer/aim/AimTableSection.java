@@ -27,9 +27,8 @@ record AimTableSection(AimResult result, FigureFormat figures, TargetWords words
                 .say("Angles are counted from dead on, the shadow\u2019s tip from the foot of a stick "
                         + figures.length(result.plan().stickMetres())
                         + " long that stands "
-                        + SightingStick.where(ShellWords.of(result.scenario(), figures)
-                                .filter(ShellWords::leans)
-                                .isPresent())
+                        + SightingStick.where(
+                                ShellWords.leaning(result.scenario(), figures).isPresent())
                         + ". Range searched: up to "
                         + figures.degrees(AimTolerance.RANGE) + ", the sun above the horizon, the " + words.noun()
                         + " clear of the mirror.")

@@ -87,7 +87,7 @@ record FirstLightSection(FirstLight light, Scenario scenario, FigureFormat figur
 
     /** A shell beside its axis has no middle to measure from. */
     private Optional<ShellWords> shell() {
-        return ShellWords.of(scenario, figures).filter(ShellWords::leans);
+        return ShellWords.leaning(scenario, figures);
     }
 
     private String place() {

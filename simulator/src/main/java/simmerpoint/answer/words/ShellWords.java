@@ -29,6 +29,11 @@ public record ShellWords(OffAxisShell shell, double sunRadians, FigureFormat fig
                 : Optional.empty();
     }
 
+    /** The same of a shell that does not face the sun when it is aimed: its stick stands on a wedge. */
+    public static Optional<ShellWords> leaning(Scenario scenario, FigureFormat figures) {
+        return of(scenario, figures).filter(ShellWords::leans);
+    }
+
     /** "54 ± 1 cm from the lower end of the rim, 96 ± 2 cm from the upper"; of a round one only that it is round. */
     public String strings() {
         return shell.seemsRound()
