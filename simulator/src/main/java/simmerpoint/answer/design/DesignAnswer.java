@@ -40,7 +40,9 @@ import simmerpoint.units.UnitSystem;
 public final class DesignAnswer {
     private static final double CENTIMETRE = 0.01;
     private static final int FEW_ROWS = 6;
-    private static final String PROMISE = "Four in five cookers built so will do what is wanted.";
+    private static final String PROMISE =
+            "Of five cookers built so, four will do what is wanted and one may not. A range leaves out only the weakest and the"
+                    + " strongest tenth, so it may begin below what is wanted.";
 
     private final DesignResult result;
     private final FigureFormat figures;

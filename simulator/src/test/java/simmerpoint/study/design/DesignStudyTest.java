@@ -36,6 +36,7 @@ class DesignStudyTest {
                 60,
                 Optional.empty(),
                 Optional.empty(),
+                Optional.empty(),
                 Optional.empty());
     }
 
@@ -155,6 +156,7 @@ class DesignStudyTest {
                 loose.mostPanels(),
                 Optional.of(new DesignLimits.Sheet(0.26, 0.20)),
                 Optional.empty(),
+                Optional.empty(),
                 Optional.empty());
         DesignResult result =
                 DesignStudy.run(EXAMPLE, new DesignGoal(270, Optional.empty()), withSheet, OPTIONS, Progress.NONE);
@@ -181,7 +183,8 @@ class DesignStudyTest {
                 loose.mostPanels(),
                 Optional.empty(),
                 Optional.empty(),
-                Optional.of(cost));
+                Optional.of(cost),
+                Optional.empty());
         DesignResult result =
                 DesignStudy.run(EXAMPLE, new DesignGoal(250, Optional.empty()), cheap, OPTIONS, Progress.NONE);
         assertFalse(result.front().isEmpty());
