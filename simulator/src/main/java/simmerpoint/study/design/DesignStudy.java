@@ -20,6 +20,7 @@ import simmerpoint.study.likely.LikelyStudy;
 import simmerpoint.study.paired.PairedStudy;
 import simmerpoint.study.paired.PairedTrace;
 import simmerpoint.study.paired.PairedWatts;
+import simmerpoint.study.pan.HeightSearch;
 import simmerpoint.study.trace.ImpossibleSetupException;
 import simmerpoint.study.trace.LikelyResult;
 import simmerpoint.study.trace.Progress;
@@ -138,6 +139,7 @@ public final class DesignStudy {
                 bound,
                 loosened,
                 tolerances(choices),
+                choices.stream().findFirst().flatMap(few -> HeightSearch.of(few.scenario(), options, part(1, 1))),
                 new DesignResult.Run(
                         trials.traced(),
                         options.rays(),
