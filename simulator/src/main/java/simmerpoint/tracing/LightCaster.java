@@ -1,5 +1,6 @@
 package simmerpoint.tracing;
 
+import java.util.Arrays;
 import simmerpoint.dish.MirrorPoints;
 import simmerpoint.dish.MirrorSurface;
 import simmerpoint.dish.built.BuiltDish;
@@ -46,6 +47,7 @@ public final class LightCaster {
     private static final int ACROSS = 2;
 
     private final MirrorSurface surface;
+    private final EvenRings rings;
     private final PanelTilts tilts;
     private final MirrorErrors errors;
     private final DishJitter jitter;
@@ -67,6 +69,7 @@ public final class LightCaster {
      */
     public LightCaster(BuiltDish dish, long seed, Sunlight sunlight, Setup setup, Aim aim) {
         surface = dish.surface(setup.sunInDish());
+        rings = new EvenRings(surface.ringBorders());
         tilts = dish.panelTilts(surface, seed);
         errors = MirrorErrors.of(dish.mirrors());
         jitter = new DishJitter(aim, dish.layout().mount(aim.mountMetres()), setup);
@@ -123,6 +126,8 @@ public final class LightCaster {
         private final float[] spread;
         /** About the places' angles round the axis, as shares of a full circle. */
         private final float[] wayRound;
+        /** How much more each place stands for than if places were spread evenly over the outline. */
+        private final float[] placeScale;
 
         private final MirrorPoints mirror;
         private final DishJitter.Turns turns;
@@ -147,6 +152,8 @@ public final class LightCaster {
             sin = new float[n];
             spread = new float[n];
             wayRound = new float[n];
+            placeScale = new float[n];
+            Arrays.fill(placeScale, 1);
             mirror = new MirrorPoints(n);
             turns = jitter.new Turns(jitter.none() ? 0 : n);
             light = new LightBatch(n, jitter.none() ? null : turns, surface.zones(), beam);
@@ -211,6 +218,9 @@ public final class LightCaster {
                 }
             }
             points.fill(1, k, v);
+            if (!rings.none()) {
+                rings.spread(v, n, placeScale);
+            }
             ArrayKernels.round(u, n, wayRound);
         }
 
@@ -232,7 +242,7 @@ public final class LightCaster {
         private void computeWatts() {
             ArrayKernels.round(mirror.area, n, a);
             for (int i = 0; i < n; i++) {
-                light.watts[i] = a[i] * ArrayFunctions.positivePart(light.cosine[i]) / c[i];
+                light.watts[i] = placeScale[i] * a[i] * ArrayFunctions.positivePart(light.cosine[i]) / c[i];
             }
         }
 
