@@ -22,7 +22,8 @@ import simmerpoint.sun.Sunlight;
  * <p>Coordinates of a point, in this order: position on the outline (2), direction of the mirror error, angle from the
  * sun's centre, direction about the sun's centre, size of the mirror error; then, where there are any, sharp or wide beam
  * errors, and the turn of a dish that shakes (2). A dish of equal sectors has the place across its sector third, and the direction of
- * the mirror error last. Directions count from that in which the place lies from the axis.
+ * the mirror error last. Directions count from that in which the place lies from the axis. Places have even numbers on the
+ * rings of a dish ({@link EvenRings}).
  */
 public final class LightCaster {
     /** Rays per batch: what a loop costs before and after its wide part is shared by many (measured: 128 is a sixth slower). */
