@@ -76,7 +76,10 @@ public final class PanelRaster {
             }
             return covered == 0
                     ? 0
-                    : ((covered * 255 / 4) << 24) | ((red / covered) << 16) | ((green / covered) << 8) | (blue / covered);
+                    : ((covered * 255 / 4) << 24)
+                            | ((red / covered) << 16)
+                            | ((green / covered) << 8)
+                            | (blue / covered);
         }
     }
 

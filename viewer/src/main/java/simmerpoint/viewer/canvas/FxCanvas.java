@@ -223,14 +223,14 @@ public final class FxCanvas extends Canvas {
         int[] argb = raster.argb();
         int[] pixels = new int[argb.length];
         for (int k = 0; k < pixels.length; k++) {
-            pixels[k] = argb[k] >>> 24 == OPAQUE ? argb[k] : premultiplied(argb[k]);
+            int alpha = argb[k] >>> 24;
+            pixels[k] = alpha == OPAQUE ? argb[k] : alpha == 0 ? 0 : premultiplied(argb[k], alpha);
         }
         return new WritableImage(new PixelBuffer<>(
                 raster.width(), raster.height(), IntBuffer.wrap(pixels), PixelFormat.getIntArgbPreInstance()));
     }
 
-    private static int premultiplied(int argb) {
-        int alpha = argb >>> 24;
+    private static int premultiplied(int argb, int alpha) {
         return alpha << 24
                 | ((argb >> 16 & 0xFF) * alpha / OPAQUE) << 16
                 | ((argb >> 8 & 0xFF) * alpha / OPAQUE) << 8

@@ -217,8 +217,7 @@ final class PanelView extends Region {
             if (shadow.isEmpty()) {
                 shadow = Optional.of(ShadowOutline.of(scenario));
             }
-            Optional<LivePanels> panels =
-                    raster.map(r -> new LivePanels(r, coloured, shadow.get(), chosen, Set.of()));
+            Optional<LivePanels> panels = raster.map(r -> new LivePanels(r, coloured, shadow.get(), chosen, Set.of()));
             new ShareDrawing(panels).draw(new FxCanvas(g, theme), box());
         }
     }
