@@ -109,8 +109,8 @@ public final class DragTimes {
                 times.put("until it is known", known - start);
                 times.put("until it is drawn", drawn - start);
                 processors().forEach((kind, now) -> times.put("processor, " + kind, now - before.get(kind)));
-                times.forEach((what, nanos) ->
-                        millis.computeIfAbsent(what, w -> new double[FRAMES])[frame] = nanos * 1e-6);
+                times.forEach(
+                        (what, nanos) -> millis.computeIfAbsent(what, w -> new double[FRAMES])[frame] = nanos * 1e-6);
             }
         }
     }
