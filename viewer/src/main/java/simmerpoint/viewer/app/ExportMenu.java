@@ -21,13 +21,13 @@ import simmerpoint.study.trace.Progress;
 import simmerpoint.study.trace.TraceOptions;
 import simmerpoint.study.trace.TraceResult;
 import simmerpoint.units.UnitSystem;
-import simmerpoint.workshop.CookerStudy;
 import simmerpoint.viewer.dialog.FileExport;
 import simmerpoint.viewer.dialog.FileKind;
 import simmerpoint.viewer.dialog.TakeAwayMenu;
 import simmerpoint.viewer.document.ScenarioDocument;
 import simmerpoint.viewer.live.LiveResults;
 import simmerpoint.viewer.live.LiveState;
+import simmerpoint.workshop.CookerStudy;
 
 /** Menu of all exports; writes the same files as the command line, by the same code. */
 final class ExportMenu extends TakeAwayMenu {
