@@ -13,6 +13,10 @@ final class LikelyQuantities {
     private static final Fields<DoubtShare> SHARE = Fields.<DoubtShare>none()
             .text("cause", "what is not known exactly", DoubtShare::name)
             .number("share", "of the variance of the power, from this cause alone", DoubtShare::share)
+            .text(
+                    "size",
+                    "how badly it is known: \u00b1 is two standard deviations, a factor holds for four in five",
+                    LikelyQuantities::size)
             .flag("given", "whether the scenario says how badly it is known", DoubtShare::given)
             .text("source", "who says how badly it is known", DoubtShare::source)
             .text("measurement", "what would tell it better", DoubtShare::measurement);
@@ -20,6 +24,10 @@ final class LikelyQuantities {
     /** The shares; none where doubts were not looked at. */
     static final Fields<Optional<LikelyResult>> DOUBTS = Fields.<Optional<LikelyResult>>none()
             .rows("doubts", "where the doubt comes from, largest share first", LikelyQuantities::shares, SHARE);
+
+    private static String size(DoubtShare doubt) {
+        return doubt.size().words();
+    }
 
     /** The range of a figure of merit that is given beside it; none where doubts were not looked at. */
     static final Fields<Optional<LikelyResult>> RANGE = Fields.<Optional<LikelyResult>>none()

@@ -41,9 +41,12 @@ final class PanelsPicture {
                 .caption(Cautions.ALWAYS);
     }
 
-    /** The worst panel, where it is worth naming; below 0 for none. */
+    /** The panel most worth turning, which the heading names; below 0 for none. */
     private static int named(PanelsResult result) {
-        return result.worthTurning().isEmpty() ? -1 : result.worst().number() - 1;
+        return result.worthTurning().stream()
+                .mapToInt(panel -> panel.number() - 1)
+                .findFirst()
+                .orElse(-1);
     }
 
     private static LivePanels panels(PanelsResult result) {

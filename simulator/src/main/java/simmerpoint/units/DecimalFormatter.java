@@ -10,7 +10,7 @@ public final class DecimalFormatter {
     private DecimalFormatter() {}
 
     /** Rounded to {@code decimals} places but not to fewer than {@code least} significant digits; no trailing zeros. */
-    static String decimals(double value, int decimals, int least) {
+    public static String decimals(double value, int decimals, int least) {
         BigDecimal exact = new BigDecimal(value);
         int place = Math.max(decimals, least - 1 - exponent(value));
         return stripped(exact.setScale(Math.min(place, MOST_DECIMALS), RoundingMode.HALF_EVEN));

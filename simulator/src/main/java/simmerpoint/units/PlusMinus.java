@@ -93,7 +93,7 @@ public record PlusMinus(String value, String doubt) {
     }
 
     /** What stands behind the ± in a system of units, to so many digits; empty if there is no ±. */
-    String doubtIn(UnitSystem system, Dimension dimension, int digits) {
+    public String doubtIn(UnitSystem system, Dimension dimension, int digits) {
         if (!isGiven() || isShareOfValue(dimension)) {
             return doubt;
         }

@@ -54,7 +54,7 @@ public final class BudgetAnswer {
                 Stream.of(
                                 Stream.of(answer.costs(), answer.steps()),
                                 answer.tolerances().stream(),
-                                result.likely().map(LikelyWords::section).stream(),
+                                result.likely().map(l -> LikelyWords.section(l, system)).stream(),
                                 Stream.of(care(), answer.sure()))
                         .flatMap(part -> part)
                         .toList());

@@ -120,7 +120,7 @@ public final class PanelsAnswer {
     /** Which panels are crooked is known of no plan. */
     private String luck() {
         return result.scenario().built().hasTiltedPanels()
-                ? " Which panels lean is drawn by chance: on your dish it will be others."
+                ? " Which panels lean is drawn by chance: on your dish others will."
                 : " No panel leans by chance here: the dish\u2019s shape calls for this.";
     }
 

@@ -9,6 +9,7 @@ import simmerpoint.answer.SectionBuilder;
 import simmerpoint.study.trace.DoubtShare;
 import simmerpoint.study.trace.LikelyResult;
 import simmerpoint.uncertainty.LikelyRange;
+import simmerpoint.units.UnitSystem;
 
 /** What is likely over all doubts, and where the doubt comes from, in words. */
 public final class LikelyWords {
@@ -81,13 +82,13 @@ public final class LikelyWords {
     }
 
     /** Where the doubt comes from, cause by cause. */
-    public static Section section(LikelyResult result) {
+    public static Section section(LikelyResult result, UnitSystem system) {
         List<DoubtShare> told =
                 result.shares().stream().filter(s -> s.share() >= WORTH_A_LINE).toList();
         Item.Table table = Columns.<DoubtShare>none()
                 .with("what is not known exactly", DoubtShare::name)
                 .with("share of\nthe doubt", s -> percent(s.share()))
-                .with("how badly it is known", s -> s.given() ? "as you say" : "usual")
+                .with("how badly it is known", s -> badly(s, system))
                 .table(told);
         SectionBuilder out = Section.headed("Where the doubt comes from")
                 .say("What it brings is likely " + power(result.power()) + ".");
@@ -95,10 +96,16 @@ public final class LikelyWords {
             out.add(table)
                     .say(
                             "Shares are of the variance that each cause brings alone; they need not add up to a hundred, since they"
-                                    + " are estimates and causes act together.")
+                                    + " are estimates and causes act together. Beyond a \u00b1 lies one figure in twenty; a factor of 2"
+                                    + " means that four in five lie between half the figure and twice the figure.")
                     .say(worthMeasuring(result));
         }
         return out.say(method(result)).build();
+    }
+
+    private static String badly(DoubtShare doubt, UnitSystem system) {
+        String size = doubt.size().in(system);
+        return size.isEmpty() ? "" : size + (doubt.given() ? ", as you say" : ", usually");
     }
 
     private static String percent(double share) {

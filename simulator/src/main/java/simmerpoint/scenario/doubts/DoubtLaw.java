@@ -17,7 +17,7 @@ final class DoubtLaw {
 
     /** The law that a row's words mean about a value. */
     static Distribution of(DoubtTable.Row row, double value, Dimension dimension, KeyRange allowed) {
-        String words = value == 0 && !row.atNothing().isEmpty() ? row.atNothing() : row.doubt();
+        String words = row.words(value);
         if (words.startsWith(FACTOR)) {
             return factor(words, value, allowed);
         }

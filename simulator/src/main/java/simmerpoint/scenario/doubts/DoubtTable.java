@@ -21,7 +21,12 @@ final class DoubtTable {
      * @param measurement what would tell it better
      * @param source who says so
      */
-    record Row(String cause, String name, String doubt, String atNothing, String measurement, String source) {}
+    record Row(String cause, String name, String doubt, String atNothing, String measurement, String source) {
+        /** Size and law for a figure of that value. */
+        String words(double value) {
+            return value == 0 && !atNothing.isEmpty() ? atNothing : doubt;
+        }
+    }
 
     /** All rows in their order, by cause. */
     static Map<String, Row> rows() {

@@ -21,6 +21,7 @@ import simmerpoint.scenario.values.ScenarioValues;
 import simmerpoint.uncertainty.Distribution;
 import simmerpoint.uncertainty.Distributions;
 import simmerpoint.uncertainty.Draws;
+import simmerpoint.units.Dimension;
 import simmerpoint.units.PlusMinus;
 
 /** Everything that is not known exactly about one scenario, and the cookers that it may turn out to be. */
@@ -105,15 +106,17 @@ public final class ScenarioDoubts {
                 || doubts.stream().anyMatch(d -> d.cause().equals(cause));
     }
 
-    private void add(String cause, DoubtTable.Row row, Distribution law, boolean given) {
-        doubts.add(new Doubt(cause, row.name(), law, given, given ? "the scenario" : row.source(), row.measurement()));
+    private void add(String cause, DoubtTable.Row row, Distribution law, DoubtSize size, boolean given) {
+        doubts.add(new Doubt(
+                cause, row.name(), law, size, given, given ? "the scenario" : row.source(), row.measurement()));
     }
 
     private void aim() {
         DoubtTable.Row row = DoubtTable.get("aim");
         Distribution law = Distributions.normal(0, values.number(BY_HAND));
-        add(CookerBuilder.AIM_UP, row, law, values.has(BY_HAND));
-        add(CookerBuilder.AIM_SIDE, row, law, values.has(BY_HAND));
+        DoubtSize size = DoubtSize.of(0, values.number(BY_HAND), Dimension.ANGLE);
+        add(CookerBuilder.AIM_UP, row, law, size, values.has(BY_HAND));
+        add(CookerBuilder.AIM_SIDE, row, law, size, values.has(BY_HAND));
     }
 
     /** The beam as a factor, since it may come from the sky. */
@@ -122,10 +125,9 @@ public final class ScenarioDoubts {
         String measured = sky && (values.has(SKY_BEAM) || !timed) ? SKY_BEAM : SUN_BEAM;
         OptionalDouble deviation = values.deviation(measured);
         DoubtTable.Row row = DoubtTable.get(beamRow(timed));
-        Distribution law = deviation.isPresent()
-                ? Distributions.normalWithin(1, deviation.getAsDouble() / values.number(measured), 0.01, 2)
-                : Distributions.normalWithin(1, share(row), 0.01, 2);
-        add(CookerBuilder.BEAM, row, law, deviation.isPresent());
+        double width = deviation.isPresent() ? deviation.getAsDouble() / values.number(measured) : share(row);
+        Distribution law = Distributions.normalWithin(1, width, 0.01, 2);
+        add(CookerBuilder.BEAM, row, law, DoubtSize.of(1, width, Dimension.IRRADIANCE), deviation.isPresent());
     }
 
     private String beamRow(boolean timed) {
@@ -155,10 +157,12 @@ public final class ScenarioDoubts {
                 .mapToDouble(CatalogueFinish::doubt)
                 .findFirst()
                 .orElseThrow();
-        add(CookerBuilder.FINISH, row, Distributions.normal(0, doubt / PlusMinus.DEVIATIONS), false);
+        double deviation = doubt / PlusMinus.DEVIATIONS;
+        DoubtSize size = DoubtSize.of(0, deviation, Dimension.SHARE);
+        add(CookerBuilder.FINISH, row, Distributions.normal(0, deviation), size, false);
         for (String losses : List.of(CookerBuilder.DRY, CookerBuilder.EVAPORATION)) {
             DoubtTable.Row of = DoubtTable.get(losses);
-            add(losses, of, DoubtLaw.factor(of), false);
+            add(losses, of, DoubtLaw.factor(of), DoubtSize.of(of, 1, Dimension.NUMBER), false);
         }
     }
 
@@ -193,8 +197,11 @@ public final class ScenarioDoubts {
                 : DoubtLaw.of(row, value, key.dimension(), key.range());
         if (law.quantile(0.1) != law.quantile(0.9)) {
             boolean given = values.deviation(key.path()).isPresent();
-            doubts.add(
-                    new Doubt(key.path(), name, law, given, given ? "the scenario" : row.source(), row.measurement()));
+            DoubtSize size = deviation.isPresent()
+                    ? DoubtSize.of(value, deviation.getAsDouble(), key.dimension())
+                    : DoubtSize.of(row, value, key.dimension());
+            doubts.add(new Doubt(
+                    key.path(), name, law, size, given, given ? "the scenario" : row.source(), row.measurement()));
         }
     }
 
@@ -202,8 +209,10 @@ public final class ScenarioDoubts {
     private void given(Key key) {
         OptionalDouble deviation = values.deviation(key.path());
         if (deviation.isPresent() && deviation.getAsDouble() > 0) {
-            Distribution law = DoubtLaw.normal(values.number(key.path()), deviation.getAsDouble(), key.range());
-            doubts.add(new Doubt(key.path(), key.path(), law, true, "the scenario", "measure it"));
+            double value = values.number(key.path());
+            Distribution law = DoubtLaw.normal(value, deviation.getAsDouble(), key.range());
+            DoubtSize size = DoubtSize.of(value, deviation.getAsDouble(), key.dimension());
+            doubts.add(new Doubt(key.path(), key.path(), law, size, true, "the scenario", "measure it"));
         }
     }
 

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import simmerpoint.scenario.doubts.Doubt;
+import simmerpoint.scenario.doubts.DoubtSize;
 import simmerpoint.study.trace.DoubtShare;
 import simmerpoint.uncertainty.VarianceShares;
 
@@ -38,15 +39,27 @@ final class DoubtShares {
 
     private static DoubtShare leftOver(double share) {
         return new DoubtShare(
-                "luck in gluing, and what causes do together", share, false, "drawn anew for every cooker", "");
+                "luck in gluing, and what causes do together",
+                share,
+                DoubtSize.NONE,
+                false,
+                "drawn anew for every cooker",
+                "");
     }
 
     private static DoubtShare share(Doubt doubt, double share) {
-        return new DoubtShare(doubt.name(), share, doubt.given(), doubt.source(), doubt.measurement());
+        return new DoubtShare(doubt.name(), share, doubt.size(), doubt.given(), doubt.source(), doubt.measurement());
     }
 
+    /** Of causes of one name the size of that which brings most is told. */
     private static DoubtShare sum(DoubtShare one, DoubtShare other) {
+        DoubtSize size = other.share() > one.share() ? other.size() : one.size();
         return new DoubtShare(
-                one.name(), one.share() + other.share(), one.given() || other.given(), one.source(), one.measurement());
+                one.name(),
+                one.share() + other.share(),
+                size,
+                one.given() || other.given(),
+                one.source(),
+                one.measurement());
     }
 }

@@ -68,7 +68,7 @@ record DrawnOutcomes(List<DrawnOutcome> found) {
         return BoilingTimes.outcome(
                 Double.isFinite(median) ? OptionalDouble.of(median) : OptionalDouble.empty(),
                 seconds,
-                range(DrawnOutcome::settlesCelsius));
+                () -> range(DrawnOutcome::settlesCelsius));
     }
 
     private LikelyResult.Assured assured() {

@@ -14,6 +14,7 @@ import simmerpoint.scenario.Scenario;
 import simmerpoint.scenario.checks.CheckedScenario;
 import simmerpoint.scenario.file.ScenarioReader;
 import simmerpoint.uncertainty.Draws;
+import simmerpoint.units.UnitSystem;
 
 class ScenarioDoubtsTest {
     private static final String DISH =
@@ -107,6 +108,28 @@ class ScenarioDoubtsTest {
                 .cooker(Draws.of(0, 3, 1), 2)
                 .orElseThrow();
         assertEquals(plain, exact.scenario());
+    }
+
+    @Test
+    void saysHowBadlyAFigureIsKnown() throws Exception {
+        Map<String, Doubt> all = of(
+                "mirror: {reflectance: 0.85 ± 0.03, panel-tilt: 0 mrad, dust: 3 %}\nair: {temperature: 20 °C ± 3 K}\n"
+                        + "sun: {elevation: 50°, beam: 800 W/m² ± 40 W/m²}\naim: {by-hand: 1°}\nstand: {side: 1 in ± 1/4 in}\n"
+                        + "pan: {diameter: 24 cm}\n");
+        Map<String, String> metric = Map.of(
+                "mirror.reflectance", "± 0.03",
+                "mirror.dust", "a factor of 2",
+                "mirror.panel-tilt", "up to 8 mrad",
+                "air.temperature", "± 3 K",
+                "beam", "± 5 %",
+                "aim.up", "± 2°",
+                "stand.pull-back", "± 2 cm",
+                "losses.dry", "a factor of 1.35");
+        metric.forEach((cause, size) -> assertEquals(size, all.get(cause).size().in(UnitSystem.METRIC), cause));
+        assertEquals("± 0.25 in", all.get("stand.side").size().in(UnitSystem.INCH));
+        assertEquals("± 0.79 in", all.get("stand.pull-back").size().in(UnitSystem.INCH));
+        assertEquals("± 5.4 °F", all.get("air.temperature").size().in(UnitSystem.INCH));
+        assertEquals("up to 8 mrad", all.get("mirror.panel-tilt").size().in(UnitSystem.INCH));
     }
 
     /** Half of the light lost to dust may be all of it: the draw stays within what the key allows. */

@@ -9,6 +9,7 @@ import simmerpoint.heat.BoilingOutcome;
 import simmerpoint.heat.HeatLevel;
 import simmerpoint.sampling.Estimate;
 import simmerpoint.scenario.checks.CheckedScenario;
+import simmerpoint.scenario.doubts.DoubtSize;
 import simmerpoint.scenario.doubts.ScenarioDoubts;
 import simmerpoint.scenario.file.ScenarioReader;
 import simmerpoint.study.trace.DoubtShare;
@@ -135,6 +136,6 @@ class LikelyStudyTest {
         LikelyResult result = run(PAN);
         double sum = result.shares().stream().mapToDouble(DoubtShare::share).sum();
         assertEquals(1, sum, 0.05);
-        assertEquals(0.8, new DoubtShare("a", 0.36, false, "", "").widthWithout(), 1e-12);
+        assertEquals(0.8, new DoubtShare("a", 0.36, DoubtSize.NONE, false, "", "").widthWithout(), 1e-12);
     }
 }

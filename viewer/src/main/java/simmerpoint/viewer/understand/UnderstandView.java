@@ -94,7 +94,7 @@ public final class UnderstandView extends BorderPane implements AutoCloseable {
                         "Where the doubt comes from, the largest cause first.",
                         work,
                         doubt,
-                        (result, units) -> new AnswerView(List.of(LikelyWords.section(result)), false))
+                        (result, units) -> new AnswerView(List.of(LikelyWords.section(result, units)), false))
                 .automatic();
     }
 
