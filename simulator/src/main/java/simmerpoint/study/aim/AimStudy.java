@@ -16,12 +16,12 @@ import simmerpoint.study.trace.TraceStudy;
 
 /**
  * How exactly a dish must be aimed and how often, counted from a dead-on aim. Everything is traced with one seed: the dead-on
- * aim and the scenario's own with all rays, tolerances as {@link AimTolerance} does, times and means with a sixteenth,
+ * aim and the scenario's own with all rays, tolerances as {@link AimTolerance} does, times and means with an eighth,
  * curves and maps with a thirty-second of the rays at each aim (4,096 at least, but no more than asked).
  */
 public final class AimStudy {
     private static final long LEAST_RAYS = 1 << 12;
-    private static final long FOR_SPELLS = 16;
+    private static final long FOR_SPELLS = 8;
     private static final long FOR_DRAWINGS = 32;
 
     private static final double TRACED = 0.36;
