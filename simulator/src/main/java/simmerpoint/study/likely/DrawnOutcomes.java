@@ -32,6 +32,13 @@ record DrawnOutcomes(List<DrawnOutcome> found) {
         return new DrawnOutcomes(found);
     }
 
+    /** The power of each, empty where it cannot stand. */
+    static List<Optional<Double>> powers(List<Optional<DrawnOutcome>> outcomes) {
+        return outcomes.stream()
+                .map(outcome -> outcome.map(DrawnOutcome::power))
+                .toList();
+    }
+
     static ImpossibleSetupException noneStands() {
         return new ImpossibleSetupException("no such cooker can stand as asked");
     }
