@@ -14,18 +14,22 @@ import org.objectweb.asm.ClassReader;
 import org.objectweb.asm.ClassVisitor;
 import org.objectweb.asm.ClassWriter;
 import org.objectweb.asm.Handle;
+import org.objectweb.asm.Label;
 import org.objectweb.asm.MethodVisitor;
 import org.objectweb.asm.Opcodes;
 import org.objectweb.asm.Type;
 
 /**
- * Turns the lambdas of a jar's own classes into plain classes, as a compiler might have done. Java makes the class of a lambda when it
- * is first met, and even where an archive of classes holds it, finding it takes a cold program some 0.2 ms: a tenth of a first answer.
+ * Turns the lambdas of a jar's own classes into plain classes, and {@code equals} and {@code hashCode} of its records into plain code, as a
+ * compiler might have done. Java makes the class of a lambda when it is first met, and even where an archive of classes holds it, finding
+ * it takes a cold program some 0.2 ms: a tenth of a first answer. What compares a record of a dozen components is made of method handles,
+ * which takes some 35 ms.
  *
  * <p>Run as {@code java -cp asm.jar LambdaClasses.java IN.jar OUT.jar PREFIX}; PREFIX says which classes are the jar's own.
  */
 public final class LambdaClasses {
     private static final String METAFACTORY = "java/lang/invoke/LambdaMetafactory";
+    private static final String OF_RECORDS = "java/lang/runtime/ObjectMethods";
     private static final String ONLY = "ONLY";
     private static final String MAKE = "make";
     private static final String OBJECT = "java/lang/Object";
@@ -101,7 +105,7 @@ public final class LambdaClasses {
         classes.put(reader.getClassName(), writer.toByteArray());
     }
 
-    /** Replaces every place of a class where a lambda is made. */
+    /** Replaces every place of a class where a lambda is made or a record compared. */
     private final class Calls extends ClassVisitor {
         private String name;
         private String host;
@@ -129,8 +133,20 @@ public final class LambdaClasses {
                 int access, String method, String descriptor, String signature, String[] exceptions) {
             MethodVisitor next = super.visitMethod(access, method, descriptor, signature, exceptions);
             return new MethodVisitor(Opcodes.ASM9, next) {
+                private int wanted;
+
+                @Override
+                public void visitMaxs(int stack, int locals) {
+                    super.visitMaxs(Math.max(stack, wanted), locals);
+                }
+
                 @Override
                 public void visitInvokeDynamicInsn(String sam, String factory, Handle bootstrap, Object... of) {
+                    if (bootstrap.getOwner().equals(OF_RECORDS) && !sam.equals("toString")) {
+                        wanted = RecordMethod.STACK;
+                        new RecordMethod(this, name, of).write(sam);
+                        return;
+                    }
                     boolean plain = bootstrap.getOwner().equals(METAFACTORY)
                             && bootstrap.getName().equals("metafactory");
                     if (!plain) {
@@ -274,6 +290,92 @@ public final class LambdaClasses {
             m.visitInsn(returned.getOpcode(Opcodes.IRETURN));
             m.visitMaxs(0, 0);
             m.visitEnd();
+        }
+    }
+
+    /** The code of {@code equals} or {@code hashCode} of a record; gives what Java's own would give. */
+    private static final class RecordMethod {
+        /** Two numbers of double length. */
+        static final int STACK = 4;
+
+        private final MethodVisitor m;
+        private final String record;
+        private final Object[] of;
+
+        /** Components are the third and all later ones of {@code of}, as fields to read. */
+        RecordMethod(MethodVisitor m, String record, Object... of) {
+            this.m = m;
+            this.record = record;
+            this.of = of;
+        }
+
+        /** Takes what the method was called with off the stack and leaves the result there. */
+        void write(String method) {
+            if (method.equals("equals")) {
+                m.visitInsn(Opcodes.POP2);
+                writeEquals();
+            } else {
+                m.visitInsn(Opcodes.POP);
+                writeHashCode();
+            }
+        }
+
+        private void writeEquals() {
+            Label differs = new Label();
+            Label end = new Label();
+            m.visitVarInsn(Opcodes.ALOAD, 1);
+            m.visitTypeInsn(Opcodes.INSTANCEOF, record);
+            m.visitJumpInsn(Opcodes.IFEQ, differs);
+            for (int k = 2; k < of.length; k++) {
+                Type type = field(k, 0);
+                field(k, 1);
+                if (type.getSort() >= Type.ARRAY) {
+                    call("java/util/Objects", "equals", "(Ljava/lang/Object;Ljava/lang/Object;)Z");
+                    m.visitJumpInsn(Opcodes.IFEQ, differs);
+                } else {
+                    Type box = Conversion.box(type);
+                    call(box.getInternalName(), "compare", Type.getMethodDescriptor(Type.INT_TYPE, type, type));
+                    m.visitJumpInsn(Opcodes.IFNE, differs);
+                }
+            }
+            m.visitInsn(Opcodes.ICONST_1);
+            m.visitJumpInsn(Opcodes.GOTO, end);
+            m.visitLabel(differs);
+            m.visitFrame(Opcodes.F_SAME, 0, null, 0, null);
+            m.visitInsn(Opcodes.ICONST_0);
+            m.visitLabel(end);
+            m.visitFrame(Opcodes.F_SAME1, 0, null, 1, new Object[] {Opcodes.INTEGER});
+        }
+
+        private void writeHashCode() {
+            m.visitInsn(Opcodes.ICONST_0);
+            for (int k = 2; k < of.length; k++) {
+                m.visitIntInsn(Opcodes.BIPUSH, 31);
+                m.visitInsn(Opcodes.IMUL);
+                Type type = field(k, 0);
+                if (type.getSort() >= Type.ARRAY) {
+                    call("java/util/Objects", "hashCode", "(Ljava/lang/Object;)I");
+                } else {
+                    Type box = Conversion.box(type);
+                    call(box.getInternalName(), "hashCode", Type.getMethodDescriptor(Type.INT_TYPE, type));
+                }
+                m.visitInsn(Opcodes.IADD);
+            }
+        }
+
+        /** Puts a component of the record in that local variable onto the stack. */
+        private Type field(int k, int variable) {
+            Handle field = (Handle) of[k];
+            m.visitVarInsn(Opcodes.ALOAD, variable);
+            if (variable > 0) {
+                m.visitTypeInsn(Opcodes.CHECKCAST, record);
+            }
+            m.visitFieldInsn(Opcodes.GETFIELD, record, field.getName(), field.getDesc());
+            return Type.getType(field.getDesc());
+        }
+
+        private void call(String owner, String method, String descriptor) {
+            m.visitMethodInsn(Opcodes.INVOKESTATIC, owner, method, descriptor, false);
         }
     }
 

@@ -38,8 +38,7 @@ case " $* " in
     *" design "*) compiler= ;; # long enough for all optimisations to pay
     *)
         compiler="-XX:TieredStopAtLevel=1 -XX:Tier3InvocationThreshold=50 -XX:Tier3MinInvocationThreshold=25
-            -XX:Tier3CompileThreshold=500 -XX:Tier3BackEdgeThreshold=8000 -XX:Tier0InvokeNotifyFreqLog=5
-            -XX:Tier0BackedgeNotifyFreqLog=8 -XX:C1MaxInlineSize=15 -XX:C1MaxInlineLevel=3"
+            -XX:Tier3CompileThreshold=500 -XX:Tier3BackEdgeThreshold=8000 -XX:C1MaxInlineSize=18 -XX:C1MaxInlineLevel=5"
         ;;
 esac
 exec "$java" $place -XX:SharedArchiveFile="$archive" $compiler -XX:+UseSerialGC -Xmn64m -cp "$app/simmerpoint.jar" \

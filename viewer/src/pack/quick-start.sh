@@ -42,7 +42,10 @@ terminal pan --rays 2k
 terminal aim --rays 2k
 terminal day "$app/scenarios/lake-hut-evening.yaml" --rays 2k
 terminal compare --vary dish.hub=60mm,80mm --rays 2k
+terminal compare --vary dish.hub=60mm,80mm --rays 2k --quick
 terminal budget --rays 2k
+terminal report "$app/scenarios/tea-kitchen.yaml" --rays 2k --html -
+terminal design "$app/scenarios/tea-kitchen.yaml" --rays 2k --level boil --panels ..24 --diameter 1m..1.2m
 keep terminal
 
 "$2" -Dglass.platform=Monocle -Dmonocle.platform=Headless -Dprism.order=sw -Djava.awt.headless=true \

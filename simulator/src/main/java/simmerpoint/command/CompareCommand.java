@@ -139,7 +139,7 @@ final class CompareCommand extends StudyCommand {
     private Comparison compare(List<Variant> variants) {
         try (ProgressLine progress = progress()) {
             return quick
-                    ? CompareStudy.quick(variants, rays.options(), progress)
+                    ? CompareStudy.quick(variants, rays.options(CompareStudy.QUICK_RAYS), progress)
                     : CompareStudy.run(variants, rays.options(), progress);
         }
     }

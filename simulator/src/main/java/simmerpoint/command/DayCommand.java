@@ -3,6 +3,7 @@ package simmerpoint.command;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.LocalDate;
+import java.util.Map;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -10,7 +11,9 @@ import simmerpoint.answer.day.DayAnswer;
 import simmerpoint.answer.day.YearAnswer;
 import simmerpoint.report.ResultFiles;
 import simmerpoint.scenario.Scenario;
+import simmerpoint.scenario.ScenarioException;
 import simmerpoint.scenario.checks.CheckedScenario;
+import simmerpoint.scenario.values.ScenarioValues;
 import simmerpoint.study.day.DayPlan;
 import simmerpoint.study.day.DayResult;
 import simmerpoint.study.day.DayStudy;
@@ -69,6 +72,26 @@ final class DayCommand extends StudyCommand {
             }
         }
         return 0;
+    }
+
+    /** Where the file's own date has no sun, the date that was asked for takes its place. */
+    @Override
+    CheckedScenario read(Path file) throws ScenarioException, WrongUse {
+        ScenarioValues values = reading(file, () -> input.values(file, terminal));
+        CheckedScenario read = checked(values);
+        outputs.checkInputs();
+        return read;
+    }
+
+    private CheckedScenario checked(ScenarioValues values) throws ScenarioException {
+        try {
+            return CheckedScenario.of(values);
+        } catch (ScenarioException e) {
+            if (date == null || !values.hasSection("when")) {
+                throw e;
+            }
+            return CheckedScenario.of(values.with(Map.of("when.date", date.toString())));
+        }
     }
 
     private void needs(Scenario scenario) throws WrongUse {

@@ -15,7 +15,7 @@ import picocli.CommandLine.Parameters;
 import simmerpoint.input.InputFileException;
 import simmerpoint.report.AtomicFile;
 import simmerpoint.report.CookerReport;
-import simmerpoint.safety.SafetyResult;
+import simmerpoint.report.PageStudy;
 import simmerpoint.safety.SafetyStudy;
 import simmerpoint.scenario.ScenarioException;
 import simmerpoint.scenario.checks.CheckedScenario;
@@ -23,7 +23,6 @@ import simmerpoint.trial.TrialResult;
 import simmerpoint.trial.TrialStudy;
 import simmerpoint.trial.log.TrialLog;
 import simmerpoint.trial.log.TrialLogs;
-import simmerpoint.workshop.CookerStudy;
 
 /** Everything about one cooker on one page. */
 @Command(
@@ -70,17 +69,11 @@ final class ReportCommand extends InputCommand {
         read.atOneMoment();
         List<TrialLog> tried = logs(read);
         tellOddities(read);
-        CookerStudy all =
-                study(ScenarioInput.name(file), progress -> CookerStudy.run(read, units, rays.options(), progress));
-        SafetyResult safety = study(
+        PageStudy all = study(
                 ScenarioInput.name(file),
-                progress -> SafetyStudy.run(
-                        read,
-                        Optional.of(all.answers().trace()),
-                        true,
-                        rays.options(SafetyStudy.USUAL_RAYS),
-                        progress));
-        byte[] bytes = CookerReport.bytes(read, all, safety, trial(read, tried), ScenarioInput.fileName(file), units);
+                progress -> PageStudy.run(read, units, rays.options(), rays.options(SafetyStudy.USUAL_RAYS), progress));
+        byte[] bytes = CookerReport.bytes(
+                read, all.cooker(), all.safety(), trial(read, tried), ScenarioInput.fileName(file), units);
         if (toTerminal) {
             terminal.out().write(bytes, 0, bytes.length);
             terminal.out().flush();

@@ -2,7 +2,6 @@ package simmerpoint.command;
 
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.Supplier;
 import picocli.CommandLine.Command;
@@ -59,9 +58,7 @@ final class SafetyCommand extends ScenarioCommand {
         read.atOneMoment();
         tellOddities(read);
         SafetyResult result = study(
-                name(),
-                progress -> SafetyStudy.run(
-                        read, Optional.empty(), !isBrief(), rays.options(SafetyStudy.USUAL_RAYS), progress));
+                name(), progress -> SafetyStudy.run(read, !isBrief(), rays.options(SafetyStudy.USUAL_RAYS), progress));
         outputs.write(ResultFiles.of(result, units), sheet(result), terminal);
         say(
                 result,

@@ -23,6 +23,7 @@ import simmerpoint.trial.ClassResult;
 import simmerpoint.trial.ClassStudy;
 import simmerpoint.trial.TrialResult;
 import simmerpoint.trial.TrialStudy;
+import simmerpoint.trial.log.ClassLogs;
 import simmerpoint.trial.log.TrialLog;
 import simmerpoint.trial.log.TrialLogs;
 import simmerpoint.trial.spot.CardReading;
@@ -45,7 +46,8 @@ import simmerpoint.trial.spot.CardTable;
             "empty. irradiance is all sunlight on a plane that faces the sun. Comments behind # may set keys of the scenario for",
             "one log: where the pan stood (# stand.pull-back: 8 cm), or that a mask hung over part of the mirror",
             "(# dish.covered.part: lower; or rim or middle, then also # dish.covered.width: 20 cm). # sun: none says that it had",
-            "no sun. In the folder of a class a folder is one cooker with several logs."
+            "no sun. In the folder of a class a folder is one cooker with several logs; a cooker whose logs cannot be read is named",
+            "and left out. Cells may be parted by semicolons, then decimals may take a comma; times since the start may be 0:05:30."
         },
         sortOptions = false)
 final class TrialCommand extends StudyCommand {
@@ -144,7 +146,7 @@ final class TrialCommand extends StudyCommand {
         say(result, TrialAnswer::brief, TrialAnswer::of);
     }
 
-    private void ofClass(CheckedScenario read, Map<String, List<TrialLog>> cookers) throws Exception {
+    private void ofClass(CheckedScenario read, ClassLogs cookers) throws Exception {
         if (asBuilt != null) {
             throw new WrongUse("--as-built is for the logs of one cooker.");
         }
@@ -161,7 +163,8 @@ final class TrialCommand extends StudyCommand {
         if (asBuilt == null) {
             return files;
         }
-        String text = AsBuilt.text(result, rays.options())
+        String text = AsBuilt.of(result, rays.options())
+                .map(AsBuilt.Found::text)
                 .orElseThrow(() -> new WrongUse("--as-built: no log heats the water from well below the boil."));
         byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
         files.put(asBuilt, () -> bytes);

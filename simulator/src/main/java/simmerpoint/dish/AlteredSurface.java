@@ -44,6 +44,11 @@ public abstract class AlteredSurface implements MirrorSurface {
     }
 
     @Override
+    public double[] ringBorders() {
+        return original.ringBorders();
+    }
+
+    @Override
     public PanelZones zones() {
         return original.zones();
     }

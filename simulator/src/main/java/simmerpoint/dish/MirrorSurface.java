@@ -55,6 +55,14 @@ public interface MirrorSurface {
     }
 
     /**
+     * Second numbers of {@link #fill}, ascending, at which one ring round the axis ends and the next begins, that of the hub first; none
+     * if there are no rings.
+     */
+    default double[] ringBorders() {
+        return new double[0];
+    }
+
+    /**
      * Turns pairs of numbers evenly spread over the unit square into places evenly spread over the outline (in plan),
      * hub and gaps included; places outside the outline, if there are any, have an area of 0. The same pair gives nearly the same place whatever the cut, so that cuts can be compared.
      *

@@ -1,6 +1,7 @@
 package simmerpoint.quantities;
 
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import simmerpoint.trial.ClassResult;
@@ -29,9 +30,18 @@ public final class ClassQuantities {
                     FLAWS,
                     c -> c.flaw().map(f -> f.flaw().key()).orElse("none"));
 
+    private static final Fields<Map.Entry<String, String>> LEFT_OUT = Fields.<Map.Entry<String, String>>none()
+            .text("cooker", "name of its log or folder", Map.Entry::getKey)
+            .text("why", "what is wrong with its logs", Map.Entry::getValue);
+
     private static final Fields<ClassResult> ALL = Fields.<ClassResult>none()
             .word("basis", "light that powers are standardised by", PowerTest.Basis.class, ClassResult::basis)
-            .rows("cookers", "the best first", ClassResult::cookers, COOKER);
+            .rows("cookers", "the best first", ClassResult::cookers, COOKER)
+            .rows(
+                    "left_out",
+                    "cookers whose logs cannot be used",
+                    r -> List.copyOf(r.leftOut().entrySet()),
+                    LEFT_OUT);
 
     /** JSON and CSV. */
     public static final Document<ClassResult> DOCUMENT = new Document<>(

@@ -4,8 +4,8 @@ import java.util.List;
 import java.util.Optional;
 import simmerpoint.setup.FocusTravel;
 import simmerpoint.setup.StandGeometry;
-import simmerpoint.study.day.CookingInterval;
 import simmerpoint.study.day.DayHour;
+import simmerpoint.study.day.DayInterval;
 import simmerpoint.study.day.DayPlan;
 import simmerpoint.study.day.DayResult;
 import simmerpoint.study.day.HourLight;
@@ -112,7 +112,7 @@ public final class DayQuantities {
             .includeOptional(hour -> Optional.of(hour).filter(h -> h.light().isEmpty()), NO_LIGHT)
             .group("stand", "how dish and pan stand", hour -> hour, STANDS);
 
-    private static final Fields<CookingInterval> SPELL = Fields.<CookingInterval>none()
+    private static final Fields<DayInterval> SPELL = Fields.<DayInterval>none()
             .time("from", "when it begins to simmer or better", interval -> Optional.of(interval.from()))
             .time("to", "when it no longer does", interval -> Optional.of(interval.to()));
 

@@ -21,8 +21,8 @@ public record CookerLight(YardRisks standing, YardRisks taken, Optional<CookerLi
     }
 
     private static CookerLight of(List<YardLight> lights, Optional<CookerLight> strongest) {
-        YardRisks standing = YardRisks.of(lights.get(0));
-        return new CookerLight(standing, lights.size() > 1 ? YardRisks.of(lights.get(1)) : standing, strongest);
+        YardRisks standing = new YardRisks(lights.get(0));
+        return new CookerLight(standing, lights.size() > 1 ? new YardRisks(lights.get(1)) : standing, strongest);
     }
 
     /** The same in the strongest sun, which may be this one. */

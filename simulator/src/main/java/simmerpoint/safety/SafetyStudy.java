@@ -2,6 +2,7 @@ package simmerpoint.safety;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 import simmerpoint.pan.Pan;
 import simmerpoint.safety.eyes.Glare;
 import simmerpoint.safety.field.FieldStudy;
@@ -45,14 +46,26 @@ public final class SafetyStudy {
     /**
      * The risks of a scenario, which is that of one moment.
      *
-     * @param known a trace of it that somebody has made; empty to make one
+     * @param seasons whether the parked dish is followed on days of all seasons, not only on the scenario's own
+     * @throws simmerpoint.study.trace.ImpossibleSetupException if the pan would stand in the mirror
+     * @throws java.util.concurrent.CancellationException if {@code progress} says stop
+     */
+    public static SafetyResult run(CheckedScenario read, boolean seasons, TraceOptions options, Progress progress) {
+        TraceOptions few = options.withRays(Math.min(TraceOptions.DEFAULT_RAYS, options.rays()));
+        return run(read, () -> TraceStudy.run(read.scenario(), few, Progress.NONE), seasons, options, progress);
+    }
+
+    /**
+     * The same where somebody else traces it.
+     *
+     * @param trace of the scenario; asked for at the end, and only where there is a pan
      * @param seasons whether the parked dish is followed on days of all seasons, not only on the scenario's own
      * @throws simmerpoint.study.trace.ImpossibleSetupException if the pan would stand in the mirror
      * @throws java.util.concurrent.CancellationException if {@code progress} says stop
      */
     public static SafetyResult run(
             CheckedScenario read,
-            Optional<TraceResult> known,
+            Supplier<TraceResult> trace,
             boolean seasons,
             TraceOptions options,
             Progress progress) {
@@ -75,17 +88,12 @@ public final class SafetyStudy {
                 places,
                 parked,
                 Glare.of(scenario),
-                kitchen(scenario, known, light.standing().light(), options),
+                kitchen(scenario, trace, light.standing().light()),
                 options.seed(),
                 new SafetyResult.RunInfo(rays, options.threads(), seconds));
     }
 
-    private static Optional<KitchenRisks> kitchen(
-            Scenario scenario, Optional<TraceResult> known, YardLight light, TraceOptions options) {
-        if (!(scenario.target() instanceof Pan)) {
-            return Optional.empty();
-        }
-        TraceOptions few = options.withRays(Math.min(TraceOptions.DEFAULT_RAYS, options.rays()));
-        return KitchenRisks.of(known.orElseGet(() -> TraceStudy.run(scenario, few, Progress.NONE)), light);
+    private static Optional<KitchenRisks> kitchen(Scenario scenario, Supplier<TraceResult> trace, YardLight light) {
+        return scenario.target() instanceof Pan ? KitchenRisks.of(trace.get(), light) : Optional.empty();
     }
 }

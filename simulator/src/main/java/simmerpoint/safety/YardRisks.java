@@ -3,6 +3,7 @@ package simmerpoint.safety;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
 import simmerpoint.geometry.Vec;
 import simmerpoint.safety.field.FieldBox;
@@ -13,24 +14,41 @@ import simmerpoint.safety.field.Way;
 import simmerpoint.safety.field.YardLight;
 import simmerpoint.safety.risk.Hazard;
 import simmerpoint.sampling.Estimate;
+import simmerpoint.study.trace.LazyValue;
 
-/**
- * What the light of one cooker reaches, with the pan in place or without.
- *
- * @param light all of it
- * @param reaches how far each hazard reaches, mildest first
- * @param hottest where there is most light from the mirrors
- * @param ground where the ground gets most of it
- */
-public record YardRisks(YardLight light, List<Reach> reaches, HotPlace hottest, HotPlace ground) {
-    /** Keeps a copy of the list. */
-    public YardRisks {
-        reaches = List.copyOf(reaches);
+/** What the light of one cooker reaches, with the pan in place or without. Places are looked for when they are first asked for. */
+public final class YardRisks {
+    private final YardLight light;
+    private final List<Reach> reaches;
+    private final Supplier<HotPlace> hottest;
+    private final Supplier<HotPlace> ground;
+
+    /** Of that light. */
+    YardRisks(YardLight light) {
+        this.light = light;
+        reaches = List.copyOf(ReachSearch.of(light));
+        hottest = new LazyValue<>(() -> HotPlace.of(light, light.hottest()));
+        ground = new LazyValue<>(() -> HotPlace.of(light, ground(light)));
     }
 
-    static YardRisks of(YardLight light) {
-        return new YardRisks(
-                light, ReachSearch.of(light), HotPlace.of(light, light.hottest()), HotPlace.of(light, ground(light)));
+    /** All of it. */
+    public YardLight light() {
+        return light;
+    }
+
+    /** How far each hazard reaches, mildest first. */
+    public List<Reach> reaches() {
+        return reaches;
+    }
+
+    /** Where there is most light from the mirrors. */
+    public HotPlace hottest() {
+        return hottest.get();
+    }
+
+    /** Where the ground gets most of it. */
+    public HotPlace ground() {
+        return ground.get();
     }
 
     /** How far one hazard reaches. */

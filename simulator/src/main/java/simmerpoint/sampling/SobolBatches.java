@@ -60,17 +60,21 @@ public final class SobolBatches {
      */
     public void fill(int d, long batch, double[] out) {
         startAt(batch);
-        long first = base[d];
+        long first = base[d] >>> 12 | ONE;
         long[] pattern = patterns.digits(d);
         for (int k = 0; k < length; k++) {
-            out[k] = Double.longBitsToDouble(((first ^ pattern[k]) >>> 12) | ONE) - DOWN;
+            out[k] = Double.longBitsToDouble(first ^ pattern[k]) - DOWN;
         }
     }
 
     /** The same in single precision: multiples of 2^−23 plus a half. */
     public void fill(int d, long batch, float[] out) {
         startAt(batch);
-        fill((int) (base[d] >>> 32), patterns.leadingDigits(d), out);
+        int first = bits((int) (base[d] >>> 32));
+        int[] pattern = patterns.leadingDigits(d);
+        for (int k = 0; k < length; k++) {
+            out[k] = Float.intBitsToFloat(first ^ pattern[k]) - SINGLE_DOWN;
+        }
     }
 
     /**
@@ -79,16 +83,10 @@ public final class SobolBatches {
      */
     public float trailingDigits(int d, long batch) {
         startAt(batch);
-        return single((int) base[d]);
+        return Float.intBitsToFloat(bits((int) base[d])) - SINGLE_DOWN;
     }
 
-    private void fill(int first, int[] pattern, float[] out) {
-        for (int k = 0; k < length; k++) {
-            out[k] = single(first ^ pattern[k]);
-        }
-    }
-
-    private static float single(int digits) {
-        return Float.intBitsToFloat((digits >>> 9) | SINGLE_ONE) - SINGLE_DOWN;
+    private static int bits(int digits) {
+        return digits >>> 9 | SINGLE_ONE;
     }
 }

@@ -21,8 +21,9 @@ final class SobolPatterns {
         leading = new int[steps.length][length];
         for (int d = 0; d < steps.length; d++) {
             for (int k = 1; k < length; k++) {
-                all[d][k] = all[d][k & (k - 1)] ^ steps[d][Integer.numberOfTrailingZeros(k)];
-                leading[d][k] = (int) (all[d][k] >>> 32);
+                int last = Integer.numberOfTrailingZeros(k);
+                all[d][k] = all[d][k & (k - 1)] ^ steps[d][last] >>> 12;
+                leading[d][k] = leading[d][k & (k - 1)] ^ (int) (steps[d][last] >>> 41);
             }
         }
     }
@@ -32,12 +33,12 @@ final class SobolPatterns {
         return length;
     }
 
-    /** All digits of coordinate {@code d}. */
+    /** Of coordinate {@code d}, as the 52 digits of a number of double precision after its first. */
     long[] digits(int d) {
         return all[d];
     }
 
-    /** The first 32 digits of coordinate {@code d}. */
+    /** The same as the 23 digits of a number of single precision. */
     int[] leadingDigits(int d) {
         return leading[d];
     }

@@ -28,7 +28,7 @@ public final class Clearance {
     }
 
     private static double above(MirrorSurface surface, Vec point) {
-        if (Math.hypot(point.x(), point.y()) > surface.radius()) {
+        if (point.x() * point.x() + point.y() * point.y() > surface.radius() * surface.radius()) {
             return Double.POSITIVE_INFINITY;
         }
         return point.z() - surface.heightAt(point.x(), point.y());

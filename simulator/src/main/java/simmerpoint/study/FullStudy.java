@@ -1,6 +1,7 @@
 package simmerpoint.study;
 
 import java.util.Optional;
+import java.util.function.Supplier;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.scenario.checks.CheckedScenario;
 import simmerpoint.study.aim.AimPlan;
@@ -16,6 +17,7 @@ import simmerpoint.study.pan.HeightSearch;
 import simmerpoint.study.pan.PanResult;
 import simmerpoint.study.pan.PanStudy;
 import simmerpoint.study.trace.ImpossibleSetupException;
+import simmerpoint.study.trace.LazyValue;
 import simmerpoint.study.trace.LikelyResult;
 import simmerpoint.study.trace.MaximumFlux;
 import simmerpoint.study.trace.PartialProgress;
@@ -29,6 +31,7 @@ public final class FullStudy {
     private static final double PLACED = 0.25;
     private static final double PASSED = 0.4;
     private static final double AIMED = 0.75;
+    private static final long BUDGET_RAYS = 1L << 15;
 
     private FullStudy() {}
 
@@ -64,9 +67,9 @@ public final class FullStudy {
     public static Result run(CheckedScenario read, AimPlan aiming, TraceOptions options, Progress progress) {
         Scenario scenario = read.scenario();
         Progress first = new PartialProgress(progress, 0, PLACED);
-        Optional<PanResult> pan = scenario.cooking().map(kitchen -> PanStudy.run(read, options, first));
+        Supplier<LikelyResult> likely = new LazyValue<>(() -> LikelyStudy.withShares(read, options, Progress.NONE));
+        Optional<PanResult> pan = scenario.cooking().map(kitchen -> PanStudy.run(read, likely, options, first));
         TraceResult trace = pan.map(PanResult::base).orElseGet(() -> TraceStudy.run(scenario, options, first));
-        LikelyResult likely = LikelyStudy.withShares(read, options, Progress.NONE);
         Optional<DayResult> day = scenario.cooking()
                 .flatMap(kitchen -> scenario.site())
                 .map(outdoors -> DayPlan.hourly(outdoors.when().toLocalDate()))
@@ -74,16 +77,16 @@ public final class FullStudy {
         Optional<AimResult> aim = aim(read, aiming, options, new PartialProgress(progress, PASSED, AIMED));
         BudgetResult budget = BudgetStudy.run(scenario, forBudget(options), new PartialProgress(progress, AIMED, 1));
         return new Result(
-                trace.withLikely(likely).withBetterHeight(HeightSearch.of(scenario, options, Progress.NONE)),
+                trace.withLikely(likely.get()).withBetterHeight(HeightSearch.of(scenario, options, Progress.NONE)),
                 pan,
                 day,
                 aim,
-                budget.withLikely(likely));
+                budget.withLikely(likely.get()));
     }
 
-    /** Half the rays where many are asked for. */
+    /** A quarter of the rays where many are asked for: of most flaws the luck of gluing leaves more doubt than these do. */
     private static TraceOptions forBudget(TraceOptions options) {
-        return options.withRays(Math.min(options.rays(), Math.max(BudgetStudy.USUAL_RAYS, options.rays() / 2)));
+        return options.withRays(Math.min(options.rays(), Math.max(BUDGET_RAYS, options.rays() / 4)));
     }
 
     /** Empty where the dish cannot stand dead on or then throws no light on the target: the aim is then the least worry. */

@@ -17,25 +17,37 @@ public final class HottestPatch {
      */
     public static double of(FluxMap map, int columns, int rows, boolean allRound) {
         double most = 0;
+        int cells = columns * rows;
         int starts = allRound ? map.columns() : map.columns() - columns + 1;
         for (int j = 0; j + rows <= map.rows(); j++) {
             for (int i = 0; i < starts; i++) {
-                most = Math.max(most, from(map, i, j, columns, rows));
+                double sum = sum(map.flux(), map.columns(), i, j, columns, rows);
+                if (sum > most * cells) {
+                    most = Math.max(most, (sum - error(map, i, j, columns, rows)) / cells);
+                }
             }
         }
         return most;
     }
 
-    private static double from(FluxMap map, int left, int low, int columns, int rows) {
+    private static double sum(double[] flux, int round, int left, int low, int columns, int rows) {
         double sum = 0;
+        for (int j = low; j < low + rows; j++) {
+            for (int i = left; i < left + columns; i++) {
+                sum += flux[j * round + (i < round ? i : i - round)];
+            }
+        }
+        return sum;
+    }
+
+    private static double error(FluxMap map, int left, int low, int columns, int rows) {
         double variance = 0;
         for (int j = low; j < low + rows; j++) {
             for (int i = left; i < left + columns; i++) {
-                int cell = j * map.columns() + i % map.columns();
-                sum += map.flux()[cell];
-                variance += map.standardError()[cell] * map.standardError()[cell];
+                double error = map.standardError()[j * map.columns() + i % map.columns()];
+                variance += error * error;
             }
         }
-        return (sum - Math.sqrt(variance)) / (columns * rows);
+        return Math.sqrt(variance);
     }
 }

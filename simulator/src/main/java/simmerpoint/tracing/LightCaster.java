@@ -1,5 +1,6 @@
 package simmerpoint.tracing;
 
+import java.util.Arrays;
 import simmerpoint.dish.MirrorPoints;
 import simmerpoint.dish.MirrorSurface;
 import simmerpoint.dish.built.BuiltDish;
@@ -21,7 +22,8 @@ import simmerpoint.sun.Sunlight;
  * <p>Coordinates of a point, in this order: position on the outline (2), direction of the mirror error, angle from the
  * sun's centre, direction about the sun's centre, size of the mirror error; then, where there are any, sharp or wide beam
  * errors, and the turn of a dish that shakes (2). A dish of equal sectors has the place across its sector third, and the direction of
- * the mirror error last. Directions count from that in which the place lies from the axis.
+ * the mirror error last. Directions count from that in which the place lies from the axis. Places have even numbers on the
+ * rings of a dish ({@link EvenRings}).
  */
 public final class LightCaster {
     /** Rays per batch: what a loop costs before and after its wide part is shared by many (measured: 128 is a sixth slower). */
@@ -46,6 +48,7 @@ public final class LightCaster {
     private static final int ACROSS = 2;
 
     private final MirrorSurface surface;
+    private final EvenRings rings;
     private final PanelTilts tilts;
     private final MirrorErrors errors;
     private final DishJitter jitter;
@@ -67,6 +70,7 @@ public final class LightCaster {
      */
     public LightCaster(BuiltDish dish, long seed, Sunlight sunlight, Setup setup, Aim aim) {
         surface = dish.surface(setup.sunInDish());
+        rings = new EvenRings(surface.ringBorders());
         tilts = dish.panelTilts(surface, seed);
         errors = MirrorErrors.of(dish.mirrors());
         jitter = new DishJitter(aim, dish.layout().mount(aim.mountMetres()), setup);
@@ -123,6 +127,8 @@ public final class LightCaster {
         private final float[] spread;
         /** About the places' angles round the axis, as shares of a full circle. */
         private final float[] wayRound;
+        /** How much more each place stands for than if places were spread evenly over the outline. */
+        private final float[] placeScale;
 
         private final MirrorPoints mirror;
         private final DishJitter.Turns turns;
@@ -147,6 +153,8 @@ public final class LightCaster {
             sin = new float[n];
             spread = new float[n];
             wayRound = new float[n];
+            placeScale = new float[n];
+            Arrays.fill(placeScale, 1);
             mirror = new MirrorPoints(n);
             turns = jitter.new Turns(jitter.none() ? 0 : n);
             light = new LightBatch(n, jitter.none() ? null : turns, surface.zones(), beam);
@@ -211,6 +219,9 @@ public final class LightCaster {
                 }
             }
             points.fill(1, k, v);
+            if (!rings.none()) {
+                rings.spread(v, n, placeScale);
+            }
             ArrayKernels.round(u, n, wayRound);
         }
 
@@ -232,7 +243,7 @@ public final class LightCaster {
         private void computeWatts() {
             ArrayKernels.round(mirror.area, n, a);
             for (int i = 0; i < n; i++) {
-                light.watts[i] = a[i] * ArrayFunctions.positivePart(light.cosine[i]) / c[i];
+                light.watts[i] = placeScale[i] * a[i] * ArrayFunctions.positivePart(light.cosine[i]) / c[i];
             }
         }
 

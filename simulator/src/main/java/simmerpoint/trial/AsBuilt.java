@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import org.apache.commons.math3.distribution.NormalDistribution;
 import simmerpoint.scenario.ScenarioException;
 import simmerpoint.scenario.checks.CheckedScenario;
@@ -26,8 +25,8 @@ import simmerpoint.units.PlusMinus;
 /**
  * The scenario of the cooker as its logs show it: the likeliest flaw, if it is told from all others, and every figure of the cooker that is
  * in doubt as it is known now. Causes that no key holds, as the pan's loss, cannot be written; the mirror's reflectance stands in for them, so that
- * the cooking power is that of the logs. Doubts are narrowed together until the range of the power is that of the fit; each figure alone
- * is less well known.
+ * the likely cooking power is that of the logs. Doubts are narrowed together to bring the range of the power near that of the fit; each figure
+ * alone is less well known. How far that goes is told before it: the doubt of causes without a key comes back.
  */
 public final class AsBuilt {
     private static final NormalDistribution NORMAL = new NormalDistribution(null, 0, 1);
@@ -49,33 +48,34 @@ public final class AsBuilt {
         this.options = options;
     }
 
+    /**
+     * What is written of it.
+     *
+     * @param scenario the cooker
+     * @param text of it, with a comment before it that says where it comes from
+     */
+    public record Found(CheckedScenario scenario, String text) {}
+
     /** The scenario; empty where no log tells anything of the mirror. */
-    public static Optional<CheckedScenario> of(TrialResult result, TraceOptions options) throws ScenarioException {
+    public static Optional<Found> of(TrialResult result, TraceOptions options) throws ScenarioException {
         return result.fit().isEmpty()
                 ? Optional.empty()
-                : Optional.of(new AsBuilt(result, result.fit().get(), options).scenario());
+                : Optional.of(new AsBuilt(result, result.fit().get(), options).found());
     }
 
-    /** Its text, with a comment before it that says where it comes from. */
-    public static Optional<String> text(TrialResult result, TraceOptions options) throws ScenarioException {
-        return of(result, options).map(built -> text(result, built));
-    }
-
-    /** The text of such a scenario. */
-    public static String text(TrialResult result, CheckedScenario built) {
-        String logs = result.logs().stream()
-                .map(log -> log.file().getFileName().toString().replaceAll("\\p{Cntrl}", "?"))
-                .collect(Collectors.joining(", "));
-        return "# As built, by the logs " + logs
-                + ": figures of the cooker as they show it. Every ± is narrowed until\n"
-                + "# the range of the cooking power is that of the logs; a single figure is less well known. Lengths are counted\n"
-                + "# as they truly are, so the comments of those logs, which were not, do not go with this file.\n\n"
-                + built.sourceText();
+    private Found found() throws ScenarioException {
+        CheckedScenario built = scenario();
+        List<KnownCause> kept = writable();
+        List<KnownCause> others = fit.causes().stream()
+                .filter(cause -> !kept.contains(cause) && !isWeather(cause))
+                .toList();
+        return new Found(
+                built, new AsBuiltHeader(result, fit, expected(built), others).text() + "\n" + built.sourceText());
     }
 
     private CheckedScenario scenario() throws ScenarioException {
         Map<String, String> typed = new LinkedHashMap<>(causes());
-        fit.likeliest().filter(f -> fit.rivals().isEmpty()).ifPresent(f -> typed.putAll(flaw(f)));
+        fit.likeliest().filter(f -> fit.isTold()).ifPresent(f -> typed.putAll(flaw(f)));
         CheckedScenario built = result.scenario().with(typed);
         for (int round = 0; round < ROUNDS; round++) {
             built = built.with(reflectance(built));
@@ -131,6 +131,10 @@ public final class AsBuilt {
         return found;
     }
 
+    private static boolean isWeather(KnownCause cause) {
+        return cause.doubt().cause().matches("(beam|sun|sky|air)\\b.*");
+    }
+
     /** By which all doubts that can be written are narrowed further, so that the watts are as well known as by the fit. */
     private double narrower() {
         double written = 0;
@@ -150,11 +154,7 @@ public final class AsBuilt {
 
     /** The reflectance with which the likely power in the light of the first log comes nearer to the fitted one. */
     private Map<String, String> reflectance(CheckedScenario built) throws ScenarioException {
-        TrialLog first = fit.curves().get(0).log();
-        double boiling = built.scenario().cooking().orElseThrow().around().boilingCelsius();
-        CheckedScenario then = LogScenario.of(built, first, first.warmsUntil(boiling));
-        LikelyRange expected = LikelyStudy.run(then, LikelyStudy.FOR_RANGE, options, Progress.NONE)
-                .power();
+        LikelyRange expected = expected(built);
         double lost = result.protocol().map(p -> 50 * p.lossWattsPerKelvin()).orElse(0.0);
         double more = (fit.watts() + lost) / Math.max(1, expected.likely() + lost);
         double now = built.scenario().mirror().reflectance();
@@ -162,6 +162,15 @@ public final class AsBuilt {
         String typed = built.values().typed(REFLECTANCE).orElse("");
         int doubt = typed.indexOf('±');
         return Map.of(REFLECTANCE, text(Keys.get(REFLECTANCE), next) + (doubt < 0 ? "" : " " + typed.substring(doubt)));
+    }
+
+    /** Cooking power in the light and weather of the first log. */
+    private LikelyRange expected(CheckedScenario built) throws ScenarioException {
+        TrialLog first = fit.curves().get(0).log();
+        double boiling = built.scenario().cooking().orElseThrow().around().boilingCelsius();
+        CheckedScenario then = LogScenario.of(built, first, first.warmsUntil(boiling));
+        return LikelyStudy.run(then, LikelyStudy.FOR_RANGE, options, Progress.NONE)
+                .power();
     }
 
     /** As it would be typed. */

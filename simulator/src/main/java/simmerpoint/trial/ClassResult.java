@@ -1,6 +1,9 @@
 package simmerpoint.trial;
 
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import simmerpoint.heat.balance.StandardCookingPower;
@@ -15,12 +18,15 @@ import simmerpoint.trial.power.PowerTest;
  * @param scenario of all of them
  * @param basis what all figures are standardised by
  * @param cookers the best first; those without a figure last
+ * @param leftOut why a cooker is not among them, by its name
  * @param seed of the traces
  */
-public record ClassResult(CheckedScenario scenario, PowerTest.Basis basis, List<Cooker> cookers, long seed) {
-    /** Keeps its own list. */
+public record ClassResult(
+        CheckedScenario scenario, PowerTest.Basis basis, List<Cooker> cookers, Map<String, String> leftOut, long seed) {
+    /** Keeps its own. */
     public ClassResult {
         cookers = List.copyOf(cookers);
+        leftOut = Collections.unmodifiableMap(new LinkedHashMap<>(leftOut));
     }
 
     /**
@@ -45,7 +51,7 @@ public record ClassResult(CheckedScenario scenario, PowerTest.Basis basis, List<
                     .findFirst();
         }
 
-        /** Its likeliest flaw, if any is likelier than none. */
+        /** Its likeliest flaw, if it alone is likelier than none. */
         public Optional<FlawLikelihood> flaw() {
             return trial.fit().flatMap(fit -> fit.likeliest());
         }

@@ -2,6 +2,7 @@ package simmerpoint.trial;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -10,6 +11,7 @@ import simmerpoint.scenario.ScenarioException;
 import simmerpoint.scenario.checks.CheckedScenario;
 import simmerpoint.study.trace.Progress;
 import simmerpoint.study.trace.TraceOptions;
+import simmerpoint.trial.log.ClassLogs;
 import simmerpoint.trial.log.TrialLog;
 import simmerpoint.trial.power.PowerTest;
 
@@ -18,25 +20,34 @@ public final class ClassStudy {
     private ClassStudy() {}
 
     /**
-     * The ranking.
+     * The ranking. A cooker whose logs do not go with the scenario is left out.
      *
      * @param read the scenario that all were built by
-     * @param logs of each cooker, by its name; at least one cooker
+     * @throws ScenarioException if none is left
      */
-    public static ClassResult run(
-            CheckedScenario read, Map<String, List<TrialLog>> logs, TraceOptions options, Progress progress)
+    public static ClassResult run(CheckedScenario read, ClassLogs logs, TraceOptions options, Progress progress)
             throws ScenarioException {
         List<ClassResult.Cooker> found = new ArrayList<>();
+        Map<String, String> leftOut = new LinkedHashMap<>(logs.leftOut());
+        ScenarioException first = null;
         int done = 0;
-        for (Map.Entry<String, List<TrialLog>> each : logs.entrySet()) {
-            if (!progress.report((double) done++ / logs.size(), each.getKey())) {
+        for (Map.Entry<String, List<TrialLog>> each : logs.cookers().entrySet()) {
+            if (!progress.report((double) done++ / logs.cookers().size(), each.getKey())) {
                 throw new CancellationException();
             }
-            found.add(new ClassResult.Cooker(
-                    0, each.getKey(), TrialStudy.run(read, each.getValue(), options, Progress.NONE)));
+            try {
+                found.add(new ClassResult.Cooker(
+                        0, each.getKey(), TrialStudy.run(read, each.getValue(), options, Progress.NONE)));
+            } catch (ScenarioException e) {
+                first = first == null ? e : first;
+                leftOut.put(each.getKey(), e.getMessage());
+            }
+        }
+        if (found.isEmpty() && first != null) {
+            throw first;
         }
         found.sort(Comparator.comparingDouble(ClassStudy::lessFirst));
-        return new ClassResult(read, basis(found), ranked(found), options.seed());
+        return new ClassResult(read, basis(found), ranked(found), leftOut, options.seed());
     }
 
     private static double lessFirst(ClassResult.Cooker cooker) {

@@ -7,6 +7,7 @@ import simmerpoint.scenario.checks.CheckedScenario;
 import simmerpoint.trial.fit.TrialFit;
 import simmerpoint.trial.log.TrialLog;
 import simmerpoint.trial.power.HeatedPan;
+import simmerpoint.trial.power.LogDisagreement;
 import simmerpoint.trial.power.PowerTest;
 import simmerpoint.trial.power.ProtocolTest;
 
@@ -17,6 +18,7 @@ import simmerpoint.trial.power.ProtocolTest;
  * @param logs all of them
  * @param pan what was heated
  * @param power the standard's cooking power; empty without a heating log
+ * @param disagreement heating logs of one arrangement that give too different powers; empty where all agree
  * @param protocol loss and optical factor; empty where the logs tell nothing of losses
  * @param boil time to boil in the first heating log; empty without one
  * @param fit by the model; empty without a heating log
@@ -28,6 +30,7 @@ public record TrialResult(
         List<TrialLog> logs,
         HeatedPan pan,
         Optional<PowerTest> power,
+        Optional<LogDisagreement> disagreement,
         Optional<ProtocolTest> protocol,
         Optional<BoilTrial> boil,
         Optional<TrialFit> fit,

@@ -18,6 +18,7 @@ import simmerpoint.trial.fit.TrialFit;
 import simmerpoint.trial.log.Reading;
 import simmerpoint.trial.log.TrialLog;
 import simmerpoint.trial.power.HeatedPan;
+import simmerpoint.trial.power.LogDisagreement;
 import simmerpoint.trial.power.PowerTest;
 import simmerpoint.trial.power.ProtocolTest;
 
@@ -71,6 +72,7 @@ public final class TrialStudy {
                 logs,
                 pan,
                 power,
+                LogDisagreement.of(alike, pan),
                 ProtocolTest.of(alike.stream().findFirst(), cooling, power.orElse(none), pan),
                 heating.isEmpty() ? Optional.empty() : Optional.of(boil(useful.get(heating.get(0)), progress)),
                 heating.isEmpty() ? Optional.empty() : Optional.of(fit(useful, heating, progress)),

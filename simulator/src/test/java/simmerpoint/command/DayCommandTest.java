@@ -110,6 +110,18 @@ class DayCommandTest extends CommandRuns {
         assertTrue(out().contains("polar night"), out());
     }
 
+    /** At 69.6° north the sun does not rise on 21 December and does not set on 21 June. */
+    @Test
+    void aDateThatIsAskedForStandsInForOneWithoutSun() throws IOException {
+        String north = write(
+                "night.yaml",
+                DISH
+                        + "place: {latitude: 69.6°, longitude: 18.9°, zone: Europe/Oslo}\nwhen: {date: 2026-12-21, time: 12:00}\n");
+        assertEquals(2, run("day", north, "--quiet"));
+        assertEquals(0, run("day", north, "--date", "2026-06-21", "--rays", "4k", "--quiet"));
+        assertTrue(out().contains("On 21 June 2026 it cooks from"), out());
+    }
+
     @Test
     void aPlaceWithoutATimeHasADayAllTheSame() throws IOException {
         assertEquals(0, run("day", write("anytime.yaml", DISH + PLACE), "--rays", "4k", "--quiet"));

@@ -8,6 +8,7 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Locale;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
@@ -32,7 +33,15 @@ class TrialCommandTest extends CommandRuns {
         assertEquals(fitted, after.get("expected_power_likely_W").asDouble(), 0.04 * fitted);
         assertTrue(width(after) < 0.85 * width(before), before + "\n" + after);
         assertEquals("none", after.get("likeliest_flaw").asText());
-        assertTrue(Files.readString(built).startsWith("# As built, by the logs monday.csv"));
+        String text = Files.readString(built).replaceAll("\n# ", " ");
+        assertTrue(text.startsWith("# As built, by the logs monday.csv"), text);
+        String range = String.format(
+                Locale.ROOT,
+                "%.0f to %.0f W by this file",
+                after.get("expected_power_low_W").asDouble(),
+                after.get("expected_power_high_W").asDouble());
+        assertTrue(text.contains(range), text + range);
+        assertTrue(text.contains("no key for what the logs say of what the pan loses"), text);
     }
 
     private static double width(JsonNode json) {
@@ -67,6 +76,29 @@ class TrialCommandTest extends CommandRuns {
                         "../scenarios/garden-class",
                         "--as-built",
                         folder.resolve("a").toString()));
+    }
+
+    /** One bad log stops nobody else; a folder of bad ones is refused. */
+    @Test
+    void aBadLogOfAClassIsNamedAndLeftOut() throws IOException {
+        Path all = Files.createDirectory(folder.resolve("class"));
+        Files.writeString(all.resolve("bad.csv"), "time,temp\n0,20\n1,21\n");
+        assertEquals(2, run("trial", GARDEN, all.toString()));
+        assertComplaint("bad.csv, line 1: the column 'time' needs its unit");
+        Files.copy(Path.of(LOGS + "monday.csv"), all.resolve("good.csv"));
+        Files.writeString(all.resolve("mask.csv"), "# dish.covered.part: rim\ntime_min,water_C\n0,20\n10,25\n20,30\n");
+        assertEquals(0, run("trial", GARDEN, all.toString(), "--width", "200"));
+        assertTrue(out().contains("1 cooker; the best is good"), out());
+        assertTrue(out().contains("Left out: bad. "), out());
+        assertTrue(out().contains("Left out: mask. "), out());
+    }
+
+    /** Eight focal lengths off it is the unit that is wrong. */
+    @Test
+    void aCardFarBeyondTheFocusIsRefused() throws IOException {
+        String card = write("card.csv", "from_middle_cm,width_cm\n2000,80\n");
+        assertEquals(2, run("trial", GARDEN, "--card", card));
+        assertComplaint("is the unit right?");
     }
 
     /** Nothing is written when something is wrong. */

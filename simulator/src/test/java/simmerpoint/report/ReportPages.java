@@ -7,8 +7,6 @@ import java.util.Optional;
 import simmerpoint.dish.mirror.Mirror;
 import simmerpoint.pan.Finish;
 import simmerpoint.pan.Pan;
-import simmerpoint.safety.SafetyResult;
-import simmerpoint.safety.SafetyStudy;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.scenario.ScenarioException;
 import simmerpoint.scenario.checks.CheckedScenario;
@@ -16,7 +14,6 @@ import simmerpoint.scenario.file.ScenarioReader;
 import simmerpoint.study.trace.Progress;
 import simmerpoint.study.trace.TraceOptions;
 import simmerpoint.units.UnitSystem;
-import simmerpoint.workshop.CookerStudy;
 
 /** Pages of the demo scenarios and of nasty ones, from few rays. */
 public final class ReportPages {
@@ -73,8 +70,7 @@ public final class ReportPages {
     static String page(CheckedScenario read, String name, UnitSystem units, int threads) throws ScenarioException {
         TraceOptions options = TraceOptions.defaults().withRays(RAYS).withThreads(threads);
         read.atOneMoment();
-        CookerStudy all = CookerStudy.run(read, units, options, Progress.NONE);
-        SafetyResult safety = SafetyStudy.run(read, Optional.empty(), true, options, Progress.NONE);
-        return new String(CookerReport.bytes(read, all, safety, name, units), StandardCharsets.UTF_8);
+        PageStudy all = PageStudy.run(read, units, options, options, Progress.NONE);
+        return new String(CookerReport.bytes(read, all.cooker(), all.safety(), name, units), StandardCharsets.UTF_8);
     }
 }

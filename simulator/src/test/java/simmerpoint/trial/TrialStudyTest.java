@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -15,12 +16,15 @@ import simmerpoint.scenario.checks.CheckedScenario;
 import simmerpoint.scenario.file.ScenarioReader;
 import simmerpoint.study.trace.Progress;
 import simmerpoint.study.trace.TraceOptions;
+import simmerpoint.trial.fit.FlawLikelihood;
 import simmerpoint.trial.fit.FlawStep;
 import simmerpoint.trial.fit.TrialFit;
 import simmerpoint.trial.fit.TrialFlaw;
 import simmerpoint.trial.log.LogReader;
 import simmerpoint.trial.log.TrialLog;
+import simmerpoint.trial.power.LogDisagreement;
 import simmerpoint.trial.power.PowerTest;
+import simmerpoint.uncertainty.LikelyRange;
 
 /** Logs of cookers whose every figure is known, simulated by other code than that which fits them. */
 class TrialStudyTest {
@@ -134,6 +138,32 @@ class TrialStudyTest {
                 .findFirst()
                 .orElseThrow()
                 .probability();
+    }
+
+    /** A cooker as planned beside one with the mirror of a third of the light: no one cooker has both logs. */
+    @Test
+    void logsOfTwoCookersDisagree() throws Exception {
+        CheckedScenario dull = SimulatedLog.with(read, "mirror.reflectance", "0.3");
+        TrialLog good = log(SimulatedLog.of(read.scenario(), 3).minutes(50).csv());
+        TrialLog again = log(SimulatedLog.of(read.scenario(), 4).minutes(50).csv());
+        TrialLog bad = log(SimulatedLog.of(dull.scenario(), 5).minutes(50).csv());
+        LogDisagreement apart = run(List.of(good, bad)).disagreement().orElseThrow();
+        assertEquals(good, apart.stronger());
+        assertEquals(bad, apart.weaker());
+        assertTrue(run(List.of(good, again)).disagreement().isEmpty());
+    }
+
+    /** Whatever is named first is the likeliest of all, nothing among them. */
+    @Test
+    void noFlawIsNamedThatIsLessLikelyThanNone() {
+        FlawLikelihood flaw = new FlawLikelihood(TrialFlaw.WIND, 0.25, FlawStep.Way.ONLY, 1, null, null, null);
+        LikelyRange any = LikelyRange.exact(30);
+        TrialFit fit =
+                new TrialFit(List.of(), any, 47, 4, 0.28, List.of(flaw), List.of(), 1, List.of(), Optional.empty());
+        assertTrue(fit.isFlawed());
+        assertTrue(fit.likeliest().isEmpty());
+        assertFalse(fit.isTold());
+        assertEquals(List.of(flaw), fit.suspects());
     }
 
     @Test

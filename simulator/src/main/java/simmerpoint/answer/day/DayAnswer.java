@@ -108,7 +108,7 @@ public final class DayAnswer {
                         ? TimeWords.clock(outdoors.when()) + " on "
                                 + TimeWords.date(outdoors.when().toLocalDate())
                         : "a sun " + figures.degrees(own.elevationRadians())
-                                + " high in a beam of " + FigureFormat.rounded(own.beamWattsPerSquareMetre(), 2)
+                                + " high in a beam of " + beam(own.beamWattsPerSquareMetre())
                                 + FigureFormat.NBSP + "W/m\u00b2")
                 + ", which is none of these rows.");
     }
@@ -121,7 +121,7 @@ public final class DayAnswer {
         return Columns.<DayHour>none()
                 .with("time", hour -> TimeWords.clock(hour.time()))
                 .with("sun", HourWords::elevation)
-                .with("beam\nW/m²", hour -> FigureFormat.rounded(hour.beam().likelyWattsPerSquareMetre(), 2))
+                .with("beam\nW/m²", hour -> beam(hour.beam().likelyWattsPerSquareMetre()))
                 .with(
                         "into the\nwater, W",
                         hour -> hour.light()
@@ -133,6 +133,11 @@ public final class DayAnswer {
                         "heat\nlevel",
                         hour -> HourWords.cell(
                                 hour, light -> LevelWords.of(light.level().likely())));
+    }
+
+    /** To the nearest 10 W/m² where it is strong, else two digits. */
+    private static String beam(double wattsPerSquareMetre) {
+        return FigureFormat.rounded(wattsPerSquareMetre, wattsPerSquareMetre < 995 ? 2 : 3);
     }
 
     private static String range(HourLight light) {

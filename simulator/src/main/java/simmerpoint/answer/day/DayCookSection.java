@@ -12,8 +12,8 @@ import simmerpoint.answer.words.LikelyWords;
 import simmerpoint.answer.words.TimeWords;
 import simmerpoint.heat.HeatLevel;
 import simmerpoint.heat.PanContents;
-import simmerpoint.study.day.CookingInterval;
 import simmerpoint.study.day.DayHour;
+import simmerpoint.study.day.DayInterval;
 import simmerpoint.study.day.DayResult;
 import simmerpoint.study.day.HourLight;
 import simmerpoint.sun.SunDay;
@@ -52,7 +52,10 @@ record DayCookSection(DayResult result, FigureFormat figures) {
     /** When it cooks, in a heading. */
     String verdict() {
         String date = TimeWords.date(result.plan().date());
-        List<CookingInterval> likely = result.intervals(LikelyRange::likely);
+        List<DayInterval> likely = result.intervals(LikelyRange::likely);
+        if (result.isGrounded()) {
+            return "On " + date + " the dish touches the ground whenever it would cook";
+        }
         return likely.isEmpty()
                 ? "It does not get to a simmer on " + date
                 : "On " + date + " it cooks from "
@@ -83,7 +86,12 @@ record DayCookSection(DayResult result, FigureFormat figures) {
         HourLight light = noon.light().orElseThrow();
         String at = " at " + when(noon);
         String watts = LikelyWords.power(light.power()) + at + ". Heat level: " + HourWords.level(light.level()) + ".";
-        List<CookingInterval> likely = result.intervals(LikelyRange::likely);
+        List<DayInterval> likely = result.intervals(LikelyRange::likely);
+        if (result.isGrounded()) {
+            return "On " + date
+                    + " the dish touches the ground whenever it would cook. Clear of the ground its cooking power would be "
+                    + watts;
+        }
         if (likely.isEmpty()) {
             return "On " + date + " it likely does not get to a simmer: the cooking power is only " + watts;
         }
@@ -99,14 +107,14 @@ record DayCookSection(DayResult result, FigureFormat figures) {
         if (hours.width() == 0) {
             return "";
         }
-        List<CookingInterval> poor = result.intervals(LikelyRange::low);
+        List<DayInterval> poor = result.intervals(LikelyRange::low);
         String low = poor.isEmpty()
                 ? " One such cooker in ten never gets to a simmer"
                 : " One such cooker in ten cooks less than " + intervals(poor) + " (" + hours(hours.low()) + ")";
         return low + "; one in ten cooks " + hours(hours.high()) + " or more.";
     }
 
-    private String intervals(List<CookingInterval> all) {
+    private String intervals(List<DayInterval> all) {
         return all.stream().map(this::interval).collect(Collectors.joining(" and "));
     }
 
@@ -119,7 +127,7 @@ record DayCookSection(DayResult result, FigureFormat figures) {
         return (isNoon ? "solar noon, " : "") + TimeWords.clock(hour.time());
     }
 
-    private String interval(CookingInterval interval) {
+    private String interval(DayInterval interval) {
         List<DayHour> curve = result.curve();
         boolean early = interval.from().equals(curve.get(0).time());
         boolean late = interval.to().equals(curve.get(curve.size() - 1).time());

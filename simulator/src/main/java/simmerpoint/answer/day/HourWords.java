@@ -4,12 +4,15 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
 import simmerpoint.answer.words.FigureFormat;
 import simmerpoint.answer.words.LevelWords;
 import simmerpoint.answer.words.LikelyWords;
 import simmerpoint.answer.words.TimeWords;
 import simmerpoint.heat.HeatLevelRange;
 import simmerpoint.study.day.DayHour;
+import simmerpoint.study.day.DayInterval;
+import simmerpoint.study.day.DayResult;
 import simmerpoint.study.day.HourLight;
 import simmerpoint.study.day.LightLimit;
 
@@ -76,5 +79,23 @@ final class HourWords {
             k++;
         }
         return String.join(" and ", spans);
+    }
+
+    /** Stretches of the day with a sun: "before 08:10 and after 18:55", "all day"; empty if none. */
+    static String when(DayResult result, List<DayInterval> stretches) {
+        return stretches.stream()
+                .map(each -> {
+                    boolean first = each.from().equals(result.curve().get(0).time());
+                    boolean last = each.to()
+                            .equals(result.curve()
+                                    .get(result.curve().size() - 1)
+                                    .time());
+                    String from = TimeWords.clock(each.from());
+                    String to = TimeWords.clock(each.to());
+                    return first && last
+                            ? "all day"
+                            : first ? "before " + to : last ? "after " + from : "from " + from + " to " + to;
+                })
+                .collect(Collectors.joining(" and "));
     }
 }

@@ -37,10 +37,12 @@ record ShortDay(DayResult result, FigureFormat figures) {
         if (noon.isEmpty()) {
             return ShortAnswer.of(title, Section.headed("Nothing cooks").say(cook.nothing()), NEXT);
         }
+        StandSection stand = new StandSection(result, figures, "");
         SectionBuilder out = Section.headed(cook.verdict())
                 .say(cook.atNoon(noon.get()))
                 .add(table())
-                .caution(new StandSection(result, figures, "").tooHigh());
+                .caution(stand.touching())
+                .caution(stand.tooHigh());
         return ShortAnswer.of(title, out, result.cautionFlux(), Cautions.at("pan"), NEXT);
     }
 
@@ -63,10 +65,13 @@ record ShortDay(DayResult result, FigureFormat figures) {
                 .table(shown());
     }
 
-    /** A few hours, evenly spread over those with light. */
+    /** A few hours, evenly spread over those with light in which the dish clears the ground, or over all with light. */
     private List<DayHour> shown() {
-        List<DayHour> lit =
+        List<DayHour> all =
                 result.shown().stream().filter(hour -> hour.light().isPresent()).toList();
+        List<DayHour> clear =
+                all.stream().filter(hour -> !hour.stand().touchesGround()).toList();
+        List<DayHour> lit = clear.isEmpty() ? all : clear;
         int stride = (lit.size() + ROWS - 1) / ROWS;
         return IntStream.range(0, lit.size())
                 .filter(k -> (k - stride / 2) % Math.max(1, stride) == 0)

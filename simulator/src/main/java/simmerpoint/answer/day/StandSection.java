@@ -92,12 +92,19 @@ record StandSection(DayResult result, FigureFormat figures, String aimHint) {
                 + "far as the table says, and bring the pan up or down.";
     }
 
-    private Optional<String> touching() {
-        return warning(
-                hour -> hour.stand().touchesGround(),
-                when -> "The dish touches the ground at " + when + ": its mount, now at "
+    /** Warns of hours in which the dish is in the ground. */
+    Optional<String> touching() {
+        return Optional.of(HourWords.when(result, result.touching()))
+                .filter(when -> !when.isEmpty())
+                .map(when -> "The dish touches the ground " + when + "; those hours are not counted. Its mount, now at "
                         + figures.length(ground().tripodHeightMetres(), 2) + ", would have to stand higher than "
-                        + figures.length(worst(h -> h.stand().leastMountMetres()), 2) + ".");
+                        + figures.length(
+                                result.curve().stream()
+                                        .mapToDouble(h -> h.stand().leastMountMetres())
+                                        .max()
+                                        .orElse(Double.NaN),
+                                2)
+                        + ".");
     }
 
     /** Warns of a pan out of reach. */

@@ -102,8 +102,10 @@ public final class YearAnswer {
         DayResult best = result.days().stream()
                 .max(Comparator.comparingDouble(day -> day.cookingHours().likely()))
                 .orElseThrow();
+        boolean touches = result.days().stream().anyMatch(d -> !d.touching().isEmpty());
+        String ground = touches ? " Hours in which the dish touches the ground are not counted." : "";
         if (best.cookingHours().likely() < LEAST_HOURS) {
-            return "In " + result.year() + " it gets to a simmer on none of the twelve days." + noon();
+            return "In " + result.year() + " it gets to a simmer on none of the twelve days." + ground + noon();
         }
         List<String> never = result.days().stream()
                 .filter(d -> d.cookingHours().likely() < LEAST_HOURS)
@@ -120,7 +122,7 @@ public final class YearAnswer {
                         ? ", and for some hours in every month"
                         : ", and not at all in " + String.join(", ", never))
                 + "; over a year of clear days that would be " + FigureFormat.count(Math.round(sum / 10) * 10)
-                + FigureFormat.NBSP + "hours. Clouds take their share of that." + noon();
+                + FigureFormat.NBSP + "hours. Clouds take their share of that." + ground + noon();
     }
 
     private String noon() {

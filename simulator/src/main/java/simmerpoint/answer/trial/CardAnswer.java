@@ -26,7 +26,8 @@ public final class CardAnswer {
     private static final double FAR = 2;
     private static final Item.Caution CAUTION = new Item.Caution(
             "Focused sunlight blinds and burns: a card in the focus catches fire within seconds. Take damp card or a sheet of"
-                    + " metal, wear dark glasses, look from the side, and cover most of the mirror while you draw.");
+                    + " metal, and cover most of the mirror while you draw. Stand to the side and look at the card only from there,"
+                    + " never towards the mirror or into the focus, with dark glasses or without.");
 
     private final CardResult result;
     private final FigureFormat figures;

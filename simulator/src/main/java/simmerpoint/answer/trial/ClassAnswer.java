@@ -53,7 +53,10 @@ public final class ClassAnswer {
                         + ", ± half of its 95\u00a0% interval: ranks whose intervals overlap may as well be the other way round."
                         + (result.cookers().stream().allMatch(ClassAnswer::isTold)
                                 ? ""
-                                : " A question mark: these logs cannot tell it from another flaw."))
+                                : " A question mark: these logs cannot tell it from something else."))
+                .say(result.leftOut().entrySet().stream()
+                        .map(each -> "Left out: " + each.getKey() + ". " + OneLine.of(each.getValue()))
+                        .toList())
                 .add(TrialAnswer.CAUTION);
     }
 
@@ -85,11 +88,11 @@ public final class ClassAnswer {
     private static String plain(Cooker cooker) {
         return cooker.flaw()
                 .map(f -> TrialFlawWords.plain(f.flaw()) + (isTold(cooker) ? "" : "?"))
-                .orElse(cooker.rank() == 0 ? "-" : "none");
+                .orElse(cooker.rank() == 0 ? "-" : isTold(cooker) ? "none" : "none?");
     }
 
     private static boolean isTold(Cooker cooker) {
-        return cooker.trial().fit().map(fit -> fit.rivals().isEmpty()).orElse(true);
+        return cooker.trial().fit().map(fit -> fit.isTold()).orElse(true);
     }
 
     private String sized(Cooker cooker) {

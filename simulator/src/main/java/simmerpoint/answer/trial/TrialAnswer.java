@@ -62,7 +62,8 @@ public final class TrialAnswer {
     private SectionBuilder head() {
         SectionBuilder out = Section.headed(ShortAnswer.capital(words.verdict()));
         result.fit().ifPresent(fit -> out.say(words.power(fit)));
-        return out.figure(words.powerName(), words.powerFigure())
+        return out.caution(words.disagreement())
+                .figure(words.powerName(), words.powerFigure())
                 .figure("heat loss", words.lossFigure())
                 .figure("likeliest flaw", words.flaw())
                 .figure("not told from it", words.rivals())
@@ -166,7 +167,7 @@ public final class TrialAnswer {
                 .filter(f -> f.probability() >= WORTH_A_LINE)
                 .toList();
         SectionBuilder out = Section.headed("What is wrong with it")
-                .figure("nothing beyond the usual doubts", TrialFlawWords.percent(fit.noFlaw()));
+                .figure(TrialWords.NO_FLAW, TrialFlawWords.percent(fit.noFlaw()));
         worth.forEach(f -> out.figure(flaws.sized(f), TrialFlawWords.percent(f.probability())));
         fit.pairs().stream()
                 .limit(PAIRS)
@@ -182,7 +183,7 @@ public final class TrialAnswer {
     }
 
     private static Optional<String> apart(TrialFit fit) {
-        if (!fit.isFlawed() || fit.rivals().isEmpty()) {
+        if (fit.likeliest().isEmpty() || fit.rivals().isEmpty()) {
             return Optional.empty();
         }
         return Optional.of("These logs cannot tell \u201c"

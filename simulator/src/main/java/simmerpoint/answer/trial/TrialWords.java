@@ -1,5 +1,7 @@
 package simmerpoint.answer.trial;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import simmerpoint.answer.words.FigureFormat;
@@ -24,6 +26,10 @@ import simmerpoint.units.UnitSystem;
  * @param figures in the reader's units
  */
 record TrialWords(TrialResult result, FigureFormat figures) {
+    static final String NO_FLAW = "nothing beyond the usual doubts";
+
+    private static final int RIVALS = 3;
+
     TrialWords(TrialResult result, UnitSystem units) {
         this(result, new FigureFormat(units));
     }
@@ -57,6 +63,20 @@ record TrialWords(TrialResult result, FigureFormat figures) {
         return "About " + figures.plainWatts(now) + " (95\u00a0% sure: " + interval(fit.lowWatts(), fit.highWatts())
                 + ") go into the water in this trial\u2019s light, at 50\u00a0K above the air. The model expected "
                 + LikelyWords.power(fit.expected()) + ".";
+    }
+
+    /** Logs that cannot be of one cooker as it stood. */
+    Optional<String> disagreement() {
+        return result.disagreement()
+                .map(apart -> "These logs disagree: " + name(apart.stronger()) + " gives "
+                        + FigureFormat.fixed(apart.most(), 0) + FigureFormat.NBSP + "W at 50\u00a0K above the air, "
+                        + name(apart.weaker()) + " " + FigureFormat.fixed(apart.least(), 0) + FigureFormat.NBSP
+                        + "W, farther apart than chance explains. Are they of one cooker, with the pan in the same place? All else here"
+                        + " takes them for one.");
+    }
+
+    private static String name(TrialLog log) {
+        return log.file().getFileName().toString();
     }
 
     private String interval(double low, double high) {
@@ -109,21 +129,26 @@ record TrialWords(TrialResult result, FigureFormat figures) {
         return result.fit()
                 .map(fit -> fit.likeliest()
                         .map(f -> words.sized(f) + ": " + TrialFlawWords.percent(f.probability()))
-                        .orElse("none beyond the usual doubts: " + TrialFlawWords.percent(fit.noFlaw())));
+                        .orElse(NO_FLAW + ": " + TrialFlawWords.percent(fit.noFlaw())));
     }
 
     /** What cannot be told from it. */
     Optional<String> rivals() {
-        TrialFlawWords words = new TrialFlawWords(figures);
         return result.fit()
-                .filter(TrialFit::isFlawed)
-                .filter(fit -> !fit.rivals().isEmpty())
-                .map(fit -> String.join(
-                        "; ",
-                        fit.rivals().stream()
-                                .limit(3)
-                                .map(f -> words.sized(f) + ": " + TrialFlawWords.percent(f.probability()))
-                                .toList()));
+                .map(this::rivals)
+                .filter(all -> !all.isEmpty())
+                .map(all -> String.join("; ", all.subList(0, Math.min(RIVALS, all.size()))));
+    }
+
+    private List<String> rivals(TrialFit fit) {
+        TrialFlawWords words = new TrialFlawWords(figures);
+        List<String> all = new ArrayList<>();
+        if (fit.mayBeFlawless()) {
+            all.add(NO_FLAW + ": " + TrialFlawWords.percent(fit.noFlaw()));
+        }
+        (fit.likeliest().isPresent() ? fit.rivals() : fit.suspects())
+                .forEach(f -> all.add(words.sized(f) + ": " + TrialFlawWords.percent(f.probability())));
+        return all;
     }
 
     /** What to do next. */
@@ -133,7 +158,7 @@ record TrialWords(TrialResult result, FigureFormat figures) {
 
     /** What to know about a log. */
     static String note(TrialNote note) {
-        String file = note.log().file().getFileName().toString();
+        String file = name(note.log());
         return file + ": "
                 + switch (note.kind()) {
                     case AIR_OF_SCENARIO -> "no air in it; the scenario\u2019s is taken.";

@@ -81,6 +81,11 @@ final class ClippedSurface extends AlteredSurface {
     }
 
     @Override
+    public double[] ringBorders() {
+        return original.ringBorders();
+    }
+
+    @Override
     public PanelZones zones() {
         return PanelZones.ONE;
     }

@@ -99,6 +99,11 @@ final class FlatRingSurface implements MirrorSurface {
     }
 
     @Override
+    public double[] ringBorders() {
+        return borders.shares();
+    }
+
+    @Override
     public double steepestSlope() {
         double max = 0;
         for (double s : slope) {

@@ -1,5 +1,6 @@
 package simmerpoint.dish.cut;
 
+import java.util.Arrays;
 import simmerpoint.dish.DishPlan;
 import simmerpoint.dish.Profile;
 
@@ -50,6 +51,11 @@ final class RingBorders {
 
     int rings() {
         return radius.length - 1;
+    }
+
+    /** Share of the outline within each border between hub and rim. */
+    double[] shares() {
+        return Arrays.stream(share, 0, rings()).filter(s -> s > 0).toArray();
     }
 
     /** The ring that contains the radius r = rim·√{@code v}, from hub to rim; constant time. */

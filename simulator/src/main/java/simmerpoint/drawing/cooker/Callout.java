@@ -40,21 +40,26 @@ public record Callout(String words, double room, boolean isWarning) {
         return metrics.lines(text()).size() * LINE + PAD;
     }
 
-    /** Draws it with its middle at x and its top at y, moved inwards where it would reach out of a box. */
-    public void draw(Canvas canvas, double x, double y, Box box) {
-        List<String> lines = canvas.metrics().lines(text());
-        double wide = lines.stream()
-                        .mapToDouble(line -> canvas.metrics().width(text().words(line)))
+    /** Where its sheet lies with its middle at x and its top at y, moved inwards where it would reach out of a box. */
+    public Box sheet(TextMetrics metrics, double x, double y, Box box) {
+        double wide = metrics.lines(text()).stream()
+                        .mapToDouble(line -> metrics.width(text().words(line)))
                         .max()
                         .orElse(0)
                 + 2 * PAD;
-        double high = lines.size() * LINE + PAD;
+        double high = height(metrics);
         double left = Math.max(box.x() + EDGE, Math.min(box.right() - wide - EDGE, x - wide / 2));
         double top = Math.max(box.y() + EDGE, Math.min(box.bottom() - high - EDGE, y));
-        Style style = isWarning ? Style.CALLOUT_WRONG : Style.CALLOUT;
-        canvas.draw(style, new RoundBox(new Box(left, top, wide, high), 4));
+        return new Box(left, top, wide, high);
+    }
+
+    /** Draws it on its {@link #sheet}. */
+    public void draw(Canvas canvas, double x, double y, Box box) {
+        List<String> lines = canvas.metrics().lines(text());
+        Box sheet = sheet(canvas.metrics(), x, y, box);
+        canvas.draw(isWarning ? Style.CALLOUT_WRONG : Style.CALLOUT, new RoundBox(sheet, 4));
         for (int k = 0; k < lines.size(); k++) {
-            canvas.write(text().words(lines.get(k)).moved(left + PAD, top + PAD / 2 + k * LINE + Text.SIZE));
+            canvas.write(text().words(lines.get(k)).moved(sheet.x() + PAD, sheet.y() + PAD / 2 + k * LINE + Text.SIZE));
         }
     }
 }

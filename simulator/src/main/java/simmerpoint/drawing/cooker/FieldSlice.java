@@ -43,7 +43,8 @@ public final class FieldSlice {
             double z = box.corner().z() + height * (high - row - 0.5) / high;
             for (int column = 0; column < wide; column++) {
                 double x = box.corner().x() + width * (column + 0.5) / wide;
-                argb[row * wide + column] = HazardBands.argb(probe.smooth(new Vec(x, 0, z), box.cellMetres()));
+                argb[row * wide + column] =
+                        HazardBands.argb(probe.smooth(new Vec(x, 0, z), box.cellMetres(), HazardBands.LEAST));
             }
         }
         // Places of a drawing count from under the mount as it stands with no slide, those of the yard from where it

@@ -19,6 +19,9 @@ final class HazardBands {
 
     private static final List<Hazard> BANDS = List.of(Hazard.values());
 
+    /** Weaker light has no colour, W/m². */
+    static final double LEAST = BANDS.get(0).wattsPerSquareMetre();
+
     /** Seen through, and pale, so that edges do not get dark where colours run into each other. */
     private static final int NONE = colour(BANDS.get(0)) & 0xFFFFFF;
 

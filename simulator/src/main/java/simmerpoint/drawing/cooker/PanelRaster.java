@@ -1,7 +1,9 @@
 package simmerpoint.drawing.cooker;
 
 import java.util.Arrays;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import simmerpoint.dish.DishPlan;
 import simmerpoint.dish.PanelOutline;
@@ -21,8 +23,7 @@ public final class PanelRaster {
     static final int PIXELS = DOTS / 2;
 
     private static final int NONE = -1;
-    /** Of a pixel whose dots differ. */
-    private static final int MIXED = -2;
+    private static final int EDGE = -2;
 
     private static final int MOST_WITH_EDGES = 3000;
 
@@ -31,7 +32,10 @@ public final class PanelRaster {
     private final double middle;
     private final int[] panel = new int[DOTS * DOTS];
     private final boolean[] edge = new boolean[DOTS * DOTS];
-    private final int[] whole = new int[PIXELS * PIXELS];
+    /** Number of the mix of each pixel: few are of more than one panel. */
+    private final int[] mix = new int[PIXELS * PIXELS];
+
+    private final List<Mix> mixes;
     private final List<PanelOutline> outlines;
 
     private PanelRaster(DishPlan dish, List<PanelOutline> outlines) {
@@ -49,24 +53,43 @@ public final class PanelRaster {
         if (outlines.size() <= MOST_WITH_EDGES) {
             edges();
         }
-        Arrays.setAll(whole, this::whole);
+        Map<Mix, Integer> numbers = new LinkedHashMap<>();
+        Arrays.setAll(mix, pixel -> numbers.computeIfAbsent(mix(pixel), m -> numbers.size()));
+        mixes = List.copyOf(numbers.keySet());
     }
 
-    /** The one panel of all dots of a pixel, {@link #NONE} if there is none. */
-    private int whole(int pixel) {
-        int at = dot(pixel);
-        for (int k = 0; k < 4; k++) {
-            int dot = at + (k & 1) + (k >> 1) * DOTS;
-            if (edge[dot] || panel[dot] != panel[at]) {
-                return MIXED;
+    /** What the four dots of a pixel are: numbers of panels, {@link #EDGE} or {@link #NONE}. */
+    private record Mix(int first, int second, int third, int fourth) {
+        int argb(int[] colours, int edges) {
+            int covered = 0;
+            int red = 0;
+            int green = 0;
+            int blue = 0;
+            for (int dot : new int[] {first, second, third, fourth}) {
+                if (dot == EDGE || (dot >= 0 && dot < colours.length)) {
+                    int rgb = dot == EDGE ? edges : colours[dot];
+                    covered++;
+                    red += (rgb >> 16) & 0xFF;
+                    green += (rgb >> 8) & 0xFF;
+                    blue += rgb & 0xFF;
+                }
             }
+            return covered == 0
+                    ? 0
+                    : ((covered * 255 / 4) << 24)
+                            | ((red / covered) << 16)
+                            | ((green / covered) << 8)
+                            | (blue / covered);
         }
-        return panel[at];
     }
 
-    /** The first dot of a pixel. */
-    private static int dot(int pixel) {
-        return 2 * (pixel / PIXELS) * DOTS + 2 * (pixel % PIXELS);
+    private Mix mix(int pixel) {
+        int at = 2 * (pixel / PIXELS) * DOTS + 2 * (pixel % PIXELS);
+        return new Mix(seen(at), seen(at + 1), seen(at + DOTS), seen(at + DOTS + 1));
+    }
+
+    private int seen(int dot) {
+        return edge[dot] ? EDGE : panel[dot];
     }
 
     /** Of a dish; takes some milliseconds, for very many panels some tenths of a second. */
@@ -160,38 +183,11 @@ public final class PanelRaster {
      * @param edges 0xRRGGBB of the edges between panels
      */
     public Raster picture(int[] colours, int edges) {
+        int[] palette = mixes.stream().mapToInt(m -> m.argb(colours, edges)).toArray();
         int[] picture = new int[PIXELS * PIXELS];
         for (int k = 0; k < picture.length; k++) {
-            int p = whole[k];
-            if (p == MIXED) {
-                picture[k] = pixel(dot(k), colours, edges);
-            } else if (p >= 0 && p < colours.length) {
-                picture[k] = 0xFF000000 | colours[p];
-            }
+            picture[k] = palette[mix[k]];
         }
         return new Raster(PIXELS, PIXELS, picture);
-    }
-
-    private int pixel(int at, int[] colours, int edges) {
-        int covered = 0;
-        int red = 0;
-        int green = 0;
-        int blue = 0;
-        for (int k = 0; k < 4; k++) {
-            int dot = at + (k & 1) + (k >> 1) * DOTS;
-            int p = panel[dot];
-            boolean drawn = p >= 0 && p < colours.length;
-            if (drawn || edge[dot]) {
-                int rgb = edge[dot] ? edges : colours[p];
-                covered++;
-                red += (rgb >> 16) & 0xFF;
-                green += (rgb >> 8) & 0xFF;
-                blue += rgb & 0xFF;
-            }
-        }
-        if (covered == 0) {
-            return 0;
-        }
-        return ((covered * 255 / 4) << 24) | ((red / covered) << 16) | ((green / covered) << 8) | (blue / covered);
     }
 }

@@ -46,7 +46,7 @@ public final class LessonSheet implements Drawing {
 
     @Override
     public void draw(Canvas canvas, Box box) {
-        canvas.write(Text.at(box.x(), box.y() + 22, "How many watts has our cooker?")
+        canvas.write(Text.at(box.x(), box.y() + 22, "How many watts does our cooker deliver?")
                 .in(TextStyle.HEADING)
                 .size(22)
                 .within(box.width()));

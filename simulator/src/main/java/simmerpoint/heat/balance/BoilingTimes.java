@@ -3,6 +3,7 @@ package simmerpoint.heat.balance;
 import java.util.Arrays;
 import java.util.OptionalDouble;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import simmerpoint.heat.BoilingOutcome;
 import simmerpoint.heat.losses.LossFactors;
 import simmerpoint.heat.losses.LossSpread;
@@ -20,10 +21,10 @@ public final class BoilingTimes {
      *
      * @param likely time to boil for the likely losses, s
      * @param seconds the same for given losses; may be less exact
-     * @param settles steady-state temperature, °C
+     * @param settles steady-state temperature, °C, asked for only where it may never boil
      */
     static BoilingOutcome outcome(
-            OptionalDouble likely, Function<LossFactors, OptionalDouble> seconds, LikelyRange settles) {
+            OptionalDouble likely, Function<LossFactors, OptionalDouble> seconds, Supplier<LikelyRange> settles) {
         double[] times = LossSpread.all().parallelStream()
                 .mapToDouble(f -> seconds.apply(f).orElse(Double.POSITIVE_INFINITY))
                 .toArray();
@@ -35,9 +36,9 @@ public final class BoilingTimes {
      *
      * @param likely likely time to boil, s; empty if it is likely that it never boils
      * @param seconds time of each pan, infinite if it never boils
-     * @param settles steady-state temperature, °C
+     * @param settles steady-state temperature, °C, asked for only where it may never boil
      */
-    public static BoilingOutcome outcome(OptionalDouble likely, double[] seconds, LikelyRange settles) {
+    public static BoilingOutcome outcome(OptionalDouble likely, double[] seconds, Supplier<LikelyRange> settles) {
         double[] times = seconds.clone();
         Arrays.sort(times);
         double share = Arrays.stream(times).filter(Double::isFinite).count() / (double) times.length;
@@ -45,10 +46,10 @@ public final class BoilingTimes {
             return new BoilingOutcome.Boils(LikelyRange.ofSample(likely.getAsDouble(), times));
         }
         if (likely.isEmpty() && share < TENTH) {
-            return new BoilingOutcome.Never(settles);
+            return new BoilingOutcome.Never(settles.get());
         }
         double tenth = times[(int) Math.floor(TENTH * (times.length - 1))];
         double soonest = Double.isFinite(tenth) ? tenth : Math.min(times[0], likely.orElse(Double.POSITIVE_INFINITY));
-        return new BoilingOutcome.MayBoil(share, likely, Math.min(soonest, likely.orElse(soonest)), settles);
+        return new BoilingOutcome.MayBoil(share, likely, Math.min(soonest, likely.orElse(soonest)), settles.get());
     }
 }

@@ -115,7 +115,7 @@ public final class CookingModel {
                     PotModel pot = pot(f);
                     return WarmingQuadrature.seconds(pot, absorbed, start, pot.boilingCelsius());
                 },
-                settlingCelsius(absorbed));
+                () -> settlingCelsius(absorbed));
     }
 
     /** Time to boil for the likely losses, s; empty if it never boils or takes longer than a day. */

@@ -13,6 +13,8 @@ public final class LightField {
     static final LightField DARK =
             new LightField(new FieldBox(Vec.ZERO, 1, 1, 1, 1), new float[FieldTally.PARTS], new float[1]);
 
+    private static final double SURE = 2;
+
     private final FieldBox box;
     private final float[] mean;
     private final float[] error;
@@ -82,6 +84,18 @@ public final class LightField {
     public Light cell(int i, int j, int k) {
         int at = box.index(i, j, k);
         return light(mean(at, 0), mean(at, 1), mean(at, 2), mean(at, 3), error[at]);
+    }
+
+    /**
+     * The larger of {@code than} and what one side of a surface in a cell surely gets, W/m²: {@link Light#most} less two standard errors,
+     * since the most of many cells is the noisiest. Quick where the light is weaker than {@code than}.
+     */
+    public double sure(int i, int j, int k, double than) {
+        if (!(scale * mean(box.index(i, j, k), 0) > than)) {
+            return than;
+        }
+        Light light = cell(i, j, k);
+        return Math.max(than, light.most() - SURE * light.standardError());
     }
 
     private double mean(int cell, int part) {

@@ -7,8 +7,6 @@ import simmerpoint.scenario.Scenario;
 
 /** All light in the yard of one cooker, reflected and direct, with the pan in place or taken away. Immutable. */
 public final class YardLight {
-    private static final double SURE = 2;
-
     private final Scenario scenario;
     private final boolean panStands;
     private final List<LightField> fields;
@@ -77,17 +75,22 @@ public final class YardLight {
 
         /**
          * Light of mirrors and sun together, W/m², that of the mirrors the mean over three places in a row across the dish's axis, so that
-         * the noise of single cells does not show.
+         * the noise of single cells does not show; 0 where it cannot come to {@code least}.
          */
-        public double smooth(Vec place, double apart) {
-            if (shadow.inPan(place)) {
+        public double smooth(Vec place, double apart, double least) {
+            Vec[] row = {place.plus(new Vec(0, -apart, 0)), place, place.plus(new Vec(0, apart, 0))};
+            double bound = 0;
+            for (Vec each : row) {
+                bound += field(each).bound(each);
+            }
+            if (bound / row.length + beam < least || shadow.inPan(place)) {
                 return 0;
             }
             double reflected = 0;
-            for (int k = -1; k <= 1; k++) {
-                reflected += reflected(place.plus(new Vec(0, k * apart, 0))).most();
+            for (Vec each : row) {
+                reflected += reflected(each).most();
             }
-            return reflected / 3 + (shadow.isLit(place) ? beam : 0);
+            return reflected / row.length + (shadow.isLit(place) ? beam : 0);
         }
 
         private Irradiance with(LightField.Light light, Vec place) {
@@ -135,7 +138,7 @@ public final class YardLight {
         return fields;
     }
 
-    /** Middle of the cell of most reflected light, less two standard errors, since the most of many cells is the noisiest. */
+    /** Middle of the cell that surely has most reflected light. */
     public Vec hottest() {
         Vec best = Vec.ZERO;
         double most = -1;
@@ -144,8 +147,7 @@ public final class YardLight {
             for (int k = 0; k < box.nz(); k++) {
                 for (int j = 0; j < box.ny(); j++) {
                     for (int i = 0; i < box.nx(); i++) {
-                        LightField.Light light = field.cell(i, j, k);
-                        double here = light.most() - SURE * light.standardError();
+                        double here = field.sure(i, j, k, most);
                         if (here > most) {
                             most = here;
                             best = box.middle(i, j, k);

@@ -26,7 +26,6 @@ final class ParkedLight {
     private static final int COARSE_CELLS = 60_000;
     private static final int FINE_EDGE = 20;
     private static final double FINE_CELL = 0.015;
-    private static final double SURE = 2;
 
     /** Weaker light of the mirrors counts as none, W/m². */
     private static final double LEAST = 5;
@@ -115,8 +114,7 @@ final class ParkedLight {
         }
         for (int j = 0; j < box.ny(); j++) {
             for (int i = 0; i < box.nx(); i++) {
-                LightField.Light light = field.cell(i, j, 0);
-                most = Math.max(most, light.most() - SURE * light.standardError());
+                most = field.sure(i, j, 0, most);
             }
         }
         return most >= LEAST ? most + beam : 0;
@@ -128,15 +126,20 @@ final class ParkedLight {
         for (int k = 0; k < box.nz(); k++) {
             for (int j = 0; j < box.ny(); j++) {
                 for (int i = 0; i < box.nx(); i++) {
-                    Vec middle = box.middle(i, j, k);
-                    if (Math.hypot(middle.x(), middle.y()) >= ParkedSpot.WALL_METRES) {
-                        LightField.Light light = field.cell(i, j, k);
-                        most = Math.max(most, light.most() - SURE * light.standardError());
+                    double here = field.sure(i, j, k, most);
+                    if (here > most && level(box, i, j, k) >= ParkedSpot.WALL_METRES) {
+                        most = here;
                     }
                 }
             }
         }
         return most >= LEAST ? most + beam : 0;
+    }
+
+    /** How far a cell is from under the mount, measured level, m. */
+    private static double level(FieldBox box, int i, int j, int k) {
+        Vec middle = box.middle(i, j, k);
+        return Math.hypot(middle.x(), middle.y());
     }
 
     private static double reach(LightField field, double beam) {
@@ -146,11 +149,8 @@ final class ParkedLight {
         for (int k = 0; k < box.nz(); k++) {
             for (int j = 0; j < box.ny(); j++) {
                 for (int i = 0; i < box.nx(); i++) {
-                    LightField.Light light = field.cell(i, j, k);
-                    Vec middle = box.middle(i, j, k);
-                    double level = Math.hypot(middle.x(), middle.y()) + box.cellMetres() / 2;
-                    if (level > farthest && light.most() - SURE * light.standardError() > wanted) {
-                        farthest = level;
+                    if (field.sure(i, j, k, wanted) > wanted) {
+                        farthest = Math.max(farthest, level(box, i, j, k) + box.cellMetres() / 2);
                     }
                 }
             }

@@ -17,13 +17,12 @@ import simmerpoint.study.trace.TraceStudy;
 /**
  * How exactly a dish must be aimed and how often, counted from a dead-on aim. Everything is traced with one seed: the dead-on
  * aim and the scenario's own with all rays, tolerances as {@link AimTolerance} does, times and means with an eighth,
- * curves with a sixteenth, maps with a thirty-second of the rays at each aim (4,096 at least, but no more than asked).
+ * curves and maps with a thirty-second of the rays at each aim (4,096 at least, but no more than asked).
  */
 public final class AimStudy {
     private static final long LEAST_RAYS = 1 << 12;
     private static final long FOR_SPELLS = 8;
-    private static final long FOR_CURVES = 16;
-    private static final long FOR_MAPS = 32;
+    private static final long FOR_DRAWINGS = 32;
 
     private static final double TRACED = 0.36;
     private static final double TOLERATED = 0.73;
@@ -114,7 +113,7 @@ public final class AimStudy {
         long start = System.nanoTime();
         double curves = (DRAWN - TIMED) / (1 - TIMED);
         AimResult curved = curved(times, new PartialProgress(progress, 0, curves));
-        TraceOptions forMaps = fewer(times.options(), FOR_MAPS);
+        TraceOptions forMaps = fewer(times.options(), FOR_DRAWINGS);
         AimSweep.Maps maps = new AimSweep(times.tolerance()).maps(forMaps, new PartialProgress(progress, curves, 1));
         return curved.withMaps(
                 maps.maps(),
@@ -131,7 +130,7 @@ public final class AimStudy {
     /** The curves alone, without maps. */
     private static AimResult curved(AimTimes times, Progress progress) {
         long start = System.nanoTime();
-        TraceOptions forCurves = fewer(times.options(), FOR_CURVES);
+        TraceOptions forCurves = fewer(times.options(), FOR_DRAWINGS);
         List<AimCurve> curves = new AimSweep(times.tolerance()).curves(forCurves, progress);
         return new AimResult(
                 times,

@@ -31,7 +31,7 @@ public record BuildTrace(
     private static final double DEPTHS = 0.6;
 
     /** Rays where none are asked for: prices and tolerances need no more. */
-    public static final long USUAL_RAYS = 1L << 15;
+    public static final long USUAL_RAYS = 1L << 14;
 
     /** Keeps copies of the lists. */
     public BuildTrace {

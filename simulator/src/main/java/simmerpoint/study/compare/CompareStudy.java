@@ -40,6 +40,9 @@ public final class CompareStudy {
     /** Whole traces kept at once: bounds the memory for maps. */
     private static final int CHUNK = 64;
 
+    /** Rays of the quick way where none are asked for: watts are then good to a thousandth, and differences to less. */
+    public static final long QUICK_RAYS = 1L << 15;
+
     private static final long FIRST_RAYS = 1L << 16;
     /** 2^{@value} drawn cookers of each: the ends of a range are good to some 0.15 of its width. */
     private static final int COOKERS = 6;

@@ -2,12 +2,14 @@ package simmerpoint.study.day;
 
 import java.time.ZonedDateTime;
 import java.util.Optional;
+import java.util.function.ToDoubleFunction;
 import simmerpoint.setup.FocusTravel;
 import simmerpoint.setup.StandGeometry;
 import simmerpoint.study.aim.AimAgain;
 import simmerpoint.study.likely.LikelyMoment;
 import simmerpoint.sun.BeamRange;
 import simmerpoint.sun.SunMoment;
+import simmerpoint.uncertainty.LikelyRange;
 
 /**
  * One instant of a day.
@@ -39,6 +41,11 @@ public record DayHour(
     /** The same with what is likely. */
     DayHour withLikely(LikelyMoment found) {
         return new DayHour(moment, beam, stand, walk, light.map(l -> l.withLikely(found)), hindrance);
+    }
+
+    /** Watts beyond those of a simmer by one end of their range; minus infinity without light. */
+    double simmerSpareWatts(ToDoubleFunction<LikelyRange> end) {
+        return light.map(l -> end.applyAsDouble(l.simmerSpareWatts())).orElse(Double.NEGATIVE_INFINITY);
     }
 
     /** Likely cooking power, W; minus infinity without light. */

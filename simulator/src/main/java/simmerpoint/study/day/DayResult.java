@@ -47,18 +47,30 @@ public record DayResult(
         return hours.isEmpty() ? curve : hours;
     }
 
-    /** When it simmers or better: the likely end, or one end of its range. */
-    public List<CookingInterval> intervals(ToDoubleFunction<LikelyRange> end) {
-        return CookingIntervals.over(curve, end);
+    /** When it simmers or better and the dish clears the ground: the likely end, or one end of its range. */
+    public List<DayInterval> intervals(ToDoubleFunction<LikelyRange> end) {
+        return DayIntervals.over(
+                curve, hour -> hour.simmerSpareWatts(end), hour -> hour.stand().clearanceMetres());
     }
 
-    /** Hours in which it simmers or better, likely, and as one such cooker in ten does less and one more. */
+    /** When the dish, aimed at the sun, touches the ground. */
+    public List<DayInterval> touching() {
+        return DayIntervals.over(curve, hour -> -hour.stand().clearanceMetres());
+    }
+
+    /** Whether the ground alone keeps it from any simmer on this day. */
+    public boolean isGrounded() {
+        return intervals(LikelyRange::likely).isEmpty()
+                && curve.stream().anyMatch(hour -> hour.simmerSpareWatts(LikelyRange::likely) >= 0);
+    }
+
+    /** Hours of {@link #intervals}, likely, and as one such cooker in ten does less and one more. */
     public LikelyRange cookingHours() {
         return new LikelyRange(hours(LikelyRange::low), hours(LikelyRange::likely), hours(LikelyRange::high));
     }
 
     private double hours(ToDoubleFunction<LikelyRange> end) {
-        return intervals(end).stream().mapToDouble(CookingInterval::hours).sum();
+        return intervals(end).stream().mapToDouble(DayInterval::hours).sum();
     }
 
     /** The same with what is likely at every instant. */

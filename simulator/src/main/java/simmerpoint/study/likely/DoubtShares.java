@@ -17,15 +17,14 @@ final class DoubtShares {
     private DoubtShares() {}
 
     /** Causes of one name are one. Cookers that cannot stand count as the mean, so that the draws stay as even as they are. */
-    static List<DoubtShare> of(CookerDraws draws, List<Optional<DrawnOutcome>> outcomes) {
-        double mean = outcomes.stream()
+    static List<DoubtShare> of(CookerDraws draws, List<Optional<Double>> powers) {
+        double mean = powers.stream()
                 .flatMap(Optional::stream)
-                .mapToDouble(DrawnOutcome::power)
+                .mapToDouble(watts -> watts)
                 .average()
                 .orElse(0);
-        double[] results = outcomes.stream()
-                .mapToDouble(outcome -> outcome.map(DrawnOutcome::power).orElse(mean))
-                .toArray();
+        double[] results =
+                powers.stream().mapToDouble(watts -> watts.orElse(mean)).toArray();
         VarianceShares of = VarianceShares.of(draws.draws(), results);
         List<Doubt> doubts = draws.doubts().all();
         Map<String, DoubtShare> byName = new LinkedHashMap<>();

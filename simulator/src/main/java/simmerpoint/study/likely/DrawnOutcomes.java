@@ -32,6 +32,13 @@ record DrawnOutcomes(List<DrawnOutcome> found) {
         return new DrawnOutcomes(found);
     }
 
+    /** The power of each, empty where it cannot stand. */
+    static List<Optional<Double>> powers(List<Optional<DrawnOutcome>> outcomes) {
+        return outcomes.stream()
+                .map(outcome -> outcome.map(DrawnOutcome::power))
+                .toList();
+    }
+
     static ImpossibleSetupException noneStands() {
         return new ImpossibleSetupException("no such cooker can stand as asked");
     }
@@ -61,7 +68,7 @@ record DrawnOutcomes(List<DrawnOutcome> found) {
         return BoilingTimes.outcome(
                 Double.isFinite(median) ? OptionalDouble.of(median) : OptionalDouble.empty(),
                 seconds,
-                range(DrawnOutcome::settlesCelsius));
+                () -> range(DrawnOutcome::settlesCelsius));
     }
 
     private LikelyResult.Assured assured() {

@@ -80,7 +80,7 @@ public final class LikelyMoments {
                 .map(pan -> pan.map(p -> p.at(now, below, share)))
                 .toList();
         return DrawnOutcomes.of(outcomes.stream().flatMap(Optional::stream).toList())
-                .result(true, DoubtShares.of(draws, outcomes));
+                .result(true, DoubtShares.of(draws, DrawnOutcomes.powers(outcomes)));
     }
 
     private double share(double elevation, int below) {

@@ -33,8 +33,10 @@ public final class LikelyStudy {
 
     /** The same with the shares of the causes from more cookers; the range stays that of every other answer. */
     public static LikelyResult withShares(CheckedScenario read, TraceOptions options, Progress progress) {
-        return run(read, FOR_RANGE, options, progress)
-                .withShares(run(read, FOR_SHARES, options, progress).shares());
+        CookerDraws many = CookerDraws.of(ScenarioDoubts.of(read), FOR_SHARES, options);
+        List<Optional<Double>> powers =
+                many.each(cooker -> FewRayTrace.watts(cooker, Optional.empty(), options), progress);
+        return run(read, FOR_RANGE, options, progress).withShares(DoubtShares.of(many, powers));
     }
 
     /**
@@ -81,6 +83,6 @@ public final class LikelyStudy {
                 draws.each(cooker -> FewRayTrace.of(cooker.changed(change), draws.options()), progress);
         DrawnOutcomes found =
                 DrawnOutcomes.of(outcomes.stream().flatMap(Optional::stream).toList());
-        return found.result(draws.doubts().hasPan(), DoubtShares.of(draws, outcomes));
+        return found.result(draws.doubts().hasPan(), DoubtShares.of(draws, DrawnOutcomes.powers(outcomes)));
     }
 }

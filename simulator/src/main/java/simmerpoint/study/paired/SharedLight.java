@@ -79,7 +79,9 @@ final class SharedLight {
         Member(Scenario scenario, boolean maps) {
             this.scenario = scenario;
             Setup setup = scenario.setup();
-            ReplicateCaster.refuseInMirror(casting.surface(), setup, scenario.target());
+            if (!members.isEmpty()) {
+                ReplicateCaster.refuseInMirror(casting.surface(), setup, scenario.target());
+            }
             sameFrame = members.isEmpty() || setup.equals(casting.setup());
             fromFirst = casting.setup().dishInTarget().inverse().in(setup.dishInTarget());
             TargetScene plan = maps

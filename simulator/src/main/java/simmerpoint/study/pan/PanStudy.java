@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import simmerpoint.heat.FryingAssessment;
 import simmerpoint.heat.FryingThresholds;
 import simmerpoint.heat.ThermalPan;
@@ -20,6 +21,7 @@ import simmerpoint.study.likely.LikelyLight;
 import simmerpoint.study.likely.LikelyStudy;
 import simmerpoint.study.trace.HeatResult;
 import simmerpoint.study.trace.ImpossibleSetupException;
+import simmerpoint.study.trace.LikelyResult;
 import simmerpoint.study.trace.PanIrradiation;
 import simmerpoint.study.trace.PartialProgress;
 import simmerpoint.study.trace.Progress;
@@ -95,14 +97,22 @@ public final class PanStudy {
 
     /** The same with what is likely over all doubts, where the pan stands and where it is best put. */
     public static PanResult run(CheckedScenario read, TraceOptions options, Progress progress) {
+        return run(read, () -> LikelyStudy.run(read, LikelyStudy.FOR_RANGE, options, Progress.NONE), options, progress);
+    }
+
+    /** The same where it is known what is likely {@code here}, where the pan stands. */
+    public static PanResult run(
+            CheckedScenario read, Supplier<LikelyResult> here, TraceOptions options, Progress progress) {
         Scenario scenario = read.scenario();
         PanResult asGiven = new PanStudy(scenario, Optional.of(read), options, progress).run(progress);
-        return asGiven.withLikely(stand -> LikelyStudy.run(
-                read,
-                LikelyStudy.FOR_RANGE,
-                options,
-                drawn -> drawn.withStand(shifted(drawn.stand(), scenario.stand(), stand)),
-                Progress.NONE));
+        return asGiven.withLikely(stand -> stand.equals(scenario.stand())
+                ? here.get()
+                : LikelyStudy.run(
+                        read,
+                        LikelyStudy.FOR_RANGE,
+                        options,
+                        drawn -> drawn.withStand(shifted(drawn.stand(), scenario.stand(), stand)),
+                        Progress.NONE));
     }
 
     /** {@code stand} moved as far as from {@code from} to {@code to}. */

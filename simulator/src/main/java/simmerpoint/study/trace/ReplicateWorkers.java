@@ -17,7 +17,8 @@ public final class ReplicateWorkers implements AutoCloseable {
     private static final long LISTEN_MILLIS = 50;
     private static final int STEPS_PER_LOOK = 64;
 
-    private static final ExecutorService HELPERS = Executors.newCachedThreadPool(work -> {
+    /** The other threads. */
+    static final ExecutorService HELPERS = Executors.newCachedThreadPool(work -> {
         Thread thread = new Thread(work, "replicate-worker");
         thread.setDaemon(true);
         return thread;

@@ -95,7 +95,7 @@ public final class TraceStudy {
             boolean precisionReached,
             double seconds) {
         CompletableFuture<FluxMaps> maps = casting.threads() > 1
-                ? CompletableFuture.supplyAsync(figures::maps)
+                ? CompletableFuture.supplyAsync(figures::maps, ReplicateWorkers.HELPERS)
                 : CompletableFuture.completedFuture(figures.maps());
         CaughtByFace faces = figures.caughtByFace();
         Optional<HeatResult> heat = HeatResult.of(scenario, faces, new UsefulPower(scenario).estimate(figures));

@@ -69,17 +69,40 @@ public record TrialFit(
         return watts + REACH * error;
     }
 
-    /** Whether any flaw is likelier than none. */
+    /** Whether it is likelier that something is wrong than that nothing is. */
     public boolean isFlawed() {
         return noFlaw < 0.5;
     }
 
-    /** The likeliest flaw, if any is likelier than none. */
+    /** The likeliest flaw, if it alone is likelier than none. */
     public Optional<FlawLikelihood> likeliest() {
-        return isFlawed() ? flaws.stream().findFirst() : Optional.empty();
+        return flaws.stream().findFirst().filter(f -> f.probability() > noFlaw);
     }
 
-    /** Flaws that the logs cannot tell from the likeliest one, in order. */
+    /** Whether the logs tell the likeliest of no flaw and all flaws from the others. */
+    public boolean isTold() {
+        return likeliest()
+                .map(f -> rivals().isEmpty() && noFlaw * NOT_TOLD_APART <= f.probability())
+                .orElse(!isFlawed());
+    }
+
+    /** Whether no flaw is less likely than some flaw and yet cannot be left out. */
+    public boolean mayBeFlawless() {
+        return likeliest()
+                .filter(f -> noFlaw * NOT_TOLD_APART > f.probability())
+                .isPresent();
+    }
+
+    /** Flaws that cannot be left out although no flaw is likelier than each of them, in order. */
+    public List<FlawLikelihood> suspects() {
+        return likeliest().isPresent() || !isFlawed()
+                ? List.of()
+                : flaws.stream()
+                        .filter(f -> f.probability() * NOT_TOLD_APART > noFlaw)
+                        .toList();
+    }
+
+    /** Flaws that the logs cannot tell from the likeliest of them, in order. */
     public List<FlawLikelihood> rivals() {
         return flaws.stream()
                 .skip(1)

@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.LocalTime;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -12,6 +13,8 @@ import java.util.regex.Pattern;
 final class LogClock {
     private static final Pattern TIME =
             Pattern.compile("(?:(\\d{4}-\\d{2}-\\d{2})[ T])?(\\d{1,2}):(\\d{2})(?::(\\d{2})(?:\\.\\d+)?)?");
+
+    private static final Pattern ELAPSED = Pattern.compile("(\\d{1,2}):([0-5]\\d):([0-5]\\d(?:\\.\\d+)?)");
 
     private LocalDateTime first;
     private boolean dated;
@@ -37,6 +40,16 @@ final class LogClock {
         } catch (java.time.DateTimeException e) {
             return Optional.empty();
         }
+    }
+
+    /** Seconds of a time since any beginning that is written {@code 0:05:30}; empty if it is not. */
+    static OptionalDouble elapsed(String cell) {
+        Matcher m = ELAPSED.matcher(cell);
+        return m.matches()
+                ? OptionalDouble.of(3600 * Double.parseDouble(m.group(1))
+                        + 60 * Double.parseDouble(m.group(2))
+                        + Double.parseDouble(m.group(3)))
+                : OptionalDouble.empty();
     }
 
     /** Time of day of the first row, where there was one. */

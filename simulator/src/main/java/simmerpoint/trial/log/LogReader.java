@@ -7,6 +7,8 @@ import java.util.Iterator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.regex.Pattern;
 import simmerpoint.input.InputFileException;
 import simmerpoint.input.TableText;
@@ -14,7 +16,7 @@ import simmerpoint.trial.log.LogColumn.Quantity;
 
 /**
  * Reads a log: comments behind a #, then a line that names the columns, then the readings, in order of time. Cells are parted by commas,
- * or by semicolons or tabs if the line of names is; decimals take a point. Empty cells are allowed but for the time.
+ * or by semicolons or tabs if the line of names is; then decimals may take a comma. Empty cells are allowed but for the time.
  */
 public final class LogReader {
     /** A day at two readings a second is a tenth of this. */
@@ -172,7 +174,7 @@ public final class LogReader {
             }
         }
         if (seconds > LONGEST_SECONDS) {
-            throw wrong("more than 48 hours after the first row; one log is one trial.");
+            throw wrong("more than 48 hours after the first row; one log is one trial." + LogChecks.otherUnit(columns));
         }
         readings.add(new Reading(
                 number,
@@ -194,14 +196,27 @@ public final class LogReader {
         if (cell.isEmpty() && column.quantity() != Quantity.TIME) {
             return Double.NaN;
         }
-        if (!isNumber(cell)) {
+        OptionalDouble elapsed = column.quantity() == Quantity.TIME && cell.indexOf(':') >= 0
+                ? LogClock.elapsed(cell)
+                : OptionalDouble.empty();
+        if (elapsed.isPresent()) {
+            return elapsed.getAsDouble();
+        }
+        String text = pointed(cell);
+        if (!isNumber(text)) {
             throw wrong(notANumber(column, cell));
         }
-        double value = column.si(Double.parseDouble(cell));
+        double value = column.si(Double.parseDouble(text));
         if (!column.quantity().allows(value)) {
             throw wrong(outside(column, cell, value));
         }
         return value;
+    }
+
+    /** With a decimal point, where commas part no cells. */
+    private String pointed(String cell) {
+        boolean comma = !separator.equals(",") && cell.indexOf(',') >= 0;
+        return comma && DECIMAL_COMMA.matcher(cell).matches() ? cell.replace(',', '.') : cell;
     }
 
     /** Digits with a point are most of what is read, so they are looked at without a pattern. */
@@ -222,7 +237,7 @@ public final class LogReader {
             return column.head() + " is empty; every row needs its time.";
         }
         if (DECIMAL_COMMA.matcher(cell).matches()) {
-            return found + "; decimals take a point: " + cell.replace(',', '.') + ".";
+            return found + "; decimals take a point: " + cell.replace(',', '.') + ", or part the cells by semicolons.";
         }
         return found
                 + (WITH_UNIT.matcher(cell).matches()
@@ -247,7 +262,12 @@ public final class LogReader {
             throw new InputFileException(
                     file, "found " + water + " readings of the water; two or more are needed, and a dozen are of use.");
         }
-        return new TrialLog(file, comments.settings(), comments.sunless(), clock.begins(), readings);
+        TrialLog log = new TrialLog(file, comments.settings(), comments.sunless(), clock.begins(), readings);
+        Optional<String> trouble = LogChecks.trouble(log, columns);
+        if (trouble.isPresent()) {
+            throw new InputFileException(file, trouble.get());
+        }
+        return log;
     }
 
     private InputFileException wrong(String sentence) {

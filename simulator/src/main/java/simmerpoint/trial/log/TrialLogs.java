@@ -32,27 +32,37 @@ public final class TrialLogs {
     }
 
     /**
-     * Logs of a class: every CSV file of a folder is a cooker, and every folder in it that holds some.
+     * Logs of a class: every CSV file of a folder is a cooker, and every folder in it that holds some. A cooker with a log that cannot be
+     * used is left out.
      *
-     * @throws InputFileException if there is none, or one cannot be used
+     * @throws InputFileException if there is none, or none can be used
      */
-    public static Map<String, List<TrialLog>> ofClass(Path folder) throws InputFileException {
+    public static ClassLogs ofClass(Path folder) throws InputFileException {
         Map<String, List<TrialLog>> cookers = new LinkedHashMap<>();
+        Map<String, String> leftOut = new LinkedHashMap<>();
+        InputFileException first = null;
         for (Path entry : entries(folder)) {
             List<Path> files = Files.isDirectory(entry)
                     ? entries(entry).stream().filter(TrialLogs::isLog).toList()
                     : List.of(entry);
             if (!files.isEmpty() && isLog(files.get(0))) {
-                cookers.put(name(entry), read(files));
+                try {
+                    cookers.put(name(entry), read(files));
+                } catch (InputFileException e) {
+                    first = first == null ? e : first;
+                    leftOut.put(name(entry), e.getMessage());
+                }
             }
         }
         if (cookers.isEmpty()) {
-            throw new InputFileException(folder, "no log in this folder; logs are called something.csv.");
+            throw first != null
+                    ? first
+                    : new InputFileException(folder, "no log in this folder; logs are called something.csv.");
         }
         if (cookers.size() > MOST_COOKERS) {
             throw new InputFileException(folder, cookers.size() + " cookers; at most " + MOST_COOKERS + " at once.");
         }
-        return cookers;
+        return new ClassLogs(cookers, leftOut);
     }
 
     private static List<Path> entries(Path folder) throws InputFileException {

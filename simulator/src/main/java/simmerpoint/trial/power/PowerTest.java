@@ -48,7 +48,10 @@ public record PowerTest(
 
     /** Of heating logs with the same pan; at least one. */
     public static PowerTest of(List<TrialLog> logs, HeatedPan pan) {
-        Basis basis = basis(logs);
+        return of(logs, basis(logs), pan);
+    }
+
+    static PowerTest of(List<TrialLog> logs, Basis basis, HeatedPan pan) {
         List<TestInterval> all = new ArrayList<>();
         logs.forEach(log -> all.addAll(TestIntervals.of(log, pan, basis)));
         List<TestInterval> kept = all.stream().filter(TestInterval::isKept).toList();
@@ -58,7 +61,7 @@ public record PowerTest(
     }
 
     /** All logs by the least that any of them measured. */
-    private static Basis basis(List<TrialLog> logs) {
+    static Basis basis(List<TrialLog> logs) {
         if (logs.stream().allMatch(log -> log.has(Reading::irradiance))) {
             return Basis.IRRADIANCE;
         }

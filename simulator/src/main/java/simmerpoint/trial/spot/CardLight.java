@@ -1,6 +1,7 @@
 package simmerpoint.trial.spot;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -24,6 +25,7 @@ public final class CardLight {
     private static final double CARD = 0.34;
 
     private static final double OF_DISH = 0.4;
+    private static final double NEARLY_ALL = 0.99;
 
     /** Cells of the maps are a quarter of it, m. */
     private static final double PEAK_RADIUS = 0.012;
@@ -32,11 +34,11 @@ public final class CardLight {
     private final TraceOptions options;
     private final boolean sizedByKeys;
 
-    /** Of the dish of a scenario. */
-    CardLight(ScenarioValues values, TraceOptions options) throws ScenarioException {
+    /** Of the dish of a scenario, for cards at those distances from its middle, m. */
+    CardLight(ScenarioValues values, TraceOptions options, double... distances) throws ScenarioException {
         DishPlan dish = CheckedScenario.scenario(values).dish();
         sizedByKeys = dish.cut().ownSize().isEmpty();
-        double card = Math.min(CARD, OF_DISH * dish.diameterMetres());
+        double card = Math.max(Math.min(CARD, OF_DISH * dish.diameterMetres()), widest(dish, distances));
         bare = values.without(List.of(
                         "pan",
                         "plane",
@@ -50,6 +52,15 @@ public final class CardLight {
                 .with(Map.of("plane.disc", card + " m"));
         this.options =
                 new TraceOptions(options.rays(), options.precision(), options.seed(), options.threads(), PEAK_RADIUS);
+    }
+
+    /** Width of the widest cone from the rim through the focus to any of the cards, by similar triangles, at most nearly that of the dish, m. */
+    private static double widest(DishPlan dish, double... distances) {
+        double focal = dish.focalLengthMetres();
+        double fromRim = focal - dish.diameterMetres() * dish.diameterMetres() / (16 * focal);
+        double off =
+                Arrays.stream(distances).map(d -> Math.abs(d - focal)).max().orElse(0);
+        return dish.diameterMetres() * (off < NEARLY_ALL * fromRim ? off / fromRim : NEARLY_ALL);
     }
 
     /**
@@ -82,7 +93,7 @@ public final class CardLight {
     public static double[] widths(ScenarioValues values, TraceOptions options, double... distances)
             throws ScenarioException {
         Scenario dish = CheckedScenario.scenario(values);
-        return new CardLight(values, options)
+        return new CardLight(values, options, distances)
                 .maps(dish.mirror().slopeErrorRadians(), dish.dish().focalLengthMetres(), distances).stream()
                         .mapToDouble(
                                 map -> map.profile(Double.POSITIVE_INFINITY).width())

@@ -2,11 +2,13 @@ package simmerpoint.trial.spot;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.CancellationException;
 import simmerpoint.sampling.Estimate;
 import simmerpoint.scenario.ScenarioException;
 import simmerpoint.scenario.checks.CheckedScenario;
+import simmerpoint.study.trace.ImpossibleSetupException;
 import simmerpoint.study.trace.Progress;
 import simmerpoint.study.trace.TraceOptions;
 
@@ -33,6 +35,9 @@ public final class CardStudy {
 
     private static final int FINE = 60;
 
+    /** Twice the focal length away the light is as wide as the dish again. */
+    private static final double FARTHEST = 2;
+
     /** Rays of the grid and of the dishes that are shown, as shares of those asked for. */
     private static final int GRID_RAYS = 4;
 
@@ -58,15 +63,34 @@ public final class CardStudy {
      * Fits the spot.
      *
      * @throws ScenarioException if a card cannot stand in this dish
+     * @throws ImpossibleSetupException if a card is farther away than any spot is of use
      */
     public static CardResult run(
             CheckedScenario read, List<CardReading> readings, TraceOptions options, Progress progress)
             throws ScenarioException {
-        return new CardStudy(read, readings, options).run(progress);
+        CardStudy study = new CardStudy(read, readings, options);
+        study.refuseFar();
+        return study.run(progress);
+    }
+
+    private void refuseFar() {
+        for (CardReading reading : readings) {
+            double times = reading.distance() / focal;
+            if (times > FARTHEST) {
+                throw new ImpossibleSetupException(String.format(
+                        Locale.ROOT,
+                        "line %d of the card\u2019s file: %.0f cm from the middle of the dish is %.1f times the focal length, where the light"
+                                + " is wider than the dish and tells nothing; is the unit right? Up to %.0f cm is allowed",
+                        reading.line(),
+                        100 * reading.distance(),
+                        times,
+                        100 * FARTHEST * focal));
+            }
+        }
     }
 
     private CardResult run(Progress progress) throws ScenarioException {
-        CardLight light = new CardLight(read.values(), options.withRays(options.rays() / GRID_RAYS));
+        CardLight light = new CardLight(read.values(), options.withRays(options.rays() / GRID_RAYS), distances);
         double[][][][] figures = new double[ROUGH.length][LONG.length][][];
         for (int s = 0; s < ROUGH.length; s++) {
             for (int f = 0; f < LONG.length; f++) {
@@ -132,7 +156,7 @@ public final class CardStudy {
 
     /** Spots of the likeliest dish; the figures are means, which may lie between two dishes that fit alike. */
     private List<CardResult.Point> points(double rough, double longer) throws ScenarioException {
-        CardLight light = new CardLight(read.values(), options.withRays(options.rays() / SHOWN_RAYS));
+        CardLight light = new CardLight(read.values(), options.withRays(options.rays() / SHOWN_RAYS), distances);
         List<SpotMap> planned = light.maps(slope, focal, distances);
         List<SpotMap> fitted = light.maps(rough * slope, longer * focal, distances);
         List<CardResult.Point> points = new ArrayList<>();

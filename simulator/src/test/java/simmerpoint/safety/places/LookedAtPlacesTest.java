@@ -6,7 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import simmerpoint.safety.CookerLight;
 import simmerpoint.safety.SafetyResult;
@@ -92,11 +91,7 @@ class LookedAtPlacesTest {
         CheckedScenario read = read("plane: {disc: 10 cm}\naim: {mount: 0 cm}\nstand: {tripod-height: 60 cm}\n"
                 + "look-at: {bracket: {towards-sun: 0 cm, height: 180 cm}}\n");
         SafetyResult result = SafetyStudy.run(
-                read,
-                Optional.empty(),
-                false,
-                TraceOptions.defaults().withRays(1 << 17).withThreads(2),
-                Progress.NONE);
+                read, false, TraceOptions.defaults().withRays(1 << 17).withThreads(2), Progress.NONE);
         List<LookedAt> asked =
                 result.places().stream().filter(LookedAt::isAsked).toList();
         assertEquals(1, asked.size());

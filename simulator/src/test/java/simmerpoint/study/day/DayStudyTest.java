@@ -15,6 +15,7 @@ import java.util.concurrent.CancellationException;
 import org.junit.jupiter.api.Test;
 import simmerpoint.heat.BoilingOutcome;
 import simmerpoint.sampling.Estimate;
+import simmerpoint.scenario.GroundHeights;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.study.Cookers;
 import simmerpoint.study.trace.Progress;
@@ -68,6 +69,31 @@ class DayStudyTest {
         }
     }
 
+    /**
+     * A mount so low that the lowest point of the mirror, derived for each hour by itself, is at the ground at some height of the sun: no hour
+     * below that counts, and those above do as before.
+     */
+    @Test
+    void hoursInTheGroundDoNotCount() {
+        Scenario s = Cookers.usual(Cookers.HILLSIDE, Cookers.COUNTRY);
+        GroundHeights usual = s.heights();
+        GroundHeights low = new GroundHeights(0.45, usual.lowestPanMetres(), usual.highestPanMetres());
+        Scenario lower = new Scenario(
+                s.title(), s.dish(), s.mirror(), s.sun(), s.aim(), s.target(), s.stand(), s.cooking(), s.site(), low);
+        DayResult free = day(s, MIDSUMMER);
+        DayResult day = day(lower, MIDSUMMER);
+        assertTrue(free.touching().isEmpty());
+        assertEquals(2, day.touching().size(), () -> day.touching().toString());
+        DayInterval cooks = day.intervals(LikelyRange::likely).get(0);
+        assertEquals(day.touching().get(0).to(), cooks.from());
+        assertEquals(day.touching().get(1).from(), cooks.to());
+        assertTrue(day.cookingHours().likely() < free.cookingHours().likely() - 1);
+        for (DayHour hour : day.curve()) {
+            boolean inside = !hour.time().isBefore(cooks.from()) && !hour.time().isAfter(cooks.to());
+            assertEquals(!hour.stand().touchesGround(), inside, hour.time().toString());
+        }
+    }
+
     @Test
     void hoursAreFullHoursWithTheSunHighEnough() {
         DayResult day = day(Cookers.usual(Cookers.HILLSIDE, Cookers.COUNTRY), MIDSUMMER);
@@ -100,9 +126,9 @@ class DayStudyTest {
     @Test
     void itCooksAtNoonAndNotAtDawn() {
         DayResult day = day(Cookers.usual(Cookers.HILLSIDE, Cookers.COUNTRY), MIDSUMMER);
-        List<CookingInterval> intervals = day.intervals(LikelyRange::likely);
+        List<DayInterval> intervals = day.intervals(LikelyRange::likely);
         assertEquals(1, intervals.size());
-        CookingInterval interval = intervals.get(0);
+        DayInterval interval = intervals.get(0);
         assertTrue(interval.from().isBefore(day.day().solarNoon())
                 && interval.to().isAfter(day.day().solarNoon()));
         assertTrue(interval.from().isAfter(day.curve().get(0).time()), "from " + interval.from());

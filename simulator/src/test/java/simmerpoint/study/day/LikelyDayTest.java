@@ -94,8 +94,8 @@ class LikelyDayTest {
         }
         LikelyRange hours = day.cookingHours();
         assertTrue(hours.low() < hours.likely() - 0.2 && hours.likely() < hours.high() - 0.2, hours.toString());
-        CookingInterval poor = day.intervals(LikelyRange::low).get(0);
-        CookingInterval likely = day.intervals(LikelyRange::likely).get(0);
+        DayInterval poor = day.intervals(LikelyRange::low).get(0);
+        DayInterval likely = day.intervals(LikelyRange::likely).get(0);
         assertTrue(poor.from().isAfter(likely.from()) && poor.to().isBefore(likely.to()));
         assertTrue(Duration.between(likely.from(), likely.to()).toHours() < hours.high());
     }

@@ -54,6 +54,36 @@ class LogReaderTest {
                 1e-5);
     }
 
+    /** As a German spreadsheet writes them: 2,5 min are 150 s; 1:02:30 is 3750 s whatever unit the column has. */
+    @Test
+    void decimalsMayTakeACommaBetweenSemicolonsAndTimesMinutesAndSeconds() throws Exception {
+        TrialLog log = read("time_min;water_C\n0;18,0\n2,5;20,9\n1:02:30;23.8\n");
+        assertEquals(20.9, log.readings().get(1).waterCelsius(), 1e-12);
+        assertEquals(150, log.readings().get(1).seconds(), 1e-9);
+        assertEquals(3750, log.seconds(), 1e-9);
+        assertTrue(log.begins().isEmpty());
+    }
+
+    /** One second written as one minute makes a day of 24 minutes; light in kW/m² is a thousandth. */
+    @Test
+    void aColumnInAnotherUnitIsAskedAbout() throws Exception {
+        String rows = "0,20\n600,50\n1200,80\n";
+        InputFileException seconds = assertThrows(InputFileException.class, () -> read("time_min,water_C\n" + rows));
+        assertTrue(seconds.getMessage().contains("lasts 20 hours"), seconds.getMessage());
+        assertTrue(seconds.getMessage().contains("Are the times in seconds?"), seconds.getMessage());
+        assertEquals(1200, read("time_s,water_C\n" + rows).seconds());
+        assertEquals(72_000, read("time_min,water_C\n0,90\n600,40\n1200,20\n").seconds());
+        assertEquals(
+                72_000,
+                read("time_min,water_C,beam_W_m2\n0,20,800\n600,80,0\n1200,30,0\n")
+                        .seconds());
+        InputFileException light = assertThrows(
+                InputFileException.class, () -> read("time_min,water_C,beam_W_m2\n0,20,0.78\n10,50,0.8\n"));
+        assertTrue(light.getMessage().contains("beam_W_m2 is never more than 0.80"), light.getMessage());
+        assertTrue(light.getMessage().contains("kW/m²"), light.getMessage());
+        assertTrue(read("time_min,water_C,beam_W_m2\n0,90,0.5\n10,80,0.5\n").isCooling());
+    }
+
     @Test
     void timesOfDayCountFromTheFirst() throws Exception {
         TrialLog log = read("time_local\twater_C\n2026-08-30 23:50\t20\n2026-08-31 00:10:30\t25\n");
@@ -70,7 +100,9 @@ class LogReaderTest {
                     time_min,water_C,water_F\\n0,20,68 | line 1: water_C and water_F both give the water
                     0,20\\n1,21 | line 1: the first line must name the columns
                     time_min,water_C\\n0,20,5\\n1,21 | line 2: found 3 cells under 2 names of columns; decimals take a point
-                    time_min;water_C\\n0;20,5 | line 2: water_C has '20,5'; decimals take a point: 20.5.
+                    time_min,water_C\\n0,"20,5" | line 2: water_C has '20,5'; decimals take a point: 20.5, or part the cells by semicolons.
+                    time_min;water_C\\n0;1,20,5 | line 2: water_C has '1,20,5'; a number is allowed, or nothing
+                    time_min,water_C\\n0:61:00,20 | line 2: time_min has '0:61:00'
                     time_min,water_C\\n0,20\\n0,21 | line 3: the same time as in line 2
                     time_min,water_C\\n5,20\\n4,21 | line 3: earlier than line 2
                     time_min,water_C\\n0,warm | line 2: water_C has 'warm'; a number is allowed, or nothing

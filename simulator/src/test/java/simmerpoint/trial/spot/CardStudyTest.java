@@ -49,7 +49,7 @@ class CardStudyTest {
     void anotherDishIsToldByPhotographs(@TempDir Path folder) throws Exception {
         CheckedScenario read = ScenarioReader.read(Path.of("../scenarios/tea-kitchen.yaml"));
         double[] distances = {0.76, 0.82, 0.88};
-        List<SpotMap> truth = new CardLight(read.values(), OPTIONS.withSeed(5)).maps(0.009, 0.82, distances);
+        List<SpotMap> truth = new CardLight(read.values(), OPTIONS.withSeed(5), distances).maps(0.009, 0.82, distances);
         StringBuilder table = new StringBuilder("from_middle_cm,photo,pixels_per_cm\n");
         for (int k = 0; k < distances.length; k++) {
             String name = "spot" + k + ".png";
@@ -76,6 +76,25 @@ class CardStudyTest {
         double fitted = elsewhere(found, SpotComparison::elsewhere);
         double planned = elsewhere(found, SpotComparison::elsewherePlanned);
         assertTrue(fitted < 0.8 * planned, () -> fitted + " of " + planned);
+    }
+
+    /**
+     * Off the focus the light of a good mirror fills the cone from rim to focus, so by similar triangles it is at most as wide as the dish
+     * times the distance off, in focal depths behind the rim: D·(d − f)/(f − D²/16f).
+     */
+    @Test
+    void theCardIsWideEnoughForTheWholeCone() throws Exception {
+        CheckedScenario read = ScenarioReader.read(Path.of("../scenarios/tea-kitchen.yaml"))
+                .with(java.util.Map.of("mirror.slope-error", "0 mrad", "mirror.panel-tilt", "0 mrad"));
+        double focal = read.scenario().dish().focalLengthMetres();
+        double diameter = read.scenario().dish().diameterMetres();
+        double distance = 1.9 * focal;
+        double cone = diameter * 0.9 * focal / (focal - diameter * diameter / 16 / focal);
+        double[] distances = {distance};
+        SpotMap map = new CardLight(read.values(), OPTIONS, distances)
+                .maps(0, focal, distances)
+                .get(0);
+        assertTrue(map.columns() * map.cell() > cone, () -> map.columns() * map.cell() + " m for " + cone);
     }
 
     private static double elsewhere(CardResult found, ToDoubleFunction<SpotComparison> share) {

@@ -11,9 +11,9 @@ import simmerpoint.answer.trace.TraceAnswer;
 import simmerpoint.drawing.output.Paper;
 import simmerpoint.report.CookerReport;
 import simmerpoint.report.CutFiles;
+import simmerpoint.report.PageStudy;
 import simmerpoint.report.ResultFiles;
 import simmerpoint.report.TextReport;
-import simmerpoint.safety.SafetyResult;
 import simmerpoint.safety.SafetyStudy;
 import simmerpoint.scenario.checks.CheckedScenario;
 import simmerpoint.study.aim.AimResult;
@@ -128,11 +128,10 @@ final class ExportMenu extends TakeAwayMenu {
         UnitSystem units = settings.unitsProperty().get();
         export.write("Write a page", FileKind.PAGE, name.replaceFirst("\\.ya?ml$", ""), () -> {
             read.atOneMoment();
-            CookerStudy all = CookerStudy.run(read, units, TraceOptions.defaults(), Progress.NONE);
-            TraceOptions many = TraceOptions.defaults().withRays(SafetyStudy.USUAL_RAYS);
-            SafetyResult safety =
-                    SafetyStudy.run(read, Optional.of(all.answers().trace()), true, many, Progress.NONE);
-            return CookerReport.bytes(read, all, safety, name, units);
+            TraceOptions usual = TraceOptions.defaults();
+            TraceOptions many = usual.withRays(SafetyStudy.USUAL_RAYS);
+            PageStudy all = PageStudy.run(read, units, usual, many, Progress.NONE);
+            return CookerReport.bytes(read, all.cooker(), all.safety(), name, units);
         });
     }
 }

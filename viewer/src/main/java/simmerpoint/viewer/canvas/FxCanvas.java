@@ -220,20 +220,21 @@ public final class FxCanvas extends Canvas {
 
     /** With alpha multiplied in, so that nothing is converted any more. */
     private static Image image(Raster raster) {
-        int[] pixels = raster.argb().clone();
+        int[] argb = raster.argb();
+        int[] pixels = new int[argb.length];
         for (int k = 0; k < pixels.length; k++) {
-            int alpha = pixels[k] >>> 24;
-            if (alpha == 0) {
-                pixels[k] = 0;
-            } else if (alpha != OPAQUE) {
-                pixels[k] = alpha << 24
-                        | ((pixels[k] >> 16 & 0xFF) * alpha / OPAQUE) << 16
-                        | ((pixels[k] >> 8 & 0xFF) * alpha / OPAQUE) << 8
-                        | (pixels[k] & 0xFF) * alpha / OPAQUE;
-            }
+            int alpha = argb[k] >>> 24;
+            pixels[k] = alpha == OPAQUE ? argb[k] : alpha == 0 ? 0 : premultiplied(argb[k], alpha);
         }
         return new WritableImage(new PixelBuffer<>(
                 raster.width(), raster.height(), IntBuffer.wrap(pixels), PixelFormat.getIntArgbPreInstance()));
+    }
+
+    private static int premultiplied(int argb, int alpha) {
+        return alpha << 24
+                | ((argb >> 16 & 0xFF) * alpha / OPAQUE) << 16
+                | ((argb >> 8 & 0xFF) * alpha / OPAQUE) << 8
+                | (argb & 0xFF) * alpha / OPAQUE;
     }
 
     @Override

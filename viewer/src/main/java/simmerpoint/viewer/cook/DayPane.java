@@ -16,7 +16,7 @@ import simmerpoint.drawing.chart.YearChart;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.scenario.SiteConditions;
 import simmerpoint.scenario.checks.CheckedScenario;
-import simmerpoint.study.day.CookingInterval;
+import simmerpoint.study.day.DayInterval;
 import simmerpoint.study.day.DayPlan;
 import simmerpoint.study.day.DayResult;
 import simmerpoint.study.day.DayStudy;
@@ -226,7 +226,10 @@ final class DayPane extends VBox implements AutoCloseable {
         if (!known() || now.result().isEmpty()) {
             return now.working() ? "The day is being worked out\u2026" : "";
         }
-        List<CookingInterval> times = now.result().get().intervals(LikelyRange::likely);
+        List<DayInterval> times = now.result().get().intervals(LikelyRange::likely);
+        if (now.result().get().isGrounded()) {
+            return "The dish touches the ground whenever it would simmer on this day.";
+        }
         if (times.isEmpty()) {
             return "Under a clear sky it never simmers on this day.";
         }
@@ -235,7 +238,10 @@ final class DayPane extends VBox implements AutoCloseable {
                 .collect(Collectors.joining(", "));
         double hours = now.result().get().cookingHours().likely();
         return "Under a clear sky it simmers or boils from " + spans + ", " + FigureFormat.fixed(hours, 1)
-                + FigureFormat.NBSP + "hours.";
+                + FigureFormat.NBSP + "hours."
+                + (now.result().get().touching().isEmpty()
+                        ? ""
+                        : " Hours in which the dish touches the ground are not counted.");
     }
 
     private static String clock(java.time.ZonedDateTime time) {

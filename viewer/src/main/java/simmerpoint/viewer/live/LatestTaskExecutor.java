@@ -1,6 +1,8 @@
 package simmerpoint.viewer.live;
 
 import java.util.concurrent.CancellationException;
+import java.util.concurrent.TimeUnit;
+import java.util.function.BooleanSupplier;
 
 /**
  * A single-thread executor that runs only the latest task. The first part of a task is never interrupted, so that there are
@@ -15,6 +17,11 @@ final class LatestTaskExecutor implements AutoCloseable {
 
         /** Long work, interrupted by a newer task. */
         void runRest();
+
+        /** Time without a newer task between the two, ms. */
+        default long pauseMillis() {
+            return 0;
+        }
     }
 
     private final Thread thread;
@@ -70,6 +77,7 @@ final class LatestTaskExecutor implements AutoCloseable {
 
     private void runRest(Task task) {
         synchronized (this) {
+            pause(task);
             if (current != task || closed) {
                 return;
             }
@@ -93,7 +101,7 @@ final class LatestTaskExecutor implements AutoCloseable {
                     wait();
                 } else {
                     Task task = waiting;
-                    delay(task);
+                    delay(delayNanos, () -> waiting == task);
                     if (waiting == task && !closed) {
                         waiting = null;
                         current = task;
@@ -107,9 +115,18 @@ final class LatestTaskExecutor implements AutoCloseable {
         return null;
     }
 
-    private void delay(Task task) throws InterruptedException {
-        long end = System.nanoTime() + delayNanos;
-        for (long left = delayNanos; left > 0 && waiting == task && !closed; left = end - System.nanoTime()) {
+    private void pause(Task task) {
+        try {
+            delay(TimeUnit.MILLISECONDS.toNanos(task.pauseMillis()), () -> current == task);
+        } catch (InterruptedException e) {
+            // Only close() interrupts here: the caller looks whether it is closed.
+        }
+    }
+
+    /** Waits so long, but no longer than {@code latest} holds. */
+    private void delay(long nanos, BooleanSupplier latest) throws InterruptedException {
+        long end = System.nanoTime() + nanos;
+        for (long left = nanos; left > 0 && latest.getAsBoolean() && !closed; left = end - System.nanoTime()) {
             wait(left / 1_000_000, (int) (left % 1_000_000));
         }
     }

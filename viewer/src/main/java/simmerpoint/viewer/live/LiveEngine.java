@@ -32,6 +32,9 @@ public final class LiveEngine implements AutoCloseable {
 
     private static final int STEP_FACTOR = 4;
 
+    /** A hand that rests for less is still moving: what is traced for its place would be in the way of the next one. */
+    private static final long HAND_MILLIS = 60;
+
     private final TraceOptions asked;
     private final LatestTaskExecutor executor = new LatestTaskExecutor("live-answers", 0);
     private final LatestValueDelivery<LiveState> out;
@@ -96,6 +99,7 @@ public final class LiveEngine implements AutoCloseable {
         private double done;
         private boolean refused;
         private boolean known;
+        private boolean moving;
 
         Run(Scenario scenario, Optional<CheckedScenario> read, long number) {
             this.scenario = scenario;
@@ -112,12 +116,18 @@ public final class LiveEngine implements AutoCloseable {
                     found(before.get(), true);
                 } else if (stored.isPresent() && stored.get().serves(scenario)) {
                     raysSoFar = STORED_RAYS;
+                    moving = true;
                     found(stored.get().catchFor(scenario, Progress.NONE), false);
                 } else {
                     raysSoFar = Math.min(COARSE_RAYS, asked.rays());
                     found(trace(coarse(raysSoFar), Progress.NONE), false);
                 }
             });
+        }
+
+        @Override
+        public long pauseMillis() {
+            return moving ? HAND_MILLIS : 0;
         }
 
         @Override

@@ -1,6 +1,5 @@
 package simmerpoint.viewer.understand;
 
-import java.util.Optional;
 import javafx.scene.Node;
 import javafx.scene.layout.VBox;
 import simmerpoint.answer.safety.SafetyAnswer;
@@ -30,8 +29,7 @@ final class BurnPage implements AutoCloseable {
         this.choice = choice;
         study = new OnDemandStudy<>("safety", pauseMillis, work.delivery(), (read, progress) -> {
             read.atOneMoment();
-            SafetyResult result = SafetyStudy.run(
-                    read, Optional.empty(), true, work.asked().withRays(SafetyStudy.USUAL_RAYS), progress);
+            SafetyResult result = SafetyStudy.run(read, true, work.asked().withRays(SafetyStudy.USUAL_RAYS), progress);
             return new Found(result, LightFound.of(result.light()));
         });
     }

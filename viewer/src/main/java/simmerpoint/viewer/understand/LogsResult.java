@@ -59,9 +59,9 @@ public interface LogsResult {
      */
     record OneCooker(TrialResult trial, Optional<Built> built) implements LogsResult {
         /** With the scenario of the cooker as built; empty where the logs do not tell it. */
-        static OneCooker of(TrialResult trial, Optional<CheckedScenario> built) {
+        static OneCooker of(TrialResult trial, Optional<AsBuilt.Found> built) {
             return new OneCooker(
-                    trial, built.map(read -> new Built(trial.scenario(), read, AsBuilt.text(trial, read))));
+                    trial, built.map(found -> new Built(trial.scenario(), found.scenario(), found.text())));
         }
 
         @Override

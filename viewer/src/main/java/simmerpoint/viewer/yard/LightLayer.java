@@ -158,17 +158,18 @@ final class LightLayer {
         if (frame.isEmpty()) {
             return;
         }
-        FxCanvas under = SideSheet.cleared(light, theme);
-        FxCanvas over = SideSheet.cleared(said, theme);
         double[] walk = walk();
         state = isLit() ? found().map(f -> PersonState.of(f, overlay.choice(), walk[0], walk[1])) : Optional.empty();
         taken.setVisible(state.isPresent() && overlay.scenario().target() instanceof Pan);
         taken.setManaged(taken.isVisible());
-        person.setVisible(state.isPresent());
+        for (Node node : List.of(person, light, said)) {
+            node.setVisible(state.isPresent());
+        }
         state.ifPresent(s -> {
+            FxCanvas under = SideSheet.cleared(light, theme);
             s.found().slice(s.panTaken()).draw(under, frame.get());
             PersonOutline.draw(under, frame.get(), s.person().towardsSun() - slide());
-            tell(s, over);
+            tell(s, SideSheet.cleared(said, theme));
         });
         layout();
     }

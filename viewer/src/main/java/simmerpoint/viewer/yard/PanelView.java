@@ -1,5 +1,6 @@
 package simmerpoint.viewer.yard;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Executor;
@@ -47,6 +48,7 @@ final class PanelView extends Region {
     private final Executor delivery;
     private Optional<PanelRaster> raster = Optional.empty();
     private Raster coloured = new Raster(0, 0);
+    private Optional<List<double[]>> shadow = Optional.empty();
     private Optional<PanelWatts> watts = Optional.empty();
     private Optional<String> note = Optional.empty();
     private Scenario scenario;
@@ -98,6 +100,11 @@ final class PanelView extends Region {
         }
     }
 
+    /** Whether everything shown is drawn. */
+    boolean drawn() {
+        return !stale;
+    }
+
     /** Of which dish the panels are drawn. */
     Optional<DishPlan> drawnDish() {
         return raster.map(PanelRaster::dish);
@@ -123,6 +130,9 @@ final class PanelView extends Region {
         recolour |= !known.equals(watts) || dressed != theme;
         if (scenario != null && !scenario.dish().equals(now.dish())) {
             chosen = -1;
+        }
+        if (now != scenario) {
+            shadow = Optional.empty();
         }
         scenario = now;
         watts = known;
@@ -204,8 +214,10 @@ final class PanelView extends Region {
         if (scenario != null && canvas.getWidth() > 0 && canvas.getHeight() > 0) {
             GraphicsContext g = canvas.getGraphicsContext2D();
             g.clearRect(0, 0, canvas.getWidth(), canvas.getHeight());
-            Optional<LivePanels> panels =
-                    raster.map(r -> new LivePanels(r, coloured, ShadowOutline.of(scenario), chosen, Set.of()));
+            if (shadow.isEmpty()) {
+                shadow = Optional.of(ShadowOutline.of(scenario));
+            }
+            Optional<LivePanels> panels = raster.map(r -> new LivePanels(r, coloured, shadow.get(), chosen, Set.of()));
             new ShareDrawing(panels).draw(new FxCanvas(g, theme), box());
         }
     }

@@ -48,10 +48,17 @@ public final class PanelsPane extends Region implements AutoCloseable {
         getStylesheets().add(PanelsPane.class.getResource("yard.css").toExternalForm());
         getChildren().add(view);
         scenario.addListener((value, before, now) -> show());
-        live.addListener((value, before, now) -> show());
+        live.addListener((value, before, now) -> refused(before, now));
         panels.addListener((value, before, now) -> show());
         theme.addListener((value, before, now) -> show());
         show();
+    }
+
+    private void refused(LiveState before, LiveState now) {
+        Scenario shown = scenario.getValue();
+        if (shown != null && !YardView.refusal(before, shown).equals(YardView.refusal(now, shown))) {
+            show();
+        }
     }
 
     private void show() {
@@ -64,6 +71,11 @@ public final class PanelsPane extends Region implements AutoCloseable {
                 ? Optional.of("There are no figures for panels: the pan cannot stand here.")
                 : Optional.ofNullable(known).flatMap(PanelState::refusal);
         view.show(now, known == null ? Optional.empty() : known.panels(), note, theme.getValue());
+    }
+
+    /** Whether everything shown is drawn. */
+    boolean drawn() {
+        return view.drawn();
     }
 
     @Override

@@ -48,6 +48,12 @@ final class SideSheet extends Region {
     private static final double LINE = 17;
     private static final double LEAST_WORDS = 110;
 
+    /** Room for a sheet's outline, units. */
+    private static final double OUTLINE = 2;
+
+    /** The sheet of the words grows by so many px, so that it seldom needs another. */
+    private static final double SIZES = 16;
+
     private final Canvas canvas = new Canvas();
     private final Canvas said = new Canvas();
     private final Map<Handle, Grip> grips = new EnumMap<>(Handle.class);
@@ -292,14 +298,30 @@ final class SideSheet extends Region {
 
     /** The value of what is near the hand or the keyboard's. */
     private void caption() {
-        FxCanvas words = cleared(said, theme);
-        Optional<Handle> shown = hand.held().or(() -> near);
-        if (shown.isPresent() && scene != null && frame != null) {
-            Point2D p = places.get(shown.get());
-            boolean below = p.getY() < 50 || shown.get() == Handle.SUN;
-            Callout.ofHandle(Moves.words(shown.get(), scene.scenario(), system), box().width())
-                    .draw(words, p.getX(), below ? p.getY() + 20 : p.getY() - 46, box());
-        }
+        Optional<Handle> shown = hand.held().or(() -> near).filter(places::containsKey);
+        said.setVisible(shown.isPresent());
+        shown.ifPresent(this::say);
+    }
+
+    private void say(Handle handle) {
+        Point2D p = places.get(handle);
+        double top = p.getY() < 50 || handle == Handle.SUN ? p.getY() + 20 : p.getY() - 46;
+        Callout words = Callout.ofHandle(Moves.words(handle, scene.scenario(), system), box().width());
+        Point2D corner = lay(said, words.sheet(FxMetrics::width, p.getX(), top, box()));
+        FxCanvas over = cleared(said, theme);
+        said.getGraphicsContext2D().translate(-corner.getX(), -corner.getY());
+        words.draw(over, p.getX(), top, box());
+    }
+
+    /** Lays a canvas over a box and its outline, no larger than that takes, since all of it is painted; gives its corner, units. */
+    private Point2D lay(Canvas sheet, Box box) {
+        double zoom = Zoom.of(this);
+        double x = Math.floor(zoom * (box.x() - OUTLINE));
+        double y = Math.floor(zoom * (box.y() - OUTLINE));
+        sheet.relocate(x, y);
+        sheet.setWidth(SIZES * Math.ceil((zoom * (box.right() + OUTLINE) - x) / SIZES));
+        sheet.setHeight(SIZES * Math.ceil((zoom * (box.bottom() + OUTLINE) - y) / SIZES));
+        return new Point2D(x / zoom, y / zoom);
     }
 
     /** Middle of a handle in the coordinates of the scene. */
@@ -316,10 +338,8 @@ final class SideSheet extends Region {
     @Override
     protected void layoutChildren() {
         if (canvas.getWidth() != getWidth() || canvas.getHeight() != getHeight()) {
-            for (Canvas sheet : new Canvas[] {canvas, said}) {
-                sheet.setWidth(getWidth());
-                sheet.setHeight(getHeight());
-            }
+            canvas.setWidth(getWidth());
+            canvas.setHeight(getHeight());
             light.resize(getWidth(), getHeight());
             refit();
         }

@@ -66,7 +66,7 @@ public final class YardView extends Region {
         getChildren().add(side);
         getStylesheets().add(YardView.class.getResource("yard.css").toExternalForm());
         scenario.addListener((value, before, now) -> show());
-        panels.addListener((value, before, now) -> show());
+        panels.addListener((value, before, now) -> sampled(before, now));
         held.addListener((value, before, now) -> show());
         live.addListener((value, before, now) -> refused(before, now));
         units.addListener((value, before, now) -> show());
@@ -77,6 +77,13 @@ public final class YardView extends Region {
         overlay.choice().personProperty().addListener((value, before, now) -> layer.repaint());
         sceneProperty().addListener((value, before, now) -> overlay.look(now != null));
         show();
+    }
+
+    /** Watts of panels are not seen here, other rays are. */
+    private void sampled(PanelState before, PanelState now) {
+        if (before == null || now == null || before.sample() != now.sample()) {
+            show();
+        }
     }
 
     private void refused(LiveState before, LiveState now) {

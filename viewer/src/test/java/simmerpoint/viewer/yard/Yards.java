@@ -27,7 +27,7 @@ import simmerpoint.viewer.theme.Theme;
 /** A yard in a window without a screen, for tests. */
 final class Yards implements AutoCloseable {
     final ScenarioDocument document;
-    final LiveResults live = new LiveResults(TraceOptions.defaults().withRays(1 << 13), Platform::runLater);
+    final LiveResults live;
     final SimpleObjectProperty<UnitSystem> units = new SimpleObjectProperty<>(UnitSystem.METRIC);
     final SimpleObjectProperty<Theme> theme = new SimpleObjectProperty<>(Theme.LIGHT);
     final PanelResults panels;
@@ -37,8 +37,9 @@ final class Yards implements AutoCloseable {
     private final PanelsPane front;
     private final Stage stage;
 
-    private Yards(ScenarioDocument document, double width, double height) {
+    private Yards(ScenarioDocument document, double width, double height, TraceOptions asked) {
         this.document = document;
+        live = new LiveResults(asked, Platform::runLater);
         ObservableValue<Scenario> scenario =
                 Bindings.createObjectBinding(() -> document.readProperty().get().scenario(), document.readProperty());
         panels = new PanelResults(scenario, TraceOptions.defaults(), Platform::runLater);
@@ -67,10 +68,20 @@ final class Yards implements AutoCloseable {
         stage.requestFocus();
     }
 
+    /** Traced with few rays. */
     static Yards open(double width, double height) {
-        Yards yards = FxThread.get(() -> new Yards(new ScenarioDocument(), width, height));
+        return open(width, height, TraceOptions.defaults().withRays(1 << 13));
+    }
+
+    static Yards open(double width, double height, TraceOptions asked) {
+        Yards yards = FxThread.get(() -> new Yards(new ScenarioDocument(), width, height, asked));
         yards.await();
         return yards;
+    }
+
+    /** Whether side view and panels are drawn with the newest there is to know. */
+    boolean isDrawn() {
+        return yard.drawn() && front.drawn();
     }
 
     /** Until the drawing knows the scenario in force. */

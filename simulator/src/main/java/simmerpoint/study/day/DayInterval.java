@@ -4,12 +4,12 @@ import java.time.Duration;
 import java.time.ZonedDateTime;
 
 /**
- * A time in which the pan simmers or better.
+ * A stretch of a day, such as one in which the pan simmers or better.
  *
  * @param from its begin
  * @param to its end
  */
-public record CookingInterval(ZonedDateTime from, ZonedDateTime to) {
+public record DayInterval(ZonedDateTime from, ZonedDateTime to) {
     private static final double SECONDS_PER_HOUR = 3600;
 
     /** How long, h. */
