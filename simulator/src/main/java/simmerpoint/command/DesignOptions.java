@@ -5,6 +5,7 @@ import picocli.CommandLine.Option;
 import simmerpoint.heat.HeatLevel;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.study.design.DesignLimits;
+import simmerpoint.workshop.BuildableDishes;
 import simmerpoint.workshop.CuttingStock;
 import simmerpoint.workshop.DishCosts;
 
@@ -108,7 +109,8 @@ final class DesignOptions {
                 mostPanels(usual.mostPanels()),
                 Optional.ofNullable(sheet),
                 Optional.of(panHeight == null ? scenario.heights().highestPanMetres() : panHeight),
-                cost(stock));
+                cost(stock),
+                Optional.of(BuildableDishes.of(stock)));
     }
 
     private Optional<DesignLimits.Cost> cost(CuttingStock stock) throws WrongUse {

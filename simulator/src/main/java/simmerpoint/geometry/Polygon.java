@@ -111,14 +111,33 @@ public record Polygon(List<Point> corners) {
 
     /** The same at the origin, turned so that one edge is level and the box around it is smallest, its width at least its height. */
     public Polygon inSmallestBox() {
-        Polygon best = this;
+        double[] x = corners.stream().mapToDouble(Point::x).toArray();
+        double[] y = corners.stream().mapToDouble(Point::y).toArray();
+        double least = width() * height();
+        double turn = 0;
         for (int k = 0; k < size(); k++) {
-            Polygon turned = turned(-direction(k));
-            if (turned.width() * turned.height() < (1 - 1e-9) * best.width() * best.height()) {
-                best = turned;
+            double cos = Math.cos(-direction(k));
+            double sin = Math.sin(-direction(k));
+            double box = extent(x, y, cos, -sin) * extent(x, y, sin, cos);
+            if (box < (1 - 1e-9) * least) {
+                least = box;
+                turn = -direction(k);
             }
         }
+        Polygon best = turn == 0 ? this : turned(turn);
         return (best.height() > best.width() * (1 + 1e-9) ? best.turned(-Math.PI / 2) : best).atOrigin();
+    }
+
+    /** How far points reach along a direction. */
+    private static double extent(double[] x, double[] y, double alongX, double alongY) {
+        double least = Double.POSITIVE_INFINITY;
+        double most = Double.NEGATIVE_INFINITY;
+        for (int k = 0; k < x.length; k++) {
+            double along = alongX * x[k] + alongY * y[k];
+            least = Math.min(least, along);
+            most = Math.max(most, along);
+        }
+        return most - least;
     }
 
     private double direction(int k) {

@@ -8,7 +8,7 @@ import java.util.Arrays;
  * is scaled in return, so all is right on average (derived here: a change of variables). Immutable.
  */
 final class EvenRings {
-    private static final int PARTS = 64;
+    private static final int PARTS = 128;
 
     /** With more rings than this, parts would be too few to follow their areas. */
     private static final int MOST_RINGS = 16;

@@ -18,6 +18,7 @@ import simmerpoint.scenario.Scenario;
 import simmerpoint.scenario.checks.CheckedScenario;
 import simmerpoint.study.build.BuildTrace;
 import simmerpoint.study.build.DepthTolerance;
+import simmerpoint.units.SawLength;
 import simmerpoint.units.UnitSystem;
 
 /**
@@ -54,6 +55,8 @@ public record CutPlan(
 
     private static final int MOST_PANELS = 5000;
 
+    private static final String SHEET = "sheet";
+
     /** Polyester film of 0.05 mm with its adhesive, kg/m² (typical). */
     private static final double FILM_AREAL_MASS = 0.1;
 
@@ -80,9 +83,7 @@ public record CutPlan(
     static CutPlan of(Scenario scenario, CuttingStock stock, UnitSystem units) throws CuttingException {
         DishPlan plan = scenario.dish();
         List<Piece> mirrors = mirrors(plan);
-        List<Piece> panels = mirrors.stream()
-                .map(mirror -> PanelPieces.panel(mirror, stock.overlap()))
-                .toList();
+        List<Piece> panels = panels(mirrors, stock);
         boolean alike = mirrors.stream()
                         .map(mirror -> material(scenario, mirror))
                         .distinct()
@@ -91,10 +92,7 @@ public record CutPlan(
         List<Piece> films = mirrors.stream()
                 .map(mirror -> PanelPieces.film(mirror, alike ? "film" : material(scenario, mirror), stock.filmEdge()))
                 .toList();
-        Optional<RibShape> rib = plan.cut().ribs(plan).map(ribs -> RibShape.of(plan, ribs, stock));
-        if (rib.isPresent()) {
-            RibChecks.check(rib.get(), units);
-        }
+        Optional<RibShape> rib = checkedRib(plan, stock, units);
         return new CutPlan(
                 scenario,
                 units,
@@ -104,16 +102,53 @@ public record CutPlan(
                         .map(r -> StringRule.of(plan.parabola(), r.rim(), units)),
                 panels,
                 films,
-                SheetLayout.of(ribs(rib), stock.sheet(), stock.spacing(), "sheet", units),
-                SheetLayout.of(panels, stock.sheet(), stock.spacing(), "sheet", units),
+                SheetLayout.of(ribs(rib), stock.sheet(), stock.spacing(), SHEET, units),
+                SheetLayout.of(panels, stock.sheet(), stock.spacing(), SHEET, units),
                 filmSheets(scenario, films, stock, units),
                 Optional.empty(),
                 Optional.empty());
     }
 
+    /**
+     * Refuses a cooker whose ribs or panels cannot be cut from that stock, without laying them out.
+     *
+     * @throws CuttingException if the dish cannot be built so
+     */
+    static void check(Scenario scenario, CuttingStock stock) throws CuttingException {
+        DishPlan plan = scenario.dish();
+        Optional<RibShape> rib = checkedRib(plan, stock, UnitSystem.METRIC);
+        SheetLayout.check(ribs(rib), stock.sheet(), SHEET, UnitSystem.METRIC);
+        SheetLayout.check(panels(mirrors(plan), stock), stock.sheet(), SHEET, UnitSystem.METRIC);
+    }
+
+    private static List<Piece> panels(List<Piece> mirrors, CuttingStock stock) {
+        return mirrors.stream()
+                .map(mirror -> PanelPieces.panel(mirror, stock.overlap()))
+                .toList();
+    }
+
+    private static Optional<RibShape> checkedRib(DishPlan plan, CuttingStock stock, UnitSystem units)
+            throws CuttingException {
+        Optional<RibShape> rib = plan.cut().ribs(plan).map(ribs -> RibShape.of(plan, ribs, stock));
+        if (rib.isPresent()) {
+            RibChecks.check(rib.get(), units);
+        }
+        return rib;
+    }
+
     /** Film of one material after that of another: no sheet has both. */
     private static SheetLayout filmSheets(Scenario scenario, List<Piece> films, CuttingStock stock, UnitSystem units)
             throws CuttingException {
+        int lengths = films.stream()
+                .flatMap(film -> FilmLengths.of(film, stock).stream())
+                .mapToInt(FilmLengths::count)
+                .sum();
+        if (lengths > MOST_PANELS) {
+            throw new CuttingException("film of "
+                    + SawLength.text(stock.film().width(), stock.film().length(), units)
+                    + " is too small for these panels: they would take " + lengths
+                    + " lengths of it; take a larger roll or sheet (build.film-width, build.film-length).");
+        }
         Map<String, List<Piece>> byMaterial = new LinkedHashMap<>();
         for (Piece film : films) {
             byMaterial
@@ -122,10 +157,21 @@ public record CutPlan(
         }
         List<SheetLayout.Sheet> sheets = new ArrayList<>();
         for (List<Piece> same : byMaterial.values()) {
-            sheets.addAll(SheetLayout.of(same, stock.film(), stock.spacing(), "film", units, stock.filmGrain())
+            List<Piece> laid = new ArrayList<>();
+            for (Piece film : same) {
+                laid.addAll(FilmLengths.of(film, stock).map(FilmLengths::pieces).orElse(List.of(film)));
+            }
+            sheets.addAll(SheetLayout.of(laid, stock.film(), stock.spacing(), "film", units, stock.filmGrain())
                     .sheets());
         }
         return new SheetLayout(stock.film(), sheets);
+    }
+
+    /** Film that is laid in lengths side by side, since the roll or sheet is smaller than it. */
+    public List<FilmLengths> filmLengths() {
+        return films.stream()
+                .flatMap(film -> FilmLengths.of(film, stock).stream())
+                .toList();
     }
 
     /** Film laid out on its roll or sheets by the material that it is. */

@@ -2,13 +2,15 @@ package simmerpoint.workshop;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
 import simmerpoint.geometry.Point;
 import simmerpoint.geometry.Polygon;
 
 /**
  * All sheets of a plan side by side in one plane, for files that a cutter reads.
  *
- * @param layers ribs, panels and film
+ * @param layers ribs, panels and film; film that is laid in lengths side by side is left out
  * @param width of everything, m
  * @param height of everything, m
  */
@@ -31,7 +33,7 @@ public record CutterSheets(List<Layer> layers, double width, double height) {
         double x = 0;
         double height = 0;
         String[] names = {"RIBS", "PANELS", "FILM"};
-        List<SheetLayout> layouts = List.of(plan.ribSheets(), plan.panelSheets(), plan.filmSheets());
+        List<SheetLayout> layouts = List.of(plan.ribSheets(), plan.panelSheets(), wholeFilm(plan));
         for (int k = 0; k < names.length; k++) {
             SheetLayout layout = layouts.get(k);
             layers.add(layer(names[k], layout, x));
@@ -40,6 +42,20 @@ public record CutterSheets(List<Layer> layers, double width, double height) {
                     height, layout.sheets().isEmpty() ? 0 : layout.sheet().length());
         }
         return new CutterSheets(layers, x - GAP, height);
+    }
+
+    /** Film but for what is laid in lengths by hand. */
+    private static SheetLayout wholeFilm(CutPlan plan) {
+        Set<String> inLengths = plan.filmLengths().stream()
+                .map(lengths -> lengths.film().name())
+                .collect(Collectors.toSet());
+        List<SheetLayout.Sheet> sheets = plan.filmSheets().sheets().stream()
+                .map(sheet -> new SheetLayout.Sheet(sheet.placed().stream()
+                        .filter(placed -> !inLengths.contains(placed.piece().name()))
+                        .toList()))
+                .filter(sheet -> !sheet.placed().isEmpty())
+                .toList();
+        return new SheetLayout(plan.filmSheets().sheet(), sheets);
     }
 
     private static Layer layer(String name, SheetLayout layout, double from) {

@@ -20,7 +20,7 @@ final class RowFiller {
     private final List<Row> rows = new ArrayList<>();
     private final List<Double> filled = new ArrayList<>();
     private final RowGaps gaps = new RowGaps();
-    private final IdentityHashMap<Polygon, List<Polygon>> ways = new IdentityHashMap<>();
+    private final IdentityHashMap<Polygon, List<Way>> ways = new IdentityHashMap<>();
 
     RowFiller(Size size, double spacing) {
         this.size = size;
@@ -30,12 +30,24 @@ final class RowFiller {
     /**
      * A piece in a row.
      *
-     * @param shape its outline at the origin, as it lies
+     * @param way how it lies
      * @param left where it begins
      */
-    private record Spot(Polygon shape, double left) {
+    private record Spot(Way way, double left) {
         double right() {
-            return left + shape.width();
+            return left + way.width();
+        }
+    }
+
+    /**
+     * A way that a piece may lie.
+     *
+     * @param shape its outline at the origin
+     * @param width how far it reaches
+     */
+    private record Way(Polygon shape, double width) {
+        Way(Polygon shape) {
+            this(shape, shape.width());
         }
     }
 
@@ -54,26 +66,27 @@ final class RowFiller {
         }
 
         void put(Piece piece, Spot spot) {
-            placed.add(new Placed(piece, spot.shape().moved(spot.left(), foot)));
+            placed.add(new Placed(piece, spot.way().shape().moved(spot.left(), foot)));
             last = spot;
         }
     }
 
     /** Places one piece, no higher than those before it. */
     void add(Piece piece) {
+        double height = piece.outline().height();
         for (Row row : rows) {
-            if (piece.outline().height() <= row.height && tryIn(row, piece)) {
+            if (height <= row.height && tryIn(row, piece)) {
                 return;
             }
         }
-        Row row = newRow(piece.outline().height());
+        Row row = newRow(height);
         row.put(piece, first(piece.outline()));
     }
 
     /** The first of a row lies so that another one like it comes nearest. */
     private Spot first(Polygon outline) {
         return bothWays(outline).stream()
-                .map(shape -> new Spot(shape, 0))
+                .map(way -> new Spot(way, 0))
                 .min((a, b) ->
                         closer(beside(a, outline).right(), beside(b, outline).right()))
                 .orElseThrow();
@@ -100,12 +113,14 @@ final class RowFiller {
 
     private Stream<Spot> besides(Spot last, Polygon outline) {
         return bothWays(outline).stream()
-                .map(shape -> new Spot(shape, last.left() + gaps.leastShift(last.shape(), shape) + spacing));
+                .map(way ->
+                        new Spot(way, last.left() + gaps.leastShift(last.way().shape(), way.shape()) + spacing));
     }
 
-    private List<Polygon> bothWays(Polygon outline) {
+    private List<Way> bothWays(Polygon outline) {
         return ways.computeIfAbsent(
-                outline, shape -> List.of(shape, shape.turned(Math.PI).atOrigin()));
+                outline,
+                shape -> List.of(new Way(shape), new Way(shape.turned(Math.PI).atOrigin())));
     }
 
     private boolean tryIn(Row row, Piece piece) {

@@ -1,7 +1,8 @@
 package simmerpoint.workshop;
 
+import java.util.Arrays;
 import java.util.IdentityHashMap;
-import java.util.stream.DoubleStream;
+import java.util.stream.Stream;
 import simmerpoint.geometry.Point;
 import simmerpoint.geometry.Polygon;
 
@@ -19,39 +20,47 @@ final class RowGaps {
     }
 
     private static double shift(Polygon left, Polygon right) {
-        return DoubleStream.concat(heights(left), heights(right))
-                .map(y -> rightmost(left, y) - leftmost(right, y))
-                .filter(Double::isFinite)
-                .max()
-                .orElse(left.width());
+        double[] heights = Stream.of(left, right)
+                .flatMap(polygon -> polygon.corners().stream())
+                .mapToDouble(Point::y)
+                .sorted()
+                .toArray();
+        double[] rightmost = rightmost(left, heights, 1);
+        double[] leftmost = rightmost(right, heights, -1);
+        double most = Double.NEGATIVE_INFINITY;
+        for (int k = 0; k < heights.length; k++) {
+            most = Math.max(most, rightmost[k] + leftmost[k]);
+        }
+        return Double.isFinite(most) ? most : left.width();
     }
 
-    private static DoubleStream heights(Polygon polygon) {
-        return polygon.corners().stream().mapToDouble(Point::y);
-    }
-
-    private static double rightmost(Polygon polygon, double y) {
-        return at(polygon, y).max().orElse(Double.NEGATIVE_INFINITY);
-    }
-
-    private static double leftmost(Polygon polygon, double y) {
-        return at(polygon, y).min().orElse(Double.POSITIVE_INFINITY);
-    }
-
-    /** Where the edges cross a height. */
-    private static DoubleStream at(Polygon polygon, double y) {
-        DoubleStream.Builder all = DoubleStream.builder();
+    /** The greatest side·x at which the edges cross each of the heights, lowest first; minus infinity where none does. */
+    private static double[] rightmost(Polygon polygon, double[] heights, int side) {
+        double[] most = new double[heights.length];
+        Arrays.fill(most, Double.NEGATIVE_INFINITY);
         for (int k = 0; k < polygon.size(); k++) {
             Point a = polygon.corner(k);
             Point b = polygon.corner(k + 1);
-            if (Math.min(a.y(), b.y()) <= y && y <= Math.max(a.y(), b.y())) {
-                if (a.y() == b.y()) {
-                    all.add(a.x()).add(b.x());
-                } else {
-                    all.add(a.x() + (y - a.y()) / (b.y() - a.y()) * (b.x() - a.x()));
-                }
+            double top = Math.max(a.y(), b.y());
+            for (int h = first(heights, Math.min(a.y(), b.y())); h < heights.length && heights[h] <= top; h++) {
+                most[h] = Math.max(most[h], crossing(a, b, heights[h], side));
             }
         }
-        return all.build();
+        return most;
+    }
+
+    /** The first of the heights that is no lower than that. */
+    private static int first(double[] heights, double least) {
+        int from = Arrays.binarySearch(heights, least);
+        while (from > 0 && heights[from - 1] == least) {
+            from--;
+        }
+        return from < 0 ? -from - 1 : from;
+    }
+
+    private static double crossing(Point a, Point b, double y, int side) {
+        return a.y() == b.y()
+                ? Math.max(side * a.x(), side * b.x())
+                : side * (a.x() + (y - a.y()) / (b.y() - a.y()) * (b.x() - a.x()));
     }
 }

@@ -127,16 +127,42 @@ public record SheetLayout(Size sheet, List<Sheet> sheets) {
         Polygon flat = piece.outline();
         for (boolean turned : upright) {
             Polygon way = turned ? flat.turned(Math.PI / 2).atOrigin() : flat;
-            if (way.width() <= size.width() + NEAR && way.height() <= size.length() + NEAR) {
+            if (holds(size, way)) {
                 return piece.lying(way);
             }
         }
-        String what = sheetName.equals("film") ? "the film\u2019s roll or sheet" : "a " + sheetName;
-        String grain = upright.size() == 1 ? " as its grain must lie (build.film-grain)" : "";
-        throw new CuttingException("the piece \"" + piece.name() + "\" ("
-                + SawLength.text(flat.width(), flat.height(), units) + ") is larger than " + what + " ("
-                + SawLength.text(size.width(), size.length(), units) + ")" + grain + "; take larger ones (build."
-                + sheetName + "-width, build." + sheetName + "-length) or more and smaller pieces.");
+        throw tooLarge(piece, size, sheetName, units);
+    }
+
+    private static boolean holds(Size size, Polygon way) {
+        return way.width() <= size.width() + NEAR && way.height() <= size.length() + NEAR;
+    }
+
+    /** Whether a piece goes onto a sheet with its grain as asked. */
+    static boolean fits(Polygon outline, Size size, Grain grain) {
+        boolean lying = grain != Grain.ALONG && holds(size, outline);
+        return lying || (grain != Grain.ACROSS && holds(size.transposed(), outline));
+    }
+
+    /**
+     * Refuses pieces that are larger than a sheet.
+     *
+     * @throws CuttingException if one is
+     */
+    static void check(List<Piece> pieces, Size size, String sheetName, UnitSystem units) throws CuttingException {
+        for (Piece piece : pieces) {
+            if (!fits(piece.outline(), size, Grain.ANY)) {
+                throw tooLarge(piece, size, sheetName, units);
+            }
+        }
+    }
+
+    private static CuttingException tooLarge(Piece piece, Size size, String sheetName, UnitSystem units) {
+        Polygon flat = piece.outline();
+        return new CuttingException("the piece \"" + piece.name() + "\" ("
+                + SawLength.text(flat.width(), flat.height(), units) + ") is larger than a " + sheetName + " ("
+                + SawLength.text(size.width(), size.length(), units) + "); take larger ones (build." + sheetName
+                + "-width, build." + sheetName + "-length) or more and smaller pieces.");
     }
 
     /** Area of all pieces ÷ area of the sheets, the last one only as far as it is used. */

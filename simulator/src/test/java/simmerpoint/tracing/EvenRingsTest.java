@@ -28,7 +28,7 @@ class EvenRingsTest {
         return IntStream.range(0, N).mapToDouble(k -> (k + 0.5) / N).toArray();
     }
 
-    /** ∫ x^p dx = 1/(p + 1), textbook; the middle rule on linear pieces of 1,024 steps each is good to 1e-7. */
+    /** ∫ x^p dx = 1/(p + 1), textbook; the middle rule on linear pieces of 512 steps each is good to 1e-7. */
     @ParameterizedTest
     @ValueSource(ints = {0, 1, 2, 5})
     void integralsStay(int power) {
@@ -43,15 +43,15 @@ class EvenRingsTest {
         assertEquals(1.0 / (power + 1), sum, 1e-7);
     }
 
-    /** Any 64 numbers, one in each 64th, give each ring the same number of places: nearest to 64 times its share, but one for the hub. */
+    /** Any 128 numbers, one in each 128th, give each ring the same number of places: nearest to 128 times its share, but one for the hub. */
     @Test
     void everyRingHasItsNumber() {
         double[] borders = BORDERS;
-        int[] expected = {1, 2, 6, 9, 12, 15, 19};
+        int[] expected = {1, 5, 11, 18, 25, 31, 37};
         for (double within : new double[] {1e-9, 0.3, 1 - 1e-9}) {
             double[] x =
-                    IntStream.range(0, 64).mapToDouble(k -> (k + within) / 64).toArray();
-            new EvenRings(borders).spread(x, 64, new float[64]);
+                    IntStream.range(0, 128).mapToDouble(k -> (k + within) / 128).toArray();
+            new EvenRings(borders).spread(x, 128, new float[128]);
             int[] found = new int[borders.length + 1];
             for (double place : x) {
                 int ring = 0;

@@ -6,6 +6,7 @@ import java.util.Optional;
 import simmerpoint.answer.Section;
 import simmerpoint.answer.words.FigureFormat;
 import simmerpoint.answer.words.LikelyWords;
+import simmerpoint.answer.words.PowerWords;
 import simmerpoint.answer.words.ShellWords;
 import simmerpoint.answer.words.SkyWords;
 import simmerpoint.answer.words.TargetWords;
@@ -42,6 +43,11 @@ record AimAgainSection(AimResult result, FigureFormat figures, TargetWords words
     private static final double STICK_STEP = 0.05;
 
     Section section() {
+        if (!AimOffWords.brings(result.times())) {
+            return Section.headed("How often to aim")
+                    .say(AimAnswer.brief(result.times()) + ". " + nothing())
+                    .build();
+        }
         boolean again = result.minutes().isPresent();
         boolean worthIt = result.stretch() > WORTH_IT;
         return Section.headed("How often to aim")
@@ -57,6 +63,12 @@ record AimAgainSection(AimResult result, FigureFormat figures, TargetWords words
                         "Aiming ahead of the sun is not worked out for this dish: it turns about a point so far before its middle "
                                 + "that a turn hardly brings the spot along, or has no room to be turned ahead.")
                 .build();
+    }
+
+    /** What becomes of a pan that gains nothing however it is aimed. */
+    String nothing() {
+        PowerWords power = new PowerWords(result.deadOn().trace().heat(), figures.system());
+        return "There is nothing to lose: " + power.gets(result.deadOnWatts()) + ".";
     }
 
     /** How a shell stands when it is aimed: not square to the sun, as it looks. */
@@ -190,11 +202,13 @@ record AimAgainSection(AimResult result, FigureFormat figures, TargetWords words
                 + "; aimed dead on and left as long it would get " + figures.plainWatts(without.mean())
                 + " on average and come down to " + figures.plainWatts(without.least()) + ". "
                 + (result.scenario().aim().panCarriedBy() == Aim.PanCarrier.DISH
-                        ? "The dish carries the " + noun + ", so the lead is all that the sun goes in half that time."
+                        ? "The dish carries the " + noun
+                                + ", so the lead is the whole angle that the sun goes in half that time."
                         : "The " + noun
                                 + " stays where it stands for a dead-on aim; since a turn of the dish moves the spot farther"
                                 + " than the sun\u2019s drift does, the lead is only "
-                                + FigureFormat.fixed(lead.share(), 2) + " of what the sun goes in half that time.");
+                                + FigureFormat.fixed(lead.share(), 2)
+                                + " of the angle that the sun goes in half that time.");
     }
 
     private String parts(AimLead lead) {

@@ -35,14 +35,18 @@ public final class AimAnswer {
         FigureFormat figures = new FigureFormat(system);
         TargetWords words = TargetWords.of(result.scenario().target());
         AimAgainSection again = new AimAgainSection(result, figures, words, "");
-        SectionBuilder out = Section.headed(brief(result.times()))
-                .say(again.shell())
-                .say(again.onAverage())
-                .say(again.when())
-                .say(AimOffWords.sentence(result.times(), figures))
-                .say(again.aheadInShort())
-                .say(new AimTableSection(result, figures, words).tightestTurn())
-                .caution(BY_SHADOW);
+        SectionBuilder out = Section.headed(brief(result.times()));
+        if (AimOffWords.brings(result.times())) {
+            out.say(again.shell())
+                    .say(again.onAverage())
+                    .say(again.when())
+                    .say(AimOffWords.sentence(result.times(), figures))
+                    .say(again.aheadInShort())
+                    .say(new AimTableSection(result, figures, words).tightestTurn());
+        } else {
+            out.say(again.nothing());
+        }
+        out.caution(BY_SHADOW);
         return ShortAnswer.of(
                 result.scenario().title(),
                 out,
@@ -64,9 +68,10 @@ public final class AimAnswer {
         return new Answer(
                 OneLine.of(result.scenario().title()),
                 Stream.of(
-                                Stream.of(
-                                        new AimAgainSection(result, figures, words, panHint).section(),
-                                        new AimTableSection(result, figures, words).section()),
+                                Stream.of(new AimAgainSection(result, figures, words, panHint).section()),
+                                Stream.of(new AimTableSection(result, figures, words))
+                                        .filter(table -> AimOffWords.brings(result.times()))
+                                        .map(AimTableSection::section),
                                 result
                                         .firstLight()
                                         .map(light -> new FirstLightSection(light, result.scenario(), figures, words)
@@ -82,6 +87,10 @@ public final class AimAnswer {
      * aimed off, that it must be turned first.
      */
     public static String brief(AimTimes times) {
+        if (!AimOffWords.brings(times)) {
+            return "Aimed dead on, the "
+                    + TargetWords.of(times.scenario().target()).noun() + " gains nothing";
+        }
         String interval = SkyWords.minutes(times.deadOnInterval().minutes());
         boolean again = times.minutes().isPresent();
         if (AimOffWords.isOff(times)) {

@@ -12,10 +12,16 @@ import simmerpoint.study.aim.AimTimes;
 final class AimOffWords {
     private AimOffWords() {}
 
+    /** Whether there is anything to lose: some heat when the dish is aimed dead on. */
+    static boolean brings(AimTimes times) {
+        return times.deadOnWatts().value() > 0;
+    }
+
     /** Whether more is lost as the scenario aims it than the loss at which one would aim again. */
     static boolean isOff(AimTimes times) {
-        return times.asAimed().useful().value()
-                < (1 - times.plan().lossShare()) * times.deadOnWatts().value();
+        return brings(times)
+                && times.asAimed().useful().value()
+                        < (1 - times.plan().lossShare()) * times.deadOnWatts().value();
     }
 
     /** What is off, and what the pan gets; empty where too little is lost to aim again. */

@@ -33,6 +33,7 @@ public final class BudgetAnswer {
     private static final double WORTH_A_WORD = 0.01;
 
     private static final int MOST_FLAWS = 4;
+    private static final String PLACE = "pan-place";
 
     private final BudgetResult result;
     private final FigureFormat figures;
@@ -197,7 +198,8 @@ public final class BudgetAnswer {
     /** What to do where mending a flaw would cost watts: it makes up for a pan out of its best place. */
     private Optional<String> placeFirst() {
         return result.costs().stream()
-                .filter(cost -> Significance.of(cost.offInTurn())
+                .filter(cost -> !cost.flaw().key().equals(PLACE)
+                        && Significance.of(cost.offInTurn())
                         && result.share(cost.offInTurn()).value() < -WORTH_A_WORD)
                 .min(Comparator.comparingDouble(cost -> cost.offInTurn().value()))
                 .map(cost -> "Mending " + flaws.told(cost.flaw()) + " alone loses "
@@ -207,10 +209,14 @@ public final class BudgetAnswer {
 
     /** A pan out of place may be there on purpose. */
     private String onPurpose() {
-        boolean moved = result.costs().stream().anyMatch(c -> c.flaw().key().equals("pan-place"));
-        return moved
-                ? " If the " + words.noun() + " was moved on purpose, for a simmer, its line is the price of that."
-                : "";
+        return result.costs().stream()
+                .filter(cost -> cost.flaw().key().equals(PLACE))
+                .findFirst()
+                .map(cost -> gains(cost.offInTurn())
+                        ? " The " + words.noun() + " does better where it stands than at the focus."
+                        : " If the " + words.noun()
+                                + " was moved on purpose, for a simmer, its line is the price of that.")
+                .orElse("");
     }
 
     private boolean unsure(Estimate watts) {

@@ -133,13 +133,18 @@ public final class CompareAnswer {
                     ComparedRow best = comparison.best();
                     String watts = figures.plainWatts(row.atBest().orElseThrow().watts());
                     if (row.place() == best.place()) {
-                        return "With each pan at its best place the order stays: " + name(row) + " then has " + watts
-                                + ".";
+                        return "With each pan at its best place " + stays(row) + watts + ".";
                     }
                     return "That is with the pans where they stand. With each pan at its best place, " + name(row)
                             + " is best with " + watts + ", and " + name(best) + " has "
                             + figures.plainWatts(best.atBest().orElseThrow().watts()) + ".";
                 });
+    }
+
+    private String stays(ComparedRow best) {
+        return comparison.orderStays()
+                ? "the order stays: " + name(best) + " then has "
+                : name(best) + " stays best, but the others change places; it then has ";
     }
 
     private String costs(List<ComparedRow> worse) {

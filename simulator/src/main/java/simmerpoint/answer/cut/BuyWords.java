@@ -16,6 +16,7 @@ import simmerpoint.units.UnitSystem;
 import simmerpoint.workshop.BuildCost;
 import simmerpoint.workshop.CutPlan;
 import simmerpoint.workshop.CuttingStock.Sheeting;
+import simmerpoint.workshop.FilmLengths;
 import simmerpoint.workshop.SheetLayout;
 
 /**
@@ -56,6 +57,25 @@ record BuyWords(CutPlan plan, UnitSystem units) {
 
     private String endLeft(SheetLayout layout) {
         return layout.leftWhole() < WORTH_KEEPING ? "\u2013" : SawLength.text(layout.leftWhole(), units);
+    }
+
+    /** Film that is narrower than its panels, and how much of it they take. */
+    Optional<String> lengths() {
+        List<FilmLengths> films = plan.filmLengths();
+        if (films.isEmpty()) {
+            return Optional.empty();
+        }
+        int count = films.stream().mapToInt(FilmLengths::count).sum();
+        double metres = plan.filmByMaterial().values().stream()
+                .mapToDouble(SheetLayout::usedLength)
+                .sum();
+        String each = films.size() == 1 ? films.get(0).lengths().size() + " to each panel, " : "";
+        return Optional.of(
+                "The film is smaller than " + (films.size() < plan.films().size() ? "some of its" : "its")
+                        + " panels: lay it in lengths side by side, each "
+                        + SawLength.text(FilmLengths.OVERLAP, units) + " over the next. That takes " + each + count
+                        + " lengths in all, cut from " + new FigureFormat(units).length(metres, 2)
+                        + " of film. A file for a cutter leaves them out.");
     }
 
     /** What a dish a little smaller would save. */

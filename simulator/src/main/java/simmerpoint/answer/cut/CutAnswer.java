@@ -69,6 +69,7 @@ public final class CutAnswer {
                         .say(answer.counts())
                         .say(answer.narrowEnds())
                         .add(answer.buying.sheets())
+                        .say(answer.buying.lengths())
                         .say(answer.buying.saving())
                         .say(answer.buying.cost())
                         .say(answer.asBuilt().map(AsBuiltSection::sentence))
@@ -98,6 +99,7 @@ public final class CutAnswer {
         tolerances().ifPresent(found -> sections.add(trueness.section(found)));
         sections.add(Section.headed("What to buy")
                 .add(buying.sheets())
+                .say(buying.lengths())
                 .say(buying.saving())
                 .say(buying.cost())
                 .build());

@@ -14,6 +14,7 @@ import simmerpoint.answer.Section;
 import simmerpoint.answer.SectionBuilder;
 import simmerpoint.answer.words.Cautions;
 import simmerpoint.answer.words.FigureFormat;
+import simmerpoint.answer.words.HeightWords;
 import simmerpoint.answer.words.LevelWords;
 import simmerpoint.answer.words.LikelyWords;
 import simmerpoint.answer.words.MoneyWords;
@@ -40,7 +41,9 @@ import simmerpoint.units.UnitSystem;
 public final class DesignAnswer {
     private static final double CENTIMETRE = 0.01;
     private static final int FEW_ROWS = 6;
-    private static final String PROMISE = "Four in five cookers built so will do what is wanted.";
+    private static final String PROMISE =
+            "Of five cookers built so, four will do what is wanted and one may not. A range leaves out only the weakest and the"
+                    + " strongest tenth, so it may begin below what is wanted.";
 
     private final DesignResult result;
     private final FigureFormat figures;
@@ -67,7 +70,8 @@ public final class DesignAnswer {
                         .say(first())
                         .say(cheapest())
                         .add(shortTable())
-                        .say(PROMISE);
+                        .say(PROMISE)
+                        .say(height());
         String next = NextCommand.line(NextCommand.COMPARE, NextCommand.CUT);
         String title = result.scenario().title();
         OptionalDouble flux = cautionFlux();
@@ -100,6 +104,7 @@ public final class DesignAnswer {
                                 .say(cheapest())
                                 .add(table())
                                 .say(explained())
+                                .say(height())
                                 .build());
         if (!result.tolerances().isEmpty()) {
             sections.add(new ShapeToleranceWords(dish(), figures).section(heading(), result.tolerances()));
@@ -138,6 +143,16 @@ public final class DesignAnswer {
 
     private static String power(DesignChoice choice) {
         return LikelyWords.power(choice.likely().power());
+    }
+
+    /** The search leaves the pan where it is. */
+    private Optional<String> height() {
+        return result.height().map(better -> {
+            double raise = result.scenario().stand().raiseMetres() + better.raisedMetres();
+            return "The pan stays at the scenario\u2019s height (stand.raise). With the fewest panels, "
+                    + HeightWords.better(better, figures) + ": search again with stand.raise at "
+                    + figures.length(raise, 2) + " for smaller dishes.";
+        });
     }
 
     private Optional<String> cheapest() {

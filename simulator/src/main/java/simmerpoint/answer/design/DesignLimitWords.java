@@ -42,6 +42,7 @@ record DesignLimitWords(DesignResult result, FigureFormat figures) {
             case PANELS -> "number of panels, sectors or rings";
             case FOCAL_LENGTH -> "range of focal lengths";
             case SHEET -> "size of the sheet";
+            case STOCK -> "size of what ribs and panels are cut from (build.sheet-width, build.sheet-length)";
             case PAN_HEIGHT -> "height of the pan";
             case COST -> "most that it may cost";
         };

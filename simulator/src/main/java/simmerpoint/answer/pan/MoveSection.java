@@ -80,12 +80,12 @@ record MoveSection(PanMove move, FigureFormat figures, MoveWords lengths) {
         boolean low = Double.isFinite(border.lowMetres());
         boolean high = Double.isFinite(border.highMetres());
         if (low && high) {
-            return "; four in five such: " + lengths.alone(border.lowMetres()) + " to "
+            return "; four in five such cookers: " + lengths.alone(border.lowMetres()) + " to "
                     + lengths.alone(border.highMetres());
         }
         String end = low
-                ? "from " + lengths.alone(border.lowMetres())
-                : high ? "up to " + lengths.alone(border.highMetres()) : "";
-        return "; four in five such: " + end + (end.isEmpty() ? "" : ", ") + "or not at all";
+                ? "one such cooker in ten before " + lengths.alone(border.lowMetres()) + ", "
+                : high ? "one such cooker in ten after " + lengths.alone(border.highMetres()) + ", " : "";
+        return "; " + end + "some never";
     }
 }

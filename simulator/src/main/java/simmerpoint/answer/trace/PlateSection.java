@@ -103,11 +103,13 @@ record PlateSection(PlateResult plate, FigureFormat figures, TargetWords words) 
                     + ".";
         }
         double soonest = oil.soonestSeconds().getAsDouble();
-        String when = oil.latestSeconds().isPresent()
-                ? HeatWords.minutes(
-                        new LikelyRange(soonest, soonest, oil.latestSeconds().getAsDouble()))
-                : HeatWords.time(soonest) + " or never";
-        return start + "it has " + fry + " for deep frying after " + when + "; left there it " + ends
+        String reaches = oil.latestSeconds().isPresent()
+                ? "it reaches " + fry + " for deep frying after "
+                        + HeatWords.minutes(new LikelyRange(
+                                soonest, soonest, oil.latestSeconds().getAsDouble()))
+                : "it may or may not reach " + fry + " for deep frying, at the soonest after "
+                        + HeatWords.time(soonest);
+        return start + reaches + "; left there it " + ends
                 + ". At " + fry + " the hottest place under the oil has about " + heat().roughly(oil.hottestCelsius())
                 + (oil.hottestCelsius() >= CookingOil.SMOKE_CELSIUS
                         ? ", where it smokes: stand the pan where the light is even."

@@ -38,7 +38,7 @@ public final class WarmingSection {
         return Section.headed(HEADING)
                 .add(Columns.<Double>none()
                         .with("water at", words::temperature)
-                        .with("likely after", mark -> time(result.likelySeconds(mark)))
+                        .with("as given,\nafter", mark -> time(result.likelySeconds(mark)))
                         .with("one in ten\nsooner than", mark -> time(result.soonestSeconds(mark)))
                         .with("one in ten\nlater than", mark -> time(result.latestSeconds(mark)))
                         .table(rows))

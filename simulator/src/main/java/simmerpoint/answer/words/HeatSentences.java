@@ -6,11 +6,11 @@ import simmerpoint.heat.BoilingOutcome;
 import simmerpoint.heat.CloudEffect;
 import simmerpoint.heat.HeatLevel;
 import simmerpoint.heat.HeatLevelRange;
-import simmerpoint.heat.SteamRates;
 import simmerpoint.heat.Surroundings;
 import simmerpoint.scenario.CookingSetup;
 import simmerpoint.study.trace.HeatResult;
 import simmerpoint.study.trace.LikelyResult;
+import simmerpoint.uncertainty.LikelyRange;
 import simmerpoint.units.UnitSystem;
 
 /** What one pan's water does with given light, in sentences: the same in every answer. */
@@ -137,12 +137,13 @@ public final class HeatSentences {
 
     /** Steam it makes when it boils; empty if it does not. */
     public String steam() {
-        SteamRates steam = result.steam();
+        LikelyRange steam = likely.map(range -> result.steam(range.lightPerLoss()))
+                .orElseGet(() -> result.steam().all());
         if (level().compareTo(HeatLevel.BOIL) < 0) {
             return "";
         }
-        return " It boils away " + FigureFormat.rounded(steam.all().low(), 2) + "\u00a0to\u00a0"
-                + FigureFormat.rounded(steam.all().high(), 2) + "\u00a0kg of water an hour.";
+        return " It boils away " + FigureFormat.rounded(steam.low(), 2) + "\u00a0to\u00a0"
+                + FigureFormat.rounded(steam.high(), 2) + "\u00a0kg of water an hour.";
     }
 
     /** What a cloud of five minutes does. */

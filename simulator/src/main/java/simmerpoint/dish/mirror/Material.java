@@ -15,6 +15,7 @@ import java.util.OptionalDouble;
  * @param beamSpreadRadians of the reflected ray, the sharp part
  * @param wideShare share of the reflected, not scattered light in the wide part, 0 to 1
  * @param wideSpreadRadians of the reflected ray, the wide part
+ * @param rigid whether it is too stiff to bend over ribs
  * @param measured true if the reflectance was measured by the source, false if all of it is typical only
  * @param source who says so, and what is a guess
  */
@@ -28,6 +29,7 @@ public record Material(
         double beamSpreadRadians,
         double wideShare,
         double wideSpreadRadians,
+        boolean rigid,
         boolean measured,
         String source) {
     /** "measured" or "typical". */

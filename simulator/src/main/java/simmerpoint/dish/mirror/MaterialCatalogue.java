@@ -40,6 +40,7 @@ public final class MaterialCatalogue {
                 table.quantity(row, "beam-spread", Dimension.ANGLE),
                 table.quantity(row, "wide-share", Dimension.SHARE),
                 table.quantity(row, "wide-spread", Dimension.ANGLE),
+                table.text(row, "rigid").equals("yes"),
                 table.text(row, "quality").equals("measured"),
                 table.text(row, "source"));
     }

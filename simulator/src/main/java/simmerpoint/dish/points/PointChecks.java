@@ -55,8 +55,8 @@ final class PointChecks {
         if (!(best.focalLength() > 0 && best.focalLength() < Double.POSITIVE_INFINITY)) {
             throw new InputFileException(
                     file,
-                    "these points do not gather light in front of them: z rises from the middle to the rim; call the column"
-                            + " depth if it is counted down from a straight edge.");
+                    "these points do not gather light in front of them: seen from the sun the mirror bulges out. z must rise"
+                            + " from the middle to the rim; call the column depth if it is counted down from a straight edge.");
         }
         farOff(best, Math.max(width, height));
         return new MeasuredShape(String.valueOf(file.getFileName()), points, apart);

@@ -146,6 +146,11 @@ public final class CookingModel {
                 LossSpread.range(f -> steamRate(pot(f), absorbed, false)));
     }
 
+    /** All steam in steady state for the likely losses, kg/h. */
+    public double likelySteamRate(AbsorbedLight absorbed) {
+        return steamRate(likelyPot, absorbed, true);
+    }
+
     private static double steamRate(PotModel pot, AbsorbedLight absorbed, boolean includeSurface) {
         double celsius = SteadyState.celsius(pot, absorbed);
         double surface = includeSurface ? pot.losses().at(celsius, absorbed).steamWatts() : 0;

@@ -4,8 +4,13 @@ import java.time.ZonedDateTime;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
+import simmerpoint.dish.Cut;
 import simmerpoint.dish.DishPlan;
+import simmerpoint.dish.cut.BentStrips;
 import simmerpoint.dish.cut.OffAxisShell;
+import simmerpoint.dish.cut.Smooth;
+import simmerpoint.dish.mirror.Material;
+import simmerpoint.dish.mirror.MaterialCatalogue;
 import simmerpoint.geometry.Vec;
 import simmerpoint.pan.Pan;
 import simmerpoint.scenario.CookingSetup;
@@ -101,8 +106,8 @@ final class PlausibilityChecks {
             said.add("stand.raise: the shell's light comes to the pan nearly level, "
                     + QuantityWriter.degrees(Math.abs(from))
                     + (from < 0 ? " from above" : " from below")
-                    + ", and half of it misses the wall; lower the pan by a third of"
-                    + " its height, or turn the shell over (near-end: " + (shell.nearEndUp() ? "down" : "up")
+                    + ", and half of it misses the wall; look for a better place of the pan (pan), or turn the shell over (near-end: "
+                    + (shell.nearEndUp() ? "down" : "up")
                     + "), so that it comes " + QuantityWriter.degrees(other) + " from below");
         }
     }
@@ -146,7 +151,9 @@ final class PlausibilityChecks {
 
     private void sun() {
         if (timed() && scenario.sun().beamWattsPerSquareMetre() > STRONGEST_USUAL_BEAM) {
-            said.add("sky: more than 1100 W/m² of direct sunlight hardly ever reaches the ground");
+            said.add(
+                    "sky: more than 1100 W/m² of direct sunlight is rare even on high mountains; measure it (sky.beam), or take a"
+                            + " hazier sky.setting");
         }
         if (scenario.sun().elevationRadians() < LOW_SUN) {
             said.add((timed() ? "when" : "sun.elevation")
@@ -180,6 +187,13 @@ final class PlausibilityChecks {
     }
 
     private void mirror() {
+        Cut cut = scenario.dish().cut();
+        boolean bent = cut instanceof BentStrips || cut instanceof Smooth;
+        if (bent
+                && MaterialCatalogue.find(scenario.mirror().material()).stream().anyMatch(Material::rigid)) {
+            said.add("mirror.material: " + scenario.mirror().material()
+                    + " is stiff glass that does not bend; take flat panels" + " or tiles (dish.surface.cut), or film");
+        }
         boolean noWidth = scenario.mirror().wideShare() > 0 && scenario.mirror().wideSpreadRadians() == 0;
         if (noWidth) {
             said.add("mirror.wide-spread: it is 0, so the wide share of the light is not spread at all");

@@ -46,12 +46,13 @@ public final class ShapeTolerances {
      * @throws java.util.concurrent.CancellationException if {@code progress} says stop
      */
     public static List<ShapeTolerance> of(Scenario scenario, TraceOptions options, Progress progress) {
-        List<Wanted> wanted = wanted(scenario);
+        Scenario average = overGluings(scenario);
+        List<Wanted> wanted = wanted(average);
         if (wanted.isEmpty()) {
             return List.of();
         }
         List<Double> found =
-                SEARCH.find(scenario, wanted.stream().map(Wanted::error).toList(), options.withPrecision(0), progress);
+                SEARCH.find(average, wanted.stream().map(Wanted::error).toList(), options.withPrecision(0), progress);
         return IntStream.range(0, found.size())
                 .mapToObj(k -> new ShapeTolerance(
                         wanted.get(k).place, wanted.get(k).span, found.get(k), found.get(k) >= SEARCH.most()))
@@ -66,11 +67,12 @@ public final class ShapeTolerances {
             }
         }
         Optional<PanelSize> panel = scenario.dish().largestPanel();
+        // Random turns of panels and waves of the mirror do the same to the mean.
         if (!scenario.dish().cut().has(CutTrait.PANELS)) {
             all.add(new Wanted(Place.WAVES, RULER, metres -> wavy(scenario, angle(metres, RULER))));
         } else if (panel.isPresent() && panel.get().narrowestMetres() > 0) {
             double side = panel.get().narrowestMetres();
-            all.add(new Wanted(Place.PANEL_SIDE, side, metres -> askew(scenario, angle(metres, side))));
+            all.add(new Wanted(Place.PANEL_SIDE, side, metres -> wavy(scenario, angle(metres, side))));
         }
         return all;
     }
@@ -80,6 +82,15 @@ public final class ShapeTolerances {
         return cut.has(error.trait()) && !cut.has(CutTrait.OWN_SIZE);
     }
 
+    /**
+     * The mean of all dishes glued so: over many gluings a panel's tilt is one more normal slope error of its mirror, so that no lucky
+     * or unlucky dish decides.
+     */
+    private static Scenario overGluings(Scenario scenario) {
+        Mirror mirror = scenario.mirror();
+        return wavy(scenario.withMirror(mirror.withPanelTilt(0)), mirror.panelTiltRadians());
+    }
+
     private static double angle(double metres, double span) {
         return metres / span / DEVIATIONS;
     }
@@ -87,11 +98,6 @@ public final class ShapeTolerances {
     private static Scenario shaped(Scenario scenario, ShapeError error, double metres) {
         ShapeErrors shape = scenario.shape();
         return scenario.withShape(shape.with(error, shape.of(error) + metres));
-    }
-
-    private static Scenario askew(Scenario scenario, double angle) {
-        Mirror mirror = scenario.mirror();
-        return scenario.withMirror(mirror.withPanelTilt(Math.hypot(mirror.panelTiltRadians(), angle)));
     }
 
     private static Scenario wavy(Scenario scenario, double angle) {

@@ -63,4 +63,23 @@ public record Comparison(
                 .max()
                 .orElse(0);
     }
+
+    /** Whether no row has clearly more than one above it, when each pan is at its best place: by more than two standard errors. */
+    public boolean orderStays() {
+        List<Estimate> placed = rows.stream()
+                .flatMap(row -> row.atBest().stream())
+                .map(best -> best.watts())
+                .toList();
+        for (int k = 1; k < placed.size(); k++) {
+            Estimate below = placed.get(k);
+            Estimate least = placed.subList(0, k).stream()
+                    .min(Comparator.comparingDouble(Estimate::value))
+                    .orElseThrow();
+            double seen = ComparedRow.SEEN_ERRORS * Math.hypot(least.standardError(), below.standardError());
+            if (below.value() - least.value() > seen) {
+                return false;
+            }
+        }
+        return true;
+    }
 }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
+import java.util.function.Predicate;
 import simmerpoint.dish.CutKind;
 import simmerpoint.dish.DishPlan;
 import simmerpoint.scenario.Scenario;
@@ -22,6 +23,7 @@ import simmerpoint.scenario.Scenario;
  * @param sheet sheet that the largest panel must fit on, if any
  * @param highestPanMetres highest place of the pan's underside above the ground, if it matters, m
  * @param cost what a dish costs and may cost at most, if prices are known
+ * @param buildable whether a cooker can be cut from the sheets there are, if that matters
  */
 public record DesignLimits(
         List<CutKind> cuts,
@@ -32,7 +34,8 @@ public record DesignLimits(
         int mostPanels,
         Optional<Sheet> sheet,
         Optional<Double> highestPanMetres,
-        Optional<Cost> cost) {
+        Optional<Cost> cost,
+        Optional<Predicate<Scenario>> buildable) {
     /** Keeps a copy of the list. */
     public DesignLimits {
         cuts = List.copyOf(cuts);
@@ -53,6 +56,7 @@ public record DesignLimits(
                 150,
                 Optional.empty(),
                 Optional.of(scenario.heights().highestPanMetres()),
+                Optional.empty(),
                 Optional.empty());
     }
 
@@ -63,7 +67,14 @@ public record DesignLimits(
 
     /** The same, and what a dish costs. */
     public DesignLimits withCost(Optional<Cost> known) {
-        return new DesignLimits(cuts, diameter, focal, sectors, rings, mostPanels, sheet, highestPanMetres, known);
+        return new DesignLimits(
+                cuts, diameter, focal, sectors, rings, mostPanels, sheet, highestPanMetres, known, buildable);
+    }
+
+    /** The same, and which cookers can be cut. */
+    public DesignLimits withBuildable(Predicate<Scenario> known) {
+        return new DesignLimits(
+                cuts, diameter, focal, sectors, rings, mostPanels, sheet, highestPanMetres, cost, Optional.of(known));
     }
 
     /**
@@ -128,6 +139,8 @@ public record DesignLimits(
         SHEET,
         /** The pan's height. */
         PAN_HEIGHT,
+        /** The sheets that ribs and panels are cut from. */
+        STOCK,
         /** What it costs. */
         COST
     }
@@ -150,7 +163,7 @@ public record DesignLimits(
         return out;
     }
 
-    /** Whether a dish that could be built keeps to the limits on sheet and pan height. */
+    /** Whether a dish keeps to the limits on sheet, pan height, cost and what it is cut from. */
     boolean allow(Scenario scenario) {
         boolean fits = sheet.isEmpty()
                 || scenario.dish()
@@ -159,6 +172,7 @@ public record DesignLimits(
                         .isPresent();
         return fits
                 && scenario.panHeightMetres() <= highestPanMetres.orElse(Double.POSITIVE_INFINITY)
+                && buildable.stream().allMatch(can -> can.test(scenario))
                 && (cost.isEmpty() || cost.get().allows(scenario));
     }
 
@@ -167,6 +181,7 @@ public record DesignLimits(
         return switch (limit) {
             case SHEET -> sheet.isPresent();
             case PAN_HEIGHT -> highestPanMetres.isPresent();
+            case STOCK -> buildable.isPresent();
             case COST -> cost.isPresent() && Double.isFinite(cost.get().most());
             default -> true;
         };
@@ -184,7 +199,8 @@ public record DesignLimits(
                 panels ? 4 * mostPanels : mostPanels,
                 limit == Limit.SHEET ? Optional.empty() : sheet,
                 limit == Limit.PAN_HEIGHT ? Optional.empty() : highestPanMetres,
-                limit == Limit.COST ? cost.map(Cost::withoutLimit) : cost);
+                limit == Limit.COST ? cost.map(Cost::withoutLimit) : cost,
+                limit == Limit.STOCK ? Optional.empty() : buildable);
     }
 
     private static Span wider(Span span, int factor) {

@@ -7,6 +7,7 @@ import java.util.Optional;
 import simmerpoint.sampling.Estimate;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.study.build.ShapeTolerance;
+import simmerpoint.study.trace.BetterHeight;
 
 /**
  * What a search for a design has found.
@@ -19,6 +20,7 @@ import simmerpoint.study.build.ShapeTolerance;
  * @param bound if nothing does it: the strongest dish within the limits, if any dish can be built at all
  * @param loosened for each limit that stands in the way alone: what would do it without that limit
  * @param tolerances how far the dish with the fewest panels may be off its plan, in millimetres
+ * @param height where the pan would get clearly more from the dish with the fewest panels, if it would
  * @param run what it took
  */
 public record DesignResult(
@@ -30,6 +32,7 @@ public record DesignResult(
         Optional<DesignChoice> bound,
         Map<DesignLimits.Limit, DishCandidate> loosened,
         List<ShapeTolerance> tolerances,
+        Optional<BetterHeight> height,
         Run run) {
     /**
      * Least diameters by number of panels for one amount of watts.

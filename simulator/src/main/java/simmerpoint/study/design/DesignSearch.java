@@ -1,20 +1,44 @@
 package simmerpoint.study.design;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeSet;
+import java.util.stream.IntStream;
 import simmerpoint.study.trace.Progress;
 
 /**
  * Finds, for every number of panels, the least diameter that brings the wanted watts with the focal length that suits it
  * best. Taken for granted, and checked against trying everything in a test: at the best focal length the watts of one
- * layout grow with its diameter up to where they are enough, and have one hill over the focal length.
+ * layout grow with its diameter up to where they are enough. Over the focal length they may have several hills: a deep dish and
+ * a flat one both do, with less between.
  */
 final class DesignSearch {
     private static final int LONGEST_STEP = 8;
-    private static final int COARSE = 7;
+
+    /** Focal lengths of the first look at a layout, one to the next: two hills are not nearer to each other. */
+    private static final double RATIO = 1.25;
+
+    /** Sectors in a layout that stands for all of its cut and rings. */
+    private static final int FEWEST = 3;
+
+    /** A hill is remembered for the next layout if it is no lower than that share of the highest. */
+    private static final double KEPT = 0.75;
+
+    /** Layouts with so many times the sectors are looked at anew from end to end. */
+    private static final double MORE_SECTORS = 1.25;
+
+    /** Watts of a rival, as a share of the best. */
+    private static final double RIVAL = 0.93;
+
+    /** A hill is climbed again if its foot is no lower than that share of the highest. */
+    private static final double WORTH = 0.9;
+
+    /** Where a dish is not allowed, the next smaller one that is looked at. */
+    private static final double SMALLER = 0.9;
 
     /** Watts grow with some power of the diameter: a first guess, soon replaced by what was seen. */
     static final double GROWTH = 2.5;
@@ -28,8 +52,13 @@ final class DesignSearch {
 
     private final DesignTrials trials;
     private final DesignLimits limits;
-    private final Map<PanelLayout, Integer> lastFocal = new HashMap<>();
-    private int neighbour;
+    /** Focal lengths on top of the hills of each layout as last climbed, the highest first. */
+    private final Map<PanelLayout, List<Integer>> tops = new HashMap<>();
+
+    private List<Integer> neighbours = List.of();
+
+    /** Sectors of the layout whose focal lengths were last looked at from end to end, by its cut and rings. */
+    private final Map<PanelLayout, Integer> scanned = new HashMap<>();
 
     DesignSearch(DesignTrials trials, DesignLimits limits) {
         this.trials = trials;
@@ -54,6 +83,15 @@ final class DesignSearch {
             least(layouts.get(k), wanted, most).ifPresent(front::add);
         }
         return withoutBeaten(front);
+    }
+
+    /** The same dish with other focal lengths that are nearly as good: with all doubts one of them may do with less. */
+    List<DishCandidate> rivals(Found found) {
+        DishCandidate best = found.candidate();
+        return at(best.layout(), best.diameterCentimetres(), known(best.layout())).stream()
+                .filter(other -> focal(other) != focal(found) && other.watts() >= share(RIVAL, found.watts()))
+                .map(Found::candidate)
+                .toList();
     }
 
     /** The first that brings the watts, going up by panels. */
@@ -91,11 +129,22 @@ final class DesignSearch {
      * the largest dishes, since their panels outgrow the pan, smaller ones are looked at too.
      */
     Optional<Found> least(PanelLayout layout, double wanted, int most) {
-        Optional<Found> start = enough(layout, wanted, most);
-        if (start.isEmpty()) {
-            return start;
+        Optional<Found> found = enough(layout, wanted, most).map(enough -> smaller(layout, wanted, enough));
+        while (found.isPresent()) {
+            // A hill that is not there for large dishes may be the highest for small ones.
+            int next = found.get().candidate().diameterCentimetres() - 1;
+            Found other = next < limits.diameter().from() ? found.get() : climbed(layout, hills(layout, next));
+            if (other.equals(found.get()) || other.watts() < wanted) {
+                return found;
+            }
+            found = Optional.of(smaller(layout, wanted, other));
         }
-        Found enough = start.get();
+        return found;
+    }
+
+    /** From a dish that brings the watts down to the smallest. */
+    private Found smaller(PanelLayout layout, double wanted, Found large) {
+        Found enough = large;
         Found little = null;
         int low = limits.diameter().from() - 1;
         for (int look = 1; enough.candidate().diameterCentimetres() - low > 1; look++) {
@@ -109,7 +158,7 @@ final class DesignSearch {
                 low = best.candidate().diameterCentimetres();
             }
         }
-        return Optional.of(enough);
+        return enough;
     }
 
     /** The diameter that brings just what is wanted if watts run straight between two dishes, or grow as usual from the larger one. */
@@ -123,13 +172,15 @@ final class DesignSearch {
     }
 
     private Optional<Found> enough(PanelLayout layout, double wanted, int most) {
+        Found largest = largest(layout, wanted, most);
+        int top = largest.candidate().diameterCentimetres();
         double last = Double.NEGATIVE_INFINITY;
         for (double share : SHARES) {
-            int diameter = (int) Math.round(share * most);
+            int diameter = (int) Math.round(share * top);
             if (diameter < limits.diameter().from()) {
                 break;
             }
-            Found best = hopeless(layout, diameter, wanted) ? at(layout, diameter, neighbour) : best(layout, diameter);
+            Found best = diameter == top ? largest : quick(layout, diameter, wanted);
             if (best.watts() >= wanted) {
                 return Optional.of(best);
             }
@@ -141,11 +192,35 @@ final class DesignSearch {
         return Optional.empty();
     }
 
-    /** Whether the focal length that suited a layout before brings too little for any other to make up for. */
-    private boolean hopeless(PanelLayout layout, int diameter, double wanted) {
-        int near = lastFocal.getOrDefault(layout, neighbour);
-        double watts = near > 0 ? at(layout, diameter, near).watts() : Double.NEGATIVE_INFINITY;
-        return Double.isFinite(watts) && watts < HOPELESS * wanted;
+    /** The largest dish of a layout that is allowed at all, no larger than {@code most} cm; one that brings the watts will do. */
+    private Found largest(PanelLayout layout, double wanted, int most) {
+        int beyond = most + 1;
+        int diameter = most;
+        Found best = quick(layout, diameter, wanted);
+        while (!Double.isFinite(best.watts())
+                && SMALLER * diameter >= limits.diameter().from()) {
+            beyond = diameter;
+            diameter = (int) (SMALLER * diameter);
+            best = quick(layout, diameter, wanted);
+        }
+        while (Double.isFinite(best.watts()) && best.watts() < wanted && beyond - diameter > 1) {
+            int middle = (diameter + beyond) / 2;
+            Found next = quick(layout, middle, wanted);
+            boolean allowed = Double.isFinite(next.watts());
+            diameter = allowed ? middle : diameter;
+            beyond = allowed ? beyond : middle;
+            best = allowed ? next : best;
+        }
+        return best;
+    }
+
+    /** The best focal length, or one as good as any where none can bring enough. */
+    private Found quick(PanelLayout layout, int diameter, double wanted) {
+        return known(layout).stream()
+                .findFirst()
+                .map(focal -> at(layout, diameter, focal))
+                .filter(found -> Double.isFinite(found.watts()) && found.watts() < HOPELESS * wanted)
+                .orElseGet(() -> best(layout, diameter));
     }
 
     /** The dish of most watts within the limits, looked for among the largest of every layout; for what cannot be met. */
@@ -154,9 +229,14 @@ final class DesignSearch {
         List<PanelLayout> layouts = limits.layouts();
         for (int k = layouts.size() - 1; k >= 0; k--) {
             progress.report(1 - (k + 1.0) / layouts.size(), trials.traced() + " dishes tried");
+            int top = largest(
+                            layouts.get(k),
+                            Double.NEGATIVE_INFINITY,
+                            limits.diameter().to())
+                    .candidate()
+                    .diameterCentimetres();
             for (double share : SHARES) {
-                int diameter = limits.diameter()
-                        .clamp((int) Math.round(share * limits.diameter().to()));
+                int diameter = limits.diameter().clamp((int) Math.round(share * top));
                 Found best = best(layouts.get(k), diameter);
                 most = most == null || best.watts() > most.watts() ? best : most;
             }
@@ -164,38 +244,90 @@ final class DesignSearch {
         return Optional.ofNullable(most).filter(m -> Double.isFinite(m.watts()));
     }
 
-    /** The focal length that suits one layout and diameter best. */
+    /** The focal length that suits one layout and diameter best: watts may have several hills over it, and each is climbed. */
     Found best(PanelLayout layout, int diameter) {
-        int near = lastFocal.getOrDefault(layout, neighbour);
-        Found start = near > 0 ? at(layout, diameter, near) : null;
-        boolean known = start != null && Double.isFinite(start.watts());
-        Found best = known ? climb(start, 1) : climb(at(layout, diameter, coarse(layout, diameter)), LONGEST_STEP);
-        neighbour = best.candidate().focalCentimetres();
-        lastFocal.put(layout, neighbour);
-        return best;
+        List<Found> starts = at(layout, diameter, known(layout));
+        if (isUnlikeScanned(layout) || starts.stream().noneMatch(start -> Double.isFinite(start.watts()))) {
+            starts = hills(layout, diameter);
+        }
+        return climbed(layout, starts);
+    }
+
+    private Found climbed(PanelLayout layout, List<Found> starts) {
+        List<Integer> before = known(layout);
+        double highest = starts.stream().mapToDouble(Found::watts).max().orElse(Double.NEGATIVE_INFINITY);
+        List<Found> climbed = new ArrayList<>();
+        for (Found start : starts) {
+            boolean worth = Double.isFinite(start.watts()) && start.watts() >= share(WORTH, highest);
+            climbed.add(worth ? climb(start, before.contains(focal(start)) ? 1 : LONGEST_STEP) : start);
+        }
+        climbed.sort(Comparator.comparingDouble(found -> -found.watts()));
+        if (Double.isFinite(climbed.get(0).watts())) {
+            double least = share(KEPT, climbed.get(0).watts());
+            neighbours = climbed.stream()
+                    .filter(found -> found.watts() >= least)
+                    .map(DesignSearch::focal)
+                    .distinct()
+                    .toList();
+            tops.put(layout, neighbours);
+        }
+        return climbed.get(0);
+    }
+
+    /** Whether none with about as many sectors was looked at from end to end: hills move slowly with them. */
+    private boolean isUnlikeScanned(PanelLayout layout) {
+        Integer last = scanned.get(new PanelLayout(layout.cut(), FEWEST, layout.rings()));
+        return last == null || layout.sectors() > MORE_SECTORS * last || layout.sectors() < last;
+    }
+
+    /** That share of watts; of less than nothing as much less. */
+    private static double share(double share, double watts) {
+        return watts - (1 - share) * Math.abs(watts);
+    }
+
+    private List<Integer> known(PanelLayout layout) {
+        return tops.getOrDefault(layout, neighbours);
+    }
+
+    private List<Found> at(PanelLayout layout, int diameter, List<Integer> focals) {
+        List<DishCandidate> tried = focals.stream()
+                .map(focal -> new DishCandidate(layout, diameter, focal))
+                .toList();
+        List<Double> watts = trials.wattsOf(tried, limits);
+        return IntStream.range(0, tried.size())
+                .mapToObj(k -> new Found(tried.get(k), watts.get(k)))
+                .toList();
+    }
+
+    /** The highest of every hill that a coarse look finds, known tops among them. */
+    private List<Found> hills(PanelLayout layout, int diameter) {
+        scanned.put(new PanelLayout(layout.cut(), FEWEST, layout.rings()), layout.sectors());
+        TreeSet<Integer> focals = new TreeSet<>(known(layout));
+        // Evenly in the logarithm: what counts is the ratio to the diameter.
+        double from = limits.focal().from();
+        double to = limits.focal().to();
+        int steps = (int) Math.ceil(Math.log(to / from) / Math.log(RATIO));
+        for (int k = 0; k <= steps; k++) {
+            focals.add((int) Math.round(from * Math.pow(to / from, (double) k / Math.max(1, steps))));
+        }
+        List<Found> all = at(layout, diameter, List.copyOf(focals));
+        List<Found> hills = new ArrayList<>();
+        for (int k = 0; k < all.size(); k++) {
+            double before = k == 0 ? Double.NEGATIVE_INFINITY : all.get(k - 1).watts();
+            double after = k + 1 == all.size()
+                    ? Double.NEGATIVE_INFINITY
+                    : all.get(k + 1).watts();
+            if (all.get(k).watts() > before && all.get(k).watts() >= after) {
+                hills.add(all.get(k));
+            }
+        }
+        return hills.isEmpty() ? all.subList(0, 1) : hills;
     }
 
     private Found at(PanelLayout layout, int diameter, int focal) {
         DishCandidate candidate =
                 new DishCandidate(layout, diameter, limits.focal().clamp(focal));
         return new Found(candidate, trials.watts(candidate, limits));
-    }
-
-    private int coarse(PanelLayout layout, int diameter) {
-        int from = limits.focal().from();
-        int to = limits.focal().to();
-        List<DishCandidate> tried = new ArrayList<>();
-        for (int k = 0; k < COARSE; k++) {
-            // Evenly in the logarithm: what counts is the ratio to the diameter.
-            int focal = (int) Math.round(from * Math.pow((double) to / from, k / (COARSE - 1.0)));
-            tried.add(new DishCandidate(layout, diameter, limits.focal().clamp(focal)));
-        }
-        List<Double> watts = trials.wattsOf(tried, limits);
-        int most = 0;
-        for (int k = 1; k < COARSE; k++) {
-            most = watts.get(k) > watts.get(most) ? k : most;
-        }
-        return tried.get(most).focalCentimetres();
     }
 
     /** Walks up the hill over the focal length by steps of so many cm, which grow as long as they lead up and are halved then. */

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import simmerpoint.heat.HeatLevel;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.scenario.ScenarioException;
@@ -19,6 +20,7 @@ import simmerpoint.study.likely.LikelyStudy;
 import simmerpoint.study.paired.PairedStudy;
 import simmerpoint.study.paired.PairedTrace;
 import simmerpoint.study.paired.PairedWatts;
+import simmerpoint.study.pan.HeightSearch;
 import simmerpoint.study.trace.ImpossibleSetupException;
 import simmerpoint.study.trace.LikelyResult;
 import simmerpoint.study.trace.Progress;
@@ -110,15 +112,16 @@ public final class DesignStudy {
     private DesignResult run() {
         long start = System.nanoTime();
         List<DesignResult.Front> fronts = new ArrayList<>();
-        List<DesignSearch.Found> wanted = List.of();
+        List<List<DishCandidate>> wanted = List.of();
         double margin = margin();
         for (int k = 0; k < SHARES.length; k++) {
             double watts = goal.watts() + (SHARES[k] - 1) * Math.abs(goal.watts());
             Progress here = part(FRONTS_DONE * k / SHARES.length, FRONTS_DONE * (k + 1) / SHARES.length);
-            List<DesignSearch.Found> front = new DesignSearch(trials, limits).front(withMargin(watts, margin), here);
+            DesignSearch search = new DesignSearch(trials, limits);
+            List<DesignSearch.Found> front = search.front(withMargin(watts, margin), here);
             fronts.add(new DesignResult.Front(
                     watts, front.stream().map(DesignSearch.Found::candidate).toList()));
-            wanted = k == ASKED ? front : wanted;
+            wanted = k == ASKED ? alternatives(front, search) : wanted;
         }
         List<DesignChoice> choices = checked(wanted);
         boolean none = choices.isEmpty();
@@ -136,6 +139,7 @@ public final class DesignStudy {
                 bound,
                 loosened,
                 tolerances(choices),
+                choices.stream().findFirst().flatMap(few -> HeightSearch.of(few.scenario(), options, part(1, 1))),
                 new DesignResult.Run(
                         trials.traced(),
                         options.rays(),
@@ -166,6 +170,14 @@ public final class DesignStudy {
         return watts + Math.abs(watts) * margin / (1 - margin);
     }
 
+    /** Each dish of a front before others of its size that may do as well. */
+    private static List<List<DishCandidate>> alternatives(List<DesignSearch.Found> front, DesignSearch search) {
+        return front.stream()
+                .map(found -> Stream.concat(Stream.of(found.candidate()), search.rivals(found).stream())
+                        .toList())
+                .toList();
+    }
+
     /** A dish, its trace with the rays and the seed of the check, and what is likely of it. */
     private record Checked(DishCandidate candidate, PairedTrace traced, LikelyResult likely) {}
 
@@ -173,7 +185,7 @@ public final class DesignStudy {
         return choices.stream().map(DesignChoice::candidate).toList();
     }
 
-    private List<DesignChoice> checked(List<DesignSearch.Found> front) {
+    private List<DesignChoice> checked(List<List<DishCandidate>> front) {
         List<Checked> good = new ArrayList<>();
         Progress here = part(FRONTS_DONE, 0.9);
         int grown = 0;
@@ -182,15 +194,25 @@ public final class DesignStudy {
             int most = good.isEmpty()
                     ? limits.diameter().to()
                     : good.get(good.size() - 1).candidate().diameterCentimetres() - 1;
-            DishCandidate candidate = front.get(k).candidate();
-            Optional<DishCandidate> large = new LargeEnough(candidate, goal.watts(), this::spare).upTo(most, grown);
-            grown = large.map(c -> c.diameterCentimetres() - candidate.diameterCentimetres())
-                    .orElse(grown);
+            Optional<DishCandidate> large = smallest(front.get(k), most, grown);
+            int found = front.get(k).get(0).diameterCentimetres();
+            grown = large.map(c -> c.diameterCentimetres() - found).orElse(grown);
             large.map(this::traced)
                     .filter(checked -> goal.isReached(checked.likely()))
                     .ifPresent(good::add);
         }
         return choices(good, part(0.9, 1));
+    }
+
+    /** The smallest of the alternatives made large enough. */
+    private Optional<DishCandidate> smallest(List<DishCandidate> alternatives, int most, int grown) {
+        Optional<DishCandidate> best = Optional.empty();
+        for (DishCandidate candidate : alternatives) {
+            int below = best.map(c -> c.diameterCentimetres() - 1).orElse(most);
+            Optional<DishCandidate> large = new LargeEnough(candidate, goal.watts(), this::spare).upTo(below, grown);
+            best = large.isPresent() ? large : best;
+        }
+        return best;
     }
 
     /** Watts that four in five such dishes have beyond what is wanted; not a number if it is not allowed. */

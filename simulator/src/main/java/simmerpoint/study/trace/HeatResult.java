@@ -150,6 +150,11 @@ public final class HeatResult {
         return steam.get();
     }
 
+    /** All steam of pans that take up other light of the same kind, W, with the likely losses, kg/h. */
+    public LikelyRange steam(LikelyRange light) {
+        return light.map(watts -> cooking.get().likelySteamRate(absorbed.scaledTo(Math.max(0, watts))));
+    }
+
     /** What a cloud of {@link #CLOUD_SECONDS} that takes all light does once the water has settled. */
     public CloudEffect cloud() {
         return cloud.get();

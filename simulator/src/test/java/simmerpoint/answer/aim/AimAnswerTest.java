@@ -68,6 +68,17 @@ class AimAnswerTest {
     }
 
     /** Whole minutes from 5 on: 6.72 and 6.82 min are one and the same where an angle is known to 4 %. */
+    /** In 20 W/m² a pan of hot water loses more than it takes up. */
+    @Test
+    void wherePanGainsNothingThereIsNothingToLose() {
+        TraceOptions few = TraceOptions.defaults().withRays(1 << 12).withThreads(2);
+        AimResult dim = AimStudy.run(PanScenarios.rings(50, 20), AimPlan.USUAL, few, Progress.NONE);
+        assertEquals("Aimed dead on, the pan gains nothing", brief(dim));
+        assertTrue(first(dim).contains("There is nothing to lose: the pan loses"), first(dim));
+        String all = AimAnswer.of(dim, UnitSystem.METRIC).toString() + AimAnswer.brief(dim, UnitSystem.METRIC);
+        assertFalse(all.contains("not be aimed again") || all.contains("aimed off"), all);
+    }
+
     @Test
     void minutesHaveNoMoreDigitsThanTheyDeserve() {
         assertEquals("3.8\u00a0min", SkyWords.minutes(3.84));

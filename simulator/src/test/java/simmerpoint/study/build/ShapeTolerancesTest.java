@@ -8,6 +8,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import org.apache.commons.math3.stat.descriptive.SummaryStatistics;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -51,9 +53,25 @@ class ShapeTolerancesTest {
         };
     }
 
+    /** What a dish may be off does not hang on how one such dish happens to be glued. */
+    @Test
+    void luckInGluingDoesNotDecide() throws ScenarioException {
+        Scenario loose = read("dish.surface.cut=bent-strips; dish.surface.sectors=12; mirror.panel-tilt=15 mrad");
+        List<Double> askew = IntStream.range(1, 5)
+                .mapToDouble(seed -> ShapeTolerances.of(loose, OPTIONS.withSeed(seed), Progress.NONE).stream()
+                        .filter(each -> each.place() == Place.PANEL_SIDE)
+                        .findFirst()
+                        .orElseThrow()
+                        .metres())
+                .boxed()
+                .sorted()
+                .toList();
+        assertTrue(askew.get(3) < 1.1 * askew.get(0), askew.toString());
+    }
+
     /**
-     * A twentieth is lost between 0.85 and 1.15 times what is told, but for 4 standard errors; of panels askew between 0.7 and 1.4 times,
-     * since they are glued by another seed.
+     * A twentieth is lost between 0.85 and 1.15 times what is told, but for 4 standard errors; of panels askew on the average of dishes
+     * whose panels are really turned, each by a seed of its own.
      */
     @ParameterizedTest
     @CsvSource({
@@ -71,17 +89,37 @@ class ShapeTolerancesTest {
             if (each.isMore()) {
                 continue;
             }
-            boolean luck = each.place() == Place.PANEL_SIDE;
-            List<PairedWatts> watts = PairedStudy.watts(
-                    List.of(scenario, off(scenario, each, luck ? 0.7 : 0.85), off(scenario, each, luck ? 1.4 : 1.15)),
-                    OTHERS,
-                    Progress.NONE);
-            Estimate less = watts.get(1).usefulBeyond(watts.get(0));
-            Estimate more = watts.get(2).usefulBeyond(watts.get(0));
-            double lost = ShapeTolerance.LOSS * watts.get(0).useful().value();
-            assertTrue(-less.value() < lost + 4 * less.standardError(), each + " costs " + less + " at less");
-            assertTrue(-more.value() > lost - 4 * more.standardError(), each + " costs " + more + " at more");
+            // Of panels askew the mean of dishes glued by other seeds; all else with one other seed.
+            int dishes = each.place() == Place.PANEL_SIDE ? 12 : 1;
+            List<List<PairedWatts>> watts = IntStream.range(0, dishes)
+                    .mapToObj(k -> PairedStudy.watts(
+                            List.of(scenario, off(scenario, each, 0.85), off(scenario, each, 1.15)),
+                            OTHERS.withSeed(77 + k),
+                            Progress.NONE))
+                    .toList();
+            Estimate less = cost(watts, 1);
+            Estimate more = cost(watts, 2);
+            double lost = ShapeTolerance.LOSS
+                    * watts.stream()
+                            .mapToDouble(dish -> dish.get(0).useful().value())
+                            .average()
+                            .orElseThrow();
+            assertTrue(less.value() < lost + 4 * less.standardError(), each + " costs " + less + " at less");
+            assertTrue(more.value() > lost - 4 * more.standardError(), each + " costs " + more + " at more");
         }
+    }
+
+    /** Of the k-th scenario: of one dish with its sampling error, of several their mean with that of the mean. */
+    private static Estimate cost(List<List<PairedWatts>> dishes, int k) {
+        List<Estimate> costs = dishes.stream()
+                .map(dish -> dish.get(k).usefulBeyond(dish.get(0)).times(-1))
+                .toList();
+        if (costs.size() == 1) {
+            return costs.get(0);
+        }
+        SummaryStatistics all = new SummaryStatistics();
+        costs.forEach(cost -> all.addValue(cost.value()));
+        return new Estimate(all.getMean(), all.getStandardDeviation() / Math.sqrt(costs.size()));
     }
 
     @Test

@@ -10,7 +10,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
+import simmerpoint.dish.cut.BentStrips;
 import simmerpoint.dish.cut.FlatRings;
 import simmerpoint.scenario.ScenarioException;
 import simmerpoint.scenario.checks.CheckedScenario;
@@ -34,6 +36,7 @@ class DesignStudyTest {
                 sectors,
                 new DesignLimits.Span(2, 3),
                 60,
+                Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty());
@@ -155,6 +158,7 @@ class DesignStudyTest {
                 loose.mostPanels(),
                 Optional.of(new DesignLimits.Sheet(0.26, 0.20)),
                 Optional.empty(),
+                Optional.empty(),
                 Optional.empty());
         DesignResult result =
                 DesignStudy.run(EXAMPLE, new DesignGoal(270, Optional.empty()), withSheet, OPTIONS, Progress.NONE);
@@ -181,7 +185,8 @@ class DesignStudyTest {
                 loose.mostPanels(),
                 Optional.empty(),
                 Optional.empty(),
-                Optional.of(cost));
+                Optional.of(cost),
+                Optional.empty());
         DesignResult result =
                 DesignStudy.run(EXAMPLE, new DesignGoal(250, Optional.empty()), cheap, OPTIONS, Progress.NONE);
         assertFalse(result.front().isEmpty());
@@ -191,6 +196,81 @@ class DesignStudyTest {
             assertTrue(panels <= 30, choice.toString());
         }
         assertEquals(result.fewestPanels(), result.cheapest());
+    }
+
+    /**
+     * Few wide strips: a deep dish and a flat one do about as well, with less between them. A search over all
+     * focal lengths finds dishes no larger than one over the flat ones alone.
+     */
+    @Test
+    void aWiderRangeOfFocalLengthsGivesNoLargerDishes() {
+        DesignTrials trials = new DesignTrials(EXAMPLE, OPTIONS, Progress.NONE);
+        DesignLimits wide = strips(span(33, 86), Optional.empty());
+        List<DesignSearch.Found> all = new DesignSearch(trials, wide).front(330, Progress.NONE);
+        List<DesignSearch.Found> flat =
+                new DesignSearch(trials, strips(span(70, 86), Optional.empty())).front(330, Progress.NONE);
+        assertFalse(flat.isEmpty());
+        for (DesignSearch.Found found : flat) {
+            int panels = found.candidate().layout().panels();
+            int most = found.candidate().diameterCentimetres();
+            assertTrue(
+                    all.stream()
+                            .anyMatch(other -> other.candidate().layout().panels() <= panels
+                                    && other.candidate().diameterCentimetres() <= most),
+                    found + " of " + all);
+        }
+    }
+
+    /** Dishes above so many centimetres cost too much: what is smaller is found as without a limit. */
+    @Test
+    void whatIsTooDearWhenLargeIsFoundWhenSmall() {
+        DesignTrials trials = new DesignTrials(EXAMPLE, OPTIONS, Progress.NONE);
+        List<DesignSearch.Found> free =
+                new DesignSearch(trials, strips(span(70, 86), Optional.empty())).front(330, Progress.NONE);
+        int largest = free.get(0).candidate().diameterCentimetres();
+        DesignLimits.Cost cost = new DesignLimits.Cost(
+                scenario -> OptionalDouble.of(100 * scenario.dish().diameterMetres()), "EUR", largest + 0.5);
+        List<DesignSearch.Found> limited =
+                new DesignSearch(trials, strips(span(70, 86), Optional.of(cost))).front(330, Progress.NONE);
+        assertEquals(free.size(), limited.size());
+        for (int k = 0; k < free.size(); k++) {
+            DishCandidate wanted = free.get(k).candidate();
+            DishCandidate found = limited.get(k).candidate();
+            assertEquals(wanted.layout(), found.layout());
+            assertEquals(wanted.diameterCentimetres(), found.diameterCentimetres(), 1);
+        }
+    }
+
+    private static DesignLimits strips(DesignLimits.Span focal, Optional<DesignLimits.Cost> cost) {
+        return new DesignLimits(
+                List.of(BentStrips.KIND),
+                span(60, 190),
+                focal,
+                span(10, 14),
+                span(1, 1),
+                60,
+                Optional.empty(),
+                Optional.empty(),
+                cost,
+                Optional.empty());
+    }
+
+    /** Only what can be cut is found, and where nothing can it is the sheets that bind. */
+    @Test
+    void aDishThatCannotBeCutIsNotFound() throws ScenarioException {
+        DesignLimits loose = strips(span(70, 86), Optional.empty());
+        DesignLimits cut = loose.withBuildable(scenario -> scenario.dish().diameterMetres() < 1.1);
+        DesignResult result =
+                DesignStudy.run(EXAMPLE, new DesignGoal(230, Optional.empty()), cut, OPTIONS, Progress.NONE);
+        assertFalse(result.front().isEmpty());
+        result.front().forEach(choice -> assertTrue(choice.candidate().diameterCentimetres() < 110));
+        DesignResult none = DesignStudy.run(
+                EXAMPLE,
+                new DesignGoal(230, Optional.empty()),
+                loose.withBuildable(scenario -> false),
+                OPTIONS,
+                Progress.NONE);
+        assertEquals(Set.of(DesignLimits.Limit.STOCK), none.loosened().keySet());
     }
 
     @Test

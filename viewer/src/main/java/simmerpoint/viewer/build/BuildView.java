@@ -32,6 +32,7 @@ import simmerpoint.viewer.parts.QuestionTabs;
 import simmerpoint.viewer.parts.StudyPane;
 import simmerpoint.viewer.workspace.Workspace;
 import simmerpoint.workshop.BuildCost;
+import simmerpoint.workshop.BuildableDishes;
 import simmerpoint.workshop.CookerStudy;
 import simmerpoint.workshop.CutPlan;
 import simmerpoint.workshop.CuttingException;
@@ -157,11 +158,11 @@ public final class BuildView extends BorderPane implements AutoCloseable {
         double watts = wanted.level().isPresent()
                 ? DesignStudy.wattsFor(wanted.level().get(), scenario, work.asked(), progress)
                 : wanted.watts();
+        CuttingStock stock =
+                CuttingStock.of(UsualStock.in(read.values(), work.units().getValue()));
         DesignLimits limits = DesignLimits.around(scenario)
-                .withCost(DishCosts.of(
-                        CuttingStock.of(
-                                UsualStock.in(read.values(), work.units().getValue())),
-                        Double.POSITIVE_INFINITY));
+                .withCost(DishCosts.of(stock, Double.POSITIVE_INFINITY))
+                .withBuildable(BuildableDishes.of(stock));
         return DesignStudy.run(read, new DesignGoal(watts, wanted.level()), limits, work.asked(), progress);
     }
 

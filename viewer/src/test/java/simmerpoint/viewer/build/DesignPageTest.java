@@ -42,6 +42,7 @@ class DesignPageTest {
                 usual.mostPanels(),
                 Optional.empty(),
                 Optional.empty(),
+                Optional.empty(),
                 Optional.empty());
         return DesignStudy.run(
                 read,
