@@ -46,8 +46,10 @@ import simmerpoint.trial.spot.CardTable;
             "empty. irradiance is all sunlight on a plane that faces the sun. Comments behind # may set keys of the scenario for",
             "one log: where the pan stood (# stand.pull-back: 8 cm), or that a mask hung over part of the mirror",
             "(# dish.covered.part: lower; or rim or middle, then also # dish.covered.width: 20 cm). # sun: none says that it had",
-            "no sun. In the folder of a class a folder is one cooker with several logs; a cooker whose logs cannot be read is named",
-            "and left out. Cells may be parted by semicolons, then decimals may take a comma; times since the start may be 0:05:30."
+            "no sun. In the folder of a class a folder is one cooker with several logs.",
+            "A cooker whose logs cannot be read is named and left out.",
+            "Cells may be parted by semicolons; then decimals may take a comma.",
+            "Times since the start may also be written 0:05:30."
         },
         sortOptions = false)
 final class TrialCommand extends StudyCommand {

@@ -132,7 +132,7 @@ public final class DayQuantities {
             .include(DayResult::day, SUN_DAY)
             .number(
                     "cooking_s",
-                    "time in which it simmers or better, the likely figure",
+                    "time in which it simmers or better and the dish clears the ground, the likely figure",
                     result -> SECONDS * result.cookingHours().likely())
             .number(
                     "cooking_low_s",
@@ -142,7 +142,11 @@ public final class DayQuantities {
                     "cooking_high_s",
                     "one such cooker in ten cooks more",
                     result -> SECONDS * result.cookingHours().high())
-            .rows("cooks", "when it likely simmers or better", result -> result.intervals(LikelyRange::likely), SPELL)
+            .rows(
+                    "cooks",
+                    "when it likely simmers or better and the dish clears the ground",
+                    result -> result.intervals(LikelyRange::likely),
+                    SPELL)
             .rows("cooks_low", "when nine in ten such cookers do", result -> result.intervals(LikelyRange::low), SPELL)
             .optionalGroup("noon", "at solar noon", DayResult::noon, HOUR)
             .rows("hours", "the instants asked for", DayResult::hours, HOUR);
