@@ -13,7 +13,7 @@ final class RayOptions {
             paramLabel = "N",
             converter = Converters.Rays.class,
             description =
-                    "Rays of a full trace: 200000, 200k, 1M, 1e6 (default: 131072; day --year: 16384), rounded up to 16 "
+                    "Rays of a full trace: 200000, 200k, 1M, 1e6 (default: 131072; compare --quick: 32768; day --year: 16384), rounded up to 16 "
                             + "times a power of two. A study of many traces casts a share of them in each. With "
                             + "--precision the most rays (default then: 268435456).")
     private Long rays;

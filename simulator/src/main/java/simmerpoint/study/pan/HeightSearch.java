@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import simmerpoint.pan.Pan;
 import simmerpoint.sampling.Estimate;
 import simmerpoint.scenario.Scenario;
 import simmerpoint.study.paired.PairedStudy;
@@ -24,6 +25,7 @@ public final class HeightSearch {
     private static final double ERRORS = 3;
     private static final long FEW_RAYS = 1L << 12;
     private static final double STEP_BY_FOCAL_LENGTH = 1.0 / 40;
+    private static final double STEP_BY_WALL = 1.0 / 8;
     private static final double ROUND = 0.005;
     private static final int LOWEST = -6;
     private static final int HIGHEST = 2;
@@ -39,8 +41,7 @@ public final class HeightSearch {
         if (scenario.cooking().isEmpty()) {
             return Optional.empty();
         }
-        double step = ROUND
-                * Math.max(1, Math.round(STEP_BY_FOCAL_LENGTH * scenario.dish().focalLengthMetres() / ROUND));
+        double step = ROUND * Math.max(1, Math.round(step(scenario) / ROUND));
         TraceOptions few = options.withPrecision(0).withRays(Math.min(options.rays(), FEW_RAYS));
         List<PairedWatts> traced = PairedStudy.watts(heights(scenario, step), few, progress);
         PairedWatts here = traced.get(0);
@@ -50,6 +51,12 @@ public final class HeightSearch {
                 .map(best -> new BetterHeight(
                         raised(best.scenario()) - raised(scenario),
                         best.usefulBeyond(here).value() / here.useful().value()));
+    }
+
+    /** The spot's size goes with the focal length; how far down the wall takes what passes beside, with the pan's height. */
+    private static double step(Scenario scenario) {
+        double wall = scenario.target() instanceof Pan pan ? STEP_BY_WALL * pan.heightMetres() : 0;
+        return Math.max(STEP_BY_FOCAL_LENGTH * scenario.dish().focalLengthMetres(), wall);
     }
 
     /** Where it stands, then the others. */
