@@ -42,7 +42,7 @@ public final class StudyTimes {
     private static final List<Aim> AIMS = List.of(
             new Aim("trace", 1, Double.NaN, 5, "trace", EXAMPLE),
             new Aim("likely range", 1, 0.2, 9, LIKELY, EXAMPLE),
-            new Aim("compare --quick, each of 20", 20, 0.015, 5, "compare", EXAMPLE, "--vary", SLOPES, "--quick"),
+            new Aim("compare --quick, each of 20", 20, 0.015, 25, "compare", EXAMPLE, "--vary", SLOPES, "--quick"),
             new Aim("compare, each of 20", 20, Double.NaN, 2, "compare", EXAMPLE, "--vary", SLOPES),
             new Aim("aim", 1, 1.5, 4, "aim", EXAMPLE),
             new Aim("day --year", 1, 2, 3, "day", "scenarios/lake-hut-evening.yaml", "--year"),
