@@ -30,7 +30,8 @@ public record ShapeToleranceWords(DishPlan dish, FigureFormat figures) {
     /** The same under another heading. */
     public Section section(String heading, List<ShapeTolerance> tolerances) {
         return Section.headed(heading)
-                .say("Each of these alone costs " + SHARE + " of the watts; what several cost adds up.")
+                .say("Each of these alone costs " + SHARE
+                        + " of the watts while all else stays where it stands; what several cost adds up.")
                 .add(Columns.<ShapeTolerance>none()
                         .with("what is off", this::what)
                         .with("by", this::size)

@@ -115,7 +115,7 @@ enum LogColumn {
                 .findFirst();
     }
 
-    /** Why a name is none, and what was probably meant. */
+    /** Why a name is none, and what was probably meant, as a sentence. */
     static String unknown(String name) {
         for (Quantity quantity : Quantity.values()) {
             if (quantity.word.equalsIgnoreCase(name)) {
@@ -125,13 +125,14 @@ enum LogColumn {
                                 Arrays.stream(values())
                                         .filter(column -> column.quantity == quantity)
                                         .map(LogColumn::head)
-                                        .toList());
+                                        .toList())
+                        + ".";
             }
         }
         List<String> heads = Arrays.stream(values()).map(LogColumn::head).toList();
         return "there is no column '" + name + "'"
                 + NearestWord.of(name, heads)
                         .map(near -> "; did you mean " + near + "?")
-                        .orElse("; columns are " + String.join(", ", heads));
+                        .orElse("; columns are " + String.join(", ", heads) + ".");
     }
 }

@@ -87,7 +87,7 @@ public final class LogReader {
             if (NUMBER.matcher(name).matches()) {
                 throw wrong("the first line must name the columns, as in " + EXAMPLE + ".");
             }
-            LogColumn column = LogColumn.of(name).orElseThrow(() -> wrong(LogColumn.unknown(shown(name)) + "."));
+            LogColumn column = LogColumn.of(name).orElseThrow(() -> wrong(LogColumn.unknown(shown(name))));
             String twice = seen.put(column.quantity(), column.head());
             if (twice != null) {
                 throw wrong(twice + " and " + column.head() + " both give the "
