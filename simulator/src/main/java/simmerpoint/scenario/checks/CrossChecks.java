@@ -214,6 +214,7 @@ final class CrossChecks {
 
     private void tell(String path, String text) {
         int line = v.line(path);
-        problems.add(line > 0 ? line : v.line("dish"), path, text);
+        boolean besideTheFile = line == 0 && v.has(path);
+        problems.add(line > 0 || besideTheFile ? line : v.line("dish"), path, text);
     }
 }
