@@ -14,8 +14,7 @@ final class DayIntervals {
     private DayIntervals() {}
 
     /** The intervals over instants in order of time in which none of the figures is below 0. */
-    @SafeVarargs
-    static List<DayInterval> over(List<DayHour> curve, ToDoubleFunction<DayHour>... figures) {
+    static List<DayInterval> over(List<DayHour> curve, List<ToDoubleFunction<DayHour>> figures) {
         List<DayInterval> found = new ArrayList<>();
         for (int k = 1; k < curve.size(); k++) {
             DayInterval next = between(curve.get(k - 1), curve.get(k), figures);
@@ -30,7 +29,7 @@ final class DayIntervals {
     }
 
     /** The part between two instants; of no length if there is none. */
-    private static DayInterval between(DayHour a, DayHour b, ToDoubleFunction<DayHour>[] figures) {
+    private static DayInterval between(DayHour a, DayHour b, List<ToDoubleFunction<DayHour>> figures) {
         double from = 0;
         double to = 1;
         for (ToDoubleFunction<DayHour> figure : figures) {

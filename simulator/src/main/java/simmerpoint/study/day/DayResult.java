@@ -50,12 +50,13 @@ public record DayResult(
     /** When it simmers or better and the dish clears the ground: the likely end, or one end of its range. */
     public List<DayInterval> intervals(ToDoubleFunction<LikelyRange> end) {
         return DayIntervals.over(
-                curve, hour -> hour.simmerSpareWatts(end), hour -> hour.stand().clearanceMetres());
+                curve,
+                List.of(hour -> hour.simmerSpareWatts(end), hour -> hour.stand().clearanceMetres()));
     }
 
     /** When the dish, aimed at the sun, touches the ground. */
     public List<DayInterval> touching() {
-        return DayIntervals.over(curve, hour -> -hour.stand().clearanceMetres());
+        return DayIntervals.over(curve, List.of(hour -> -hour.stand().clearanceMetres()));
     }
 
     /** Whether the ground alone keeps it from any simmer on this day. */

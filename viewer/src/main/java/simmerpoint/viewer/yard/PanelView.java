@@ -131,7 +131,7 @@ final class PanelView extends Region {
         if (scenario != null && !scenario.dish().equals(now.dish())) {
             chosen = -1;
         }
-        if (now != scenario) {
+        if (!now.equals(scenario)) {
             shadow = Optional.empty();
         }
         scenario = now;

@@ -120,7 +120,7 @@ public final class DragTimes {
         LiveState answer = window.live.stateProperty().get();
         PanelState panels = window.panels.stateProperty().get();
         boolean all = due.getCount() > 0
-                && answer.scenario() != old
+                && !answer.scenario().equals(old)
                 && answer.current()
                 && panels.scenario().equals(answer.scenario());
         if (all && known == 0) {
