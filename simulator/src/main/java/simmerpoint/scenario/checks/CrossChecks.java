@@ -214,7 +214,6 @@ final class CrossChecks {
 
     private void tell(String path, String text) {
         int line = v.line(path);
-        boolean besideTheFile = line == 0 && v.has(path);
-        problems.add(line > 0 || besideTheFile ? line : v.line("dish"), path, text);
+        problems.add(line > 0 ? line : v.line("dish"), path, text);
     }
 }
