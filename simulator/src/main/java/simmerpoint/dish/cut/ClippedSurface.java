@@ -81,11 +81,6 @@ final class ClippedSurface extends AlteredSurface {
     }
 
     @Override
-    public double[] ringBorders() {
-        return original.ringBorders();
-    }
-
-    @Override
     public PanelZones zones() {
         return PanelZones.ONE;
     }

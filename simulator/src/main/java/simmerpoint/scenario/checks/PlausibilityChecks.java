@@ -192,7 +192,7 @@ final class PlausibilityChecks {
         if (bent
                 && MaterialCatalogue.find(scenario.mirror().material()).stream().anyMatch(Material::rigid)) {
             said.add("mirror.material: " + scenario.mirror().material()
-                    + " is stiff glass that does not bend; take flat panels" + " or tiles (dish.surface.cut), or film");
+                    + " is stiff glass that does not bend; take flat panels or tiles (dish.surface.cut), or film");
         }
         boolean noWidth = scenario.mirror().wideShare() > 0 && scenario.mirror().wideSpreadRadians() == 0;
         if (noWidth) {

@@ -10,8 +10,11 @@ import simmerpoint.units.QuantityParser;
 
 /** Laws of the table doubts.tsv for a figure. */
 final class DoubtLaw {
-    private static final String FACTOR = "× ";
-    private static final String UP_TO = "0 to ";
+    /** Begins a factor. */
+    static final String FACTOR = "× ";
+
+    /** Begins the most that a figure of nothing may be. */
+    static final String UP_TO = "0 to ";
 
     private DoubtLaw() {}
 
@@ -51,8 +54,7 @@ final class DoubtLaw {
     private static double deviation(String words, double value, Dimension dimension) {
         try {
             return words.startsWith(UP_TO)
-                    ? QuantityParser.parse(words.substring(words.indexOf(UP_TO) + UP_TO.length()), dimension)
-                            / PlusMinus.DEVIATIONS
+                    ? QuantityParser.parse(words.substring(UP_TO.length()), dimension) / PlusMinus.DEVIATIONS
                     : PlusMinus.split("0 " + words).deviation(dimension, value).orElseThrow();
         } catch (QuantityException e) {
             throw new IllegalStateException("doubts.tsv: " + words + ": " + e.getMessage(), e);

@@ -18,7 +18,6 @@ public record DoubtSize(String words, Dimension dimension) {
     /** Of what has no size of its own. */
     public static final DoubtSize NONE = new DoubtSize("", Dimension.NUMBER);
 
-    private static final String FACTOR = "× ";
     private static final String EITHER_WAY = "± ";
     private static final String UP_TO = "up to ";
     private static final int DIGITS = 2;
@@ -27,8 +26,7 @@ public record DoubtSize(String words, Dimension dimension) {
     /** What a row of the table says about a value. */
     static DoubtSize of(DoubtTable.Row row, double value, Dimension dimension) {
         String words = row.words(value);
-        return new DoubtSize(
-                words.replace(FACTOR, "a factor of ").replaceFirst("^0\\S*( \\S+)? to ", UP_TO), dimension);
+        return new DoubtSize(words.replace(DoubtLaw.FACTOR, "a factor of ").replace(DoubtLaw.UP_TO, UP_TO), dimension);
     }
 
     /** That of a standard deviation, in SI units or radians. */

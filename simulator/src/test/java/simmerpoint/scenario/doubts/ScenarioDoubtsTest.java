@@ -110,6 +110,15 @@ class ScenarioDoubtsTest {
         assertEquals(plain, exact.scenario());
     }
 
+    /** No wind is a wind of which one in twenty is more than 0.6 m/s: a standard deviation of 0.3 m/s above nothing. */
+    @Test
+    void aFigureOfNothingMayBeSomething() throws Exception {
+        Doubt calm = of("air: {wind: 0 m/s}\npan: {diameter: 24 cm}\n").get("air.wind");
+        assertEquals("up to 0.6 m/s", calm.size().in(UnitSystem.METRIC));
+        assertEquals("up to 1.3 mph", calm.size().in(UnitSystem.INCH));
+        assertEquals(0.6, calm.law().quantile(0.9545), 0.001);
+    }
+
     @Test
     void saysHowBadlyAFigureIsKnown() throws Exception {
         Map<String, Doubt> all = of(
