@@ -100,9 +100,9 @@ final class PanelView extends Region {
         }
     }
 
-    /** Whether everything shown is drawn. */
+    /** Whether everything shown is drawn, its panels among it. */
     boolean drawn() {
-        return !stale;
+        return !stale && rastering == null;
     }
 
     /** Of which dish the panels are drawn. */

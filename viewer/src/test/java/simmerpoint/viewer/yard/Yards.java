@@ -86,7 +86,7 @@ final class Yards implements AutoCloseable {
 
     /** Until the drawing knows the scenario in force. */
     void await() {
-        FxThread.until("the yard is drawn", yard::drawn);
+        FxThread.until("the yard and its panels are drawn", this::isDrawn);
         FxThread.settle();
     }
 
